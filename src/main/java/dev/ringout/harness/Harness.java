@@ -1,0 +1,61 @@
+package dev.ringout.harness;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * The unit on paper.
+ *
+ * @param header the names and values of the header sheet, names as written
+ */
+public record Harness(
+    Map<String, String> header,
+    List<Wire> wires,
+    List<Item> items,
+    List<PinDetail> pins,
+    List<Link> links,
+    List<Switch> switches,
+    List<Part> parts,
+    Limits limits) {
+
+  /** The header's value of that name in any case, or empty. */
+  public String headerValue(String name) {
+    return header.entrySet().stream()
+        .filter(entry -> entry.getKey().equalsIgnoreCase(name))
+        .map(Map.Entry::getValue)
+        .findFirst()
+        .orElse("");
+  }
+
+  /** Every point that the harness names, in natural order. */
+  public List<Point> points() {
+    Set<Point> points = new LinkedHashSet<>();
+    for (Wire wire : wires) {
+      points.add(wire.from());
+      points.add(wire.to());
+    }
+    for (PinDetail pin : pins) {
+      points.add(pin.point());
+    }
+    for (Link link : links) {
+      points.add(link.from());
+      points.add(link.to());
+    }
+    for (Switch one : switches) {
+      for (Switch.Contact contact : one.contacts()) {
+        points.add(contact.from());
+        points.add(contact.to());
+      }
+    }
+    for (Part part : parts) {
+      points.add(part.from());
+      points.add(part.to());
+    }
+    List<Point> sorted = new ArrayList<>(points);
+    sorted.sort(null);
+    return sorted;
+  }
+}

@@ -1,0 +1,27 @@
+package dev.ringout.harness;
+
+import java.util.OptionalDouble;
+
+/**
+ * What counts as joined, as apart and as good insulation.
+ *
+ * @param closedMaxOhms the highest reading that still counts as joined; absent: computed
+ * @param fixedClosedMaxOhms used where nothing can be computed
+ * @param openMinOhms the lowest continuity reading that counts as not joined
+ * @param contactOhms allowance for one crimp and mated contact
+ * @param meterOhms lead resistance that is still in the readings
+ * @param tolerancePercent on the computed resistance of a path
+ * @param celsius temperature of the wire when measured
+ * @param insulationMinOhms the lowest insulation reading that passes
+ * @param insulationVolts the insulation test voltage, direct current
+ */
+public record Limits(
+    OptionalDouble closedMaxOhms,
+    double fixedClosedMaxOhms,
+    double openMinOhms,
+    double contactOhms,
+    double meterOhms,
+    double tolerancePercent,
+    double celsius,
+    double insulationMinOhms,
+    double insulationVolts) {}

@@ -1,0 +1,49 @@
+package dev.ringout.harness;
+
+import dev.ringout.source.Place;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/**
+ * A part between two points. Parts do not join nets.
+ *
+ * @param ohms its listed resistance; absent where the list gives none
+ * @param tolerancePercent on its resistance; absent: the harness's own tolerance
+ */
+public record Part(
+    String ref,
+    Point from,
+    Point to,
+    Kind kind,
+    OptionalDouble ohms,
+    OptionalDouble tolerancePercent,
+    OptionalDouble maxTestVolts,
+    String note,
+    Place place) {
+
+  /** What the part is. */
+  public enum Kind {
+    RESISTOR,
+    WINDING,
+    LAMP,
+    DIODE,
+    CAPACITOR,
+    SUPPRESSOR,
+    OTHER;
+
+    /** The word used in every output. */
+    public String word() {
+      return this == OTHER ? "part" : name().toLowerCase(Locale.ROOT);
+    }
+
+    /** Whether an ohmmeter reads the same with its leads reversed. */
+    public boolean readsTheSameReversed() {
+      return this != DIODE && this != SUPPRESSOR;
+    }
+  }
+
+  /** The part as a mechanic says it: {@code lamp DS1}. */
+  public String label() {
+    return kind.word() + " " + ref;
+  }
+}

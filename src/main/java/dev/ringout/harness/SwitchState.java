@@ -1,0 +1,48 @@
+package dev.ringout.harness;
+
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * The positions of the switches while a reading was taken.
+ *
+ * @param positions switch to position, only of switches that are not in their normal position
+ */
+public record SwitchState(SortedMap<String, String> positions) {
+
+  /** Every switch in its normal position. */
+  public static SwitchState normal() {
+    return new SwitchState(new TreeMap<>());
+  }
+
+  /** Whether every switch is in its normal position. */
+  public boolean isNormal() {
+    return positions.isEmpty();
+  }
+
+  /** The position of a switch in this state. */
+  public String positionOf(Switch one) {
+    return positions.getOrDefault(one.ref(), one.normalState());
+  }
+
+  /** This state with one switch moved to a position. */
+  public SwitchState with(Switch one, String position) {
+    SortedMap<String, String> moved = new TreeMap<>(positions);
+    if (position.equals(one.normalState())) {
+      moved.remove(one.ref());
+    } else {
+      moved.put(one.ref(), position);
+    }
+    return new SwitchState(moved);
+  }
+
+  /** As written on a test sheet: {@code S1=AHEAD; S2=OPEN}; empty in the normal state. */
+  @Override
+  public String toString() {
+    return positions.entrySet().stream()
+        .map((Map.Entry<String, String> entry) -> entry.getKey() + "=" + entry.getValue())
+        .collect(Collectors.joining("; "));
+  }
+}

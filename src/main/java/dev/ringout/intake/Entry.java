@@ -1,0 +1,127 @@
+package dev.ringout.intake;
+
+import dev.ringout.sheet.Cell;
+import dev.ringout.sheet.Row;
+import dev.ringout.source.Place;
+import dev.ringout.source.Problem;
+import dev.ringout.source.Severity;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** One row under its headings. */
+final class Entry {
+  private final Table table;
+  private final Row row;
+
+  Entry(Table table, Row row) {
+    this.table = table;
+    this.row = row;
+  }
+
+  /** Whether any column that is understood holds something. */
+  boolean hasKnown() {
+    for (int column : table.knownColumns()) {
+      if (!row.cell(column).isBlank()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The row as a place. */
+  Place place() {
+    return table.placeOf(row.number(), 0);
+  }
+
+  /** A cell as a place; the row where the sheet has no such column. */
+  Place place(String column) {
+    return table.placeOf(row.number(), table.columnOf(column));
+  }
+
+  /** The unit that the column's heading gives, or empty. */
+  String headingUnit(String column) {
+    return table.unitOf(column);
+  }
+
+  /**
+   * A cell's text without the blanks around it; empty where the sheet has no such column. A cell
+   * that the spreadsheet has damaged is reported and read as empty.
+   */
+  String text(String column) {
+    Cell cell = cell(column);
+    switch (cell.kind()) {
+      case TEXT -> {
+        String text = Blanks.strip(cell.text());
+        if (text.length() != cell.text().length() && !text.isEmpty()) {
+          table.countBlanksIgnored(table.columnOf(column));
+        }
+        return text;
+      }
+      case NUMBER -> {
+        return cell.text();
+      }
+      case DATE ->
+          error(
+              column,
+              "the spreadsheet has made a date of this cell (" + cell.text() + ")",
+              "the text that was typed, such as 1-2; format the cell as text and type it again");
+      case BOOLEAN ->
+          error(
+              column,
+              "the spreadsheet has made " + cell.text() + " of this cell; expected text",
+              "");
+      case ERROR -> error(column, "the cell holds the error " + cell.text(), "");
+      case UNCALCULATED ->
+          error(
+              column,
+              "the cell holds a formula without a stored result; save it from a spreadsheet",
+              "");
+    }
+    return "";
+  }
+
+  /** The cell as stored, for columns in which a date or a number is welcome. */
+  Cell cell(String column) {
+    return row.cell(table.columnOf(column));
+  }
+
+  /** The row's own columns, those that are not understood, by their headings. */
+  Map<String, String> notes() {
+    if (table.unknownColumns().isEmpty()) {
+      return Map.of();
+    }
+    Map<String, String> notes = new LinkedHashMap<>();
+    table
+        .unknownColumns()
+        .forEach(
+            (column, heading) -> {
+              Cell cell = row.cell(column);
+              if (!cell.isBlank()) {
+                notes.put(heading, cell.text());
+              }
+            });
+    return Map.copyOf(notes);
+  }
+
+  /** The value of a cell, or empty with its problem reported. */
+  <T> Optional<T> take(String column, Understood<T> understood) {
+    if (understood.value().isEmpty()) {
+      error(column, understood.complaint(), understood.maybe());
+    }
+    return understood.value();
+  }
+
+  void error(String column, String text, String maybe) {
+    report(column, Severity.ERROR, text, maybe);
+  }
+
+  void warning(String column, String text, String maybe) {
+    report(column, Severity.WARNING, text, maybe);
+  }
+
+  private void report(String column, Severity severity, String text, String maybe) {
+    table.add(
+        new Problem(place(column), table.heading(table.columnOf(column)), severity, text, maybe));
+  }
+}

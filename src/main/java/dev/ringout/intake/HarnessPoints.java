@@ -1,0 +1,147 @@
+package dev.ringout.intake;
+
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Switch;
+import dev.ringout.harness.SwitchState;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/** Finds the points and states that a test sheet names among those of the harness. */
+final class HarnessPoints {
+  private static final String SEPARATORS = "-:./";
+
+  private final Map<String, Map<String, Point>> byRef = new HashMap<>();
+  private final Map<String, Switch> switches = new HashMap<>();
+
+  HarnessPoints(Harness harness) {
+    for (Point point : harness.points()) {
+      byRef.computeIfAbsent(upper(point.ref()), ref -> new HashMap<>()).put(point.pin(), point);
+    }
+    harness.switches().forEach(one -> switches.put(upper(one.ref()), one));
+  }
+
+  private static String upper(String text) {
+    return text.toUpperCase(Locale.ROOT);
+  }
+
+  private Optional<Point> find(String ref, String pin) {
+    return Optional.ofNullable(byRef.getOrDefault(upper(ref), Map.of()).get(Refs.pin(pin)));
+  }
+
+  /** One side of a reading: a point, or points joined by {@code +}. */
+  Understood<List<Point>> side(String refText, String pinText) {
+    List<Point> points = new ArrayList<>();
+    Understood<Point> whole = point(refText, pinText);
+    if (whole.value().isPresent()) {
+      return Understood.as(List.of(whole.value().get()));
+    }
+    boolean pinsAreGrouped = pinText.indexOf('+') > 0;
+    String grouped = pinsAreGrouped ? pinText : refText;
+    if (grouped.indexOf('+') <= 0) {
+      return Understood.not(whole.complaint(), whole.maybe());
+    }
+    for (String piece : grouped.split("\\+", -1)) {
+      String text = Blanks.strip(piece);
+      Understood<Point> point = pinsAreGrouped ? point(refText, text) : point(text, "");
+      if (point.value().isEmpty()) {
+        return Understood.not(point.complaint(), point.maybe());
+      }
+      if (!points.contains(point.value().get())) {
+        points.add(point.value().get());
+      }
+    }
+    return Understood.as(List.copyOf(points));
+  }
+
+  private Understood<Point> point(String refText, String pinText) {
+    if (refText.isEmpty()) {
+      return Understood.not("a reading needs a point on each side");
+    }
+    if (!pinText.isEmpty()) {
+      return find(refText, pinText).map(Understood::as).orElseGet(() -> unknown(refText, pinText));
+    }
+    String lastRef = "";
+    String lastPin = "";
+    for (int i = refText.length() - 2; i > 0; i--) {
+      if (SEPARATORS.indexOf(refText.charAt(i)) < 0) {
+        continue;
+      }
+      String ref = Blanks.strip(refText.substring(0, i));
+      String pin = Blanks.strip(refText.substring(i + 1));
+      Optional<Point> found = find(ref, pin);
+      if (found.isPresent()) {
+        return Understood.as(found.get());
+      }
+      if (lastRef.isEmpty() || byRef.containsKey(upper(ref))) {
+        lastRef = ref;
+        lastPin = pin;
+      }
+    }
+    return lastRef.isEmpty()
+        ? Understood.not("\"" + refText + "\" names no pin; expected a point such as J1-A")
+        : unknown(lastRef, lastPin);
+  }
+
+  private Understood<Point> unknown(String ref, String pin) {
+    Map<String, Point> pins = byRef.getOrDefault(upper(ref), Map.of());
+    if (pins.isEmpty()) {
+      return Understood.not(
+          "the harness has no item " + ref, LookAlikes.nearest(upper(ref), byRef.keySet()));
+    }
+    String near = LookAlikes.nearest(pin, new TreeSet<>(pins.keySet()));
+    return Understood.not(
+        "the harness has no point "
+            + ref
+            + "-"
+            + pin
+            + "; a spare cavity is listed on the sheet Pins",
+        near.isEmpty() ? "" : String.valueOf(pins.get(near)));
+  }
+
+  /** The state of the switches: {@code S1=AHEAD; S2=OPEN}; blank is the normal one. */
+  Understood<SwitchState> state(String text) {
+    SwitchState state = SwitchState.normal();
+    SortedSet<String> seen = new TreeSet<>();
+    for (String piece : text.split("[;,]", -1)) {
+      String assignment = Blanks.strip(piece);
+      if (assignment.isEmpty()) {
+        continue;
+      }
+      int equals = assignment.indexOf('=');
+      if (equals <= 0) {
+        return Understood.not(
+            "\"" + assignment + "\" is no state; expected one such as S1=AHEAD; S2=OPEN");
+      }
+      String ref = Blanks.strip(assignment.substring(0, equals));
+      String position = Blanks.strip(assignment.substring(equals + 1));
+      Switch one = switches.get(upper(ref));
+      if (one == null) {
+        return Understood.not(
+            "the harness has no switch " + ref, LookAlikes.nearest(upper(ref), switches.keySet()));
+      }
+      Optional<String> listed =
+          one.states().stream().filter(name -> name.equalsIgnoreCase(position)).findFirst();
+      if (listed.isEmpty()) {
+        return Understood.not(
+            one.ref()
+                + " has no position "
+                + position
+                + "; it has "
+                + String.join(", ", one.states()),
+            LookAlikes.nearest(position, one.states()));
+      }
+      if (!seen.add(one.ref())) {
+        return Understood.not(one.ref() + " can't be in two positions at once");
+      }
+      state = state.with(one, listed.get());
+    }
+    return Understood.as(state);
+  }
+}

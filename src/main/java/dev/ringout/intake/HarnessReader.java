@@ -1,0 +1,420 @@
+package dev.ringout.intake;
+
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Item;
+import dev.ringout.harness.Limits;
+import dev.ringout.harness.Link;
+import dev.ringout.harness.Part;
+import dev.ringout.harness.PinDetail;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Switch;
+import dev.ringout.harness.Wire;
+import dev.ringout.sheet.Sheet;
+import dev.ringout.sheet.TabularFile;
+import dev.ringout.source.Problems;
+import dev.ringout.source.UnusableInput;
+import dev.ringout.units.Gauge;
+import dev.ringout.units.Length;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+
+/** Reads a harness file: a workbook, a folder of CSV files, or one CSV file of wires. */
+public final class HarnessReader {
+  private static final Column WIRE = Column.of("Wire");
+  private static final Column FROM = Column.of("From");
+  private static final Column FROM_PIN = Column.of("From Pin");
+  private static final Column TO = Column.of("To");
+  private static final Column TO_PIN = Column.of("To Pin");
+  private static final Column GAUGE = Column.withUnit("Gauge");
+  private static final Column WIRE_TYPE = Column.of("Wire Type");
+  private static final Column COLOR = Column.of("Color", "Colour");
+  private static final Column LENGTH = Column.withUnit("Length");
+  private static final Column SIGNAL = Column.of("Signal");
+  private static final Column CABLE = Column.of("Cable");
+  private static final Column GROUP = Column.of("Group");
+  private static final Column FROM_CONTACT = Column.of("From Contact");
+  private static final Column TO_CONTACT = Column.of("To Contact");
+  private static final Column NOTE = Column.of("Note");
+  private static final Column REF = Column.of("Ref");
+  private static final Column PIN = Column.of("Pin");
+  private static final Column KIND = Column.of("Kind");
+  private static final Column PART = Column.of("Part");
+  private static final Column ARRANGEMENT = Column.of("Arrangement");
+  private static final Column LOCATION = Column.of("Location");
+  private static final Column MATES = Column.of("Mates");
+  private static final Column SIZE = Column.of("Size");
+  private static final Column CONTACT = Column.of("Contact");
+  private static final Column X = Column.withUnit("X");
+  private static final Column Y = Column.withUnit("Y");
+  private static final Column STATE = Column.of("State");
+  private static final Column OHMS = Column.withUnit("Ohms");
+  private static final Column TOLERANCE = Column.of("Tolerance %", "Tolerance");
+  private static final Column MAX_TEST_VOLTS = Column.of("Max Test Volts");
+
+  private static final List<String> SHEETS =
+      List.of("Wires", "Items", "Pins", "Links", "Switches", "Parts", "Limits", "Header");
+
+  private final SheetsByName sheets;
+  private final Problems problems;
+  private final Refs refs = new Refs();
+  private final Map<String, String> texts = new HashMap<>();
+
+  private HarnessReader(SheetsByName sheets, Problems problems) {
+    this.sheets = sheets;
+    this.problems = problems;
+  }
+
+  /**
+   * Reads a harness. What could not be understood is in {@code problems}; while these hold an error
+   * the harness is incomplete and must not be judged by.
+   *
+   * @param shownName the file's name in every message
+   * @throws UnusableInput where the file as a whole is missing or no table
+   */
+  public static Harness read(TabularFile file, String shownName, Problems problems)
+      throws UnusableInput {
+    SheetsByName sheets = new SheetsByName(file, SHEETS, "Wires", problems);
+    HarnessReader reader = new HarnessReader(sheets, problems);
+    if (sheets.find("Wires").isEmpty()) {
+      sheets.reportMissing("Wires", shownName, problems);
+    }
+    return reader.read();
+  }
+
+  private Harness read() throws UnusableInput {
+    Map<String, String> header = Settings.read(sheets.find("Header"), problems).asMap();
+    Limits limits = LimitsReader.read(Settings.read(sheets.find("Limits"), problems));
+    // Items come first: a point written in one cell is split where it names a known item.
+    List<Item> items = items();
+    List<PinDetail> pins = pins();
+    List<Wire> wires = wires();
+    return new Harness(header, wires, items, pins, links(), switches(), parts(), limits);
+  }
+
+  private void each(String name, List<Column> known, List<Column> required, Consumer<Entry> each)
+      throws UnusableInput {
+    Optional<Sheet> sheet = sheets.find(name);
+    if (sheet.isPresent()) {
+      new Table(sheet.get(), known, required, problems).forEach(each);
+    }
+  }
+
+  /** One object for equal texts: a long list repeats its colours and types on every row. */
+  private String shared(String text) {
+    return text.isEmpty() ? "" : texts.computeIfAbsent(text, same -> same);
+  }
+
+  private List<Wire> wires() throws UnusableInput {
+    List<Wire> wires = new ArrayList<>();
+    each(
+        "Wires",
+        List.of(
+            WIRE,
+            FROM_PIN,
+            FROM_CONTACT,
+            FROM,
+            TO_PIN,
+            TO_CONTACT,
+            TO,
+            GAUGE,
+            WIRE_TYPE,
+            COLOR,
+            LENGTH,
+            SIGNAL,
+            CABLE,
+            GROUP,
+            NOTE),
+        List.of(FROM, TO),
+        entry -> wire(entry).ifPresent(wires::add));
+    if (wires.isEmpty() && sheets.find("Wires").isPresent() && !problems.hasErrors()) {
+      problems.error(sheets.find("Wires").get().place(), "the sheet lists no wires");
+    }
+    return wires;
+  }
+
+  private Optional<Wire> wire(Entry entry) {
+    Optional<Point> from = point(entry, FROM, FROM_PIN);
+    Optional<Point> to = point(entry, TO, TO_PIN);
+    Optional<Gauge> gauge = optional(entry, GAUGE, GaugeCell::gauge);
+    Optional<Length> length = optional(entry, LENGTH, LengthCell::length);
+    if (from.isEmpty() || to.isEmpty()) {
+      return Optional.empty();
+    }
+    if (from.equals(to)) {
+      entry.error(TO.name(), "the wire goes from " + from.get() + " to itself", "");
+      return Optional.empty();
+    }
+    String name = entry.text(WIRE.name());
+    return Optional.of(
+        new Wire(
+            name.isEmpty() ? from.get() + ">" + to.get() : name,
+            from.get(),
+            to.get(),
+            gauge,
+            shared(entry.text(WIRE_TYPE.name())),
+            shared(entry.text(COLOR.name())),
+            length,
+            shared(entry.text(SIGNAL.name())),
+            shared(entry.text(CABLE.name())),
+            shared(entry.text(GROUP.name())),
+            shared(entry.text(FROM_CONTACT.name())),
+            shared(entry.text(TO_CONTACT.name())),
+            shared(entry.text(NOTE.name())),
+            entry.notes(),
+            entry.place()));
+  }
+
+  private interface WithUnit<T> {
+    Understood<T> understand(String text, String headingUnit);
+  }
+
+  private static <T> Optional<T> optional(Entry entry, Column column, WithUnit<T> reader) {
+    String text = entry.text(column.name());
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    return entry.take(column.name(), reader.understand(text, entry.headingUnit(column.name())));
+  }
+
+  private Optional<Point> point(Entry entry, Column ref, Column pin) {
+    return entry.take(ref.name(), refs.point(entry.text(ref.name()), entry.text(pin.name())));
+  }
+
+  private List<Item> items() throws UnusableInput {
+    Map<String, Item> items = new LinkedHashMap<>();
+    each(
+        "Items",
+        List.of(REF, KIND, PART, ARRANGEMENT, LOCATION, MATES, NOTE),
+        List.of(REF),
+        entry -> {
+          String ref = entry.text(REF.name());
+          if (ref.isEmpty()) {
+            entry.error(REF.name(), "an item without a reference designator", "");
+            return;
+          }
+          ref = refs.spelling(ref);
+          Item item =
+              new Item(
+                  ref,
+                  entry.text(KIND.name()),
+                  entry.text(PART.name()),
+                  entry.text(ARRANGEMENT.name()),
+                  entry.text(LOCATION.name()),
+                  entry.text(MATES.name()),
+                  entry.text(NOTE.name()),
+                  entry.place());
+          if (items.putIfAbsent(ref, item) != null) {
+            entry.error(REF.name(), "the item " + ref + " is listed twice", "");
+          }
+        });
+    return List.copyOf(items.values());
+  }
+
+  private List<PinDetail> pins() throws UnusableInput {
+    Map<Point, PinDetail> pins = new LinkedHashMap<>();
+    each(
+        "Pins",
+        List.of(REF, PIN, SIZE, CONTACT, X, Y, NOTE),
+        List.of(REF, PIN),
+        entry ->
+            point(entry, REF, PIN)
+                .ifPresent(
+                    point -> {
+                      PinDetail pin =
+                          new PinDetail(
+                              point,
+                              shared(entry.text(SIZE.name())),
+                              shared(entry.text(CONTACT.name())),
+                              millimetres(entry, X),
+                              millimetres(entry, Y),
+                              shared(entry.text(NOTE.name())),
+                              entry.place());
+                      if (pins.putIfAbsent(point, pin) != null) {
+                        entry.error(PIN.name(), "the pin " + point + " is listed twice", "");
+                      }
+                    }));
+    return List.copyOf(pins.values());
+  }
+
+  private static OptionalDouble millimetres(Entry entry, Column column) {
+    String unit = entry.headingUnit(column.name());
+    if (!unit.isEmpty() && !unit.equalsIgnoreCase("mm")) {
+      entry.error(column.name(), "face positions are in mm, not in " + unit, "");
+      return OptionalDouble.empty();
+    }
+    return number(entry, column);
+  }
+
+  private static OptionalDouble number(Entry entry, Column column) {
+    String text = entry.text(column.name());
+    if (text.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    try {
+      return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
+    } catch (NumberFormatException e) {
+      entry.error(column.name(), "\"" + text + "\" is no number", LookAlikes.asNumber(text));
+      return OptionalDouble.empty();
+    }
+  }
+
+  private List<Link> links() throws UnusableInput {
+    List<Link> links = new ArrayList<>();
+    each(
+        "Links",
+        List.of(REF, PIN, TO_PIN, NOTE),
+        List.of(PIN, TO_PIN),
+        entry ->
+            pair(entry)
+                .ifPresent(
+                    pair ->
+                        links.add(
+                            new Link(
+                                pair.from(),
+                                pair.to(),
+                                shared(entry.text(NOTE.name())),
+                                entry.place()))));
+    return links;
+  }
+
+  private record Pair(Point from, Point to) {}
+
+  /** Two points of one item, or two full points where the item's cell is blank. */
+  private Optional<Pair> pair(Entry entry) {
+    Optional<Point> from = pairEnd(entry, PIN);
+    Optional<Point> to = pairEnd(entry, TO_PIN);
+    if (from.isEmpty() || to.isEmpty()) {
+      return Optional.empty();
+    }
+    if (from.equals(to)) {
+      entry.error(TO_PIN.name(), from.get() + " is joined to itself", "");
+      return Optional.empty();
+    }
+    return Optional.of(new Pair(from.get(), to.get()));
+  }
+
+  private Optional<Point> pairEnd(Entry entry, Column pin) {
+    String ref = entry.text(REF.name());
+    String text = entry.text(pin.name());
+    if (text.isEmpty()) {
+      entry.error(pin.name(), "expected a pin", "");
+      return Optional.empty();
+    }
+    return entry.take(pin.name(), ref.isEmpty() ? refs.point(text, "") : refs.point(ref, text));
+  }
+
+  private static final class SwitchRows {
+    final List<String> states = new ArrayList<>();
+    final List<Switch.Contact> contacts = new ArrayList<>();
+  }
+
+  private List<Switch> switches() throws UnusableInput {
+    Map<String, SwitchRows> rows = new LinkedHashMap<>();
+    each(
+        "Switches",
+        List.of(REF, STATE, PIN, TO_PIN, NOTE),
+        List.of(REF, STATE, PIN, TO_PIN),
+        entry -> switchRow(entry, rows));
+    return rows.entrySet().stream()
+        .map(
+            entry ->
+                new Switch(
+                    entry.getKey(),
+                    List.copyOf(entry.getValue().states),
+                    List.copyOf(entry.getValue().contacts)))
+        .toList();
+  }
+
+  private void switchRow(Entry entry, Map<String, SwitchRows> rows) {
+    String refText = entry.text(REF.name());
+    String stateText = entry.text(STATE.name());
+    if (refText.isEmpty() || stateText.isEmpty()) {
+      entry.error(
+          (refText.isEmpty() ? REF : STATE).name(),
+          "a switch row needs the switch and its position",
+          "");
+      return;
+    }
+    String ref = refs.spelling(refText);
+    SwitchRows one = rows.computeIfAbsent(ref, key -> new SwitchRows());
+    String state =
+        one.states.stream()
+            .filter(known -> known.equalsIgnoreCase(stateText))
+            .findFirst()
+            .orElse(stateText);
+    if (!one.states.contains(state)) {
+      one.states.add(state);
+    }
+    if (entry.text(PIN.name()).isEmpty() && entry.text(TO_PIN.name()).isEmpty()) {
+      return;
+    }
+    pair(entry)
+        .ifPresent(
+            pair ->
+                one.contacts.add(
+                    new Switch.Contact(ref, state, pair.from(), pair.to(), entry.place())));
+  }
+
+  private List<Part> parts() throws UnusableInput {
+    List<Part> parts = new ArrayList<>();
+    each(
+        "Parts",
+        List.of(REF, PIN, TO_PIN, KIND, OHMS, TOLERANCE, MAX_TEST_VOLTS, NOTE),
+        List.of(REF, PIN, TO_PIN),
+        entry ->
+            pair(entry)
+                .ifPresent(
+                    pair ->
+                        parts.add(
+                            new Part(
+                                pair.from().ref(),
+                                pair.from(),
+                                pair.to(),
+                                kind(entry),
+                                ohms(entry),
+                                number(entry, TOLERANCE),
+                                number(entry, MAX_TEST_VOLTS),
+                                shared(entry.text(NOTE.name())),
+                                entry.place()))));
+    return parts;
+  }
+
+  private static OptionalDouble ohms(Entry entry) {
+    String text = entry.text(OHMS.name());
+    if (text.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    String unit = entry.headingUnit(OHMS.name());
+    return entry
+        .take(OHMS.name(), OhmsCell.ohms(text, OhmsCell.unit(unit).isPresent() ? unit : ""))
+        .map(OptionalDouble::of)
+        .orElse(OptionalDouble.empty());
+  }
+
+  private static Part.Kind kind(Entry entry) {
+    String text = entry.text(KIND.name());
+    String word = text.toUpperCase(Locale.ROOT);
+    for (Part.Kind kind : Part.Kind.values()) {
+      if (kind.name().equals(word)) {
+        return kind;
+      }
+    }
+    List<String> words = List.of("resistor", "winding", "lamp", "diode", "capacitor", "suppressor");
+    entry.warning(
+        KIND.name(),
+        "\""
+            + text
+            + "\" is no kind of part that is known here ("
+            + String.join(", ", words)
+            + "); any reading through it will do",
+        LookAlikes.nearest(text, words));
+    return Part.Kind.OTHER;
+  }
+}

@@ -1,0 +1,165 @@
+package dev.ringout.intake;
+
+import dev.ringout.readings.Measured;
+import dev.ringout.readings.Measured.LessThan;
+import dev.ringout.readings.Measured.MoreThan;
+import dev.ringout.readings.Measured.NotTested;
+import dev.ringout.readings.Measured.OverRange;
+import dev.ringout.readings.Measured.Value;
+import dev.ringout.readings.Measured.Word;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Readings and resistances as people write them. */
+final class OhmsCell {
+  private static final Set<String> NOT_TESTED = Set.of("", "N/T", "NT", "NOT TESTED", "N/A");
+  private static final Set<String> OVER_RANGE =
+      Set.of("OL", "O.L", "O.L.", "0L", "0.L", "OVER", "∞", "INF", "OPEN");
+  private static final Set<String> BEEP = Set.of("BEEP", "BEEPS", "TONE");
+  private static final Set<String> PASS = Set.of("PASS", "OK", "✓", "✔", "SAT", "GOOD");
+  private static final Set<String> FAIL = Set.of("FAIL", "UNSAT", "✗", "✘", "BAD", "NOT OK");
+
+  private static final Pattern NUMBER =
+      Pattern.compile("([<>≤≥]=?)?\\s*([+-]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+)(?:[eE][+-]?\\d+)?)(.*)");
+
+  /** {@code 2k2}, {@code 4R7}, {@code R47}: the letter stands for the point. */
+  private static final Pattern LETTER_FOR_POINT = Pattern.compile("(\\d*)([RrkKmMG])(\\d+)");
+
+  /** {@code 1,000} could be one or a thousand. */
+  private static final Pattern COMMA_AND_THREE_DIGITS = Pattern.compile("[+-]?[1-9]\\d*,\\d{3}");
+
+  private static final Map<String, Double> UNITS =
+      Map.ofEntries(
+          Map.entry("µ", 1e-6),
+          Map.entry("micro", 1e-6),
+          Map.entry("m", 1e-3),
+          Map.entry("milli", 1e-3),
+          Map.entry("", 1.0),
+          Map.entry("R", 1.0),
+          Map.entry("r", 1.0),
+          Map.entry("k", 1e3),
+          Map.entry("K", 1e3),
+          Map.entry("kilo", 1e3),
+          Map.entry("kil", 1e3),
+          Map.entry("M", 1e6),
+          Map.entry("meg", 1e6),
+          Map.entry("mega", 1e6),
+          Map.entry("G", 1e9),
+          Map.entry("gig", 1e9),
+          Map.entry("giga", 1e9),
+          Map.entry("T", 1e12),
+          Map.entry("tera", 1e12));
+
+  private OhmsCell() {}
+
+  /**
+   * The factor of a unit such as {@code mΩ}, {@code kohm}, {@code MEG}; absent where it is none.
+   */
+  static OptionalDouble unit(String text) {
+    String unit =
+        Blanks.strip(text)
+            .replace('\u2126', 'Ω')
+            .replace('\u03BC', 'µ')
+            .replaceFirst("(?i)(Ω|ohms?)$", "");
+    unit = Blanks.strip(unit).replaceFirst("-$", "");
+    Double factor = UNITS.get(unit);
+    if (factor == null) {
+      factor = UNITS.get(unit.toLowerCase(Locale.ROOT).replaceFirst("s$", ""));
+      if (factor != null && unit.length() < 3) {
+        factor = null;
+      }
+    }
+    return factor == null ? OptionalDouble.empty() : OptionalDouble.of(factor);
+  }
+
+  /**
+   * A reading.
+   *
+   * @param unit the unit of a bare number, already known to be one
+   */
+  static Understood<Measured> reading(String text, String unit) {
+    String word = text.toUpperCase(Locale.ROOT);
+    if (NOT_TESTED.contains(word)) {
+      return Understood.as(new NotTested());
+    }
+    if (OVER_RANGE.contains(word)) {
+      return Understood.as(new OverRange(OptionalDouble.empty()));
+    }
+    if (BEEP.contains(word)) {
+      return Understood.as(Word.BEEP);
+    }
+    if (PASS.contains(word)) {
+      return Understood.as(Word.PASS);
+    }
+    if (FAIL.contains(word)) {
+      return Understood.as(Word.FAIL);
+    }
+    return numeric(text, unit);
+  }
+
+  /** A resistance that is a plain number, such as a limit. */
+  static Understood<Double> ohms(String text, String unit) {
+    Understood<Measured> measured = numeric(text, unit);
+    if (measured.value().orElse(null) instanceof Value value) {
+      return Understood.as(value.ohms());
+    }
+    return Understood.not("\"" + text + "\" is no resistance; expected one such as 0.5 Ω");
+  }
+
+  private static Understood<Measured> numeric(String text, String unit) {
+    Matcher letter = LETTER_FOR_POINT.matcher(text);
+    if (letter.matches()) {
+      double factor = UNITS.getOrDefault(letter.group(2), 1.0);
+      String whole = letter.group(1).isEmpty() ? "0" : letter.group(1);
+      return Understood.as(value(whole + "." + letter.group(3), factor));
+    }
+    Matcher number = NUMBER.matcher(text);
+    if (!number.matches()) {
+      return notUnderstood(text);
+    }
+    String digits = number.group(2);
+    if (COMMA_AND_THREE_DIGITS.matcher(digits).matches()) {
+      return Understood.not(
+          "\"" + text + "\" can be read in two ways; write it without a comma",
+          digits.replace(",", "") + " or " + digits.replace(',', '.'));
+    }
+    String written = Blanks.strip(number.group(3));
+    OptionalDouble factor = unit(written.isEmpty() ? unit : written);
+    if (factor.isEmpty()) {
+      return notUnderstood(text);
+    }
+    Value value = value(digits.replace(',', '.'), factor.getAsDouble());
+    String sign = number.group(1);
+    if (sign == null) {
+      return Understood.as(value);
+    }
+    return Understood.as(
+        sign.startsWith("<") || sign.startsWith("≤")
+            ? new LessThan(value.ohms())
+            : new MoreThan(value.ohms()));
+  }
+
+  private static Value value(String digits, double factor) {
+    int exponentAt = digits.toLowerCase(Locale.ROOT).indexOf('e');
+    String mantissa = exponentAt < 0 ? digits : digits.substring(0, exponentAt);
+    int point = mantissa.indexOf('.');
+    int decimals = point < 0 ? 0 : mantissa.length() - point - 1;
+    double scale = exponentAt < 0 ? 1 : Math.pow(10, exponent(digits.substring(exponentAt + 1)));
+    double halfDigit = 0.5 * Math.pow(10, -decimals) * scale * factor;
+    return new Value(Double.parseDouble(digits) * factor, halfDigit);
+  }
+
+  private static int exponent(String digits) {
+    return digits.length() > 4 ? 0 : Integer.parseInt(digits);
+  }
+
+  private static Understood<Measured> notUnderstood(String text) {
+    return Understood.not(
+        "\"" + text + "\" is no reading; expected one such as 0.3, 300 mΩ, 2k2, OL, >200 M, PASS",
+        LookAlikes.asNumber(text));
+  }
+}

@@ -1,0 +1,262 @@
+package dev.ringout.intake;
+
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.SwitchState;
+import dev.ringout.readings.Job;
+import dev.ringout.readings.Measured;
+import dev.ringout.readings.Measured.OverRange;
+import dev.ringout.readings.Reading;
+import dev.ringout.readings.ReadingSet;
+import dev.ringout.readings.Side;
+import dev.ringout.readings.TimeOfReading;
+import dev.ringout.sheet.Cell;
+import dev.ringout.sheet.Sheet;
+import dev.ringout.sheet.TabularFile;
+import dev.ringout.source.Place;
+import dev.ringout.source.Problems;
+import dev.ringout.source.UnusableInput;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads filled test sheets against the harness that they were made for. */
+public final class ReadingsReader {
+  private static final Column STEP = Column.of("Step");
+  private static final Column FROM = Column.of("From");
+  private static final Column FROM_PIN = Column.of("From Pin");
+  private static final Column TO = Column.of("To");
+  private static final Column TO_PIN = Column.of("To Pin");
+  private static final Column STATE = Column.of("State");
+  private static final Column VOLTS = Column.withUnit("Volts");
+  private static final Column SECONDS = Column.withUnit("Seconds");
+  private static final Column READING = Column.withUnit("Reading");
+  private static final Column UNIT = Column.of("Unit");
+  private static final Column TIME = Column.of("Time");
+  private static final Column BY = Column.of("By");
+  private static final Column NOTE = Column.of("Note");
+
+  private static final List<Column> COLUMNS =
+      List.of(
+          STEP, FROM_PIN, FROM, TO_PIN, TO, STATE, VOLTS, SECONDS, READING, UNIT, TIME, BY, NOTE);
+  private static final List<Column> REQUIRED = List.of(FROM, TO, READING);
+
+  private final Problems problems;
+  private final HarnessPoints points;
+  private final List<Reading> readings = new ArrayList<>();
+  private final List<Job> jobs = new ArrayList<>();
+  private final Map<String, Understood<SwitchState>> states = new HashMap<>();
+  private final Map<String, String> texts = new HashMap<>();
+
+  /** A reader of test sheets for one harness. */
+  public ReadingsReader(Harness harness, Problems problems) {
+    this.problems = problems;
+    this.points = new HarnessPoints(harness);
+  }
+
+  /**
+   * Reads one file and adds its readings to those read before.
+   *
+   * @param shownName the file's name in every message
+   * @throws UnusableInput where the file as a whole is missing or no table
+   */
+  public void read(TabularFile file, String shownName) throws UnusableInput {
+    SheetsByName sheets =
+        new SheetsByName(file, List.of("Continuity", "Insulation", "Job"), "Continuity", problems);
+    Job job = job(Settings.read(sheets.find("Job"), problems), shownName);
+    jobs.add(job);
+    Optional<Sheet> continuity = sheets.find("Continuity");
+    Optional<Sheet> insulation = sheets.find("Insulation");
+    if (continuity.isEmpty() && insulation.isEmpty()) {
+      sheets.reportMissing("Continuity or Insulation", shownName, problems);
+    }
+    if (continuity.isPresent()) {
+      rows(continuity.get(), Reading.Kind.CONTINUITY, job.continuityRangeOhms());
+    }
+    if (insulation.isPresent()) {
+      rows(insulation.get(), Reading.Kind.INSULATION, job.insulationRangeOhms());
+    }
+  }
+
+  /** Everything read so far. */
+  public ReadingSet readings() {
+    return new ReadingSet(List.copyOf(readings), List.copyOf(jobs));
+  }
+
+  private static Job job(Settings settings, String shownName) {
+    Optional<Settings.Setting> revision = settings.find("revision");
+    return new Job(
+        settings.asMap(),
+        range(settings, "continuity range"),
+        range(settings, "insulation range"),
+        revision.map(Settings.Setting::value).orElse(""),
+        revision.map(Settings.Setting::place).orElse(Place.of(shownName)));
+  }
+
+  private static OptionalDouble range(Settings settings, String name) {
+    Settings.Setting setting = settings.find(name).orElse(null);
+    if (setting == null || setting.value().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    if (setting.unit().isEmpty() && setting.value().matches("[\\d.,]+")) {
+      setting
+          .entry()
+          .error(Settings.VALUE.name(), "\"" + name + "\" needs its unit", setting.value() + " MΩ");
+      return OptionalDouble.empty();
+    }
+    String unit = OhmsCell.unit(setting.unit()).isPresent() ? setting.unit() : "";
+    return setting
+        .entry()
+        .take(Settings.VALUE.name(), OhmsCell.ohms(setting.value(), unit))
+        .map(OptionalDouble::of)
+        .orElse(OptionalDouble.empty());
+  }
+
+  private void rows(Sheet sheet, Reading.Kind kind, OptionalDouble range) throws UnusableInput {
+    new Table(sheet, COLUMNS, REQUIRED, problems)
+        .forEach(entry -> row(entry, kind, range).ifPresent(readings::add));
+  }
+
+  private Optional<Reading> row(Entry entry, Reading.Kind kind, OptionalDouble range) {
+    Optional<Side> from = side(entry, FROM, FROM_PIN);
+    Optional<Side> to = side(entry, TO, TO_PIN);
+    Optional<SwitchState> state =
+        entry.take(STATE.name(), states.computeIfAbsent(entry.text(STATE.name()), points::state));
+    Optional<Measured> measured = measured(entry, kind, range);
+    OptionalDouble volts = number(entry, VOLTS);
+    OptionalDouble seconds = number(entry, SECONDS);
+    Optional<TimeOfReading> time = time(entry);
+    if (from.isEmpty() || to.isEmpty() || state.isEmpty() || measured.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!sidesAreApart(entry, from.get(), to.get())) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Reading(
+            kind,
+            entry.text(STEP.name()),
+            from.get(),
+            to.get(),
+            state.get(),
+            measured.get(),
+            volts,
+            seconds,
+            time,
+            shared(entry.text(BY.name())),
+            shared(entry.text(NOTE.name())),
+            entry.place(READING.name())));
+  }
+
+  private String shared(String text) {
+    return text.isEmpty() ? "" : texts.computeIfAbsent(text, same -> same);
+  }
+
+  private Optional<Side> side(Entry entry, Column ref, Column pin) {
+    String refText = entry.text(ref.name());
+    String pinText = entry.text(pin.name());
+    if (refText.equalsIgnoreCase("REST") && pinText.isEmpty()) {
+      return Optional.of(new Side.Rest());
+    }
+    return entry.take(ref.name(), points.side(refText, pinText)).map(Side.Points::new);
+  }
+
+  private static boolean sidesAreApart(Entry entry, Side from, Side to) {
+    if (from instanceof Side.Rest && to instanceof Side.Rest) {
+      entry.error(TO.name(), "REST against REST says nothing", "");
+      return false;
+    }
+    if (from instanceof Side.Points one && to instanceof Side.Points other) {
+      for (Point point : one.points()) {
+        if (other.points().contains(point)) {
+          entry.error(TO.name(), point + " stands on both sides of the reading", "");
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static Optional<Measured> measured(Entry entry, Reading.Kind kind, OptionalDouble range) {
+    String text = entry.text(READING.name());
+    String ownUnit = entry.text(UNIT.name());
+    String unit = ownUnit.isEmpty() ? entry.headingUnit(READING.name()) : ownUnit;
+    if (OhmsCell.unit(unit).isEmpty()) {
+      entry.error(
+          (ownUnit.isEmpty() ? READING : UNIT).name(),
+          "\"" + unit + "\" is no unit of resistance; expected one such as mΩ, Ω, kΩ, MΩ",
+          "");
+      return Optional.empty();
+    }
+    boolean insulation = kind == Reading.Kind.INSULATION;
+    Optional<Measured> measured =
+        entry.take(
+            READING.name(), OhmsCell.reading(text, unit.isEmpty() && insulation ? "MΩ" : unit));
+    if (measured.orElse(null) instanceof Measured.Value value && value.ohms() < 0) {
+      if (insulation) {
+        entry.error(READING.name(), "an insulation reading can't be negative: " + text, "");
+        return Optional.empty();
+      }
+      entry.warning(READING.name(), text + " is below zero: the leads were nulled too far", "");
+    }
+    return measured.map(one -> one instanceof OverRange ? new OverRange(range) : one);
+  }
+
+  private static OptionalDouble number(Entry entry, Column column) {
+    String text = entry.text(column.name()).replaceFirst("(?i)\\s*(V|V\\s*dc|s|sec)$", "");
+    if (text.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    try {
+      return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
+    } catch (NumberFormatException e) {
+      entry.error(column.name(), "\"" + text + "\" is no number", LookAlikes.asNumber(text));
+      return OptionalDouble.empty();
+    }
+  }
+
+  private static Optional<TimeOfReading> time(Entry entry) {
+    Cell cell = entry.cell(TIME.name());
+    String text =
+        cell.kind() == Cell.Kind.DATE || cell.kind() == Cell.Kind.NUMBER
+            ? cell.text()
+            : entry.text(TIME.name());
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<TimeOfReading> time = parseTime(text);
+    if (time.isEmpty()) {
+      entry.warning(
+          TIME.name(),
+          "\""
+              + text
+              + "\" is no time that is read here (2026-11-25 14:30, or 14:30);"
+              + " the order of the rows stands instead",
+          "");
+    }
+    return time;
+  }
+
+  private static Optional<TimeOfReading> parseTime(String text) {
+    String iso = text.replaceFirst("^(\\d{4}-\\d{2}-\\d{2})\\s+", "$1T");
+    try {
+      if (iso.indexOf('T') > 0) {
+        return Optional.of(new TimeOfReading(LocalDateTime.parse(iso)));
+      }
+      if (iso.indexOf(':') > 0) {
+        LocalTime time = LocalTime.parse(iso.length() == 4 ? "0" + iso : iso);
+        return Optional.of(new TimeOfReading(LocalDate.EPOCH.atTime(time)));
+      }
+      return Optional.of(new TimeOfReading(LocalDate.parse(iso).atStartOfDay()));
+    } catch (DateTimeParseException e) {
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,61 @@
+package dev.ringout.intake;
+
+import dev.ringout.sheet.Sheet;
+import dev.ringout.sheet.TabularFile;
+import dev.ringout.source.Place;
+import dev.ringout.source.Problem;
+import dev.ringout.source.Problems;
+import dev.ringout.source.Severity;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The sheets of a file by the contract's names. */
+final class SheetsByName {
+  private final Map<String, Sheet> byKey = new HashMap<>();
+  private final String present;
+
+  /**
+   * Sorts a file's sheets.
+   *
+   * @param names the sheets that are read; others are named in a note
+   * @param onlyTable what a single CSV file holds
+   */
+  SheetsByName(TabularFile file, List<String> names, String onlyTable, Problems problems) {
+    List<String> keys = names.stream().map(Names::key).toList();
+    if (file.isSingleTable()) {
+      byKey.put(Names.key(onlyTable), file.sheets().get(0));
+    } else {
+      for (Sheet sheet : file.sheets()) {
+        String key = Names.key(sheet.name());
+        if (!keys.contains(key)) {
+          problems.add(
+              new Problem(
+                  sheet.place(),
+                  "",
+                  Severity.NOTE,
+                  "the sheet \"" + sheet.name() + "\" is not read",
+                  LookAlikes.nearest(sheet.name(), names)));
+        } else if (byKey.putIfAbsent(key, sheet) != null) {
+          problems.error(sheet.place(), "there is more than one sheet \"" + sheet.name() + "\"");
+        }
+      }
+    }
+    present = file.sheets().stream().map(Sheet::name).collect(Collectors.joining(", "));
+  }
+
+  Optional<Sheet> find(String name) {
+    return Optional.ofNullable(byKey.get(Names.key(name)));
+  }
+
+  /** Reports that a sheet which must be there is not. */
+  void reportMissing(String expected, String file, Problems problems) {
+    problems.error(
+        Place.of(file),
+        "there is no sheet "
+            + expected
+            + (present.isEmpty() ? "; the file holds no sheet" : "; found: " + present));
+  }
+}

@@ -1,0 +1,160 @@
+package dev.ringout.intake;
+
+import dev.ringout.sheet.Row;
+import dev.ringout.sheet.Sheet;
+import dev.ringout.source.Place;
+import dev.ringout.source.Problem;
+import dev.ringout.source.Problems;
+import dev.ringout.source.Severity;
+import dev.ringout.source.UnusableInput;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+
+/** A sheet whose first row holds headings: finds the columns and hands over row after row. */
+final class Table {
+  private final Sheet sheet;
+  private final List<Column> known;
+  private final List<Column> required;
+  private final Problems problems;
+
+  private final Map<String, Integer> columnOf = new HashMap<>();
+  private final Map<String, String> unitOf = new HashMap<>();
+  private final Map<Integer, String> headings = new LinkedHashMap<>();
+  private final Map<Integer, String> unknown = new LinkedHashMap<>();
+  private final Map<Integer, Integer> blanksIgnored = new LinkedHashMap<>();
+  private boolean headingSeen;
+  private boolean usable = true;
+
+  Table(Sheet sheet, List<Column> known, List<Column> required, Problems problems) {
+    this.sheet = sheet;
+    this.known = known;
+    this.required = required;
+    this.problems = problems;
+  }
+
+  /** Reads the sheet to its end; rows are handed over only where the headings suffice. */
+  void forEach(Consumer<Entry> each) throws UnusableInput {
+    sheet.forEachRow(
+        row -> {
+          if (!headingSeen) {
+            headingSeen = true;
+            readHeadings(row);
+          } else if (usable) {
+            Entry entry = new Entry(this, row);
+            if (entry.hasKnown()) {
+              each.accept(entry);
+            }
+          }
+        });
+    if (!headingSeen) {
+      problems.error(
+          sheet.place(), "the sheet is empty; expected a heading row with " + names(required));
+    }
+    blanksIgnored.forEach(
+        (column, count) ->
+            problems.add(
+                new Problem(
+                    placeOf(0, column),
+                    headings.getOrDefault(column, ""),
+                    Severity.NOTE,
+                    "blanks around the text of "
+                        + count
+                        + (count == 1 ? " cell" : " cells")
+                        + " were ignored",
+                    "")));
+  }
+
+  private static String names(List<Column> columns) {
+    return columns.stream().map(Column::name).collect(Collectors.joining(", "));
+  }
+
+  private void readHeadings(Row row) {
+    for (int column = 1; column <= row.cells().size(); column++) {
+      String heading = Blanks.strip(row.cell(column).text());
+      if (!heading.isEmpty()) {
+        headings.put(column, heading);
+        assign(row.number(), column, heading);
+      }
+    }
+    List<Column> missing =
+        required.stream().filter(column -> !columnOf.containsKey(column.name())).toList();
+    if (!missing.isEmpty()) {
+      usable = false;
+      problems.error(
+          placeOf(row.number(), 0),
+          "the first row should hold the headings; missing: "
+              + names(missing)
+              + ". Found: "
+              + String.join(", ", headings.values()));
+    }
+  }
+
+  private void assign(int row, int column, String heading) {
+    for (Column candidate : known) {
+      String unit = candidate.unitIn(heading);
+      if (!candidate.matches(heading) && unit.isEmpty()) {
+        continue;
+      }
+      Integer earlier = columnOf.putIfAbsent(candidate.name(), column);
+      if (earlier != null) {
+        usable = false;
+        problems.error(
+            placeOf(row, column),
+            "both \"%s\" (%s) and \"%s\" are the column %s; rename the one that is not"
+                .formatted(
+                    headings.getOrDefault(earlier, ""),
+                    Place.columnLetters(earlier),
+                    heading,
+                    candidate.name()));
+      }
+      if (!unit.isEmpty()) {
+        unitOf.put(candidate.name(), unit);
+      }
+      return;
+    }
+    unknown.put(column, heading);
+  }
+
+  int columnOf(String name) {
+    return columnOf.getOrDefault(name, 0);
+  }
+
+  String unitOf(String name) {
+    return unitOf.getOrDefault(name, "");
+  }
+
+  Iterable<Integer> knownColumns() {
+    return columnOf.values();
+  }
+
+  Map<Integer, String> unknownColumns() {
+    return unknown;
+  }
+
+  Place placeOf(int row, int column) {
+    Place whole = sheet.place();
+    return new Place(whole.file(), whole.sheet(), row, column);
+  }
+
+  String heading(int column) {
+    return headings.getOrDefault(column, "");
+  }
+
+  void countBlanksIgnored(int column) {
+    blanksIgnored.merge(column, 1, Integer::sum);
+  }
+
+  void add(Problem problem) {
+    problems.add(problem);
+  }
+
+  /** The columns whose headings were found, for saying what is there. */
+  List<String> foundColumns() {
+    return new ArrayList<>(columnOf.keySet());
+  }
+}

@@ -1,0 +1,5 @@
+/** Proves cable harnesses and junction boxes point by point. */
+@NullMarked
+package dev.ringout;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,21 @@
+package dev.ringout.readings;
+
+import dev.ringout.source.Place;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * The job sheet of one readings file.
+ *
+ * @param entries name to value, as written
+ * @param continuityRangeOhms the top of the meter's range on continuity
+ * @param insulationRangeOhms the top of the insulation tester's range
+ * @param revision the revision the readings were taken against, or empty
+ * @param revisionPlace the cell that gives the revision, or the file
+ */
+public record Job(
+    Map<String, String> entries,
+    OptionalDouble continuityRangeOhms,
+    OptionalDouble insulationRangeOhms,
+    String revision,
+    Place revisionPlace) {}

@@ -1,0 +1,40 @@
+package dev.ringout.readings;
+
+import dev.ringout.harness.SwitchState;
+import dev.ringout.source.Place;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One row of a test sheet.
+ *
+ * @param volts the insulation test voltage that was applied
+ * @param seconds how long it was applied
+ * @param time as written; compared as an instant where it is one
+ * @param place the cell of the reading
+ */
+public record Reading(
+    Kind kind,
+    String step,
+    Side from,
+    Side to,
+    SwitchState state,
+    Measured measured,
+    OptionalDouble volts,
+    OptionalDouble seconds,
+    Optional<TimeOfReading> time,
+    String by,
+    String note,
+    Place place) {
+
+  /** Which test. */
+  public enum Kind {
+    CONTINUITY,
+    INSULATION
+  }
+
+  /** From, to and state in one line: {@code J1-A to P2-1 (S1=OPEN)}. */
+  public String subject() {
+    return from + " to " + to + (state.isNormal() ? "" : " (" + state + ")");
+  }
+}

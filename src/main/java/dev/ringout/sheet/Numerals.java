@@ -1,0 +1,32 @@
+package dev.ringout.sheet;
+
+import dev.ringout.units.Numbers;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import org.apache.poi.ss.usermodel.DateUtil;
+
+/** Numbers and dates of workbooks as text. */
+final class Numerals {
+  private static final DateTimeFormatter DATE_TIME =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ss", Locale.ROOT);
+
+  private Numerals() {}
+
+  /** A stored number, as a date where the cell shows one. */
+  static Cell cell(double number, boolean shownAsDate, boolean dates1904) {
+    if (shownAsDate && DateUtil.isValidExcelDate(number)) {
+      return new Cell(Cell.Kind.DATE, dateText(number, dates1904));
+    }
+    return new Cell(Cell.Kind.NUMBER, Numbers.plain(number));
+  }
+
+  private static String dateText(double number, boolean dates1904) {
+    LocalDateTime time = DateUtil.getLocalDateTime(number, dates1904, true);
+    if (number < 1) {
+      return time.toLocalTime().toString();
+    }
+    boolean wholeDay = number == Math.rint(number);
+    return wholeDay ? time.toLocalDate().toString() : DATE_TIME.format(time);
+  }
+}

@@ -1,0 +1,76 @@
+package dev.ringout.sheet;
+
+import dev.ringout.source.Problems;
+import dev.ringout.source.UnusableInput;
+import dev.ringout.source.UnusableInput.Reason;
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.apache.poi.poifs.filesystem.FileMagic;
+
+/** A workbook, a CSV file or a folder of CSV files, as a list of sheets. */
+public interface TabularFile extends Closeable {
+
+  /** The sheets in the file's own order; of a folder, by name. */
+  List<Sheet> sheets();
+
+  /** Whether this is a single CSV file: one sheet whose name says nothing of its content. */
+  boolean isSingleTable();
+
+  /**
+   * Opens a file by its content and name.
+   *
+   * @param shownName the file's name in every message
+   * @param problems takes what is odd about the file but does not stop the reading
+   * @throws UnusableInput where there is no such file, it may not be read, or it is no table
+   */
+  static TabularFile open(Path path, String shownName, Problems problems) throws UnusableInput {
+    try {
+      if (Files.isDirectory(path)) {
+        return CsvFiles.folder(path, shownName, problems);
+      }
+      return openFile(path, shownName, problems);
+    } catch (NoSuchFileException e) {
+      throw new UnusableInput(shownName, Reason.MISSING, "there is no such file");
+    } catch (AccessDeniedException e) {
+      throw new UnusableInput(shownName, Reason.MISSING, "may not be read: permission denied");
+    } catch (IOException e) {
+      throw new UnusableInput(shownName, Reason.MISSING, "can't be read: " + e.getMessage());
+    }
+  }
+
+  private static TabularFile openFile(Path path, String shownName, Problems problems)
+      throws IOException, UnusableInput {
+    String name = String.valueOf(path.getFileName()).toLowerCase(Locale.ROOT);
+    FileMagic magic;
+    try (var head = FileMagic.prepareToCheckMagic(Files.newInputStream(path))) {
+      magic = FileMagic.valueOf(head);
+    }
+    if (magic == FileMagic.OOXML) {
+      return XlsxFile.open(path, shownName);
+    }
+    if (magic == FileMagic.OLE2) {
+      return XlsFile.open(path, shownName);
+    }
+    if (name.endsWith(".xlsx") || name.endsWith(".xls")) {
+      throw new UnusableInput(
+          shownName,
+          Reason.NOT_UNDERSTOOD,
+          Files.size(path) == 0
+              ? "is an empty file, not a workbook"
+              : "is called a workbook, but its content is not one; if it is a text file, name it .csv");
+    }
+    if (name.endsWith(".csv")) {
+      return CsvFiles.single(path, shownName, problems);
+    }
+    throw new UnusableInput(
+        shownName,
+        Reason.NOT_UNDERSTOOD,
+        "is no kind of table that is read here: .xlsx, .xls, .csv or a folder of .csv");
+  }
+}

@@ -1,0 +1,147 @@
+package dev.ringout.sheet;
+
+import dev.ringout.source.Place;
+import dev.ringout.source.UnusableInput;
+import dev.ringout.source.UnusableInput.Reason;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.opc.PackageAccess;
+import org.apache.poi.util.XMLHelper;
+import org.apache.poi.xssf.eventusermodel.ReadOnlySharedStringsTable;
+import org.apache.poi.xssf.eventusermodel.XSSFReader;
+import org.xml.sax.ContentHandler;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.XMLReader;
+
+/** Workbooks read by events: one row at a time, so that a large one fits a small heap. */
+final class XlsxFile implements TabularFile {
+  private final OPCPackage container;
+  private final String shownName;
+  private final XSSFReader reader;
+  private final ReadOnlySharedStringsTable strings;
+  private final XlsxStyles styles;
+  private final XlsxWorkbook workbook;
+
+  private XlsxFile(OPCPackage container, String shownName)
+      throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
+    this.container = container;
+    this.shownName = shownName;
+    this.reader = new XSSFReader(container);
+    this.strings = new ReadOnlySharedStringsTable(container, false);
+    this.styles = new XlsxStyles();
+    this.workbook = new XlsxWorkbook();
+    try (InputStream in = reader.getStylesData()) {
+      if (in != null) {
+        parse(in, styles);
+      }
+    }
+    try (InputStream in = reader.getWorkbookData()) {
+      parse(in, workbook);
+    }
+  }
+
+  static XlsxFile open(Path path, String shownName) throws UnusableInput {
+    OPCPackage container;
+    try {
+      container = OPCPackage.open(path.toFile(), PackageAccess.READ);
+    } catch (OpenXML4JException | RuntimeException e) {
+      throw damaged(shownName, e);
+    }
+    try {
+      return new XlsxFile(container, shownName);
+    } catch (IOException
+        | OpenXML4JException
+        | SAXException
+        | ParserConfigurationException
+        | RuntimeException e) {
+      container.revert();
+      throw damaged(shownName, e);
+    }
+  }
+
+  /** The library answers damage with many kinds of exception; to the user they are two. */
+  private static UnusableInput damaged(String shownName, Exception e) {
+    String why = String.valueOf(e.getMessage());
+    if (why.contains("Zip bomb")) {
+      return new UnusableInput(
+          shownName,
+          Reason.NOT_UNDERSTOOD,
+          "unpacks to far more than a wire list would (a zip bomb?); not read");
+    }
+    return new UnusableInput(
+        shownName, Reason.NOT_UNDERSTOOD, "is a damaged workbook: " + firstLine(why));
+  }
+
+  private static String firstLine(String text) {
+    int end = text.indexOf('\n');
+    return end < 0 ? text : text.substring(0, end).strip();
+  }
+
+  private static void parse(InputStream in, ContentHandler handler)
+      throws IOException, SAXException, ParserConfigurationException {
+    XMLReader xml = XMLHelper.newXMLReader();
+    xml.setContentHandler(handler);
+    xml.parse(new InputSource(in));
+  }
+
+  @Override
+  public List<Sheet> sheets() {
+    List<Sheet> sheets = new ArrayList<>();
+    for (XlsxWorkbook.Entry entry : workbook.sheets()) {
+      sheets.add(new XlsxSheet(entry.name(), entry.relationId()));
+    }
+    return List.copyOf(sheets);
+  }
+
+  @Override
+  public boolean isSingleTable() {
+    return false;
+  }
+
+  @Override
+  public void close() {
+    // Opened for reading only: nothing to save, so revert rather than close.
+    container.revert();
+  }
+
+  private final class XlsxSheet implements Sheet {
+    private final String name;
+    private final String relationId;
+
+    XlsxSheet(String name, String relationId) {
+      this.name = name;
+      this.relationId = relationId;
+    }
+
+    @Override
+    public String name() {
+      return name;
+    }
+
+    @Override
+    public Place place() {
+      return Place.of(shownName, name);
+    }
+
+    @Override
+    public void forEachRow(Consumer<Row> each) throws UnusableInput {
+      try (InputStream in = reader.getSheet(relationId)) {
+        parse(in, new XlsxRows(strings, styles, workbook.dates1904(), each));
+      } catch (IOException
+          | OpenXML4JException
+          | SAXException
+          | ParserConfigurationException
+          | XlsxRows.Damaged e) {
+        throw damaged(shownName, e);
+      }
+    }
+  }
+}

@@ -1,0 +1,42 @@
+package dev.ringout.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.xml.sax.Attributes;
+import org.xml.sax.helpers.DefaultHandler;
+
+/** The workbook's own list of sheets, in the order of their tabs. */
+final class XlsxWorkbook extends DefaultHandler {
+  private final List<Entry> sheets = new ArrayList<>();
+  private boolean dates1904;
+
+  record Entry(String name, String relationId) {}
+
+  List<Entry> sheets() {
+    return sheets;
+  }
+
+  /** Whether dates count from 1904, as some workbooks do. */
+  boolean dates1904() {
+    return dates1904;
+  }
+
+  @Override
+  public void startElement(String uri, String local, String qualified, Attributes attributes) {
+    if (local.equals("sheet")) {
+      sheets.add(new Entry(attributes.getValue("name"), relationId(attributes)));
+    } else if (local.equals("workbookPr")) {
+      String value = attributes.getValue("date1904");
+      dates1904 = "1".equals(value) || "true".equals(value);
+    }
+  }
+
+  private static String relationId(Attributes attributes) {
+    for (int i = 0; i < attributes.getLength(); i++) {
+      if (attributes.getLocalName(i).equals("id") && !attributes.getURI(i).isEmpty()) {
+        return attributes.getValue(i);
+      }
+    }
+    return "";
+  }
+}

@@ -1,0 +1,33 @@
+package dev.ringout.units;
+
+/** The size of a conductor: an American wire gauge or a cross-section in square millimetres. */
+public sealed interface Gauge permits Gauge.Awg, Gauge.SquareMillimetres {
+
+  /** As a mechanic writes it: {@code AWG 20}, {@code AWG 4/0}, {@code 0.75 mm²}. */
+  String label();
+
+  /**
+   * An American wire gauge.
+   *
+   * @param number the gauge number; 1/0 is 0, 2/0 is -1, 3/0 is -2, 4/0 is -3
+   */
+  record Awg(int number) implements Gauge {
+    /** The gauge without its prefix: {@code 20} or {@code 4/0}. */
+    public String size() {
+      return number > 0 ? Integer.toString(number) : (1 - number) + "/0";
+    }
+
+    @Override
+    public String label() {
+      return "AWG " + size();
+    }
+  }
+
+  /** A metric conductor, by its nominal cross-section. */
+  record SquareMillimetres(double squareMillimetres) implements Gauge {
+    @Override
+    public String label() {
+      return Numbers.plain(squareMillimetres) + " mm²";
+    }
+  }
+}
