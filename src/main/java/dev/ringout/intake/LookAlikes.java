@@ -17,7 +17,8 @@ final class LookAlikes {
   /** A number typed with letters that look like digits, or empty where that is no number either. */
   static String asNumber(String text) {
     StringBuilder digits = new StringBuilder();
-    for (char c : text.toCharArray()) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
       int letter = LETTERS.indexOf(c);
       digits.append(letter < 0 ? c : DIGITS.charAt(letter));
     }

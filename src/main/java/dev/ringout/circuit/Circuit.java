@@ -1,0 +1,154 @@
+package dev.ringout.circuit;
+
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Link;
+import dev.ringout.harness.Part;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Switch;
+import dev.ringout.harness.SwitchState;
+import dev.ringout.harness.Wire;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jgrapht.Graph;
+import org.jgrapht.graph.MaskSubgraph;
+import org.jgrapht.graph.Multigraph;
+
+/**
+ * The unit as a multigraph: points are vertices; wires, links and switch contacts are edges.
+ * Points, conductors and parts are numbered from 0; points in natural order.
+ *
+ * <p>Not for use by several threads at once: nets are computed once a state and kept.
+ */
+public final class Circuit {
+  private final Harness harness;
+  private final List<Point> points;
+  private final Map<Point, Integer> indexOf = new HashMap<>();
+  private final List<Conductor> conductors = new ArrayList<>();
+  private final int[] from;
+  private final int[] to;
+  private final Graph<Integer, Integer> graph = new Multigraph<>(null, null, false);
+  private final Map<Integer, List<Integer>> partsAtPoint = new HashMap<>();
+  private final Map<SwitchState, Nets> netsOf = new HashMap<>();
+
+  private Circuit(Harness harness) {
+    this.harness = harness;
+    this.points = harness.points();
+    for (int i = 0; i < points.size(); i++) {
+      indexOf.put(points.get(i), i);
+      graph.addVertex(i);
+    }
+    for (Wire wire : harness.wires()) {
+      conductors.add(new Conductor.OfWire(wire));
+    }
+    for (Link link : harness.links()) {
+      conductors.add(new Conductor.OfLink(link));
+    }
+    for (Switch one : harness.switches()) {
+      for (Switch.Contact contact : one.contacts()) {
+        conductors.add(new Conductor.OfContact(contact));
+      }
+    }
+    from = new int[conductors.size()];
+    to = new int[conductors.size()];
+    for (int i = 0; i < from.length; i++) {
+      from[i] = index(conductors.get(i).from());
+      to[i] = index(conductors.get(i).to());
+      graph.addEdge(from[i], to[i], i);
+    }
+    for (int i = 0; i < harness.parts().size(); i++) {
+      Part part = harness.parts().get(i);
+      partsAtPoint.computeIfAbsent(index(part.from()), key -> new ArrayList<>()).add(i);
+      partsAtPoint.computeIfAbsent(index(part.to()), key -> new ArrayList<>()).add(i);
+    }
+  }
+
+  /** The circuit of a harness. */
+  public static Circuit of(Harness harness) {
+    return new Circuit(harness);
+  }
+
+  /** The harness it was made from. */
+  public Harness harness() {
+    return harness;
+  }
+
+  /** How many points there are. */
+  public int size() {
+    return points.size();
+  }
+
+  /** The point of a number. */
+  public Point point(int index) {
+    return points.get(index);
+  }
+
+  /**
+   * The number of a point.
+   *
+   * @throws IllegalArgumentException where the harness does not name it
+   */
+  public int index(Point point) {
+    Integer index = indexOf.get(point);
+    if (index == null) {
+      throw new IllegalArgumentException("no point " + point);
+    }
+    return index;
+  }
+
+  /** Every conductor: wires first, in the order of the list, then links, then switch contacts. */
+  public List<Conductor> conductors() {
+    return conductors;
+  }
+
+  /** The point at a conductor's first end. */
+  public int from(int conductor) {
+    return from[conductor];
+  }
+
+  /** The point at a conductor's second end. */
+  public int to(int conductor) {
+    return to[conductor];
+  }
+
+  /** The part of a number. */
+  public Part part(int index) {
+    return harness.parts().get(index);
+  }
+
+  /** The parts that end at a point. */
+  public List<Integer> partsAt(int point) {
+    return partsAtPoint.getOrDefault(point, List.of());
+  }
+
+  /** Whether a conductor joins its ends in a state. */
+  public boolean isClosed(int conductor, SwitchState state) {
+    if (conductors.get(conductor) instanceof Conductor.OfContact contact) {
+      return harness.switches().stream()
+          .filter(one -> one.ref().equals(contact.contact().ref()))
+          .anyMatch(one -> state.positionOf(one).equals(contact.contact().state()));
+    }
+    return true;
+  }
+
+  /** The nets with every switch in its normal position. */
+  public Nets normal() {
+    return in(SwitchState.normal());
+  }
+
+  /** The nets in a state. */
+  public Nets in(SwitchState state) {
+    return netsOf.computeIfAbsent(state, this::computeNets);
+  }
+
+  private Nets computeNets(SwitchState state) {
+    boolean[] closed = new boolean[conductors.size()];
+    for (int i = 0; i < closed.length; i++) {
+      closed[i] = isClosed(i, state);
+    }
+    Graph<Integer, Integer> joined =
+        new MaskSubgraph<>(graph, point -> false, conductor -> !closed[conductor]);
+    return new Nets(this, joined, closed);
+  }
+}

@@ -1,0 +1,70 @@
+package dev.ringout.circuit;
+
+import dev.ringout.harness.SwitchState;
+import dev.ringout.readings.Reading;
+import dev.ringout.readings.Side;
+
+/**
+ * Where the probes of a reading were, by the numbers of the points. {@code REST} is always the
+ * second side.
+ */
+public final class Probing {
+  private static final int[] NO_POINTS = {};
+
+  private final int[] from;
+  private final int[] to;
+  private final boolean toRest;
+  private final SwitchState state;
+
+  private Probing(int[] from, int[] to, boolean toRest, SwitchState state) {
+    this.from = from;
+    this.to = to;
+    this.toRest = toRest;
+    this.state = state;
+  }
+
+  /** The probing of a reading. */
+  public static Probing of(Circuit circuit, Reading reading) {
+    int[] from = indices(circuit, reading.from());
+    int[] to = indices(circuit, reading.to());
+    return reading.from() instanceof Side.Rest
+        ? new Probing(to, NO_POINTS, true, reading.state())
+        : new Probing(from, to, reading.to() instanceof Side.Rest, reading.state());
+  }
+
+  /** Two single points. */
+  public static Probing pair(int from, int to, SwitchState state) {
+    return new Probing(new int[] {from}, new int[] {to}, false, state);
+  }
+
+  /** The points of the first side, tied together. */
+  public int[] from() {
+    return from;
+  }
+
+  /** The points of the second side, tied together; none where it is the rest. */
+  public int[] to() {
+    return to;
+  }
+
+  /** Whether the second side is every point that is not in a net of the first. */
+  public boolean toRest() {
+    return toRest;
+  }
+
+  /** The positions of the switches. */
+  public SwitchState state() {
+    return state;
+  }
+
+  /** Whether it is between two single points. */
+  public boolean isPair() {
+    return !toRest && from.length == 1 && to.length == 1;
+  }
+
+  private static int[] indices(Circuit circuit, Side side) {
+    return side instanceof Side.Points some
+        ? some.points().stream().mapToInt(circuit::index).toArray()
+        : NO_POINTS;
+  }
+}

@@ -1,0 +1,235 @@
+package dev.ringout.compare;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Expected.ThroughParts;
+import dev.ringout.circuit.Nets;
+import dev.ringout.compare.Coverage.Tally;
+import dev.ringout.compare.Coverage.Unproven;
+import dev.ringout.compare.Prover.Islands;
+import dev.ringout.harness.SwitchState;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+
+/**
+ * Which pairs of nets the readings hold apart.
+ *
+ * <p>The proof is made on islands (points proven to be joined): an open reading between two groups
+ * holds each island of the one apart from each of the other; two nets are apart when all their
+ * islands are. Pairs are never listed: one row of bits at a time says what an island is apart from,
+ * so 40,000 nets need no more than some seconds and a few kilobytes.
+ */
+final class IsolationProof {
+  private final Circuit circuit;
+  private final Islands islands;
+  private final Nets normal;
+
+  /** For each state, the islands that were read against the rest. */
+  private final Map<SwitchState, BitSet> againstRest = new HashMap<>();
+
+  /** For each island, the islands on the other side of readings between named groups. */
+  private final List<List<BitSet>> across = new ArrayList<>();
+
+  IsolationProof(Circuit circuit, Islands islands, List<Judged> inForce) {
+    this.circuit = circuit;
+    this.islands = islands;
+    this.normal = circuit.normal();
+    for (int island = 0; island < islands.count(); island++) {
+      across.add(List.of());
+    }
+    for (Judged judged : inForce) {
+      if (holdsApart(judged)) {
+        add(judged);
+      }
+    }
+  }
+
+  /** An open reading, or one through parts that shows no direct join. */
+  private static boolean holdsApart(Judged judged) {
+    return judged.observed() == Observed.APART
+        || (judged.outcome() == Outcome.CONFORMS && judged.expected() instanceof ThroughParts);
+  }
+
+  private void add(Judged judged) {
+    SwitchState state = judged.reading().state();
+    Set<Integer> from = wholeIslands(judged.probing().from(), state);
+    if (judged.probing().toRest()) {
+      BitSet read = againstRest.computeIfAbsent(state, key -> new BitSet());
+      from.forEach(read::set);
+      return;
+    }
+    Set<Integer> to = wholeIslands(judged.probing().to(), state);
+    link(from, to);
+    link(to, from);
+  }
+
+  private void link(Set<Integer> from, Set<Integer> to) {
+    BitSet other = new BitSet();
+    to.forEach(other::set);
+    for (int island : from) {
+      if (across.get(island).isEmpty()) {
+        across.set(island, new ArrayList<>(2));
+      }
+      across.get(island).add(other);
+    }
+  }
+
+  /** The islands of some points, but only those that are in one piece in that state too. */
+  private Set<Integer> wholeIslands(int[] points, SwitchState state) {
+    Set<Integer> whole = new HashSet<>();
+    for (int point : points) {
+      if (state.isNormal() || isWhole(point, circuit.in(state))) {
+        whole.add(islands.of(point));
+      }
+    }
+    return whole;
+  }
+
+  private boolean isWhole(int point, Nets nets) {
+    for (int conductor : normal.conductorsOf(normal.of(point))) {
+      if (!nets.isClosed(conductor)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  Tally prove(Consumer<Unproven> unproven) {
+    long nets = normal.count();
+    long needed = nets * (nets - 1) / 2;
+    long missingEnds = 0;
+    BitSet sole = soleIslands();
+    List<Integer> netsInPieces = netsInPieces();
+    BitSet all = againstRest.getOrDefault(SwitchState.normal(), new BitSet());
+    for (int net = 0; net < nets; net++) {
+      if (containsAll(all, islandsOf(net))) {
+        continue;
+      }
+      BitSet apart = apartFrom(net);
+      BitSet missing = new BitSet();
+      missing.or(sole);
+      missing.andNot(apart);
+      missing.andNot(islandsOf(net));
+      long count = missing.cardinality();
+      int example = missing.isEmpty() ? -1 : islands.first(missing.nextSetBit(0));
+      for (int other : netsInPieces) {
+        if (other != net && !containsAll(apart, islandsOf(other))) {
+          count++;
+          example = example < 0 ? normal.pointsOf(other)[0] : example;
+        }
+      }
+      if (count > 0) {
+        missingEnds += count;
+        report(net, example, count, unproven);
+      }
+    }
+    return new Tally(needed, needed - missingEnds / 2);
+  }
+
+  private void report(int net, int example, long count, Consumer<Unproven> unproven) {
+    int point = normal.pointsOf(net)[0];
+    String why =
+        count == 1
+            ? "no reading holds it apart from the net of " + circuit.point(example)
+            : "no reading holds it apart from %d other nets, that of %s among them"
+                .formatted(count, circuit.point(example));
+    unproven.accept(new Unproven.Isolation(point, example, count, why));
+  }
+
+  private BitSet apartFrom(int net) {
+    BitSet apart = new BitSet();
+    boolean first = true;
+    BitSet own = islandsOf(net);
+    for (int island = own.nextSetBit(0); island >= 0; island = own.nextSetBit(island + 1)) {
+      BitSet row = row(island);
+      if (first) {
+        apart.or(row);
+        first = false;
+      } else {
+        apart.and(row);
+      }
+    }
+    return apart;
+  }
+
+  /** The islands that an island is held apart from. */
+  private BitSet row(int island) {
+    BitSet row = new BitSet(islands.count());
+    for (BitSet other : across.get(island)) {
+      row.or(other);
+    }
+    for (Map.Entry<SwitchState, BitSet> entry : againstRest.entrySet()) {
+      BitSet own = islandsInNetsOf(island, entry.getKey());
+      BitSet apart = new BitSet(islands.count());
+      if (entry.getValue().get(island)) {
+        apart.set(0, islands.count());
+      } else {
+        apart.or(entry.getValue());
+      }
+      apart.andNot(own);
+      row.or(apart);
+    }
+    return row;
+  }
+
+  /** The islands that share a net with an island in a state: no part of its rest. */
+  private BitSet islandsInNetsOf(int island, SwitchState state) {
+    Nets nets = circuit.in(state);
+    BitSet found = new BitSet();
+    if (state.isNormal()) {
+      found.or(islandsOf(normal.of(islands.first(island))));
+      return found;
+    }
+    Set<Integer> seen = new HashSet<>();
+    for (int point : normal.pointsOf(normal.of(islands.first(island)))) {
+      if (islands.of(point) == island && seen.add(nets.of(point))) {
+        for (int other : nets.pointsOf(nets.of(point))) {
+          found.set(islands.of(other));
+        }
+      }
+    }
+    return found;
+  }
+
+  private BitSet islandsOf(int net) {
+    BitSet own = new BitSet();
+    for (int point : normal.pointsOf(net)) {
+      own.set(islands.of(point));
+    }
+    return own;
+  }
+
+  /** The islands that are a whole net each. */
+  private BitSet soleIslands() {
+    BitSet sole = new BitSet();
+    for (int net = 0; net < normal.count(); net++) {
+      BitSet own = islandsOf(net);
+      if (own.cardinality() == 1) {
+        sole.or(own);
+      }
+    }
+    return sole;
+  }
+
+  private List<Integer> netsInPieces() {
+    List<Integer> pieces = new ArrayList<>();
+    for (int net = 0; net < normal.count(); net++) {
+      if (islandsOf(net).cardinality() > 1) {
+        pieces.add(net);
+      }
+    }
+    return pieces;
+  }
+
+  private static boolean containsAll(BitSet set, BitSet subset) {
+    BitSet rest = new BitSet();
+    rest.or(subset);
+    rest.andNot(set);
+    return rest.isEmpty();
+  }
+}

@@ -1,0 +1,259 @@
+package dev.ringout.compare;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Expected;
+import dev.ringout.circuit.Expected.Joined;
+import dev.ringout.circuit.Expected.ThroughParts;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.circuit.JoinLimits.JoinLimit;
+import dev.ringout.circuit.Predictor;
+import dev.ringout.circuit.Probing;
+import dev.ringout.harness.Limits;
+import dev.ringout.readings.Measured;
+import dev.ringout.readings.Measured.LessThan;
+import dev.ringout.readings.Measured.MoreThan;
+import dev.ringout.readings.Measured.OverRange;
+import dev.ringout.readings.Measured.Value;
+import dev.ringout.readings.Measured.Word;
+import dev.ringout.readings.Reading;
+import dev.ringout.units.Numbers;
+import dev.ringout.units.Ohms;
+import java.util.stream.Collectors;
+
+/** Judges one reading at a time against the circuit and its limits. */
+final class Judge {
+  private final Circuit circuit;
+  private final Predictor predictor;
+  private final JoinLimits joinLimits;
+  private final Limits limits;
+
+  Judge(Circuit circuit, JoinLimits joinLimits) {
+    this.circuit = circuit;
+    this.predictor = new Predictor(circuit);
+    this.joinLimits = joinLimits;
+    this.limits = circuit.harness().limits();
+  }
+
+  Judged judge(Reading reading) {
+    Probing probing = Probing.of(circuit, reading);
+    Expected expected = predictor.asListed(probing);
+    JoinLimit limit = joinLimits.of(probing);
+    Verdict verdict = verdict(reading, expected, limit);
+    return new Judged(
+        reading, probing, expected, verdict.observed(), verdict.outcome(), limit, verdict.why());
+  }
+
+  private record Verdict(Observed observed, Outcome outcome, String why) {
+    static Verdict of(Observed observed, Outcome outcome) {
+      return new Verdict(observed, outcome, "");
+    }
+
+    static Verdict notJudged(String why) {
+      return new Verdict(Observed.UNKNOWN, Outcome.NOT_JUDGED, why);
+    }
+  }
+
+  private Verdict verdict(Reading reading, Expected expected, JoinLimit limit) {
+    if (!reading.measured().made()) {
+      return new Verdict(Observed.UNKNOWN, Outcome.NOT_TESTED, "");
+    }
+    if (reading.kind() == Reading.Kind.INSULATION) {
+      return insulation(reading, expected);
+    }
+    if (expected instanceof Joined) {
+      return joinExpected(reading.measured(), limit);
+    }
+    if (expected instanceof ThroughParts parts) {
+      return partsExpected(reading.measured(), parts, limit);
+    }
+    return gapExpected(reading.measured(), limit);
+  }
+
+  private Verdict joinExpected(Measured measured, JoinLimit limit) {
+    if (measured instanceof OverRange) {
+      // Whatever the range, it is above any limit for a joint.
+      return Verdict.of(Observed.APART, Outcome.OPEN);
+    }
+    if (measured instanceof Word word) {
+      return word == Word.FAIL
+          ? Verdict.of(Observed.APART, Outcome.OPEN)
+          : Verdict.of(Observed.JOINED, Outcome.CONFORMS);
+    }
+    if (measured instanceof LessThan less) {
+      return less.ohms() <= limit.ohms()
+          ? Verdict.of(Observed.JOINED, Outcome.CONFORMS)
+          : Verdict.notJudged(
+              "\"%s\" may still be above the limit of %s"
+                  .formatted(measured.text(), Ohms.text(limit.ohms())));
+    }
+    if (measured instanceof MoreThan more) {
+      if (more.ohms() >= limits.openMinOhms()) {
+        return Verdict.of(Observed.APART, Outcome.OPEN);
+      }
+      return more.ohms() >= limit.ohms()
+          ? Verdict.of(Observed.RESISTIVE, Outcome.RESISTIVE)
+          : Verdict.notJudged(
+              "\"%s\" says nothing about the limit of %s"
+                  .formatted(measured.text(), Ohms.text(limit.ohms())));
+    }
+    Observed observed = observe((Value) measured, limit);
+    return Verdict.of(
+        observed,
+        switch (observed) {
+          case JOINED -> Outcome.CONFORMS;
+          case APART -> Outcome.OPEN;
+          case RESISTIVE, UNKNOWN -> Outcome.RESISTIVE;
+        });
+  }
+
+  private Observed observe(Value value, JoinLimit limit) {
+    // A value written 0.1 was anything from 0.05 on: a coarse meter is no fault of the joint.
+    if (value.ohms() - value.halfDigitOhms() <= limit.ohms()) {
+      return Observed.JOINED;
+    }
+    return value.ohms() >= limits.openMinOhms() ? Observed.APART : Observed.RESISTIVE;
+  }
+
+  private Verdict gapExpected(Measured measured, JoinLimit limit) {
+    if (measured instanceof Word word) {
+      return word == Word.PASS
+          ? Verdict.of(Observed.APART, Outcome.CONFORMS)
+          : Verdict.of(Observed.JOINED, Outcome.UNEXPECTED_JOIN);
+    }
+    if (measured instanceof LessThan less) {
+      return less.ohms() <= limit.ohms()
+          ? Verdict.of(Observed.JOINED, Outcome.UNEXPECTED_JOIN)
+          : Verdict.of(Observed.RESISTIVE, Outcome.RESISTIVE);
+    }
+    if (measured instanceof Value value) {
+      Observed observed = observe(value, limit);
+      return Verdict.of(
+          observed,
+          switch (observed) {
+            case JOINED -> Outcome.UNEXPECTED_JOIN;
+            case APART -> Outcome.CONFORMS;
+            case RESISTIVE, UNKNOWN -> Outcome.RESISTIVE;
+          });
+    }
+    return aboveRange(measured, limits.openMinOhms(), "not joined", true);
+  }
+
+  /** {@code OL} and {@code >200 M} where a high value is wanted. */
+  private static Verdict aboveRange(
+      Measured measured, double leastOhms, String what, boolean unknownRangeWillDo) {
+    double atLeast = 0;
+    if (measured instanceof MoreThan more) {
+      atLeast = more.ohms();
+    } else if (measured instanceof OverRange over) {
+      if (over.rangeOhms().isEmpty()) {
+        return unknownRangeWillDo
+            ? Verdict.of(Observed.APART, Outcome.CONFORMS)
+            : Verdict.notJudged(
+                "OL says only \"above the range\", and the job sheet gives no \"insulation range\"");
+      }
+      atLeast = over.rangeOhms().getAsDouble();
+    }
+    if (atLeast >= leastOhms) {
+      return Verdict.of(Observed.APART, Outcome.CONFORMS);
+    }
+    String reading =
+        measured instanceof OverRange
+            ? "OL on a " + Ohms.text(atLeast) + " range"
+            : measured.text();
+    return Verdict.notJudged(
+        "%s proves nothing about a %s limit%s"
+            .formatted(
+                reading, Ohms.text(leastOhms), what.isEmpty() ? "" : " for \"" + what + "\""));
+  }
+
+  private Verdict partsExpected(Measured measured, ThroughParts parts, JoinLimit limit) {
+    boolean mayBeOpen = Double.isInfinite(parts.highOhms());
+    if (measured instanceof Word word) {
+      return switch (word) {
+        case PASS -> Verdict.of(Observed.APART, Outcome.CONFORMS);
+        case FAIL -> Verdict.of(Observed.UNKNOWN, Outcome.PART_VALUE);
+        case BEEP -> Verdict.notJudged("a beep through the %s is no value".formatted(names(parts)));
+      };
+    }
+    if (measured instanceof Value value) {
+      if (parts.allows(value.ohms()) && (parts.lowOhms() > 0 || value.ohms() > limit.ohms())) {
+        return Verdict.of(Observed.RESISTIVE, Outcome.CONFORMS);
+      }
+      Observed observed = observe(value, limit);
+      return observed == Observed.JOINED
+          ? Verdict.of(observed, Outcome.UNEXPECTED_JOIN)
+          : Verdict.of(observed, Outcome.PART_VALUE);
+    }
+    if (measured instanceof LessThan less) {
+      return less.ohms() < parts.lowOhms()
+          ? Verdict.of(Observed.RESISTIVE, Outcome.PART_VALUE)
+          : Verdict.notJudged("\"%s\" is no value of the %s".formatted(less.text(), names(parts)));
+    }
+    if (mayBeOpen) {
+      return Verdict.of(Observed.APART, Outcome.CONFORMS);
+    }
+    double atLeast =
+        measured instanceof MoreThan more
+            ? more.ohms()
+            : ((OverRange) measured).rangeOhms().orElse(limits.openMinOhms());
+    return atLeast >= parts.highOhms()
+        ? Verdict.of(Observed.APART, Outcome.PART_VALUE)
+        : Verdict.notJudged(
+            "%s says nothing about the %s".formatted(measured.text(), names(parts)));
+  }
+
+  private String names(ThroughParts parts) {
+    return parts.parts().stream()
+        .map(part -> circuit.part(part).label())
+        .distinct()
+        .collect(Collectors.joining(", "));
+  }
+
+  private Verdict insulation(Reading reading, Expected expected) {
+    if (expected instanceof Joined) {
+      return Verdict.notJudged("both sides are one net: no insulation lies between them");
+    }
+    Measured measured = reading.measured();
+    Verdict verdict = insulationValue(measured);
+    boolean passes = verdict.outcome() == Outcome.CONFORMS;
+    if (!passes && expected instanceof ThroughParts parts) {
+      return Verdict.notJudged(
+          "the %s lies between the two sides: disconnect it, or tie both its ends to one side"
+              .formatted(names(parts)));
+    }
+    double volts = reading.volts().orElse(limits.insulationVolts());
+    if (passes && volts < limits.insulationVolts()) {
+      return Verdict.notJudged(
+          "taken at %s V; the limit asks for %s V"
+              .formatted(Numbers.plain(volts), Numbers.plain(limits.insulationVolts())));
+    }
+    return verdict;
+  }
+
+  private Verdict insulationValue(Measured measured) {
+    double least = limits.insulationMinOhms();
+    if (measured instanceof Value value) {
+      return value.ohms() >= least
+          ? Verdict.of(Observed.APART, Outcome.CONFORMS)
+          : lowInsulation(value.ohms());
+    }
+    if (measured instanceof LessThan less) {
+      return less.ohms() <= least
+          ? Verdict.of(Observed.UNKNOWN, Outcome.LOW_INSULATION)
+          : Verdict.notJudged("\"%s\" may be above the limit".formatted(less.text()));
+    }
+    if (measured instanceof Word word) {
+      return switch (word) {
+        case PASS -> Verdict.of(Observed.APART, Outcome.CONFORMS);
+        case FAIL -> Verdict.of(Observed.UNKNOWN, Outcome.LOW_INSULATION);
+        case BEEP -> Verdict.notJudged("a beep is no insulation reading");
+      };
+    }
+    return aboveRange(measured, least, "", false);
+  }
+
+  private Verdict lowInsulation(double ohms) {
+    return Verdict.of(
+        ohms >= limits.openMinOhms() ? Observed.APART : Observed.UNKNOWN, Outcome.LOW_INSULATION);
+  }
+}

@@ -1,0 +1,21 @@
+package dev.ringout.compare;
+
+import dev.ringout.circuit.Expected;
+import dev.ringout.circuit.JoinLimits.JoinLimit;
+import dev.ringout.circuit.Probing;
+import dev.ringout.readings.Reading;
+
+/**
+ * A reading with its verdict.
+ *
+ * @param limit the highest value that counted as joined
+ * @param why for what was not judged: why not
+ */
+public record Judged(
+    Reading reading,
+    Probing probing,
+    Expected expected,
+    Observed observed,
+    Outcome outcome,
+    JoinLimit limit,
+    String why) {}

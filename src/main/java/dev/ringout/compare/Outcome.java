@@ -1,0 +1,26 @@
+package dev.ringout.compare;
+
+/** A reading's verdict. */
+public enum Outcome {
+  CONFORMS,
+  /** Should be joined, is not. */
+  OPEN,
+  /** Should be apart, is joined. */
+  UNEXPECTED_JOIN,
+  /** A poor joint where a join was expected, a leak where none was. */
+  RESISTIVE,
+  LOW_INSULATION,
+  /** A part between the sides does not read as listed. */
+  PART_VALUE,
+  NOT_TESTED,
+  /** Made, but proves nothing. */
+  NOT_JUDGED;
+
+  /** Whether something is wrong. */
+  public boolean fails() {
+    return switch (this) {
+      case OPEN, UNEXPECTED_JOIN, RESISTIVE, LOW_INSULATION, PART_VALUE -> true;
+      case CONFORMS, NOT_TESTED, NOT_JUDGED -> false;
+    };
+  }
+}

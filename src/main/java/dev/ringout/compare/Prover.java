@@ -1,0 +1,213 @@
+package dev.ringout.compare;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Conductor;
+import dev.ringout.circuit.DisjointPoints;
+import dev.ringout.circuit.Expected;
+import dev.ringout.circuit.Nets;
+import dev.ringout.circuit.TreePaths;
+import dev.ringout.compare.Coverage.Tally;
+import dev.ringout.compare.Coverage.Unproven;
+import dev.ringout.harness.SwitchState;
+import dev.ringout.readings.Reading;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Works out what the readings prove: coverage is a proof, not a count.
+ *
+ * <p>A join is proven by closed readings that connect a net's points; a wire by a closed reading
+ * across it where no other way goes around it.
+ */
+public final class Prover {
+  private final Circuit circuit;
+  private final List<Judged> inForce;
+  private final Nets normal;
+  private final List<Unproven> unproven = new ArrayList<>();
+
+  private Prover(Circuit circuit, List<Judged> inForce) {
+    this.circuit = circuit;
+    this.inForce = inForce;
+    this.normal = circuit.normal();
+  }
+
+  /** What a comparison's readings prove about the circuit. */
+  public static Coverage prove(Circuit circuit, Comparison comparison) {
+    return new Prover(circuit, comparison.inForce()).prove();
+  }
+
+  private Coverage prove() {
+    Islands islands = Islands.of(circuit, inForce);
+    Tally joins = joins(islands);
+    boolean[] crossed = crossed();
+    Tally wires = wires(crossed);
+    IsolationProof isolation = new IsolationProof(circuit, islands, inForce);
+    Tally pairs = isolation.prove(unproven::add);
+    Tally switches = new ContactProof(circuit, inForce, crossed).prove(unproven::add);
+    return new Coverage(joins, pairs, wires, switches, List.copyOf(unproven));
+  }
+
+  private Tally joins(Islands islands) {
+    for (int net = 0; net < normal.count(); net++) {
+      int[] points = normal.pointsOf(net);
+      for (int point : points) {
+        // The first point of each further island of the net.
+        if (islands.of(point) != islands.of(points[0])
+            && islands.first(islands.of(point)) == point) {
+          unproven.add(
+              new Unproven.Join(
+                  points[0],
+                  point,
+                  "no reading joins %s to %s"
+                      .formatted(circuit.point(points[0]), circuit.point(point))));
+        }
+      }
+    }
+    long needed = circuit.size() - (long) normal.count();
+    return new Tally(needed, circuit.size() - (long) islands.count());
+  }
+
+  /** The conductors that some closed reading crossed with no way around. */
+  private boolean[] crossed() {
+    boolean[] crossed = new boolean[circuit.conductors().size()];
+    Map<SwitchState, TreePaths> paths = new HashMap<>();
+    for (Judged judged : inForce) {
+      if (!isProofOfJoin(judged)) {
+        continue;
+      }
+      Nets nets = circuit.in(judged.reading().state());
+      int[] ends = soleJoinedPair(judged, nets);
+      if (ends.length == 2) {
+        paths
+            .computeIfAbsent(judged.reading().state(), state -> new TreePaths(nets))
+            .mark(ends[0], ends[1], edge -> crossed[edge] |= nets.isBridge(edge));
+      }
+    }
+    return crossed;
+  }
+
+  static boolean isProofOfJoin(Judged judged) {
+    return judged.reading().kind() == Reading.Kind.CONTINUITY
+        && judged.outcome() == Outcome.CONFORMS
+        && judged.expected() instanceof Expected.Joined;
+  }
+
+  /**
+   * The one pair of points through which two groups should be joined; empty where several could.
+   */
+  private static int[] soleJoinedPair(Judged judged, Nets nets) {
+    int[] pair = {};
+    for (int from : judged.probing().from()) {
+      for (int to : judged.probing().to()) {
+        if (nets.of(from) == nets.of(to)) {
+          if (pair.length > 0) {
+            return new int[0];
+          }
+          pair = new int[] {from, to};
+        }
+      }
+    }
+    return pair;
+  }
+
+  private Tally wires(boolean[] crossed) {
+    long needed = 0;
+    long proven = 0;
+    for (int c = 0; c < crossed.length; c++) {
+      if (circuit.conductors().get(c) instanceof Conductor.OfWire) {
+        needed++;
+        if (crossed[c]) {
+          proven++;
+        } else {
+          unproven.add(new Unproven.OfWire(c, whyNot(c)));
+        }
+      }
+    }
+    return new Tally(needed, proven);
+  }
+
+  private String whyNot(int wire) {
+    if (normal.isBridge(wire)) {
+      return "no good reading goes through it";
+    }
+    for (int other : normal.conductorsOf(normal.of(circuit.from(wire)))) {
+      if (other != wire && isParallel(wire, other)) {
+        return "in parallel with %s: continuity can't tell them apart"
+            .formatted(circuit.conductors().get(other).label());
+      }
+    }
+    return "part of a loop: continuity beeps with it missing; lift one end and read again";
+  }
+
+  private boolean isParallel(int one, int other) {
+    int from = circuit.from(one);
+    int to = circuit.to(one);
+    int otherFrom = circuit.from(other);
+    int otherTo = circuit.to(other);
+    return (from == otherFrom && to == otherTo) || (from == otherTo && to == otherFrom);
+  }
+
+  /** Points proven to be joined to each other, inside their nets. */
+  static final class Islands {
+    private final int[] islandOf;
+    private final List<Integer> firstPoint;
+
+    private Islands(int[] islandOf, List<Integer> firstPoint) {
+      this.islandOf = islandOf;
+      this.firstPoint = firstPoint;
+    }
+
+    static Islands of(Circuit circuit, List<Judged> inForce) {
+      Nets normal = circuit.normal();
+      DisjointPoints joined = new DisjointPoints(circuit.size());
+      for (Judged judged : inForce) {
+        if (isProofOfJoin(judged)
+            && judged.probing().isPair()
+            && holdsInNormalState(circuit, normal, judged)) {
+          joined.union(judged.probing().from()[0], judged.probing().to()[0]);
+        }
+      }
+      int[] islandOf = new int[circuit.size()];
+      List<Integer> firstPoint = new ArrayList<>();
+      for (int point = 0; point < islandOf.length; point++) {
+        int first = joined.firstOf(point);
+        if (first == point) {
+          islandOf[point] = firstPoint.size();
+          firstPoint.add(point);
+        } else {
+          islandOf[point] = islandOf[first];
+        }
+      }
+      return new Islands(islandOf, firstPoint);
+    }
+
+    /** In another state the way may lead through a contact that is open in the normal one. */
+    private static boolean holdsInNormalState(Circuit circuit, Nets normal, Judged judged) {
+      if (judged.reading().state().isNormal()) {
+        return true;
+      }
+      Nets nets = circuit.in(judged.reading().state());
+      for (int conductor : nets.conductorsOf(nets.of(judged.probing().from()[0]))) {
+        if (!normal.isClosed(conductor)) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    int count() {
+      return firstPoint.size();
+    }
+
+    int of(int point) {
+      return islandOf[point];
+    }
+
+    /** The first point of an island. */
+    int first(int island) {
+      return firstPoint.get(island);
+    }
+  }
+}

@@ -1,0 +1,75 @@
+package dev.ringout.standards;
+
+import dev.ringout.units.Gauge;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * Resistance of copper wire by its gauge.
+ *
+ * <p>American gauges: R = ρ·L/A with the area of ASTM B258 and the resistivity of annealed copper
+ * (NBS Handbook 100); metric sizes: the maximum of IEC 60228. Both at another temperature T: R·(1 +
+ * α·(T − 20 °C)).
+ */
+public final class CopperWire {
+  private static final double REFERENCE_CELSIUS = 20;
+
+  private final Map<Integer, Double> squareMillimetresOfAwg = new HashMap<>();
+  private final Map<Double, Double> ohmsPerMetreOfSize = new HashMap<>();
+  private final double resistivityOhmSquareMillimetresPerMetre;
+  private final double temperatureCoefficientPerKelvin;
+
+  private CopperWire(
+      PublishedTable awg, PublishedTable metric, List<Map<String, String>> constants) {
+    for (Map<String, String> row : awg.rows()) {
+      squareMillimetresOfAwg.put(
+          Integer.valueOf(value(row, "n")), Double.valueOf(value(row, "area_mm2")));
+    }
+    for (Map<String, String> row : metric.rows()) {
+      ohmsPerMetreOfSize.put(
+          Double.valueOf(value(row, "size_mm2")),
+          Double.parseDouble(value(row, "max_ohm_per_km")) / 1000);
+    }
+    resistivityOhmSquareMillimetresPerMetre = Double.parseDouble(value(constants.get(0), "value"));
+    temperatureCoefficientPerKelvin = Double.parseDouble(value(constants.get(1), "value"));
+  }
+
+  private static String value(Map<String, String> row, String column) {
+    return row.getOrDefault(column, "");
+  }
+
+  /** The published tables. */
+  public static CopperWire published() {
+    return new CopperWire(
+        PublishedTable.load(CopperWire.class, "awg.csv"),
+        PublishedTable.load(CopperWire.class, "metric-conductors.csv"),
+        PublishedTable.load(CopperWire.class, "copper.csv").rows());
+  }
+
+  /** Ohms per metre of one conductor; absent where the tables do not have the gauge. */
+  public OptionalDouble ohmsPerMetre(Gauge gauge, double celsius) {
+    Double atReference;
+    if (gauge instanceof Gauge.Awg awg) {
+      Double area = squareMillimetresOfAwg.get(awg.number());
+      atReference = area == null ? null : resistivityOhmSquareMillimetresPerMetre / area;
+    } else {
+      atReference = ohmsPerMetreOfSize.get(((Gauge.SquareMillimetres) gauge).squareMillimetres());
+    }
+    if (atReference == null) {
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(
+        atReference * (1 + temperatureCoefficientPerKelvin * (celsius - REFERENCE_CELSIUS)));
+  }
+
+  /** The cross-section; absent where the tables do not have the gauge. */
+  public OptionalDouble squareMillimetres(Gauge gauge) {
+    if (gauge instanceof Gauge.SquareMillimetres metric) {
+      return OptionalDouble.of(metric.squareMillimetres());
+    }
+    Double area = squareMillimetresOfAwg.get(((Gauge.Awg) gauge).number());
+    return area == null ? OptionalDouble.empty() : OptionalDouble.of(area);
+  }
+}
