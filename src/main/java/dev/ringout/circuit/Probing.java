@@ -37,6 +37,11 @@ public final class Probing {
     return new Probing(new int[] {from}, new int[] {to}, false, state);
   }
 
+  /** A single point against the rest. */
+  public static Probing toRest(int from, SwitchState state) {
+    return new Probing(new int[] {from}, NO_POINTS, true, state);
+  }
+
   /** The points of the first side, tied together. */
   public int[] from() {
     return from;

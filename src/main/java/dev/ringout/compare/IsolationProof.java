@@ -29,8 +29,21 @@ final class IsolationProof {
   private final Islands islands;
   private final Nets normal;
 
-  /** For each state, the islands that were read against the rest. */
+  /** For each state, the islands of single nets that were read against the rest. */
   private final Map<SwitchState, BitSet> againstRest = new HashMap<>();
+
+  /**
+   * Readings of several nets tied together against the rest: apart from it, not from each other.
+   */
+  private final List<TiedAgainstRest> tied = new ArrayList<>();
+
+  /**
+   * Several nets against the rest.
+   *
+   * @param read the islands that were touched
+   * @param nets every island of the nets that were touched: no part of the rest
+   */
+  private record TiedAgainstRest(BitSet read, BitSet nets) {}
 
   /** For each island, the islands on the other side of readings between named groups. */
   private final List<List<BitSet>> across = new ArrayList<>();
@@ -58,6 +71,16 @@ final class IsolationProof {
   private void add(Judged judged) {
     SwitchState state = judged.reading().state();
     Set<Integer> from = wholeIslands(judged.probing().from(), state);
+    if (judged.probing().toRest() && touchesSeveralNets(judged)) {
+      BitSet read = new BitSet();
+      from.forEach(read::set);
+      BitSet nets = new BitSet();
+      for (int point : judged.probing().from()) {
+        nets.or(islandsInNetsOf(point, state));
+      }
+      tied.add(new TiedAgainstRest(read, nets));
+      return;
+    }
     if (judged.probing().toRest()) {
       BitSet read = againstRest.computeIfAbsent(state, key -> new BitSet());
       from.forEach(read::set);
@@ -66,6 +89,16 @@ final class IsolationProof {
     Set<Integer> to = wholeIslands(judged.probing().to(), state);
     link(from, to);
     link(to, from);
+  }
+
+  private boolean touchesSeveralNets(Judged judged) {
+    Nets nets = circuit.in(judged.reading().state());
+    for (int point : judged.probing().from()) {
+      if (nets.of(point) != nets.of(judged.probing().from()[0])) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void link(Set<Integer> from, Set<Integer> to) {
@@ -164,7 +197,7 @@ final class IsolationProof {
       row.or(other);
     }
     for (Map.Entry<SwitchState, BitSet> entry : againstRest.entrySet()) {
-      BitSet own = islandsInNetsOf(island, entry.getKey());
+      BitSet own = islandsBeside(island, entry.getKey());
       BitSet apart = new BitSet(islands.count());
       if (entry.getValue().get(island)) {
         apart.set(0, islands.count());
@@ -174,23 +207,37 @@ final class IsolationProof {
       apart.andNot(own);
       row.or(apart);
     }
+    for (TiedAgainstRest one : tied) {
+      if (one.read().get(island)) {
+        BitSet rest = new BitSet(islands.count());
+        rest.set(0, islands.count());
+        rest.andNot(one.nets());
+        row.or(rest);
+      } else if (!one.nets().get(island)) {
+        row.or(one.read());
+      }
+    }
     return row;
   }
 
-  /** The islands that share a net with an island in a state: no part of its rest. */
-  private BitSet islandsInNetsOf(int island, SwitchState state) {
+  /** The islands in the net that a point has in a state: no part of the rest. */
+  private BitSet islandsInNetsOf(int point, SwitchState state) {
     Nets nets = circuit.in(state);
     BitSet found = new BitSet();
-    if (state.isNormal()) {
-      found.or(islandsOf(normal.of(islands.first(island))));
-      return found;
+    for (int other : nets.pointsOf(nets.of(point))) {
+      found.set(islands.of(other));
     }
+    return found;
+  }
+
+  /** The islands that share a net with any point of an island in a state. */
+  private BitSet islandsBeside(int island, SwitchState state) {
+    BitSet found = new BitSet();
+    Nets nets = circuit.in(state);
     Set<Integer> seen = new HashSet<>();
     for (int point : normal.pointsOf(normal.of(islands.first(island)))) {
       if (islands.of(point) == island && seen.add(nets.of(point))) {
-        for (int other : nets.pointsOf(nets.of(point))) {
-          found.set(islands.of(other));
-        }
+        found.or(islandsInNetsOf(point, state));
       }
     }
     return found;

@@ -18,4 +18,16 @@ public record Judged(
     Observed observed,
     Outcome outcome,
     JoinLimit limit,
-    String why) {}
+    String why) {
+
+  /** A reading is known by its cell. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Judged judged && reading.place().equals(judged.reading.place());
+  }
+
+  @Override
+  public int hashCode() {
+    return reading.place().hashCode();
+  }
+}

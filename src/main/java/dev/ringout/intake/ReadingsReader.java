@@ -57,8 +57,20 @@ public final class ReadingsReader {
 
   /** A reader of test sheets for one harness. */
   public ReadingsReader(Harness harness, Problems problems) {
+    this(new HarnessPoints(harness), problems);
+  }
+
+  private ReadingsReader(HarnessPoints points, Problems problems) {
     this.problems = problems;
-    this.points = new HarnessPoints(harness);
+    this.points = points;
+  }
+
+  /**
+   * A reader for test sheets whose harness can't be used: finds the problems in the sheets' own
+   * cells all the same. Its readings must not be judged.
+   */
+  public static ReadingsReader forProblemsOnly(Problems problems) {
+    return new ReadingsReader(HarnessPoints.any(), problems);
   }
 
   /**

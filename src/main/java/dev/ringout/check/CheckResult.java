@@ -1,0 +1,81 @@
+package dev.ringout.check;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.compare.Comparison;
+import dev.ringout.compare.Coverage;
+import dev.ringout.compare.Outcome;
+import dev.ringout.compare.Prover;
+import dev.ringout.diagnose.Diagnosis;
+import dev.ringout.harness.Harness;
+import dev.ringout.readings.ReadingSet;
+import dev.ringout.review.CrimpGauge;
+import dev.ringout.review.Remark;
+import dev.ringout.source.Problem;
+import dev.ringout.standards.ContactSizes;
+import dev.ringout.standards.CopperWire;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Everything that a check finds.
+ *
+ * @param problems what was odd in the files without stopping the check
+ */
+public record CheckResult(
+    Circuit circuit,
+    ReadingSet readings,
+    Comparison comparison,
+    Coverage coverage,
+    Diagnosis diagnosis,
+    List<Remark> remarks,
+    List<Problem> problems) {
+
+  /** The verdict on the unit. */
+  public enum Verdict {
+    /** No fault, and everything is proven. */
+    CONFORMS,
+    /** Something is wrong. */
+    FAULTS,
+    /** No fault seen, but not everything is proven. */
+    INCOMPLETE;
+
+    /** The word used in machine-readable output. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  /** Compares a unit's readings with its paper. */
+  public static CheckResult of(Harness harness, ReadingSet readings, List<Problem> problems) {
+    CopperWire copper = CopperWire.published();
+    Circuit circuit = Circuit.of(harness);
+    Comparison comparison = Comparison.of(circuit, new JoinLimits(circuit, copper), readings);
+    Coverage coverage = Prover.prove(circuit, comparison);
+    return new CheckResult(
+        circuit,
+        readings,
+        comparison,
+        coverage,
+        Diagnosis.of(circuit, comparison, coverage),
+        CrimpGauge.check(harness, ContactSizes.published(copper)),
+        problems);
+  }
+
+  /** The harness that was checked. */
+  public Harness harness() {
+    return circuit.harness();
+  }
+
+  /** Faults before gaps: blank never passes, and a fault is never hidden by a blank. */
+  public Verdict verdict() {
+    if (!comparison.failing().isEmpty() || !comparison.contradictions().isEmpty()) {
+      return Verdict.FAULTS;
+    }
+    boolean gaps =
+        !coverage.isComplete()
+            || !comparison.with(Outcome.NOT_TESTED).isEmpty()
+            || !comparison.with(Outcome.NOT_JUDGED).isEmpty();
+    return gaps ? Verdict.INCOMPLETE : Verdict.CONFORMS;
+  }
+}

@@ -1,0 +1,20 @@
+package dev.ringout.cli;
+
+import picocli.CommandLine;
+
+/** Makes the commands, each with where its output goes. */
+final class Commands implements CommandLine.IFactory {
+  private final Output output;
+
+  Commands(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public <K> K create(Class<K> type) throws Exception {
+    if (type == CheckCommand.class) {
+      return type.cast(new CheckCommand(output));
+    }
+    return CommandLine.defaultFactory().create(type);
+  }
+}

@@ -1,0 +1,15 @@
+package dev.ringout.cli;
+
+/** Exit codes, as the contract fixes them. */
+final class ExitCode {
+  static final int DONE = 0;
+  static final int FAULTS = 1;
+  static final int INCOMPLETE = 2;
+  static final int USAGE = 64;
+  static final int NOT_UNDERSTOOD = 65;
+  static final int MISSING_INPUT = 66;
+  static final int DEFECT = 70;
+  static final int CANNOT_WRITE = 73;
+
+  private ExitCode() {}
+}

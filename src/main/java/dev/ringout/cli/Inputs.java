@@ -1,0 +1,104 @@
+package dev.ringout.cli;
+
+import dev.ringout.harness.Harness;
+import dev.ringout.intake.HarnessReader;
+import dev.ringout.intake.LostCase;
+import dev.ringout.intake.ReadingsReader;
+import dev.ringout.readings.Job;
+import dev.ringout.readings.ReadingSet;
+import dev.ringout.sheet.TabularFile;
+import dev.ringout.source.Place;
+import dev.ringout.source.Problems;
+import dev.ringout.source.UnusableInput;
+import dev.ringout.source.UnusableInput.Reason;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads the files that a command line names, and collects every problem of all of them. */
+final class Inputs {
+  private final Problems problems = new Problems();
+  private final Map<String, Integer> timesNamed = new HashMap<>();
+  private boolean missing;
+
+  Inputs(List<Path> files) {
+    files.forEach(file -> timesNamed.merge(fileName(file), 1, Integer::sum));
+  }
+
+  private static String fileName(Path file) {
+    Path name = file.toAbsolutePath().normalize().getFileName();
+    return name == null ? file.toString() : name.toString();
+  }
+
+  /** A file's name alone, or as typed where two files of one command share it. */
+  private String shownName(Path file) {
+    return timesNamed.getOrDefault(fileName(file), 1) > 1 ? file.toString() : fileName(file);
+  }
+
+  Problems problems() {
+    return problems;
+  }
+
+  /** The exit code for what was found wrong in the files. */
+  int exitCode() {
+    return missing ? ExitCode.MISSING_INPUT : ExitCode.NOT_UNDERSTOOD;
+  }
+
+  Optional<Harness> harness(Path file) {
+    String name = shownName(file);
+    try (TabularFile table = TabularFile.open(file, name, problems)) {
+      return Optional.of(HarnessReader.read(table, name, problems));
+    } catch (UnusableInput e) {
+      report(e);
+    } catch (IOException e) {
+      problems.error(Place.of(name), "can't be closed: " + e.getMessage());
+    }
+    return Optional.empty();
+  }
+
+  ReadingSet readings(List<Path> files, Harness harness) {
+    ReadingsReader reader = new ReadingsReader(harness, problems);
+    files.forEach(file -> read(reader, file));
+    ReadingSet readings = reader.readings();
+    LostCase.report(harness, readings, problems);
+    return readings;
+  }
+
+  /** Looks for problems in the readings files even where the harness can't be used. */
+  void findProblems(List<Path> readingsFiles) {
+    ReadingsReader reader = ReadingsReader.forProblemsOnly(problems);
+    readingsFiles.forEach(file -> read(reader, file));
+  }
+
+  private void read(ReadingsReader reader, Path file) {
+    String name = shownName(file);
+    try (TabularFile table = TabularFile.open(file, name, problems)) {
+      reader.read(table, name);
+    } catch (UnusableInput e) {
+      report(e);
+    } catch (IOException e) {
+      problems.error(Place.of(name), "can't be closed: " + e.getMessage());
+    }
+  }
+
+  /** Readings of another revision are refused, unless the caller says otherwise. */
+  void refuseOtherRevision(Harness harness, ReadingSet readings) {
+    String own = harness.headerValue("revision");
+    for (Job job : readings.jobs()) {
+      if (!job.revision().isEmpty() && !own.isEmpty() && !job.revision().equalsIgnoreCase(own)) {
+        problems.error(
+            job.revisionPlace(),
+            "the readings were taken against revision %s, the harness file is revision %s; to compare them all the same, say --any-revision"
+                .formatted(job.revision(), own));
+      }
+    }
+  }
+
+  private void report(UnusableInput e) {
+    missing |= e.reason() == Reason.MISSING;
+    problems.error(e.place(), e.text());
+  }
+}

@@ -1,0 +1,100 @@
+package dev.ringout.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The command {@code ringout}. */
+@Command(
+    name = "ringout",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description = "Proves cable harnesses and junction boxes point by point.",
+    subcommands = {CheckCommand.class},
+    footer = {
+      "",
+      "Exit codes: 0 done, 1 faults, 2 not everything proven, 64 wrong command line,",
+      "65 a file can't be understood, 66 a file is missing, 70 defect in ringout,",
+      "73 the output can't be written."
+    })
+public final class Main implements Runnable {
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  private Main() {}
+
+  /** Runs a command and ends the process with its exit code. */
+  public static void main(String[] args) {
+    // The launcher knows whether standard output is a terminal; Java itself does not tell reliably.
+    // Readings are written in Ω and µ whatever the system's own encoding.
+    PrintStream out =
+        new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
+    PrintStream err =
+        new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+    int code = run(out, err, Boolean.getBoolean("ringout.terminal"), args);
+    out.flush();
+    System.exit(out.checkError() ? ExitCode.CANNOT_WRITE : code);
+  }
+
+  /**
+   * Runs a command.
+   *
+   * @param terminal whether standard output is a terminal, which may show colours
+   * @return the exit code
+   */
+  public static int run(PrintStream out, PrintStream err, boolean terminal, String... args) {
+    Output output = new Output(out, err, terminal);
+    CommandLine commandLine =
+        new CommandLine(new Main(), new Commands(output))
+            .setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
+            .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
+            .setUsageHelpWidth(80)
+            .setColorScheme(
+                CommandLine.Help.defaultColorScheme(
+                    terminal ? CommandLine.Help.Ansi.AUTO : CommandLine.Help.Ansi.OFF))
+            .setParameterExceptionHandler((e, given) -> wrongUsage(e, err))
+            .setExecutionExceptionHandler((e, command, parsed) -> defect(e, err));
+    try {
+      return commandLine.execute(args);
+    } catch (OutOfMemoryError e) {
+      err.println("ringout: out of memory; give Java more with RINGOUT_JAVA_OPTS=-Xmx2g");
+      return ExitCode.DEFECT;
+    }
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "which command?");
+  }
+
+  private static int wrongUsage(ParameterException e, PrintStream err) {
+    err.println("ringout: " + e.getMessage());
+    CommandLine.UnmatchedArgumentException.printSuggestions(
+        e, new PrintWriter(err, true, StandardCharsets.UTF_8));
+    String command = e.getCommandLine().getCommandSpec().qualifiedName();
+    err.println("Try " + command + " --help");
+    return ExitCode.USAGE;
+  }
+
+  private static int defect(Exception e, PrintStream err) {
+    StringWriter details = new StringWriter();
+    e.printStackTrace(new PrintWriter(details));
+    String where =
+        details
+            .toString()
+            .lines()
+            .filter(line -> line.contains("dev.ringout"))
+            .findFirst()
+            .orElse("");
+    err.println("ringout: a defect in ringout itself, not in your files: " + e);
+    err.println("Please report it with this line: " + where.strip());
+    return ExitCode.DEFECT;
+  }
+}

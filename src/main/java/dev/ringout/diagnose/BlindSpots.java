@@ -1,0 +1,119 @@
+package dev.ringout.diagnose;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Conductor;
+import dev.ringout.circuit.DisjointPoints;
+import dev.ringout.harness.Part;
+import dev.ringout.harness.Wire;
+import dev.ringout.units.Numbers;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** What could be wrong without any reading of this kind showing it. */
+final class BlindSpots {
+  private static final int MOST_NAMED = 6;
+
+  private final Circuit circuit;
+  private final List<String> found = new ArrayList<>();
+
+  private BlindSpots(Circuit circuit) {
+    this.circuit = circuit;
+  }
+
+  static List<String> of(Circuit circuit) {
+    BlindSpots spots = new BlindSpots(circuit);
+    spots.wiresOfOneNet();
+    spots.equalWindings();
+    spots.splitPairs();
+    return List.copyOf(spots.found);
+  }
+
+  /** Wires from one item to points that are one without them: crossed, every reading passes. */
+  private void wiresOfOneNet() {
+    DisjointPoints linked = new DisjointPoints(circuit.size());
+    for (int c = 0; c < circuit.conductors().size(); c++) {
+      if (circuit.conductors().get(c) instanceof Conductor.OfLink) {
+        linked.union(circuit.from(c), circuit.to(c));
+      }
+    }
+    Map<String, Set<Integer>> alike = new LinkedHashMap<>();
+    for (int c = 0; c < circuit.conductors().size(); c++) {
+      if (circuit.conductors().get(c) instanceof Conductor.OfWire) {
+        add(alike, c, circuit.from(c), linked.firstOf(circuit.to(c)));
+        add(alike, c, circuit.to(c), linked.firstOf(circuit.from(c)));
+      }
+    }
+    Set<Set<Integer>> said = new LinkedHashSet<>();
+    for (Set<Integer> wires : alike.values()) {
+      if (wires.size() > 1 && said.add(wires)) {
+        found.add(
+            "%s join the same net%s: had they been crossed, no reading here would show it"
+                .formatted(names(wires), wires.size() > 2 ? " (any two of them)" : ""));
+      }
+    }
+  }
+
+  private void add(Map<String, Set<Integer>> alike, int wire, int near, int far) {
+    alike.computeIfAbsent(circuit.point(near).ref() + " " + far, key -> new TreeSet<>()).add(wire);
+  }
+
+  private String names(Set<Integer> wires) {
+    List<String> names =
+        wires.stream().map(wire -> circuit.conductors().get(wire).label()).toList();
+    if (names.size() > MOST_NAMED) {
+      return String.join(", ", names.subList(0, MOST_NAMED))
+          + " and %s more".formatted(names.size() - MOST_NAMED);
+    }
+    return String.join(", ", names.subList(0, names.size() - 1))
+        + " and "
+        + names.get(names.size() - 1);
+  }
+
+  /** Ohms can't tell equal windings apart: a motor may run backwards. */
+  private void equalWindings() {
+    Map<String, List<Part>> alike = new LinkedHashMap<>();
+    for (Part part : circuit.harness().parts()) {
+      if (part.kind() == Part.Kind.WINDING && part.ohms().isPresent()) {
+        alike
+            .computeIfAbsent(
+                part.ref() + " " + Numbers.plain(part.ohms().getAsDouble()),
+                key -> new ArrayList<>())
+            .add(part);
+      }
+    }
+    for (List<Part> windings : alike.values()) {
+      if (windings.size() > 1) {
+        found.add(
+            "the windings of %s read alike (%s): with their leads exchanged no reading here would show it; check the direction from each control position"
+                .formatted(
+                    windings.get(0).ref(),
+                    windings.stream()
+                        .map(part -> part.from().pin() + "/" + part.to().pin())
+                        .collect(Collectors.joining(", "))));
+      }
+    }
+  }
+
+  private void splitPairs() {
+    Set<String> groups = new TreeSet<>();
+    for (Wire wire : circuit.harness().wires()) {
+      if (!wire.group().isEmpty()) {
+        groups.add(wire.group());
+      }
+    }
+    if (!groups.isEmpty()) {
+      found.add(
+          "continuity does not see which wires are twisted together (%s): look at the pairs"
+              .formatted(
+                  groups.size() > MOST_NAMED
+                      ? Numbers.count(groups.size(), "group")
+                      : String.join(", ", groups)));
+    }
+  }
+}

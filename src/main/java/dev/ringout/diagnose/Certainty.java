@@ -1,0 +1,18 @@
+package dev.ringout.diagnose;
+
+import java.util.Locale;
+
+/** How sure an explanation is. */
+public enum Certainty {
+  /** No other explanation of the same size fits the readings made. */
+  CERTAIN,
+  /** The most probable of several. */
+  LIKELY,
+  /** One of several, none of them probable. */
+  POSSIBLE;
+
+  /** The word used in every output. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+}

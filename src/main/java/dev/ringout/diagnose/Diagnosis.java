@@ -1,0 +1,41 @@
+package dev.ringout.diagnose;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.compare.Comparison;
+import dev.ringout.compare.Coverage;
+import dev.ringout.compare.Judged;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What is wrong, how sure, and what to measure next.
+ *
+ * @param unexplained failing readings that no fault explains: none is lost
+ * @param blind what could be wrong without any reading showing it
+ * @param searchComplete false where the search for explanations was cut short
+ */
+public record Diagnosis(
+    List<Fault> faults,
+    List<Judged> unexplained,
+    List<String> blind,
+    List<NextReading> next,
+    boolean searchComplete) {
+
+  /** Explains the failing readings of a comparison. */
+  public static Diagnosis of(Circuit circuit, Comparison comparison, Coverage coverage) {
+    Neighbours neighbours = new Neighbours(circuit);
+    WiringFaults wiring = new WiringFaults(circuit, neighbours, comparison);
+    List<Fault> faults = new ArrayList<>(wiring.faults());
+    faults.addAll(new HighResistances(circuit, comparison).faults(wiring.explained()));
+    faults.addAll(new LowInsulations(circuit, comparison).faults(wiring.explained()));
+    Set<Judged> explained = new LinkedHashSet<>(wiring.explained());
+    faults.forEach(fault -> explained.addAll(fault.finding().readings()));
+    List<Judged> unexplained =
+        comparison.failing().stream().filter(judged -> !explained.contains(judged)).toList();
+    List<NextReading> next = new NextReadings(circuit, comparison, coverage, wiring, faults).list();
+    return new Diagnosis(
+        List.copyOf(faults), unexplained, BlindSpots.of(circuit), next, wiring.isComplete());
+  }
+}

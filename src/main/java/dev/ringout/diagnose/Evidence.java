@@ -1,0 +1,158 @@
+package dev.ringout.diagnose;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Expected;
+import dev.ringout.circuit.Expected.Apart;
+import dev.ringout.circuit.Expected.Joined;
+import dev.ringout.circuit.Expected.ThroughParts;
+import dev.ringout.circuit.Nets;
+import dev.ringout.circuit.Predictor;
+import dev.ringout.compare.Judged;
+import dev.ringout.compare.Observed;
+import dev.ringout.compare.Outcome;
+import dev.ringout.harness.SwitchState;
+import dev.ringout.readings.Measured;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** The readings as evidence: which of them does a unit with given slips contradict? */
+final class Evidence {
+  private final Circuit circuit;
+  private final Predictor predictor;
+  private final Map<SwitchState, Map<Integer, List<Judged>>> byNet = new HashMap<>();
+
+  Evidence(Circuit circuit, List<Judged> inForce) {
+    this.circuit = circuit;
+    this.predictor = new Predictor(circuit);
+    for (Judged judged : inForce) {
+      if (says(judged)) {
+        Map<Integer, List<Judged>> ofState =
+            byNet.computeIfAbsent(judged.reading().state(), state -> new HashMap<>());
+        for (int net : netsOf(judged)) {
+          ofState.computeIfAbsent(net, key -> new ArrayList<>(2)).add(judged);
+        }
+      }
+    }
+  }
+
+  /** Whether a reading says anything about what is joined. */
+  private static boolean says(Judged judged) {
+    return judged.observed() != Observed.UNKNOWN
+        || (judged.outcome() == Outcome.PART_VALUE && judged.reading().measured().made());
+  }
+
+  /** The listed nets that a reading's probes touch. */
+  Set<Integer> netsOf(Judged judged) {
+    Nets nets = circuit.in(judged.reading().state());
+    Set<Integer> touched = new LinkedHashSet<>();
+    for (int point : judged.probing().from()) {
+      touched.add(nets.of(point));
+    }
+    for (int point : judged.probing().to()) {
+      touched.add(nets.of(point));
+    }
+    return touched;
+  }
+
+  /** The states in which readings were made. */
+  Set<SwitchState> states() {
+    return byNet.keySet();
+  }
+
+  SlippedNets nets(List<Slip> slips, SwitchState state) {
+    return new SlippedNets(circuit, circuit.in(state), slips);
+  }
+
+  Expected predict(Judged judged, SlippedNets nets, List<Slip> slips) {
+    return predictor.expect(
+        judged.probing(), circuit.in(judged.reading().state()), nets, faultyParts(slips));
+  }
+
+  private static Set<Integer> faultyParts(List<Slip> slips) {
+    return slips.stream()
+        .filter(Slip.FaultyPart.class::isInstance)
+        .map(slip -> ((Slip.FaultyPart) slip).part())
+        .collect(Collectors.toSet());
+  }
+
+  /**
+   * The readings that a unit with these slips would not give.
+   *
+   * @param failing readings that the unit as listed does not give; they count until explained
+   */
+  List<Judged> contradicted(List<Slip> slips, List<Judged> failing) {
+    Set<Judged> against = new LinkedHashSet<>();
+    for (SwitchState state : states()) {
+      SlippedNets nets = nets(slips, state);
+      Map<Integer, List<Judged>> ofState = byNet.getOrDefault(state, Map.of());
+      Set<Judged> touched = new LinkedHashSet<>();
+      for (int net : touchedNets(nets, slips, state)) {
+        touched.addAll(ofState.getOrDefault(net, List.of()));
+      }
+      for (Judged judged : failing) {
+        if (judged.reading().state().equals(state)) {
+          touched.add(judged);
+        }
+      }
+      for (Judged judged : touched) {
+        if (!agrees(judged, predict(judged, nets, slips))) {
+          against.add(judged);
+        }
+      }
+    }
+    return List.copyOf(against);
+  }
+
+  private Set<Integer> touchedNets(SlippedNets nets, List<Slip> slips, SwitchState state) {
+    Set<Integer> touched = new LinkedHashSet<>(nets.affectedNets());
+    Nets listed = circuit.in(state);
+    for (int part : faultyParts(slips)) {
+      touched.add(listed.of(circuit.index(circuit.part(part).from())));
+      touched.add(listed.of(circuit.index(circuit.part(part).to())));
+    }
+    // A part carries a change of its net on to the nets behind it.
+    for (int net : List.copyOf(touched)) {
+      for (int part : listed.partsAt(net)) {
+        touched.add(listed.of(circuit.index(circuit.part(part).from())));
+        touched.add(listed.of(circuit.index(circuit.part(part).to())));
+      }
+    }
+    return touched;
+  }
+
+  /** Whether a reading is what the prediction says. */
+  static boolean agrees(Judged judged, Expected predicted) {
+    Measured measured = judged.reading().measured();
+    boolean throughPartsAsListed =
+        judged.expected() instanceof ThroughParts
+            && judged.outcome() == Outcome.CONFORMS
+            && judged.observed() != Observed.APART;
+    if (predicted instanceof ThroughParts parts) {
+      if (measured instanceof Measured.Value value && value.ohms() < 1e12) {
+        return parts.allows(value.ohms())
+            || (judged.observed() == Observed.APART && Double.isInfinite(parts.highOhms()));
+      }
+      return judged.observed() == Observed.JOINED
+          ? parts.lowOhms() <= judged.limit().ohms()
+          : Double.isInfinite(parts.highOhms())
+              || (judged.expected() instanceof ThroughParts
+                  && judged.outcome() == Outcome.CONFORMS);
+    }
+    if (throughPartsAsListed) {
+      return false;
+    }
+    boolean joined = predicted instanceof Joined;
+    return switch (judged.observed()) {
+      case JOINED -> joined;
+      case APART -> predicted instanceof Apart;
+      // A poor joint still conducts, a leak does not join: both are told apart elsewhere.
+      case RESISTIVE -> joined == (judged.expected() instanceof Joined);
+      case UNKNOWN -> judged.outcome() != Outcome.PART_VALUE;
+    };
+  }
+}

@@ -1,0 +1,121 @@
+package dev.ringout.diagnose;
+
+import dev.ringout.circuit.Conductor;
+import dev.ringout.compare.Judged;
+import dev.ringout.harness.Part;
+import dev.ringout.harness.Point;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/**
+ * What is wrong on the bench, with the readings that show it. A record of facts; words come late.
+ */
+public sealed interface Fault {
+
+  /** How sure it is, what shows it, and what else it could be. */
+  Finding finding();
+
+  /** The points that matter. */
+  List<Point> points();
+
+  /**
+   * What every fault has.
+   *
+   * @param alternatives other explanations that the readings made can't rule out, likeliest first
+   */
+  record Finding(Certainty certainty, List<Judged> readings, List<Alternative> alternatives) {}
+
+  /**
+   * Another explanation of the same readings.
+   *
+   * @param odds its share of all explanations found, from 0 to 1
+   * @param slips what would have happened
+   */
+  record Alternative(double odds, List<SlipFact> slips) {}
+
+  /**
+   * A joint that should be there is not.
+   *
+   * @param suspects the wires, links or contacts that may be open; one where it is certain
+   * @param points the two ends of the reading
+   */
+  record Open(Finding finding, List<Conductor> suspects, List<Point> points) implements Fault {}
+
+  /** Two nets are joined and no moved wire explains it; a point of each. */
+  record Shorted(Finding finding, List<Point> points) implements Fault {}
+
+  /**
+   * Wire ends sit in the wrong place.
+   *
+   * @param moves what sits where
+   * @param equivalents other moves that no reading of any kind could tell from these
+   */
+  record Miswire(Finding finding, Pattern pattern, List<Move> moves, List<List<Move>> equivalents)
+      implements Fault {
+    @Override
+    public List<Point> points() {
+      return moves.stream()
+          .flatMap(move -> java.util.stream.Stream.of(move.from(), move.to()))
+          .distinct()
+          .sorted()
+          .toList();
+    }
+  }
+
+  /** Joined, but above the limit. */
+  record HighResistance(
+      Finding finding,
+      List<Conductor> suspects,
+      List<Point> points,
+      double limitOhms,
+      double measuredOhms)
+      implements Fault {}
+
+  /**
+   * Isolated for the meter, but below the insulation limit.
+   *
+   * @param places the connectors that all the low points share; empty where it is one net alone
+   * @param measuredOhms the lowest; absent where the reading is a word
+   * @param volts of the test; absent for a leak seen on the continuity range
+   */
+  record LowInsulation(
+      Finding finding,
+      List<Point> points,
+      List<String> places,
+      int pointsRead,
+      OptionalDouble measuredOhms,
+      OptionalDouble highestOhms,
+      OptionalDouble volts)
+      implements Fault {}
+
+  /**
+   * A part does not read as listed.
+   *
+   * @param lowOhms the least it should read
+   * @param highOhms the most; may be infinite
+   */
+  record WrongPart(
+      Finding finding,
+      Part part,
+      List<Point> points,
+      double lowOhms,
+      double highOhms,
+      String measured)
+      implements Fault {}
+
+  /** The shape of a miswire. */
+  enum Pattern {
+    SWAP,
+    MOVED,
+    SHIFT,
+    REVERSED,
+    ROTATED,
+    OTHER;
+
+    /** The word used in every output. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+}

@@ -1,0 +1,74 @@
+package dev.ringout.diagnose;
+
+import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.Search.Explanation;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Failing readings that hang together, with the explanations that fit them, sorted into classes:
+ * within a class no reading of any kind could tell one from the other.
+ *
+ * @param classes likeliest first; empty where nothing explains the readings
+ * @param complete whether the search ended by itself
+ */
+record Region(List<Judged> failing, List<EquivalenceClass> classes, boolean complete) {
+
+  /**
+   * Explanations that are one and the same to every meter.
+   *
+   * @param explanations cheapest first
+   * @param odds the class's share of all, from 0 to 1
+   */
+  record EquivalenceClass(List<Explanation> explanations, double odds) {
+    Explanation primary() {
+      return explanations.get(0);
+    }
+
+    int size() {
+      return primary().slips().size();
+    }
+  }
+
+  static Region of(List<Judged> failing, Search.Result result, Signatures signatures) {
+    Map<Object, List<Explanation>> bySignature = new LinkedHashMap<>();
+    for (Explanation explanation : result.explanations()) {
+      List<Explanation> same =
+          bySignature.computeIfAbsent(
+              signatures.of(explanation, result.explanations()), key -> new ArrayList<>());
+      // Two moves that make one swap are no second explanation beside the swap.
+      if (same.isEmpty() || explanation.slips().size() == same.get(0).slips().size()) {
+        same.add(explanation);
+      }
+    }
+    double total = bySignature.values().stream().mapToDouble(Region::weight).sum();
+    List<EquivalenceClass> classes = new ArrayList<>();
+    for (List<Explanation> same : bySignature.values()) {
+      classes.add(new EquivalenceClass(List.copyOf(same), weight(same) / total));
+    }
+    classes.sort((left, right) -> Double.compare(right.odds(), left.odds()));
+    return new Region(failing, List.copyOf(classes), result.complete());
+  }
+
+  private static double weight(List<Explanation> same) {
+    return same.stream().mapToDouble(one -> Math.exp(-one.cost())).sum();
+  }
+
+  EquivalenceClass best() {
+    return classes.get(0);
+  }
+
+  /** The classes that have no more slips than the best, itself included. */
+  List<EquivalenceClass> ofBestSize() {
+    return classes.stream().filter(one -> one.size() <= best().size()).toList();
+  }
+
+  Certainty certainty() {
+    if (complete && ofBestSize().size() == 1) {
+      return Certainty.CERTAIN;
+    }
+    return best().odds() > 0.5 ? Certainty.LIKELY : Certainty.POSSIBLE;
+  }
+}

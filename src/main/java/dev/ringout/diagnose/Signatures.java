@@ -1,0 +1,71 @@
+package dev.ringout.diagnose;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.diagnose.Search.Explanation;
+import dev.ringout.harness.Switch;
+import dev.ringout.harness.SwitchState;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * What every possible reading would find under an explanation: the partition of the points in every
+ * state.
+ */
+final class Signatures {
+  private final Circuit circuit;
+  private final Evidence evidence;
+  private final Set<SwitchState> states = new LinkedHashSet<>();
+
+  Signatures(Circuit circuit, Evidence evidence) {
+    this.circuit = circuit;
+    this.evidence = evidence;
+    states.add(SwitchState.normal());
+    states.addAll(evidence.states());
+    for (Switch one : circuit.harness().switches()) {
+      for (String position : one.states()) {
+        states.add(SwitchState.normal().with(one, position));
+      }
+    }
+  }
+
+  /** Equal for explanations that no reading could tell apart. */
+  Object of(Explanation explanation, List<Explanation> all) {
+    List<Object> signature = new ArrayList<>();
+    Set<Integer> faultyParts = new TreeSet<>();
+    for (Slip slip : explanation.slips()) {
+      if (slip instanceof Slip.FaultyPart faulty) {
+        faultyParts.add(faulty.part());
+      }
+    }
+    signature.add(faultyParts);
+    for (SwitchState state : states) {
+      SlippedNets nets = evidence.nets(explanation.slips(), state);
+      List<Integer> groups = new ArrayList<>();
+      Map<Integer, Integer> number = new HashMap<>();
+      for (int point : pointsThatMatter(all, state)) {
+        groups.add(number.computeIfAbsent(nets.groupOf(point), key -> number.size()));
+      }
+      signature.add(groups);
+    }
+    return signature;
+  }
+
+  private Set<Integer> pointsThatMatter(List<Explanation> all, SwitchState state) {
+    Set<Integer> points = new TreeSet<>();
+    Set<Integer> nets = new TreeSet<>();
+    for (Explanation explanation : all) {
+      nets.addAll(evidence.nets(explanation.slips(), state).affectedNets());
+    }
+    for (int net : nets) {
+      for (int point : circuit.in(state).pointsOf(net)) {
+        points.add(point);
+      }
+    }
+    return points;
+  }
+}

@@ -1,0 +1,79 @@
+package dev.ringout.diagnose;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Conductor;
+import dev.ringout.harness.Wire;
+import dev.ringout.standards.PublishedTable;
+import java.util.HashMap;
+import java.util.Map;
+
+/** What a slip costs: −ln of how often it happens. The cheapest explanation is the likeliest. */
+final class SlipCosts {
+  private final Circuit circuit;
+  private final Neighbours neighbours;
+  private final Map<String, Double> costOf = new HashMap<>();
+
+  SlipCosts(Circuit circuit, Neighbours neighbours) {
+    this.circuit = circuit;
+    this.neighbours = neighbours;
+    for (Map<String, String> row : PublishedTable.load(SlipCosts.class, "slips.csv").rows()) {
+      double perThousand = Double.parseDouble(row.getOrDefault("per_thousand", ""));
+      costOf.put(row.get("slip") + " " + row.get("where"), -Math.log(perThousand / 1000));
+    }
+  }
+
+  double of(Slip slip) {
+    return costOf.getOrDefault(name(slip), Double.POSITIVE_INFINITY);
+  }
+
+  /** The most that any slip costs. */
+  double most() {
+    return costOf.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+  }
+
+  /**
+   * The least that it can cost to put one net right: no slip mends more than two, so half of the
+   * cheapest that mends two, or the cheapest that mends one.
+   */
+  double leastPerNet() {
+    double one = Double.POSITIVE_INFINITY;
+    double two = Double.POSITIVE_INFINITY;
+    for (Map.Entry<String, Double> cost : costOf.entrySet()) {
+      boolean mendsOne = cost.getKey().startsWith("open") || cost.getKey().startsWith("part");
+      one = mendsOne ? Math.min(one, cost.getValue()) : one;
+      two = mendsOne ? two : Math.min(two, cost.getValue());
+    }
+    return Math.min(one, two / 2);
+  }
+
+  private String name(Slip slip) {
+    if (slip instanceof Slip.Missing missing) {
+      Conductor conductor = circuit.conductors().get(missing.conductor());
+      if (conductor instanceof Conductor.OfWire) {
+        return "open wire";
+      }
+      return conductor instanceof Conductor.OfLink ? "open link" : "open contact";
+    }
+    if (slip instanceof Slip.Moved moved) {
+      return "moved " + where(listedAt(moved.wire(), moved.end()), moved.to());
+    }
+    if (slip instanceof Slip.Crossed crossed) {
+      return "crossed "
+          + where(
+              listedAt(crossed.wire(), crossed.end()),
+              listedAt(crossed.otherWire(), crossed.otherEnd()));
+    }
+    if (slip instanceof Slip.Bridged bridged) {
+      return "bridged " + where(bridged.one(), bridged.other());
+    }
+    return "part any";
+  }
+
+  private int listedAt(int wire, Wire.End end) {
+    return end == Wire.End.FROM ? circuit.from(wire) : circuit.to(wire);
+  }
+
+  private String where(int one, int other) {
+    return neighbours.areNext(one, other) ? "near" : "far";
+  }
+}

@@ -1,0 +1,227 @@
+package dev.ringout.diagnose;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.DisjointPoints;
+import dev.ringout.circuit.Nets;
+import dev.ringout.circuit.Partition;
+import dev.ringout.harness.Wire;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.IntPredicate;
+
+/**
+ * The nets of a unit with slips in it, in one state. Only the listed nets that a slip touches are
+ * computed anew; all others are as listed.
+ */
+final class SlippedNets implements Partition {
+  private final Circuit circuit;
+  private final Nets listed;
+  private final Map<Integer, int[]> endsOf = new HashMap<>();
+  private final Set<Integer> missing = new HashSet<>();
+  private final List<int[]> bridges = new ArrayList<>();
+  private final Set<Integer> affectedNets = new TreeSet<>();
+  private final Map<Integer, Integer> groupOf = new HashMap<>();
+  private final List<int[]> pointsOf = new ArrayList<>();
+  private final Map<Integer, List<int[]>> edgesAt = new HashMap<>();
+
+  /** The mark of an edge that is no conductor but an unlisted bridge. */
+  private static final int BRIDGE = -1;
+
+  SlippedNets(Circuit circuit, Nets listed, List<Slip> slips) {
+    this.circuit = circuit;
+    this.listed = listed;
+    slips.forEach(this::apply);
+    regroup();
+  }
+
+  private void apply(Slip slip) {
+    if (slip instanceof Slip.Missing one) {
+      missing.add(one.conductor());
+      affect(circuit.from(one.conductor()));
+      affect(circuit.to(one.conductor()));
+    } else if (slip instanceof Slip.Moved one) {
+      move(one.wire(), one.end(), one.to());
+    } else if (slip instanceof Slip.Crossed one) {
+      int first = end(one.wire(), one.end());
+      int second = end(one.otherWire(), one.otherEnd());
+      move(one.wire(), one.end(), second);
+      move(one.otherWire(), one.otherEnd(), first);
+    } else if (slip instanceof Slip.Bridged one) {
+      bridges.add(new int[] {one.one(), one.other()});
+      affect(one.one());
+      affect(one.other());
+    }
+  }
+
+  private void affect(int point) {
+    affectedNets.add(listed.of(point));
+  }
+
+  private void move(int wire, Wire.End end, int to) {
+    affect(circuit.from(wire));
+    affect(circuit.to(wire));
+    affect(to);
+    int[] ends = endsOf.computeIfAbsent(wire, w -> new int[] {circuit.from(w), circuit.to(w)});
+    ends[end == Wire.End.FROM ? 0 : 1] = to;
+  }
+
+  /** The point at which a wire's end sits now. */
+  int end(int wire, Wire.End end) {
+    int[] ends = endsOf.get(wire);
+    if (ends != null) {
+      return ends[end == Wire.End.FROM ? 0 : 1];
+    }
+    return end == Wire.End.FROM ? circuit.from(wire) : circuit.to(wire);
+  }
+
+  private void regroup() {
+    List<Integer> points = new ArrayList<>();
+    Map<Integer, Integer> local = new HashMap<>();
+    for (int net : affectedNets) {
+      for (int point : listed.pointsOf(net)) {
+        local.put(point, points.size());
+        points.add(point);
+      }
+    }
+    DisjointPoints joined = new DisjointPoints(points.size());
+    for (int net : affectedNets) {
+      for (int conductor : listed.conductorsOf(net)) {
+        if (!missing.contains(conductor)) {
+          join(
+              conductor, end(conductor, Wire.End.FROM), end(conductor, Wire.End.TO), local, joined);
+        }
+      }
+    }
+    for (int[] bridge : bridges) {
+      join(BRIDGE, bridge[0], bridge[1], local, joined);
+    }
+    Map<Integer, List<Integer>> groups = new HashMap<>();
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < points.size(); i++) {
+      int first = joined.firstOf(i);
+      if (first == i) {
+        order.add(i);
+      }
+      groups.computeIfAbsent(first, key -> new ArrayList<>()).add(points.get(i));
+    }
+    for (int first : order) {
+      List<Integer> group = groups.getOrDefault(first, List.of());
+      int number = listed.count() + pointsOf.size();
+      group.forEach(point -> groupOf.put(point, number));
+      pointsOf.add(group.stream().mapToInt(Integer::intValue).sorted().toArray());
+    }
+  }
+
+  private void join(
+      int conductor, int from, int to, Map<Integer, Integer> local, DisjointPoints joined) {
+    Integer a = local.get(from);
+    Integer b = local.get(to);
+    if (a == null || b == null || from == to) {
+      return;
+    }
+    joined.union(a, b);
+    edgesAt.computeIfAbsent(from, key -> new ArrayList<>(2)).add(new int[] {conductor, to});
+    edgesAt.computeIfAbsent(to, key -> new ArrayList<>(2)).add(new int[] {conductor, from});
+  }
+
+  /** The listed nets that the slips touch. */
+  Set<Integer> affectedNets() {
+    return affectedNets;
+  }
+
+  @Override
+  public int groupOf(int point) {
+    Integer group = groupOf.get(point);
+    return group == null ? listed.groupOf(point) : group;
+  }
+
+  @Override
+  public int[] pointsOf(int group) {
+    return group >= listed.count() ? pointsOf.get(group - listed.count()) : listed.pointsOf(group);
+  }
+
+  @Override
+  public int[] partsAt(int group) {
+    if (group < listed.count()) {
+      return listed.partsAt(group);
+    }
+    return Arrays.stream(pointsOf(group))
+        .flatMap(point -> circuit.partsAt(point).stream().mapToInt(Integer::intValue))
+        .distinct()
+        .sorted()
+        .toArray();
+  }
+
+  /** The conductors on a shortest way from some points to a goal; empty where there is none. */
+  List<Integer> way(int[] from, IntPredicate goal) {
+    Map<Integer, int[]> cameBy = new HashMap<>();
+    Deque<Integer> open = new ArrayDeque<>();
+    Set<Integer> starts = new HashSet<>();
+    for (int point : from) {
+      starts.add(point);
+      open.add(point);
+    }
+    while (!open.isEmpty()) {
+      int point = open.remove();
+      if (!starts.contains(point) && goal.test(point)) {
+        return trace(point, starts, cameBy);
+      }
+      for (int[] edge : edges(point)) {
+        if (!starts.contains(edge[1]) && !cameBy.containsKey(edge[1])) {
+          cameBy.put(edge[1], new int[] {edge[0], point});
+          open.add(edge[1]);
+        }
+      }
+    }
+    return List.of();
+  }
+
+  private List<int[]> edges(int point) {
+    if (affectedNets.contains(listed.of(point))) {
+      return edgesAt.getOrDefault(point, List.of());
+    }
+    List<int[]> edges = new ArrayList<>();
+    for (int conductor : listed.conductorsOf(listed.of(point))) {
+      if (circuit.from(conductor) == point) {
+        edges.add(new int[] {conductor, circuit.to(conductor)});
+      } else if (circuit.to(conductor) == point) {
+        edges.add(new int[] {conductor, circuit.from(conductor)});
+      }
+    }
+    return edges;
+  }
+
+  private static List<Integer> trace(int end, Set<Integer> starts, Map<Integer, int[]> cameBy) {
+    List<Integer> way = new ArrayList<>();
+    int point = end;
+    while (!starts.contains(point)) {
+      int[] step = cameBy.getOrDefault(point, new int[] {BRIDGE, end});
+      if (step[0] != BRIDGE) {
+        way.add(step[0]);
+      }
+      point = step[1];
+    }
+    return way;
+  }
+
+  /** The wires of a group, where the slips leave them. */
+  List<Integer> wiresIn(int group) {
+    Set<Integer> wires = new TreeSet<>();
+    for (int point : pointsOf(group)) {
+      for (int[] edge : edges(point)) {
+        if (edge[0] != BRIDGE) {
+          wires.add(edge[0]);
+        }
+      }
+    }
+    return List.copyOf(wires);
+  }
+}

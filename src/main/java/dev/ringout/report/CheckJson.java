@@ -1,0 +1,284 @@
+package dev.ringout.report;
+
+import dev.ringout.check.CheckResult;
+import dev.ringout.circuit.Conductor;
+import dev.ringout.compare.Coverage;
+import dev.ringout.compare.Coverage.Tally;
+import dev.ringout.compare.Coverage.Unproven;
+import dev.ringout.compare.Judged;
+import dev.ringout.compare.Outcome;
+import dev.ringout.diagnose.Fault;
+import dev.ringout.diagnose.Fault.HighResistance;
+import dev.ringout.diagnose.Fault.LowInsulation;
+import dev.ringout.diagnose.Fault.Miswire;
+import dev.ringout.diagnose.Fault.Open;
+import dev.ringout.diagnose.Fault.WrongPart;
+import dev.ringout.diagnose.Move;
+import dev.ringout.diagnose.NextReading;
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
+import dev.ringout.readings.Reading;
+import dev.ringout.review.Remark;
+import dev.ringout.source.Problem;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The check as one JSON document, {@code ringout-check/1}; its schema is in docs/reference. */
+public final class CheckJson {
+  /** The document's format and version. */
+  public static final String FORMAT = "ringout-check/1";
+
+  private final CheckResult result;
+
+  private CheckJson(CheckResult result) {
+    this.result = result;
+  }
+
+  /** The whole result. */
+  public static String write(CheckResult result) {
+    return Json.text(new CheckJson(result).document());
+  }
+
+  /** What is left to say where the files can't be understood. */
+  public static String write(List<Problem> problems) {
+    Map<String, Object> document = new LinkedHashMap<>();
+    document.put("format", FORMAT);
+    document.put("problems", Json.problems(problems));
+    return Json.text(document);
+  }
+
+  private Map<String, Object> document() {
+    Map<String, Object> document = new LinkedHashMap<>();
+    document.put("format", FORMAT);
+    document.put("harness", harness());
+    document.put("readings", readings());
+    document.put("verdict", result.verdict().word());
+    document.put("faults", result.diagnosis().faults().stream().map(CheckJson::fault).toList());
+    document.put("unexplained", places(result.diagnosis().unexplained()));
+    document.put("contradictions", contradictions());
+    document.put("notTested", places(result.comparison().with(Outcome.NOT_TESTED)));
+    document.put("notJudged", notJudged());
+    document.put("replaced", replaced());
+    document.put("blind", result.diagnosis().blind());
+    document.put("coverage", coverage());
+    document.put("next", result.diagnosis().next().stream().map(CheckJson::next).toList());
+    document.put("searchComplete", result.diagnosis().searchComplete());
+    document.put("remarks", result.remarks().stream().map(CheckJson::remark).toList());
+    document.put("problems", Json.problems(result.problems()));
+    return document;
+  }
+
+  private Map<String, Object> harness() {
+    Harness harness = result.harness();
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("title", harness.headerValue("title"));
+    json.put("revision", harness.headerValue("revision"));
+    json.put("points", result.circuit().size());
+    json.put("wires", harness.wires().size());
+    json.put("nets", result.circuit().normal().count());
+    return json;
+  }
+
+  private Map<String, Object> readings() {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("continuity", result.comparison().made(Reading.Kind.CONTINUITY));
+    json.put("insulation", result.comparison().made(Reading.Kind.INSULATION));
+    json.put("replaced", result.comparison().replaced().size());
+    json.put("unquantified", result.comparison().unquantified());
+    json.put("conform", result.comparison().with(Outcome.CONFORMS).size());
+    json.put("fail", result.comparison().failing().size());
+    json.put("notTested", result.comparison().with(Outcome.NOT_TESTED).size());
+    json.put("notJudged", result.comparison().with(Outcome.NOT_JUDGED).size());
+    return json;
+  }
+
+  private static List<String> places(List<Judged> readings) {
+    return readings.stream().map(judged -> judged.reading().place().toString()).toList();
+  }
+
+  private static Map<String, Object> fault(Fault fault) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("kind", Sentences.kind(fault));
+    if (fault instanceof Miswire miswire) {
+      json.put("pattern", miswire.pattern().word());
+    }
+    json.put("certainty", fault.finding().certainty().word());
+    if (fault instanceof Miswire miswire) {
+      json.put("moves", moves(miswire.moves()));
+    }
+    json.put("points", fault.points().stream().map(Point::toString).toList());
+    json.put("wires", Sentences.wires(fault).stream().map(Wire::name).toList());
+    addValues(fault, json);
+    json.put("readings", places(fault.finding().readings()));
+    if (fault instanceof Miswire miswire) {
+      json.put(
+          "equivalents",
+          miswire.equivalents().stream().map(moves -> Map.of("moves", moves(moves))).toList());
+    }
+    if (!fault.finding().alternatives().isEmpty()) {
+      json.put("alternatives", alternatives(fault));
+    }
+    json.put("summary", Sentences.summary(fault));
+    json.put("advice", Sentences.advice(fault));
+    return json;
+  }
+
+  private static void addValues(Fault fault, Map<String, Object> json) {
+    if (fault instanceof Open open) {
+      json.put("suspects", open.suspects().stream().map(Conductor::label).toList());
+    } else if (fault instanceof HighResistance high) {
+      json.put("suspects", high.suspects().stream().map(Conductor::label).toList());
+      json.put("expected", Map.of("max", high.limitOhms(), "unit", "ohm"));
+      json.put("measured", Map.of("value", high.measuredOhms(), "unit", "ohm"));
+    } else if (fault instanceof LowInsulation low) {
+      json.put("items", low.places());
+      if (low.measuredOhms().isPresent()) {
+        json.put("measured", Map.of("value", low.measuredOhms().getAsDouble(), "unit", "ohm"));
+      }
+      if (low.volts().isPresent()) {
+        json.put("volts", low.volts().getAsDouble());
+      }
+    } else if (fault instanceof WrongPart part) {
+      Map<String, Object> expected = new LinkedHashMap<>();
+      expected.put("min", part.lowOhms());
+      if (Double.isFinite(part.highOhms())) {
+        expected.put("max", part.highOhms());
+      }
+      expected.put("unit", "ohm");
+      json.put("part", part.part().label());
+      json.put("expected", expected);
+      json.put("measured", part.measured());
+    }
+  }
+
+  private static List<Map<String, Object>> alternatives(Fault fault) {
+    List<Map<String, Object>> alternatives = new ArrayList<>();
+    for (Fault.Alternative alternative : fault.finding().alternatives()) {
+      Map<String, Object> json = new LinkedHashMap<>();
+      json.put("odds", Math.round(alternative.odds() * 10_000) / 10_000.0);
+      json.put("summary", Sentences.slips(alternative.slips()));
+      alternatives.add(json);
+    }
+    return alternatives;
+  }
+
+  private static List<Map<String, Object>> moves(List<Move> moves) {
+    List<Map<String, Object>> list = new ArrayList<>();
+    for (Move move : moves) {
+      Map<String, Object> json = new LinkedHashMap<>();
+      json.put("wire", move.wire().name());
+      json.put("from", move.from().toString());
+      json.put("to", move.to().toString());
+      list.add(json);
+    }
+    return list;
+  }
+
+  private List<Map<String, Object>> contradictions() {
+    return result.comparison().contradictions().stream()
+        .map(
+            one -> {
+              Map<String, Object> json = new LinkedHashMap<>();
+              json.put("apart", one.apart().reading().place().toString());
+              json.put("joins", places(one.joins()));
+              return json;
+            })
+        .toList();
+  }
+
+  private List<Map<String, Object>> notJudged() {
+    return result.comparison().with(Outcome.NOT_JUDGED).stream()
+        .map(
+            judged -> {
+              Map<String, Object> json = new LinkedHashMap<>();
+              json.put("reading", judged.reading().place().toString());
+              json.put("why", judged.why());
+              return json;
+            })
+        .toList();
+  }
+
+  private List<Map<String, Object>> replaced() {
+    return result.comparison().replaced().stream()
+        .map(
+            one -> {
+              Map<String, Object> json = new LinkedHashMap<>();
+              json.put("reading", one.earlier().reading().place().toString());
+              json.put("value", one.earlier().reading().measured().text());
+              json.put("by", one.later().reading().place().toString());
+              json.put("changed", one.changed());
+              return json;
+            })
+        .toList();
+  }
+
+  private Map<String, Object> coverage() {
+    Coverage coverage = result.coverage();
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("joins", tally(coverage.joins()));
+    json.put("isolation", tally(coverage.isolation()));
+    json.put("wires", tally(coverage.wires()));
+    json.put("switches", tally(coverage.switches()));
+    json.put("unproven", coverage.unproven().stream().map(this::unproven).toList());
+    return json;
+  }
+
+  private static Map<String, Object> tally(Tally tally) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("needed", tally.needed());
+    json.put("proven", tally.proven());
+    return json;
+  }
+
+  private Map<String, Object> unproven(Unproven one) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    if (one instanceof Unproven.Join join) {
+      json.put("kind", "join");
+      json.put("points", List.of(point(join.from()), point(join.to())));
+    } else if (one instanceof Unproven.Isolation isolation) {
+      json.put("kind", "isolation");
+      json.put("points", List.of(point(isolation.point()), point(isolation.other())));
+      json.put("nets", isolation.others());
+    } else if (one instanceof Unproven.OfWire wire) {
+      json.put("kind", "wire");
+      json.put("wire", result.circuit().conductors().get(wire.conductor()).label());
+    } else if (one instanceof Unproven.Contact contact) {
+      json.put("kind", "switch");
+      json.put(
+          "points",
+          List.of(
+              point(result.circuit().from(contact.conductor())),
+              point(result.circuit().to(contact.conductor()))));
+      json.put("position", contact.position());
+    }
+    json.put("why", one.why());
+    return json;
+  }
+
+  private String point(int index) {
+    return result.circuit().point(index).toString();
+  }
+
+  private static Map<String, Object> next(NextReading next) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("from", next.from());
+    json.put("to", next.to());
+    json.put("state", next.state().toString());
+    json.put("why", next.why());
+    return json;
+  }
+
+  private static Map<String, Object> remark(Remark remark) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("rule", remark.rule());
+    json.put("severity", remark.severity().word());
+    json.put("point", remark.point().toString());
+    json.put("wire", remark.wire().name());
+    json.put("text", remark.text());
+    json.put("source", remark.source());
+    return json;
+  }
+}

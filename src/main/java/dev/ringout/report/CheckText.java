@@ -1,0 +1,388 @@
+package dev.ringout.report;
+
+import dev.ringout.check.CheckResult;
+import dev.ringout.check.CheckResult.Verdict;
+import dev.ringout.circuit.Circuit;
+import dev.ringout.compare.Contradiction;
+import dev.ringout.compare.Coverage;
+import dev.ringout.compare.Coverage.Tally;
+import dev.ringout.compare.Coverage.Unproven;
+import dev.ringout.compare.Judged;
+import dev.ringout.compare.Outcome;
+import dev.ringout.compare.Replaced;
+import dev.ringout.diagnose.Fault;
+import dev.ringout.diagnose.Fault.Alternative;
+import dev.ringout.diagnose.NextReading;
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Wire;
+import dev.ringout.readings.Job;
+import dev.ringout.readings.Reading;
+import dev.ringout.report.Page.Style;
+import dev.ringout.review.Remark;
+import dev.ringout.standards.Cautions;
+import dev.ringout.units.Numbers;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * The page that a mechanic reads at arm's length: verdict, faults, what to measure, what is owed.
+ */
+public final class CheckText {
+  private static final int MOST_NEXT = 12;
+  private static final int MOST_UNPROVEN = 12;
+  private static final int MOST_READINGS = 6;
+  private static final int MOST_ALTERNATIVES = 3;
+
+  private final CheckResult result;
+  private final Page page;
+
+  private CheckText(CheckResult result, boolean colour) {
+    this.result = result;
+    this.page = new Page(colour);
+  }
+
+  /** The page as text, with terminal colours or without. */
+  public static String write(CheckResult result, boolean colour) {
+    CheckText text = new CheckText(result, colour);
+    text.headline();
+    text.faults();
+    text.unexplained();
+    text.remarks();
+    text.next();
+    text.unproven();
+    text.record();
+    text.cautions();
+    return text.page.toString();
+  }
+
+  private void headline() {
+    Verdict verdict = result.verdict();
+    int faults = result.diagnosis().faults().size();
+    String words =
+        switch (verdict) {
+          case CONFORMS -> "CONFORMS. Everything on the list is proven.";
+          case FAULTS ->
+              "FAULTS: " + (faults == 0 ? "see unexplained" : String.valueOf(faults)) + ".";
+          case INCOMPLETE -> "NOT COMPLETE. No fault seen, but not everything is proven.";
+        };
+    Style style =
+        switch (verdict) {
+          case CONFORMS -> Style.GOOD;
+          case FAULTS -> Style.BAD;
+          case INCOMPLETE -> Style.OWED;
+        };
+    page.line(page.styled(style, words));
+    page.paragraph(
+        "",
+        "%d conform, %d fail, %d not tested, %d not judged."
+            .formatted(
+                result.comparison().with(Outcome.CONFORMS).size(),
+                result.comparison().failing().size(),
+                result.comparison().with(Outcome.NOT_TESTED).size(),
+                result.comparison().with(Outcome.NOT_JUDGED).size()));
+    Harness harness = result.harness();
+    page.blank();
+    page.paragraph(
+        "Harness  ",
+        named(
+            harness.headerValue("title"),
+            harness.headerValue("drawing"),
+            revision(harness.headerValue("revision"))));
+    page.paragraph("Unit     ", unit());
+    page.paragraph(
+        "Size     ",
+        "%s, %s, %s"
+            .formatted(
+                Numbers.count(result.circuit().size(), "point"),
+                Numbers.count(harness.wires().size(), "wire"),
+                Numbers.count(result.circuit().normal().count(), "net")));
+    page.paragraph("Readings ", readings());
+    Coverage coverage = result.coverage();
+    page.paragraph(
+        "Proven   ",
+        "joins %s, nets apart %s, wires %s%s"
+            .formatted(
+                of(coverage.joins()),
+                of(coverage.isolation()),
+                of(coverage.wires()),
+                coverage.switches().needed() == 0
+                    ? ""
+                    : ", switch contacts " + of(coverage.switches())));
+  }
+
+  private static String revision(String revision) {
+    return revision.isEmpty() ? "revision not stated" : "revision " + revision;
+  }
+
+  private static String named(String... parts) {
+    return List.of(parts).stream()
+        .filter(part -> !part.isEmpty())
+        .collect(Collectors.joining(", "));
+  }
+
+  private String unit() {
+    String serial = jobValue("serial number");
+    return named(
+        serial.isEmpty() ? "serial number not stated" : "serial " + serial,
+        jobRevision(),
+        prefixed("read by ", jobValue("operator")),
+        prefixed("with ", named(jobValue("instrument"), jobValue("instrument number"))));
+  }
+
+  private String jobRevision() {
+    String revision =
+        result.readings().jobs().stream()
+            .map(Job::revision)
+            .filter(one -> !one.isEmpty())
+            .distinct()
+            .collect(Collectors.joining(" and "));
+    return revision.isEmpty()
+        ? "readings do not say against which revision"
+        : "read against revision " + revision;
+  }
+
+  private static String prefixed(String prefix, String value) {
+    return value.isEmpty() ? "" : prefix + value;
+  }
+
+  private String jobValue(String name) {
+    return result.readings().jobs().stream()
+        .flatMap(job -> job.entries().entrySet().stream())
+        .filter(entry -> entry.getKey().equalsIgnoreCase(name))
+        .map(Map.Entry::getValue)
+        .filter(value -> !value.isEmpty())
+        .distinct()
+        .collect(Collectors.joining(", "));
+  }
+
+  private String readings() {
+    StringBuilder words =
+        new StringBuilder(
+            "%d continuity, %d insulation"
+                .formatted(
+                    result.comparison().made(Reading.Kind.CONTINUITY),
+                    result.comparison().made(Reading.Kind.INSULATION)));
+    if (!result.comparison().replaced().isEmpty()) {
+      words.append(", %d replaced by later ones".formatted(result.comparison().replaced().size()));
+    }
+    if (result.comparison().unquantified() > 0) {
+      words.append(", %d a word without a value".formatted(result.comparison().unquantified()));
+    }
+    return words.toString();
+  }
+
+  private static String of(Tally tally) {
+    return tally.proven() + " of " + tally.needed();
+  }
+
+  private void faults() {
+    List<Fault> faults = result.diagnosis().faults();
+    if (faults.isEmpty()) {
+      return;
+    }
+    page.heading("What is wrong");
+    int number = 0;
+    for (Fault fault : faults) {
+      number++;
+      fault(number, fault);
+    }
+    if (!result.diagnosis().searchComplete()) {
+      page.blank()
+          .paragraph(
+              "  ",
+              "The search for explanations was cut short: there may be others as likely as these.");
+    }
+  }
+
+  private void fault(int number, Fault fault) {
+    page.blank();
+    String lead = "%2d  ".formatted(number);
+    page.line(
+        lead
+            + page.styled(
+                Style.BAD, Sentences.kind(fault).toUpperCase(Locale.ROOT).replace('-', ' '))
+            + "  ("
+            + fault.finding().certainty().word()
+            + ")");
+    page.paragraph("    ", Sentences.summary(fault));
+    for (Wire wire : Sentences.wires(fault)) {
+      page.paragraph("    wire   ", Sentences.wire(wire));
+    }
+    page.paragraph("    shown  ", shownBy(fault.finding().readings()));
+    page.paragraph("    do     ", Sentences.advice(fault));
+    List<Alternative> alternatives = fault.finding().alternatives();
+    for (int i = 0; i < Math.min(alternatives.size(), MOST_ALTERNATIVES); i++) {
+      Alternative alternative = alternatives.get(i);
+      page.paragraph(
+          "    or     ",
+          "%s (%s)".formatted(Sentences.slips(alternative.slips()), percent(alternative.odds())));
+    }
+    if (alternatives.size() > MOST_ALTERNATIVES) {
+      page.paragraph(
+          "    or     ",
+          Numbers.count(alternatives.size() - (long) MOST_ALTERNATIVES, "less likely explanation"));
+    }
+  }
+
+  private static String percent(double odds) {
+    long percent = Math.round(odds * 100);
+    return percent < 1 ? "less than 1 %" : percent + " %";
+  }
+
+  private static String shownBy(List<Judged> readings) {
+    List<String> shown =
+        readings.stream()
+            .limit(MOST_READINGS)
+            .map(
+                judged ->
+                    "%s %s (%s)"
+                        .formatted(
+                            judged.reading().subject(),
+                            judged.reading().measured().text(),
+                            judged.reading().place()))
+            .toList();
+    int more = readings.size() - shown.size();
+    return String.join("; ", shown) + (more > 0 ? "; and %d more".formatted(more) : "");
+  }
+
+  private void unexplained() {
+    if (!result.diagnosis().unexplained().isEmpty()) {
+      page.heading("Failing readings that nothing here explains");
+      for (Judged judged : result.diagnosis().unexplained()) {
+        page.paragraph("  - ", shownBy(List.of(judged)));
+      }
+    }
+    if (!result.comparison().contradictions().isEmpty()) {
+      page.heading("Readings that can't all be true");
+      for (Contradiction contradiction : result.comparison().contradictions()) {
+        page.paragraph(
+            "  - ",
+            shownBy(List.of(contradiction.apart())) + ", yet " + shownBy(contradiction.joins()));
+      }
+    }
+  }
+
+  private void remarks() {
+    if (result.remarks().isEmpty()) {
+      return;
+    }
+    page.heading("What is wrong on paper");
+    for (Remark remark : result.remarks()) {
+      page.paragraph(
+          "  - ",
+          "%s at %s: %s. [%s; %s]"
+              .formatted(
+                  remark.severity().word(),
+                  remark.point(),
+                  remark.text(),
+                  remark.rule(),
+                  remark.source()));
+    }
+  }
+
+  private void next() {
+    List<NextReading> next = result.diagnosis().next();
+    if (next.isEmpty()) {
+      return;
+    }
+    page.heading("What to measure next");
+    for (NextReading reading : next.stream().limit(MOST_NEXT).toList()) {
+      page.paragraph(
+          "  - ",
+          "%s to %s%s: %s"
+              .formatted(
+                  reading.from(),
+                  reading.to(),
+                  reading.state().isNormal() ? "" : " (" + reading.state() + ")",
+                  reading.why()));
+    }
+    if (next.size() > MOST_NEXT) {
+      page.paragraph(
+          "  - ", "and %d more (all of them with --json)".formatted(next.size() - MOST_NEXT));
+    }
+  }
+
+  private void unproven() {
+    List<Unproven> unproven = result.coverage().unproven();
+    List<Judged> notTested = result.comparison().with(Outcome.NOT_TESTED);
+    List<Judged> notJudged = result.comparison().with(Outcome.NOT_JUDGED);
+    List<String> blind = result.diagnosis().blind();
+    if (!notTested.isEmpty() || !notJudged.isEmpty() || !unproven.isEmpty()) {
+      page.heading("What is not yet proven");
+    }
+    for (Judged judged : notTested) {
+      page.paragraph(
+          "  - ",
+          "not tested: %s (%s)".formatted(judged.reading().subject(), judged.reading().place()));
+    }
+    for (Judged judged : notJudged) {
+      page.paragraph(
+          "  - ",
+          "not judged: %s, %s (%s)"
+              .formatted(judged.reading().subject(), judged.why(), judged.reading().place()));
+    }
+    for (Unproven one : unproven.stream().limit(MOST_UNPROVEN).toList()) {
+      page.paragraph("  - ", unproven(result.circuit(), one));
+    }
+    if (unproven.size() > MOST_UNPROVEN) {
+      page.paragraph(
+          "  - ",
+          "and %d more (all of them with --json)".formatted(unproven.size() - MOST_UNPROVEN));
+    }
+    if (!blind.isEmpty()) {
+      page.heading("What these readings can't see");
+      blind.stream().limit(MOST_UNPROVEN).forEach(one -> page.paragraph("  - ", one));
+      if (blind.size() > MOST_UNPROVEN) {
+        page.paragraph(
+            "  - ",
+            "and %d more (all of them with --json)".formatted(blind.size() - MOST_UNPROVEN));
+      }
+    }
+  }
+
+  /** What is not proven, in words. */
+  static String unproven(Circuit circuit, Unproven one) {
+    if (one instanceof Unproven.Isolation isolation) {
+      return "net of %s: %s".formatted(circuit.point(isolation.point()), isolation.why());
+    }
+    if (one instanceof Unproven.OfWire wire) {
+      return "wire %s: %s"
+          .formatted(circuit.conductors().get(wire.conductor()).label(), wire.why());
+    }
+    if (one instanceof Unproven.Contact contact) {
+      return "%s: %s"
+          .formatted(circuit.conductors().get(contact.conductor()).label(), contact.why());
+    }
+    return one.why();
+  }
+
+  private void record() {
+    List<Replaced> changed =
+        result.comparison().replaced().stream().filter(Replaced::changed).toList();
+    if (!changed.isEmpty()) {
+      page.heading("Readings that changed");
+      for (Replaced replaced : changed) {
+        page.paragraph(
+            "  - ",
+            "%s: %s (%s), later %s (%s); the later stands"
+                .formatted(
+                    replaced.later().reading().subject(),
+                    replaced.earlier().reading().measured().text(),
+                    replaced.earlier().reading().place(),
+                    replaced.later().reading().measured().text(),
+                    replaced.later().reading().place()));
+      }
+    }
+  }
+
+  private void cautions() {
+    if (result.verdict() == Verdict.CONFORMS) {
+      return;
+    }
+    page.heading("Before you touch the unit");
+    boolean insulation = result.comparison().made(Reading.Kind.INSULATION) > 0;
+    Cautions.published(insulation).forEach(caution -> page.paragraph("  ! ", caution.text()));
+  }
+}

@@ -1,0 +1,40 @@
+package dev.ringout.report;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+import dev.ringout.source.Problem;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** JSON text, indented, in the order in which it was put together. */
+final class Json {
+  private Json() {}
+
+  static String text(Map<String, Object> document) {
+    try {
+      return JSON.std.with(JSON.Feature.PRETTY_PRINT_OUTPUT).asString(document) + "\n";
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static List<Map<String, Object>> problems(List<Problem> problems) {
+    return problems.stream().map(Json::problem).toList();
+  }
+
+  private static Map<String, Object> problem(Problem problem) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("file", problem.place().file());
+    json.put("sheet", problem.place().sheet());
+    json.put("cell", problem.place().cell());
+    json.put("heading", problem.heading());
+    json.put("severity", problem.severity().word());
+    json.put("text", problem.text());
+    if (!problem.maybe().isEmpty()) {
+      json.put("maybe", problem.maybe());
+    }
+    return json;
+  }
+}

@@ -1,0 +1,36 @@
+package dev.ringout.report;
+
+import dev.ringout.source.Problem;
+import dev.ringout.source.Severity;
+import dev.ringout.units.Numbers;
+import java.util.List;
+
+/** Problems in files as lines for standard error: place, heading, what, maybe. */
+public final class ProblemText {
+  private ProblemText() {}
+
+  /** Every problem, errors first within the order of reading. */
+  public static String write(List<Problem> problems) {
+    StringBuilder text = new StringBuilder();
+    for (Severity severity : Severity.values()) {
+      for (Problem problem : problems) {
+        if (problem.severity() == severity) {
+          text.append(line(problem)).append('\n');
+        }
+      }
+    }
+    long errors = problems.stream().filter(problem -> problem.severity() == Severity.ERROR).count();
+    if (errors > 0) {
+      text.append("\nringout: ")
+          .append(Numbers.count(errors, "error"))
+          .append(" in the files; nothing was judged.\n");
+    }
+    return text.toString();
+  }
+
+  private static String line(Problem problem) {
+    String heading = problem.heading().isEmpty() ? "" : " (" + problem.heading() + ")";
+    return "%s: %s%s: %s"
+        .formatted(problem.severity().word(), problem.place(), heading, problem.sentence());
+  }
+}

@@ -1,0 +1,264 @@
+package dev.ringout.report;
+
+import dev.ringout.circuit.Conductor;
+import dev.ringout.diagnose.Fault;
+import dev.ringout.diagnose.Fault.HighResistance;
+import dev.ringout.diagnose.Fault.LowInsulation;
+import dev.ringout.diagnose.Fault.Miswire;
+import dev.ringout.diagnose.Fault.Open;
+import dev.ringout.diagnose.Fault.Pattern;
+import dev.ringout.diagnose.Fault.Shorted;
+import dev.ringout.diagnose.Fault.WrongPart;
+import dev.ringout.diagnose.Move;
+import dev.ringout.diagnose.SlipFact;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
+import dev.ringout.units.Gauge;
+import dev.ringout.units.Ohms;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** Facts as sentences that a mechanic acts on. */
+final class Sentences {
+  private Sentences() {}
+
+  /** The kind as machine-readable output names it. */
+  static String kind(Fault fault) {
+    if (fault instanceof Open) {
+      return "open";
+    }
+    if (fault instanceof Shorted) {
+      return "short";
+    }
+    if (fault instanceof Miswire) {
+      return "miswire";
+    }
+    if (fault instanceof HighResistance) {
+      return "high-resistance";
+    }
+    return fault instanceof LowInsulation ? "low-insulation" : "wrong-part";
+  }
+
+  /** What is wrong and where. */
+  static String summary(Fault fault) {
+    if (fault instanceof Open open) {
+      return open(open);
+    }
+    if (fault instanceof Shorted shorted) {
+      return "%s and %s are joined and should not be."
+          .formatted(shorted.points().get(0), shorted.points().get(1));
+    }
+    if (fault instanceof Miswire miswire) {
+      return miswire(miswire);
+    }
+    if (fault instanceof HighResistance high) {
+      return "%s to %s reads %s; at most %s is expected. The poor joint is at %s."
+          .formatted(
+              high.points().get(0),
+              high.points().get(1),
+              Ohms.text(high.measuredOhms()),
+              Ohms.text(high.limitOhms()),
+              suspects(high.suspects(), "or"));
+    }
+    if (fault instanceof LowInsulation low) {
+      return lowInsulation(low);
+    }
+    WrongPart part = (WrongPart) fault;
+    return "The %s (%s to %s) reads %s; expected %s."
+        .formatted(
+            part.part().label(),
+            part.part().from(),
+            part.part().to(),
+            part.measured(),
+            range(part));
+  }
+
+  private static String range(WrongPart part) {
+    if (Double.isInfinite(part.highOhms())) {
+      return part.lowOhms() > 0 ? "more than " + Ohms.text(part.lowOhms()) : "no short";
+    }
+    return Ohms.text(part.lowOhms()) + " to " + Ohms.text(part.highOhms());
+  }
+
+  private static String open(Open open) {
+    if (open.suspects().size() == 1) {
+      Conductor suspect = open.suspects().get(0);
+      return "%s is open: %s and %s are not joined."
+          .formatted(capital(suspect.label()), suspect.from(), suspect.to());
+    }
+    return "%s and %s are not joined. Open is one of %s."
+        .formatted(open.points().get(0), open.points().get(1), suspects(open.suspects(), "or"));
+  }
+
+  private static String suspects(List<Conductor> suspects, String last) {
+    List<String> labels = suspects.stream().map(Conductor::label).toList();
+    if (labels.isEmpty()) {
+      return "one of the joints between";
+    }
+    return list(labels, last);
+  }
+
+  private static String list(List<String> words, String last) {
+    if (words.size() == 1) {
+      return words.get(0);
+    }
+    return String.join(", ", words.subList(0, words.size() - 1))
+        + " "
+        + last
+        + " "
+        + words.get(words.size() - 1);
+  }
+
+  private static String miswire(Miswire miswire) {
+    if (miswire.pattern() == Pattern.SWAP) {
+      Move first = miswire.moves().get(0);
+      String here = crossedAt(miswire.moves());
+      String elsewhere =
+          miswire.equivalents().stream()
+              .map(Sentences::crossedAt)
+              .collect(Collectors.joining(", or "));
+      return "%s and %s are crossed, at %s%s."
+          .formatted(
+              first.wire().name(),
+              miswire.moves().get(1).wire().name(),
+              here,
+              elsewhere.isEmpty() ? "" : " or at " + elsewhere);
+    }
+    String moved = moves(miswire.moves());
+    String elsewhere =
+        miswire.equivalents().stream().map(Sentences::moves).collect(Collectors.joining(", or "));
+    return capital(moved) + (elsewhere.isEmpty() ? "" : ", or " + elsewhere) + ".";
+  }
+
+  private static String crossedAt(List<Move> moves) {
+    Move first = moves.get(0);
+    return "%s (%s and %s)".formatted(first.from().ref(), first.from().pin(), first.to().pin());
+  }
+
+  private static String moves(List<Move> moves) {
+    return moves.stream()
+        .map(
+            move ->
+                "%s sits in %s instead of %s".formatted(move.wire().name(), move.to(), move.from()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String lowInsulation(LowInsulation low) {
+    String volts =
+        low.volts().isPresent()
+            ? " at " + dev.ringout.units.Numbers.plain(low.volts().getAsDouble()) + " V"
+            : "";
+    if (low.places().isEmpty()) {
+      String what = low.volts().isPresent() ? "insulation" : "a leak";
+      return "%s: %s of %s%s."
+          .formatted(
+              low.points().stream().map(Point::toString).collect(Collectors.joining(" and ")),
+              what,
+              ohms(low.measuredOhms()),
+              volts);
+    }
+    return "%d of the %d pins read at %s are low (%s to %s%s). Moisture or dirt there is likelier than %d damaged wires."
+        .formatted(
+            low.finding().readings().size(),
+            low.pointsRead(),
+            list(low.places(), "or"),
+            ohms(low.measuredOhms()),
+            ohms(low.highestOhms()),
+            volts,
+            low.finding().readings().size());
+  }
+
+  private static String ohms(OptionalDouble ohms) {
+    return ohms.isPresent() ? Ohms.text(ohms.getAsDouble()) : "no value";
+  }
+
+  /** What to look at before anything is moved. */
+  static String advice(Fault fault) {
+    if (fault instanceof Open open) {
+      return open.suspects().get(0) instanceof Conductor.OfWire
+          ? "Look for a contact that is not home or a bad crimp at both ends; tug the wire gently."
+          : "Look whether it is there and tight.";
+    }
+    if (fault instanceof Miswire miswire && miswire.pattern() == Pattern.SWAP) {
+      return miswire.equivalents().isEmpty()
+          ? "Read the sleeves there before moving anything."
+          : "Ohms can't tell which end: read the sleeves at both ends, or read from a break in between, before moving anything.";
+    }
+    if (fault instanceof Miswire) {
+      return "Look at that cavity and its neighbours, and read the sleeve, before moving anything.";
+    }
+    if (fault instanceof Shorted) {
+      return "Unmate connectors one by one until it clears; look for whiskers, bent pins and jumpers.";
+    }
+    if (fault instanceof HighResistance) {
+      return "Null the leads, read again while flexing the wire, then each joint by itself.";
+    }
+    if (fault instanceof LowInsulation low) {
+      return low.places().isEmpty()
+          ? "Discharge, clean, and repeat; then part the net to find the place."
+          : "Discharge, unmate, dry and clean it, and repeat the readings before touching a wire.";
+    }
+    return "Read it by itself, with one end lifted, before replacing it.";
+  }
+
+  /** An alternative explanation in words. */
+  static String slips(List<SlipFact> slips) {
+    return slips.stream().map(Sentences::slip).collect(Collectors.joining("; "));
+  }
+
+  private static String slip(SlipFact slip) {
+    if (slip instanceof SlipFact.Opened opened) {
+      return opened.conductor().label() + " is open";
+    }
+    if (slip instanceof SlipFact.Misplaced misplaced) {
+      List<Move> moves = misplaced.moves();
+      return moves.size() == 2
+          ? "%s and %s are crossed at %s"
+              .formatted(moves.get(0).wire().name(), moves.get(1).wire().name(), crossedAt(moves))
+          : moves(moves);
+    }
+    if (slip instanceof SlipFact.Bridge bridge) {
+      return bridge.one() + " and " + bridge.other() + " are joined";
+    }
+    return "the " + ((SlipFact.BadPart) slip).part().label() + " is not as listed";
+  }
+
+  /** A wire as one finds it: number, colour, gauge, ends. */
+  static String wire(Wire wire) {
+    StringBuilder text = new StringBuilder(wire.name());
+    if (!wire.color().isEmpty()) {
+      text.append(' ').append(wire.color());
+    }
+    wire.gauge().map(Gauge::label).ifPresent(gauge -> text.append(", ").append(gauge));
+    text.append(", ").append(wire.from()).append(" to ").append(wire.to());
+    if (!wire.signal().isEmpty()) {
+      text.append(", ").append(wire.signal());
+    }
+    return text.toString();
+  }
+
+  /** The wires that a fault is about. */
+  static List<Wire> wires(Fault fault) {
+    if (fault instanceof Miswire miswire) {
+      return miswire.moves().stream().map(Move::wire).distinct().toList();
+    }
+    if (fault instanceof Open open) {
+      return wiresOf(open.suspects());
+    }
+    return fault instanceof HighResistance high ? wiresOf(high.suspects()) : List.of();
+  }
+
+  private static List<Wire> wiresOf(List<Conductor> conductors) {
+    return conductors.stream()
+        .filter(Conductor.OfWire.class::isInstance)
+        .map(conductor -> ((Conductor.OfWire) conductor).wire())
+        .toList();
+  }
+
+  static String capital(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+  }
+}
