@@ -1,0 +1,26 @@
+package dev.ringout.sample;
+
+import java.io.IOException;
+import java.nio.file.Path;
+
+/** Writes harness-samples/swing-bridge anew. */
+public final class WriteSamples {
+  private WriteSamples() {}
+
+  /** Writes into the folder given, or into the project's own. */
+  public static void main(String[] args) throws IOException {
+    write(Path.of(args.length > 0 ? args[0] : "harness-samples/swing-bridge"));
+  }
+
+  static void write(Path folder) throws IOException {
+    SwingBridge bridge = new SwingBridge();
+    both(folder, "junction-box", bridge.harness());
+    both(folder, "point-to-point", bridge.faultyReadings());
+    both(folder, "point-to-point-clean", bridge.cleanReadings());
+  }
+
+  private static void both(Path folder, String name, Workbook content) throws IOException {
+    SampleFiles.writeFolder(folder.resolve(name), content);
+    SampleFiles.writeWorkbook(folder.resolve(name + ".xlsx"), content);
+  }
+}
