@@ -50,6 +50,11 @@ public final class Main implements Runnable {
    * @return the exit code
    */
   public static int run(PrintStream out, PrintStream err, boolean terminal, String... args) {
+    if (args.length == 1 && (args[0].equals("--version") || args[0].equals("-V"))) {
+      // Answered without loading the command line library, which takes longer than the answer.
+      out.println(Version.text());
+      return ExitCode.DONE;
+    }
     Output output = new Output(out, err, terminal);
     CommandLine commandLine =
         new CommandLine(new Main(), new Commands(output))

@@ -6,7 +6,11 @@ import picocli.CommandLine.IVersionProvider;
 final class Version implements IVersionProvider {
   @Override
   public String[] getVersion() {
+    return new String[] {text()};
+  }
+
+  static String text() {
     String version = Version.class.getPackage().getImplementationVersion();
-    return new String[] {"ringout " + (version == null ? "(development)" : version)};
+    return "ringout " + (version == null ? "(development)" : version);
   }
 }

@@ -37,8 +37,14 @@ public record Coverage(
     /** Two pieces of one net that no reading joins; a point of each. */
     record Join(int from, int to, String why) implements Unproven {}
 
-    /** A net that no reading holds apart from some others; a point of it and one of them. */
-    record Isolation(int point, int other, long others, String why) implements Unproven {}
+    /**
+     * A net that no reading holds apart from some others; a point of it and one of them.
+     *
+     * @param waitsForJoins whether only joins are missing: once each net is proven to be in one
+     *     piece, the readings made hold them apart
+     */
+    record Isolation(int point, int other, long others, boolean waitsForJoins, String why)
+        implements Unproven {}
 
     /** A wire that no reading would miss; its number among the circuit's conductors. */
     record OfWire(int conductor, String why) implements Unproven {}

@@ -149,6 +149,7 @@ final class IsolationProof {
       missing.andNot(apart);
       missing.andNot(islandsOf(net));
       long count = missing.cardinality();
+      boolean waitsForJoins = missing.isEmpty() || islandsOf(net).cardinality() > 1;
       int example = missing.isEmpty() ? -1 : islands.first(missing.nextSetBit(0));
       for (int other : netsInPieces) {
         if (other != net && !containsAll(apart, islandsOf(other))) {
@@ -158,20 +159,21 @@ final class IsolationProof {
       }
       if (count > 0) {
         missingEnds += count;
-        report(net, example, count, unproven);
+        report(net, example, count, waitsForJoins, unproven);
       }
     }
     return new Tally(needed, needed - missingEnds / 2);
   }
 
-  private void report(int net, int example, long count, Consumer<Unproven> unproven) {
+  private void report(
+      int net, int example, long count, boolean waitsForJoins, Consumer<Unproven> unproven) {
     int point = normal.pointsOf(net)[0];
     String why =
         count == 1
             ? "no reading holds it apart from the net of " + circuit.point(example)
             : "no reading holds it apart from %d other nets, that of %s among them"
                 .formatted(count, circuit.point(example));
-    unproven.accept(new Unproven.Isolation(point, example, count, why));
+    unproven.accept(new Unproven.Isolation(point, example, count, waitsForJoins, why));
   }
 
   private BitSet apartFrom(int net) {

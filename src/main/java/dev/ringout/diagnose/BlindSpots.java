@@ -4,6 +4,7 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.harness.Part;
+import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.units.Numbers;
 import java.util.ArrayList;
@@ -60,6 +61,10 @@ final class BlindSpots {
   }
 
   private void add(Map<String, Set<Integer>> alike, int wire, int near, int far) {
+    if (circuit.point(near).pin().equals(Point.SHELL)) {
+      // Nobody puts a shell's strap into a cavity.
+      return;
+    }
     alike.computeIfAbsent(circuit.point(near).ref() + " " + far, key -> new TreeSet<>()).add(wire);
   }
 

@@ -219,7 +219,7 @@ final class NextReadings {
         judged.reading().to().toString(),
         judged.reading().state(),
         Purpose.NOT_TESTED,
-        "on the sheet, not measured: " + judged.reading().place());
+        "on the sheet, not measured");
   }
 
   private void prove(Unproven unproven) {
@@ -231,12 +231,9 @@ final class NextReadings {
           Purpose.PROVE,
           "no good reading joins the two");
     } else if (unproven instanceof Unproven.Isolation isolation) {
-      add(
-          circuit.point(isolation.point()).toString(),
-          "REST",
-          SwitchState.normal(),
-          Purpose.PROVE,
-          unproven.why());
+      if (!isolation.waitsForJoins()) {
+        apart(isolation);
+      }
     } else if (unproven instanceof Unproven.OfWire wire
         && circuit.normal().isBridge(wire.conductor())) {
       add(
@@ -253,6 +250,17 @@ final class NextReadings {
           Purpose.PROVE,
           unproven.why());
     }
+  }
+
+  /** Against the rest at once, unless a part would be read instead: then against the one net. */
+  private void apart(Unproven.Isolation isolation) {
+    boolean hasParts = circuit.normal().partsAt(circuit.normal().of(isolation.point())).length > 0;
+    add(
+        circuit.point(isolation.point()).toString(),
+        hasParts ? circuit.point(isolation.other()).toString() : "REST",
+        SwitchState.normal(),
+        Purpose.PROVE,
+        isolation.why());
   }
 
   private SwitchState stateFor(Unproven.Contact contact) {

@@ -16,6 +16,8 @@ import java.util.Map;
  */
 record Region(List<Judged> failing, List<EquivalenceClass> classes, boolean complete) {
 
+  private static final double ALL_BUT_SURE = 0.99;
+
   /**
    * Explanations that are one and the same to every meter.
    *
@@ -65,8 +67,9 @@ record Region(List<Judged> failing, List<EquivalenceClass> classes, boolean comp
     return classes.stream().filter(one -> one.size() <= best().size()).toList();
   }
 
+  /** Certain: nothing of the same size fits, and nothing larger is worth a thought. */
   Certainty certainty() {
-    if (complete && ofBestSize().size() == 1) {
+    if (complete && ofBestSize().size() == 1 && best().odds() >= ALL_BUT_SURE) {
       return Certainty.CERTAIN;
     }
     return best().odds() > 0.5 ? Certainty.LIKELY : Certainty.POSSIBLE;

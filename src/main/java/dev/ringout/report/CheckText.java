@@ -19,6 +19,7 @@ import dev.ringout.readings.Job;
 import dev.ringout.readings.Reading;
 import dev.ringout.report.Page.Style;
 import dev.ringout.review.Remark;
+import dev.ringout.source.Place;
 import dev.ringout.standards.Cautions;
 import dev.ringout.units.Numbers;
 import java.util.List;
@@ -32,8 +33,10 @@ import java.util.stream.Collectors;
 public final class CheckText {
   private static final int MOST_NEXT = 12;
   private static final int MOST_UNPROVEN = 12;
-  private static final int MOST_READINGS = 6;
+  private static final int MOST_READINGS = 8;
+  private static final int MOST_WIRES = 24;
   private static final int MOST_ALTERNATIVES = 3;
+  private static final double LEAST_ODDS_SHOWN = 0.015;
 
   private final CheckResult result;
   private final Page page;
@@ -102,7 +105,7 @@ public final class CheckText {
     Coverage coverage = result.coverage();
     page.paragraph(
         "Proven   ",
-        "joins %s, nets apart %s, wires %s%s"
+        "joins %s, pairs of nets apart %s, wires %s%s"
             .formatted(
                 of(coverage.joins()),
                 of(coverage.isolation()),
@@ -210,9 +213,12 @@ public final class CheckText {
     for (Wire wire : Sentences.wires(fault)) {
       page.paragraph("    wire   ", Sentences.wire(wire));
     }
-    page.paragraph("    shown  ", shownBy(fault.finding().readings()));
+    shown("    shown  ", fault.finding().readings());
     page.paragraph("    do     ", Sentences.advice(fault));
-    List<Alternative> alternatives = fault.finding().alternatives();
+    List<Alternative> alternatives =
+        fault.finding().alternatives().stream()
+            .filter(alternative -> alternative.odds() >= LEAST_ODDS_SHOWN)
+            .toList();
     for (int i = 0; i < Math.min(alternatives.size(), MOST_ALTERNATIVES); i++) {
       Alternative alternative = alternatives.get(i);
       page.paragraph(
@@ -231,35 +237,56 @@ public final class CheckText {
     return percent < 1 ? "less than 1 %" : percent + " %";
   }
 
-  private static String shownBy(List<Judged> readings) {
-    List<String> shown =
-        readings.stream()
-            .limit(MOST_READINGS)
-            .map(
-                judged ->
-                    "%s %s (%s)"
-                        .formatted(
-                            judged.reading().subject(),
-                            judged.reading().measured().text(),
-                            judged.reading().place()))
-            .toList();
-    int more = readings.size() - shown.size();
-    return String.join("; ", shown) + (more > 0 ? "; and %d more".formatted(more) : "");
+  /** Readings one below the other: probes, value, cell. */
+  private void shown(String lead, List<Judged> readings) {
+    String indent = lead;
+    for (Judged judged : readings.subList(0, Math.min(readings.size(), MOST_READINGS))) {
+      page.paragraph(
+          indent,
+          "%-26s %-9s %s"
+              .formatted(
+                  judged.reading().subject(),
+                  judged.reading().measured().text(),
+                  place(judged.reading().place()))
+              .stripTrailing());
+      indent = " ".repeat(lead.length());
+    }
+    if (readings.size() > MOST_READINGS) {
+      page.paragraph(indent, "and %d more".formatted(readings.size() - MOST_READINGS));
+    }
+  }
+
+  private String inLine(List<Judged> readings) {
+    return readings.stream()
+        .map(
+            judged ->
+                "%s %s (%s)"
+                    .formatted(
+                        judged.reading().subject(),
+                        judged.reading().measured().text(),
+                        place(judged.reading().place())))
+        .collect(Collectors.joining("; "));
+  }
+
+  /** A cell without its file's name where only one file was read. */
+  private String place(Place place) {
+    if (result.readings().jobs().size() > 1) {
+      return place.toString();
+    }
+    return place.sheet().isEmpty() ? place.cell() : place.sheet() + " " + place.cell();
   }
 
   private void unexplained() {
     if (!result.diagnosis().unexplained().isEmpty()) {
       page.heading("Failing readings that nothing here explains");
-      for (Judged judged : result.diagnosis().unexplained()) {
-        page.paragraph("  - ", shownBy(List.of(judged)));
-      }
+      shown("  - ", result.diagnosis().unexplained());
     }
     if (!result.comparison().contradictions().isEmpty()) {
       page.heading("Readings that can't all be true");
       for (Contradiction contradiction : result.comparison().contradictions()) {
         page.paragraph(
             "  - ",
-            shownBy(List.of(contradiction.apart())) + ", yet " + shownBy(contradiction.joins()));
+            inLine(List.of(contradiction.apart())) + ", yet " + inLine(contradiction.joins()));
       }
     }
   }
@@ -305,40 +332,84 @@ public final class CheckText {
   }
 
   private void unproven() {
-    List<Unproven> unproven = result.coverage().unproven();
     List<Judged> notTested = result.comparison().with(Outcome.NOT_TESTED);
     List<Judged> notJudged = result.comparison().with(Outcome.NOT_JUDGED);
-    List<String> blind = result.diagnosis().blind();
+    List<Unproven> unproven = result.coverage().unproven();
     if (!notTested.isEmpty() || !notJudged.isEmpty() || !unproven.isEmpty()) {
       page.heading("What is not yet proven");
     }
     for (Judged judged : notTested) {
       page.paragraph(
           "  - ",
-          "not tested: %s (%s)".formatted(judged.reading().subject(), judged.reading().place()));
+          "not tested: %s (%s)"
+              .formatted(judged.reading().subject(), place(judged.reading().place())));
     }
     for (Judged judged : notJudged) {
       page.paragraph(
           "  - ",
           "not judged: %s, %s (%s)"
-              .formatted(judged.reading().subject(), judged.why(), judged.reading().place()));
+              .formatted(
+                  judged.reading().subject(), judged.why(), place(judged.reading().place())));
     }
-    for (Unproven one : unproven.stream().limit(MOST_UNPROVEN).toList()) {
-      page.paragraph("  - ", unproven(result.circuit(), one));
+    wiresOwed(unproven);
+    several(
+        unproven.stream()
+            .filter(this::isSaidByItself)
+            .map(one -> unproven(result.circuit(), one))
+            .toList());
+    if (unproven.stream().anyMatch(CheckText::waitsForJoins)) {
+      page.paragraph("  - ", "once these are joined: that their nets are apart from all others");
     }
-    if (unproven.size() > MOST_UNPROVEN) {
+    if (!result.diagnosis().blind().isEmpty()) {
+      page.heading("What these readings can't see");
+      several(result.diagnosis().blind());
+    }
+  }
+
+  private static boolean waitsForJoins(Unproven one) {
+    return one instanceof Unproven.Isolation isolation && isolation.waitsForJoins();
+  }
+
+  /** Wires that only lack a good reading are named together. */
+  private void wiresOwed(List<Unproven> unproven) {
+    List<String> wires =
+        unproven.stream()
+            .filter(this::isWireOwed)
+            .map(one -> ((Unproven.OfWire) one).conductor())
+            .map(conductor -> result.circuit().conductors().get(conductor).label())
+            .toList();
+    if (!wires.isEmpty()) {
+      int more = wires.size() - MOST_WIRES;
       page.paragraph(
           "  - ",
-          "and %d more (all of them with --json)".formatted(unproven.size() - MOST_UNPROVEN));
+          "no good reading goes through "
+              + String.join(", ", wires.subList(0, Math.min(wires.size(), MOST_WIRES)))
+              + (more > 0 ? " and %d more".formatted(more) : ""));
     }
-    if (!blind.isEmpty()) {
-      page.heading("What these readings can't see");
-      blind.stream().limit(MOST_UNPROVEN).forEach(one -> page.paragraph("  - ", one));
-      if (blind.size() > MOST_UNPROVEN) {
-        page.paragraph(
-            "  - ",
-            "and %d more (all of them with --json)".formatted(blind.size() - MOST_UNPROVEN));
-      }
+  }
+
+  private boolean isWireOwed(Unproven one) {
+    return one instanceof Unproven.OfWire wire
+        && result.circuit().normal().isBridge(wire.conductor());
+  }
+
+  /** A join that lacks a wire's reading is said by that wire. */
+  private boolean isSaidByItself(Unproven one) {
+    if (one instanceof Unproven.Join join) {
+      int net = result.circuit().normal().of(join.from());
+      return result.coverage().unproven().stream()
+          .filter(this::isWireOwed)
+          .map(wire -> ((Unproven.OfWire) wire).conductor())
+          .noneMatch(wire -> result.circuit().normal().of(result.circuit().from(wire)) == net);
+    }
+    return !isWireOwed(one) && !waitsForJoins(one);
+  }
+
+  private void several(List<String> lines) {
+    lines.stream().limit(MOST_UNPROVEN).forEach(line -> page.paragraph("  - ", line));
+    if (lines.size() > MOST_UNPROVEN) {
+      page.paragraph(
+          "  - ", "and %d more (all of them with --json)".formatted(lines.size() - MOST_UNPROVEN));
     }
   }
 
@@ -370,9 +441,9 @@ public final class CheckText {
                 .formatted(
                     replaced.later().reading().subject(),
                     replaced.earlier().reading().measured().text(),
-                    replaced.earlier().reading().place(),
+                    place(replaced.earlier().reading().place()),
                     replaced.later().reading().measured().text(),
-                    replaced.later().reading().place()));
+                    place(replaced.later().reading().place())));
       }
     }
   }

@@ -52,7 +52,7 @@ final class Page {
     StringBuilder line = new StringBuilder(lead);
     boolean empty = true;
     for (String word : words.split(" ", -1)) {
-      if (!empty && line.length() + 1 + word.length() > WIDTH) {
+      if (!empty && line.length() + 1 + word.length() > WIDTH && !word.isEmpty()) {
         line(line.toString());
         line = new StringBuilder(indent);
         empty = true;
