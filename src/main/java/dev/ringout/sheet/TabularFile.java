@@ -5,6 +5,7 @@ import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -47,23 +48,22 @@ public interface TabularFile extends Closeable {
   private static TabularFile openFile(Path path, String shownName, Problems problems)
       throws IOException, UnusableInput {
     String name = String.valueOf(path.getFileName()).toLowerCase(Locale.ROOT);
-    FileMagic magic;
-    try (var head = FileMagic.prepareToCheckMagic(Files.newInputStream(path))) {
-      magic = FileMagic.valueOf(head);
+    boolean calledWorkbook = name.endsWith(".xlsx") || name.endsWith(".xls");
+    if (calledWorkbook && Files.size(path) == 0) {
+      throw new UnusableInput(shownName, Reason.NOT_UNDERSTOOD, "is an empty file, not a workbook");
     }
+    FileMagic magic = Files.size(path) == 0 ? FileMagic.UNKNOWN : magic(path);
     if (magic == FileMagic.OOXML) {
       return XlsxFile.open(path, shownName);
     }
     if (magic == FileMagic.OLE2) {
       return XlsFile.open(path, shownName);
     }
-    if (name.endsWith(".xlsx") || name.endsWith(".xls")) {
+    if (calledWorkbook) {
       throw new UnusableInput(
           shownName,
           Reason.NOT_UNDERSTOOD,
-          Files.size(path) == 0
-              ? "is an empty file, not a workbook"
-              : "is called a workbook, but its content is not one; if it is a text file, name it .csv");
+          "is called a workbook, but its content is not one; if it is a text file, name it .csv");
     }
     if (name.endsWith(".csv")) {
       return CsvFiles.single(path, shownName, problems);
@@ -72,5 +72,11 @@ public interface TabularFile extends Closeable {
         shownName,
         Reason.NOT_UNDERSTOOD,
         "is no kind of table that is read here: .xlsx, .xls, .csv or a folder of .csv");
+  }
+
+  private static FileMagic magic(Path path) throws IOException {
+    try (InputStream head = FileMagic.prepareToCheckMagic(Files.newInputStream(path))) {
+      return FileMagic.valueOf(head);
+    }
   }
 }

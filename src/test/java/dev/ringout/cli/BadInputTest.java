@@ -1,0 +1,236 @@
+package dev.ringout.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+import org.apache.poi.hssf.record.crypto.Biff8EncryptionKey;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.poifs.crypt.EncryptionInfo;
+import org.apache.poi.poifs.crypt.EncryptionMode;
+import org.apache.poi.poifs.crypt.Encryptor;
+import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Files that are not what they seem: a clear message, the right exit code, nothing written. */
+class BadInputTest {
+  @TempDir Path folder;
+  private Path readings = Path.of("");
+
+  @BeforeEach
+  void writeGoodReadings() throws IOException {
+    readings =
+        Files.writeString(folder.resolve("readings.csv"), "From,To,Reading\nJ1-A,P2-1,0.2\n");
+  }
+
+  private void assertRefused(Path harness, int code, String message) throws IOException {
+    Path output = folder.resolve("result.txt");
+    Run run = Run.of("check", harness, readings, "-o", output);
+    assertEquals(code, run.code(), run.err());
+    assertTrue(run.err().contains(message), run.err());
+    assertFalse(run.err().contains("\tat "), "no stack trace: " + run.err());
+    assertEquals("", run.out());
+    assertFalse(Files.exists(output), "nothing written");
+    try (Stream<Path> left = Files.list(folder)) {
+      assertTrue(left.noneMatch(path -> path.toString().endsWith(".part")), "nothing left over");
+    }
+  }
+
+  private Path file(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
+  }
+
+  private Path workbook(String name, String... sheets) throws IOException {
+    Path file = folder.resolve(name);
+    try (Workbook workbook = new XSSFWorkbook();
+        OutputStream out = Files.newOutputStream(file)) {
+      for (String sheet : sheets) {
+        workbook.createSheet(sheet);
+      }
+      workbook.write(out);
+    }
+    return file;
+  }
+
+  @Test
+  void a_text_file_called_xlsx() throws IOException {
+    assertRefused(
+        file("list.xlsx", "From,To\nJ1-A,P2-1\n"),
+        65,
+        "list.xlsx: is called a workbook, but its content is not one");
+  }
+
+  @Test
+  void an_empty_file_called_xlsx() throws IOException {
+    assertRefused(file("list.xlsx", ""), 65, "is an empty file, not a workbook");
+  }
+
+  @Test
+  void an_empty_workbook() throws IOException {
+    assertRefused(workbook("list.xlsx"), 65, "there is no sheet Wires; the file holds no sheet");
+  }
+
+  @Test
+  void a_workbook_without_wires() throws IOException {
+    assertRefused(
+        workbook("list.xlsx", "Parts list", "Notes"),
+        65,
+        "there is no sheet Wires; found: Parts list, Notes");
+  }
+
+  @Test
+  void a_sheet_of_wires_that_is_empty() throws IOException {
+    assertRefused(workbook("list.xlsx", "Wires"), 65, "list.xlsx!Wires: the sheet is empty");
+  }
+
+  @Test
+  void headings_without_wires() throws IOException {
+    assertRefused(file("list.csv", "From,To\n"), 65, "the sheet lists no wires");
+  }
+
+  @Test
+  void a_workbook_protected_by_a_password() throws Exception {
+    Path plain = workbook("plain.xlsx", "Wires");
+    Path locked = folder.resolve("locked.xlsx");
+    try (POIFSFileSystem container = new POIFSFileSystem()) {
+      Encryptor encryptor = new EncryptionInfo(EncryptionMode.agile).getEncryptor();
+      encryptor.confirmPassword("secret");
+      try (OutputStream out = encryptor.getDataStream(container)) {
+        Files.copy(plain, out);
+      }
+      try (OutputStream out = Files.newOutputStream(locked)) {
+        container.writeFilesystem(out);
+      }
+    }
+    assertRefused(locked, 65, "is protected by a password");
+  }
+
+  @Test
+  void an_older_workbook_protected_by_a_password() throws Exception {
+    Path locked = folder.resolve("locked.xls");
+    Biff8EncryptionKey.setCurrentUserPassword("secret");
+    try (HSSFWorkbook workbook = new HSSFWorkbook();
+        OutputStream out = Files.newOutputStream(locked)) {
+      workbook.createSheet("Wires").createRow(0).createCell(0).setCellValue("From");
+      workbook.write(out);
+    } finally {
+      Biff8EncryptionKey.setCurrentUserPassword(null);
+    }
+    assertRefused(locked, 65, "is protected by a password");
+  }
+
+  @Test
+  void a_zip_bomb() throws IOException {
+    Path bomb = folder.resolve("bomb.xlsx");
+    Path plain = workbook("plain.xlsx", "Wires");
+    byte[] blanks = " ".repeat(1 << 20).getBytes(StandardCharsets.UTF_8);
+    try (ZipInputStream in = new ZipInputStream(Files.newInputStream(plain));
+        ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(bomb))) {
+      for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+        byte[] content = in.readAllBytes();
+        out.putNextEntry(new ZipEntry(entry.getName()));
+        if (entry.getName().equals("xl/worksheets/sheet1.xml")) {
+          String xml = new String(content, StandardCharsets.UTF_8);
+          int end = xml.indexOf("<sheetData");
+          out.write(xml.substring(0, end).getBytes(StandardCharsets.UTF_8));
+          for (int megabyte = 0; megabyte < 200; megabyte++) {
+            out.write(blanks);
+          }
+          out.write(xml.substring(end).getBytes(StandardCharsets.UTF_8));
+        } else {
+          out.write(content);
+        }
+      }
+    }
+    assertRefused(bomb, 65, "unpacks to far more than a wire list would");
+  }
+
+  @Test
+  void a_truncated_workbook() throws IOException {
+    byte[] whole = Files.readAllBytes(workbook("whole.xlsx", "Wires"));
+    Path half = folder.resolve("half.xlsx");
+    Files.write(half, java.util.Arrays.copyOf(whole, whole.length / 2));
+    assertRefused(half, 65, "half.xlsx: is a damaged workbook");
+  }
+
+  @Test
+  void a_missing_file() throws IOException {
+    assertRefused(folder.resolve("nowhere.xlsx"), 66, "nowhere.xlsx: there is no such file");
+  }
+
+  @Test
+  void every_missing_file_is_named() {
+    Run run = Run.of("check", folder.resolve("a.xlsx"), folder.resolve("b.xlsx"));
+    assertEquals(66, run.code());
+    assertTrue(run.err().contains("a.xlsx: there is no such file"), run.err());
+    assertTrue(run.err().contains("b.xlsx: there is no such file"), run.err());
+  }
+
+  @Test
+  void a_folder_without_permission() throws IOException {
+    Path closed = Files.createDirectory(folder.resolve("closed"));
+    Files.setPosixFilePermissions(closed, PosixFilePermissions.fromString("---------"));
+    assumeFalse(Files.isReadable(closed), "the user who runs the tests may read anything");
+    assertRefused(closed, 66, "closed: may not be read: permission denied");
+  }
+
+  @Test
+  void a_folder_without_tables() throws IOException {
+    assertRefused(
+        Files.createDirectory(folder.resolve("empty")), 65, "is a folder that holds no .csv file");
+  }
+
+  @Test
+  void a_picture() throws IOException {
+    assertRefused(file("list.png", "\u0089PNG"), 65, "is no kind of table that is read here");
+  }
+
+  @Test
+  void a_wire_to_itself() throws IOException {
+    assertRefused(
+        file("list.csv", "From,To\nJ1-A,J1-A\n"),
+        65,
+        "error: list.csv!B2 (To): the wire goes from J1-A to itself");
+  }
+
+  @Test
+  void a_gauge_with_a_letter_in_it() throws IOException {
+    assertRefused(
+        file("list.csv", "From,To,Gauge\nJ1-A,P2-1,2O\n"),
+        65,
+        "error: list.csv!C2 (Gauge): \"2O\" is no gauge;");
+  }
+
+  @Test
+  void problems_of_all_files_are_collected() throws IOException {
+    readings = file("readings2.csv", "From,To,Reading\nJ1-A,P2-1,three\nJ1-A,J1-A,0.2\n");
+    Path harness = file("list.csv", "From,To,Gauge\nJ1-A,P2-1,2O\n");
+    assertRefused(harness, 65, "list.csv!C2");
+    assertRefused(harness, 65, "readings2.csv!C2");
+    assertRefused(harness, 65, "ringout: 3 errors in the files; nothing was judged.");
+  }
+
+  @Test
+  void a_reading_at_a_point_that_the_harness_lacks() throws IOException {
+    readings = file("readings.csv", "From,To,Reading\nJ1-a,P2-1,0.2\n");
+    assertRefused(
+        file("list.csv", "From,To\nJ1-A,P2-1\n"),
+        65,
+        "the harness has no point J1-a; a spare cavity is listed on the sheet Pins; maybe J1-A");
+  }
+}

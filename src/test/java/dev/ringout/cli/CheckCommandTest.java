@@ -1,0 +1,169 @@
+package dev.ringout.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CheckCommandTest {
+  @TempDir Path folder;
+
+  private Path write(String name, String text) throws IOException {
+    Path file = folder.resolve(name);
+    Files.createDirectories(file.getParent());
+    return Files.writeString(file, text);
+  }
+
+  private Path harness() throws IOException {
+    return write("list.csv", "Wire,From,To\nW1,J1-A,P2-1\nW2,J1-B,P2-2\n");
+  }
+
+  private Path readings(String... rows) throws IOException {
+    return write("readings.csv", "From,To,Reading\n" + String.join("\n", rows) + "\n");
+  }
+
+  @Test
+  void a_proven_unit_exits_0() throws IOException {
+    Run run =
+        Run.of("check", harness(), readings("J1-A,P2-1,0.2", "J1-B,P2-2,0.2", "J1-A,REST,OL"));
+    assertEquals(0, run.code(), run.out());
+    assertTrue(run.out().startsWith("CONFORMS."), run.out());
+  }
+
+  @Test
+  void a_faulty_unit_exits_1() throws IOException {
+    Run run = Run.of("check", harness(), readings("J1-A,P2-1,OL", "J1-B,P2-2,0.2", "J1-A,REST,OL"));
+    assertEquals(1, run.code(), run.out());
+    assertTrue(run.out().startsWith("FAULTS: 1."), run.out());
+  }
+
+  @Test
+  void an_unproven_unit_exits_2() throws IOException {
+    Run run = Run.of("check", harness(), readings("J1-A,P2-1,0.2", "J1-B,P2-2,", "J1-A,REST,OL"));
+    assertEquals(2, run.code(), run.out());
+    assertTrue(run.out().startsWith("NOT COMPLETE."), run.out());
+    assertTrue(run.out().contains("not tested: J1-B to P2-2 (C3)"), run.out());
+  }
+
+  @Test
+  void a_wrong_command_line_exits_64_and_says_where_help_is() {
+    for (Object[] words :
+        new Object[][] {
+          {}, {"chekc"}, {"check"}, {"check", "one.csv"}, {"check", "a", "b", "--nope"}
+        }) {
+      Run run = Run.of(words);
+      assertEquals(64, run.code());
+      assertTrue(run.err().contains("--help"), run.err());
+      assertEquals("", run.out());
+    }
+  }
+
+  @Test
+  void help_names_every_option_within_80_columns() {
+    Run run = Run.of("check", "--help");
+    assertEquals(0, run.code());
+    assertTrue(run.out().contains("--any-revision"), run.out());
+    assertTrue(run.out().lines().allMatch(line -> line.length() <= 80), run.out());
+  }
+
+  @Test
+  void output_goes_to_a_file_and_never_over_one_without_force() throws IOException {
+    Path output = folder.resolve("result.json");
+    Object[] words = {"check", harness(), readings("J1-A,P2-1,0.2"), "--json", "-o", output};
+    assertEquals(2, Run.of(words).code());
+    String first = Files.readString(output);
+    assertTrue(first.contains("\"ringout-check/1\""));
+
+    Run second = Run.of(words);
+    assertEquals(73, second.code());
+    assertTrue(second.err().contains("exists; write over it with --force"), second.err());
+    assertEquals(first, Files.readString(output));
+
+    assertEquals(
+        2, Run.of("check", harness(), readings("J1-A,P2-1,0.2"), "-o", output, "--force").code());
+    assertTrue(Files.readString(output).startsWith("NOT COMPLETE."));
+  }
+
+  @Test
+  void output_into_a_folder_that_is_not_there_exits_73() throws IOException {
+    Run run =
+        Run.of("check", harness(), readings("J1-A,P2-1,0.2"), "-o", folder.resolve("no/where.txt"));
+    assertEquals(73, run.code(), run.err());
+  }
+
+  @Test
+  void readings_of_another_revision_are_refused_with_both_named() throws IOException {
+    write("box/wires.csv", "From,To\nJ1-A,P2-1\n");
+    write("box/header.csv", "Name,Value\nrevision,B\n");
+    write("sheet/continuity.csv", "From,To,Reading\nJ1-A,P2-1,0.2\n");
+    write("sheet/job.csv", "Name,Value\nRevision,A\n");
+
+    Run refused = Run.of("check", folder.resolve("box"), folder.resolve("sheet"));
+    assertEquals(65, refused.code());
+    assertTrue(
+        refused.err().contains("taken against revision A, the harness file is revision B"),
+        refused.err());
+    assertTrue(refused.err().contains("sheet/job.csv!B2"), refused.err());
+
+    Run accepted =
+        Run.of("check", folder.resolve("box"), folder.resolve("sheet"), "--any-revision");
+    assertEquals(0, accepted.code(), accepted.err());
+    assertTrue(accepted.out().contains("read against revision A"), accepted.out());
+  }
+
+  @Test
+  void later_readings_replace_earlier_ones_and_both_stay_in_the_record() throws IOException {
+    write("one/continuity.csv", "From,To,Reading\nJ1-A,P2-1,OL\nJ1-B,P2-2,0.2\n");
+    write("two/continuity.csv", "From,To,Reading\nP2-1,J1-A,0.2\nJ1-A,REST,OL\n");
+    Run run = Run.of("check", harness(), folder.resolve("one"), folder.resolve("two"));
+    assertEquals(0, run.code(), run.out());
+    assertTrue(run.out().contains("1 replaced by later ones"), run.out());
+    assertTrue(run.out().contains("READINGS THAT CHANGED"), run.out());
+  }
+
+  @Test
+  void times_decide_which_reading_is_the_later_one() throws IOException {
+    Path sheet =
+        write(
+            "readings.csv",
+            "From,To,Reading,Time\nJ1-A,P2-1,0.2,2026-11-25 15:00\nJ1-A,P2-1,OL,2026-11-25 9:30\n"
+                .replace(" 9:30", " 09:30"));
+    Run run = Run.of("check", harness(), sheet);
+    assertEquals(2, run.code(), run.out());
+  }
+
+  @Test
+  void files_of_one_name_are_told_apart_by_their_paths() throws IOException {
+    Path first = write("one/r.csv", "From,To,Reading\nJ1-A,P2-1,OL\n");
+    Path second = write("two/r.csv", "From,To,Reading\nJ1-B,P2-2,x\n");
+    Run run = Run.of("check", harness(), first, second);
+    assertEquals(65, run.code());
+    assertTrue(run.err().contains("two/r.csv!C2"), run.err());
+  }
+
+  @Test
+  void json_is_the_only_thing_on_standard_output_even_where_files_cannot_be_understood()
+      throws IOException {
+    Run run = Run.of("check", harness(), readings("J1-A,P2-1,what"), "--json");
+    assertEquals(65, run.code());
+    assertTrue(run.out().startsWith("{"), run.out());
+    assertTrue(run.out().contains("\"cell\" : \"C2\""), run.out());
+    assertFalse(run.out().contains("verdict"));
+  }
+
+  @Test
+  void colour_adds_nothing_that_the_words_do_not_say() throws IOException {
+    Object[] words = {"check", harness(), readings("J1-A,P2-1,OL"), "--color", "ALWAYS"};
+    String coloured = Run.of(words).out();
+    words[4] = "NEVER";
+    String plain = Run.of(words).out();
+    assertTrue(coloured.contains("\u001B["));
+    assertFalse(plain.contains("\u001B["));
+    assertEquals(plain, coloured.replaceAll("\u001B\\[[0-9;]*m", ""));
+  }
+}
