@@ -11,6 +11,7 @@ import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Reading;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -78,11 +79,15 @@ public final class Prover {
         continue;
       }
       Nets nets = circuit.in(judged.reading().state());
-      int[] ends = soleJoinedPair(judged, nets);
-      if (ends.length == 2) {
+      if (judged.probing().isPair()) {
         paths
             .computeIfAbsent(judged.reading().state(), state -> new TreePaths(nets))
-            .mark(ends[0], ends[1], edge -> crossed[edge] |= nets.isBridge(edge));
+            .mark(
+                judged.probing().from()[0],
+                judged.probing().to()[0],
+                edge -> crossed[edge] |= nets.isBridge(edge));
+      } else {
+        bridgesBetween(judged, nets).forEach(edge -> crossed[edge] = true);
       }
     }
     return crossed;
@@ -95,21 +100,36 @@ public final class Prover {
   }
 
   /**
-   * The one pair of points through which two groups should be joined; empty where several could.
+   * The bridges with all of one group on this side and all of the other on that; none where the
+   * groups meet in several nets, of which one would do.
    */
-  private static int[] soleJoinedPair(Judged judged, Nets nets) {
-    int[] pair = {};
+  private static List<Integer> bridgesBetween(Judged judged, Nets nets) {
+    int shared = Nets.NONE;
     for (int from : judged.probing().from()) {
       for (int to : judged.probing().to()) {
         if (nets.of(from) == nets.of(to)) {
-          if (pair.length > 0) {
-            return new int[0];
+          if (shared != Nets.NONE && shared != nets.of(from)) {
+            return List.of();
           }
-          pair = new int[] {from, to};
+          shared = nets.of(from);
         }
       }
     }
-    return pair;
+    int net = shared;
+    int[] from = Arrays.stream(judged.probing().from()).filter(p -> nets.of(p) == net).toArray();
+    int[] to = Arrays.stream(judged.probing().to()).filter(p -> nets.of(p) == net).toArray();
+    if (from.length == 0 || to.length == 0) {
+      return List.of();
+    }
+    List<Integer> bridges = new ArrayList<>(nets.path(from[0], to[0]));
+    bridges.removeIf(edge -> !nets.isBridge(edge));
+    for (int other : from) {
+      bridges.retainAll(nets.path(other, to[0]));
+    }
+    for (int other : to) {
+      bridges.retainAll(nets.path(from[0], other));
+    }
+    return bridges;
   }
 
   private Tally wires(boolean[] crossed) {
