@@ -130,4 +130,16 @@ class ArchitectureTest {
           .haveSimpleName("package-info")
           .should()
           .beAnnotatedWith("org.jspecify.annotations.NullMarked");
+
+  @ArchTest
+  static final ArchRule text_is_the_same_in_every_locale =
+      noClasses()
+          .should()
+          .callMethod(String.class, "formatted", Object[].class)
+          .orShould()
+          .callMethod(String.class, "format", String.class, Object[].class)
+          .orShould()
+          .callMethod(String.class, "toUpperCase")
+          .orShould()
+          .callMethod(String.class, "toLowerCase");
 }

@@ -13,7 +13,8 @@ import java.util.OptionalDouble;
  * the copper's resistance at the wire's temperature and two contacts for each joint, plus the
  * tolerance, plus what the leads add. Around loops the way through the net's tree is taken, which
  * is never shorter than the truth allows: the limit errs to the lenient side there. A way through a
- * switch contact, whose resistance nobody lists, takes the fixed limit.
+ * switch contact, whose resistance nobody lists, takes the fixed limit; so does a way through links
+ * alone, where nothing is known but that it is short.
  */
 public final class JoinLimits {
   private final Circuit circuit;
@@ -60,6 +61,7 @@ public final class JoinLimits {
   private OptionalDouble ohms(List<Integer> path) {
     Limits limits = circuit.harness().limits();
     double total = 0;
+    boolean hasWire = false;
     for (int conductor : path) {
       Conductor one = circuit.conductors().get(conductor);
       if (one instanceof Conductor.OfContact) {
@@ -67,6 +69,7 @@ public final class JoinLimits {
       }
       total += 2 * limits.contactOhms();
       if (one instanceof Conductor.OfWire wire) {
+        hasWire = true;
         OptionalDouble ohms = ohms(wire.wire());
         if (ohms.isEmpty()) {
           return OptionalDouble.empty();
@@ -74,7 +77,7 @@ public final class JoinLimits {
         total += ohms.getAsDouble();
       }
     }
-    return OptionalDouble.of(total);
+    return hasWire ? OptionalDouble.of(total) : OptionalDouble.empty();
   }
 
   private OptionalDouble ohms(Wire wire) {

@@ -11,6 +11,7 @@ import dev.ringout.source.Place;
 import dev.ringout.source.Problems;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
+import dev.ringout.units.Text;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -91,8 +92,9 @@ final class Inputs {
       if (!job.revision().isEmpty() && !own.isEmpty() && !job.revision().equalsIgnoreCase(own)) {
         problems.error(
             job.revisionPlace(),
-            "the readings were taken against revision %s, the harness file is revision %s; to compare them all the same, say --any-revision"
-                .formatted(job.revision(), own));
+            Text.of(
+                "the readings were taken against revision %s, the harness file is revision %s; to compare them all the same, say --any-revision",
+                job.revision(), own));
       }
     }
   }

@@ -7,6 +7,7 @@ import dev.ringout.compare.Coverage.Tally;
 import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.compare.Prover.Islands;
 import dev.ringout.harness.SwitchState;
+import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
@@ -171,8 +172,9 @@ final class IsolationProof {
     String why =
         count == 1
             ? "no reading holds it apart from the net of " + circuit.point(example)
-            : "no reading holds it apart from %d other nets, that of %s among them"
-                .formatted(count, circuit.point(example));
+            : Text.of(
+                "no reading holds it apart from %d other nets, that of %s among them",
+                count, circuit.point(example));
     unproven.accept(new Unproven.Isolation(point, example, count, waitsForJoins, why));
   }
 

@@ -18,6 +18,7 @@ import dev.ringout.readings.Measured.Word;
 import dev.ringout.readings.Reading;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Ohms;
+import dev.ringout.units.Text;
 import java.util.stream.Collectors;
 
 /** Judges one reading at a time against the circuit and its limits. */
@@ -83,8 +84,9 @@ final class Judge {
       return less.ohms() <= limit.ohms()
           ? Verdict.of(Observed.JOINED, Outcome.CONFORMS)
           : Verdict.notJudged(
-              "\"%s\" may still be above the limit of %s"
-                  .formatted(measured.text(), Ohms.text(limit.ohms())));
+              Text.of(
+                  "\"%s\" may still be above the limit of %s",
+                  measured.text(), Ohms.text(limit.ohms())));
     }
     if (measured instanceof MoreThan more) {
       if (more.ohms() >= limits.openMinOhms()) {
@@ -93,8 +95,9 @@ final class Judge {
       return more.ohms() >= limit.ohms()
           ? Verdict.of(Observed.RESISTIVE, Outcome.RESISTIVE)
           : Verdict.notJudged(
-              "\"%s\" says nothing about the limit of %s"
-                  .formatted(measured.text(), Ohms.text(limit.ohms())));
+              Text.of(
+                  "\"%s\" says nothing about the limit of %s",
+                  measured.text(), Ohms.text(limit.ohms())));
     }
     Observed observed = observe((Value) measured, limit);
     return Verdict.of(
@@ -161,9 +164,9 @@ final class Judge {
             ? "OL on a " + Ohms.text(atLeast) + " range"
             : measured.text();
     return Verdict.notJudged(
-        "%s proves nothing about a %s limit%s"
-            .formatted(
-                reading, Ohms.text(leastOhms), what.isEmpty() ? "" : " for \"" + what + "\""));
+        Text.of(
+            "%s proves nothing about a %s limit%s",
+            reading, Ohms.text(leastOhms), what.isEmpty() ? "" : " for \"" + what + "\""));
   }
 
   private Verdict partsExpected(Measured measured, ThroughParts parts, JoinLimit limit) {
@@ -172,7 +175,7 @@ final class Judge {
       return switch (word) {
         case PASS -> Verdict.of(Observed.APART, Outcome.CONFORMS);
         case FAIL -> Verdict.of(Observed.UNKNOWN, Outcome.PART_VALUE);
-        case BEEP -> Verdict.notJudged("a beep through the %s is no value".formatted(names(parts)));
+        case BEEP -> Verdict.notJudged(Text.of("a beep through the %s is no value", names(parts)));
       };
     }
     if (measured instanceof Value value) {
@@ -187,7 +190,7 @@ final class Judge {
     if (measured instanceof LessThan less) {
       return less.ohms() < parts.lowOhms()
           ? Verdict.of(Observed.RESISTIVE, Outcome.PART_VALUE)
-          : Verdict.notJudged("\"%s\" is no value of the %s".formatted(less.text(), names(parts)));
+          : Verdict.notJudged(Text.of("\"%s\" is no value of the %s", less.text(), names(parts)));
     }
     if (mayBeOpen) {
       return Verdict.of(Observed.APART, Outcome.CONFORMS);
@@ -198,8 +201,7 @@ final class Judge {
             : ((OverRange) measured).rangeOhms().orElse(limits.openMinOhms());
     return atLeast >= parts.highOhms()
         ? Verdict.of(Observed.APART, Outcome.PART_VALUE)
-        : Verdict.notJudged(
-            "%s says nothing about the %s".formatted(measured.text(), names(parts)));
+        : Verdict.notJudged(Text.of("%s says nothing about the %s", measured.text(), names(parts)));
   }
 
   private String names(ThroughParts parts) {
@@ -218,14 +220,16 @@ final class Judge {
     boolean passes = verdict.outcome() == Outcome.CONFORMS;
     if (!passes && expected instanceof ThroughParts parts) {
       return Verdict.notJudged(
-          "the %s lies between the two sides: disconnect it, or tie both its ends to one side"
-              .formatted(names(parts)));
+          Text.of(
+              "the %s lies between the two sides: disconnect it, or tie both its ends to one side",
+              names(parts)));
     }
     double volts = reading.volts().orElse(limits.insulationVolts());
     if (passes && volts < limits.insulationVolts()) {
       return Verdict.notJudged(
-          "taken at %s V; the limit asks for %s V"
-              .formatted(Numbers.plain(volts), Numbers.plain(limits.insulationVolts())));
+          Text.of(
+              "taken at %s V; the limit asks for %s V",
+              Numbers.plain(volts), Numbers.plain(limits.insulationVolts())));
     }
     return verdict;
   }
@@ -240,7 +244,7 @@ final class Judge {
     if (measured instanceof LessThan less) {
       return less.ohms() <= least
           ? Verdict.of(Observed.UNKNOWN, Outcome.LOW_INSULATION)
-          : Verdict.notJudged("\"%s\" may be above the limit".formatted(less.text()));
+          : Verdict.notJudged(Text.of("\"%s\" may be above the limit", less.text()));
     }
     if (measured instanceof Word word) {
       return switch (word) {

@@ -10,6 +10,7 @@ import dev.ringout.compare.Coverage.Tally;
 import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Reading;
+import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -61,8 +62,9 @@ public final class Prover {
               new Unproven.Join(
                   points[0],
                   point,
-                  "no reading joins %s to %s"
-                      .formatted(circuit.point(points[0]), circuit.point(point))));
+                  Text.of(
+                      "no reading joins %s to %s",
+                      circuit.point(points[0]), circuit.point(point))));
         }
       }
     }
@@ -154,8 +156,9 @@ public final class Prover {
     }
     for (int other : normal.conductorsOf(normal.of(circuit.from(wire)))) {
       if (other != wire && isParallel(wire, other)) {
-        return "in parallel with %s: continuity can't tell them apart"
-            .formatted(circuit.conductors().get(other).label());
+        return Text.of(
+            "in parallel with %s: continuity can't tell them apart",
+            circuit.conductors().get(other).label());
       }
     }
     return "part of a loop: continuity beeps with it missing; lift one end and read again";

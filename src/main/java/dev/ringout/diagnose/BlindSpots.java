@@ -7,6 +7,7 @@ import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.units.Numbers;
+import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -54,8 +55,9 @@ final class BlindSpots {
     for (Set<Integer> wires : alike.values()) {
       if (wires.size() > 1 && said.add(wires)) {
         found.add(
-            "%s join the same net%s: had they been crossed, no reading here would show it"
-                .formatted(names(wires), wires.size() > 2 ? " (any two of them)" : ""));
+            Text.of(
+                "%s join the same net%s: had they been crossed, no reading here would show it",
+                names(wires), wires.size() > 2 ? " (any two of them)" : ""));
       }
     }
   }
@@ -73,7 +75,7 @@ final class BlindSpots {
         wires.stream().map(wire -> circuit.conductors().get(wire).label()).toList();
     if (names.size() > MOST_NAMED) {
       return String.join(", ", names.subList(0, MOST_NAMED))
-          + " and %s more".formatted(names.size() - MOST_NAMED);
+          + Text.of(" and %s more", names.size() - MOST_NAMED);
     }
     return String.join(", ", names.subList(0, names.size() - 1))
         + " and "
@@ -95,12 +97,12 @@ final class BlindSpots {
     for (List<Part> windings : alike.values()) {
       if (windings.size() > 1) {
         found.add(
-            "the windings of %s read alike (%s): with their leads exchanged no reading here would show it; check the direction from each control position"
-                .formatted(
-                    windings.get(0).ref(),
-                    windings.stream()
-                        .map(part -> part.from().pin() + "/" + part.to().pin())
-                        .collect(Collectors.joining(", "))));
+            Text.of(
+                "the windings of %s read alike (%s): with their leads exchanged no reading here would show it; check the direction from each control position",
+                windings.get(0).ref(),
+                windings.stream()
+                    .map(part -> part.from().pin() + "/" + part.to().pin())
+                    .collect(Collectors.joining(", "))));
       }
     }
   }
@@ -114,11 +116,11 @@ final class BlindSpots {
     }
     if (!groups.isEmpty()) {
       found.add(
-          "continuity does not see which wires are twisted together (%s): look at the pairs"
-              .formatted(
-                  groups.size() > MOST_NAMED
-                      ? Numbers.count(groups.size(), "group")
-                      : String.join(", ", groups)));
+          Text.of(
+              "continuity does not see which wires are twisted together (%s): look at the pairs",
+              groups.size() > MOST_NAMED
+                  ? Numbers.count(groups.size(), "group")
+                  : String.join(", ", groups)));
     }
   }
 }

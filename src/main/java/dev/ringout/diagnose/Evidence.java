@@ -7,6 +7,7 @@ import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Predictor;
+import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Observed;
 import dev.ringout.compare.Outcome;
@@ -69,8 +70,16 @@ final class Evidence {
   }
 
   Expected predict(Judged judged, SlippedNets nets, List<Slip> slips) {
-    return predictor.expect(
-        judged.probing(), circuit.in(judged.reading().state()), nets, faultyParts(slips));
+    return predict(judged.probing(), nets, slips);
+  }
+
+  /** What a reading, made or not, would find on a unit with slips. */
+  Expected predict(Probing probing, List<Slip> slips) {
+    return predict(probing, nets(slips, probing.state()), slips);
+  }
+
+  private Expected predict(Probing probing, SlippedNets nets, List<Slip> slips) {
+    return predictor.expect(probing, circuit.in(probing.state()), nets, faultyParts(slips));
   }
 
   private static Set<Integer> faultyParts(List<Slip> slips) {

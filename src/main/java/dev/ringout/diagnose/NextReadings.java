@@ -2,8 +2,6 @@ package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
-import dev.ringout.circuit.Expected;
-import dev.ringout.circuit.Predictor;
 import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Coverage;
@@ -13,6 +11,7 @@ import dev.ringout.compare.Outcome;
 import dev.ringout.diagnose.NextReading.Purpose;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
+import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -127,22 +126,19 @@ final class NextReadings {
   }
 
   private String finding(Region.EquivalenceClass one, Option option) {
-    List<Slip> slips = one.primary().slips();
-    Expected expected =
-        new Predictor(circuit)
-            .expect(
-                option.probing(),
-                circuit.normal(),
-                wiring.evidence().nets(slips, SwitchState.normal()),
-                Set.of());
-    return expected.getClass().getSimpleName();
+    return wiring
+        .evidence()
+        .predict(option.probing(), one.primary().slips())
+        .getClass()
+        .getSimpleName();
   }
 
   private String whatItTells(Region region, Option option) {
     String likeliest = finding(region.best(), option);
     boolean joined = likeliest.equals("Joined");
-    return "%s would speak for the likeliest explanation, %s against it"
-        .formatted(joined ? "a low reading" : "no join", joined ? "no join" : "a low reading");
+    return Text.of(
+        "%s would speak for the likeliest explanation, %s against it",
+        joined ? "a low reading" : "no join", joined ? "no join" : "a low reading");
   }
 
   private List<Option> options(Region region) {

@@ -88,18 +88,42 @@ final class WiringFaults {
         lowInsulation.stream().filter(judged -> isJoined(judged, best.slips())).toList();
     explained.addAll(region.failing());
     explained.addAll(low);
+    List<List<Judged>> shownBySlip = new ArrayList<>();
     for (Slip slip : best.slips()) {
-      List<Alternative> alternatives =
-          slip.equals(best.slips().get(0)) ? alternatives(region) : List.of();
       List<Judged> shown = new ArrayList<>(shownBy(slip, best, region));
       shown.addAll(lowBecauseOf(slip, best, low));
-      faults.add(fault(slip, new Finding(region.certainty(), shown, alternatives), region));
+      shownBySlip.add(shown);
+    }
+    addTheRest(region, shownBySlip);
+    for (int i = 0; i < best.slips().size(); i++) {
+      Finding finding =
+          new Finding(
+              region.certainty(),
+              List.copyOf(shownBySlip.get(i)),
+              i == 0 ? alternatives(region) : List.of());
+      faults.add(fault(best.slips().get(i), finding, region));
+    }
+  }
+
+  /** A reading that only several slips together explain shows each of them. */
+  private static void addTheRest(Region region, List<List<Judged>> shownBySlip) {
+    Set<Judged> shown = new HashSet<>();
+    shownBySlip.forEach(shown::addAll);
+    for (Judged judged : region.failing()) {
+      if (!shown.contains(judged)) {
+        shownBySlip.forEach(readings -> readings.add(judged));
+      }
+    }
+    for (List<Judged> readings : shownBySlip) {
+      if (readings.isEmpty()) {
+        // Needed only so that good readings stay good: the whole region speaks for it.
+        readings.addAll(region.failing());
+      }
     }
   }
 
   private boolean isJoined(Judged judged, List<Slip> slips) {
-    return evidence.predict(judged, evidence.nets(slips, judged.reading().state()), slips)
-        instanceof Joined;
+    return evidence.predict(judged.probing(), slips) instanceof Joined;
   }
 
   private List<Judged> lowBecauseOf(Slip slip, Explanation best, List<Judged> low) {
@@ -114,8 +138,7 @@ final class WiringFaults {
   /** The failing readings that would stay unexplained without this slip. */
   private List<Judged> shownBy(Slip slip, Explanation best, Region region) {
     List<Judged> contradicted = evidence.contradicted(without(slip, best), region.failing());
-    List<Judged> own = region.failing().stream().filter(contradicted::contains).toList();
-    return own.isEmpty() ? region.failing() : own;
+    return region.failing().stream().filter(contradicted::contains).toList();
   }
 
   private List<Alternative> alternatives(Region region) {

@@ -5,6 +5,7 @@ import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Severity;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -101,7 +102,7 @@ final class Entry {
                 notes.put(heading, cell.text());
               }
             });
-    return Map.copyOf(notes);
+    return Collections.unmodifiableMap(notes);
   }
 
   /** The value of a cell, or empty with its problem reported. */

@@ -9,6 +9,7 @@ import dev.ringout.readings.ReadingSet;
 import dev.ringout.readings.Side;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problems;
+import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -63,8 +64,9 @@ public final class LostCase {
         own.stream().map(Reading::place).map(Place::toString).collect(Collectors.joining(", "));
     problems.error(
         twins.get(0).place(),
-        "%s is used on %d rows and %s, which the harness has too, on none: one of them lost its case (%s). Which one can't be told from the file"
-            .formatted(point, own.size(), twin, places));
+        Text.of(
+            "%s is used on %d rows and %s, which the harness has too, on none: one of them lost its case (%s). Which one can't be told from the file",
+            point, own.size(), twin, places));
   }
 
   private static boolean touchesAny(Reading reading, Set<Point> points) {

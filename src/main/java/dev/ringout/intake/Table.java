@@ -7,6 +7,7 @@ import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
 import dev.ringout.source.Severity;
 import dev.ringout.source.UnusableInput;
+import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -105,12 +106,12 @@ final class Table {
         usable = false;
         problems.error(
             placeOf(row, column),
-            "both \"%s\" (%s) and \"%s\" are the column %s; rename the one that is not"
-                .formatted(
-                    headings.getOrDefault(earlier, ""),
-                    Place.columnLetters(earlier),
-                    heading,
-                    candidate.name()));
+            Text.of(
+                "both \"%s\" (%s) and \"%s\" are the column %s; rename the one that is not",
+                headings.getOrDefault(earlier, ""),
+                Place.columnLetters(earlier),
+                heading,
+                candidate.name()));
       }
       if (!unit.isEmpty()) {
         unitOf.put(candidate.name(), unit);

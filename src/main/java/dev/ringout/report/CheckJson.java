@@ -131,12 +131,12 @@ public final class CheckJson {
       json.put("suspects", open.suspects().stream().map(Conductor::label).toList());
     } else if (fault instanceof HighResistance high) {
       json.put("suspects", high.suspects().stream().map(Conductor::label).toList());
-      json.put("expected", Map.of("max", high.limitOhms(), "unit", "ohm"));
-      json.put("measured", Map.of("value", high.measuredOhms(), "unit", "ohm"));
+      json.put("expected", ohms("max", high.limitOhms()));
+      json.put("measured", ohms("value", high.measuredOhms()));
     } else if (fault instanceof LowInsulation low) {
       json.put("items", low.places());
       if (low.measuredOhms().isPresent()) {
-        json.put("measured", Map.of("value", low.measuredOhms().getAsDouble(), "unit", "ohm"));
+        json.put("measured", ohms("value", low.measuredOhms().getAsDouble()));
       }
       if (low.volts().isPresent()) {
         json.put("volts", low.volts().getAsDouble());
@@ -152,6 +152,13 @@ public final class CheckJson {
       json.put("expected", expected);
       json.put("measured", part.measured());
     }
+  }
+
+  private static Map<String, Object> ohms(String name, double ohms) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put(name, ohms);
+    json.put("unit", "ohm");
+    return json;
   }
 
   private static List<Map<String, Object>> alternatives(Fault fault) {

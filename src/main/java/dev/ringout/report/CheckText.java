@@ -22,6 +22,7 @@ import dev.ringout.review.Remark;
 import dev.ringout.source.Place;
 import dev.ringout.standards.Cautions;
 import dev.ringout.units.Numbers;
+import dev.ringout.units.Text;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -79,12 +80,12 @@ public final class CheckText {
     page.line(page.styled(style, words));
     page.paragraph(
         "",
-        "%d conform, %d fail, %d not tested, %d not judged."
-            .formatted(
-                result.comparison().with(Outcome.CONFORMS).size(),
-                result.comparison().failing().size(),
-                result.comparison().with(Outcome.NOT_TESTED).size(),
-                result.comparison().with(Outcome.NOT_JUDGED).size()));
+        Text.of(
+            "%d conform, %d fail, %d not tested, %d not judged.",
+            result.comparison().with(Outcome.CONFORMS).size(),
+            result.comparison().failing().size(),
+            result.comparison().with(Outcome.NOT_TESTED).size(),
+            result.comparison().with(Outcome.NOT_JUDGED).size()));
     Harness harness = result.harness();
     page.blank();
     page.paragraph(
@@ -96,23 +97,23 @@ public final class CheckText {
     page.paragraph("Unit     ", unit());
     page.paragraph(
         "Size     ",
-        "%s, %s, %s"
-            .formatted(
-                Numbers.count(result.circuit().size(), "point"),
-                Numbers.count(harness.wires().size(), "wire"),
-                Numbers.count(result.circuit().normal().count(), "net")));
+        Text.of(
+            "%s, %s, %s",
+            Numbers.count(result.circuit().size(), "point"),
+            Numbers.count(harness.wires().size(), "wire"),
+            Numbers.count(result.circuit().normal().count(), "net")));
     page.paragraph("Readings ", readings());
     Coverage coverage = result.coverage();
     page.paragraph(
         "Proven   ",
-        "joins %s, pairs of nets apart %s, wires %s%s"
-            .formatted(
-                of(coverage.joins()),
-                of(coverage.isolation()),
-                of(coverage.wires()),
-                coverage.switches().needed() == 0
-                    ? ""
-                    : ", switch contacts " + of(coverage.switches())));
+        Text.of(
+            "joins %s, pairs of nets apart %s, wires %s%s",
+            of(coverage.joins()),
+            of(coverage.isolation()),
+            of(coverage.wires()),
+            coverage.switches().needed() == 0
+                ? ""
+                : ", switch contacts " + of(coverage.switches())));
   }
 
   private static String revision(String revision) {
@@ -163,15 +164,15 @@ public final class CheckText {
   private String readings() {
     StringBuilder words =
         new StringBuilder(
-            "%d continuity, %d insulation"
-                .formatted(
-                    result.comparison().made(Reading.Kind.CONTINUITY),
-                    result.comparison().made(Reading.Kind.INSULATION)));
+            Text.of(
+                "%d continuity, %d insulation",
+                result.comparison().made(Reading.Kind.CONTINUITY),
+                result.comparison().made(Reading.Kind.INSULATION)));
     if (!result.comparison().replaced().isEmpty()) {
-      words.append(", %d replaced by later ones".formatted(result.comparison().replaced().size()));
+      words.append(Text.of(", %d replaced by later ones", result.comparison().replaced().size()));
     }
     if (result.comparison().unquantified() > 0) {
-      words.append(", %d a word without a value".formatted(result.comparison().unquantified()));
+      words.append(Text.of(", %d a word without a value", result.comparison().unquantified()));
     }
     return words.toString();
   }
@@ -201,7 +202,7 @@ public final class CheckText {
 
   private void fault(int number, Fault fault) {
     page.blank();
-    String lead = "%2d  ".formatted(number);
+    String lead = Text.of("%2d  ", number);
     page.line(
         lead
             + page.styled(
@@ -223,7 +224,7 @@ public final class CheckText {
       Alternative alternative = alternatives.get(i);
       page.paragraph(
           "    or     ",
-          "%s (%s)".formatted(Sentences.slips(alternative.slips()), percent(alternative.odds())));
+          Text.of("%s (%s)", Sentences.slips(alternative.slips()), percent(alternative.odds())));
     }
     if (alternatives.size() > MOST_ALTERNATIVES) {
       page.paragraph(
@@ -243,8 +244,8 @@ public final class CheckText {
     for (Judged judged : readings.subList(0, Math.min(readings.size(), MOST_READINGS))) {
       page.paragraph(
           indent,
-          "%-26s %-9s %s"
-              .formatted(
+          Text.of(
+                  "%-26s %-9s %s",
                   judged.reading().subject(),
                   judged.reading().measured().text(),
                   place(judged.reading().place()))
@@ -252,7 +253,7 @@ public final class CheckText {
       indent = " ".repeat(lead.length());
     }
     if (readings.size() > MOST_READINGS) {
-      page.paragraph(indent, "and %d more".formatted(readings.size() - MOST_READINGS));
+      page.paragraph(indent, Text.of("and %d more", readings.size() - MOST_READINGS));
     }
   }
 
@@ -260,11 +261,11 @@ public final class CheckText {
     return readings.stream()
         .map(
             judged ->
-                "%s %s (%s)"
-                    .formatted(
-                        judged.reading().subject(),
-                        judged.reading().measured().text(),
-                        place(judged.reading().place())))
+                Text.of(
+                    "%s %s (%s)",
+                    judged.reading().subject(),
+                    judged.reading().measured().text(),
+                    place(judged.reading().place())))
         .collect(Collectors.joining("; "));
   }
 
@@ -273,7 +274,11 @@ public final class CheckText {
     if (result.readings().jobs().size() > 1) {
       return place.toString();
     }
-    return place.sheet().isEmpty() ? place.cell() : place.sheet() + " " + place.cell();
+    if (!place.sheet().isEmpty()) {
+      return place.sheet() + " " + place.cell();
+    }
+    int inFolder = place.file().lastIndexOf('/');
+    return (inFolder < 0 ? "" : place.file().substring(inFolder + 1) + " ") + place.cell();
   }
 
   private void unexplained() {
@@ -299,13 +304,13 @@ public final class CheckText {
     for (Remark remark : result.remarks()) {
       page.paragraph(
           "  - ",
-          "%s at %s: %s. [%s; %s]"
-              .formatted(
-                  remark.severity().word(),
-                  remark.point(),
-                  remark.text(),
-                  remark.rule(),
-                  remark.source()));
+          Text.of(
+              "%s at %s: %s. [%s; %s]",
+              remark.severity().word(),
+              remark.point(),
+              remark.text(),
+              remark.rule(),
+              remark.source()));
     }
   }
 
@@ -318,16 +323,16 @@ public final class CheckText {
     for (NextReading reading : next.stream().limit(MOST_NEXT).toList()) {
       page.paragraph(
           "  - ",
-          "%s to %s%s: %s"
-              .formatted(
-                  reading.from(),
-                  reading.to(),
-                  reading.state().isNormal() ? "" : " (" + reading.state() + ")",
-                  reading.why()));
+          Text.of(
+              "%s to %s%s: %s",
+              reading.from(),
+              reading.to(),
+              reading.state().isNormal() ? "" : " (" + reading.state() + ")",
+              reading.why()));
     }
     if (next.size() > MOST_NEXT) {
       page.paragraph(
-          "  - ", "and %d more (all of them with --json)".formatted(next.size() - MOST_NEXT));
+          "  - ", Text.of("and %d more (all of them with --json)", next.size() - MOST_NEXT));
     }
   }
 
@@ -341,15 +346,15 @@ public final class CheckText {
     for (Judged judged : notTested) {
       page.paragraph(
           "  - ",
-          "not tested: %s (%s)"
-              .formatted(judged.reading().subject(), place(judged.reading().place())));
+          Text.of(
+              "not tested: %s (%s)", judged.reading().subject(), place(judged.reading().place())));
     }
     for (Judged judged : notJudged) {
       page.paragraph(
           "  - ",
-          "not judged: %s, %s (%s)"
-              .formatted(
-                  judged.reading().subject(), judged.why(), place(judged.reading().place())));
+          Text.of(
+              "not judged: %s, %s (%s)",
+              judged.reading().subject(), judged.why(), place(judged.reading().place())));
     }
     wiresOwed(unproven);
     several(
@@ -384,7 +389,7 @@ public final class CheckText {
           "  - ",
           "no good reading goes through "
               + String.join(", ", wires.subList(0, Math.min(wires.size(), MOST_WIRES)))
-              + (more > 0 ? " and %d more".formatted(more) : ""));
+              + (more > 0 ? Text.of(" and %d more", more) : ""));
     }
   }
 
@@ -409,22 +414,21 @@ public final class CheckText {
     lines.stream().limit(MOST_UNPROVEN).forEach(line -> page.paragraph("  - ", line));
     if (lines.size() > MOST_UNPROVEN) {
       page.paragraph(
-          "  - ", "and %d more (all of them with --json)".formatted(lines.size() - MOST_UNPROVEN));
+          "  - ", Text.of("and %d more (all of them with --json)", lines.size() - MOST_UNPROVEN));
     }
   }
 
   /** What is not proven, in words. */
   static String unproven(Circuit circuit, Unproven one) {
     if (one instanceof Unproven.Isolation isolation) {
-      return "net of %s: %s".formatted(circuit.point(isolation.point()), isolation.why());
+      return Text.of("net of %s: %s", circuit.point(isolation.point()), isolation.why());
     }
     if (one instanceof Unproven.OfWire wire) {
-      return "wire %s: %s"
-          .formatted(circuit.conductors().get(wire.conductor()).label(), wire.why());
+      return Text.of("wire %s: %s", circuit.conductors().get(wire.conductor()).label(), wire.why());
     }
     if (one instanceof Unproven.Contact contact) {
-      return "%s: %s"
-          .formatted(circuit.conductors().get(contact.conductor()).label(), contact.why());
+      return Text.of(
+          "%s: %s", circuit.conductors().get(contact.conductor()).label(), contact.why());
     }
     return one.why();
   }
@@ -437,13 +441,13 @@ public final class CheckText {
       for (Replaced replaced : changed) {
         page.paragraph(
             "  - ",
-            "%s: %s (%s), later %s (%s); the later stands"
-                .formatted(
-                    replaced.later().reading().subject(),
-                    replaced.earlier().reading().measured().text(),
-                    place(replaced.earlier().reading().place()),
-                    replaced.later().reading().measured().text(),
-                    place(replaced.later().reading().place())));
+            Text.of(
+                "%s: %s (%s), later %s (%s); the later stands",
+                replaced.later().reading().subject(),
+                replaced.earlier().reading().measured().text(),
+                place(replaced.earlier().reading().place()),
+                replaced.later().reading().measured().text(),
+                place(replaced.later().reading().place())));
       }
     }
   }

@@ -3,6 +3,7 @@ package dev.ringout.report;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Severity;
 import dev.ringout.units.Numbers;
+import dev.ringout.units.Text;
 import java.util.List;
 
 /** Problems in files as lines for standard error: place, heading, what, maybe. */
@@ -30,7 +31,7 @@ public final class ProblemText {
 
   private static String line(Problem problem) {
     String heading = problem.heading().isEmpty() ? "" : " (" + problem.heading() + ")";
-    return "%s: %s%s: %s"
-        .formatted(problem.severity().word(), problem.place(), heading, problem.sentence());
+    return Text.of(
+        "%s: %s%s: %s", problem.severity().word(), problem.place(), heading, problem.sentence());
   }
 }

@@ -15,6 +15,7 @@ import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Ohms;
+import dev.ringout.units.Text;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -46,32 +47,29 @@ final class Sentences {
       return open(open);
     }
     if (fault instanceof Shorted shorted) {
-      return "%s and %s are joined and should not be."
-          .formatted(shorted.points().get(0), shorted.points().get(1));
+      return Text.of(
+          "%s and %s are joined and should not be.",
+          shorted.points().get(0), shorted.points().get(1));
     }
     if (fault instanceof Miswire miswire) {
       return miswire(miswire);
     }
     if (fault instanceof HighResistance high) {
-      return "%s to %s reads %s; at most %s is expected. The poor joint is at %s."
-          .formatted(
-              high.points().get(0),
-              high.points().get(1),
-              Ohms.text(high.measuredOhms()),
-              Ohms.text(high.limitOhms()),
-              suspects(high.suspects(), "or"));
+      return Text.of(
+          "%s to %s reads %s; at most %s is expected. The poor joint is at %s.",
+          high.points().get(0),
+          high.points().get(1),
+          Ohms.text(high.measuredOhms()),
+          Ohms.text(high.limitOhms()),
+          suspects(high.suspects(), "or"));
     }
     if (fault instanceof LowInsulation low) {
       return lowInsulation(low);
     }
     WrongPart part = (WrongPart) fault;
-    return "The %s (%s to %s) reads %s; expected %s."
-        .formatted(
-            part.part().label(),
-            part.part().from(),
-            part.part().to(),
-            part.measured(),
-            range(part));
+    return Text.of(
+        "The %s (%s to %s) reads %s; expected %s.",
+        part.part().label(), part.part().from(), part.part().to(), part.measured(), range(part));
   }
 
   private static String range(WrongPart part) {
@@ -84,11 +82,13 @@ final class Sentences {
   private static String open(Open open) {
     if (open.suspects().size() == 1) {
       Conductor suspect = open.suspects().get(0);
-      return "%s is open: %s and %s are not joined."
-          .formatted(capital(suspect.label()), suspect.from(), suspect.to());
+      return Text.of(
+          "%s is open: %s and %s are not joined.",
+          capital(suspect.label()), suspect.from(), suspect.to());
     }
-    return "%s and %s are not joined. Open is one of %s."
-        .formatted(open.points().get(0), open.points().get(1), suspects(open.suspects(), "or"));
+    return Text.of(
+        "%s and %s are not joined. Open is one of %s.",
+        open.points().get(0), open.points().get(1), suspects(open.suspects(), "or"));
   }
 
   private static String suspects(List<Conductor> suspects, String last) {
@@ -118,12 +118,12 @@ final class Sentences {
           miswire.equivalents().stream()
               .map(Sentences::crossedAt)
               .collect(Collectors.joining(", or "));
-      return "%s and %s are crossed, at %s%s."
-          .formatted(
-              first.wire().name(),
-              miswire.moves().get(1).wire().name(),
-              here,
-              elsewhere.isEmpty() ? "" : " or at " + elsewhere);
+      return Text.of(
+          "%s and %s are crossed, at %s%s.",
+          first.wire().name(),
+          miswire.moves().get(1).wire().name(),
+          here,
+          elsewhere.isEmpty() ? "" : " or at " + elsewhere);
     }
     String moved = moves(miswire.moves());
     String elsewhere =
@@ -133,14 +133,14 @@ final class Sentences {
 
   private static String crossedAt(List<Move> moves) {
     Move first = moves.get(0);
-    return "%s (%s and %s)".formatted(first.from().ref(), first.from().pin(), first.to().pin());
+    return Text.of("%s (%s and %s)", first.from().ref(), first.from().pin(), first.to().pin());
   }
 
   private static String moves(List<Move> moves) {
     return moves.stream()
         .map(
             move ->
-                "%s sits in %s instead of %s".formatted(move.wire().name(), move.to(), move.from()))
+                Text.of("%s sits in %s instead of %s", move.wire().name(), move.to(), move.from()))
         .collect(Collectors.joining(", "));
   }
 
@@ -151,22 +151,22 @@ final class Sentences {
             : "";
     if (low.places().isEmpty()) {
       String what = low.volts().isPresent() ? "insulation" : "a leak";
-      return "%s: %s of %s%s."
-          .formatted(
-              low.points().stream().map(Point::toString).collect(Collectors.joining(" and ")),
-              what,
-              ohms(low.measuredOhms()),
-              volts);
+      return Text.of(
+          "%s: %s of %s%s.",
+          low.points().stream().map(Point::toString).collect(Collectors.joining(" and ")),
+          what,
+          ohms(low.measuredOhms()),
+          volts);
     }
-    return "%d of the %d pins read at %s are low (%s to %s%s). Moisture or dirt there is likelier than %d damaged wires."
-        .formatted(
-            low.finding().readings().size(),
-            low.pointsRead(),
-            list(low.places(), "or"),
-            ohms(low.measuredOhms()),
-            ohms(low.highestOhms()),
-            volts,
-            low.finding().readings().size());
+    return Text.of(
+        "%d of the %d pins read at %s are low (%s to %s%s). Moisture or dirt there is likelier than %d damaged wires.",
+        low.finding().readings().size(),
+        low.pointsRead(),
+        list(low.places(), "or"),
+        ohms(low.measuredOhms()),
+        ohms(low.highestOhms()),
+        volts,
+        low.finding().readings().size());
   }
 
   private static String ohms(OptionalDouble ohms) {
@@ -214,8 +214,9 @@ final class Sentences {
     if (slip instanceof SlipFact.Misplaced misplaced) {
       List<Move> moves = misplaced.moves();
       return moves.size() == 2
-          ? "%s and %s are crossed at %s"
-              .formatted(moves.get(0).wire().name(), moves.get(1).wire().name(), crossedAt(moves))
+          ? Text.of(
+              "%s and %s are crossed at %s",
+              moves.get(0).wire().name(), moves.get(1).wire().name(), crossedAt(moves))
           : moves(moves);
     }
     if (slip instanceof SlipFact.Bridge bridge) {

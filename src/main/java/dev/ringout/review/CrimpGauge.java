@@ -8,6 +8,7 @@ import dev.ringout.source.Severity;
 import dev.ringout.standards.ContactSizes;
 import dev.ringout.standards.ContactSizes.ContactSize;
 import dev.ringout.units.Gauge;
+import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -56,13 +57,13 @@ public final class CrimpGauge {
             Severity.ERROR,
             wire.at(end),
             wire,
-            "%s is %s; a size %s contact takes AWG %s to %s"
-                .formatted(
-                    wire.name(),
-                    gauge.label(),
-                    size.size(),
-                    size.finest().size(),
-                    size.coarsest().size()),
+            Text.of(
+                "%s is %s; a size %s contact takes AWG %s to %s",
+                wire.name(),
+                gauge.label(),
+                size.size(),
+                size.finest().size(),
+                size.coarsest().size()),
             size.citation()));
   }
 

@@ -1,0 +1,170 @@
+package dev.ringout.launcher;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Runs after packaging, on the files a user gets. */
+class LauncherIT {
+  private static final Path LAUNCHER = Path.of("target/ringout").toAbsolutePath();
+  private static final Path SAMPLE = Path.of("harness-samples/swing-bridge").toAbsolutePath();
+
+  @TempDir Path folder;
+
+  private record Ran(int code, String out, String err) {}
+
+  private Ran run(Path in, Map<String, String> environment, Object... words)
+      throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>();
+    for (Object word : words) {
+      command.add(word.toString());
+    }
+    Path out = Files.createTempFile(folder, "out", "");
+    Path err = Files.createTempFile(folder, "err", "");
+    ProcessBuilder builder =
+        new ProcessBuilder(command)
+            .directory(in.toFile())
+            .redirectOutput(out.toFile())
+            .redirectError(err.toFile());
+    builder.environment().putAll(environment);
+    int code = builder.start().waitFor();
+    return new Ran(code, Files.readString(out), Files.readString(err));
+  }
+
+  private Object[] sample(Path launcher) {
+    return new Object[] {
+      launcher, "check", SAMPLE.resolve("junction-box.xlsx"), SAMPLE.resolve("point-to-point.xlsx")
+    };
+  }
+
+  @Test
+  void it_runs_the_main_job_from_any_folder_and_says_nothing_else() throws Exception {
+    Ran ran = run(folder, Map.of(), sample(LAUNCHER));
+    assertEquals(1, ran.code(), ran.err());
+    assertTrue(ran.out().startsWith("FAULTS: 5."), ran.out());
+    assertEquals("", ran.err(), "no noise from libraries");
+  }
+
+  @Test
+  void it_runs_through_symlinks() throws Exception {
+    Path link = Files.createSymbolicLink(folder.resolve("ring"), LAUNCHER);
+    Path second = Files.createSymbolicLink(folder.resolve("out"), link.getFileName());
+    assertEquals(0, run(folder, Map.of(), second, "--version").code());
+  }
+
+  @Test
+  void it_runs_from_a_stick_with_blanks_in_its_path() throws Exception {
+    Path stick = Files.createDirectory(folder.resolve("my stick"));
+    Path launcher = unzip(stick);
+    Path harness = stick.resolve("wire list.xlsx");
+    Files.copy(SAMPLE.resolve("junction-box.xlsx"), harness);
+    Ran ran =
+        run(
+            stick,
+            Map.of(),
+            launcher,
+            "check",
+            "wire list.xlsx",
+            SAMPLE.resolve("point-to-point-clean.xlsx"));
+    assertEquals(0, ran.code(), ran.err());
+    assertEquals("", ran.err());
+  }
+
+  private static Path unzip(Path into) throws IOException {
+    Path zip;
+    try (Stream<Path> files = Files.list(Path.of("target"))) {
+      zip = files.filter(file -> file.toString().endsWith(".zip")).findFirst().orElseThrow();
+    }
+    Path launcher = into;
+    try (ZipFile archive = new ZipFile(zip.toFile())) {
+      for (ZipEntry entry : java.util.Collections.list(archive.entries())) {
+        Path file = into.resolve(entry.getName()).normalize();
+        assertTrue(file.startsWith(into));
+        if (entry.isDirectory()) {
+          Files.createDirectories(file);
+          continue;
+        }
+        Files.createDirectories(into.resolve(entry.getName()).getParent());
+        try (InputStream in = archive.getInputStream(entry);
+            OutputStream out = Files.newOutputStream(file)) {
+          in.transferTo(out);
+        }
+        if (String.valueOf(file.getFileName()).equals("ringout")) {
+          launcher = file;
+        }
+      }
+    }
+    Files.setPosixFilePermissions(launcher, PosixFilePermissions.fromString("rwxr-xr-x"));
+    return launcher;
+  }
+
+  @Test
+  void it_says_that_java_is_missing() throws Exception {
+    Path tools = Files.createDirectory(folder.resolve("bin"));
+    for (String tool : new String[] {"sh", "dirname", "readlink", "sed", "head"}) {
+      Path real =
+          Stream.of("/bin", "/usr/bin")
+              .map(bin -> Path.of(bin, tool))
+              .filter(Files::exists)
+              .findFirst()
+              .orElseThrow();
+      Files.createSymbolicLink(tools.resolve(tool), real);
+    }
+    Ran ran = run(folder, Map.of("PATH", tools.toString(), "JAVA_HOME", ""), LAUNCHER, "--version");
+    assertEquals(70, ran.code());
+    assertTrue(ran.err().startsWith("ringout: Java is missing."), ran.err());
+  }
+
+  @Test
+  void it_says_that_java_is_too_old_by_its_release_file_and_by_asking_it() throws Exception {
+    for (boolean withReleaseFile : new boolean[] {true, false}) {
+      Path home = Files.createDirectories(folder.resolve("java" + withReleaseFile));
+      Files.createDirectories(home.resolve("bin"));
+      Path java = home.resolve("bin/java");
+      Files.writeString(
+          java,
+          "#!/bin/sh\necho 'openjdk version \"11.0.2\" 2019-01-15' >&2\n",
+          StandardCharsets.UTF_8);
+      Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));
+      if (withReleaseFile) {
+        Files.writeString(home.resolve("release"), "JAVA_VERSION=\"1.8.0_392\"\n");
+      }
+      Ran ran = run(folder, Map.of("JAVA_HOME", home.toString()), LAUNCHER, "--version");
+      assertEquals(70, ran.code());
+      assertTrue(ran.err().startsWith("ringout: needs Java 17 or newer;"), ran.err());
+      assertTrue(ran.err().contains(withReleaseFile ? "1.8.0_392" : "11.0.2"), ran.err());
+    }
+  }
+
+  @Test
+  void an_archive_of_classes_that_does_not_fit_is_skipped_silently() throws Exception {
+    Path launcher = unzip(Files.createDirectory(folder.resolve("other")));
+    Path lib = launcher.resolveSibling("lib");
+    assertFalse(Files.exists(lib.resolve("ringout.jsa")), "the archive does not travel");
+    Files.copy(Path.of("target/lib/ringout.jsa"), lib.resolve("ringout.jsa"));
+    Ran foreign = run(folder, Map.of(), launcher, "--version");
+    assertEquals(0, foreign.code());
+    assertEquals("", foreign.err());
+    Files.writeString(Path.of(lib.toString(), "ringout.jsa"), "not an archive");
+    Ran broken = run(folder, Map.of(), launcher, "--version");
+    assertEquals(0, broken.code(), broken.err());
+    assertEquals("", broken.err());
+    assertTrue(broken.out().matches("ringout \\d+\\.\\d+\\.\\d+\\R"), broken.out());
+  }
+}

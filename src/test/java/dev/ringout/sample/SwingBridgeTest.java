@@ -1,0 +1,178 @@
+package dev.ringout.sample;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import dev.ringout.cli.Main;
+import dev.ringout.sheet.Cell;
+import dev.ringout.sheet.Row;
+import dev.ringout.sheet.Sheet;
+import dev.ringout.sheet.TabularFile;
+import dev.ringout.source.Problems;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The sample is what its code makes, its workbook and folder are the same, its answers are known.
+ */
+class SwingBridgeTest {
+  private static final Path SAMPLE = Path.of("harness-samples/swing-bridge");
+  private static final String[] FILES = {"junction-box", "point-to-point", "point-to-point-clean"};
+
+  private record Ran(int code, String out, String err) {}
+
+  private static Ran run(String... words) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    int code =
+        Main.run(
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8),
+            false,
+            words);
+    return new Ran(
+        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  private static Ran check(String readings, String... options) {
+    List<String> words =
+        new ArrayList<>(
+            List.of(
+                "check",
+                SAMPLE.resolve("junction-box.xlsx").toString(),
+                SAMPLE.resolve(readings).toString()));
+    words.addAll(List.of(options));
+    return run(words.toArray(String[]::new));
+  }
+
+  private static Map<String, List<List<String>>> content(Path file) throws Exception {
+    Map<String, List<List<String>>> sheets = new TreeMap<>();
+    try (TabularFile table = TabularFile.open(file, "sample", new Problems())) {
+      for (Sheet sheet : table.sheets()) {
+        List<List<String>> rows = new ArrayList<>();
+        sheet.forEachRow(row -> rows.add(texts(row)));
+        sheets.put(sheet.name().toLowerCase(Locale.ROOT), rows);
+      }
+    }
+    return sheets;
+  }
+
+  private static List<String> texts(Row row) {
+    List<String> texts = new ArrayList<>(row.cells().stream().map(Cell::text).toList());
+    while (!texts.isEmpty() && texts.get(texts.size() - 1).isEmpty()) {
+      texts.remove(texts.size() - 1);
+    }
+    return texts;
+  }
+
+  @Test
+  void the_files_in_the_repository_are_what_the_code_makes(@TempDir Path folder) throws Exception {
+    WriteSamples.write(folder);
+    for (String name : FILES) {
+      assertEquals(content(folder.resolve(name)), content(SAMPLE.resolve(name)), name);
+      assertEquals(
+          content(folder.resolve(name + ".xlsx")), content(SAMPLE.resolve(name + ".xlsx")), name);
+    }
+  }
+
+  @Test
+  void workbook_and_folder_hold_the_same() throws Exception {
+    for (String name : FILES) {
+      assertEquals(content(SAMPLE.resolve(name)), content(SAMPLE.resolve(name + ".xlsx")), name);
+    }
+  }
+
+  @Test
+  void the_faulty_unit_s_page_is_as_it_was_read_and_agreed() throws IOException {
+    Ran ran = check("point-to-point.xlsx");
+    assertEquals(1, ran.code());
+    assertEquals("", ran.err());
+    Golden.assertMatches("swing-bridge.txt", ran.out());
+  }
+
+  @Test
+  void the_faulty_unit_s_json_is_as_it_was_read_and_agreed() throws IOException {
+    Golden.assertMatches("swing-bridge.json", check("point-to-point.xlsx", "--json").out());
+  }
+
+  @Test
+  void the_good_unit_conforms_and_everything_is_proven() throws IOException {
+    Ran ran = check("point-to-point-clean.xlsx");
+    assertEquals(0, ran.code(), ran.out());
+    assertEquals("", ran.err());
+    Golden.assertMatches("swing-bridge-clean.txt", ran.out());
+  }
+
+  @Test
+  void folders_give_the_same_answer_as_workbooks() {
+    Ran folders =
+        run(
+            "check",
+            SAMPLE.resolve("junction-box").toString(),
+            SAMPLE.resolve("point-to-point").toString());
+    assertEquals(
+        check("point-to-point.xlsx").out(),
+        folders
+            .out()
+            .replace("continuity.csv ", "Continuity ")
+            .replace("insulation.csv ", "Insulation "),
+        "but for how cells are named");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"tr", "de", "ar-EG"})
+  void the_answer_is_the_same_in_every_locale(String language) {
+    Locale before = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.ENGLISH);
+      String json = check("point-to-point.xlsx", "--json").out();
+      String page = check("point-to-point.xlsx").out();
+      Locale.setDefault(Locale.forLanguageTag(language));
+      assertEquals(json, check("point-to-point.xlsx", "--json").out());
+      assertEquals(page, check("point-to-point.xlsx").out());
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void no_line_is_wider_than_80_columns() {
+    for (String readings : new String[] {"point-to-point.xlsx", "point-to-point-clean.xlsx"}) {
+      assertEquals(
+          List.of(), check(readings).out().lines().filter(line -> line.length() > 80).toList());
+    }
+  }
+
+  @Test
+  void json_follows_its_schema() throws IOException {
+    var schema =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(Files.readString(Path.of("docs/reference/check.schema.json")));
+    for (String json :
+        List.of(
+            check("point-to-point.xlsx", "--json").out(),
+            check("point-to-point-clean.xlsx", "--json").out(),
+            check("nowhere.xlsx", "--json").out())) {
+      assertEquals(List.of(), schema.validate(json, InputFormat.JSON));
+    }
+    assertTrue(
+        !schema.validate("{\"format\":\"ringout-check/1\"}", InputFormat.JSON).isEmpty(),
+        "the schema can fail");
+  }
+}
