@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -141,19 +142,19 @@ final class IsolationProof {
     List<Integer> netsInPieces = netsInPieces();
     BitSet all = againstRest.getOrDefault(SwitchState.normal(), new BitSet());
     for (int net = 0; net < nets; net++) {
-      if (containsAll(all, islandsOf(net))) {
+      if (containsAll(all, net)) {
         continue;
       }
       BitSet apart = apartFrom(net);
       BitSet missing = new BitSet();
       missing.or(sole);
       missing.andNot(apart);
-      missing.andNot(islandsOf(net));
+      clear(missing, net);
       long count = missing.cardinality();
-      boolean waitsForJoins = missing.isEmpty() || islandsOf(net).cardinality() > 1;
+      boolean waitsForJoins = missing.isEmpty() || !isInOnePiece(net);
       int example = missing.isEmpty() ? -1 : islands.first(missing.nextSetBit(0));
       for (int other : netsInPieces) {
-        if (other != net && !containsAll(apart, islandsOf(other))) {
+        if (other != net && !containsAll(apart, other)) {
           count++;
           example = example < 0 ? normal.pointsOf(other)[0] : example;
         }
@@ -180,15 +181,15 @@ final class IsolationProof {
 
   private BitSet apartFrom(int net) {
     BitSet apart = new BitSet();
-    boolean first = true;
-    BitSet own = islandsOf(net);
-    for (int island = own.nextSetBit(0); island >= 0; island = own.nextSetBit(island + 1)) {
-      BitSet row = row(island);
-      if (first) {
-        apart.or(row);
-        first = false;
-      } else {
-        apart.and(row);
+    Set<Integer> own = new LinkedHashSet<>();
+    for (int point : normal.pointsOf(net)) {
+      if (own.add(islands.of(point))) {
+        BitSet row = row(islands.of(point));
+        if (own.size() == 1) {
+          apart.or(row);
+        } else {
+          apart.and(row);
+        }
       }
     }
     return apart;
@@ -247,21 +248,28 @@ final class IsolationProof {
     return found;
   }
 
-  private BitSet islandsOf(int net) {
-    BitSet own = new BitSet();
+  private void clear(BitSet set, int net) {
     for (int point : normal.pointsOf(net)) {
-      own.set(islands.of(point));
+      set.clear(islands.of(point));
     }
-    return own;
+  }
+
+  private boolean isInOnePiece(int net) {
+    int[] points = normal.pointsOf(net);
+    for (int point : points) {
+      if (islands.of(point) != islands.of(points[0])) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The islands that are a whole net each. */
   private BitSet soleIslands() {
     BitSet sole = new BitSet();
     for (int net = 0; net < normal.count(); net++) {
-      BitSet own = islandsOf(net);
-      if (own.cardinality() == 1) {
-        sole.or(own);
+      if (isInOnePiece(net)) {
+        sole.set(islands.of(normal.pointsOf(net)[0]));
       }
     }
     return sole;
@@ -270,17 +278,19 @@ final class IsolationProof {
   private List<Integer> netsInPieces() {
     List<Integer> pieces = new ArrayList<>();
     for (int net = 0; net < normal.count(); net++) {
-      if (islandsOf(net).cardinality() > 1) {
+      if (!isInOnePiece(net)) {
         pieces.add(net);
       }
     }
     return pieces;
   }
 
-  private static boolean containsAll(BitSet set, BitSet subset) {
-    BitSet rest = new BitSet();
-    rest.or(subset);
-    rest.andNot(set);
-    return rest.isEmpty();
+  private boolean containsAll(BitSet set, int net) {
+    for (int point : normal.pointsOf(net)) {
+      if (!set.get(islands.of(point))) {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -32,6 +32,9 @@ final class OhmsCell {
   /** {@code 1,000} could be one or a thousand. */
   private static final Pattern COMMA_AND_THREE_DIGITS = Pattern.compile("[+-]?[1-9]\\d*,\\d{3}");
 
+  private static final Pattern OHM_AT_END =
+      Pattern.compile("(Ω|ohms?)$", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+
   private static final Map<String, Double> UNITS =
       Map.ofEntries(
           Map.entry("µ", 1e-6),
@@ -60,15 +63,16 @@ final class OhmsCell {
    * The factor of a unit such as {@code mΩ}, {@code kohm}, {@code MEG}; absent where it is none.
    */
   static OptionalDouble unit(String text) {
-    String unit =
-        Blanks.strip(text)
-            .replace('\u2126', 'Ω')
-            .replace('\u03BC', 'µ')
-            .replaceFirst("(?i)(Ω|ohms?)$", "");
-    unit = Blanks.strip(unit).replaceFirst("-$", "");
+    String unit = Blanks.strip(text).replace('\u2126', 'Ω').replace('\u03BC', 'µ');
+    unit = OHM_AT_END.matcher(unit).replaceFirst("");
+    unit = Blanks.strip(unit);
+    if (unit.endsWith("-")) {
+      unit = unit.substring(0, unit.length() - 1);
+    }
     Double factor = UNITS.get(unit);
     if (factor == null) {
-      factor = UNITS.get(unit.toLowerCase(Locale.ROOT).replaceFirst("s$", ""));
+      String word = unit.toLowerCase(Locale.ROOT);
+      factor = UNITS.get(word.endsWith("s") ? word.substring(0, word.length() - 1) : word);
       if (factor != null && unit.length() < 3) {
         factor = null;
       }

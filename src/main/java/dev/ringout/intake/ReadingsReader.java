@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /** Reads filled test sheets against the harness that they were made for. */
 public final class ReadingsReader {
@@ -47,6 +48,9 @@ public final class ReadingsReader {
       List.of(
           STEP, FROM_PIN, FROM, TO_PIN, TO, STATE, VOLTS, SECONDS, READING, UNIT, TIME, BY, NOTE);
   private static final List<Column> REQUIRED = List.of(FROM, TO, READING);
+
+  private static final Pattern UNIT_AT_END =
+      Pattern.compile("\\s*(V|V\\s*dc|s|sec)$", Pattern.CASE_INSENSITIVE);
 
   private final Problems problems;
   private final HarnessPoints points;
@@ -222,7 +226,7 @@ public final class ReadingsReader {
   }
 
   private static OptionalDouble number(Entry entry, Column column) {
-    String text = entry.text(column.name()).replaceFirst("(?i)\\s*(V|V\\s*dc|s|sec)$", "");
+    String text = UNIT_AT_END.matcher(entry.text(column.name())).replaceFirst("");
     if (text.isEmpty()) {
       return OptionalDouble.empty();
     }

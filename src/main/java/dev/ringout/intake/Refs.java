@@ -26,11 +26,14 @@ final class Refs {
     if (text.equalsIgnoreCase(Point.SHELL)) {
       return Point.SHELL;
     }
-    if (text.matches("0+\\d+")) {
-      String digits = text.replaceFirst("^0+", "");
-      return digits.isEmpty() ? "0" : digits;
+    if (!text.startsWith("0") || !text.chars().allMatch(c -> c >= '0' && c <= '9')) {
+      return text;
     }
-    return text;
+    int first = 0;
+    while (first < text.length() - 1 && text.charAt(first) == '0') {
+      first++;
+    }
+    return text.substring(first);
   }
 
   /** A point from a designator's cell and a pin's cell, the latter possibly empty. */

@@ -13,9 +13,10 @@ import javax.xml.parsers.ParserConfigurationException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
+import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.util.XMLHelper;
-import org.apache.poi.xssf.eventusermodel.ReadOnlySharedStringsTable;
 import org.apache.poi.xssf.eventusermodel.XSSFReader;
+import org.apache.poi.xssf.usermodel.XSSFRelation;
 import org.xml.sax.ContentHandler;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -26,7 +27,7 @@ final class XlsxFile implements TabularFile {
   private final OPCPackage container;
   private final String shownName;
   private final XSSFReader reader;
-  private final ReadOnlySharedStringsTable strings;
+  private final XlsxStrings strings;
   private final XlsxStyles styles;
   private final XlsxWorkbook workbook;
 
@@ -35,12 +36,18 @@ final class XlsxFile implements TabularFile {
     this.container = container;
     this.shownName = shownName;
     this.reader = new XSSFReader(container);
-    this.strings = new ReadOnlySharedStringsTable(container, false);
+    this.strings = new XlsxStrings();
     this.styles = new XlsxStyles();
     this.workbook = new XlsxWorkbook();
     try (InputStream in = reader.getStylesData()) {
       if (in != null) {
         parse(in, styles);
+      }
+    }
+    for (PackagePart part :
+        container.getPartsByContentType(XSSFRelation.SHARED_STRINGS.getContentType())) {
+      try (InputStream in = part.getInputStream()) {
+        parse(in, strings);
       }
     }
     try (InputStream in = reader.getWorkbookData()) {

@@ -3,13 +3,12 @@ package dev.ringout.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import org.apache.poi.xssf.eventusermodel.ReadOnlySharedStringsTable;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** Turns a sheet's XML events into rows. */
 final class XlsxRows extends DefaultHandler {
-  private final ReadOnlySharedStringsTable strings;
+  private final XlsxStrings strings;
   private final XlsxStyles styles;
   private final boolean dates1904;
   private final Consumer<Row> each;
@@ -25,11 +24,7 @@ final class XlsxRows extends DefaultHandler {
   private boolean hasFormula;
   private boolean phonetic;
 
-  XlsxRows(
-      ReadOnlySharedStringsTable strings,
-      XlsxStyles styles,
-      boolean dates1904,
-      Consumer<Row> each) {
+  XlsxRows(XlsxStrings strings, XlsxStyles styles, boolean dates1904, Consumer<Row> each) {
     this.strings = strings;
     this.styles = styles;
     this.dates1904 = dates1904;
@@ -134,10 +129,10 @@ final class XlsxRows extends DefaultHandler {
 
   private String sharedString(String index) {
     int i = number(index);
-    if (i < 0 || i >= strings.getUniqueCount()) {
+    if (i < 0 || i >= strings.size()) {
       throw new Damaged("a cell of row " + rowNumber + " refers to a text that is not there");
     }
-    return strings.getItemAt(i).getString();
+    return strings.get(i);
   }
 
   private Cell numeral(String stored) {

@@ -1,0 +1,30 @@
+#!/bin/sh
+# Time and peak memory of a check on a generated unit, beside the bare event reader on the same files
+# and beside Java's own start. Run from the project's root after `mvn package`:
+#   src/bench/big-unit.sh [WIRES] [FOLDER]
+set -eu
+wires=${1:-100000}
+folder=${2:-target/bench}
+classes=target/test-classes:target/classes:$(ls target/lib/*.jar | grep -v ringout.jar | tr '\n' ':')
+[ -f "$folder/readings.xlsx" ] || java -Xmx2g -cp "$classes" dev.ringout.bench.BigUnit "$folder" "$wires"
+ls -l "$folder"/*.xlsx
+
+measure() {
+  label=$1
+  shift
+  python3 - "$label" "$@" <<'P'
+import resource, subprocess, sys, time
+start = time.time()
+code = subprocess.run(sys.argv[2:], stdout=subprocess.DEVNULL).returncode
+peak = resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss / 1024
+print(f"{sys.argv[1]:44} {time.time() - start:7.2f} s {peak:7.0f} MiB  exit {code}")
+P
+}
+
+for heap in 512m 2g; do
+  measure "check, heap $heap" env RINGOUT_JAVA_OPTS="-Xmx$heap" target/ringout check "$folder/harness.xlsx" "$folder/readings.xlsx"
+done
+measure "bare event reader, heap 512m" java -Xmx512m -XX:+UseSerialGC -cp "$classes" dev.ringout.bench.BareReader "$folder/harness.xlsx" "$folder/readings.xlsx"
+measure "ringout --version" target/ringout --version
+measure "java -version" java -version
+measure "check of the sample" target/ringout check harness-samples/swing-bridge/junction-box.xlsx harness-samples/swing-bridge/point-to-point.xlsx

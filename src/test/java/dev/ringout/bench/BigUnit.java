@@ -1,0 +1,131 @@
+package dev.ringout.bench;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+
+/**
+ * Writes a large unit and its readings as workbooks: {@code harness.xlsx} and {@code
+ * readings.xlsx}. Of every ten wires eight go from connector to connector and two to strips whose
+ * terminals are linked by fives. A few faults are planted.
+ */
+public final class BigUnit {
+  private static final int PINS = 100;
+
+  private BigUnit() {}
+
+  /** Arguments: a folder, and how many wires. */
+  public static void main(String[] args) throws IOException {
+    Path folder = Files.createDirectories(Path.of(args[0]));
+    int wires = Integer.parseInt(args[1]);
+    harness(folder.resolve("harness.xlsx"), wires);
+    readings(folder.resolve("readings.xlsx"), wires);
+  }
+
+  private static boolean toStrip(int wire) {
+    return wire % 10 >= 8;
+  }
+
+  private static String near(int wire) {
+    return "J" + (wire / PINS + 1) + "-" + (wire % PINS + 1);
+  }
+
+  private static String far(int wire) {
+    if (toStrip(wire)) {
+      int terminal = wire / 10 * 2 + wire % 10 - 8;
+      return "TB" + (terminal / 50 + 1) + "-" + (terminal % 50 + 1);
+    }
+    return "P" + (wire / PINS + 1) + "-" + (wire % PINS + 1);
+  }
+
+  private static void harness(Path file, int wires) throws IOException {
+    try (SXSSFWorkbook workbook = new SXSSFWorkbook(null, 100, false, true);
+        OutputStream out = Files.newOutputStream(file)) {
+      Sheet sheet = workbook.createSheet("Wires");
+      row(sheet, 0, "Wire", "From", "To", "Gauge", "Color", "Length (ft)", "Signal", "Cable");
+      for (int wire = 0; wire < wires; wire++) {
+        row(
+            sheet,
+            wire + 1,
+            "W" + wire,
+            near(wire),
+            far(wire),
+            "20",
+            wire % 2 == 0 ? "WHT" : "BLU",
+            "6",
+            "SIG " + wire,
+            "C" + wire / PINS);
+      }
+      Sheet links = workbook.createSheet("Links");
+      row(links, 0, "Ref", "Pin", "To Pin");
+      int number = 1;
+      for (int terminal = 0; terminal < wires / 10 * 2; terminal++) {
+        if (terminal % 5 != 4) {
+          String ref = "TB" + (terminal / 50 + 1);
+          row(links, number++, ref, "" + (terminal % 50 + 1), "" + (terminal % 50 + 2));
+        }
+      }
+      workbook.write(out);
+    }
+  }
+
+  private static void readings(Path file, int wires) throws IOException {
+    try (SXSSFWorkbook workbook = new SXSSFWorkbook(null, 100, false, true);
+        OutputStream out = Files.newOutputStream(file)) {
+      Sheet sheet = workbook.createSheet("Continuity");
+      row(sheet, 0, "Step", "From", "To", "Reading", "Unit");
+      int number = 1;
+      for (int wire = 0; wire < wires; wire++) {
+        row(sheet, number, "" + number++, near(wire), far(wire), continuity(wire, wires), "Ω");
+      }
+      row(sheet, number, "" + number++, near(200), far(201), "0.07", "Ω");
+      row(sheet, number, "" + number++, near(201), far(200), "0.07", "Ω");
+      for (int terminal = 0; terminal < wires / 10 * 2; terminal++) {
+        if (terminal % 5 != 4) {
+          String ref = "TB" + (terminal / 50 + 1) + "-";
+          row(
+              sheet,
+              number,
+              "" + number++,
+              ref + (terminal % 50 + 1),
+              ref + (terminal % 50 + 2),
+              "0.01",
+              "Ω");
+        }
+      }
+      Sheet insulation = workbook.createSheet("Insulation");
+      row(insulation, 0, "Step", "From", "To", "Volts", "Reading", "Unit");
+      for (int wire = 0; wire < wires; wire++) {
+        boolean crossed = wire == 200 || wire == 201;
+        row(
+            insulation,
+            wire + 1,
+            "" + (number + wire),
+            near(wire),
+            "REST",
+            "500",
+            crossed ? "0" : "1500",
+            "MΩ");
+      }
+      workbook.write(out);
+    }
+  }
+
+  private static String continuity(int wire, int wires) {
+    if (wire == 200 || wire == 201 || wire == wires / 2) {
+      return "OL";
+    }
+    return wire == wires / 3 ? "0.84" : "0.07";
+  }
+
+  private static void row(Sheet sheet, int number, String... cells) {
+    Row row = sheet.createRow(number);
+    for (int column = 0; column < cells.length; column++) {
+      row.createCell(column).setCellValue(cells[column]);
+    }
+  }
+}
