@@ -60,6 +60,7 @@ public final class Main implements Runnable {
         new CommandLine(new Main(), new Commands(output))
             .setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
             .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
+            .setCaseInsensitiveEnumValuesAllowed(true)
             .setUsageHelpWidth(80)
             .setColorScheme(
                 CommandLine.Help.defaultColorScheme(
