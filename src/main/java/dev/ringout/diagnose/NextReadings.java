@@ -2,6 +2,8 @@ package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
+import dev.ringout.circuit.DisjointPoints;
+import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Coverage;
@@ -29,6 +31,7 @@ final class NextReadings {
   private final WiringFaults wiring;
   private final List<NextReading> list = new ArrayList<>();
   private final Set<String> named = new HashSet<>();
+  private final DisjointPoints asked;
 
   NextReadings(
       Circuit circuit,
@@ -43,10 +46,26 @@ final class NextReadings {
         named.add(key(judged));
       }
     }
+    asked = askedFor(circuit, comparison);
     wiring.regions().forEach(this::tellApart);
     faults.forEach(this::confirm);
     comparison.with(Outcome.NOT_TESTED).forEach(this::notTested);
     coverage.unproven().forEach(this::prove);
+  }
+
+  /** Points that would be proven to be joined, were every step of the sheet made and good. */
+  private static DisjointPoints askedFor(Circuit circuit, Comparison comparison) {
+    DisjointPoints asked = new DisjointPoints(circuit.size());
+    for (Judged judged : comparison.inForce()) {
+      if (judged.expected() instanceof Joined && judged.probing().isPair()) {
+        asked.union(judged.probing().from()[0], judged.probing().to()[0]);
+      }
+    }
+    return asked;
+  }
+
+  private boolean isAsked(int from, int to) {
+    return asked.firstOf(from) == asked.firstOf(to);
   }
 
   List<NextReading> list() {
@@ -220,18 +239,21 @@ final class NextReadings {
 
   private void prove(Unproven unproven) {
     if (unproven instanceof Unproven.Join join) {
-      add(
-          circuit.point(join.from()).toString(),
-          circuit.point(join.to()).toString(),
-          SwitchState.normal(),
-          Purpose.PROVE,
-          "no good reading joins the two");
+      if (!isAsked(join.from(), join.to())) {
+        add(
+            circuit.point(join.from()).toString(),
+            circuit.point(join.to()).toString(),
+            SwitchState.normal(),
+            Purpose.PROVE,
+            "no reading joins the two");
+      }
     } else if (unproven instanceof Unproven.Isolation isolation) {
       if (!isolation.waitsForJoins()) {
         apart(isolation);
       }
     } else if (unproven instanceof Unproven.OfWire wire
-        && circuit.normal().isBridge(wire.conductor())) {
+        && circuit.normal().isBridge(wire.conductor())
+        && !isAsked(circuit.from(wire.conductor()), circuit.to(wire.conductor()))) {
       add(
           circuit.point(circuit.from(wire.conductor())).toString(),
           circuit.point(circuit.to(wire.conductor())).toString(),
