@@ -3,9 +3,11 @@ package dev.ringout.diagnose;
 import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.Search.Explanation;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToIntFunction;
 
 /**
  * Failing readings that hang together, with the explanations that fit them, sorted into classes:
@@ -21,7 +23,7 @@ record Region(List<Judged> failing, List<EquivalenceClass> classes, boolean comp
   /**
    * Explanations that are one and the same to every meter.
    *
-   * @param explanations cheapest first
+   * @param explanations cheapest first, of those the ones at the fewest items
    * @param odds the class's share of all, from 0 to 1
    */
   record EquivalenceClass(List<Explanation> explanations, double odds) {
@@ -34,7 +36,11 @@ record Region(List<Judged> failing, List<EquivalenceClass> classes, boolean comp
     }
   }
 
-  static Region of(List<Judged> failing, Search.Result result, Signatures signatures) {
+  static Region of(
+      List<Judged> failing,
+      Search.Result result,
+      Signatures signatures,
+      ToIntFunction<Explanation> itemsTouched) {
     Map<Object, List<Explanation>> bySignature = new LinkedHashMap<>();
     for (Explanation explanation : result.explanations()) {
       List<Explanation> same =
@@ -48,6 +54,7 @@ record Region(List<Judged> failing, List<EquivalenceClass> classes, boolean comp
     double total = bySignature.values().stream().mapToDouble(Region::weight).sum();
     List<EquivalenceClass> classes = new ArrayList<>();
     for (List<Explanation> same : bySignature.values()) {
+      same.sort(Comparator.comparingDouble(Explanation::cost).thenComparingInt(itemsTouched));
       classes.add(new EquivalenceClass(List.copyOf(same), weight(same) / total));
     }
     classes.sort((left, right) -> Double.compare(right.odds(), left.odds()));

@@ -127,8 +127,14 @@ final class Sentences {
     }
     String moved = moves(miswire.moves());
     String elsewhere =
-        miswire.equivalents().stream().map(Sentences::moves).collect(Collectors.joining(", or "));
-    return capital(moved) + (elsewhere.isEmpty() ? "" : ", or " + elsewhere) + ".";
+        miswire.equivalents().stream().map(Sentences::moves).collect(Collectors.joining("; or "));
+    return capital(moved) + (elsewhere.isEmpty() ? "" : "; or " + elsewhere) + ".";
+  }
+
+  private static boolean areCrossed(List<Move> moves) {
+    return moves.size() == 2
+        && moves.get(0).from().equals(moves.get(1).to())
+        && moves.get(0).to().equals(moves.get(1).from());
   }
 
   private static String crossedAt(List<Move> moves) {
@@ -213,7 +219,7 @@ final class Sentences {
     }
     if (slip instanceof SlipFact.Misplaced misplaced) {
       List<Move> moves = misplaced.moves();
-      return moves.size() == 2
+      return areCrossed(moves)
           ? Text.of(
               "%s and %s are crossed at %s",
               moves.get(0).wire().name(), moves.get(1).wire().name(), crossedAt(moves))

@@ -100,6 +100,27 @@ class WorkedExamplesTest {
   }
 
   @Test
+  void three_ends_in_a_ring_are_one_miswire_not_two_swaps() {
+    CheckResult result =
+        new UnitUnderTest(folder)
+            .wire("W1,J1-1,P2-1")
+            .wire("W2,J1-2,P2-2")
+            .wire("W3,J1-3,P2-3")
+            .reads("J1-1", "P2-1", "OL")
+            .reads("J1-2", "P2-2", "OL")
+            .reads("J1-3", "P2-3", "OL")
+            .reads("J1-1", "P2-2", "0.2")
+            .reads("J1-2", "P2-3", "0.2")
+            .reads("J1-3", "P2-1", "0.2")
+            .check();
+
+    Miswire ring = assertInstanceOf(Miswire.class, theOnlyFault(result));
+    assertEquals(3, ring.moves().size());
+    assertEquals(1, ring.equivalents().size(), "the same ring at the other end");
+    assertEquals(6, ring.finding().readings().size());
+  }
+
+  @Test
   void a_net_in_two_sound_islands_lacks_the_link_between_them() {
     CheckResult result =
         new UnitUnderTest(folder)

@@ -1,0 +1,278 @@
+package dev.ringout.diagnose;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Conductor;
+import dev.ringout.circuit.Expected.Joined;
+import dev.ringout.circuit.Expected.ThroughParts;
+import dev.ringout.circuit.Predictor;
+import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.Fault.Alternative;
+import dev.ringout.diagnose.Fault.Finding;
+import dev.ringout.diagnose.Fault.Pattern;
+import dev.ringout.diagnose.Region.EquivalenceClass;
+import dev.ringout.diagnose.Search.Explanation;
+import dev.ringout.harness.Part;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.SwitchState;
+import dev.ringout.harness.Wire;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/**
+ * The likeliest explanation of a region as faults, each with what shows it and what else it could
+ * be.
+ */
+final class RegionFaults {
+  private static final double LEAST_ODDS = 0.005;
+
+  private final Circuit circuit;
+  private final Evidence evidence;
+  private final Region region;
+  private final Explanation best;
+  private final List<Judged> low;
+  private final List<Fault> faults = new ArrayList<>();
+
+  RegionFaults(Circuit circuit, Evidence evidence, Region region, List<Judged> lowInsulation) {
+    this.circuit = circuit;
+    this.evidence = evidence;
+    this.region = region;
+    this.best = region.best().primary();
+    // An insulation tester across a stray join reads next to nothing: that is no second fault.
+    this.low = lowInsulation.stream().filter(judged -> isJoined(judged, best.slips())).toList();
+    List<List<Slip>> groups = grouped(best.slips());
+    List<List<Judged>> shownBy = shownBy(groups);
+    for (int i = 0; i < groups.size(); i++) {
+      Finding finding =
+          new Finding(
+              region.certainty(), List.copyOf(shownBy.get(i)), i == 0 ? alternatives() : List.of());
+      faults.add(fault(groups.get(i), finding));
+    }
+  }
+
+  List<Fault> faults() {
+    return faults;
+  }
+
+  /** Every reading that these faults explain. */
+  Set<Judged> explained() {
+    Set<Judged> explained = new LinkedHashSet<>(region.failing());
+    explained.addAll(low);
+    return explained;
+  }
+
+  /** Slips that misplace the same wire are one miswire: three ends in a ring are no two swaps. */
+  private static List<List<Slip>> grouped(List<Slip> slips) {
+    List<List<Slip>> groups = new ArrayList<>();
+    for (Slip slip : slips) {
+      List<Slip> group = new ArrayList<>(List.of(slip));
+      for (List<Slip> known : List.copyOf(groups)) {
+        if (known.stream().anyMatch(one -> shareWire(one, slip))) {
+          groups.remove(known);
+          group.addAll(0, known);
+        }
+      }
+      groups.add(group);
+    }
+    return groups;
+  }
+
+  private static boolean shareWire(Slip one, Slip other) {
+    return misplaced(one).stream().anyMatch(misplaced(other)::contains);
+  }
+
+  /** The wires that a slip puts elsewhere. */
+  private static Set<Integer> misplaced(Slip slip) {
+    if (slip instanceof Slip.Moved moved) {
+      return Set.of(moved.wire());
+    }
+    return slip instanceof Slip.Crossed crossed
+        ? Set.of(crossed.wire(), crossed.otherWire())
+        : Set.of();
+  }
+
+  /** For each group the failing readings that would stay unexplained without it. */
+  private List<List<Judged>> shownBy(List<List<Slip>> groups) {
+    List<List<Judged>> shownBy = new ArrayList<>();
+    Set<Judged> shown = new HashSet<>();
+    for (List<Slip> group : groups) {
+      List<Slip> others = best.slips().stream().filter(slip -> !group.contains(slip)).toList();
+      List<Judged> contradicted = evidence.contradicted(others, region.failing());
+      List<Judged> own =
+          new ArrayList<>(region.failing().stream().filter(contradicted::contains).toList());
+      low.stream().filter(judged -> !isJoined(judged, others)).forEach(own::add);
+      shown.addAll(own);
+      shownBy.add(own);
+    }
+    // What only several groups together explain shows each of them.
+    for (Judged judged : explained()) {
+      if (!shown.contains(judged)) {
+        shownBy.forEach(readings -> readings.add(judged));
+      }
+    }
+    // A slip that is needed only so that good readings stay good: the whole region speaks for it.
+    shownBy.stream().filter(List::isEmpty).forEach(none -> none.addAll(region.failing()));
+    return shownBy;
+  }
+
+  private boolean isJoined(Judged judged, List<Slip> slips) {
+    return evidence.predict(judged.probing(), slips) instanceof Joined;
+  }
+
+  private List<Alternative> alternatives() {
+    return region.classes().stream()
+        .skip(1)
+        .filter(one -> one.odds() >= LEAST_ODDS || one.size() <= region.best().size())
+        .map(
+            one ->
+                new Alternative(
+                    one.odds(), grouped(one.primary().slips()).stream().map(this::fact).toList()))
+        .toList();
+  }
+
+  private SlipFact fact(List<Slip> group) {
+    Slip slip = group.get(0);
+    if (slip instanceof Slip.Missing missing) {
+      return new SlipFact.Opened(circuit.conductors().get(missing.conductor()));
+    }
+    if (slip instanceof Slip.Bridged bridged) {
+      return new SlipFact.Bridge(circuit.point(bridged.one()), circuit.point(bridged.other()));
+    }
+    if (slip instanceof Slip.FaultyPart faulty) {
+      return new SlipFact.BadPart(circuit.part(faulty.part()));
+    }
+    return new SlipFact.Misplaced(moves(group));
+  }
+
+  /** Where the slips leave the wire ends that are not where they are listed. */
+  private List<Move> moves(List<Slip> group) {
+    SlippedNets nets = evidence.nets(group, SwitchState.normal());
+    Set<Integer> wires = new TreeSet<>();
+    group.forEach(slip -> wires.addAll(misplaced(slip)));
+    List<Move> moves = new ArrayList<>();
+    for (int number : wires) {
+      Wire wire = ((Conductor.OfWire) circuit.conductors().get(number)).wire();
+      for (Wire.End end : Wire.End.values()) {
+        Point at = circuit.point(nets.end(number, end));
+        if (!at.equals(wire.at(end))) {
+          moves.add(new Move(wire, wire.at(end), at));
+        }
+      }
+    }
+    return moves;
+  }
+
+  private Fault fault(List<Slip> group, Finding finding) {
+    Slip slip = group.get(0);
+    if (slip instanceof Slip.Missing missing) {
+      return open(missing, finding);
+    }
+    if (slip instanceof Slip.Bridged bridged) {
+      return new Fault.Shorted(
+          finding, List.of(circuit.point(bridged.one()), circuit.point(bridged.other())));
+    }
+    if (slip instanceof Slip.FaultyPart faulty) {
+      return wrongPart(circuit.part(faulty.part()), finding);
+    }
+    return new Fault.Miswire(finding, pattern(group), moves(group), equivalents(group));
+  }
+
+  private static Pattern pattern(List<Slip> group) {
+    if (group.size() > 1) {
+      return Pattern.OTHER;
+    }
+    return group.get(0) instanceof Slip.Crossed ? Pattern.SWAP : Pattern.MOVED;
+  }
+
+  /** Moves that could stand in the place of a group's without any reading showing it. */
+  private List<List<Move>> equivalents(List<Slip> group) {
+    List<Move> own = moves(group);
+    Set<List<Move>> equivalents = new LinkedHashSet<>();
+    for (Explanation other : region.best().explanations()) {
+      replacement(group, other)
+          .filter(slips -> slips.stream().noneMatch(slip -> misplaced(slip).isEmpty()))
+          .map(this::moves)
+          .filter(moves -> !moves.equals(own))
+          .filter(moves -> group.size() == 1 || areAtOneItem(moves))
+          .ifPresent(equivalents::add);
+    }
+    return List.copyOf(equivalents);
+  }
+
+  private static boolean areAtOneItem(List<Move> moves) {
+    return moves.stream().map(move -> move.from().ref()).distinct().count() == 1;
+  }
+
+  /** What another explanation has in the place of a group, where it differs in nothing else. */
+  private Optional<List<Slip>> replacement(List<Slip> group, Explanation other) {
+    Set<Slip> added = new LinkedHashSet<>(other.slips());
+    best.slips().forEach(added::remove);
+    Set<Slip> removed = new LinkedHashSet<>(best.slips());
+    other.slips().forEach(removed::remove);
+    if (removed.isEmpty() || !group.containsAll(removed) || added.size() != removed.size()) {
+      return Optional.empty();
+    }
+    // In the other's own order: crossing twice with one wire depends on it.
+    return Optional.of(
+        other.slips().stream()
+            .filter(slip -> added.contains(slip) || group.contains(slip))
+            .toList());
+  }
+
+  /** An open with every conductor that could be the one, as far as the readings tell. */
+  private Fault open(Slip.Missing slip, Finding finding) {
+    Set<Conductor> suspects = new LinkedHashSet<>();
+    suspects.add(circuit.conductors().get(slip.conductor()));
+    for (EquivalenceClass other : region.ofBestSize()) {
+      replacement(List.of(slip), other.primary())
+          .map(slips -> slips.get(0))
+          .filter(Slip.Missing.class::isInstance)
+          .map(one -> circuit.conductors().get(((Slip.Missing) one).conductor()))
+          .ifPresent(suspects::add);
+    }
+    List<Alternative> alternatives =
+        finding.alternatives().stream()
+            .filter(alternative -> !isOneOf(alternative, suspects))
+            .toList();
+    return new Fault.Open(
+        new Finding(finding.certainty(), finding.readings(), alternatives),
+        List.copyOf(suspects),
+        ends(finding.readings().get(0), suspects));
+  }
+
+  private List<Point> ends(Judged shown, Set<Conductor> suspects) {
+    if (shown.probing().isPair()) {
+      return List.of(
+          circuit.point(shown.probing().from()[0]), circuit.point(shown.probing().to()[0]));
+    }
+    return suspects.stream().flatMap(one -> Stream.of(one.from(), one.to())).distinct().toList();
+  }
+
+  private static boolean isOneOf(Alternative alternative, Set<Conductor> suspects) {
+    return alternative.slips().size() == 1
+        && alternative.slips().get(0) instanceof SlipFact.Opened opened
+        && suspects.contains(opened.conductor());
+  }
+
+  private Fault wrongPart(Part part, Finding finding) {
+    Judged shown = finding.readings().get(0);
+    double least = 0;
+    double most = Double.POSITIVE_INFINITY;
+    if (new Predictor(circuit).asListed(shown.probing()) instanceof ThroughParts through) {
+      least = through.lowOhms();
+      most = through.highOhms();
+    }
+    return new Fault.WrongPart(
+        finding,
+        part,
+        List.of(part.from(), part.to()),
+        least,
+        most,
+        shown.reading().measured().text());
+  }
+}
