@@ -62,6 +62,11 @@ final class Neighbours {
     return sameItem(one, other) && Math.abs(rank[one] - rank[other]) == 1;
   }
 
+  /** A point's place in the order of its item's pins, from 0. */
+  int rank(int point) {
+    return rank[point];
+  }
+
   /** How far apart two points of one item are in the order of its pins. */
   int distance(int one, int other) {
     return Math.abs(rank[one] - rank[other]);

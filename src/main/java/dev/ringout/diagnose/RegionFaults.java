@@ -32,14 +32,21 @@ final class RegionFaults {
   private static final double LEAST_ODDS = 0.005;
 
   private final Circuit circuit;
+  private final Neighbours neighbours;
   private final Evidence evidence;
   private final Region region;
   private final Explanation best;
   private final List<Judged> low;
   private final List<Fault> faults = new ArrayList<>();
 
-  RegionFaults(Circuit circuit, Evidence evidence, Region region, List<Judged> lowInsulation) {
+  RegionFaults(
+      Circuit circuit,
+      Neighbours neighbours,
+      Evidence evidence,
+      Region region,
+      List<Judged> lowInsulation) {
     this.circuit = circuit;
+    this.neighbours = neighbours;
     this.evidence = evidence;
     this.region = region;
     this.best = region.best().primary();
@@ -66,13 +73,16 @@ final class RegionFaults {
     return explained;
   }
 
-  /** Slips that misplace the same wire are one miswire: three ends in a ring are no two swaps. */
-  private static List<List<Slip>> grouped(List<Slip> slips) {
+  /**
+   * Slips that misplace the same wire, or an end into the place of another misplaced end, are one
+   * miswire: three ends in a ring are no two swaps, a run of shifted ends is one slip of the hand.
+   */
+  private List<List<Slip>> grouped(List<Slip> slips) {
     List<List<Slip>> groups = new ArrayList<>();
     for (Slip slip : slips) {
       List<Slip> group = new ArrayList<>(List.of(slip));
       for (List<Slip> known : List.copyOf(groups)) {
-        if (known.stream().anyMatch(one -> shareWire(one, slip))) {
+        if (known.stream().anyMatch(one -> hangTogether(one, slip))) {
           groups.remove(known);
           group.addAll(0, known);
         }
@@ -82,8 +92,16 @@ final class RegionFaults {
     return groups;
   }
 
-  private static boolean shareWire(Slip one, Slip other) {
-    return misplaced(one).stream().anyMatch(misplaced(other)::contains);
+  private boolean hangTogether(Slip one, Slip other) {
+    return misplaced(one).stream().anyMatch(misplaced(other)::contains)
+        || takesThePlaceOf(one, other)
+        || takesThePlaceOf(other, one);
+  }
+
+  private boolean takesThePlaceOf(Slip one, Slip other) {
+    return one instanceof Slip.Moved into
+        && other instanceof Slip.Moved away
+        && into.to() == evidence.nets(List.of(), SwitchState.normal()).end(away.wire(), away.end());
   }
 
   /** The wires that a slip puts elsewhere. */
@@ -179,14 +197,22 @@ final class RegionFaults {
     if (slip instanceof Slip.FaultyPart faulty) {
       return wrongPart(circuit.part(faulty.part()), finding);
     }
-    return new Fault.Miswire(finding, pattern(group), moves(group), equivalents(group));
+    List<Move> moves = moves(group);
+    return new Fault.Miswire(finding, pattern(group, moves), moves, equivalents(group));
   }
 
-  private static Pattern pattern(List<Slip> group) {
-    if (group.size() > 1) {
-      return Pattern.OTHER;
+  private Pattern pattern(List<Slip> group, List<Move> moves) {
+    if (group.size() == 1) {
+      return group.get(0) instanceof Slip.Crossed ? Pattern.SWAP : Pattern.MOVED;
     }
-    return group.get(0) instanceof Slip.Crossed ? Pattern.SWAP : Pattern.MOVED;
+    boolean sameStep =
+        moves.stream().map(this::step).distinct().count() == 1 && areAtOneItem(moves);
+    return sameStep ? Pattern.SHIFT : Pattern.OTHER;
+  }
+
+  /** How many pins further a wire's end sits, in the order of the item's pins. */
+  private int step(Move move) {
+    return neighbours.rank(circuit.index(move.to())) - neighbours.rank(circuit.index(move.from()));
   }
 
   /** Moves that could stand in the place of a group's without any reading showing it. */

@@ -21,7 +21,13 @@ final class Search {
   /** Explanations e^-5 as likely as the best are left out, unless they are of the same size. */
   private static final double MARGIN = 5;
 
-  private static final int MOST_TRIED = 20_000;
+  /** How much may be recomputed for one region: tries times the readings that each must explain. */
+  private static final long MOST_WORK = 400_000;
+
+  private static final long MOST_WORK_BY_STEPS = 3_000_000;
+  private static final int MOST_READINGS_BY_STEPS = 300;
+  private static final int MOST_SUSPECTS = 60;
+  private static final int WORK_OF_A_TRY = 20;
   private static final int MOST_SLIPS = 8;
   private static final int MOST_EXPLANATIONS = 60;
 
@@ -52,6 +58,50 @@ final class Search {
 
   /** Explains readings that hang together. */
   Result explain(List<Judged> failing) {
+    Result best = bestFirst(failing);
+    return best.explanations().isEmpty() ? stepByStep(failing) : best;
+  }
+
+  /**
+   * Where the best-first search ends without an answer: takes slip after slip, always the one that
+   * leaves the fewest readings contradicted. Finds long runs of like slips, but not always the
+   * fewest. Two ends crossed count as two moves here: half of a run would look crossed too.
+   */
+  private Result stepByStep(List<Judged> failing) {
+    if (failing.size() > MOST_READINGS_BY_STEPS) {
+      return new Result(List.of(), false);
+    }
+    Node node = node(List.of(), failing);
+    long work = 0;
+    while (!node.contradicted().isEmpty()) {
+      Node next = node;
+      for (List<Slip> slips : successors(node, new HashSet<>())) {
+        if (slips.get(slips.size() - 1) instanceof Slip.Crossed) {
+          continue;
+        }
+        work += WORK_OF_A_TRY + failing.size();
+        if (work > MOST_WORK_BY_STEPS) {
+          return new Result(List.of(), false);
+        }
+        Node tried = node(slips, evidence.contradicted(slips, failing));
+        boolean better =
+            tried.contradicted().size() < next.contradicted().size()
+                || (tried.contradicted().size() == next.contradicted().size()
+                    && next.slips().size() == slips.size()
+                    && tried.cost() < next.cost());
+        if (better) {
+          next = tried;
+        }
+      }
+      if (next.slips().size() == node.slips().size()) {
+        return new Result(List.of(), false);
+      }
+      node = next;
+    }
+    return new Result(List.of(new Explanation(node.slips(), node.cost())), false);
+  }
+
+  private Result bestFirst(List<Judged> failing) {
     PriorityQueue<Node> open =
         new PriorityQueue<>(
             Comparator.comparingDouble(Node::promise)
@@ -60,7 +110,8 @@ final class Search {
     Set<Set<Slip>> seen = new HashSet<>();
     List<Explanation> found = new ArrayList<>();
     open.add(node(List.of(), failing));
-    int tried = 0;
+    long work = 0;
+    boolean complete = true;
     while (!open.isEmpty()) {
       Node node = open.remove();
       if (!found.isEmpty() && isBeyond(node, found.get(0))) {
@@ -74,10 +125,12 @@ final class Search {
         continue;
       }
       if (node.slips().size() >= MOST_SLIPS) {
+        complete = false;
         continue;
       }
       for (List<Slip> slips : successors(node, seen)) {
-        if (++tried > MOST_TRIED) {
+        work += WORK_OF_A_TRY + failing.size();
+        if (work > MOST_WORK) {
           return new Result(found, false);
         }
         List<Judged> contradicted = evidence.contradicted(slips, failing);
@@ -86,7 +139,7 @@ final class Search {
         }
       }
     }
-    return new Result(found, true);
+    return new Result(found, complete);
   }
 
   /** Too dear to matter, and not of the size at which every explanation is wanted. */
@@ -101,8 +154,10 @@ final class Search {
   private List<List<Slip>> successors(Node node, Set<Set<Slip>> seen) {
     Set<Integer> suspects = new LinkedHashSet<>();
     for (Judged judged : node.contradicted()) {
-      addAll(suspects, judged.probing().from());
-      addAll(suspects, judged.probing().to());
+      if (suspects.size() < MOST_SUSPECTS) {
+        addAll(suspects, judged.probing().from());
+        addAll(suspects, judged.probing().to());
+      }
     }
     List<List<Slip>> successors = new ArrayList<>();
     for (Slip slip : candidates.mending(node.contradicted().get(0), node.slips(), suspects)) {

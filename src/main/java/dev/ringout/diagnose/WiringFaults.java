@@ -40,7 +40,7 @@ final class WiringFaults {
     List<Judged> low = comparison.with(Outcome.LOW_INSULATION);
     for (Region region : regions) {
       if (!region.classes().isEmpty()) {
-        RegionFaults made = new RegionFaults(circuit, evidence, region, low);
+        RegionFaults made = new RegionFaults(circuit, neighbours, evidence, region, low);
         faults.addAll(made.faults());
         explained.addAll(made.explained());
       }

@@ -16,6 +16,7 @@ import dev.ringout.diagnose.NextReading;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Wire;
 import dev.ringout.readings.Job;
+import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import dev.ringout.report.Page.Style;
 import dev.ringout.review.Remark;
@@ -68,7 +69,9 @@ public final class CheckText {
         switch (verdict) {
           case CONFORMS -> "CONFORMS. Everything on the list is proven.";
           case FAULTS ->
-              "FAULTS: " + (faults == 0 ? "see unexplained" : String.valueOf(faults)) + ".";
+              faults == 0
+                  ? "FAULTS: readings fail, and nothing here explains them."
+                  : "FAULTS: " + faults + ".";
           case INCOMPLETE -> "NOT COMPLETE. No fault seen, but not everything is proven.";
         };
     Style style =
@@ -174,6 +177,17 @@ public final class CheckText {
     if (result.comparison().unquantified() > 0) {
       words.append(Text.of(", %d a word without a value", result.comparison().unquantified()));
     }
+    boolean rangeUnknown =
+        result.comparison().inForce().stream()
+            .map(Judged::reading)
+            .filter(reading -> reading.kind() == Reading.Kind.CONTINUITY)
+            .anyMatch(
+                reading ->
+                    reading.measured() instanceof Measured.OverRange over
+                        && over.rangeOhms().isEmpty());
+    if (rangeUnknown) {
+      words.append("; OL counts as open, since no \"continuity range\" is given");
+    }
     return words.toString();
   }
 
@@ -191,12 +205,6 @@ public final class CheckText {
     for (Fault fault : faults) {
       number++;
       fault(number, fault);
-    }
-    if (!result.diagnosis().searchComplete()) {
-      page.blank()
-          .paragraph(
-              "  ",
-              "The search for explanations was cut short: there may be others as likely as these.");
     }
   }
 
@@ -282,6 +290,13 @@ public final class CheckText {
   }
 
   private void unexplained() {
+    if (!result.diagnosis().searchComplete()) {
+      page.blank()
+          .paragraph(
+              "",
+              "The search for explanations was cut short: there may be others, as likely as any"
+                  + " given here.");
+    }
     if (!result.diagnosis().unexplained().isEmpty()) {
       page.heading("Failing readings that nothing here explains");
       shown("  - ", result.diagnosis().unexplained());

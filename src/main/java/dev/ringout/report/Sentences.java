@@ -125,10 +125,28 @@ final class Sentences {
           here,
           elsewhere.isEmpty() ? "" : " or at " + elsewhere);
     }
+    if (miswire.pattern() == Pattern.SHIFT) {
+      return shift(miswire.moves());
+    }
     String moved = moves(miswire.moves());
     String elsewhere =
         miswire.equivalents().stream().map(Sentences::moves).collect(Collectors.joining("; or "));
     return capital(moved) + (elsewhere.isEmpty() ? "" : "; or " + elsewhere) + ".";
+  }
+
+  private static String shift(List<Move> moves) {
+    Move first = moves.get(0);
+    Move last = moves.get(moves.size() - 1);
+    return Text.of(
+        "A run of %d wires is shifted at %s: from %s in %s instead of %s to %s in %s instead of %s.",
+        moves.size(),
+        first.from().ref(),
+        first.wire().name(),
+        first.to(),
+        first.from(),
+        last.wire().name(),
+        last.to(),
+        last.from());
   }
 
   private static boolean areCrossed(List<Move> moves) {
@@ -190,6 +208,10 @@ final class Sentences {
       return miswire.equivalents().isEmpty()
           ? "Read the sleeves there before moving anything."
           : "Ohms can't tell which end: read the sleeves at both ends, or read from a break in between, before moving anything.";
+    }
+    if (fault instanceof Miswire miswire && miswire.pattern() == Pattern.SHIFT) {
+      return "Look at the first cavity of the run, and whether a spare was counted, before moving"
+          + " anything.";
     }
     if (fault instanceof Miswire) {
       return "Look at that cavity and its neighbours, and read the sleeve, before moving anything.";

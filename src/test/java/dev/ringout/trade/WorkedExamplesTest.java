@@ -121,6 +121,22 @@ class WorkedExamplesTest {
   }
 
   @Test
+  void a_long_run_one_cavity_out_is_one_shift() {
+    UnitUnderTest unit = new UnitUnderTest(folder).pin("P2,21,");
+    for (int pin = 1; pin <= 20; pin++) {
+      unit.wire("W" + pin + ",J1-" + pin + ",P2-" + pin);
+      unit.reads("J1-" + pin, "P2-" + pin, "OL");
+      unit.reads("J1-" + pin, "P2-" + (pin + 1), "0.2");
+    }
+    CheckResult result = unit.check();
+
+    Miswire shift = assertInstanceOf(Miswire.class, theOnlyFault(result));
+    assertEquals(Pattern.SHIFT, shift.pattern());
+    assertEquals(20, shift.moves().size());
+    assertEquals(40, shift.finding().readings().size());
+  }
+
+  @Test
   void a_net_in_two_sound_islands_lacks_the_link_between_them() {
     CheckResult result =
         new UnitUnderTest(folder)
