@@ -5,8 +5,9 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
 /** A run of the command line inside the test. */
-record Run(int code, String out, String err) {
-  static Run of(Object... args) {
+public record Run(int code, String out, String err) {
+  /** Runs the command line with these words, without a terminal. */
+  public static Run of(Object... args) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     String[] words = new String[args.length];

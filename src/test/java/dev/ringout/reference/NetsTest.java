@@ -1,6 +1,7 @@
 package dev.ringout.reference;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import dev.ringout.circuit.Circuit;
@@ -51,6 +52,22 @@ class NetsTest {
       sizes.add(nets.pointsOf(net).length);
     }
     assertEquals(List.of(7, 2, 4), sizes);
+  }
+
+  /** A chain, whose every wire is a bridge: one stack frame a point would overflow. */
+  @Test
+  void a_net_of_fifty_thousand_points_in_a_chain_is_no_trouble() {
+    UnitUnderTest unit = new UnitUnderTest(folder);
+    int wires = 50_000;
+    for (int wire = 0; wire < wires; wire++) {
+      unit.wire("W" + wire + ",V-" + wire + ",V-" + (wire + 1));
+    }
+    Nets nets = Circuit.of(unit.harness()).normal();
+
+    assertEquals(1, nets.count());
+    for (int wire = 0; wire < wires; wire++) {
+      assertTrue(nets.isBridge(wire));
+    }
   }
 
   /** Reference library: JGraphT's BiconnectivityInspector, which finds bridges by another way. */

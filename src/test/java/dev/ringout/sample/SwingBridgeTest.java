@@ -6,16 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import dev.ringout.cli.Main;
+import dev.ringout.cli.Run;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Problems;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -35,22 +32,7 @@ class SwingBridgeTest {
   private static final Path SAMPLE = Path.of("harness-samples/swing-bridge");
   private static final String[] FILES = {"junction-box", "point-to-point", "point-to-point-clean"};
 
-  private record Ran(int code, String out, String err) {}
-
-  private static Ran run(String... words) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code =
-        Main.run(
-            new PrintStream(out, true, StandardCharsets.UTF_8),
-            new PrintStream(err, true, StandardCharsets.UTF_8),
-            false,
-            words);
-    return new Ran(
-        code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
-  }
-
-  private static Ran check(String readings, String... options) {
+  private static Run check(String readings, String... options) {
     List<String> words =
         new ArrayList<>(
             List.of(
@@ -58,7 +40,7 @@ class SwingBridgeTest {
                 SAMPLE.resolve("junction-box.xlsx").toString(),
                 SAMPLE.resolve(readings).toString()));
     words.addAll(List.of(options));
-    return run(words.toArray(String[]::new));
+    return Run.of(words.toArray());
   }
 
   private static Map<String, List<List<String>>> content(Path file) throws Exception {
@@ -100,7 +82,7 @@ class SwingBridgeTest {
 
   @Test
   void the_faulty_unit_s_page_is_as_it_was_read_and_agreed() throws IOException {
-    Ran ran = check("point-to-point.xlsx");
+    Run ran = check("point-to-point.xlsx");
     assertEquals(1, ran.code());
     assertEquals("", ran.err());
     Golden.assertMatches("swing-bridge.txt", ran.out());
@@ -113,7 +95,7 @@ class SwingBridgeTest {
 
   @Test
   void the_good_unit_conforms_and_everything_is_proven() throws IOException {
-    Ran ran = check("point-to-point-clean.xlsx");
+    Run ran = check("point-to-point-clean.xlsx");
     assertEquals(0, ran.code(), ran.out());
     assertEquals("", ran.err());
     Golden.assertMatches("swing-bridge-clean.txt", ran.out());
@@ -121,8 +103,8 @@ class SwingBridgeTest {
 
   @Test
   void folders_give_the_same_answer_as_workbooks() {
-    Ran folders =
-        run(
+    Run folders =
+        Run.of(
             "check",
             SAMPLE.resolve("junction-box").toString(),
             SAMPLE.resolve("point-to-point").toString());

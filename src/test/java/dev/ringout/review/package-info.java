@@ -1,0 +1,5 @@
+/** Paper checks. */
+@NullMarked
+package dev.ringout.review;
+
+import org.jspecify.annotations.NullMarked;
