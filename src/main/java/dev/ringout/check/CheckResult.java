@@ -4,6 +4,7 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Coverage;
+import dev.ringout.compare.LeadResistance;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.Prover;
 import dev.ringout.diagnose.Diagnosis;
@@ -16,10 +17,12 @@ import dev.ringout.standards.ContactSizes;
 import dev.ringout.standards.CopperWire;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Everything that a check finds.
  *
+ * @param leadDoubt a doubt about the meter's leads, where nearly every reading is high
  * @param problems what was odd in the files without stopping the check
  */
 public record CheckResult(
@@ -29,6 +32,7 @@ public record CheckResult(
     Coverage coverage,
     Diagnosis diagnosis,
     List<Remark> remarks,
+    Optional<Problem> leadDoubt,
     List<Problem> problems) {
 
   /** The verdict on the unit. */
@@ -59,6 +63,7 @@ public record CheckResult(
         coverage,
         Diagnosis.of(circuit, comparison, coverage),
         CrimpGauge.check(harness, ContactSizes.published(copper)),
+        LeadResistance.doubt(comparison),
         problems);
   }
 

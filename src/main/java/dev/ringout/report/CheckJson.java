@@ -67,7 +67,9 @@ public final class CheckJson {
     document.put("next", result.diagnosis().next().stream().map(CheckJson::next).toList());
     document.put("searchComplete", result.diagnosis().searchComplete());
     document.put("remarks", result.remarks().stream().map(CheckJson::remark).toList());
-    document.put("problems", Json.problems(result.problems()));
+    List<Problem> problems = new ArrayList<>(result.problems());
+    result.leadDoubt().ifPresent(problems::add);
+    document.put("problems", Json.problems(problems));
     return document;
   }
 

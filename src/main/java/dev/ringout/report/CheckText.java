@@ -52,6 +52,7 @@ public final class CheckText {
   public static String write(CheckResult result, boolean colour) {
     CheckText text = new CheckText(result, colour);
     text.headline();
+    text.doubt();
     text.faults();
     text.unexplained();
     text.remarks();
@@ -117,6 +118,12 @@ public final class CheckText {
             coverage.switches().needed() == 0
                 ? ""
                 : ", switch contacts " + of(coverage.switches())));
+  }
+
+  private void doubt() {
+    result
+        .leadDoubt()
+        .ifPresent(doubt -> page.heading("First of all").paragraph("  ! ", doubt.sentence() + "."));
   }
 
   private static String revision(String revision) {

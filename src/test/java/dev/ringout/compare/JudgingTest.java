@@ -285,4 +285,24 @@ class JudgingTest {
             .check();
     assertEquals(new Coverage.Tally(3, 2), result.coverage().isolation());
   }
+
+  @Test
+  void readings_that_are_nearly_all_high_put_the_leads_in_doubt() {
+    UnitUnderTest unit = new UnitUnderTest(folder);
+    for (int pin = 1; pin <= 10; pin++) {
+      unit.wire("W" + pin + ",J1-" + pin + ",P2-" + pin + ",20,4 ft");
+      unit.reads("J1-" + pin, "P2-" + pin, pin == 3 ? "0.05" : "0.35");
+    }
+    assertTrue(unit.check().leadDoubt().orElseThrow().text().startsWith("9 of 10 readings"));
+  }
+
+  @Test
+  void one_high_reading_among_many_good_ones_puts_no_leads_in_doubt() {
+    UnitUnderTest unit = new UnitUnderTest(folder);
+    for (int pin = 1; pin <= 10; pin++) {
+      unit.wire("W" + pin + ",J1-" + pin + ",P2-" + pin + ",20,4 ft");
+      unit.reads("J1-" + pin, "P2-" + pin, pin == 3 ? "0.84" : "0.05");
+    }
+    assertTrue(unit.check().leadDoubt().isEmpty());
+  }
 }
