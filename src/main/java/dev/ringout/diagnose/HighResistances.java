@@ -6,6 +6,7 @@ import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
+import dev.ringout.compare.LeadResistance;
 import dev.ringout.compare.Outcome;
 import dev.ringout.diagnose.Fault.Finding;
 import dev.ringout.readings.Measured;
@@ -97,10 +98,7 @@ final class HighResistances {
     List<Conductor> suspects =
         suspicion.suspects().stream().map(circuit.conductors()::get).toList();
     return new Fault.HighResistance(
-        new Finding(
-            suspects.size() == 1 ? Certainty.CERTAIN : Certainty.LIKELY,
-            suspicion.readings(),
-            List.of()),
+        new Finding(certainty(suspects), suspicion.readings(), List.of()),
         suspects,
         List.of(
             circuit.point(worst.probing().from()[0]),
@@ -110,6 +108,13 @@ final class HighResistances {
                     : worst.probing().from()[0])),
         worst.limit().ohms(),
         ohms(worst));
+  }
+
+  private Certainty certainty(List<Conductor> suspects) {
+    if (LeadResistance.doubt(comparison).isPresent()) {
+      return Certainty.POSSIBLE;
+    }
+    return suspects.size() == 1 ? Certainty.CERTAIN : Certainty.LIKELY;
   }
 
   private static double ohms(Judged judged) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.check.CheckResult.Verdict;
+import dev.ringout.diagnose.Certainty;
 import dev.ringout.trade.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.List;
@@ -293,7 +294,12 @@ class JudgingTest {
       unit.wire("W" + pin + ",J1-" + pin + ",P2-" + pin + ",20,4 ft");
       unit.reads("J1-" + pin, "P2-" + pin, pin == 3 ? "0.05" : "0.35");
     }
-    assertTrue(unit.check().leadDoubt().orElseThrow().text().startsWith("9 of 10 readings"));
+    CheckResult result = unit.check();
+    assertTrue(result.leadDoubt().orElseThrow().text().startsWith("9 of 10 readings"));
+    result
+        .diagnosis()
+        .faults()
+        .forEach(fault -> assertEquals(Certainty.POSSIBLE, fault.finding().certainty()));
   }
 
   @Test
