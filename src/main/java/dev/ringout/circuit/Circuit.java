@@ -8,6 +8,7 @@ import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,8 @@ import org.jgrapht.graph.Multigraph;
  * <p>Not for use by several threads at once: nets are computed once a state and kept.
  */
 public final class Circuit {
+  private static final int[] NO_PARTS = {};
+
   private final Harness harness;
   private final List<Point> points;
   private final Map<Point, Integer> indexOf = new HashMap<>();
@@ -112,14 +115,28 @@ public final class Circuit {
     return to[conductor];
   }
 
+  /** The point at which a wire's end is listed. */
+  public int at(int wire, Wire.End end) {
+    return end == Wire.End.FROM ? from[wire] : to[wire];
+  }
+
   /** The part of a number. */
   public Part part(int index) {
     return harness.parts().get(index);
   }
 
-  /** The parts that end at a point. */
-  public List<Integer> partsAt(int point) {
-    return partsAtPoint.getOrDefault(point, List.of());
+  /** The parts that end at any of some points, each once and in order. */
+  public int[] partsAt(int[] points) {
+    if (partsAtPoint.isEmpty()) {
+      return NO_PARTS;
+    }
+    return Arrays.stream(points)
+        .mapToObj(point -> partsAtPoint.getOrDefault(point, List.of()))
+        .flatMap(List::stream)
+        .mapToInt(Integer::intValue)
+        .distinct()
+        .sorted()
+        .toArray();
   }
 
   /** Whether a conductor joins its ends in a state. */

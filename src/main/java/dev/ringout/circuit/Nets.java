@@ -86,7 +86,7 @@ public final class Nets implements Partition {
   private int[][] partsByNet() {
     int[][] byNet = new int[pointsOf.length][];
     for (int net = 0; net < byNet.length; net++) {
-      byNet[net] = Partitions.partsAt(circuit, pointsOf[net]);
+      byNet[net] = circuit.partsAt(pointsOf[net]);
     }
     return byNet;
   }

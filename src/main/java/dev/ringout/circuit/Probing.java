@@ -3,6 +3,8 @@ package dev.ringout.circuit;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.Side;
+import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Where the probes of a reading were, by the numbers of the points. {@code REST} is always the
@@ -50,6 +52,11 @@ public final class Probing {
   /** The points of the second side, tied together; none where it is the rest. */
   public int[] to() {
     return to;
+  }
+
+  /** The points that were touched on either side; of the rest, none. */
+  public IntStream points() {
+    return IntStream.concat(Arrays.stream(from), Arrays.stream(to));
   }
 
   /** Whether the second side is every point that is not in a net of the first. */

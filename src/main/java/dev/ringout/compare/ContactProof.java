@@ -2,7 +2,6 @@ package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
-import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Coverage.Tally;
@@ -26,9 +25,7 @@ final class ContactProof {
     this.crossed = crossed;
     if (!circuit.harness().switches().isEmpty()) {
       for (Judged judged : inForce) {
-        if (judged.observed() == Observed.APART
-            || (judged.outcome() == Outcome.CONFORMS
-                && judged.expected() instanceof ThroughParts)) {
+        if (judged.provesApart()) {
           apart.add(judged);
         }
       }

@@ -1,7 +1,6 @@
 package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Coverage.Tally;
 import dev.ringout.compare.Coverage.Unproven;
@@ -58,16 +57,10 @@ final class IsolationProof {
       across.add(List.of());
     }
     for (Judged judged : inForce) {
-      if (holdsApart(judged)) {
+      if (judged.provesApart()) {
         add(judged);
       }
     }
-  }
-
-  /** An open reading, or one through parts that shows no direct join. */
-  private static boolean holdsApart(Judged judged) {
-    return judged.observed() == Observed.APART
-        || (judged.outcome() == Outcome.CONFORMS && judged.expected() instanceof ThroughParts);
   }
 
   private void add(Judged judged) {

@@ -20,6 +20,19 @@ public record Judged(
     JoinLimit limit,
     String why) {
 
+  /** Whether it shows its two sides joined as they should be. */
+  boolean provesJoin() {
+    return reading.kind() == Reading.Kind.CONTINUITY
+        && outcome == Outcome.CONFORMS
+        && expected instanceof Expected.Joined;
+  }
+
+  /** Whether it holds its two sides apart: open, or through parts that show no direct join. */
+  boolean provesApart() {
+    return observed == Observed.APART
+        || (outcome == Outcome.CONFORMS && expected instanceof Expected.ThroughParts);
+  }
+
   /** A reading is known by its cell. */
   @Override
   public boolean equals(Object other) {

@@ -3,13 +3,11 @@ package dev.ringout.compare;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
-import dev.ringout.circuit.Expected;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.TreePaths;
 import dev.ringout.compare.Coverage.Tally;
 import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.harness.SwitchState;
-import dev.ringout.readings.Reading;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -77,7 +75,7 @@ public final class Prover {
     boolean[] crossed = new boolean[circuit.conductors().size()];
     Map<SwitchState, TreePaths> paths = new HashMap<>();
     for (Judged judged : inForce) {
-      if (!isProofOfJoin(judged)) {
+      if (!judged.provesJoin()) {
         continue;
       }
       Nets nets = circuit.in(judged.reading().state());
@@ -93,12 +91,6 @@ public final class Prover {
       }
     }
     return crossed;
-  }
-
-  static boolean isProofOfJoin(Judged judged) {
-    return judged.reading().kind() == Reading.Kind.CONTINUITY
-        && judged.outcome() == Outcome.CONFORMS
-        && judged.expected() instanceof Expected.Joined;
   }
 
   /**
@@ -186,7 +178,7 @@ public final class Prover {
       Nets normal = circuit.normal();
       DisjointPoints joined = new DisjointPoints(circuit.size());
       for (Judged judged : inForce) {
-        if (isProofOfJoin(judged)
+        if (judged.provesJoin()
             && judged.probing().isPair()
             && holdsInNormalState(circuit, normal, judged)) {
           joined.union(judged.probing().from()[0], judged.probing().to()[0]);

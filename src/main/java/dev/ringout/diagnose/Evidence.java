@@ -51,12 +51,7 @@ final class Evidence {
   Set<Integer> netsOf(Judged judged) {
     Nets nets = circuit.in(judged.reading().state());
     Set<Integer> touched = new LinkedHashSet<>();
-    for (int point : judged.probing().from()) {
-      touched.add(nets.of(point));
-    }
-    for (int point : judged.probing().to()) {
-      touched.add(nets.of(point));
-    }
+    judged.probing().points().forEach(point -> touched.add(nets.of(point)));
     return touched;
   }
 

@@ -23,10 +23,12 @@ import java.util.Set;
 final class HighResistances {
   private final Circuit circuit;
   private final Comparison comparison;
+  private final boolean leadsInDoubt;
 
   HighResistances(Circuit circuit, Comparison comparison) {
     this.circuit = circuit;
     this.comparison = comparison;
+    this.leadsInDoubt = LeadResistance.doubt(comparison).isPresent();
   }
 
   private record Suspicion(Set<Integer> suspects, List<Judged> readings) {}
@@ -111,7 +113,7 @@ final class HighResistances {
   }
 
   private Certainty certainty(List<Conductor> suspects) {
-    if (LeadResistance.doubt(comparison).isPresent()) {
+    if (leadsInDoubt) {
       return Certainty.POSSIBLE;
     }
     return suspects.size() == 1 ? Certainty.CERTAIN : Certainty.LIKELY;

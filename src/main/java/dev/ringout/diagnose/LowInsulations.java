@@ -135,14 +135,8 @@ final class LowInsulations {
   }
 
   private Fault single(Judged judged) {
-    Set<Point> points = new LinkedHashSet<>();
-    for (int point : judged.probing().from()) {
-      points.add(circuit.point(point));
-    }
-    for (int point : judged.probing().to()) {
-      points.add(circuit.point(point));
-    }
-    return fault(List.of(judged), List.copyOf(points), List.of(), 1, Certainty.CERTAIN);
+    List<Point> points = judged.probing().points().mapToObj(circuit::point).distinct().toList();
+    return fault(List.of(judged), points, List.of(), 1, Certainty.CERTAIN);
   }
 
   private static Fault fault(

@@ -101,7 +101,7 @@ final class RegionFaults {
   private boolean takesThePlaceOf(Slip one, Slip other) {
     return one instanceof Slip.Moved into
         && other instanceof Slip.Moved away
-        && into.to() == evidence.nets(List.of(), SwitchState.normal()).end(away.wire(), away.end());
+        && into.to() == circuit.at(away.wire(), away.end());
   }
 
   /** The wires that a slip puts elsewhere. */

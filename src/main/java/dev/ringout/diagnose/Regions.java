@@ -49,14 +49,7 @@ final class Regions {
   }
 
   private List<Integer> nets(Judged judged) {
-    Set<Integer> nets = new TreeSet<>();
-    for (int point : judged.probing().from()) {
-      nets.add(normal.of(point));
-    }
-    for (int point : judged.probing().to()) {
-      nets.add(normal.of(point));
-    }
-    return List.copyOf(nets);
+    return judged.probing().points().map(normal::of).distinct().sorted().boxed().toList();
   }
 
   private Set<String> items(int net) {

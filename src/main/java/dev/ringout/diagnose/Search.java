@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Finds the cheapest sets of slips that explain every reading: consistency-based diagnosis (R.
@@ -155,8 +156,7 @@ final class Search {
     Set<Integer> suspects = new LinkedHashSet<>();
     for (Judged judged : node.contradicted()) {
       if (suspects.size() < MOST_SUSPECTS) {
-        addAll(suspects, judged.probing().from());
-        addAll(suspects, judged.probing().to());
+        judged.probing().points().forEach(suspects::add);
       }
     }
     List<List<Slip>> successors = new ArrayList<>();
@@ -170,12 +170,6 @@ final class Search {
     return successors;
   }
 
-  private static void addAll(Set<Integer> points, int[] more) {
-    for (int point : more) {
-      points.add(point);
-    }
-  }
-
   private Node node(List<Slip> slips, List<Judged> contradicted) {
     double cost = slips.stream().mapToDouble(costs::of).sum();
     double promise = cost + netsWrong(contradicted) * costs.leastPerNet();
@@ -187,13 +181,8 @@ final class Search {
     Set<Integer> claimed = new HashSet<>();
     int wrong = 0;
     for (Judged judged : contradicted) {
-      Set<Integer> nets = new HashSet<>();
-      for (int point : judged.probing().from()) {
-        nets.add(circuit.normal().of(point));
-      }
-      for (int point : judged.probing().to()) {
-        nets.add(circuit.normal().of(point));
-      }
+      Set<Integer> nets =
+          judged.probing().points().map(circuit.normal()::of).boxed().collect(Collectors.toSet());
       if (nets.stream().noneMatch(claimed::contains)) {
         claimed.addAll(nets);
         wrong++;

@@ -2,7 +2,6 @@ package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
-import dev.ringout.harness.Wire;
 import dev.ringout.standards.PublishedTable;
 import java.util.HashMap;
 import java.util.Map;
@@ -55,22 +54,18 @@ final class SlipCosts {
       return conductor instanceof Conductor.OfLink ? "open link" : "open contact";
     }
     if (slip instanceof Slip.Moved moved) {
-      return "moved " + where(listedAt(moved.wire(), moved.end()), moved.to());
+      return "moved " + where(circuit.at(moved.wire(), moved.end()), moved.to());
     }
     if (slip instanceof Slip.Crossed crossed) {
       return "crossed "
           + where(
-              listedAt(crossed.wire(), crossed.end()),
-              listedAt(crossed.otherWire(), crossed.otherEnd()));
+              circuit.at(crossed.wire(), crossed.end()),
+              circuit.at(crossed.otherWire(), crossed.otherEnd()));
     }
     if (slip instanceof Slip.Bridged bridged) {
       return "bridged " + where(bridged.one(), bridged.other());
     }
     return "part any";
-  }
-
-  private int listedAt(int wire, Wire.End end) {
-    return end == Wire.End.FROM ? circuit.from(wire) : circuit.to(wire);
   }
 
   private String where(int one, int other) {

@@ -7,7 +7,6 @@ import dev.ringout.circuit.Partition;
 import dev.ringout.harness.Wire;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -79,7 +78,7 @@ final class SlippedNets implements Partition {
     if (ends != null) {
       return ends[end == Wire.End.FROM ? 0 : 1];
     }
-    return end == Wire.End.FROM ? circuit.from(wire) : circuit.to(wire);
+    return circuit.at(wire, end);
   }
 
   private void regroup() {
@@ -153,11 +152,7 @@ final class SlippedNets implements Partition {
     if (group < listed.count()) {
       return listed.partsAt(group);
     }
-    return Arrays.stream(pointsOf(group))
-        .flatMap(point -> circuit.partsAt(point).stream().mapToInt(Integer::intValue))
-        .distinct()
-        .sorted()
-        .toArray();
+    return circuit.partsAt(pointsOf(group));
   }
 
   /** The conductors on a shortest way from some points to a goal; empty where there is none. */

@@ -6,7 +6,6 @@ import dev.ringout.compare.Contradiction;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.diagnose.Search.Explanation;
-import dev.ringout.harness.Wire;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -80,13 +79,7 @@ final class WiringFaults {
       if (slip instanceof Slip.Moved moved) {
         items.add(circuit.point(moved.to()).ref());
       } else if (slip instanceof Slip.Crossed crossed) {
-        items.add(
-            circuit
-                .point(
-                    crossed.end() == Wire.End.FROM
-                        ? circuit.from(crossed.wire())
-                        : circuit.to(crossed.wire()))
-                .ref());
+        items.add(circuit.point(circuit.at(crossed.wire(), crossed.end())).ref());
       }
     }
     return items.size();

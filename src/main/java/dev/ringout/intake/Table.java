@@ -8,7 +8,6 @@ import dev.ringout.source.Problems;
 import dev.ringout.source.Severity;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.units.Text;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -152,10 +151,5 @@ final class Table {
 
   void add(Problem problem) {
     problems.add(problem);
-  }
-
-  /** The columns whose headings were found, for saying what is there. */
-  List<String> foundColumns() {
-    return new ArrayList<>(columnOf.keySet());
   }
 }

@@ -27,6 +27,7 @@ import dev.ringout.units.Text;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -378,10 +379,10 @@ public final class CheckText {
               "not judged: %s, %s (%s)",
               judged.reading().subject(), judged.why(), place(judged.reading().place())));
     }
-    wiresOwed(unproven);
+    Set<Integer> netsOfWiresOwed = wiresOwed(unproven);
     several(
         unproven.stream()
-            .filter(this::isSaidByItself)
+            .filter(one -> isSaidByItself(one, netsOfWiresOwed))
             .map(one -> unproven(result.circuit(), one))
             .toList());
     if (unproven.stream().anyMatch(CheckText::waitsForJoins)) {
@@ -397,12 +398,15 @@ public final class CheckText {
     return one instanceof Unproven.Isolation isolation && isolation.waitsForJoins();
   }
 
-  /** Wires that only lack a good reading are named together. */
-  private void wiresOwed(List<Unproven> unproven) {
-    List<String> wires =
+  /** Wires that only lack a good reading are named together; gives their nets. */
+  private Set<Integer> wiresOwed(List<Unproven> unproven) {
+    List<Integer> conductors =
         unproven.stream()
             .filter(this::isWireOwed)
             .map(one -> ((Unproven.OfWire) one).conductor())
+            .toList();
+    List<String> wires =
+        conductors.stream()
             .map(conductor -> result.circuit().conductors().get(conductor).label())
             .toList();
     if (!wires.isEmpty()) {
@@ -413,6 +417,9 @@ public final class CheckText {
               + String.join(", ", wires.subList(0, Math.min(wires.size(), MOST_WIRES)))
               + (more > 0 ? Text.of(" and %d more", more) : ""));
     }
+    return conductors.stream()
+        .map(conductor -> result.circuit().normal().of(result.circuit().from(conductor)))
+        .collect(Collectors.toSet());
   }
 
   private boolean isWireOwed(Unproven one) {
@@ -421,13 +428,9 @@ public final class CheckText {
   }
 
   /** A join that lacks a wire's reading is said by that wire. */
-  private boolean isSaidByItself(Unproven one) {
+  private boolean isSaidByItself(Unproven one, Set<Integer> netsOfWiresOwed) {
     if (one instanceof Unproven.Join join) {
-      int net = result.circuit().normal().of(join.from());
-      return result.coverage().unproven().stream()
-          .filter(this::isWireOwed)
-          .map(wire -> ((Unproven.OfWire) wire).conductor())
-          .noneMatch(wire -> result.circuit().normal().of(result.circuit().from(wire)) == net);
+      return !netsOfWiresOwed.contains(result.circuit().normal().of(join.from()));
     }
     return !isWireOwed(one) && !waitsForJoins(one);
   }
