@@ -49,15 +49,7 @@ final class Inputs {
   }
 
   Optional<Harness> harness(Path file) {
-    String name = shownName(file);
-    try (TabularFile table = TabularFile.open(file, name, problems)) {
-      return Optional.of(HarnessReader.read(table, name, problems));
-    } catch (UnusableInput e) {
-      report(e);
-    } catch (IOException e) {
-      problems.error(Place.of(name), "can't be closed: " + e.getMessage());
-    }
-    return Optional.empty();
+    return open(file, (table, name) -> HarnessReader.read(table, name, problems));
   }
 
   ReadingSet readings(List<Path> files, Harness harness) {
@@ -75,14 +67,29 @@ final class Inputs {
   }
 
   private void read(ReadingsReader reader, Path file) {
+    open(
+        file,
+        (table, name) -> {
+          reader.read(table, name);
+          return reader;
+        });
+  }
+
+  private interface Use<T> {
+    T of(TabularFile table, String shownName) throws UnusableInput;
+  }
+
+  /** What is made of a file, or nothing where it can't be used; why is among the problems. */
+  private <T> Optional<T> open(Path file, Use<T> use) {
     String name = shownName(file);
     try (TabularFile table = TabularFile.open(file, name, problems)) {
-      reader.read(table, name);
+      return Optional.of(use.of(table, name));
     } catch (UnusableInput e) {
       report(e);
     } catch (IOException e) {
       problems.error(Place.of(name), "can't be closed: " + e.getMessage());
     }
+    return Optional.empty();
   }
 
   /** Readings of another revision are refused, unless the caller says otherwise. */
