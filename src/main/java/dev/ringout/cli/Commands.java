@@ -15,6 +15,9 @@ final class Commands implements CommandLine.IFactory {
     if (type == CheckCommand.class) {
       return type.cast(new CheckCommand(output));
     }
+    if (type == ImportCommand.class) {
+      return type.cast(new ImportCommand(output));
+    }
     return CommandLine.defaultFactory().create(type);
   }
 }

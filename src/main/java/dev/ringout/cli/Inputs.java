@@ -1,6 +1,10 @@
 package dev.ringout.cli;
 
 import dev.ringout.harness.Harness;
+import dev.ringout.imports.ImportOptions;
+import dev.ringout.imports.ImportResult;
+import dev.ringout.imports.ListImporter;
+import dev.ringout.imports.Words;
 import dev.ringout.intake.HarnessReader;
 import dev.ringout.intake.LostCase;
 import dev.ringout.intake.ReadingsReader;
@@ -35,7 +39,7 @@ final class Inputs {
   }
 
   /** A file's name alone, or as typed where two files of one command share it. */
-  private String shownName(Path file) {
+  String shownName(Path file) {
     return timesNamed.getOrDefault(fileName(file), 1) > 1 ? file.toString() : fileName(file);
   }
 
@@ -50,6 +54,11 @@ final class Inputs {
 
   Optional<Harness> harness(Path file) {
     return open(file, (table, name) -> HarnessReader.read(table, name, problems));
+  }
+
+  /** A wire list in any layout. */
+  Optional<ImportResult> list(Path file, Words words, ImportOptions options) {
+    return open(file, (table, name) -> ListImporter.read(table, name, words, options));
   }
 
   ReadingSet readings(List<Path> files, Harness harness) {

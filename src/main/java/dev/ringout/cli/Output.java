@@ -7,6 +7,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.stream.Stream;
 
 /**
  * Where results and messages go.
@@ -21,17 +22,37 @@ record Output(PrintStream out, PrintStream err, boolean terminal) {
    * @return {@link ExitCode#DONE}, or {@link ExitCode#CANNOT_WRITE} with the reason said
    */
   int write(Path file, String text, boolean overExisting) {
+    return write(
+        file, beside -> Files.writeString(beside, text, StandardCharsets.UTF_8), overExisting);
+  }
+
+  /** Puts a result into a file, or into a folder that it makes. */
+  interface Content {
+    void writeTo(Path beside) throws IOException;
+  }
+
+  /**
+   * Writes a file, or a folder where the content makes one, beside its place and renames it.
+   *
+   * @return {@link ExitCode#DONE}, or {@link ExitCode#CANNOT_WRITE} with the reason said
+   */
+  int write(Path file, Content content, boolean overExisting) {
     try {
       if (Files.exists(file) && !overExisting) {
         throw new FileAlreadyExistsException(file.toString());
       }
       Path folder = file.toAbsolutePath().getParent();
       Path beside = Files.createTempFile(folder, ".ringout", ".part");
+      Files.delete(beside);
       try {
-        Files.writeString(beside, text, StandardCharsets.UTF_8);
-        Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
+        content.writeTo(beside);
+        if (Files.isDirectory(file) && !Files.isSymbolicLink(file)) {
+          replaceFiles(beside, file);
+        } else {
+          Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
+        }
       } finally {
-        Files.deleteIfExists(beside);
+        deleteAll(beside);
       }
       return ExitCode.DONE;
     } catch (FileAlreadyExistsException e) {
@@ -40,5 +61,28 @@ record Output(PrintStream out, PrintStream err, boolean terminal) {
       err.println("ringout: " + file + " can't be written: " + e.getMessage());
     }
     return ExitCode.CANNOT_WRITE;
+  }
+
+  /** Files of the folder that the result does not have stay: they are the user's. */
+  private static void replaceFiles(Path from, Path to) throws IOException {
+    if (!Files.isDirectory(from)) {
+      throw new IOException("it is a folder");
+    }
+    try (Stream<Path> files = Files.list(from)) {
+      for (Path one : files.toList()) {
+        Files.move(one, to.resolve(one.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+      }
+    }
+  }
+
+  private static void deleteAll(Path beside) throws IOException {
+    if (Files.isDirectory(beside)) {
+      try (Stream<Path> files = Files.list(beside)) {
+        for (Path one : files.toList()) {
+          Files.delete(one);
+        }
+      }
+    }
+    Files.deleteIfExists(beside);
   }
 }

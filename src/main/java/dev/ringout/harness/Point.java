@@ -13,6 +13,21 @@ public record Point(String ref, String pin) implements Comparable<Point> {
   /** The pin name of an item's metal shell. */
   public static final String SHELL = "SHELL";
 
+  /** A pin as it is compared: {@code 07} is {@code 7}, {@code shell} is {@code SHELL}. */
+  public static String pinName(String text) {
+    if (text.equalsIgnoreCase(SHELL)) {
+      return SHELL;
+    }
+    if (!text.startsWith("0") || !text.chars().allMatch(c -> c >= '0' && c <= '9')) {
+      return text;
+    }
+    int first = 0;
+    while (first < text.length() - 1 && text.charAt(first) == '0') {
+      first++;
+    }
+    return text.substring(first);
+  }
+
   @Override
   public int compareTo(Point other) {
     int byRef = NaturalOrder.INSTANCE.compare(ref, other.ref);

@@ -51,6 +51,12 @@ final class Entry {
    */
   String text(String column) {
     Cell cell = cell(column);
+    if (cell.ink().struck()) {
+      error(
+          column,
+          "\"" + cell.text() + "\" is struck through; delete the row, or type what holds now",
+          cell.ink().left());
+    }
     switch (cell.kind()) {
       case TEXT -> {
         String text = Blanks.strip(cell.text());

@@ -5,13 +5,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Gauges as people write them. */
-final class GaugeCell {
+public final class GaugeCell {
   private static final Pattern METRIC =
       Pattern.compile(
           "(\\d+(?:[.,]\\d+)?)\\s*(?:mm²|mm2|mm\\^2|sq\\.?\\s*mm)", Pattern.CASE_INSENSITIVE);
   private static final Pattern AWG =
       Pattern.compile(
-          "(?:AWG|#)?\\s*(\\d{1,2}|[1-4]/0|0{1,4})\\s*(?:AWG)?", Pattern.CASE_INSENSITIVE);
+          "(?:AWG|#)?\\s*(\\d{1,2}|[1-4]/0|0{1,4})\\s*(?:AWG|ga\\.?|gauge)?",
+          Pattern.CASE_INSENSITIVE);
   private static final int FINEST_AWG = 50;
 
   private GaugeCell() {}
@@ -21,7 +22,7 @@ final class GaugeCell {
    *
    * @param headingUnit the unit in the column's heading, or empty
    */
-  static Understood<Gauge> gauge(String text, String headingUnit) {
+  public static Understood<Gauge> gauge(String text, String headingUnit) {
     Matcher metric = METRIC.matcher(text);
     if (metric.matches()) {
       return millimetres(metric.group(1));

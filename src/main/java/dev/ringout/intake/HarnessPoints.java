@@ -45,9 +45,9 @@ final class HarnessPoints {
 
   private Optional<Point> find(String ref, String pin) {
     if (anyPoint) {
-      return Optional.of(new Point(ref, Refs.pin(pin)));
+      return Optional.of(new Point(ref, Point.pinName(pin)));
     }
-    return Optional.ofNullable(byRef.getOrDefault(upper(ref), Map.of()).get(Refs.pin(pin)));
+    return Optional.ofNullable(byRef.getOrDefault(upper(ref), Map.of()).get(Point.pinName(pin)));
   }
 
   /** One side of a reading: a point, or points joined by {@code +}. */

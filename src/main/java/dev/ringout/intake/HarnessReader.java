@@ -15,6 +15,7 @@ import dev.ringout.source.Problems;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Length;
+import dev.ringout.units.Numbers;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -58,8 +59,29 @@ public final class HarnessReader {
   private static final Column TOLERANCE = Column.of("Tolerance %", "Tolerance");
   private static final Column MAX_TEST_VOLTS = Column.of("Max Test Volts");
 
+  private static final List<Column> WIRE_COLUMNS =
+      List.of(
+          WIRE,
+          FROM_PIN,
+          FROM_CONTACT,
+          FROM,
+          TO_PIN,
+          TO_CONTACT,
+          TO,
+          GAUGE,
+          WIRE_TYPE,
+          COLOR,
+          LENGTH,
+          SIGNAL,
+          CABLE,
+          GROUP,
+          NOTE);
+
+  /** Where an import leaves the rows that it could not read: while any stand there, no judging. */
+  public static final String NOT_READ = "Not Read";
+
   private static final List<String> SHEETS =
-      List.of("Wires", "Items", "Pins", "Links", "Switches", "Parts", "Limits", "Header");
+      List.of("Wires", "Items", "Pins", "Links", "Switches", "Parts", "Limits", "Header", NOT_READ);
 
   private final SheetsByName sheets;
   private final Problems problems;
@@ -88,7 +110,16 @@ public final class HarnessReader {
     return reader.read();
   }
 
+  /** A heading under which a wire's own notes can stand: none that means a column of its own. */
+  public static String noteHeading(String heading) {
+    boolean taken =
+        WIRE_COLUMNS.stream()
+            .anyMatch(column -> column.matches(heading) || !column.unitIn(heading).isEmpty());
+    return taken ? "Listed " + heading : heading;
+  }
+
   private Harness read() throws UnusableInput {
+    refuseUnread();
     Map<String, String> header = Settings.read(sheets.find("Header"), problems).asMap();
     Limits limits = LimitsReader.read(Settings.read(sheets.find("Limits"), problems));
     // Items come first: a point written in one cell is split where it names a known item.
@@ -96,6 +127,22 @@ public final class HarnessReader {
     List<PinDetail> pins = pins();
     List<Wire> wires = wires();
     return new Harness(header, wires, items, pins, links(), switches(), parts(), limits);
+  }
+
+  private void refuseUnread() throws UnusableInput {
+    Optional<Sheet> unread = sheets.find(NOT_READ);
+    if (unread.isEmpty()) {
+      return;
+    }
+    int[] rows = new int[1];
+    unread.get().forEachRow(row -> rows[0]++);
+    if (rows[0] > 1) {
+      problems.error(
+          unread.get().place(),
+          Numbers.count(rows[0] - 1, "row")
+              + " of the list could not be read and may be wires; settle each on Wires, then delete it"
+              + " here");
+    }
   }
 
   private void each(String name, List<Column> known, List<Column> required, Consumer<Entry> each)
@@ -113,26 +160,7 @@ public final class HarnessReader {
 
   private List<Wire> wires() throws UnusableInput {
     List<Wire> wires = new ArrayList<>();
-    each(
-        "Wires",
-        List.of(
-            WIRE,
-            FROM_PIN,
-            FROM_CONTACT,
-            FROM,
-            TO_PIN,
-            TO_CONTACT,
-            TO,
-            GAUGE,
-            WIRE_TYPE,
-            COLOR,
-            LENGTH,
-            SIGNAL,
-            CABLE,
-            GROUP,
-            NOTE),
-        List.of(FROM, TO),
-        entry -> wire(entry).ifPresent(wires::add));
+    each("Wires", WIRE_COLUMNS, List.of(FROM, TO), entry -> wire(entry).ifPresent(wires::add));
     if (wires.isEmpty() && sheets.find("Wires").isPresent() && !problems.hasErrors()) {
       problems.error(sheets.find("Wires").get().place(), "the sheet lists no wires");
     }

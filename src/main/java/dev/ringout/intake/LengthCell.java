@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Lengths as people write them. A length without a unit is not understood. */
-final class LengthCell {
+public final class LengthCell {
   private static final Pattern LENGTH = Pattern.compile("(\\d+(?:[.,]\\d+)?|[.,]\\d+)\\s*(.*)");
 
   private static final Map<String, Double> METRES =
@@ -38,7 +38,7 @@ final class LengthCell {
    *
    * @param headingUnit the unit in the column's heading, or empty
    */
-  static Understood<Length> length(String text, String headingUnit) {
+  public static Understood<Length> length(String text, String headingUnit) {
     Matcher match = LENGTH.matcher(text);
     if (!match.matches()) {
       return notUnderstood(text);

@@ -8,7 +8,7 @@ import java.util.Locale;
  * What was probably meant. People who copy identifiers mostly get one character wrong, swap two
  * neighbours, or take one character for another that looks like it (trade notes, common practice).
  */
-final class LookAlikes {
+public final class LookAlikes {
   private static final String LETTERS = "OoQDIlSZB";
   private static final String DIGITS = "000011528";
 
@@ -27,7 +27,7 @@ final class LookAlikes {
   }
 
   /** The candidate that is one slip away, or empty where none or several are. */
-  static String nearest(String text, Collection<String> candidates) {
+  public static String nearest(String text, Collection<String> candidates) {
     return candidates.stream()
         .filter(candidate -> slips(text, candidate) <= 2)
         .min(

@@ -21,21 +21,6 @@ final class Refs {
     return firstWritten.containsKey(ref.toUpperCase(Locale.ROOT));
   }
 
-  /** A pin as it is compared: {@code 07} is {@code 7}, {@code shell} is {@code SHELL}. */
-  static String pin(String text) {
-    if (text.equalsIgnoreCase(Point.SHELL)) {
-      return Point.SHELL;
-    }
-    if (!text.startsWith("0") || !text.chars().allMatch(c -> c >= '0' && c <= '9')) {
-      return text;
-    }
-    int first = 0;
-    while (first < text.length() - 1 && text.charAt(first) == '0') {
-      first++;
-    }
-    return text.substring(first);
-  }
-
   /** A point from a designator's cell and a pin's cell, the latter possibly empty. */
   Understood<Point> point(String refText, String pinText) {
     if (refText.isEmpty()) {
@@ -45,7 +30,7 @@ final class Refs {
               : "the pin " + pinText + " has no item");
     }
     if (!pinText.isEmpty()) {
-      return Understood.as(new Point(spelling(refText), pin(pinText)));
+      return Understood.as(new Point(spelling(refText), Point.pinName(pinText)));
     }
     return split(refText)
         .map(Understood::as)
@@ -65,7 +50,7 @@ final class Refs {
         continue;
       }
       String ref = Blanks.strip(text.substring(0, i));
-      String pin = pin(Blanks.strip(text.substring(i + 1)));
+      String pin = Point.pinName(Blanks.strip(text.substring(i + 1)));
       if (ref.isEmpty() || pin.isEmpty()) {
         continue;
       }

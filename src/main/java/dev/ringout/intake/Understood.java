@@ -8,7 +8,7 @@ import java.util.Optional;
  * @param complaint what was expected instead, where there is no value
  * @param maybe what was probably meant, or empty
  */
-record Understood<T>(Optional<T> value, String complaint, String maybe) {
+public record Understood<T>(Optional<T> value, String complaint, String maybe) {
 
   static <T> Understood<T> as(T value) {
     return new Understood<>(Optional.of(value), "", "");

@@ -24,7 +24,7 @@ final class Json {
     return problems.stream().map(Json::problem).toList();
   }
 
-  private static Map<String, Object> problem(Problem problem) {
+  static Map<String, Object> problem(Problem problem) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("file", problem.place().file());
     json.put("sheet", problem.place().sheet());

@@ -11,7 +11,7 @@ public final class ProblemText {
   private ProblemText() {}
 
   /** Every problem, errors first within the order of reading. */
-  public static String write(List<Problem> problems) {
+  public static String lines(List<Problem> problems) {
     StringBuilder text = new StringBuilder();
     for (Severity severity : Severity.values()) {
       for (Problem problem : problems) {
@@ -20,6 +20,12 @@ public final class ProblemText {
         }
       }
     }
+    return text.toString();
+  }
+
+  /** The problems, and how many errors kept the files from being judged. */
+  public static String write(List<Problem> problems) {
+    StringBuilder text = new StringBuilder(lines(problems));
     long errors = problems.stream().filter(problem -> problem.severity() == Severity.ERROR).count();
     if (errors > 0) {
       text.append("\nringout: ")

@@ -3,9 +3,11 @@ package dev.ringout.sheet;
 /**
  * One cell as the file has it.
  *
- * @param text the text; numbers in their shortest form ({@code 7}, never {@code 7.0})
+ * @param text the text, struck out or not; numbers in their shortest form ({@code 7}, never {@code
+ *     7.0})
+ * @param ink how the text is marked
  */
-public record Cell(Kind kind, String text) {
+public record Cell(Kind kind, String text, Ink ink) {
   /** A cell that holds nothing. */
   public static final Cell EMPTY = new Cell(Kind.TEXT, "");
 
@@ -22,13 +24,43 @@ public record Cell(Kind kind, String text) {
     UNCALCULATED
   }
 
+  /**
+   * How a text is marked: what a red pen does on paper.
+   *
+   * @param struck whether any of it is struck through
+   * @param left what is not struck through
+   * @param red whether it is written in red
+   */
+  public record Ink(boolean struck, String left, boolean red) {
+    /** Neither struck nor red. */
+    public static final Ink PLAIN = new Ink(false, "", false);
+
+    /** Red, and not struck. */
+    public static final Ink RED = new Ink(false, "", true);
+  }
+
+  /** A cell in plain ink. */
+  public Cell(Kind kind, String text) {
+    this(kind, text, Ink.PLAIN);
+  }
+
   /** A cell of plain text. */
   public static Cell text(String text) {
     return text.isEmpty() ? EMPTY : new Cell(Kind.TEXT, text);
   }
 
+  /** The same cell, marked. */
+  public Cell in(Ink other) {
+    return other.equals(ink) ? this : new Cell(kind, text, other);
+  }
+
   /** Whether there is nothing in it but blanks. */
   public boolean isBlank() {
     return kind == Kind.TEXT && text.isBlank();
+  }
+
+  /** Whether all of its text is struck through. */
+  public boolean isStruck() {
+    return ink.struck() && ink.left().isBlank();
   }
 }

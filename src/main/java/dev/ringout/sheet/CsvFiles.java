@@ -25,8 +25,8 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
- * CSV files: comma, semicolon or tab, whichever the first line has most of; UTF-8, or UTF-16 with a
- * byte-order mark. A file that is no UTF-8 is read as Windows-1252, and that is said.
+ * CSV files: comma, semicolon or tab, whichever the first lines have most of; UTF-8, or UTF-16 with
+ * or without a byte-order mark. A file that is neither is read as Windows-1252, and that is said.
  */
 final class CsvFiles implements TabularFile {
   private static final Charset WINDOWS_1252 = Charset.forName("windows-1252");
@@ -70,6 +70,19 @@ final class CsvFiles implements TabularFile {
     return String.valueOf(path.getFileName());
   }
 
+  /** Whether a file can be text: no zero bytes but those of UTF-16, no other control characters. */
+  static boolean isText(Path path) throws IOException {
+    try (var in = Files.newInputStream(path)) {
+      byte[] head = in.readNBytes(4096);
+      int odd = 0;
+      for (byte one : head) {
+        odd += one >= 0 && one < ' ' && "\t\r\n\f".indexOf(one) < 0 ? 1 : 0;
+      }
+      boolean wide = CsvSheet.charset(path).name().startsWith("UTF-16");
+      return wide ? odd <= head.length / 2 : odd == 0;
+    }
+  }
+
   @Override
   public List<Sheet> sheets() {
     return sheets;
@@ -83,8 +96,10 @@ final class CsvFiles implements TabularFile {
   @Override
   public void close() {}
 
-  private record CsvSheet(Path path, String shownName, Charset charset, char separator)
+  private record CsvSheet(
+      Path path, String shownName, Charset charset, char separator, boolean quotes)
       implements Sheet {
+    private static final int LINES_LOOKED_AT = 50;
 
     static CsvSheet open(Path path, String shownName, Problems problems) throws IOException {
       Charset charset = charset(path);
@@ -93,37 +108,61 @@ final class CsvFiles implements TabularFile {
             Place.of(shownName),
             "is not UTF-8: read as Windows-1252; check that Ω and µ came through");
       }
+      List<String> head = new ArrayList<>();
       try (BufferedReader reader = reader(path, charset)) {
-        String first = reader.readLine();
-        while (first != null && first.isBlank()) {
-          first = reader.readLine();
+        String line = reader.readLine();
+        while (line != null && head.size() < LINES_LOOKED_AT) {
+          head.add(line);
+          line = reader.readLine();
         }
-        return new CsvSheet(path, shownName, charset, separator(first == null ? "" : first));
       }
+      char separator = separator(head);
+      return new CsvSheet(path, shownName, charset, separator, separator != '\t' || quoted(head));
     }
 
-    private static char separator(String line) {
+    private static char separator(List<String> lines) {
       char best = ',';
       for (char candidate : new char[] {';', '\t'}) {
-        if (count(line, candidate) > count(line, best)) {
+        if (count(lines, candidate) > count(lines, best)) {
           best = candidate;
         }
       }
       return best;
     }
 
-    private static long count(String line, char character) {
-      return line.chars().filter(c -> c == character).count();
+    private static long count(List<String> lines, char character) {
+      long count = 0;
+      for (String line : lines) {
+        boolean quoted = false;
+        for (int i = 0; i < line.length(); i++) {
+          char c = line.charAt(i);
+          quoted ^= c == '"';
+          count += !quoted && c == character ? 1 : 0;
+        }
+      }
+      return count;
+    }
+
+    /** A tab-separated text may hold a bare {@code "} for "as above": then nothing is quoted. */
+    private static boolean quoted(List<String> lines) {
+      return lines.stream()
+          .allMatch(line -> line.chars().filter(character -> character == '"').count() % 2 == 0);
     }
 
     private static Charset charset(Path path) throws IOException {
       try (var in = Files.newInputStream(path)) {
-        byte[] mark = in.readNBytes(2);
-        if (mark.length == 2 && (mark[0] & 0xff) == 0xff && (mark[1] & 0xff) == 0xfe) {
-          return StandardCharsets.UTF_16;
-        }
-        if (mark.length == 2 && (mark[0] & 0xff) == 0xfe && (mark[1] & 0xff) == 0xff) {
-          return StandardCharsets.UTF_16;
+        byte[] head = in.readNBytes(64);
+        if (head.length >= 2) {
+          int mark = ((head[0] & 0xff) << 8) | (head[1] & 0xff);
+          if (mark == 0xfffe || mark == 0xfeff) {
+            return StandardCharsets.UTF_16;
+          }
+          if (head[0] != 0 && head[1] == 0) {
+            return StandardCharsets.UTF_16LE;
+          }
+          if (head[0] == 0 && head[1] != 0) {
+            return StandardCharsets.UTF_16BE;
+          }
         }
       }
       try {
@@ -146,7 +185,8 @@ final class CsvFiles implements TabularFile {
     @Override
     public String name() {
       String file = fileName(path);
-      return file.substring(0, file.length() - ".csv".length());
+      int dot = file.lastIndexOf('.');
+      return dot > 0 ? file.substring(0, dot) : file;
     }
 
     @Override
@@ -155,11 +195,12 @@ final class CsvFiles implements TabularFile {
     }
 
     @Override
-    public void forEachRow(Consumer<Row> each) throws UnusableInput {
+    public Surroundings forEachRow(Consumer<Row> each) throws UnusableInput {
       try (BufferedReader in = reader(path, charset);
           CsvReader<CsvRecord> csv =
               CsvReader.builder()
                   .fieldSeparator(separator)
+                  .quoteCharacter(quotes ? '"' : '\0')
                   .commentStrategy(CommentStrategy.NONE)
                   .skipEmptyLines(false)
                   .allowMissingFields(true)
@@ -168,11 +209,15 @@ final class CsvFiles implements TabularFile {
         int number = 0;
         for (CsvRecord record : csv) {
           number++;
-          Row row = new Row(number, record.getFields().stream().map(Cell::text).toList());
+          Row row =
+              new Row(
+                  number,
+                  record.getFields().stream().map(OutFile::asWritten).map(Cell::text).toList());
           if (!row.isBlank()) {
             each.accept(row);
           }
         }
+        return Surroundings.none();
       } catch (CsvParseException e) {
         throw new UnusableInput(
             shownName,

@@ -16,7 +16,8 @@ public interface Sheet {
   /**
    * Hands over every row that holds something, from the top. May be called again.
    *
+   * @return what stands around the cells
    * @throws UnusableInput where the file turns out to be damaged
    */
-  void forEachRow(Consumer<Row> each) throws UnusableInput;
+  Surroundings forEachRow(Consumer<Row> each) throws UnusableInput;
 }

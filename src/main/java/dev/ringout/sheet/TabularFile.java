@@ -48,11 +48,15 @@ public interface TabularFile extends Closeable {
   private static TabularFile openFile(Path path, String shownName, Problems problems)
       throws IOException, UnusableInput {
     String name = String.valueOf(path.getFileName()).toLowerCase(Locale.ROOT);
-    boolean calledWorkbook = name.endsWith(".xlsx") || name.endsWith(".xls");
+    boolean calledOpenDocument = name.endsWith(".ods");
+    boolean calledWorkbook = name.endsWith(".xlsx") || name.endsWith(".xls") || calledOpenDocument;
     if (calledWorkbook && Files.size(path) == 0) {
       throw new UnusableInput(shownName, Reason.NOT_UNDERSTOOD, "is an empty file, not a workbook");
     }
     FileMagic magic = Files.size(path) == 0 ? FileMagic.UNKNOWN : magic(path);
+    if (OdsFile.isOne(path)) {
+      return OdsFile.open(path, shownName);
+    }
     if (magic == FileMagic.OOXML) {
       return XlsxFile.open(path, shownName);
     }
@@ -65,13 +69,13 @@ public interface TabularFile extends Closeable {
           Reason.NOT_UNDERSTOOD,
           "is called a workbook, but its content is not one; if it is a text file, name it .csv");
     }
-    if (name.endsWith(".csv")) {
+    if (CsvFiles.isText(path)) {
       return CsvFiles.single(path, shownName, problems);
     }
     throw new UnusableInput(
         shownName,
         Reason.NOT_UNDERSTOOD,
-        "is no kind of table that is read here: .xlsx, .xls, .csv or a folder of .csv");
+        "is no kind of table that is read here: .xlsx, .xls, .ods, .csv or a folder of .csv");
   }
 
   private static FileMagic magic(Path path) throws IOException {

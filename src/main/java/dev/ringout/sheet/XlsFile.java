@@ -6,15 +6,26 @@ import dev.ringout.source.UnusableInput.Reason;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.apache.poi.EncryptedDocumentException;
+import org.apache.poi.hssf.usermodel.HSSFCell;
+import org.apache.poi.hssf.usermodel.HSSFFont;
+import org.apache.poi.hssf.usermodel.HSSFRichTextString;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.hssf.util.HSSFColor;
 import org.apache.poi.poifs.crypt.Decryptor;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.usermodel.SheetVisibility;
 
 /** Workbooks of the older kind, which are small enough to stand in memory (65,536 rows a sheet). */
 final class XlsFile implements TabularFile {
@@ -78,8 +89,15 @@ final class XlsFile implements TabularFile {
     }
 
     @Override
-    public void forEachRow(Consumer<Row> each) {
+    public Surroundings forEachRow(Consumer<Row> each) {
+      SortedSet<Integer> hiddenRows = new TreeSet<>();
+      SortedSet<Integer> hiddenColumns = new TreeSet<>();
+      Map<Surroundings.Spot, String> comments = new LinkedHashMap<>();
+      int widest = 0;
       for (var stored : sheet) {
+        if (stored.getZeroHeight()) {
+          hiddenRows.add(stored.getRowNum() + 1);
+        }
         List<Cell> cells = new ArrayList<>();
         for (var cell : stored) {
           while (cells.size() < cell.getColumnIndex()) {
@@ -87,14 +105,91 @@ final class XlsFile implements TabularFile {
           }
           cells.add(cell(cell));
         }
+        widest = Math.max(widest, cells.size());
         Row row = new Row(stored.getRowNum() + 1, List.copyOf(cells));
         if (!row.isBlank()) {
           each.accept(row);
         }
       }
+      for (int column = 0; column < widest; column++) {
+        if (sheet.isColumnHidden(column)) {
+          hiddenColumns.add(column + 1);
+        }
+      }
+      new TreeMap<>(sheet.getCellComments())
+          .forEach(
+              (address, comment) ->
+                  comments.put(
+                      new Surroundings.Spot(address.getRow() + 1, address.getColumn() + 1),
+                      comment.getString().getString().strip()));
+      boolean hidden =
+          sheet.getWorkbook().getSheetVisibility(sheet.getWorkbook().getSheetIndex(sheet))
+              != SheetVisibility.VISIBLE;
+      return new Surroundings(hidden, isFiltered(), hiddenRows, hiddenColumns, merges(), comments);
+    }
+
+    /** The older format keeps a filter's range under a name of its own. */
+    private boolean isFiltered() {
+      int index = sheet.getWorkbook().getSheetIndex(sheet);
+      return sheet.getWorkbook().getAllNames().stream()
+          .anyMatch(
+              name ->
+                  name.getSheetIndex() == index
+                      && name.getNameName().toLowerCase(Locale.ROOT).contains("filterdatabase"));
+    }
+
+    private List<Surroundings.Merge> merges() {
+      return sheet.getMergedRegions().stream()
+          .map(
+              region ->
+                  new Surroundings.Merge(
+                      region.getFirstRow() + 1,
+                      region.getFirstColumn() + 1,
+                      region.getLastRow() + 1,
+                      region.getLastColumn() + 1))
+          .toList();
     }
 
     private static Cell cell(org.apache.poi.ss.usermodel.Cell stored) {
+      Cell cell = plain(stored);
+      return cell.isBlank() ? cell : cell.in(ink((HSSFCell) stored, cell));
+    }
+
+    private static Cell.Ink ink(HSSFCell stored, Cell cell) {
+      HSSFWorkbook workbook = stored.getSheet().getWorkbook();
+      HSSFFont font = stored.getCellStyle().getFont(workbook);
+      boolean struck = font.getStrikeout();
+      boolean red = isRed(font, workbook);
+      boolean text = stored.getCellType() == CellType.STRING;
+      HSSFRichTextString rich = text ? stored.getRichStringCellValue() : new HSSFRichTextString("");
+      if (rich.numFormattingRuns() == 0) {
+        return struck ? new Cell.Ink(true, "", red) : red ? Cell.Ink.RED : Cell.Ink.PLAIN;
+      }
+      StringBuilder left = new StringBuilder();
+      for (int i = 0; i < cell.text().length(); i++) {
+        short index = rich.getFontAtIndex(i);
+        HSSFFont own = index == HSSFRichTextString.NO_FONT ? font : workbook.getFontAt(index);
+        struck |= own.getStrikeout();
+        red |= isRed(own, workbook);
+        if (!own.getStrikeout()) {
+          left.append(cell.text().charAt(i));
+        }
+      }
+      return struck
+          ? new Cell.Ink(true, left.toString(), red)
+          : red ? Cell.Ink.RED : Cell.Ink.PLAIN;
+    }
+
+    private static boolean isRed(HSSFFont font, HSSFWorkbook workbook) {
+      HSSFColor colour = font.getHSSFColor(workbook);
+      if (colour == null) {
+        return false;
+      }
+      short[] mixture = colour.getTriplet();
+      return XlsxStyles.isRed(mixture[0], mixture[1], mixture[2]);
+    }
+
+    private static Cell plain(org.apache.poi.ss.usermodel.Cell stored) {
       CellType type =
           stored.getCellType() == CellType.FORMULA
               ? stored.getCachedFormulaResultType()

@@ -8,12 +8,15 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.openxml4j.opc.PackageRelationship;
+import org.apache.poi.openxml4j.opc.PackageRelationshipTypes;
 import org.apache.poi.util.XMLHelper;
 import org.apache.poi.xssf.eventusermodel.XSSFReader;
 import org.apache.poi.xssf.usermodel.XSSFRelation;
@@ -103,7 +106,7 @@ final class XlsxFile implements TabularFile {
   public List<Sheet> sheets() {
     List<Sheet> sheets = new ArrayList<>();
     for (XlsxWorkbook.Entry entry : workbook.sheets()) {
-      sheets.add(new XlsxSheet(entry.name(), entry.relationId()));
+      sheets.add(new XlsxSheet(entry));
     }
     return List.copyOf(sheets);
   }
@@ -120,28 +123,28 @@ final class XlsxFile implements TabularFile {
   }
 
   private final class XlsxSheet implements Sheet {
-    private final String name;
-    private final String relationId;
+    private final XlsxWorkbook.Entry entry;
 
-    XlsxSheet(String name, String relationId) {
-      this.name = name;
-      this.relationId = relationId;
+    XlsxSheet(XlsxWorkbook.Entry entry) {
+      this.entry = entry;
     }
 
     @Override
     public String name() {
-      return name;
+      return entry.name();
     }
 
     @Override
     public Place place() {
-      return Place.of(shownName, name);
+      return Place.of(shownName, entry.name());
     }
 
     @Override
-    public void forEachRow(Consumer<Row> each) throws UnusableInput {
-      try (InputStream in = reader.getSheet(relationId)) {
-        parse(in, new XlsxRows(strings, styles, workbook.dates1904(), each));
+    public Surroundings forEachRow(Consumer<Row> each) throws UnusableInput {
+      try (InputStream in = reader.getSheet(entry.relationId())) {
+        XlsxRows rows = new XlsxRows(strings, styles, workbook.dates1904(), each);
+        parse(in, rows);
+        return rows.surroundings(entry.hidden(), comments());
       } catch (IOException
           | OpenXML4JException
           | SAXException
@@ -149,6 +152,25 @@ final class XlsxFile implements TabularFile {
           | XlsxRows.Damaged e) {
         throw damaged(shownName, e);
       }
+    }
+
+    private Map<Surroundings.Spot, String> comments()
+        throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
+      PackagePart book =
+          container.getPartsByRelationshipType(PackageRelationshipTypes.CORE_DOCUMENT).get(0);
+      PackageRelationship toSheet = book.getRelationship(entry.relationId());
+      if (toSheet == null) {
+        return Map.of();
+      }
+      PackagePart sheet = book.getRelatedPart(toSheet);
+      XlsxComments comments = new XlsxComments();
+      for (PackageRelationship relationship :
+          sheet.getRelationshipsByType(XSSFRelation.SHEET_COMMENTS.getRelation())) {
+        try (InputStream in = sheet.getRelatedPart(relationship).getInputStream()) {
+          parse(in, comments);
+        }
+      }
+      return comments.comments();
     }
   }
 }

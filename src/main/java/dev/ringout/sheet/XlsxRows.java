@@ -2,18 +2,28 @@ package dev.ringout.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** Turns a sheet's XML events into rows. */
 final class XlsxRows extends DefaultHandler {
+  private static final int MOST_COLUMNS = 16_384;
+
   private final XlsxStrings strings;
   private final XlsxStyles styles;
   private final boolean dates1904;
   private final Consumer<Row> each;
 
   private final StringBuilder value = new StringBuilder();
+  private final XlsxRuns inline = new XlsxRuns();
+  private final SortedSet<Integer> hiddenRows = new TreeSet<>();
+  private final SortedSet<Integer> hiddenColumns = new TreeSet<>();
+  private final List<Surroundings.Merge> merges = new ArrayList<>();
+  private boolean filtered;
   private List<Cell> cells = new ArrayList<>();
   private int rowNumber;
   private int column;
@@ -22,7 +32,6 @@ final class XlsxRows extends DefaultHandler {
   private boolean collecting;
   private boolean hasValue;
   private boolean hasFormula;
-  private boolean phonetic;
 
   XlsxRows(XlsxStrings strings, XlsxStyles styles, boolean dates1904, Consumer<Row> each) {
     this.strings = strings;
@@ -49,14 +58,50 @@ final class XlsxRows extends DefaultHandler {
         collecting = true;
         hasValue = true;
       }
-      case "t" -> {
-        collecting = !phonetic;
+      case "f" -> hasFormula = true;
+      case "is" -> {
+        inline.clear();
         hasValue = true;
       }
-      case "f" -> hasFormula = true;
-      case "rPh" -> phonetic = true;
-      default -> {}
+      case "col" -> startColumn(attributes);
+      case "autoFilter" -> filtered = true;
+      case "mergeCell" -> startMerge(attributes);
+      default -> inline.start(local, attributes);
     }
+  }
+
+  /** What stands around the cells, once the sheet has been read to its end. */
+  Surroundings surroundings(boolean hidden, Map<Surroundings.Spot, String> comments) {
+    return new Surroundings(hidden, filtered, hiddenRows, hiddenColumns, merges, comments);
+  }
+
+  private static boolean isOn(String value) {
+    return "1".equals(value) || "true".equals(value);
+  }
+
+  private void startColumn(Attributes attributes) {
+    String first = attributes.getValue("min");
+    String last = attributes.getValue("max");
+    if (isOn(attributes.getValue("hidden")) && first != null && last != null) {
+      int end = Math.min(number(last), MOST_COLUMNS);
+      for (int one = number(first); one <= end; one++) {
+        hiddenColumns.add(one);
+      }
+    }
+  }
+
+  private void startMerge(Attributes attributes) {
+    String reference = attributes.getValue("ref");
+    String[] corners = reference == null ? new String[0] : reference.split(":", -1);
+    if (corners.length == 2) {
+      merges.add(
+          new Surroundings.Merge(
+              rowOf(corners[0]), columnOf(corners[0]), rowOf(corners[1]), columnOf(corners[1])));
+    }
+  }
+
+  private int rowOf(String reference) {
+    return number(reference.replaceFirst("^[A-Z]+", ""));
   }
 
   private void startRow(Attributes attributes) {
@@ -64,6 +109,9 @@ final class XlsxRows extends DefaultHandler {
     rowNumber = number == null ? rowNumber + 1 : number(number);
     column = 0;
     cells = new ArrayList<>();
+    if (isOn(attributes.getValue("hidden"))) {
+      hiddenRows.add(rowNumber);
+    }
   }
 
   private void startCell(Attributes attributes) {
@@ -82,14 +130,15 @@ final class XlsxRows extends DefaultHandler {
   public void characters(char[] characters, int start, int length) {
     if (collecting) {
       value.append(characters, start, length);
+    } else {
+      inline.characters(characters, start, length);
     }
   }
 
   @Override
   public void endElement(String uri, String local, String qualified) {
     switch (local) {
-      case "v", "t" -> collecting = false;
-      case "rPh" -> phonetic = false;
+      case "v" -> collecting = false;
       case "c" -> endCell();
       case "row" -> {
         Row row = new Row(rowNumber, List.copyOf(cells));
@@ -97,7 +146,7 @@ final class XlsxRows extends DefaultHandler {
           each.accept(row);
         }
       }
-      default -> {}
+      default -> inline.end(local);
     }
   }
 
@@ -109,7 +158,24 @@ final class XlsxRows extends DefaultHandler {
     while (cells.size() < column - 1) {
       cells.add(Cell.EMPTY);
     }
-    cells.add(cell);
+    cells.add(cell.in(ink(cell)));
+  }
+
+  /** The ink of the text's own runs, else that of the cell's style. */
+  private Cell.Ink ink(Cell cell) {
+    if (styles.isStruck(style)) {
+      return new Cell.Ink(true, "", styles.isRed(style));
+    }
+    Cell.Ink own =
+        switch (type) {
+          case "s" -> strings.ink(number(value.toString()));
+          case "inlineStr" -> inline.ink();
+          default -> Cell.Ink.PLAIN;
+        };
+    if (!own.equals(Cell.Ink.PLAIN)) {
+      return own;
+    }
+    return styles.isRed(style) && !cell.isBlank() ? Cell.Ink.RED : Cell.Ink.PLAIN;
   }
 
   private Cell withoutValue() {
@@ -121,7 +187,8 @@ final class XlsxRows extends DefaultHandler {
       case "s" -> Cell.text(sharedString(stored));
       case "b" -> new Cell(Cell.Kind.BOOLEAN, stored.equals("1") ? "TRUE" : "FALSE");
       case "e" -> new Cell(Cell.Kind.ERROR, stored);
-      case "str", "inlineStr" -> Cell.text(stored);
+      case "str" -> Cell.text(stored);
+      case "inlineStr" -> Cell.text(inline.text());
       case "d" -> new Cell(Cell.Kind.DATE, stored);
       default -> stored.isBlank() ? withoutValue() : numeral(stored);
     };
@@ -160,7 +227,7 @@ final class XlsxRows extends DefaultHandler {
       }
       column = column * 26 + (c - 'A' + 1);
     }
-    if (column < 1 || column > 16_384) {
+    if (column < 1 || column > MOST_COLUMNS) {
       throw new Damaged("a cell is addressed \"" + reference + "\"");
     }
     return column;

@@ -1,7 +1,9 @@
 package dev.ringout.sheet;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
@@ -12,9 +14,8 @@ import org.xml.sax.helpers.DefaultHandler;
  */
 final class XlsxStrings extends DefaultHandler {
   private final List<String> texts = new ArrayList<>();
-  private final StringBuilder text = new StringBuilder();
-  private boolean inText;
-  private boolean inPhonetic;
+  private final Map<Integer, Cell.Ink> inks = new HashMap<>();
+  private final XlsxRuns runs = new XlsxRuns();
 
   int size() {
     return texts.size();
@@ -24,30 +25,34 @@ final class XlsxStrings extends DefaultHandler {
     return texts.get(index);
   }
 
+  /** How a text's own runs are marked. */
+  Cell.Ink ink(int index) {
+    return inks.getOrDefault(index, Cell.Ink.PLAIN);
+  }
+
   @Override
   public void startElement(String uri, String local, String qualified, Attributes attributes) {
-    switch (local) {
-      case "si" -> text.setLength(0);
-      case "rPh" -> inPhonetic = true;
-      case "t" -> inText = !inPhonetic;
-      default -> {}
+    if (local.equals("si")) {
+      runs.clear();
+    } else {
+      runs.start(local, attributes);
     }
   }
 
   @Override
   public void characters(char[] characters, int start, int length) {
-    if (inText) {
-      text.append(characters, start, length);
-    }
+    runs.characters(characters, start, length);
   }
 
   @Override
   public void endElement(String uri, String local, String qualified) {
-    switch (local) {
-      case "si" -> texts.add(text.toString());
-      case "rPh" -> inPhonetic = false;
-      case "t" -> inText = false;
-      default -> {}
+    if (local.equals("si")) {
+      if (!runs.ink().equals(Cell.Ink.PLAIN)) {
+        inks.put(texts.size(), runs.ink());
+      }
+      texts.add(runs.text());
+    } else {
+      runs.end(local);
     }
   }
 }

@@ -10,12 +10,17 @@ import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
 /**
- * Which cell styles show a number as a date. Read here rather than through the library's style
- * table, which loads its whole XML binding for this one question.
+ * Which cell styles show a number as a date, strike a text through or write it in red. Read here
+ * rather than through the library's style table, which loads its whole XML binding for this one
+ * question.
  */
 final class XlsxStyles extends DefaultHandler {
   private final Map<Integer, String> formats = new HashMap<>();
   private final List<Integer> formatOfStyle = new ArrayList<>();
+  private final List<Boolean> struckFonts = new ArrayList<>();
+  private final List<Boolean> redFonts = new ArrayList<>();
+  private final List<Integer> fontOfStyle = new ArrayList<>();
+  private boolean inFonts;
   private boolean inCellStyles;
 
   /** Whether cells of this style show dates. */
@@ -26,6 +31,50 @@ final class XlsxStyles extends DefaultHandler {
     int format = formatOfStyle.get(style);
     String code = formats.getOrDefault(format, builtin(format));
     return DateUtil.isADateFormat(format, code);
+  }
+
+  /** Whether cells of this style strike their text through. */
+  boolean isStruck(int style) {
+    return fontIs(struckFonts, style);
+  }
+
+  /** Whether cells of this style are written in red. */
+  boolean isRed(int style) {
+    return fontIs(redFonts, style);
+  }
+
+  private boolean fontIs(List<Boolean> fonts, int style) {
+    if (style < 0 || style >= fontOfStyle.size()) {
+      return false;
+    }
+    int font = fontOfStyle.get(style);
+    return font >= 0 && font < fonts.size() && fonts.get(font);
+  }
+
+  /** Whether {@code <strike/>} or {@code <color rgb="FFFF0000"/>} and the like say yes. */
+  static boolean isOn(Attributes attributes) {
+    String value = attributes.getValue("val");
+    return value == null || value.equals("1") || value.equals("true");
+  }
+
+  /** A red that stands out: much more red than green or blue, and the palette's own. */
+  static boolean isRed(Attributes attributes) {
+    String rgb = attributes.getValue("rgb");
+    if (rgb == null || rgb.length() < 6) {
+      String indexed = attributes.getValue("indexed");
+      return "10".equals(indexed) || "2".equals(indexed);
+    }
+    try {
+      int colour = Integer.parseInt(rgb.substring(rgb.length() - 6), 16);
+      return isRed(colour >> 16, (colour >> 8) & 0xff, colour & 0xff);
+    } catch (NumberFormatException e) {
+      return false;
+    }
+  }
+
+  /** Whether a mixture of 0 to 255 each reads as red. */
+  static boolean isRed(int red, int green, int blue) {
+    return red >= 0xc0 && green <= 0x50 && blue <= 0x50;
   }
 
   private static String builtin(int format) {
@@ -39,11 +88,22 @@ final class XlsxStyles extends DefaultHandler {
       case "numFmt" ->
           formats.put(
               Integer.parseInt(attributes.getValue("numFmtId")), attributes.getValue("formatCode"));
+      case "fonts" -> inFonts = true;
+      case "font" -> {
+        if (inFonts) {
+          struckFonts.add(false);
+          redFonts.add(false);
+        }
+      }
+      case "strike" -> setLast(struckFonts, isOn(attributes));
+      case "color" -> setLast(redFonts, isRed(attributes));
       case "cellXfs" -> inCellStyles = true;
       case "xf" -> {
         if (inCellStyles) {
           String format = attributes.getValue("numFmtId");
           formatOfStyle.add(format == null ? 0 : Integer.parseInt(format));
+          String font = attributes.getValue("fontId");
+          fontOfStyle.add(font == null ? 0 : Integer.parseInt(font));
         }
       }
       default -> {}
@@ -54,6 +114,14 @@ final class XlsxStyles extends DefaultHandler {
   public void endElement(String uri, String local, String qualified) {
     if (local.equals("cellXfs")) {
       inCellStyles = false;
+    } else if (local.equals("fonts")) {
+      inFonts = false;
+    }
+  }
+
+  private void setLast(List<Boolean> fonts, boolean value) {
+    if (inFonts && !fonts.isEmpty()) {
+      fonts.set(fonts.size() - 1, value);
     }
   }
 }

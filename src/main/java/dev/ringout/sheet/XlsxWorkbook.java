@@ -10,7 +10,7 @@ final class XlsxWorkbook extends DefaultHandler {
   private final List<Entry> sheets = new ArrayList<>();
   private boolean dates1904;
 
-  record Entry(String name, String relationId) {}
+  record Entry(String name, String relationId, boolean hidden) {}
 
   List<Entry> sheets() {
     return sheets;
@@ -24,7 +24,12 @@ final class XlsxWorkbook extends DefaultHandler {
   @Override
   public void startElement(String uri, String local, String qualified, Attributes attributes) {
     if (local.equals("sheet")) {
-      sheets.add(new Entry(attributes.getValue("name"), relationId(attributes)));
+      String state = attributes.getValue("state");
+      sheets.add(
+          new Entry(
+              attributes.getValue("name"),
+              relationId(attributes),
+              state != null && !state.equals("visible")));
     } else if (local.equals("workbookPr")) {
       String value = attributes.getValue("date1904");
       dates1904 = "1".equals(value) || "true".equals(value);

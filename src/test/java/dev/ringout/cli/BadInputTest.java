@@ -197,7 +197,8 @@ class BadInputTest {
 
   @Test
   void a_picture() throws IOException {
-    assertRefused(file("list.png", "\u0089PNG"), 65, "is no kind of table that is read here");
+    assertRefused(
+        file("list.png", "\u0089PNG\r\n\u001a\n"), 65, "is no kind of table that is read here");
   }
 
   @Test

@@ -1,0 +1,264 @@
+package dev.ringout.cli;
+
+import dev.ringout.imports.ImportOptions;
+import dev.ringout.imports.ImportResult;
+import dev.ringout.imports.ImportResult.SheetReport;
+import dev.ringout.imports.ImportResult.SkippedRow;
+import dev.ringout.imports.Role;
+import dev.ringout.imports.Words;
+import dev.ringout.intake.HarnessReader;
+import dev.ringout.report.HarnessSheets;
+import dev.ringout.report.ImportJson;
+import dev.ringout.report.ImportText;
+import dev.ringout.report.ProblemText;
+import dev.ringout.sheet.OutFile;
+import dev.ringout.sheet.OutSheet;
+import dev.ringout.source.Problem;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code ringout import}: a wire list in any layout. */
+@Command(
+    name = "import",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "Reads a wire list as somebody else laid it out: says how every column was understood,"
+            + " accounts for every row, reports every suspect cell, and writes a harness file."
+            + " Without -o it only shows its understanding.")
+final class ImportCommand implements Callable<Integer> {
+  private final Output output;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(
+      index = "0",
+      paramLabel = "LIST",
+      description =
+          "The list: .xlsx, .xls, .ods, .csv or any text with tabs, semicolons or commas.")
+  private Path listFile = Path.of("");
+
+  @Option(
+      names = "-o",
+      paramLabel = "HARNESS",
+      description = "Write a harness file: .xlsx, .csv (wires alone) or a folder of .csv.")
+  private Optional<Path> outputFile = Optional.empty();
+
+  @Option(names = "--force", description = "Write over an existing HARNESS.")
+  private boolean force;
+
+  @Option(names = "--json", description = "One JSON document on standard output.")
+  private boolean json;
+
+  @Option(
+      names = "--column",
+      paramLabel = "HEADING=ROLE",
+      description = "What a column is: \"Fm Term=From Pin\". May be given several times.")
+  private List<String> columns = new ArrayList<>();
+
+  @Option(
+      names = "--join-by",
+      paramLabel = "HEADING",
+      description = "Rows with the same text under HEADING are one net.")
+  private Set<String> joinBy = new LinkedHashSet<>();
+
+  @Option(
+      names = "--marks",
+      paramLabel = "MARK",
+      split = ",",
+      description = "In a matrix of marks, these are wires: --marks X,o")
+  private Set<String> marks = new LinkedHashSet<>();
+
+  @Option(
+      names = "--one-point",
+      paramLabel = "ITEM",
+      description = "An item named without a pin is one point, however often it is named.")
+  private Set<String> onePoint = new LinkedHashSet<>();
+
+  @Option(
+      names = "--profile",
+      paramLabel = "FILE",
+      description =
+          "A shop's way of writing lists: read from FILE; where FILE is not there yet, the options"
+              + " given are saved in it.")
+  private Optional<Path> profile = Optional.empty();
+
+  @Option(
+      names = "--words",
+      paramLabel = "FILE",
+      description = "More words for headings and cells, in another language for example.")
+  private List<Path> wordFiles = new ArrayList<>();
+
+  ImportCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public Integer call() {
+    ImportOptions options = options();
+    Inputs inputs = new Inputs(List.of(listFile));
+    Optional<ImportResult> read = inputs.list(listFile, words(), options);
+    if (read.isEmpty()) {
+      if (json) {
+        output.out().print(ImportJson.write(inputs.problems().list()));
+      }
+      output.err().print(ProblemText.write(inputs.problems().list()));
+      return inputs.exitCode();
+    }
+    ImportResult result = read.get();
+    List<Problem> problems =
+        Stream.concat(
+                inputs.problems().list().stream(),
+                result.findings().stream().map(finding -> finding.problem()))
+            .toList();
+    if (json) {
+      output.out().print(ImportJson.write(result));
+    } else {
+      output
+          .out()
+          .print(
+              ImportText.write(
+                  inputs.shownName(listFile),
+                  result,
+                  output.terminal() && System.getenv("NO_COLOR") == null));
+    }
+    output.err().print(ProblemText.lines(problems));
+    int written = outputFile.isPresent() ? write(outputFile.get(), result) : ExitCode.DONE;
+    if (written == ExitCode.DONE) {
+      written = saveProfile(options);
+    }
+    if (written != ExitCode.DONE) {
+      return written;
+    }
+    return result.hasErrors() || result.lostRows() > 0 ? ExitCode.NOT_UNDERSTOOD : ExitCode.DONE;
+  }
+
+  private ImportOptions options() {
+    Map<String, Role> roles = new LinkedHashMap<>();
+    Set<String> allJoinBy = new LinkedHashSet<>(joinBy);
+    Set<String> allMarks = new LinkedHashSet<>(marks);
+    Set<String> allOnePoint = new LinkedHashSet<>(onePoint);
+    if (profile.isPresent() && Files.exists(profile.get())) {
+      try {
+        ImportOptions saved = Profile.read(profile.get());
+        roles.putAll(saved.columns());
+        allJoinBy.addAll(saved.joinBy());
+        allMarks.addAll(saved.marks());
+        allOnePoint.addAll(saved.onePoint());
+      } catch (Profile.Unreadable e) {
+        throw new ParameterException(spec.commandLine(), profile.get() + " " + e.getMessage());
+      }
+    }
+    for (String column : columns) {
+      int equals = column.lastIndexOf('=');
+      String title = equals < 0 ? "" : column.substring(equals + 1);
+      Role role =
+          Role.of(title)
+              .orElseThrow(
+                  () ->
+                      new ParameterException(
+                          spec.commandLine(),
+                          "--column \""
+                              + column
+                              + "\": expected HEADING=ROLE, where ROLE is one of "
+                              + String.join(
+                                  ", ", Stream.of(Role.values()).map(Role::title).toList())));
+      roles.put(column.substring(0, equals).strip(), role);
+    }
+    return new ImportOptions(roles, allJoinBy, allMarks, allOnePoint);
+  }
+
+  private Words words() {
+    Words words = Words.standard();
+    for (Path file : wordFiles) {
+      try {
+        words.add(Profile.words(file));
+      } catch (Profile.Unreadable | IllegalArgumentException e) {
+        throw new ParameterException(spec.commandLine(), file + ": " + e.getMessage());
+      }
+    }
+    return words;
+  }
+
+  private int saveProfile(ImportOptions options) {
+    if (profile.isEmpty() || Files.exists(profile.get())) {
+      return ExitCode.DONE;
+    }
+    int written = output.write(profile.get(), Profile.text(options), false);
+    if (written == ExitCode.DONE) {
+      output.err().println("ringout: " + profile.get() + " written; it holds the options given");
+    }
+    return written;
+  }
+
+  private int write(Path file, ImportResult result) {
+    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+    List<OutSheet> sheets = new ArrayList<>(HarnessSheets.of(result.wiring(), header()));
+    notRead(result).ifPresent(sheets::add);
+    if (result.wiring().wires().isEmpty()) {
+      output.err().println("ringout: no wires, so nothing is written");
+      return ExitCode.NOT_UNDERSTOOD;
+    }
+    if (name.endsWith(".xlsx")) {
+      return output.write(file, beside -> OutFile.workbook(beside, sheets), force);
+    }
+    if (name.endsWith(".csv")) {
+      if (!result.wiring().links().isEmpty() || result.lostRows() > 0) {
+        output
+            .err()
+            .println(
+                "ringout: a single .csv holds wires alone; this list has links or rows that could"
+                    + " not be read: write an .xlsx or a folder");
+        return ExitCode.CANNOT_WRITE;
+      }
+      return output.write(file, beside -> OutFile.csv(beside, sheets.get(0)), force);
+    }
+    if (name.endsWith(".xls") || name.endsWith(".ods")) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "-o " + file + ": a harness file is written as .xlsx, .csv or a folder");
+    }
+    return output.write(file, beside -> OutFile.folder(beside, sheets), force);
+  }
+
+  private Map<String, String> header() {
+    return Map.of("imported from", String.valueOf(listFile.getFileName()));
+  }
+
+  /** The rows that may be wires and could not be read: a harness that holds any is not judged. */
+  private static Optional<OutSheet> notRead(ImportResult result) {
+    List<List<String>> rows = new ArrayList<>();
+    for (SheetReport sheet : result.sheets()) {
+      for (SkippedRow row : sheet.skipped()) {
+        if (row.lost()) {
+          rows.add(
+              List.of(
+                  sheet.sheet(),
+                  Integer.toString(row.row()),
+                  row.why(),
+                  String.join(" | ", row.cells())));
+        }
+      }
+    }
+    return rows.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new OutSheet(HarnessReader.NOT_READ, List.of("Sheet", "Row", "Why", "Cells"), rows));
+  }
+}

@@ -1,0 +1,6 @@
+package dev.ringout.harness;
+
+import java.util.List;
+
+/** What a wire list alone tells of a unit: no parts, switches or limits. */
+public record Wiring(List<Wire> wires, List<Item> items, List<PinDetail> pins, List<Link> links) {}

@@ -1,0 +1,247 @@
+package dev.ringout.imports;
+
+import dev.ringout.imports.Draft.Value;
+import dev.ringout.imports.Finding.Kind;
+import dev.ringout.intake.GaugeCell;
+import dev.ringout.intake.LengthCell;
+import dev.ringout.intake.LookAlikes;
+import dev.ringout.units.Text;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Matches wires that are listed at both ends, and says which are not. */
+final class BothEnds {
+  private static final int SAID_ONE_BY_ONE = 20;
+
+  private final PinNames pins;
+  private final Findings findings;
+  private final List<Draft> wires = new ArrayList<>();
+  private final Map<String, List<Draft>> unlisted = new LinkedHashMap<>();
+  private int matched;
+  private int oneSided;
+  private int farHasNoList;
+
+  BothEnds(PinNames pins, Findings findings) {
+    this.pins = pins;
+    this.findings = findings;
+  }
+
+  /** How many wires were found at both ends. */
+  int matched() {
+    return matched;
+  }
+
+  /** How many were found at one end though the other connector has a list of its own. */
+  int oneSided() {
+    return oneSided;
+  }
+
+  /** How many go to an item that has no list of its own. */
+  int farHasNoList() {
+    return farHasNoList;
+  }
+
+  List<Draft> match(List<Draft> drafts) {
+    Map<String, List<Draft>> byEnd = new HashMap<>();
+    for (Draft draft : drafts) {
+      if (draft.block()) {
+        byEnd.computeIfAbsent(draft.from().toString(), key -> new ArrayList<>()).add(draft);
+      }
+    }
+    Set<Draft> taken = java.util.Collections.newSetFromMap(new java.util.IdentityHashMap<>());
+    for (Draft draft : drafts) {
+      if (!draft.block()) {
+        wires.add(draft);
+      } else if (!taken.contains(draft)) {
+        taken.add(draft);
+        matchOne(draft, byEnd, taken);
+      }
+    }
+    reportUnlisted();
+    return wires;
+  }
+
+  private void matchOne(Draft draft, Map<String, List<Draft>> byEnd, Set<Draft> taken) {
+    String here = draft.from().toString();
+    String there = draft.to().toString();
+    for (Draft other : byEnd.getOrDefault(there, List.of())) {
+      if (!taken.contains(other) && other.to().toString().equals(here)) {
+        taken.add(other);
+        matched++;
+        wires.add(merge(draft, other));
+        return;
+      }
+    }
+    wires.add(draft);
+    if (!pins.hasList(draft.to().item())) {
+      farHasNoList++;
+      return;
+    }
+    oneSided++;
+    if (draft.to().hasPin() && !pins.lists(draft.to().item(), draft.to().pin())) {
+      unlisted.computeIfAbsent(draft.to().pin(), key -> new ArrayList<>()).add(draft);
+      return;
+    }
+    reportOneSided(draft, byEnd);
+  }
+
+  private void reportOneSided(Draft draft, Map<String, List<Draft>> byEnd) {
+    List<Draft> others = byEnd.getOrDefault(draft.to().toString(), List.of());
+    String says =
+        !draft.to().hasPin()
+            ? "it names no pin there"
+            : others.isEmpty()
+                ? draft.to() + "'s own row names no wire"
+                : draft.to()
+                    + "'s own row says "
+                    + others.stream()
+                        .map(other -> other.to().toString())
+                        .distinct()
+                        .collect(Collectors.joining(", "));
+    findings.warning(
+        others.isEmpty() ? Kind.ONE_SIDED : Kind.ENDS_DIFFER,
+        draft.to().place(),
+        Text.of("%s goes to %s, but %s", draft.from(), draft.to(), says),
+        meant(draft, byEnd));
+  }
+
+  /** The pin over there whose own row leads back here, or one that is a slip of the pen away. */
+  private String meant(Draft draft, Map<String, List<Draft>> byEnd) {
+    String item = draft.to().item();
+    List<String> open = new ArrayList<>();
+    for (String pin : pins.of(item)) {
+      List<Draft> rows = byEnd.getOrDefault(item + "-" + pin, List.of());
+      for (Draft row : rows) {
+        if (row.to().toString().equals(draft.from().toString())) {
+          return item + "-" + pin;
+        }
+      }
+      if (rows.isEmpty()) {
+        open.add(pin);
+      }
+    }
+    String nearest = LookAlikes.nearest(draft.to().pin(), open);
+    return nearest.isEmpty() || nearest.equals(draft.to().pin()) ? "" : item + "-" + nearest;
+  }
+
+  private void reportUnlisted() {
+    unlisted.forEach(
+        (pin, drafts) -> {
+          if (drafts.size() > SAID_ONE_BY_ONE) {
+            findings.warning(
+                Kind.ONE_SIDED,
+                drafts.get(0).to().place(),
+                Text.of(
+                    "%d rows lead to a pin %s that the other connector's own list does not have: a mark of another kind? Kept as points",
+                    drafts.size(), pin));
+          } else {
+            for (Draft draft : drafts) {
+              findings.warning(
+                  Kind.ONE_SIDED,
+                  draft.to().place(),
+                  Text.of(
+                      "%s goes to %s, but %s's own list has no pin %s",
+                      draft.from(), draft.to(), draft.to().item(), pin),
+                  LookAlikes.nearest(pin, pins.of(draft.to().item())));
+            }
+          }
+        });
+  }
+
+  /** One wire of its two rows; what they say differently is said, and the first row's stays. */
+  private Draft merge(Draft one, Draft other) {
+    Map<Role, Value> texts = new EnumMap<>(Role.class);
+    texts.putAll(one.texts());
+    other.texts().forEach(texts::putIfAbsent);
+    for (Role role : List.of(Role.GAUGE, Role.LENGTH)) {
+      if (!sameValue(role, one, other)) {
+        findings.warning(
+            Kind.ENDS_DIFFER,
+            java.util.Objects.requireNonNull(other.texts().get(role)).place(),
+            Text.of(
+                "%s to %s: %s is %s in one row and %s in the other",
+                one.from(),
+                one.to(),
+                role.title().toLowerCase(java.util.Locale.ROOT),
+                one.text(role),
+                other.text(role)));
+      }
+    }
+    if (!one.name().isEmpty() && !other.name().isEmpty() && !one.name().equals(other.name())) {
+      findings.warning(
+          Kind.ENDS_DIFFER,
+          other.place(),
+          Text.of(
+              "%s to %s: the wire is %s in one row and %s in the other",
+              one.from(), one.to(), one.name(), other.name()));
+    }
+    Map<String, String> notes = new LinkedHashMap<>(one.notes());
+    other
+        .notes()
+        .forEach(
+            (heading, text) ->
+                notes.merge(
+                    heading,
+                    text,
+                    (left, right) -> left.equals(right) ? left : left + " / " + right));
+    return new Draft(
+        one.name().isEmpty() ? other.name() : one.name(),
+        one.from(),
+        one.to(),
+        one.also(),
+        texts,
+        notes,
+        one.place(),
+        one.layout());
+  }
+
+  private static boolean sameValue(Role role, Draft one, Draft other) {
+    Value left = one.texts().get(role);
+    Value right = other.texts().get(role);
+    if (left == null || right == null || left.text().equals(right.text())) {
+      return true;
+    }
+    return role == Role.GAUGE
+        ? GaugeCell.gauge(left.text(), left.unit())
+            .value()
+            .equals(GaugeCell.gauge(right.text(), right.unit()).value())
+        : LengthCell.length(left.text(), left.unit())
+            .value()
+            .equals(LengthCell.length(right.text(), right.unit()).value());
+  }
+
+  /** Pins of a connector's own list that stand on two rows with different far ends. */
+  void reportTwice(List<Draft> drafts) {
+    Map<String, Set<String>> farEnds = new LinkedHashMap<>();
+    Map<String, Draft> last = new HashMap<>();
+    for (Draft draft : drafts) {
+      if (draft.block() && draft.from().own()) {
+        farEnds
+            .computeIfAbsent(draft.from().toString(), key -> new HashSet<>())
+            .add(draft.to().toString());
+        last.put(draft.from().toString(), draft);
+      }
+    }
+    farEnds.forEach(
+        (point, ends) -> {
+          Draft draft = last.get(point);
+          if (ends.size() > 1 && draft != null) {
+            findings.warning(
+                Kind.PIN_TWICE,
+                draft.from().place(),
+                Text.of(
+                    "%s has %d far ends: %s",
+                    point,
+                    ends.size(),
+                    ends.stream().sorted().limit(6).collect(Collectors.joining(", "))));
+          }
+        });
+  }
+}

@@ -1,0 +1,41 @@
+package dev.ringout.imports;
+
+import dev.ringout.source.Place;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A wire as its row gives it.
+ *
+ * @param also further terminals on which the same conductor lands at its far end
+ * @param texts the row's other columns that are understood
+ * @param notes the row's columns that are not, by their headings
+ * @param layout how the row's table tells its wires
+ */
+record Draft(
+    String name,
+    End from,
+    End to,
+    List<End> also,
+    Map<Role, Value> texts,
+    Map<String, String> notes,
+    Place place,
+    Layout layout) {
+
+  /** A cell's text with its place and what its heading says of units. */
+  record Value(String text, Place place, String heading, String unit) {}
+
+  String text(Role role) {
+    Value value = texts.get(role);
+    return value == null ? "" : value.text();
+  }
+
+  /** Whether the row belongs to a connector's own list of pins. */
+  boolean block() {
+    return layout == Layout.BLOCK;
+  }
+
+  Draft with(End newFrom, End newTo, List<End> newAlso) {
+    return new Draft(name, newFrom, newTo, newAlso, texts, notes, place, layout);
+  }
+}

@@ -1,0 +1,147 @@
+package dev.ringout.imports;
+
+import dev.ringout.harness.Point;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Understands the text of a wire's end. Long lists repeat their texts, so that each is read once.
+ */
+final class Ends {
+  private static final String DESIGNATOR = "\\d{0,2}[A-Z]{1,4}\\d{0,4}(?:[A-Z]\\d{1,3})?";
+  private static final Pattern POINT =
+      Pattern.compile("(" + DESIGNATOR + ")\\s?[:./-]\\s?([A-Za-z0-9+]{1,5}[*']?)");
+  private static final Pattern NAMED = Pattern.compile("([^:]{2,40}):\\s*([^:]{1,40})");
+  private static final Pattern SPACED = Pattern.compile("(.{1,40}\\S) (\\d{1,3}[A-Za-z]?)");
+  private static final Pattern DESIGNATED =
+      Pattern.compile("([A-Z]{1,4}\\d{1,4}) (\\d{1,3}[A-Za-z]?|[A-Za-z])");
+  private static final Pattern NAME_DASH_PIN =
+      Pattern.compile("([A-Z][A-Za-z ]{1,20}) - ([A-Za-z]{0,2}\\d{1,3})");
+  private static final Pattern BARE_PIN = Pattern.compile("[A-Za-z]?\\d{1,3}[A-Za-z]?|[A-Za-z]");
+  private static final Pattern RANGE =
+      Pattern.compile("([A-Za-z]*)(\\d{1,4})\\s?(?:-|\\.\\.|to|thru)\\s?([A-Za-z]*)(\\d{1,4})");
+  private static final int LONGEST_RANGE = 400;
+
+  private final Words words;
+  private final Map<String, Text> read = new HashMap<>();
+
+  /**
+   * An end as its text gives it.
+   *
+   * @param pin empty where the text names an item alone
+   */
+  record Text(String item, String pin) {}
+
+  Ends(Words words) {
+    this.words = words;
+  }
+
+  /** A full point such as {@code J1-A} or {@code TB1:3}. */
+  static boolean looksLikePoint(String text) {
+    return text.length() < 14 && POINT.matcher(text).matches();
+  }
+
+  /** A reference designator such as {@code J1} or {@code 12A05}. */
+  static boolean isDesignator(String text) {
+    return text.length() < 10 && text.matches(DESIGNATOR) && text.matches(".*\\d.*");
+  }
+
+  /** An item with its pin, or an item alone. */
+  Text parse(String text) {
+    return read.computeIfAbsent(text, this::parseNew);
+  }
+
+  private Text parseNew(String text) {
+    Matcher point = POINT.matcher(text);
+    if (point.matches()) {
+      return new Text(point.group(1), shell(point.group(2)));
+    }
+    Matcher named = NAMED.matcher(text);
+    if (named.matches()) {
+      return new Text(named.group(1).strip(), shell(named.group(2).strip()));
+    }
+    Matcher dash = NAME_DASH_PIN.matcher(text);
+    if (dash.matches()) {
+      return new Text(dash.group(1).strip(), dash.group(2));
+    }
+    Matcher spaced = SPACED.matcher(text);
+    if (spaced.matches()) {
+      return new Text(spaced.group(1), spaced.group(2));
+    }
+    Matcher designated = DESIGNATED.matcher(text);
+    if (designated.matches() && isDesignator(designated.group(1))) {
+      return new Text(designated.group(1), shell(designated.group(2)));
+    }
+    return new Text(text, "");
+  }
+
+  String shell(String pin) {
+    return words.is("shell", pin) ? Point.SHELL : pin;
+  }
+
+  /**
+   * The points of a cell that lists several: each text is a point, or after the first a pin of the
+   * same item. One text where the cell names one point, or it is not plain that there are more.
+   */
+  List<Text> parseAll(String text) {
+    String separators = text.indexOf('+') > 0 ? "\\s*\\+\\s*" : "\\s*[,;&\\n]\\s*";
+    String[] pieces = text.split(separators, -1);
+    if (pieces.length < 2) {
+      return List.of(parse(text));
+    }
+    List<Text> points = new ArrayList<>();
+    for (String piece : pieces) {
+      Text one = parse(piece);
+      if (!points.isEmpty() && BARE_PIN.matcher(piece).matches()) {
+        one = new Text(points.get(0).item(), piece);
+      }
+      if (one.pin().isEmpty() || piece.isEmpty()) {
+        return List.of(parse(text));
+      }
+      points.add(one);
+    }
+    return points;
+  }
+
+  /** Pins listed in one cell: {@code D40,D05}; one where it is not plain that there are more. */
+  static List<String> pins(String text) {
+    String[] pieces = text.split("\\s*[,;+&]\\s*", -1);
+    if (pieces.length < 2) {
+      return List.of(text);
+    }
+    String letters = pieces[0].replaceAll("\\d", "");
+    for (String piece : pieces) {
+      boolean alike = piece.replaceAll("\\d", "").equals(letters);
+      if (!piece.matches("[A-Za-z]{0,2}\\d{1,3}") || !alike) {
+        return List.of(text);
+      }
+    }
+    return List.of(pieces);
+  }
+
+  /** The pins of a range such as {@code D42-D53}, or none where the text is no range. */
+  static List<String> range(String text) {
+    Matcher range = RANGE.matcher(text);
+    if (!range.matches()) {
+      return List.of();
+    }
+    boolean alike = range.group(3).isEmpty() || range.group(3).equals(range.group(1));
+    int first = Integer.parseInt(range.group(2));
+    int last = Integer.parseInt(range.group(4));
+    if (!alike || last <= first || last - first > LONGEST_RANGE) {
+      return List.of();
+    }
+    List<String> pins = new ArrayList<>();
+    for (int number = first; number <= last; number++) {
+      String digits = Integer.toString(number);
+      String zeros = "0".repeat(Math.max(0, range.group(2).length() - digits.length()));
+      pins.add(
+          range.group(1) + (first == 0 || range.group(2).startsWith("0") ? zeros : "") + digits);
+    }
+    return pins;
+  }
+}

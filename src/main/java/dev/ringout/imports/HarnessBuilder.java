@@ -1,0 +1,343 @@
+package dev.ringout.imports;
+
+import dev.ringout.harness.Item;
+import dev.ringout.harness.Link;
+import dev.ringout.harness.PinDetail;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
+import dev.ringout.harness.Wiring;
+import dev.ringout.imports.Draft.Value;
+import dev.ringout.imports.Finding.Kind;
+import dev.ringout.intake.GaugeCell;
+import dev.ringout.intake.HarnessReader;
+import dev.ringout.intake.LengthCell;
+import dev.ringout.intake.Understood;
+import dev.ringout.source.Place;
+import dev.ringout.source.Severity;
+import dev.ringout.units.Gauge;
+import dev.ringout.units.Length;
+import dev.ringout.units.Text;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Makes a harness of what a list has told. */
+final class HarnessBuilder {
+  private static final int SAID_ONE_BY_ONE = 20;
+
+  private final Understanding list;
+  private final Words words;
+  private final ImportOptions options;
+  private final Findings findings;
+  private final Map<Place, String> comments;
+  private final PinNames pins = new PinNames();
+  private final Map<String, Place> places = new LinkedHashMap<>();
+  private final Map<String, Understood<Gauge>> gauges = new HashMap<>();
+  private final Map<String, Understood<Length>> lengths = new HashMap<>();
+  private final List<Draft> duplicates = new ArrayList<>();
+
+  HarnessBuilder(
+      Understanding list,
+      Words words,
+      ImportOptions options,
+      Findings findings,
+      Map<Place, String> comments) {
+    this.list = list;
+    this.words = words;
+    this.options = options;
+    this.findings = findings;
+    this.comments = comments;
+  }
+
+  /**
+   * What was built.
+   *
+   * @param duplicates rows that say once more what another row says
+   */
+  record Built(
+      Wiring wiring, List<Draft> duplicates, int bothEnds, int oneSided, int farHasNoList) {}
+
+  Built build(Place whole) {
+    ItemNames items = new ItemNames(list, findings);
+    items.report(whole);
+    list.namesOfPins()
+        .forEach(
+            (item, own) ->
+                own.forEach((pin, names) -> pins.add(items.of(item, whole), pin, names)));
+    pins.index();
+    List<Draft> drafts = new ArrayList<>();
+    for (Draft draft : list.drafts()) {
+      drafts.add(
+          draft.with(
+              resolved(draft.from(), items),
+              resolved(draft.to(), items),
+              draft.also().stream().map(end -> resolved(end, items)).toList()));
+    }
+    BothEnds bothEnds = new BothEnds(pins, findings);
+    bothEnds.reportTwice(drafts);
+    List<Draft> wires = withTerminals(withoutDuplicates(bothEnds.match(drafts)));
+    new ListChecks(findings).check(wires);
+    items.reportTwins(List.copyOf(places.keySet()), places);
+    List<Wire> harnessWires = new ArrayList<>();
+    List<Link> links = new ArrayList<>();
+    Set<Point> wired = new HashSet<>();
+    for (Draft draft : wires) {
+      Point from = point(draft.from());
+      Point to = point(draft.to());
+      if (from.equals(to)) {
+        findings.error(
+            Kind.PIN_TWICE, draft.place(), "a wire from " + from + " to itself; left out", "");
+        continue;
+      }
+      harnessWires.add(wire(draft, from, to));
+      Point last = to;
+      for (End end : draft.also()) {
+        links.add(new Link(last, point(end), "one conductor on both", draft.place()));
+        wired.add(point(end));
+        last = point(end);
+      }
+      wired.add(from);
+      wired.add(to);
+    }
+    joinByNames(items, links, wired);
+    Wiring wiring =
+        new Wiring(
+            List.copyOf(harnessWires), otherNames(), pinDetails(items, wired), List.copyOf(links));
+    return new Built(
+        wiring,
+        List.copyOf(duplicates),
+        bothEnds.matched(),
+        bothEnds.oneSided(),
+        bothEnds.farHasNoList());
+  }
+
+  private End resolved(End end, ItemNames items) {
+    String item = items.of(end.item(), end.place());
+    places.putIfAbsent(item, end.place());
+    String pin = Point.pinName(end.pin());
+    if (!end.own() && !pin.isEmpty() && pins.hasList(item) && !pins.lists(item, pin)) {
+      Optional<String> first = pins.resolve(item, pin);
+      if (first.isPresent()) {
+        pin = first.get();
+      }
+    }
+    return end.with(item, pin);
+  }
+
+  /** Rows that repeat a wire's number and both its ends are one wire. */
+  private List<Draft> withoutDuplicates(List<Draft> drafts) {
+    Map<String, Draft> seen = new HashMap<>();
+    List<Draft> kept = new ArrayList<>();
+    for (Draft draft : drafts) {
+      String key = draft.from() + "\t" + draft.to() + "\t" + draft.name();
+      Draft before =
+          draft.block() || !draft.from().hasPin() || !draft.to().hasPin()
+              ? null
+              : seen.putIfAbsent(key, draft);
+      if (before == null) {
+        kept.add(draft);
+      } else if (draft.name().isEmpty()) {
+        findings.warning(
+            Kind.DUPLICATE,
+            draft.place(),
+            Text.of(
+                "%s to %s stands in row %d too: two wires, or one row twice? Kept",
+                draft.from(), draft.to(), before.place().row()));
+        kept.add(draft);
+      } else {
+        findings.warning(
+            Kind.DUPLICATE,
+            draft.place(),
+            Text.of("the same wire and ends as row %d; read once", before.place().row()));
+        duplicates.add(draft);
+      }
+    }
+    return kept;
+  }
+
+  private List<Draft> withTerminals(List<Draft> drafts) {
+    Terminals terminals = new Terminals(words, options, findings);
+    for (Draft draft : drafts) {
+      terminals.look(draft.from());
+      terminals.look(draft.to());
+      draft.also().forEach(terminals::look);
+    }
+    terminals.report();
+    List<Draft> given = new ArrayList<>(drafts.size());
+    for (Draft draft : drafts) {
+      given.add(
+          draft.from().hasPin() && draft.to().hasPin()
+              ? draft
+              : draft.with(
+                  terminals.give(draft.from()),
+                  terminals.give(draft.to()),
+                  draft.also().stream().map(terminals::give).toList()));
+    }
+    return given;
+  }
+
+  private static Point point(End end) {
+    return new Point(end.item(), end.pin());
+  }
+
+  private Wire wire(Draft draft, Point from, Point to) {
+    Map<String, String> notes = new LinkedHashMap<>();
+    draft.notes().forEach((heading, text) -> notes.put(HarnessReader.noteHeading(heading), text));
+    Optional<Gauge> gauge = taken(draft, Role.GAUGE, Kind.GAUGE, gauges, GaugeCell::gauge, notes);
+    Optional<Length> length =
+        taken(draft, Role.LENGTH, Kind.LENGTH, lengths, LengthCell::length, notes);
+    if (!comments.isEmpty()) {
+      Place row = new Place(draft.place().file(), draft.place().sheet(), draft.place().row(), 0);
+      String comment = comments.getOrDefault(row, "");
+      if (!comment.isEmpty()) {
+        notes.put("Comment", comment);
+      }
+    }
+    return new Wire(
+        draft.name().isEmpty() ? from + ">" + to : draft.name(),
+        from,
+        to,
+        gauge,
+        draft.text(Role.TYPE),
+        draft.text(Role.COLOR),
+        length,
+        draft.text(Role.SIGNAL),
+        draft.text(Role.CABLE),
+        draft.text(Role.GROUP),
+        draft.text(Role.FROM_CONTACT),
+        draft.text(Role.TO_CONTACT),
+        draft.text(Role.NOTE),
+        notes.isEmpty() ? Map.of() : Collections.unmodifiableMap(notes),
+        draft.place());
+  }
+
+  private interface Reader<T> {
+    Understood<T> read(String text, String unit);
+  }
+
+  /** A value with a unit; what is none goes along as a note, and is said. */
+  private <T> Optional<T> taken(
+      Draft draft,
+      Role role,
+      Kind kind,
+      Map<String, Understood<T>> known,
+      Reader<T> reader,
+      Map<String, String> notes) {
+    Value value = draft.texts().get(role);
+    if (value == null || CellText.isNothing(value.text(), words)) {
+      return Optional.empty();
+    }
+    Understood<T> understood =
+        known.computeIfAbsent(
+            value.text() + "\t" + value.unit(), key -> reader.read(value.text(), value.unit()));
+    if (understood.value().isEmpty()) {
+      findings.add(
+          kind,
+          Severity.WARNING,
+          value.place(),
+          value.heading(),
+          understood.complaint() + "; kept as a note",
+          understood.maybe());
+      notes.put(role.title() + " as listed", value.text());
+    }
+    return understood.value();
+  }
+
+  /** Points that share a name, where the user takes the name for a net. */
+  private void joinByNames(ItemNames items, List<Link> links, Set<Point> wired) {
+    list.named()
+        .forEach(
+            (net, ends) -> {
+              Set<Point> points = new java.util.LinkedHashSet<>();
+              Place place = ends.get(0).place();
+              for (End end : ends) {
+                points.add(point(resolved(end, items)));
+              }
+              Point last = null;
+              for (Point point : points) {
+                if (last != null) {
+                  links.add(new Link(last, point, "joined by the name " + net, place));
+                  wired.add(last);
+                  wired.add(point);
+                }
+                last = point;
+              }
+            });
+  }
+
+  private List<Item> otherNames() {
+    Map<String, Item> items = new LinkedHashMap<>();
+    list.otherNames()
+        .values()
+        .forEach(
+            item ->
+                items.putIfAbsent(
+                    item,
+                    new Item(
+                        item, "", "", "", "", "", "", places.getOrDefault(item, Place.of("")))));
+    return List.copyOf(items.values());
+  }
+
+  private List<PinDetail> pinDetails(ItemNames items, Set<Point> wired) {
+    Map<Point, String> notes = new LinkedHashMap<>();
+    Map<Point, Place> where = new HashMap<>();
+    Map<Point, Integer> twice = new TreeMap<>();
+    for (SparePin spare : list.spares()) {
+      End end = resolved(spare.end(), items);
+      Point point = point(end.hasPin() ? end : end.with(end.item(), "?"));
+      where.putIfAbsent(point, end.place());
+      if (!wired.contains(point)) {
+        String before = notes.putIfAbsent(point, spare.note());
+        if (before != null && !before.equals(spare.note())) {
+          twice.merge(point, 1, Integer::sum);
+          notes.put(
+              point,
+              before.isEmpty()
+                  ? spare.note()
+                  : spare.note().isEmpty() ? before : before + " / " + spare.note());
+        }
+      }
+    }
+    reportTwice(twice, where);
+    pins.otherNames()
+        .forEach(
+            (point, names) ->
+                notes.merge(
+                    point,
+                    "also " + String.join(", ", new java.util.LinkedHashSet<>(names)),
+                    (one, other) -> one.isEmpty() ? other : one + "; " + other));
+    List<PinDetail> details = new ArrayList<>();
+    notes.forEach(
+        (point, note) ->
+            details.add(
+                new PinDetail(
+                    point,
+                    "",
+                    "",
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    note,
+                    where.getOrDefault(point, Place.of("")))));
+    return List.copyOf(details);
+  }
+
+  private void reportTwice(Map<Point, Integer> twice, Map<Point, Place> where) {
+    int said = 0;
+    for (Point point : twice.keySet()) {
+      if (said++ < SAID_ONE_BY_ONE) {
+        findings.note(
+            Kind.PIN_TWICE,
+            where.getOrDefault(point, Place.of("")),
+            point + " is listed more than once, without a wire");
+      }
+    }
+  }
+}

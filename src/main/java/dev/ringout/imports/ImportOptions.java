@@ -1,0 +1,30 @@
+package dev.ringout.imports;
+
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What the user has said about a shop's lists.
+ *
+ * @param columns headings and what they are
+ * @param joinBy headings of columns whose texts name nets: rows with the same text are one net
+ * @param marks marks of a matrix that are wires
+ * @param onePoint items without pins that are one point, however often they are named
+ */
+public record ImportOptions(
+    Map<String, Role> columns, Set<String> joinBy, Set<String> marks, Set<String> onePoint) {
+
+  /** Nothing said. */
+  public static ImportOptions none() {
+    return new ImportOptions(Map.of(), Set.of(), Set.of(), Set.of());
+  }
+
+  boolean joinsBy(String heading) {
+    return joinBy.stream()
+        .anyMatch(name -> HeadingReader.key(name).equals(HeadingReader.key(heading)));
+  }
+
+  boolean isOnePoint(String item) {
+    return onePoint.stream().anyMatch(name -> CellText.refKey(name).equals(CellText.refKey(item)));
+  }
+}

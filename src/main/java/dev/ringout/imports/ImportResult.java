@@ -1,0 +1,63 @@
+package dev.ringout.imports;
+
+import dev.ringout.harness.Wiring;
+import dev.ringout.source.Severity;
+import java.util.List;
+
+/**
+ * A list as it was understood.
+ *
+ * @param bothEnds wires that the list gives at both their ends
+ * @param oneSided wires that one end's list gives and the other's does not
+ * @param farHasNoList wires whose other end has no list of its own
+ */
+public record ImportResult(
+    List<SheetReport> sheets,
+    Wiring wiring,
+    List<Finding> findings,
+    int bothEnds,
+    int oneSided,
+    int farHasNoList) {
+
+  /**
+   * How one table of one sheet was understood; a sheet without any has one with {@link
+   * Layout#NONE}.
+   *
+   * @param range the columns of the table, such as {@code A:D}
+   * @param headingRow counted from 1, or 0 where there is none
+   */
+  public record SheetReport(
+      String sheet,
+      String range,
+      int headingRow,
+      Layout layout,
+      List<ListColumn> columns,
+      RowCounts rows,
+      int wires,
+      List<SkippedRow> skipped) {}
+
+  /** Every row is one of these: the counts add up to the total. */
+  public record RowCounts(
+      int total, int wire, int spare, int heading, int note, int blank, int skipped) {}
+
+  /**
+   * A row that holds no wire that could be read.
+   *
+   * @param lost whether there probably was one
+   * @param cells the row's texts
+   */
+  public record SkippedRow(int row, String why, boolean lost, List<String> cells) {}
+
+  /** Rows that probably hold wires and could not be read. */
+  public long lostRows() {
+    return sheets.stream()
+        .flatMap(sheet -> sheet.skipped().stream())
+        .filter(SkippedRow::lost)
+        .count();
+  }
+
+  /** Whether anything found is an error. */
+  public boolean hasErrors() {
+    return findings.stream().anyMatch(finding -> finding.problem().severity() == Severity.ERROR);
+  }
+}

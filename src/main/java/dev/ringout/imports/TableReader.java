@@ -1,0 +1,361 @@
+package dev.ringout.imports;
+
+import dev.ringout.imports.Draft.Value;
+import dev.ringout.imports.Finding.Kind;
+import dev.ringout.imports.Tally.RowKind;
+import dev.ringout.sheet.Cell;
+import dev.ringout.sheet.Row;
+import dev.ringout.source.Severity;
+import dev.ringout.units.Text;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads the rows of one table as wires, spare pins, notes and what could not be read. */
+abstract class TableReader {
+  private static final Pattern COLOR_LETTERS =
+      Pattern.compile("[RBGWYOVNP](\\s*\\+\\s*[RBGWYOVNP])+");
+  private static final Pattern PAGE =
+      Pattern.compile("(?i)(sheet|page)\\s*\\d+(\\s*(of|/)\\s*\\d+)?|.*cont(inue|'?)d.*");
+
+  final ListTable table;
+  final Words words;
+  final Ends ends;
+  final Findings findings;
+  final TableCells cells;
+  final Tally tally = new Tally();
+  final Understanding into;
+  private String section = "";
+
+  TableReader(ListTable table, Words words, Ends ends, Findings findings, Understanding into) {
+    this.table = table;
+    this.words = words;
+    this.ends = ends;
+    this.findings = findings;
+    this.into = into;
+    this.cells = new TableCells(table, words, findings);
+  }
+
+  static TableReader of(
+      ListTable table,
+      Words words,
+      Ends ends,
+      ImportOptions options,
+      Findings findings,
+      Understanding into) {
+    return switch (table.layout()) {
+      case FROM_TO -> new FromToReader(table, words, ends, findings, into);
+      case BLOCK, ITEM_TO_POINTS, OPEN_ENDED, PIN_NAMES ->
+          new BlockReader(table, words, ends, options, findings, into);
+      case ROW_NETS -> new RowNetReader(table, words, ends, options, findings, into);
+      case MARKS -> new MarksReader(table, words, ends, options, findings, into);
+      case NONE -> new NothingReader(table, words, ends, findings, into);
+    };
+  }
+
+  /** Reads every row, and says once what holds for the table as a whole. */
+  final Tally read() {
+    for (Row row : table.body()) {
+      cells.start();
+      RowKind kind = frame(row);
+      if (kind == RowKind.WIRE) {
+        readRow(row);
+      } else if (kind != RowKind.SKIPPED) {
+        tally.count(kind);
+      }
+    }
+    finish();
+    cells.report();
+    return tally;
+  }
+
+  /** Reads a row that may hold a wire, and counts it. */
+  abstract void readRow(Row row);
+
+  /** Called after the last row. */
+  void finish() {}
+
+  /** The connector that the last section title named, or empty. */
+  String section() {
+    return section;
+  }
+
+  private RowKind frame(Row row) {
+    int filled = 0;
+    int struck = 0;
+    int same = 0;
+    int headings = 0;
+    String only = "";
+    boolean deleted = false;
+    for (ListColumn column : table.columns()) {
+      Cell cell = row.cell(column.index());
+      boolean headed = !column.heading().isEmpty();
+      headings += headed ? 1 : 0;
+      if (cell.isBlank()) {
+        continue;
+      }
+      filled++;
+      only = cell.text();
+      struck += cell.isStruck() ? 1 : 0;
+      same += headed && isSame(cell.text(), column.heading()) ? 1 : 0;
+      boolean remark = column.role() == Role.NOTE || column.role() == Role.KEEP;
+      deleted |= remark && cell.text().length() < 14 && words.is("deleted", cell.text());
+    }
+    if (filled == 0) {
+      return RowKind.BLANK;
+    }
+    if (same >= 2 && same * 4 >= Math.min(filled, headings) * 3) {
+      return RowKind.HEADING;
+    }
+    if (struck * 2 > filled || endsAreStruck(row)) {
+      findings.warning(
+          Kind.STRUCK, table.place(row), "the row is struck through: taken as deleted");
+      tally.skip(row.number(), "struck through: taken as deleted", false);
+      return RowKind.SKIPPED;
+    }
+    if (deleted) {
+      findings.warning(Kind.STRUCK, table.place(row), "the row says that it is deleted");
+      tally.skip(row.number(), "says that it is deleted", false);
+      return RowKind.SKIPPED;
+    }
+    if (filled <= 2) {
+      return shortRow(row, filled, CellText.clean(only));
+    }
+    return RowKind.WIRE;
+  }
+
+  private static boolean isSame(String text, String heading) {
+    return text.length() <= heading.length() + 4
+        && HeadingReader.key(text).equals(HeadingReader.key(heading));
+  }
+
+  private boolean endsAreStruck(Row row) {
+    boolean any = false;
+    for (ListColumn column : table.columns()) {
+      boolean end =
+          switch (column.role()) {
+            case FROM, FROM_PIN, TO, TO_PIN, FAR, FAR_PIN, PIN -> true;
+            default -> false;
+          };
+      Cell cell = row.cell(column.index());
+      if (end && !cell.isBlank()) {
+        if (!cell.isStruck()) {
+          return false;
+        }
+        any = true;
+      }
+    }
+    return any;
+  }
+
+  /** A row of one or two cells: a title, the page's furniture, a note, or after all a wire. */
+  private RowKind shortRow(Row row, int filled, String only) {
+    for (ListColumn column : table.columns()) {
+      String text = CellText.clean(row.cell(column.index()).text());
+      if (!text.isEmpty() && (words.is("furniture", text) || PAGE.matcher(text).matches())) {
+        return RowKind.NOTE;
+      }
+      if (text.startsWith("#") && text.length() > 1) {
+        return RowKind.NOTE;
+      }
+    }
+    if (isTitle(row, filled)) {
+      section = title(row);
+      cells.forget();
+      return RowKind.NOTE;
+    }
+    boolean remark = filled == 1 && only.length() > 24 && only.indexOf(' ') > 0;
+    return remark ? RowKind.NOTE : RowKind.WIRE;
+  }
+
+  /** A designator that stands where no pin or wire can: {@code J1 - POWER}. */
+  private boolean isTitle(Row row, int filled) {
+    if (table.layout() == Layout.FROM_TO && table.headingRow() > 0) {
+      return false;
+    }
+    String text = firstText(row);
+    boolean block =
+        table.layout() == Layout.BLOCK
+            || table.layout() == Layout.PIN_NAMES
+            || table.layout() == Layout.OPEN_ENDED;
+    if (!block || title(row).isEmpty()) {
+      return false;
+    }
+    boolean besidePins = row.cell(ownPinColumn()).isBlank();
+    boolean headless = table.headingRow() == 0 && !CellText.isDigits(text);
+    return headless
+        || (filled == 1 && (besidePins || !pinsLookLikeItems()) && farIsBlank(row, text));
+  }
+
+  /** Whether the table's pins are named as other lists name their items: {@code D18}. */
+  private boolean pinsLookLikeItems() {
+    int alike = 0;
+    int pins = 0;
+    for (Row row : table.body()) {
+      String text = CellText.clean(row.cell(ownPinColumn()).text());
+      if (!text.isEmpty()) {
+        pins++;
+        alike += Ends.isDesignator(text.split("[ (,]", 2)[0]) ? 1 : 0;
+      }
+    }
+    return alike * 3 >= pins;
+  }
+
+  private boolean farIsBlank(Row row, String text) {
+    return cells
+        .column(Role.FAR)
+        .map(column -> CellText.clean(row.cell(column.index()).text()))
+        .filter(far -> !far.isEmpty() && !far.equals(text))
+        .isEmpty();
+  }
+
+  private int ownPinColumn() {
+    return cells.column(Role.PIN).map(ListColumn::index).orElse(table.firstColumn());
+  }
+
+  private String firstText(Row row) {
+    for (ListColumn column : table.columns()) {
+      String text = CellText.clean(row.cell(column.index()).text());
+      if (!text.isEmpty()) {
+        return text;
+      }
+    }
+    return "";
+  }
+
+  /** The designator of a title, the last of several cells first. */
+  private String title(Row row) {
+    String found = "";
+    for (ListColumn column : table.columns()) {
+      String text = CellText.clean(row.cell(column.index()).text());
+      for (String part : text.split("[\\s,:;()]+|(?<=\\d)-|-(?=\\D)", -1)) {
+        if (Ends.isDesignator(part)) {
+          found = part;
+          break;
+        }
+      }
+    }
+    return found;
+  }
+
+  /** The row's columns that every layout has: wire number, gauge, colour, notes. */
+  final Map<Role, Value> attributes(Row row) {
+    Map<Role, Value> values = new EnumMap<>(Role.class);
+    for (ListColumn column : table.columns()) {
+      switch (column.role()) {
+        case GAUGE, TYPE, COLOR, LENGTH, SIGNAL, CABLE, GROUP, FROM_CONTACT, TO_CONTACT, NOTE -> {
+          String text = cells.text(row, column);
+          if (!text.isEmpty() && !values.containsKey(column.role())) {
+            values.put(
+                column.role(),
+                new Value(text, table.place(row, column), column.heading(), column.unit()));
+          }
+        }
+        default -> {}
+      }
+    }
+    return values;
+  }
+
+  final Map<String, String> notes(Row row) {
+    Map<String, String> notes = new LinkedHashMap<>();
+    for (ListColumn column : table.columns()) {
+      if (column.role() == Role.KEEP) {
+        String text = cells.text(row, column);
+        if (!text.isEmpty()) {
+          notes.merge(
+              column.heading().isEmpty()
+                  ? "Column " + dev.ringout.source.Place.columnLetters(column.index())
+                  : column.heading(),
+              text,
+              (one, other) -> one + "; " + other);
+        }
+      }
+    }
+    return notes;
+  }
+
+  /** Adds a wire for each conductor that the row stands for: {@code R+B} is two. */
+  final void add(Row row, String name, End from, End to, List<End> also) {
+    Map<Role, Value> values = attributes(row);
+    Map<String, String> notes = notes(row);
+    Value type = values.get(Role.TYPE);
+    Value color = values.get(Role.COLOR);
+    Value several = isSeveral(type) ? type : isSeveral(color) ? color : null;
+    if (several == null || table.layout() == Layout.BLOCK) {
+      into.add(new Draft(name, from, to, also, values, notes, table.place(row), table.layout()));
+      return;
+    }
+    for (String letter : several.text().split("\\s*\\+\\s*", -1)) {
+      Map<Role, Value> own = new EnumMap<>(values);
+      own.put(Role.COLOR, new Value(letter, several.place(), several.heading(), ""));
+      if (!name.isEmpty() && !own.containsKey(Role.CABLE)) {
+        own.put(Role.CABLE, new Value(name, several.place(), several.heading(), ""));
+      }
+      String conductor = name.isEmpty() ? "" : name + "-" + letter;
+      into.add(new Draft(conductor, from, to, also, own, notes, table.place(row), table.layout()));
+    }
+    findings.note(
+        Kind.SEVERAL,
+        several.place(),
+        Text.of("\"%s\" is read as that many conductors of one cable", several.text()));
+  }
+
+  private static boolean isSeveral(@org.jspecify.annotations.Nullable Value value) {
+    if (value == null || value.text().length() > 12 || value.text().indexOf('+') < 0) {
+      return false;
+    }
+    Matcher letters = COLOR_LETTERS.matcher(value.text());
+    return letters.matches();
+  }
+
+  final void lose(Row row) {
+    tally.skip(row.number(), "a cell that the wire needs could not be read", true);
+  }
+
+  final void lose(Row row, String why) {
+    tally.skip(row.number(), why, true);
+  }
+
+  final void error(Kind kind, Row row, Role role, String text, String maybe) {
+    findings.add(
+        kind,
+        Severity.ERROR,
+        cells.place(row, role),
+        cells.column(role).map(ListColumn::heading).orElse(""),
+        text,
+        maybe);
+  }
+
+  final boolean isNothing(String text) {
+    return CellText.isNothing(text, words);
+  }
+
+  final boolean isStowed(String text) {
+    return !text.isEmpty() && text.length() < 30 && words.is("stow", text);
+  }
+
+  /** The wire is there but its end is on no contact: a point of its own. */
+  final End stowed(Row row, Role role, String text, String wire, End other) {
+    findings.warning(
+        Kind.STOWED,
+        cells.place(row, role),
+        Text.of(
+            "\"%s\": the wire ends on no contact; its end is a point of its own, STOWED-%s",
+            text, wire.isEmpty() ? other.toString() : wire));
+    return new End(
+        "STOWED", wire.isEmpty() ? other.toString() : wire, cells.place(row, role), false);
+  }
+
+  final List<End> ends(List<Ends.Text> texts, Row row, Role role) {
+    List<End> points = new ArrayList<>();
+    for (Ends.Text text : texts) {
+      points.add(new End(text.item(), text.pin(), cells.place(row, role), false));
+    }
+    return points;
+  }
+}

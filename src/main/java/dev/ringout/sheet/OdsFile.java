@@ -1,0 +1,183 @@
+package dev.ringout.sheet;
+
+import com.github.miachm.sods.OfficeAnnotation;
+import com.github.miachm.sods.Range;
+import com.github.miachm.sods.SpreadSheet;
+import dev.ringout.sheet.Surroundings.Merge;
+import dev.ringout.sheet.Surroundings.Spot;
+import dev.ringout.source.Place;
+import dev.ringout.source.UnusableInput;
+import dev.ringout.source.UnusableInput.Reason;
+import dev.ringout.units.Numbers;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+
+/**
+ * OpenDocument spreadsheets. The library reads values, merges and comments; what is struck through
+ * or red it does not know, so that {@link OdsMarks} reads it beside.
+ */
+final class OdsFile implements TabularFile {
+  private static final String TYPE = "mimetypeapplication/vnd.oasis.opendocument.spreadsheet";
+  private static final int HEAD = 128;
+
+  private final List<Sheet> sheets;
+
+  private OdsFile(List<Sheet> sheets) {
+    this.sheets = sheets;
+  }
+
+  /** Whether the file begins as the standard says such a file must: with its type, unpacked. */
+  static boolean isOne(Path path) throws IOException {
+    try (InputStream in = Files.newInputStream(path)) {
+      return new String(in.readNBytes(HEAD), StandardCharsets.ISO_8859_1).contains(TYPE);
+    }
+  }
+
+  static OdsFile open(Path path, String shownName) throws UnusableInput {
+    try {
+      SpreadSheet book = new SpreadSheet(path.toFile());
+      Map<String, OdsMarks.OfSheet> marks = OdsMarks.read(path);
+      List<Sheet> sheets = new ArrayList<>();
+      for (var sheet : book.getSheets()) {
+        sheets.add(
+            new OdsSheet(
+                sheet, marks.getOrDefault(sheet.getName(), new OdsMarks.OfSheet()), shownName));
+      }
+      return new OdsFile(List.copyOf(sheets));
+    } catch (IOException | RuntimeException e) {
+      // The library answers damage with many kinds of exception; all mean the same to the user.
+      throw new UnusableInput(
+          shownName, Reason.NOT_UNDERSTOOD, "is a damaged workbook: " + e.getMessage());
+    }
+  }
+
+  @Override
+  public List<Sheet> sheets() {
+    return sheets;
+  }
+
+  @Override
+  public boolean isSingleTable() {
+    return false;
+  }
+
+  @Override
+  public void close() {}
+
+  private record OdsSheet(
+      com.github.miachm.sods.Sheet sheet, OdsMarks.OfSheet marks, String shownName)
+      implements Sheet {
+
+    @Override
+    public String name() {
+      return sheet.getName();
+    }
+
+    @Override
+    public Place place() {
+      return Place.of(shownName, name());
+    }
+
+    @Override
+    public Surroundings forEachRow(Consumer<Row> each) {
+      SortedSet<Integer> hiddenRows = new TreeSet<>();
+      SortedSet<Integer> hiddenColumns = new TreeSet<>();
+      Map<Spot, String> comments = new LinkedHashMap<>();
+      int rows = Math.min(sheet.getMaxRows(), marks.rows());
+      int columns = Math.min(sheet.getMaxColumns(), marks.columns());
+      if (rows > 0 && columns > 0) {
+        Range all = sheet.getRange(0, 0, rows, columns);
+        Object[][] values = all.getValues();
+        String[][] formulas = all.getFormulas();
+        OfficeAnnotation[][] annotations = all.getAnnotations();
+        for (int row = 0; row < values.length; row++) {
+          if (sheet.rowIsHidden(row)) {
+            hiddenRows.add(row + 1);
+          }
+          List<Cell> cells = new ArrayList<>();
+          for (int column = 0; column < values[row].length; column++) {
+            Spot spot = new Spot(row + 1, column + 1);
+            cells.add(cell(values[row][column], formulas[row][column]).in(marks.ink(spot)));
+            OfficeAnnotation annotation = annotations[row][column];
+            if (annotation != null && annotation.getMsg() != null) {
+              comments.put(spot, annotation.getMsg().strip());
+            }
+          }
+          Row read = new Row(row + 1, List.copyOf(cells));
+          if (!read.isBlank()) {
+            each.accept(read);
+          }
+        }
+        for (int column = 0; column < columns; column++) {
+          if (sheet.columnIsHidden(column)) {
+            hiddenColumns.add(column + 1);
+          }
+        }
+      }
+      return new Surroundings(
+          sheet.isHidden(),
+          marks.filtered(),
+          hiddenRows,
+          hiddenColumns,
+          merges(rows, columns),
+          comments);
+    }
+
+    private List<Merge> merges(int rows, int columns) {
+      Set<Merge> merges = new LinkedHashSet<>();
+      if (rows > 0 && columns > 0) {
+        for (Range range : sheet.getRange(0, 0, rows, columns).getMergedCells()) {
+          merges.add(
+              new Merge(
+                  range.getRow() + 1,
+                  range.getColumn() + 1,
+                  range.getLastRow() + 1,
+                  range.getLastColumn() + 1));
+        }
+      }
+      return List.copyOf(merges);
+    }
+
+    private static Cell cell(
+        @org.jspecify.annotations.Nullable Object value,
+        @org.jspecify.annotations.Nullable String formula) {
+      if (value == null) {
+        return formula == null ? Cell.EMPTY : new Cell(Cell.Kind.UNCALCULATED, "");
+      }
+      if (value instanceof Number number) {
+        return new Cell(Cell.Kind.NUMBER, Numbers.plain(number.doubleValue()));
+      }
+      if (value instanceof Boolean truth) {
+        return new Cell(Cell.Kind.BOOLEAN, truth ? "TRUE" : "FALSE");
+      }
+      if (value instanceof LocalDate || value instanceof LocalDateTime) {
+        return new Cell(Cell.Kind.DATE, value.toString());
+      }
+      if (value instanceof Duration duration) {
+        return new Cell(
+            Cell.Kind.DATE,
+            LocalTime.ofSecondOfDay(Math.floorMod(duration.toSeconds(), 86_400L)).toString());
+      }
+      String text = value.toString();
+      return text.startsWith("#") && text.matches("#(REF!|N/A|NAME\\?|VALUE!|DIV/0!|NUM!|NULL!)")
+          ? new Cell(Cell.Kind.ERROR, text)
+          : Cell.text(text);
+    }
+  }
+}

@@ -1,0 +1,217 @@
+package dev.ringout.sheet;
+
+import dev.ringout.sheet.Cell.Ink;
+import dev.ringout.sheet.Surroundings.Spot;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.poi.util.XMLHelper;
+import org.xml.sax.Attributes;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.XMLReader;
+import org.xml.sax.helpers.DefaultHandler;
+
+/**
+ * What is struck through, red or filtered in an OpenDocument spreadsheet (OASIS OpenDocument 1.3
+ * part 3: {@code style:text-line-through-style}, {@code fo:color}, {@code table:visibility}).
+ */
+final class OdsMarks extends DefaultHandler {
+  private static final int MOST_REPEATS = 1024;
+
+  private final Map<String, OfSheet> sheets = new HashMap<>();
+  private final Map<String, Style> styles = new HashMap<>();
+  private final List<String> columnStyles = new ArrayList<>();
+  private final StringBuilder left = new StringBuilder();
+  private OfSheet sheet = new OfSheet();
+  private String styleName = "";
+  private String cellStyle = "";
+  private String spanStyle = "";
+  private int row;
+  private int rowRepeats;
+  private int column;
+  private int cellRepeats;
+  private boolean holdsSomething;
+  private boolean inText;
+  private boolean anyText;
+  private boolean anyStruck;
+  private boolean anyRed;
+
+  private record Style(boolean struck, boolean red) {
+    static final Style PLAIN = new Style(false, false);
+  }
+
+  /** The marks of one sheet. */
+  static final class OfSheet {
+    private final Map<Spot, Ink> inks = new HashMap<>();
+    private boolean filtered;
+    private int rows;
+    private int columns;
+
+    Ink ink(Spot spot) {
+      return inks.getOrDefault(spot, Ink.PLAIN);
+    }
+
+    boolean filtered() {
+      return filtered;
+    }
+
+    /** The last row that holds something; files say more rows than that. */
+    int rows() {
+      return rows;
+    }
+
+    /** The last column that holds something. */
+    int columns() {
+      return columns;
+    }
+  }
+
+  /** Reads the marks of every sheet, by the sheets' names. */
+  static Map<String, OfSheet> read(Path path) throws IOException {
+    try (ZipFile zip = new ZipFile(path.toFile())) {
+      ZipEntry content = zip.getEntry("content.xml");
+      if (content == null) {
+        throw new IOException("it has no content.xml");
+      }
+      OdsMarks marks = new OdsMarks();
+      try (InputStream in = zip.getInputStream(content)) {
+        XMLReader xml = XMLHelper.newXMLReader();
+        xml.setContentHandler(marks);
+        xml.parse(new InputSource(in));
+      }
+      return marks.sheets;
+    } catch (SAXException | ParserConfigurationException e) {
+      throw new IOException(e.getMessage(), e);
+    }
+  }
+
+  private static String value(Attributes attributes, String name) {
+    String value = attributes.getValue(name);
+    return value == null ? "" : value;
+  }
+
+  private static int repeats(Attributes attributes, String name) {
+    String value = value(attributes, name);
+    return value.isEmpty() ? 1 : Integer.parseInt(value);
+  }
+
+  @Override
+  public void startElement(String uri, String local, String qualified, Attributes attributes) {
+    switch (qualified) {
+      case "style:style" -> styleName = value(attributes, "style:name");
+      case "style:text-properties" -> startProperties(attributes);
+      case "table:table" -> {
+        sheet = sheets.computeIfAbsent(value(attributes, "table:name"), name -> new OfSheet());
+        row = 0;
+        columnStyles.clear();
+      }
+      case "table:table-column" -> {
+        int repeats = Math.min(repeats(attributes, "table:number-columns-repeated"), MOST_REPEATS);
+        for (int i = 0; i < repeats; i++) {
+          columnStyles.add(value(attributes, "table:default-cell-style-name"));
+        }
+      }
+      case "table:table-row" -> {
+        rowRepeats = repeats(attributes, "table:number-rows-repeated");
+        column = 0;
+        sheet.filtered |= value(attributes, "table:visibility").equals("filter");
+      }
+      case "table:table-cell", "table:covered-table-cell" -> startCell(attributes);
+      case "office:annotation" -> inText = false;
+      case "text:p" -> inText = true;
+      case "text:span" -> spanStyle = value(attributes, "text:style-name");
+      default -> {}
+    }
+  }
+
+  private void startProperties(Attributes attributes) {
+    String line = value(attributes, "style:text-line-through-style");
+    String type = value(attributes, "style:text-line-through-type");
+    boolean struck =
+        (!line.isEmpty() && !line.equals("none")) || (!type.isEmpty() && !type.equals("none"));
+    String colour = value(attributes, "fo:color");
+    boolean red = false;
+    if (colour.matches("#[0-9a-fA-F]{6}")) {
+      int mixture = Integer.parseInt(colour.substring(1), 16);
+      red = XlsxStyles.isRed(mixture >> 16, (mixture >> 8) & 0xff, mixture & 0xff);
+    }
+    styles.put(styleName, new Style(struck, red));
+  }
+
+  private void startCell(Attributes attributes) {
+    cellRepeats = repeats(attributes, "table:number-columns-repeated");
+    cellStyle = value(attributes, "table:style-name");
+    if (cellStyle.isEmpty() && column < columnStyles.size()) {
+      cellStyle = columnStyles.get(column);
+    }
+    holdsSomething =
+        attributes.getValue("office:value-type") != null
+            || attributes.getValue("table:formula") != null;
+    left.setLength(0);
+    spanStyle = "";
+    anyText = false;
+    anyStruck = false;
+    anyRed = false;
+  }
+
+  private Style style(String name) {
+    return styles.getOrDefault(name, Style.PLAIN);
+  }
+
+  @Override
+  public void characters(char[] characters, int start, int length) {
+    if (!inText) {
+      return;
+    }
+    anyText = true;
+    boolean struck = style(cellStyle).struck() || style(spanStyle).struck();
+    anyRed |= style(cellStyle).red() || style(spanStyle).red();
+    if (struck) {
+      anyStruck = true;
+    } else {
+      left.append(characters, start, length);
+    }
+  }
+
+  @Override
+  public void endElement(String uri, String local, String qualified) {
+    switch (qualified) {
+      case "text:span" -> spanStyle = "";
+      case "text:p" -> inText = false;
+      case "office:annotation" -> {
+        // A comment's own text says nothing about the cell's.
+        left.setLength(0);
+        anyText = false;
+        anyStruck = false;
+        anyRed = false;
+      }
+      case "table:table-cell", "table:covered-table-cell" -> endCell();
+      case "table:table-row" -> row += rowRepeats;
+      default -> {}
+    }
+  }
+
+  private void endCell() {
+    if (holdsSomething || anyText) {
+      sheet.rows = Math.max(sheet.rows, row + Math.min(rowRepeats, MOST_REPEATS));
+      sheet.columns = Math.max(sheet.columns, column + Math.min(cellRepeats, MOST_REPEATS));
+    }
+    if (anyText && (anyStruck || anyRed)) {
+      Ink ink = anyStruck ? new Ink(true, left.toString(), anyRed) : Ink.RED;
+      for (int down = 1; down <= Math.min(rowRepeats, MOST_REPEATS); down++) {
+        for (int right = 1; right <= Math.min(cellRepeats, MOST_REPEATS); right++) {
+          sheet.inks.put(new Spot(row + down, column + right), ink);
+        }
+      }
+    }
+    column += cellRepeats;
+  }
+}

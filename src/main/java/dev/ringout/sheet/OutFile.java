@@ -1,0 +1,152 @@
+package dev.ringout.sheet;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.Font;
+import org.apache.poi.xssf.streaming.SXSSFRow;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+
+/** Writes sheets as a workbook, a folder of CSV files or one CSV file. */
+public final class OutFile {
+  private static final int WIDEST_COLUMN = 60;
+  private static final int ROWS_IN_MEMORY = 200;
+  private static final int ROWS_MEASURED = 200;
+
+  /** 1 January 1980, the earliest time a zip can say: the same sheets give the same bytes. */
+  private static final java.time.LocalDateTime NO_TIME =
+      java.time.LocalDateTime.of(1980, 1, 1, 0, 0);
+
+  private OutFile() {}
+
+  /** A workbook whose cells are all text. */
+  public static void workbook(Path file, List<OutSheet> sheets) throws IOException {
+    Path unfinished = Files.createTempFile(file.toAbsolutePath().getParent(), ".ringout", ".part");
+    try (SXSSFWorkbook workbook = new SXSSFWorkbook(ROWS_IN_MEMORY)) {
+      workbook.setCompressTempFiles(false);
+      CellStyle text = workbook.createCellStyle();
+      text.setDataFormat(workbook.createDataFormat().getFormat("@"));
+      CellStyle heading = workbook.createCellStyle();
+      Font bold = workbook.createFont();
+      bold.setBold(true);
+      heading.setFont(bold);
+      for (OutSheet sheet : sheets) {
+        write(workbook.createSheet(sheet.name()), sheet, heading, text);
+      }
+      try (OutputStream out = Files.newOutputStream(unfinished)) {
+        workbook.write(out);
+      }
+      withoutTimes(unfinished, file);
+    } finally {
+      Files.deleteIfExists(unfinished);
+    }
+  }
+
+  private static void write(SXSSFSheet to, OutSheet sheet, CellStyle heading, CellStyle text) {
+    to.createFreezePane(0, 1);
+    for (int column = 0; column < sheet.headings().size(); column++) {
+      to.setColumnWidth(column, 256 * width(sheet, column));
+    }
+    row(to.createRow(0), sheet.headings(), heading);
+    int number = 1;
+    for (List<String> cells : sheet.rows()) {
+      row(to.createRow(number++), cells, text);
+    }
+  }
+
+  private static void row(SXSSFRow row, List<String> cells, CellStyle style) {
+    for (int column = 0; column < cells.size(); column++) {
+      if (!cells.get(column).isEmpty()) {
+        var cell = row.createCell(column);
+        cell.setCellValue(cells.get(column));
+        cell.setCellStyle(style);
+      }
+    }
+  }
+
+  private static int width(OutSheet sheet, int column) {
+    int widest = sheet.headings().get(column).length();
+    for (List<String> row : sheet.rows().subList(0, Math.min(ROWS_MEASURED, sheet.rows().size()))) {
+      widest = Math.max(widest, column < row.size() ? row.get(column).length() : 0);
+    }
+    return Math.min(WIDEST_COLUMN, widest + 2);
+  }
+
+  /** Copies a workbook without the times at which its parts were written. */
+  private static void withoutTimes(Path from, Path to) throws IOException {
+    try (ZipInputStream in = new ZipInputStream(Files.newInputStream(from));
+        ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(to))) {
+      ZipEntry entry = in.getNextEntry();
+      while (entry != null) {
+        ZipEntry copy = new ZipEntry(entry.getName());
+        copy.setTimeLocal(NO_TIME);
+        out.putNextEntry(copy);
+        if (entry.getName().equals("docProps/core.xml")) {
+          out.write(undated(in).getBytes(StandardCharsets.UTF_8));
+        } else {
+          in.transferTo(out);
+        }
+        out.closeEntry();
+        entry = in.getNextEntry();
+      }
+    }
+  }
+
+  private static String undated(InputStream in) throws IOException {
+    String properties = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    return properties.replaceAll("<dcterms:created[^>]*>[^<]*</dcterms:created>", "");
+  }
+
+  /** One CSV file a sheet, in a folder that is made. */
+  public static void folder(Path folder, List<OutSheet> sheets) throws IOException {
+    Files.createDirectories(folder);
+    for (OutSheet sheet : sheets) {
+      csv(folder.resolve(sheet.name().toLowerCase(Locale.ROOT) + ".csv"), sheet);
+    }
+  }
+
+  /** One CSV file, UTF-8 with a byte-order mark, without which spreadsheets misread Ω and µ. */
+  public static void csv(Path file, OutSheet sheet) throws IOException {
+    try (OutputStream out = Files.newOutputStream(file)) {
+      out.write(new byte[] {(byte) 0xef, (byte) 0xbb, (byte) 0xbf});
+      try (CsvWriter csv =
+          CsvWriter.builder()
+              .lineDelimiter(LineDelimiter.LF)
+              .build(new java.io.OutputStreamWriter(out, StandardCharsets.UTF_8))) {
+        csv.writeRecord(sheet.headings());
+        for (List<String> row : sheet.rows()) {
+          csv.writeRecord(row.stream().map(OutFile::harmless).toList());
+        }
+      }
+    }
+  }
+
+  /**
+   * A field that no spreadsheet takes for a formula: with the apostrophe that people type before
+   * text. The reader takes it off again.
+   */
+  static String harmless(String text) {
+    return startsFormula(text) ? "'" + text : text;
+  }
+
+  static boolean startsFormula(String text) {
+    return text.length() > 1 && "=+-@".indexOf(text.charAt(0)) >= 0;
+  }
+
+  /** A field as it was before it was made harmless. */
+  static String asWritten(String text) {
+    return text.startsWith("'") && startsFormula(text.substring(1)) ? text.substring(1) : text;
+  }
+}
