@@ -1,5 +1,6 @@
 package dev.ringout.cli;
 
+import dev.ringout.imports.ColumnChoice;
 import dev.ringout.imports.ImportOptions;
 import dev.ringout.imports.ImportResult;
 import dev.ringout.imports.ImportResult.SheetReport;
@@ -69,7 +70,9 @@ final class ImportCommand implements Callable<Integer> {
   @Option(
       names = "--column",
       paramLabel = "HEADING=ROLE",
-      description = "What a column is: \"Fm Term=From Pin\". May be given several times.")
+      description =
+          "What a column is: \"Fm Term=From Pin\", \"Lg=Length (in)\"; a column without a heading by"
+              + " its letter. May be given several times.")
   private List<String> columns = new ArrayList<>();
 
   @Option(
@@ -150,7 +153,7 @@ final class ImportCommand implements Callable<Integer> {
   }
 
   private ImportOptions options() {
-    Map<String, Role> roles = new LinkedHashMap<>();
+    Map<String, ColumnChoice> roles = new LinkedHashMap<>();
     Set<String> allJoinBy = new LinkedHashSet<>(joinBy);
     Set<String> allMarks = new LinkedHashSet<>(marks);
     Set<String> allOnePoint = new LinkedHashSet<>(onePoint);
@@ -168,8 +171,8 @@ final class ImportCommand implements Callable<Integer> {
     for (String column : columns) {
       int equals = column.lastIndexOf('=');
       String title = equals < 0 ? "" : column.substring(equals + 1);
-      Role role =
-          Role.of(title)
+      ColumnChoice role =
+          ColumnChoice.of(title)
               .orElseThrow(
                   () ->
                       new ParameterException(

@@ -1,8 +1,8 @@
 package dev.ringout.cli;
 
 import com.fasterxml.jackson.jr.ob.JSON;
+import dev.ringout.imports.ColumnChoice;
 import dev.ringout.imports.ImportOptions;
-import dev.ringout.imports.Role;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -39,13 +39,13 @@ final class Profile {
     if (!FORMAT.equals(json.get("format"))) {
       throw new Unreadable("is no profile: its format should be \"" + FORMAT + "\"");
     }
-    Map<String, Role> columns = new LinkedHashMap<>();
+    Map<String, ColumnChoice> columns = new LinkedHashMap<>();
     if (json.get("columns") instanceof Map<?, ?> map) {
       for (Map.Entry<?, ?> entry : map.entrySet()) {
         String title = String.valueOf(entry.getValue());
         columns.put(
             String.valueOf(entry.getKey()),
-            Role.of(title)
+            ColumnChoice.of(title)
                 .orElseThrow(
                     () -> new Unreadable("\"" + title + "\" is nothing that a column can be")));
       }
@@ -66,7 +66,7 @@ final class Profile {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("format", FORMAT);
     Map<String, String> columns = new LinkedHashMap<>();
-    options.columns().forEach((heading, role) -> columns.put(heading, role.title()));
+    options.columns().forEach((heading, role) -> columns.put(heading, role.toString()));
     json.put("columns", columns);
     json.put("joinBy", new ArrayList<>(options.joinBy()));
     json.put("marks", new ArrayList<>(options.marks()));

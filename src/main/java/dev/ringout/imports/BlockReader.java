@@ -300,9 +300,15 @@ final class BlockReader extends TableReader {
       findings.warning(
           Kind.NAMES,
           table.grid().place(table.headingRow(), 0),
-          "pins and their names, but no wires; to take pins of one name as joined, say --join-by \""
-              + cells.column(Role.SIGNAL).map(ListColumn::heading).orElse("heading")
-              + "\"");
+          "pins and their names, but no wires"
+              + cells
+                  .column(Role.SIGNAL)
+                  .map(
+                      column ->
+                          "; to take pins of one name as joined, say --join-by \""
+                              + column.heading()
+                              + "\"")
+                  .orElse(""));
     }
   }
 

@@ -26,6 +26,7 @@ final class BothEnds {
   private final Map<String, List<Draft>> unlisted = new LinkedHashMap<>();
   private int matched;
   private int oneSided;
+  private int farPinNotListed;
   private int farHasNoList;
 
   BothEnds(PinNames pins, Findings findings) {
@@ -38,7 +39,12 @@ final class BothEnds {
     return matched;
   }
 
-  /** How many were found at one end though the other connector has a list of its own. */
+  /** How many go to a pin that the other connector's own list does not have. */
+  int farPinNotListed() {
+    return farPinNotListed;
+  }
+
+  /** How many were found at one end though the other's own list has their pin. */
   int oneSided() {
     return oneSided;
   }
@@ -64,7 +70,7 @@ final class BothEnds {
         matchOne(draft, byEnd, taken);
       }
     }
-    reportUnlisted();
+    reportUnlisted(byEnd);
     return wires;
   }
 
@@ -84,11 +90,12 @@ final class BothEnds {
       farHasNoList++;
       return;
     }
-    oneSided++;
     if (draft.to().hasPin() && !pins.lists(draft.to().item(), draft.to().pin())) {
+      farPinNotListed++;
       unlisted.computeIfAbsent(draft.to().pin(), key -> new ArrayList<>()).add(draft);
       return;
     }
+    oneSided++;
     reportOneSided(draft, byEnd);
   }
 
@@ -127,11 +134,13 @@ final class BothEnds {
         open.add(pin);
       }
     }
-    String nearest = LookAlikes.nearest(draft.to().pin(), open);
+    String nearest =
+        LookAlikes.nearest(
+            draft.to().pin(), pins.lists(item, draft.to().pin()) ? open : pins.of(item));
     return nearest.isEmpty() || nearest.equals(draft.to().pin()) ? "" : item + "-" + nearest;
   }
 
-  private void reportUnlisted() {
+  private void reportUnlisted(Map<String, List<Draft>> byEnd) {
     unlisted.forEach(
         (pin, drafts) -> {
           if (drafts.size() > SAID_ONE_BY_ONE) {
@@ -149,7 +158,7 @@ final class BothEnds {
                   Text.of(
                       "%s goes to %s, but %s's own list has no pin %s",
                       draft.from(), draft.to(), draft.to().item(), pin),
-                  LookAlikes.nearest(pin, pins.of(draft.to().item())));
+                  meant(draft, byEnd));
             }
           }
         });

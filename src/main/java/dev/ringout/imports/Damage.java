@@ -292,10 +292,19 @@ final class Damage {
     }
     if (cell.text().length() <= 9
         && cell.text().length() >= 5
+        && hasMonthLetters(cell.text())
         && TEXT_DATE.matcher(cell.text()).matches()) {
       return textDate(row, column, cell.text());
     }
     return Optional.empty();
+  }
+
+  private static boolean hasMonthLetters(String text) {
+    int run = 0;
+    for (int i = 0; i < text.length() && run < 3; i++) {
+      run = Character.isLetter(text.charAt(i)) ? run + 1 : 0;
+    }
+    return run == 3;
   }
 
   /** A date that went through a text file: {@code 2-Jan} or {@code Jan-02}. */

@@ -13,6 +13,9 @@ import java.util.regex.Pattern;
  */
 final class Ends {
   private static final String DESIGNATOR = "\\d{0,2}[A-Z]{1,4}\\d{0,4}(?:[A-Z]\\d{1,3})?";
+  private static final Pattern WHOLE_DESIGNATOR = Pattern.compile(DESIGNATOR);
+  private static final Pattern LISTED = Pattern.compile("\\s*[,;&\\n]\\s*");
+  private static final Pattern ADDED = Pattern.compile("\\s*\\+\\s*");
   private static final Pattern POINT =
       Pattern.compile("(" + DESIGNATOR + ")\\s?[:./-]\\s?([A-Za-z0-9+]{1,5}[*']?)");
   private static final Pattern NAMED = Pattern.compile("([^:]{2,40}):\\s*([^:]{1,40})");
@@ -47,7 +50,16 @@ final class Ends {
 
   /** A reference designator such as {@code J1} or {@code 12A05}. */
   static boolean isDesignator(String text) {
-    return text.length() < 10 && text.matches(DESIGNATOR) && text.matches(".*\\d.*");
+    return text.length() < 10 && hasDigit(text) && WHOLE_DESIGNATOR.matcher(text).matches();
+  }
+
+  private static boolean hasDigit(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (CellText.isDigit(text.charAt(i))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** An item with its pin, or an item alone. */
@@ -88,11 +100,11 @@ final class Ends {
    * same item. One text where the cell names one point, or it is not plain that there are more.
    */
   List<Text> parseAll(String text) {
-    String separators = text.indexOf('+') > 0 ? "\\s*\\+\\s*" : "\\s*[,;&\\n]\\s*";
-    String[] pieces = text.split(separators, -1);
-    if (pieces.length < 2) {
+    if (!hasSeparator(text)) {
       return List.of(parse(text));
     }
+    Pattern separator = text.indexOf('+') > 0 ? ADDED : LISTED;
+    String[] pieces = separator.split(text, -1);
     List<Text> points = new ArrayList<>();
     for (String piece : pieces) {
       Text one = parse(piece);
@@ -107,12 +119,21 @@ final class Ends {
     return points;
   }
 
+  private static boolean hasSeparator(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if ("+,;&\n".indexOf(text.charAt(i)) >= 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Pins listed in one cell: {@code D40,D05}; one where it is not plain that there are more. */
   static List<String> pins(String text) {
-    String[] pieces = text.split("\\s*[,;+&]\\s*", -1);
-    if (pieces.length < 2) {
+    if (!hasSeparator(text)) {
       return List.of(text);
     }
+    String[] pieces = text.split("\\s*[,;+&]\\s*", -1);
     String letters = pieces[0].replaceAll("\\d", "");
     for (String piece : pieces) {
       boolean alike = piece.replaceAll("\\d", "").equals(letters);
@@ -125,6 +146,9 @@ final class Ends {
 
   /** The pins of a range such as {@code D42-D53}, or none where the text is no range. */
   static List<String> range(String text) {
+    if (text.length() < 3 || !hasDigit(text)) {
+      return List.of();
+    }
     Matcher range = RANGE.matcher(text);
     if (!range.matches()) {
       return List.of();

@@ -42,6 +42,7 @@ final class HarnessBuilder {
   private final Map<String, Place> places = new LinkedHashMap<>();
   private final Map<String, Understood<Gauge>> gauges = new HashMap<>();
   private final Map<String, Understood<Length>> lengths = new HashMap<>();
+  private final Map<Column, List<NotTaken>> notTaken = new LinkedHashMap<>();
   private final List<Draft> duplicates = new ArrayList<>();
 
   HarnessBuilder(
@@ -63,7 +64,12 @@ final class HarnessBuilder {
    * @param duplicates rows that say once more what another row says
    */
   record Built(
-      Wiring wiring, List<Draft> duplicates, int bothEnds, int oneSided, int farHasNoList) {}
+      Wiring wiring,
+      List<Draft> duplicates,
+      int bothEnds,
+      int oneSided,
+      int farPinNotListed,
+      int farHasNoList) {}
 
   Built build(Place whole) {
     ItemNames items = new ItemNames(list, findings);
@@ -107,6 +113,7 @@ final class HarnessBuilder {
       wired.add(from);
       wired.add(to);
     }
+    reportNotTaken();
     joinByNames(items, links, wired);
     Wiring wiring =
         new Wiring(
@@ -116,6 +123,7 @@ final class HarnessBuilder {
         List.copyOf(duplicates),
         bothEnds.matched(),
         bothEnds.oneSided(),
+        bothEnds.farPinNotListed(),
         bothEnds.farHasNoList());
   }
 
@@ -134,10 +142,17 @@ final class HarnessBuilder {
 
   /** Rows that repeat a wire's number and both its ends are one wire. */
   private List<Draft> withoutDuplicates(List<Draft> drafts) {
-    Map<String, Draft> seen = new HashMap<>();
+    record Key(String name, String item, String pin, String toItem, String toPin) {}
+    Map<Key, Draft> seen = new HashMap<>();
     List<Draft> kept = new ArrayList<>();
     for (Draft draft : drafts) {
-      String key = draft.from() + "\t" + draft.to() + "\t" + draft.name();
+      Key key =
+          new Key(
+              draft.name(),
+              draft.from().item(),
+              draft.from().pin(),
+              draft.to().item(),
+              draft.to().pin());
       Draft before =
           draft.block() || !draft.from().hasPin() || !draft.to().hasPin()
               ? null
@@ -219,6 +234,46 @@ final class HarnessBuilder {
         draft.place());
   }
 
+  private record Column(Kind kind, String sheet, int index) {}
+
+  private record NotTaken(Value value, String complaint, String maybe) {}
+
+  /** Values that are none: one by one, or once a column where it is the same with all. */
+  private void reportNotTaken() {
+    notTaken.forEach(
+        (column, all) -> {
+          NotTaken first = all.get(0);
+          if (all.size() <= SAID_ONE_BY_ONE) {
+            for (NotTaken one : all) {
+              findings.add(
+                  column.kind(),
+                  Severity.WARNING,
+                  one.value().place(),
+                  one.value().heading(),
+                  one.complaint() + "; kept as a note",
+                  one.maybe());
+            }
+            return;
+          }
+          String heading =
+              first.value().heading().isEmpty()
+                  ? Place.columnLetters(column.index())
+                  : first.value().heading();
+          findings.add(
+              column.kind(),
+              Severity.WARNING,
+              first.value().place(),
+              first.value().heading(),
+              Text.of(
+                  "%d cells of this column could not be taken, such as this: %s; kept as notes. To give a unit, say --column \"%s=%s\"",
+                  all.size(),
+                  first.complaint(),
+                  heading,
+                  column.kind() == Kind.LENGTH ? "Length (in)" : "Gauge (mm2)"),
+              first.maybe());
+        });
+  }
+
   private interface Reader<T> {
     Understood<T> read(String text, String unit);
   }
@@ -239,13 +294,11 @@ final class HarnessBuilder {
         known.computeIfAbsent(
             value.text() + "\t" + value.unit(), key -> reader.read(value.text(), value.unit()));
     if (understood.value().isEmpty()) {
-      findings.add(
-          kind,
-          Severity.WARNING,
-          value.place(),
-          value.heading(),
-          understood.complaint() + "; kept as a note",
-          understood.maybe());
+      notTaken
+          .computeIfAbsent(
+              new Column(kind, value.place().sheet(), value.place().column()),
+              key -> new ArrayList<>())
+          .add(new NotTaken(value, understood.complaint(), understood.maybe()));
       notes.put(role.title() + " as listed", value.text());
     }
     return understood.value();

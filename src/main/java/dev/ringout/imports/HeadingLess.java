@@ -16,7 +16,17 @@ final class HeadingLess {
    * and numbers beside these, is a connector's own pins with the far ends; what follows is a length
    * without a unit.
    */
-  static List<ListColumn> columns(List<Row> rows, int width, Words words) {
+  static List<ListColumn> columns(List<Row> rows, int width, Words words, HeadingReader said) {
+    return guess(rows, width, words).stream()
+        .map(
+            column ->
+                said.byLetter(column.index()).isPresent()
+                    ? said.understand(column.index(), "")
+                    : column)
+        .toList();
+  }
+
+  private static List<ListColumn> guess(List<Row> rows, int width, Words words) {
     List<Row> dense = rows.stream().filter(row -> filled(row) >= 2).toList();
     if (dense.size() < 3) {
       return List.of();

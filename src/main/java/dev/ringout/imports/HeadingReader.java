@@ -1,11 +1,13 @@
 package dev.ringout.imports;
 
 import dev.ringout.imports.Words.Part;
+import dev.ringout.source.Place;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Understands headings by the words in them: an end, a thing, a unit. */
@@ -35,12 +37,18 @@ final class HeadingReader {
   private static final Set<String> GAUGE_UNITS = Set.of("awg", "mm2", "mm²", "sq mm");
 
   private final Words words;
-  private final Map<String, Role> overrides;
+  private final Map<String, ColumnChoice> overrides;
+  private final Map<String, Role> roles = new HashMap<>();
 
-  HeadingReader(Words words, Map<String, Role> overrides) {
+  HeadingReader(Words words, Map<String, ColumnChoice> overrides) {
     this.words = words;
     this.overrides = new HashMap<>();
-    overrides.forEach((heading, role) -> this.overrides.put(key(heading), role));
+    overrides.forEach((heading, choice) -> this.overrides.put(key(heading), choice));
+  }
+
+  /** What the user said of a column that has no heading, by its letter. */
+  Optional<ColumnChoice> byLetter(int column) {
+    return Optional.ofNullable(overrides.get(key(Place.columnLetters(column))));
   }
 
   static String key(String heading) {
@@ -49,8 +57,12 @@ final class HeadingReader {
 
   /** Whether a cell's text is, in part or as a whole, a word for a column. */
   boolean isHeading(String text) {
-    return (text.length() < 60 && understand(1, text).role() != Role.KEEP)
-        || overrides.containsKey(key(text));
+    return (text.length() < 60 && role(text) != Role.KEEP) || overrides.containsKey(key(text));
+  }
+
+  /** What a heading means; texts that come again, as cells do, are looked up. */
+  Role role(String text) {
+    return roles.computeIfAbsent(text, key -> understand(1, text).role());
   }
 
   /** Whether a heading belongs to a list of parts to buy, which holds no wires. */
@@ -60,7 +72,8 @@ final class HeadingReader {
 
   /** A heading on its own; {@link Role#KEEP} where no word of it is known. */
   ListColumn understand(int index, String heading) {
-    Role said = overrides.get(key(heading));
+    ColumnChoice said =
+        heading.isEmpty() ? byLetter(index).orElse(null) : overrides.get(key(heading));
     List<Part> parts = words.parts(heading);
     String side = "";
     String thing = "";
@@ -82,7 +95,8 @@ final class HeadingReader {
         rest.add(part.phrase());
       }
     }
-    Role role = said == null ? role(side, thing) : said;
+    Role role = said == null ? role(side, thing) : said.role();
+    unit = said == null || said.unit().isEmpty() ? unit : said.unit();
     Certainty certainty =
         said != null || (rest.isEmpty() && role != Role.KEEP)
             ? Certainty.CERTAIN

@@ -6,13 +6,16 @@ import java.util.Set;
 /**
  * What the user has said about a shop's lists.
  *
- * @param columns headings and what they are
+ * @param columns headings, or letters of columns without one, and what they are
  * @param joinBy headings of columns whose texts name nets: rows with the same text are one net
  * @param marks marks of a matrix that are wires
  * @param onePoint items without pins that are one point, however often they are named
  */
 public record ImportOptions(
-    Map<String, Role> columns, Set<String> joinBy, Set<String> marks, Set<String> onePoint) {
+    Map<String, ColumnChoice> columns,
+    Set<String> joinBy,
+    Set<String> marks,
+    Set<String> onePoint) {
 
   /** Nothing said. */
   public static ImportOptions none() {

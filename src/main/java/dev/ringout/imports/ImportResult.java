@@ -9,6 +9,7 @@ import java.util.List;
  *
  * @param bothEnds wires that the list gives at both their ends
  * @param oneSided wires that one end's list gives and the other's does not
+ * @param farPinNotListed wires to a pin that the other end's list does not have
  * @param farHasNoList wires whose other end has no list of its own
  */
 public record ImportResult(
@@ -17,6 +18,7 @@ public record ImportResult(
     List<Finding> findings,
     int bothEnds,
     int oneSided,
+    int farPinNotListed,
     int farHasNoList) {
 
   /**

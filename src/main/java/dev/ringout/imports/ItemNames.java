@@ -18,6 +18,7 @@ final class ItemNames {
   private final Map<String, String> other = new HashMap<>();
   private final Map<String, String> bySound = new HashMap<>();
   private final Set<String> ambiguous = new HashSet<>();
+  private final Map<String, String> settledNames = new HashMap<>();
   private final Set<String> said = new HashSet<>();
   private String prefix = "";
 
@@ -91,6 +92,15 @@ final class ItemNames {
 
   /** The item's name as it is written in the harness. */
   String of(String item, Place place) {
+    String settled = settledNames.get(item);
+    if (settled == null) {
+      settled = settle(item, place);
+      settledNames.put(item, settled);
+    }
+    return settled;
+  }
+
+  private String settle(String item, Place place) {
     String text = item.indexOf('\n') >= 0 ? item.replaceAll("\\s+", " ") : item;
     String known = spelling.get(upper(text));
     if (known != null) {

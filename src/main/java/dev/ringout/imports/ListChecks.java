@@ -1,5 +1,6 @@
 package dev.ringout.imports;
 
+import dev.ringout.harness.Point;
 import dev.ringout.imports.Finding.Kind;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
@@ -21,21 +22,42 @@ final class ListChecks {
   }
 
   void check(List<Draft> wires) {
-    Map<String, List<Draft>> byName = new LinkedHashMap<>();
-    Map<String, List<Draft>> byPoint = new LinkedHashMap<>();
+    Repeats<String> names = new Repeats<>();
+    Repeats<Point> contacts = new Repeats<>();
     for (Draft wire : wires) {
       if (!wire.name().isEmpty()) {
-        byName.computeIfAbsent(wire.name(), key -> new ArrayList<>(1)).add(wire);
+        names.add(wire.name(), wire);
       }
       for (End end : List.of(wire.from(), wire.to())) {
         if (isContact(end)) {
-          byPoint.computeIfAbsent(end.toString(), key -> new ArrayList<>(1)).add(wire);
+          contacts.add(new Point(end.item(), end.pin()), wire);
         }
       }
     }
-    namesTwice(byName, wires.size());
-    contactsTwice(byPoint);
-    caseTwins(byPoint);
+    namesTwice(names.repeated(), wires.size());
+    contactsTwice(contacts.repeated());
+    caseTwins(contacts);
+  }
+
+  /** Wires by something that mostly only one of them has. */
+  private static final class Repeats<T> {
+    private final Map<T, Draft> first = new LinkedHashMap<>();
+    private final Map<T, List<Draft>> repeated = new LinkedHashMap<>();
+
+    void add(T key, Draft wire) {
+      Draft before = first.putIfAbsent(key, wire);
+      if (before != null) {
+        repeated.computeIfAbsent(key, one -> new ArrayList<>(List.of(before))).add(wire);
+      }
+    }
+
+    Map<T, Draft> first() {
+      return first;
+    }
+
+    Map<T, List<Draft>> repeated() {
+      return repeated;
+    }
   }
 
   /** A contact of a connector takes one wire; terminals, studs and splices take several. */
@@ -50,7 +72,7 @@ final class ListChecks {
   }
 
   private void namesTwice(Map<String, List<Draft>> byName, int wires) {
-    List<List<Draft>> twice = byName.values().stream().filter(same -> same.size() > 1).toList();
+    List<List<Draft>> twice = List.copyOf(byName.values());
     int rows = twice.stream().mapToInt(List::size).sum();
     if (rows * 3 > wires && twice.size() > 3) {
       Draft first = twice.get(0).get(1);
@@ -80,12 +102,12 @@ final class ListChecks {
     }
   }
 
-  private void contactsTwice(Map<String, List<Draft>> byPoint) {
+  private void contactsTwice(Map<Point, List<Draft>> byPoint) {
     int said = 0;
-    for (Map.Entry<String, List<Draft>> entry : byPoint.entrySet()) {
+    for (Map.Entry<Point, List<Draft>> entry : byPoint.entrySet()) {
       List<Draft> wires = entry.getValue();
       boolean listed = wires.stream().allMatch(wire -> wire.layout() == Layout.FROM_TO);
-      if (wires.size() > 1 && listed && said++ < SAID_ONE_BY_ONE) {
+      if (listed && said++ < SAID_ONE_BY_ONE) {
         findings.warning(
             Kind.PIN_TWICE,
             wires.get(1).place(),
@@ -103,22 +125,26 @@ final class ListChecks {
   }
 
   /** A twice used pin beside an unused one of the other case: one may have lost its case. */
-  private void caseTwins(Map<String, List<Draft>> byPoint) {
-    Map<String, TreeSet<String>> byFolded = new LinkedHashMap<>();
-    byPoint
-        .keySet()
-        .forEach(
-            point ->
-                byFolded
-                    .computeIfAbsent(point.toUpperCase(Locale.ROOT), key -> new TreeSet<>())
-                    .add(point));
+  private void caseTwins(Repeats<Point> contacts) {
+    Map<String, TreeSet<Point>> byFolded = new LinkedHashMap<>();
+    for (Point point : contacts.first().keySet()) {
+      if (point.pin().chars().anyMatch(Character::isLowerCase)) {
+        Point upper = new Point(point.ref(), point.pin().toUpperCase(Locale.ROOT));
+        if (contacts.first().containsKey(upper)) {
+          byFolded
+              .computeIfAbsent(upper.toString(), key -> new TreeSet<>(List.of(upper)))
+              .add(point);
+        }
+      }
+    }
     int said = 0;
-    for (TreeSet<String> twins : byFolded.values()) {
+    for (TreeSet<Point> twins : byFolded.values()) {
       if (twins.size() > 1 && said++ < SAID_ONE_BY_ONE) {
         findings.note(
             Kind.CASE_TWIN,
-            byPoint.getOrDefault(twins.first(), List.of()).get(0).place(),
-            String.join(" and ", twins) + " are two contacts, by case alone");
+            java.util.Objects.requireNonNull(contacts.first().get(twins.first())).place(),
+            twins.stream().map(Point::toString).collect(Collectors.joining(" and "))
+                + " are two contacts, by case alone");
       }
     }
   }

@@ -80,6 +80,7 @@ public final class ListImporter {
         findings.list(),
         built.bothEnds(),
         built.oneSided(),
+        built.farPinNotListed(),
         built.farHasNoList());
   }
 
@@ -265,7 +266,10 @@ public final class ListImporter {
         parts.stream()
             .flatMap(part -> part.table().columns().stream())
             .anyMatch(
-                column -> HeadingReader.key(column.heading()).equals(HeadingReader.key(heading)));
+                column ->
+                    HeadingReader.key(column.heading()).equals(HeadingReader.key(heading))
+                        || (column.heading().isEmpty()
+                            && Place.columnLetters(column.index()).equals(heading)));
     if (!used) {
       findings.warning(
           Kind.HEADING,

@@ -11,6 +11,7 @@ import java.util.Set;
 /** Finds the tables of a sheet: where the headings are, what stands above, what stands beside. */
 final class TableFinder {
   private static final int ROWS_NEEDED_TO_CONTRAST = 3;
+  private static final int ROWS_ABOVE = 60;
 
   private final Grid grid;
   private final Words words;
@@ -39,7 +40,7 @@ final class TableFinder {
 
   private void find() {
     List<Row> rows = grid.rows();
-    int heading = nextHeading(0);
+    int heading = firstHeading();
     if (heading == rows.size()) {
       heading = contrastingHeading();
     }
@@ -59,6 +60,17 @@ final class TableFinder {
       add(rows.get(heading), columns, rows.subList(bodyStart, end));
       heading = end;
     }
+  }
+
+  /** The first headings may stand anywhere near the top. */
+  private int firstHeading() {
+    List<Row> rows = grid.rows();
+    for (int i = 0; i < Math.min(ROWS_ABOVE, rows.size()); i++) {
+      if (isHeading(rows.get(i)) && isWideEnough(i)) {
+        return i;
+      }
+    }
+    return nextHeading(Math.min(ROWS_ABOVE, rows.size()));
   }
 
   private int nextHeading(int from) {
@@ -87,7 +99,7 @@ final class TableFinder {
     }
     Row row = grid.rows().get(index);
     Row before = grid.rows().get(index - 1);
-    return row.number() > before.number() + 1 || filled(before) <= 2 || isHeading(before);
+    return row.number() > before.number() + 1 || filled(before) <= 2;
   }
 
   /** A title over a wide table is no heading, unless the headings proper follow. */
@@ -139,7 +151,7 @@ final class TableFinder {
       partsList += headings.isOfPartsList(text) ? 1 : 0;
       if (headings.isHeading(text)) {
         known++;
-        roles.add(headings.understand(1, text).role());
+        roles.add(headings.role(text));
       }
     }
     boolean twoPins = known >= 2 && roles.equals(Set.of(Role.PIN));
@@ -218,7 +230,7 @@ final class TableFinder {
       return false;
     }
     String text = CellText.clean(first.cell(left).text());
-    Role role = headings.understand(1, text).role();
+    Role role = headings.role(text);
     return grid.isWide(first.number(), left)
         || role == Role.FROM
         || role == Role.TO
@@ -255,8 +267,8 @@ final class TableFinder {
       String text = CellText.clean(cell.text());
       partsList += headings.isOfPartsList(text) ? 1 : 0;
       ColumnProfile cells = java.util.Objects.requireNonNull(below.get(column));
-      if (cells.isMarks()) {
-        stands++;
+      if (cells.isMarks() || cells.isEmpty()) {
+        stands += cells.isMarks() ? 1 : 0;
         continue;
       }
       boolean asBelow =
@@ -289,7 +301,7 @@ final class TableFinder {
   /** A list without headings: columns by their cells, in the order in which lists are written. */
   private void withoutHeading() {
     List<Row> rows = grid.rows();
-    List<ListColumn> columns = HeadingLess.columns(rows, grid.width(), words);
+    List<ListColumn> columns = HeadingLess.columns(rows, grid.width(), words, headings);
     if (columns.isEmpty()) {
       above.addAll(rows);
       return;

@@ -130,6 +130,7 @@ abstract class TableReader {
 
   private static boolean isSame(String text, String heading) {
     return text.length() <= heading.length() + 4
+        && Character.toLowerCase(text.strip().charAt(0)) == Character.toLowerCase(heading.charAt(0))
         && HeadingReader.key(text).equals(HeadingReader.key(heading));
   }
 
@@ -159,7 +160,7 @@ abstract class TableReader {
       if (!text.isEmpty() && (words.is("furniture", text) || PAGE.matcher(text).matches())) {
         return RowKind.NOTE;
       }
-      if (text.startsWith("#") && text.length() > 1) {
+      if (text.equals("#") || text.startsWith("# ")) {
         return RowKind.NOTE;
       }
     }

@@ -18,7 +18,10 @@ import java.util.Set;
 public final class Words {
   private static final int LONGEST_PHRASE = 3;
 
+  private static final int MOST_REMEMBERED = 4096;
+
   private final Map<String, Set<String>> kindsOf = new HashMap<>();
+  private final Map<String, Set<String>> kindsOfTexts = new HashMap<>();
 
   private Words() {}
 
@@ -70,7 +73,23 @@ public final class Words {
 
   /** Whether a whole cell is a word of this kind. */
   boolean is(String kind, String text) {
-    return text.length() < 40 && kinds(String.join(" ", tokens(text))).contains(kind);
+    return text.length() < 40 && !isName(text) && kindsOfText(text).contains(kind);
+  }
+
+  /** Names of points and wires end in a digit, no word of the trade does that is asked for here. */
+  private static boolean isName(String text) {
+    return !text.isEmpty() && CellText.isDigit(text.charAt(text.length() - 1));
+  }
+
+  private Set<String> kindsOfText(String text) {
+    Set<String> known = kindsOfTexts.get(text);
+    if (known == null) {
+      known = kinds(String.join(" ", tokens(text)));
+      if (kindsOfTexts.size() < MOST_REMEMBERED) {
+        kindsOfTexts.put(text, known);
+      }
+    }
+    return known;
   }
 
   /** Whether any word of a text, or two together, is of this kind. */

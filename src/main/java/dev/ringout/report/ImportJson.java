@@ -33,6 +33,7 @@ public final class ImportJson {
     counts.put("pins", result.wiring().pins().size());
     counts.put("foundAtBothEnds", result.bothEnds());
     counts.put("foundAtOneEndOnly", result.oneSided());
+    counts.put("farPinNotListed", result.farPinNotListed());
     counts.put("farEndHasNoList", result.farHasNoList());
     json.put("counts", counts);
     json.put("wires", result.wiring().wires().stream().map(ImportJson::wire).toList());

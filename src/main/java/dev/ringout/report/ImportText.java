@@ -156,8 +156,11 @@ public final class ImportText {
     if (result.bothEnds() > 0) {
       parts.add(
           Text.of(
-              "%d found at both ends, %d at one end only, %d to an item without a list",
-              result.bothEnds(), result.oneSided(), result.farHasNoList()));
+              "%d found at both ends, %d at one end only, %d to a pin that the other end does not list, %d to an item without a list",
+              result.bothEnds(),
+              result.oneSided(),
+              result.farPinNotListed(),
+              result.farHasNoList()));
     }
     page.paragraph("  ", String.join("; ", parts));
     long lost = result.lostRows();

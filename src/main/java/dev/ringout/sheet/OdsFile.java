@@ -106,6 +106,7 @@ final class OdsFile implements TabularFile {
         Object[][] values = all.getValues();
         String[][] formulas = all.getFormulas();
         OfficeAnnotation[][] annotations = all.getAnnotations();
+        List<Merge> merges = merges(rows, columns);
         for (int row = 0; row < values.length; row++) {
           if (sheet.rowIsHidden(row)) {
             hiddenRows.add(row + 1);
@@ -113,7 +114,10 @@ final class OdsFile implements TabularFile {
           List<Cell> cells = new ArrayList<>();
           for (int column = 0; column < values[row].length; column++) {
             Spot spot = new Spot(row + 1, column + 1);
-            cells.add(cell(values[row][column], formulas[row][column]).in(marks.ink(spot)));
+            cells.add(
+                isCovered(spot, merges)
+                    ? Cell.EMPTY
+                    : cell(values[row][column], formulas[row][column]).in(marks.ink(spot)));
             OfficeAnnotation annotation = annotations[row][column];
             if (annotation != null && annotation.getMsg() != null) {
               comments.put(spot, annotation.getMsg().strip());
@@ -137,6 +141,21 @@ final class OdsFile implements TabularFile {
           hiddenColumns,
           merges(rows, columns),
           comments);
+    }
+
+    /** The library repeats a merge's value in all its cells; other formats give it once. */
+    private static boolean isCovered(Spot spot, List<Merge> merges) {
+      for (Merge merge : merges) {
+        boolean inside =
+            merge.firstRow() <= spot.row()
+                && spot.row() <= merge.lastRow()
+                && merge.firstColumn() <= spot.column()
+                && spot.column() <= merge.lastColumn();
+        if (inside && (merge.firstRow() < spot.row() || merge.firstColumn() < spot.column())) {
+          return true;
+        }
+      }
+      return false;
     }
 
     private List<Merge> merges(int rows, int columns) {

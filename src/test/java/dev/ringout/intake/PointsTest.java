@@ -34,9 +34,9 @@ class PointsTest {
 
   @Test
   void a_numeric_pin_loses_leading_zeros_and_no_other() {
-    assertEquals("7", Refs.pin("07"));
-    assertEquals("0", Refs.pin("00"));
-    assertEquals("0A", Refs.pin("0A"));
+    assertEquals("7", Point.pinName("07"));
+    assertEquals("0", Point.pinName("00"));
+    assertEquals("0A", Point.pinName("0A"));
   }
 
   @Test
