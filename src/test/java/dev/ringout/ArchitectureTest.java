@@ -25,6 +25,8 @@ class ArchitectureTest {
           .definedBy("dev.ringout.sheet..")
           .layer("intake")
           .definedBy("dev.ringout.intake..")
+          .layer("imports")
+          .definedBy("dev.ringout.imports..")
           .layer("circuit")
           .definedBy("dev.ringout.circuit..")
           .layer("compare")
@@ -53,10 +55,12 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("check", "report", "cli")
           .whereLayer("circuit")
           .mayOnlyBeAccessedByLayers("compare", "review", "diagnose", "check", "report", "cli")
+          .whereLayer("imports")
+          .mayOnlyBeAccessedByLayers("report", "cli")
           .whereLayer("intake")
-          .mayOnlyBeAccessedByLayers("cli")
+          .mayOnlyBeAccessedByLayers("imports", "cli")
           .whereLayer("sheet")
-          .mayOnlyBeAccessedByLayers("intake", "cli");
+          .mayOnlyBeAccessedByLayers("intake", "imports", "report", "cli");
 
   @ArchTest
   static final ArchRule packages_have_no_cycles =

@@ -230,18 +230,21 @@ final class BothEnds {
   void reportTwice(List<Draft> drafts) {
     Map<String, Set<String>> farEnds = new LinkedHashMap<>();
     Map<String, Draft> last = new HashMap<>();
+    Map<String, Set<Integer>> rows = new HashMap<>();
     for (Draft draft : drafts) {
       if (draft.block() && draft.from().own()) {
         farEnds
             .computeIfAbsent(draft.from().toString(), key -> new HashSet<>())
             .add(draft.to().toString());
         last.put(draft.from().toString(), draft);
+        rows.computeIfAbsent(draft.from().toString(), key -> new HashSet<>())
+            .add(draft.place().row());
       }
     }
     farEnds.forEach(
         (point, ends) -> {
           Draft draft = last.get(point);
-          if (ends.size() > 1 && draft != null) {
+          if (ends.size() > 1 && draft != null && rows.getOrDefault(point, Set.of()).size() > 1) {
             findings.warning(
                 Kind.PIN_TWICE,
                 draft.from().place(),

@@ -237,8 +237,11 @@ final class Columns {
   }
 
   private boolean canBePoints(ListColumn column) {
+    ColumnProfile cells = profile(column);
     return column.role() == Role.POINTS
-        || (mayHoldPins(column) && profile(column).canBePins() && profile(column).isDistinct());
+        || (mayHoldPins(column)
+            && cells.canBePins()
+            && (cells.isDistinct() || cells.mostly(cells.points())));
   }
 
   /** A column with a heading of its own that no word of the trade takes for something else. */

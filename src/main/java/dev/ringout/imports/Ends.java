@@ -45,7 +45,8 @@ final class Ends {
 
   /** A full point such as {@code J1-A} or {@code TB1:3}. */
   static boolean looksLikePoint(String text) {
-    return text.length() < 14 && POINT.matcher(text).matches();
+    return text.length() < 14
+        && (POINT.matcher(text).matches() || DESIGNATED.matcher(text).matches());
   }
 
   /** A reference designator such as {@code J1} or {@code 12A05}. */

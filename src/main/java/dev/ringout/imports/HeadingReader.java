@@ -38,7 +38,7 @@ final class HeadingReader {
 
   private final Words words;
   private final Map<String, ColumnChoice> overrides;
-  private final Map<String, Role> roles = new HashMap<>();
+  private final Map<String, ListColumn> headings = new HashMap<>();
 
   HeadingReader(Words words, Map<String, ColumnChoice> overrides) {
     this.words = words;
@@ -57,12 +57,16 @@ final class HeadingReader {
 
   /** Whether a cell's text is, in part or as a whole, a word for a column. */
   boolean isHeading(String text) {
-    return (text.length() < 60 && role(text) != Role.KEEP) || overrides.containsKey(key(text));
+    return (text.length() < 60 && alone(text).known()) || overrides.containsKey(key(text));
   }
 
   /** What a heading means; texts that come again, as cells do, are looked up. */
   Role role(String text) {
-    return roles.computeIfAbsent(text, key -> understand(1, text).role());
+    return alone(text).role();
+  }
+
+  private ListColumn alone(String text) {
+    return headings.computeIfAbsent(text, key -> understand(1, text));
   }
 
   /** Whether a heading belongs to a list of parts to buy, which holds no wires. */

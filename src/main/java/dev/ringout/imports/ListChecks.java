@@ -107,7 +107,8 @@ final class ListChecks {
     for (Map.Entry<Point, List<Draft>> entry : byPoint.entrySet()) {
       List<Draft> wires = entry.getValue();
       boolean listed = wires.stream().allMatch(wire -> wire.layout() == Layout.FROM_TO);
-      if (listed && said++ < SAID_ONE_BY_ONE) {
+      boolean severalRows = wires.stream().map(wire -> wire.place().row()).distinct().count() > 1;
+      if (listed && severalRows && said++ < SAID_ONE_BY_ONE) {
         findings.warning(
             Kind.PIN_TWICE,
             wires.get(1).place(),

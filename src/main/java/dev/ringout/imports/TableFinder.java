@@ -151,7 +151,9 @@ final class TableFinder {
       partsList += headings.isOfPartsList(text) ? 1 : 0;
       if (headings.isHeading(text)) {
         known++;
-        roles.add(headings.role(text));
+        if (headings.role(text) != Role.KEEP) {
+          roles.add(headings.role(text));
+        }
       }
     }
     boolean twoPins = known >= 2 && roles.equals(Set.of(Role.PIN));

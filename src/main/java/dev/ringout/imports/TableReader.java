@@ -129,7 +129,8 @@ abstract class TableReader {
   }
 
   private static boolean isSame(String text, String heading) {
-    return text.length() <= heading.length() + 4
+    return !text.isBlank()
+        && text.length() <= heading.length() + 4
         && Character.toLowerCase(text.strip().charAt(0)) == Character.toLowerCase(heading.charAt(0))
         && HeadingReader.key(text).equals(HeadingReader.key(heading));
   }
@@ -203,7 +204,7 @@ abstract class TableReader {
         alike += Ends.isDesignator(text.split("[ (,]", 2)[0]) ? 1 : 0;
       }
     }
-    return alike * 3 >= pins;
+    return alike * 2 > pins;
   }
 
   private boolean farIsBlank(Row row, String text) {
