@@ -201,7 +201,7 @@ abstract class TableReader {
       String text = CellText.clean(row.cell(ownPinColumn()).text());
       if (!text.isEmpty()) {
         pins++;
-        alike += Ends.isDesignator(text.split("[ (,]", 2)[0]) ? 1 : 0;
+        alike += Ends.isDesignator(text.split("[ (,:]", 2)[0]) ? 1 : 0;
       }
     }
     return alike * 2 > pins;
