@@ -91,7 +91,7 @@ final class BlockReader extends TableReader {
 
   /** The row's own pins with their names; a range where the cell gives one. */
   private List<End> ownPins(Row row, String item, String text) {
-    if (isNothing(text)) {
+    if (isNoPin(item, text)) {
       return List.of();
     }
     List<String> pins = Ends.range(text).size() > 1 ? Ends.range(text) : Ends.pins(text);
@@ -137,7 +137,7 @@ final class BlockReader extends TableReader {
     if (farText.isEmpty() && !isNothing(farPin)) {
       farText = cells.carried(row, Role.FAR);
     }
-    if (isNothing(farText) && isNothing(farPin)) {
+    if (isNothing(farText) && isNoPin(farText, farPin)) {
       String note = farText.isEmpty() ? cells.text(row, Role.SIGNAL) : farText;
       if (own.isEmpty() && !name.isEmpty() && !isNothing(name)) {
         error(Kind.NO_END, row, Role.FAR, "the wire " + name + " has no ends", "");
@@ -200,7 +200,7 @@ final class BlockReader extends TableReader {
   }
 
   private List<End> far(Row row, String farText, String farPin) {
-    if (isNothing(farPin)) {
+    if (isNoPin(farText, farPin)) {
       return ends(ends.parseAll(farText), row, Role.FAR);
     }
     List<End> far = new ArrayList<>();

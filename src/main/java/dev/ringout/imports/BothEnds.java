@@ -244,7 +244,10 @@ final class BothEnds {
     farEnds.forEach(
         (point, ends) -> {
           Draft draft = last.get(point);
-          if (ends.size() > 1 && draft != null && rows.getOrDefault(point, Set.of()).size() > 1) {
+          if (ends.size() > 1
+              && draft != null
+              && ListChecks.isContact(draft.from())
+              && rows.getOrDefault(point, Set.of()).size() > 1) {
             findings.warning(
                 Kind.PIN_TWICE,
                 draft.from().place(),

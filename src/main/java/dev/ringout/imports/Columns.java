@@ -238,7 +238,9 @@ final class Columns {
 
   private boolean canBePoints(ListColumn column) {
     ColumnProfile cells = profile(column);
+    boolean designated = column.role() == Role.KEEP && Ends.isDesignator(column.heading());
     return column.role() == Role.POINTS
+        || (designated && !cells.isEmpty() && cells.mostly(cells.shortTexts()))
         || (mayHoldPins(column)
             && cells.canBePins()
             && (cells.isDistinct() || cells.mostly(cells.points())));

@@ -46,6 +46,7 @@ final class Ends {
   /** A full point such as {@code J1-A} or {@code TB1:3}. */
   static boolean looksLikePoint(String text) {
     return text.length() < 14
+        && hasDigit(text)
         && (POINT.matcher(text).matches() || DESIGNATED.matcher(text).matches());
   }
 
@@ -120,6 +121,14 @@ final class Ends {
     return points;
   }
 
+  /** What a pin looks like: its letters where it has a number, else that it is letters alone. */
+  private static String shape(String pin) {
+    if (pin.matches("[A-Za-z]{1,2}") || pin.equalsIgnoreCase(Point.SHELL)) {
+      return "letters";
+    }
+    return pin.matches("[A-Za-z]{0,2}\\d{1,3}") ? "#" + pin.replaceAll("\\d", "") : "";
+  }
+
   private static boolean hasSeparator(String text) {
     for (int i = 0; i < text.length(); i++) {
       if ("+,;&\n".indexOf(text.charAt(i)) >= 0) {
@@ -135,10 +144,9 @@ final class Ends {
       return List.of(text);
     }
     String[] pieces = text.split("\\s*[,;+&]\\s*", -1);
-    String letters = pieces[0].replaceAll("\\d", "");
+    String shape = shape(pieces[0]);
     for (String piece : pieces) {
-      boolean alike = piece.replaceAll("\\d", "").equals(letters);
-      if (!piece.matches("[A-Za-z]{0,2}\\d{1,3}") || !alike) {
+      if (shape(piece).isEmpty() || !shape(piece).equals(shape)) {
         return List.of(text);
       }
     }

@@ -98,7 +98,7 @@ final class FromToReader extends TableReader {
   private Side side(Row row, Role item, Role pin) {
     String text = cells.text(row, item);
     String pinText = cells.text(row, pin);
-    boolean hasPin = !isNothing(pinText);
+    boolean hasPin = !isNoPin(text, pinText);
     if (isStowed(text) || isStowed(pinText)) {
       return new Side(isStowed(text) ? text : pinText, false, true, false, List.of());
     }

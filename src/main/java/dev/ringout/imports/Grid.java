@@ -90,14 +90,20 @@ final class Grid {
     return new Place(whole.file(), whole.sheet(), row, column);
   }
 
+  /**
+   * The last column that the merge beginning in a cell spans; the cell's own where there is none.
+   */
+  int reach(int row, int column) {
+    return around.merges().stream()
+        .filter(merge -> merge.firstRow() <= row && merge.lastRow() >= row)
+        .filter(merge -> merge.firstColumn() == column)
+        .mapToInt(Merge::lastColumn)
+        .findFirst()
+        .orElse(column);
+  }
+
   /** Whether a merge spans several columns of a row, as a title does. */
   boolean isWide(int row, int column) {
-    return around.merges().stream()
-        .anyMatch(
-            merge ->
-                merge.firstRow() <= row
-                    && merge.lastRow() >= row
-                    && merge.firstColumn() == column
-                    && merge.lastColumn() > column);
+    return reach(row, column) > column;
   }
 }

@@ -61,7 +61,7 @@ final class ListChecks {
   }
 
   /** A contact of a connector takes one wire; terminals, studs and splices take several. */
-  private static boolean isContact(End end) {
+  static boolean isContact(End end) {
     String item = end.item();
     int at = 0;
     while (at < item.length() && CellText.isDigit(item.charAt(at))) {

@@ -13,12 +13,16 @@ import dev.ringout.sheet.Surroundings;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Place;
 import dev.ringout.source.UnusableInput;
+import dev.ringout.source.UnusableInput.Reason;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /** Reads a wire list in any layout. */
 public final class ListImporter {
@@ -51,6 +55,7 @@ public final class ListImporter {
   }
 
   private ImportResult read(TabularFile file, String shownName) throws UnusableInput {
+    refuseHarness(file, shownName);
     HeadingReader headings = new HeadingReader(words, options.columns());
     for (Sheet sheet : file.sheets()) {
       readSheet(Grid.read(sheet), headings);
@@ -82,6 +87,21 @@ public final class ListImporter {
         built.oneSided(),
         built.farPinNotListed(),
         built.farHasNoList());
+  }
+
+  /** A harness file would lose its links, switches and parts by an import. */
+  private static void refuseHarness(TabularFile file, String shownName) throws UnusableInput {
+    Set<String> own = Set.of("items", "pins", "links", "switches", "parts", "limits");
+    Set<String> names = new HashSet<>();
+    for (Sheet sheet : file.sheets()) {
+      names.add(sheet.name().toLowerCase(Locale.ROOT));
+    }
+    if (names.contains("wires") && names.stream().filter(own::contains).count() >= 2) {
+      throw new UnusableInput(
+          shownName,
+          Reason.NOT_UNDERSTOOD,
+          "is a harness file already: the other commands read it as it is");
+    }
   }
 
   private void readSheet(Grid grid, HeadingReader headings) {

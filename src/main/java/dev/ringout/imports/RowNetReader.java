@@ -100,7 +100,7 @@ final class RowNetReader extends TableReader {
 
   private List<End> points(Row row, ListColumn column) {
     String text = cells.text(row, column);
-    if (isNothing(text)) {
+    if (isNoPin(column.item(), text)) {
       return List.of();
     }
     List<End> points = new ArrayList<>();

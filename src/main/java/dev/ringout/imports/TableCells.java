@@ -132,7 +132,8 @@ final class TableCells {
   private String ditto(Row row, ListColumn column, String mark) {
     String value = above.getOrDefault(column.index(), "");
     boolean repeats = column.role().repeats() || column.role() == Role.FAR;
-    if (repeats && !value.isEmpty() && !Ends.looksLikePoint(value)) {
+    boolean point = carriesPoint(column.role()) && Ends.looksLikePoint(value);
+    if (repeats && !value.isEmpty() && !point) {
       countIf(true, Kind.DITTO, row, column);
       return value;
     }
@@ -143,8 +144,14 @@ final class TableCells {
         Kind.DITTO,
         table.place(row, column),
         repeats
-            ? "\"" + mark + "\" says \"as above\", but nothing stands above"
-            : "\"" + mark + "\" under " + column.heading() + ": two wires don't share it by a mark",
+            ? "the mark "
+                + mark
+                + " says \"as above\", but nothing stands above that may be repeated"
+            : "the mark "
+                + mark
+                + " under "
+                + column.heading()
+                + ": two wires don't share it by a mark",
         "");
     rowIsLost |= carriesPoint(column.role()) || column.role() == Role.WIRE;
     return "";

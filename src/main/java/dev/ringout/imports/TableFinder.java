@@ -141,6 +141,7 @@ final class TableFinder {
     int filled = 0;
     int numbers = 0;
     int partsList = 0;
+    int designators = 0;
     for (Cell cell : row.cells()) {
       if (cell.isBlank()) {
         continue;
@@ -149,17 +150,20 @@ final class TableFinder {
       String text = CellText.clean(cell.text());
       numbers += cell.kind() == Cell.Kind.NUMBER || CellText.isDigits(text) ? 1 : 0;
       partsList += headings.isOfPartsList(text) ? 1 : 0;
-      if (headings.isHeading(text)) {
+      if (Ends.isDesignator(text)) {
+        designators++;
+      } else if (headings.isHeading(text)) {
         known++;
         if (headings.role(text) != Role.KEEP) {
           roles.add(headings.role(text));
         }
       }
     }
+    boolean items = known >= 1 && designators >= 2 && known + designators == filled;
     boolean twoPins = known >= 2 && roles.equals(Set.of(Role.PIN));
     return filled >= 2
-        && (roles.size() >= 2 || twoPins)
-        && known * 10 >= filled * 3
+        && (roles.size() >= 2 || twoPins || items)
+        && (known * 10 >= filled * 3 || items)
         && numbers <= 1
         && partsList < 2;
   }
@@ -213,30 +217,26 @@ final class TableFinder {
     for (int column = 1; column <= grid.width(); column++) {
       String top = oneLine(first.cell(column));
       String below = oneLine(second.cell(column));
-      over = top.isEmpty() ? over : top;
-      boolean alone = below.isEmpty() || below.equals(over);
-      String text =
-          alone ? top : top.isEmpty() && !carries(first, column) ? below : over + " " + below;
-      columns.add(headings.understand(column, text));
+      over = top.isEmpty() ? (reaches(first, column, below, over) ? over : "") : top;
+      boolean alone = over.isEmpty() || below.isEmpty() || below.equals(over);
+      columns.add(headings.understand(column, alone ? top + below : over + " " + below));
     }
     return columns;
   }
 
-  /** Whether the heading on the left also stands over this column. */
-  private boolean carries(Row first, int column) {
+  /** Whether the heading on the left also stands over this column: merged, or an end's name. */
+  private boolean reaches(Row first, int column, String below, String over) {
     int left = column;
-    while (left > 0 && first.cell(left).isBlank()) {
+    while (left > 1 && first.cell(left).isBlank()) {
       left--;
     }
-    if (left == 0) {
-      return false;
+    if (grid.isWide(first.number(), left)) {
+      return grid.reach(first.number(), left) >= column;
     }
-    String text = CellText.clean(first.cell(left).text());
-    Role role = headings.role(text);
-    return grid.isWide(first.number(), left)
-        || role == Role.FROM
-        || role == Role.TO
-        || role == Role.FAR;
+    Role role = headings.role(over);
+    Role own = headings.role(below);
+    boolean end = role == Role.FROM || role == Role.TO || role == Role.FAR;
+    return end && (own == Role.ITEM || own == Role.PIN || own == Role.KEEP);
   }
 
   private static String oneLine(Cell cell) {

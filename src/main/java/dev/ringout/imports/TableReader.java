@@ -22,6 +22,10 @@ abstract class TableReader {
   private static final Pattern PAGE =
       Pattern.compile("(?i)(sheet|page)\\s*\\d+(\\s*(of|/)\\s*\\d+)?|.*cont(inue|'?)d.*");
 
+  /** Reference designators of switches and relays (ASME Y14.44, from memory). */
+  private static final Pattern SWITCH =
+      Pattern.compile("\\d*[A-Z]?\\d*(S|SW|LS|PB|PS|TS|K|RY|CR)\\d+");
+
   final ListTable table;
   final Words words;
   final Ends ends;
@@ -335,6 +339,14 @@ abstract class TableReader {
 
   final boolean isNothing(String text) {
     return CellText.isNothing(text, words);
+  }
+
+  /** Whether a pin's cell says that there is none; NC is a contact where the item is a switch. */
+  final boolean isNoPin(String item, String pin) {
+    boolean normallyClosed =
+        pin.equalsIgnoreCase("NC")
+            && (SWITCH.matcher(item).matches() || words.mentions("switch", item));
+    return !normallyClosed && isNothing(pin);
   }
 
   final boolean isStowed(String text) {

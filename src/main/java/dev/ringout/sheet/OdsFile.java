@@ -12,7 +12,6 @@ import dev.ringout.units.Numbers;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -27,14 +26,17 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
+import java.util.zip.ZipFile;
 
 /**
  * OpenDocument spreadsheets. The library reads values, merges and comments; what is struck through
  * or red it does not know, so that {@link OdsMarks} reads it beside.
  */
 final class OdsFile implements TabularFile {
-  private static final String TYPE = "mimetypeapplication/vnd.oasis.opendocument.spreadsheet";
-  private static final int HEAD = 128;
+  private static final String TYPE = "application/vnd.oasis.opendocument.spreadsheet";
+  private static final int LONGEST_TYPE = 128;
 
   private final List<Sheet> sheets;
 
@@ -42,10 +44,20 @@ final class OdsFile implements TabularFile {
     this.sheets = sheets;
   }
 
-  /** Whether the file begins as the standard says such a file must: with its type, unpacked. */
+  /** Whether a zip file says that it is one: in its entry {@code mimetype}. */
   static boolean isOne(Path path) throws IOException {
-    try (InputStream in = Files.newInputStream(path)) {
-      return new String(in.readNBytes(HEAD), StandardCharsets.ISO_8859_1).contains(TYPE);
+    try (ZipFile zip = new ZipFile(path.toFile())) {
+      ZipEntry type = zip.getEntry("mimetype");
+      if (type == null) {
+        return false;
+      }
+      try (InputStream in = zip.getInputStream(type)) {
+        String text = new String(in.readNBytes(LONGEST_TYPE), StandardCharsets.ISO_8859_1);
+        return text.startsWith(TYPE);
+      }
+    } catch (ZipException e) {
+      // A damaged zip is for the other readers to report.
+      return false;
     }
   }
 
@@ -96,7 +108,6 @@ final class OdsFile implements TabularFile {
 
     @Override
     public Surroundings forEachRow(Consumer<Row> each) {
-      SortedSet<Integer> hiddenRows = new TreeSet<>();
       SortedSet<Integer> hiddenColumns = new TreeSet<>();
       Map<Spot, String> comments = new LinkedHashMap<>();
       int rows = Math.min(sheet.getMaxRows(), marks.rows());
@@ -108,16 +119,15 @@ final class OdsFile implements TabularFile {
         OfficeAnnotation[][] annotations = all.getAnnotations();
         List<Merge> merges = merges(rows, columns);
         for (int row = 0; row < values.length; row++) {
-          if (sheet.rowIsHidden(row)) {
-            hiddenRows.add(row + 1);
-          }
           List<Cell> cells = new ArrayList<>();
           for (int column = 0; column < values[row].length; column++) {
             Spot spot = new Spot(row + 1, column + 1);
             cells.add(
                 isCovered(spot, merges)
                     ? Cell.EMPTY
-                    : cell(values[row][column], formulas[row][column]).in(marks.ink(spot)));
+                    : !marks.truth(spot).isEmpty()
+                        ? new Cell(Cell.Kind.BOOLEAN, marks.truth(spot))
+                        : cell(values[row][column], formulas[row][column]).in(marks.ink(spot)));
             OfficeAnnotation annotation = annotations[row][column];
             if (annotation != null && annotation.getMsg() != null) {
               comments.put(spot, annotation.getMsg().strip());
@@ -137,7 +147,7 @@ final class OdsFile implements TabularFile {
       return new Surroundings(
           sheet.isHidden(),
           marks.filtered(),
-          hiddenRows,
+          marks.hiddenRows(),
           hiddenColumns,
           merges(rows, columns),
           comments);

@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import javax.xml.parsers.ParserConfigurationException;
@@ -30,6 +32,7 @@ final class OdsMarks extends DefaultHandler {
   private final Map<String, Style> styles = new HashMap<>();
   private final List<String> columnStyles = new ArrayList<>();
   private final StringBuilder left = new StringBuilder();
+  private final StringBuilder shown = new StringBuilder();
   private OfSheet sheet = new OfSheet();
   private String styleName = "";
   private String cellStyle = "";
@@ -39,6 +42,8 @@ final class OdsMarks extends DefaultHandler {
   private int column;
   private int cellRepeats;
   private boolean holdsSomething;
+  private boolean number;
+  private boolean filterButtons;
   private boolean inText;
   private boolean anyText;
   private boolean anyStruck;
@@ -51,12 +56,24 @@ final class OdsMarks extends DefaultHandler {
   /** The marks of one sheet. */
   static final class OfSheet {
     private final Map<Spot, Ink> inks = new HashMap<>();
+    private final Map<Spot, String> truths = new HashMap<>();
+    private final SortedSet<Integer> hiddenRows = new TreeSet<>();
     private boolean filtered;
     private int rows;
     private int columns;
 
     Ink ink(Spot spot) {
       return inks.getOrDefault(spot, Ink.PLAIN);
+    }
+
+    /** TRUE or FALSE where the cell shows it, though it stores a number; else empty. */
+    String truth(Spot spot) {
+      return truths.getOrDefault(spot, "");
+    }
+
+    /** Rows that a filter or a person has hidden. */
+    SortedSet<Integer> hiddenRows() {
+      return hiddenRows;
     }
 
     boolean filtered() {
@@ -87,6 +104,9 @@ final class OdsMarks extends DefaultHandler {
         xml.setContentHandler(marks);
         xml.parse(new InputSource(in));
       }
+      if (marks.filterButtons) {
+        marks.sheets.values().forEach(one -> one.filtered = true);
+      }
       return marks.sheets;
     } catch (SAXException | ParserConfigurationException e) {
       throw new IOException(e.getMessage(), e);
@@ -106,6 +126,8 @@ final class OdsMarks extends DefaultHandler {
   @Override
   public void startElement(String uri, String local, String qualified, Attributes attributes) {
     switch (qualified) {
+      case "table:database-range" ->
+          filterButtons |= value(attributes, "table:display-filter-buttons").equals("true");
       case "style:style" -> styleName = value(attributes, "style:name");
       case "style:text-properties" -> startProperties(attributes);
       case "table:table" -> {
@@ -122,7 +144,13 @@ final class OdsMarks extends DefaultHandler {
       case "table:table-row" -> {
         rowRepeats = repeats(attributes, "table:number-rows-repeated");
         column = 0;
-        sheet.filtered |= value(attributes, "table:visibility").equals("filter");
+        String visibility = value(attributes, "table:visibility");
+        sheet.filtered |= visibility.equals("filter");
+        if (visibility.equals("filter") || visibility.equals("collapse")) {
+          for (int down = 1; down <= Math.min(rowRepeats, MOST_REPEATS); down++) {
+            sheet.hiddenRows.add(row + down);
+          }
+        }
       }
       case "table:table-cell", "table:covered-table-cell" -> startCell(attributes);
       case "office:annotation" -> inText = false;
@@ -156,6 +184,8 @@ final class OdsMarks extends DefaultHandler {
         attributes.getValue("office:value-type") != null
             || attributes.getValue("table:formula") != null;
     left.setLength(0);
+    shown.setLength(0);
+    number = "float".equals(attributes.getValue("office:value-type"));
     spanStyle = "";
     anyText = false;
     anyStruck = false;
@@ -172,6 +202,7 @@ final class OdsMarks extends DefaultHandler {
       return;
     }
     anyText = true;
+    shown.append(characters, start, length);
     boolean struck = style(cellStyle).struck() || style(spanStyle).struck();
     anyRed |= style(cellStyle).red() || style(spanStyle).red();
     if (struck) {
@@ -189,6 +220,7 @@ final class OdsMarks extends DefaultHandler {
       case "office:annotation" -> {
         // A comment's own text says nothing about the cell's.
         left.setLength(0);
+        shown.setLength(0);
         anyText = false;
         anyStruck = false;
         anyRed = false;
@@ -203,6 +235,10 @@ final class OdsMarks extends DefaultHandler {
     if (holdsSomething || anyText) {
       sheet.rows = Math.max(sheet.rows, row + Math.min(rowRepeats, MOST_REPEATS));
       sheet.columns = Math.max(sheet.columns, column + Math.min(cellRepeats, MOST_REPEATS));
+    }
+    String text = shown.toString();
+    if (number && (text.equals("TRUE") || text.equals("FALSE"))) {
+      sheet.truths.put(new Spot(row + 1, column + 1), text);
     }
     if (anyText && (anyStruck || anyRed)) {
       Ink ink = anyStruck ? new Ink(true, left.toString(), anyRed) : Ink.RED;

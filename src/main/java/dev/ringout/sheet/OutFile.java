@@ -8,10 +8,11 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
+import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Font;
@@ -86,20 +87,20 @@ public final class OutFile {
 
   /** Copies a workbook without the times at which its parts were written. */
   private static void withoutTimes(Path from, Path to) throws IOException {
-    try (ZipInputStream in = new ZipInputStream(Files.newInputStream(from));
+    try (ZipFile in = new ZipFile(from.toFile());
         ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(to))) {
-      ZipEntry entry = in.getNextEntry();
-      while (entry != null) {
+      for (ZipEntry entry : Collections.list(in.entries())) {
         ZipEntry copy = new ZipEntry(entry.getName());
         copy.setTimeLocal(NO_TIME);
         out.putNextEntry(copy);
-        if (entry.getName().equals("docProps/core.xml")) {
-          out.write(undated(in).getBytes(StandardCharsets.UTF_8));
-        } else {
-          in.transferTo(out);
+        try (InputStream content = in.getInputStream(entry)) {
+          if (entry.getName().equals("docProps/core.xml")) {
+            out.write(undated(content).getBytes(StandardCharsets.UTF_8));
+          } else {
+            content.transferTo(out);
+          }
         }
         out.closeEntry();
-        entry = in.getNextEntry();
       }
     }
   }

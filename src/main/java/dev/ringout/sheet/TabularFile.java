@@ -54,7 +54,7 @@ public interface TabularFile extends Closeable {
       throw new UnusableInput(shownName, Reason.NOT_UNDERSTOOD, "is an empty file, not a workbook");
     }
     FileMagic magic = Files.size(path) == 0 ? FileMagic.UNKNOWN : magic(path);
-    if (OdsFile.isOne(path)) {
+    if (magic == FileMagic.OOXML && OdsFile.isOne(path)) {
       return OdsFile.open(path, shownName);
     }
     if (magic == FileMagic.OOXML) {

@@ -166,9 +166,11 @@ final class XlsFile implements TabularFile {
         return struck ? new Cell.Ink(true, "", red) : red ? Cell.Ink.RED : Cell.Ink.PLAIN;
       }
       StringBuilder left = new StringBuilder();
+      struck = false;
       for (int i = 0; i < cell.text().length(); i++) {
-        short index = rich.getFontAtIndex(i);
-        HSSFFont own = index == HSSFRichTextString.NO_FONT ? font : workbook.getFontAt(index);
+        // Before the first run the cell's own font holds; from there on font 0 is a font as well.
+        HSSFFont own =
+            i < rich.getIndexOfFormattingRun(0) ? font : workbook.getFontAt(rich.getFontAtIndex(i));
         struck |= own.getStrikeout();
         red |= isRed(own, workbook);
         if (!own.getStrikeout()) {

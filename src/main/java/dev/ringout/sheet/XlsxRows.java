@@ -3,6 +3,7 @@ package dev.ringout.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -163,19 +164,21 @@ final class XlsxRows extends DefaultHandler {
 
   /** The ink of the text's own runs, else that of the cell's style. */
   private Cell.Ink ink(Cell cell) {
-    if (styles.isStruck(style)) {
-      return new Cell.Ink(true, "", styles.isRed(style));
+    boolean struck = styles.isStruck(style);
+    boolean red = styles.isRed(style);
+    if (type.equals("inlineStr") && inline.isRich()) {
+      return inline.rich().in(struck, red);
     }
-    Cell.Ink own =
-        switch (type) {
-          case "s" -> strings.ink(number(value.toString()));
-          case "inlineStr" -> inline.ink();
-          default -> Cell.Ink.PLAIN;
-        };
-    if (!own.equals(Cell.Ink.PLAIN)) {
-      return own;
+    if (type.equals("s")) {
+      Optional<XlsxRuns.Rich> rich = strings.rich(number(value.toString()));
+      if (rich.isPresent()) {
+        return rich.get().in(struck, red);
+      }
     }
-    return styles.isRed(style) && !cell.isBlank() ? Cell.Ink.RED : Cell.Ink.PLAIN;
+    if (cell.isBlank()) {
+      return Cell.Ink.PLAIN;
+    }
+    return struck ? new Cell.Ink(true, "", red) : red ? Cell.Ink.RED : Cell.Ink.PLAIN;
   }
 
   private Cell withoutValue() {

@@ -2,29 +2,62 @@ package dev.ringout.sheet;
 
 import org.xml.sax.Attributes;
 
-/** A text made of runs, each in its own ink; phonetic hints are left out. */
+/**
+ * A text made of runs; phonetic hints are left out. A run with properties of its own is in its own
+ * ink, one without is in the cell's.
+ */
 final class XlsxRuns {
   private final StringBuilder text = new StringBuilder();
-  private final StringBuilder left = new StringBuilder();
+  private final StringBuilder ownPlain = new StringBuilder();
+  private final StringBuilder notStruck = new StringBuilder();
   private boolean inText;
   private boolean inPhonetic;
+  private boolean inRun;
+  private boolean runHasInk;
   private boolean runStruck;
-  private boolean anyStruck;
+  private boolean rich;
   private boolean anyRed;
+
+  /**
+   * What runs say of their text.
+   *
+   * @param text the whole text
+   * @param ownPlain what runs of their own ink leave unstruck
+   * @param notStruck that and what is in the cell's ink
+   */
+  record Rich(String text, String ownPlain, String notStruck, boolean red) {
+
+    /** How the text is marked in a cell whose style is this. */
+    Cell.Ink in(boolean styleStruck, boolean styleRed) {
+      String left = styleStruck ? ownPlain : notStruck;
+      boolean isRed = red || styleRed;
+      if (left.length() < text.length()) {
+        return new Cell.Ink(true, left, isRed);
+      }
+      return isRed ? Cell.Ink.RED : Cell.Ink.PLAIN;
+    }
+  }
 
   void clear() {
     text.setLength(0);
-    left.setLength(0);
-    runStruck = false;
-    anyStruck = false;
+    ownPlain.setLength(0);
+    notStruck.setLength(0);
+    inRun = false;
+    rich = false;
     anyRed = false;
   }
 
   void start(String local, Attributes attributes) {
     switch (local) {
-      case "r" -> runStruck = false;
+      case "r" -> {
+        inRun = true;
+        rich = true;
+        runHasInk = false;
+        runStruck = false;
+      }
+      case "rPr" -> runHasInk = true;
       case "strike" -> runStruck = XlsxStyles.isOn(attributes);
-      case "color" -> anyRed |= XlsxStyles.isRed(attributes);
+      case "color" -> anyRed |= inRun && XlsxStyles.isRed(attributes);
       case "rPh" -> inPhonetic = true;
       case "t" -> inText = !inPhonetic;
       default -> {}
@@ -36,30 +69,33 @@ final class XlsxRuns {
       return;
     }
     text.append(characters, start, length);
-    if (runStruck) {
-      anyStruck = true;
-    } else {
-      left.append(characters, start, length);
+    if (!inRun || !runHasInk) {
+      notStruck.append(characters, start, length);
+    } else if (!runStruck) {
+      ownPlain.append(characters, start, length);
+      notStruck.append(characters, start, length);
     }
   }
 
   void end(String local) {
     switch (local) {
-      case "r" -> runStruck = false;
+      case "r" -> inRun = false;
       case "rPh" -> inPhonetic = false;
       case "t" -> inText = false;
       default -> {}
     }
   }
 
+  /** Whether the text has runs. */
+  boolean isRich() {
+    return rich;
+  }
+
   String text() {
     return text.toString();
   }
 
-  Cell.Ink ink() {
-    if (anyStruck) {
-      return new Cell.Ink(true, left.toString(), anyRed);
-    }
-    return anyRed ? Cell.Ink.RED : Cell.Ink.PLAIN;
+  Rich rich() {
+    return new Rich(text.toString(), ownPlain.toString(), notStruck.toString(), anyRed);
   }
 }

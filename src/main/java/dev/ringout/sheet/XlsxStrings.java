@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
@@ -14,7 +15,7 @@ import org.xml.sax.helpers.DefaultHandler;
  */
 final class XlsxStrings extends DefaultHandler {
   private final List<String> texts = new ArrayList<>();
-  private final Map<Integer, Cell.Ink> inks = new HashMap<>();
+  private final Map<Integer, XlsxRuns.Rich> rich = new HashMap<>();
   private final XlsxRuns runs = new XlsxRuns();
 
   int size() {
@@ -25,9 +26,9 @@ final class XlsxStrings extends DefaultHandler {
     return texts.get(index);
   }
 
-  /** How a text's own runs are marked. */
-  Cell.Ink ink(int index) {
-    return inks.getOrDefault(index, Cell.Ink.PLAIN);
+  /** What a text's runs say of it; empty where it has none. */
+  Optional<XlsxRuns.Rich> rich(int index) {
+    return Optional.ofNullable(rich.get(index));
   }
 
   @Override
@@ -47,8 +48,8 @@ final class XlsxStrings extends DefaultHandler {
   @Override
   public void endElement(String uri, String local, String qualified) {
     if (local.equals("si")) {
-      if (!runs.ink().equals(Cell.Ink.PLAIN)) {
-        inks.put(texts.size(), runs.ink());
+      if (runs.isRich()) {
+        rich.put(texts.size(), runs.rich());
       }
       texts.add(runs.text());
     } else {
