@@ -1,6 +1,6 @@
 #!/bin/sh
-# Time and peak memory of a check on a generated unit, beside the bare event reader on the same files
-# and beside Java's own start. Run from the project's root after `mvn package`:
+# Time and peak memory of a check and an import of a generated unit, beside the bare event reader on the
+# same files and beside Java's own start. Run from the project's root after `mvn package`:
 #   src/bench/big-unit.sh [WIRES] [FOLDER]
 set -eu
 wires=${1:-100000}
@@ -24,7 +24,11 @@ P
 for heap in 512m 2g; do
   measure "check, heap $heap" env RINGOUT_JAVA_OPTS="-Xmx$heap" target/ringout check "$folder/harness.xlsx" "$folder/readings.xlsx"
 done
-measure "bare event reader, heap 512m" java -Xmx512m -XX:+UseSerialGC -cp "$classes" dev.ringout.bench.BareReader "$folder/harness.xlsx" "$folder/readings.xlsx"
+measure "bare event reader, cells counted" java -Xmx512m -XX:+UseSerialGC -cp "$classes" dev.ringout.bench.BareReader count "$folder/harness.xlsx" "$folder/readings.xlsx"
+measure "import of the wire list, heap 512m" env RINGOUT_JAVA_OPTS=-Xmx512m target/ringout import "$folder/harness.xlsx"
+measure "the same, written as a workbook" env RINGOUT_JAVA_OPTS=-Xmx512m target/ringout import "$folder/harness.xlsx" --force -o "$folder/imported.xlsx"
+measure "bare event reader, cells counted" java -Xmx512m -XX:+UseSerialGC -cp "$classes" dev.ringout.bench.BareReader count "$folder/harness.xlsx"
+measure "bare event reader, texts handed over" java -Xmx512m -XX:+UseSerialGC -cp "$classes" dev.ringout.bench.BareReader texts "$folder/harness.xlsx"
 measure "ringout --version" target/ringout --version
 measure "java -version" java -version
 measure "check of the sample" target/ringout check harness-samples/swing-bridge/junction-box.xlsx harness-samples/swing-bridge/point-to-point.xlsx

@@ -227,7 +227,7 @@ final class BothEnds {
   }
 
   /** Pins of a connector's own list that stand on two rows with different far ends. */
-  void reportTwice(List<Draft> drafts) {
+  void reportTwice(List<Draft> drafts, ListChecks checks) {
     Map<String, Set<String>> farEnds = new LinkedHashMap<>();
     Map<String, Draft> last = new HashMap<>();
     Map<String, Set<Integer>> rows = new HashMap<>();
@@ -246,7 +246,7 @@ final class BothEnds {
           Draft draft = last.get(point);
           if (ends.size() > 1
               && draft != null
-              && ListChecks.isContact(draft.from())
+              && checks.isContact(draft.from())
               && rows.getOrDefault(point, Set.of()).size() > 1) {
             findings.warning(
                 Kind.PIN_TWICE,

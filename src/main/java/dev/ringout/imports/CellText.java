@@ -9,13 +9,8 @@ final class CellText {
   /** A text without blanks around it and with one kind of blank and dash within. */
   static String clean(String text) {
     int length = text.length();
-    boolean plain = true;
-    for (int i = 0; i < length && plain; i++) {
-      char c = text.charAt(i);
-      plain = c < 0x7f && c >= ' ';
-    }
-    if (plain) {
-      return text.strip();
+    if (isPlain(text)) {
+      return text;
     }
     StringBuilder clean = new StringBuilder(length);
     for (int i = 0; i < length; i++) {
@@ -27,6 +22,22 @@ final class CellText {
       }
     }
     return clean.toString().strip();
+  }
+
+  /**
+   * Whether there is nothing to clean: printable ASCII without blanks around it or two together.
+   */
+  static boolean isPlain(String text) {
+    int length = text.length();
+    char previous = ' ';
+    for (int i = 0; i < length; i++) {
+      char c = text.charAt(i);
+      if (c >= 0x7f || c < ' ' || (c == ' ' && previous == ' ')) {
+        return false;
+      }
+      previous = c;
+    }
+    return length == 0 || previous != ' ';
   }
 
   private static char last(StringBuilder text) {

@@ -22,8 +22,25 @@ record Draft(
     Place place,
     Layout layout) {
 
-  /** A cell's text with its place and what its heading says of units. */
-  record Value(String text, Place place, String heading, String unit) {}
+  /** A cell's text; where it stands and what its heading says of units is asked for rarely. */
+  record Value(String text, ListTable table, int row, ListColumn column) {
+
+    Place place() {
+      return table.grid().place(row, column.index());
+    }
+
+    String heading() {
+      return column.heading();
+    }
+
+    String unit() {
+      return column.unit();
+    }
+
+    Value with(String other) {
+      return new Value(other, table, row, column);
+    }
+  }
 
   String text(Role role) {
     Value value = texts.get(role);
@@ -35,6 +52,7 @@ record Draft(
     return layout == Layout.BLOCK;
   }
 
+  /** The same wire with other ends. */
   Draft with(End newFrom, End newTo, List<End> newAlso) {
     return new Draft(name, newFrom, newTo, newAlso, texts, notes, place, layout);
   }

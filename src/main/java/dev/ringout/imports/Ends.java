@@ -70,6 +70,10 @@ final class Ends {
   }
 
   private Text parseNew(String text) {
+    int separator = plainSeparator(text);
+    if (separator > 0) {
+      return new Text(text.substring(0, separator), shell(text.substring(separator + 1)));
+    }
     Matcher point = POINT.matcher(text);
     if (point.matches()) {
       return new Text(point.group(1), shell(point.group(2)));
@@ -93,8 +97,40 @@ final class Ends {
     return new Text(text, "");
   }
 
+  /**
+   * Where {@code J1-12} parts, or 0 where the text is no such plain point: what nearly every cell
+   * of a long list is, found without a pattern.
+   */
+  private static int plainSeparator(String text) {
+    int length = text.length();
+    int at = 0;
+    while (at < length && at < 2 && CellText.isDigit(text.charAt(at))) {
+      at++;
+    }
+    int letters = at;
+    while (at < length && text.charAt(at) >= 'A' && text.charAt(at) <= 'Z') {
+      at++;
+    }
+    boolean lettered = at > letters && at - letters <= 4;
+    int digits = at;
+    while (at < length && CellText.isDigit(text.charAt(at))) {
+      at++;
+    }
+    boolean parts = at < length && (text.charAt(at) == '-' || text.charAt(at) == ':');
+    if (!lettered || !parts || at - digits > 4 || length - at < 2 || length - at > 6) {
+      return 0;
+    }
+    for (int i = at + 1; i < length; i++) {
+      char c = text.charAt(i);
+      if (!CellText.isDigit(c) && !(c >= 'A' && c <= 'Z') && !(c >= 'a' && c <= 'z')) {
+        return 0;
+      }
+    }
+    return at;
+  }
+
   String shell(String pin) {
-    return words.is("shell", pin) ? Point.SHELL : pin;
+    return pin.length() > 3 && words.is("shell", pin) ? Point.SHELL : pin;
   }
 
   /**

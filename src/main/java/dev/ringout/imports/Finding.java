@@ -49,8 +49,7 @@ public record Finding(Kind kind, Problem problem) {
     ALIAS("two names for one point or item"),
     CODE("a code without a meaning"),
     HEADING("a column that is not understood"),
-    NO_WIRES("a sheet without wires"),
-    ENCODING("the file's encoding");
+    NO_WIRES("a sheet without wires");
 
     private final String says;
 

@@ -15,13 +15,17 @@ import java.util.Map;
 /** A sheet as a whole; merged cells hold their value in every row that they span. */
 final class Grid {
   private final Sheet sheet;
+  private final Place whole;
   private final List<Row> rows;
   private final Surroundings around;
+  private final int width;
 
   private Grid(Sheet sheet, List<Row> rows, Surroundings around) {
     this.sheet = sheet;
+    this.whole = sheet.place();
     this.rows = rows;
     this.around = around;
+    this.width = rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0);
   }
 
   static Grid read(Sheet sheet) throws UnusableInput {
@@ -77,7 +81,7 @@ final class Grid {
   }
 
   int width() {
-    return rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0);
+    return width;
   }
 
   /** The number of the last row that holds something. */
@@ -86,7 +90,6 @@ final class Grid {
   }
 
   Place place(int row, int column) {
-    Place whole = sheet.place();
     return new Place(whole.file(), whole.sheet(), row, column);
   }
 

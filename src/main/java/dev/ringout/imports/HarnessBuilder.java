@@ -79,22 +79,26 @@ final class HarnessBuilder {
             (item, own) ->
                 own.forEach((pin, names) -> pins.add(items.of(item, whole), pin, names)));
     pins.index();
-    List<Draft> drafts = new ArrayList<>();
+    List<Draft> drafts = new ArrayList<>(list.drafts().size());
     for (Draft draft : list.drafts()) {
+      End from = resolved(draft.from(), items);
+      End to = resolved(draft.to(), items);
+      boolean same = from.equals(draft.from()) && to.equals(draft.to()) && draft.also().isEmpty();
       drafts.add(
-          draft.with(
-              resolved(draft.from(), items),
-              resolved(draft.to(), items),
-              draft.also().stream().map(end -> resolved(end, items)).toList()));
+          same
+              ? draft
+              : draft.with(
+                  from, to, draft.also().stream().map(end -> resolved(end, items)).toList()));
     }
     BothEnds bothEnds = new BothEnds(pins, findings);
-    bothEnds.reportTwice(drafts);
+    ListChecks checks = new ListChecks(findings);
+    bothEnds.reportTwice(drafts, checks);
     List<Draft> wires = withTerminals(withoutDuplicates(bothEnds.match(drafts)));
-    new ListChecks(findings).check(wires);
+    checks.check(wires);
     items.reportTwins(List.copyOf(places.keySet()), places);
-    List<Wire> harnessWires = new ArrayList<>();
+    List<Wire> harnessWires = new ArrayList<>(wires.size());
     List<Link> links = new ArrayList<>();
-    Set<Point> wired = new HashSet<>();
+    Set<Point> wired = new HashSet<>(4 * wires.size());
     for (Draft draft : wires) {
       Point from = point(draft.from());
       Point to = point(draft.to());
@@ -117,7 +121,10 @@ final class HarnessBuilder {
     joinByNames(items, links, wired);
     Wiring wiring =
         new Wiring(
-            List.copyOf(harnessWires), otherNames(), pinDetails(items, wired), List.copyOf(links));
+            Collections.unmodifiableList(harnessWires),
+            otherNames(),
+            pinDetails(items, wired),
+            List.copyOf(links));
     return new Built(
         wiring,
         List.copyOf(duplicates),
@@ -137,14 +144,14 @@ final class HarnessBuilder {
         pin = first.get();
       }
     }
-    return end.with(item, pin);
+    return item.equals(end.item()) && pin.equals(end.pin()) ? end : end.with(item, pin);
   }
 
   /** Rows that repeat a wire's number and both its ends are one wire. */
   private List<Draft> withoutDuplicates(List<Draft> drafts) {
     record Key(String name, String item, String pin, String toItem, String toPin) {}
-    Map<Key, Draft> seen = new HashMap<>();
-    List<Draft> kept = new ArrayList<>();
+    Map<Key, Draft> seen = new HashMap<>(2 * drafts.size());
+    List<Draft> kept = new ArrayList<>(drafts.size());
     for (Draft draft : drafts) {
       Key key =
           new Key(
@@ -290,14 +297,17 @@ final class HarnessBuilder {
     if (value == null || CellText.isNothing(value.text(), words)) {
       return Optional.empty();
     }
-    Understood<T> understood =
-        known.computeIfAbsent(
-            value.text() + "\t" + value.unit(), key -> reader.read(value.text(), value.unit()));
+    String key = value.unit().isEmpty() ? value.text() : value.text() + "\t" + value.unit();
+    Understood<T> understood = known.get(key);
+    if (understood == null) {
+      understood = reader.read(value.text(), value.unit());
+      known.put(key, understood);
+    }
     if (understood.value().isEmpty()) {
       notTaken
           .computeIfAbsent(
               new Column(kind, value.place().sheet(), value.place().column()),
-              key -> new ArrayList<>())
+              column -> new ArrayList<>())
           .add(new NotTaken(value, understood.complaint(), understood.maybe()));
       notes.put(role.title() + " as listed", value.text());
     }

@@ -49,6 +49,9 @@ final class ItemNames {
    */
   private static String commonPrefix(Understanding list) {
     Set<String> items = list.namesOfPins().keySet();
+    if (items.size() < 2) {
+      return "";
+    }
     String common = "";
     for (String item : items) {
       int end = 0;
@@ -76,7 +79,7 @@ final class ItemNames {
       fits += with.contains(far) ? 1 : 0;
       fitsShort += without.contains(far) ? 1 : 0;
     }
-    return fitsShort > fits && items.size() > 1 ? common : "";
+    return fitsShort > fits ? common : "";
   }
 
   /** Says once what was settled for the list as a whole. */

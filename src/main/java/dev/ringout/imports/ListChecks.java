@@ -4,6 +4,7 @@ import dev.ringout.harness.Point;
 import dev.ringout.imports.Finding.Kind;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -16,33 +17,44 @@ final class ListChecks {
   private static final int SAID_ONE_BY_ONE = 20;
 
   private final Findings findings;
+  private final Map<String, Boolean> connectors = new HashMap<>();
 
   ListChecks(Findings findings) {
     this.findings = findings;
   }
 
   void check(List<Draft> wires) {
-    Repeats<String> names = new Repeats<>();
-    Repeats<Point> contacts = new Repeats<>();
+    Repeats<String> names = new Repeats<>(wires.size());
+    Repeats<Point> contacts = new Repeats<>(2 * wires.size());
+    List<Point> smallLetters = new ArrayList<>();
     for (Draft wire : wires) {
       if (!wire.name().isEmpty()) {
         names.add(wire.name(), wire);
       }
-      for (End end : List.of(wire.from(), wire.to())) {
+      for (int side = 0; side < 2; side++) {
+        End end = side == 0 ? wire.from() : wire.to();
         if (isContact(end)) {
-          contacts.add(new Point(end.item(), end.pin()), wire);
+          Point contact = new Point(end.item(), end.pin());
+          contacts.add(contact, wire);
+          if (hasSmallLetter(end.pin())) {
+            smallLetters.add(contact);
+          }
         }
       }
     }
     namesTwice(names.repeated(), wires.size());
     contactsTwice(contacts.repeated());
-    caseTwins(contacts);
+    caseTwins(contacts, smallLetters);
   }
 
   /** Wires by something that mostly only one of them has. */
   private static final class Repeats<T> {
-    private final Map<T, Draft> first = new LinkedHashMap<>();
+    private final Map<T, Draft> first;
     private final Map<T, List<Draft>> repeated = new LinkedHashMap<>();
+
+    Repeats(int expected) {
+      this.first = new HashMap<>(2 * expected);
+    }
 
     void add(T key, Draft wire) {
       Draft before = first.putIfAbsent(key, wire);
@@ -61,14 +73,19 @@ final class ListChecks {
   }
 
   /** A contact of a connector takes one wire; terminals, studs and splices take several. */
-  static boolean isContact(End end) {
-    String item = end.item();
+  boolean isContact(End end) {
+    return !end.pin().equals(Point.SHELL)
+        && connectors.computeIfAbsent(end.item(), ListChecks::isConnector);
+  }
+
+  /** By its designator: jacks, plugs and connectors of either kind (ASME Y14.44, from memory). */
+  private static boolean isConnector(String item) {
     int at = 0;
     while (at < item.length() && CellText.isDigit(item.charAt(at))) {
       at++;
     }
     boolean lettered = at < item.length() && "JPX".indexOf(item.charAt(at)) >= 0;
-    return lettered && Ends.isDesignator(item) && !end.pin().equals("SHELL");
+    return lettered && Ends.isDesignator(item);
   }
 
   private void namesTwice(Map<String, List<Draft>> byName, int wires) {
@@ -125,17 +142,22 @@ final class ListChecks {
     }
   }
 
+  private static boolean hasSmallLetter(String pin) {
+    for (int i = 0; i < pin.length(); i++) {
+      if (Character.isLowerCase(pin.charAt(i))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** A twice used pin beside an unused one of the other case: one may have lost its case. */
-  private void caseTwins(Repeats<Point> contacts) {
+  private void caseTwins(Repeats<Point> contacts, List<Point> smallLetters) {
     Map<String, TreeSet<Point>> byFolded = new LinkedHashMap<>();
-    for (Point point : contacts.first().keySet()) {
-      if (point.pin().chars().anyMatch(Character::isLowerCase)) {
-        Point upper = new Point(point.ref(), point.pin().toUpperCase(Locale.ROOT));
-        if (contacts.first().containsKey(upper)) {
-          byFolded
-              .computeIfAbsent(upper.toString(), key -> new TreeSet<>(List.of(upper)))
-              .add(point);
-        }
+    for (Point point : smallLetters) {
+      Point upper = new Point(point.ref(), point.pin().toUpperCase(Locale.ROOT));
+      if (contacts.first().containsKey(upper)) {
+        byFolded.computeIfAbsent(upper.toString(), key -> new TreeSet<>(List.of(upper))).add(point);
       }
     }
     int said = 0;

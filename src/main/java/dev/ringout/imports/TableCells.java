@@ -6,7 +6,8 @@ import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
 import dev.ringout.source.Severity;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +21,8 @@ final class TableCells {
   private final Words words;
   private final Findings findings;
   private final Damage damage;
-  private final Map<Integer, String> above = new HashMap<>();
+  private final Map<Role, ListColumn> columns = new EnumMap<>(Role.class);
+  private final String[] above;
   private final Map<Kind, Map<Integer, List<Integer>>> quiet = new LinkedHashMap<>();
   private boolean rowIsLost;
 
@@ -29,6 +31,9 @@ final class TableCells {
     this.words = words;
     this.findings = findings;
     this.damage = new Damage(table);
+    this.above = new String[table.lastColumn() + 1];
+    Arrays.fill(above, "");
+    table.columns().forEach(column -> columns.putIfAbsent(column.role(), column));
   }
 
   /** Starts a row. */
@@ -48,26 +53,17 @@ final class TableCells {
 
   /** Forgets what stood above: a new section begins. */
   void forget() {
-    above.clear();
+    Arrays.fill(above, "");
   }
 
   Optional<ListColumn> column(Role role) {
-    for (ListColumn column : table.columns()) {
-      if (column.role() == role) {
-        return Optional.of(column);
-      }
-    }
-    return Optional.empty();
+    return Optional.ofNullable(columns.get(role));
   }
 
   /** The text under a role, or empty. */
   String text(Row row, Role role) {
-    for (ListColumn column : table.columns()) {
-      if (column.role() == role) {
-        return text(row, column);
-      }
-    }
-    return "";
+    ListColumn column = columns.get(role);
+    return column == null ? "" : text(row, column);
   }
 
   /** A cell's text, cleaned; what was cleaned is counted. */
@@ -109,7 +105,7 @@ final class TableCells {
       }
     }
     String clean = CellText.clean(raw);
-    if (!kept) {
+    if (!kept && !CellText.isPlain(raw)) {
       countIf(CellText.hasOddBlanks(raw), Kind.BLANKS, row, column);
       countIf(CellText.hasOddDash(raw), Kind.DASH, row, column);
     }
@@ -117,9 +113,13 @@ final class TableCells {
       return ditto(row, column, clean);
     }
     if (!clean.isEmpty()) {
-      above.put(column.index(), clean);
+      above[column.index()] = clean;
     }
     return clean;
+  }
+
+  private String above(ListColumn column) {
+    return above[column.index()];
   }
 
   private static boolean carriesPoint(Role role) {
@@ -130,7 +130,7 @@ final class TableCells {
   }
 
   private String ditto(Row row, ListColumn column, String mark) {
-    String value = above.getOrDefault(column.index(), "");
+    String value = above(column);
     boolean repeats = column.role().repeats() || column.role() == Role.FAR;
     boolean point = carriesPoint(column.role()) && Ends.looksLikePoint(value);
     if (repeats && !value.isEmpty() && !point) {
@@ -159,14 +159,13 @@ final class TableCells {
 
   /** The text above where a blank stands for it, counted; empty where nothing stands above. */
   String carried(Row row, Role role) {
-    for (ListColumn column : table.columns()) {
-      if (column.role() == role) {
-        String value = above.getOrDefault(column.index(), "");
-        countIf(!value.isEmpty(), Kind.CARRIED, row, column);
-        return value;
-      }
+    ListColumn column = columns.get(role);
+    if (column == null) {
+      return "";
     }
-    return "";
+    String value = above(column);
+    countIf(!value.isEmpty(), Kind.CARRIED, row, column);
+    return value;
   }
 
   private void countIf(boolean holds, Kind kind, Row row, ListColumn column) {
@@ -179,7 +178,8 @@ final class TableCells {
   }
 
   Place place(Row row, Role role) {
-    return column(role).map(column -> table.place(row, column)).orElseGet(() -> table.place(row));
+    ListColumn column = columns.get(role);
+    return column == null ? table.place(row) : table.place(row, column);
   }
 
   /** Says what was cleaned, once a column. */

@@ -33,6 +33,7 @@ abstract class TableReader {
   final TableCells cells;
   final Tally tally = new Tally();
   final Understanding into;
+  private final boolean hasNotes;
   private String section = "";
 
   TableReader(ListTable table, Words words, Ends ends, Findings findings, Understanding into) {
@@ -42,6 +43,7 @@ abstract class TableReader {
     this.findings = findings;
     this.into = into;
     this.cells = new TableCells(table, words, findings);
+    this.hasNotes = table.columns().stream().anyMatch(column -> column.role() == Role.KEEP);
   }
 
   static TableReader of(
@@ -133,9 +135,16 @@ abstract class TableReader {
   }
 
   private static boolean isSame(String text, String heading) {
-    return !text.isBlank()
-        && text.length() <= heading.length() + 4
-        && Character.toLowerCase(text.strip().charAt(0)) == Character.toLowerCase(heading.charAt(0))
+    int length = text.length();
+    int least = heading.length();
+    if (length < least || length > least + 4) {
+      return false;
+    }
+    if (length == least) {
+      return text.equalsIgnoreCase(heading);
+    }
+    boolean begins = text.isBlank() || text.regionMatches(true, 0, heading, 0, Math.min(2, least));
+    return (begins || text.charAt(0) <= ' ')
         && HeadingReader.key(text).equals(HeadingReader.key(heading));
   }
 
@@ -256,9 +265,7 @@ abstract class TableReader {
         case GAUGE, TYPE, COLOR, LENGTH, SIGNAL, CABLE, GROUP, FROM_CONTACT, TO_CONTACT, NOTE -> {
           String text = cells.text(row, column);
           if (!text.isEmpty() && !values.containsKey(column.role())) {
-            values.put(
-                column.role(),
-                new Value(text, table.place(row, column), column.heading(), column.unit()));
+            values.put(column.role(), new Value(text, table, row.number(), column));
           }
         }
         default -> {}
@@ -268,6 +275,9 @@ abstract class TableReader {
   }
 
   final Map<String, String> notes(Row row) {
+    if (!hasNotes) {
+      return Map.of();
+    }
     Map<String, String> notes = new LinkedHashMap<>();
     for (ListColumn column : table.columns()) {
       if (column.role() == Role.KEEP) {
@@ -298,9 +308,9 @@ abstract class TableReader {
     }
     for (String letter : several.text().split("\\s*\\+\\s*", -1)) {
       Map<Role, Value> own = new EnumMap<>(values);
-      own.put(Role.COLOR, new Value(letter, several.place(), several.heading(), ""));
+      own.put(Role.COLOR, several.with(letter));
       if (!name.isEmpty() && !own.containsKey(Role.CABLE)) {
-        own.put(Role.CABLE, new Value(name, several.place(), several.heading(), ""));
+        own.put(Role.CABLE, several.with(name));
       }
       String conductor = name.isEmpty() ? "" : name + "-" + letter;
       into.add(new Draft(conductor, from, to, also, own, notes, table.place(row), table.layout()));
@@ -366,6 +376,10 @@ abstract class TableReader {
   }
 
   final List<End> ends(List<Ends.Text> texts, Row row, Role role) {
+    if (texts.size() == 1) {
+      return List.of(
+          new End(texts.get(0).item(), texts.get(0).pin(), cells.place(row, role), false));
+    }
     List<End> points = new ArrayList<>();
     for (Ends.Text text : texts) {
       points.add(new End(text.item(), text.pin(), cells.place(row, role), false));

@@ -1,5 +1,6 @@
 package dev.ringout.sheet;
 
+import com.fasterxml.aalto.sax.SAXParserFactoryImpl;
 import dev.ringout.source.Place;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
@@ -17,7 +18,6 @@ import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.openxml4j.opc.PackageRelationshipTypes;
-import org.apache.poi.util.XMLHelper;
 import org.apache.poi.xssf.eventusermodel.XSSFReader;
 import org.apache.poi.xssf.usermodel.XSSFRelation;
 import org.xml.sax.ContentHandler;
@@ -97,7 +97,8 @@ final class XlsxFile implements TabularFile {
 
   private static void parse(InputStream in, ContentHandler handler)
       throws IOException, SAXException, ParserConfigurationException {
-    XMLReader xml = XMLHelper.newXMLReader();
+    // Half the time of Java's own parser; it resolves no external entities at all.
+    XMLReader xml = new SAXParserFactoryImpl().newSAXParser().getXMLReader();
     xml.setContentHandler(handler);
     xml.parse(new InputSource(in));
   }

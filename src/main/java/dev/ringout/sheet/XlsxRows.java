@@ -1,6 +1,7 @@
 package dev.ringout.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -142,7 +143,7 @@ final class XlsxRows extends DefaultHandler {
       case "v" -> collecting = false;
       case "c" -> endCell();
       case "row" -> {
-        Row row = new Row(rowNumber, List.copyOf(cells));
+        Row row = new Row(rowNumber, Collections.unmodifiableList(cells));
         if (!row.isBlank()) {
           each.accept(row);
         }
@@ -153,7 +154,7 @@ final class XlsxRows extends DefaultHandler {
 
   private void endCell() {
     Cell cell = hasValue ? cell(value.toString()) : withoutValue();
-    if (cell.equals(Cell.EMPTY)) {
+    if (cell.kind() == Cell.Kind.TEXT && cell.text().isEmpty()) {
       return;
     }
     while (cells.size() < column - 1) {
@@ -170,9 +171,11 @@ final class XlsxRows extends DefaultHandler {
       return inline.rich().in(struck, red);
     }
     if (type.equals("s")) {
-      Optional<XlsxRuns.Rich> rich = strings.rich(number(value.toString()));
-      if (rich.isPresent()) {
-        return rich.get().in(struck, red);
+      if (strings.anyRich()) {
+        Optional<XlsxRuns.Rich> rich = strings.rich(number(value.toString()));
+        if (rich.isPresent()) {
+          return rich.get().in(struck, red);
+        }
       }
     }
     if (cell.isBlank()) {
@@ -187,7 +190,7 @@ final class XlsxRows extends DefaultHandler {
 
   private Cell cell(String stored) {
     return switch (type) {
-      case "s" -> Cell.text(sharedString(stored));
+      case "s" -> sharedString(stored);
       case "b" -> new Cell(Cell.Kind.BOOLEAN, stored.equals("1") ? "TRUE" : "FALSE");
       case "e" -> new Cell(Cell.Kind.ERROR, stored);
       case "str" -> Cell.text(stored);
@@ -197,7 +200,7 @@ final class XlsxRows extends DefaultHandler {
     };
   }
 
-  private String sharedString(String index) {
+  private Cell sharedString(String index) {
     int i = number(index);
     if (i < 0 || i >= strings.size()) {
       throw new Damaged("a cell of row " + rowNumber + " refers to a text that is not there");

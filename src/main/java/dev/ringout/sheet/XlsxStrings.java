@@ -14,7 +14,7 @@ import org.xml.sax.helpers.DefaultHandler;
  * half of a large check and a quarter of a small one.
  */
 final class XlsxStrings extends DefaultHandler {
-  private final List<String> texts = new ArrayList<>();
+  private final List<Cell> texts = new ArrayList<>();
   private final Map<Integer, XlsxRuns.Rich> rich = new HashMap<>();
   private final XlsxRuns runs = new XlsxRuns();
 
@@ -22,8 +22,14 @@ final class XlsxStrings extends DefaultHandler {
     return texts.size();
   }
 
-  String get(int index) {
+  /** The text as a cell in plain ink. */
+  Cell get(int index) {
     return texts.get(index);
+  }
+
+  /** Whether any text has runs. */
+  boolean anyRich() {
+    return !rich.isEmpty();
   }
 
   /** What a text's runs say of it; empty where it has none. */
@@ -51,7 +57,7 @@ final class XlsxStrings extends DefaultHandler {
       if (runs.isRich()) {
         rich.put(texts.size(), runs.rich());
       }
-      texts.add(runs.text());
+      texts.add(Cell.text(runs.text()));
     } else {
       runs.end(local);
     }

@@ -4,18 +4,27 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
+import dev.ringout.imports.Finding;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The documents say what the program does. */
 class DocumentationTest {
+  /** Shown by a list that others made, or by a test of the command line. */
+  private static final Set<Finding.Kind> ELSEWHERE =
+      Set.of(
+          Finding.Kind.NAMES_DIFFER, Finding.Kind.ALIAS, Finding.Kind.CODE, Finding.Kind.HEADING);
+
   private static String between(String text, String name) {
     String begin = "<!-- " + name + ": begin -->\n```text\n";
     int start = text.indexOf(begin);
@@ -32,17 +41,36 @@ class DocumentationTest {
     assertTrue(example.lines().count() > 20);
   }
 
-  @Test
-  void the_reference_shows_the_help_as_it_is() throws IOException {
-    Path page = Path.of("docs/reference/check.md");
+  @ParameterizedTest
+  @ValueSource(strings = {"check", "import"})
+  void the_reference_shows_the_help_as_it_is(String command) throws IOException {
+    Path page = Path.of("docs/reference/" + command + ".md");
     String text = Files.readString(page);
-    String help = Run.of("check", "--help").out();
+    String help = Run.of(command, "--help").out();
     if (Boolean.getBoolean("ringout.updateGolden")) {
       Files.writeString(
           page, text.replace(between(text, "help") + "```\n<!--", help + "```\n<!--"));
       fail("the help was written anew; read the difference and run again");
     }
     assertEquals(help, between(text, "help"));
+  }
+
+  @Test
+  void every_kind_of_finding_has_its_line_and_a_list_that_shows_it() throws IOException {
+    String page = Files.readString(Path.of("docs/reference/import.md"));
+    StringBuilder lists = new StringBuilder();
+    try (Stream<Path> files = Files.list(Path.of("src/test/resources/lists"))) {
+      for (Path file : files.toList()) {
+        lists.append(Files.readString(file));
+      }
+    }
+    for (Finding.Kind kind : Finding.Kind.values()) {
+      assertTrue(page.contains("| `" + kind.word() + "` | " + kind.says() + " |"), kind.word());
+      boolean shown =
+          Stream.of("error", "warning", "note")
+              .anyMatch(severity -> lists.indexOf(severity + " " + kind.word()) >= 0);
+      assertTrue(shown || ELSEWHERE.contains(kind), "no list shows " + kind.word());
+    }
   }
 
   @Test
