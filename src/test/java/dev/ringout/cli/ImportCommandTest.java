@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -35,7 +36,9 @@ class ImportCommandTest {
     for (String part : List.of("FROM Term.", "From Pin", "certain", "98 wire", "FIRST WIRES")) {
       assertTrue(run.out().contains(part), part + " in\n" + run.out());
     }
-    assertEquals(3, Files.list(SAMPLE).count());
+    try (Stream<Path> files = Files.list(SAMPLE)) {
+      assertEquals(3, files.count());
+    }
   }
 
   private static Map<?, ?> first(Map<?, ?> json, String list) {
