@@ -136,6 +136,16 @@ final class BlockReader extends TableReader {
     String name = cells.text(row, Role.WIRE);
     if (farText.isEmpty() && !isNothing(farPin)) {
       farText = cells.carried(row, Role.FAR);
+      if (farText.isEmpty()) {
+        error(
+            Kind.NO_END,
+            row,
+            Role.FAR_PIN,
+            "the pin " + farPin + " has no item, and none stands above",
+            "");
+        lose(row, "a far pin without its item");
+        return;
+      }
     }
     if (isNothing(farText) && isNoPin(farText, farPin)) {
       String note = farText.isEmpty() ? cells.text(row, Role.SIGNAL) : farText;

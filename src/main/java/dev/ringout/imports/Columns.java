@@ -59,7 +59,11 @@ final class Columns {
   }
 
   private void set(ListColumn column, Role role, Certainty certainty) {
-    columns.set(columns.indexOf(column), column.as(role, certainty));
+    for (int i = 0; i < columns.size(); i++) {
+      if (columns.get(i).index() == column.index()) {
+        columns.set(i, columns.get(i).as(role, certainty));
+      }
+    }
   }
 
   /** "Connector 1" and "Connector 2", "Pin A" and "Pin B" are the two ends. */

@@ -202,7 +202,7 @@ final class Damage {
   }
 
   private Optional<Found> drag(Row row, ListColumn column, Cell cell) {
-    double value = Double.parseDouble(cell.text());
+    double value = number(cell).orElse(0.0);
     boolean series = step(row, column) == 1 && runLength(row, column) >= DRAGGED;
     boolean odd = value == Math.rint(value) && value % 2 == 1;
     return series && odd
@@ -222,9 +222,18 @@ final class Damage {
       return Optional.empty();
     }
     Cell cell = table.body().get(index).cell(column.index());
-    return cell.kind() == Cell.Kind.NUMBER
-        ? Optional.of(Double.parseDouble(cell.text()))
-        : Optional.empty();
+    return number(cell);
+  }
+
+  private static Optional<Double> number(Cell cell) {
+    if (cell.kind() != Cell.Kind.NUMBER) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(Double.parseDouble(cell.text()));
+    } catch (NumberFormatException e) {
+      return Optional.empty();
+    }
   }
 
   /** The step from the row before, where the row before that made the same one; else 0. */

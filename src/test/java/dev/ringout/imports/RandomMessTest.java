@@ -1,0 +1,171 @@
+package dev.ringout.imports;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
+import dev.ringout.imports.ImportResult.RowCounts;
+import dev.ringout.imports.ImportResult.SheetReport;
+import dev.ringout.sheet.Cell;
+import dev.ringout.sheet.Row;
+import dev.ringout.sheet.Sheet;
+import dev.ringout.sheet.Surroundings;
+import dev.ringout.sheet.TabularFile;
+import dev.ringout.source.Place;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Lists broken at random: whatever comes, every row is accounted for and every wire has its ends.
+ */
+class RandomMessTest {
+  private static final String[] ODD = {
+    "\"",
+    "N/C",
+    "-",
+    "J1",
+    "J1-A",
+    "A+B",
+    "D1-D9",
+    "SPARE",
+    "CAP & STOW",
+    "2-Jan",
+    "1E5",
+    "TRUE",
+    "#REF!",
+    "",
+    " ",
+    "\u00A0",
+    "R+B",
+    "a, b",
+    "J1-A, J2-B",
+    "0",
+    "-1",
+    "1e309",
+    "FROM",
+    "To",
+    "Pin",
+    "Signal",
+    "X",
+    "∞"
+  };
+
+  private record Rows(List<Row> rows) implements Sheet, TabularFile {
+    @Override
+    public String name() {
+      return "J9 x";
+    }
+
+    @Override
+    public Place place() {
+      return Place.of("list", name());
+    }
+
+    @Override
+    public Surroundings forEachRow(Consumer<Row> each) {
+      rows.forEach(each);
+      return Surroundings.none();
+    }
+
+    @Override
+    public List<Sheet> sheets() {
+      return List.of(this);
+    }
+
+    @Override
+    public boolean isSingleTable() {
+      return false;
+    }
+
+    @Override
+    public void close() {}
+  }
+
+  private static List<List<Row>> seeds() throws Exception {
+    List<List<Row>> seeds = new ArrayList<>();
+    try (Stream<Path> files = Files.list(Path.of("src/test/resources/lists"))) {
+      for (Path file : files.sorted().toList()) {
+        List<Row> rows = new ArrayList<>();
+        for (MessyList.Line line : MessyList.read(file).lines()) {
+          rows.add(new Row(rows.size() + 1, line.cells().stream().map(Cell::text).toList()));
+        }
+        seeds.add(rows);
+      }
+    }
+    return seeds;
+  }
+
+  private static Cell odd(Random random) {
+    return Cell.text(ODD[random.nextInt(ODD.length)]);
+  }
+
+  private static List<Row> broken(List<Row> seed, Random random) {
+    List<Row> rows = new ArrayList<>();
+    int number = 0;
+    for (Row row : seed) {
+      if (random.nextInt(12) == 0) {
+        continue;
+      }
+      number += random.nextInt(20) == 0 ? 3 : 1;
+      List<Cell> cells = new ArrayList<>(row.cells());
+      int changes = random.nextInt(3) == 0 ? random.nextInt(4) : 0;
+      for (int i = 0; i < changes && !cells.isEmpty(); i++) {
+        int column = random.nextInt(cells.size());
+        switch (random.nextInt(5)) {
+          case 0 -> cells.remove(column);
+          case 1 -> cells.add(column, odd(random));
+          case 2 -> cells.set(column, new Cell(Cell.Kind.values()[random.nextInt(6)], "7"));
+          case 3 -> {
+            String left = random.nextBoolean() ? "" : "J1";
+            cells.set(column, cells.get(column).in(new Cell.Ink(true, left, true)));
+          }
+          default -> cells.set(column, odd(random));
+        }
+      }
+      rows.add(new Row(number, cells));
+    }
+    return rows;
+  }
+
+  @Test
+  void whatever_comes_rows_balance_and_wires_have_ends() throws Exception {
+    List<List<Row>> seeds = seeds();
+    Words words = Words.standard();
+    ImportOptions some =
+        new ImportOptions(Map.of(), Set.of("Signal", "Pin"), Set.of("X", "o"), Set.of("J1"));
+    for (int seed = 0; seed < 2500; seed++) {
+      Random random = new Random(seed);
+      Rows list = new Rows(broken(seeds.get(random.nextInt(seeds.size())), random));
+      ImportOptions options = random.nextInt(4) == 0 ? some : ImportOptions.none();
+      ImportResult result = ListImporter.read(list, "list", words, options);
+      for (SheetReport sheet : result.sheets()) {
+        RowCounts rows = sheet.rows();
+        assertEquals(
+            rows.total(),
+            rows.wire()
+                + rows.spare()
+                + rows.heading()
+                + rows.note()
+                + rows.blank()
+                + rows.skipped(),
+            "seed " + seed);
+        assertTrue(rows.wire() >= 0 && rows.blank() >= 0, "seed " + seed);
+      }
+      for (Wire wire : result.wiring().wires()) {
+        for (Point point : List.of(wire.from(), wire.to())) {
+          assertFalse(point.ref().isEmpty() || point.pin().isEmpty(), "seed " + seed);
+        }
+      }
+    }
+  }
+}
