@@ -60,6 +60,8 @@ class RandomMessTest {
     "∞"
   };
 
+  private static final List<Cell.Kind> KINDS = List.of(Cell.Kind.values());
+
   private record Rows(List<Row> rows) implements Sheet, TabularFile {
     @Override
     public String name() {
@@ -124,7 +126,7 @@ class RandomMessTest {
         switch (random.nextInt(5)) {
           case 0 -> cells.remove(column);
           case 1 -> cells.add(column, odd(random));
-          case 2 -> cells.set(column, new Cell(Cell.Kind.values()[random.nextInt(6)], "7"));
+          case 2 -> cells.set(column, new Cell(KINDS.get(random.nextInt(KINDS.size())), "7"));
           case 3 -> {
             String left = random.nextBoolean() ? "" : "J1";
             cells.set(column, cells.get(column).in(new Cell.Ink(true, left, true)));
