@@ -10,11 +10,11 @@ import dev.ringout.compare.Prover;
 import dev.ringout.diagnose.Diagnosis;
 import dev.ringout.harness.Harness;
 import dev.ringout.readings.ReadingSet;
-import dev.ringout.review.CrimpGauge;
-import dev.ringout.review.Remark;
+import dev.ringout.review.Review;
 import dev.ringout.source.Problem;
-import dev.ringout.standards.ContactSizes;
 import dev.ringout.standards.CopperWire;
+import dev.ringout.standards.Tables;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -31,7 +31,7 @@ public record CheckResult(
     Comparison comparison,
     Coverage coverage,
     Diagnosis diagnosis,
-    List<Remark> remarks,
+    Review review,
     Optional<Problem> leadDoubt,
     List<Problem> problems) {
 
@@ -54,6 +54,8 @@ public record CheckResult(
   public static CheckResult of(Harness harness, ReadingSet readings, List<Problem> problems) {
     CopperWire copper = CopperWire.published();
     Circuit circuit = Circuit.of(harness);
+    // Waivers belong to the review; a check shows everything that the paper is blamed for.
+    Review review = Review.of(circuit, Tables.published(), copper, List.of(), LocalDate.MIN);
     Comparison comparison = Comparison.of(circuit, new JoinLimits(circuit, copper), readings);
     Coverage coverage = Prover.prove(circuit, comparison);
     return new CheckResult(
@@ -62,7 +64,7 @@ public record CheckResult(
         comparison,
         coverage,
         Diagnosis.of(circuit, comparison, coverage),
-        CrimpGauge.check(harness, ContactSizes.published(copper)),
+        review,
         LeadResistance.doubt(comparison),
         problems);
   }

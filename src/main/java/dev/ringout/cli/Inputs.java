@@ -1,6 +1,7 @@
 package dev.ringout.cli;
 
 import dev.ringout.harness.Harness;
+import dev.ringout.harness.Waiver;
 import dev.ringout.imports.ImportOptions;
 import dev.ringout.imports.ImportResult;
 import dev.ringout.imports.ListImporter;
@@ -8,6 +9,7 @@ import dev.ringout.imports.Words;
 import dev.ringout.intake.HarnessReader;
 import dev.ringout.intake.LostCase;
 import dev.ringout.intake.ReadingsReader;
+import dev.ringout.intake.WaiversReader;
 import dev.ringout.readings.Job;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.sheet.TabularFile;
@@ -59,6 +61,11 @@ final class Inputs {
   /** A wire list in any layout. */
   Optional<ImportResult> list(Path file, Words words, ImportOptions options) {
     return open(file, (table, name) -> ListImporter.read(table, name, words, options));
+  }
+
+  /** What somebody has accepted. */
+  List<Waiver> waivers(Path file) {
+    return open(file, (table, name) -> WaiversReader.read(table, problems)).orElse(List.of());
   }
 
   ReadingSet readings(List<Path> files, Harness harness) {

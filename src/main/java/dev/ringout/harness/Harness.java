@@ -19,6 +19,8 @@ public record Harness(
     List<Link> links,
     List<Switch> switches,
     List<Part> parts,
+    List<Load> loads,
+    List<Crimp> crimps,
     Limits limits) {
 
   /** The header's value of that name in any case, or empty. */
@@ -53,6 +55,10 @@ public record Harness(
     for (Part part : parts) {
       points.add(part.from());
       points.add(part.to());
+    }
+    for (Load load : loads) {
+      points.add(load.from());
+      points.add(load.to());
     }
     List<Point> sorted = new ArrayList<>(points);
     sorted.sort(null);

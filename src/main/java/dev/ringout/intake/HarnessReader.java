@@ -1,9 +1,11 @@
 package dev.ringout.intake;
 
+import dev.ringout.harness.Crimp;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Item;
 import dev.ringout.harness.Limits;
 import dev.ringout.harness.Link;
+import dev.ringout.harness.Load;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Point;
@@ -57,6 +59,22 @@ public final class HarnessReader {
   private static final Column STATE = Column.of("State");
   private static final Column OHMS = Column.withUnit("Ohms");
   private static final Column TOLERANCE = Column.of("Tolerance %", "Tolerance");
+  private static final Column NAME = Column.of("Name", "Load");
+  private static final Column AMPS = Column.of("Amps");
+  private static final Column VOLTS = Column.of("Volts");
+  private static final Column ALLOWED_DROP = Column.of("Allowed Drop V", "Allowed Drop");
+  private static final Column WIRE_CELSIUS = Column.of("Wire °C", "Wire C");
+  private static final Column DUTY = Column.of("Duty");
+  private static final Column TOOL = Column.of("Tool");
+  private static final Column POSITIONER = Column.of("Positioner");
+  private static final Column SETTING = Column.of("Setting", "Selector");
+  private static final Column PULL_LBF = Column.of("Pull lbf");
+  private static final Column PULL_N = Column.of("Pull N");
+  private static final Column STANDARD = Column.of("Standard");
+
+  /** One pound-force, by definition of the pound and of standard gravity. */
+  private static final double NEWTONS_PER_POUND_FORCE = 4.4482216152605;
+
   private static final Column MAX_TEST_VOLTS = Column.of("Max Test Volts");
 
   private static final List<Column> WIRE_COLUMNS =
@@ -81,7 +99,18 @@ public final class HarnessReader {
   public static final String NOT_READ = "Not Read";
 
   private static final List<String> SHEETS =
-      List.of("Wires", "Items", "Pins", "Links", "Switches", "Parts", "Limits", "Header", NOT_READ);
+      List.of(
+          "Wires",
+          "Items",
+          "Pins",
+          "Links",
+          "Switches",
+          "Parts",
+          "Loads",
+          "Crimps",
+          "Limits",
+          "Header",
+          NOT_READ);
 
   private final SheetsByName sheets;
   private final Problems problems;
@@ -126,7 +155,8 @@ public final class HarnessReader {
     List<Item> items = items();
     List<PinDetail> pins = pins();
     List<Wire> wires = wires();
-    return new Harness(header, wires, items, pins, links(), switches(), parts(), limits);
+    return new Harness(
+        header, wires, items, pins, links(), switches(), parts(), loads(), crimps(), limits);
   }
 
   private void refuseUnread() throws UnusableInput {
@@ -412,6 +442,64 @@ public final class HarnessReader {
                                 shared(entry.text(NOTE.name())),
                                 entry.place()))));
     return parts;
+  }
+
+  private List<Load> loads() throws UnusableInput {
+    List<Load> loads = new ArrayList<>();
+    each(
+        "Loads",
+        List.of(
+            NAME, FROM_PIN, FROM, TO_PIN, TO, AMPS, VOLTS, ALLOWED_DROP, WIRE_CELSIUS, DUTY, NOTE),
+        List.of(FROM, TO, AMPS),
+        entry -> {
+          Optional<Point> from = point(entry, FROM, FROM_PIN);
+          Optional<Point> to = point(entry, TO, TO_PIN);
+          OptionalDouble amps = number(entry, AMPS);
+          if (amps.isEmpty()) {
+            entry.error(AMPS.name(), "a load needs its amps", "");
+          } else if (from.isPresent() && to.isPresent()) {
+            loads.add(
+                new Load(
+                    entry.text(NAME.name()),
+                    from.get(),
+                    to.get(),
+                    amps.getAsDouble(),
+                    number(entry, VOLTS),
+                    number(entry, ALLOWED_DROP),
+                    number(entry, WIRE_CELSIUS),
+                    entry.text(DUTY.name()).toLowerCase(Locale.ROOT).startsWith("int"),
+                    entry.place()));
+          }
+        });
+    return List.copyOf(loads);
+  }
+
+  private List<Crimp> crimps() throws UnusableInput {
+    List<Crimp> crimps = new ArrayList<>();
+    each(
+        "Crimps",
+        List.of(WIRE, CONTACT, TOOL, POSITIONER, SETTING, PULL_LBF, PULL_N, STANDARD, NOTE),
+        List.of(WIRE),
+        entry -> {
+          OptionalDouble pull = number(entry, PULL_N);
+          OptionalDouble pounds = number(entry, PULL_LBF);
+          if (pull.isPresent() && pounds.isPresent()) {
+            entry.error(PULL_N.name(), "the pull is given in newtons and in pounds; keep one", "");
+          }
+          crimps.add(
+              new Crimp(
+                  entry.text(WIRE.name()),
+                  entry.text(CONTACT.name()),
+                  entry.text(TOOL.name()),
+                  entry.text(POSITIONER.name()),
+                  entry.text(SETTING.name()),
+                  pounds.isPresent()
+                      ? OptionalDouble.of(pounds.getAsDouble() * NEWTONS_PER_POUND_FORCE)
+                      : pull,
+                  entry.text(STANDARD.name()),
+                  entry.place()));
+        });
+    return List.copyOf(crimps);
   }
 
   private static OptionalDouble ohms(Entry entry) {

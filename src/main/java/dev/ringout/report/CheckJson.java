@@ -19,7 +19,6 @@ import dev.ringout.harness.Harness;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.readings.Reading;
-import dev.ringout.review.Remark;
 import dev.ringout.source.Problem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -66,7 +65,7 @@ public final class CheckJson {
     document.put("coverage", coverage());
     document.put("next", result.diagnosis().next().stream().map(CheckJson::next).toList());
     document.put("searchComplete", result.diagnosis().searchComplete());
-    document.put("remarks", result.remarks().stream().map(CheckJson::remark).toList());
+    document.put("remarks", Json.remarks(result.review().remarks()));
     List<Problem> problems = new ArrayList<>(result.problems());
     result.leadDoubt().ifPresent(problems::add);
     document.put("problems", Json.problems(problems));
@@ -277,17 +276,6 @@ public final class CheckJson {
     json.put("to", next.to());
     json.put("state", next.state().toString());
     json.put("why", next.why());
-    return json;
-  }
-
-  private static Map<String, Object> remark(Remark remark) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("rule", remark.rule());
-    json.put("severity", remark.severity().word());
-    json.put("point", remark.point().toString());
-    json.put("wire", remark.wire().name());
-    json.put("text", remark.text());
-    json.put("source", remark.source());
     return json;
   }
 }

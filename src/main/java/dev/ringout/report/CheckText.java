@@ -21,6 +21,7 @@ import dev.ringout.readings.Reading;
 import dev.ringout.report.Page.Style;
 import dev.ringout.review.Remark;
 import dev.ringout.source.Place;
+import dev.ringout.source.Severity;
 import dev.ringout.standards.Cautions;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
@@ -320,20 +321,17 @@ public final class CheckText {
   }
 
   private void remarks() {
-    if (result.remarks().isEmpty()) {
-      return;
+    List<Remark> remarks = result.review().remarks();
+    List<Remark> shown =
+        remarks.stream().filter(remark -> remark.severity() != Severity.NOTE).toList();
+    if (!shown.isEmpty()) {
+      page.heading("What is wrong on paper");
+      ReviewText.remarks(page, shown);
     }
-    page.heading("What is wrong on paper");
-    for (Remark remark : result.remarks()) {
-      page.paragraph(
-          "  - ",
-          Text.of(
-              "%s at %s: %s. [%s; %s]",
-              remark.severity().word(),
-              remark.point(),
-              remark.text(),
-              remark.rule(),
-              remark.source()));
+    int notes = remarks.size() - shown.size();
+    if (notes > 0) {
+      page.blank()
+          .line("ringout review shows " + Numbers.count(notes, "note") + " on the paper besides.");
     }
   }
 

@@ -1,6 +1,7 @@
 package dev.ringout.report;
 
 import com.fasterxml.jackson.jr.ob.JSON;
+import dev.ringout.review.Remark;
 import dev.ringout.source.Problem;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -22,6 +23,21 @@ final class Json {
 
   static List<Map<String, Object>> problems(List<Problem> problems) {
     return problems.stream().map(Json::problem).toList();
+  }
+
+  static List<Map<String, Object>> remarks(List<Remark> remarks) {
+    return remarks.stream().map(Json::remark).toList();
+  }
+
+  static Map<String, Object> remark(Remark remark) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("rule", remark.rule());
+    json.put("severity", remark.severity().word());
+    json.put("point", remark.point());
+    json.put("wire", remark.wire());
+    json.put("text", remark.text());
+    json.put("source", remark.source());
+    return json;
   }
 
   static Map<String, Object> problem(Problem problem) {

@@ -4,7 +4,6 @@ import dev.ringout.units.Gauge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -19,6 +18,8 @@ public final class ContactSizes {
    * @param finest the thinnest wire it takes
    * @param coarsest the thickest wire it takes
    * @param citation where the wire range stands, and how sure it is
+   * @param thinnestWireInches the least diameter over insulation that its grommet seals on
+   * @param thickestWireInches the largest that goes through its grommet
    */
   public record ContactSize(
       String size,
@@ -26,31 +27,51 @@ public final class ContactSizes {
       Gauge.Awg coarsest,
       String pinPart,
       String socketPart,
-      String citation) {}
+      String citation,
+      OptionalDouble thinnestWireInches,
+      OptionalDouble thickestWireInches,
+      String sealingPlug) {}
 
-  private ContactSizes(PublishedTable table, CopperWire copper) {
+  private ContactSizes(List<Tables.Entry> rows, CopperWire copper) {
     this.copper = copper;
-    for (Map<String, String> row : table.rows()) {
-      boolean fromMemory = value(row, "wire_range_confidence").equals("memory");
+    for (Tables.Entry row : rows) {
       sizes.add(
           new ContactSize(
-              value(row, "size"),
-              new Gauge.Awg(Integer.parseInt(value(row, "finest_awg"))),
-              new Gauge.Awg(Integer.parseInt(value(row, "coarsest_awg"))),
-              value(row, "pin_part"),
-              value(row, "socket_part"),
-              "SAE AS39029/56 and /58 (MIL-DTL-38999 contacts)"
-                  + (fromMemory ? ", wire range from memory" : "")));
+              row.get("size"),
+              new Gauge.Awg(Integer.parseInt(row.get("finest_awg"))),
+              new Gauge.Awg(Integer.parseInt(row.get("coarsest_awg"))),
+              row.get("pin_part"),
+              row.get("socket_part"),
+              citation(row),
+              inches(row, "wire_od_min_in"),
+              inches(row, "wire_od_max_in"),
+              row.get("sealing_plug")));
     }
   }
 
-  private static String value(Map<String, String> row, String column) {
-    return row.getOrDefault(column, "");
+  private static String citation(Tables.Entry row) {
+    if (row.citation().startsWith("own table")) {
+      return row.citation();
+    }
+    boolean fromMemory = row.get("wire_range_confidence").equals("memory");
+    return "SAE AS39029/56 and /58 (MIL-DTL-38999 contacts)"
+        + (fromMemory ? ", wire range from memory" : "");
+  }
+
+  private static OptionalDouble inches(Tables.Entry row, String column) {
+    return row.get(column).isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(row.number(column));
   }
 
   /** The published table. */
   public static ContactSizes published(CopperWire copper) {
-    return new ContactSizes(PublishedTable.load(ContactSizes.class, "contact-sizes.csv"), copper);
+    return of(Tables.published(), copper);
+  }
+
+  /** The table of contact sizes, a user's rows laid over the published. */
+  public static ContactSizes of(Tables tables, CopperWire copper) {
+    return new ContactSizes(tables.rows("contact-sizes"), copper);
   }
 
   /** A contact size by its name ({@code 22D}) or by a contact's part number in it. */

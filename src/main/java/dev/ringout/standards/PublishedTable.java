@@ -30,7 +30,15 @@ public record PublishedTable(String citation, List<Map<String, String>> rows) {
       if (in == null) {
         throw new IllegalStateException("built without the table " + name);
       }
-      String text = new String(in.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+      return of(new String(in.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** A table by its text. */
+  static PublishedTable of(String text) {
+    try {
       String citation =
           text.lines()
               .filter(line -> line.startsWith("# " + SOURCE))

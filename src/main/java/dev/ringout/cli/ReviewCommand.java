@@ -1,0 +1,126 @@
+package dev.ringout.cli;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Waiver;
+import dev.ringout.report.ProblemText;
+import dev.ringout.report.ReviewJson;
+import dev.ringout.report.ReviewText;
+import dev.ringout.review.Review;
+import dev.ringout.source.Severity;
+import dev.ringout.standards.CopperWire;
+import dev.ringout.standards.Tables;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code ringout review}: is the paper right? */
+@Command(
+    name = "review",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "Checks the paper before a wire is cut: pins that the insert does not have, contacts, lugs"
+            + " and splices that do not suit their wires, currents, drops, names. Every remark names"
+            + " its source.")
+final class ReviewCommand implements Callable<Integer> {
+  private final Output output;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(
+      index = "0",
+      paramLabel = "HARNESS",
+      description = "The harness file: .xlsx, .xls, .csv or a folder of .csv.")
+  private Path harnessFile = Path.of("");
+
+  @Option(names = "--json", description = "One JSON document on standard output.")
+  private boolean json;
+
+  @Option(names = "-o", paramLabel = "FILE", description = "Write to FILE instead.")
+  private Optional<Path> outputFile = Optional.empty();
+
+  @Option(names = "--force", description = "Write over an existing FILE.")
+  private boolean force;
+
+  @Option(
+      names = "--tables",
+      paramLabel = "FOLDER",
+      description = "Your own parts tables, laid over the published ones.")
+  private Optional<Path> tables = Optional.empty();
+
+  @Option(
+      names = "--waivers",
+      paramLabel = "FILE",
+      description = "What is accepted: Rule, Subject, Who, Why, Until.")
+  private Optional<Path> waivers = Optional.empty();
+
+  @Option(
+      names = "--today",
+      paramLabel = "DAY",
+      description = "The day by which waivers expire, such as 2027-03-31; else today.")
+  private Optional<LocalDate> today = Optional.empty();
+
+  ReviewCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public Integer call() {
+    List<Path> files = new ArrayList<>(List.of(harnessFile));
+    waivers.ifPresent(files::add);
+    Inputs inputs = new Inputs(files);
+    Optional<Harness> harness = inputs.harness(harnessFile);
+    List<Waiver> accepted = waivers.map(inputs::waivers).orElse(List.of());
+    output.err().print(ProblemText.write(inputs.problems().list()));
+    if (harness.isEmpty() || inputs.problems().hasErrors()) {
+      if (json) {
+        output.out().print(ReviewJson.write(inputs.problems().list()));
+      }
+      return inputs.exitCode();
+    }
+    Review review =
+        Review.of(
+            Circuit.of(harness.get()),
+            partsTables(),
+            CopperWire.published(),
+            accepted,
+            today.orElseGet(LocalDate::now));
+    boolean colour = output.terminal() && outputFile.isEmpty() && System.getenv("NO_COLOR") == null;
+    String text =
+        json
+            ? ReviewJson.write(review, inputs.problems().list())
+            : ReviewText.write(harness.get(), review, colour);
+    int written = ExitCode.DONE;
+    if (outputFile.isPresent()) {
+      written = output.write(outputFile.get(), text, force);
+    } else {
+      output.out().print(text);
+    }
+    if (written != ExitCode.DONE) {
+      return written;
+    }
+    return review.count(Severity.ERROR) > 0 ? ExitCode.FAULTS : ExitCode.DONE;
+  }
+
+  private Tables partsTables() {
+    if (tables.isEmpty()) {
+      return Tables.published();
+    }
+    try {
+      return Tables.with(tables.get());
+    } catch (Tables.Unusable e) {
+      throw new ParameterException(
+          spec.commandLine(), "--tables " + tables.get() + ": " + e.getMessage());
+    }
+  }
+}

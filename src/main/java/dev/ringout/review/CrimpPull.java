@@ -1,0 +1,121 @@
+package dev.ringout.review;
+
+import dev.ringout.harness.Crimp;
+import dev.ringout.harness.Wire;
+import dev.ringout.source.Severity;
+import dev.ringout.standards.Tables.Entry;
+import dev.ringout.units.Gauge;
+import dev.ringout.units.Numbers;
+import dev.ringout.units.Text;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Pull-test samples against the standard that the log names. */
+final class CrimpPull implements Check {
+  @Override
+  public String rule() {
+    return "crimp-pull";
+  }
+
+  @Override
+  public String about() {
+    return "pull-test samples hold, and what a failed one puts in doubt";
+  }
+
+  @Override
+  public void run(Paper paper, Findings findings) {
+
+    List<Crimp> crimps = paper.harness().crimps();
+    for (int i = 0; i < crimps.size(); i++) {
+      Crimp crimp = crimps.get(i);
+      Optional<Gauge> gauge = paper.wire(crimp.wire()).flatMap(Wire::gauge);
+      if (crimp.pullNewtons().isEmpty()) {
+        continue;
+      }
+      if (crimp.standard().isEmpty()) {
+        findings.say(
+            Severity.WARNING,
+            crimp.wire(),
+            "the pull of "
+                + crimp.wire()
+                + " names no standard; the standards differ by more than half",
+            COMMON);
+        continue;
+      }
+      Optional<Entry> least =
+          gauge.isPresent() ? least(paper, crimp.standard(), gauge.get()) : Optional.empty();
+      if (least.isEmpty()) {
+        findings.say(
+            Severity.WARNING,
+            crimp.wire(),
+            Text.of(
+                "%s has no least pull for %s; there are %s",
+                crimp.standard(),
+                gauge.map(Gauge::label).orElse("a wire without a gauge"),
+                standards(paper)),
+            COMMON);
+        continue;
+      }
+      findings.looked();
+      double needed = least.get().number("newtons");
+      if (crimp.pullNewtons().getAsDouble() < needed) {
+        findings.say(
+            Severity.ERROR,
+            crimp.wire(),
+            Text.of(
+                "the sample %s came off at %s N; %s asks for %s N at %s%s",
+                crimp.wire(),
+                Numbers.rounded(crimp.pullNewtons().getAsDouble(), 3),
+                least.get().get("standard"),
+                least.get().get("newtons"),
+                gauge.map(Gauge::label).orElse(""),
+                doubt(paper, crimps, i)),
+            least.get().citation());
+      }
+    }
+    findings.notRun("there is no sheet Crimps with pulls");
+  }
+
+  private static Optional<Entry> least(Paper paper, String standard, Gauge gauge) {
+    return gauge instanceof Gauge.Awg awg
+        ? paper.rows("crimp-pull").stream()
+            .filter(
+                row ->
+                    row.get("standard").equalsIgnoreCase(standard)
+                        && row.get("awg").equals(awg.size()))
+            .findFirst()
+        : Optional.empty();
+  }
+
+  private static String standards(Paper paper) {
+    return paper.rows("crimp-pull").stream()
+        .map(row -> row.get("standard"))
+        .distinct()
+        .collect(Collectors.joining(", "));
+  }
+
+  /** Every crimp of the same tool since its last good sample. */
+  private static String doubt(Paper paper, List<Crimp> crimps, int failed) {
+    List<String> doubtful = new ArrayList<>();
+    for (int i = failed - 1; i >= 0; i--) {
+      Crimp crimp = crimps.get(i);
+      if (!crimp.tool().equals(crimps.get(failed).tool())) {
+        continue;
+      }
+      Optional<Gauge> gauge = paper.wire(crimp.wire()).flatMap(Wire::gauge);
+      Optional<Entry> least =
+          gauge.isPresent() ? least(paper, crimp.standard(), gauge.get()) : Optional.empty();
+      if (crimp.pullNewtons().isPresent()
+          && least.isPresent()
+          && crimp.pullNewtons().getAsDouble() >= least.get().number("newtons")) {
+        break;
+      }
+      doubtful.add(0, crimp.wire());
+    }
+    return doubtful.isEmpty()
+        ? ""
+        : "; in doubt since the last good sample: " + String.join(", ", doubtful);
+  }
+}

@@ -1,0 +1,88 @@
+package dev.ringout.review;
+
+import dev.ringout.harness.Crimp;
+import dev.ringout.harness.Wire;
+import dev.ringout.source.Severity;
+import dev.ringout.standards.ContactSizes.ContactSize;
+import dev.ringout.standards.Tables.Entry;
+import dev.ringout.units.Gauge;
+import dev.ringout.units.Text;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The tool, positioner and selector of each crimp that was logged. */
+final class CrimpTool implements Check {
+  @Override
+  public String rule() {
+    return "crimp-tool";
+  }
+
+  @Override
+  public String about() {
+    return "tool, positioner and setting belong to the contact and the wire";
+  }
+
+  @Override
+  public void run(Paper paper, Findings findings) {
+
+    for (Crimp crimp : paper.harness().crimps()) {
+      Optional<Wire> wire = paper.wire(crimp.wire());
+      if (wire.isEmpty()) {
+        findings.say(
+            Severity.WARNING,
+            crimp.wire(),
+            "the crimp log names the wire " + crimp.wire() + ", which is not listed",
+            COMMON);
+        continue;
+      }
+      if (crimp.tool().isEmpty()) {
+        continue;
+      }
+      findings.looked();
+      String tool = crimp.tool().toUpperCase(Locale.ROOT);
+      String contact = crimp.contact().toUpperCase(Locale.ROOT).replaceFirst("^AS39029", "M39029");
+      String size = paper.contactSizes().find(contact).map(ContactSize::size).orElse("");
+      String awg =
+          wire.get()
+              .gauge()
+              .filter(Gauge.Awg.class::isInstance)
+              .map(gauge -> ((Gauge.Awg) gauge).size())
+              .orElse("");
+      for (Entry row : paper.rows("crimp-tools")) {
+        boolean contactFits =
+            row.get("contact").isEmpty()
+                || row.get("contact").equals(contact)
+                || row.get("contact").equals(size);
+        boolean fits =
+            row.get("tool").equals(tool)
+                && contactFits
+                && (row.get("awg").isEmpty() || row.get("awg").equals(awg));
+        if (fits
+            && !crimp.setting().isEmpty()
+            && !row.get("selector").isEmpty()
+            && !row.get("selector").equals(crimp.setting())) {
+          findings.say(
+              Severity.ERROR,
+              wire.get(),
+              Text.of(
+                  "%s, AWG %s, was crimped with %s at selector %s; the table says %s",
+                  crimp.wire(), awg, tool, crimp.setting(), row.get("selector")),
+              row.citation());
+        }
+        if (fits
+            && !crimp.positioner().isEmpty()
+            && !row.get("positioner").isEmpty()
+            && !row.get("positioner").equalsIgnoreCase(crimp.positioner())) {
+          findings.say(
+              Severity.ERROR,
+              wire.get(),
+              Text.of(
+                  "%s: %s in %s takes positioner %s, not %s",
+                  crimp.wire(), contact, tool, row.get("positioner"), crimp.positioner()),
+              row.citation());
+        }
+      }
+    }
+    findings.notRun("there is no sheet Crimps that names tools");
+  }
+}

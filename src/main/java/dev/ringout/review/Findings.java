@@ -1,0 +1,60 @@
+package dev.ringout.review;
+
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
+import dev.ringout.source.Severity;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Takes what one check says. */
+final class Findings {
+  private final String rule;
+  private final List<Remark> remarks = new ArrayList<>();
+  private String notRun = "";
+  private boolean looked;
+
+  Findings(String rule) {
+    this.rule = rule;
+  }
+
+  void say(Severity severity, Point point, Wire wire, String text, String source) {
+    add(severity, point.toString(), wire.name(), text, source);
+  }
+
+  void say(Severity severity, Point point, String text, String source) {
+    add(severity, point.toString(), "", text, source);
+  }
+
+  void say(Severity severity, Wire wire, String text, String source) {
+    add(severity, "", wire.name(), text, source);
+  }
+
+  void say(Severity severity, String subject, String text, String source) {
+    add(severity, subject, "", text, source);
+  }
+
+  private void add(Severity severity, String point, String wire, String text, String source) {
+    looked = true;
+    remarks.add(new Remark(rule, severity, point, wire, text, source));
+  }
+
+  /** The check had something to look at, whether or not it found anything. */
+  void looked() {
+    looked = true;
+  }
+
+  /** Why the check could not look, where it had nothing to look at. */
+  void notRun(String why) {
+    if (!looked) {
+      notRun = why;
+    }
+  }
+
+  List<Remark> remarks() {
+    return remarks;
+  }
+
+  String why() {
+    return notRun;
+  }
+}

@@ -1,0 +1,66 @@
+package dev.ringout.review;
+
+import dev.ringout.harness.Wire;
+import dev.ringout.source.Severity;
+import dev.ringout.standards.Tables.Entry;
+import dev.ringout.units.Gauge;
+import dev.ringout.units.Text;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The range of an insulated lug, by its colour, against the gauge. */
+final class LugGauge implements Check {
+  @Override
+  public String rule() {
+    return "lug-gauge";
+  }
+
+  @Override
+  public String about() {
+    return "a lug of this colour takes this wire";
+  }
+
+  @Override
+  public void run(Paper paper, Findings findings) {
+
+    for (Wire wire : paper.harness().wires()) {
+      for (Wire.End end : Wire.End.values()) {
+        Optional<Lug> lug = Lug.of(wire.contactAt(end));
+        Optional<Gauge> gauge = wire.gauge();
+        if (lug.isEmpty() || gauge.isEmpty()) {
+          continue;
+        }
+        Optional<Entry> row =
+            paper.rows("lugs").stream()
+                .filter(one -> one.get("colour").equals(lug.get().colour()))
+                .findFirst();
+        OptionalDouble area = paper.copper().squareMillimetres(gauge.get());
+        if (row.isEmpty() || area.isEmpty()) {
+          continue;
+        }
+        findings.looked();
+        double finest = area(paper, row.get().get("finest_awg"));
+        double coarsest = area(paper, row.get().get("coarsest_awg"));
+        if (area.getAsDouble() < 0.99 * finest || area.getAsDouble() > 1.01 * coarsest) {
+          findings.say(
+              Severity.ERROR,
+              wire.at(end),
+              wire,
+              Text.of(
+                  "%s is %s; a %s lug takes AWG %s to %s",
+                  wire.name(),
+                  gauge.get().label(),
+                  lug.get().colour(),
+                  row.get().get("finest_awg"),
+                  row.get().get("coarsest_awg")),
+              row.get().citation());
+        }
+      }
+    }
+    findings.notRun("no wire end names a coloured lug, such as \"red ring #10\"");
+  }
+
+  private static double area(Paper paper, String awg) {
+    return paper.copper().squareMillimetres(new Gauge.Awg(Integer.parseInt(awg))).orElseThrow();
+  }
+}

@@ -1,0 +1,223 @@
+package dev.ringout.review;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Conductor;
+import dev.ringout.circuit.Nets;
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Item;
+import dev.ringout.harness.PinDetail;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
+import dev.ringout.standards.ContactSizes;
+import dev.ringout.standards.ContactSizes.ContactSize;
+import dev.ringout.standards.CopperWire;
+import dev.ringout.standards.Tables;
+import dev.ringout.standards.Tables.Entry;
+import dev.ringout.units.Gauge;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** A harness file seen from every side that the checks need. */
+final class Paper {
+  private static final double SQUARE_MILLIMETRES_PER_CIRCULAR_MIL = 5.067075e-4;
+
+  private final Harness harness;
+  private final Circuit circuit;
+  private final Nets nets;
+  private final Tables tables;
+  private final CopperWire copper;
+  private final ContactSizes contactSizes;
+  private final Map<Point, List<Wire>> wiresAt = new LinkedHashMap<>();
+  private final Map<Point, PinDetail> pins = new HashMap<>();
+  private final Map<String, Item> items = new HashMap<>();
+  private final Map<String, Set<Point>> pointsOf = new LinkedHashMap<>();
+  private final Map<String, Optional<Insert>> inserts = new HashMap<>();
+  private final Map<String, String> classes = new HashMap<>();
+  private final Map<String, String> meanings = new HashMap<>();
+  private final Map<String, List<Entry>> rows = new HashMap<>();
+  private final Map<String, Wire> byName = new HashMap<>();
+
+  Paper(Circuit circuit, Tables tables, CopperWire copper) {
+    this.circuit = circuit;
+    this.harness = circuit.harness();
+    this.nets = circuit.normal();
+    this.tables = tables;
+    this.copper = copper;
+    this.contactSizes = ContactSizes.of(tables, copper);
+    for (Wire wire : harness.wires()) {
+      wiresAt.computeIfAbsent(wire.from(), point -> new ArrayList<>(2)).add(wire);
+      wiresAt.computeIfAbsent(wire.to(), point -> new ArrayList<>(2)).add(wire);
+      byName.putIfAbsent(wire.name(), wire);
+    }
+    harness.pins().forEach(pin -> pins.put(pin.point(), pin));
+    harness.items().forEach(item -> items.put(key(item.ref()), item));
+    for (Point point : harness.points()) {
+      pointsOf.computeIfAbsent(point.ref(), ref -> new TreeSet<>()).add(point);
+    }
+    for (Entry entry : rows("designators")) {
+      meanings.put(entry.get("letters"), entry.get("meaning"));
+    }
+  }
+
+  private static String key(String ref) {
+    return ref.toUpperCase(Locale.ROOT);
+  }
+
+  Harness harness() {
+    return harness;
+  }
+
+  Circuit circuit() {
+    return circuit;
+  }
+
+  Nets nets() {
+    return nets;
+  }
+
+  CopperWire copper() {
+    return copper;
+  }
+
+  ContactSizes contactSizes() {
+    return contactSizes;
+  }
+
+  List<Entry> rows(String table) {
+    return rows.computeIfAbsent(table, tables::rows);
+  }
+
+  /** Every point with the wires that end there. */
+  Map<Point, List<Wire>> wiresAt() {
+    return wiresAt;
+  }
+
+  List<Wire> wiresAt(Point point) {
+    return wiresAt.getOrDefault(point, List.of());
+  }
+
+  Optional<PinDetail> pin(Point point) {
+    return Optional.ofNullable(pins.get(point));
+  }
+
+  Optional<Item> item(String ref) {
+    return Optional.ofNullable(items.get(key(ref)));
+  }
+
+  Optional<Wire> wire(String name) {
+    return Optional.ofNullable(byName.get(name));
+  }
+
+  /** Every item with its points in natural order. */
+  Map<String, Set<Point>> pointsOf() {
+    return pointsOf;
+  }
+
+  /** The letters of a designator: {@code TB} of {@code 1A2TB3}. */
+  String classOf(String ref) {
+    return classes.computeIfAbsent(
+        ref,
+        one ->
+            one.toUpperCase(Locale.ROOT)
+                .replaceFirst("\\d+[A-Z]?$", "")
+                .replaceFirst("^.*\\d", ""));
+  }
+
+  /** What kind of item it is, in lower case: as listed, else by its class letters; or empty. */
+  String kind(String ref) {
+    String listed = item(ref).map(Item::kind).orElse("");
+    return (listed.isEmpty() ? meanings.getOrDefault(classOf(ref), "") : listed)
+        .toLowerCase(Locale.ROOT);
+  }
+
+  boolean isConnector(String ref) {
+    String kind = kind(ref);
+    return kind.contains("connector") || kind.contains("plug") || kind.contains("receptacle");
+  }
+
+  /** A strip, board or stud, on whose terminals lugs are stacked. */
+  boolean isTerminal(String ref) {
+    String kind = kind(ref);
+    return kind.contains("terminal") || kind.contains("stud") || kind.contains("strip");
+  }
+
+  /** An insert arrangement by the item's own columns; absent where it is not in the tables. */
+  Optional<Insert> insert(String ref) {
+    return inserts.computeIfAbsent(key(ref), one -> item(one).flatMap(i -> Insert.of(i, this)));
+  }
+
+  /** The contact named for a wire's end, else the cavity's contact, else its size. */
+  Optional<ContactSize> contact(Wire wire, Wire.End end) {
+    Optional<ContactSize> named = contactSizes.find(wire.contactAt(end));
+    return named.isPresent() ? named : cavity(wire.at(end));
+  }
+
+  /** The contact that a cavity is made for. */
+  Optional<ContactSize> cavity(Point point) {
+    PinDetail pin = pins.get(point);
+    if (pin != null) {
+      Optional<ContactSize> listed = contactSizes.find(pin.contact());
+      Optional<ContactSize> size = listed.isPresent() ? listed : contactSizes.find(pin.size());
+      if (size.isPresent()) {
+        return size;
+      }
+    }
+    return insert(point.ref()).flatMap(Insert::onlySize).flatMap(contactSizes::find);
+  }
+
+  OptionalDouble circularMils(Gauge gauge) {
+    OptionalDouble area = copper.squareMillimetres(gauge);
+    return area.isEmpty()
+        ? area
+        : OptionalDouble.of(area.getAsDouble() / SQUARE_MILLIMETRES_PER_CIRCULAR_MIL);
+  }
+
+  /** A row of a table for a gauge, by its name: {@code 20}, {@code 4/0}. */
+  Optional<Entry> forGauge(String table, Gauge gauge) {
+    return gauge instanceof Gauge.Awg awg
+        ? rows(table).stream().filter(row -> row.get("awg").equals(awg.size())).findFirst()
+        : Optional.empty();
+  }
+
+  /** A wire type's row for the wire's gauge, by its specification's name within the type. */
+  Optional<Entry> wireType(Wire wire) {
+    if (wire.type().isEmpty() || wire.gauge().isEmpty()) {
+      return Optional.empty();
+    }
+    String type = wire.type().toUpperCase(Locale.ROOT).replace("M22759", "AS22759");
+    String size = wire.gauge().get() instanceof Gauge.Awg awg ? awg.size() : "";
+    return rows("wire-types").stream()
+        .filter(row -> isType(type, row.get("type")) && row.get("awg").equals(size))
+        .findFirst();
+  }
+
+  /** Whether a type is this specification: {@code AS22759/16-20-9} is AS22759/16, /160 is not. */
+  static boolean isType(String type, String specification) {
+    int at = type.indexOf(specification.toUpperCase(Locale.ROOT));
+    int end = at + specification.length();
+    return at >= 0 && (end == type.length() || !Character.isDigit(type.charAt(end)));
+  }
+
+  /** The wires on the way between two points of one net, in their order. */
+  List<Wire> path(Point from, Point to) {
+    List<Wire> wires = new ArrayList<>();
+    for (int conductor : nets.path(circuit.index(from), circuit.index(to))) {
+      if (circuit.conductors().get(conductor) instanceof Conductor.OfWire one) {
+        wires.add(one.wire());
+      }
+    }
+    return wires;
+  }
+
+  boolean joined(Point from, Point to) {
+    return nets.of(circuit.index(from)) == nets.of(circuit.index(to));
+  }
+}

@@ -1,0 +1,146 @@
+package dev.ringout.review;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.harness.Waiver;
+import dev.ringout.source.Severity;
+import dev.ringout.standards.CopperWire;
+import dev.ringout.standards.Tables;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What the checks of the paper say.
+ *
+ * @param remarks errors first, then warnings, then notes, each in the order of the checks
+ * @param waived what somebody has accepted, with who and why
+ * @param notRun checks that lacked their input, with what they lacked
+ * @param checks every check with what it looks for
+ */
+public record Review(
+    List<Remark> remarks,
+    List<Waived> waived,
+    Map<String, String> notRun,
+    Map<String, String> checks) {
+
+  /** A remark that is accepted. */
+  public record Waived(Remark remark, Waiver waiver) {}
+
+  /** Every check, in the order in which they are shown. */
+  static List<Check> all() {
+    return List.of(
+        new HeaderMissing(),
+        new RevisionLetter(),
+        new CrimpGauge(),
+        new ContactCavity(),
+        new PinCrowded(),
+        new NoSuchPin(),
+        new SkippedLetter(),
+        new MatedPins(),
+        new LugGauge(),
+        new LugStud(),
+        new LugsPerStud(),
+        new SpliceArea(),
+        new SolidWire(),
+        new InsulationGrommet(),
+        new CrimpTool(),
+        new CrimpPull(),
+        new WireCurrent(),
+        new VoltageDrop(),
+        new WireVolts(),
+        new WireNumberTwice(),
+        new SamePointsTwice(),
+        new OneEnded(),
+        new StripIsland(),
+        new SignalsOnNet(),
+        new SignalOnNets(),
+        new ShieldEnds(),
+        new SplitPair(),
+        new LonePoint(),
+        new LookAlikePins(),
+        new GaugeChange(),
+        new UnusedCavities(),
+        new CaseTwins(),
+        new ItemKind());
+  }
+
+  /**
+   * Runs every check.
+   *
+   * @param today the day by which waivers expire
+   */
+  public static Review of(
+      Circuit circuit, Tables tables, CopperWire copper, List<Waiver> waivers, LocalDate today) {
+    Paper paper = new Paper(circuit, tables, copper);
+    List<Remark> remarks = new ArrayList<>();
+    Map<String, String> notRun = new LinkedHashMap<>();
+    Map<String, String> checks = new LinkedHashMap<>();
+    for (Check check : all()) {
+      Findings findings = new Findings(check.rule());
+      check.run(paper, findings);
+      remarks.addAll(findings.remarks());
+      checks.put(check.rule(), check.about());
+      if (!findings.why().isEmpty()) {
+        notRun.put(check.rule(), findings.why());
+      }
+    }
+    return waive(remarks, waivers, today, notRun, checks);
+  }
+
+  private static Review waive(
+      List<Remark> remarks,
+      List<Waiver> waivers,
+      LocalDate today,
+      Map<String, String> notRun,
+      Map<String, String> checks) {
+    List<Remark> open = new ArrayList<>();
+    List<Waived> waived = new ArrayList<>();
+    List<Waiver> unused = new ArrayList<>(waivers);
+    for (Remark remark : remarks) {
+      Waiver accepted = null;
+      for (Waiver waiver : waivers) {
+        if (covers(waiver, remark)) {
+          unused.remove(waiver);
+          accepted = waiver.isExpired(today) ? accepted : waiver;
+        }
+      }
+      if (accepted == null) {
+        open.add(remark);
+      } else {
+        waived.add(new Waived(remark, accepted));
+      }
+    }
+    for (Waiver waiver : waivers) {
+      String about = waiver.rule() + " at " + waiver.subject() + " by " + waiver.who();
+      if (unused.contains(waiver)) {
+        open.add(waiverRemark(waiver, "the waiver of " + about + " covers nothing: remove it"));
+      } else if (waiver.isExpired(today)) {
+        open.add(
+            waiverRemark(waiver, "the waiver of " + about + " has expired on " + waiver.until()));
+      }
+    }
+    open.sort(java.util.Comparator.comparing(Remark::severity));
+    return new Review(
+        List.copyOf(open),
+        List.copyOf(waived),
+        java.util.Collections.unmodifiableMap(notRun),
+        java.util.Collections.unmodifiableMap(checks));
+  }
+
+  private static boolean covers(Waiver waiver, Remark remark) {
+    return waiver.rule().equalsIgnoreCase(remark.rule())
+        && (waiver.subject().equals(remark.point()) || waiver.subject().equals(remark.wire()));
+  }
+
+  private static Remark waiverRemark(Waiver waiver, String text) {
+    return new Remark(
+        "waiver", Severity.WARNING, waiver.subject(), "", text, waiver.place().toString());
+  }
+
+  /** How many remarks are of a severity. */
+  public long count(Severity severity) {
+    return remarks.stream().filter(remark -> remark.severity() == severity).count();
+  }
+}

@@ -1,0 +1,140 @@
+package dev.ringout.standards;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The tables that come with the program, with a user's own laid over them: a row of the user's
+ * stands in place of the published one with the same key.
+ */
+public final class Tables {
+  /** Every table with the columns that are its key. */
+  private static final Map<String, List<String>> KEYS =
+      Map.ofEntries(
+          Map.entry("contact-sizes", List.of("size")),
+          Map.entry("insert-arrangements", List.of("arrangement", "family")),
+          Map.entry("insert-labels", List.of("arrangement")),
+          Map.entry("aircraft-current", List.of("awg")),
+          Map.entry("voltage-drop", List.of("volts")),
+          Map.entry("crimp-pull", List.of("standard", "awg")),
+          Map.entry("lugs", List.of("colour")),
+          Map.entry("crimp-tools", List.of("tool", "contact", "awg")),
+          Map.entry("designators", List.of("letters")),
+          Map.entry("wire-types", List.of("type", "awg")));
+
+  private final Map<String, List<Entry>> own;
+
+  private Tables(Map<String, List<Entry>> own) {
+    this.own = own;
+  }
+
+  /**
+   * One row.
+   *
+   * @param citation where the row stands, and whether it is from memory
+   */
+  public record Entry(Map<String, String> values, String citation) {
+
+    /** A value, or empty. */
+    public String get(String column) {
+      return values.getOrDefault(column, "");
+    }
+
+    /** A value that is a number. */
+    public double number(String column) {
+      return Double.parseDouble(get(column));
+    }
+  }
+
+  /** A user's table that can't be used, in words for the user. */
+  public static final class Unusable extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    Unusable(String text) {
+      super(text);
+    }
+  }
+
+  /** The published tables alone. */
+  public static Tables published() {
+    return new Tables(Map.of());
+  }
+
+  /**
+   * The published tables with those of a folder laid over them: {@code contact-sizes.csv} and so
+   * on, in the published form.
+   */
+  public static Tables with(Path folder) throws Unusable {
+    Map<String, List<Entry>> own = new LinkedHashMap<>();
+    try (var files = Files.list(folder)) {
+      for (Path file : files.sorted().toList()) {
+        String name = String.valueOf(file.getFileName());
+        if (name.endsWith(".csv")) {
+          String table = name.substring(0, name.length() - ".csv".length());
+          if (!KEYS.containsKey(table)) {
+            throw new Unusable(
+                name + " is no table that is known; these are: " + String.join(", ", names()));
+          }
+          own.put(table, read(table, name, Files.readString(file)));
+        }
+      }
+    } catch (IOException e) {
+      throw new Unusable("can't be read: " + e.getMessage());
+    }
+    return new Tables(own);
+  }
+
+  private static List<String> names() {
+    return KEYS.keySet().stream().sorted().toList();
+  }
+
+  private static List<Entry> read(String table, String file, String text) throws Unusable {
+    PublishedTable read;
+    try {
+      read = PublishedTable.of(text);
+    } catch (RuntimeException e) {
+      throw new Unusable(file + " is no clean CSV: " + e.getMessage());
+    }
+    PublishedTable published = PublishedTable.load(Tables.class, table + ".csv");
+    List<Entry> entries = new ArrayList<>();
+    for (Map<String, String> row : read.rows()) {
+      for (String column : published.rows().get(0).keySet()) {
+        boolean needed = KEYS.getOrDefault(table, List.of()).contains(column);
+        if (needed && !row.containsKey(column)) {
+          throw new Unusable(file + " has no column " + column);
+        }
+      }
+      entries.add(
+          new Entry(
+              row,
+              "own table " + file + (read.citation().isEmpty() ? "" : ": " + read.citation())));
+    }
+    return entries;
+  }
+
+  /** The rows of a table, the user's own first. */
+  public List<Entry> rows(String table) {
+    PublishedTable published = PublishedTable.load(Tables.class, table + ".csv");
+    List<Entry> rows = new ArrayList<>(own.getOrDefault(table, List.of()));
+    List<List<String>> taken = rows.stream().map(row -> key(table, row.values())).toList();
+    for (Map<String, String> row : published.rows()) {
+      if (!taken.contains(key(table, row))) {
+        boolean memory = row.containsValue("memory");
+        String citation = published.citation();
+        rows.add(new Entry(row, memory ? citation + " (this row from memory)" : citation));
+      }
+    }
+    return List.copyOf(rows);
+  }
+
+  private static List<String> key(String table, Map<String, String> row) {
+    return KEYS.getOrDefault(table, List.of()).stream()
+        .map(column -> row.getOrDefault(column, ""))
+        .toList();
+  }
+}
