@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** What is wrong on paper, the important first, each rule with its source once. */
 public final class ReviewText {
@@ -77,7 +78,8 @@ public final class ReviewText {
         (key, some) -> {
           page.blank().line("  " + page.styled(Style.STRONG, some.get(0).rule()));
           for (Remark remark : some.subList(0, Math.min(SHOWN_OF_A_RULE, some.size()))) {
-            boolean named = remark.text().startsWith(remark.subject() + " ");
+            boolean named =
+                remark.text().matches("(?s)" + Pattern.quote(remark.subject()) + "\\b.*");
             page.paragraph("  - ", (named ? "" : remark.subject() + ": ") + remark.text());
           }
           if (some.size() > SHOWN_OF_A_RULE) {

@@ -1,10 +1,12 @@
 package dev.ringout.review;
 
+import dev.ringout.harness.Link;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.source.Severity;
 import dev.ringout.units.Text;
+import java.util.HashSet;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -35,11 +37,13 @@ final class LonePoint implements Check {
         seen.add(contact.to());
       }
     }
+    Set<Point> linked = new HashSet<>();
+    for (Link link : paper.harness().links()) {
+      linked.add(link.from());
+      linked.add(link.to());
+    }
     for (Point point : seen) {
-      boolean linked =
-          paper.harness().links().stream()
-              .anyMatch(link -> link.from().equals(point) || link.to().equals(point));
-      if (paper.wiresAt(point).isEmpty() && !linked) {
+      if (paper.wiresAt(point).isEmpty() && !linked.contains(point)) {
         findings.say(
             Severity.WARNING,
             point,

@@ -17,13 +17,13 @@ import dev.ringout.units.Gauge;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.TreeSet;
 
 /** A harness file seen from every side that the checks need. */
 final class Paper {
@@ -60,7 +60,7 @@ final class Paper {
     harness.pins().forEach(pin -> pins.put(pin.point(), pin));
     harness.items().forEach(item -> items.put(key(item.ref()), item));
     for (Point point : harness.points()) {
-      pointsOf.computeIfAbsent(point.ref(), ref -> new TreeSet<>()).add(point);
+      pointsOf.computeIfAbsent(point.ref(), ref -> new LinkedHashSet<>()).add(point);
     }
     for (Entry entry : rows("designators")) {
       meanings.put(entry.get("letters"), entry.get("meaning"));

@@ -4,9 +4,11 @@ import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.source.Severity;
 import dev.ringout.units.Text;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
@@ -42,14 +44,15 @@ final class SignalOnNets implements Check {
     }
     nets.forEach(
         (key, points) -> {
-          if (points.size() > 1) {
+          String signal = key.substring(0, key.indexOf('\t'));
+          if (points.size() > 1 && !meetOnAStrip(paper, signal, points)) {
             Point point = points.values().iterator().next();
             findings.say(
                 Severity.WARNING,
                 point,
                 Text.of(
                     "%s stands on %d nets of %s: %s",
-                    key.substring(0, key.indexOf('\t')),
+                    signal,
                     points.size(),
                     point.ref(),
                     points.values().stream()
@@ -59,5 +62,28 @@ final class SignalOnNets implements Check {
                 COMMON);
           }
         });
+  }
+
+  /** Whether the nets share a strip: then a jumper is missing there, which is another check's. */
+  private static boolean meetOnAStrip(Paper paper, String signal, Map<Integer, Point> points) {
+    Set<String> strips = new HashSet<>();
+    for (int net : points.keySet()) {
+      Set<String> own = new HashSet<>();
+      for (int point : paper.nets().pointsOf(net)) {
+        String ref = paper.circuit().point(point).ref();
+        boolean bears =
+            paper.wiresAt(paper.circuit().point(point)).stream()
+                .anyMatch(wire -> wire.signal().equalsIgnoreCase(signal));
+        if (paper.isTerminal(ref) && bears) {
+          own.add(ref);
+        }
+      }
+      for (String ref : own) {
+        if (!strips.add(ref)) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 }

@@ -4,6 +4,7 @@ import dev.ringout.harness.Point;
 import dev.ringout.source.Severity;
 import dev.ringout.standards.ContactSizes.ContactSize;
 import dev.ringout.units.Text;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,8 +36,11 @@ final class UnusedCavities implements Check {
           item.getValue().stream()
               .filter(point -> !paper.wiresAt(point).isEmpty() || paper.pin(point).isPresent())
               .map(Point::pin)
-              .collect(Collectors.toSet());
+              .collect(Collectors.toCollection(HashSet::new));
       used.remove(Point.SHELL);
+      if (!insert.get().labels().isEmpty()) {
+        used.retainAll(insert.get().labels());
+      }
       int open = insert.get().contacts() - used.size();
       if (open > 0) {
         List<String> names =

@@ -66,6 +66,8 @@ class SwingBridgeTest {
   @Test
   void the_files_in_the_repository_are_what_the_code_makes(@TempDir Path folder) throws Exception {
     WriteSamples.write(folder);
+    assertEquals(
+        content(folder.resolve("paper-errors.xlsx")), content(SAMPLE.resolve("paper-errors.xlsx")));
     for (String name : FILES) {
       assertEquals(content(folder.resolve(name)), content(SAMPLE.resolve(name)), name);
       assertEquals(
@@ -115,6 +117,39 @@ class SwingBridgeTest {
             .replace("continuity.csv ", "Continuity ")
             .replace("insulation.csv ", "Insulation "),
         "but for how cells are named");
+  }
+
+  @Test
+  void everything_that_a_review_looks_for_is_wrong_once_in_the_paper_with_errors()
+      throws Exception {
+    Run run = Run.of("review", SAMPLE.resolve("paper-errors.xlsx"), "--today", "2026-11-25");
+    assertEquals(1, run.code());
+    assertEquals("", run.err());
+    Golden.assertMatches("paper-errors.txt", run.out());
+    assertEquals(List.of(), run.out().lines().filter(line -> line.length() > 80).toList());
+    Run json = Run.of("review", SAMPLE.resolve("paper-errors.xlsx"), "--json");
+    Run help = Run.of("review", SAMPLE.resolve("junction-box.xlsx"), "--json");
+    assertEquals(0, help.code());
+    for (String page : new java.io.File("docs/reference/checks").list()) {
+      String rule = page.substring(0, page.length() - ".md".length());
+      assertTrue(json.out().contains("\"rule\" : \"" + rule + "\""), rule);
+    }
+  }
+
+  @Test
+  void what_was_accepted_is_shown_apart_and_no_longer_fails() {
+    Run run =
+        Run.of(
+            "review",
+            SAMPLE.resolve("paper-errors.xlsx"),
+            "--waivers",
+            SAMPLE.resolve("waivers.csv"),
+            "--today",
+            "2026-11-25");
+    String page = run.out().replaceAll("\\s+", " ");
+    assertTrue(page.contains("2 remarks waived"), page);
+    assertTrue(page.contains("Accepted by M. Osei"), page);
+    assertTrue(page.contains("has expired on 2026-06-30"), page);
   }
 
   @ParameterizedTest
