@@ -25,6 +25,8 @@ for heap in 512m 2g; do
   measure "check, heap $heap" env RINGOUT_JAVA_OPTS="-Xmx$heap" target/ringout check "$folder/harness.xlsx" "$folder/readings.xlsx"
 done
 measure "bare event reader, cells counted" java -Xmx512m -XX:+UseSerialGC -cp "$classes" dev.ringout.bench.BareReader count "$folder/harness.xlsx" "$folder/readings.xlsx"
+measure "review of the unit, heap 512m" env RINGOUT_JAVA_OPTS=-Xmx512m target/ringout review "$folder/harness.xlsx"
+measure "the unit read and no more" java -Xmx512m -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "$classes" dev.ringout.bench.ReadOnly "$folder/harness.xlsx"
 measure "import of the wire list, heap 512m" env RINGOUT_JAVA_OPTS=-Xmx512m target/ringout import "$folder/harness.xlsx"
 measure "the same, written as a workbook" env RINGOUT_JAVA_OPTS=-Xmx512m target/ringout import "$folder/harness.xlsx" --force -o "$folder/imported.xlsx"
 measure "bare event reader, cells counted" java -Xmx512m -XX:+UseSerialGC -cp "$classes" dev.ringout.bench.BareReader count "$folder/harness.xlsx"

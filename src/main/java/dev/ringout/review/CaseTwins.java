@@ -23,7 +23,6 @@ final class CaseTwins implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     findings.looked();
     for (Map.Entry<String, Set<Point>> item : paper.pointsOf().entrySet()) {
       Set<String> pins = item.getValue().stream().map(Point::pin).collect(Collectors.toSet());

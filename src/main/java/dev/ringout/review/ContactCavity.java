@@ -20,11 +20,11 @@ final class ContactCavity implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     for (Wire wire : paper.harness().wires()) {
       for (Wire.End end : Wire.End.values()) {
-        Optional<ContactSize> contact = paper.contactSizes().find(wire.contactAt(end));
-        Optional<ContactSize> cavity = paper.cavity(wire.at(end));
+        Optional<ContactSize> contact = paper.contactSize(wire.contactAt(end));
+        Optional<ContactSize> cavity =
+            contact.isEmpty() ? Optional.empty() : paper.cavity(wire.at(end));
         if (contact.isEmpty() || cavity.isEmpty()) {
           continue;
         }

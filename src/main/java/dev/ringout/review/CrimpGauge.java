@@ -20,7 +20,6 @@ final class CrimpGauge implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     for (Wire wire : paper.harness().wires()) {
       for (Wire.End end : Wire.End.values()) {
         Optional<ContactSize> contact =

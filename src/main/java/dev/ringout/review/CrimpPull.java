@@ -26,7 +26,6 @@ final class CrimpPull implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     List<Crimp> crimps = paper.harness().crimps();
     for (int i = 0; i < crimps.size(); i++) {
       Crimp crimp = crimps.get(i);

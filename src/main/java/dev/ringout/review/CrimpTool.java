@@ -24,7 +24,6 @@ final class CrimpTool implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     for (Crimp crimp : paper.harness().crimps()) {
       Optional<Wire> wire = paper.wire(crimp.wire());
       if (wire.isEmpty()) {

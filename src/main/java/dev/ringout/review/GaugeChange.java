@@ -5,6 +5,8 @@ import dev.ringout.harness.Wire;
 import dev.ringout.source.Severity;
 import dev.ringout.units.Text;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -23,13 +25,14 @@ final class GaugeChange implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     findings.looked();
-    Map<Integer, Map<String, String>> byNet = new TreeMap<>();
+    Map<Integer, Map<String, String>> byNet = new LinkedHashMap<>();
     Map<Integer, Point> first = new HashMap<>();
-    for (Wire wire : paper.harness().wires()) {
+    List<Wire> wires = paper.harness().wires();
+    for (int i = 0; i < wires.size(); i++) {
+      Wire wire = wires.get(i);
       if (wire.gauge().isPresent()) {
-        int net = paper.nets().of(paper.circuit().index(wire.from()));
+        int net = paper.netOf(i);
         byNet
             .computeIfAbsent(net, key -> new TreeMap<>())
             .putIfAbsent(wire.gauge().get().label(), wire.name());

@@ -17,7 +17,6 @@ final class HeaderMissing implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     findings.looked();
     for (String name : List.of("drawing", "revision", "effectivity")) {
       boolean given =

@@ -22,7 +22,6 @@ final class InsulationGrommet implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     for (Wire wire : paper.harness().wires()) {
       Optional<Entry> type = paper.wireType(wire).filter(row -> !row.get("diameter_in").isEmpty());
       for (Wire.End end : Wire.End.values()) {

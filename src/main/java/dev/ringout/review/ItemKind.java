@@ -21,7 +21,6 @@ final class ItemKind implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     findings.looked();
     List<String> unknown =
         paper.pointsOf().keySet().stream()

@@ -24,7 +24,6 @@ final class LonePoint implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     findings.looked();
     Set<Point> seen = new TreeSet<>();
     for (Part part : paper.harness().parts()) {

@@ -22,7 +22,6 @@ final class LookAlikePins implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     findings.looked();
     for (Map.Entry<String, Set<Point>> item : paper.pointsOf().entrySet()) {
       Map<String, TreeSet<String>> alike = new TreeMap<>();

@@ -18,6 +18,9 @@ record Lug(String colour, String stud) {
 
   /** A coloured lug, or nothing where the text names none. */
   static Optional<Lug> of(String contact) {
+    if (contact.isEmpty()) {
+      return Optional.empty();
+    }
     String text = contact.toLowerCase(Locale.ROOT);
     Matcher colour = COLOUR.matcher(text);
     return KIND.matcher(text).find() && colour.find()
@@ -27,6 +30,9 @@ record Lug(String colour, String stud) {
 
   /** The stud that a text names: {@code #10}, {@code 1/4}; or empty. */
   static String stud(String text) {
+    if (text.isEmpty()) {
+      return "";
+    }
     Matcher stud = STUD.matcher(text.toLowerCase(Locale.ROOT));
     if (!stud.find()) {
       return "";

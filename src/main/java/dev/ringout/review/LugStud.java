@@ -22,7 +22,6 @@ final class LugStud implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     for (Wire wire : paper.harness().wires()) {
       for (Wire.End end : Wire.End.values()) {
         Optional<Lug> lug = Lug.of(wire.contactAt(end));

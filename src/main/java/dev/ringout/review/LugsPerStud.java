@@ -24,7 +24,6 @@ final class LugsPerStud implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     for (Map.Entry<Point, List<Wire>> entry : paper.wiresAt().entrySet()) {
       int lugs = entry.getValue().size();
       if (!paper.isTerminal(entry.getKey().ref())) {

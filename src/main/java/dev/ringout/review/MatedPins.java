@@ -26,7 +26,6 @@ final class MatedPins implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     Set<String> done = new HashSet<>();
     for (Item item : paper.harness().items()) {
       Optional<Item> mate = item.mates().isEmpty() ? Optional.empty() : paper.item(item.mates());

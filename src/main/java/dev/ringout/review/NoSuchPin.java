@@ -22,7 +22,6 @@ final class NoSuchPin implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     for (Map.Entry<String, Set<Point>> item : paper.pointsOf().entrySet()) {
       Optional<Insert> insert = paper.insert(item.getKey());
       if (insert.isEmpty()) {

@@ -19,7 +19,6 @@ final class OneEnded implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     findings.looked();
     for (Wire wire : paper.harness().wires()) {
       for (Wire.End end : Wire.End.values()) {

@@ -2,11 +2,12 @@ package dev.ringout.review;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
-import dev.ringout.circuit.Nets;
+import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Item;
 import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Point;
+import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import dev.ringout.standards.ContactSizes;
 import dev.ringout.standards.ContactSizes.ContactSize;
@@ -31,7 +32,7 @@ final class Paper {
 
   private final Harness harness;
   private final Circuit circuit;
-  private final Nets nets;
+  private final DisjointPoints joined;
   private final Tables tables;
   private final CopperWire copper;
   private final ContactSizes contactSizes;
@@ -39,8 +40,10 @@ final class Paper {
   private final Map<Point, PinDetail> pins = new HashMap<>();
   private final Map<String, Item> items = new HashMap<>();
   private final Map<String, Set<Point>> pointsOf = new LinkedHashMap<>();
+  private final Map<String, Optional<ContactSize>> sizes = new HashMap<>();
   private final Map<String, Optional<Insert>> inserts = new HashMap<>();
   private final Map<String, String> classes = new HashMap<>();
+  private final Map<String, String> kinds = new HashMap<>();
   private final Map<String, String> meanings = new HashMap<>();
   private final Map<String, List<Entry>> rows = new HashMap<>();
   private final Map<String, Wire> byName = new HashMap<>();
@@ -48,7 +51,7 @@ final class Paper {
   Paper(Circuit circuit, Tables tables, CopperWire copper) {
     this.circuit = circuit;
     this.harness = circuit.harness();
-    this.nets = circuit.normal();
+    this.joined = joined(circuit);
     this.tables = tables;
     this.copper = copper;
     this.contactSizes = ContactSizes.of(tables, copper);
@@ -59,12 +62,24 @@ final class Paper {
     }
     harness.pins().forEach(pin -> pins.put(pin.point(), pin));
     harness.items().forEach(item -> items.put(key(item.ref()), item));
-    for (Point point : harness.points()) {
+    for (int i = 0; i < circuit.size(); i++) {
+      Point point = circuit.point(i);
       pointsOf.computeIfAbsent(point.ref(), ref -> new LinkedHashSet<>()).add(point);
     }
     for (Entry entry : rows("designators")) {
       meanings.put(entry.get("letters"), entry.get("meaning"));
     }
+  }
+
+  /** Which points are joined in the normal state: all that most checks ask of the nets. */
+  private static DisjointPoints joined(Circuit circuit) {
+    DisjointPoints joined = new DisjointPoints(circuit.size());
+    for (int conductor = 0; conductor < circuit.conductors().size(); conductor++) {
+      if (circuit.isClosed(conductor, SwitchState.normal())) {
+        joined.union(circuit.from(conductor), circuit.to(conductor));
+      }
+    }
+    return joined;
   }
 
   private static String key(String ref) {
@@ -79,10 +94,6 @@ final class Paper {
     return circuit;
   }
 
-  Nets nets() {
-    return nets;
-  }
-
   CopperWire copper() {
     return copper;
   }
@@ -93,6 +104,11 @@ final class Paper {
 
   List<Entry> rows(String table) {
     return rows.computeIfAbsent(table, tables::rows);
+  }
+
+  /** The net of a wire, by its place in the list of wires. */
+  int netOf(int wire) {
+    return joined.firstOf(circuit.at(wire, Wire.End.FROM));
   }
 
   /** Every point with the wires that end there. */
@@ -133,9 +149,13 @@ final class Paper {
 
   /** What kind of item it is, in lower case: as listed, else by its class letters; or empty. */
   String kind(String ref) {
-    String listed = item(ref).map(Item::kind).orElse("");
-    return (listed.isEmpty() ? meanings.getOrDefault(classOf(ref), "") : listed)
-        .toLowerCase(Locale.ROOT);
+    return kinds.computeIfAbsent(
+        ref,
+        one -> {
+          String listed = item(one).map(Item::kind).orElse("");
+          return (listed.isEmpty() ? meanings.getOrDefault(classOf(one), "") : listed)
+              .toLowerCase(Locale.ROOT);
+        });
   }
 
   boolean isConnector(String ref) {
@@ -151,26 +171,33 @@ final class Paper {
 
   /** An insert arrangement by the item's own columns; absent where it is not in the tables. */
   Optional<Insert> insert(String ref) {
-    return inserts.computeIfAbsent(key(ref), one -> item(one).flatMap(i -> Insert.of(i, this)));
+    return inserts.computeIfAbsent(ref, one -> item(one).flatMap(i -> Insert.of(i, this)));
   }
 
   /** The contact named for a wire's end, else the cavity's contact, else its size. */
   Optional<ContactSize> contact(Wire wire, Wire.End end) {
-    Optional<ContactSize> named = contactSizes.find(wire.contactAt(end));
+    Optional<ContactSize> named = contactSize(wire.contactAt(end));
     return named.isPresent() ? named : cavity(wire.at(end));
+  }
+
+  /** A contact size by its name or part number; lists repeat both on every row. */
+  Optional<ContactSize> contactSize(String sizeOrPart) {
+    return sizeOrPart.isEmpty()
+        ? Optional.empty()
+        : sizes.computeIfAbsent(sizeOrPart, contactSizes::find);
   }
 
   /** The contact that a cavity is made for. */
   Optional<ContactSize> cavity(Point point) {
     PinDetail pin = pins.get(point);
     if (pin != null) {
-      Optional<ContactSize> listed = contactSizes.find(pin.contact());
-      Optional<ContactSize> size = listed.isPresent() ? listed : contactSizes.find(pin.size());
+      Optional<ContactSize> listed = contactSize(pin.contact());
+      Optional<ContactSize> size = listed.isPresent() ? listed : contactSize(pin.size());
       if (size.isPresent()) {
         return size;
       }
     }
-    return insert(point.ref()).flatMap(Insert::onlySize).flatMap(contactSizes::find);
+    return insert(point.ref()).flatMap(Insert::onlySize).flatMap(this::contactSize);
   }
 
   OptionalDouble circularMils(Gauge gauge) {
@@ -209,7 +236,7 @@ final class Paper {
   /** The wires on the way between two points of one net, in their order. */
   List<Wire> path(Point from, Point to) {
     List<Wire> wires = new ArrayList<>();
-    for (int conductor : nets.path(circuit.index(from), circuit.index(to))) {
+    for (int conductor : circuit.normal().path(circuit.index(from), circuit.index(to))) {
       if (circuit.conductors().get(conductor) instanceof Conductor.OfWire one) {
         wires.add(one.wire());
       }
@@ -218,6 +245,6 @@ final class Paper {
   }
 
   boolean joined(Point from, Point to) {
-    return nets.of(circuit.index(from)) == nets.of(circuit.index(to));
+    return joined.firstOf(circuit.index(from)) == joined.firstOf(circuit.index(to));
   }
 }

@@ -25,7 +25,6 @@ final class PinCrowded implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     findings.looked();
     paper
         .wiresAt()

@@ -21,7 +21,6 @@ final class RevisionLetter implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     String revision = paper.harness().headerValue("revision").toUpperCase(Locale.ROOT);
     if (revision.isEmpty()) {
       findings.notRun("the header has no revision");

@@ -22,7 +22,6 @@ final class SamePointsTwice implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     findings.looked();
     Map<Set<Point>, Wire> first = new HashMap<>();
     for (Wire wire : paper.harness().wires()) {

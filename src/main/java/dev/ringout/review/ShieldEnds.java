@@ -22,8 +22,10 @@ final class ShieldEnds implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     for (Wire wire : paper.harness().wires()) {
+      if (wire.note().isEmpty() && wire.signal().isEmpty()) {
+        continue;
+      }
       String says = (wire.note() + " " + wire.signal()).toUpperCase(Locale.ROOT);
       if (!SHIELD.matcher(says + " " + wire.color().toUpperCase(Locale.ROOT)).find()) {
         continue;

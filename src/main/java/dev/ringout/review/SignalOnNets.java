@@ -4,16 +4,19 @@ import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.source.Severity;
 import dev.ringout.units.Text;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** A signal name on two nets that meet at one connector. */
 final class SignalOnNets implements Check {
+  private static final Wire.End[] NO_ENDS = {};
+
   @Override
   public String rule() {
     return "signal-on-nets";
@@ -26,26 +29,32 @@ final class SignalOnNets implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     findings.looked();
-    Map<String, Map<Integer, Point>> nets = new TreeMap<>();
-    for (Wire wire : paper.harness().wires()) {
-      if (wire.signal().isEmpty()) {
-        continue;
-      }
-      for (Point point : List.of(wire.from(), wire.to())) {
+    record Key(String signal, String ref) {}
+    Map<Key, Map<Integer, Point>> nets = new LinkedHashMap<>();
+    Map<String, Map<String, Set<Integer>>> strips = new HashMap<>();
+    List<Wire> wires = paper.harness().wires();
+    for (int i = 0; i < wires.size(); i++) {
+      Wire wire = wires.get(i);
+      for (Wire.End end : wire.signal().isEmpty() ? NO_ENDS : Wire.End.values()) {
+        Point point = wire.at(end);
         if (paper.isConnector(point.ref())) {
           nets.computeIfAbsent(
-                  wire.signal().toUpperCase(Locale.ROOT) + "\t" + point.ref(),
-                  key -> new TreeMap<>())
-              .putIfAbsent(paper.nets().of(paper.circuit().index(point)), point);
+                  new Key(wire.signal().toUpperCase(Locale.ROOT), point.ref()),
+                  key -> new LinkedHashMap<>(2))
+              .putIfAbsent(paper.netOf(i), point);
+        } else if (paper.isTerminal(point.ref())) {
+          strips
+              .computeIfAbsent(wire.signal().toUpperCase(Locale.ROOT), key -> new HashMap<>())
+              .computeIfAbsent(point.ref(), key -> new HashSet<>())
+              .add(paper.netOf(i));
         }
       }
     }
     nets.forEach(
         (key, points) -> {
-          String signal = key.substring(0, key.indexOf('\t'));
-          if (points.size() > 1 && !meetOnAStrip(paper, signal, points)) {
+          String signal = key.signal();
+          if (points.size() > 1 && !meetOnAStrip(strips.getOrDefault(signal, Map.of()), points)) {
             Point point = points.values().iterator().next();
             findings.say(
                 Severity.WARNING,
@@ -65,25 +74,9 @@ final class SignalOnNets implements Check {
   }
 
   /** Whether the nets share a strip: then a jumper is missing there, which is another check's. */
-  private static boolean meetOnAStrip(Paper paper, String signal, Map<Integer, Point> points) {
-    Set<String> strips = new HashSet<>();
-    for (int net : points.keySet()) {
-      Set<String> own = new HashSet<>();
-      for (int point : paper.nets().pointsOf(net)) {
-        String ref = paper.circuit().point(point).ref();
-        boolean bears =
-            paper.wiresAt(paper.circuit().point(point)).stream()
-                .anyMatch(wire -> wire.signal().equalsIgnoreCase(signal));
-        if (paper.isTerminal(ref) && bears) {
-          own.add(ref);
-        }
-      }
-      for (String ref : own) {
-        if (!strips.add(ref)) {
-          return true;
-        }
-      }
-    }
-    return false;
+  private static boolean meetOnAStrip(
+      Map<String, Set<Integer>> strips, Map<Integer, Point> points) {
+    return strips.values().stream()
+        .anyMatch(nets -> points.keySet().stream().filter(nets::contains).count() > 1);
   }
 }

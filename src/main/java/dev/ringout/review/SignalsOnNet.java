@@ -5,8 +5,9 @@ import dev.ringout.harness.Wire;
 import dev.ringout.source.Severity;
 import dev.ringout.units.Text;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -24,13 +25,14 @@ final class SignalsOnNet implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     findings.looked();
-    Map<Integer, TreeSet<String>> byNet = new TreeMap<>();
+    Map<Integer, TreeSet<String>> byNet = new LinkedHashMap<>();
     Map<Integer, Point> first = new HashMap<>();
-    for (Wire wire : paper.harness().wires()) {
+    List<Wire> wires = paper.harness().wires();
+    for (int i = 0; i < wires.size(); i++) {
+      Wire wire = wires.get(i);
       if (!wire.signal().isEmpty()) {
-        int net = paper.nets().of(paper.circuit().index(wire.from()));
+        int net = paper.netOf(i);
         byNet
             .computeIfAbsent(net, key -> new TreeSet<>(String.CASE_INSENSITIVE_ORDER))
             .add(wire.signal());

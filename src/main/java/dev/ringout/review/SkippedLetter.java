@@ -11,6 +11,12 @@ final class SkippedLetter implements Check {
   private static final String SKIPPED = "IOQlo";
   private static final String[] MEANT = {"J or 1", "0 or D", "O or 0, or G", "1 or L", "0 or a"};
 
+  private static boolean isLetter(String pin) {
+    return pin.length() == 1
+        && Character.isLetter(pin.charAt(0))
+        && SKIPPED.indexOf(pin.charAt(0)) < 0;
+  }
+
   @Override
   public String rule() {
     return "skipped-letter";
@@ -23,12 +29,10 @@ final class SkippedLetter implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     findings.looked();
     for (Map.Entry<String, Set<Point>> item : paper.pointsOf().entrySet()) {
       boolean lettered =
-          item.getValue().stream().filter(point -> point.pin().matches("[A-HJ-NPR-Za-z]")).count()
-              >= 3;
+          item.getValue().stream().filter(point -> isLetter(point.pin())).count() >= 3;
       if (!paper.isConnector(item.getKey())
           || !lettered
           || paper.insert(item.getKey()).isPresent()) {

@@ -23,7 +23,6 @@ final class SolidWire implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     for (Wire wire : paper.harness().wires()) {
       if (wire.type().isEmpty()) {
         continue;

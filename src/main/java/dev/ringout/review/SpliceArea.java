@@ -27,7 +27,6 @@ final class SpliceArea implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     for (Map.Entry<Point, List<Wire>> entry : paper.wiresAt().entrySet()) {
       String ref = entry.getKey().ref();
       Optional<Entry> barrel =

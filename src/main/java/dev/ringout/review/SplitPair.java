@@ -26,7 +26,6 @@ final class SplitPair implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     for (Map.Entry<String, List<Wire>> pair : groups(paper).entrySet()) {
       if (pair.getValue().size() < 2) {
         continue;

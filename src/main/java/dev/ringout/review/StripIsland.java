@@ -25,7 +25,6 @@ final class StripIsland implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     findings.looked();
     for (Map.Entry<String, Set<Point>> item : paper.pointsOf().entrySet()) {
       if (!paper.isTerminal(item.getKey())) {

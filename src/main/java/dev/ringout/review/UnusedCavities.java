@@ -25,7 +25,6 @@ final class UnusedCavities implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     for (Map.Entry<String, Set<Point>> item : paper.pointsOf().entrySet()) {
       Optional<Insert> insert = paper.insert(item.getKey());
       if (insert.isEmpty()) {

@@ -27,7 +27,6 @@ final class VoltageDrop implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     for (Load load : paper.harness().loads()) {
       if (!paper.joined(load.from(), load.to())
           || (load.volts().isEmpty() && load.allowedDropVolts().isEmpty())) {

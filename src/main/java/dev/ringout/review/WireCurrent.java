@@ -24,7 +24,6 @@ final class WireCurrent implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     for (Load load : paper.harness().loads()) {
       if (!paper.joined(load.from(), load.to())) {
         findings.say(

@@ -23,7 +23,6 @@ final class WireNumberTwice implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     findings.looked();
     Map<String, List<Wire>> byName = new LinkedHashMap<>();
     for (Wire wire : paper.harness().wires()) {

@@ -22,7 +22,6 @@ final class WireVolts implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
-
     for (Load load : paper.harness().loads()) {
       if (load.volts().isEmpty() || !paper.joined(load.from(), load.to())) {
         continue;
