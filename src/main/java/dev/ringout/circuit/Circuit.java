@@ -13,7 +13,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jgrapht.Graph;
-import org.jgrapht.graph.MaskSubgraph;
 import org.jgrapht.graph.Multigraph;
 
 /**
@@ -31,7 +30,6 @@ public final class Circuit {
   private final List<Conductor> conductors = new ArrayList<>();
   private final int[] from;
   private final int[] to;
-  private final Graph<Integer, Integer> graph = new Multigraph<>(null, null, false);
   private final Map<Integer, List<Integer>> partsAtPoint = new HashMap<>();
   private final Map<SwitchState, Nets> netsOf = new HashMap<>();
 
@@ -40,7 +38,6 @@ public final class Circuit {
     this.points = harness.points();
     for (int i = 0; i < points.size(); i++) {
       indexOf.put(points.get(i), i);
-      graph.addVertex(i);
     }
     for (Wire wire : harness.wires()) {
       conductors.add(new Conductor.OfWire(wire));
@@ -58,7 +55,6 @@ public final class Circuit {
     for (int i = 0; i < from.length; i++) {
       from[i] = index(conductors.get(i).from());
       to[i] = index(conductors.get(i).to());
-      graph.addEdge(from[i], to[i], i);
     }
     for (int i = 0; i < harness.parts().size(); i++) {
       Part part = harness.parts().get(i);
@@ -164,8 +160,15 @@ public final class Circuit {
     for (int i = 0; i < closed.length; i++) {
       closed[i] = isClosed(i, state);
     }
-    Graph<Integer, Integer> joined =
-        new MaskSubgraph<>(graph, point -> false, conductor -> !closed[conductor]);
+    Graph<Integer, Integer> joined = new Multigraph<>(null, null, false);
+    for (int point = 0; point < points.size(); point++) {
+      joined.addVertex(point);
+    }
+    for (int conductor = 0; conductor < closed.length; conductor++) {
+      if (closed[conductor]) {
+        joined.addEdge(from[conductor], to[conductor], conductor);
+      }
+    }
     return new Nets(this, joined, closed);
   }
 }
