@@ -23,6 +23,12 @@ public record Harness(
     List<Crimp> crimps,
     Limits limits) {
 
+  /** The same unit with the currents that flow in it. */
+  public Harness with(List<Load> otherLoads) {
+    return new Harness(
+        header, wires, items, pins, links, switches, parts, otherLoads, crimps, limits);
+  }
+
   /** The header's value of that name in any case, or empty. */
   public String headerValue(String name) {
     return header.entrySet().stream()
@@ -55,10 +61,6 @@ public record Harness(
     for (Part part : parts) {
       points.add(part.from());
       points.add(part.to());
-    }
-    for (Load load : loads) {
-      points.add(load.from());
-      points.add(load.to());
     }
     List<Point> sorted = new ArrayList<>(points);
     sorted.sort(null);

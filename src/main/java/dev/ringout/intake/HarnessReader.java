@@ -20,12 +20,14 @@ import dev.ringout.units.Length;
 import dev.ringout.units.Numbers;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** Reads a harness file: a workbook, a folder of CSV files, or one CSV file of wires. */
@@ -155,8 +157,10 @@ public final class HarnessReader {
     List<Item> items = items();
     List<PinDetail> pins = pins();
     List<Wire> wires = wires();
-    return new Harness(
-        header, wires, items, pins, links(), switches(), parts(), loads(), crimps(), limits);
+    Harness unit =
+        new Harness(
+            header, wires, items, pins, links(), switches(), parts(), List.of(), crimps(), limits);
+    return unit.with(loads(unit));
   }
 
   private void refuseUnread() throws UnusableInput {
@@ -444,8 +448,12 @@ public final class HarnessReader {
     return parts;
   }
 
-  private List<Load> loads() throws UnusableInput {
+  private List<Load> loads(Harness unit) throws UnusableInput {
     List<Load> loads = new ArrayList<>();
+    Set<Point> known = new HashSet<>();
+    if (sheets.find("Loads").isPresent()) {
+      known.addAll(unit.points());
+    }
     each(
         "Loads",
         List.of(
@@ -457,12 +465,12 @@ public final class HarnessReader {
           OptionalDouble amps = number(entry, AMPS);
           if (amps.isEmpty()) {
             entry.error(AMPS.name(), "a load needs its amps", "");
-          } else if (from.isPresent() && to.isPresent()) {
+          } else if (isKnown(entry, FROM, from, known) && isKnown(entry, TO, to, known)) {
             loads.add(
                 new Load(
                     entry.text(NAME.name()),
-                    from.get(),
-                    to.get(),
+                    from.orElseThrow(),
+                    to.orElseThrow(),
                     amps.getAsDouble(),
                     number(entry, VOLTS),
                     number(entry, ALLOWED_DROP),
@@ -472,6 +480,20 @@ public final class HarnessReader {
           }
         });
     return List.copyOf(loads);
+  }
+
+  /** A load at a point that nothing else names is a misspelt pin. */
+  private static boolean isKnown(
+      Entry entry, Column column, Optional<Point> point, Set<Point> known) {
+    if (point.isPresent() && !known.contains(point.get())) {
+      entry.error(
+          column.name(),
+          "the harness has no point " + point.get(),
+          LookAlikes.nearest(
+              point.get().toString(), known.stream().map(Point::toString).sorted().toList()));
+      return false;
+    }
+    return point.isPresent();
   }
 
   private List<Crimp> crimps() throws UnusableInput {

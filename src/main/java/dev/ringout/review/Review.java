@@ -60,6 +60,7 @@ public record Review(
         new SplitPair(),
         new LonePoint(),
         new LookAlikePins(),
+        new ColourCode(),
         new GaugeChange(),
         new UnusedCavities(),
         new CaseTwins(),

@@ -25,6 +25,7 @@ public final class Tables {
           Map.entry("lugs", List.of("colour")),
           Map.entry("crimp-tools", List.of("tool", "contact", "awg")),
           Map.entry("designators", List.of("letters")),
+          Map.entry("colour-codes", List.of("digit", "colour")),
           Map.entry("wire-types", List.of("type", "awg")));
 
   private final Map<String, List<Entry>> own;

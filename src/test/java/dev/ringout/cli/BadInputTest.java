@@ -196,6 +196,16 @@ class BadInputTest {
   }
 
   @Test
+  void a_load_at_a_point_that_the_harness_does_not_have() throws IOException {
+    Path unit = Files.createDirectory(folder.resolve("loads"));
+    Files.writeString(unit.resolve("wires.csv"), "Wire,From,To\nW1,J1-12,TB1-1\n");
+    Files.writeString(unit.resolve("loads.csv"), "From,To,Amps\nJ1-21,TB1-1,5\n");
+    Run run = Run.of("review", unit);
+    assertEquals(65, run.code());
+    assertTrue(run.err().contains("the harness has no point J1-21; maybe J1-12"), run.err());
+  }
+
+  @Test
   void a_picture() throws IOException {
     assertRefused(
         file("list.png", "\u0089PNG\r\n\u001a\n"), 65, "is no kind of table that is read here");

@@ -164,6 +164,15 @@ class PartsTablesTest {
     assertEquals(coarsest, row("lugs", "colour", colour).get("coarsest_awg"));
   }
 
+  /** Source: MIL-STD-681 and CASA AC 21-99 for the digits, IEC 60757 for the letters. */
+  @ParameterizedTest
+  @CsvSource({"0, black, BK", "2, red, RD", "5, green, GN", "7, violet, VT", "9, white, WH"})
+  void colours_have_the_published_digits_and_letters(String digit, String colour, String code) {
+    Entry row = row("colour-codes", "digit", digit);
+    assertEquals(colour, row.get("colour"));
+    assertTrue(List.of(row.get("words").split(" ", -1)).contains(code));
+  }
+
   private Run review(String wires, String loads) throws IOException {
     Path unit = Files.createTempDirectory(folder, "unit");
     Files.writeString(unit.resolve("wires.csv"), "Wire,From,To,Gauge,Length (ft)\n" + wires);

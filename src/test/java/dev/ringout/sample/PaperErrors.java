@@ -124,7 +124,7 @@ final class PaperErrors {
     wire("P1-B", "P11-2", "20", "Signal=0V", "Cable=C1");
     wire("J1-T", "TB1-22", "10", "Signal=SLEW", "Length (ft)=60");
     wire("J1-U", "TB1-23", "20", "Signal=HEATER", "Wire Type=AS22759/16-20-0");
-    wire("J1-V", "P11-3", "20", "Signal=DOOR");
+    wire("J1-V", "P11-3", "20", "Signal=DOOR", "Color=WHT/GNR");
     wire("J1-W", "P11-4", "20", "Signal=DOOR");
   }
 
