@@ -10,7 +10,7 @@ import java.util.Map;
 /** How many lugs stand on one stud; the sources disagree. */
 final class LugsPerStud implements Check {
   private static final int MOST_AIRCRAFT = 4;
-  private static final int MOST_SHIPBOARD = 3;
+  private static final int MOST_MILITARY = 3;
 
   @Override
   public String rule() {
@@ -35,17 +35,17 @@ final class LugsPerStud implements Check {
             Severity.ERROR,
             entry.getKey(),
             Text.of(
-                "%s has %d lugs; more than %d go on a bus across neighbouring studs (shipboard equipment: %d)",
-                entry.getKey(), lugs, MOST_AIRCRAFT, MOST_SHIPBOARD),
-            "FAA AC 43.13-1B chapter 11; Navy equipment practice: three a stud, two where the terminal has two screws; jumpers not counted");
-      } else if (lugs > MOST_SHIPBOARD) {
+                "%s has %d lugs; more than %d go on a bus across neighbouring studs (military equipment: %d)",
+                entry.getKey(), lugs, MOST_AIRCRAFT, MOST_MILITARY),
+            "FAA AC 43.13-1B chapter 11; US military equipment practice: three a stud, two where the terminal has two screws; jumpers not counted");
+      } else if (lugs > MOST_MILITARY) {
         findings.say(
             Severity.WARNING,
             entry.getKey(),
             Text.of(
-                "%s has %d lugs: allowed in aircraft (%d), not in shipboard equipment (%d)",
-                entry.getKey(), lugs, MOST_AIRCRAFT, MOST_SHIPBOARD),
-            "FAA AC 43.13-1B chapter 11 against Navy equipment practice");
+                "%s has %d lugs: allowed in aircraft (%d), not in military equipment (%d)",
+                entry.getKey(), lugs, MOST_AIRCRAFT, MOST_MILITARY),
+            "FAA AC 43.13-1B chapter 11 against US military equipment practice");
       }
     }
     findings.notRun("there are no terminal strips or studs");
