@@ -22,7 +22,8 @@ final class BlockReader extends TableReader {
     super(table, words, ends, findings, into);
     this.options = options;
     this.legend = Legend.of(table);
-    if (!table.sheetItem().isEmpty() && table.layout() == Layout.BLOCK) {
+    boolean named = table.grid().name().contains(table.sheetItem());
+    if (!table.sheetItem().isEmpty() && named && table.layout() == Layout.BLOCK) {
       into.otherName(table.grid().name(), table.sheetItem());
     }
   }

@@ -32,6 +32,7 @@ final class Columns {
     Columns settled = new Columns(columns, profiles, sheetItem);
     settled.byTwins();
     settled.byNeighbours();
+    settled.byStrips();
     settled.byContent();
     settled.dropRepeatedRoles();
     settled.layout = settled.decide();
@@ -113,6 +114,23 @@ final class Columns {
           set(column, pin, Certainty.LIKELY);
         }
         side = Role.KEEP;
+      }
+    }
+  }
+
+  /** Between an item and its pin: the strip within a panel. */
+  private void byStrips() {
+    for (int i = 1; i + 1 < columns.size(); i++) {
+      ListColumn strip = columns.get(i);
+      Role before = columns.get(i - 1).role();
+      Role after = columns.get(i + 1).role();
+      boolean open = strip.role() == Role.KEEP || strip.role() == Role.ITEM;
+      if (open && !strip.heading().isEmpty() && profile(strip).canBePins()) {
+        if (before == Role.FROM && after == Role.FROM_PIN) {
+          set(strip, Role.FROM_STRIP, Certainty.LIKELY);
+        } else if (before == Role.TO && after == Role.TO_PIN) {
+          set(strip, Role.TO_STRIP, Certainty.LIKELY);
+        }
       }
     }
   }
@@ -343,7 +361,8 @@ final class Columns {
 
   private Layout rowNets(List<ListColumn> points) {
     for (ListColumn column : points) {
-      String item = column.item().isEmpty() ? column.heading() : column.item();
+      boolean own = column.known() && column.item().isEmpty() && !sheetItem.isEmpty();
+      String item = own ? sheetItem : column.item().isEmpty() ? column.heading() : column.item();
       ListColumn named = column.as(Role.POINTS, Certainty.LIKELY).of(item.replaceAll("\\s+", " "));
       columns.set(columns.indexOf(column), named);
     }
@@ -374,9 +393,5 @@ final class Columns {
         seen = true;
       }
     }
-  }
-
-  String sheetItem() {
-    return sheetItem;
   }
 }

@@ -19,6 +19,8 @@ final class Ends {
   private static final Pattern POINT =
       Pattern.compile("(" + DESIGNATOR + ")\\s?[:./-]\\s?([A-Za-z0-9+]{1,5}[*']?)");
   private static final Pattern NAMED = Pattern.compile("([^:]{2,40}):\\s*([^:]{1,40})");
+  private static final Pattern PIN_PHRASE =
+      Pattern.compile("(.{1,30}?)[ ,]+(\\p{L}+)\\.? ([A-Za-z0-9]{1,4})");
   private static final Pattern SPACED = Pattern.compile("(.{1,40}\\S) (\\d{1,3}[A-Za-z]?)");
   private static final Pattern DESIGNATED =
       Pattern.compile("([A-Z]{1,4}\\d{1,4}) (\\d{1,3}[A-Za-z]?|[A-Za-z])");
@@ -50,6 +52,15 @@ final class Ends {
         && (POINT.matcher(text).matches() || DESIGNATED.matcher(text).matches());
   }
 
+  /** A point told in words: {@code J1 pin 4}. */
+  boolean isPhrase(String text) {
+    Matcher phrase = PIN_PHRASE.matcher(text);
+    return text.length() < 30
+        && phrase.matches()
+        && isDesignator(phrase.group(1).strip())
+        && words.is("before pin", phrase.group(2));
+  }
+
   /** A reference designator such as {@code J1} or {@code 12A05}. */
   static boolean isDesignator(String text) {
     return text.length() < 10 && hasDigit(text) && WHOLE_DESIGNATOR.matcher(text).matches();
@@ -77,6 +88,10 @@ final class Ends {
     Matcher point = POINT.matcher(text);
     if (point.matches()) {
       return new Text(point.group(1), shell(point.group(2)));
+    }
+    Matcher phrase = PIN_PHRASE.matcher(text);
+    if (phrase.matches() && words.is("before pin", phrase.group(2))) {
+      return new Text(phrase.group(1).strip(), phrase.group(3));
     }
     Matcher named = NAMED.matcher(text);
     if (named.matches()) {

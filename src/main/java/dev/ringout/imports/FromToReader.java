@@ -98,6 +98,7 @@ final class FromToReader extends TableReader {
   private Side side(Row row, Role item, Role pin) {
     String text = cells.text(row, item);
     String pinText = cells.text(row, pin);
+    String strip = cells.text(row, item == Role.FROM ? Role.FROM_STRIP : Role.TO_STRIP);
     boolean hasPin = !isNoPin(text, pinText);
     if (isStowed(text) || isStowed(pinText)) {
       return new Side(isStowed(text) ? text : pinText, false, true, false, List.of());
@@ -127,6 +128,7 @@ final class FromToReader extends TableReader {
     if (isNothing(text)) {
       return new Side(text, true, false, false, List.of());
     }
+    text = isNothing(strip) ? text : text + " " + strip;
     List<End> points = new ArrayList<>();
     List<String> pins = Ends.pins(pinText);
     if (pins.size() == 1 && Ends.range(pinText).size() > 1 && isPlainRange(pinText)) {

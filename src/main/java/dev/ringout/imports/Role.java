@@ -11,6 +11,9 @@ public enum Role {
   FROM_PIN("From Pin"),
   TO("To"),
   TO_PIN("To Pin"),
+  /** The strip or connector within the item at one end, where the list has both. */
+  FROM_STRIP("From Strip"),
+  TO_STRIP("To Strip"),
   /** The far end, seen from the connector whose pins the table lists. */
   FAR("Far End"),
   FAR_PIN("Far Pin"),

@@ -12,14 +12,17 @@ import java.util.Set;
 final class TableFinder {
   private static final int ROWS_NEEDED_TO_CONTRAST = 3;
   private static final int ROWS_ABOVE = 60;
+  private static final int ROWS_OF_TITLES = 3;
 
   private final Grid grid;
   private final Words words;
   private final HeadingReader headings;
+  private final Ends ends;
   private final List<ListTable> tables = new ArrayList<>();
   private final List<Row> above = new ArrayList<>();
 
   private TableFinder(Grid grid, Words words, HeadingReader headings) {
+    this.ends = new Ends(words);
     this.grid = grid;
     this.words = words;
     this.headings = headings;
@@ -152,6 +155,8 @@ final class TableFinder {
       partsList += headings.isOfPartsList(text) ? 1 : 0;
       if (Ends.isDesignator(text)) {
         designators++;
+      } else if (ends.isPhrase(text)) {
+        return false;
       } else if (headings.isHeading(text)) {
         known++;
         if (headings.role(text) != Role.KEEP) {
@@ -333,11 +338,11 @@ final class TableFinder {
       }
     }
     spans.add(new int[] {start, columns.size()});
+    String item = sheetItem().isEmpty() ? titleAbove(heading) : sheetItem();
     for (int[] span : spans) {
       List<Row> own = body;
       Map<Integer, ColumnProfile> profiles = ColumnProfile.of(own, span[0], span[1], words);
-      Columns settled =
-          Columns.settle(columns.subList(span[0] - 1, span[1]), profiles, sheetItem());
+      Columns settled = Columns.settle(columns.subList(span[0] - 1, span[1]), profiles, item);
       tables.add(
           new ListTable(
               grid,
@@ -346,7 +351,7 @@ final class TableFinder {
               span[1],
               settled.list(),
               settled.layout(),
-              sheetItem(),
+              item,
               List.copyOf(own)));
     }
   }
@@ -364,6 +369,24 @@ final class TableFinder {
       same++;
     }
     return same >= 2;
+  }
+
+  /** The item that a title just above the headings begins with: {@code CONNECTOR: J1 (POWER)}. */
+  private String titleAbove(Row heading) {
+    List<Row> rows = grid.rows();
+    int at = rows.indexOf(heading);
+    for (int i = at - 1; i >= Math.max(0, at - ROWS_OF_TITLES); i--) {
+      String text = "";
+      for (Cell cell : rows.get(i).cells()) {
+        text = text.isEmpty() ? CellText.clean(cell.text()) : text;
+      }
+      String[] parts = text.split("[\\s,:;()]+|(?<=\\d)-|-(?=\\D)", -1);
+      int first = parts.length > 1 && words.isAny("item", parts[0]) ? 1 : 0;
+      if (filled(rows.get(i)) <= 2 && Ends.isDesignator(parts[first])) {
+        return parts[first];
+      }
+    }
+    return "";
   }
 
   /** The designator that a sheet's name begins with: {@code J1} of "J1 - Power". */

@@ -92,6 +92,11 @@ public final class Words {
     return known;
   }
 
+  /** Whether a word is of this kind among others. */
+  boolean isAny(String kind, String word) {
+    return kinds(String.join(" ", tokens(word))).contains(kind);
+  }
+
   /** Whether any word of a text, or two together, is of this kind. */
   boolean mentions(String kind, String text) {
     List<String> tokens = tokens(text);
