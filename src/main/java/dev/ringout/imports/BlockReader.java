@@ -49,6 +49,7 @@ final class BlockReader extends TableReader {
     joinByNames(row, own);
     switch (table.layout()) {
       case ITEM_TO_POINTS -> conductor(row, own);
+      case WIRE_ENDS -> wireEnd(row, own);
       case OPEN_ENDED -> openEnded(row, own);
       case PIN_NAMES -> spare(own, cells.text(row, Role.SIGNAL));
       default -> wire(row, own, farText);
@@ -283,6 +284,27 @@ final class BlockReader extends TableReader {
     }
     tally.count(RowKind.WIRE);
     connect(row, cells.text(row, Role.WIRE), own, landing, text);
+  }
+
+  /** One end of a wire; the other stands at another pin, under the same number. */
+  private void wireEnd(Row row, List<End> own) {
+    String name = cells.text(row, Role.WIRE);
+    if (own.isEmpty() || isNothing(name)) {
+      spare(own, name.isEmpty() ? cells.text(row, Role.SIGNAL) : name);
+      return;
+    }
+    tally.count(RowKind.WIRE);
+    Draft half =
+        new Draft(
+            name,
+            own.get(0),
+            own.get(0),
+            List.of(),
+            attributes(row),
+            notes(row),
+            table.place(row),
+            table.layout());
+    into.wireEnd(half);
   }
 
   /** A pin and its wire; where the wire goes is not said. */

@@ -81,7 +81,7 @@ final class BothEnds {
       if (!taken.contains(other) && other.to().toString().equals(here)) {
         taken.add(other);
         matched++;
-        wires.add(merge(draft, other));
+        wires.add(merge(draft, other, findings));
         return;
       }
     }
@@ -165,7 +165,7 @@ final class BothEnds {
   }
 
   /** One wire of its two rows; what they say differently is said, and the first row's stays. */
-  private Draft merge(Draft one, Draft other) {
+  static Draft merge(Draft one, Draft other, Findings findings) {
     Map<Role, Value> texts = new EnumMap<>(Role.class);
     texts.putAll(one.texts());
     other.texts().forEach(texts::putIfAbsent);

@@ -247,6 +247,10 @@ final class Columns {
     if (points.size() >= 2) {
       return rowNets(points);
     }
+    if (pins >= 1 && first(Role.WIRE).filter(column -> !profile(column).isSparse()).isPresent()) {
+      pinsAfterTheFirstBecomeNotes();
+      return Layout.WIRE_ENDS;
+    }
     if (pins >= 1 && has(Role.COLOR)) {
       pinsAfterTheFirstBecomeNotes();
       return Layout.OPEN_ENDED;

@@ -103,6 +103,11 @@ final class FromToReader extends TableReader {
     if (isStowed(text) || isStowed(pinText)) {
       return new Side(isStowed(text) ? text : pinText, false, true, false, List.of());
     }
+    if (hasPin && cells.column(item).isEmpty()) {
+      // One column an end, whatever its heading: a point, or an item alone.
+      boolean joined = pinText.indexOf('+') > 0;
+      return new Side(pinText, false, false, joined, ends(ends.parseAll(pinText), row, pin));
+    }
     if (text.isEmpty() && hasPin) {
       text = cells.carried(row, item);
     }

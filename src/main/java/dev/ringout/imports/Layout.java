@@ -7,6 +7,7 @@ public enum Layout {
   ITEM_TO_POINTS("a row is a conductor of a device and the terminal that it goes to"),
   ROW_NETS("a row is one net through a pin of each item that holds one"),
   MARKS("marks say which device uses which terminal"),
+  WIRE_ENDS("a row is a pin and the number of the wire that ends there"),
   OPEN_ENDED("a row is a pin and its wire; the far end is not named"),
   PIN_NAMES("a row is a pin and its name; wires are not told"),
   NONE("no wires");

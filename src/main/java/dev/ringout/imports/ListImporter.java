@@ -1,5 +1,6 @@
 package dev.ringout.imports;
 
+import dev.ringout.harness.Wiring;
 import dev.ringout.imports.Finding.Kind;
 import dev.ringout.imports.HarnessBuilder.Built;
 import dev.ringout.imports.ImportResult.RowCounts;
@@ -60,6 +61,7 @@ public final class ListImporter {
     for (Sheet sheet : file.sheets()) {
       readSheet(Grid.read(sheet), headings);
     }
+    new WireEnds(list, findings).join();
     reportUnusedOptions(Place.of(shownName));
     Built built =
         new HarnessBuilder(list, words, options, findings, comments).build(Place.of(shownName));
@@ -80,7 +82,7 @@ public final class ListImporter {
           "no wires were found in this file; none were made up");
     }
     return new ImportResult(
-        parts.stream().map(this::report).toList(),
+        parts.stream().map(part -> report(part, built.wiring())).toList(),
         built.wiring(),
         findings.list(),
         built.bothEnds(),
@@ -298,7 +300,17 @@ public final class ListImporter {
     }
   }
 
-  private SheetReport report(Part part) {
+  /** Wires of a table; where rows are ends, those whose first end stands there. */
+  private static int wires(Part part, Wiring wiring) {
+    if (part.table().layout() != Layout.WIRE_ENDS) {
+      return part.lastDraft() - part.firstDraft();
+    }
+    Set<Place> rows = new HashSet<>();
+    part.table().body().forEach(row -> rows.add(part.table().place(row)));
+    return (int) wiring.wires().stream().filter(wire -> rows.contains(wire.place())).count();
+  }
+
+  private SheetReport report(Part part, Wiring wiring) {
     ListTable table = part.table();
     Tally tally = part.tally();
     List<SkippedRow> skipped = new ArrayList<>();
@@ -329,7 +341,7 @@ public final class ListImporter {
             tally.of(RowKind.NOTE),
             tally.of(RowKind.BLANK),
             tally.of(RowKind.SKIPPED)),
-        part.lastDraft() - part.firstDraft(),
+        wires(part, wiring),
         skipped);
   }
 }

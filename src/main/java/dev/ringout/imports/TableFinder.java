@@ -88,11 +88,24 @@ final class TableFinder {
 
   /** The next row of headings that is not the same headings once more. */
   private int nextOtherHeading(int from, Row heading) {
-    int next = nextHeading(from);
-    while (next < grid.rows().size() && isRepeat(grid.rows().get(next), heading)) {
-      next = nextHeading(next + 1);
+    List<Row> rows = grid.rows();
+    for (int i = from; i < rows.size(); i++) {
+      Row row = rows.get(i);
+      boolean candidate = mayFollow(i) || sameCells(row, heading) >= 2;
+      if (candidate && isHeading(row) && isWideEnough(i) && !isRepeat(row, heading)) {
+        return i;
+      }
     }
-    return next;
+    return rows.size();
+  }
+
+  private static int sameCells(Row row, Row heading) {
+    int same = 0;
+    for (int column = 1; column <= heading.cells().size(); column++) {
+      String text = heading.cell(column).text();
+      same += !text.isEmpty() && text.equalsIgnoreCase(row.cell(column).text()) ? 1 : 0;
+    }
+    return same;
   }
 
   /** Headings stand at the top, below a gap, or below a row of one or two cells. */
@@ -127,15 +140,18 @@ final class TableFinder {
   /** Whether a row repeats the headings of its table. */
   static boolean isRepeat(Row row, Row heading) {
     int same = 0;
+    int headed = 0;
     int filled = 0;
     for (int column = 1; column <= heading.cells().size(); column++) {
       String text = heading.cell(column).text();
+      filled += row.cell(column).isBlank() ? 0 : 1;
       if (!text.isBlank()) {
-        filled++;
+        headed++;
         same += HeadingReader.key(text).equals(HeadingReader.key(row.cell(column).text())) ? 1 : 0;
       }
     }
-    return filled >= 2 && same * 4 >= filled * 3;
+    // Another item's headings differ in that item's cell alone: that is no repeat.
+    return headed >= 2 && same == filled && same * 4 >= headed * 3;
   }
 
   private boolean isHeading(Row row) {

@@ -55,7 +55,7 @@ abstract class TableReader {
       Understanding into) {
     return switch (table.layout()) {
       case FROM_TO -> new FromToReader(table, words, ends, findings, into);
-      case BLOCK, ITEM_TO_POINTS, OPEN_ENDED, PIN_NAMES ->
+      case BLOCK, ITEM_TO_POINTS, WIRE_ENDS, OPEN_ENDED, PIN_NAMES ->
           new BlockReader(table, words, ends, options, findings, into);
       case ROW_NETS -> new RowNetReader(table, words, ends, options, findings, into);
       case MARKS -> new MarksReader(table, words, ends, options, findings, into);
@@ -114,7 +114,7 @@ abstract class TableReader {
     if (filled == 0) {
       return RowKind.BLANK;
     }
-    if (same >= 2 && same * 4 >= Math.min(filled, headings) * 3) {
+    if (same >= 2 && same == filled && same * 4 >= headings * 2) {
       return RowKind.HEADING;
     }
     if (struck * 2 > filled || endsAreStruck(row)) {
@@ -196,6 +196,7 @@ abstract class TableReader {
     boolean block =
         table.layout() == Layout.BLOCK
             || table.layout() == Layout.PIN_NAMES
+            || table.layout() == Layout.WIRE_ENDS
             || table.layout() == Layout.OPEN_ENDED;
     if (!block || title(row).isEmpty()) {
       return false;

@@ -8,6 +8,7 @@ import java.util.Map;
 /** What the tables of a list have told so far. */
 final class Understanding {
   private final List<Draft> drafts = new ArrayList<>();
+  private final Map<String, List<Draft>> halves = new LinkedHashMap<>();
   private final List<SparePin> spares = new ArrayList<>();
   private final Map<String, Map<String, List<String>>> namesOfPins = new LinkedHashMap<>();
   private final Map<String, String> otherNames = new LinkedHashMap<>();
@@ -15,6 +16,15 @@ final class Understanding {
 
   void add(Draft draft) {
     drafts.add(draft);
+  }
+
+  /** A wire's row at one of its ends; both ends are this one until the other is found. */
+  void wireEnd(Draft half) {
+    halves.computeIfAbsent(half.name(), key -> new ArrayList<>()).add(half);
+  }
+
+  Map<String, List<Draft>> halves() {
+    return halves;
   }
 
   void add(SparePin spare) {
