@@ -21,6 +21,7 @@ final class Ends {
   private static final Pattern NAMED = Pattern.compile("([^:]{2,40}):\\s*([^:]{1,40})");
   private static final Pattern PIN_PHRASE =
       Pattern.compile("(.{1,30}?)[ ,]+(\\p{L}+)\\.? ([A-Za-z0-9]{1,4})");
+  private static final Pattern REMARKED = Pattern.compile("(\\S+)\\s*\\(.*\\)");
   private static final Pattern SPACED = Pattern.compile("(.{1,40}\\S) (\\d{1,3}[A-Za-z]?)");
   private static final Pattern DESIGNATED =
       Pattern.compile("([A-Z]{1,4}\\d{1,4}) (\\d{1,3}[A-Za-z]?|[A-Za-z])");
@@ -77,7 +78,12 @@ final class Ends {
 
   /** An item with its pin, or an item alone. */
   Text parse(String text) {
-    return read.computeIfAbsent(text, this::parseNew);
+    Text known = read.get(text);
+    if (known == null) {
+      known = parseNew(text);
+      read.put(text, known);
+    }
+    return known;
   }
 
   private Text parseNew(String text) {
@@ -88,6 +94,14 @@ final class Ends {
     Matcher point = POINT.matcher(text);
     if (point.matches()) {
       return new Text(point.group(1), shell(point.group(2)));
+    }
+    Matcher remarked = REMARKED.matcher(text);
+    if (remarked.matches() && looksLikePoint(remarked.group(1))) {
+      return parseNew(remarked.group(1));
+    }
+    String bare = withoutItemWords(text);
+    if (!bare.equals(text)) {
+      return parseNew(bare);
     }
     Matcher phrase = PIN_PHRASE.matcher(text);
     if (phrase.matches() && words.is("before pin", phrase.group(2))) {
@@ -110,6 +124,25 @@ final class Ends {
       return new Text(designated.group(1), shell(designated.group(2)));
     }
     return new Text(text, "");
+  }
+
+  /** {@code SP3} of "SPLICE SP3", {@code J4-2} of "CONN J4-2": words before a designator go. */
+  private String withoutItemWords(String text) {
+    int at = text.indexOf(' ');
+    int start = 0;
+    while (at > 0 && isItemWord(text.substring(start, at))) {
+      start = at + 1;
+      String rest = text.substring(start).strip();
+      if (isDesignator(rest) || looksLikePoint(rest)) {
+        return rest;
+      }
+      at = text.indexOf(' ', start);
+    }
+    return text;
+  }
+
+  private boolean isItemWord(String word) {
+    return words.isAny("item", word) || words.isAny("joint", word);
   }
 
   /**

@@ -299,7 +299,7 @@ abstract class TableReader {
   /** Adds a wire for each conductor that the row stands for: {@code R+B} is two. */
   final void add(Row row, String name, End from, End to, List<End> also) {
     Map<Role, Value> values = attributes(row);
-    Map<String, String> notes = notes(row);
+    Map<String, String> notes = withRemarks(row, notes(row));
     Value type = values.get(Role.TYPE);
     Value color = values.get(Role.COLOR);
     Value several = isSeveral(type) ? type : isSeveral(color) ? color : null;
@@ -320,6 +320,19 @@ abstract class TableReader {
         Kind.SEVERAL,
         several.place(),
         Text.of("\"%s\" is read as that many conductors of one cable", several.text()));
+  }
+
+  /** What stands in brackets beside a point goes along as the cell was listed. */
+  private Map<String, String> withRemarks(Row row, Map<String, String> notes) {
+    Map<String, String> all = notes;
+    for (Role role : List.of(Role.FROM, Role.TO, Role.FAR)) {
+      String text = cells.column(role).map(one -> row.cell(one.index()).text().strip()).orElse("");
+      if (text.indexOf('(') > 0 && text.endsWith(")")) {
+        all = all == notes ? new LinkedHashMap<>(notes) : all;
+        all.put(role.title() + " as listed", text);
+      }
+    }
+    return all;
   }
 
   private static boolean isSeveral(@org.jspecify.annotations.Nullable Value value) {

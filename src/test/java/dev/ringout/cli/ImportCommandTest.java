@@ -139,6 +139,13 @@ class ImportCommandTest {
   }
 
   @Test
+  void a_remark_beside_a_point_goes_along_as_a_note() throws IOException {
+    Run run = Run.of("import", list("Wire,From,To\nW1,J1-A,TB1-1 (24V)\n"), "--json");
+    assertTrue(run.out().contains("\"To as listed\" : \"TB1-1 (24V)\""), run.out());
+    assertTrue(run.out().contains("\"to\" : \"TB1-1\""), run.out());
+  }
+
+  @Test
   void words_of_another_language_come_from_a_file() throws IOException {
     Path words = folder.resolve("fr.txt");
     Files.writeString(words, "from: de\nto: vers\npin: broche\nwire: fil\n");
