@@ -325,11 +325,13 @@ abstract class TableReader {
   /** What stands in brackets beside a point goes along as the cell was listed. */
   private Map<String, String> withRemarks(Row row, Map<String, String> notes) {
     Map<String, String> all = notes;
-    for (Role role : List.of(Role.FROM, Role.TO, Role.FAR)) {
-      String text = cells.column(role).map(one -> row.cell(one.index()).text().strip()).orElse("");
-      if (text.indexOf('(') > 0 && text.endsWith(")")) {
-        all = all == notes ? new LinkedHashMap<>(notes) : all;
-        all.put(role.title() + " as listed", text);
+    for (ListColumn column : table.columns()) {
+      Role role = column.role();
+      String text = row.cell(column.index()).text();
+      boolean end = role == Role.FROM || role == Role.TO || role == Role.FAR;
+      if (end && text.endsWith(")") && text.indexOf('(') > 0) {
+        all = new LinkedHashMap<>(all);
+        all.put(role.title() + " as listed", text.strip());
       }
     }
     return all;
