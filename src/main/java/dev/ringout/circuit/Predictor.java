@@ -9,6 +9,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -109,7 +110,7 @@ public final class Predictor {
         reached |= node == TO_SIDE;
         addBranch(network, part, nodeOf.getOrDefault(group, FROM_SIDE), node, faultyParts);
         if (nodeOf.size() > MOST_NODES) {
-          return new ThroughParts(0, Double.POSITIVE_INFINITY, java.util.List.copyOf(parts));
+          return new ThroughParts(0, Double.POSITIVE_INFINITY, List.copyOf(parts));
         }
       }
     }
@@ -117,8 +118,7 @@ public final class Predictor {
       return new Apart();
     }
     double allowance = wiringAllowanceOhms();
-    return new ThroughParts(
-        network.lowOhms(), network.highOhms() + allowance, java.util.List.copyOf(parts));
+    return new ThroughParts(network.lowOhms(), network.highOhms() + allowance, List.copyOf(parts));
   }
 
   private int otherEnd(int part, int group, Partition actual) {

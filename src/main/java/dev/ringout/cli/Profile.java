@@ -4,6 +4,7 @@ import com.fasterxml.jackson.jr.ob.JSON;
 import dev.ringout.imports.ColumnChoice;
 import dev.ringout.imports.ImportOptions;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -74,7 +75,7 @@ final class Profile {
     try {
       return JSON.std.with(JSON.Feature.PRETTY_PRINT_OUTPUT).asString(json) + "\n";
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 

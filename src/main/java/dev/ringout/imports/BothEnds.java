@@ -7,12 +7,16 @@ import dev.ringout.intake.LengthCell;
 import dev.ringout.intake.LookAlikes;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -61,7 +65,7 @@ final class BothEnds {
         byEnd.computeIfAbsent(draft.from().toString(), key -> new ArrayList<>()).add(draft);
       }
     }
-    Set<Draft> taken = java.util.Collections.newSetFromMap(new java.util.IdentityHashMap<>());
+    Set<Draft> taken = Collections.newSetFromMap(new IdentityHashMap<>());
     for (Draft draft : drafts) {
       if (!draft.block()) {
         wires.add(draft);
@@ -173,12 +177,12 @@ final class BothEnds {
       if (!sameValue(role, one, other)) {
         findings.warning(
             Kind.ENDS_DIFFER,
-            java.util.Objects.requireNonNull(other.texts().get(role)).place(),
+            Objects.requireNonNull(other.texts().get(role)).place(),
             Text.of(
                 "%s to %s: %s is %s in one row and %s in the other",
                 one.from(),
                 one.to(),
-                role.title().toLowerCase(java.util.Locale.ROOT),
+                role.title().toLowerCase(Locale.ROOT),
                 one.text(role),
                 other.text(role)));
       }

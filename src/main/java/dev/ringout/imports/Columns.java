@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Settles what the columns of one table are: by headings, then by cells, then by position. */
@@ -48,7 +49,7 @@ final class Columns {
   }
 
   private ColumnProfile profile(ListColumn column) {
-    return java.util.Objects.requireNonNull(profiles.get(column.index()));
+    return Objects.requireNonNull(profiles.get(column.index()));
   }
 
   private boolean has(Role role) {

@@ -4,6 +4,7 @@ import dev.ringout.imports.Finding.Kind;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
 import dev.ringout.source.Severity;
+import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import java.time.LocalDate;
 import java.time.Month;
@@ -30,6 +31,9 @@ final class Damage {
   private static final Pattern EXPONENT = Pattern.compile("\\d(?:[.,]\\d+)?E[+-]?\\d+");
   private static final Pattern LETTER_BETWEEN = Pattern.compile("\\d+[A-DF-Z]\\d+");
   private static final int DRAGGED = 4;
+
+  /** Significant digits of a number in IEEE 754 binary64 as spreadsheets keep it. */
+  private static final int DIGITS_KEPT = 15;
 
   private final ListTable table;
   private final Map<Integer, Integer> indexOfRow = new HashMap<>();
@@ -158,6 +162,26 @@ final class Damage {
       return Optional.empty();
     }
     String text = cell.text();
+    if (text.startsWith("-")) {
+      return Optional.of(
+          new Found(
+              Kind.SIGN,
+              Severity.WARNING,
+              "the number " + text + " has a minus: a dash before a pin, or a polarity?",
+              text.substring(1)));
+    }
+    if (text.length() > DIGITS_KEPT) {
+      return Optional.of(
+          new Found(
+              Kind.LONG_NUMBER,
+              Severity.WARNING,
+              "a spreadsheet keeps "
+                  + DIGITS_KEPT
+                  + " digits of a number; the last of "
+                  + text
+                  + " may have become zeros",
+              ""));
+    }
     if (text.indexOf('.') > 0) {
       return fraction(row, column, text);
     }
@@ -297,7 +321,7 @@ final class Damage {
       return error(
           Kind.EXPONENT,
           "\"" + cell.text() + "\" is a number with an exponent: a name with an E in it was lost",
-          exponents(dev.ringout.units.Numbers.plain(number)));
+          exponents(Numbers.plain(number)));
     }
     if (cell.text().length() <= 9
         && cell.text().length() >= 5

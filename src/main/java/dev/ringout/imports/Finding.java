@@ -1,6 +1,7 @@
 package dev.ringout.imports;
 
 import dev.ringout.source.Problem;
+import java.util.Locale;
 
 /**
  * Something suspect in a list.
@@ -16,6 +17,8 @@ public record Finding(Kind kind, Problem problem) {
     TIME("a time that was a point"),
     EXPONENT("a number with an exponent that was a name"),
     LEADING_ZERO("a leading zero lost"),
+    SIGN("a sign that may have been a dash or a polarity"),
+    LONG_NUMBER("a number with more digits than a spreadsheet keeps"),
     BOOLEAN("TRUE or FALSE that was a letter"),
     ERROR_VALUE("an error value"),
     NO_RESULT("a formula without a result"),
@@ -64,7 +67,7 @@ public record Finding(Kind kind, Problem problem) {
 
     /** The word used in machine-readable output: {@code one-sided}. */
     public String word() {
-      return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
   }
 }

@@ -22,6 +22,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -319,7 +320,7 @@ final class HarnessBuilder {
     list.named()
         .forEach(
             (net, ends) -> {
-              Set<Point> points = new java.util.LinkedHashSet<>();
+              Set<Point> points = new LinkedHashSet<>();
               Place place = ends.get(0).place();
               for (End end : ends) {
                 points.add(point(resolved(end, items)));
@@ -375,7 +376,7 @@ final class HarnessBuilder {
             (point, names) ->
                 notes.merge(
                     point,
-                    "also " + String.join(", ", new java.util.LinkedHashSet<>(names)),
+                    "also " + String.join(", ", new LinkedHashSet<>(names)),
                     (one, other) -> one.isEmpty() ? other : one + "; " + other));
     List<PinDetail> details = new ArrayList<>();
     notes.forEach(

@@ -4,6 +4,7 @@ import dev.ringout.sheet.Row;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Columns of a list that has no headings. */
 final class HeadingLess {
@@ -35,7 +36,7 @@ final class HeadingLess {
     List<ListColumn> columns = new ArrayList<>();
     int ends = 0;
     for (int column = 1; column <= width; column++) {
-      ColumnProfile cells = java.util.Objects.requireNonNull(profiles.get(column));
+      ColumnProfile cells = Objects.requireNonNull(profiles.get(column));
       Role role = Role.KEEP;
       if (cells.filled() * 2 >= dense.size() && cells.mostly(cells.points()) && ends < 2) {
         role = ends == 0 ? Role.FROM : Role.TO;
@@ -53,7 +54,7 @@ final class HeadingLess {
       List<ListColumn> columns, Map<Integer, ColumnProfile> profiles) {
     List<ListColumn> named = new ArrayList<>();
     for (ListColumn column : columns) {
-      ColumnProfile cells = java.util.Objects.requireNonNull(profiles.get(column.index()));
+      ColumnProfile cells = Objects.requireNonNull(profiles.get(column.index()));
       Role role = column.role();
       boolean open = role == Role.KEEP && !cells.isEmpty();
       if (open && cells.mostly(cells.colors())) {

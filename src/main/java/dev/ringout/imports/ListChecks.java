@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -165,7 +166,7 @@ final class ListChecks {
       if (twins.size() > 1 && said++ < SAID_ONE_BY_ONE) {
         findings.note(
             Kind.CASE_TWIN,
-            java.util.Objects.requireNonNull(contacts.first().get(twins.first())).place(),
+            Objects.requireNonNull(contacts.first().get(twins.first())).place(),
             twins.stream().map(Point::toString).collect(Collectors.joining(" and "))
                 + " are two contacts, by case alone");
       }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /** Finds the tables of a sheet: where the headings are, what stands above, what stands beside. */
@@ -289,7 +290,7 @@ final class TableFinder {
       }
       String text = CellText.clean(cell.text());
       partsList += headings.isOfPartsList(text) ? 1 : 0;
-      ColumnProfile cells = java.util.Objects.requireNonNull(below.get(column));
+      ColumnProfile cells = Objects.requireNonNull(below.get(column));
       if (cells.isMarks() || cells.isEmpty()) {
         stands += cells.isMarks() ? 1 : 0;
         continue;

@@ -5,6 +5,7 @@ import dev.ringout.imports.Finding.Kind;
 import dev.ringout.imports.Tally.RowKind;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
+import dev.ringout.source.Place;
 import dev.ringout.source.Severity;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Reads the rows of one table as wires, spare pins, notes and what could not be read. */
 abstract class TableReader {
@@ -286,7 +288,7 @@ abstract class TableReader {
         if (!text.isEmpty()) {
           notes.merge(
               column.heading().isEmpty()
-                  ? "Column " + dev.ringout.source.Place.columnLetters(column.index())
+                  ? "Column " + Place.columnLetters(column.index())
                   : column.heading(),
               text,
               (one, other) -> one + "; " + other);
@@ -337,7 +339,7 @@ abstract class TableReader {
     return all;
   }
 
-  private static boolean isSeveral(@org.jspecify.annotations.Nullable Value value) {
+  private static boolean isSeveral(@Nullable Value value) {
     if (value == null || value.text().length() > 12 || value.text().indexOf('+') < 0) {
       return false;
     }

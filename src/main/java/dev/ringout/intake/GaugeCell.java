@@ -1,6 +1,7 @@
 package dev.ringout.intake;
 
 import dev.ringout.units.Gauge;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -27,7 +28,7 @@ public final class GaugeCell {
     if (metric.matches()) {
       return millimetres(metric.group(1));
     }
-    if (headingUnit.toLowerCase(java.util.Locale.ROOT).startsWith("mm") && isNumber(text)) {
+    if (headingUnit.toLowerCase(Locale.ROOT).startsWith("mm") && isNumber(text)) {
       return millimetres(text);
     }
     Matcher awg = AWG.matcher(text);

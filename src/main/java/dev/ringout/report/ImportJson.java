@@ -14,6 +14,7 @@ import dev.ringout.units.Gauge;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** An import as one JSON document: {@code docs/reference/import.md}. */
@@ -64,7 +65,7 @@ public final class ImportJson {
     json.put("sheet", sheet.sheet());
     json.put("range", sheet.range());
     json.put("headingRow", sheet.headingRow());
-    json.put("layout", sheet.layout().name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+    json.put("layout", sheet.layout().name().toLowerCase(Locale.ROOT).replace('_', '-'));
     json.put(
         "columns",
         sheet.columns().stream()

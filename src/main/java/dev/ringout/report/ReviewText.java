@@ -11,6 +11,7 @@ import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 
@@ -26,8 +27,7 @@ public final class ReviewText {
     long errors = review.count(Severity.ERROR);
     String verdict =
         errors > 0
-            ? page.styled(
-                Style.BAD, Numbers.count(errors, "error").toUpperCase(java.util.Locale.ROOT))
+            ? page.styled(Style.BAD, Numbers.count(errors, "error").toUpperCase(Locale.ROOT))
             : page.styled(Style.GOOD, "NO ERROR");
     page.line(
         Text.of(

@@ -14,9 +14,11 @@ import dev.ringout.diagnose.SlipFact;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.units.Gauge;
+import dev.ringout.units.Numbers;
 import dev.ringout.units.Ohms;
 import dev.ringout.units.Text;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
@@ -170,9 +172,7 @@ final class Sentences {
 
   private static String lowInsulation(LowInsulation low) {
     String volts =
-        low.volts().isPresent()
-            ? " at " + dev.ringout.units.Numbers.plain(low.volts().getAsDouble()) + " V"
-            : "";
+        low.volts().isPresent() ? " at " + Numbers.plain(low.volts().getAsDouble()) + " V" : "";
     if (low.places().isEmpty()) {
       String what = low.volts().isPresent() ? "insulation" : "a leak";
       return Text.of(
@@ -288,6 +288,6 @@ final class Sentences {
   static String capital(String text) {
     return text.isEmpty()
         ? text
-        : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

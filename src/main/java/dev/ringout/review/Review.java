@@ -7,6 +7,8 @@ import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -122,12 +124,12 @@ public record Review(
             waiverRemark(waiver, "the waiver of " + about + " has expired on " + waiver.until()));
       }
     }
-    open.sort(java.util.Comparator.comparing(Remark::severity));
+    open.sort(Comparator.comparing(Remark::severity));
     return new Review(
         List.copyOf(open),
         List.copyOf(waived),
-        java.util.Collections.unmodifiableMap(notRun),
-        java.util.Collections.unmodifiableMap(checks));
+        Collections.unmodifiableMap(notRun),
+        Collections.unmodifiableMap(checks));
   }
 
   private static boolean covers(Waiver waiver, Remark remark) {

@@ -29,6 +29,7 @@ import java.util.function.Consumer;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
+import org.jspecify.annotations.Nullable;
 
 /**
  * OpenDocument spreadsheets. The library reads values, merges and comments; what is struck through
@@ -183,9 +184,7 @@ final class OdsFile implements TabularFile {
       return List.copyOf(merges);
     }
 
-    private static Cell cell(
-        @org.jspecify.annotations.Nullable Object value,
-        @org.jspecify.annotations.Nullable String formula) {
+    private static Cell cell(@Nullable Object value, @Nullable String formula) {
       if (value == null) {
         return formula == null ? Cell.EMPTY : new Cell(Cell.Kind.UNCALCULATED, "");
       }

@@ -5,9 +5,11 @@ import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -27,8 +29,7 @@ public final class OutFile {
   private static final int ROWS_MEASURED = 200;
 
   /** 1 January 1980, the earliest time a zip can say: the same sheets give the same bytes. */
-  private static final java.time.LocalDateTime NO_TIME =
-      java.time.LocalDateTime.of(1980, 1, 1, 0, 0);
+  private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
 
   private OutFile() {}
 
@@ -125,7 +126,7 @@ public final class OutFile {
       try (CsvWriter csv =
           CsvWriter.builder()
               .lineDelimiter(LineDelimiter.LF)
-              .build(new java.io.OutputStreamWriter(out, StandardCharsets.UTF_8))) {
+              .build(new OutputStreamWriter(out, StandardCharsets.UTF_8))) {
         csv.writeRecord(sheet.headings());
         for (List<String> row : sheet.rows()) {
           csv.writeRecord(row.stream().map(OutFile::harmless).toList());

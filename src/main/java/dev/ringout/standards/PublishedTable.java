@@ -6,6 +6,7 @@ import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -30,7 +31,7 @@ public record PublishedTable(String citation, List<Map<String, String>> rows) {
       if (in == null) {
         throw new IllegalStateException("built without the table " + name);
       }
-      return of(new String(in.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8));
+      return of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
