@@ -11,7 +11,7 @@ import java.util.Locale;
  */
 public record Finding(Kind kind, Problem problem) {
 
-  /** The sorts of mess, each described in {@code docs/reference/import-findings.md}. */
+  /** The sorts of mess, each described in {@code docs/reference/import.md}. */
   public enum Kind {
     DATE("a date that was a pin"),
     TIME("a time that was a point"),

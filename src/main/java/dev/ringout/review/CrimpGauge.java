@@ -1,8 +1,10 @@
 package dev.ringout.review;
 
+import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.source.Severity;
 import dev.ringout.standards.ContactSizes.ContactSize;
+import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import java.util.Optional;
 
@@ -20,6 +22,8 @@ final class CrimpGauge implements Check {
 
   @Override
   public void run(Paper paper, Findings findings) {
+    int unchecked = 0;
+    String firstUnchecked = "";
     for (Wire wire : paper.harness().wires()) {
       for (Wire.End end : Wire.End.values()) {
         Optional<ContactSize> contact =
@@ -29,6 +33,12 @@ final class CrimpGauge implements Check {
                 ? paper.contactSizes().takes(contact.get(), wire.gauge().get())
                 : Optional.empty();
         if (takes.isEmpty()) {
+          boolean crimped =
+              paper.isConnector(wire.at(end).ref()) && !wire.at(end).pin().equals(Point.SHELL);
+          if (crimped) {
+            unchecked++;
+            firstUnchecked = firstUnchecked.isEmpty() ? wire.at(end).toString() : firstUnchecked;
+          }
           continue;
         }
         findings.looked();
@@ -48,6 +58,15 @@ final class CrimpGauge implements Check {
               size.citation());
         }
       }
+    }
+    if (unchecked > 0 && findings.hasLooked()) {
+      findings.say(
+          Severity.NOTE,
+          firstUnchecked,
+          Text.of(
+              "%s of connectors, this one first, could not be held against a contact: the gauge, or a contact that the tables have, is missing",
+              Numbers.count(unchecked, "wire end")),
+          COMMON);
     }
     findings.notRun("no wire has both a gauge and a contact or cavity of known size");
   }

@@ -43,6 +43,10 @@ final class Findings {
     looked = true;
   }
 
+  boolean hasLooked() {
+    return looked;
+  }
+
   /** Why the check could not look, where it had nothing to look at. */
   void notRun(String why) {
     if (!looked) {

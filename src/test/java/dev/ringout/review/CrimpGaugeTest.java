@@ -30,6 +30,7 @@ class CrimpGaugeTest {
         .remarks()
         .stream()
         .filter(remark -> remark.rule().equals("crimp-gauge"))
+        .filter(remark -> remark.severity() == Severity.ERROR)
         .toList();
   }
 
@@ -68,6 +69,20 @@ class CrimpGaugeTest {
   void the_contact_named_with_the_wire_wins_over_the_cavity_s() {
     assertEquals(
         0, remarks(new UnitUnderTest(folder).wire("W1,J1-4,P2-4,16,,16").pin("J1,4,20")).size());
+  }
+
+  @Test
+  void wire_ends_that_could_not_be_checked_are_counted() {
+    var result =
+        new UnitUnderTest(folder)
+            .wire("W1,J1-4,P2-4,20,,20")
+            .wire("W2,J1-5,P2-5,20,,unknown")
+            .reads("J1-4", "P2-4", "0.01")
+            .check();
+    assertTrue(
+        result.review().remarks().stream()
+            .anyMatch(remark -> remark.text().startsWith("3 wire ends of connectors")),
+        result.review().remarks().toString());
   }
 
   @Test
