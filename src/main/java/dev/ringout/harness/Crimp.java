@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
  *
  * @param wire the wire's number
  * @param contact the contact's part number or size, or empty
+ * @param stripMillimetres how far the wire was stripped
  * @param pullNewtons the measured pull; absent where the crimp was not pulled
  * @param standard the standard that the pull is held against, or empty
  */
@@ -17,6 +18,7 @@ public record Crimp(
     String tool,
     String positioner,
     String setting,
+    OptionalDouble stripMillimetres,
     OptionalDouble pullNewtons,
     String standard,
     Place place) {}

@@ -70,11 +70,15 @@ public final class HarnessReader {
   private static final Column TOOL = Column.of("Tool");
   private static final Column POSITIONER = Column.of("Positioner");
   private static final Column SETTING = Column.of("Setting", "Selector");
+  private static final Column STRIP_MM = Column.of("Strip mm");
+  private static final Column STRIP_IN = Column.of("Strip in");
   private static final Column PULL_LBF = Column.of("Pull lbf");
   private static final Column PULL_N = Column.of("Pull N");
   private static final Column STANDARD = Column.of("Standard");
 
   /** One pound-force, by definition of the pound and of standard gravity. */
+  private static final double MILLIMETRES_PER_INCH = 25.4;
+
   private static final double NEWTONS_PER_POUND_FORCE = 4.4482216152605;
 
   private static final Column MAX_TEST_VOLTS = Column.of("Max Test Volts");
@@ -500,14 +504,20 @@ public final class HarnessReader {
     List<Crimp> crimps = new ArrayList<>();
     each(
         "Crimps",
-        List.of(WIRE, CONTACT, TOOL, POSITIONER, SETTING, PULL_LBF, PULL_N, STANDARD, NOTE),
+        List.of(
+            WIRE,
+            CONTACT,
+            TOOL,
+            POSITIONER,
+            SETTING,
+            STRIP_MM,
+            STRIP_IN,
+            PULL_LBF,
+            PULL_N,
+            STANDARD,
+            NOTE),
         List.of(WIRE),
         entry -> {
-          OptionalDouble pull = number(entry, PULL_N);
-          OptionalDouble pounds = number(entry, PULL_LBF);
-          if (pull.isPresent() && pounds.isPresent()) {
-            entry.error(PULL_N.name(), "the pull is given in newtons and in pounds; keep one", "");
-          }
           crimps.add(
               new Crimp(
                   entry.text(WIRE.name()),
@@ -515,13 +525,25 @@ public final class HarnessReader {
                   entry.text(TOOL.name()),
                   entry.text(POSITIONER.name()),
                   entry.text(SETTING.name()),
-                  pounds.isPresent()
-                      ? OptionalDouble.of(pounds.getAsDouble() * NEWTONS_PER_POUND_FORCE)
-                      : pull,
+                  eitherOf(entry, STRIP_MM, STRIP_IN, MILLIMETRES_PER_INCH),
+                  eitherOf(entry, PULL_N, PULL_LBF, NEWTONS_PER_POUND_FORCE),
                   entry.text(STANDARD.name()),
                   entry.place()));
         });
     return List.copyOf(crimps);
+  }
+
+  /** One quantity that may be given in either of two units; in the first where it is. */
+  private OptionalDouble eitherOf(Entry entry, Column first, Column second, double perSecond) {
+    OptionalDouble inFirst = number(entry, first);
+    OptionalDouble inSecond = number(entry, second);
+    if (inFirst.isPresent() && inSecond.isPresent()) {
+      entry.error(
+          first.name(), first.name() + " and " + second.name() + " are both given; keep one", "");
+    }
+    return inSecond.isPresent() && inFirst.isEmpty()
+        ? OptionalDouble.of(inSecond.getAsDouble() * perSecond)
+        : inFirst;
   }
 
   private static OptionalDouble ohms(Entry entry) {

@@ -47,6 +47,7 @@ public record Review(
         new SpliceArea(),
         new SolidWire(),
         new InsulationGrommet(),
+        new StripLength(),
         new CrimpTool(),
         new CrimpPull(),
         new WireCurrent(),

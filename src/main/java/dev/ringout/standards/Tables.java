@@ -24,6 +24,7 @@ public final class Tables {
           Map.entry("crimp-pull", List.of("standard", "awg")),
           Map.entry("lugs", List.of("colour")),
           Map.entry("crimp-tools", List.of("tool", "contact", "awg")),
+          Map.entry("strip-lengths", List.of("contact")),
           Map.entry("designators", List.of("letters")),
           Map.entry("colour-codes", List.of("digit", "colour")),
           Map.entry("wire-types", List.of("type", "awg")));
@@ -37,7 +38,8 @@ public final class Tables {
   /**
    * One row.
    *
-   * @param citation where the row stands, and whether it is from memory
+   * @param citation where the row stands (its own column {@code source}, else the table's), and
+   *     whether it is from memory
    */
   public record Entry(Map<String, String> values, String citation) {
 
@@ -126,7 +128,7 @@ public final class Tables {
     for (Map<String, String> row : published.rows()) {
       if (!taken.contains(key(table, row))) {
         boolean memory = row.containsValue("memory");
-        String citation = published.citation();
+        String citation = row.getOrDefault("source", published.citation());
         rows.add(new Entry(row, memory ? citation + " (this row from memory)" : citation));
       }
     }

@@ -224,6 +224,19 @@ class PartsTablesTest {
     assertEquals(code, run.code(), run.out());
   }
 
+  /**
+   * Source: US Army TM 55-1520-240-23-3 paragraph 4-11.3: size 20 0.157 to 0.186 in, printed as 4
+   * to 5 mm; size 16 0.250 to 0.284 in, printed as 6 to 7 mm. Size 22D, 0.115 to 0.141 in: from
+   * memory.
+   */
+  @ParameterizedTest
+  @CsvSource({"20, 0.157, 0.186", "16, 0.250, 0.284", "22D, 0.115, 0.141"})
+  void strip_lengths_are_those_of_the_manual(String contact, double least, double most) {
+    Entry row = row("strip-lengths", "contact", contact);
+    assertEquals(least * 25.4, row.number("strip_min_mm"), 0.4, "printed in whole millimetres");
+    assertEquals(most * 25.4, row.number("strip_max_mm"), 0.3, "printed in whole millimetres");
+  }
+
   @Test
   void a_table_of_one_s_own_speaks_before_the_published_one_and_says_so() throws IOException {
     Path own = Files.createDirectory(folder.resolve("own"));

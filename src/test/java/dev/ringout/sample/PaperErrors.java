@@ -33,7 +33,15 @@ final class PaperErrors {
         .sheet("Parts", "Ref", "Pin", "To Pin", "Kind", "Ohms")
         .sheet("Loads", "Name", "From", "From Pin", "To", "To Pin", "Amps", "Volts", "Wire C")
         .sheet(
-            "Crimps", "Wire", "Contact", "Tool", "Positioner", "Setting", "Pull lbf", "Standard");
+            "Crimps",
+            "Wire",
+            "Contact",
+            "Tool",
+            "Positioner",
+            "Setting",
+            "Strip mm",
+            "Pull lbf",
+            "Standard");
     paper.row("Header", "title", "Harrow Sluice swing bridge, control junction box JB5");
     paper.row("Header", "drawing", "HSB-2215");
     paper.row("Header", "revision", "O");
@@ -131,9 +139,9 @@ final class PaperErrors {
   private void loadsAndCrimps() {
     paper.row("Loads", "slew brake", "J1", "T", "TB1", "22", "17", "28", "105");
     paper.row("Loads", "deck heater", "J1", "U", "TB1", "23", "5", "690", "105");
-    paper.row("Crimps", "W226", "20", "M22520/1-01", "", "4", "14", "UL 486A");
-    paper.row("Crimps", "W227", "20", "M22520/1-01", "", "4", "", "");
-    paper.row("Crimps", "W228", "20", "M22520/1-01", "", "3", "11", "UL 486A");
+    paper.row("Crimps", "W226", "20", "M22520/1-01", "", "4", "4.5", "14", "UL 486A");
+    paper.row("Crimps", "W227", "20", "M22520/1-01", "", "4", "6.5", "", "");
+    paper.row("Crimps", "W228", "20", "M22520/1-01", "", "3", "", "11", "UL 486A");
   }
 
   Workbook paper() {
