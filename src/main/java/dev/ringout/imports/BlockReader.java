@@ -169,7 +169,7 @@ final class BlockReader extends TableReader {
     }
     if (isStowed(farText) || isStowed(farPin)) {
       tally.count(RowKind.WIRE);
-      End end = stowed(row, Role.FAR, farText, name, own.get(0));
+      End end = stowed(row, Role.FAR, farText, endName(row, name, own));
       add(row, name, own.get(0), end, List.of());
       return;
     }

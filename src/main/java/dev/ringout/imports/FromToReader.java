@@ -32,17 +32,12 @@ final class FromToReader extends TableReader {
     }
     List<End> starts = from.points();
     List<End> finishes = to.points();
-    if (from.stowed() || to.stowed()) {
-      End other = from.stowed() ? finishes.get(0) : starts.get(0);
-      End end =
-          stowed(
-              row,
-              from.stowed() ? Role.FROM : Role.TO,
-              from.stowed() ? from.text() : to.text(),
-              name,
-              other);
-      starts = from.stowed() ? List.of(end) : starts;
-      finishes = from.stowed() ? finishes : List.of(end);
+    if (from.stowed()) {
+      starts = List.of(stowed(row, Role.FROM, from.text(), endName(row, name, finishes)));
+    }
+    if (to.stowed()) {
+      String end = endName(row, name, from.points());
+      finishes = List.of(stowed(row, Role.TO, to.text(), from.stowed() ? end + "/2" : end));
     }
     wires(row, name, starts, finishes, to.joined());
   }
@@ -176,7 +171,12 @@ final class FromToReader extends TableReader {
     } else if (wire && said && attributes) {
       tally.count(RowKind.WIRE);
       End start = there.points().get(0);
-      add(row, name, start, stowed(row, role, missing.text(), name, start), List.of());
+      add(
+          row,
+          name,
+          start,
+          stowed(row, role, missing.text(), endName(row, name, List.of(start))),
+          List.of());
     } else if (said || !wire) {
       if (!said && attributes) {
         error(Kind.NO_END, row, role, "the wire has no other end", "");

@@ -381,16 +381,27 @@ abstract class TableReader {
     return !text.isEmpty() && text.length() < 30 && words.is("stow", text);
   }
 
-  /** The wire is there but its end is on no contact: a point of its own. */
-  final End stowed(Row row, Role role, String text, String wire, End other) {
+  /**
+   * The wire is there but its end is on no contact: a point of its own.
+   *
+   * @param name what tells the end from all others: the wire's number, else its other end
+   */
+  final End stowed(Row row, Role role, String text, String name) {
     findings.warning(
         Kind.STOWED,
         cells.place(row, role),
         Text.of(
             "\"%s\": the wire ends on no contact; its end is a point of its own, STOWED-%s",
-            text, wire.isEmpty() ? other.toString() : wire));
-    return new End(
-        "STOWED", wire.isEmpty() ? other.toString() : wire, cells.place(row, role), false);
+            text, name));
+    return new End("STOWED", name, cells.place(row, role), false);
+  }
+
+  /** A name for the stowed end of a wire; a wire with both ends stowed may have its row alone. */
+  static String endName(Row row, String wire, List<End> others) {
+    if (!wire.isEmpty()) {
+      return wire;
+    }
+    return others.isEmpty() ? "row " + row.number() : others.get(0).toString();
   }
 
   final List<End> ends(List<Ends.Text> texts, Row row, Role role) {
