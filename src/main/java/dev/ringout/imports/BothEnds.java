@@ -1,22 +1,16 @@
 package dev.ringout.imports;
 
-import dev.ringout.imports.Draft.Value;
 import dev.ringout.imports.Finding.Kind;
-import dev.ringout.intake.GaugeCell;
-import dev.ringout.intake.LengthCell;
 import dev.ringout.intake.LookAlikes;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -26,6 +20,7 @@ final class BothEnds {
 
   private final PinNames pins;
   private final Findings findings;
+  private final TwoRows twoRows;
   private final List<Draft> wires = new ArrayList<>();
   private final Map<String, List<Draft>> unlisted = new LinkedHashMap<>();
   private int matched;
@@ -36,6 +31,7 @@ final class BothEnds {
   BothEnds(PinNames pins, Findings findings) {
     this.pins = pins;
     this.findings = findings;
+    this.twoRows = new TwoRows(findings);
   }
 
   /** How many wires were found at both ends. */
@@ -85,7 +81,7 @@ final class BothEnds {
       if (!taken.contains(other) && other.to().toString().equals(here)) {
         taken.add(other);
         matched++;
-        wires.add(merge(draft, other, findings));
+        wires.add(twoRows.merge(draft, other));
         return;
       }
     }
@@ -166,68 +162,6 @@ final class BothEnds {
             }
           }
         });
-  }
-
-  /** One wire of its two rows; what they say differently is said, and the first row's stays. */
-  static Draft merge(Draft one, Draft other, Findings findings) {
-    Map<Role, Value> texts = new EnumMap<>(Role.class);
-    texts.putAll(one.texts());
-    other.texts().forEach(texts::putIfAbsent);
-    for (Role role : List.of(Role.GAUGE, Role.LENGTH)) {
-      if (!sameValue(role, one, other)) {
-        findings.warning(
-            Kind.ENDS_DIFFER,
-            Objects.requireNonNull(other.texts().get(role)).place(),
-            Text.of(
-                "%s to %s: %s is %s in one row and %s in the other",
-                one.from(),
-                one.to(),
-                role.title().toLowerCase(Locale.ROOT),
-                one.text(role),
-                other.text(role)));
-      }
-    }
-    if (!one.name().isEmpty() && !other.name().isEmpty() && !one.name().equals(other.name())) {
-      findings.warning(
-          Kind.ENDS_DIFFER,
-          other.place(),
-          Text.of(
-              "%s to %s: the wire is %s in one row and %s in the other",
-              one.from(), one.to(), one.name(), other.name()));
-    }
-    Map<String, String> notes = new LinkedHashMap<>(one.notes());
-    other
-        .notes()
-        .forEach(
-            (heading, text) ->
-                notes.merge(
-                    heading,
-                    text,
-                    (left, right) -> left.equals(right) ? left : left + " / " + right));
-    return new Draft(
-        one.name().isEmpty() ? other.name() : one.name(),
-        one.from(),
-        one.to(),
-        one.also(),
-        texts,
-        notes,
-        one.place(),
-        one.layout());
-  }
-
-  private static boolean sameValue(Role role, Draft one, Draft other) {
-    Value left = one.texts().get(role);
-    Value right = other.texts().get(role);
-    if (left == null || right == null || left.text().equals(right.text())) {
-      return true;
-    }
-    return role == Role.GAUGE
-        ? GaugeCell.gauge(left.text(), left.unit())
-            .value()
-            .equals(GaugeCell.gauge(right.text(), right.unit()).value())
-        : LengthCell.length(left.text(), left.unit())
-            .value()
-            .equals(LengthCell.length(right.text(), right.unit()).value());
   }
 
   /** Pins of a connector's own list that stand on two rows with different far ends. */

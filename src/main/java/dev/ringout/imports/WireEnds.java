@@ -10,10 +10,12 @@ import java.util.stream.Collectors;
 final class WireEnds {
   private final Understanding list;
   private final Findings findings;
+  private final TwoRows twoRows;
 
   WireEnds(Understanding list, Findings findings) {
     this.list = list;
     this.findings = findings;
+    this.twoRows = new TwoRows(findings);
   }
 
   void join() {
@@ -47,7 +49,7 @@ final class WireEnds {
   }
 
   private void join(Draft one, Draft other, int number) {
-    Draft both = BothEnds.merge(one, other, findings);
+    Draft both = twoRows.merge(one, other);
     list.add(
         new Draft(
             number == 0 ? one.name() : one.name() + "/" + (number + 1),

@@ -9,6 +9,7 @@ import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
+import dev.ringout.standards.ColourCodes;
 import dev.ringout.standards.ContactSizes;
 import dev.ringout.standards.ContactSizes.ContactSize;
 import dev.ringout.standards.CopperWire;
@@ -104,6 +105,11 @@ final class Paper {
 
   List<Entry> rows(String table) {
     return rows.computeIfAbsent(table, tables::rows);
+  }
+
+  /** The colour codes of the tables. */
+  ColourCodes colourCodes() {
+    return ColourCodes.of(tables);
   }
 
   /** The net of a wire, by its place in the list of wires. */
