@@ -86,11 +86,6 @@ final class OdsFile implements TabularFile {
   }
 
   @Override
-  public boolean isSingleTable() {
-    return false;
-  }
-
-  @Override
   public void close() {}
 
   private record OdsSheet(

@@ -21,7 +21,9 @@ public interface TabularFile extends Closeable {
   List<Sheet> sheets();
 
   /** Whether this is a single CSV file: one sheet whose name says nothing of its content. */
-  boolean isSingleTable();
+  default boolean isSingleTable() {
+    return false;
+  }
 
   /**
    * Opens a file by its content and name.

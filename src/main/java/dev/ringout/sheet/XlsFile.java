@@ -66,11 +66,6 @@ final class XlsFile implements TabularFile {
   }
 
   @Override
-  public boolean isSingleTable() {
-    return false;
-  }
-
-  @Override
   public void close() throws IOException {
     workbook.close();
   }

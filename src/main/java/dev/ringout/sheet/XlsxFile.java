@@ -113,11 +113,6 @@ final class XlsxFile implements TabularFile {
   }
 
   @Override
-  public boolean isSingleTable() {
-    return false;
-  }
-
-  @Override
   public void close() {
     // Opened for reading only: nothing to save, so revert rather than close.
     container.revert();
