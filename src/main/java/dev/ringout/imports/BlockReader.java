@@ -96,7 +96,8 @@ final class BlockReader extends TableReader {
     if (isNoPin(item, text)) {
       return List.of();
     }
-    List<String> pins = Ends.range(text).size() > 1 ? Ends.range(text) : Ends.pins(text);
+    List<String> range = Ends.range(text);
+    List<String> pins = range.size() > 1 ? range : Ends.pins(text);
     List<End> own = new ArrayList<>();
     for (String one : pins) {
       PinName name = PinName.of(one);
@@ -204,9 +205,7 @@ final class BlockReader extends TableReader {
     int number = 0;
     for (End start : own) {
       for (End finish : far) {
-        String numbered = name.isEmpty() || number == 0 ? name : name + "/" + (number + 1);
-        add(row, numbered, start, finish, List.of());
-        number++;
+        add(row, Draft.numbered(name, number++), start, finish, List.of());
       }
     }
   }

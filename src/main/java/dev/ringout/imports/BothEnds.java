@@ -28,10 +28,10 @@ final class BothEnds {
   private int farPinNotListed;
   private int farHasNoList;
 
-  BothEnds(PinNames pins, Findings findings) {
+  BothEnds(PinNames pins, TwoRows twoRows, Findings findings) {
     this.pins = pins;
     this.findings = findings;
-    this.twoRows = new TwoRows(findings);
+    this.twoRows = twoRows;
   }
 
   /** How many wires were found at both ends. */

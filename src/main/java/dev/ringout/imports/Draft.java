@@ -52,6 +52,11 @@ record Draft(
     return layout == Layout.BLOCK;
   }
 
+  /** What tells the wires of one row apart: {@code W5}, {@code W5/2}; counted from 0. */
+  static String numbered(String name, int number) {
+    return name.isEmpty() || number == 0 ? name : name + "/" + (number + 1);
+  }
+
   /** The same wire with other ends. */
   Draft with(End newFrom, End newTo, List<End> newAlso) {
     return new Draft(name, newFrom, newTo, newAlso, texts, notes, place, layout);

@@ -51,7 +51,7 @@ final class FromToReader extends TableReader {
     if (starts.size() == finishes.size()) {
       say(row, "as many points at both ends: read as one wire each, in their order");
       for (int i = 0; i < starts.size(); i++) {
-        add(row, numbered(name, i), starts.get(i), finishes.get(i), List.of());
+        add(row, Draft.numbered(name, i), starts.get(i), finishes.get(i), List.of());
       }
     } else if (starts.size() == 1 && joined) {
       say(
@@ -63,7 +63,7 @@ final class FromToReader extends TableReader {
       int number = 0;
       for (End start : starts) {
         for (End finish : finishes) {
-          add(row, numbered(name, number++), start, finish, List.of());
+          add(row, Draft.numbered(name, number++), start, finish, List.of());
         }
       }
     } else {
@@ -80,10 +80,6 @@ final class FromToReader extends TableReader {
 
   private void say(Row row, String text) {
     findings.warning(Kind.SEVERAL, cells.place(row, Role.TO), text);
-  }
-
-  private static String numbered(String name, int number) {
-    return name.isEmpty() || number == 0 ? name : name + "/" + (number + 1);
   }
 
   /** One end of a row. */
@@ -131,8 +127,9 @@ final class FromToReader extends TableReader {
     text = isNothing(strip) ? text : text + " " + strip;
     List<End> points = new ArrayList<>();
     List<String> pins = Ends.pins(pinText);
-    if (pins.size() == 1 && Ends.range(pinText).size() > 1 && isPlainRange(pinText)) {
-      pins = Ends.range(pinText);
+    List<String> range = pins.size() == 1 ? Ends.range(pinText) : List.of();
+    if (range.size() > 1 && isPlainRange(pinText)) {
+      pins = range;
       findings.warning(
           Kind.RANGE,
           cells.place(row, pin),

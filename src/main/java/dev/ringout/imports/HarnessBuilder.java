@@ -37,6 +37,7 @@ final class HarnessBuilder {
   private final Understanding list;
   private final Words words;
   private final ImportOptions options;
+  private final TwoRows twoRows;
   private final Findings findings;
   private final Map<Place, String> comments;
   private final PinNames pins = new PinNames();
@@ -50,11 +51,13 @@ final class HarnessBuilder {
       Understanding list,
       Words words,
       ImportOptions options,
+      TwoRows twoRows,
       Findings findings,
       Map<Place, String> comments) {
     this.list = list;
     this.words = words;
     this.options = options;
+    this.twoRows = twoRows;
     this.findings = findings;
     this.comments = comments;
   }
@@ -91,7 +94,7 @@ final class HarnessBuilder {
               : draft.with(
                   from, to, draft.also().stream().map(end -> resolved(end, items)).toList()));
     }
-    BothEnds bothEnds = new BothEnds(pins, findings);
+    BothEnds bothEnds = new BothEnds(pins, twoRows, findings);
     ListChecks checks = new ListChecks(findings);
     bothEnds.reportTwice(drafts, checks);
     List<Draft> wires = withTerminals(withoutDuplicates(bothEnds.match(drafts)));

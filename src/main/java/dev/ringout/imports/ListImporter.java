@@ -30,6 +30,7 @@ public final class ListImporter {
   private final Words words;
   private final ImportOptions options;
   private final Findings findings = new Findings();
+  private final TwoRows twoRows = new TwoRows(findings);
   private final Understanding list = new Understanding();
   private final Ends ends;
   private final Map<Place, String> comments = new HashMap<>();
@@ -61,10 +62,11 @@ public final class ListImporter {
     for (Sheet sheet : file.sheets()) {
       readSheet(Grid.read(sheet), headings);
     }
-    new WireEnds(list, findings).join();
+    new WireEnds(list, twoRows, findings).join();
     reportUnusedOptions(Place.of(shownName));
     Built built =
-        new HarnessBuilder(list, words, options, findings, comments).build(Place.of(shownName));
+        new HarnessBuilder(list, words, options, twoRows, findings, comments)
+            .build(Place.of(shownName));
     for (Draft duplicate : built.duplicates()) {
       for (Part part : parts) {
         if (part.grid().name().equals(duplicate.place().sheet())

@@ -12,10 +12,10 @@ final class WireEnds {
   private final Findings findings;
   private final TwoRows twoRows;
 
-  WireEnds(Understanding list, Findings findings) {
+  WireEnds(Understanding list, TwoRows twoRows, Findings findings) {
     this.list = list;
     this.findings = findings;
-    this.twoRows = new TwoRows(findings);
+    this.twoRows = twoRows;
   }
 
   void join() {
@@ -52,7 +52,7 @@ final class WireEnds {
     Draft both = twoRows.merge(one, other);
     list.add(
         new Draft(
-            number == 0 ? one.name() : one.name() + "/" + (number + 1),
+            Draft.numbered(one.name(), number),
             one.from(),
             other.from(),
             List.of(),
