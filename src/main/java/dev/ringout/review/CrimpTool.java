@@ -40,7 +40,7 @@ final class CrimpTool implements Check {
       findings.looked();
       String tool = crimp.tool().toUpperCase(Locale.ROOT);
       String contact = crimp.contact().toUpperCase(Locale.ROOT).replaceFirst("^AS39029", "M39029");
-      String size = paper.contactSizes().find(contact).map(ContactSize::size).orElse("");
+      String size = paper.contactSize(contact).map(ContactSize::size).orElse("");
       String awg =
           wire.get()
               .gauge()

@@ -6,7 +6,6 @@ import dev.ringout.standards.Tables.Entry;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Text;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** The range of an insulated lug, by its colour, against the gauge. */
 final class LugGauge implements Check {
@@ -29,18 +28,19 @@ final class LugGauge implements Check {
         if (lug.isEmpty() || gauge.isEmpty()) {
           continue;
         }
-        Optional<Entry> row =
-            paper.rows("lugs").stream()
-                .filter(one -> one.get("colour").equals(lug.get().colour()))
-                .findFirst();
-        OptionalDouble area = paper.copper().squareMillimetres(gauge.get());
-        if (row.isEmpty() || area.isEmpty()) {
+        Optional<Entry> row = paper.lugRow(lug.get());
+        Optional<Boolean> takes =
+            row.flatMap(
+                range ->
+                    paper
+                        .copper()
+                        .isWithin(
+                            gauge.get(), awg(range, "finest_awg"), awg(range, "coarsest_awg")));
+        if (row.isEmpty() || takes.isEmpty()) {
           continue;
         }
         findings.looked();
-        double finest = area(paper, row.get().get("finest_awg"));
-        double coarsest = area(paper, row.get().get("coarsest_awg"));
-        if (area.getAsDouble() < 0.99 * finest || area.getAsDouble() > 1.01 * coarsest) {
+        if (!takes.get()) {
           findings.say(
               Severity.ERROR,
               wire.at(end),
@@ -59,7 +59,7 @@ final class LugGauge implements Check {
     findings.notRun("no wire end names a coloured lug, such as \"red ring #10\"");
   }
 
-  private static double area(Paper paper, String awg) {
-    return paper.copper().squareMillimetres(new Gauge.Awg(Integer.parseInt(awg))).orElseThrow();
+  private static Gauge awg(Entry row, String column) {
+    return new Gauge.Awg(Integer.parseInt(row.get(column)));
   }
 }

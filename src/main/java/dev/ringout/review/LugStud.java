@@ -30,10 +30,7 @@ final class LugStud implements Check {
           continue;
         }
         findings.looked();
-        Optional<Entry> row =
-            paper.rows("lugs").stream()
-                .filter(one -> one.get("colour").equals(lug.get().colour()))
-                .findFirst();
+        Optional<Entry> row = paper.lugRow(lug.get());
         if (!lug.get().stud().equals(stud)) {
           findings.say(
               Severity.ERROR,

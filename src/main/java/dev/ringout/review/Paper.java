@@ -213,6 +213,11 @@ final class Paper {
         : OptionalDouble.of(area.getAsDouble() / SQUARE_MILLIMETRES_PER_CIRCULAR_MIL);
   }
 
+  /** A lug's row, by its colour. */
+  Optional<Entry> lugRow(Lug lug) {
+    return rows("lugs").stream().filter(row -> row.get("colour").equals(lug.colour())).findFirst();
+  }
+
   /** A row of a table for a gauge, by its name: {@code 20}, {@code 4/0}. */
   Optional<Entry> forGauge(String table, Gauge gauge) {
     return gauge instanceof Gauge.Awg awg

@@ -55,7 +55,7 @@ final class StripLength implements Check {
 
   /** The row of the contact itself, else of its size. */
   private static Optional<Entry> asked(Paper paper, String contact) {
-    String size = paper.contactSizes().find(contact).map(ContactSize::size).orElse(contact);
+    String size = paper.contactSize(contact).map(ContactSize::size).orElse(contact);
     Optional<Entry> own = row(paper, contact);
     return own.isPresent() ? own : row(paper, size);
   }

@@ -48,7 +48,7 @@ final class UnusedCavities implements Check {
             insert
                 .get()
                 .onlySize()
-                .flatMap(paper.contactSizes()::find)
+                .flatMap(paper::contactSize)
                 .map(ContactSize::sealingPlug)
                 .orElse("");
         findings.say(

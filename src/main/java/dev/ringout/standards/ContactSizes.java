@@ -90,18 +90,8 @@ public final class ContactSizes {
         .findFirst();
   }
 
-  /**
-   * Whether a contact takes a wire, by cross-section; absent where the gauge is in no table. Wires
-   * within a hundredth of the range's end are taken: metric and American sizes never meet exactly.
-   */
+  /** Whether a contact takes a wire, by cross-section; absent where the gauge is in no table. */
   public Optional<Boolean> takes(ContactSize contact, Gauge gauge) {
-    OptionalDouble area = copper.squareMillimetres(gauge);
-    if (area.isEmpty()) {
-      return Optional.empty();
-    }
-    double finest = copper.squareMillimetres(contact.finest()).orElseThrow();
-    double coarsest = copper.squareMillimetres(contact.coarsest()).orElseThrow();
-    return Optional.of(
-        area.getAsDouble() >= finest * 0.99 && area.getAsDouble() <= coarsest * 1.01);
+    return copper.isWithin(gauge, contact.finest(), contact.coarsest());
   }
 }

@@ -4,6 +4,7 @@ import dev.ringout.units.Gauge;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -62,6 +63,23 @@ public final class CopperWire {
     }
     return OptionalDouble.of(
         atReference * (1 + temperatureCoefficientPerKelvin * (celsius - REFERENCE_CELSIUS)));
+  }
+
+  /**
+   * Whether a wire's cross-section is within a range of gauges; absent where the tables do not have
+   * the wire's gauge. A hundredth beyond either end is within: metric and American sizes never meet
+   * exactly.
+   *
+   * @throws java.util.NoSuchElementException where the tables do not have an end of the range
+   */
+  public Optional<Boolean> isWithin(Gauge gauge, Gauge finest, Gauge coarsest) {
+    OptionalDouble area = squareMillimetres(gauge);
+    if (area.isEmpty()) {
+      return Optional.empty();
+    }
+    double least = squareMillimetres(finest).orElseThrow();
+    double most = squareMillimetres(coarsest).orElseThrow();
+    return Optional.of(area.getAsDouble() >= least * 0.99 && area.getAsDouble() <= most * 1.01);
   }
 
   /** The cross-section; absent where the tables do not have the gauge. */
