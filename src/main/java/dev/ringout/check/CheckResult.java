@@ -7,6 +7,7 @@ import dev.ringout.compare.Coverage;
 import dev.ringout.compare.LeadResistance;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.Prover;
+import dev.ringout.compare.ValueVerdict;
 import dev.ringout.diagnose.Diagnosis;
 import dev.ringout.harness.Harness;
 import dev.ringout.readings.ReadingSet;
@@ -14,6 +15,7 @@ import dev.ringout.review.Review;
 import dev.ringout.source.Problem;
 import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
+import dev.ringout.standards.WireOhms;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -52,18 +54,25 @@ public record CheckResult(
 
   /** Compares a unit's readings with its paper. */
   public static CheckResult of(Harness harness, ReadingSet readings, List<Problem> problems) {
+    return of(harness, readings, Tables.published(), problems);
+  }
+
+  /** Compares a unit's readings with its paper, by the tables given. */
+  public static CheckResult of(
+      Harness harness, ReadingSet readings, Tables tables, List<Problem> problems) {
     CopperWire copper = CopperWire.published();
     Circuit circuit = Circuit.of(harness);
     // Waivers belong to the review; a check shows everything that the paper is blamed for.
-    Review review = Review.of(circuit, Tables.published(), copper, List.of(), LocalDate.MIN);
-    Comparison comparison = Comparison.of(circuit, new JoinLimits(circuit, copper), readings);
+    Review review = Review.of(circuit, tables, copper, List.of(), LocalDate.MIN);
+    JoinLimits limits = new JoinLimits(circuit, WireOhms.of(copper, tables));
+    Comparison comparison = Comparison.of(circuit, limits, readings);
     Coverage coverage = Prover.prove(circuit, comparison);
     return new CheckResult(
         circuit,
         readings,
         comparison,
         coverage,
-        Diagnosis.of(circuit, comparison, coverage),
+        Diagnosis.of(circuit, limits, comparison, coverage),
         review,
         LeadResistance.doubt(comparison),
         problems);
@@ -76,13 +85,16 @@ public record CheckResult(
 
   /** Faults before gaps: blank never passes, and a fault is never hidden by a blank. */
   public Verdict verdict() {
-    if (!comparison.failing().isEmpty() || !comparison.contradictions().isEmpty()) {
+    if (!comparison.failing().isEmpty()
+        || !comparison.contradictions().isEmpty()
+        || !diagnosis.faults().isEmpty()) {
       return Verdict.FAULTS;
     }
     boolean gaps =
         !coverage.isComplete()
             || !comparison.with(Outcome.NOT_TESTED).isEmpty()
-            || !comparison.with(Outcome.NOT_JUDGED).isEmpty();
+            || !comparison.with(Outcome.NOT_JUDGED).isEmpty()
+            || comparison.inForce().stream().anyMatch(one -> one.value() == ValueVerdict.LOW);
     return gaps ? Verdict.INCOMPLETE : Verdict.CONFORMS;
   }
 }

@@ -1,5 +1,6 @@
 package dev.ringout.circuit;
 
+import dev.ringout.units.OhmsRange;
 import java.util.List;
 
 /** What a reading between two sides should find. */
@@ -14,14 +15,19 @@ public sealed interface Expected {
   /**
    * Only parts join the sides.
    *
-   * @param lowOhms the least that a meter may read
+   * @param lowOhms the least that a meter may read; infinite where every way is blocked
    * @param highOhms the most; infinite where a part of unknown or one-way resistance is needed
    * @param parts the parts of the network between the sides, by number
    */
   record ThroughParts(double lowOhms, double highOhms, List<Integer> parts) implements Expected {
-    /** Whether a meter reading lies within what the parts allow. */
-    public boolean allows(double ohms) {
-      return ohms >= lowOhms && ohms <= highOhms;
+    /** Whether any of the resistances that a reading leaves possible is what the parts allow. */
+    public boolean allows(OhmsRange seen) {
+      return seen.highOhms() >= lowOhms && seen.lowOhms() <= highOhms;
+    }
+
+    /** Whether the parts may read as open. */
+    public boolean mayBeOpen() {
+      return Double.isInfinite(highOhms);
     }
   }
 }

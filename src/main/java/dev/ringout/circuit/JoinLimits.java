@@ -1,93 +1,119 @@
 package dev.ringout.circuit;
 
 import dev.ringout.harness.Limits;
-import dev.ringout.harness.Wire;
-import dev.ringout.standards.CopperWire;
-import java.util.List;
-import java.util.OptionalDouble;
+import dev.ringout.readings.Meter;
+import dev.ringout.standards.WireOhms;
+import dev.ringout.units.OhmsRange;
+import java.util.HashMap;
+import java.util.Map;
 
 /**
- * The highest reading that still counts as joined.
+ * What a reading between points that should be joined is held against.
  *
- * <p>Given by the harness file, or computed where every wire on the way has a gauge and a length:
- * the copper's resistance at the wire's temperature and two contacts for each joint, plus the
- * tolerance, plus what the leads add. Around loops the way through the net's tree is taken, which
- * is never shorter than the truth allows: the limit errs to the lenient side there. A way through a
- * switch contact, whose resistance nobody lists, takes the fixed limit; so does a way through links
- * alone, where nothing is known but that it is short.
+ * <p>The highest reading that counts as joined is given by the harness file, or computed where
+ * every wire on the way has a gauge and a length ({@link Resistances}), or the fixed limit. A way
+ * through links alone takes the fixed limit, where nothing is known but that it is short; so do
+ * groups of points, of which any two may be joined.
  */
 public final class JoinLimits {
   private final Circuit circuit;
-  private final CopperWire copper;
+  private final WireOhms wires;
+  private final Map<Double, Resistances> byCelsius = new HashMap<>();
 
   /** Where a limit comes from. */
   public enum Basis {
+    /** {@code closed max} in the harness file. */
     GIVEN,
+    /** From gauges and lengths. */
     COMPUTED,
-    FIXED
+    /** Fixed: a wire on the way has no gauge or no length that the tables know. */
+    NO_LENGTH,
+    /** Fixed: no wire is on the way. */
+    LINKS_ALONE,
+    /** Fixed: points tied together were read. */
+    GROUPS,
+    /** Fixed: the two sides are not one net. */
+    APART;
+
+    /** Whether the fixed limit stands for want of a better one. */
+    public boolean isFixed() {
+      return this != GIVEN && this != COMPUTED;
+    }
   }
 
-  /** A limit and where it comes from. */
-  public record JoinLimit(double ohms, Basis basis) {}
+  /**
+   * A limit and where it comes from.
+   *
+   * @param ohms the highest reading that counts as joined, the leads in it
+   * @param expected what the way between the points may have, the leads apart; anything where it
+   *     can't be computed
+   * @param leads what the leads may add
+   */
+  public record JoinLimit(double ohms, Basis basis, OhmsRange expected, OhmsRange leads) {}
 
   /** The limits of one circuit. */
-  public JoinLimits(Circuit circuit, CopperWire copper) {
+  public JoinLimits(Circuit circuit, WireOhms wires) {
     this.circuit = circuit;
-    this.copper = copper;
+    this.wires = wires;
+  }
+
+  /** The resistances at a meter's temperature, else at the harness file's. */
+  public Resistances resistances(Meter meter) {
+    return byCelsius.computeIfAbsent(
+        meter.celsius().orElse(circuit.harness().limits().celsius()),
+        celsius -> new Resistances(circuit, wires, celsius));
+  }
+
+  /** The resistances at the harness file's temperature. */
+  public Resistances resistances() {
+    return resistances(Meter.UNKNOWN);
+  }
+
+  /** What wires may have by gauge and type. */
+  public WireOhms wires() {
+    return wires;
   }
 
   /** The limit for a reading between points that should be joined. */
-  public JoinLimit of(Probing probing) {
+  public JoinLimit of(Probing probing, Meter meter) {
     Limits limits = circuit.harness().limits();
+    double nulled = meter.leadOhms().orElse(0);
+    OhmsRange leads =
+        meter.leadOhms().isPresent()
+            ? new OhmsRange(nulled, nulled)
+            : new OhmsRange(0, limits.meterOhms());
+    Basis basis = basis(probing, meter);
+    OhmsRange expected =
+        basis == Basis.COMPUTED
+            ? resistances(meter).between(probing.from()[0], probing.to()[0], probing.state())
+            : OhmsRange.ANY;
     if (limits.closedMaxOhms().isPresent()) {
-      return new JoinLimit(limits.closedMaxOhms().getAsDouble(), Basis.GIVEN);
+      return new JoinLimit(
+          limits.closedMaxOhms().getAsDouble() + nulled, Basis.GIVEN, expected, leads);
     }
-    if (probing.isPair()) {
-      int from = probing.from()[0];
-      int to = probing.to()[0];
-      Nets nets = circuit.in(probing.state());
-      if (nets.of(from) == nets.of(to)) {
-        OptionalDouble expected = ohms(nets.path(from, to));
-        if (expected.isPresent()) {
-          double ohms =
-              expected.getAsDouble() * (1 + limits.tolerancePercent() / 100) + limits.meterOhms();
-          return new JoinLimit(ohms, Basis.COMPUTED);
-        }
-      }
-    }
-    return new JoinLimit(limits.fixedClosedMaxOhms(), Basis.FIXED);
+    double ohms =
+        basis == Basis.COMPUTED
+            ? expected.highOhms() + leads.highOhms()
+            : limits.fixedClosedMaxOhms() + nulled;
+    return new JoinLimit(ohms, basis, expected, leads);
   }
 
-  private OptionalDouble ohms(List<Integer> path) {
-    Limits limits = circuit.harness().limits();
-    double total = 0;
-    boolean hasWire = false;
-    for (int conductor : path) {
-      Conductor one = circuit.conductors().get(conductor);
-      if (one instanceof Conductor.OfContact) {
-        return OptionalDouble.empty();
-      }
-      total += 2 * limits.contactOhms();
-      if (one instanceof Conductor.OfWire wire) {
-        hasWire = true;
-        OptionalDouble ohms = ohms(wire.wire());
-        if (ohms.isEmpty()) {
-          return OptionalDouble.empty();
-        }
-        total += ohms.getAsDouble();
-      }
+  private Basis basis(Probing probing, Meter meter) {
+    if (!probing.isPair()) {
+      return Basis.GROUPS;
     }
-    return hasWire ? OptionalDouble.of(total) : OptionalDouble.empty();
-  }
-
-  private OptionalDouble ohms(Wire wire) {
-    if (wire.gauge().isEmpty() || wire.length().isEmpty()) {
-      return OptionalDouble.empty();
+    int from = probing.from()[0];
+    int to = probing.to()[0];
+    Nets nets = circuit.in(probing.state());
+    if (nets.of(from) != nets.of(to)) {
+      return Basis.APART;
     }
-    OptionalDouble perMetre =
-        copper.ohmsPerMetre(wire.gauge().get(), circuit.harness().limits().celsius());
-    return perMetre.isEmpty()
-        ? perMetre
-        : OptionalDouble.of(perMetre.getAsDouble() * wire.length().get().metres());
+    Resistances resistances = resistances(meter);
+    if (!resistances.hasWire(from, to, probing.state())) {
+      return Basis.LINKS_ALONE;
+    }
+    return resistances.between(from, to, probing.state()).isKnown()
+        ? Basis.COMPUTED
+        : Basis.NO_LENGTH;
   }
 }

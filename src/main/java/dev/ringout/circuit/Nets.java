@@ -122,6 +122,11 @@ public final class Nets implements Partition {
     return netOf[point];
   }
 
+  @Override
+  public boolean isAsListed(int group) {
+    return true;
+  }
+
   /** The net of a point. */
   public int of(int point) {
     return netOf[point];
@@ -151,6 +156,11 @@ public final class Nets implements Partition {
   /** Whether a conductor is the only way between its ends. */
   public boolean isBridge(int conductor) {
     return bridge[conductor];
+  }
+
+  /** Whether any two points of a net have more than one way between them. */
+  boolean hasLoops(int net) {
+    return conductorsOf[net].length >= pointsOf[net].length;
   }
 
   /** The next point towards the root of the net's tree, or {@link #NONE}. */

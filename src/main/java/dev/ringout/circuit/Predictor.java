@@ -1,14 +1,19 @@
 package dev.ringout.circuit;
 
+import dev.ringout.circuit.AlteredPart.How;
 import dev.ringout.circuit.Expected.Apart;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.harness.Limits;
 import dev.ringout.harness.Part;
+import dev.ringout.units.OhmsRange;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -29,32 +34,38 @@ public final class Predictor {
   private static final int TO_SIDE = 1;
 
   private final Circuit circuit;
+  private final Resistances resistances;
 
   /** A predictor for one circuit. */
-  public Predictor(Circuit circuit) {
+  public Predictor(Circuit circuit, Resistances resistances) {
     this.circuit = circuit;
+    this.resistances = resistances;
   }
 
   /** What a reading should find on the unit as listed. */
   public Expected asListed(Probing probing) {
     Nets listed = circuit.in(probing.state());
-    return expect(probing, listed, listed, Set.of());
+    return expect(probing, listed, listed, Map.of());
   }
 
   /**
-   * What a reading should find.
+   * What a reading should find. The first side is taken to have the meter's positive lead.
    *
    * @param listed the nets on paper, by which the operator chose the points of {@code REST}
    * @param actual what is really joined
-   * @param faultyParts parts that may read anything
+   * @param altered parts that are not as listed, by number
    */
-  public Expected expect(Probing probing, Nets listed, Partition actual, Set<Integer> faultyParts) {
+  public Expected expect(
+      Probing probing, Nets listed, Partition actual, Map<Integer, AlteredPart> altered) {
     Set<Integer> from = groups(probing.from(), actual);
     IntPredicate isTo = toSide(probing, listed, actual);
     if (from.stream().anyMatch(isTo::test)) {
       return new Joined();
     }
-    return throughParts(from, isTo, actual, faultyParts);
+    if (circuit.harness().parts().isEmpty()) {
+      return new Apart();
+    }
+    return new Trace(probing, from, isTo, actual, altered).expected();
   }
 
   private static Set<Integer> groups(int[] points, Partition actual) {
@@ -83,71 +94,196 @@ public final class Predictor {
     };
   }
 
-  private Expected throughParts(
-      Set<Integer> from, IntPredicate isTo, Partition actual, Set<Integer> faultyParts) {
-    PartNetwork network = new PartNetwork();
-    Map<Integer, Integer> nodeOf = new HashMap<>();
-    Set<Integer> parts = new TreeSet<>();
-    Deque<Integer> open = new ArrayDeque<>(from);
-    from.forEach(group -> nodeOf.put(group, FROM_SIDE));
-    boolean reached = false;
-    while (!open.isEmpty()) {
-      int group = open.remove();
-      for (int part : actual.partsAt(group)) {
-        if (!parts.add(part)) {
-          continue;
-        }
-        int other = otherEnd(part, group, actual);
-        Integer node = nodeOf.get(other);
-        if (node == null) {
-          boolean to = isTo.test(other);
-          node = to ? TO_SIDE : nodeOf.size() + 2;
-          nodeOf.put(other, node);
-          if (!to) {
-            open.add(other);
+  /** The parts that lie between the two sides of one reading, followed from the first. */
+  private final class Trace {
+    private final Probing probing;
+    private final Partition actual;
+    private final Map<Integer, AlteredPart> altered;
+    private final IntPredicate isTo;
+    private final PartNetwork network = new PartNetwork();
+    private final Map<Integer, Integer> nodeOf = new LinkedHashMap<>();
+    private final Map<Integer, Set<Integer>> endsIn = new HashMap<>();
+    private final Set<Integer> parts = new TreeSet<>();
+    private final Deque<Integer> open;
+    private boolean reached;
+
+    Trace(
+        Probing probing,
+        Set<Integer> from,
+        IntPredicate isTo,
+        Partition actual,
+        Map<Integer, AlteredPart> altered) {
+      this.probing = probing;
+      this.actual = actual;
+      this.altered = altered;
+      this.isTo = isTo;
+      this.open = new ArrayDeque<>(from);
+      from.forEach(group -> nodeOf.put(group, FROM_SIDE));
+    }
+
+    Expected expected() {
+      while (!open.isEmpty()) {
+        int group = open.remove();
+        for (int part : partsAt(group)) {
+          if (parts.add(part)) {
+            follow(part);
+          }
+          if (nodeOf.size() > MOST_NODES) {
+            return new ThroughParts(0, Double.POSITIVE_INFINITY, List.copyOf(parts));
           }
         }
-        reached |= node == TO_SIDE;
-        addBranch(network, part, nodeOf.getOrDefault(group, FROM_SIDE), node, faultyParts);
-        if (nodeOf.size() > MOST_NODES) {
-          return new ThroughParts(0, Double.POSITIVE_INFINITY, List.copyOf(parts));
+      }
+      if (!reached) {
+        return new Apart();
+      }
+      OhmsRange wiring = wiring();
+      return new ThroughParts(
+          network.lowOhms() + wiring.lowOhms(),
+          network.highOhms() + wiring.highOhms(),
+          List.copyOf(parts));
+    }
+
+    private List<Integer> partsAt(int group) {
+      List<Integer> found = new ArrayList<>();
+      for (int part : actual.partsAt(group)) {
+        if (!altered.containsKey(part)) {
+          found.add(part);
         }
       }
+      altered.forEach(
+          (part, how) -> {
+            boolean here = actual.groupOf(how.from()) == group || actual.groupOf(how.to()) == group;
+            if (how.how() != How.MISSING && here) {
+              found.add(part);
+            }
+          });
+      return found;
     }
-    if (!reached) {
-      return new Apart();
+
+    private int from(int part) {
+      AlteredPart how = altered.get(part);
+      return how == null ? circuit.index(circuit.part(part).from()) : how.from();
     }
-    double allowance = wiringAllowanceOhms();
-    return new ThroughParts(network.lowOhms(), network.highOhms() + allowance, List.copyOf(parts));
+
+    private int to(int part) {
+      AlteredPart how = altered.get(part);
+      return how == null ? circuit.index(circuit.part(part).to()) : how.to();
+    }
+
+    private void follow(int part) {
+      int from = node(from(part));
+      int to = node(to(part));
+      reached |= from == TO_SIDE || to == TO_SIDE;
+      if (from != to) {
+        addBranch(part, from, to);
+      }
+    }
+
+    private int node(int point) {
+      int group = actual.groupOf(point);
+      endsIn.computeIfAbsent(group, key -> new TreeSet<>()).add(point);
+      Integer node = nodeOf.get(group);
+      if (node == null) {
+        boolean to = isTo.test(group);
+        node = to ? TO_SIDE : nodeOf.size() + 2;
+        nodeOf.put(group, node);
+        if (!to) {
+          open.add(group);
+        }
+      }
+      return node;
+    }
+
+    private void addBranch(int number, int from, int to) {
+      Part part = circuit.part(number);
+      AlteredPart how = altered.get(number);
+      boolean anything = how != null && how.how() == How.ANY_VALUE;
+      if (part.kind() == Part.Kind.DIODE && !anything && !mayConduct(part, from, to)) {
+        return;
+      }
+      if (part.ohms().isEmpty() || part.kind() == Part.Kind.SUPPRESSOR || anything) {
+        network.add(from, to, 0, Double.POSITIVE_INFINITY);
+        return;
+      }
+      double share =
+          part.tolerancePercent().orElse(circuit.harness().limits().tolerancePercent()) / 100;
+      double ohms = part.ohms().getAsDouble();
+      network.add(from, to, ohms * (1 - share), ohms * (1 + share));
+    }
+
+    /**
+     * No point between is more positive than the first side or less than the second: a diode with
+     * its cathode at the first or its anode at the second blocks.
+     */
+    private boolean mayConduct(Part part, int from, int to) {
+      boolean anodeFirst = part.anode().equals(part.from());
+      int anode = anodeFirst ? from : to;
+      int cathode = anodeFirst ? to : from;
+      return anode != TO_SIDE && cathode != FROM_SIDE;
+    }
+
+    /**
+     * What the wires may add. At least: where all parts of a probed net end at one point, the way
+     * to that point. At most: for each net the most between any two of the points where current
+     * enters or leaves it; the unit current that flows without the wires, led through them, has at
+     * most that much more energy (Thomson), and the true one has no more.
+     */
+    private OhmsRange wiring() {
+      double low = 0;
+      double high = 0;
+      for (Map.Entry<Integer, Integer> entry : nodeOf.entrySet()) {
+        int group = entry.getKey();
+        Set<Integer> ends = endsIn.getOrDefault(group, Set.of());
+        int[] probes = probesIn(group);
+        Set<Integer> terminals = new TreeSet<>(ends);
+        Arrays.stream(probes).forEach(terminals::add);
+        OhmsRange most = spread(group, terminals);
+        if (!most.isKnown()) {
+          return new OhmsRange(0, allowanceOhms());
+        }
+        high += most.highOhms();
+        if (probes.length == 1 && ends.size() == 1) {
+          low += most.lowOhms();
+        }
+      }
+      return new OhmsRange(low, high);
+    }
+
+    private int[] probesIn(int group) {
+      return probing.points().filter(point -> actual.groupOf(point) == group).toArray();
+    }
+
+    /** The most between any two points of a group, by way of the first where there are many. */
+    private OhmsRange spread(int group, Set<Integer> terminals) {
+      if (terminals.size() < 2) {
+        return OhmsRange.NONE;
+      }
+      if (!actual.isAsListed(group)) {
+        return OhmsRange.ANY;
+      }
+      List<Integer> points = List.copyOf(terminals);
+      double low = 0;
+      double farthest = 0;
+      double second = 0;
+      for (int point : points.subList(1, points.size())) {
+        OhmsRange way = resistances.between(points.get(0), point, probing.state());
+        if (!way.isKnown()) {
+          return OhmsRange.ANY;
+        }
+        low = way.lowOhms();
+        if (way.highOhms() > farthest) {
+          second = farthest;
+          farthest = way.highOhms();
+        } else {
+          second = Math.max(second, way.highOhms());
+        }
+      }
+      return new OhmsRange(low, farthest + second);
+    }
   }
 
-  private int otherEnd(int part, int group, Partition actual) {
-    Part one = circuit.part(part);
-    int from = actual.groupOf(circuit.index(one.from()));
-    return from == group ? actual.groupOf(circuit.index(one.to())) : from;
-  }
-
-  private void addBranch(
-      PartNetwork network, int part, int from, int to, Set<Integer> faultyParts) {
-    if (from == to) {
-      return;
-    }
-    Part one = circuit.part(part);
-    boolean known = one.ohms().isPresent() && one.kind().readsTheSameReversed();
-    if (!known || faultyParts.contains(part)) {
-      network.add(from, to, 0, Double.POSITIVE_INFINITY);
-      return;
-    }
-    Limits limits = circuit.harness().limits();
-    double share = one.tolerancePercent().orElse(limits.tolerancePercent()) / 100;
-    double ohms = one.ohms().getAsDouble();
-    network.add(from, to, ohms * (1 - share), ohms * (1 + share));
-  }
-
-  /**
-   * What the wires on the way to a part may add: the highest reading that still counts as joined.
-   */
-  private double wiringAllowanceOhms() {
+  /** What wires of unknown resistance may add: the highest reading that still counts as joined. */
+  private double allowanceOhms() {
     Limits limits = circuit.harness().limits();
     return limits.closedMaxOhms().orElse(limits.fixedClosedMaxOhms());
   }

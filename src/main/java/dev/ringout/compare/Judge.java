@@ -18,6 +18,7 @@ import dev.ringout.readings.Measured.Word;
 import dev.ringout.readings.Reading;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Ohms;
+import dev.ringout.units.OhmsRange;
 import dev.ringout.units.Text;
 import java.util.stream.Collectors;
 
@@ -30,7 +31,7 @@ final class Judge {
 
   Judge(Circuit circuit, JoinLimits joinLimits) {
     this.circuit = circuit;
-    this.predictor = new Predictor(circuit);
+    this.predictor = new Predictor(circuit, joinLimits.resistances());
     this.joinLimits = joinLimits;
     this.limits = circuit.harness().limits();
   }
@@ -38,10 +39,51 @@ final class Judge {
   Judged judge(Reading reading) {
     Probing probing = Probing.of(circuit, reading);
     Expected expected = predictor.asListed(probing);
-    JoinLimit limit = joinLimits.of(probing);
-    Verdict verdict = verdict(reading, expected, limit);
+    JoinLimit limit = joinLimits.of(probing, reading.meter());
+    OhmsRange seen = seen(reading, limit);
+    Verdict verdict = verdict(reading, expected, limit, seen);
+    boolean isJoin =
+        reading.kind() == Reading.Kind.CONTINUITY
+            && expected instanceof Joined
+            && verdict.observed() != Observed.APART;
+    ValueVerdict value = isJoin ? value(limit, seen) : ValueVerdict.NOT_COMPARED;
     return new Judged(
-        reading, probing, expected, verdict.observed(), verdict.outcome(), limit, verdict.why());
+        reading,
+        probing,
+        expected,
+        verdict.observed(),
+        verdict.outcome(),
+        value,
+        seen,
+        limit,
+        verdict.why());
+  }
+
+  private static OhmsRange seen(Reading reading, JoinLimit limit) {
+    if (!(reading.measured() instanceof Value value)) {
+      return OhmsRange.ANY;
+    }
+    double either = reading.meter().uncertaintyOhms(value);
+    return new OhmsRange(
+        value.ohms() - either - limit.leads().highOhms(),
+        value.ohms() + either - limit.leads().lowOhms());
+  }
+
+  /** A join's value against what its wires account for. */
+  private static ValueVerdict value(JoinLimit limit, OhmsRange seen) {
+    OhmsRange expected = limit.expected();
+    if (!expected.isKnown() || !seen.isKnown()) {
+      return ValueVerdict.NOT_COMPARED;
+    }
+    if (seen.lowOhms() > expected.highOhms()) {
+      return ValueVerdict.HIGH;
+    }
+    if (seen.highOhms() < expected.lowOhms()) {
+      return ValueVerdict.LOW;
+    }
+    return seen.halfWidthOhms() >= expected.highOhms()
+        ? ValueVerdict.CANT_TELL
+        : ValueVerdict.AS_EXPECTED;
   }
 
   private record Verdict(Observed observed, Outcome outcome, String why) {
@@ -54,7 +96,7 @@ final class Judge {
     }
   }
 
-  private Verdict verdict(Reading reading, Expected expected, JoinLimit limit) {
+  private Verdict verdict(Reading reading, Expected expected, JoinLimit limit, OhmsRange seen) {
     if (!reading.measured().made()) {
       return new Verdict(Observed.UNKNOWN, Outcome.NOT_TESTED, "");
     }
@@ -62,15 +104,16 @@ final class Judge {
       return insulation(reading, expected);
     }
     if (expected instanceof Joined) {
-      return joinExpected(reading.measured(), limit);
+      return joinExpected(reading, limit);
     }
     if (expected instanceof ThroughParts parts) {
-      return partsExpected(reading.measured(), parts, limit);
+      return partsExpected(reading, seen, parts, limit);
     }
-    return gapExpected(reading.measured(), limit);
+    return gapExpected(reading, limit);
   }
 
-  private Verdict joinExpected(Measured measured, JoinLimit limit) {
+  private Verdict joinExpected(Reading reading, JoinLimit limit) {
+    Measured measured = reading.measured();
     if (measured instanceof OverRange) {
       // Whatever the range, it is above any limit for a joint.
       return Verdict.of(Observed.APART, Outcome.OPEN);
@@ -99,7 +142,7 @@ final class Judge {
                   "\"%s\" says nothing about the limit of %s",
                   measured.text(), Ohms.text(limit.ohms())));
     }
-    Observed observed = observe((Value) measured, limit);
+    Observed observed = observe(reading, (Value) measured, limit);
     return Verdict.of(
         observed,
         switch (observed) {
@@ -109,15 +152,16 @@ final class Judge {
         });
   }
 
-  private Observed observe(Value value, JoinLimit limit) {
+  private Observed observe(Reading reading, Value value, JoinLimit limit) {
     // A value written 0.1 was anything from 0.05 on: a coarse meter is no fault of the joint.
-    if (value.ohms() - value.halfDigitOhms() <= limit.ohms()) {
+    if (value.ohms() - reading.meter().uncertaintyOhms(value) <= limit.ohms()) {
       return Observed.JOINED;
     }
     return value.ohms() >= limits.openMinOhms() ? Observed.APART : Observed.RESISTIVE;
   }
 
-  private Verdict gapExpected(Measured measured, JoinLimit limit) {
+  private Verdict gapExpected(Reading reading, JoinLimit limit) {
+    Measured measured = reading.measured();
     if (measured instanceof Word word) {
       return word == Word.PASS
           ? Verdict.of(Observed.APART, Outcome.CONFORMS)
@@ -129,7 +173,7 @@ final class Judge {
           : Verdict.of(Observed.RESISTIVE, Outcome.RESISTIVE);
     }
     if (measured instanceof Value value) {
-      Observed observed = observe(value, limit);
+      Observed observed = observe(reading, value, limit);
       return Verdict.of(
           observed,
           switch (observed) {
@@ -169,8 +213,9 @@ final class Judge {
             reading, Ohms.text(leastOhms), what.isEmpty() ? "" : " for \"" + what + "\""));
   }
 
-  private Verdict partsExpected(Measured measured, ThroughParts parts, JoinLimit limit) {
-    boolean mayBeOpen = Double.isInfinite(parts.highOhms());
+  private Verdict partsExpected(
+      Reading reading, OhmsRange seen, ThroughParts parts, JoinLimit limit) {
+    Measured measured = reading.measured();
     if (measured instanceof Word word) {
       return switch (word) {
         case PASS -> Verdict.of(Observed.APART, Outcome.CONFORMS);
@@ -179,10 +224,13 @@ final class Judge {
       };
     }
     if (measured instanceof Value value) {
-      if (parts.allows(value.ohms()) && (parts.lowOhms() > 0 || value.ohms() > limit.ohms())) {
+      if (parts.allows(seen) && (parts.lowOhms() > 0 || value.ohms() > limit.ohms())) {
         return Verdict.of(Observed.RESISTIVE, Outcome.CONFORMS);
       }
-      Observed observed = observe(value, limit);
+      Observed observed = observe(reading, value, limit);
+      if (observed == Observed.APART && parts.mayBeOpen()) {
+        return Verdict.of(observed, Outcome.CONFORMS);
+      }
       return observed == Observed.JOINED
           ? Verdict.of(observed, Outcome.UNEXPECTED_JOIN)
           : Verdict.of(observed, Outcome.PART_VALUE);
@@ -192,7 +240,7 @@ final class Judge {
           ? Verdict.of(Observed.RESISTIVE, Outcome.PART_VALUE)
           : Verdict.notJudged(Text.of("\"%s\" is no value of the %s", less.text(), names(parts)));
     }
-    if (mayBeOpen) {
+    if (parts.mayBeOpen()) {
       return Verdict.of(Observed.APART, Outcome.CONFORMS);
     }
     double atLeast =

@@ -4,10 +4,14 @@ import dev.ringout.circuit.Expected;
 import dev.ringout.circuit.JoinLimits.JoinLimit;
 import dev.ringout.circuit.Probing;
 import dev.ringout.readings.Reading;
+import dev.ringout.units.OhmsRange;
 
 /**
  * A reading with its verdict.
  *
+ * @param value for a join: what its value says beyond that it is one
+ * @param seen the resistances between the two sides that the reading leaves possible: the meter's
+ *     uncertainty to either side, the leads taken off; anything where it is no number
  * @param limit the highest value that counted as joined
  * @param why for what was not judged: why not
  */
@@ -17,6 +21,8 @@ public record Judged(
     Expected expected,
     Observed observed,
     Outcome outcome,
+    ValueVerdict value,
+    OhmsRange seen,
     JoinLimit limit,
     String why) {
 

@@ -1,6 +1,8 @@
 package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.circuit.Predictor;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Coverage;
 import dev.ringout.compare.Judged;
@@ -24,9 +26,12 @@ public record Diagnosis(
     boolean searchComplete) {
 
   /** Explains the failing readings of a comparison. */
-  public static Diagnosis of(Circuit circuit, Comparison comparison, Coverage coverage) {
+  public static Diagnosis of(
+      Circuit circuit, JoinLimits limits, Comparison comparison, Coverage coverage) {
     Neighbours neighbours = new Neighbours(circuit);
-    WiringFaults wiring = new WiringFaults(circuit, neighbours, comparison);
+    WiringFaults wiring =
+        new WiringFaults(
+            circuit, new Predictor(circuit, limits.resistances()), neighbours, comparison);
     List<Fault> faults = new ArrayList<>(wiring.faults());
     faults.addAll(new HighResistances(circuit, comparison).faults(wiring.explained()));
     faults.addAll(new LowInsulations(circuit, comparison).faults(wiring.explained()));

@@ -1,5 +1,7 @@
 package dev.ringout.diagnose;
 
+import dev.ringout.circuit.AlteredPart;
+import dev.ringout.circuit.AlteredPart.How;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Expected;
 import dev.ringout.circuit.Expected.Apart;
@@ -19,7 +21,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** The readings as evidence: which of them does a unit with given slips contradict? */
 final class Evidence {
@@ -27,9 +28,9 @@ final class Evidence {
   private final Predictor predictor;
   private final Map<SwitchState, Map<Integer, List<Judged>>> byNet = new HashMap<>();
 
-  Evidence(Circuit circuit, List<Judged> inForce) {
+  Evidence(Circuit circuit, Predictor predictor, List<Judged> inForce) {
     this.circuit = circuit;
-    this.predictor = new Predictor(circuit);
+    this.predictor = predictor;
     for (Judged judged : inForce) {
       if (says(judged)) {
         Map<Integer, List<Judged>> ofState =
@@ -74,14 +75,22 @@ final class Evidence {
   }
 
   private Expected predict(Probing probing, SlippedNets nets, List<Slip> slips) {
-    return predictor.expect(probing, circuit.in(probing.state()), nets, faultyParts(slips));
+    return predictor.expect(probing, circuit.in(probing.state()), nets, altered(slips));
   }
 
-  private static Set<Integer> faultyParts(List<Slip> slips) {
-    return slips.stream()
-        .filter(Slip.FaultyPart.class::isInstance)
-        .map(slip -> ((Slip.FaultyPart) slip).part())
-        .collect(Collectors.toSet());
+  private Map<Integer, AlteredPart> altered(List<Slip> slips) {
+    Map<Integer, AlteredPart> altered = new HashMap<>();
+    for (Slip slip : slips) {
+      if (slip instanceof Slip.FaultyPart one) {
+        altered.put(
+            one.part(),
+            new AlteredPart(
+                How.ANY_VALUE,
+                circuit.index(circuit.part(one.part()).from()),
+                circuit.index(circuit.part(one.part()).to())));
+      }
+    }
+    return altered;
   }
 
   /**
@@ -115,7 +124,7 @@ final class Evidence {
   private Set<Integer> touchedNets(SlippedNets nets, List<Slip> slips, SwitchState state) {
     Set<Integer> touched = new LinkedHashSet<>(nets.affectedNets());
     Nets listed = circuit.in(state);
-    for (int part : faultyParts(slips)) {
+    for (int part : altered(slips).keySet()) {
       touched.add(listed.of(circuit.index(circuit.part(part).from())));
       touched.add(listed.of(circuit.index(circuit.part(part).to())));
     }
@@ -138,7 +147,7 @@ final class Evidence {
             && judged.observed() != Observed.APART;
     if (predicted instanceof ThroughParts parts) {
       if (measured instanceof Measured.Value value && value.ohms() < 1e12) {
-        return parts.allows(value.ohms())
+        return parts.allows(judged.seen())
             || (judged.observed() == Observed.APART && Double.isInfinite(parts.highOhms()));
       }
       return judged.observed() == Observed.JOINED

@@ -4,7 +4,6 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Expected.ThroughParts;
-import dev.ringout.circuit.Predictor;
 import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.Fault.Alternative;
 import dev.ringout.diagnose.Fault.Finding;
@@ -289,7 +288,7 @@ final class RegionFaults {
     Judged shown = finding.readings().get(0);
     double least = 0;
     double most = Double.POSITIVE_INFINITY;
-    if (new Predictor(circuit).asListed(shown.probing()) instanceof ThroughParts through) {
+    if (shown.expected() instanceof ThroughParts through) {
       least = through.lowOhms();
       most = through.highOhms();
     }

@@ -143,6 +143,11 @@ final class SlippedNets implements Partition {
   }
 
   @Override
+  public boolean isAsListed(int group) {
+    return group < listed.count();
+  }
+
+  @Override
   public int[] pointsOf(int group) {
     return group >= listed.count() ? pointsOf.get(group - listed.count()) : listed.pointsOf(group);
   }

@@ -1,6 +1,7 @@
 package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Predictor;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Contradiction;
 import dev.ringout.compare.Judged;
@@ -20,7 +21,7 @@ final class WiringFaults {
   private final List<Fault> faults = new ArrayList<>();
   private final Set<Judged> explained = new LinkedHashSet<>();
 
-  WiringFaults(Circuit circuit, Neighbours neighbours, Comparison comparison) {
+  WiringFaults(Circuit circuit, Predictor predictor, Neighbours neighbours, Comparison comparison) {
     this.circuit = circuit;
     Set<Judged> contradictory = new HashSet<>();
     for (Contradiction contradiction : comparison.contradictions()) {
@@ -29,7 +30,7 @@ final class WiringFaults {
     }
     List<Judged> consistent =
         comparison.inForce().stream().filter(judged -> !contradictory.contains(judged)).toList();
-    this.evidence = new Evidence(circuit, consistent);
+    this.evidence = new Evidence(circuit, predictor, consistent);
     List<Judged> failing = consistent.stream().filter(WiringFaults::isOfWiring).toList();
     Search search = new Search(circuit, evidence, neighbours);
     Signatures signatures = new Signatures(circuit, evidence);

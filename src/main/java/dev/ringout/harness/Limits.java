@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
  * @param fixedClosedMaxOhms used where nothing can be computed
  * @param openMinOhms the lowest continuity reading that counts as not joined
  * @param contactOhms allowance for one crimp and mated contact
+ * @param switchContactOhms allowance for one closed switch contact
  * @param meterOhms lead resistance that is still in the readings
  * @param tolerancePercent on the computed resistance of a path
  * @param celsius temperature of the wire when measured
@@ -20,6 +21,7 @@ public record Limits(
     double fixedClosedMaxOhms,
     double openMinOhms,
     double contactOhms,
+    double switchContactOhms,
     double meterOhms,
     double tolerancePercent,
     double celsius,

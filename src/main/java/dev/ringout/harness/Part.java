@@ -1,6 +1,7 @@
 package dev.ringout.harness;
 
 import dev.ringout.source.Place;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -40,6 +41,27 @@ public record Part(
     public boolean readsTheSameReversed() {
       return this != DIODE && this != SUPPRESSOR;
     }
+  }
+
+  /**
+   * The point into which a diode's current flows: by the names of its pins ({@code A} and {@code
+   * K}, {@code +} and {@code -}), else the first listed.
+   */
+  public Point anode() {
+    return isCathode(from.pin()) || isAnode(to.pin()) ? to : from;
+  }
+
+  /** The point out of which a diode's current flows. */
+  public Point cathode() {
+    return anode().equals(from) ? to : from;
+  }
+
+  private static boolean isAnode(String pin) {
+    return List.of("A", "+", "ANODE").contains(pin.toUpperCase(Locale.ROOT));
+  }
+
+  private static boolean isCathode(String pin) {
+    return List.of("K", "C", "-", "−", "CATHODE").contains(pin.toUpperCase(Locale.ROOT));
   }
 
   /** The part as a mechanic says it: {@code lamp DS1}. */

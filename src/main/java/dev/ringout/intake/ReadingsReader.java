@@ -27,6 +27,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Reads filled test sheets against the harness that they were made for. */
 public final class ReadingsReader {
@@ -39,6 +40,7 @@ public final class ReadingsReader {
   private static final Column VOLTS = Column.withUnit("Volts");
   private static final Column SECONDS = Column.withUnit("Seconds");
   private static final Column READING = Column.withUnit("Reading");
+  private static final Column REVERSE = Column.withUnit("Reverse");
   private static final Column UNIT = Column.of("Unit");
   private static final Column TIME = Column.of("Time");
   private static final Column BY = Column.of("By");
@@ -47,6 +49,8 @@ public final class ReadingsReader {
   private static final List<Column> COLUMNS =
       List.of(
           STEP, FROM_PIN, FROM, TO_PIN, TO, STATE, VOLTS, SECONDS, READING, UNIT, TIME, BY, NOTE);
+  private static final List<Column> CONTINUITY =
+      Stream.concat(COLUMNS.stream(), Stream.of(REVERSE)).toList();
   private static final List<Column> REQUIRED = List.of(FROM, TO, READING);
 
   private static final Pattern UNIT_AT_END =
@@ -94,10 +98,10 @@ public final class ReadingsReader {
       sheets.reportMissing("Continuity or Insulation", shownName, problems);
     }
     if (continuity.isPresent()) {
-      rows(continuity.get(), Reading.Kind.CONTINUITY, job.continuityRangeOhms());
+      rows(continuity.get(), Reading.Kind.CONTINUITY, job, job.continuityRangeOhms());
     }
     if (insulation.isPresent()) {
-      rows(insulation.get(), Reading.Kind.INSULATION, job.insulationRangeOhms());
+      rows(insulation.get(), Reading.Kind.INSULATION, job, job.insulationRangeOhms());
     }
   }
 
@@ -110,52 +114,39 @@ public final class ReadingsReader {
     Optional<Settings.Setting> revision = settings.find("revision");
     return new Job(
         settings.asMap(),
-        range(settings, "continuity range"),
-        range(settings, "insulation range"),
+        settings.ohms("continuity range"),
+        settings.ohms("insulation range"),
+        MeterRows.read(settings),
         revision.map(Settings.Setting::value).orElse(""),
         revision.map(Settings.Setting::place).orElse(Place.of(shownName)));
   }
 
-  private static OptionalDouble range(Settings settings, String name) {
-    Settings.Setting setting = settings.find(name).orElse(null);
-    if (setting == null || setting.value().isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    if (setting.unit().isEmpty() && setting.value().matches("[\\d.,]+")) {
-      setting
-          .entry()
-          .error(Settings.VALUE.name(), "\"" + name + "\" needs its unit", setting.value() + " MΩ");
-      return OptionalDouble.empty();
-    }
-    String unit = OhmsCell.unit(setting.unit()).isPresent() ? setting.unit() : "";
-    return setting
-        .entry()
-        .take(Settings.VALUE.name(), OhmsCell.ohms(setting.value(), unit))
-        .map(OptionalDouble::of)
-        .orElse(OptionalDouble.empty());
+  private void rows(Sheet sheet, Reading.Kind kind, Job job, OptionalDouble range)
+      throws UnusableInput {
+    new Table(sheet, kind == Reading.Kind.CONTINUITY ? CONTINUITY : COLUMNS, REQUIRED, problems)
+        .forEach(entry -> row(entry, kind, job, range));
   }
 
-  private void rows(Sheet sheet, Reading.Kind kind, OptionalDouble range) throws UnusableInput {
-    new Table(sheet, COLUMNS, REQUIRED, problems)
-        .forEach(entry -> row(entry, kind, range).ifPresent(readings::add));
-  }
-
-  private Optional<Reading> row(Entry entry, Reading.Kind kind, OptionalDouble range) {
+  private void row(Entry entry, Reading.Kind kind, Job job, OptionalDouble range) {
     Optional<Side> from = side(entry, FROM, FROM_PIN);
     Optional<Side> to = side(entry, TO, TO_PIN);
     Optional<SwitchState> state =
         entry.take(STATE.name(), states.computeIfAbsent(entry.text(STATE.name()), points::state));
-    Optional<Measured> measured = measured(entry, kind, range);
+    Optional<Measured> measured = measured(entry, READING, kind, range);
+    Optional<Measured> reverse =
+        entry.text(REVERSE.name()).isEmpty()
+            ? Optional.empty()
+            : measured(entry, REVERSE, kind, range);
     OptionalDouble volts = number(entry, VOLTS);
     OptionalDouble seconds = number(entry, SECONDS);
     Optional<TimeOfReading> time = time(entry);
     if (from.isEmpty() || to.isEmpty() || state.isEmpty() || measured.isEmpty()) {
-      return Optional.empty();
+      return;
     }
     if (!sidesAreApart(entry, from.get(), to.get())) {
-      return Optional.empty();
+      return;
     }
-    return Optional.of(
+    Reading reading =
         new Reading(
             kind,
             entry.text(STEP.name()),
@@ -163,12 +154,15 @@ public final class ReadingsReader {
             to.get(),
             state.get(),
             measured.get(),
+            job.meter(),
             volts,
             seconds,
             time,
             shared(entry.text(BY.name())),
             shared(entry.text(NOTE.name())),
-            entry.place(READING.name())));
+            entry.place(READING.name()));
+    readings.add(reading);
+    reverse.ifPresent(one -> readings.add(reading.reversed(one, entry.place(REVERSE.name()))));
   }
 
   private String shared(String text) {
@@ -200,13 +194,14 @@ public final class ReadingsReader {
     return true;
   }
 
-  private static Optional<Measured> measured(Entry entry, Reading.Kind kind, OptionalDouble range) {
-    String text = entry.text(READING.name());
+  private static Optional<Measured> measured(
+      Entry entry, Column column, Reading.Kind kind, OptionalDouble range) {
+    String text = entry.text(column.name());
     String ownUnit = entry.text(UNIT.name());
-    String unit = ownUnit.isEmpty() ? entry.headingUnit(READING.name()) : ownUnit;
+    String unit = ownUnit.isEmpty() ? entry.headingUnit(column.name()) : ownUnit;
     if (OhmsCell.unit(unit).isEmpty()) {
       entry.error(
-          (ownUnit.isEmpty() ? READING : UNIT).name(),
+          (ownUnit.isEmpty() ? column : UNIT).name(),
           "\"" + unit + "\" is no unit of resistance; expected one such as mΩ, Ω, kΩ, MΩ",
           "");
       return Optional.empty();
@@ -214,13 +209,13 @@ public final class ReadingsReader {
     boolean insulation = kind == Reading.Kind.INSULATION;
     Optional<Measured> measured =
         entry.take(
-            READING.name(), OhmsCell.reading(text, unit.isEmpty() && insulation ? "MΩ" : unit));
+            column.name(), OhmsCell.reading(text, unit.isEmpty() && insulation ? "MΩ" : unit));
     if (measured.orElse(null) instanceof Measured.Value value && value.ohms() < 0) {
       if (insulation) {
-        entry.error(READING.name(), "an insulation reading can't be negative: " + text, "");
+        entry.error(column.name(), "an insulation reading can't be negative: " + text, "");
         return Optional.empty();
       }
-      entry.warning(READING.name(), text + " is below zero: the leads were nulled too far", "");
+      entry.warning(column.name(), text + " is below zero: the leads were nulled too far", "");
     }
     return measured.map(one -> one instanceof OverRange ? new OverRange(range) : one);
   }

@@ -5,10 +5,13 @@ import dev.ringout.sheet.Sheet;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problems;
 import dev.ringout.source.UnusableInput;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** A sheet of names and values: {@code Header}, {@code Limits}, {@code Job}. */
 final class Settings {
@@ -66,6 +69,68 @@ final class Settings {
 
   Iterable<Setting> all() {
     return byKey.values();
+  }
+
+  /** A resistance with its unit; absent where it is not given or can't be understood. */
+  OptionalDouble ohms(String name) {
+    Setting setting = find(name).orElse(null);
+    if (setting == null || setting.value().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    Entry entry = setting.entry();
+    boolean bare = setting.value().matches("[+-]?[\\d.,]+(?:[eE][+-]?\\d+)?");
+    if (bare && setting.unit().isEmpty()) {
+      entry.error(VALUE.name(), "\"" + name + "\" needs its unit, such as mΩ, Ω, kΩ, MΩ", "");
+      return OptionalDouble.empty();
+    }
+    if (OhmsCell.unit(setting.unit()).isEmpty()) {
+      entry.error(UNIT.name(), "\"" + setting.unit() + "\" is no unit of resistance", "");
+      return OptionalDouble.empty();
+    }
+    Double ohms =
+        entry.take(VALUE.name(), OhmsCell.ohms(setting.value(), setting.unit())).orElse(null);
+    if (ohms == null) {
+      return OptionalDouble.empty();
+    }
+    if (ohms < 0) {
+      entry.error(VALUE.name(), "\"" + name + "\" can't be negative", "");
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(ohms);
+  }
+
+  /**
+   * A number in the first of some units, all of which mean the same; absent where it is not given
+   * or can't be understood.
+   */
+  OptionalDouble number(String name, String... units) {
+    Setting setting = find(name).orElse(null);
+    if (setting == null || setting.value().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    String value = setting.value();
+    String unit = setting.unit();
+    int end = 0;
+    while (end < value.length() && "+-.,0123456789".indexOf(value.charAt(end)) >= 0) {
+      end++;
+    }
+    String written = Blanks.strip(value.substring(end));
+    String given = written.isEmpty() ? unit : written;
+    boolean unitFits =
+        given.isEmpty()
+            || Arrays.stream(units)
+                .anyMatch(
+                    one -> one.toLowerCase(Locale.ROOT).equals(given.toLowerCase(Locale.ROOT)));
+    if (!unitFits) {
+      setting.entry().error(UNIT.name(), "\"" + name + "\" is given in " + units[0] + " here", "");
+      return OptionalDouble.empty();
+    }
+    try {
+      return OptionalDouble.of(Double.parseDouble(value.substring(0, end).replace(',', '.')));
+    } catch (NumberFormatException e) {
+      setting.entry().error(VALUE.name(), "\"" + value + "\" is no number of " + units[0], "");
+      return OptionalDouble.empty();
+    }
   }
 
   /** Name to value, as written. */

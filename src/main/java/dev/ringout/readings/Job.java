@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
  * @param entries name to value, as written
  * @param continuityRangeOhms the top of the meter's range on continuity
  * @param insulationRangeOhms the top of the insulation tester's range
+ * @param meter what is said of the meter
  * @param revision the revision the readings were taken against, or empty
  * @param revisionPlace the cell that gives the revision, or the file
  */
@@ -17,5 +18,6 @@ public record Job(
     Map<String, String> entries,
     OptionalDouble continuityRangeOhms,
     OptionalDouble insulationRangeOhms,
+    Meter meter,
     String revision,
     Place revisionPlace) {}

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 /**
  * One row of a test sheet.
  *
+ * @param meter what is known of the meter
  * @param volts the insulation test voltage that was applied
  * @param seconds how long it was applied
  * @param time as written; compared as an instant where it is one
@@ -20,6 +21,7 @@ public record Reading(
     Side to,
     SwitchState state,
     Measured measured,
+    Meter meter,
     OptionalDouble volts,
     OptionalDouble seconds,
     Optional<TimeOfReading> time,
@@ -31,6 +33,24 @@ public record Reading(
   public enum Kind {
     CONTINUITY,
     INSULATION
+  }
+
+  /** The same probing with the meter's leads exchanged, and what was read then. */
+  public Reading reversed(Measured measuredThen, Place placeThen) {
+    return new Reading(
+        kind,
+        step,
+        to,
+        from,
+        state,
+        measuredThen,
+        meter,
+        volts,
+        seconds,
+        time,
+        by,
+        note,
+        placeThen);
   }
 
   /** From, to and state in one line: {@code J1-A to P2-1 (S1=OPEN)}. */

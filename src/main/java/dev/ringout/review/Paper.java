@@ -15,6 +15,7 @@ import dev.ringout.standards.ContactSizes.ContactSize;
 import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
 import dev.ringout.standards.Tables.Entry;
+import dev.ringout.standards.WireOhms;
 import dev.ringout.units.Gauge;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -29,8 +30,6 @@ import java.util.Set;
 
 /** A harness file seen from every side that the checks need. */
 final class Paper {
-  private static final double SQUARE_MILLIMETRES_PER_CIRCULAR_MIL = 5.067075e-4;
-
   private final Harness harness;
   private final Circuit circuit;
   private final DisjointPoints joined;
@@ -210,7 +209,7 @@ final class Paper {
     OptionalDouble area = copper.squareMillimetres(gauge);
     return area.isEmpty()
         ? area
-        : OptionalDouble.of(area.getAsDouble() / SQUARE_MILLIMETRES_PER_CIRCULAR_MIL);
+        : OptionalDouble.of(area.getAsDouble() / CopperWire.SQUARE_MILLIMETRES_PER_CIRCULAR_MIL);
   }
 
   /** A lug's row, by its colour. */
@@ -225,23 +224,9 @@ final class Paper {
         : Optional.empty();
   }
 
-  /** A wire type's row for the wire's gauge, by its specification's name within the type. */
+  /** A wire type's row for the wire's gauge. */
   Optional<Entry> wireType(Wire wire) {
-    if (wire.type().isEmpty() || wire.gauge().isEmpty()) {
-      return Optional.empty();
-    }
-    String type = wire.type().toUpperCase(Locale.ROOT).replace("M22759", "AS22759");
-    String size = wire.gauge().get() instanceof Gauge.Awg awg ? awg.size() : "";
-    return rows("wire-types").stream()
-        .filter(row -> isType(type, row.get("type")) && row.get("awg").equals(size))
-        .findFirst();
-  }
-
-  /** Whether a type is this specification: {@code AS22759/16-20-9} is AS22759/16, /160 is not. */
-  static boolean isType(String type, String specification) {
-    int at = type.indexOf(specification.toUpperCase(Locale.ROOT));
-    int end = at + specification.length();
-    return at >= 0 && (end == type.length() || !Character.isDigit(type.charAt(end)));
+    return wire.gauge().flatMap(gauge -> WireOhms.ofType(rows("wire-types"), wire.type(), gauge));
   }
 
   /** The wires on the way between two points of one net, in their order. */

@@ -1,6 +1,7 @@
 package dev.ringout.standards;
 
 import dev.ringout.units.Gauge;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,9 @@ import java.util.OptionalDouble;
  */
 public final class CopperWire {
   private static final double REFERENCE_CELSIUS = 20;
+
+  /** π/4 of a thousandth of an inch squared. */
+  public static final double SQUARE_MILLIMETRES_PER_CIRCULAR_MIL = Math.PI / 4 * 0.0254 * 0.0254;
 
   private final Map<Integer, Double> squareMillimetresOfAwg = new HashMap<>();
   private final Map<Double, Double> ohmsPerMetreOfSize = new HashMap<>();
@@ -49,20 +53,49 @@ public final class CopperWire {
         PublishedTable.load(CopperWire.class, "copper.csv").rows());
   }
 
-  /** Ohms per metre of one conductor; absent where the tables do not have the gauge. */
+  /**
+   * Ohms per metre of one conductor: of a metric size the highest that is allowed; absent where the
+   * tables do not have the gauge.
+   */
   public OptionalDouble ohmsPerMetre(Gauge gauge, double celsius) {
-    Double atReference;
-    if (gauge instanceof Gauge.Awg awg) {
-      Double area = squareMillimetresOfAwg.get(awg.number());
-      atReference = area == null ? null : resistivityOhmSquareMillimetresPerMetre / area;
-    } else {
-      atReference = ohmsPerMetreOfSize.get(((Gauge.SquareMillimetres) gauge).squareMillimetres());
+    if (gauge instanceof Gauge.Awg) {
+      return ohmsPerMetreOfCopper(gauge, celsius);
     }
-    if (atReference == null) {
-      return OptionalDouble.empty();
-    }
-    return OptionalDouble.of(
-        atReference * (1 + temperatureCoefficientPerKelvin * (celsius - REFERENCE_CELSIUS)));
+    Double most = ohmsPerMetreOfSize.get(((Gauge.SquareMillimetres) gauge).squareMillimetres());
+    return most == null ? OptionalDouble.empty() : OptionalDouble.of(most * timesAt(celsius));
+  }
+
+  /** Ohms per metre of solid copper of a gauge's area; absent where the tables do not have it. */
+  public OptionalDouble ohmsPerMetreOfCopper(Gauge gauge, double celsius) {
+    OptionalDouble area = squareMillimetres(gauge);
+    return area.isEmpty()
+        ? area
+        : OptionalDouble.of(
+            resistivityOhmSquareMillimetresPerMetre / area.getAsDouble() * timesAt(celsius));
+  }
+
+  /** Ohms per metre of solid copper of an area in circular mils, at 20 °C. */
+  public double ohmsPerMetreOfCircularMils(double circularMils) {
+    return resistivityOhmSquareMillimetresPerMetre
+        / (circularMils * SQUARE_MILLIMETRES_PER_CIRCULAR_MIL);
+  }
+
+  /** How many times its resistance at 20 °C copper has at another temperature. */
+  public double timesAt(double celsius) {
+    return 1 + temperatureCoefficientPerKelvin * (celsius - REFERENCE_CELSIUS);
+  }
+
+  /** The standard sizes of the tables, American or metric, finest first. */
+  public List<Gauge> sizesLike(Gauge gauge) {
+    return gauge instanceof Gauge.Awg
+        ? squareMillimetresOfAwg.keySet().stream()
+            .sorted(Comparator.reverseOrder())
+            .map(number -> (Gauge) new Gauge.Awg(number))
+            .toList()
+        : ohmsPerMetreOfSize.keySet().stream()
+            .sorted()
+            .map(size -> (Gauge) new Gauge.SquareMillimetres(size))
+            .toList();
   }
 
   /**

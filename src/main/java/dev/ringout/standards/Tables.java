@@ -27,7 +27,8 @@ public final class Tables {
           Map.entry("strip-lengths", List.of("contact")),
           Map.entry("designators", List.of("letters")),
           Map.entry("colour-codes", List.of("digit", "colour")),
-          Map.entry("wire-types", List.of("type", "awg")));
+          Map.entry("wire-types", List.of("type", "awg")),
+          Map.entry("wire-resistance", List.of("type", "awg")));
 
   private final Map<String, List<Entry>> own;
 

@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.standards.ContactSizes;
 import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.PublishedTable;
+import dev.ringout.standards.Tables;
+import dev.ringout.standards.WireOhms;
 import dev.ringout.units.Gauge;
+import dev.ringout.units.OhmsRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -95,6 +98,66 @@ class PublishedValuesTest {
   }
 
   /**
+   * Source: NBS Handbook 100 (1966), copper wire at 20 °C, ohms per 1000 ft of the rounded
+   * diameters of ASTM B258: figures read second-hand for AWG 20, 22 and 26 in a table at
+   * gradllc.com/wire.htm, the others computed from rounded diameters that are from memory. Rounding
+   * a diameter to a tenth of a mil moves the resistance of fine wire by up to 0.7 %.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "20,10.13",
+    "22,16.20",
+    "26,41.02",
+    "24,25.67",
+    "18,6.386",
+    "16,4.019",
+    "14,2.524",
+    "12,1.589",
+    "10,0.9988"
+  })
+  void resistance_by_gauge_agrees_with_the_copper_wire_tables(int gauge, double ohmsPer1000Feet) {
+    double ohms = copper.ohmsPerMetre(new Gauge.Awg(gauge), 20).orElseThrow() * METRES_PER_1000_FT;
+    assertEquals(ohmsPer1000Feet, ohms, ohmsPer1000Feet * 0.007);
+  }
+
+  /**
+   * Source: FAA AC 43.13-1B CHG 1 table 11-9, ohms per 1000 ft of finished tin-coated wire at 20
+   * °C: the most that a wire of its type may have; the copper alone has less.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "22,16.20", "20,9.88", "18,6.23", "16,4.81", "14,3.06", "12,2.02", "10,1.26", "8,0.70",
+    "6,0.44", "4,0.28", "2,0.18", "1,0.15", "0,0.12", "-1,0.09", "-2,0.07", "-3,0.06"
+  })
+  void the_most_that_a_wire_type_may_have_is_the_faa_s(int gauge, double ohmsPer1000Feet) {
+    WireOhms wires = WireOhms.of(copper, Tables.published());
+    OhmsRange metre =
+        wires.perMetre(new Gauge.Awg(gauge), "M22759/16-" + gauge + "-9", 20).orElseThrow();
+    assertEquals(ohmsPer1000Feet, metre.highOhms() * METRES_PER_1000_FT, gauge > 9 ? 1e-9 : 0.0051);
+    assertTrue(metre.lowOhms() < metre.highOhms());
+    assertTrue(metre.lowOhms() > metre.highOhms() * 0.8, "its copper is most of it");
+  }
+
+  /**
+   * Source: ASTM B496-04, the standard increment of mass and resistance for stranding is 2 %; IEC
+   * 60228 table 3: 20.0 ohms per km for 1 mm² of class 5, coated.
+   */
+  @Test
+  void a_stranded_wire_may_have_two_percent_more_and_a_metric_one_what_its_class_allows() {
+    WireOhms wires = WireOhms.of(copper, Tables.published());
+    double solid = copper.ohmsPerMetre(new Gauge.Awg(18), 20).orElseThrow();
+    for (String type : new String[] {"stranded hook-up", "19/30", "7x26 PVC"}) {
+      OhmsRange metre = wires.perMetre(new Gauge.Awg(18), type, 20).orElseThrow();
+      assertEquals(1.02 * solid, metre.highOhms(), 1e-12, type);
+      assertEquals(solid, metre.lowOhms(), 1e-12, type);
+    }
+    assertEquals(solid, wires.perMetre(new Gauge.Awg(18), "", 20).orElseThrow().highOhms(), 1e-12);
+    OhmsRange metric = wires.perMetre(new Gauge.SquareMillimetres(1), "H05V-K", 20).orElseThrow();
+    assertEquals(0.0200, metric.highOhms(), 1e-9);
+    assertEquals(0.01724, metric.lowOhms(), 1e-5);
+  }
+
+  /**
    * Source: SAE AS39029/56 and /58 as tabulated for MIL-DTL-38999 series III (standard contact
    * tables, pages 17 and 18 of a catalogue, read second-hand in public data sets): size 22D takes
    * AWG 28 to 22, size 20 takes 24 to 20, size 16 takes 20 to 16, size 12 takes 14 to 12.
@@ -125,7 +188,14 @@ class PublishedValuesTest {
   void every_published_table_names_its_source() {
     for (String table :
         new String[] {
-          "awg.csv", "copper.csv", "metric-conductors.csv", "contact-sizes.csv", "cautions.csv"
+          "awg.csv",
+          "copper.csv",
+          "metric-conductors.csv",
+          "contact-sizes.csv",
+          "cautions.csv",
+          "wire-resistance.csv",
+          "stranding.csv",
+          "switch-contacts.csv"
         }) {
       assertTrue(PublishedTable.load(CopperWire.class, table).citation().length() > 20, table);
     }

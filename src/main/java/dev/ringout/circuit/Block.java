@@ -1,0 +1,164 @@
+package dev.ringout.circuit;
+
+import dev.ringout.units.OhmsRange;
+import java.util.HashMap;
+import java.util.Map;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.data.DMatrixSparseCSC;
+import org.ejml.data.DMatrixSparseTriplet;
+import org.ejml.interfaces.linsol.LinearSolverSparse;
+import org.ejml.ops.DConvertMatrixStruct;
+import org.ejml.sparse.FillReducing;
+import org.ejml.sparse.csc.CommonOps_DSCC;
+import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
+
+/**
+ * Points of one net that are joined by loops: no single point's loss would part them. The first
+ * point is the block's way to the net's root.
+ *
+ * <p>Between two points the resistance is (e_a − e_b)ᵀ L⁻¹ (e_a − e_b), L being the Laplacian of
+ * the conductances with the first point's row and column left out (Kirchhoff; D. J. Klein and M.
+ * Randić, "Resistance distance", Journal of Mathematical Chemistry 12, 1993). L is factored once
+ * for the least and once for the greatest resistances; a resistance never falls when one of its
+ * conductors' rises (Rayleigh), so these give the ends of the range.
+ */
+final class Block {
+  /** Joints without any resistance are given this little, that L stays finite. */
+  private static final double LEAST_OHMS = 1e-6;
+
+  /** Up to so many points, columns of the inverse are kept. */
+  private static final int MOST_POINTS_KEPT = 512;
+
+  private final int size;
+  private final int[] conductors;
+  private final int[] from;
+  private final int[] to;
+  private final OhmsRange[] ohms;
+  private final Map<Integer, Integer> rowOf = new HashMap<>();
+  private final boolean known;
+  private final Factored[] factored = new Factored[2];
+
+  /**
+   * A block.
+   *
+   * @param points its points by any numbering, the way to the root first
+   * @param from for each conductor the place of one end among the points
+   * @param to for each conductor the place of the other
+   */
+  Block(int[] points, int[] conductors, int[] from, int[] to, OhmsRange[] ohms) {
+    this.size = points.length;
+    this.conductors = conductors;
+    this.from = from;
+    this.to = to;
+    this.ohms = ohms;
+    boolean all = true;
+    for (OhmsRange one : ohms) {
+      all &= one.isKnown();
+    }
+    this.known = all;
+    for (int i = 0; i < points.length; i++) {
+      rowOf.put(points[i], i);
+    }
+  }
+
+  /** Whether every conductor's resistance is known. */
+  boolean isKnown() {
+    return known;
+  }
+
+  /** The conductors, by the numbers that they were given with. */
+  int[] conductors() {
+    return conductors;
+  }
+
+  private int row(int point) {
+    Integer row = rowOf.get(point);
+    if (row == null) {
+      throw new IllegalArgumentException("no point of this block: " + point);
+    }
+    return row;
+  }
+
+  /** The resistance between two points of the block. */
+  OhmsRange between(int one, int other) {
+    if (one == other) {
+      return OhmsRange.NONE;
+    }
+    return known
+        ? new OhmsRange(
+            factored(false).ohms(row(one), row(other)), factored(true).ohms(row(one), row(other)))
+        : OhmsRange.ANY;
+  }
+
+  private Factored factored(boolean high) {
+    int which = high ? 1 : 0;
+    if (factored[which] == null) {
+      factored[which] = new Factored(laplacian(high));
+    }
+    return factored[which];
+  }
+
+  private DMatrixSparseCSC laplacian(boolean high) {
+    int rows = size - 1;
+    DMatrixSparseTriplet entries = new DMatrixSparseTriplet(rows, rows, 4 * conductors.length);
+    for (int i = 0; i < conductors.length; i++) {
+      double siemens = 1 / Math.max(LEAST_OHMS, high ? ohms[i].highOhms() : ohms[i].lowOhms());
+      int a = from[i] - 1;
+      int b = to[i] - 1;
+      if (a >= 0) {
+        entries.addItem(a, a, siemens);
+      }
+      if (b >= 0) {
+        entries.addItem(b, b, siemens);
+      }
+      if (a >= 0 && b >= 0) {
+        entries.addItem(a, b, -siemens);
+        entries.addItem(b, a, -siemens);
+      }
+    }
+    DMatrixSparseCSC matrix = DConvertMatrixStruct.convert(entries, (DMatrixSparseCSC) null);
+    matrix.sortIndices(null);
+    CommonOps_DSCC.duplicatesAdd(matrix, null);
+    return matrix;
+  }
+
+  /** One factored Laplacian and the columns of its inverse that were asked for. */
+  private static final class Factored {
+    private final LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> solver =
+        LinearSolverFactory_DSCC.cholesky(FillReducing.NONE);
+    private final int size;
+    private final Map<Integer, double[]> columns = new HashMap<>();
+
+    Factored(DMatrixSparseCSC laplacian) {
+      this.size = laplacian.numRows;
+      if (!solver.setA(laplacian)) {
+        throw new IllegalStateException("a block in which something is not joined");
+      }
+    }
+
+    double ohms(int one, int other) {
+      if (one == 0 || other == 0) {
+        int point = Math.max(one, other) - 1;
+        return column(point)[point];
+      }
+      double[] a = column(one - 1);
+      double[] b = column(other - 1);
+      return a[one - 1] + b[other - 1] - a[other - 1] - b[one - 1];
+    }
+
+    private double[] column(int index) {
+      double[] kept = columns.get(index);
+      if (kept != null) {
+        return kept;
+      }
+      DMatrixRMaj amperes = new DMatrixRMaj(size, 1);
+      amperes.set(index, 0, 1);
+      DMatrixRMaj volts = new DMatrixRMaj(size, 1);
+      solver.solve(amperes, volts);
+      if (size < MOST_POINTS_KEPT) {
+        columns.put(index, volts.data);
+      }
+      return volts.data;
+    }
+  }
+}

@@ -1,0 +1,57 @@
+package dev.ringout.circuit;
+
+import dev.ringout.harness.Limits;
+import dev.ringout.harness.Wire;
+import dev.ringout.standards.WireOhms;
+import dev.ringout.units.OhmsRange;
+import java.util.Optional;
+
+/**
+ * What each conductor may add to a reading, at one temperature.
+ *
+ * <ul>
+ *   <li>A wire: its copper by gauge, type and length, less the tolerance, to the most that its type
+ *       allows and two contacts, plus the tolerance. Nothing is known without gauge and length.
+ *   <li>A link: nothing to two contacts, plus the tolerance.
+ *   <li>A closed switch contact: nothing to the limit {@code switch contact}.
+ * </ul>
+ */
+final class ConductorOhms {
+  private final Limits limits;
+  private final WireOhms wires;
+  private final double celsius;
+
+  ConductorOhms(Limits limits, WireOhms wires, double celsius) {
+    this.limits = limits;
+    this.wires = wires;
+    this.celsius = celsius;
+  }
+
+  OhmsRange of(Conductor conductor) {
+    if (conductor instanceof Conductor.OfContact) {
+      return new OhmsRange(0, limits.switchContactOhms());
+    }
+    double share = limits.tolerancePercent() / 100;
+    double ends = 2 * limits.contactOhms();
+    if (!(conductor instanceof Conductor.OfWire wire)) {
+      return new OhmsRange(0, ends * (1 + share));
+    }
+    return copper(wire.wire())
+        .map(
+            copper ->
+                new OhmsRange(
+                    Math.max(0, copper.lowOhms() * (1 - share)),
+                    (copper.highOhms() + ends) * (1 + share)))
+        .orElse(OhmsRange.ANY);
+  }
+
+  private Optional<OhmsRange> copper(Wire wire) {
+    if (wire.gauge().isEmpty() || wire.length().isEmpty()) {
+      return Optional.empty();
+    }
+    double metres = wire.length().get().metres();
+    return wires
+        .perMetre(wire.gauge().get(), wire.type(), celsius)
+        .map(one -> new OhmsRange(one.lowOhms() * metres, one.highOhms() * metres));
+  }
+}

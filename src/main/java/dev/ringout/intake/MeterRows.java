@@ -1,0 +1,111 @@
+package dev.ringout.intake;
+
+import dev.ringout.intake.Settings.Setting;
+import dev.ringout.readings.Meter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The rows of a job sheet about the meter: {@code lead null}, {@code meter accuracy}, {@code meter
+ * resolution}, and the {@code temperature} of the wires.
+ */
+final class MeterRows {
+  private static final List<String> NULLED = List.of("nulled", "zeroed", "yes", "done");
+  private static final Pattern PERCENT = Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*%");
+  private static final Pattern DIGITS =
+      Pattern.compile(
+          "(\\d+(?:[.,]\\d+)?)\\s*(?:digits?|dgts?|counts?|d)\\b", Pattern.CASE_INSENSITIVE);
+  private static final Pattern OHMS =
+      Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*([mµμkM]?\\s*(?:Ω|\u2126|ohms?))");
+  private static final Pattern DEGREES =
+      Pattern.compile(
+          "([+-]?\\d+(?:[.,]\\d+)?)\\s*(?:°|deg\\.?)?\\s*([CF]?)", Pattern.CASE_INSENSITIVE);
+
+  private static final double COLDEST_CELSIUS = -60;
+  private static final double HOTTEST_CELSIUS = 200;
+
+  private final Settings settings;
+
+  private MeterRows(Settings settings) {
+    this.settings = settings;
+  }
+
+  static Meter read(Settings settings) {
+    return new MeterRows(settings).read();
+  }
+
+  private Meter read() {
+    Optional<Setting> accuracy = given("meter accuracy");
+    double share = accuracy.map(one -> amount(PERCENT, one.value())).orElse(0.0) / 100;
+    double digits = accuracy.map(one -> amount(DIGITS, one.value())).orElse(0.0);
+    double ohms = accuracy.map(MeterRows::ohms).orElse(0.0);
+    if (share + digits + ohms == 0) {
+      accuracy.ifPresent(
+          one ->
+              one.entry()
+                  .error(
+                      Settings.VALUE.name(),
+                      "\""
+                          + one.value()
+                          + "\" is no accuracy; expected one such as 0.5 % + 2 digits, or 1 % + 3 mΩ",
+                      ""));
+    }
+    return new Meter(leads(), celsius(), share, digits, ohms, settings.ohms("meter resolution"));
+  }
+
+  private Optional<Setting> given(String name) {
+    return settings.find(name).filter(one -> !one.value().isEmpty());
+  }
+
+  private OptionalDouble leads() {
+    Optional<Setting> leads = given("lead null");
+    boolean nulled =
+        leads.isPresent() && NULLED.contains(leads.get().value().toLowerCase(Locale.ROOT));
+    return nulled ? OptionalDouble.of(0) : settings.ohms("lead null");
+  }
+
+  private static double amount(Pattern pattern, String text) {
+    Matcher found = pattern.matcher(text);
+    return found.find() ? Double.parseDouble(found.group(1).replace(',', '.')) : 0;
+  }
+
+  private static double ohms(Setting accuracy) {
+    Matcher found = OHMS.matcher(accuracy.value());
+    if (!found.find()) {
+      return 0;
+    }
+    return OhmsCell.ohms(found.group(1), found.group(2)).value().orElse(0.0);
+  }
+
+  /** A temperature that can't be understood is a remark of the operator's, not an error. */
+  private OptionalDouble celsius() {
+    Optional<Setting> temperature = given("temperature");
+    if (temperature.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    String text = Blanks.strip(temperature.get().value() + " " + temperature.get().unit());
+    Matcher degrees = DEGREES.matcher(text);
+    if (degrees.matches()) {
+      double number = Double.parseDouble(degrees.group(1).replace(',', '.'));
+      double celsius = degrees.group(2).equalsIgnoreCase("F") ? (number - 32) * 5 / 9 : number;
+      if (celsius >= COLDEST_CELSIUS && celsius <= HOTTEST_CELSIUS) {
+        return OptionalDouble.of(celsius);
+      }
+    }
+    temperature
+        .get()
+        .entry()
+        .warning(
+            Settings.VALUE.name(),
+            "\""
+                + text
+                + "\" is no temperature that is read here (20 °C, 68 °F); that of the harness file"
+                + " stands",
+            "");
+    return OptionalDouble.empty();
+  }
+}
