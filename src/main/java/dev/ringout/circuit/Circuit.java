@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.jgrapht.Graph;
 import org.jgrapht.graph.Multigraph;
 
@@ -114,6 +115,18 @@ public final class Circuit {
   /** The point at which a wire's end is listed. */
   public int at(int wire, Wire.End end) {
     return end == Wire.End.FROM ? from[wire] : to[wire];
+  }
+
+  /** The conductors that are contacts of a switch. */
+  public int[] contactsOf(Switch one) {
+    int first = conductors.size() - contacts();
+    return IntStream.range(first, conductors.size())
+        .filter(c -> ((Conductor.OfContact) conductors.get(c)).contact().ref().equals(one.ref()))
+        .toArray();
+  }
+
+  private int contacts() {
+    return harness.switches().stream().mapToInt(one -> one.contacts().size()).sum();
   }
 
   /** The part of a number. */

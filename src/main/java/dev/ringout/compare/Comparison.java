@@ -50,8 +50,8 @@ public record Comparison(
         replaced.add(new Replaced(judged, standing.get(), saysOtherwise(judged, standing.get())));
       }
     }
-    return new Comparison(
-        List.copyOf(inForce), List.copyOf(replaced), Contradictions.find(circuit, inForce));
+    List<Judged> paired = List.copyOf(DiodePairs.judge(circuit, inForce));
+    return new Comparison(paired, List.copyOf(replaced), Contradictions.find(circuit, paired));
   }
 
   private static boolean saysOtherwise(Judged earlier, Judged later) {

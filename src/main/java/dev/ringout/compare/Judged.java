@@ -26,6 +26,12 @@ public record Judged(
     JoinLimit limit,
     String why) {
 
+  /** The same reading with another verdict. */
+  Judged as(Observed otherObserved, Outcome otherOutcome, String otherWhy) {
+    return new Judged(
+        reading, probing, expected, otherObserved, otherOutcome, value, seen, limit, otherWhy);
+  }
+
   /** Whether it shows its two sides joined as they should be. */
   boolean provesJoin() {
     return reading.kind() == Reading.Kind.CONTINUITY

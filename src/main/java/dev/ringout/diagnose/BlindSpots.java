@@ -3,6 +3,8 @@ package dev.ringout.diagnose;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
+import dev.ringout.compare.Comparison;
+import dev.ringout.compare.DiodePairs;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
@@ -28,10 +30,12 @@ final class BlindSpots {
     this.circuit = circuit;
   }
 
-  static List<String> of(Circuit circuit) {
+  static List<String> of(Circuit circuit, Comparison comparison) {
     BlindSpots spots = new BlindSpots(circuit);
     spots.wiresOfOneNet();
     spots.equalWindings();
+    spots.diodes(DiodePairs.shown(circuit, comparison.inForce()));
+    spots.partsWithoutValue();
     spots.splitPairs();
     return List.copyOf(spots.found);
   }
@@ -105,6 +109,45 @@ final class BlindSpots {
                     .collect(Collectors.joining(", "))));
       }
     }
+  }
+
+  /** A diode is seen by two readings with nothing in parallel. */
+  private void diodes(Set<Integer> shown) {
+    List<String> unseen = new ArrayList<>();
+    for (int i = 0; i < circuit.harness().parts().size(); i++) {
+      if (circuit.part(i).kind() == Part.Kind.DIODE && !shown.contains(i)) {
+        unseen.add(circuit.part(i).ref());
+      }
+    }
+    if (!unseen.isEmpty()) {
+      found.add(
+          Text.of(
+              "no pair of readings, one each way and with nothing in parallel, shows %s: reversed or missing, no reading here would show it; lift one lead and read both ways",
+              some(unseen, "the diode ", "the diodes ")));
+    }
+  }
+
+  /** What has no ohms to compare with: present or missing, most readings look alike. */
+  private void partsWithoutValue() {
+    List<String> unknown = new ArrayList<>();
+    for (Part part : circuit.harness().parts()) {
+      if (part.kind() != Part.Kind.DIODE && part.ohms().isEmpty()) {
+        unknown.add(part.label());
+      }
+    }
+    if (!unknown.isEmpty()) {
+      found.add(
+          Text.of(
+              "no ohms are listed for %s: missing or wrong, no reading here would show it",
+              some(unknown, "the ", "the ")));
+    }
+  }
+
+  private static String some(List<String> names, String one, String several) {
+    List<String> shown = names.subList(0, Math.min(names.size(), MOST_NAMED));
+    String more =
+        names.size() > MOST_NAMED ? Text.of(" and %d more", names.size() - MOST_NAMED) : "";
+    return (names.size() == 1 ? one : several) + String.join(", ", shown) + more;
   }
 
   private void splitPairs() {

@@ -9,6 +9,7 @@ import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Observed;
 import dev.ringout.harness.Part;
+import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -44,7 +45,8 @@ final class Candidates {
     Expected predicted = evidence.predict(judged, nets, slips);
     Set<Slip> found = new LinkedHashSet<>();
     if (predicted instanceof ThroughParts parts) {
-      parts.parts().forEach(part -> found.add(new Slip.FaultyPart(part)));
+      parts.parts().forEach(part -> partNotAsListed(part, judged, slips, found));
+      leadsAtValuesElsewhere(parts, nets, slips, found);
       if (judged.observed() == Observed.APART || judged.observed() == Observed.RESISTIVE) {
         cutWaysToParts(judged, parts, nets, found);
       }
@@ -53,13 +55,130 @@ final class Candidates {
       }
     } else if (predicted instanceof Apart) {
       if (judged.expected() instanceof ThroughParts parts) {
-        parts.parts().forEach(part -> found.add(new Slip.FaultyPart(part)));
+        parts.parts().forEach(part -> partNotAsListed(part, judged, slips, found));
+      }
+      if (judged.observed() == Observed.RESISTIVE) {
+        partElsewhere(judged, nets, slips, found);
+      } else {
+        contactsThatJoin(judged, nets, found);
       }
       join(judged, nets, suspects, found);
     } else {
       cut(nets.way(judged.probing().from(), otherSide(judged)), nets, found);
     }
     return found;
+  }
+
+  private void partNotAsListed(int number, Judged judged, List<Slip> slips, Set<Slip> found) {
+    if (isAltered(number, slips)) {
+      return;
+    }
+    Part part = circuit.part(number);
+    int from = circuit.index(part.from());
+    int to = circuit.index(part.to());
+    found.add(new Slip.FaultyPart(number, PartFault.OTHER_VALUE, from, to));
+    if (judged.observed() != Observed.JOINED) {
+      found.add(new Slip.FaultyPart(number, PartFault.MISSING, from, to));
+      if (part.kind() == Part.Kind.DIODE) {
+        found.add(new Slip.FaultyPart(number, PartFault.REVERSED, to, from));
+      }
+    }
+  }
+
+  private static boolean isAltered(int part, List<Slip> slips) {
+    return slips.stream()
+        .anyMatch(slip -> slip instanceof Slip.FaultyPart faulty && faulty.part() == part);
+  }
+
+  /** A part whose value was read where nothing is listed, one of its leads being there. */
+  private void partElsewhere(Judged judged, SlippedNets nets, List<Slip> slips, Set<Slip> found) {
+    if (!judged.probing().isPair()) {
+      return;
+    }
+    int one = judged.probing().from()[0];
+    int other = judged.probing().to()[0];
+    for (int number = 0; number < circuit.harness().parts().size(); number++) {
+      Part part = circuit.part(number);
+      if (isAltered(number, slips) || !PartValues.mayBe(part, judged, circuit)) {
+        continue;
+      }
+      int from = circuit.index(part.from());
+      int to = circuit.index(part.to());
+      for (int[] probes : new int[][] {{one, other}, {other, one}}) {
+        if (nets.groupOf(from) == nets.groupOf(probes[0])) {
+          leadAt(number, from, near(to, probes[1], nets), found);
+        }
+        if (nets.groupOf(to) == nets.groupOf(probes[0])) {
+          leadAt(number, near(from, probes[1], nets), to, found);
+        }
+      }
+    }
+  }
+
+  /** A part that is not read where it is listed, but where its value was read instead. */
+  private void leadsAtValuesElsewhere(
+      ThroughParts parts, SlippedNets nets, List<Slip> slips, Set<Slip> found) {
+    for (Judged elsewhere : evidence.valuesOfParts()) {
+      Set<Slip> there = new LinkedHashSet<>();
+      partElsewhere(elsewhere, nets, slips, there);
+      there.stream()
+          .filter(slip -> parts.parts().contains(((Slip.FaultyPart) slip).part()))
+          .forEach(found::add);
+    }
+  }
+
+  private static void leadAt(int part, int from, int to, Set<Slip> found) {
+    found.add(new Slip.FaultyPart(part, PartFault.OTHER_POINTS, from, to));
+  }
+
+  /** The point of a probed net at which a lead that belongs elsewhere is likeliest. */
+  private int near(int listed, int probed, SlippedNets nets) {
+    int nearest = probed;
+    int least = Integer.MAX_VALUE;
+    for (int point : nets.pointsOf(nets.groupOf(probed))) {
+      if (neighbours.sameItem(point, listed) && neighbours.distance(point, listed) < least) {
+        least = neighbours.distance(point, listed);
+        nearest = point;
+      }
+    }
+    return nearest;
+  }
+
+  /** Switches that would join two sides, were one of their contacts closed when it should not. */
+  private void contactsThatJoin(Judged judged, SlippedNets nets, Set<Slip> found) {
+    if (!judged.probing().isPair()) {
+      return;
+    }
+    int one = nets.groupOf(judged.probing().from()[0]);
+    int other = nets.groupOf(judged.probing().to()[0]);
+    for (int which = 0; which < circuit.harness().switches().size(); which++) {
+      for (int contact : circuit.contactsOf(circuit.harness().switches().get(which))) {
+        int from = nets.groupOf(circuit.from(contact));
+        int to = nets.groupOf(circuit.to(contact));
+        if ((from == one && to == other) || (from == other && to == one)) {
+          found.add(new Slip.FaultySwitch(which, SwitchFault.WELDED, "", contact));
+          switchNotAsListed(which, found);
+        }
+      }
+    }
+  }
+
+  private void switchNotAsListed(int which, Set<Slip> found) {
+    Switch one = circuit.harness().switches().get(which);
+    for (String position : one.states()) {
+      found.add(new Slip.FaultySwitch(which, SwitchFault.STUCK, position, Nets.NONE));
+    }
+    if (one.states().size() == 2) {
+      found.add(new Slip.FaultySwitch(which, SwitchFault.OTHER_WAY, "", Nets.NONE));
+    }
+  }
+
+  private void contactThatDoesNotMake(Conductor.OfContact contact, Set<Slip> found) {
+    for (int which = 0; which < circuit.harness().switches().size(); which++) {
+      if (circuit.harness().switches().get(which).ref().equals(contact.contact().ref())) {
+        switchNotAsListed(which, found);
+      }
+    }
   }
 
   private IntPredicate otherSide(Judged judged) {
@@ -96,6 +215,9 @@ final class Candidates {
   private void cut(List<Integer> way, SlippedNets nets, Set<Slip> found) {
     for (int conductor : way) {
       found.add(new Slip.Missing(conductor));
+      if (circuit.conductors().get(conductor) instanceof Conductor.OfContact contact) {
+        contactThatDoesNotMake(contact, found);
+      }
       if (circuit.conductors().get(conductor) instanceof Conductor.OfWire) {
         for (Wire.End end : Wire.End.values()) {
           int at = nets.end(conductor, end);

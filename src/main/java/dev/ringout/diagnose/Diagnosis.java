@@ -41,6 +41,10 @@ public record Diagnosis(
         comparison.failing().stream().filter(judged -> !explained.contains(judged)).toList();
     List<NextReading> next = new NextReadings(circuit, comparison, coverage, wiring, faults).list();
     return new Diagnosis(
-        List.copyOf(faults), unexplained, BlindSpots.of(circuit), next, wiring.isComplete());
+        List.copyOf(faults),
+        unexplained,
+        BlindSpots.of(circuit, comparison),
+        next,
+        wiring.isComplete());
   }
 }

@@ -17,6 +17,7 @@ import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Measured;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -27,11 +28,15 @@ final class Evidence {
   private final Circuit circuit;
   private final Predictor predictor;
   private final Map<SwitchState, Map<Integer, List<Judged>>> byNet = new HashMap<>();
+  private final Set<Judged> valuesOfParts = new HashSet<>();
 
   Evidence(Circuit circuit, Predictor predictor, List<Judged> inForce) {
     this.circuit = circuit;
     this.predictor = predictor;
     for (Judged judged : inForce) {
+      if (PartValues.isOfAPart(judged, circuit)) {
+        valuesOfParts.add(judged);
+      }
       if (says(judged)) {
         Map<Integer, List<Judged>> ofState =
             byNet.computeIfAbsent(judged.reading().state(), state -> new HashMap<>());
@@ -62,7 +67,7 @@ final class Evidence {
   }
 
   SlippedNets nets(List<Slip> slips, SwitchState state) {
-    return new SlippedNets(circuit, circuit.in(state), slips);
+    return new SlippedNets(circuit, state, slips);
   }
 
   Expected predict(Judged judged, SlippedNets nets, List<Slip> slips) {
@@ -78,16 +83,17 @@ final class Evidence {
     return predictor.expect(probing, circuit.in(probing.state()), nets, altered(slips));
   }
 
-  private Map<Integer, AlteredPart> altered(List<Slip> slips) {
+  Map<Integer, AlteredPart> altered(List<Slip> slips) {
     Map<Integer, AlteredPart> altered = new HashMap<>();
     for (Slip slip : slips) {
       if (slip instanceof Slip.FaultyPart one) {
-        altered.put(
-            one.part(),
-            new AlteredPart(
-                How.ANY_VALUE,
-                circuit.index(circuit.part(one.part()).from()),
-                circuit.index(circuit.part(one.part()).to())));
+        How how =
+            switch (one.how()) {
+              case MISSING -> How.MISSING;
+              case OTHER_VALUE -> How.ANY_VALUE;
+              case REVERSED, OTHER_POINTS -> How.AT_THESE_POINTS;
+            };
+        altered.put(one.part(), new AlteredPart(how, one.from(), one.to()));
       }
     }
     return altered;
@@ -124,10 +130,14 @@ final class Evidence {
   private Set<Integer> touchedNets(SlippedNets nets, List<Slip> slips, SwitchState state) {
     Set<Integer> touched = new LinkedHashSet<>(nets.affectedNets());
     Nets listed = circuit.in(state);
-    for (int part : altered(slips).keySet()) {
-      touched.add(listed.of(circuit.index(circuit.part(part).from())));
-      touched.add(listed.of(circuit.index(circuit.part(part).to())));
-    }
+    altered(slips)
+        .forEach(
+            (part, now) -> {
+              touched.add(listed.of(circuit.index(circuit.part(part).from())));
+              touched.add(listed.of(circuit.index(circuit.part(part).to())));
+              touched.add(listed.of(now.from()));
+              touched.add(listed.of(now.to()));
+            });
     // A part carries a change of its net on to the nets behind it.
     for (int net : List.copyOf(touched)) {
       for (int part : listed.partsAt(net)) {
@@ -138,25 +148,26 @@ final class Evidence {
     return touched;
   }
 
+  /** Values that were read where nothing is listed, and that some part of the unit has. */
+  Set<Judged> valuesOfParts() {
+    return valuesOfParts;
+  }
+
   /** Whether a reading is what the prediction says. */
-  static boolean agrees(Judged judged, Expected predicted) {
-    Measured measured = judged.reading().measured();
+  private boolean agrees(Judged judged, Expected predicted) {
     boolean throughPartsAsListed =
         judged.expected() instanceof ThroughParts
             && judged.outcome() == Outcome.CONFORMS
             && judged.observed() != Observed.APART;
     if (predicted instanceof ThroughParts parts) {
-      if (measured instanceof Measured.Value value && value.ohms() < 1e12) {
-        return parts.allows(judged.seen())
-            || (judged.observed() == Observed.APART && Double.isInfinite(parts.highOhms()));
-      }
-      return judged.observed() == Observed.JOINED
-          ? parts.lowOhms() <= judged.limit().ohms()
-          : Double.isInfinite(parts.highOhms())
-              || (judged.expected() instanceof ThroughParts
-                  && judged.outcome() == Outcome.CONFORMS);
+      return agrees(judged, parts);
     }
-    if (throughPartsAsListed) {
+    boolean valueOfAPart =
+        valuesOfParts.contains(judged)
+            || (judged.expected() instanceof ThroughParts
+                && judged.observed() == Observed.RESISTIVE);
+    if (throughPartsAsListed || (valueOfAPart && predicted instanceof Apart)) {
+      // A value was read, and with nothing between the sides there is none.
       return false;
     }
     boolean joined = predicted instanceof Joined;
@@ -167,5 +178,26 @@ final class Evidence {
       case RESISTIVE -> joined == (judged.expected() instanceof Joined);
       case UNKNOWN -> judged.outcome() != Outcome.PART_VALUE;
     };
+  }
+
+  private static boolean agrees(Judged judged, ThroughParts predicted) {
+    Measured measured = judged.reading().measured();
+    if (measured instanceof Measured.Word) {
+      return judged.observed() == Observed.JOINED
+          ? predicted.lowOhms() <= judged.limit().ohms()
+          : predicted.mayBeOpen() || judged.outcome() == Outcome.CONFORMS;
+    }
+    if (judged.observed() == Observed.APART) {
+      // What should conduct and does not is no part that may or may not.
+      return judged.outcome() == Outcome.PART_VALUE
+          ? Double.isInfinite(predicted.lowOhms())
+          : predicted.mayBeOpen();
+    }
+    if (measured instanceof Measured.Value) {
+      return predicted.allows(judged.seen());
+    }
+    return judged.observed() == Observed.JOINED
+        ? predicted.lowOhms() <= judged.limit().ohms()
+        : predicted.mayBeOpen();
   }
 }

@@ -4,6 +4,7 @@ import dev.ringout.circuit.Conductor;
 import dev.ringout.compare.Judged;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
+import dev.ringout.harness.Switch;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -92,16 +93,28 @@ public sealed interface Fault {
   /**
    * A part does not read as listed.
    *
+   * @param points where its two ends are
    * @param lowOhms the least it should read
    * @param highOhms the most; may be infinite
    */
   record WrongPart(
       Finding finding,
       Part part,
+      PartFault how,
       List<Point> points,
       double lowOhms,
       double highOhms,
       String measured)
+      implements Fault {}
+
+  /**
+   * A switch or relay does not close what it should.
+   *
+   * @param position where it is stuck; else empty
+   * @param points the ends of its contacts that are shown wrong
+   */
+  record WrongSwitch(
+      Finding finding, Switch which, SwitchFault how, String position, List<Point> points)
       implements Fault {}
 
   /** The shape of a miswire. */

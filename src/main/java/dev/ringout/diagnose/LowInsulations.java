@@ -51,7 +51,7 @@ final class LowInsulations {
     }
     low.forEach(judged -> faults.add(single(judged)));
     for (Judged judged : comparison.with(Outcome.RESISTIVE)) {
-      if (!(judged.expected() instanceof Joined)) {
+      if (!(judged.expected() instanceof Joined) && !explainedOtherwise.contains(judged)) {
         faults.add(single(judged));
       }
     }

@@ -207,6 +207,13 @@ final class NextReadings {
     } else if (slip instanceof Slip.Bridged bridged) {
       points.add(bridged.one());
       points.add(bridged.other());
+    } else if (slip instanceof Slip.FaultyPart faulty) {
+      points.add(faulty.from());
+      points.add(faulty.to());
+    } else if (slip instanceof Slip.FaultySwitch faulty) {
+      for (int contact : circuit.contactsOf(circuit.harness().switches().get(faulty.which()))) {
+        addEnds(contact, points);
+      }
     }
   }
 

@@ -43,6 +43,9 @@ record Region(List<Judged> failing, List<EquivalenceClass> classes, boolean comp
       ToIntFunction<Explanation> itemsTouched) {
     Map<Object, List<Explanation>> bySignature = new LinkedHashMap<>();
     for (Explanation explanation : result.explanations()) {
+      if (isSaidBetter(explanation, result.explanations())) {
+        continue;
+      }
       List<Explanation> same =
           bySignature.computeIfAbsent(
               signatures.of(explanation, result.explanations()), key -> new ArrayList<>());
@@ -59,6 +62,25 @@ record Region(List<Judged> failing, List<EquivalenceClass> classes, boolean comp
     }
     classes.sort((left, right) -> Double.compare(right.odds(), left.odds()));
     return new Region(failing, List.copyOf(classes), result.complete());
+  }
+
+  /** A part that may read anything is nothing beside the same part missing, reversed or moved. */
+  private static boolean isSaidBetter(Explanation vague, List<Explanation> all) {
+    return all.stream().anyMatch(precise -> isVaguerThan(vague, precise));
+  }
+
+  private static boolean isVaguerThan(Explanation vague, Explanation precise) {
+    List<Slip> only = new ArrayList<>(vague.slips());
+    only.removeAll(precise.slips());
+    List<Slip> instead = new ArrayList<>(precise.slips());
+    instead.removeAll(vague.slips());
+    return vague.slips().size() == precise.slips().size()
+        && only.size() == 1
+        && instead.size() == 1
+        && only.get(0) instanceof Slip.FaultyPart anything
+        && anything.how() == PartFault.OTHER_VALUE
+        && instead.get(0) instanceof Slip.FaultyPart particular
+        && particular.part() == anything.part();
   }
 
   private static double weight(List<Explanation> same) {

@@ -12,15 +12,18 @@ import dev.ringout.diagnose.Region.EquivalenceClass;
 import dev.ringout.diagnose.Search.Explanation;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
+import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -161,7 +164,15 @@ final class RegionFaults {
       return new SlipFact.Bridge(circuit.point(bridged.one()), circuit.point(bridged.other()));
     }
     if (slip instanceof Slip.FaultyPart faulty) {
-      return new SlipFact.BadPart(circuit.part(faulty.part()));
+      return new SlipFact.BadPart(
+          circuit.part(faulty.part()),
+          faulty.how(),
+          circuit.point(faulty.from()),
+          circuit.point(faulty.to()));
+    }
+    if (slip instanceof Slip.FaultySwitch faulty) {
+      return new SlipFact.BadSwitch(
+          switchOf(faulty), faulty.how(), faulty.position(), contactPoints(faulty));
     }
     return new SlipFact.Misplaced(moves(group));
   }
@@ -194,7 +205,11 @@ final class RegionFaults {
           finding, List.of(circuit.point(bridged.one()), circuit.point(bridged.other())));
     }
     if (slip instanceof Slip.FaultyPart faulty) {
-      return wrongPart(circuit.part(faulty.part()), finding);
+      return wrongPart(faulty, finding);
+    }
+    if (slip instanceof Slip.FaultySwitch faulty) {
+      return new Fault.WrongSwitch(
+          finding, switchOf(faulty), faulty.how(), faulty.position(), contactPoints(faulty));
     }
     List<Move> moves = moves(group);
     return new Fault.Miswire(finding, pattern(group, moves), moves, equivalents(group));
@@ -284,7 +299,25 @@ final class RegionFaults {
         && suspects.contains(opened.conductor());
   }
 
-  private Fault wrongPart(Part part, Finding finding) {
+  private Switch switchOf(Slip.FaultySwitch faulty) {
+    return circuit.harness().switches().get(faulty.which());
+  }
+
+  /** The contact that is welded, else every contact of the switch. */
+  private List<Point> contactPoints(Slip.FaultySwitch faulty) {
+    int[] contacts =
+        faulty.how() == SwitchFault.WELDED
+            ? new int[] {faulty.contact()}
+            : circuit.contactsOf(switchOf(faulty));
+    return Arrays.stream(contacts)
+        .flatMap(contact -> IntStream.of(circuit.from(contact), circuit.to(contact)))
+        .distinct()
+        .mapToObj(circuit::point)
+        .toList();
+  }
+
+  private Fault wrongPart(Slip.FaultyPart faulty, Finding finding) {
+    Part part = circuit.part(faulty.part());
     Judged shown = finding.readings().get(0);
     double least = 0;
     double most = Double.POSITIVE_INFINITY;
@@ -295,7 +328,8 @@ final class RegionFaults {
     return new Fault.WrongPart(
         finding,
         part,
-        List.of(part.from(), part.to()),
+        faulty.how(),
+        List.of(circuit.point(faulty.from()), circuit.point(faulty.to())),
         least,
         most,
         shown.reading().measured().text());

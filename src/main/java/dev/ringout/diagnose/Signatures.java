@@ -36,13 +36,7 @@ final class Signatures {
   /** Equal for explanations that no reading could tell apart. */
   Object of(Explanation explanation, List<Explanation> all) {
     List<Object> signature = new ArrayList<>();
-    Set<Integer> faultyParts = new TreeSet<>();
-    for (Slip slip : explanation.slips()) {
-      if (slip instanceof Slip.FaultyPart faulty) {
-        faultyParts.add(faulty.part());
-      }
-    }
-    signature.add(faultyParts);
+    signature.add(evidence.altered(explanation.slips()));
     for (SwitchState state : states) {
       SlippedNets nets = evidence.nets(explanation.slips(), state);
       List<Integer> groups = new ArrayList<>();

@@ -17,6 +17,20 @@ sealed interface Slip {
   /** Two points joined by something that is not listed. */
   record Bridged(int one, int other) implements Slip {}
 
-  /** A part that does not read as listed. */
-  record FaultyPart(int part) implements Slip {}
+  /**
+   * A part that is not as listed.
+   *
+   * @param from where its first end is
+   * @param to where its second end is
+   */
+  record FaultyPart(int part, PartFault how, int from, int to) implements Slip {}
+
+  /**
+   * A switch that does not close what it should in every position.
+   *
+   * @param which its number in the harness
+   * @param position where it is stuck; else empty
+   * @param contact the conductor that is welded; else -1
+   */
+  record FaultySwitch(int which, SwitchFault how, String position, int contact) implements Slip {}
 }

@@ -32,17 +32,28 @@ final class SlipCosts {
 
   /**
    * The least that it can cost to put one net right: no slip mends more than two, so half of the
-   * cheapest that mends two, or the cheapest that mends one.
+   * cheapest that mends two, or the cheapest that mends one; a switch mends two for each contact.
    */
   double leastPerNet() {
     double one = Double.POSITIVE_INFINITY;
     double two = Double.POSITIVE_INFINITY;
+    double many = Double.POSITIVE_INFINITY;
     for (Map.Entry<String, Double> cost : costOf.entrySet()) {
+      if (cost.getKey().startsWith("switch")) {
+        many = Math.min(many, cost.getValue());
+        continue;
+      }
       boolean mendsOne = cost.getKey().startsWith("open") || cost.getKey().startsWith("part");
       one = mendsOne ? Math.min(one, cost.getValue()) : one;
       two = mendsOne ? two : Math.min(two, cost.getValue());
     }
-    return Math.min(one, two / 2);
+    int mostContacts =
+        circuit.harness().switches().stream()
+            .mapToInt(which -> which.contacts().size())
+            .max()
+            .orElse(0);
+    double ofTwo = Math.min(one, two / 2);
+    return mostContacts == 0 ? ofTwo : Math.min(ofTwo, many / (2 * mostContacts));
   }
 
   private String name(Slip slip) {
@@ -65,7 +76,9 @@ final class SlipCosts {
     if (slip instanceof Slip.Bridged bridged) {
       return "bridged " + where(bridged.one(), bridged.other());
     }
-    return "part any";
+    return slip instanceof Slip.FaultySwitch faulty
+        ? "switch " + faulty.how().word()
+        : "part " + ((Slip.FaultyPart) slip).how().word();
   }
 
   private String where(int one, int other) {

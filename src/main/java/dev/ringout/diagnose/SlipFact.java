@@ -3,6 +3,7 @@ package dev.ringout.diagnose;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
+import dev.ringout.harness.Switch;
 import java.util.List;
 
 /** A slip in the trade's own things, for outputs. */
@@ -16,6 +17,10 @@ public sealed interface SlipFact {
   /** Two points are joined by something unlisted. */
   record Bridge(Point one, Point other) implements SlipFact {}
 
-  /** A part does not read as listed. */
-  record BadPart(Part part) implements SlipFact {}
+  /** A part is not as listed; where its ends really are. */
+  record BadPart(Part part, PartFault how, Point from, Point to) implements SlipFact {}
+
+  /** A switch does not work as listed; the position where it is stuck, or the contact welded. */
+  record BadSwitch(Switch which, SwitchFault how, String position, List<Point> contact)
+      implements SlipFact {}
 }

@@ -1,9 +1,12 @@
 package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Partition;
+import dev.ringout.harness.Switch;
+import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -23,8 +26,10 @@ import java.util.function.IntPredicate;
 final class SlippedNets implements Partition {
   private final Circuit circuit;
   private final Nets listed;
+  private final SwitchState state;
   private final Map<Integer, int[]> endsOf = new HashMap<>();
   private final Set<Integer> missing = new HashSet<>();
+  private final Set<Integer> closed = new TreeSet<>();
   private final List<int[]> bridges = new ArrayList<>();
   private final Set<Integer> affectedNets = new TreeSet<>();
   private final Map<Integer, Integer> groupOf = new HashMap<>();
@@ -34,9 +39,10 @@ final class SlippedNets implements Partition {
   /** The mark of an edge that is no conductor but an unlisted bridge. */
   private static final int BRIDGE = -1;
 
-  SlippedNets(Circuit circuit, Nets listed, List<Slip> slips) {
+  SlippedNets(Circuit circuit, SwitchState state, List<Slip> slips) {
     this.circuit = circuit;
-    this.listed = listed;
+    this.listed = circuit.in(state);
+    this.state = state;
     slips.forEach(this::apply);
     regroup();
   }
@@ -57,7 +63,32 @@ final class SlippedNets implements Partition {
       bridges.add(new int[] {one.one(), one.other()});
       affect(one.one());
       affect(one.other());
+    } else if (slip instanceof Slip.FaultySwitch one) {
+      apply(one);
     }
+  }
+
+  private void apply(Slip.FaultySwitch slip) {
+    Switch which = circuit.harness().switches().get(slip.which());
+    for (int contact : circuit.contactsOf(which)) {
+      boolean closes = closes(which, contact, slip);
+      if (closes == listed.isClosed(contact)) {
+        continue;
+      }
+      (closes ? closed : missing).add(contact);
+      affect(circuit.from(contact));
+      affect(circuit.to(contact));
+    }
+  }
+
+  private boolean closes(Switch which, int contact, Slip.FaultySwitch slip) {
+    String closedAt = ((Conductor.OfContact) circuit.conductors().get(contact)).contact().state();
+    String position = state.positionOf(which);
+    return switch (slip.how()) {
+      case WELDED -> contact == slip.contact() || listed.isClosed(contact);
+      case STUCK -> closedAt.equals(slip.position());
+      case OTHER_WAY -> !closedAt.equals(position);
+    };
   }
 
   private void affect(int point) {
@@ -98,6 +129,9 @@ final class SlippedNets implements Partition {
               conductor, end(conductor, Wire.End.FROM), end(conductor, Wire.End.TO), local, joined);
         }
       }
+    }
+    for (int contact : closed) {
+      join(contact, circuit.from(contact), circuit.to(contact), local, joined);
     }
     for (int[] bridge : bridges) {
       join(BRIDGE, bridge[0], bridge[1], local, joined);

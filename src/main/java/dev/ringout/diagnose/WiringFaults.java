@@ -31,7 +31,7 @@ final class WiringFaults {
     List<Judged> consistent =
         comparison.inForce().stream().filter(judged -> !contradictory.contains(judged)).toList();
     this.evidence = new Evidence(circuit, predictor, consistent);
-    List<Judged> failing = consistent.stream().filter(WiringFaults::isOfWiring).toList();
+    List<Judged> failing = consistent.stream().filter(this::isOfWiring).toList();
     Search search = new Search(circuit, evidence, neighbours);
     Signatures signatures = new Signatures(circuit, evidence);
     for (List<Judged> region : Regions.of(circuit, failing)) {
@@ -47,10 +47,11 @@ final class WiringFaults {
     }
   }
 
-  private static boolean isOfWiring(Judged judged) {
+  private boolean isOfWiring(Judged judged) {
     return judged.outcome() == Outcome.OPEN
         || judged.outcome() == Outcome.UNEXPECTED_JOIN
-        || judged.outcome() == Outcome.PART_VALUE;
+        || judged.outcome() == Outcome.PART_VALUE
+        || PartValues.isOfAPart(judged, circuit);
   }
 
   List<Fault> faults() {

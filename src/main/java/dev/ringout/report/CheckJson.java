@@ -13,6 +13,7 @@ import dev.ringout.diagnose.Fault.LowInsulation;
 import dev.ringout.diagnose.Fault.Miswire;
 import dev.ringout.diagnose.Fault.Open;
 import dev.ringout.diagnose.Fault.WrongPart;
+import dev.ringout.diagnose.Fault.WrongSwitch;
 import dev.ringout.diagnose.Move;
 import dev.ringout.diagnose.NextReading;
 import dev.ringout.harness.Harness;
@@ -145,13 +146,21 @@ public final class CheckJson {
     } else if (fault instanceof WrongPart part) {
       Map<String, Object> expected = new LinkedHashMap<>();
       expected.put("min", part.lowOhms());
+      if (Double.isInfinite(part.lowOhms())) {
+        expected.remove("min");
+      }
       if (Double.isFinite(part.highOhms())) {
         expected.put("max", part.highOhms());
       }
       expected.put("unit", "ohm");
       json.put("part", part.part().label());
+      json.put("how", part.how().word());
       json.put("expected", expected);
       json.put("measured", part.measured());
+    } else if (fault instanceof WrongSwitch wrong) {
+      json.put("switch", wrong.which().ref());
+      json.put("how", wrong.how().word());
+      json.put("position", wrong.position());
     }
   }
 

@@ -9,9 +9,13 @@ import dev.ringout.diagnose.Fault.Open;
 import dev.ringout.diagnose.Fault.Pattern;
 import dev.ringout.diagnose.Fault.Shorted;
 import dev.ringout.diagnose.Fault.WrongPart;
+import dev.ringout.diagnose.Fault.WrongSwitch;
 import dev.ringout.diagnose.Move;
 import dev.ringout.diagnose.SlipFact;
+import dev.ringout.diagnose.SwitchFault;
+import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
+import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Numbers;
@@ -68,13 +72,31 @@ final class Sentences {
     if (fault instanceof LowInsulation low) {
       return lowInsulation(low);
     }
-    WrongPart part = (WrongPart) fault;
-    return Text.of(
-        "The %s (%s to %s) reads %s; expected %s.",
-        part.part().label(), part.part().from(), part.part().to(), part.measured(), range(part));
+    if (fault instanceof WrongSwitch wrong) {
+      return capital(badSwitch(wrong.which(), wrong.how(), wrong.position(), wrong.points())) + ".";
+    }
+    return wrongPart((WrongPart) fault);
+  }
+
+  private static String wrongPart(WrongPart fault) {
+    Part part = fault.part();
+    String where = Text.of("The %s (%s to %s)", part.label(), part.from(), part.to());
+    String reads = Text.of("reads %s; expected %s", fault.measured(), range(fault));
+    return switch (fault.how()) {
+      case MISSING -> Text.of("%s is missing or open: %s.", where, reads);
+      case REVERSED ->
+          Text.of(
+              "%s is reversed: it conducts from %s to %s.", where, part.cathode(), part.anode());
+      case OTHER_VALUE -> Text.of("%s %s.", where, reads);
+      case OTHER_POINTS ->
+          Text.of("%s lies across %s and %s.", where, fault.points().get(0), fault.points().get(1));
+    };
   }
 
   private static String range(WrongPart part) {
+    if (Double.isInfinite(part.lowOhms())) {
+      return "no conduction this way";
+    }
     if (Double.isInfinite(part.highOhms())) {
       return part.lowOhms() > 0 ? "more than " + Ohms.text(part.lowOhms()) : "no short";
     }
@@ -227,6 +249,11 @@ final class Sentences {
           ? "Discharge, clean, and repeat; then part the net to find the place."
           : "Discharge, unmate, dry and clean it, and repeat the readings before touching a wire.";
     }
+    if (fault instanceof WrongSwitch wrong) {
+      return wrong.how() == SwitchFault.STUCK
+          ? "Look whether the actuator reaches it; then read the contact by itself in both positions."
+          : "Read the contacts at the switch in both positions before moving a wire.";
+    }
     return "Read it by itself, with one end lifted, before replacing it.";
   }
 
@@ -250,7 +277,34 @@ final class Sentences {
     if (slip instanceof SlipFact.Bridge bridge) {
       return bridge.one() + " and " + bridge.other() + " are joined";
     }
-    return "the " + ((SlipFact.BadPart) slip).part().label() + " is not as listed";
+    if (slip instanceof SlipFact.BadPart bad) {
+      return badPart(bad);
+    }
+    SlipFact.BadSwitch bad = (SlipFact.BadSwitch) slip;
+    return badSwitch(bad.which(), bad.how(), bad.position(), bad.contact());
+  }
+
+  private static String badPart(SlipFact.BadPart bad) {
+    String label = "the " + bad.part().label();
+    return switch (bad.how()) {
+      case MISSING -> label + " is missing or open";
+      case REVERSED -> label + " is reversed";
+      case OTHER_VALUE -> label + " is not as listed";
+      case OTHER_POINTS -> Text.of("%s lies across %s and %s", label, bad.from(), bad.to());
+    };
+  }
+
+  private static String badSwitch(
+      Switch which, SwitchFault how, String position, List<Point> contact) {
+    return switch (how) {
+      case STUCK -> Text.of("%s stays as at %s in every position", which.ref(), position);
+      case WELDED ->
+          Text.of(
+              "the contact %s to %s of %s never opens",
+              contact.get(0), contact.get(1), which.ref());
+      case OTHER_WAY ->
+          Text.of("%s is wired to its other contact, or works the other way round", which.ref());
+    };
   }
 
   /** A wire as one finds it: number, colour, gauge, ends. */

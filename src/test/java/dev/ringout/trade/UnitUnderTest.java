@@ -29,7 +29,7 @@ public final class UnitUnderTest {
           "switches", "Ref,State,Pin,To Pin",
           "parts", "Ref,Pin,To Pin,Kind,Ohms,Tolerance %",
           "limits", "Name,Value,Unit",
-          "continuity", "From,To,State,Reading,Time",
+          "continuity", "From,To,State,Reading,Time,Reverse",
           "insulation", "From,To,State,Volts,Reading,Unit",
           "job", "Name,Value,Unit");
 
@@ -84,6 +84,11 @@ public final class UnitUnderTest {
   /** A continuity reading in the normal state. */
   public UnitUnderTest reads(String from, String to, String reading) {
     return row("continuity", from + "," + to + ",," + reading);
+  }
+
+  /** A continuity reading and what was read with the leads exchanged. */
+  public UnitUnderTest readsBothWays(String from, String to, String reading, String reverse) {
+    return row("continuity", from + "," + to + ",," + reading + ",," + reverse);
   }
 
   /** A continuity reading in a state of the switches. */
