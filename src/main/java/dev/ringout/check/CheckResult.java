@@ -78,6 +78,11 @@ public record CheckResult(
         problems);
   }
 
+  /** The values of the joins against what their wires account for. */
+  public Values values() {
+    return Values.of(comparison, diagnosis);
+  }
+
   /** The harness that was checked. */
   public Harness harness() {
     return circuit.harness();

@@ -3,6 +3,7 @@ package dev.ringout.circuit;
 import dev.ringout.harness.Limits;
 import dev.ringout.harness.Wire;
 import dev.ringout.standards.WireOhms;
+import dev.ringout.units.Gauge;
 import dev.ringout.units.OhmsRange;
 import java.util.Optional;
 
@@ -31,12 +32,17 @@ final class ConductorOhms {
     if (conductor instanceof Conductor.OfContact) {
       return new OhmsRange(0, limits.switchContactOhms());
     }
+    if (!(conductor instanceof Conductor.OfWire wire)) {
+      return new OhmsRange(0, 2 * limits.contactOhms() * (1 + limits.tolerancePercent() / 100));
+    }
+    return ofWire(wire.wire(), wire.wire().gauge());
+  }
+
+  /** A wire as if it were of that gauge. */
+  OhmsRange ofWire(Wire wire, Optional<Gauge> gauge) {
     double share = limits.tolerancePercent() / 100;
     double ends = 2 * limits.contactOhms();
-    if (!(conductor instanceof Conductor.OfWire wire)) {
-      return new OhmsRange(0, ends * (1 + share));
-    }
-    return copper(wire.wire())
+    return copper(wire, gauge)
         .map(
             copper ->
                 new OhmsRange(
@@ -45,13 +51,13 @@ final class ConductorOhms {
         .orElse(OhmsRange.ANY);
   }
 
-  private Optional<OhmsRange> copper(Wire wire) {
-    if (wire.gauge().isEmpty() || wire.length().isEmpty()) {
+  private Optional<OhmsRange> copper(Wire wire, Optional<Gauge> gauge) {
+    if (gauge.isEmpty() || wire.length().isEmpty()) {
       return Optional.empty();
     }
     double metres = wire.length().get().metres();
     return wires
-        .perMetre(wire.gauge().get(), wire.type(), celsius)
+        .perMetre(gauge.get(), wire.type(), celsius)
         .map(one -> new OhmsRange(one.lowOhms() * metres, one.highOhms() * metres));
   }
 }

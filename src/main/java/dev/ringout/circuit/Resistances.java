@@ -1,10 +1,13 @@
 package dev.ringout.circuit;
 
 import dev.ringout.harness.SwitchState;
+import dev.ringout.harness.Wire;
 import dev.ringout.standards.WireOhms;
+import dev.ringout.units.Gauge;
 import dev.ringout.units.OhmsRange;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What a meter may read between two points of one net: the resistance of the whole network of
@@ -46,6 +49,11 @@ public final class Resistances {
   /** What one conductor may add. */
   public OhmsRange of(int conductor) {
     return conductorOhms.of(circuit.conductors().get(conductor));
+  }
+
+  /** What a wire would add were it of another gauge. */
+  public OhmsRange ofWireAs(Wire wire, Gauge gauge) {
+    return conductorOhms.ofWire(wire, Optional.of(gauge));
   }
 
   /** Whether the way between two points of one net leads over any wire. */

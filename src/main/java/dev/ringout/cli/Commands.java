@@ -21,6 +21,9 @@ final class Commands implements CommandLine.IFactory {
     if (type == ReviewCommand.class) {
       return type.cast(new ReviewCommand(output));
     }
+    if (type == TraceCommand.class) {
+      return type.cast(new TraceCommand(output));
+    }
     return CommandLine.defaultFactory().create(type);
   }
 }

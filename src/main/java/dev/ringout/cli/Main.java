@@ -18,7 +18,12 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description = "Proves cable harnesses and junction boxes point by point.",
-    subcommands = {CheckCommand.class, ImportCommand.class, ReviewCommand.class},
+    subcommands = {
+      CheckCommand.class,
+      ImportCommand.class,
+      ReviewCommand.class,
+      TraceCommand.class
+    },
     footer = {
       "",
       "Exit codes: 0 done, 1 faults, 2 not everything proven, 64 wrong command line,",

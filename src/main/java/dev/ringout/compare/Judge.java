@@ -4,6 +4,8 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Expected;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Expected.ThroughParts;
+import dev.ringout.circuit.InsulationLimits;
+import dev.ringout.circuit.InsulationLimits.InsulationLimit;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.JoinLimits.JoinLimit;
 import dev.ringout.circuit.Predictor;
@@ -28,12 +30,14 @@ final class Judge {
   private final Predictor predictor;
   private final JoinLimits joinLimits;
   private final Limits limits;
+  private final InsulationLimits insulationLimits;
 
   Judge(Circuit circuit, JoinLimits joinLimits) {
     this.circuit = circuit;
     this.predictor = new Predictor(circuit, joinLimits.resistances());
     this.joinLimits = joinLimits;
     this.limits = circuit.harness().limits();
+    this.insulationLimits = new InsulationLimits(circuit);
   }
 
   Judged judge(Reading reading) {
@@ -264,7 +268,8 @@ final class Judge {
       return Verdict.notJudged("both sides are one net: no insulation lies between them");
     }
     Measured measured = reading.measured();
-    Verdict verdict = insulationValue(measured);
+    InsulationLimit limit = insulationLimits.of(Probing.of(circuit, reading));
+    Verdict verdict = insulationValue(measured, limit.minOhms());
     boolean passes = verdict.outcome() == Outcome.CONFORMS;
     if (!passes && expected instanceof ThroughParts parts) {
       return Verdict.notJudged(
@@ -273,17 +278,16 @@ final class Judge {
               names(parts)));
     }
     double volts = reading.volts().orElse(limits.insulationVolts());
-    if (passes && volts < limits.insulationVolts()) {
+    if (passes && volts < limit.leastVolts()) {
       return Verdict.notJudged(
           Text.of(
               "taken at %s V; the limit asks for %s V",
-              Numbers.plain(volts), Numbers.plain(limits.insulationVolts())));
+              Numbers.plain(volts), Numbers.plain(limit.leastVolts())));
     }
     return verdict;
   }
 
-  private Verdict insulationValue(Measured measured) {
-    double least = limits.insulationMinOhms();
+  private Verdict insulationValue(Measured measured, double least) {
     if (measured instanceof Value value) {
       return value.ohms() >= least
           ? Verdict.of(Observed.APART, Outcome.CONFORMS)

@@ -33,7 +33,11 @@ public record Diagnosis(
         new WiringFaults(
             circuit, new Predictor(circuit, limits.resistances()), neighbours, comparison);
     List<Fault> faults = new ArrayList<>(wiring.faults());
-    faults.addAll(new HighResistances(circuit, comparison).faults(wiring.explained()));
+    SlipCosts costs = new SlipCosts(circuit, neighbours);
+    Set<Judged> claimed = new LinkedHashSet<>(wiring.explained());
+    add(new WrongGauges(circuit, limits, costs, comparison).faults(claimed), faults, claimed);
+    add(new HighResistances(circuit, limits, costs, comparison).faults(claimed), faults, claimed);
+    add(new UnequalWires(circuit, limits, comparison).faults(claimed), faults, claimed);
     faults.addAll(new LowInsulations(circuit, comparison).faults(wiring.explained()));
     Set<Judged> explained = new LinkedHashSet<>(wiring.explained());
     faults.forEach(fault -> explained.addAll(fault.finding().readings()));
@@ -46,5 +50,10 @@ public record Diagnosis(
         BlindSpots.of(circuit, comparison),
         next,
         wiring.isComplete());
+  }
+
+  private static void add(List<? extends Fault> more, List<Fault> faults, Set<Judged> claimed) {
+    faults.addAll(more);
+    more.forEach(fault -> claimed.addAll(fault.finding().readings()));
   }
 }

@@ -5,9 +5,13 @@ import dev.ringout.compare.Judged;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
+import dev.ringout.harness.Wire;
+import dev.ringout.units.Gauge;
+import dev.ringout.units.OhmsRange;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What is wrong on the bench, with the readings that show it. A record of facts; words come late.
@@ -57,21 +61,72 @@ public sealed interface Fault {
     @Override
     public List<Point> points() {
       return moves.stream()
-          .flatMap(move -> java.util.stream.Stream.of(move.from(), move.to()))
+          .flatMap(move -> Stream.of(move.from(), move.to()))
           .distinct()
           .sorted()
           .toList();
     }
   }
 
-  /** Joined, but above the limit. */
+  /** A conductor whose joints may be poor, with its share of the odds from 0 to 1. */
+  record Suspicion(Conductor conductor, double odds) {}
+
+  /**
+   * Joined, but above what its wires account for.
+   *
+   * @param suspects where the poor joint is, likeliest first
+   * @param limitOhms the most that is expected
+   */
   record HighResistance(
       Finding finding,
-      List<Conductor> suspects,
+      List<Suspicion> suspects,
       List<Point> points,
       double limitOhms,
       double measuredOhms)
       implements Fault {}
+
+  /**
+   * Within its limit, but above its fellows of the same gauge, type and length.
+   *
+   * @param fellows how many read alike
+   * @param fellowsOhms what those read
+   */
+  record UnequalWire(
+      Finding finding,
+      Wire wire,
+      double limitOhms,
+      double measuredOhms,
+      int fellows,
+      OhmsRange fellowsOhms)
+      implements Fault {
+    @Override
+    public List<Point> points() {
+      return List.of(wire.from(), wire.to());
+    }
+  }
+
+  /**
+   * The resistance of single wires that another gauge fits better.
+   *
+   * @param odds of the likely gauge, from 0 to 1
+   * @param expected what the first wire would read with the listed gauge
+   * @param expectedOfLikely what it would read with the likely one
+   */
+  record WrongGauge(
+      Finding finding,
+      List<Wire> wires,
+      Gauge listed,
+      Gauge likely,
+      double odds,
+      OhmsRange expected,
+      OhmsRange expectedOfLikely,
+      double measuredOhms)
+      implements Fault {
+    @Override
+    public List<Point> points() {
+      return wires.stream().flatMap(wire -> Stream.of(wire.from(), wire.to())).toList();
+    }
+  }
 
   /**
    * Isolated for the meter, but below the insulation limit.

@@ -25,9 +25,31 @@ final class SlipCosts {
     return costOf.getOrDefault(name(slip), Double.POSITIVE_INFINITY);
   }
 
-  /** The most that any slip costs. */
+  /** What a poor joint of a conductor costs. */
+  double ofPoor(Conductor conductor) {
+    String where =
+        conductor instanceof Conductor.OfWire
+            ? "wire"
+            : conductor instanceof Conductor.OfLink ? "link" : "contact";
+    return costOf.getOrDefault("poor " + where, Double.POSITIVE_INFINITY);
+  }
+
+  /** How often a slip happens, by its name: the share of all chances. */
+  double rateOf(String name) {
+    return Math.exp(-costOf.getOrDefault(name, Double.POSITIVE_INFINITY));
+  }
+
+  /** The most that any slip of what is joined to what costs. */
   double most() {
-    return costOf.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+    return costOf.entrySet().stream()
+        .filter(cost -> !isOfValue(cost.getKey()))
+        .mapToDouble(Map.Entry::getValue)
+        .max()
+        .orElse(0);
+  }
+
+  private static boolean isOfValue(String name) {
+    return name.startsWith("poor") || name.startsWith("gauge") || name.startsWith("length");
   }
 
   /**
@@ -39,6 +61,9 @@ final class SlipCosts {
     double two = Double.POSITIVE_INFINITY;
     double many = Double.POSITIVE_INFINITY;
     for (Map.Entry<String, Double> cost : costOf.entrySet()) {
+      if (isOfValue(cost.getKey())) {
+        continue;
+      }
       if (cost.getKey().startsWith("switch")) {
         many = Math.min(many, cost.getValue());
         continue;

@@ -4,6 +4,7 @@ import dev.ringout.circuit.Conductor;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
+import dev.ringout.harness.Wire;
 import java.util.List;
 
 /** A slip in the trade's own things, for outputs. */
@@ -16,6 +17,12 @@ public sealed interface SlipFact {
 
   /** Two points are joined by something unlisted. */
   record Bridge(Point one, Point other) implements SlipFact {}
+
+  /** A wire's joints are poor. */
+  record PoorJoint(Conductor conductor) implements SlipFact {}
+
+  /** A wire has another length than listed. */
+  record OtherLength(Wire wire, double metres) implements SlipFact {}
 
   /** A part is not as listed; where its ends really are. */
   record BadPart(Part part, PartFault how, Point from, Point to) implements SlipFact {}

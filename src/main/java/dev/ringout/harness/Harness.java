@@ -21,12 +21,23 @@ public record Harness(
     List<Part> parts,
     List<Load> loads,
     List<Crimp> crimps,
-    Limits limits) {
+    Limits limits,
+    List<NetLimit> netLimits) {
 
-  /** The same unit with the currents that flow in it. */
-  public Harness with(List<Load> otherLoads) {
+  /** The same unit with the currents that flow in it and the limits that nets have of their own. */
+  public Harness with(List<Load> otherLoads, List<NetLimit> otherNetLimits) {
     return new Harness(
-        header, wires, items, pins, links, switches, parts, otherLoads, crimps, limits);
+        header,
+        wires,
+        items,
+        pins,
+        links,
+        switches,
+        parts,
+        otherLoads,
+        crimps,
+        limits,
+        otherNetLimits);
   }
 
   /** The header's value of that name in any case, or empty. */

@@ -156,15 +156,37 @@ public final class HarnessReader {
   private Harness read() throws UnusableInput {
     refuseUnread();
     Map<String, String> header = Settings.read(sheets.find("Header"), problems).asMap();
-    Limits limits = LimitsReader.read(Settings.read(sheets.find("Limits"), problems));
+    Settings limitRows = Settings.read(sheets.find("Limits"), problems);
+    Limits limits = LimitsReader.read(limitRows);
     // Items come first: a point written in one cell is split where it names a known item.
     List<Item> items = items();
     List<PinDetail> pins = pins();
     List<Wire> wires = wires();
     Harness unit =
         new Harness(
-            header, wires, items, pins, links(), switches(), parts(), List.of(), crimps(), limits);
-    return unit.with(loads(unit));
+            header,
+            wires,
+            items,
+            pins,
+            links(),
+            switches(),
+            parts(),
+            List.of(),
+            crimps(),
+            limits,
+            List.of());
+    return unit.with(loads(unit), LimitsReader.ofNets(limitRows, net -> netPoints(unit, net)));
+  }
+
+  /** A point, or one end of every wire of a signal. */
+  private static List<Point> netPoints(Harness unit, String net) {
+    Optional<List<Point>> point = new HarnessPoints(unit).side(net, "").value();
+    return point.orElseGet(
+        () ->
+            unit.wires().stream()
+                .filter(wire -> !wire.signal().isEmpty() && wire.signal().equalsIgnoreCase(net))
+                .map(Wire::from)
+                .toList());
   }
 
   private void refuseUnread() throws UnusableInput {

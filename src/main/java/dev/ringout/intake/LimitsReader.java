@@ -1,9 +1,14 @@
 package dev.ringout.intake;
 
 import dev.ringout.harness.Limits;
+import dev.ringout.harness.NetLimit;
+import dev.ringout.harness.Point;
 import dev.ringout.intake.Settings.Setting;
 import dev.ringout.standards.SwitchContacts;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** The limits sheet. Defaults are the contract's own; no resistance is taken without its unit. */
 final class LimitsReader {
@@ -18,6 +23,9 @@ final class LimitsReader {
           "temperature",
           "insulation min",
           "insulation volts");
+
+  private static final String[] VOLTS = {"V", "V dc", "Vdc", "volts", "V DC"};
+  private static final List<String> OF_NETS = List.of("insulation min", "insulation volts");
 
   private final Settings settings;
 
@@ -54,7 +62,7 @@ final class LimitsReader {
             settings.number("tolerance", "%").orElse(10),
             settings.number("temperature", "°C", "C", "degC", "deg C").orElse(20),
             settings.ohms("insulation min").orElse(100e6),
-            settings.number("insulation volts", "V", "V dc", "Vdc", "volts", "V DC").orElse(500));
+            settings.number("insulation volts", VOLTS).orElse(500));
     if (limits.closedMaxOhms().orElse(limits.fixedClosedMaxOhms()) >= limits.openMinOhms()) {
       settings
           .find("open min")
@@ -67,5 +75,49 @@ final class LimitsReader {
                           Settings.VALUE.name(), "\"open min\" must be above \"closed max\"", ""));
     }
     return limits;
+  }
+
+  /**
+   * The limits that single nets have of their own, each by a point.
+   *
+   * @param find gives the points that a net's cell means: a point, or the ends of a signal's wires
+   */
+  static List<NetLimit> ofNets(Settings settings, Function<String, List<Point>> find) {
+    List<NetLimit> limits = new ArrayList<>();
+    for (Setting setting : settings.ofNets()) {
+      boolean ohms = Names.key(setting.name()).equals(Names.key(OF_NETS.get(0)));
+      if (!ohms && !Names.key(setting.name()).equals(Names.key(OF_NETS.get(1)))) {
+        setting
+            .entry()
+            .error(
+                Settings.NAME.name(),
+                "a net has no \""
+                    + setting.name()
+                    + "\" of its own here; it may have "
+                    + String.join(", ", OF_NETS),
+                LookAlikes.nearest(setting.name(), OF_NETS));
+        continue;
+      }
+      String net = setting.entry().text(Settings.NET.name());
+      List<Point> points = find.apply(net);
+      if (points.isEmpty()) {
+        setting
+            .entry()
+            .error(
+                Settings.NET.name(),
+                "\"" + net + "\" is no point and no signal of this harness",
+                "");
+      }
+      OptionalDouble value = ohms ? Settings.ohms(setting) : Settings.number(setting, VOLTS);
+      for (Point point : points) {
+        limits.add(
+            new NetLimit(
+                point,
+                ohms ? value : OptionalDouble.empty(),
+                ohms ? OptionalDouble.empty() : value,
+                setting.place()));
+      }
+    }
+    return List.copyOf(limits);
   }
 }

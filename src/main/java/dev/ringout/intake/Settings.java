@@ -5,6 +5,7 @@ import dev.ringout.sheet.Sheet;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problems;
 import dev.ringout.source.UnusableInput;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,8 +19,10 @@ final class Settings {
   static final Column NAME = Column.of("Name");
   static final Column VALUE = Column.of("Value");
   static final Column UNIT = Column.of("Unit");
+  static final Column NET = Column.of("Net");
 
   private final Map<String, Setting> byKey = new LinkedHashMap<>();
+  private final List<Setting> ofNets = new ArrayList<>();
 
   /**
    * One row.
@@ -35,7 +38,7 @@ final class Settings {
   static Settings read(Optional<Sheet> sheet, Problems problems) throws UnusableInput {
     Settings settings = new Settings();
     if (sheet.isPresent()) {
-      new Table(sheet.get(), List.of(NAME, VALUE, UNIT), List.of(NAME, VALUE), problems)
+      new Table(sheet.get(), List.of(NAME, VALUE, UNIT, NET), List.of(NAME, VALUE), problems)
           .forEach(settings::add);
     }
     return settings;
@@ -48,6 +51,10 @@ final class Settings {
       return;
     }
     Setting setting = new Setting(name, value(entry), entry.text(UNIT.name()), entry);
+    if (!entry.text(NET.name()).isEmpty()) {
+      ofNets.add(setting);
+      return;
+    }
     Setting earlier = byKey.putIfAbsent(Names.key(name), setting);
     if (earlier != null && !earlier.value().equals(setting.value())) {
       entry.error(
@@ -67,14 +74,24 @@ final class Settings {
     return Optional.ofNullable(byKey.get(Names.key(name)));
   }
 
+  /** The rows that name a net. */
+  List<Setting> ofNets() {
+    return ofNets;
+  }
+
   Iterable<Setting> all() {
     return byKey.values();
   }
 
   /** A resistance with its unit; absent where it is not given or can't be understood. */
   OptionalDouble ohms(String name) {
-    Setting setting = find(name).orElse(null);
-    if (setting == null || setting.value().isEmpty()) {
+    return find(name).map(Settings::ohms).orElse(OptionalDouble.empty());
+  }
+
+  /** A row's resistance with its unit; absent where it can't be understood. */
+  static OptionalDouble ohms(Setting setting) {
+    String name = setting.name();
+    if (setting.value().isEmpty()) {
       return OptionalDouble.empty();
     }
     Entry entry = setting.entry();
@@ -104,8 +121,13 @@ final class Settings {
    * or can't be understood.
    */
   OptionalDouble number(String name, String... units) {
-    Setting setting = find(name).orElse(null);
-    if (setting == null || setting.value().isEmpty()) {
+    return find(name).map(one -> number(one, units)).orElse(OptionalDouble.empty());
+  }
+
+  /** A row's number in the first of some units. */
+  static OptionalDouble number(Setting setting, String... units) {
+    String name = setting.name();
+    if (setting.value().isEmpty()) {
       return OptionalDouble.empty();
     }
     String value = setting.value();

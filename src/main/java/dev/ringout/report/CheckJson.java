@@ -1,17 +1,21 @@
 package dev.ringout.report;
 
 import dev.ringout.check.CheckResult;
+import dev.ringout.check.Values;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.compare.Coverage;
 import dev.ringout.compare.Coverage.Tally;
 import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
+import dev.ringout.compare.ValueVerdict;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.HighResistance;
 import dev.ringout.diagnose.Fault.LowInsulation;
 import dev.ringout.diagnose.Fault.Miswire;
 import dev.ringout.diagnose.Fault.Open;
+import dev.ringout.diagnose.Fault.UnequalWire;
+import dev.ringout.diagnose.Fault.WrongGauge;
 import dev.ringout.diagnose.Fault.WrongPart;
 import dev.ringout.diagnose.Fault.WrongSwitch;
 import dev.ringout.diagnose.Move;
@@ -21,6 +25,7 @@ import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.readings.Reading;
 import dev.ringout.source.Problem;
+import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -55,6 +60,7 @@ public final class CheckJson {
     document.put("format", FORMAT);
     document.put("harness", harness());
     document.put("readings", readings());
+    document.put("values", values());
     document.put("verdict", result.verdict().word());
     document.put("faults", result.diagnosis().faults().stream().map(CheckJson::fault).toList());
     document.put("unexplained", places(result.diagnosis().unexplained()));
@@ -97,6 +103,29 @@ public final class CheckJson {
     return json;
   }
 
+  private Map<String, Object> values() {
+    Values values = result.values();
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("asExpected", values.count(ValueVerdict.AS_EXPECTED));
+    json.put("high", values.count(ValueVerdict.HIGH));
+    json.put("low", values.count(ValueVerdict.LOW));
+    json.put("cantTell", values.count(ValueVerdict.CANT_TELL));
+    json.put("notCompared", values.count(ValueVerdict.NOT_COMPARED));
+    json.put("fixedLimit", values.fixedLimit());
+    json.put(
+        "lowReadings",
+        values.low().stream()
+            .map(
+                judged -> {
+                  Map<String, Object> one = new LinkedHashMap<>();
+                  one.put("reading", judged.reading().place().toString());
+                  one.put("expected", range(judged.limit().expected()));
+                  return one;
+                })
+            .toList());
+    return json;
+  }
+
   private static List<String> places(List<Judged> readings) {
     return readings.stream().map(judged -> judged.reading().place().toString()).toList();
   }
@@ -132,9 +161,21 @@ public final class CheckJson {
     if (fault instanceof Open open) {
       json.put("suspects", open.suspects().stream().map(Conductor::label).toList());
     } else if (fault instanceof HighResistance high) {
-      json.put("suspects", high.suspects().stream().map(Conductor::label).toList());
+      json.put("suspects", high.suspects().stream().map(one -> one.conductor().label()).toList());
+      json.put("odds", high.suspects().stream().map(one -> rounded(one.odds())).toList());
       json.put("expected", ohms("max", high.limitOhms()));
       json.put("measured", ohms("value", high.measuredOhms()));
+    } else if (fault instanceof UnequalWire unequal) {
+      json.put("expected", range(unequal.fellowsOhms()));
+      json.put("measured", ohms("value", unequal.measuredOhms()));
+      json.put("fellows", unequal.fellows());
+    } else if (fault instanceof WrongGauge wrong) {
+      json.put("listedGauge", wrong.listed().label());
+      json.put("likelyGauge", wrong.likely().label());
+      json.put("odds", List.of(rounded(wrong.odds())));
+      json.put("expected", range(wrong.expected()));
+      json.put("expectedOfLikely", range(wrong.expectedOfLikely()));
+      json.put("measured", ohms("value", wrong.measuredOhms()));
     } else if (fault instanceof LowInsulation low) {
       json.put("items", low.places());
       if (low.measuredOhms().isPresent()) {
@@ -164,6 +205,18 @@ public final class CheckJson {
     }
   }
 
+  private static double rounded(double odds) {
+    return Math.round(odds * 10_000) / 10_000.0;
+  }
+
+  private static Map<String, Object> range(OhmsRange range) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("min", range.lowOhms());
+    json.put("max", range.highOhms());
+    json.put("unit", "ohm");
+    return json;
+  }
+
   private static Map<String, Object> ohms(String name, double ohms) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put(name, ohms);
@@ -175,7 +228,7 @@ public final class CheckJson {
     List<Map<String, Object>> alternatives = new ArrayList<>();
     for (Fault.Alternative alternative : fault.finding().alternatives()) {
       Map<String, Object> json = new LinkedHashMap<>();
-      json.put("odds", Math.round(alternative.odds() * 10_000) / 10_000.0);
+      json.put("odds", rounded(alternative.odds()));
       json.put("summary", Sentences.slips(alternative.slips()));
       alternatives.add(json);
     }

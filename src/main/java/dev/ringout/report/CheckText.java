@@ -2,6 +2,7 @@ package dev.ringout.report;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.check.CheckResult.Verdict;
+import dev.ringout.check.Values;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.compare.Contradiction;
 import dev.ringout.compare.Coverage;
@@ -10,6 +11,7 @@ import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.Replaced;
+import dev.ringout.compare.ValueVerdict;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Alternative;
 import dev.ringout.diagnose.NextReading;
@@ -24,7 +26,9 @@ import dev.ringout.source.Place;
 import dev.ringout.source.Severity;
 import dev.ringout.standards.Cautions;
 import dev.ringout.units.Numbers;
+import dev.ringout.units.Ohms;
 import dev.ringout.units.Text;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -57,6 +61,7 @@ public final class CheckText {
     text.doubt();
     text.faults();
     text.unexplained();
+    text.low();
     text.remarks();
     text.next();
     text.unproven();
@@ -109,6 +114,7 @@ public final class CheckText {
             Numbers.count(harness.wires().size(), "wire"),
             Numbers.count(result.circuit().normal().count(), "net")));
     page.paragraph("Readings ", readings());
+    values();
     Coverage coverage = result.coverage();
     page.paragraph(
         "Proven   ",
@@ -120,6 +126,59 @@ public final class CheckText {
             coverage.switches().needed() == 0
                 ? ""
                 : ", switch contacts " + of(coverage.switches())));
+  }
+
+  /** How the ohms of the joins stand to what their wires account for. */
+  private void values() {
+    Values values = result.values();
+    List<String> parts = new ArrayList<>();
+    add(parts, values.count(ValueVerdict.AS_EXPECTED), "as their wires account for");
+    add(parts, values.count(ValueVerdict.HIGH), "high");
+    add(parts, values.count(ValueVerdict.LOW), "low");
+    add(parts, values.count(ValueVerdict.CANT_TELL), "too little for this meter to tell");
+    if (values.fixedLimit() > 0) {
+      add(
+          parts,
+          values.fixedLimit(),
+          "held against the fixed "
+              + Ohms.text(result.harness().limits().fixedClosedMaxOhms())
+              + " (no gauge or length, or links alone)");
+    }
+    if (!parts.isEmpty()) {
+      page.paragraph("Ohms     ", String.join(", ", parts));
+    }
+  }
+
+  private static void add(List<String> parts, long count, String what) {
+    if (count > 0) {
+      parts.add(count + " " + what);
+    }
+  }
+
+  /** Joined, but with less than the wires can have: something is not as listed. */
+  private void low() {
+    List<Judged> low = result.values().low();
+    if (low.isEmpty()) {
+      return;
+    }
+    page.heading("Lower than the wires can be");
+    for (Judged judged : low.subList(0, Math.min(low.size(), MOST_READINGS))) {
+      page.paragraph(
+          "  - ",
+          Text.of(
+              "%s reads %s; expected %s (%s)",
+              judged.reading().subject(),
+              judged.reading().measured().text(),
+              judged.limit().expected().text(),
+              place(judged.reading().place())));
+    }
+    if (low.size() > MOST_READINGS) {
+      page.paragraph("  - ", Text.of("and %d more", low.size() - MOST_READINGS));
+    }
+    page.paragraph(
+        "    ",
+        "Joined they are; but another way lies in parallel, or the wire is shorter or thicker than"
+            + " listed, or the leads were nulled too far.");
   }
 
   private void doubt() {
@@ -241,18 +300,15 @@ public final class CheckText {
       Alternative alternative = alternatives.get(i);
       page.paragraph(
           "    or     ",
-          Text.of("%s (%s)", Sentences.slips(alternative.slips()), percent(alternative.odds())));
+          Text.of(
+              "%s (%s)",
+              Sentences.slips(alternative.slips()), Sentences.percent(alternative.odds())));
     }
     if (alternatives.size() > MOST_ALTERNATIVES) {
       page.paragraph(
           "    or     ",
           Numbers.count(alternatives.size() - (long) MOST_ALTERNATIVES, "less likely explanation"));
     }
-  }
-
-  private static String percent(double odds) {
-    long percent = Math.round(odds * 100);
-    return percent < 1 ? "less than 1 %" : percent + " %";
   }
 
   /** Readings one below the other: probes, value, cell. */

@@ -8,6 +8,8 @@ import dev.ringout.diagnose.Fault.Miswire;
 import dev.ringout.diagnose.Fault.Open;
 import dev.ringout.diagnose.Fault.Pattern;
 import dev.ringout.diagnose.Fault.Shorted;
+import dev.ringout.diagnose.Fault.UnequalWire;
+import dev.ringout.diagnose.Fault.WrongGauge;
 import dev.ringout.diagnose.Fault.WrongPart;
 import dev.ringout.diagnose.Fault.WrongSwitch;
 import dev.ringout.diagnose.Move;
@@ -28,6 +30,8 @@ import java.util.stream.Collectors;
 
 /** Facts as sentences that a mechanic acts on. */
 final class Sentences {
+  private static final int MOST_SUSPECTS = 6;
+
   private Sentences() {}
 
   /** The kind as machine-readable output names it. */
@@ -41,8 +45,11 @@ final class Sentences {
     if (fault instanceof Miswire) {
       return "miswire";
     }
-    if (fault instanceof HighResistance) {
+    if (fault instanceof HighResistance || fault instanceof UnequalWire) {
       return "high-resistance";
+    }
+    if (fault instanceof WrongGauge) {
+      return "wrong-gauge";
     }
     return fault instanceof LowInsulation ? "low-insulation" : "wrong-part";
   }
@@ -67,7 +74,19 @@ final class Sentences {
           high.points().get(1),
           Ohms.text(high.measuredOhms()),
           Ohms.text(high.limitOhms()),
-          suspects(high.suspects(), "or"));
+          poorJoints(high.suspects()));
+    }
+    if (fault instanceof UnequalWire unequal) {
+      return Text.of(
+          "%s reads %s; its %d fellows of the same gauge and length read %s. It is within the limit of %s, yet poorer than they are.",
+          unequal.wire().name(),
+          Ohms.text(unequal.measuredOhms()),
+          unequal.fellows(),
+          unequal.fellowsOhms().text(),
+          Ohms.text(unequal.limitOhms()));
+    }
+    if (fault instanceof WrongGauge wrong) {
+      return wrongGauge(wrong);
     }
     if (fault instanceof LowInsulation low) {
       return lowInsulation(low);
@@ -91,6 +110,45 @@ final class Sentences {
       case OTHER_POINTS ->
           Text.of("%s lies across %s and %s.", where, fault.points().get(0), fault.points().get(1));
     };
+  }
+
+  private static String poorJoints(List<Fault.Suspicion> suspects) {
+    if (suspects.isEmpty()) {
+      return "one of the joints between";
+    }
+    if (suspects.size() == 1) {
+      return suspects.get(0).conductor().label();
+    }
+    List<String> named =
+        suspects.stream()
+            .limit(MOST_SUSPECTS)
+            .map(one -> Text.of("%s (%s)", one.conductor().label(), percent(one.odds())))
+            .toList();
+    int more = suspects.size() - named.size();
+    return list(named, "or") + (more > 0 ? Text.of(", or %d more as likely", more) : "");
+  }
+
+  private static String wrongGauge(WrongGauge wrong) {
+    String wires = list(wrong.wires().stream().map(Wire::name).toList(), "and");
+    return Text.of(
+        "%s %s %s rather than the %s that is listed (%s): %s reads %s; %s would read %s, %s %s.",
+        wires,
+        wrong.wires().size() == 1 ? "seems to be" : "seem to be",
+        wrong.likely().label(),
+        wrong.listed().label(),
+        percent(wrong.odds()),
+        wrong.wires().get(0).name(),
+        Ohms.text(wrong.measuredOhms()),
+        wrong.listed().label(),
+        wrong.expected().text(),
+        wrong.likely().label(),
+        wrong.expectedOfLikely().text());
+  }
+
+  /** A share of the odds. */
+  static String percent(double odds) {
+    long percent = Math.round(odds * 100);
+    return percent < 1 ? "less than 1 %" : percent + " %";
   }
 
   private static String range(WrongPart part) {
@@ -241,7 +299,10 @@ final class Sentences {
     if (fault instanceof Shorted) {
       return "Unmate connectors one by one until it clears; look for whiskers, bent pins and jumpers.";
     }
-    if (fault instanceof HighResistance) {
+    if (fault instanceof WrongGauge) {
+      return "Read the print on the wire, or measure over a bare strand end; where it is as listed, read each joint by itself and measure the length.";
+    }
+    if (fault instanceof HighResistance || fault instanceof UnequalWire) {
       return "Null the leads, read again while flexing the wire, then each joint by itself.";
     }
     if (fault instanceof LowInsulation low) {
@@ -276,6 +337,12 @@ final class Sentences {
     }
     if (slip instanceof SlipFact.Bridge bridge) {
       return bridge.one() + " and " + bridge.other() + " are joined";
+    }
+    if (slip instanceof SlipFact.PoorJoint poor) {
+      return "a poor joint of " + poor.conductor().label();
+    }
+    if (slip instanceof SlipFact.OtherLength other) {
+      return Text.of("%s is %s m long", other.wire().name(), Numbers.rounded(other.metres(), 2));
     }
     if (slip instanceof SlipFact.BadPart bad) {
       return badPart(bad);
@@ -329,7 +396,15 @@ final class Sentences {
     if (fault instanceof Open open) {
       return wiresOf(open.suspects());
     }
-    return fault instanceof HighResistance high ? wiresOf(high.suspects()) : List.of();
+    if (fault instanceof UnequalWire unequal) {
+      return List.of(unequal.wire());
+    }
+    if (fault instanceof WrongGauge wrong) {
+      return wrong.wires();
+    }
+    return fault instanceof HighResistance high
+        ? wiresOf(high.suspects().stream().map(Fault.Suspicion::conductor).toList())
+        : List.of();
   }
 
   private static List<Wire> wiresOf(List<Conductor> conductors) {

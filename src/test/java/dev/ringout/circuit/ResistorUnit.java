@@ -85,7 +85,8 @@ public final class ResistorUnit {
             List.of(),
             List.of(),
             List.of(),
-            limits));
+            limits,
+            List.of()));
   }
 
   /** What is computed between two nodes. */

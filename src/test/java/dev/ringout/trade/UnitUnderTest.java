@@ -23,7 +23,7 @@ import java.util.Map;
 public final class UnitUnderTest {
   private static final Map<String, String> HEADINGS =
       Map.of(
-          "wires", "Wire,From,To,Gauge,Length,From Contact,To Contact,Group",
+          "wires", "Wire,From,To,Gauge,Length,From Contact,To Contact,Group,Cable",
           "pins", "Ref,Pin,Size",
           "links", "Ref,Pin,To Pin",
           "switches", "Ref,State,Pin,To Pin",
@@ -49,6 +49,11 @@ public final class UnitUnderTest {
   /** {@code W1,J1-A,P2-1,20,4 ft}. */
   public UnitUnderTest wire(String row) {
     return row("wires", row);
+  }
+
+  /** {@code W1,J1-A,P2-1,20,4 ft} of a cable. */
+  public UnitUnderTest wireInCable(String row, String cable) {
+    return row("wires", row + ",,,," + cable);
   }
 
   /** {@code TB1,4,5}. */

@@ -1,0 +1,94 @@
+package dev.ringout.circuit;
+
+import dev.ringout.harness.Limits;
+import dev.ringout.harness.NetLimit;
+import dev.ringout.harness.Part;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * How insulation is tested: volts and least ohms of the nets on one side, and the parts that lie
+ * between them and the rest. A part that does not bear the volts is disconnected, or the test is
+ * made with what it bears.
+ */
+public final class InsulationLimits {
+  private final Circuit circuit;
+
+  /**
+   * Volts and ohms.
+   *
+   * @param minOhms the least that passes
+   * @param volts direct current, with every sensitive part disconnected
+   * @param leastVolts what is enough: the volts, or what the most sensitive part bears
+   * @param sensitive parts between the two sides that do not bear the volts
+   * @param across every part between the two sides: it would be read instead of the insulation
+   * @param own whether the limit is the net's own
+   */
+  public record InsulationLimit(
+      double minOhms,
+      double volts,
+      double leastVolts,
+      List<Part> sensitive,
+      List<Part> across,
+      boolean own) {}
+
+  /** The insulation limits of one circuit. */
+  public InsulationLimits(Circuit circuit) {
+    this.circuit = circuit;
+  }
+
+  /** The limit for a probing; of several nets tied together the most lenient volts and ohms. */
+  public InsulationLimit of(Probing probing) {
+    Limits limits = circuit.harness().limits();
+    Nets nets = circuit.in(probing.state());
+    Set<Integer> own = new TreeSet<>();
+    for (int point : probing.from()) {
+      own.add(nets.of(point));
+    }
+    OptionalDouble ohms = OptionalDouble.empty();
+    OptionalDouble volts = OptionalDouble.empty();
+    for (NetLimit one : circuit.harness().netLimits()) {
+      if (own.contains(nets.of(circuit.index(one.point())))) {
+        ohms = least(ohms, one.insulationMinOhms());
+        volts = least(volts, one.insulationVolts());
+      }
+    }
+    double asked = volts.orElse(limits.insulationVolts());
+    double enough = asked;
+    List<Part> sensitive = new ArrayList<>();
+    List<Part> across = new ArrayList<>();
+    for (int net : own) {
+      for (int number : nets.partsAt(net)) {
+        Part part = circuit.part(number);
+        boolean inside =
+            own.contains(nets.of(circuit.index(part.from())))
+                && own.contains(nets.of(circuit.index(part.to())));
+        if (!inside && !across.contains(part)) {
+          across.add(part);
+          double bears = part.maxTestVolts().orElse(Double.POSITIVE_INFINITY);
+          if (bears < asked) {
+            sensitive.add(part);
+            enough = Math.min(enough, bears);
+          }
+        }
+      }
+    }
+    return new InsulationLimit(
+        ohms.orElse(limits.insulationMinOhms()),
+        asked,
+        enough,
+        List.copyOf(sensitive),
+        List.copyOf(across),
+        ohms.isPresent() || volts.isPresent());
+  }
+
+  private static OptionalDouble least(OptionalDouble one, OptionalDouble other) {
+    if (one.isEmpty() || other.isEmpty()) {
+      return one.isEmpty() ? other : one;
+    }
+    return OptionalDouble.of(Math.min(one.getAsDouble(), other.getAsDouble()));
+  }
+}

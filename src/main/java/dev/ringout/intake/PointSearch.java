@@ -1,0 +1,172 @@
+package dev.ringout.intake;
+
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.SwitchState;
+import dev.ringout.harness.Wire;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Finds the point that a person at a bench means: {@code J3-7}, {@code j3 7}, {@code J3 pin 7}, a
+ * wire by its number ({@code wire 12} is W012), or a signal by its name.
+ */
+public final class PointSearch {
+  private static final Pattern BETWEEN =
+      Pattern.compile(
+          "\\s*(?:\\b(?:pin|cavity|terminal|contact|no\\.?)\\b|#|\\s)\\s*",
+          Pattern.CASE_INSENSITIVE);
+  private static final Pattern WIRE =
+      Pattern.compile("(?:wire\\s*)?([A-Za-z]*)[\\s-]*0*(\\d+)", Pattern.CASE_INSENSITIVE);
+  private static final Pattern NUMBERED = Pattern.compile("(.*?)0*(\\d+)");
+
+  private final Harness harness;
+  private final HarnessPoints points;
+  private final Set<Point> all;
+
+  /** A search among the points of a harness. */
+  public PointSearch(Harness harness) {
+    this.harness = harness;
+    this.points = new HarnessPoints(harness);
+    this.all = new LinkedHashSet<>(harness.points());
+  }
+
+  /** What was found, or why nothing was. */
+  public sealed interface Result {}
+
+  /**
+   * A point.
+   *
+   * @param as how it was understood: as a point, a wire or a signal
+   */
+  public record Found(Point point, String as) implements Result {}
+
+  /**
+   * Nothing, or too much.
+   *
+   * @param maybe what was probably meant, or empty
+   */
+  public record NotFound(String text, String maybe) implements Result {}
+
+  /** Finds what a text means. */
+  public Result find(String text) {
+    String meant = Blanks.strip(text);
+    Optional<Point> point = point(meant);
+    if (point.isPresent()) {
+      return new Found(point.get(), "point " + point.get() + twin(point.get()));
+    }
+    List<Wire> wires = wires(meant);
+    if (wires.size() == 1) {
+      return new Found(wires.get(0).from(), "wire " + wires.get(0).name());
+    }
+    if (wires.size() > 1) {
+      return new NotFound("\"" + meant + "\" may be any of " + names(wires), wires.get(0).name());
+    }
+    for (Wire wire : harness.wires()) {
+      if (!wire.signal().isEmpty() && Names.key(wire.signal()).equals(Names.key(meant))) {
+        return new Found(wire.from(), "signal " + wire.signal());
+      }
+    }
+    return notFound(meant);
+  }
+
+  /** The point that differs in the case of its pin alone: easily taken for this one. */
+  private String twin(Point point) {
+    return all.stream()
+        .filter(other -> !other.equals(point))
+        .filter(other -> other.toString().equalsIgnoreCase(point.toString()))
+        .map(other -> " (not " + other + ")")
+        .findFirst()
+        .orElse("");
+  }
+
+  private static String names(List<Wire> wires) {
+    return String.join(
+        ", ", wires.stream().map(wire -> wire.name() + " (" + wire.from() + ")").limit(6).toList());
+  }
+
+  /** The state of the switches as written on a test sheet. */
+  public Understood<SwitchState> state(String text) {
+    return points.state(text);
+  }
+
+  private Optional<Point> point(String text) {
+    for (String written : spellings(text)) {
+      Optional<List<Point>> side = points.side(written, "").value();
+      if (side.isPresent() && side.get().size() == 1) {
+        return Optional.of(side.get().get(0));
+      }
+    }
+    // The pin in the other case, where only one of the two exists.
+    List<Point> alike = new ArrayList<>();
+    for (String written : spellings(text)) {
+      for (Point point : all) {
+        if (point.toString().equalsIgnoreCase(written) && !alike.contains(point)) {
+          alike.add(point);
+        }
+      }
+    }
+    return alike.size() == 1 ? Optional.of(alike.get(0)) : Optional.empty();
+  }
+
+  private static List<String> spellings(String text) {
+    String dashed = BETWEEN.matcher(text).replaceAll("-").replaceAll("-+", "-");
+    Matcher zeros = Pattern.compile("(.+-)0+(\\d+)").matcher(dashed);
+    return zeros.matches()
+        ? List.of(text, dashed, zeros.group(1) + zeros.group(2))
+        : List.of(text, dashed);
+  }
+
+  private List<Wire> wires(String text) {
+    String name = text.replaceFirst("(?i)^wire\\s+", "");
+    List<Wire> exact =
+        harness.wires().stream().filter(wire -> wire.name().equalsIgnoreCase(name)).toList();
+    if (!exact.isEmpty()) {
+      return exact;
+    }
+    Matcher typed = WIRE.matcher(text);
+    if (!typed.matches()) {
+      return List.of();
+    }
+    String letters = typed.group(1).toUpperCase(Locale.ROOT);
+    List<Wire> found = new ArrayList<>();
+    for (Wire wire : harness.wires()) {
+      Matcher listed = NUMBERED.matcher(wire.name());
+      if (listed.matches()
+          && listed.group(2).equals(typed.group(2))
+          && (letters.isEmpty() || listed.group(1).equalsIgnoreCase(letters))) {
+        found.add(wire);
+      }
+    }
+    return found;
+  }
+
+  private NotFound notFound(String text) {
+    String dashed = spellings(text).get(1);
+    List<String> candidates = new ArrayList<>(all.stream().map(Point::toString).toList());
+    harness.wires().forEach(wire -> candidates.add(wire.name()));
+    harness.wires().stream()
+        .map(Wire::signal)
+        .filter(signal -> !signal.isEmpty())
+        .distinct()
+        .forEach(candidates::add);
+    List<String> pins =
+        all.stream()
+            .filter(point -> point.ref().equalsIgnoreCase(text))
+            .map(Point::toString)
+            .toList();
+    if (!pins.isEmpty()) {
+      return new NotFound(
+          "\"" + text + "\" is an item; which of its " + pins.size() + " points?", pins.get(0));
+    }
+    return new NotFound(
+        "\"" + text + "\" is no point, wire or signal of this harness",
+        LookAlikes.nearest(dashed, candidates));
+  }
+}
