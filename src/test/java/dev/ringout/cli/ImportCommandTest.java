@@ -33,7 +33,7 @@ class ImportCommandTest {
     assertEquals(0, run.code(), run.err());
     assertTrue(run.out().lines().count() <= 40, "one screen");
     assertEquals(List.of(), run.out().lines().filter(line -> line.length() > 80).toList());
-    for (String part : List.of("FROM Term.", "From Pin", "certain", "98 wire", "FIRST WIRES")) {
+    for (String part : List.of("FROM Term.", "From Pin", "certain", "100 wire", "FIRST WIRES")) {
       assertTrue(run.out().contains(part), part + " in\n" + run.out());
     }
     try (Stream<Path> files = Files.list(SAMPLE)) {

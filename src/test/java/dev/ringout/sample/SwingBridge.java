@@ -59,6 +59,7 @@ final class SwingBridge {
     limitSwitchCable();
     motorCable();
     sensorCable();
+    lampTestDiode();
     linksSwitchesParts();
     pins();
   }
@@ -96,6 +97,7 @@ final class SwingBridge {
     item("DS1", "lamp", "", "east landing", "");
     item("L1", "lock solenoid", "", "nose lock", "");
     item("CR1", "diode", "", "across L1", "");
+    item("CR2", "diode", "", "box, lamp test", "");
   }
 
   private void item(String ref, String kind, String part, String location, String mates) {
@@ -238,6 +240,11 @@ final class SwingBridge {
     }
   }
 
+  private void lampTestDiode() {
+    wire("TB1-4", "CR2-A", "20", "WHT", "0.2", "LAMP TEST IN");
+    wire("CR2-K", "TB1-5", "20", "WHT", "0.2", "LAMP TEST OUT");
+  }
+
   private void linksSwitchesParts() {
     link("TB1", "1", "2", "jumper, 24 V");
     link("TB1", "2", "3", "jumper, 24 V");
@@ -254,6 +261,7 @@ final class SwingBridge {
         .row("Parts", "DS1", "1", "2", "lamp", "96 Ω", "15", "cold")
         .row("Parts", "L1", "1", "2", "winding", "48 Ω", "10", "")
         .row("Parts", "", "CR1-K", "CR1-A", "diode", "", "", "")
+        .row("Parts", "CR2", "A", "K", "diode", "", "", "")
         .row("Parts", "M1", "U", "V", "winding", "4.8 Ω", "10", "delta")
         .row("Parts", "M1", "V", "W", "winding", "4.8 Ω", "10", "delta")
         .row("Parts", "M1", "W", "U", "winding", "4.8 Ω", "10", "delta")
@@ -343,12 +351,56 @@ final class SwingBridge {
     return sheet(faultyUnit(), "0418", wet, Set.of(14, 57, 91), true);
   }
 
+  /**
+   * The filled test sheet of a unit with a wire of another gauge, a poor crimp inside its limit, a
+   * limit switch on its other contact, a diode the wrong way round and a lamp that is missing.
+   */
+  Workbook valueReadings() {
+    Bench.Joint thin = good.joint(wireAt("DS1-1"));
+    Bench.Joint crimp = good.joint(wireAt("P1-M"));
+    double ohmsOf22 = OHMS_PER_METRE.getOrDefault("22", 0.0) * 8 + 2 * CONTACT_OHMS;
+    Bench unit =
+        good.with(thin.name(), thin.from(), thin.to(), ohmsOf22)
+            .with(crimp.name(), crimp.from(), crimp.to(), crimp.ohms() + 0.041)
+            .with("S1 NC", "S1-COM", "S1-NO", 0.03)
+            .with("S1 NO", "S1-COM", "S1-NC", 0.03);
+    return sheet(
+        unit, "0419", Set.of(), Set.of(), false, new Parts("OL", "OL", "612"), 0.985, 0.02);
+  }
+
+  /** What the parts read that differ from unit to unit. */
+  private record Parts(String lamp, String diode, String diodeReversed) {
+    static final Parts GOOD = new Parts("95.4", "612", "OL");
+  }
+
   private Workbook sheet(
       Bench unit, String serial, Set<String> wet, Set<Integer> blankSteps, boolean followUp) {
+    return sheet(unit, serial, wet, blankSteps, followUp, Parts.GOOD, 0.96, 0.06);
+  }
+
+  private Workbook sheet(
+      Bench unit,
+      String serial,
+      Set<String> wet,
+      Set<Integer> blankSteps,
+      boolean followUp,
+      Parts parts,
+      double least,
+      double spread) {
     Random random = new Random(4);
     Workbook book =
         new Workbook()
-            .sheet("Continuity", "Step", "From", "To", "State", "Reading", "Unit", "By", "Note")
+            .sheet(
+                "Continuity",
+                "Step",
+                "From",
+                "To",
+                "State",
+                "Reading",
+                "Reverse",
+                "Unit",
+                "By",
+                "Note")
             .sheet(
                 "Insulation",
                 "Step",
@@ -372,8 +424,11 @@ final class SwingBridge {
         .row("Job", "continuity range", "40 MΩ")
         .row("Job", "insulation range", "10 GΩ")
         .row("Job", "temperature", "20 °C")
+        .row("Job", "lead null", "nulled")
+        .row("Job", "meter accuracy", "0.2 % + 2 digits")
+        .row("Job", "meter resolution", "1 mΩ")
         .row("Job", "humidity", "46 %");
-    Steps steps = new Steps(book, unit, random, blankSteps);
+    Steps steps = new Steps(book, unit, random, blankSteps, least, spread);
     for (Bench.Joint joint : good.joints()) {
       if (joint.state().isEmpty()) {
         steps.pair(joint.from(), joint.to(), NORMAL, "");
@@ -390,7 +445,7 @@ final class SwingBridge {
       steps.pair(first, open, made, ref + "=MADE");
       steps.pair(first, closed, made, ref + "=MADE");
     }
-    steps.part("P2-7", "P2-8", 95.4);
+    steps.continuity("P2-7", "P2-8", "", parts.lamp());
     steps.part("P2-9", "P2-10", 48.6);
     steps.part("P3-1", "P3-2", 3.27);
     steps.part("P3-2", "P3-3", 3.25);
@@ -399,6 +454,7 @@ final class SwingBridge {
     steps.part("P4-4", "P4-5", 27.4);
     steps.part("P4-5", "P4-6", 27.3);
     steps.part("P4-6", "P4-4", 27.5);
+    steps.bothWays("TB1-4", "TB1-5", "", parts.diode(), parts.diodeReversed());
     if (followUp) {
       steps.pair("P1-E", "P11-6", NORMAL, "");
       steps.pair("P1-F", "P11-5", NORMAL, "");
@@ -415,8 +471,9 @@ final class SwingBridge {
     tiedTo.put("P2-9", "P2-9+P2-10");
     tiedTo.put("P3-1", "P3-1+P3-2+P3-3");
     tiedTo.put("P4-1", "P4-1+P4-2");
+    tiedTo.put("CR2-A", "CR2-A+CR2-K");
     tiedTo.put("P4-4", "P4-4+P4-5+P4-6");
-    Set<String> done = Set.of("P2-8", "P2-10", "P3-2", "P3-3", "P4-2", "P4-5", "P4-6");
+    Set<String> done = Set.of("P2-8", "P2-10", "P3-2", "P3-3", "P4-2", "P4-5", "P4-6", "CR2-K");
     for (Set<String> net : good.nets(NORMAL)) {
       String first = firstConnectorPoint(net);
       if (!done.contains(first)) {
@@ -439,9 +496,14 @@ final class SwingBridge {
     private final Bench unit;
     private final Random random;
     private final Set<Integer> blank;
+    private final double least;
+    private final double spread;
     private int step;
 
-    Steps(Workbook book, Bench unit, Random random, Set<Integer> blank) {
+    Steps(
+        Workbook book, Bench unit, Random random, Set<Integer> blank, double least, double spread) {
+      this.least = least;
+      this.spread = spread;
       this.book = book;
       this.unit = unit;
       this.random = random;
@@ -450,7 +512,7 @@ final class SwingBridge {
 
     void pair(String from, String to, Set<String> states, String state) {
       double ohms = unit.read(from, to, states);
-      double shaken = ohms * (0.96 + 0.06 * random.nextDouble());
+      double shaken = ohms * (least + spread * random.nextDouble());
       continuity(
           from,
           to,
@@ -463,6 +525,11 @@ final class SwingBridge {
     }
 
     private void continuity(String from, String to, String state, String reading) {
+      bothWays(from, to, state, reading, "");
+    }
+
+    /** A diode by the meter's two polarities. */
+    void bothWays(String from, String to, String state, String reading, String reverse) {
       step++;
       boolean skipped = blank.contains(step);
       book.row(
@@ -472,6 +539,7 @@ final class SwingBridge {
           to,
           state,
           skipped ? "" : reading,
+          reverse,
           "Ω",
           skipped ? "" : "RA",
           "");

@@ -30,7 +30,9 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class SwingBridgeTest {
   private static final Path SAMPLE = Path.of("harness-samples/swing-bridge");
-  private static final String[] FILES = {"junction-box", "point-to-point", "point-to-point-clean"};
+  private static final String[] FILES = {
+    "junction-box", "point-to-point", "point-to-point-clean", "point-to-point-values"
+  };
 
   private static Run check(String readings, String... options) {
     List<String> words =
@@ -108,6 +110,15 @@ class SwingBridgeTest {
   }
 
   @Test
+  void each_value_that_is_not_as_listed_is_named_and_nothing_else_is() throws IOException {
+    Run ran = check("point-to-point-values.xlsx");
+    assertEquals(1, ran.code());
+    assertEquals("", ran.err());
+    Golden.assertMatches("swing-bridge-values.txt", ran.out());
+    assertTrue(ran.out().startsWith("FAULTS: 5."));
+  }
+
+  @Test
   void the_good_unit_conforms_and_everything_is_proven() throws IOException {
     Run ran = check("point-to-point-clean.xlsx");
     assertEquals(0, ran.code(), ran.out());
@@ -182,7 +193,10 @@ class SwingBridgeTest {
 
   @Test
   void no_line_is_wider_than_80_columns() {
-    for (String readings : new String[] {"point-to-point.xlsx", "point-to-point-clean.xlsx"}) {
+    for (String readings :
+        new String[] {
+          "point-to-point.xlsx", "point-to-point-clean.xlsx", "point-to-point-values.xlsx"
+        }) {
       assertEquals(
           List.of(), check(readings).out().lines().filter(line -> line.length() > 80).toList());
     }
@@ -197,6 +211,7 @@ class SwingBridgeTest {
         List.of(
             check("point-to-point.xlsx", "--json").out(),
             check("point-to-point-clean.xlsx", "--json").out(),
+            check("point-to-point-values.xlsx", "--json").out(),
             check("nowhere.xlsx", "--json").out())) {
       assertEquals(List.of(), schema.validate(json, InputFormat.JSON));
     }

@@ -19,6 +19,7 @@ public final class WriteSamples {
     new AsReceived(bridge.harness()).write(folder.resolve("as-received"));
     both(folder, "point-to-point", bridge.faultyReadings());
     both(folder, "point-to-point-clean", bridge.cleanReadings());
+    both(folder, "point-to-point-values", bridge.valueReadings());
   }
 
   private static void both(Path folder, String name, Workbook content) throws IOException {
