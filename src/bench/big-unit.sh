@@ -1,12 +1,13 @@
 #!/bin/sh
 # Time and peak memory of a check and an import of a generated unit, beside the bare event reader on the
 # same files and beside Java's own start. Run from the project's root after `mvn package`:
-#   src/bench/big-unit.sh [WIRES] [FOLDER]
+#   src/bench/big-unit.sh [WIRES] [FOLDER] [READINGS]
 set -eu
 wires=${1:-100000}
 folder=${2:-target/bench}
+readings=${3:-0}
 classes=target/test-classes:target/classes:$(ls target/lib/*.jar | grep -v ringout.jar | tr '\n' ':')
-[ -f "$folder/readings.xlsx" ] || java -Xmx2g -cp "$classes" dev.ringout.bench.BigUnit "$folder" "$wires"
+[ -f "$folder/readings.xlsx" ] || java -Xmx2g -cp "$classes" dev.ringout.bench.BigUnit "$folder" "$wires" "$readings"
 ls -l "$folder"/*.xlsx
 
 measure() {

@@ -62,10 +62,16 @@ public final class Resistances {
     if (!isShortAndPlain(nets, one, other)) {
       return net(nets, one, state).hasWire(one, other);
     }
-    for (int conductor : nets.path(one, other)) {
+    int a = one;
+    int b = other;
+    while (a != b) {
+      boolean fromOne = nets.depth(a) >= nets.depth(b);
+      int conductor = nets.parentConductor(fromOne ? a : b);
       if (circuit.conductors().get(conductor) instanceof Conductor.OfWire) {
         return true;
       }
+      a = fromOne ? nets.parent(a) : a;
+      b = fromOne ? b : nets.parent(b);
     }
     return false;
   }

@@ -29,19 +29,25 @@ public record Comparison(
     Judge judge = new Judge(circuit, limits);
     Map<Key, List<Judged>> sameSubject = new HashMap<>();
     List<Judged> all = new ArrayList<>(readings.readings().size());
+    List<Key> keys = new ArrayList<>(readings.readings().size());
     for (Reading reading : readings.readings()) {
       Judged judged = judge.judge(reading);
+      Key subject = Key.of(judged, circuit);
       all.add(judged);
-      sameSubject.computeIfAbsent(Key.of(judged, circuit), key -> new ArrayList<>(1)).add(judged);
+      keys.add(subject);
+      sameSubject.computeIfAbsent(subject, key -> new ArrayList<>(1)).add(judged);
     }
+    Map<Key, Optional<Judged>> standingOf = new HashMap<>();
+    sameSubject.forEach((key, same) -> standingOf.put(key, standing(same)));
     List<Judged> inForce = new ArrayList<>(all.size());
     List<Replaced> replaced = new ArrayList<>();
-    for (Judged judged : all) {
-      List<Judged> same = sameSubject.getOrDefault(Key.of(judged, circuit), List.of(judged));
-      Optional<Judged> standing = standing(same);
+    for (int i = 0; i < all.size(); i++) {
+      Judged judged = all.get(i);
+      Key key = keys.get(i);
+      Optional<Judged> standing = standingOf.getOrDefault(key, Optional.empty());
       if (standing.isEmpty()) {
         // Never measured: the step is named once, however often the sheet asks for it.
-        if (judged.equals(same.get(0))) {
+        if (judged.equals(sameSubject.getOrDefault(key, List.of(judged)).get(0))) {
           inForce.add(judged);
         }
       } else if (standing.get().equals(judged)) {
@@ -100,19 +106,34 @@ public record Comparison(
   }
 
   /** Same points, state and kind; which probe was where matters only through a one-way part. */
-  private record Key(
-      Reading.Kind kind, SwitchState state, List<Integer> one, List<Integer> other, boolean rest) {
+  private static final class Key {
+    private final Reading.Kind kind;
+    private final SwitchState state;
+    private final boolean rest;
+    private final int[] points;
+    private final int hash;
+
+    private Key(Reading.Kind kind, SwitchState state, boolean rest, int[] one, int[] other) {
+      this.kind = kind;
+      this.state = state;
+      this.rest = rest;
+      // The two sides in one row, with what is no point between them.
+      points = Arrays.copyOf(one, one.length + 1 + other.length);
+      points[one.length] = -1;
+      System.arraycopy(other, 0, points, one.length + 1, other.length);
+      hash = 31 * Arrays.hashCode(points) + (state.isNormal() ? 0 : state.hashCode());
+    }
 
     static Key of(Judged judged, Circuit circuit) {
-      List<Integer> from = sorted(judged.probing().from());
-      List<Integer> to = sorted(judged.probing().to());
+      int[] from = sorted(judged.probing().from());
+      int[] to = sorted(judged.probing().to());
       boolean swap = !oneWay(judged, circuit) && !judged.probing().toRest() && isAfter(from, to);
       return new Key(
           judged.reading().kind(),
           judged.reading().state(),
+          judged.probing().toRest(),
           swap ? to : from,
-          swap ? from : to,
-          judged.probing().toRest());
+          swap ? from : to);
     }
 
     private static boolean oneWay(Judged judged, Circuit circuit) {
@@ -121,12 +142,31 @@ public record Comparison(
               .anyMatch(part -> !circuit.part(part).kind().readsTheSameReversed());
     }
 
-    private static List<Integer> sorted(int[] points) {
-      return Arrays.stream(points).sorted().boxed().toList();
+    private static int[] sorted(int[] points) {
+      if (points.length < 2) {
+        return points;
+      }
+      int[] sorted = points.clone();
+      Arrays.sort(sorted);
+      return sorted;
     }
 
-    private static boolean isAfter(List<Integer> left, List<Integer> right) {
-      return !left.isEmpty() && !right.isEmpty() && left.get(0) > right.get(0);
+    private static boolean isAfter(int[] left, int[] right) {
+      return left.length > 0 && right.length > 0 && left[0] > right[0];
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Key key
+          && kind == key.kind
+          && rest == key.rest
+          && Arrays.equals(points, key.points)
+          && state.equals(key.state);
+    }
+
+    @Override
+    public int hashCode() {
+      return hash;
     }
   }
 }

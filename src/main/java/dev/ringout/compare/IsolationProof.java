@@ -47,7 +47,7 @@ final class IsolationProof {
   private record TiedAgainstRest(BitSet read, BitSet nets) {}
 
   /** For each island, the islands on the other side of readings between named groups. */
-  private final List<List<BitSet>> across = new ArrayList<>();
+  private final List<List<int[]>> across = new ArrayList<>();
 
   IsolationProof(Circuit circuit, Islands islands, List<Judged> inForce) {
     this.circuit = circuit;
@@ -97,8 +97,8 @@ final class IsolationProof {
   }
 
   private void link(Set<Integer> from, Set<Integer> to) {
-    BitSet other = new BitSet();
-    to.forEach(other::set);
+    // Few islands of many: their numbers take a thousandth of a row of bits.
+    int[] other = to.stream().mapToInt(Integer::intValue).toArray();
     for (int island : from) {
       if (across.get(island).isEmpty()) {
         across.set(island, new ArrayList<>(2));
@@ -191,8 +191,10 @@ final class IsolationProof {
   /** The islands that an island is held apart from. */
   private BitSet row(int island) {
     BitSet row = new BitSet(islands.count());
-    for (BitSet other : across.get(island)) {
-      row.or(other);
+    for (int[] others : across.get(island)) {
+      for (int other : others) {
+        row.set(other);
+      }
     }
     for (Map.Entry<SwitchState, BitSet> entry : againstRest.entrySet()) {
       BitSet own = islandsBeside(island, entry.getKey());

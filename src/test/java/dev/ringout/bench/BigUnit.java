@@ -18,12 +18,13 @@ public final class BigUnit {
 
   private BigUnit() {}
 
-  /** Arguments: a folder, and how many wires. */
+  /** Arguments: a folder, how many wires, and at least how many continuity readings. */
   public static void main(String[] args) throws IOException {
     Path folder = Files.createDirectories(Path.of(args[0]));
     int wires = Integer.parseInt(args[1]);
     harness(folder.resolve("harness.xlsx"), wires);
-    readings(folder.resolve("readings.xlsx"), wires);
+    int least = args.length > 2 ? Integer.parseInt(args[2]) : 0;
+    readings(folder.resolve("readings.xlsx"), wires, least);
   }
 
   private static boolean toStrip(int wire) {
@@ -73,7 +74,7 @@ public final class BigUnit {
     }
   }
 
-  private static void readings(Path file, int wires) throws IOException {
+  private static void readings(Path file, int wires, int least) throws IOException {
     try (SXSSFWorkbook workbook = new SXSSFWorkbook(null, 100, false, true);
         OutputStream out = Files.newOutputStream(file)) {
       Sheet sheet = workbook.createSheet("Continuity");
@@ -95,6 +96,22 @@ public final class BigUnit {
               ref + (terminal % 50 + 2),
               "0.01",
               "Ω");
+        }
+      }
+      // More of the same: along a strip, and between neighbours that are apart.
+      for (int more = 0; number <= least; more++) {
+        int group = more % (wires / 50);
+        String ref = "TB" + (group / 10 + 1) + "-";
+        int first = group % 10 * 5 + 1;
+        int wire = 300 + more % (wires - 500);
+        if (more % 2 == 0) {
+          row(sheet, number, "" + number++, ref + first, ref + (first + 4), "0.04", "Ω");
+        } else {
+          int other = wire + 10 * (1 + more / wires % 9);
+          if (toStrip(wire)) {
+            continue;
+          }
+          row(sheet, number, "" + number++, near(wire), near(other), "OL", "Ω");
         }
       }
       Sheet insulation = workbook.createSheet("Insulation");
