@@ -66,7 +66,7 @@ public record CheckResult(
     Review review = Review.of(circuit, tables, copper, List.of(), LocalDate.MIN);
     JoinLimits limits = new JoinLimits(circuit, WireOhms.of(copper, tables));
     Comparison comparison = Comparison.of(circuit, limits, readings);
-    Coverage coverage = Prover.prove(circuit, comparison);
+    Coverage coverage = Prover.prove(circuit, limits, comparison);
     return new CheckResult(
         circuit,
         readings,
@@ -81,6 +81,11 @@ public record CheckResult(
   /** The values of the joins against what their wires account for. */
   public Values values() {
     return Values.of(comparison, diagnosis);
+  }
+
+  /** What must be said about the insulation readings beside their verdicts, in sentences. */
+  public List<String> insulationNotes() {
+    return InsulationNotes.of(circuit, comparison);
   }
 
   /** The harness that was checked. */

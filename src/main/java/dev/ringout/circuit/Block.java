@@ -24,7 +24,7 @@ import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
  */
 final class Block {
   /** Joints without any resistance are given this little, that L stays finite. */
-  private static final double LEAST_OHMS = 1e-6;
+  static final double LEAST_OHMS = 1e-6;
 
   /** Up to so many points, columns of the inverse are kept. */
   private static final int MOST_POINTS_KEPT = 512;

@@ -159,7 +159,7 @@ public final class Nets implements Partition {
   }
 
   /** Whether any two points of a net have more than one way between them. */
-  boolean hasLoops(int net) {
+  public boolean hasLoops(int net) {
     return conductorsOf[net].length >= pointsOf[net].length;
   }
 

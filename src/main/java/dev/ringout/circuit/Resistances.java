@@ -8,6 +8,7 @@ import dev.ringout.units.OhmsRange;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What a meter may read between two points of one net: the resistance of the whole network of
@@ -54,6 +55,34 @@ public final class Resistances {
   /** What a wire would add were it of another gauge. */
   public OhmsRange ofWireAs(Wire wire, Gauge gauge) {
     return conductorOhms.ofWire(wire, Optional.of(gauge));
+  }
+
+  /**
+   * The least that could be read between two points of one net were one conductor missing: by the
+   * resistances between its ends and the probes (Sherman and Morrison's formula on the Laplacian).
+   *
+   * @return infinite where nothing goes around it; absent where it can't be computed
+   */
+  public OptionalDouble leastWithout(int conductor, int one, int other, SwitchState state) {
+    Nets nets = circuit.in(state);
+    double own = Math.max(Block.LEAST_OHMS, of(conductor).lowOhms());
+    OhmsRange all = between(one, other, state);
+    if (!of(conductor).isKnown() || !all.isKnown()) {
+      return OptionalDouble.empty();
+    }
+    if (nets.isBridge(conductor)) {
+      return OptionalDouble.of(Double.POSITIVE_INFINITY);
+    }
+    int u = circuit.from(conductor);
+    int w = circuit.to(conductor);
+    double volts =
+        (between(one, w, state).lowOhms()
+                + between(other, u, state).lowOhms()
+                - between(one, u, state).lowOhms()
+                - between(other, w, state).lowOhms())
+            / 2;
+    double around = 1 - between(u, w, state).lowOhms() / own;
+    return OptionalDouble.of(all.lowOhms() + volts * volts / own / around);
   }
 
   /** Whether the way between two points of one net leads over any wire. */

@@ -3,7 +3,9 @@ package dev.ringout.compare;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
+import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.Nets;
+import dev.ringout.circuit.Resistances;
 import dev.ringout.circuit.TreePaths;
 import dev.ringout.compare.Coverage.Tally;
 import dev.ringout.compare.Coverage.Unproven;
@@ -22,20 +24,25 @@ import java.util.Map;
  * across it where no other way goes around it.
  */
 public final class Prover {
+  /** Loops of more conductors than these are proven by lifting ends, not by ohms. */
+  private static final int MOST_IN_LOOPS = 400;
+
   private final Circuit circuit;
+  private final JoinLimits limits;
   private final List<Judged> inForce;
   private final Nets normal;
   private final List<Unproven> unproven = new ArrayList<>();
 
-  private Prover(Circuit circuit, List<Judged> inForce) {
+  private Prover(Circuit circuit, JoinLimits limits, List<Judged> inForce) {
     this.circuit = circuit;
+    this.limits = limits;
     this.inForce = inForce;
     this.normal = circuit.normal();
   }
 
   /** What a comparison's readings prove about the circuit. */
-  public static Coverage prove(Circuit circuit, Comparison comparison) {
-    return new Prover(circuit, comparison.inForce()).prove();
+  public static Coverage prove(Circuit circuit, JoinLimits limits, Comparison comparison) {
+    return new Prover(circuit, limits, comparison.inForce()).prove();
   }
 
   private Coverage prove() {
@@ -89,8 +96,30 @@ public final class Prover {
       } else {
         bridgesBetween(judged, nets).forEach(edge -> crossed[edge] = true);
       }
+      if (judged.value() == ValueVerdict.AS_EXPECTED
+          && nets.hasLoops(nets.of(judged.probing().from()[0]))) {
+        provenByOhms(judged, nets, crossed);
+      }
     }
     return crossed;
+  }
+
+  /** In a loop a beep proves nothing; a value does that would be higher with a wire missing. */
+  private void provenByOhms(Judged judged, Nets nets, boolean[] crossed) {
+    Resistances resistances = limits.resistances(judged.reading().meter());
+    int from = judged.probing().from()[0];
+    int to = judged.probing().to()[0];
+    SwitchState state = judged.reading().state();
+    int[] way = resistances.conductorsBetween(from, to, state);
+    if (way.length > MOST_IN_LOOPS) {
+      return;
+    }
+    for (int conductor : way) {
+      if (!crossed[conductor] && !nets.isBridge(conductor)) {
+        double without = resistances.leastWithout(conductor, from, to, state).orElse(0);
+        crossed[conductor] = without > judged.seen().highOhms();
+      }
+    }
   }
 
   /**

@@ -62,6 +62,7 @@ public final class CheckText {
     text.faults();
     text.unexplained();
     text.low();
+    text.insulationNotes();
     text.remarks();
     text.next();
     text.unproven();
@@ -373,6 +374,14 @@ public final class CheckText {
             "  - ",
             inLine(List.of(contradiction.apart())) + ", yet " + inLine(contradiction.joins()));
       }
+    }
+  }
+
+  private void insulationNotes() {
+    List<String> notes = result.insulationNotes();
+    if (!notes.isEmpty()) {
+      page.heading("On the insulation readings");
+      notes.forEach(note -> page.paragraph("  ! ", note));
     }
   }
 

@@ -272,6 +272,22 @@ class JudgingTest {
     assertEquals(Verdict.INCOMPLETE, result.verdict());
   }
 
+  /**
+   * 10 m of AWG 20 is 0.333 Ω (printed tables): two side by side 0.167, one alone 0.30 at least.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.170,2", "0.2,2", "0.4,0", "beep,0"})
+  void parallel_wires_are_proven_by_a_value_that_one_alone_could_not_have(
+      String reading, long proven) {
+    CheckResult result =
+        new UnitUnderTest(folder)
+            .wire("W77,J1-A,E1-1,20,10 m")
+            .wire("W78,J1-A,E1-1,20,10 m")
+            .reads("J1-A", "E1-1", reading)
+            .check();
+    assertEquals(new Coverage.Tally(2, proven), result.coverage().wires());
+  }
+
   @Test
   void nets_tied_together_against_the_rest_are_not_apart_from_each_other() {
     CheckResult result =
@@ -310,5 +326,46 @@ class JudgingTest {
       unit.reads("J1-" + pin, "P2-" + pin, pin == 3 ? "0.84" : "0.05");
     }
     assertTrue(unit.check().leadDoubt().isEmpty());
+  }
+
+  private UnitUnderTest sensitive() {
+    return new UnitUnderTest(folder)
+        .wire("W1,J1-1,U1-1")
+        .wire("W2,J1-2,U1-2")
+        .part("U1,1,2,suppressor,,,50")
+        .netLimit("insulation min,20,MΩ,J1-2");
+  }
+
+  @Test
+  void a_part_that_bears_less_lets_its_net_be_tested_at_less() {
+    assertEquals(
+        Outcome.CONFORMS, outcome(sensitive().insulationAt("50", "J1-1", "REST", "150").check()));
+    assertEquals(
+        Outcome.NOT_JUDGED, outcome(sensitive().insulationAt("25", "J1-1", "REST", "150").check()));
+  }
+
+  @Test
+  void a_part_that_was_tested_beyond_what_it_bears_is_to_be_proven_again() {
+    CheckResult result = sensitive().insulationAt("500", "J1-1", "REST", "150").check();
+    assertEquals(
+        List.of(
+            "J1-1 to REST was tested at 500 V, which suppressor U1 does not bear (50 V): if it was"
+                + " not disconnected, prove it again."),
+        result.insulationNotes());
+  }
+
+  @Test
+  void a_net_has_an_insulation_limit_of_its_own() {
+    CheckResult result = sensitive().insulationAt("500", "J1-2+J1-1", "REST", "30").check();
+    assertEquals(Outcome.CONFORMS, outcome(result));
+    assertEquals(List.of(), result.insulationNotes(), "both ends of the part are tied together");
+  }
+
+  /** IEEE 43 gives half for each 10 °C for windings; for wiring a rule of thumb, no source. */
+  @Test
+  void the_temperature_of_a_low_reading_is_shown_and_never_applied() {
+    CheckResult result = unit().job("temperature,40 °C,").insulation("J1-A", "REST", "30").check();
+    assertEquals(Outcome.LOW_INSULATION, outcome(result));
+    assertTrue(result.insulationNotes().get(0).contains("would be 120 MΩ at 20 °C"));
   }
 }

@@ -27,8 +27,8 @@ public final class UnitUnderTest {
           "pins", "Ref,Pin,Size",
           "links", "Ref,Pin,To Pin",
           "switches", "Ref,State,Pin,To Pin",
-          "parts", "Ref,Pin,To Pin,Kind,Ohms,Tolerance %",
-          "limits", "Name,Value,Unit",
+          "parts", "Ref,Pin,To Pin,Kind,Ohms,Tolerance %,Max Test Volts",
+          "limits", "Name,Value,Unit,Net",
           "continuity", "From,To,State,Reading,Time,Reverse",
           "insulation", "From,To,State,Volts,Reading,Unit",
           "job", "Name,Value,Unit");
@@ -79,6 +79,16 @@ public final class UnitUnderTest {
   /** {@code insulation min,100,MΩ}. */
   public UnitUnderTest limit(String row) {
     return row("limits", row);
+  }
+
+  /** {@code insulation min,20,MΩ,J1-A}. */
+  public UnitUnderTest netLimit(String row) {
+    return row("limits", row);
+  }
+
+  /** An insulation reading at other volts. */
+  public UnitUnderTest insulationAt(String volts, String from, String to, String reading) {
+    return row("insulation", from + "," + to + ",," + volts + "," + reading + ",");
   }
 
   /** {@code insulation range,20,MΩ}. */
