@@ -35,3 +35,4 @@ measure "bare event reader, texts handed over" java -Xmx512m -XX:+UseSerialGC -c
 measure "ringout --version" target/ringout --version
 measure "java -version" java -version
 measure "check of the sample" target/ringout check harness-samples/swing-bridge/junction-box.xlsx harness-samples/swing-bridge/point-to-point.xlsx
+java -cp "$classes" dev.ringout.bench.ResistanceTimes

@@ -3,6 +3,7 @@ package dev.ringout.check;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
+import dev.ringout.compare.Outcome;
 import dev.ringout.compare.ValueVerdict;
 import dev.ringout.diagnose.Diagnosis;
 import dev.ringout.diagnose.Fault;
@@ -18,9 +19,12 @@ import java.util.Set;
  *
  * @param counts how many joins that were read have each verdict
  * @param fixedLimit how many were held against the fixed limit for want of a computed one
- * @param low the low ones that no fault accounts for
+ * @param unlike the low ones, and the high ones that a limit in the file lets pass, that no fault
+ *     accounts for
+ * @param cantTell those that the meter is too coarse for
  */
-public record Values(Map<ValueVerdict, Long> counts, long fixedLimit, List<Judged> low) {
+public record Values(
+    Map<ValueVerdict, Long> counts, long fixedLimit, List<Judged> unlike, List<Judged> cantTell) {
 
   static Values of(Comparison comparison, Diagnosis diagnosis) {
     Map<ValueVerdict, Long> counts = new EnumMap<>(ValueVerdict.class);
@@ -37,11 +41,18 @@ public record Values(Map<ValueVerdict, Long> counts, long fixedLimit, List<Judge
         fixed += judged.limit().basis().isFixed() ? 1 : 0;
       }
     }
-    List<Judged> low =
+    List<Judged> unlike =
         comparison.inForce().stream()
-            .filter(judged -> judged.value() == ValueVerdict.LOW && !shown.contains(judged))
+            .filter(judged -> judged.outcome() == Outcome.CONFORMS)
+            .filter(
+                judged -> judged.value() == ValueVerdict.LOW || judged.value() == ValueVerdict.HIGH)
+            .filter(judged -> !shown.contains(judged))
             .toList();
-    return new Values(Map.copyOf(counts), fixed, low);
+    List<Judged> cantTell =
+        comparison.inForce().stream()
+            .filter(judged -> judged.value() == ValueVerdict.CANT_TELL)
+            .toList();
+    return new Values(Map.copyOf(counts), fixed, unlike, cantTell);
   }
 
   /** How many joins have a verdict. */

@@ -12,8 +12,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code ringout check}: the main job. */
 @Command(
@@ -25,6 +28,8 @@ import picocli.CommandLine.Parameters;
             + " measure next, and what is not yet proven.")
 final class CheckCommand implements Callable<Integer> {
   private final Output output;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(
       index = "0",
@@ -38,6 +43,8 @@ final class CheckCommand implements Callable<Integer> {
       paramLabel = "READINGS",
       description = "Filled test sheets; later readings replace earlier ones.")
   private List<Path> readingsFiles = new ArrayList<>();
+
+  @Mixin private OwnTables tables = new OwnTables();
 
   @Option(names = "--json", description = "One JSON document on standard output.")
   private boolean json;
@@ -88,7 +95,8 @@ final class CheckCommand implements Callable<Integer> {
       return refuse(inputs);
     }
     output.err().print(ProblemText.write(inputs.problems().list()));
-    CheckResult result = CheckResult.of(harness.get(), readings, inputs.problems().list());
+    CheckResult result =
+        CheckResult.of(harness.get(), readings, tables.read(spec), inputs.problems().list());
     int written = write(json ? CheckJson.write(result) : CheckText.write(result, inColour()));
     if (written != ExitCode.DONE) {
       return written;

@@ -9,7 +9,6 @@ import dev.ringout.report.ReviewText;
 import dev.ringout.review.Review;
 import dev.ringout.source.Severity;
 import dev.ringout.standards.CopperWire;
-import dev.ringout.standards.Tables;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -17,9 +16,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -52,11 +51,7 @@ final class ReviewCommand implements Callable<Integer> {
   @Option(names = "--force", description = "Write over an existing FILE.")
   private boolean force;
 
-  @Option(
-      names = "--tables",
-      paramLabel = "FOLDER",
-      description = "Your own parts tables, laid over the published ones.")
-  private Optional<Path> tables = Optional.empty();
+  @Mixin private OwnTables tables = new OwnTables();
 
   @Option(
       names = "--waivers",
@@ -91,7 +86,7 @@ final class ReviewCommand implements Callable<Integer> {
     Review review =
         Review.of(
             Circuit.of(harness.get()),
-            partsTables(),
+            tables.read(spec),
             CopperWire.published(),
             accepted,
             today.orElseGet(LocalDate::now));
@@ -110,17 +105,5 @@ final class ReviewCommand implements Callable<Integer> {
       return written;
     }
     return review.count(Severity.ERROR) > 0 ? ExitCode.FAULTS : ExitCode.DONE;
-  }
-
-  private Tables partsTables() {
-    if (tables.isEmpty()) {
-      return Tables.published();
-    }
-    try {
-      return Tables.with(tables.get());
-    } catch (Tables.Unusable e) {
-      throw new ParameterException(
-          spec.commandLine(), "--tables " + tables.get() + ": " + e.getMessage());
-    }
   }
 }

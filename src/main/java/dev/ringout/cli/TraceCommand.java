@@ -13,7 +13,6 @@ import dev.ringout.report.ProblemText;
 import dev.ringout.report.TraceJson;
 import dev.ringout.report.TraceText;
 import dev.ringout.standards.CopperWire;
-import dev.ringout.standards.Tables;
 import dev.ringout.standards.WireOhms;
 import dev.ringout.trace.Trace;
 import java.nio.file.Path;
@@ -22,6 +21,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -63,6 +63,8 @@ final class TraceCommand implements Callable<Integer> {
       description = "Positions of the switches, such as \"S1=MADE; S2=OPEN\".")
   private String state = "";
 
+  @Mixin private OwnTables tables = new OwnTables();
+
   @Option(names = "--json", description = "One JSON document on standard output.")
   private boolean json;
 
@@ -92,7 +94,7 @@ final class TraceCommand implements Callable<Integer> {
     List<Found> asked = points(search);
     Circuit circuit = Circuit.of(harness.get());
     JoinLimits limits =
-        new JoinLimits(circuit, WireOhms.of(CopperWire.published(), Tables.published()));
+        new JoinLimits(circuit, WireOhms.of(CopperWire.published(), tables.read(spec)));
     Optional<Point> other = asked.size() > 1 ? Optional.of(asked.get(1).point()) : Optional.empty();
     Trace trace = Trace.of(circuit, limits, asked.get(0).point(), other, positions(search));
     String text =

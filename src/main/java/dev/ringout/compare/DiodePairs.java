@@ -124,7 +124,7 @@ public final class DiodePairs {
       neitherConducts(forward);
     } else if (there * CLEARLY < back) {
       judged.set(reverse, judged.get(reverse).as(Observed.APART, Outcome.CONFORMS, ""));
-    } else {
+    } else if (judged.get(reverse).observed() != Observed.JOINED) {
       judged.set(reverse, judged.get(reverse).as(Observed.RESISTIVE, Outcome.PART_VALUE, ""));
     }
   }

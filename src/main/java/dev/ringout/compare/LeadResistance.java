@@ -1,12 +1,12 @@
 package dev.ringout.compare;
 
 import dev.ringout.circuit.Expected.Joined;
-import dev.ringout.circuit.JoinLimits.Basis;
 import dev.ringout.readings.Measured;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Severity;
 import dev.ringout.units.Ohms;
+import dev.ringout.units.OhmsRange;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,33 +22,50 @@ public final class LeadResistance {
 
   private LeadResistance() {}
 
-  /** A warning to null the leads, where nearly all readings with a computed limit are above it. */
+  /**
+   * A warning about the leads, where nearly all readings with a computed value are above it, or
+   * nearly all below.
+   */
   public static Optional<Problem> doubt(Comparison comparison) {
-    List<Double> excesses = new ArrayList<>();
+    List<Double> above = new ArrayList<>();
+    List<Double> below = new ArrayList<>();
     Optional<Place> place = Optional.empty();
     int computed = 0;
     for (Judged judged : comparison.inForce()) {
-      if (judged.limit().basis() != Basis.COMPUTED
+      if (!judged.limit().expected().isKnown()
           || !(judged.expected() instanceof Joined)
-          || !(judged.reading().measured() instanceof Measured.Value value)) {
+          || !(judged.reading().measured() instanceof Measured.Value)
+          || judged.value() == ValueVerdict.NOT_COMPARED) {
         continue;
       }
       computed++;
-      if (judged.outcome() == Outcome.RESISTIVE) {
-        excesses.add(value.ohms() - judged.limit().ohms());
-        place = place.isPresent() ? place : Optional.of(judged.reading().place());
+      OhmsRange expected = judged.limit().expected();
+      if (judged.value() == ValueVerdict.HIGH) {
+        above.add(judged.seen().middleOhms() - expected.highOhms());
+      } else if (judged.value() == ValueVerdict.LOW) {
+        below.add(expected.lowOhms() - judged.seen().middleOhms());
+      } else {
+        continue;
       }
+      place = place.isPresent() ? place : Optional.of(judged.reading().place());
     }
-    if (computed < LEAST_READINGS || excesses.size() < computed * MOST_OF_THEM) {
+    boolean high = above.size() >= below.size();
+    List<Double> off = high ? above : below;
+    if (computed < LEAST_READINGS || off.size() < computed * MOST_OF_THEM) {
       return Optional.empty();
     }
-    double least = excesses.stream().mapToDouble(Double::doubleValue).min().orElse(0);
+    double least = off.stream().mapToDouble(Double::doubleValue).min().orElse(0);
     String text =
         Text.of(
-            "%d of %d readings across wires are above what copper and contacts account for, the"
-                + " least by %s; were the leads nulled? If not, state their resistance as \"meter\""
-                + " on the sheet Limits",
-            excesses.size(), computed, Ohms.text(least));
+            high
+                ? "%d of %d readings across wires are above what copper and contacts account for, the"
+                    + " least by %s; were the leads nulled? If not, state what they read together as"
+                    + " \"lead null\" on the sheet Job"
+                : "%d of %d readings across wires are below what copper can have, the least by %s;"
+                    + " were the leads nulled too far, or are the lengths not those of the wires?",
+            off.size(),
+            computed,
+            Ohms.text(least));
     return place.map(first -> new Problem(first, "Reading", Severity.WARNING, text, ""));
   }
 }

@@ -9,7 +9,6 @@ import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.LeadResistance;
 import dev.ringout.compare.Outcome;
-import dev.ringout.compare.ValueVerdict;
 import dev.ringout.diagnose.Fault.Finding;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Measured;
@@ -94,10 +93,8 @@ final class HighResistances {
     return faults;
   }
 
-  /** Above its limit, or above what its wires account for though within the limit given. */
-  static boolean isHigh(Judged judged) {
-    return judged.expected() instanceof Joined
-        && (judged.outcome() == Outcome.RESISTIVE || judged.value() == ValueVerdict.HIGH);
+  private static boolean isHigh(Judged judged) {
+    return judged.expected() instanceof Joined && judged.outcome() == Outcome.RESISTIVE;
   }
 
   private static boolean isJoinWithValue(Judged judged) {

@@ -61,13 +61,12 @@ final class WrongGauges {
     Map<Same, List<Fault.WrongGauge>> alike = new LinkedHashMap<>();
     Set<Integer> seen = new HashSet<>();
     for (Judged judged : comparison.inForce()) {
-      boolean outside = judged.value() == ValueVerdict.HIGH || judged.value() == ValueVerdict.LOW;
-      boolean conducts =
-          judged.outcome() == Outcome.CONFORMS || judged.outcome() == Outcome.RESISTIVE;
-      if (outside
-          && conducts
-          && judged.expected() instanceof Joined
-          && !explainedOtherwise.contains(judged)) {
+      // A high value that a limit in the file lets pass is left to the comparison with its fellows.
+      boolean outside =
+          judged.outcome() == Outcome.RESISTIVE
+              ? judged.value() == ValueVerdict.HIGH
+              : judged.outcome() == Outcome.CONFORMS && judged.value() == ValueVerdict.LOW;
+      if (outside && judged.expected() instanceof Joined && !explainedOtherwise.contains(judged)) {
         fault(judged, seen)
             .ifPresent(
                 fault -> {
@@ -110,6 +109,7 @@ final class WrongGauges {
     if (way.length != 1
         || !(circuit.conductors().get(way[0]) instanceof Conductor.OfWire one)
         || one.wire().gauge().isEmpty()
+        || judged.seen().middleOhms() <= 0
         || !seen.add(way[0])) {
       return Optional.empty();
     }

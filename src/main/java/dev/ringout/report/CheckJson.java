@@ -113,9 +113,10 @@ public final class CheckJson {
     json.put("cantTell", values.count(ValueVerdict.CANT_TELL));
     json.put("notCompared", values.count(ValueVerdict.NOT_COMPARED));
     json.put("fixedLimit", values.fixedLimit());
+    json.put("cantTellReadings", places(values.cantTell()));
     json.put(
-        "lowReadings",
-        values.low().stream()
+        "unlikeReadings",
+        values.unlike().stream()
             .map(
                 judged -> {
                   Map<String, Object> one = new LinkedHashMap<>();

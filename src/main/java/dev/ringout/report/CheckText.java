@@ -61,7 +61,7 @@ public final class CheckText {
     text.doubt();
     text.faults();
     text.unexplained();
-    text.low();
+    text.unlike();
     text.insulationNotes();
     text.remarks();
     text.next();
@@ -156,30 +156,34 @@ public final class CheckText {
     }
   }
 
-  /** Joined, but with less than the wires can have: something is not as listed. */
-  private void low() {
-    List<Judged> low = result.values().low();
-    if (low.isEmpty()) {
+  /** Joined and within the limit, but with ohms that the wires do not account for. */
+  private void unlike() {
+    List<Judged> unlike = result.values().unlike();
+    if (unlike.isEmpty()) {
       return;
     }
-    page.heading("Lower than the wires can be");
-    for (Judged judged : low.subList(0, Math.min(low.size(), MOST_READINGS))) {
+    page.heading("Joined, but not as the wires account for");
+    for (Judged judged : unlike.subList(0, Math.min(unlike.size(), MOST_READINGS))) {
       page.paragraph(
           "  - ",
           Text.of(
-              "%s reads %s; expected %s (%s)",
+              "%s reads %s, %s; expected %s (%s)",
               judged.reading().subject(),
               judged.reading().measured().text(),
+              judged.value() == ValueVerdict.LOW ? "low" : "high",
               judged.limit().expected().text(),
               place(judged.reading().place())));
     }
-    if (low.size() > MOST_READINGS) {
-      page.paragraph("  - ", Text.of("and %d more", low.size() - MOST_READINGS));
+    if (unlike.size() > MOST_READINGS) {
+      page.paragraph("  - ", Text.of("and %d more", unlike.size() - MOST_READINGS));
     }
+    boolean anyLow = unlike.stream().anyMatch(judged -> judged.value() == ValueVerdict.LOW);
     page.paragraph(
         "    ",
-        "Joined they are; but another way lies in parallel, or the wire is shorter or thicker than"
-            + " listed, or the leads were nulled too far.");
+        anyLow
+            ? "Low: another way lies in parallel, or the wire is shorter or thicker than listed, or"
+                + " the leads were nulled too far."
+            : "High: within the limit of the harness file, and more than copper and contacts have.");
   }
 
   private void doubt() {

@@ -106,6 +106,7 @@ public final class Tables {
     }
     PublishedTable published = PublishedTable.load(Tables.class, table + ".csv");
     List<Entry> entries = new ArrayList<>();
+    refuseWords(file, read, published);
     for (Map<String, String> row : read.rows()) {
       for (String column : published.rows().get(0).keySet()) {
         boolean needed = KEYS.getOrDefault(table, List.of()).contains(column);
@@ -119,6 +120,44 @@ public final class Tables {
               "own table " + file + (read.citation().isEmpty() ? "" : ": " + read.citation())));
     }
     return entries;
+  }
+
+  /** Where the published table has numbers, so must the user's. */
+  private static void refuseWords(String file, PublishedTable own, PublishedTable published)
+      throws Unusable {
+    for (String column : published.rows().get(0).keySet()) {
+      List<String> values =
+          published.rows().stream().map(row -> row.getOrDefault(column, "")).toList();
+      boolean numbers = values.stream().allMatch(value -> value.isEmpty() || isNumber(value));
+      if (!numbers || values.stream().allMatch(String::isEmpty)) {
+        continue;
+      }
+      boolean mayBeBlank = values.contains("");
+      for (int i = 0; i < own.rows().size(); i++) {
+        String value = own.rows().get(i).getOrDefault(column, "");
+        boolean known = own.rows().get(i).containsKey(column);
+        if (known && !isNumber(value) && !(value.isEmpty() && mayBeBlank)) {
+          throw new Unusable(
+              file
+                  + ", row "
+                  + (i + 1)
+                  + " of its data: "
+                  + column
+                  + " needs a number, not \""
+                  + value
+                  + "\"");
+        }
+      }
+    }
+  }
+
+  private static boolean isNumber(String value) {
+    try {
+      Double.parseDouble(value);
+      return true;
+    } catch (NumberFormatException e) {
+      return false;
+    }
   }
 
   /** The rows of a table, the user's own first. */

@@ -115,6 +115,25 @@ class TraceCommandTest {
   }
 
   @Test
+  void a_shop_s_own_table_gives_the_most_that_its_wire_may_have(@TempDir Path folder)
+      throws Exception {
+    Path tables = Files.createDirectories(folder.resolve("tables"));
+    Path wires = folder.resolve("list.csv");
+    Files.writeString(wires, "Wire,From,To,Gauge,Wire Type,Length\nW1,J1-1,P1-1,20,HOUSE,100 ft\n");
+    Files.writeString(
+        tables.resolve("wire-resistance.csv"),
+        "type,awg,area_cmil,max_ohm_per_1000ft,confidence\nHOUSE,20,1000,11.5,own\n");
+    String own = Run.of("trace", wires, "J1-1", "P1-1", "--tables", tables).out();
+    // 1.15 Ω and two contacts of 5 mΩ, and 10 %.
+    assertTrue(own.contains("to 1.28 Ω"), own);
+    assertTrue(Run.of("trace", wires, "J1-1", "P1-1").out().contains("to 1.13 Ω"));
+    Files.writeString(tables.resolve("lugs.csv"), "colour,finest_awg,coarsest_awg\nblue,2,1/0\n");
+    Run refused = Run.of("trace", wires, "J1-1", "--tables", tables);
+    assertEquals(ExitCode.USAGE, refused.code(), refused.err());
+    assertTrue(refused.err().contains("lugs.csv"), refused.err());
+  }
+
+  @Test
   void json_has_every_step(@TempDir Path folder) throws Exception {
     Run run = trace("J1-A", "J2-13", "--json");
     assertTrue(run.out().contains("\"format\" : \"ringout-trace/1\""));

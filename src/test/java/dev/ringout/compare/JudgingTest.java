@@ -319,6 +319,31 @@ class JudgingTest {
   }
 
   @Test
+  void readings_that_are_nearly_all_low_were_nulled_too_far_and_blame_no_gauge() {
+    UnitUnderTest unit = new UnitUnderTest(folder);
+    for (int pin = 1; pin <= 10; pin++) {
+      unit.wire("W" + pin + ",J1-" + pin + ",P2-" + pin + ",20,40 ft");
+      unit.reads("J1-" + pin, "P2-" + pin, pin == 3 ? "0.41" : "0.21");
+    }
+    CheckResult result = unit.check();
+    assertTrue(result.leadDoubt().orElseThrow().text().contains("nulled too far"));
+    assertEquals(List.of(), result.diagnosis().faults());
+    assertEquals(Verdict.INCOMPLETE, result.verdict());
+    assertEquals(9, result.values().unlike().size());
+  }
+
+  @Test
+  void a_reading_below_zero_is_no_gauge() {
+    CheckResult result =
+        new UnitUnderTest(folder)
+            .wire("W1,J1-A,P2-1,20,40 ft")
+            .reads("J1-A", "P2-1", "-0.02")
+            .check();
+    assertEquals(List.of(), result.diagnosis().faults());
+    assertEquals(1, result.values().unlike().size());
+  }
+
+  @Test
   void one_high_reading_among_many_good_ones_puts_no_leads_in_doubt() {
     UnitUnderTest unit = new UnitUnderTest(folder);
     for (int pin = 1; pin <= 10; pin++) {

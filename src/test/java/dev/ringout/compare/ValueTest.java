@@ -69,6 +69,18 @@ class ValueTest {
   }
 
   @Test
+  void a_limit_in_the_file_wins_and_what_it_lets_pass_is_no_fault() {
+    CheckResult result =
+        unit()
+            .limit("closed max,2,Ω")
+            .reads("J1-A", "P2-1", "0.9")
+            .reads("J1-A", "REST", "OL")
+            .check();
+    assertEquals(CheckResult.Verdict.CONFORMS, result.verdict());
+    assertEquals(1, result.values().unlike().size());
+  }
+
+  @Test
   void copper_grows_by_four_tenths_of_a_percent_a_degree() {
     assertEquals(ValueVerdict.HIGH, read(unit().job("temperature,20 °C,"), "0.49").value());
     assertEquals(ValueVerdict.AS_EXPECTED, read(unit().job("temperature,60,°C"), "0.49").value());
