@@ -24,6 +24,7 @@ import org.jgrapht.graph.Multigraph;
  */
 public final class Circuit {
   private static final int[] NO_PARTS = {};
+  private static final int[] NO_CONTACTS = {};
 
   private final Harness harness;
   private final List<Point> points;
@@ -31,6 +32,7 @@ public final class Circuit {
   private final List<Conductor> conductors = new ArrayList<>();
   private final int[] from;
   private final int[] to;
+  private final Map<String, int[]> contactsOf = new HashMap<>();
   private final Map<Integer, List<Integer>> partsAtPoint = new HashMap<>();
   private final Map<SwitchState, Nets> netsOf = new HashMap<>();
 
@@ -47,6 +49,8 @@ public final class Circuit {
       conductors.add(new Conductor.OfLink(link));
     }
     for (Switch one : harness.switches()) {
+      int first = conductors.size();
+      contactsOf.put(one.ref(), IntStream.range(first, first + one.contacts().size()).toArray());
       for (Switch.Contact contact : one.contacts()) {
         conductors.add(new Conductor.OfContact(contact));
       }
@@ -119,14 +123,7 @@ public final class Circuit {
 
   /** The conductors that are contacts of a switch. */
   public int[] contactsOf(Switch one) {
-    int first = conductors.size() - contacts();
-    return IntStream.range(first, conductors.size())
-        .filter(c -> ((Conductor.OfContact) conductors.get(c)).contact().ref().equals(one.ref()))
-        .toArray();
-  }
-
-  private int contacts() {
-    return harness.switches().stream().mapToInt(one -> one.contacts().size()).sum();
+    return contactsOf.getOrDefault(one.ref(), NO_CONTACTS);
   }
 
   /** The part of a number. */
