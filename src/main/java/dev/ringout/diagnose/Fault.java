@@ -68,8 +68,13 @@ public sealed interface Fault {
     }
   }
 
-  /** A conductor whose joints may be poor, with its share of the odds from 0 to 1. */
-  record Suspicion(Conductor conductor, double odds) {}
+  /**
+   * A conductor whose joints may be poor.
+   *
+   * @param odds its share of them, from 0 to 1
+   * @param inLoop whether other ways go around it, so that it may as well be open
+   */
+  record Suspicion(Conductor conductor, double odds, boolean inLoop) {}
 
   /**
    * Joined, but above what its wires account for.

@@ -270,7 +270,8 @@ final class HighResistances {
                 one ->
                     new Fault.Suspicion(
                         circuit.conductors().get(one.conductor()),
-                        Math.exp(one.score() - suspects.get(0).score()) / total))
+                        Math.exp(one.score() - suspects.get(0).score()) / total,
+                        !circuit.in(worst.reading().state()).isBridge(one.conductor())))
             .toList(),
         List.of(
             circuit.point(worst.probing().from()[0]),

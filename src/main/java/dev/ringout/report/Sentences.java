@@ -69,11 +69,14 @@ final class Sentences {
     }
     if (fault instanceof HighResistance high) {
       return Text.of(
-          "%s to %s reads %s; at most %s is expected. The poor joint is at %s.",
+          "%s to %s reads %s; at most %s is expected. %s is at %s.",
           high.points().get(0),
           high.points().get(1),
           Ohms.text(high.measuredOhms()),
           Ohms.text(high.limitOhms()),
+          high.suspects().stream().anyMatch(Fault.Suspicion::inLoop)
+              ? "A poor joint, or an open one,"
+              : "The poor joint",
           poorJoints(high.suspects()));
     }
     if (fault instanceof UnequalWire unequal) {

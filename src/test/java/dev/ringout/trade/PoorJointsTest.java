@@ -103,6 +103,20 @@ class PoorJointsTest {
     assertTrue(high.suspects().get(0).odds() > 0.9, high.suspects().toString());
   }
 
+  /** Two wires side by side, one of them open: the value of the other alone. */
+  @Test
+  void of_parallel_wires_that_read_as_one_either_may_be_open() {
+    CheckResult result =
+        new UnitUnderTest(folder)
+            .wire("W1,J1-A,E1-1,20,10 m")
+            .wire("W2,J1-A,E1-1,20,10 m")
+            .reads("J1-A", "E1-1", "0.340")
+            .check();
+    HighResistance high = assertInstanceOf(HighResistance.class, theOnlyFault(result));
+    assertEquals(List.of("W1", "W2"), suspects(high).stream().sorted().toList());
+    assertTrue(high.suspects().get(0).inLoop());
+  }
+
   /** 30 m: AWG 20 is 0.999 Ω, 22 is 1.589, 18 is 0.628, 24 is 2.53 (printed tables). */
   @ParameterizedTest
   @CsvSource({"1.60,22", "0.633,18", "2.54,24", "0.40,16"})
