@@ -66,15 +66,16 @@ public record CheckResult(
     Review review = Review.of(circuit, tables, copper, List.of(), LocalDate.MIN);
     JoinLimits limits = new JoinLimits(circuit, WireOhms.of(copper, tables));
     Comparison comparison = Comparison.of(circuit, limits, readings);
+    Optional<Problem> leadDoubt = LeadResistance.doubt(comparison);
     Coverage coverage = Prover.prove(circuit, limits, comparison);
     return new CheckResult(
         circuit,
         readings,
         comparison,
         coverage,
-        Diagnosis.of(circuit, limits, comparison, coverage),
+        Diagnosis.of(circuit, limits, comparison, coverage, leadDoubt.isPresent()),
         review,
-        LeadResistance.doubt(comparison),
+        leadDoubt,
         problems);
   }
 

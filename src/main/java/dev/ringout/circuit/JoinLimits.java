@@ -82,38 +82,30 @@ public final class JoinLimits {
         meter.leadOhms().isPresent()
             ? new OhmsRange(nulled, nulled)
             : new OhmsRange(0, limits.meterOhms());
-    Basis basis = basis(probing, meter);
-    OhmsRange expected =
-        basis == Basis.COMPUTED
-            ? resistances(meter).between(probing.from()[0], probing.to()[0], probing.state())
-            : OhmsRange.ANY;
+    OhmsRange expected = OhmsRange.ANY;
+    Basis basis = Basis.GROUPS;
+    if (probing.isPair()) {
+      int from = probing.from()[0];
+      int to = probing.to()[0];
+      Nets nets = circuit.in(probing.state());
+      Resistances resistances = resistances(meter);
+      if (nets.of(from) != nets.of(to)) {
+        basis = Basis.APART;
+      } else if (!resistances.hasWire(from, to, probing.state())) {
+        basis = Basis.LINKS_ALONE;
+      } else {
+        expected = resistances.between(from, to, probing.state());
+        basis = expected.isKnown() ? Basis.COMPUTED : Basis.NO_LENGTH;
+      }
+    }
     if (limits.closedMaxOhms().isPresent()) {
-      return new JoinLimit(
-          limits.closedMaxOhms().getAsDouble() + nulled, Basis.GIVEN, expected, leads);
+      double given = limits.closedMaxOhms().getAsDouble() + nulled;
+      return new JoinLimit(given, Basis.GIVEN, expected, leads);
     }
     double ohms =
         basis == Basis.COMPUTED
             ? expected.highOhms() + leads.highOhms()
             : limits.fixedClosedMaxOhms() + nulled;
     return new JoinLimit(ohms, basis, expected, leads);
-  }
-
-  private Basis basis(Probing probing, Meter meter) {
-    if (!probing.isPair()) {
-      return Basis.GROUPS;
-    }
-    int from = probing.from()[0];
-    int to = probing.to()[0];
-    Nets nets = circuit.in(probing.state());
-    if (nets.of(from) != nets.of(to)) {
-      return Basis.APART;
-    }
-    Resistances resistances = resistances(meter);
-    if (!resistances.hasWire(from, to, probing.state())) {
-      return Basis.LINKS_ALONE;
-    }
-    return resistances.between(from, to, probing.state()).isKnown()
-        ? Basis.COMPUTED
-        : Basis.NO_LENGTH;
   }
 }

@@ -2,6 +2,7 @@ package dev.ringout.circuit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntConsumer;
 import org.jgrapht.Graph;
 import org.jgrapht.traverse.BreadthFirstIterator;
 
@@ -179,6 +180,21 @@ public final class Nets implements Partition {
 
   int points() {
     return netOf.length;
+  }
+
+  /** Hands over the conductors of the tree's path between two points of one net, in no order. */
+  void eachOnWay(int first, int second, IntConsumer each) {
+    int a = first;
+    int b = second;
+    while (a != b) {
+      if (depth[a] >= depth[b]) {
+        each.accept(parentConductor[a]);
+        a = parent[a];
+      } else {
+        each.accept(parentConductor[b]);
+        b = parent[b];
+      }
+    }
   }
 
   /**

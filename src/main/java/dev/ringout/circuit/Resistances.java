@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 
 /**
  * What a meter may read between two points of one net: the resistance of the whole network of
@@ -58,31 +59,68 @@ public final class Resistances {
   }
 
   /**
-   * The least that could be read between two points of one net were one conductor missing: by the
-   * resistances between its ends and the probes (Sherman and Morrison's formula on the Laplacian).
+   * The least that could be read between two points of one net were one conductor missing.
    *
    * @return infinite where nothing goes around it; absent where it can't be computed
    */
   public OptionalDouble leastWithout(int conductor, int one, int other, SwitchState state) {
-    Nets nets = circuit.in(state);
-    double own = Math.max(Block.LEAST_OHMS, of(conductor).lowOhms());
     OhmsRange all = between(one, other, state);
     if (!of(conductor).isKnown() || !all.isKnown()) {
       return OptionalDouble.empty();
     }
-    if (nets.isBridge(conductor)) {
-      return OptionalDouble.of(Double.POSITIVE_INFINITY);
+    double gain = gain(conductor, Double.POSITIVE_INFINITY, one, other, state, OhmsRange::lowOhms);
+    return OptionalDouble.of(all.lowOhms() + gain);
+  }
+
+  /**
+   * What a reading between two points of one net gains when one conductor on its way gains so much,
+   * everything else being at its greatest; absent where it can't be computed.
+   */
+  public OptionalDouble gain(
+      int conductor, double extraOhms, int one, int other, SwitchState state) {
+    if (circuit.in(state).isBridge(conductor)) {
+      return OptionalDouble.of(extraOhms);
+    }
+    OhmsRange own = of(conductor);
+    boolean known =
+        own.isKnown()
+            && own.highOhms() > 0
+            && between(circuit.from(conductor), circuit.to(conductor), state).isKnown();
+    return known
+        ? OptionalDouble.of(gain(conductor, extraOhms, one, other, state, OhmsRange::highOhms))
+        : OptionalDouble.empty();
+  }
+
+  /**
+   * Where nothing goes around a conductor, all that it gains; in a loop, by the resistances between
+   * its ends and the probes (Sherman and Morrison's formula on the Laplacian): x·i² / (1 + x·(1 −
+   * R/r)/r), i being its share of the current, R what is read across it; without end i²·r / (1 −
+   * R/r).
+   */
+  private double gain(
+      int conductor,
+      double extraOhms,
+      int one,
+      int other,
+      SwitchState state,
+      ToDoubleFunction<OhmsRange> end) {
+    if (circuit.in(state).isBridge(conductor)) {
+      return extraOhms;
     }
     int u = circuit.from(conductor);
     int w = circuit.to(conductor);
+    double own = Math.max(Block.LEAST_OHMS, end.applyAsDouble(of(conductor)));
     double volts =
-        (between(one, w, state).lowOhms()
-                + between(other, u, state).lowOhms()
-                - between(one, u, state).lowOhms()
-                - between(other, w, state).lowOhms())
+        (end.applyAsDouble(between(one, w, state))
+                + end.applyAsDouble(between(other, u, state))
+                - end.applyAsDouble(between(one, u, state))
+                - end.applyAsDouble(between(other, w, state)))
             / 2;
-    double around = 1 - between(u, w, state).lowOhms() / own;
-    return OptionalDouble.of(all.lowOhms() + volts * volts / own / around);
+    double current = volts / own;
+    double around = 1 - end.applyAsDouble(between(u, w, state)) / own;
+    return Double.isInfinite(extraOhms)
+        ? current * current * own / around
+        : extraOhms * current * current / (1 + extraOhms / own * around);
   }
 
   /** Whether the way between two points of one net leads over any wire. */
@@ -91,18 +129,12 @@ public final class Resistances {
     if (!isShortAndPlain(nets, one, other)) {
       return net(nets, one, state).hasWire(one, other);
     }
-    int a = one;
-    int b = other;
-    while (a != b) {
-      boolean fromOne = nets.depth(a) >= nets.depth(b);
-      int conductor = nets.parentConductor(fromOne ? a : b);
-      if (circuit.conductors().get(conductor) instanceof Conductor.OfWire) {
-        return true;
-      }
-      a = fromOne ? nets.parent(a) : a;
-      b = fromOne ? b : nets.parent(b);
-    }
-    return false;
+    boolean[] found = new boolean[1];
+    nets.eachOnWay(
+        one,
+        other,
+        conductor -> found[0] |= circuit.conductors().get(conductor) instanceof Conductor.OfWire);
+    return found[0];
   }
 
   /** The conductors that a reading between two points of one net depends on. */
@@ -124,21 +156,15 @@ public final class Resistances {
   }
 
   private OhmsRange along(Nets nets, int one, int other) {
-    double low = 0;
-    double high = 0;
-    int a = one;
-    int b = other;
-    while (a != b) {
-      boolean fromOne = nets.depth(a) >= nets.depth(b);
-      OhmsRange step = of(nets.parentConductor(fromOne ? a : b));
-      low += step.lowOhms();
-      high += step.highOhms();
-      if (fromOne) {
-        a = nets.parent(a);
-      } else {
-        b = nets.parent(b);
-      }
-    }
-    return Double.isFinite(high) ? new OhmsRange(low, high) : OhmsRange.ANY;
+    double[] sum = new double[2];
+    nets.eachOnWay(
+        one,
+        other,
+        conductor -> {
+          OhmsRange step = of(conductor);
+          sum[0] += step.lowOhms();
+          sum[1] += step.highOhms();
+        });
+    return Double.isFinite(sum[1]) ? new OhmsRange(sum[0], sum[1]) : OhmsRange.ANY;
   }
 }

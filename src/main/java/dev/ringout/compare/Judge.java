@@ -45,7 +45,7 @@ final class Judge {
     Expected expected = predictor.asListed(probing);
     JoinLimit limit = joinLimits.of(probing, reading.meter());
     OhmsRange seen = seen(reading, limit);
-    Verdict verdict = verdict(reading, expected, limit, seen);
+    Verdict verdict = verdict(reading, probing, expected, limit, seen);
     boolean isJoin =
         reading.kind() == Reading.Kind.CONTINUITY
             && expected instanceof Joined
@@ -100,12 +100,13 @@ final class Judge {
     }
   }
 
-  private Verdict verdict(Reading reading, Expected expected, JoinLimit limit, OhmsRange seen) {
+  private Verdict verdict(
+      Reading reading, Probing probing, Expected expected, JoinLimit limit, OhmsRange seen) {
     if (!reading.measured().made()) {
       return new Verdict(Observed.UNKNOWN, Outcome.NOT_TESTED, "");
     }
     if (reading.kind() == Reading.Kind.INSULATION) {
-      return insulation(reading, expected);
+      return insulation(reading, probing, expected);
     }
     if (expected instanceof Joined) {
       return joinExpected(reading, limit);
@@ -263,12 +264,12 @@ final class Judge {
         .collect(Collectors.joining(", "));
   }
 
-  private Verdict insulation(Reading reading, Expected expected) {
+  private Verdict insulation(Reading reading, Probing probing, Expected expected) {
     if (expected instanceof Joined) {
       return Verdict.notJudged("both sides are one net: no insulation lies between them");
     }
     Measured measured = reading.measured();
-    InsulationLimit limit = insulationLimits.of(Probing.of(circuit, reading));
+    InsulationLimit limit = insulationLimits.of(probing);
     Verdict verdict = insulationValue(measured, limit.minOhms());
     boolean passes = verdict.outcome() == Outcome.CONFORMS;
     if (!passes && expected instanceof ThroughParts parts) {

@@ -25,9 +25,18 @@ public record Diagnosis(
     List<NextReading> next,
     boolean searchComplete) {
 
-  /** Explains the failing readings of a comparison. */
+  /**
+   * Explains the failing readings of a comparison.
+   *
+   * @param leadsInDoubt whether nearly all values are off, which speaks against the meter's leads
+   *     and not against single wires
+   */
   public static Diagnosis of(
-      Circuit circuit, JoinLimits limits, Comparison comparison, Coverage coverage) {
+      Circuit circuit,
+      JoinLimits limits,
+      Comparison comparison,
+      Coverage coverage,
+      boolean leadsInDoubt) {
     Neighbours neighbours = new Neighbours(circuit);
     WiringFaults wiring =
         new WiringFaults(
@@ -35,9 +44,14 @@ public record Diagnosis(
     List<Fault> faults = new ArrayList<>(wiring.faults());
     SlipCosts costs = new SlipCosts(circuit, neighbours);
     Set<Judged> claimed = new LinkedHashSet<>(wiring.explained());
-    add(new WrongGauges(circuit, limits, costs, comparison).faults(claimed), faults, claimed);
-    add(new HighResistances(circuit, limits, costs, comparison).faults(claimed), faults, claimed);
-    add(new UnequalWires(circuit, limits, comparison).faults(claimed), faults, claimed);
+    if (!leadsInDoubt) {
+      add(new WrongGauges(circuit, limits, costs, comparison).faults(claimed), faults, claimed);
+    }
+    HighResistances high = new HighResistances(circuit, limits, costs, comparison, leadsInDoubt);
+    add(high.faults(claimed), faults, claimed);
+    if (!leadsInDoubt) {
+      add(new UnequalWires(circuit, limits, comparison).faults(claimed), faults, claimed);
+    }
     faults.addAll(new LowInsulations(circuit, comparison).faults(wiring.explained()));
     Set<Judged> explained = new LinkedHashSet<>(wiring.explained());
     faults.forEach(fault -> explained.addAll(fault.finding().readings()));

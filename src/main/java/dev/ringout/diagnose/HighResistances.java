@@ -3,11 +3,9 @@ package dev.ringout.diagnose;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.JoinLimits;
-import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Resistances;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
-import dev.ringout.compare.LeadResistance;
 import dev.ringout.compare.Outcome;
 import dev.ringout.diagnose.Fault.Finding;
 import dev.ringout.harness.SwitchState;
@@ -54,12 +52,17 @@ final class HighResistances {
   private final boolean leadsInDoubt;
   private final Map<Judged, Set<Integer>> ways = new HashMap<>();
 
-  HighResistances(Circuit circuit, JoinLimits limits, SlipCosts costs, Comparison comparison) {
+  HighResistances(
+      Circuit circuit,
+      JoinLimits limits,
+      SlipCosts costs,
+      Comparison comparison,
+      boolean leadsInDoubt) {
     this.circuit = circuit;
     this.limits = limits;
     this.comparison = comparison;
     this.costs = costs;
-    this.leadsInDoubt = LeadResistance.doubt(comparison).isPresent();
+    this.leadsInDoubt = leadsInDoubt;
   }
 
   private record NetInState(int net, SwitchState state) {}
@@ -223,39 +226,17 @@ final class HighResistances {
     return limits.resistances(judged.reading().meter());
   }
 
-  /**
-   * What a reading gains when one conductor gains so much. Where nothing goes around it, just that;
-   * in a loop, by the resistances between its ends and the probes (Sherman and Morrison's formula
-   * on the Laplacian): x·i² / (1 + x·(1 − R/r)/r), i being its share of the current.
-   */
+  /** What a reading gains when one conductor gains so much; by the tree's way where unknown. */
   private double extra(Judged judged, int conductor, double extraOhms) {
     if (!way(judged).contains(conductor)) {
       return 0;
     }
     SwitchState state = judged.reading().state();
-    Nets nets = circuit.in(state);
-    if (nets.isBridge(conductor)) {
-      return extraOhms;
-    }
-    Resistances resistances = resistances(judged);
-    OhmsRange own = resistances.of(conductor);
-    int a = judged.probing().from()[0];
-    int b = judged.probing().to()[0];
-    int u = circuit.from(conductor);
-    int w = circuit.to(conductor);
-    double across = resistances.between(u, w, state).highOhms();
-    if (!own.isKnown() || !Double.isFinite(across) || own.highOhms() <= 0) {
-      return nets.path(a, b).contains(conductor) ? extraOhms : 0;
-    }
-    double volts =
-        (resistances.between(a, w, state).highOhms()
-                + resistances.between(b, u, state).highOhms()
-                - resistances.between(a, u, state).highOhms()
-                - resistances.between(b, w, state).highOhms())
-            / 2;
-    double current = volts / own.highOhms();
-    double around = 1 - across / own.highOhms();
-    return extraOhms * current * current / (1 + extraOhms / own.highOhms() * around);
+    int from = judged.probing().from()[0];
+    int to = judged.probing().to()[0];
+    return resistances(judged)
+        .gain(conductor, extraOhms, from, to, state)
+        .orElseGet(() -> circuit.in(state).path(from, to).contains(conductor) ? extraOhms : 0);
   }
 
   private Fault fault(List<Judged> readings, List<Suspect> suspects) {

@@ -5,7 +5,6 @@ import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
-import dev.ringout.compare.LeadResistance;
 import dev.ringout.compare.Outcome;
 import dev.ringout.diagnose.Fault.Finding;
 import dev.ringout.harness.Wire;
@@ -51,9 +50,6 @@ final class UnequalWires {
   private record Read(Judged judged, Conductor.OfWire wire, double ohms) {}
 
   List<Fault> faults(Set<Judged> explainedOtherwise) {
-    if (LeadResistance.doubt(comparison).isPresent()) {
-      return List.of();
-    }
     Map<String, List<Read>> alike = new LinkedHashMap<>();
     for (Judged judged : comparison.inForce()) {
       if (judged.outcome() == Outcome.CONFORMS

@@ -7,7 +7,6 @@ import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.Resistances;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
-import dev.ringout.compare.LeadResistance;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.ValueVerdict;
 import dev.ringout.diagnose.Fault.Alternative;
@@ -55,9 +54,6 @@ final class WrongGauges {
   private record Same(String cable, Gauge listed, Gauge likely) {}
 
   List<Fault> faults(Set<Judged> explainedOtherwise) {
-    if (LeadResistance.doubt(comparison).isPresent()) {
-      return List.of();
-    }
     Map<Same, List<Fault.WrongGauge>> alike = new LinkedHashMap<>();
     Set<Integer> seen = new HashSet<>();
     for (Judged judged : comparison.inForce()) {

@@ -47,10 +47,12 @@ public final class CheckText {
   private static final double LEAST_ODDS_SHOWN = 0.015;
 
   private final CheckResult result;
+  private final Values values;
   private final Page page;
 
   private CheckText(CheckResult result, boolean colour) {
     this.result = result;
+    this.values = result.values();
     this.page = new Page(colour);
   }
 
@@ -131,7 +133,6 @@ public final class CheckText {
 
   /** How the ohms of the joins stand to what their wires account for. */
   private void values() {
-    Values values = result.values();
     List<String> parts = new ArrayList<>();
     add(parts, values.count(ValueVerdict.AS_EXPECTED), "as their wires account for");
     add(parts, values.count(ValueVerdict.HIGH), "high");
@@ -158,7 +159,7 @@ public final class CheckText {
 
   /** Joined and within the limit, but with ohms that the wires do not account for. */
   private void unlike() {
-    List<Judged> unlike = result.values().unlike();
+    List<Judged> unlike = values.unlike();
     if (unlike.isEmpty()) {
       return;
     }
