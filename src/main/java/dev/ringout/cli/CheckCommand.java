@@ -46,14 +46,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin private OwnTables tables = new OwnTables();
 
-  @Option(names = "--json", description = "One JSON document on standard output.")
-  private boolean json;
-
-  @Option(names = "-o", paramLabel = "FILE", description = "Write to FILE instead.")
-  private Optional<Path> outputFile = Optional.empty();
-
-  @Option(names = "--force", description = "Write over an existing FILE.")
-  private boolean force;
+  @Mixin private Destination destination = new Destination();
 
   @Option(
       names = "--any-revision",
@@ -97,7 +90,10 @@ final class CheckCommand implements Callable<Integer> {
     output.err().print(ProblemText.write(inputs.problems().list()));
     CheckResult result =
         CheckResult.of(harness.get(), readings, tables.read(spec), inputs.problems().list());
-    int written = write(json ? CheckJson.write(result) : CheckText.write(result, inColour()));
+    int written =
+        destination.write(
+            output,
+            destination.json() ? CheckJson.write(result) : CheckText.write(result, inColour()));
     if (written != ExitCode.DONE) {
       return written;
     }
@@ -112,23 +108,15 @@ final class CheckCommand implements Callable<Integer> {
     return switch (color) {
       case ALWAYS -> true;
       case NEVER -> false;
-      case AUTO -> output.terminal() && outputFile.isEmpty() && System.getenv("NO_COLOR") == null;
+      case AUTO -> destination.showsColour(output);
     };
   }
 
   private int refuse(Inputs inputs) {
-    if (json) {
+    if (destination.json()) {
       output.out().print(CheckJson.write(inputs.problems().list()));
     }
     output.err().print(ProblemText.write(inputs.problems().list()));
     return inputs.exitCode();
-  }
-
-  private int write(String text) {
-    if (outputFile.isPresent()) {
-      return output.write(outputFile.get(), text, force);
-    }
-    output.out().print(text);
-    return ExitCode.DONE;
   }
 }

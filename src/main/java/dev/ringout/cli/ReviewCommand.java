@@ -42,14 +42,7 @@ final class ReviewCommand implements Callable<Integer> {
       description = "The harness file: .xlsx, .xls, .csv or a folder of .csv.")
   private Path harnessFile = Path.of("");
 
-  @Option(names = "--json", description = "One JSON document on standard output.")
-  private boolean json;
-
-  @Option(names = "-o", paramLabel = "FILE", description = "Write to FILE instead.")
-  private Optional<Path> outputFile = Optional.empty();
-
-  @Option(names = "--force", description = "Write over an existing FILE.")
-  private boolean force;
+  @Mixin private Destination destination = new Destination();
 
   @Mixin private OwnTables tables = new OwnTables();
 
@@ -78,7 +71,7 @@ final class ReviewCommand implements Callable<Integer> {
     List<Waiver> accepted = waivers.map(inputs::waivers).orElse(List.of());
     output.err().print(ProblemText.write(inputs.problems().list()));
     if (harness.isEmpty() || inputs.problems().hasErrors()) {
-      if (json) {
+      if (destination.json()) {
         output.out().print(ReviewJson.write(inputs.problems().list()));
       }
       return inputs.exitCode();
@@ -90,17 +83,12 @@ final class ReviewCommand implements Callable<Integer> {
             CopperWire.published(),
             accepted,
             today.orElseGet(LocalDate::now));
-    boolean colour = output.terminal() && outputFile.isEmpty() && System.getenv("NO_COLOR") == null;
+    boolean colour = destination.showsColour(output);
     String text =
-        json
+        destination.json()
             ? ReviewJson.write(review, inputs.problems().list())
             : ReviewText.write(harness.get(), review, colour);
-    int written = ExitCode.DONE;
-    if (outputFile.isPresent()) {
-      written = output.write(outputFile.get(), text, force);
-    } else {
-      output.out().print(text);
-    }
+    int written = destination.write(output, text);
     if (written != ExitCode.DONE) {
       return written;
     }

@@ -65,14 +65,7 @@ final class TraceCommand implements Callable<Integer> {
 
   @Mixin private OwnTables tables = new OwnTables();
 
-  @Option(names = "--json", description = "One JSON document on standard output.")
-  private boolean json;
-
-  @Option(names = "-o", paramLabel = "FILE", description = "Write to FILE instead.")
-  private Optional<Path> outputFile = Optional.empty();
-
-  @Option(names = "--force", description = "Write over an existing FILE.")
-  private boolean force;
+  @Mixin private Destination destination = new Destination();
 
   TraceCommand(Output output) {
     this.output = output;
@@ -84,7 +77,7 @@ final class TraceCommand implements Callable<Integer> {
     Optional<Harness> harness = inputs.harness(harnessFile);
     if (harness.isEmpty() || inputs.problems().hasErrors()) {
       output.err().print(ProblemText.write(inputs.problems().list()));
-      if (json) {
+      if (destination.json()) {
         output.out().print(TraceJson.write(inputs.problems().list()));
       }
       return inputs.exitCode();
@@ -98,17 +91,11 @@ final class TraceCommand implements Callable<Integer> {
     Optional<Point> other = asked.size() > 1 ? Optional.of(asked.get(1).point()) : Optional.empty();
     Trace trace = Trace.of(circuit, limits, asked.get(0).point(), other, positions(search));
     String text =
-        json
+        destination.json()
             ? TraceJson.write(trace, inputs.problems().list())
             : TraceText.write(
-                trace,
-                asked.stream().map(Found::as).toList(),
-                output.terminal() && outputFile.isEmpty() && System.getenv("NO_COLOR") == null);
-    if (outputFile.isPresent()) {
-      return output.write(outputFile.get(), text, force);
-    }
-    output.out().print(text);
-    return ExitCode.DONE;
+                trace, asked.stream().map(Found::as).toList(), destination.showsColour(output));
+    return destination.write(output, text);
   }
 
   /** All words as one point, or split into two; blanks within a point need no quotes. */
