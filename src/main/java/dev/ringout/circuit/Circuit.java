@@ -126,6 +126,14 @@ public final class Circuit {
     return contactsOf.getOrDefault(one.ref(), NO_CONTACTS);
   }
 
+  /** The switch that a contact belongs to. */
+  public Switch switchOf(Switch.Contact contact) {
+    return harness.switches().stream()
+        .filter(one -> one.ref().equals(contact.ref()))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** The part of a number. */
   public Part part(int index) {
     return harness.parts().get(index);
@@ -148,9 +156,7 @@ public final class Circuit {
   /** Whether a conductor joins its ends in a state. */
   public boolean isClosed(int conductor, SwitchState state) {
     if (conductors.get(conductor) instanceof Conductor.OfContact contact) {
-      return harness.switches().stream()
-          .filter(one -> one.ref().equals(contact.contact().ref()))
-          .anyMatch(one -> state.positionOf(one).equals(contact.contact().state()));
+      return state.positionOf(switchOf(contact.contact())).equals(contact.contact().state());
     }
     return true;
   }

@@ -60,15 +60,8 @@ final class ContactProof {
     return new Tally(needed, proven);
   }
 
-  private Switch switchOf(Switch.Contact contact) {
-    return circuit.harness().switches().stream()
-        .filter(one -> one.ref().equals(contact.ref()))
-        .findFirst()
-        .orElseThrow();
-  }
-
   private List<String> positionsWhereOpen(Switch.Contact contact) {
-    Switch one = switchOf(contact);
+    Switch one = circuit.switchOf(contact);
     return one.states().stream()
         .filter(
             state ->
@@ -83,7 +76,7 @@ final class ContactProof {
   }
 
   private boolean isShownOpen(Switch.Contact contact, int conductor, String position) {
-    Switch one = switchOf(contact);
+    Switch one = circuit.switchOf(contact);
     return apart.stream()
         .filter(judged -> judged.reading().state().positionOf(one).equals(position))
         .anyMatch(judged -> separates(judged.probing(), conductor));

@@ -173,14 +173,6 @@ final class Candidates {
     }
   }
 
-  private void contactThatDoesNotMake(Conductor.OfContact contact, Set<Slip> found) {
-    for (int which = 0; which < circuit.harness().switches().size(); which++) {
-      if (circuit.harness().switches().get(which).ref().equals(contact.contact().ref())) {
-        switchNotAsListed(which, found);
-      }
-    }
-  }
-
   private IntPredicate otherSide(Judged judged) {
     if (!judged.probing().toRest()) {
       return point -> contains(judged.probing().to(), point);
@@ -216,7 +208,8 @@ final class Candidates {
     for (int conductor : way) {
       found.add(new Slip.Missing(conductor));
       if (circuit.conductors().get(conductor) instanceof Conductor.OfContact contact) {
-        contactThatDoesNotMake(contact, found);
+        switchNotAsListed(
+            circuit.harness().switches().indexOf(circuit.switchOf(contact.contact())), found);
       }
       if (circuit.conductors().get(conductor) instanceof Conductor.OfWire) {
         for (Wire.End end : Wire.End.values()) {

@@ -289,12 +289,9 @@ final class NextReadings {
   }
 
   private SwitchState stateFor(Unproven.Contact contact) {
-    Conductor conductor = circuit.conductors().get(contact.conductor());
-    for (Switch one : circuit.harness().switches()) {
-      if (one.ref().equals(((Conductor.OfContact) conductor).contact().ref())) {
-        return SwitchState.normal().with(one, contact.position());
-      }
-    }
-    return SwitchState.normal();
+    Conductor.OfContact conductor =
+        (Conductor.OfContact) circuit.conductors().get(contact.conductor());
+    Switch one = circuit.switchOf(conductor.contact());
+    return SwitchState.normal().with(one, contact.position());
   }
 }
