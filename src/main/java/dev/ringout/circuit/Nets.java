@@ -183,7 +183,7 @@ public final class Nets implements Partition {
   }
 
   /** Hands over the conductors of the tree's path between two points of one net, in no order. */
-  void eachOnWay(int first, int second, IntConsumer each) {
+  public void eachOnWay(int first, int second, IntConsumer each) {
     int a = first;
     int b = second;
     while (a != b) {

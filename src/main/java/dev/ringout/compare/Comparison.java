@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Every reading with its verdict.
@@ -58,6 +59,27 @@ public record Comparison(
     }
     List<Judged> paired = List.copyOf(DiodePairs.judge(circuit, inForce));
     return new Comparison(paired, List.copyOf(replaced), Contradictions.find(circuit, paired));
+  }
+
+  /**
+   * The same readings held against another circuit with the same points: the unit as it was found.
+   *
+   * @param changed readings that it may make a difference to; only those between two points are
+   *     judged anew, since it is the paper that says what the rest of a net is
+   */
+  public Comparison heldAgainst(Circuit found, JoinLimits limits, Predicate<Judged> changed) {
+    Judge judge = new Judge(found, limits);
+    List<Judged> anew =
+        inForce.stream()
+            .map(
+                judged ->
+                    judged.probing().isPair()
+                            && judged.reading().kind() == Reading.Kind.CONTINUITY
+                            && changed.test(judged)
+                        ? judge.judge(judged.reading())
+                        : judged)
+            .toList();
+    return new Comparison(anew, replaced, contradictions);
   }
 
   private static boolean saysOtherwise(Judged earlier, Judged later) {

@@ -8,6 +8,7 @@ import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Observed;
+import dev.ringout.diagnose.Arrangements.Supposed;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
@@ -28,11 +29,25 @@ final class Candidates {
   private final Circuit circuit;
   private final Neighbours neighbours;
   private final Evidence evidence;
+  private final List<Supposed> arrangements;
+  private final Set<Judged> mayBeMisread;
 
-  Candidates(Circuit circuit, Neighbours neighbours, Evidence evidence) {
+  /**
+   * Candidates for one region.
+   *
+   * @param mayBeMisread readings that may have been taken at another pin
+   */
+  Candidates(
+      Circuit circuit,
+      Neighbours neighbours,
+      Evidence evidence,
+      List<Supposed> arrangements,
+      Set<Judged> mayBeMisread) {
     this.circuit = circuit;
     this.neighbours = neighbours;
     this.evidence = evidence;
+    this.arrangements = arrangements;
+    this.mayBeMisread = mayBeMisread;
   }
 
   /**
@@ -44,6 +59,8 @@ final class Candidates {
     SlippedNets nets = evidence.nets(slips, judged.reading().state());
     Expected predicted = evidence.predict(judged, nets, slips);
     Set<Slip> found = new LinkedHashSet<>();
+    arrange(judged, slips, found);
+    misread(judged, found);
     if (predicted instanceof ThroughParts parts) {
       parts.parts().forEach(part -> partNotAsListed(part, judged, slips, found));
       leadsAtValuesElsewhere(parts, nets, slips, found);
@@ -64,9 +81,55 @@ final class Candidates {
       }
       join(judged, nets, suspects, found);
     } else {
-      cut(nets.way(judged.probing().from(), otherSide(judged)), nets, found);
+      List<Integer> way = nets.way(judged.probing().from(), otherSide(judged));
+      cut(way, nets, found);
+      if (judged.observed() == Observed.RESISTIVE) {
+        way.forEach(conductor -> found.add(new Slip.Poor(conductor)));
+      }
     }
     return found;
+  }
+
+  private void arrange(Judged judged, List<Slip> slips, Set<Slip> found) {
+    for (Supposed one : arrangements) {
+      boolean touches =
+          judged
+              .probing()
+              .points()
+              .anyMatch(point -> one.nets().contains(circuit.normal().of(point)));
+      if (touches && slips.stream().noneMatch(slip -> sharesAnEnd(one.slip(), slip))) {
+        found.add(one.slip());
+      }
+    }
+  }
+
+  private static boolean sharesAnEnd(Slip.Rearranged arrangement, Slip slip) {
+    if (slip instanceof Slip.Rearranged other) {
+      return arrangement.puts().stream()
+          .anyMatch(put -> other.puts().stream().anyMatch(one -> one.wire() == put.wire()));
+    }
+    return arrangement.puts().stream()
+        .anyMatch(
+            put ->
+                (slip instanceof Slip.Moved moved && moved.wire() == put.wire())
+                    || (slip instanceof Slip.Crossed crossed
+                        && (crossed.wire() == put.wire() || crossed.otherWire() == put.wire())));
+  }
+
+  /** The probes of a doubtful reading at a neighbouring pin. */
+  private void misread(Judged judged, Set<Slip> found) {
+    if (!judged.probing().isPair() || !mayBeMisread.contains(judged)) {
+      return;
+    }
+    for (boolean first : new boolean[] {true, false}) {
+      int listed = first ? judged.probing().from()[0] : judged.probing().to()[0];
+      int kept = first ? judged.probing().to()[0] : judged.probing().from()[0];
+      for (int pin : neighbours.itemOf(listed)) {
+        if (neighbours.areNext(pin, listed) && pin != kept) {
+          found.add(new Slip.Misread(judged, first, pin));
+        }
+      }
+    }
   }
 
   private void partNotAsListed(int number, Judged judged, List<Slip> slips, Set<Slip> found) {

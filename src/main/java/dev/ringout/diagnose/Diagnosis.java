@@ -43,15 +43,9 @@ public record Diagnosis(
             circuit, new Predictor(circuit, limits.resistances()), neighbours, comparison);
     List<Fault> faults = new ArrayList<>(wiring.faults());
     SlipCosts costs = new SlipCosts(circuit, neighbours);
-    Set<Judged> claimed = new LinkedHashSet<>(wiring.explained());
-    if (!leadsInDoubt) {
-      add(new WrongGauges(circuit, limits, costs, comparison).faults(claimed), faults, claimed);
-    }
-    HighResistances high = new HighResistances(circuit, limits, costs, comparison, leadsInDoubt);
-    add(high.faults(claimed), faults, claimed);
-    if (!leadsInDoubt) {
-      add(new UnequalWires(circuit, limits, comparison).faults(claimed), faults, claimed);
-    }
+    AsFound asFound = AsFound.of(circuit, wiring.slips());
+    faults.addAll(
+        ValueFaults.of(asFound, circuit, limits, costs, comparison, wiring, leadsInDoubt));
     faults.addAll(new LowInsulations(circuit, comparison).faults(wiring.explained()));
     Set<Judged> explained = new LinkedHashSet<>(wiring.explained());
     faults.forEach(fault -> explained.addAll(fault.finding().readings()));
@@ -64,10 +58,5 @@ public record Diagnosis(
         BlindSpots.of(circuit, comparison),
         next,
         wiring.isComplete());
-  }
-
-  private static void add(List<? extends Fault> more, List<Fault> faults, Set<Judged> claimed) {
-    faults.addAll(more);
-    more.forEach(fault -> claimed.addAll(fault.finding().readings()));
   }
 }

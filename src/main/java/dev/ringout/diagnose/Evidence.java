@@ -23,12 +23,30 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** The readings as evidence: which of them does a unit with given slips contradict? */
+/**
+ * The readings as evidence: which of them does a unit with given slips contradict? Only readings at
+ * nets that a slip touches can change; of the many that hold two points apart, only those are
+ * looked up whose points the slips join.
+ */
 final class Evidence {
   private final Circuit circuit;
   private final Predictor predictor;
-  private final Map<SwitchState, Map<Integer, List<Judged>>> byNet = new HashMap<>();
+  private final Map<SwitchState, OfState> byState = new HashMap<>();
   private final Set<Judged> valuesOfParts = new HashSet<>();
+
+  /** The readings of one state, by the listed nets that their probes touch. */
+  private static final class OfState {
+    final Map<Integer, List<Judged>> readings = new HashMap<>();
+    final Map<Integer, OfNet> nets = new HashMap<>();
+  }
+
+  /**
+   * The readings at one net.
+   *
+   * @param told those whose prediction must be computed
+   * @param apart those that hold a point of the net and one of another net apart, by their points
+   */
+  private record OfNet(List<Judged> told, Map<Long, Judged> apart) {}
 
   Evidence(Circuit circuit, Predictor predictor, List<Judged> inForce) {
     this.circuit = circuit;
@@ -38,10 +56,9 @@ final class Evidence {
         valuesOfParts.add(judged);
       }
       if (says(judged)) {
-        Map<Integer, List<Judged>> ofState =
-            byNet.computeIfAbsent(judged.reading().state(), state -> new HashMap<>());
+        OfState ofState = byState.computeIfAbsent(judged.reading().state(), state -> new OfState());
         for (int net : netsOf(judged)) {
-          ofState.computeIfAbsent(net, key -> new ArrayList<>(2)).add(judged);
+          ofState.readings.computeIfAbsent(net, key -> new ArrayList<>(2)).add(judged);
         }
       }
     }
@@ -63,7 +80,7 @@ final class Evidence {
 
   /** The states in which readings were made. */
   Set<SwitchState> states() {
-    return byNet.keySet();
+    return byState.keySet();
   }
 
   SlippedNets nets(List<Slip> slips, SwitchState state) {
@@ -71,7 +88,20 @@ final class Evidence {
   }
 
   Expected predict(Judged judged, SlippedNets nets, List<Slip> slips) {
-    return predict(judged.probing(), nets, slips);
+    return predict(probing(judged, slips), nets, slips);
+  }
+
+  /** Where the probes really were. */
+  private static Probing probing(Judged judged, List<Slip> slips) {
+    for (Slip slip : slips) {
+      if (slip instanceof Slip.Misread misread && misread.judged().equals(judged)) {
+        int kept = misread.first() ? judged.probing().to()[0] : judged.probing().from()[0];
+        return misread.first()
+            ? Probing.pair(misread.at(), kept, judged.probing().state())
+            : Probing.pair(kept, misread.at(), judged.probing().state());
+      }
+    }
+    return judged.probing();
   }
 
   /** What a reading, made or not, would find on a unit with slips. */
@@ -79,7 +109,7 @@ final class Evidence {
     return predict(probing, nets(slips, probing.state()), slips);
   }
 
-  private Expected predict(Probing probing, SlippedNets nets, List<Slip> slips) {
+  Expected predict(Probing probing, SlippedNets nets, List<Slip> slips) {
     return predictor.expect(probing, circuit.in(probing.state()), nets, altered(slips));
   }
 
@@ -106,55 +136,213 @@ final class Evidence {
    */
   List<Judged> contradicted(List<Slip> slips, List<Judged> failing) {
     Set<Judged> against = new LinkedHashSet<>();
-    for (SwitchState state : states()) {
-      SlippedNets nets = nets(slips, state);
-      Map<Integer, List<Judged>> ofState = byNet.getOrDefault(state, Map.of());
-      Set<Judged> touched = new LinkedHashSet<>();
-      for (int net : touchedNets(nets, slips, state)) {
-        touched.addAll(ofState.getOrDefault(net, List.of()));
-      }
-      for (Judged judged : failing) {
-        if (judged.reading().state().equals(state)) {
-          touched.add(judged);
-        }
-      }
-      for (Judged judged : touched) {
-        if (!agrees(judged, predict(judged, nets, slips))) {
-          against.add(judged);
-        }
-      }
+    for (Map.Entry<SwitchState, OfState> entry : byState.entrySet()) {
+      new Trial(entry.getKey(), entry.getValue(), slips, against).run(failing);
     }
     return List.copyOf(against);
   }
 
-  private Set<Integer> touchedNets(SlippedNets nets, List<Slip> slips, SwitchState state) {
-    Set<Integer> touched = new LinkedHashSet<>(nets.affectedNets());
-    Nets listed = circuit.in(state);
-    altered(slips)
-        .forEach(
-            (part, now) -> {
-              touched.add(listed.of(circuit.index(circuit.part(part).from())));
-              touched.add(listed.of(circuit.index(circuit.part(part).to())));
-              touched.add(listed.of(now.from()));
-              touched.add(listed.of(now.to()));
-            });
-    // A part carries a change of its net on to the nets behind it.
-    for (int net : List.copyOf(touched)) {
-      for (int part : listed.partsAt(net)) {
-        touched.add(listed.of(circuit.index(circuit.part(part).from())));
-        touched.add(listed.of(circuit.index(circuit.part(part).to())));
+  /** A set of slips held against the readings of one state. */
+  private final class Trial {
+    private final SwitchState state;
+    private final OfState readings;
+    private final List<Slip> slips;
+    private final Set<Judged> against;
+    private final Nets listed;
+    private final SlippedNets nets;
+    private final Set<Integer> touched;
+
+    Trial(SwitchState state, OfState readings, List<Slip> slips, Set<Judged> against) {
+      this.state = state;
+      this.readings = readings;
+      this.slips = slips;
+      this.against = against;
+      this.listed = circuit.in(state);
+      this.nets = nets(slips, state);
+      this.touched = touchedNets();
+    }
+
+    void run(List<Judged> failing) {
+      for (Judged judged : failing) {
+        if (judged.reading().state().equals(state) && !isTouched(judged)) {
+          judge(judged);
+        }
+      }
+      for (int net : touched) {
+        ofNet(net).told().forEach(this::judge);
+      }
+      nets.newGroups().forEach(this::apartWithin);
+      if (!circuit.harness().parts().isEmpty()) {
+        apartThroughParts();
       }
     }
-    return touched;
+
+    private void judge(Judged judged) {
+      Probing probing = probing(judged, slips);
+      if (!agrees(judged, probing, nets, predict(probing, nets, slips))) {
+        against.add(judged);
+      }
+    }
+
+    private boolean isTouched(Judged judged) {
+      return judged.probing().points().anyMatch(point -> touched.contains(listed.of(point)));
+    }
+
+    private Set<Integer> touchedNets() {
+      Set<Integer> found = new LinkedHashSet<>(nets.affectedNets());
+      altered(slips)
+          .forEach(
+              (part, now) -> {
+                found.add(listed.of(circuit.index(circuit.part(part).from())));
+                found.add(listed.of(circuit.index(circuit.part(part).to())));
+                found.add(listed.of(now.from()));
+                found.add(listed.of(now.to()));
+              });
+      // A part carries a change of its net on to the nets behind it.
+      for (int net : List.copyOf(found)) {
+        for (int part : listed.partsAt(net)) {
+          found.add(listed.of(circuit.index(circuit.part(part).from())));
+          found.add(listed.of(circuit.index(circuit.part(part).to())));
+        }
+      }
+      return found;
+    }
+
+    private OfNet ofNet(int net) {
+      return readings.nets.computeIfAbsent(net, this::sorted);
+    }
+
+    private OfNet sorted(int net) {
+      List<Judged> told = new ArrayList<>();
+      Map<Long, Judged> apart = new HashMap<>();
+      for (Judged judged : readings.readings.getOrDefault(net, List.of())) {
+        if (judged.probing().isPair()
+            && judged.observed() == Observed.APART
+            && judged.expected() instanceof Apart) {
+          Judged other = apart.putIfAbsent(key(judged), judged);
+          if (other != null) {
+            told.add(judged);
+          }
+        } else {
+          told.add(judged);
+        }
+      }
+      return new OfNet(told, apart);
+    }
+
+    private long key(Judged judged) {
+      return key(judged.probing().from()[0], judged.probing().to()[0]);
+    }
+
+    private long key(int one, int other) {
+      return (long) Math.min(one, other) * circuit.size() + Math.max(one, other);
+    }
+
+    /** Readings that hold two points apart which the slips have put into one group. */
+    private void apartWithin(int[] group) {
+      Map<Integer, List<Integer>> byNet = new HashMap<>();
+      for (int point : group) {
+        byNet.computeIfAbsent(listed.of(point), key -> new ArrayList<>()).add(point);
+      }
+      if (byNet.size() < 2) {
+        return;
+      }
+      List<List<Integer>> fragments = List.copyOf(byNet.values());
+      for (int i = 0; i < fragments.size(); i++) {
+        for (int j = i + 1; j < fragments.size(); j++) {
+          judgeApart(fragments.get(i), fragments.get(j));
+        }
+      }
+    }
+
+    private void judgeApart(List<Integer> some, List<Integer> others) {
+      Map<Long, Judged> apart = ofNet(listed.of(some.get(0))).apart();
+      if (apart.isEmpty()) {
+        return;
+      }
+      if (apart.size() < (long) some.size() * others.size()) {
+        Set<Integer> ends = new HashSet<>(some);
+        Set<Integer> otherEnds = new HashSet<>(others);
+        for (Judged judged : apart.values()) {
+          int from = judged.probing().from()[0];
+          int to = judged.probing().to()[0];
+          if ((ends.contains(from) && otherEnds.contains(to))
+              || (ends.contains(to) && otherEnds.contains(from))) {
+            judge(judged);
+          }
+        }
+        return;
+      }
+      for (int one : some) {
+        for (int other : others) {
+          Judged judged = apart.get(key(one, other));
+          if (judged != null) {
+            judge(judged);
+          }
+        }
+      }
+    }
+
+    /** Readings that hold apart what a slip has put across a part. */
+    private void apartThroughParts() {
+      Map<Integer, AlteredPart> altered = altered(slips);
+      Set<Integer> groups = new LinkedHashSet<>();
+      nets.newGroups().forEach(group -> groups.add(nets.groupOf(group[0])));
+      altered
+          .values()
+          .forEach(
+              part -> {
+                groups.add(nets.groupOf(part.from()));
+                groups.add(nets.groupOf(part.to()));
+              });
+      for (int group : groups) {
+        for (int behind : behindParts(group, altered)) {
+          eachFragment(group)
+              .forEach(some -> eachFragment(behind).forEach(others -> judgeApart(some, others)));
+        }
+      }
+    }
+
+    private Iterable<List<Integer>> eachFragment(int group) {
+      Map<Integer, List<Integer>> byNet = new HashMap<>();
+      for (int point : nets.pointsOf(group)) {
+        byNet.computeIfAbsent(listed.of(point), key -> new ArrayList<>()).add(point);
+      }
+      return byNet.values();
+    }
+
+    /** The other groups at the parts of a group. */
+    private Set<Integer> behindParts(int group, Map<Integer, AlteredPart> altered) {
+      Set<Integer> behind = new LinkedHashSet<>();
+      for (int part : nets.partsAt(group)) {
+        if (!altered.containsKey(part)) {
+          behind.add(nets.groupOf(circuit.index(circuit.part(part).from())));
+          behind.add(nets.groupOf(circuit.index(circuit.part(part).to())));
+        }
+      }
+      for (AlteredPart part : altered.values()) {
+        int from = nets.groupOf(part.from());
+        int to = nets.groupOf(part.to());
+        if (part.how() != How.MISSING && (from == group || to == group)) {
+          behind.add(from);
+          behind.add(to);
+        }
+      }
+      behind.remove(group);
+      return behind;
+    }
   }
 
-  /** Values that were read where nothing is listed, and that some part of the unit has. */
+  /** Values that some part of the unit has, read where none of it is listed. */
   Set<Judged> valuesOfParts() {
     return valuesOfParts;
   }
 
   /** Whether a reading is what the prediction says. */
-  private boolean agrees(Judged judged, Expected predicted) {
+  private boolean agrees(Judged judged, Probing probing, SlippedNets nets, Expected predicted) {
+    if (probing.isPair() && nets.joinsPoorly(probing.from()[0], probing.to()[0])) {
+      return judged.observed() == Observed.RESISTIVE;
+    }
     boolean throughPartsAsListed =
         judged.expected() instanceof ThroughParts
             && judged.outcome() == Outcome.CONFORMS
@@ -166,8 +354,8 @@ final class Evidence {
         valuesOfParts.contains(judged)
             || (judged.expected() instanceof ThroughParts
                 && judged.observed() == Observed.RESISTIVE);
-    if (throughPartsAsListed || (valueOfAPart && predicted instanceof Apart)) {
-      // A value was read, and with nothing between the sides there is none.
+    if (throughPartsAsListed || valueOfAPart) {
+      // A value was read, and with nothing between the sides, or a joint, there is none.
       return false;
     }
     boolean joined = predicted instanceof Joined;

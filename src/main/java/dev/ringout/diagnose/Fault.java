@@ -10,6 +10,7 @@ import dev.ringout.units.Gauge;
 import dev.ringout.units.OhmsRange;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
@@ -28,8 +29,16 @@ public sealed interface Fault {
    * What every fault has.
    *
    * @param alternatives other explanations that the readings made can't rule out, likeliest first
+   * @param story faults with the same number explain their readings together, and each of their
+   *     alternatives stands in the place of all of them; 0 for a fault by itself
    */
-  record Finding(Certainty certainty, List<Judged> readings, List<Alternative> alternatives) {}
+  record Finding(
+      Certainty certainty, List<Judged> readings, List<Alternative> alternatives, int story) {
+    static Finding alone(
+        Certainty certainty, List<Judged> readings, List<Alternative> alternatives) {
+      return new Finding(certainty, readings, alternatives, 0);
+    }
+  }
 
   /**
    * Another explanation of the same readings.
@@ -53,10 +62,16 @@ public sealed interface Fault {
   /**
    * Wire ends sit in the wrong place.
    *
+   * @param arrangement the one mistake that put many ends there
    * @param moves what sits where
    * @param equivalents other moves that no reading of any kind could tell from these
    */
-  record Miswire(Finding finding, Pattern pattern, List<Move> moves, List<List<Move>> equivalents)
+  record Miswire(
+      Finding finding,
+      Pattern pattern,
+      Optional<Arrangement> arrangement,
+      List<Move> moves,
+      List<List<Move>> equivalents)
       implements Fault {
     @Override
     public List<Point> points() {
@@ -176,6 +191,22 @@ public sealed interface Fault {
   record WrongSwitch(
       Finding finding, Switch which, SwitchFault how, String position, List<Point> points)
       implements Fault {}
+
+  /** The test went wrong, not the unit. */
+  sealed interface OfTheTest extends Fault {}
+
+  /**
+   * A reading was taken at another pin than the sheet says.
+   *
+   * @param listed where the probe should have been
+   * @param at where it likely was
+   */
+  record Misread(Finding finding, Judged judged, Point listed, Point at) implements OfTheTest {
+    @Override
+    public List<Point> points() {
+      return List.of(listed, at);
+    }
+  }
 
   /** The shape of a miswire. */
   enum Pattern {

@@ -245,7 +245,7 @@ final class HighResistances {
     double total =
         suspects.stream().mapToDouble(one -> Math.exp(one.score() - suspects.get(0).score())).sum();
     return new Fault.HighResistance(
-        new Finding(certainty(suspects), readings, List.of()),
+        Finding.alone(certainty(suspects), readings, List.of()),
         suspects.stream()
             .map(
                 one ->

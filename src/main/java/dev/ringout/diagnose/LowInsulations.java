@@ -153,7 +153,7 @@ final class LowInsulations {
     boolean measured = ohms.getCount() > 0;
     Reading first = readings.get(0).reading();
     return new Fault.LowInsulation(
-        new Finding(certainty, readings, List.of()),
+        Finding.alone(certainty, readings, List.of()),
         points,
         items,
         pointsRead,

@@ -204,6 +204,14 @@ final class NextReadings {
     } else if (slip instanceof Slip.Crossed crossed) {
       addEnds(crossed.wire(), points);
       addEnds(crossed.otherWire(), points);
+    } else if (slip instanceof Slip.Rearranged many) {
+      for (Slip.Put put : many.puts()) {
+        addEnds(put.wire(), points);
+      }
+    } else if (slip instanceof Slip.Poor poor) {
+      addEnds(poor.conductor(), points);
+    } else if (slip instanceof Slip.Misread misread) {
+      misread.judged().probing().points().forEach(points::add);
     } else if (slip instanceof Slip.Bridged bridged) {
       points.add(bridged.one());
       points.add(bridged.other());

@@ -4,6 +4,7 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Expected.ThroughParts;
+import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.Fault.Alternative;
 import dev.ringout.diagnose.Fault.Finding;
@@ -18,11 +19,14 @@ import dev.ringout.harness.Wire;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -46,7 +50,8 @@ final class RegionFaults {
       Neighbours neighbours,
       Evidence evidence,
       Region region,
-      List<Judged> lowInsulation) {
+      List<Judged> lowInsulation,
+      int story) {
     this.circuit = circuit;
     this.neighbours = neighbours;
     this.evidence = evidence;
@@ -59,7 +64,10 @@ final class RegionFaults {
     for (int i = 0; i < groups.size(); i++) {
       Finding finding =
           new Finding(
-              region.certainty(), List.copyOf(shownBy.get(i)), i == 0 ? alternatives() : List.of());
+              region.certainty(),
+              List.copyOf(shownBy.get(i)),
+              i == 0 ? alternatives() : List.of(),
+              story);
       faults.add(fault(groups.get(i), finding));
     }
   }
@@ -110,6 +118,9 @@ final class RegionFaults {
   private static Set<Integer> misplaced(Slip slip) {
     if (slip instanceof Slip.Moved moved) {
       return Set.of(moved.wire());
+    }
+    if (slip instanceof Slip.Rearranged many) {
+      return many.puts().stream().map(Slip.Put::wire).collect(Collectors.toSet());
     }
     return slip instanceof Slip.Crossed crossed
         ? Set.of(crossed.wire(), crossed.otherWire())
@@ -174,7 +185,18 @@ final class RegionFaults {
       return new SlipFact.BadSwitch(
           switchOf(faulty), faulty.how(), faulty.position(), contactPoints(faulty));
     }
+    if (slip instanceof Slip.Poor poor) {
+      return new SlipFact.PoorJoint(circuit.conductors().get(poor.conductor()));
+    }
+    if (slip instanceof Slip.Misread misread) {
+      return new SlipFact.Misread(misread.judged(), listed(misread), circuit.point(misread.at()));
+    }
     return new SlipFact.Misplaced(moves(group));
+  }
+
+  private Point listed(Slip.Misread misread) {
+    Probing probing = misread.judged().probing();
+    return circuit.point(misread.first() ? probing.from()[0] : probing.to()[0]);
   }
 
   /** Where the slips leave the wire ends that are not where they are listed. */
@@ -211,8 +233,33 @@ final class RegionFaults {
       return new Fault.WrongSwitch(
           finding, switchOf(faulty), faulty.how(), faulty.position(), contactPoints(faulty));
     }
+    if (slip instanceof Slip.Misread misread) {
+      return new Fault.Misread(
+          finding, misread.judged(), listed(misread), circuit.point(misread.at()));
+    }
+    if (slip instanceof Slip.Poor poor) {
+      return poorJoint(poor, finding);
+    }
     List<Move> moves = moves(group);
-    return new Fault.Miswire(finding, pattern(group, moves), moves, equivalents(group));
+    Optional<Arrangement> arrangement =
+        group.size() == 1 && slip instanceof Slip.Rearranged many
+            ? Optional.of(many.how())
+            : Optional.empty();
+    return new Fault.Miswire(
+        finding,
+        arrangement.map(RegionFaults::pattern).orElseGet(() -> pattern(group, moves)),
+        arrangement,
+        moves,
+        equivalents(group));
+  }
+
+  private static Pattern pattern(Arrangement arrangement) {
+    return switch (arrangement) {
+      case SHIFTED -> Pattern.SHIFT;
+      case MIRRORED, MIRRORED_ROW -> Pattern.REVERSED;
+      case ROTATED -> Pattern.ROTATED;
+      case RING, PLUGS_CROSSED -> Pattern.OTHER;
+    };
   }
 
   private Pattern pattern(List<Slip> group, List<Move> moves) {
@@ -264,6 +311,30 @@ final class RegionFaults {
             .toList());
   }
 
+  private Fault poorJoint(Slip.Poor slip, Finding finding) {
+    Map<Conductor, Double> odds = new LinkedHashMap<>();
+    odds.put(circuit.conductors().get(slip.conductor()), region.best().odds());
+    for (EquivalenceClass other : region.classes()) {
+      replacement(List.of(slip), other.primary())
+          .map(slips -> slips.get(0))
+          .filter(Slip.Poor.class::isInstance)
+          .ifPresent(
+              one ->
+                  odds.putIfAbsent(
+                      circuit.conductors().get(((Slip.Poor) one).conductor()), other.odds()));
+    }
+    double all = odds.values().stream().mapToDouble(Double::doubleValue).sum();
+    Judged shown = finding.readings().get(0);
+    return new Fault.HighResistance(
+        finding,
+        odds.entrySet().stream()
+            .map(one -> new Fault.Suspicion(one.getKey(), one.getValue() / all, false))
+            .toList(),
+        shown.probing().points().mapToObj(circuit::point).toList(),
+        shown.limit().ohms(),
+        shown.seen().middleOhms());
+  }
+
   /** An open with every conductor that could be the one, as far as the readings tell. */
   private Fault open(Slip.Missing slip, Finding finding) {
     Set<Conductor> suspects = new LinkedHashSet<>();
@@ -280,7 +351,7 @@ final class RegionFaults {
             .filter(alternative -> !isOneOf(alternative, suspects))
             .toList();
     return new Fault.Open(
-        new Finding(finding.certainty(), finding.readings(), alternatives),
+        new Finding(finding.certainty(), finding.readings(), alternatives, finding.story()),
         List.copyOf(suspects),
         ends(finding.readings().get(0), suspects));
   }

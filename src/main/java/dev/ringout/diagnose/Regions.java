@@ -5,6 +5,7 @@ import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
+import dev.ringout.diagnose.Arrangements.Supposed;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -28,9 +29,10 @@ final class Regions {
   /**
    * Readings that share a net belong together; so do a join with the rest and the open nets or
    * other such joins at the same items, since a wire may have strayed from the one to the other;
-   * and the only two open wires between the same two items, which may be crossed.
+   * the only two open wires between the same two items, which may be crossed; and whatever one
+   * arrangement of many ends would explain.
    */
-  static List<List<Judged>> of(Circuit circuit, List<Judged> failing) {
+  static List<List<Judged>> of(Circuit circuit, List<Judged> failing, List<Supposed> arrangements) {
     Regions regions = new Regions(circuit);
     for (Judged judged : failing) {
       List<Integer> nets = regions.nets(judged);
@@ -38,6 +40,7 @@ final class Regions {
     }
     regions.joinStrays(failing);
     regions.joinOpenPairs(failing);
+    arrangements.forEach(one -> regions.joinMended(one));
     Map<Integer, List<Judged>> byRegion = new LinkedHashMap<>();
     for (Judged judged : failing) {
       byRegion
@@ -58,6 +61,17 @@ final class Regions {
       items.add(circuit.point(point).ref());
     }
     return items;
+  }
+
+  /** What one arrangement of many ends would explain. */
+  private void joinMended(Supposed arrangement) {
+    int first = -1;
+    for (Judged judged : arrangement.mended()) {
+      for (int net : nets(judged)) {
+        first = first < 0 ? net : first;
+        joined.union(first, net);
+      }
+    }
   }
 
   private void joinStrays(List<Judged> failing) {

@@ -2,6 +2,7 @@ package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.Arrangements.Supposed;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -22,26 +23,43 @@ final class Search {
   /** Explanations e^-5 as likely as the best are left out, unless they are of the same size. */
   private static final double MARGIN = 5;
 
-  /** How much may be recomputed for one region: tries times the readings that each must explain. */
-  private static final long MOST_WORK = 400_000;
+  /** The same for explanations of the best one's size, all of which are wanted. */
+  private static final double MARGIN_OF_SIZE = 7;
 
-  private static final long MOST_WORK_BY_STEPS = 3_000_000;
+  /** How many sets of slips may be recomputed for one region. */
+  private static final int MOST_TRIES = 30_000;
+
+  private static final int MOST_TRIES_BY_STEPS = 60_000;
   private static final int MOST_READINGS_BY_STEPS = 300;
   private static final int MOST_SUSPECTS = 60;
-  private static final int WORK_OF_A_TRY = 20;
   private static final int MOST_SLIPS = 8;
-  private static final int MOST_EXPLANATIONS = 60;
+  private static final int MOST_EXPLANATIONS = 150;
 
   private final Circuit circuit;
   private final Evidence evidence;
   private final Candidates candidates;
   private final SlipCosts costs;
+  private final double leastArrangement;
+  private final Set<Integer> arrangeable;
+  private int nodes;
 
-  Search(Circuit circuit, Evidence evidence, Neighbours neighbours) {
+  Search(
+      Circuit circuit,
+      Evidence evidence,
+      SlipCosts costs,
+      List<Supposed> arrangements,
+      Candidates candidates) {
     this.circuit = circuit;
     this.evidence = evidence;
-    this.candidates = new Candidates(circuit, neighbours, evidence);
-    this.costs = new SlipCosts(circuit, neighbours);
+    this.costs = costs;
+    this.candidates = candidates;
+    this.leastArrangement =
+        arrangements.stream()
+            .mapToDouble(one -> costs.of(one.slip()))
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    this.arrangeable =
+        arrangements.stream().flatMap(one -> one.nets().stream()).collect(Collectors.toSet());
   }
 
   /** A set of slips with which the unit would give every reading made. */
@@ -55,7 +73,16 @@ final class Search {
    */
   record Result(List<Explanation> explanations, boolean complete) {}
 
-  private record Node(List<Slip> slips, double cost, double promise, List<Judged> contradicted) {}
+  private record Node(
+      int number, List<Slip> slips, double cost, double promise, List<Judged> contradicted) {
+    /** The reading to mend next: one between two points says most. */
+    Judged first() {
+      return contradicted.stream()
+          .filter(judged -> judged.probing().isPair())
+          .findFirst()
+          .orElse(contradicted.get(0));
+    }
+  }
 
   /** Explains readings that hang together. */
   Result explain(List<Judged> failing) {
@@ -73,15 +100,15 @@ final class Search {
       return new Result(List.of(), false);
     }
     Node node = node(List.of(), failing);
-    long work = 0;
+    int tries = 0;
     while (!node.contradicted().isEmpty()) {
       Node next = node;
       for (List<Slip> slips : successors(node, new HashSet<>())) {
         if (slips.get(slips.size() - 1) instanceof Slip.Crossed) {
           continue;
         }
-        work += WORK_OF_A_TRY + failing.size();
-        if (work > MOST_WORK_BY_STEPS) {
+        tries++;
+        if (tries > MOST_TRIES_BY_STEPS) {
           return new Result(List.of(), false);
         }
         Node tried = node(slips, evidence.contradicted(slips, failing));
@@ -107,11 +134,11 @@ final class Search {
         new PriorityQueue<>(
             Comparator.comparingDouble(Node::promise)
                 .thenComparingInt(node -> node.contradicted().size())
-                .thenComparing(node -> node.slips().toString()));
+                .thenComparingInt(Node::number));
     Set<Set<Slip>> seen = new HashSet<>();
     List<Explanation> found = new ArrayList<>();
     open.add(node(List.of(), failing));
-    long work = 0;
+    int tries = 0;
     boolean complete = true;
     while (!open.isEmpty()) {
       Node node = open.remove();
@@ -130,13 +157,16 @@ final class Search {
         continue;
       }
       for (List<Slip> slips : successors(node, seen)) {
-        work += WORK_OF_A_TRY + failing.size();
-        if (work > MOST_WORK) {
+        tries++;
+        if (tries > MOST_TRIES) {
           return new Result(found, false);
         }
         List<Judged> contradicted = evidence.contradicted(slips, failing);
-        if (!contradicted.contains(node.contradicted().get(0))) {
-          open.add(node(slips, contradicted));
+        if (!contradicted.contains(node.first())) {
+          Node next = node(slips, contradicted);
+          if (found.isEmpty() || !isBeyond(next, found.get(0))) {
+            open.add(next);
+          }
         }
       }
     }
@@ -146,10 +176,8 @@ final class Search {
   /** Too dear to matter, and not of the size at which every explanation is wanted. */
   private boolean isBeyond(Node node, Explanation best) {
     int size = node.slips().size() + (node.contradicted().isEmpty() ? 0 : 1);
-    double bound = best.cost() + MARGIN;
-    return size <= best.slips().size()
-        ? node.promise() > Math.max(bound, best.slips().size() * costs.most())
-        : node.promise() > bound;
+    double margin = size <= best.slips().size() ? MARGIN_OF_SIZE : MARGIN;
+    return node.promise() > best.cost() + margin;
   }
 
   private List<List<Slip>> successors(Node node, Set<Set<Slip>> seen) {
@@ -160,7 +188,7 @@ final class Search {
       }
     }
     List<List<Slip>> successors = new ArrayList<>();
-    for (Slip slip : candidates.mending(node.contradicted().get(0), node.slips(), suspects)) {
+    for (Slip slip : candidates.mending(node.first(), node.slips(), suspects)) {
       List<Slip> slips = new ArrayList<>(node.slips());
       slips.add(slip);
       if (!node.slips().contains(slip) && seen.add(new HashSet<>(slips))) {
@@ -172,22 +200,27 @@ final class Search {
 
   private Node node(List<Slip> slips, List<Judged> contradicted) {
     double cost = slips.stream().mapToDouble(costs::of).sum();
-    double promise = cost + netsWrong(contradicted) * costs.leastPerNet();
-    return new Node(slips, cost, promise, contradicted);
+    return new Node(nodes++, slips, cost, cost + least(contradicted), contradicted);
   }
 
-  /** How many of the contradicted readings share no net with each other: each needs mending. */
-  private int netsWrong(List<Judged> contradicted) {
+  /**
+   * The least that it must cost to mend some readings. Those that share no net with each other need
+   * a mend each; an arrangement may mend all at its item at once.
+   */
+  private double least(List<Judged> contradicted) {
     Set<Integer> claimed = new HashSet<>();
-    int wrong = 0;
+    double one = 0;
+    double beside = 0;
     for (Judged judged : contradicted) {
       Set<Integer> nets =
           judged.probing().points().map(circuit.normal()::of).boxed().collect(Collectors.toSet());
       if (nets.stream().noneMatch(claimed::contains)) {
         claimed.addAll(nets);
-        wrong++;
+        double least = costs.leastPerNet(nets);
+        one += least;
+        beside += nets.stream().anyMatch(arrangeable::contains) ? 0 : least;
       }
     }
-    return wrong;
+    return Math.min(one, leastArrangement + beside);
   }
 }

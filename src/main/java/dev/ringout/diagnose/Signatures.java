@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * What every possible reading would find under an explanation: the partition of the points in every
@@ -37,6 +38,11 @@ final class Signatures {
   Object of(Explanation explanation, List<Explanation> all) {
     List<Object> signature = new ArrayList<>();
     signature.add(evidence.altered(explanation.slips()));
+    // What a meter at the listed points would not tell apart by what is joined.
+    signature.add(
+        explanation.slips().stream()
+            .filter(slip -> slip instanceof Slip.Poor || slip instanceof Slip.Misread)
+            .collect(Collectors.toSet()));
     for (SwitchState state : states) {
       SlippedNets nets = evidence.nets(explanation.slips(), state);
       List<Integer> groups = new ArrayList<>();

@@ -1,6 +1,8 @@
 package dev.ringout.diagnose;
 
+import dev.ringout.compare.Judged;
 import dev.ringout.harness.Wire;
+import java.util.List;
 
 /** One physical slip: what a hand or a tool did wrong. Points and conductors by their numbers. */
 sealed interface Slip {
@@ -13,6 +15,23 @@ sealed interface Slip {
 
   /** The ends of two wires at one item, exchanged. */
   record Crossed(int wire, Wire.End end, int otherWire, Wire.End otherEnd) implements Slip {}
+
+  /** One end of a wire put at a point. */
+  record Put(int wire, Wire.End end, int to) {}
+
+  /** Many ends at once by one mistake: a hand that was one cavity out, a plug on the wrong side. */
+  record Rearranged(Arrangement how, List<Put> puts) implements Slip {}
+
+  /**
+   * A reading that was taken at another pin than the sheet says.
+   *
+   * @param first whether its first probe was elsewhere, else the second
+   * @param at where that probe was
+   */
+  record Misread(Judged judged, boolean first, int at) implements Slip {}
+
+  /** A wire, link or contact whose joints conduct poorly. */
+  record Poor(int conductor) implements Slip {}
 
   /** Two points joined by something that is not listed. */
   record Bridged(int one, int other) implements Slip {}

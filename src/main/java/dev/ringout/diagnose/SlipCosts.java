@@ -2,15 +2,22 @@ package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
+import dev.ringout.harness.Switch;
 import dev.ringout.standards.PublishedTable;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** What a slip costs: −ln of how often it happens. The cheapest explanation is the likeliest. */
 final class SlipCosts {
   private final Circuit circuit;
   private final Neighbours neighbours;
   private final Map<String, Double> costOf = new HashMap<>();
+  private final Set<Integer> atASwitch = new HashSet<>();
+  private final double least;
+  private final double leastAtASwitch;
 
   SlipCosts(Circuit circuit, Neighbours neighbours) {
     this.circuit = circuit;
@@ -19,6 +26,20 @@ final class SlipCosts {
       double perThousand = Double.parseDouble(row.getOrDefault("per_thousand", ""));
       costOf.put(row.get("slip") + " " + row.get("where"), -Math.log(perThousand / 1000));
     }
+    // A misread may make both of its nets look wrong, and a poor joint one.
+    least =
+        Math.min(
+            cheapest("open", "part", "poor"), cheapest("moved", "crossed", "bridged", "test") / 2);
+    int mostContacts = 0;
+    for (Switch one : circuit.harness().switches()) {
+      mostContacts = Math.max(mostContacts, one.contacts().size());
+      for (int contact : circuit.contactsOf(one)) {
+        atASwitch.add(circuit.normal().of(circuit.from(contact)));
+        atASwitch.add(circuit.normal().of(circuit.to(contact)));
+      }
+    }
+    leastAtASwitch =
+        mostContacts == 0 ? least : Math.min(least, cheapest("switch") / (2 * mostContacts));
   }
 
   double of(Slip slip) {
@@ -27,11 +48,14 @@ final class SlipCosts {
 
   /** What a poor joint of a conductor costs. */
   double ofPoor(Conductor conductor) {
-    String where =
-        conductor instanceof Conductor.OfWire
-            ? "wire"
-            : conductor instanceof Conductor.OfLink ? "link" : "contact";
-    return costOf.getOrDefault("poor " + where, Double.POSITIVE_INFINITY);
+    return costOf.getOrDefault("poor " + kind(conductor), Double.POSITIVE_INFINITY);
+  }
+
+  private static String kind(Conductor conductor) {
+    if (conductor instanceof Conductor.OfWire) {
+      return "wire";
+    }
+    return conductor instanceof Conductor.OfLink ? "link" : "contact";
   }
 
   /** How often a slip happens, by its name: the share of all chances. */
@@ -39,55 +63,27 @@ final class SlipCosts {
     return Math.exp(-costOf.getOrDefault(name, Double.POSITIVE_INFINITY));
   }
 
-  /** The most that any slip of what is joined to what costs. */
-  double most() {
-    return costOf.entrySet().stream()
-        .filter(cost -> !isOfValue(cost.getKey()))
-        .mapToDouble(Map.Entry::getValue)
-        .max()
-        .orElse(0);
-  }
-
-  private static boolean isOfValue(String name) {
-    return name.startsWith("poor") || name.startsWith("gauge") || name.startsWith("length");
-  }
-
   /**
-   * The least that it can cost to put one net right: no slip mends more than two, so half of the
-   * cheapest that mends two, or the cheapest that mends one; a switch mends two for each contact.
+   * The least that it can cost to put some nets right which one reading touches: no slip mends more
+   * than two readings that share no net, so half of the cheapest that mends two, or the cheapest
+   * that mends one; a switch mends two for each contact. Whole arrangements are counted apart.
    */
-  double leastPerNet() {
-    double one = Double.POSITIVE_INFINITY;
-    double two = Double.POSITIVE_INFINITY;
-    double many = Double.POSITIVE_INFINITY;
-    for (Map.Entry<String, Double> cost : costOf.entrySet()) {
-      if (isOfValue(cost.getKey())) {
-        continue;
-      }
-      if (cost.getKey().startsWith("switch")) {
-        many = Math.min(many, cost.getValue());
-        continue;
-      }
-      boolean mendsOne = cost.getKey().startsWith("open") || cost.getKey().startsWith("part");
-      one = mendsOne ? Math.min(one, cost.getValue()) : one;
-      two = mendsOne ? two : Math.min(two, cost.getValue());
-    }
-    int mostContacts =
-        circuit.harness().switches().stream()
-            .mapToInt(which -> which.contacts().size())
-            .max()
-            .orElse(0);
-    double ofTwo = Math.min(one, two / 2);
-    return mostContacts == 0 ? ofTwo : Math.min(ofTwo, many / (2 * mostContacts));
+  double leastPerNet(Set<Integer> nets) {
+    return nets.stream().anyMatch(atASwitch::contains) ? leastAtASwitch : least;
+  }
+
+  private double cheapest(String... kinds) {
+    List<String> wanted = List.of(kinds);
+    return costOf.entrySet().stream()
+        .filter(cost -> wanted.contains(cost.getKey().substring(0, cost.getKey().indexOf(' '))))
+        .mapToDouble(Map.Entry::getValue)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   private String name(Slip slip) {
     if (slip instanceof Slip.Missing missing) {
-      Conductor conductor = circuit.conductors().get(missing.conductor());
-      if (conductor instanceof Conductor.OfWire) {
-        return "open wire";
-      }
-      return conductor instanceof Conductor.OfLink ? "open link" : "open contact";
+      return "open " + kind(circuit.conductors().get(missing.conductor()));
     }
     if (slip instanceof Slip.Moved moved) {
       return "moved " + where(circuit.at(moved.wire(), moved.end()), moved.to());
@@ -100,6 +96,15 @@ final class SlipCosts {
     }
     if (slip instanceof Slip.Bridged bridged) {
       return "bridged " + where(bridged.one(), bridged.other());
+    }
+    if (slip instanceof Slip.Rearranged many) {
+      return "arrangement " + many.how().word();
+    }
+    if (slip instanceof Slip.Misread) {
+      return "test wrong-pin";
+    }
+    if (slip instanceof Slip.Poor poor) {
+      return "poor " + kind(circuit.conductors().get(poor.conductor()));
     }
     return slip instanceof Slip.FaultySwitch faulty
         ? "switch " + faulty.how().word()

@@ -1,6 +1,7 @@
 package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Conductor;
+import dev.ringout.compare.Judged;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
@@ -17,6 +18,9 @@ public sealed interface SlipFact {
 
   /** Two points are joined by something unlisted. */
   record Bridge(Point one, Point other) implements SlipFact {}
+
+  /** A reading was taken at another pin than the sheet says. */
+  record Misread(Judged judged, Point listed, Point at) implements SlipFact {}
 
   /** A wire's joints are poor. */
   record PoorJoint(Conductor conductor) implements SlipFact {}

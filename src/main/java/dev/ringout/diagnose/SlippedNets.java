@@ -29,6 +29,7 @@ final class SlippedNets implements Partition {
   private final SwitchState state;
   private final Map<Integer, int[]> endsOf = new HashMap<>();
   private final Set<Integer> missing = new HashSet<>();
+  private final Set<Integer> poor = new HashSet<>();
   private final Set<Integer> closed = new TreeSet<>();
   private final List<int[]> bridges = new ArrayList<>();
   private final Set<Integer> affectedNets = new TreeSet<>();
@@ -59,6 +60,11 @@ final class SlippedNets implements Partition {
       int second = end(one.otherWire(), one.otherEnd());
       move(one.wire(), one.end(), second);
       move(one.otherWire(), one.otherEnd(), first);
+    } else if (slip instanceof Slip.Rearranged many) {
+      many.puts().forEach(put -> move(put.wire(), put.end(), put.to()));
+    } else if (slip instanceof Slip.Poor one) {
+      poor.add(one.conductor());
+      affect(circuit.from(one.conductor()));
     } else if (slip instanceof Slip.Bridged one) {
       bridges.add(new int[] {one.one(), one.other()});
       affect(one.one());
@@ -124,7 +130,7 @@ final class SlippedNets implements Partition {
     DisjointPoints joined = new DisjointPoints(points.size());
     for (int net : affectedNets) {
       for (int conductor : listed.conductorsOf(net)) {
-        if (!missing.contains(conductor)) {
+        if (!missing.contains(conductor) && !poor.contains(conductor)) {
           join(
               conductor, end(conductor, Wire.End.FROM), end(conductor, Wire.End.TO), local, joined);
         }
@@ -163,6 +169,30 @@ final class SlippedNets implements Partition {
     joined.union(a, b);
     edgesAt.computeIfAbsent(from, key -> new ArrayList<>(2)).add(new int[] {conductor, to});
     edgesAt.computeIfAbsent(to, key -> new ArrayList<>(2)).add(new int[] {conductor, from});
+  }
+
+  /** Whether two points that are not joined well are joined by way of poor joints. */
+  boolean joinsPoorly(int one, int other) {
+    if (poor.isEmpty() || groupOf(one) == groupOf(other)) {
+      return false;
+    }
+    Set<Integer> reached = new HashSet<>(Set.of(groupOf(one)));
+    for (int round = 0; round < poor.size(); round++) {
+      for (int conductor : poor) {
+        int from = groupOf(end(conductor, Wire.End.FROM));
+        int to = groupOf(end(conductor, Wire.End.TO));
+        if (reached.contains(from) || reached.contains(to)) {
+          reached.add(from);
+          reached.add(to);
+        }
+      }
+    }
+    return reached.contains(groupOf(other));
+  }
+
+  /** The groups that are not nets as listed. */
+  List<int[]> newGroups() {
+    return pointsOf;
   }
 
   /** The listed nets that the slips touch. */

@@ -119,7 +119,7 @@ final class UnequalWires {
         }
         faults.add(
             new Fault.UnequalWire(
-                new Finding(Certainty.LIKELY, List.of(one.judged()), List.of()),
+                Finding.alone(Certainty.LIKELY, List.of(one.judged()), List.of()),
                 one.wire().wire(),
                 one.judged().limit().ohms(),
                 one.ohms(),

@@ -6,6 +6,7 @@ import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Contradiction;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
+import dev.ringout.diagnose.Arrangements.Supposed;
 import dev.ringout.diagnose.Search.Explanation;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -16,35 +17,86 @@ import java.util.Set;
 /** Faults of what is joined to what: opens, shorts, miswires and wrong parts. */
 final class WiringFaults {
   private final Circuit circuit;
+  private final Neighbours neighbours;
+  private final SlipCosts costs;
   private final Evidence evidence;
+  private final Evidence consistent;
+  private final Set<Judged> contradictory = new HashSet<>();
   private final List<Region> regions = new ArrayList<>();
   private final List<Fault> faults = new ArrayList<>();
   private final Set<Judged> explained = new LinkedHashSet<>();
 
   WiringFaults(Circuit circuit, Predictor predictor, Neighbours neighbours, Comparison comparison) {
     this.circuit = circuit;
-    Set<Judged> contradictory = new HashSet<>();
+    this.neighbours = neighbours;
+    this.costs = new SlipCosts(circuit, neighbours);
     for (Contradiction contradiction : comparison.contradictions()) {
       contradictory.add(contradiction.apart());
       contradictory.addAll(contradiction.joins());
     }
+    this.evidence = new Evidence(circuit, predictor, comparison.inForce());
     List<Judged> consistent =
         comparison.inForce().stream().filter(judged -> !contradictory.contains(judged)).toList();
-    this.evidence = new Evidence(circuit, predictor, consistent);
-    List<Judged> failing = consistent.stream().filter(this::isOfWiring).toList();
-    Search search = new Search(circuit, evidence, neighbours);
-    Signatures signatures = new Signatures(circuit, evidence);
-    for (List<Judged> region : Regions.of(circuit, failing)) {
-      regions.add(Region.of(region, search.explain(region), signatures, this::itemsTouched));
+    this.consistent =
+        contradictory.isEmpty() ? evidence : new Evidence(circuit, predictor, consistent);
+    List<Judged> failing = comparison.inForce().stream().filter(this::isOfWiring).toList();
+    List<Supposed> arrangements =
+        new Arrangements(circuit, neighbours, evidence, comparison.inForce(), failing).supposed();
+    for (List<Judged> region : Regions.of(circuit, failing, arrangements)) {
+      regions.add(explain(region, arrangements));
     }
     List<Judged> low = comparison.with(Outcome.LOW_INSULATION);
     for (Region region : regions) {
       if (!region.classes().isEmpty()) {
-        RegionFaults made = new RegionFaults(circuit, neighbours, evidence, region, low);
+        RegionFaults made =
+            new RegionFaults(
+                circuit, neighbours, evidence, region, low, regions.indexOf(region) + 1);
         faults.addAll(made.faults());
         explained.addAll(made.explained());
       }
     }
+  }
+
+  /**
+   * A reading that contradicts others may have been taken at another pin; so may any, once no
+   * single slip explains them all. Where nothing does, what contradicts itself is left out.
+   */
+  private Region explain(List<Judged> failing, List<Supposed> arrangements) {
+    List<Supposed> here =
+        arrangements.stream()
+            .filter(one -> failing.stream().anyMatch(one.mended()::contains))
+            .toList();
+    Search.Result result = search(evidence, here, contradictory).explain(failing);
+    if (result.explanations().isEmpty() || result.explanations().get(0).slips().size() > 1) {
+      Set<Judged> doubtful = new HashSet<>(contradictory);
+      doubtful.addAll(failing);
+      Search.Result withMisreads = search(evidence, here, doubtful).explain(failing);
+      if (!withMisreads.explanations().isEmpty()) {
+        result = withMisreads;
+      }
+    }
+    if (result.explanations().isEmpty() && !contradictory.isEmpty()) {
+      List<Judged> without =
+          failing.stream().filter(judged -> !contradictory.contains(judged)).toList();
+      if (!without.isEmpty()) {
+        Search.Result left = search(consistent, here, Set.of()).explain(without);
+        return region(without, left, consistent);
+      }
+    }
+    return region(failing, result, evidence);
+  }
+
+  private Search search(Evidence held, List<Supposed> arrangements, Set<Judged> mayBeMisread) {
+    return new Search(
+        circuit,
+        held,
+        costs,
+        arrangements,
+        new Candidates(circuit, neighbours, held, arrangements, mayBeMisread));
+  }
+
+  private Region region(List<Judged> failing, Search.Result result, Evidence held) {
+    return Region.of(failing, result, new Signatures(circuit, held), this::itemsTouched);
   }
 
   private boolean isOfWiring(Judged judged) {
@@ -66,6 +118,14 @@ final class WiringFaults {
     return regions;
   }
 
+  /** Every slip of the likeliest explanations. */
+  List<Slip> slips() {
+    return regions.stream()
+        .filter(region -> !region.classes().isEmpty())
+        .flatMap(region -> region.best().primary().slips().stream())
+        .toList();
+  }
+
   Evidence evidence() {
     return evidence;
   }
@@ -82,6 +142,8 @@ final class WiringFaults {
         items.add(circuit.point(moved.to()).ref());
       } else if (slip instanceof Slip.Crossed crossed) {
         items.add(circuit.point(circuit.at(crossed.wire(), crossed.end())).ref());
+      } else if (slip instanceof Slip.Rearranged many) {
+        many.puts().forEach(put -> items.add(circuit.point(put.to()).ref()));
       }
     }
     return items.size();

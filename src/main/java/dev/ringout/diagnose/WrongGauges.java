@@ -84,7 +84,7 @@ final class WrongGauges {
       return first;
     }
     return new Fault.WrongGauge(
-        new Finding(
+        Finding.alone(
             first.finding().certainty(),
             alike.stream().flatMap(one -> one.finding().readings().stream()).toList(),
             first.finding().alternatives()),
@@ -139,7 +139,7 @@ final class WrongGauges {
     alternatives.sort((a, b) -> Double.compare(b.odds(), a.odds()));
     return Optional.of(
         new Fault.WrongGauge(
-            new Finding(
+            Finding.alone(
                 odds >= ALL_BUT_SURE ? Certainty.CERTAIN : Certainty.LIKELY,
                 List.of(judged),
                 List.copyOf(alternatives)),

@@ -51,6 +51,9 @@ final class Sentences {
     if (fault instanceof WrongGauge) {
       return "wrong-gauge";
     }
+    if (fault instanceof Fault.OfTheTest) {
+      return "test";
+    }
     return fault instanceof LowInsulation ? "low-insulation" : "wrong-part";
   }
 
@@ -96,6 +99,11 @@ final class Sentences {
     }
     if (fault instanceof WrongSwitch wrong) {
       return capital(badSwitch(wrong.which(), wrong.how(), wrong.position(), wrong.points())) + ".";
+    }
+    if (fault instanceof Fault.Misread misread) {
+      return Text.of(
+          "%s seems to have been read at %s instead of %s.",
+          misread.judged().reading().subject(), misread.at(), misread.listed());
     }
     return wrongPart((WrongPart) fault);
   }
@@ -318,6 +326,9 @@ final class Sentences {
           ? "Look whether the actuator reaches it; then read the contact by itself in both positions."
           : "Read the contacts at the switch in both positions before moving a wire.";
     }
+    if (fault instanceof Fault.OfTheTest) {
+      return "Read it again at the points that the sheet names, flexing the wire, before anything is touched.";
+    }
     return "Read it by itself, with one end lifted, before replacing it.";
   }
 
@@ -343,6 +354,11 @@ final class Sentences {
     }
     if (slip instanceof SlipFact.PoorJoint poor) {
       return "a poor joint of " + poor.conductor().label();
+    }
+    if (slip instanceof SlipFact.Misread misread) {
+      return Text.of(
+          "%s was read at %s instead of %s",
+          misread.judged().reading().subject(), misread.at(), misread.listed());
     }
     if (slip instanceof SlipFact.OtherLength other) {
       return Text.of("%s is %s m long", other.wire().name(), Numbers.rounded(other.metres(), 2));

@@ -1,0 +1,379 @@
+package dev.ringout.diagnose;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Conductor;
+import dev.ringout.circuit.Expected.Joined;
+import dev.ringout.circuit.Nets;
+import dev.ringout.compare.Judged;
+import dev.ringout.compare.Observed;
+import dev.ringout.compare.Outcome;
+import dev.ringout.diagnose.Neighbours.Face;
+import dev.ringout.diagnose.Neighbours.WireEnd;
+import dev.ringout.diagnose.Slip.Put;
+import dev.ringout.diagnose.Slip.Rearranged;
+import dev.ringout.harness.SwitchState;
+import dev.ringout.harness.Wire;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.IntUnaryOperator;
+
+/**
+ * One mistake that puts many ends of an item into wrong places: supposed wherever several wires of
+ * one item are shown broken, and kept where it mends more readings than it spoils.
+ */
+final class Arrangements {
+  private static final int LEAST_ENDS = 3;
+
+  /** So many ends may be in each other's places in any order without their crosses being read. */
+  private static final int MOST_ENDS_IN_ANY_ORDER = 5;
+
+  private final Circuit circuit;
+  private final Neighbours neighbours;
+  private final Evidence evidence;
+  private final List<Judged> failing;
+  private final Set<Integer> broken;
+  private final Map<Set<Put>, Supposed> supposed = new LinkedHashMap<>();
+
+  /**
+   * An arrangement worth a thought.
+   *
+   * @param mended the failing readings that it would explain
+   * @param nets the nets that it touches in the normal state
+   */
+  record Supposed(Rearranged slip, Set<Judged> mended, Set<Integer> nets) {}
+
+  Arrangements(
+      Circuit circuit,
+      Neighbours neighbours,
+      Evidence evidence,
+      List<Judged> inForce,
+      List<Judged> failing) {
+    this.circuit = circuit;
+    this.neighbours = neighbours;
+    this.evidence = evidence;
+    this.failing = failing;
+    this.broken = brokenWires(inForce);
+    Map<String, List<WireEnd>> brokenAt = new TreeMap<>();
+    for (int wire : broken) {
+      for (Wire.End end : Wire.End.values()) {
+        brokenAt
+            .computeIfAbsent(neighbours.refOf(circuit.at(wire, end)), key -> new ArrayList<>())
+            .add(new WireEnd(wire, end));
+      }
+    }
+    brokenAt.values().removeIf(ends -> ends.size() < LEAST_ENDS);
+    brokenAt.forEach(this::suppose);
+    plugsCrossed(brokenAt.keySet());
+  }
+
+  List<Supposed> supposed() {
+    return List.copyOf(supposed.values());
+  }
+
+  /**
+   * The wires on the ways that were read open, save those that a good reading goes through and
+   * nothing goes around.
+   */
+  private Set<Integer> brokenWires(List<Judged> inForce) {
+    Set<Integer> suspects = new TreeSet<>();
+    Set<Integer> nets = new HashSet<>();
+    for (Judged judged : failing) {
+      Nets listed = circuit.in(judged.reading().state());
+      evidence.netsOf(judged).forEach(net -> nets.add(net));
+      if (judged.expected() instanceof Joined && judged.probing().isPair()) {
+        listed.eachOnWay(judged.probing().from()[0], judged.probing().to()[0], suspects::add);
+      } else if (judged.outcome() == Outcome.PART_VALUE) {
+        for (int net : evidence.netsOf(judged)) {
+          for (int conductor : listed.conductorsOf(net)) {
+            suspects.add(conductor);
+          }
+        }
+      }
+    }
+    suspects.removeIf(one -> !(circuit.conductors().get(one) instanceof Conductor.OfWire));
+    for (Judged judged : inForce) {
+      if (judged.expected() instanceof Joined
+          && judged.outcome() == Outcome.CONFORMS
+          && judged.probing().isPair()) {
+        Nets listed = circuit.in(judged.reading().state());
+        if (nets.contains(listed.of(judged.probing().from()[0]))) {
+          listed.eachOnWay(
+              judged.probing().from()[0],
+              judged.probing().to()[0],
+              one -> {
+                if (listed.isBridge(one)) {
+                  suspects.remove(one);
+                }
+              });
+        }
+      }
+    }
+    return suspects;
+  }
+
+  private void suppose(String ref, List<WireEnd> brokenEnds) {
+    List<Integer> pins = neighbours.pinsOf(ref);
+    Map<Integer, Integer> rank = new HashMap<>();
+    pins.forEach(pin -> rank.put(pin, rank.size()));
+    shifted(pins, rank, brokenEnds);
+    List<WireEnd> ends =
+        neighbours.endsAt(ref).stream().filter(end -> rank.containsKey(at(end))).toList();
+    int size = pins.size();
+    whole(Arrangement.MIRRORED, ends, pin -> pins.get(size - 1 - rankOf(pin, rank)));
+    whole(Arrangement.MIRRORED, ends, pin -> pins.get((size - rankOf(pin, rank)) % size));
+    for (int step = 1; step < size; step++) {
+      int steps = step;
+      whole(Arrangement.ROTATED, ends, pin -> pins.get((rankOf(pin, rank) + steps) % size));
+    }
+    faces(ref, ends);
+    ringsAsRead(ref, brokenEnds);
+    if (brokenEnds.size() <= MOST_ENDS_IN_ANY_ORDER) {
+      ringsInAnyOrder(brokenEnds, new ArrayList<>(), 0);
+    }
+  }
+
+  private static int rankOf(int pin, Map<Integer, Integer> rank) {
+    return rank.getOrDefault(pin, 0);
+  }
+
+  private int at(WireEnd end) {
+    return circuit.at(end.wire(), end.end());
+  }
+
+  private void shifted(List<Integer> pins, Map<Integer, Integer> rank, List<WireEnd> brokenEnds) {
+    TreeMap<Integer, List<WireEnd>> byRank = new TreeMap<>();
+    for (WireEnd end : brokenEnds) {
+      Integer place = rank.get(at(end));
+      if (place != null) {
+        byRank.computeIfAbsent(place, key -> new ArrayList<>()).add(end);
+      }
+    }
+    List<Integer> run = new ArrayList<>();
+    for (int place : byRank.keySet()) {
+      if (!run.isEmpty() && place != run.get(run.size() - 1) + 1) {
+        shiftedRun(run, pins, byRank);
+        run = new ArrayList<>();
+      }
+      run.add(place);
+    }
+    shiftedRun(run, pins, byRank);
+  }
+
+  /** A run of neighbouring pins, whole or without its first or last. */
+  private void shiftedRun(
+      List<Integer> run, List<Integer> pins, Map<Integer, List<WireEnd>> byRank) {
+    for (int skip = 0; skip <= 1; skip++) {
+      for (int drop = 0; drop <= 1; drop++) {
+        for (int step : new int[] {1, -1}) {
+          List<Put> puts = new ArrayList<>();
+          for (int place :
+              run.subList(Math.min(skip, run.size()), Math.max(skip, run.size() - drop))) {
+            int goal = place + step;
+            if (goal < 0 || goal >= pins.size()) {
+              puts.clear();
+              break;
+            }
+            byRank
+                .getOrDefault(place, List.of())
+                .forEach(end -> puts.add(new Put(end.wire(), end.end(), pins.get(goal))));
+          }
+          suppose(Arrangement.SHIFTED, puts);
+        }
+      }
+    }
+  }
+
+  private void whole(Arrangement how, List<WireEnd> ends, IntUnaryOperator goal) {
+    List<Put> puts = new ArrayList<>();
+    for (WireEnd end : ends) {
+      int to = goal.applyAsInt(at(end));
+      if (to != at(end)) {
+        puts.add(new Put(end.wire(), end.end(), to));
+      }
+    }
+    suppose(how, puts);
+  }
+
+  /** The insert seen from the other side, or upside down, or one row the other way round. */
+  private void faces(String ref, List<WireEnd> ends) {
+    Map<Integer, Face> faces = neighbours.facesOf(ref);
+    if (faces.isEmpty()) {
+      return;
+    }
+    Map<Double, List<Integer>> rows = new TreeMap<>();
+    Map<Double, List<Integer>> columns = new TreeMap<>();
+    faces.keySet().stream()
+        .sorted((left, right) -> compare(faces, left, right))
+        .forEach(
+            pin -> {
+              Face face = face(faces, pin);
+              rows.computeIfAbsent(face.y(), key -> new ArrayList<>()).add(pin);
+              columns.computeIfAbsent(face.x(), key -> new ArrayList<>()).add(pin);
+            });
+    Map<Integer, Integer> leftRight = new HashMap<>();
+    rows.values().forEach(row -> reversed(row, leftRight));
+    Map<Integer, Integer> upDown = new HashMap<>();
+    columns.values().forEach(column -> reversed(column, upDown));
+    whole(Arrangement.MIRRORED, ends, pin -> leftRight.getOrDefault(pin, pin));
+    whole(Arrangement.MIRRORED, ends, pin -> upDown.getOrDefault(pin, pin));
+    whole(
+        Arrangement.ROTATED,
+        ends,
+        pin -> {
+          int across = leftRight.getOrDefault(pin, pin);
+          return upDown.getOrDefault(across, across);
+        });
+    for (List<Integer> row : rows.values()) {
+      List<WireEnd> inRow = ends.stream().filter(end -> row.contains(at(end))).toList();
+      whole(Arrangement.MIRRORED_ROW, inRow, pin -> leftRight.getOrDefault(pin, pin));
+    }
+  }
+
+  private static Face face(Map<Integer, Face> faces, int pin) {
+    return faces.getOrDefault(pin, new Face(0, 0));
+  }
+
+  private static int compare(Map<Integer, Face> faces, int left, int right) {
+    int byX = Double.compare(face(faces, left).x(), face(faces, right).x());
+    return byX != 0 ? byX : Double.compare(face(faces, left).y(), face(faces, right).y());
+  }
+
+  private static void reversed(List<Integer> row, Map<Integer, Integer> goals) {
+    for (int i = 0; i < row.size(); i++) {
+      goals.put(row.get(i), row.get(row.size() - 1 - i));
+    }
+  }
+
+  /** Where the far ends of the broken wires were read to answer, followed round. */
+  private void ringsAsRead(String ref, List<WireEnd> brokenEnds) {
+    List<Slip> off = new ArrayList<>();
+    brokenEnds.forEach(end -> off.add(new Slip.Missing(end.wire())));
+    SlippedNets nets = evidence.nets(off, SwitchState.normal());
+    Map<Integer, Integer> pinOf = new HashMap<>();
+    for (int pin : neighbours.pinsOf(ref)) {
+      pinOf.put(nets.groupOf(pin), pin);
+    }
+    Map<Integer, Set<Integer>> answersAt = new HashMap<>();
+    for (Judged judged : failing) {
+      if (judged.observed() == Observed.JOINED && judged.probing().isPair()) {
+        int one = nets.groupOf(judged.probing().from()[0]);
+        int other = nets.groupOf(judged.probing().to()[0]);
+        answersAt.computeIfAbsent(one, key -> new TreeSet<>()).add(other);
+        answersAt.computeIfAbsent(other, key -> new TreeSet<>()).add(one);
+      }
+    }
+    Map<Integer, WireEnd> endAt = new HashMap<>();
+    Map<WireEnd, Integer> goalOf = new LinkedHashMap<>();
+    for (WireEnd end : brokenEnds) {
+      endAt.put(at(end), end);
+      int far = nets.groupOf(circuit.at(end.wire(), end.end().opposite()));
+      List<Integer> pins =
+          answersAt.getOrDefault(far, Set.of()).stream()
+              .filter(pinOf::containsKey)
+              .map(group -> pinOf.getOrDefault(group, 0))
+              .toList();
+      if (pins.size() == 1) {
+        goalOf.put(end, pins.get(0));
+      }
+    }
+    Set<WireEnd> followed = new HashSet<>();
+    for (WireEnd start : goalOf.keySet()) {
+      List<Put> puts = new ArrayList<>();
+      WireEnd end = start;
+      while (end != null && goalOf.containsKey(end) && followed.add(end)) {
+        int goal = goalOf.getOrDefault(end, 0);
+        puts.add(new Put(end.wire(), end.end(), goal));
+        end = endAt.get(goal);
+      }
+      if (start.equals(end)) {
+        suppose(Arrangement.RING, puts);
+      }
+    }
+  }
+
+  /** Every ring of three or more of the ends: their crosses may not have been read. */
+  private void ringsInAnyOrder(List<WireEnd> ends, List<WireEnd> chosen, int from) {
+    if (chosen.size() >= LEAST_ENDS) {
+      orders(chosen, new ArrayList<>(chosen.subList(0, 1)));
+    }
+    for (int i = from; i < ends.size(); i++) {
+      List<WireEnd> more = new ArrayList<>(chosen);
+      more.add(ends.get(i));
+      ringsInAnyOrder(ends, more, i + 1);
+    }
+  }
+
+  private void orders(List<WireEnd> ends, List<WireEnd> ring) {
+    if (ring.size() == ends.size()) {
+      List<Put> puts = new ArrayList<>();
+      for (int i = 0; i < ring.size(); i++) {
+        WireEnd end = ring.get(i);
+        puts.add(new Put(end.wire(), end.end(), at(ring.get((i + 1) % ring.size()))));
+      }
+      suppose(Arrangement.RING, puts);
+      return;
+    }
+    for (WireEnd end : ends) {
+      if (!ring.contains(end)) {
+        List<WireEnd> longer = new ArrayList<>(ring);
+        longer.add(end);
+        orders(ends, longer);
+      }
+    }
+  }
+
+  private void plugsCrossed(Set<String> refs) {
+    List<String> plugs = List.copyOf(refs);
+    for (int i = 0; i < plugs.size(); i++) {
+      for (int j = i + 1; j < plugs.size(); j++) {
+        List<Put> puts = new ArrayList<>();
+        if (crossed(plugs.get(i), plugs.get(j), puts)
+            && crossed(plugs.get(j), plugs.get(i), puts)) {
+          suppose(Arrangement.PLUGS_CROSSED, puts);
+        }
+      }
+    }
+  }
+
+  private boolean crossed(String ref, String other, List<Put> puts) {
+    Map<String, Integer> pinOf = new HashMap<>();
+    neighbours.pinsOf(other).forEach(pin -> pinOf.put(circuit.point(pin).pin(), pin));
+    Set<Integer> pins = new HashSet<>(neighbours.pinsOf(ref));
+    for (WireEnd end : neighbours.endsAt(ref)) {
+      if (pins.contains(at(end))) {
+        Integer to = pinOf.get(circuit.point(at(end)).pin());
+        if (to == null) {
+          return false;
+        }
+        puts.add(new Put(end.wire(), end.end(), to));
+      }
+    }
+    return true;
+  }
+
+  private void suppose(Arrangement how, List<Put> puts) {
+    long shown = puts.stream().filter(put -> broken.contains(put.wire())).count();
+    Set<Put> key = Set.copyOf(puts);
+    if (shown < LEAST_ENDS || shown * 2 < puts.size() || supposed.containsKey(key)) {
+      return;
+    }
+    Rearranged slip = new Rearranged(how, List.copyOf(puts));
+    List<Judged> against = evidence.contradicted(List.of(slip), failing);
+    Set<Judged> mended = new LinkedHashSet<>(failing);
+    against.forEach(mended::remove);
+    Set<Judged> spoilt = new LinkedHashSet<>(against);
+    failing.forEach(spoilt::remove);
+    if (mended.size() >= LEAST_ENDS - 1 && spoilt.size() * 2 <= mended.size()) {
+      Set<Integer> nets = evidence.nets(List.of(slip), SwitchState.normal()).affectedNets();
+      supposed.put(key, new Supposed(slip, mended, nets));
+    }
+  }
+}

@@ -1,0 +1,262 @@
+package dev.ringout.bench.faults;
+
+import dev.ringout.bench.faults.Rig.Component;
+import dev.ringout.bench.faults.Rig.Joint;
+import dev.ringout.bench.faults.Rig.JointKind;
+import dev.ringout.bench.faults.Rig.Leak;
+import dev.ringout.circuit.Conductor;
+import dev.ringout.diagnose.Fault;
+import dev.ringout.diagnose.Move;
+import dev.ringout.diagnose.PartFault;
+import dev.ringout.diagnose.SlipFact;
+import dev.ringout.diagnose.SwitchFault;
+import dev.ringout.harness.Part;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Switch;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+
+/**
+ * Judges a diagnosis by physics: with the reported faults applied, the unit on paper must be to
+ * every meter what the broken one is.
+ */
+final class Referee {
+  private static final int MOST_COMBINATIONS = 5000;
+
+  private final Rig paper;
+  private final List<Object> truth;
+
+  Referee(Rig paper, Rig broken) {
+    this.paper = paper;
+    this.truth = broken.fingerprint();
+  }
+
+  /** What an explanation does to a unit. */
+  private interface Effect extends Consumer<Rig> {}
+
+  /** Whether the faults as they are reported make the broken unit. */
+  boolean isExact(List<Fault> faults) {
+    Rig rig = paper.copy();
+    options(faults).forEach(options -> options.get(0).forEach(effect -> effect.accept(rig)));
+    return rig.fingerprint().equals(truth);
+  }
+
+  /** Whether some choice among the alternatives makes the broken unit. */
+  boolean isAmongAlternatives(List<Fault> faults) {
+    List<List<List<Effect>>> options = options(faults);
+    long combinations = 1;
+    for (List<List<Effect>> one : options) {
+      combinations = Math.min(MOST_COMBINATIONS, combinations * one.size());
+    }
+    for (long number = 0; number < combinations; number++) {
+      Rig rig = paper.copy();
+      long rest = number;
+      for (List<List<Effect>> one : options) {
+        one.get((int) (rest % one.size())).forEach(effect -> effect.accept(rig));
+        rest /= one.size();
+      }
+      if (rig.fingerprint().equals(truth)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** For each story what may have happened, the likeliest first. */
+  private List<List<List<Effect>>> options(List<Fault> faults) {
+    Map<Integer, List<Fault>> stories = new LinkedHashMap<>();
+    int alone = -1;
+    for (Fault fault : faults) {
+      int story = fault.finding().story() == 0 ? alone-- : fault.finding().story();
+      stories.computeIfAbsent(story, key -> new ArrayList<>()).add(fault);
+    }
+    List<List<List<Effect>>> all = new ArrayList<>();
+    for (List<Fault> story : stories.values()) {
+      List<List<Effect>> options = new ArrayList<>();
+      options.add(new ArrayList<>());
+      for (Fault fault : story) {
+        List<List<Effect>> longer = new ArrayList<>();
+        for (Effect effect : effects(fault)) {
+          for (List<Effect> before : options) {
+            List<Effect> more = new ArrayList<>(before);
+            more.add(effect);
+            longer.add(more);
+          }
+        }
+        options = longer.size() > MOST_COMBINATIONS ? longer.subList(0, MOST_COMBINATIONS) : longer;
+      }
+      for (Fault fault : story) {
+        for (Fault.Alternative alternative : fault.finding().alternatives()) {
+          options.add(alternative.slips().stream().map(Referee::effect).toList());
+        }
+      }
+      all.add(options);
+    }
+    return all;
+  }
+
+  private static List<Effect> effects(Fault fault) {
+    if (fault instanceof Fault.Open open) {
+      return open.suspects().stream().map(one -> opened(one)).toList();
+    }
+    if (fault instanceof Fault.Shorted shorted) {
+      return List.of(bridge(shorted.points().get(0), shorted.points().get(1)));
+    }
+    if (fault instanceof Fault.Miswire miswire) {
+      return List.of(moved(miswire.moves()));
+    }
+    if (fault instanceof Fault.HighResistance high) {
+      return high.suspects().stream().map(one -> poor(one.conductor())).toList();
+    }
+    if (fault instanceof Fault.LowInsulation low) {
+      return List.of(leaking(low));
+    }
+    if (fault instanceof Fault.WrongPart part) {
+      return List.of(part(part.part(), part.how(), part.points()));
+    }
+    if (fault instanceof Fault.WrongSwitch wrong) {
+      return List.of(switched(wrong.which(), wrong.how(), wrong.position(), wrong.points()));
+    }
+    if (fault instanceof Fault.OfTheTest) {
+      return List.of(rig -> {});
+    }
+    return List.of(rig -> rig.poor.add("no such fault was planted: " + fault));
+  }
+
+  private static Effect effect(SlipFact slip) {
+    if (slip instanceof SlipFact.Opened opened) {
+      return opened(opened.conductor());
+    }
+    if (slip instanceof SlipFact.Misplaced misplaced) {
+      return moved(misplaced.moves());
+    }
+    if (slip instanceof SlipFact.Bridge bridge) {
+      return bridge(bridge.one(), bridge.other());
+    }
+    if (slip instanceof SlipFact.PoorJoint poor) {
+      return poor(poor.conductor());
+    }
+    if (slip instanceof SlipFact.BadPart bad) {
+      return part(bad.part(), bad.how(), List.of(bad.from(), bad.to()));
+    }
+    if (slip instanceof SlipFact.BadSwitch bad) {
+      return switched(bad.which(), bad.how(), bad.position(), bad.contact());
+    }
+    return rig -> {};
+  }
+
+  private static Effect change(Consumer<Rig> change) {
+    return rig -> {
+      change.accept(rig);
+      rig.changed();
+    };
+  }
+
+  private static int index(Rig rig, Point point) {
+    return rig.point(point.ref() + "-" + point.pin());
+  }
+
+  private static Joint joint(Rig rig, Conductor conductor) {
+    if (conductor instanceof Conductor.OfWire wire) {
+      return rig.joint(wire.wire().name());
+    }
+    int from = index(rig, conductor.from());
+    int to = index(rig, conductor.to());
+    return rig.joints.stream()
+        .filter(one -> one.kind != JointKind.WIRE && one.ends[0] == from && one.ends[1] == to)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Effect opened(Conductor conductor) {
+    return change(rig -> rig.joints.remove(joint(rig, conductor)));
+  }
+
+  private static Effect poor(Conductor conductor) {
+    return change(rig -> rig.poor.add(joint(rig, conductor).name));
+  }
+
+  private static Effect bridge(Point one, Point other) {
+    return change(
+        rig ->
+            rig.joints.add(
+                new Joint(
+                    "reported",
+                    JointKind.BRIDGE,
+                    index(rig, one),
+                    index(rig, other),
+                    0.01,
+                    "",
+                    "")));
+  }
+
+  private static Effect moved(List<Move> moves) {
+    return change(
+        rig -> {
+          for (Move move : moves) {
+            Joint wire = rig.joint(move.wire().name());
+            int side = move.wire().from().equals(move.from()) ? 0 : 1;
+            wire.ends[side] = index(rig, move.to());
+          }
+        });
+  }
+
+  private static Effect leaking(Fault.LowInsulation low) {
+    return change(
+        rig -> {
+          if (!low.places().isEmpty()) {
+            rig.wet.add(low.places().get(0));
+          } else if (low.points().size() == 2) {
+            rig.leaks.add(
+                new Leak(index(rig, low.points().get(0)), index(rig, low.points().get(1)), 1e6));
+          } else {
+            rig.wet.add("a leak to nowhere");
+          }
+        });
+  }
+
+  private static Effect part(Part part, PartFault how, List<Point> points) {
+    return change(
+        rig -> {
+          Component one =
+              rig.parts.stream().filter(p -> p.name.equals(part.ref())).findFirst().orElseThrow();
+          switch (how) {
+            case MISSING -> one.ohms = Double.POSITIVE_INFINITY;
+            case OTHER_VALUE -> rig.otherValue.add(one.name);
+            case REVERSED, OTHER_POINTS -> {
+              one.ends[0] = index(rig, points.get(0));
+              one.ends[1] = index(rig, points.get(1));
+            }
+          }
+        });
+  }
+
+  private static Effect switched(
+      Switch which, SwitchFault how, String position, List<Point> points) {
+    return change(
+        rig -> {
+          Set<Integer> welded = new TreeSet<>();
+          points.forEach(point -> welded.add(index(rig, point)));
+          for (Joint joint : rig.joints) {
+            if (!joint.ofSwitch.equals(which.ref())) {
+              continue;
+            }
+            switch (how) {
+              case STUCK -> joint.position = joint.position.equals(position) ? "ALWAYS" : "NEVER";
+              case OTHER_WAY ->
+                  joint.position = joint.position.equals("AHEAD") ? "ASTERN" : "AHEAD";
+              case WELDED -> {
+                if (welded.contains(joint.ends[0]) && welded.contains(joint.ends[1])) {
+                  joint.position = "ALWAYS";
+                }
+              }
+            }
+          }
+        });
+  }
+}
