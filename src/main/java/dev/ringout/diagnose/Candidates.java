@@ -13,6 +13,7 @@ import dev.ringout.harness.Part;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -97,23 +98,12 @@ final class Candidates {
               .probing()
               .points()
               .anyMatch(point -> one.nets().contains(circuit.normal().of(point)));
-      if (touches && slips.stream().noneMatch(slip -> sharesAnEnd(one.slip(), slip))) {
+      Set<Integer> wires = one.slip().misplaced();
+      if (touches
+          && slips.stream().allMatch(slip -> Collections.disjoint(wires, slip.misplaced()))) {
         found.add(one.slip());
       }
     }
-  }
-
-  private static boolean sharesAnEnd(Slip.Rearranged arrangement, Slip slip) {
-    if (slip instanceof Slip.Rearranged other) {
-      return arrangement.puts().stream()
-          .anyMatch(put -> other.puts().stream().anyMatch(one -> one.wire() == put.wire()));
-    }
-    return arrangement.puts().stream()
-        .anyMatch(
-            put ->
-                (slip instanceof Slip.Moved moved && moved.wire() == put.wire())
-                    || (slip instanceof Slip.Crossed crossed
-                        && (crossed.wire() == put.wire() || crossed.otherWire() == put.wire())));
   }
 
   /** The probes of a doubtful reading at a neighbouring pin. */

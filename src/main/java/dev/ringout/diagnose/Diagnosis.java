@@ -38,11 +38,11 @@ public record Diagnosis(
       Coverage coverage,
       boolean leadsInDoubt) {
     Neighbours neighbours = new Neighbours(circuit);
+    SlipCosts costs = new SlipCosts(circuit, neighbours);
     WiringFaults wiring =
         new WiringFaults(
-            circuit, new Predictor(circuit, limits.resistances()), neighbours, comparison);
+            circuit, new Predictor(circuit, limits.resistances()), neighbours, costs, comparison);
     List<Fault> faults = new ArrayList<>(wiring.faults());
-    SlipCosts costs = new SlipCosts(circuit, neighbours);
     AsFound asFound = AsFound.of(circuit, wiring.slips());
     faults.addAll(
         ValueFaults.of(asFound, circuit, limits, costs, comparison, wiring, leadsInDoubt));

@@ -88,7 +88,7 @@ final class Evidence {
   }
 
   Expected predict(Judged judged, SlippedNets nets, List<Slip> slips) {
-    return predict(probing(judged, slips), nets, slips);
+    return predict(probing(judged, slips), nets);
   }
 
   /** Where the probes really were. */
@@ -106,27 +106,11 @@ final class Evidence {
 
   /** What a reading, made or not, would find on a unit with slips. */
   Expected predict(Probing probing, List<Slip> slips) {
-    return predict(probing, nets(slips, probing.state()), slips);
+    return predict(probing, nets(slips, probing.state()));
   }
 
-  Expected predict(Probing probing, SlippedNets nets, List<Slip> slips) {
-    return predictor.expect(probing, circuit.in(probing.state()), nets, altered(slips));
-  }
-
-  Map<Integer, AlteredPart> altered(List<Slip> slips) {
-    Map<Integer, AlteredPart> altered = new HashMap<>();
-    for (Slip slip : slips) {
-      if (slip instanceof Slip.FaultyPart one) {
-        How how =
-            switch (one.how()) {
-              case MISSING -> How.MISSING;
-              case OTHER_VALUE -> How.ANY_VALUE;
-              case REVERSED, OTHER_POINTS -> How.AT_THESE_POINTS;
-            };
-        altered.put(one.part(), new AlteredPart(how, one.from(), one.to()));
-      }
-    }
-    return altered;
+  private Expected predict(Probing probing, SlippedNets nets) {
+    return predictor.expect(probing, circuit.in(probing.state()), nets, nets.altered());
   }
 
   /**
@@ -179,7 +163,7 @@ final class Evidence {
 
     private void judge(Judged judged) {
       Probing probing = probing(judged, slips);
-      if (!agrees(judged, probing, nets, predict(probing, nets, slips))) {
+      if (!agrees(judged, probing, nets, predict(probing, nets))) {
         against.add(judged);
       }
     }
@@ -189,15 +173,7 @@ final class Evidence {
     }
 
     private Set<Integer> touchedNets() {
-      Set<Integer> found = new LinkedHashSet<>(nets.affectedNets());
-      altered(slips)
-          .forEach(
-              (part, now) -> {
-                found.add(listed.of(circuit.index(circuit.part(part).from())));
-                found.add(listed.of(circuit.index(circuit.part(part).to())));
-                found.add(listed.of(now.from()));
-                found.add(listed.of(now.to()));
-              });
+      Set<Integer> found = nets.touchedNets();
       // A part carries a change of its net on to the nets behind it.
       for (int net : List.copyOf(found)) {
         for (int part : listed.partsAt(net)) {
@@ -240,14 +216,7 @@ final class Evidence {
 
     /** Readings that hold two points apart which the slips have put into one group. */
     private void apartWithin(int[] group) {
-      Map<Integer, List<Integer>> byNet = new HashMap<>();
-      for (int point : group) {
-        byNet.computeIfAbsent(listed.of(point), key -> new ArrayList<>()).add(point);
-      }
-      if (byNet.size() < 2) {
-        return;
-      }
-      List<List<Integer>> fragments = List.copyOf(byNet.values());
+      List<List<Integer>> fragments = fragments(group);
       for (int i = 0; i < fragments.size(); i++) {
         for (int j = i + 1; j < fragments.size(); j++) {
           judgeApart(fragments.get(i), fragments.get(j));
@@ -285,42 +254,40 @@ final class Evidence {
 
     /** Readings that hold apart what a slip has put across a part. */
     private void apartThroughParts() {
-      Map<Integer, AlteredPart> altered = altered(slips);
       Set<Integer> groups = new LinkedHashSet<>();
       nets.newGroups().forEach(group -> groups.add(nets.groupOf(group[0])));
-      altered
-          .values()
-          .forEach(
-              part -> {
-                groups.add(nets.groupOf(part.from()));
-                groups.add(nets.groupOf(part.to()));
-              });
+      for (AlteredPart part : nets.altered().values()) {
+        groups.add(nets.groupOf(part.from()));
+        groups.add(nets.groupOf(part.to()));
+      }
       for (int group : groups) {
-        for (int behind : behindParts(group, altered)) {
-          eachFragment(group)
-              .forEach(some -> eachFragment(behind).forEach(others -> judgeApart(some, others)));
+        List<List<Integer>> some = fragments(nets.pointsOf(group));
+        for (int behind : behindParts(group)) {
+          List<List<Integer>> others = fragments(nets.pointsOf(behind));
+          some.forEach(one -> others.forEach(other -> judgeApart(one, other)));
         }
       }
     }
 
-    private Iterable<List<Integer>> eachFragment(int group) {
+    /** The points of a group, by their listed nets. */
+    private List<List<Integer>> fragments(int[] group) {
       Map<Integer, List<Integer>> byNet = new HashMap<>();
-      for (int point : nets.pointsOf(group)) {
+      for (int point : group) {
         byNet.computeIfAbsent(listed.of(point), key -> new ArrayList<>()).add(point);
       }
-      return byNet.values();
+      return List.copyOf(byNet.values());
     }
 
     /** The other groups at the parts of a group. */
-    private Set<Integer> behindParts(int group, Map<Integer, AlteredPart> altered) {
+    private Set<Integer> behindParts(int group) {
       Set<Integer> behind = new LinkedHashSet<>();
       for (int part : nets.partsAt(group)) {
-        if (!altered.containsKey(part)) {
+        if (!nets.altered().containsKey(part)) {
           behind.add(nets.groupOf(circuit.index(circuit.part(part).from())));
           behind.add(nets.groupOf(circuit.index(circuit.part(part).to())));
         }
       }
-      for (AlteredPart part : altered.values()) {
+      for (AlteredPart part : nets.altered().values()) {
         int from = nets.groupOf(part.from());
         int to = nets.groupOf(part.to());
         if (part.how() != How.MISSING && (from == group || to == group)) {

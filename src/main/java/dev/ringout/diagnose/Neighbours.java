@@ -55,7 +55,6 @@ final class Neighbours {
             new Face(pin.xMillimetres().getAsDouble(), pin.yMillimetres().getAsDouble()));
       }
     }
-    pointsOf.forEach((ref, points) -> pitchOf.put(ref, pitch(points)));
     for (int c = 0; c < circuit.conductors().size(); c++) {
       if (circuit.conductors().get(c) instanceof Conductor.OfWire) {
         endsAt
@@ -151,7 +150,7 @@ final class Neighbours {
 
   /** How many pins apart two points of one item are, on its face or in the order of its pins. */
   int distance(int one, int other) {
-    double pitch = pitchOf.getOrDefault(refOf(one), Double.NaN);
+    double pitch = pitchOf.computeIfAbsent(refOf(one), ref -> pitch(itemOf(one)));
     if (Double.isNaN(pitch) || isShell(one) || isShell(other)) {
       return Math.abs(rank[one] - rank[other]);
     }

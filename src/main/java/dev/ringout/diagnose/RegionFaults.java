@@ -18,6 +18,7 @@ import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -26,7 +27,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -103,7 +103,7 @@ final class RegionFaults {
   }
 
   private boolean hangTogether(Slip one, Slip other) {
-    return misplaced(one).stream().anyMatch(misplaced(other)::contains)
+    return !Collections.disjoint(one.misplaced(), other.misplaced())
         || takesThePlaceOf(one, other)
         || takesThePlaceOf(other, one);
   }
@@ -112,19 +112,6 @@ final class RegionFaults {
     return one instanceof Slip.Moved into
         && other instanceof Slip.Moved away
         && into.to() == circuit.at(away.wire(), away.end());
-  }
-
-  /** The wires that a slip puts elsewhere. */
-  private static Set<Integer> misplaced(Slip slip) {
-    if (slip instanceof Slip.Moved moved) {
-      return Set.of(moved.wire());
-    }
-    if (slip instanceof Slip.Rearranged many) {
-      return many.puts().stream().map(Slip.Put::wire).collect(Collectors.toSet());
-    }
-    return slip instanceof Slip.Crossed crossed
-        ? Set.of(crossed.wire(), crossed.otherWire())
-        : Set.of();
   }
 
   /** For each group the failing readings that would stay unexplained without it. */
@@ -203,7 +190,7 @@ final class RegionFaults {
   private List<Move> moves(List<Slip> group) {
     SlippedNets nets = evidence.nets(group, SwitchState.normal());
     Set<Integer> wires = new TreeSet<>();
-    group.forEach(slip -> wires.addAll(misplaced(slip)));
+    group.forEach(slip -> wires.addAll(slip.misplaced()));
     List<Move> moves = new ArrayList<>();
     for (int number : wires) {
       Wire wire = ((Conductor.OfWire) circuit.conductors().get(number)).wire();
@@ -282,7 +269,7 @@ final class RegionFaults {
     Set<List<Move>> equivalents = new LinkedHashSet<>();
     for (Explanation other : region.best().explanations()) {
       replacement(group, other)
-          .filter(slips -> slips.stream().noneMatch(slip -> misplaced(slip).isEmpty()))
+          .filter(slips -> slips.stream().noneMatch(slip -> slip.misplaced().isEmpty()))
           .map(this::moves)
           .filter(moves -> !moves.equals(own))
           .filter(moves -> group.size() == 1 || areAtOneItem(moves))

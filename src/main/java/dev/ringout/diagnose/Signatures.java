@@ -37,7 +37,7 @@ final class Signatures {
   /** Equal for explanations that no reading could tell apart. */
   Object of(Explanation explanation, List<Explanation> all) {
     List<Object> signature = new ArrayList<>();
-    signature.add(evidence.altered(explanation.slips()));
+    signature.add(evidence.nets(explanation.slips(), SwitchState.normal()).altered());
     // What a meter at the listed points would not tell apart by what is joined.
     signature.add(
         explanation.slips().stream()

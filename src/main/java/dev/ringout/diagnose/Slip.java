@@ -3,6 +3,8 @@ package dev.ringout.diagnose;
 import dev.ringout.compare.Judged;
 import dev.ringout.harness.Wire;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** One physical slip: what a hand or a tool did wrong. Points and conductors by their numbers. */
 sealed interface Slip {
@@ -52,4 +54,15 @@ sealed interface Slip {
    * @param contact the conductor that is welded; else -1
    */
   record FaultySwitch(int which, SwitchFault how, String position, int contact) implements Slip {}
+
+  /** The wires that it puts elsewhere. */
+  default Set<Integer> misplaced() {
+    if (this instanceof Moved moved) {
+      return Set.of(moved.wire());
+    }
+    if (this instanceof Rearranged many) {
+      return many.puts().stream().map(Put::wire).collect(Collectors.toSet());
+    }
+    return this instanceof Crossed crossed ? Set.of(crossed.wire(), crossed.otherWire()) : Set.of();
+  }
 }

@@ -1,5 +1,7 @@
 package dev.ringout.diagnose;
 
+import dev.ringout.circuit.AlteredPart;
+import dev.ringout.circuit.AlteredPart.How;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
@@ -13,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -32,6 +35,7 @@ final class SlippedNets implements Partition {
   private final Set<Integer> poor = new HashSet<>();
   private final Set<Integer> closed = new TreeSet<>();
   private final List<int[]> bridges = new ArrayList<>();
+  private final Map<Integer, AlteredPart> altered = new HashMap<>();
   private final Set<Integer> affectedNets = new TreeSet<>();
   private final Map<Integer, Integer> groupOf = new HashMap<>();
   private final List<int[]> pointsOf = new ArrayList<>();
@@ -71,7 +75,19 @@ final class SlippedNets implements Partition {
       affect(one.other());
     } else if (slip instanceof Slip.FaultySwitch one) {
       apply(one);
+    } else if (slip instanceof Slip.FaultyPart one) {
+      altered.put(one.part(), altered(one));
     }
+  }
+
+  private static AlteredPart altered(Slip.FaultyPart slip) {
+    How how =
+        switch (slip.how()) {
+          case MISSING -> How.MISSING;
+          case OTHER_VALUE -> How.ANY_VALUE;
+          case REVERSED, OTHER_POINTS -> How.AT_THESE_POINTS;
+        };
+    return new AlteredPart(how, slip.from(), slip.to());
   }
 
   private void apply(Slip.FaultySwitch slip) {
@@ -195,9 +211,27 @@ final class SlippedNets implements Partition {
     return pointsOf;
   }
 
-  /** The listed nets that the slips touch. */
+  /** The listed nets whose points or conductors the slips touch. */
   Set<Integer> affectedNets() {
     return affectedNets;
+  }
+
+  /** The parts that are not as listed, by number. */
+  Map<Integer, AlteredPart> altered() {
+    return altered;
+  }
+
+  /** The listed nets that the slips touch, those at parts that are not as listed among them. */
+  Set<Integer> touchedNets() {
+    Set<Integer> touched = new LinkedHashSet<>(affectedNets);
+    altered.forEach(
+        (part, now) -> {
+          touched.add(listed.of(circuit.index(circuit.part(part).from())));
+          touched.add(listed.of(circuit.index(circuit.part(part).to())));
+          touched.add(listed.of(now.from()));
+          touched.add(listed.of(now.to()));
+        });
+    return touched;
   }
 
   @Override

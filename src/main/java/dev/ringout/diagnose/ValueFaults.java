@@ -8,7 +8,6 @@ import dev.ringout.compare.Judged;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -60,27 +59,11 @@ final class ValueFaults {
     Map<SwitchState, Set<Integer>> touched = new HashMap<>();
     return judged -> {
       SwitchState state = judged.reading().state();
-      Nets nets = listed.in(state);
       Set<Integer> here =
-          touched.computeIfAbsent(
-              state,
-              one -> {
-                Set<Integer> all =
-                    new HashSet<>(new SlippedNets(listed, one, slips).affectedNets());
-                slips.forEach(slip -> addPart(slip, listed, nets, all));
-                return all;
-              });
+          touched.computeIfAbsent(state, one -> new SlippedNets(listed, one, slips).touchedNets());
+      Nets nets = listed.in(state);
       return judged.probing().points().anyMatch(point -> here.contains(nets.of(point)));
     };
-  }
-
-  private static void addPart(Slip slip, Circuit listed, Nets nets, Set<Integer> touched) {
-    if (slip instanceof Slip.FaultyPart faulty) {
-      touched.add(nets.of(faulty.from()));
-      touched.add(nets.of(faulty.to()));
-      touched.add(nets.of(listed.index(listed.part(faulty.part()).from())));
-      touched.add(nets.of(listed.index(listed.part(faulty.part()).to())));
-    }
   }
 
   /** The same fault with its wires as they stand on the list. */

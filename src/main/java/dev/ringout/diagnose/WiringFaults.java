@@ -26,10 +26,15 @@ final class WiringFaults {
   private final List<Fault> faults = new ArrayList<>();
   private final Set<Judged> explained = new LinkedHashSet<>();
 
-  WiringFaults(Circuit circuit, Predictor predictor, Neighbours neighbours, Comparison comparison) {
+  WiringFaults(
+      Circuit circuit,
+      Predictor predictor,
+      Neighbours neighbours,
+      SlipCosts costs,
+      Comparison comparison) {
     this.circuit = circuit;
     this.neighbours = neighbours;
-    this.costs = new SlipCosts(circuit, neighbours);
+    this.costs = costs;
     for (Contradiction contradiction : comparison.contradictions()) {
       contradictory.add(contradiction.apart());
       contradictory.addAll(contradiction.joins());

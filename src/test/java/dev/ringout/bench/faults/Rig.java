@@ -334,8 +334,7 @@ final class Rig {
     if (nodes.of[from] == nodes.of[to]) {
       return nodes.ohms(from, to);
     }
-    double ohms = throughParts(nodes, from, List.of(nodes.of[to]));
-    return ohms > OVER_RANGE_OHMS ? Double.POSITIVE_INFINITY : ohms;
+    return shown(throughParts(nodes, from, List.of(nodes.of[to])));
   }
 
   /** The same against all points that are not in a net on paper, tied together. */
@@ -353,7 +352,10 @@ final class Rig {
         }
       }
     }
-    double ohms = throughParts(nodes, from, rest);
+    return shown(throughParts(nodes, from, rest));
+  }
+
+  private static double shown(double ohms) {
     return ohms > OVER_RANGE_OHMS ? Double.POSITIVE_INFINITY : ohms;
   }
 
