@@ -6,6 +6,7 @@ import dev.ringout.circuit.Predictor;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Coverage;
 import dev.ringout.compare.Judged;
+import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -46,7 +47,13 @@ public record Diagnosis(
     AsFound asFound = AsFound.of(circuit, wiring.slips());
     faults.addAll(
         ValueFaults.of(asFound, circuit, limits, costs, comparison, wiring, leadsInDoubt));
-    faults.addAll(new LowInsulations(circuit, comparison).faults(wiring.explained()));
+    faults.addAll(
+        new LowInsulations(
+                circuit,
+                neighbours,
+                comparison,
+                new SlippedNets(circuit, SwitchState.normal(), wiring.slips()))
+            .faults(wiring.explained()));
     Set<Judged> explained = new LinkedHashSet<>(wiring.explained());
     faults.forEach(fault -> explained.addAll(fault.finding().readings()));
     List<Judged> unexplained =

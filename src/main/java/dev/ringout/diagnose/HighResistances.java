@@ -1,8 +1,10 @@
 package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.JoinLimits;
+import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Resistances;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
@@ -20,6 +22,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Joints that conduct, but poorly, put where all readings of the net together put them.
@@ -65,18 +68,19 @@ final class HighResistances {
     this.leadsInDoubt = leadsInDoubt;
   }
 
-  private record NetInState(int net, SwitchState state) {}
-
   /** A conductor with the extra resistance that fits best, and the readings' likelihood then. */
   private record Suspect(int conductor, double extraOhms, double score) {}
 
   List<Fault> faults(Set<Judged> explainedOtherwise) {
-    Map<NetInState, List<Judged>> highByNet = new LinkedHashMap<>();
+    Map<Integer, List<Judged>> highByNet = new LinkedHashMap<>();
+    DisjointPoints acrossStates = acrossStates();
     List<Fault> faults = new ArrayList<>();
     for (Judged judged : comparison.inForce()) {
       if (isHigh(judged) && !explainedOtherwise.contains(judged)) {
         if (judged.probing().isPair()) {
-          highByNet.computeIfAbsent(netOf(judged), key -> new ArrayList<>()).add(judged);
+          highByNet
+              .computeIfAbsent(netOf(judged, acrossStates), key -> new ArrayList<>())
+              .add(judged);
         } else {
           faults.add(fault(List.of(judged), List.of()));
         }
@@ -85,10 +89,10 @@ final class HighResistances {
     if (highByNet.isEmpty()) {
       return faults;
     }
-    Map<NetInState, List<Judged>> allByNet = new HashMap<>();
+    Map<Integer, List<Judged>> allByNet = new HashMap<>();
     for (Judged judged : comparison.inForce()) {
-      if (isJoinWithValue(judged) && highByNet.containsKey(netOf(judged))) {
-        allByNet.computeIfAbsent(netOf(judged), key -> new ArrayList<>()).add(judged);
+      if (isJoinWithValue(judged) && highByNet.containsKey(netOf(judged, acrossStates))) {
+        allByNet.computeIfAbsent(netOf(judged, acrossStates), key -> new ArrayList<>()).add(judged);
       }
     }
     highByNet.forEach(
@@ -107,9 +111,24 @@ final class HighResistances {
         && (judged.outcome() == Outcome.CONFORMS || judged.outcome() == Outcome.RESISTIVE);
   }
 
-  private NetInState netOf(Judged judged) {
-    SwitchState state = judged.reading().state();
-    return new NetInState(circuit.in(state).of(judged.probing().from()[0]), state);
+  /** Points that are one net in any state that was read: a joint is as poor in the other states. */
+  private DisjointPoints acrossStates() {
+    DisjointPoints joined = new DisjointPoints(circuit.size());
+    Set<SwitchState> states = new HashSet<>();
+    for (Judged judged : comparison.inForce()) {
+      if (isHigh(judged) && states.add(judged.reading().state())) {
+        Nets nets = circuit.in(judged.reading().state());
+        for (int net = 0; net < nets.count(); net++) {
+          int[] points = nets.pointsOf(net);
+          IntStream.of(points).forEach(point -> joined.union(points[0], point));
+        }
+      }
+    }
+    return joined;
+  }
+
+  private static int netOf(Judged judged, DisjointPoints acrossStates) {
+    return acrossStates.firstOf(judged.probing().from()[0]);
   }
 
   private List<Fault> ofNet(List<Judged> high, List<Judged> readings) {

@@ -2,7 +2,10 @@ package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Expected.Joined;
-import dev.ringout.circuit.Nets;
+import dev.ringout.circuit.Leaks;
+import dev.ringout.circuit.Leaks.Leak;
+import dev.ringout.circuit.Leaks.Pair;
+import dev.ringout.circuit.Partition;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
@@ -11,7 +14,11 @@ import dev.ringout.harness.Point;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -19,136 +26,242 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
- * Low insulation. Where most of the pins read at one connector are low, that is one finding:
- * moisture or dirt there is likelier than so many damaged wires (common practice, no source).
+ * Low insulation as leaks between nets, on the unit as it was found. Where most of the nets read at
+ * one connector are low, that is one finding: moisture or dirt there is likelier than so many
+ * damaged wires (common practice, no source).
  */
 final class LowInsulations {
   private static final int LEAST_FOR_ONE_CAUSE = 3;
+  private static final double SHARE_FOR_ONE_CAUSE = 0.5;
 
   private final Circuit circuit;
+  private final Neighbours neighbours;
   private final Comparison comparison;
+  private final Partition found;
 
-  LowInsulations(Circuit circuit, Comparison comparison) {
+  /**
+   * Low insulation of a unit.
+   *
+   * @param found its points as they were found to be joined
+   */
+  LowInsulations(Circuit circuit, Neighbours neighbours, Comparison comparison, Partition found) {
     this.circuit = circuit;
+    this.neighbours = neighbours;
     this.comparison = comparison;
+    this.found = found;
   }
 
   List<Fault> faults(Set<Judged> explainedOtherwise) {
-    List<Judged> low = new ArrayList<>(comparison.with(Outcome.LOW_INSULATION));
-    low.removeAll(explainedOtherwise);
+    List<Judged> low =
+        Stream.concat(
+                comparison.with(Outcome.LOW_INSULATION).stream(),
+                comparison.with(Outcome.RESISTIVE).stream()
+                    .filter(judged -> !(judged.expected() instanceof Joined)))
+            .filter(judged -> !explainedOtherwise.contains(judged))
+            .toList();
+    if (low.isEmpty()) {
+      return List.of();
+    }
     List<Fault> faults = new ArrayList<>();
-    while (low.size() >= LEAST_FOR_ONE_CAUSE) {
-      List<String> items = sharedItems(low);
-      if (items.isEmpty()) {
+    List<Judged> left = new ArrayList<>(low);
+    Map<String, Set<Integer>> netsReadAt = netsAt(insulationReadings());
+    while (true) {
+      Map<String, Set<Integer>> lowAt = netsAt(left);
+      List<String> wet = wetItems(lowAt, netsReadAt);
+      if (wet.isEmpty()) {
         break;
       }
-      List<Judged> there =
-          low.stream().filter(judged -> itemsOf(judged).contains(items.get(0))).toList();
-      faults.add(atItem(items, there));
-      low.removeAll(there);
+      Set<Integer> nets = lowAt.getOrDefault(wet.get(0), Set.of());
+      List<Judged> there = left.stream().filter(judged -> nets.containsAll(nets(judged))).toList();
+      faults.add(wet(wet, there, nets, netsReadAt.getOrDefault(wet.get(0), Set.of()).size()));
+      left.removeAll(there);
     }
-    low.forEach(judged -> faults.add(single(judged)));
-    for (Judged judged : comparison.with(Outcome.RESISTIVE)) {
-      if (!(judged.expected() instanceof Joined) && !explainedOtherwise.contains(judged)) {
-        faults.add(single(judged));
-      }
-    }
+    faults.addAll(leaks(left));
     return faults;
   }
 
-  /** The items at which the greatest share of what was read is low, if it is most of it. */
-  private List<String> sharedItems(List<Judged> low) {
-    Map<String, Integer> lowAt = count(low);
-    Map<String, Integer> readAt =
-        count(
-            comparison.inForce().stream()
-                .filter(judged -> judged.reading().kind() == Reading.Kind.INSULATION)
-                .filter(judged -> judged.reading().measured().made())
-                .toList());
-    double most = 0.5;
-    List<String> items = new ArrayList<>();
-    for (Map.Entry<String, Integer> entry : lowAt.entrySet()) {
-      double share = entry.getValue() / (double) readAt.getOrDefault(entry.getKey(), 1);
-      if (entry.getValue() < LEAST_FOR_ONE_CAUSE || share < most) {
-        continue;
-      }
-      if (share > most) {
-        items.clear();
-      }
-      most = share;
-      items.add(entry.getKey());
-    }
-    // Several items with the same share are the ends of one cable: keep those with the most low
-    // pins.
-    int highest = items.stream().mapToInt(item -> lowAt.getOrDefault(item, 0)).max().orElse(0);
-    items.removeIf(item -> lowAt.getOrDefault(item, 0) < highest);
-    return items;
+  private List<Judged> insulationReadings() {
+    return comparison.inForce().stream()
+        .filter(judged -> judged.reading().kind() == Reading.Kind.INSULATION)
+        .filter(judged -> judged.reading().measured().made())
+        .toList();
   }
 
-  private Map<String, Integer> count(List<Judged> readings) {
-    Map<String, Integer> counts = new TreeMap<>();
-    for (Judged judged : readings) {
-      itemsOf(judged).forEach(item -> counts.merge(item, 1, Integer::sum));
-    }
-    return counts;
+  private Set<Integer> nets(Judged judged) {
+    Set<Integer> nets = new LinkedHashSet<>();
+    judged.probing().points().forEach(point -> nets.add(found.groupOf(point)));
+    return nets;
   }
 
-  /** The items at which the nets that were read have points. */
-  private Set<String> itemsOf(Judged judged) {
-    Set<String> items = new TreeSet<>();
-    for (int point : pointsOf(judged)) {
-      items.add(circuit.point(point).ref());
-    }
-    return items;
-  }
-
-  private Set<Integer> pointsOf(Judged judged) {
-    Nets nets = circuit.in(judged.reading().state());
-    Set<Integer> points = new TreeSet<>();
-    for (int from : judged.probing().from()) {
-      for (int point : nets.pointsOf(nets.of(from))) {
-        points.add(point);
+  /** The nets of some readings, by the items at which they have points. */
+  private Map<String, Set<Integer>> netsAt(List<Judged> readings) {
+    Set<Integer> nets = new TreeSet<>();
+    readings.forEach(judged -> nets.addAll(nets(judged)));
+    Map<String, Set<Integer>> netsAt = new TreeMap<>();
+    for (int net : nets) {
+      for (int point : found.pointsOf(net)) {
+        netsAt.computeIfAbsent(neighbours.refOf(point), ref -> new TreeSet<>()).add(net);
       }
     }
-    return points;
+    return netsAt;
   }
 
-  private Fault atItem(List<String> items, List<Judged> readings) {
-    Set<Point> points = new LinkedHashSet<>();
-    for (Judged judged : readings) {
-      for (int point : pointsOf(judged)) {
-        if (items.get(0).equals(circuit.point(point).ref())) {
-          points.add(circuit.point(point));
+  /**
+   * The items at which the greatest share of the nets read is low, if it is most of them. Several
+   * with the same share are the ends of one cable: those with the most low nets.
+   */
+  private static List<String> wetItems(
+      Map<String, Set<Integer>> lowAt, Map<String, Set<Integer>> readAt) {
+    Map<String, Double> shareAt = new TreeMap<>();
+    lowAt.forEach(
+        (item, nets) -> {
+          int read = Math.max(nets.size(), readAt.getOrDefault(item, Set.of()).size());
+          double share = nets.size() / (double) read;
+          if (nets.size() >= LEAST_FOR_ONE_CAUSE && share >= SHARE_FOR_ONE_CAUSE) {
+            shareAt.put(item, share);
+          }
+        });
+    double most = shareAt.values().stream().mapToDouble(share -> share).max().orElse(0);
+    shareAt.values().removeIf(share -> share < most);
+    Comparator<String> byNets =
+        Comparator.comparingInt(item -> lowAt.getOrDefault(item, Set.of()).size());
+    int highest =
+        shareAt.keySet().stream()
+            .max(byNets)
+            .map(item -> lowAt.getOrDefault(item, Set.of()).size())
+            .orElse(0);
+    return shareAt.keySet().stream()
+        .filter(item -> lowAt.getOrDefault(item, Set.of()).size() == highest)
+        .toList();
+  }
+
+  private Fault wet(List<String> items, List<Judged> readings, Set<Integer> nets, int read) {
+    List<Point> points =
+        nets.stream()
+            .flatMapToInt(net -> IntStream.of(found.pointsOf(net)))
+            .filter(point -> neighbours.refOf(point).equals(items.get(0)))
+            .mapToObj(circuit::point)
+            .sorted()
+            .toList();
+    return fault(readings, points, items, read, Certainty.LIKELY);
+  }
+
+  private List<Fault> leaks(List<Judged> low) {
+    Map<Pair, Double> pairs = new HashMap<>();
+    Map<Integer, Double> toRest = new HashMap<>();
+    for (Judged judged : low) {
+      List<Integer> nets = List.copyOf(nets(judged));
+      if (judged.probing().toRest()) {
+        toRest.merge(nets.get(0), ohms(judged), Math::min);
+      } else if (nets.size() > 1) {
+        pairs.merge(Pair.of(nets.get(0), nets.get(1)), ohms(judged), Math::min);
+      }
+    }
+    Set<Pair> apart = new HashSet<>();
+    for (Judged judged : insulationReadings()) {
+      List<Integer> nets = List.copyOf(nets(judged));
+      if (judged.outcome() == Outcome.CONFORMS && nets.size() > 1) {
+        apart.add(Pair.of(nets.get(0), nets.get(1)));
+      }
+    }
+    Leaks leaks = new Leaks(pairs, toRest, apart);
+    List<Fault> faults = new ArrayList<>();
+    Set<Judged> shown = new HashSet<>();
+    for (Leak leak : leaks.all()) {
+      List<Judged> readings = shownBy(leak, low, leaks);
+      shown.addAll(readings);
+      faults.add(
+          fault(
+              readings,
+              ends(leak.between()),
+              List.of(),
+              1,
+              leak.read() ? Certainty.CERTAIN : Certainty.LIKELY));
+    }
+    for (int net : leaks.loose()) {
+      List<Judged> readings =
+          low.stream()
+              .filter(judged -> !shown.contains(judged) && nets(judged).contains(net))
+              .toList();
+      if (!readings.isEmpty()) {
+        shown.addAll(readings);
+        faults.add(fault(readings, probed(readings), List.of(), 1, Certainty.CERTAIN));
+      }
+    }
+    low.stream()
+        .filter(judged -> !shown.contains(judged))
+        .forEach(
+            judged ->
+                faults.add(
+                    fault(
+                        List.of(judged),
+                        probed(List.of(judged)),
+                        List.of(),
+                        1,
+                        Certainty.CERTAIN)));
+    return faults;
+  }
+
+  /** The readings of its two nets, and those of others that lead over it. */
+  private List<Judged> shownBy(Leak leak, List<Judged> low, Leaks leaks) {
+    Set<Integer> reached = new HashSet<>(Set.of(leak.between().one(), leak.between().other()));
+    for (int round = 0; round < leaks.all().size(); round++) {
+      for (Leak other : leaks.all()) {
+        if (reached.contains(other.between().one()) || reached.contains(other.between().other())) {
+          reached.add(other.between().one());
+          reached.add(other.between().other());
         }
       }
     }
-    int read =
-        (int)
-            comparison.inForce().stream()
-                .filter(judged -> judged.reading().kind() == Reading.Kind.INSULATION)
-                .filter(judged -> judged.reading().measured().made())
-                .filter(judged -> itemsOf(judged).contains(items.get(0)))
-                .count();
-    return fault(readings, points.stream().sorted().toList(), items, read, Certainty.LIKELY);
+    return low.stream()
+        .filter(
+            judged -> {
+              Set<Integer> nets = nets(judged);
+              return judged.probing().toRest()
+                  ? !Collections.disjoint(
+                      nets, Set.of(leak.between().one(), leak.between().other()))
+                  : reached.containsAll(nets);
+            })
+        .sorted(Comparator.comparingDouble(LowInsulations::ohms))
+        .toList();
   }
 
-  private Fault single(Judged judged) {
-    List<Point> points = judged.probing().points().mapToObj(circuit::point).distinct().toList();
-    return fault(List.of(judged), points, List.of(), 1, Certainty.CERTAIN);
+  /** Where two nets are nearest to each other. */
+  private List<Point> ends(Pair nets) {
+    int[] best = {found.pointsOf(nets.one())[0], found.pointsOf(nets.other())[0]};
+    int least = Integer.MAX_VALUE;
+    for (int one : found.pointsOf(nets.one())) {
+      for (int other : found.pointsOf(nets.other())) {
+        if (neighbours.sameItem(one, other) && neighbours.distance(one, other) < least) {
+          least = neighbours.distance(one, other);
+          best = new int[] {one, other};
+        }
+      }
+    }
+    return IntStream.of(best).mapToObj(circuit::point).toList();
+  }
+
+  private List<Point> probed(List<Judged> readings) {
+    return readings.stream()
+        .flatMap(judged -> judged.probing().points().mapToObj(circuit::point))
+        .distinct()
+        .toList();
   }
 
   private static Fault fault(
       List<Judged> readings,
       List<Point> points,
       List<String> items,
-      int pointsRead,
+      int netsRead,
       Certainty certainty) {
     DoubleSummaryStatistics ohms =
         readings.stream()
             .mapToDouble(LowInsulations::ohms)
-            .filter(Double::isFinite)
+            .filter(one -> one > 0)
             .summaryStatistics();
     boolean measured = ohms.getCount() > 0;
     Reading first = readings.get(0).reading();
@@ -156,17 +269,18 @@ final class LowInsulations {
         Finding.alone(certainty, readings, List.of()),
         points,
         items,
-        pointsRead,
+        netsRead,
         measured ? OptionalDouble.of(ohms.getMin()) : OptionalDouble.empty(),
         measured ? OptionalDouble.of(ohms.getMax()) : OptionalDouble.empty(),
         first.kind() == Reading.Kind.INSULATION ? first.volts() : OptionalDouble.empty());
   }
 
+  /** What was read; 0 where it is no number. */
   private static double ohms(Judged judged) {
     Measured measured = judged.reading().measured();
     if (measured instanceof Measured.Value value) {
       return value.ohms();
     }
-    return measured instanceof Measured.LessThan less ? less.ohms() : Double.NaN;
+    return measured instanceof Measured.LessThan less ? less.ohms() : 0;
   }
 }

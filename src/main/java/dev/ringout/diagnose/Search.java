@@ -2,6 +2,7 @@ package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.compare.Judged;
+import dev.ringout.compare.Observed;
 import dev.ringout.diagnose.Arrangements.Supposed;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -75,12 +76,24 @@ final class Search {
 
   private record Node(
       int number, List<Slip> slips, double cost, double promise, List<Judged> contradicted) {
-    /** The reading to mend next: one between two points says most. */
+    /**
+     * The reading to mend next: one between two points says most, a join or none more than ohms.
+     */
     Judged first() {
-      return contradicted.stream()
-          .filter(judged -> judged.probing().isPair())
-          .findFirst()
-          .orElse(contradicted.get(0));
+      Judged best = contradicted.get(0);
+      for (Judged judged : contradicted) {
+        if (rank(judged) < rank(best)) {
+          best = judged;
+        }
+      }
+      return best;
+    }
+
+    private static int rank(Judged judged) {
+      if (!judged.probing().isPair()) {
+        return 2;
+      }
+      return judged.observed() == Observed.RESISTIVE ? 1 : 0;
     }
   }
 

@@ -24,9 +24,15 @@ public final class FaultBench {
   private FaultBench() {}
 
   /** One unit diagnosed. */
-  record Outcome(boolean exact, boolean among, boolean missed, boolean falseAlarm, double seconds) {
+  record Outcome(
+      boolean exact,
+      boolean among,
+      boolean missed,
+      boolean falseAlarm,
+      boolean unseen,
+      double seconds) {
     boolean wrong() {
-      return !among;
+      return !among && !unseen;
     }
   }
 
@@ -72,8 +78,9 @@ public final class FaultBench {
                 accounted.addAll(one.joins());
               });
       boolean missed = !accounted.containsAll(result.comparison().failing());
-      boolean falseAlarm = sheet.different() == 0 && !faults.isEmpty();
-      return new Outcome(exact, among, missed, falseAlarm, seconds);
+      boolean falseAlarm = planted.isEmpty() && !faults.isEmpty();
+      boolean unseen = !planted.isEmpty() && sheet.different() == 0 && !among;
+      return new Outcome(exact, among, missed, falseAlarm, unseen, seconds);
     }
   }
 
@@ -84,9 +91,9 @@ public final class FaultBench {
     boolean verbose = args.length > 2;
     String only = verbose ? args[2] : "";
     System.out.println(
-        "| planted | habit | units | exact | among alternatives | wrong | missed | false alarms |"
-            + " median s | 99th s |");
-    System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+        "| planted | habit | units | exact | among alternatives | wrong | not shown | missed |"
+            + " false alarms | median s | 99th s |");
+    System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
     for (Habit habit : Habit.values()) {
       if (!only.isEmpty() && args.length > 3 && !habit.name().equals(args[3])) {
         continue;
@@ -128,6 +135,7 @@ public final class FaultBench {
     int exact = 0;
     int among = 0;
     int wrong = 0;
+    int unseen = 0;
     int missed = 0;
     int falseAlarms = 0;
     double[] seconds = new double[units];
@@ -139,12 +147,18 @@ public final class FaultBench {
       exact += outcome.exact() ? 1 : 0;
       among += outcome.among() && !outcome.exact() ? 1 : 0;
       wrong += outcome.wrong() ? 1 : 0;
+      unseen += outcome.unseen() ? 1 : 0;
       missed += outcome.missed() ? 1 : 0;
       falseAlarms += outcome.falseAlarm() ? 1 : 0;
       seconds[unit] = outcome.seconds();
       if (verbose && !outcome.exact()) {
         System.err.println(
-            name + " unit " + unit + " " + planted + (outcome.wrong() ? " WRONG" : " among"));
+            name
+                + " unit "
+                + unit
+                + " "
+                + planted
+                + (outcome.wrong() ? " WRONG" : outcome.unseen() ? " unseen" : " among"));
         if (outcome.wrong() || habit != Habit.SHEET) {
           explain(trial);
         }
@@ -153,13 +167,14 @@ public final class FaultBench {
     Arrays.sort(seconds);
     System.out.printf(
         Locale.ROOT,
-        "| %s | %s | %d | %d | %d | %d | %d | %d | %.3f | %.3f |%n",
+        "| %s | %s | %d | %d | %d | %d | %d | %d | %d | %.3f | %.3f |%n",
         name,
         habit.name().toLowerCase(Locale.ROOT).replace('_', ' '),
         units,
         exact,
         among,
         wrong,
+        unseen,
         missed,
         falseAlarms,
         seconds[units / 2],
@@ -196,7 +211,18 @@ public final class FaultBench {
                         + " "
                         + trial.bench().points.get(leak.to())));
     CheckResult result = trial.check();
-    for (Fault fault : result.diagnosis().faults()) {
+    result.comparison().failing().stream()
+        .limit(12)
+        .forEach(
+            one ->
+                System.err.println(
+                    "   ! "
+                        + one.reading().subject()
+                        + " "
+                        + one.reading().measured().text()
+                        + " "
+                        + one.outcome()));
+    for (Fault fault : result.diagnosis().faults().stream().limit(8).toList()) {
       System.err.println(
           "   => "
               + fault.getClass().getSimpleName()
@@ -216,9 +242,8 @@ public final class FaultBench {
               + " alternatives "
               + fault.finding().alternatives().size());
     }
-    result
-        .diagnosis()
-        .unexplained()
+    result.diagnosis().unexplained().stream()
+        .limit(4)
         .forEach(
             one ->
                 System.err.println(

@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** Plants slips in a unit. No two touch the same wire. */
 final class Planter {
@@ -261,7 +262,8 @@ final class Planter {
       return false;
     }
     String one = any(plugs);
-    String other = any(plugs);
+    // A cable's two ends are a plug and a receptacle: those can't be exchanged.
+    String other = any(plugs.stream().filter(plug -> plug.charAt(0) == one.charAt(0)).toList());
     List<Integer> pinsOfOne = rig.pinsOf(one);
     List<Integer> pinsOfOther = rig.pinsOf(other);
     List<End> ends = new ArrayList<>(endsAt(one));
@@ -333,9 +335,7 @@ final class Planter {
     take(wire.name);
     rig.joints.remove(wire);
     rig.changed();
-    boolean inLoop =
-        rig.nodes(java.util.Map.of()).of[wire.ends[0]]
-            == rig.nodes(java.util.Map.of()).of[wire.ends[1]];
+    boolean inLoop = areJoined(wire.ends[0], wire.ends[1]);
     rig.joints.add(wire);
     if (inLoop) {
       return false;
@@ -356,6 +356,11 @@ final class Planter {
     return false;
   }
 
+  private boolean areJoined(int one, int other) {
+    int[] of = rig.nodes(java.util.Map.of()).of;
+    return of[one] == of[other];
+  }
+
   private boolean leak(boolean toShell) {
     List<Integer> shells = shells();
     if (toShell && shells.isEmpty()) {
@@ -364,12 +369,10 @@ final class Planter {
     int from = toShell ? any(shells) : any(rig.pinsOf(any(plugs(1))));
     int to = any(rig.pinsOf(rig.itemOf(from)));
     rig.changed();
-    if (rig.nodes(java.util.Map.of()).of[from] == rig.nodes(java.util.Map.of()).of[to]
-        || hasPart(from)
-        || hasPart(to)) {
+    if (areJoined(from, to) || hasPart(from) || hasPart(to)) {
       return false;
     }
-    rig.leaks.add(new Leak(from, to, 1e6 * (1 + random.nextInt(30))));
+    rig.leaks.add(new Leak(from, to, 1e6 * (1 + random.nextInt(30)), ""));
     return true;
   }
 
@@ -383,12 +386,18 @@ final class Planter {
       return false;
     }
     List<Integer> pins = rig.pinsOf(item);
+    Set<Integer> leaking = new TreeSet<>();
     for (int i = 0; i + 1 < pins.size(); i++) {
       if (random.nextInt(10) < 9) {
-        rig.leaks.add(new Leak(pins.get(i), pins.get(i + 1), 1e6 * (3 + random.nextInt(20))));
+        int one = pins.get(i);
+        int other = pins.get(i + 1);
+        if (!hasPart(one) && !hasPart(other) && !areJoined(one, other)) {
+          rig.leaks.add(new Leak(one, other, 1e6 * (3 + random.nextInt(20)), item));
+          leaking.addAll(List.of(one, other));
+        }
       }
     }
-    rig.wet.add(item);
+    rig.wet.add(leaking);
     return true;
   }
 

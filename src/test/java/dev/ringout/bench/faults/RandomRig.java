@@ -6,6 +6,7 @@ import dev.ringout.bench.faults.Rig.JointKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Makes units as they are met: connectors with lettered or numbered pins, some with the face given,
@@ -18,9 +19,13 @@ final class RandomRig {
 
   private final Random random;
   private final Rig rig = new Rig();
+  private @Nullable Shape shape;
   private int wires;
   private int terminal = 1;
   private int studs = 1;
+
+  /** Of a cable; the next may be its like. */
+  private record Shape(boolean lettered, boolean face, int pins, boolean plug) {}
 
   private RandomRig(Random random) {
     this.random = random;
@@ -51,11 +56,20 @@ final class RandomRig {
 
   private void cable(int number, int most) {
     double metres = 1 + random.nextInt(6);
-    boolean lettered = random.nextBoolean();
-    boolean face = random.nextInt(3) == 0;
     int size = Math.min(most, 4 + random.nextInt(16));
-    int pins = size + 1 + random.nextInt(4);
-    boolean plug = random.nextInt(10) < 6;
+    if (shape == null || size < shape.pins() / 2 || random.nextInt(3) > 0) {
+      shape =
+          new Shape(
+              random.nextBoolean(),
+              random.nextInt(3) == 0,
+              size + 1 + random.nextInt(4),
+              random.nextInt(10) < 6);
+    }
+    boolean lettered = shape.lettered();
+    boolean face = shape.face();
+    int pins = shape.pins();
+    boolean plug = shape.plug();
+    size = Math.min(size, pins - 1);
     List<Integer> near = pins("J" + number, pins, lettered, face);
     List<Integer> far = plug ? pins("P" + number, pins, lettered, face) : List.of();
     List<Integer> used = new ArrayList<>();
@@ -144,13 +158,14 @@ final class RandomRig {
 
   private void parts(int count) {
     for (int number = 1; number <= count; number++) {
-      List<Integer> pins = pins("JR" + number, 7, false, false);
-      String[] names = {"R" + number, "DS" + number, "D" + number};
-      double[] ohms = {100 + 10 * random.nextInt(20), 40, 0};
+      // A second diode shows that the meter opens diodes when the first is missing.
+      List<Integer> pins = pins("JR" + number, 9, false, false);
+      String[] names = {"R" + number, "DS" + number, "D" + number, "DD" + number};
+      double[] ohms = {100 + 10 * random.nextInt(20), 40, 0, 0};
       for (int i = 0; i < names.length; i++) {
         int from = rig.point(names[i] + "-A");
         int to = rig.point(names[i] + "-K");
-        rig.parts.add(new Component(names[i], i == 2, from, to, ohms[i]));
+        rig.parts.add(new Component(names[i], i >= 2, from, to, ohms[i]));
         wire(pins.get(2 * i), from, 2);
         wire(pins.get(2 * i + 1), to, 2);
       }

@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /**
  * Judges a diagnosis by physics: with the reported faults applied, the unit on paper must be to
@@ -210,12 +211,14 @@ final class Referee {
     return change(
         rig -> {
           if (!low.places().isEmpty()) {
-            rig.wet.add(low.places().get(0));
+            rig.wet.add(
+                low.points().stream().map(point -> index(rig, point)).collect(Collectors.toSet()));
           } else if (low.points().size() == 2) {
             rig.leaks.add(
-                new Leak(index(rig, low.points().get(0)), index(rig, low.points().get(1)), 1e6));
+                new Leak(
+                    index(rig, low.points().get(0)), index(rig, low.points().get(1)), 1e6, ""));
           } else {
-            rig.wet.add("a leak to nowhere");
+            rig.poor.add("a leak to nowhere");
           }
         });
   }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * A unit as physics sees it: points, joints with ohms, switch contacts, parts and leaks. It answers
@@ -70,7 +71,12 @@ final class Rig {
     }
   }
 
-  record Leak(int from, int to, double ohms) {}
+  /**
+   * A leak.
+   *
+   * @param item the item whose moisture it is part of; empty for one by itself
+   */
+  record Leak(int from, int to, double ohms, String item) {}
 
   final List<String> points = new ArrayList<>();
   final Map<String, Integer> indexOf = new HashMap<>();
@@ -85,8 +91,8 @@ final class Rig {
   /** Joints that are poor. */
   final Set<String> poor = new TreeSet<>();
 
-  /** Items that are wet. */
-  final Set<String> wet = new TreeSet<>();
+  /** For each item that is wet its pins that leak. */
+  final List<Set<Integer>> wet = new ArrayList<>();
 
   /** Where pins are on a connector's face, in millimetres. */
   final Map<Integer, double[]> faceOf = new HashMap<>();
@@ -211,7 +217,7 @@ final class Rig {
       for (Leak leak : leaks) {
         int from = groups.get(leak.from());
         int to = groups.get(leak.to());
-        if (from != to) {
+        if (from != to && leak.item().isEmpty()) {
           leaking.add(List.of(Math.min(from, to), Math.max(from, to)));
         }
       }
@@ -219,7 +225,15 @@ final class Rig {
     }
     print.add(Set.copyOf(otherValue));
     print.add(Set.copyOf(poor));
-    print.add(Set.copyOf(wet));
+    Nodes listed = nodes(Map.of());
+    print.add(
+        wet.stream()
+            .map(
+                pins ->
+                    pins.stream()
+                        .map(pin -> listed.membersOf(pin).get(0))
+                        .collect(Collectors.toSet()))
+            .collect(Collectors.toSet()));
     return print;
   }
 

@@ -132,9 +132,15 @@ final class Sheet {
     }
     diodesBothWays();
     for (Map<String, String> state : paper.states()) {
+      int[] now = paper.nodes(state).of;
       for (Rig.Joint joint : paper.joints) {
         if (!joint.ofSwitch.isEmpty()) {
           add(false, joint.ends[0], joint.ends[1], state);
+          for (int point = 0; point < now.length && !state.isEmpty(); point++) {
+            if (now[point] == now[joint.ends[0]]) {
+              add(false, joint.ends[0], point, state);
+            }
+          }
         }
       }
     }
