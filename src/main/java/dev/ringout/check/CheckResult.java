@@ -73,7 +73,7 @@ public record CheckResult(
         readings,
         comparison,
         coverage,
-        Diagnosis.of(circuit, limits, comparison, coverage, leadDoubt.isPresent()),
+        Diagnosis.of(circuit, limits, comparison, coverage, tables, leadDoubt.isPresent()),
         review,
         leadDoubt,
         problems);

@@ -7,6 +7,7 @@ import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Coverage;
 import dev.ringout.compare.Judged;
 import dev.ringout.harness.SwitchState;
+import dev.ringout.standards.Tables;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,6 +30,7 @@ public record Diagnosis(
   /**
    * Explains the failing readings of a comparison.
    *
+   * @param tables how often slips happen, and what a reading takes of the hand
    * @param leadsInDoubt whether nearly all values are off, which speaks against the meter's leads
    *     and not against single wires
    */
@@ -37,9 +39,10 @@ public record Diagnosis(
       JoinLimits limits,
       Comparison comparison,
       Coverage coverage,
+      Tables tables,
       boolean leadsInDoubt) {
     Neighbours neighbours = new Neighbours(circuit);
-    SlipCosts costs = new SlipCosts(circuit, neighbours);
+    SlipCosts costs = new SlipCosts(circuit, neighbours, tables);
     WiringFaults wiring =
         new WiringFaults(
             circuit, new Predictor(circuit, limits.resistances()), neighbours, costs, comparison);
@@ -58,7 +61,9 @@ public record Diagnosis(
     faults.forEach(fault -> explained.addAll(fault.finding().readings()));
     List<Judged> unexplained =
         comparison.failing().stream().filter(judged -> !explained.contains(judged)).toList();
-    List<NextReading> next = new NextReadings(circuit, comparison, coverage, wiring, faults).list();
+    List<NextReading> next =
+        new NextReadings(circuit, comparison, coverage, wiring, faults, new HandMovements(tables))
+            .list();
     return new Diagnosis(
         List.copyOf(faults),
         unexplained,

@@ -109,7 +109,8 @@ final class Evidence {
     return predict(probing, nets(slips, probing.state()));
   }
 
-  private Expected predict(Probing probing, SlippedNets nets) {
+  /** What a reading would find in nets that slips have made. */
+  Expected predict(Probing probing, SlippedNets nets) {
     return predictor.expect(probing, circuit.in(probing.state()), nets, nets.altered());
   }
 

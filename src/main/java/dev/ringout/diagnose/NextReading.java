@@ -1,14 +1,19 @@
 package dev.ringout.diagnose;
 
+import dev.ringout.circuit.Expected;
 import dev.ringout.harness.SwitchState;
+import java.util.List;
 
 /**
  * A reading to take next.
  *
  * @param from one side as written on a test sheet
  * @param to the other side
+ * @param answers what it may show and what that would mean, likeliest first; empty where it only
+ *     proves something
  */
-public record NextReading(String from, String to, SwitchState state, Purpose purpose, String why) {
+public record NextReading(
+    String from, String to, SwitchState state, Purpose purpose, String why, List<Answer> answers) {
 
   /** What it is for: the more urgent first. */
   public enum Purpose {
@@ -21,4 +26,15 @@ public record NextReading(String from, String to, SwitchState state, Purpose pur
     /** Proves what no reading has proven. */
     PROVE
   }
+
+  /**
+   * One thing that a reading may show.
+   *
+   * @param shows what is between the two sides then
+   * @param poorly joined, but by way of a poor joint
+   * @param odds how likely it is, from 0 to 1
+   * @param meanings the explanations left then, likeliest first
+   */
+  public record Answer(
+      Expected shows, boolean poorly, double odds, List<List<SlipFact>> meanings) {}
 }

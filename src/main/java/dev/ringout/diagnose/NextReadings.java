@@ -4,31 +4,34 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.circuit.Expected.Joined;
+import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Coverage;
 import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
+import dev.ringout.diagnose.NextReading.Answer;
 import dev.ringout.diagnose.NextReading.Purpose;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
-import dev.ringout.units.Text;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Which readings to take next: first those that tell explanations apart, then those still owed. */
 final class NextReadings {
-  private static final int MOST_POINTS = 30;
+  private static final int MOST_POINTS = 40;
+  private static final String REST = "REST";
 
   private final Circuit circuit;
   private final WiringFaults wiring;
+  private final HandMovements movements;
   private final List<NextReading> list = new ArrayList<>();
   private final Set<String> named = new HashSet<>();
   private final DisjointPoints asked;
@@ -38,16 +41,18 @@ final class NextReadings {
       Comparison comparison,
       Coverage coverage,
       WiringFaults wiring,
-      List<Fault> faults) {
+      List<Fault> faults,
+      HandMovements movements) {
     this.circuit = circuit;
     this.wiring = wiring;
+    this.movements = movements;
     for (Judged judged : comparison.inForce()) {
       if (judged.reading().measured().made() && judged.outcome() != Outcome.NOT_JUDGED) {
         named.add(key(judged));
       }
     }
     asked = askedFor(circuit, comparison);
-    wiring.regions().forEach(this::tellApart);
+    wiring.told().forEach(this::tellApart);
     faults.forEach(this::confirm);
     comparison.with(Outcome.NOT_TESTED).forEach(this::notTested);
     coverage.unproven().forEach(this::prove);
@@ -85,154 +90,130 @@ final class NextReadings {
 
   private void add(String from, String to, SwitchState state, Purpose purpose, String why) {
     if (named.add(key(from, to, state))) {
-      list.add(new NextReading(from, to, state, purpose, why));
+      list.add(new NextReading(from, to, state, purpose, why, List.of()));
     }
   }
 
-  private record Option(String from, String to, Probing probing) {}
+  /** The reading that lowers the entropy of a region's odds most for each movement. */
+  private void tellApart(RegionFaults told) {
+    new TellingReading(circuit, wiring.evidence(), movements, told.region())
+        .best(this::isMade, told::facts)
+        .ifPresent(
+            reading -> {
+              if (named.add(key(reading.from(), reading.to(), reading.state()))) {
+                list.add(reading);
+              }
+            });
+  }
 
-  /** The reading that lowers the entropy of a region's odds most. */
-  private void tellApart(Region region) {
-    if (region.classes().size() < 2) {
+  private boolean isMade(Probing probing) {
+    return named.contains(
+        key(
+            circuit.point(probing.from()[0]).toString(),
+            probing.toRest() ? REST : circuit.point(probing.to()[0]).toString(),
+            probing.state()));
+  }
+
+  /** Where a poor joint is: a reading across about half of the odds. */
+  private void halve(Fault.HighResistance high) {
+    if (high.suspects().size() < 2) {
       return;
     }
-    Optional<Option> best = Optional.empty();
-    double bestEntropy = entropy(region);
-    for (Option option : options(region)) {
-      double entropy = expectedEntropy(region, option);
-      if (entropy < bestEntropy - 1e-9 && !named.contains(key(option))) {
-        bestEntropy = entropy;
-        best = Optional.of(option);
-      }
-    }
-    best.ifPresent(
-        option ->
-            add(
-                option.from(),
-                option.to(),
-                SwitchState.normal(),
-                Purpose.TELL_APART,
-                whatItTells(region, option)));
-  }
-
-  private static String key(Option option) {
-    return key(option.from(), option.to(), SwitchState.normal());
-  }
-
-  private static double entropy(Region region) {
-    return region.classes().stream().mapToDouble(one -> bits(one.odds(), 1)).sum();
-  }
-
-  private static double bits(double odds, double of) {
-    return odds <= 0 ? 0 : -odds * Math.log(odds / of);
-  }
-
-  /** Entropy left after a reading, averaged over what it may find. */
-  private double expectedEntropy(Region region, Option option) {
-    Map<String, Double> total = new HashMap<>();
-    Map<String, List<Double>> oddsOf = new HashMap<>();
-    for (Region.EquivalenceClass one : region.classes()) {
-      String finding = finding(one, option);
-      total.merge(finding, one.odds(), Double::sum);
-      oddsOf.computeIfAbsent(finding, key -> new ArrayList<>()).add(one.odds());
-    }
-    double left = 0;
-    for (Map.Entry<String, List<Double>> entry : oddsOf.entrySet()) {
-      double of = total.getOrDefault(entry.getKey(), 1.0);
-      left += entry.getValue().stream().mapToDouble(odds -> bits(odds, of)).sum();
-    }
-    return left;
-  }
-
-  private String finding(Region.EquivalenceClass one, Option option) {
-    return wiring
-        .evidence()
-        .predict(option.probing(), one.primary().slips())
-        .getClass()
-        .getSimpleName();
-  }
-
-  private String whatItTells(Region region, Option option) {
-    String likeliest = finding(region.best(), option);
-    boolean joined = likeliest.equals("Joined");
-    return Text.of(
-        "%s would speak for the likeliest explanation, %s against it",
-        joined ? "a low reading" : "no join", joined ? "no join" : "a low reading");
-  }
-
-  private List<Option> options(Region region) {
-    List<Integer> points = new ArrayList<>(points(region));
-    List<Option> options = new ArrayList<>();
-    for (int i = 0; i < points.size(); i++) {
-      for (int j = i + 1; j < points.size(); j++) {
-        options.add(
-            new Option(
-                circuit.point(points.get(i)).toString(),
-                circuit.point(points.get(j)).toString(),
-                Probing.pair(points.get(i), points.get(j), SwitchState.normal())));
-      }
-    }
-    for (int point : points) {
-      options.add(
-          new Option(
-              circuit.point(point).toString(),
-              "REST",
-              Probing.toRest(point, SwitchState.normal())));
-    }
-    return options;
-  }
-
-  /** The points that the likeliest explanations are about. */
-  private Set<Integer> points(Region region) {
+    SwitchState state = high.finding().readings().get(0).reading().state();
     Set<Integer> points = new TreeSet<>();
-    for (Region.EquivalenceClass one : region.classes()) {
-      for (Slip slip : one.primary().slips()) {
-        if (points.size() < MOST_POINTS) {
-          addPoints(slip, points);
+    for (Fault.Suspicion one : high.suspects()) {
+      points.add(circuit.index(one.conductor().from()));
+      points.add(circuit.index(one.conductor().to()));
+    }
+    Halving best = null;
+    List<Integer> all = points.stream().limit(MOST_POINTS).toList();
+    for (int i = 0; i < all.size(); i++) {
+      for (int j = i + 1; j < all.size(); j++) {
+        Probing probing = Probing.pair(all.get(i), all.get(j), state);
+        Halving halving = halving(probing, high);
+        if (halving.isBetterThan(best) && !isMade(probing)) {
+          best = halving;
         }
       }
     }
-    return points;
-  }
-
-  private void addPoints(Slip slip, Set<Integer> points) {
-    if (slip instanceof Slip.Missing missing) {
-      addEnds(missing.conductor(), points);
-    } else if (slip instanceof Slip.Moved moved) {
-      addEnds(moved.wire(), points);
-      points.add(moved.to());
-    } else if (slip instanceof Slip.Crossed crossed) {
-      addEnds(crossed.wire(), points);
-      addEnds(crossed.otherWire(), points);
-    } else if (slip instanceof Slip.Rearranged many) {
-      for (Slip.Put put : many.puts()) {
-        addEnds(put.wire(), points);
-      }
-    } else if (slip instanceof Slip.Poor poor) {
-      addEnds(poor.conductor(), points);
-    } else if (slip instanceof Slip.Misread misread) {
-      misread.judged().probing().points().forEach(points::add);
-    } else if (slip instanceof Slip.Bridged bridged) {
-      points.add(bridged.one());
-      points.add(bridged.other());
-    } else if (slip instanceof Slip.FaultyPart faulty) {
-      points.add(faulty.from());
-      points.add(faulty.to());
-    } else if (slip instanceof Slip.FaultySwitch faulty) {
-      for (int contact : circuit.contactsOf(circuit.harness().switches().get(faulty.which()))) {
-        addEnds(contact, points);
-      }
+    if (best != null) {
+      add(best, state);
     }
   }
 
-  private void addEnds(int conductor, Set<Integer> points) {
-    points.add(circuit.from(conductor));
-    points.add(circuit.to(conductor));
+  /** The suspects that a reading leads over, and the others. */
+  private record Halving(
+      Probing probing, List<Fault.Suspicion> within, List<Fault.Suspicion> without) {
+    double odds() {
+      return within.stream().mapToDouble(Fault.Suspicion::odds).sum();
+    }
+
+    boolean isBetterThan(@Nullable Halving other) {
+      return !within.isEmpty()
+          && !without.isEmpty()
+          && (other == null || Math.abs(odds() - 0.5) < Math.abs(other.odds() - 0.5) - 1e-9);
+    }
+  }
+
+  private Halving halving(Probing probing, Fault.HighResistance high) {
+    Nets nets = circuit.in(probing.state());
+    Set<Conductor> way = new HashSet<>();
+    if (nets.of(probing.from()[0]) == nets.of(probing.to()[0])) {
+      nets.eachOnWay(
+          probing.from()[0], probing.to()[0], one -> way.add(circuit.conductors().get(one)));
+    }
+    Map<Boolean, List<Fault.Suspicion>> parts =
+        high.suspects().stream()
+            .collect(Collectors.partitioningBy(one -> way.contains(one.conductor())));
+    return new Halving(
+        probing, parts.getOrDefault(true, List.of()), parts.getOrDefault(false, List.of()));
+  }
+
+  private void add(Halving halving, SwitchState state) {
+    String from = circuit.point(halving.probing().from()[0]).toString();
+    String to = circuit.point(halving.probing().to()[0]).toString();
+    if (named.add(key(from, to, state))) {
+      list.add(
+          new NextReading(
+              from,
+              to,
+              state,
+              Purpose.TELL_APART,
+              "",
+              List.of(
+                  new Answer(new Joined(), true, halving.odds(), meanings(halving.within())),
+                  new Answer(
+                      new Joined(), false, 1 - halving.odds(), meanings(halving.without())))));
+    }
+  }
+
+  private static List<List<SlipFact>> meanings(List<Fault.Suspicion> suspects) {
+    return suspects.stream()
+        .map(one -> List.<SlipFact>of(new SlipFact.PoorJoint(one.conductor())))
+        .toList();
+  }
+
+  private void confirm(Fault fault) {
+    if (fault instanceof Fault.HighResistance high) {
+      halve(high);
+    } else if (fault instanceof Fault.Open open) {
+      confirm(open);
+    } else if (fault instanceof Fault.LowInsulation low
+        && low.places().isEmpty()
+        && low.finding().certainty() != Certainty.CERTAIN
+        && low.points().size() == 2) {
+      add(
+          low.points().get(0).toString(),
+          low.points().get(1).toString(),
+          SwitchState.normal(),
+          Purpose.CONFIRM,
+          "insulation, between the two alone: low here, the leak is theirs");
+    }
   }
 
   /** A certain open is read across once more before anything is taken apart. */
-  private void confirm(Fault fault) {
-    if (fault instanceof Fault.Open open && open.suspects().size() == 1) {
+  private void confirm(Fault.Open open) {
+    if (open.suspects().size() == 1) {
       Conductor suspect = open.suspects().get(0);
       add(
           suspect.from().toString(),
@@ -290,7 +271,7 @@ final class NextReadings {
     boolean hasParts = circuit.normal().partsAt(circuit.normal().of(isolation.point())).length > 0;
     add(
         circuit.point(isolation.point()).toString(),
-        hasParts ? circuit.point(isolation.other()).toString() : "REST",
+        hasParts ? circuit.point(isolation.other()).toString() : REST,
         SwitchState.normal(),
         Purpose.PROVE,
         isolation.why());

@@ -146,11 +146,21 @@ final class RegionFaults {
     return region.classes().stream()
         .skip(1)
         .filter(one -> one.odds() >= LEAST_ODDS || one.size() <= region.best().size())
-        .map(
-            one ->
-                new Alternative(
-                    one.odds(), grouped(one.primary().slips()).stream().map(this::fact).toList()))
+        .map(one -> new Alternative(one.odds(), facts(one)))
         .toList();
+  }
+
+  Region region() {
+    return region;
+  }
+
+  /** An explanation in the trade's own things. */
+  List<SlipFact> facts(EquivalenceClass one) {
+    return facts(one.primary().slips());
+  }
+
+  private List<SlipFact> facts(List<Slip> slips) {
+    return grouped(slips).stream().map(this::fact).toList();
   }
 
   private SlipFact fact(List<Slip> group) {

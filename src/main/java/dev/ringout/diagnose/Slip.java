@@ -1,9 +1,12 @@
 package dev.ringout.diagnose;
 
+import dev.ringout.circuit.Circuit;
 import dev.ringout.compare.Judged;
 import dev.ringout.harness.Wire;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 
 /** One physical slip: what a hand or a tool did wrong. Points and conductors by their numbers. */
@@ -64,5 +67,41 @@ sealed interface Slip {
       return many.puts().stream().map(Put::wire).collect(Collectors.toSet());
     }
     return this instanceof Crossed crossed ? Set.of(crossed.wire(), crossed.otherWire()) : Set.of();
+  }
+
+  /** The points that it is about: where things are listed and where they would be. */
+  default Set<Integer> points(Circuit circuit) {
+    Set<Integer> points = new LinkedHashSet<>();
+    IntConsumer ends =
+        conductor -> points.addAll(List.of(circuit.from(conductor), circuit.to(conductor)));
+    if (this instanceof Missing missing) {
+      ends.accept(missing.conductor());
+    } else if (this instanceof Moved moved) {
+      ends.accept(moved.wire());
+      points.add(moved.to());
+    } else if (this instanceof Crossed crossed) {
+      ends.accept(crossed.wire());
+      ends.accept(crossed.otherWire());
+    } else if (this instanceof Rearranged many) {
+      many.puts()
+          .forEach(
+              put -> {
+                ends.accept(put.wire());
+                points.add(put.to());
+              });
+    } else if (this instanceof Poor poor) {
+      ends.accept(poor.conductor());
+    } else if (this instanceof Misread misread) {
+      misread.judged().probing().points().forEach(points::add);
+    } else if (this instanceof Bridged bridged) {
+      points.addAll(List.of(bridged.one(), bridged.other()));
+    } else if (this instanceof FaultyPart faulty) {
+      points.addAll(List.of(faulty.from(), faulty.to()));
+    } else if (this instanceof FaultySwitch faulty) {
+      for (int contact : circuit.contactsOf(circuit.harness().switches().get(faulty.which()))) {
+        ends.accept(contact);
+      }
+    }
+    return points;
   }
 }

@@ -3,7 +3,7 @@ package dev.ringout.diagnose;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.harness.Switch;
-import dev.ringout.standards.PublishedTable;
+import dev.ringout.standards.Tables;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -19,12 +19,12 @@ final class SlipCosts {
   private final double least;
   private final double leastAtASwitch;
 
-  SlipCosts(Circuit circuit, Neighbours neighbours) {
+  SlipCosts(Circuit circuit, Neighbours neighbours, Tables tables) {
     this.circuit = circuit;
     this.neighbours = neighbours;
-    for (Map<String, String> row : PublishedTable.load(SlipCosts.class, "slips.csv").rows()) {
-      double perThousand = Double.parseDouble(row.getOrDefault("per_thousand", ""));
-      costOf.put(row.get("slip") + " " + row.get("where"), -Math.log(perThousand / 1000));
+    for (Tables.Entry row : tables.rows("slips")) {
+      costOf.put(
+          row.get("slip") + " " + row.get("where"), -Math.log(row.number("per_thousand") / 1000));
     }
     // A misread may make both of its nets look wrong, and a poor joint one.
     least =

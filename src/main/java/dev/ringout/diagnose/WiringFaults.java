@@ -23,6 +23,7 @@ final class WiringFaults {
   private final Evidence consistent;
   private final Set<Judged> contradictory = new HashSet<>();
   private final List<Region> regions = new ArrayList<>();
+  private final List<RegionFaults> told = new ArrayList<>();
   private final List<Fault> faults = new ArrayList<>();
   private final Set<Judged> explained = new LinkedHashSet<>();
 
@@ -56,6 +57,7 @@ final class WiringFaults {
         RegionFaults made =
             new RegionFaults(
                 circuit, neighbours, evidence, region, low, regions.indexOf(region) + 1);
+        told.add(made);
         faults.addAll(made.faults());
         explained.addAll(made.explained());
       }
@@ -119,8 +121,9 @@ final class WiringFaults {
     return explained;
   }
 
-  List<Region> regions() {
-    return regions;
+  /** The regions that something explains, with their faults. */
+  List<RegionFaults> told() {
+    return told;
   }
 
   /** Every slip of the likeliest explanations. */

@@ -339,7 +339,18 @@ public final class CheckJson {
     json.put("from", next.from());
     json.put("to", next.to());
     json.put("state", next.state().toString());
-    json.put("why", next.why());
+    json.put("why", Sentences.why(next));
+    if (!next.answers().isEmpty()) {
+      json.put("answers", next.answers().stream().map(CheckJson::answer).toList());
+    }
+    return json;
+  }
+
+  private static Map<String, Object> answer(NextReading.Answer answer) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("reads", Sentences.reads(answer));
+    json.put("odds", rounded(answer.odds()));
+    json.put("means", answer.meanings().stream().map(Sentences::slips).toList());
     return json;
   }
 }

@@ -15,6 +15,7 @@ import dev.ringout.compare.ValueVerdict;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Alternative;
 import dev.ringout.diagnose.NextReading;
+import dev.ringout.diagnose.NextReading.Answer;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Wire;
 import dev.ringout.readings.Job;
@@ -419,7 +420,10 @@ public final class CheckText {
               reading.from(),
               reading.to(),
               reading.state().isNormal() ? "" : " (" + reading.state() + ")",
-              reading.why()));
+              Sentences.why(reading)));
+      for (Answer answer : reading.answers()) {
+        page.paragraph("      ", Sentences.answer(answer));
+      }
     }
     if (next.size() > MOST_NEXT) {
       page.paragraph(

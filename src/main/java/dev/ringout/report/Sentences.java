@@ -1,6 +1,8 @@
 package dev.ringout.report;
 
 import dev.ringout.circuit.Conductor;
+import dev.ringout.circuit.Expected.Joined;
+import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.HighResistance;
 import dev.ringout.diagnose.Fault.LowInsulation;
@@ -13,6 +15,8 @@ import dev.ringout.diagnose.Fault.WrongGauge;
 import dev.ringout.diagnose.Fault.WrongPart;
 import dev.ringout.diagnose.Fault.WrongSwitch;
 import dev.ringout.diagnose.Move;
+import dev.ringout.diagnose.NextReading;
+import dev.ringout.diagnose.NextReading.Answer;
 import dev.ringout.diagnose.SlipFact;
 import dev.ringout.diagnose.SwitchFault;
 import dev.ringout.harness.Part;
@@ -22,6 +26,7 @@ import dev.ringout.harness.Wire;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Ohms;
+import dev.ringout.units.OhmsRange;
 import dev.ringout.units.Text;
 import java.util.List;
 import java.util.Locale;
@@ -31,6 +36,7 @@ import java.util.stream.Collectors;
 /** Facts as sentences that a mechanic acts on. */
 final class Sentences {
   private static final int MOST_SUSPECTS = 6;
+  private static final int MOST_MEANINGS = 2;
 
   private Sentences() {}
 
@@ -330,6 +336,38 @@ final class Sentences {
       return "Read it again at the points that the sheet names, flexing the wire, before anything is touched.";
     }
     return "Read it by itself, with one end lifted, before replacing it.";
+  }
+
+  /** Why a reading is worth making. */
+  static String why(NextReading next) {
+    return next.answers().isEmpty() ? next.why() : "tells what it is";
+  }
+
+  /** What a reading would show, in a word or as a value. */
+  static String reads(Answer answer) {
+    if (answer.poorly()) {
+      return "high";
+    }
+    if (answer.shows() instanceof ThroughParts parts) {
+      return Double.isInfinite(parts.highOhms())
+          ? "a part's value"
+          : new OhmsRange(parts.lowOhms(), parts.highOhms()).text();
+    }
+    return answer.shows() instanceof Joined ? "joined" : "OL";
+  }
+
+  /** What an answer would mean. */
+  static String answer(Answer answer) {
+    int more = answer.meanings().size() - MOST_MEANINGS;
+    return Text.of(
+        "%s (%s): %s%s",
+        reads(answer),
+        percent(answer.odds()),
+        answer.meanings().stream()
+            .limit(MOST_MEANINGS)
+            .map(Sentences::slips)
+            .collect(Collectors.joining("; or ")),
+        more > 0 ? Text.of("; or %s", Numbers.count(more, "less likely explanation")) : "");
   }
 
   /** An alternative explanation in words. */

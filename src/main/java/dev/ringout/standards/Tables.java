@@ -26,9 +26,18 @@ public final class Tables {
           Map.entry("crimp-tools", List.of("tool", "contact", "awg")),
           Map.entry("strip-lengths", List.of("contact")),
           Map.entry("designators", List.of("letters")),
+          Map.entry("slips", List.of("slip", "where")),
+          Map.entry("hand-movements", List.of("movement")),
           Map.entry("colour-codes", List.of("digit", "colour")),
           Map.entry("wire-types", List.of("type", "awg")),
           Map.entry("wire-resistance", List.of("type", "awg")));
+
+  /** Tables to which nothing can be added, and the column in which each row has a number. */
+  private static final Map<String, String> WEIGHTS =
+      Map.of("slips", "per_thousand", "hand-movements", "cost");
+
+  /** No weight is more: of a thousand chances, all. */
+  private static final double MOST_WEIGHT = 1000;
 
   private final Map<String, List<Entry>> own;
 
@@ -107,6 +116,7 @@ public final class Tables {
     PublishedTable published = PublishedTable.load(Tables.class, table + ".csv");
     List<Entry> entries = new ArrayList<>();
     refuseWords(file, read, published);
+    refuseWeights(table, file, read, published);
     for (Map<String, String> row : read.rows()) {
       for (String column : published.rows().get(0).keySet()) {
         boolean needed = KEYS.getOrDefault(table, List.of()).contains(column);
@@ -147,6 +157,32 @@ public final class Tables {
                   + value
                   + "\"");
         }
+      }
+    }
+  }
+
+  /** A weight is more than nothing, and stands for something that is known. */
+  private static void refuseWeights(
+      String table, String file, PublishedTable own, PublishedTable published) throws Unusable {
+    String column = WEIGHTS.get(table);
+    if (column == null) {
+      return;
+    }
+    List<List<String>> known = published.rows().stream().map(row -> key(table, row)).toList();
+    for (int i = 0; i < own.rows().size(); i++) {
+      Map<String, String> row = own.rows().get(i);
+      String where = file + ", row " + (i + 1) + " of its data: ";
+      if (!known.contains(key(table, row))) {
+        throw new Unusable(
+            where
+                + String.join(" ", key(table, row))
+                + " is none of "
+                + known.stream().map(key -> String.join(" ", key)).toList());
+      }
+      String weight = row.getOrDefault(column, "");
+      if (!weight.isEmpty()
+          && (Double.parseDouble(weight) <= 0 || Double.parseDouble(weight) >= MOST_WEIGHT)) {
+        throw new Unusable(where + column + " is to be above 0 and below 1000, not " + weight);
       }
     }
   }

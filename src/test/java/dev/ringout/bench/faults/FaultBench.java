@@ -19,7 +19,7 @@ import java.util.Set;
  * diagnoses fare. Arguments: seed, units for each row of the table.
  */
 public final class FaultBench {
-  private static final int MOST_TRIES = 60;
+  private static final int MOST_TRIES = 1000;
 
   private FaultBench() {}
 
@@ -41,7 +41,10 @@ public final class FaultBench {
     static Trial of(long seed, List<Kind> kinds, Habit habit) {
       for (int attempt = 0; attempt < MOST_TRIES; attempt++) {
         Random random = new Random(seed * 1000 + attempt);
-        int wires = habit == Habit.FULL_MATRIX ? 20 + random.nextInt(20) : 20 + random.nextInt(100);
+        int wires =
+            habit == Habit.FULL_MATRIX
+                ? 20 * Math.max(1, kinds.size()) + random.nextInt(20)
+                : 20 * Math.max(1, kinds.size()) + random.nextInt(100);
         Rig paper = RandomRig.of(random, wires);
         Rig bench = paper.copy();
         Planter planter = new Planter(bench, random);

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Plants slips in a unit. No two touch the same wire. */
 final class Planter {
@@ -100,6 +102,16 @@ final class Planter {
       }
     }
     return ends;
+  }
+
+  /** Plugs of which no wire has been touched: a whole insert is taken as it is. */
+  private List<String> wholePlugs() {
+    Set<String> begun =
+        rig.wires().stream()
+            .filter(wire -> touched.contains(wire.name))
+            .flatMap(wire -> Stream.of(rig.itemOf(wire.ends[0]), rig.itemOf(wire.ends[1])))
+            .collect(Collectors.toSet());
+    return plugs(4).stream().filter(item -> !begun.contains(item)).toList();
   }
 
   private List<String> itemsWith(int ends) {
@@ -198,7 +210,7 @@ final class Planter {
   }
 
   private boolean mirrored() {
-    List<String> plugs = plugs(4);
+    List<String> plugs = wholePlugs();
     if (plugs.isEmpty()) {
       return false;
     }
@@ -228,7 +240,9 @@ final class Planter {
 
   private boolean mirroredRow() {
     List<String> plugs =
-        plugs(4).stream().filter(item -> rig.faceOf.containsKey(rig.pinsOf(item).get(0))).toList();
+        wholePlugs().stream()
+            .filter(item -> rig.faceOf.containsKey(rig.pinsOf(item).get(0)))
+            .toList();
     if (plugs.isEmpty()) {
       return false;
     }
@@ -245,7 +259,9 @@ final class Planter {
 
   private boolean rotated() {
     List<String> plugs =
-        plugs(4).stream().filter(item -> !rig.faceOf.containsKey(rig.pinsOf(item).get(0))).toList();
+        wholePlugs().stream()
+            .filter(item -> !rig.faceOf.containsKey(rig.pinsOf(item).get(0)))
+            .toList();
     if (plugs.isEmpty()) {
       return false;
     }
@@ -257,7 +273,7 @@ final class Planter {
   }
 
   private boolean plugsCrossed() {
-    List<String> plugs = plugs(3);
+    List<String> plugs = wholePlugs();
     if (plugs.size() < 2) {
       return false;
     }

@@ -37,8 +37,8 @@ final class RandomRig {
       made.cable(cable, wires - made.wires);
     }
     made.jumpers();
-    made.switches(wires < 200 ? 1 : 3);
-    made.parts(wires < 200 ? 1 : 4);
+    made.switches(wires < 200 ? 2 : 4);
+    made.parts(wires < 200 ? 2 : 4);
     return made.rig;
   }
 
