@@ -33,13 +33,17 @@ final class Arrangements {
   private static final int LEAST_ENDS = 3;
 
   /** So many ends may be in each other's places in any order without their crosses being read. */
-  private static final int MOST_ENDS_IN_ANY_ORDER = 5;
+  private static final int MOST_ENDS_IN_ANY_ORDER = 8;
+
+  /** A longer ring is found where its crosses were read. */
+  private static final int LONGEST_RING_IN_ANY_ORDER = 6;
 
   private final Circuit circuit;
   private final Neighbours neighbours;
   private final Evidence evidence;
   private final List<Judged> failing;
   private final Set<Integer> broken;
+  private final Set<Integer> notAllTried = new HashSet<>();
   private final Map<Set<Put>, Supposed> supposed = new LinkedHashMap<>();
 
   /**
@@ -72,6 +76,11 @@ final class Arrangements {
     brokenAt.values().removeIf(ends -> ends.size() < LEAST_ENDS);
     brokenAt.forEach(this::suppose);
     plugsCrossed(brokenAt.keySet());
+  }
+
+  /** Nets at items where so many ends may be in each other's places that not all was tried. */
+  Set<Integer> notAllTried() {
+    return notAllTried;
   }
 
   List<Supposed> supposed() {
@@ -134,9 +143,11 @@ final class Arrangements {
       whole(Arrangement.ROTATED, ends, pin -> pins.get((rankOf(pin, rank) + steps) % size));
     }
     faces(ref, ends);
-    ringsAsRead(ref, brokenEnds);
+    int answered = ringsAsRead(ref, brokenEnds);
     if (brokenEnds.size() <= MOST_ENDS_IN_ANY_ORDER) {
       ringsInAnyOrder(brokenEnds, new ArrayList<>(), 0);
+    } else if (brokenEnds.size() - answered > LONGEST_RING_IN_ANY_ORDER) {
+      brokenEnds.forEach(end -> notAllTried.add(circuit.normal().of(at(end))));
     }
   }
 
@@ -252,8 +263,12 @@ final class Arrangements {
     }
   }
 
-  /** Where the far ends of the broken wires were read to answer, followed round. */
-  private void ringsAsRead(String ref, List<WireEnd> brokenEnds) {
+  /**
+   * Where the far ends of the broken wires were read to answer, followed round.
+   *
+   * @return how many were read to answer at one pin
+   */
+  private int ringsAsRead(String ref, List<WireEnd> brokenEnds) {
     List<Slip> off = new ArrayList<>();
     brokenEnds.forEach(end -> off.add(new Slip.Missing(end.wire())));
     SlippedNets nets = evidence.nets(off, SwitchState.normal());
@@ -297,6 +312,7 @@ final class Arrangements {
         suppose(Arrangement.RING, puts);
       }
     }
+    return goalOf.size();
   }
 
   /** Every ring of three or more of the ends: their crosses may not have been read. */
@@ -304,7 +320,7 @@ final class Arrangements {
     if (chosen.size() >= LEAST_ENDS) {
       orders(chosen, new ArrayList<>(chosen.subList(0, 1)));
     }
-    for (int i = from; i < ends.size(); i++) {
+    for (int i = from; i < ends.size() && chosen.size() < LONGEST_RING_IN_ANY_ORDER; i++) {
       List<WireEnd> more = new ArrayList<>(chosen);
       more.add(ends.get(i));
       ringsInAnyOrder(ends, more, i + 1);

@@ -34,6 +34,11 @@ final class Evidence {
   private final Map<SwitchState, OfState> byState = new HashMap<>();
   private final Set<Judged> valuesOfParts = new HashSet<>();
 
+  /**
+   * Where a diode was read that does not conduct, by a meter that opens diodes; leads exchanged.
+   */
+  private final Set<List<Object>> opened = new HashSet<>();
+
   /** The readings of one state, by the listed nets that their probes touch. */
   private static final class OfState {
     final Map<Integer, List<Judged>> readings = new HashMap<>();
@@ -55,6 +60,13 @@ final class Evidence {
       if (PartValues.isOfAPart(judged, circuit)) {
         valuesOfParts.add(judged);
       }
+      if (judged.observed() == Observed.APART
+          && judged.outcome() == Outcome.PART_VALUE
+          && judged.probing().isPair()
+          && judged.expected() instanceof ThroughParts parts
+          && parts.mayBeOpen()) {
+        opened.add(probes(judged.probing().to()[0], judged.probing().from()[0], judged));
+      }
       if (says(judged)) {
         OfState ofState = byState.computeIfAbsent(judged.reading().state(), state -> new OfState());
         for (int net : netsOf(judged)) {
@@ -62,6 +74,10 @@ final class Evidence {
         }
       }
     }
+  }
+
+  private static List<Object> probes(int from, int to, Judged judged) {
+    return List.of(from, to, judged.reading().state());
   }
 
   /** Whether a reading says anything about what is joined. */
@@ -336,18 +352,23 @@ final class Evidence {
     };
   }
 
-  private static boolean agrees(Judged judged, ThroughParts predicted) {
+  private boolean mustConduct(Judged judged) {
+    return !opened.isEmpty()
+        && judged.probing().isPair()
+        && opened.contains(probes(judged.probing().from()[0], judged.probing().to()[0], judged));
+  }
+
+  private boolean agrees(Judged judged, ThroughParts predicted) {
     Measured measured = judged.reading().measured();
     if (measured instanceof Measured.Word) {
       return judged.observed() == Observed.JOINED
           ? predicted.lowOhms() <= judged.limit().ohms()
-          : predicted.mayBeOpen() || judged.outcome() == Outcome.CONFORMS;
+          : (predicted.mayBeOpen() || judged.outcome() == Outcome.CONFORMS);
     }
     if (judged.observed() == Observed.APART) {
       // What should conduct and does not is no part that may or may not.
-      return judged.outcome() == Outcome.PART_VALUE
-          ? Double.isInfinite(predicted.lowOhms())
-          : predicted.mayBeOpen();
+      boolean conducts = judged.outcome() == Outcome.PART_VALUE || mustConduct(judged);
+      return conducts ? Double.isInfinite(predicted.lowOhms()) : predicted.mayBeOpen();
     }
     if (measured instanceof Measured.Value) {
       return predicted.allows(judged.seen());

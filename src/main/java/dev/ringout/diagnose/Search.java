@@ -34,7 +34,7 @@ final class Search {
   private static final int MOST_READINGS_BY_STEPS = 300;
   private static final int MOST_SUSPECTS = 60;
   private static final int MOST_SLIPS = 8;
-  private static final int MOST_EXPLANATIONS = 150;
+  private static final int MOST_EXPLANATIONS = 400;
 
   private final Circuit circuit;
   private final Evidence evidence;

@@ -9,9 +9,11 @@ import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.NextReading.Answer;
 import dev.ringout.diagnose.NextReading.Purpose;
 import dev.ringout.diagnose.Region.EquivalenceClass;
+import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -55,6 +57,16 @@ final class TellingReading {
       addState(judged.reading().state());
     }
     addState(SwitchState.normal());
+    Set<Integer> nets = new HashSet<>();
+    points().forEach(point -> nets.add(circuit.normal().of(point)));
+    for (Switch one : circuit.harness().switches()) {
+      boolean isThere =
+          Arrays.stream(circuit.contactsOf(one))
+              .anyMatch(contact -> nets.contains(circuit.normal().of(circuit.from(contact))));
+      if (isThere) {
+        one.states().forEach(position -> addState(SwitchState.normal().with(one, position)));
+      }
+    }
   }
 
   private void addState(SwitchState state) {

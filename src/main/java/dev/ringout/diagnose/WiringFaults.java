@@ -8,6 +8,7 @@ import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.diagnose.Arrangements.Supposed;
 import dev.ringout.diagnose.Search.Explanation;
+import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -22,6 +23,7 @@ final class WiringFaults {
   private final Evidence evidence;
   private final Evidence consistent;
   private final Set<Judged> contradictory = new HashSet<>();
+  private final Set<Integer> notAllTried;
   private final List<Region> regions = new ArrayList<>();
   private final List<RegionFaults> told = new ArrayList<>();
   private final List<Fault> faults = new ArrayList<>();
@@ -46,10 +48,12 @@ final class WiringFaults {
     this.consistent =
         contradictory.isEmpty() ? evidence : new Evidence(circuit, predictor, consistent);
     List<Judged> failing = comparison.inForce().stream().filter(this::isOfWiring).toList();
-    List<Supposed> arrangements =
-        new Arrangements(circuit, neighbours, evidence, comparison.inForce(), failing).supposed();
+    Arrangements supposed =
+        new Arrangements(circuit, neighbours, evidence, comparison.inForce(), failing);
+    List<Supposed> arrangements = supposed.supposed();
+    notAllTried = supposed.notAllTried();
     for (List<Judged> region : Regions.of(circuit, failing, arrangements)) {
-      regions.add(explain(region, arrangements));
+      add(explain(region, arrangements), arrangements);
     }
     List<Judged> low = comparison.with(Outcome.LOW_INSULATION);
     for (Region region : regions) {
@@ -62,6 +66,32 @@ final class WiringFaults {
         explained.addAll(made.explained());
       }
     }
+  }
+
+  /** What explains one region may have to do with another: then both are explained together. */
+  private void add(Region region, List<Supposed> arrangements) {
+    for (Region other : regions) {
+      if (reaches(region, other) || reaches(other, region)) {
+        regions.remove(other);
+        List<Judged> both = new ArrayList<>(other.failing());
+        both.addAll(region.failing());
+        add(explain(both, arrangements), arrangements);
+        return;
+      }
+    }
+    regions.add(region);
+  }
+
+  /** Whether what explains a region touches nets at which another's readings fail. */
+  private boolean reaches(Region region, Region other) {
+    if (region.classes().isEmpty()) {
+      return false;
+    }
+    Set<Integer> touched =
+        evidence.nets(region.best().primary().slips(), SwitchState.normal()).touchedNets();
+    return other.failing().stream()
+        .flatMapToInt(judged -> judged.probing().points())
+        .anyMatch(point -> touched.contains(circuit.normal().of(point)));
   }
 
   /**
@@ -103,7 +133,12 @@ final class WiringFaults {
   }
 
   private Region region(List<Judged> failing, Search.Result result, Evidence held) {
-    return Region.of(failing, result, new Signatures(circuit, held), this::itemsTouched);
+    boolean allTried =
+        failing.stream()
+            .flatMapToInt(judged -> judged.probing().points())
+            .noneMatch(point -> notAllTried.contains(circuit.normal().of(point)));
+    Search.Result found = new Search.Result(result.explanations(), result.complete() && allTried);
+    return Region.of(failing, found, new Signatures(circuit, held), this::itemsTouched);
   }
 
   private boolean isOfWiring(Judged judged) {

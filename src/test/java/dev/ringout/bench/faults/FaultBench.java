@@ -3,7 +3,9 @@ package dev.ringout.bench.faults;
 import dev.ringout.bench.faults.Sheet.Habit;
 import dev.ringout.check.CheckResult;
 import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.Fault;
+import dev.ringout.diagnose.NextReading;
 import dev.ringout.harness.Harness;
 import dev.ringout.readings.ReadingSet;
 import java.util.ArrayList;
@@ -11,6 +13,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 
@@ -20,6 +23,7 @@ import java.util.Set;
  */
 public final class FaultBench {
   private static final int MOST_TRIES = 1000;
+  private static final int MOST_READINGS = 12;
 
   private FaultBench() {}
 
@@ -30,7 +34,9 @@ public final class FaultBench {
       boolean missed,
       boolean falseAlarm,
       boolean unseen,
-      double seconds) {
+      double seconds,
+      int readingsToCertainty,
+      boolean exactAtLast) {
     boolean wrong() {
       return !among && !unseen;
     }
@@ -61,6 +67,34 @@ public final class FaultBench {
           harness, new ReadingSet(sheet.readings("readings.xlsx"), List.of()), List.of());
     }
 
+    private static boolean isCertain(Fault fault) {
+      return fault.finding().certainty() == Certainty.CERTAIN
+          || (fault instanceof Fault.LowInsulation low && !low.places().isEmpty());
+    }
+
+    /** Makes the reading that is asked for until all is certain; how many that took, or -1. */
+    private int followNext(CheckResult first) {
+      CheckResult result = first;
+      for (int more = 0; more < MOST_READINGS; more++) {
+        if (result.diagnosis().faults().stream().allMatch(Trial::isCertain)) {
+          return more;
+        }
+        Optional<NextReading> next =
+            result.diagnosis().next().stream()
+                .filter(
+                    one ->
+                        one.purpose() == NextReading.Purpose.TELL_APART
+                            || one.purpose() == NextReading.Purpose.CONFIRM)
+                .findFirst();
+        if (next.isEmpty()) {
+          return -1;
+        }
+        sheet.add(next.get());
+        result = check();
+      }
+      return -1;
+    }
+
     Outcome judge() {
       check();
       long start = System.nanoTime();
@@ -83,7 +117,12 @@ public final class FaultBench {
       boolean missed = !accounted.containsAll(result.comparison().failing());
       boolean falseAlarm = planted.isEmpty() && !faults.isEmpty();
       boolean unseen = !planted.isEmpty() && sheet.different() == 0 && !among;
-      return new Outcome(exact, among, missed, falseAlarm, unseen, seconds);
+      int more = exact && faults.stream().allMatch(Trial::isCertain) ? 0 : followNext(result);
+      CheckResult last = more > 0 ? check() : result;
+      boolean exactAtLast =
+          last.diagnosis().faults().size() <= planted.size()
+              && referee.isExact(last.diagnosis().faults());
+      return new Outcome(exact, among, missed, falseAlarm, unseen, seconds, more, exactAtLast);
     }
   }
 
@@ -95,8 +134,9 @@ public final class FaultBench {
     String only = verbose ? args[2] : "";
     System.out.println(
         "| planted | habit | units | exact | among alternatives | wrong | not shown | missed |"
-            + " false alarms | median s | 99th s |");
-    System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+            + " false alarms | median s | 99th s | readings to certainty | not reached | exact then |");
+    System.out.println(
+        "| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
     for (Habit habit : Habit.values()) {
       if (!only.isEmpty() && args.length > 3 && !habit.name().equals(args[3])) {
         continue;
@@ -141,6 +181,9 @@ public final class FaultBench {
     int unseen = 0;
     int missed = 0;
     int falseAlarms = 0;
+    int unreached = 0;
+    int exactAtLast = 0;
+    int[] readings = new int[units];
     double[] seconds = new double[units];
     for (int unit = 0; unit < units; unit++) {
       List<Kind> planted = kinds.get(unit % kinds.size());
@@ -153,8 +196,12 @@ public final class FaultBench {
       unseen += outcome.unseen() ? 1 : 0;
       missed += outcome.missed() ? 1 : 0;
       falseAlarms += outcome.falseAlarm() ? 1 : 0;
+      unreached += outcome.readingsToCertainty() < 0 ? 1 : 0;
+      exactAtLast += outcome.exactAtLast() ? 1 : 0;
+      readings[unit] =
+          outcome.readingsToCertainty() < 0 ? Integer.MAX_VALUE : outcome.readingsToCertainty();
       seconds[unit] = outcome.seconds();
-      if (verbose && !outcome.exact()) {
+      if (verbose && (!outcome.exact() || outcome.readingsToCertainty() < 0)) {
         System.err.println(
             name
                 + " unit "
@@ -162,15 +209,16 @@ public final class FaultBench {
                 + " "
                 + planted
                 + (outcome.wrong() ? " WRONG" : outcome.unseen() ? " unseen" : " among"));
-        if (outcome.wrong() || habit != Habit.SHEET) {
+        if (outcome.wrong() || units < 40) {
           explain(trial);
         }
       }
     }
     Arrays.sort(seconds);
+    Arrays.sort(readings);
     System.out.printf(
         Locale.ROOT,
-        "| %s | %s | %d | %d | %d | %d | %d | %d | %d | %.3f | %.3f |%n",
+        "| %s | %s | %d | %d | %d | %d | %d | %d | %d | %.3f | %.3f | %d | %d | %d |%n",
         name,
         habit.name().toLowerCase(Locale.ROOT).replace('_', ' '),
         units,
@@ -181,7 +229,10 @@ public final class FaultBench {
         missed,
         falseAlarms,
         seconds[units / 2],
-        seconds[(int) Math.min(units - 1, units * 0.99)]);
+        seconds[(int) Math.min(units - 1, units * 0.99)],
+        readings[units / 2],
+        unreached,
+        exactAtLast);
   }
 
   private static void explain(Trial trial) {
@@ -243,7 +294,7 @@ public final class FaultBench {
                       ? o.suspects().stream().map(s -> s.label()).toList()
                       : "")
               + " alternatives "
-              + fault.finding().alternatives().size());
+              + fault.finding().alternatives().stream().limit(4).toList());
     }
     result.diagnosis().unexplained().stream()
         .limit(4)

@@ -1,5 +1,6 @@
 package dev.ringout.bench.faults;
 
+import dev.ringout.diagnose.NextReading;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Measured;
@@ -60,6 +61,13 @@ final class Sheet {
     if (from != to && !steps.containsKey(step)) {
       steps.put(step, measure(step, bench));
     }
+  }
+
+  /** Makes a reading that was asked for. */
+  void add(NextReading next) {
+    boolean insulation = next.why().startsWith("insulation");
+    int to = next.to().equals("REST") ? REST : paper.point(next.to());
+    add(insulation, paper.point(next.from()), to, next.state().positions());
   }
 
   double measure(Step step, Rig rig) {
