@@ -17,8 +17,10 @@ import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
 import dev.ringout.standards.WireOhms;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -74,6 +76,26 @@ public record CheckResult(
         comparison,
         coverage,
         Diagnosis.of(circuit, limits, comparison, coverage, tables, leadDoubt.isPresent()),
+        review,
+        leadDoubt,
+        problems);
+  }
+
+  /**
+   * The same, once other units of the same list have been checked: what they have too is likelier
+   * wrong on paper.
+   *
+   * @param others their results, by their files
+   */
+  public CheckResult heldAgainst(Map<String, CheckResult> others) {
+    Map<String, Diagnosis> diagnoses = new LinkedHashMap<>();
+    others.forEach((file, result) -> diagnoses.put(file, result.diagnosis()));
+    return new CheckResult(
+        circuit,
+        readings,
+        comparison,
+        coverage,
+        diagnosis.heldAgainst(diagnoses),
         review,
         leadDoubt,
         problems);

@@ -6,9 +6,12 @@ import dev.ringout.readings.ReadingSet;
 import dev.ringout.report.CheckJson;
 import dev.ringout.report.CheckText;
 import dev.ringout.report.ProblemText;
+import dev.ringout.standards.Tables;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -54,6 +57,14 @@ final class CheckCommand implements Callable<Integer> {
   private boolean anyRevision;
 
   @Option(
+      names = "--also",
+      paramLabel = "FILE",
+      description =
+          "Readings of another unit of the same list: a fault that both have is likelier one of the"
+              + " paper. May be given more than once.")
+  private List<Path> otherUnits = new ArrayList<>();
+
+  @Option(
       names = "--color",
       paramLabel = "WHEN",
       defaultValue = "AUTO",
@@ -74,6 +85,7 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() {
     List<Path> files = new ArrayList<>(readingsFiles);
     files.add(harnessFile);
+    files.addAll(otherUnits);
     Inputs inputs = new Inputs(files);
     Optional<Harness> harness = inputs.harness(harnessFile);
     if (harness.isEmpty() || inputs.problems().hasErrors()) {
@@ -81,15 +93,25 @@ final class CheckCommand implements Callable<Integer> {
       return refuse(inputs);
     }
     ReadingSet readings = inputs.readings(readingsFiles, harness.get());
+    Map<String, ReadingSet> others = new LinkedHashMap<>();
+    for (Path file : otherUnits) {
+      others.put(file.toString(), inputs.readings(List.of(file), harness.get()));
+    }
     if (!anyRevision) {
       inputs.refuseOtherRevision(harness.get(), readings);
+      others.values().forEach(other -> inputs.refuseOtherRevision(harness.get(), other));
     }
     if (inputs.problems().hasErrors()) {
       return refuse(inputs);
     }
     output.err().print(ProblemText.write(inputs.problems().list()));
+    Tables parts = tables.read(spec);
+    Map<String, CheckResult> checked = new LinkedHashMap<>();
+    others.forEach(
+        (file, other) -> checked.put(file, CheckResult.of(harness.get(), other, parts, List.of())));
     CheckResult result =
-        CheckResult.of(harness.get(), readings, tables.read(spec), inputs.problems().list());
+        CheckResult.of(harness.get(), readings, parts, inputs.problems().list())
+            .heldAgainst(checked);
     int written =
         destination.write(
             output,

@@ -9,10 +9,12 @@ import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /**
@@ -80,6 +82,18 @@ public record Comparison(
                         : judged)
             .toList();
     return new Comparison(anew, replaced, contradictions);
+  }
+
+  /** The same without some readings: what they show is not taken for the unit's. */
+  public Comparison without(Collection<Judged> doubtful) {
+    Set<Judged> out = Set.copyOf(doubtful);
+    return new Comparison(
+        inForce.stream().filter(judged -> !out.contains(judged)).toList(),
+        replaced,
+        contradictions.stream()
+            .filter(
+                one -> !out.contains(one.apart()) && one.joins().stream().noneMatch(out::contains))
+            .toList());
   }
 
   private static boolean saysOtherwise(Judged earlier, Judged later) {

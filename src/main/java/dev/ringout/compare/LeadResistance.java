@@ -19,6 +19,7 @@ import java.util.Optional;
 public final class LeadResistance {
   private static final int LEAST_READINGS = 5;
   private static final double MOST_OF_THEM = 0.8;
+  private static final double SLACK = 0.1;
 
   private LeadResistance() {}
 
@@ -67,5 +68,44 @@ public final class LeadResistance {
             computed,
             Ohms.text(least));
     return place.map(first -> new Problem(first, "Reading", Severity.WARNING, text, ""));
+  }
+
+  /**
+   * The same amount by which nearly all values are high.
+   *
+   * @param ohms what the leads seem to have together
+   * @param readings the failing readings that are as expected once that is taken off
+   */
+  public record Offset(double ohms, List<Judged> readings) {}
+
+  /** What the leads seem to have, where that makes readings good that are not. */
+  public static Optional<Offset> offset(Comparison comparison) {
+    List<Judged> computed =
+        comparison.inForce().stream()
+            .filter(judged -> judged.limit().expected().isKnown())
+            .filter(judged -> judged.expected() instanceof Joined)
+            .filter(judged -> judged.reading().measured() instanceof Measured.Value)
+            .filter(judged -> judged.value() != ValueVerdict.NOT_COMPARED)
+            .toList();
+    long high = computed.stream().filter(judged -> judged.value() == ValueVerdict.HIGH).count();
+    if (computed.size() < LEAST_READINGS || high < computed.size() * MOST_OF_THEM) {
+      return Optional.empty();
+    }
+    double[] over = computed.stream().mapToDouble(LeadResistance::over).sorted().toArray();
+    double ohms = over[over.length / 2];
+    List<Judged> mended =
+        computed.stream()
+            .filter(judged -> judged.outcome() == Outcome.RESISTIVE)
+            .filter(
+                judged ->
+                    over(judged) - ohms <= judged.limit().expected().halfWidthOhms() + ohms * SLACK)
+            .toList();
+    return mended.size() < LEAST_READINGS
+        ? Optional.empty()
+        : Optional.of(new Offset(ohms, mended));
+  }
+
+  private static double over(Judged judged) {
+    return judged.seen().middleOhms() - judged.limit().expected().middleOhms();
   }
 }

@@ -115,11 +115,17 @@ final class Candidates {
       int listed = first ? judged.probing().from()[0] : judged.probing().to()[0];
       int kept = first ? judged.probing().to()[0] : judged.probing().from()[0];
       for (int pin : neighbours.itemOf(listed)) {
-        if (neighbours.areNext(pin, listed) && pin != kept) {
+        if (isNextToTheEye(pin, listed) && pin != kept) {
           found.add(new Slip.Misread(judged, first, pin));
         }
       }
     }
+  }
+
+  /** On the face, or by its number. */
+  private boolean isNextToTheEye(int one, int other) {
+    return neighbours.areNext(one, other)
+        || Math.abs(neighbours.rank(one) - neighbours.rank(other)) == 1;
   }
 
   private void partNotAsListed(int number, Judged judged, List<Slip> slips, Set<Slip> found) {

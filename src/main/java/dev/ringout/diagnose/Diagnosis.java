@@ -11,6 +11,7 @@ import dev.ringout.standards.Tables;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -43,18 +44,27 @@ public record Diagnosis(
       boolean leadsInDoubt) {
     Neighbours neighbours = new Neighbours(circuit);
     SlipCosts costs = new SlipCosts(circuit, neighbours, tables);
+    Predictor predictor = new Predictor(circuit, limits.resistances());
+    TestFaults ofTheTest =
+        new TestFaults(
+            circuit,
+            limits,
+            costs,
+            comparison,
+            (held, mostCost) ->
+                new WiringFaults(circuit, predictor, neighbours, costs, held, mostCost));
+    Comparison ofTheUnit = ofTheTest.left();
     WiringFaults wiring =
-        new WiringFaults(
-            circuit, new Predictor(circuit, limits.resistances()), neighbours, costs, comparison);
-    List<Fault> faults = new ArrayList<>(wiring.faults());
+        new WiringFaults(circuit, predictor, neighbours, costs, ofTheUnit, Search.ANY_COST);
+    List<Fault> faults = new ArrayList<>(ofTheTest.faults());
+    faults.addAll(wiring.faults());
     AsFound asFound = AsFound.of(circuit, wiring.slips());
-    faults.addAll(
-        ValueFaults.of(asFound, circuit, limits, costs, comparison, wiring, leadsInDoubt));
+    faults.addAll(ValueFaults.of(asFound, circuit, limits, costs, ofTheUnit, wiring, leadsInDoubt));
     faults.addAll(
         new LowInsulations(
                 circuit,
                 neighbours,
-                comparison,
+                ofTheUnit,
                 new SlippedNets(circuit, SwitchState.normal(), wiring.slips()))
             .faults(wiring.explained()));
     Set<Judged> explained = new LinkedHashSet<>(wiring.explained());
@@ -70,5 +80,24 @@ public record Diagnosis(
         BlindSpots.of(circuit, comparison),
         next,
         wiring.isComplete());
+  }
+
+  /**
+   * The same, once other units of the same list have been read: a fault that another has too is
+   * likelier one of the paper.
+   *
+   * @param others what was found in each, by its file
+   */
+  public Diagnosis heldAgainst(Map<String, Diagnosis> others) {
+    List<Fault> held = new ArrayList<>();
+    for (Fault fault : faults) {
+      List<String> too =
+          others.entrySet().stream()
+              .filter(other -> other.getValue().faults().stream().anyMatch(fault::isLike))
+              .map(Map.Entry::getKey)
+              .toList();
+      held.add(too.isEmpty() ? fault : new Fault.OnPaper(fault.finding(), fault, too));
+    }
+    return new Diagnosis(List.copyOf(held), unexplained, blind, next, searchComplete);
   }
 }

@@ -26,6 +26,25 @@ public sealed interface Fault {
   List<Point> points();
 
   /**
+   * Whether another unit's fault is the same as the list would see it. Leaks and poor joints are of
+   * one unit alone: no paper makes them.
+   */
+  default boolean isLike(Fault other) {
+    boolean paperMayMakeIt =
+        this instanceof Open
+            || this instanceof Shorted
+            || this instanceof Miswire
+            || this instanceof WrongPart
+            || this instanceof WrongSwitch
+            || this instanceof WrongGauge;
+    return paperMayMakeIt
+        && getClass() == other.getClass()
+        && points().equals(other.points())
+        && (!(this instanceof Miswire miswire)
+            || miswire.moves().equals(((Miswire) other).moves()));
+  }
+
+  /**
    * What every fault has.
    *
    * @param alternatives other explanations that the readings made can't rule out, likeliest first
@@ -205,6 +224,45 @@ public sealed interface Fault {
     @Override
     public List<Point> points() {
       return List.of(listed, at);
+    }
+  }
+
+  /**
+   * Values that stand a row from where they belong.
+   *
+   * @param rows how many rows the values of which fit another row
+   * @param step how many rows further each value belongs
+   * @param first the row from which on, at the latest
+   */
+  record SlippedRows(Finding finding, int rows, int step, Judged first) implements OfTheTest {
+    @Override
+    public List<Point> points() {
+      return List.of();
+    }
+  }
+
+  /**
+   * Every value is high by what the meter's leads have.
+   *
+   * @param ohms what the leads seem to have together
+   */
+  record LeadsNotNulled(Finding finding, double ohms) implements OfTheTest {
+    @Override
+    public List<Point> points() {
+      return List.of();
+    }
+  }
+
+  /**
+   * The same fault in more than one unit: the paper is likelier wrong than all of them.
+   *
+   * @param same the fault as it would be, were it this unit's own
+   * @param others the files in which it was found too
+   */
+  record OnPaper(Finding finding, Fault same, List<String> others) implements Fault {
+    @Override
+    public List<Point> points() {
+      return same.points();
     }
   }
 

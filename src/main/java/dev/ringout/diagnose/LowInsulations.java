@@ -26,6 +26,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -42,6 +43,7 @@ final class LowInsulations {
   private final Neighbours neighbours;
   private final Comparison comparison;
   private final Partition found;
+  private final Map<Integer, Set<String>> itemsOf = new HashMap<>();
 
   /**
    * Low insulation of a unit.
@@ -97,17 +99,32 @@ final class LowInsulations {
     return nets;
   }
 
-  /** The nets of some readings, by the items at which they have points. */
+  /** The nets of some readings, by the items at which all nets of a reading have points. */
   private Map<String, Set<Integer>> netsAt(List<Judged> readings) {
-    Set<Integer> nets = new TreeSet<>();
-    readings.forEach(judged -> nets.addAll(nets(judged)));
     Map<String, Set<Integer>> netsAt = new TreeMap<>();
-    for (int net : nets) {
-      for (int point : found.pointsOf(net)) {
-        netsAt.computeIfAbsent(neighbours.refOf(point), ref -> new TreeSet<>()).add(net);
+    for (Judged judged : readings) {
+      Set<Integer> nets = nets(judged);
+      Set<String> shared = new TreeSet<>();
+      for (int net : nets) {
+        Set<String> items = itemsOf.computeIfAbsent(net, this::items);
+        if (shared.isEmpty()) {
+          shared.addAll(items);
+        } else {
+          shared.retainAll(items);
+        }
+        if (shared.isEmpty()) {
+          break;
+        }
       }
+      shared.forEach(item -> netsAt.computeIfAbsent(item, ref -> new TreeSet<>()).addAll(nets));
     }
     return netsAt;
+  }
+
+  private Set<String> items(int net) {
+    return IntStream.of(found.pointsOf(net))
+        .mapToObj(neighbours::refOf)
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   /**

@@ -15,6 +15,7 @@ import dev.ringout.diagnose.NextReading.Answer;
 import dev.ringout.diagnose.NextReading.Purpose;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
+import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -27,6 +28,7 @@ import org.jspecify.annotations.Nullable;
 /** Which readings to take next: first those that tell explanations apart, then those still owed. */
 final class NextReadings {
   private static final int MOST_POINTS = 40;
+  private static final int MOST_AGAIN = 3;
   private static final String REST = "REST";
 
   private final Circuit circuit;
@@ -53,7 +55,8 @@ final class NextReadings {
     }
     asked = askedFor(circuit, comparison);
     wiring.told().forEach(this::tellApart);
-    faults.forEach(this::confirm);
+    wiring.told().forEach(this::confirm);
+    faults.stream().filter(fault -> !wiring.faults().contains(fault)).forEach(this::confirm);
     comparison.with(Outcome.NOT_TESTED).forEach(this::notTested);
     coverage.unproven().forEach(this::prove);
   }
@@ -198,6 +201,12 @@ final class NextReadings {
       halve(high);
     } else if (fault instanceof Fault.Open open) {
       confirm(open);
+    } else if (fault instanceof Fault.Misread misread) {
+      again(misread.judged(), "once more, at these very points");
+    } else if (fault instanceof Fault.SlippedRows slipped) {
+      for (Judged judged : slipped.finding().readings().stream().limit(MOST_AGAIN).toList()) {
+        again(judged, Text.of("row %d once more", judged.reading().place().row()));
+      }
     } else if (fault instanceof Fault.LowInsulation low
         && low.places().isEmpty()
         && low.finding().certainty() != Certainty.CERTAIN
@@ -212,6 +221,28 @@ final class NextReadings {
   }
 
   /** A certain open is read across once more before anything is taken apart. */
+  /** What one reading alone shows is read again, another way where there is one. */
+  private void confirm(RegionFaults told) {
+    int before = list.size();
+    told.faults().forEach(this::confirm);
+    if (told.region().shownOnce() && list.size() == before) {
+      again(
+          told.region().failing().get(0),
+          "once more, before anything is touched: this reading alone shows it");
+    }
+  }
+
+  private void again(Judged judged, String why) {
+    list.add(
+        new NextReading(
+            judged.reading().from().toString(),
+            judged.reading().to().toString(),
+            judged.reading().state(),
+            Purpose.CONFIRM,
+            why,
+            List.of()));
+  }
+
   private void confirm(Fault.Open open) {
     if (open.suspects().size() == 1) {
       Conductor suspect = open.suspects().get(0);

@@ -15,8 +15,11 @@ import java.util.function.ToIntFunction;
  *
  * @param classes likeliest first; empty where nothing explains the readings
  * @param complete whether the search ended by itself
+ * @param shownOnce whether a single reading, made once, is all that shows it: a probe that did not
+ *     touch shows the same
  */
-record Region(List<Judged> failing, List<EquivalenceClass> classes, boolean complete) {
+record Region(
+    List<Judged> failing, List<EquivalenceClass> classes, boolean complete, boolean shownOnce) {
 
   private static final double ALL_BUT_SURE = 0.99;
 
@@ -39,6 +42,7 @@ record Region(List<Judged> failing, List<EquivalenceClass> classes, boolean comp
   static Region of(
       List<Judged> failing,
       Search.Result result,
+      boolean shownOnce,
       Signatures signatures,
       ToIntFunction<Explanation> itemsTouched) {
     Map<Object, List<Explanation>> bySignature = new LinkedHashMap<>();
@@ -61,7 +65,7 @@ record Region(List<Judged> failing, List<EquivalenceClass> classes, boolean comp
       classes.add(new EquivalenceClass(List.copyOf(same), weight(same) / total));
     }
     classes.sort((left, right) -> Double.compare(right.odds(), left.odds()));
-    return new Region(failing, List.copyOf(classes), result.complete());
+    return new Region(failing, List.copyOf(classes), result.complete(), shownOnce);
   }
 
   /** A part that may read anything is nothing beside the same part missing, reversed or moved. */
@@ -96,9 +100,12 @@ record Region(List<Judged> failing, List<EquivalenceClass> classes, boolean comp
     return classes.stream().filter(one -> one.size() <= best().size()).toList();
   }
 
-  /** Certain: nothing of the same size fits, and nothing larger is worth a thought. */
+  /**
+   * Certain: more than one reading shows it, nothing of the same size fits, and nothing larger is
+   * worth a thought.
+   */
   Certainty certainty() {
-    if (complete && ofBestSize().size() == 1 && best().odds() >= ALL_BUT_SURE) {
+    if (!shownOnce && complete && ofBestSize().size() == 1 && best().odds() >= ALL_BUT_SURE) {
       return Certainty.CERTAIN;
     }
     return best().odds() > 0.5 ? Certainty.LIKELY : Certainty.POSSIBLE;

@@ -21,6 +21,9 @@ import java.util.stream.Collectors;
  * everything is the cheapest.
  */
 final class Search {
+  /** No explanation costs too much. */
+  static final double ANY_COST = Double.POSITIVE_INFINITY;
+
   /** Explanations e^-5 as likely as the best are left out, unless they are of the same size. */
   private static final double MARGIN = 5;
 
@@ -31,6 +34,7 @@ final class Search {
   private static final int MOST_TRIES = 30_000;
 
   private static final int MOST_TRIES_BY_STEPS = 60_000;
+  private static final int LEAST_READINGS_BY_STEPS = 4;
   private static final int MOST_READINGS_BY_STEPS = 300;
   private static final int MOST_SUSPECTS = 60;
   private static final int MOST_SLIPS = 8;
@@ -40,6 +44,7 @@ final class Search {
   private final Evidence evidence;
   private final Candidates candidates;
   private final SlipCosts costs;
+  private final double mostCost;
   private final double leastArrangement;
   private final Set<Integer> arrangeable;
   private int nodes;
@@ -49,11 +54,13 @@ final class Search {
       Evidence evidence,
       SlipCosts costs,
       List<Supposed> arrangements,
-      Candidates candidates) {
+      Candidates candidates,
+      double mostCost) {
     this.circuit = circuit;
     this.evidence = evidence;
     this.costs = costs;
     this.candidates = candidates;
+    this.mostCost = mostCost;
     this.leastArrangement =
         arrangements.stream()
             .mapToDouble(one -> costs.of(one.slip()))
@@ -100,7 +107,7 @@ final class Search {
   /** Explains readings that hang together. */
   Result explain(List<Judged> failing) {
     Result best = bestFirst(failing);
-    return best.explanations().isEmpty() ? stepByStep(failing) : best;
+    return best.explanations().isEmpty() && mostCost == ANY_COST ? stepByStep(failing) : best;
   }
 
   /**
@@ -109,7 +116,7 @@ final class Search {
    * fewest. Two ends crossed count as two moves here: half of a run would look crossed too.
    */
   private Result stepByStep(List<Judged> failing) {
-    if (failing.size() > MOST_READINGS_BY_STEPS) {
+    if (failing.size() < LEAST_READINGS_BY_STEPS || failing.size() > MOST_READINGS_BY_STEPS) {
       return new Result(List.of(), false);
     }
     Node node = node(List.of(), failing);
@@ -177,7 +184,7 @@ final class Search {
         List<Judged> contradicted = evidence.contradicted(slips, failing);
         if (!contradicted.contains(node.first())) {
           Node next = node(slips, contradicted);
-          if (found.isEmpty() || !isBeyond(next, found.get(0))) {
+          if (next.promise() <= mostCost && (found.isEmpty() || !isBeyond(next, found.get(0)))) {
             open.add(next);
           }
         }

@@ -51,6 +51,11 @@ final class SlipCosts {
     return costOf.getOrDefault("poor " + kind(conductor), Double.POSITIVE_INFINITY);
   }
 
+  /** What it costs that a line was skipped on the sheet. */
+  double ofSlippedRows() {
+    return costOf.getOrDefault("test slipped-rows", Double.POSITIVE_INFINITY);
+  }
+
   private static String kind(Conductor conductor) {
     if (conductor instanceof Conductor.OfWire) {
       return "wire";

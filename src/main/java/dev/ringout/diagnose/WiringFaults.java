@@ -6,24 +6,33 @@ import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Contradiction;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
+import dev.ringout.compare.Replaced;
 import dev.ringout.diagnose.Arrangements.Supposed;
 import dev.ringout.diagnose.Search.Explanation;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Faults of what is joined to what: opens, shorts, miswires and wrong parts. */
 final class WiringFaults {
   private final Circuit circuit;
   private final Neighbours neighbours;
   private final SlipCosts costs;
+  private final double mostCost;
   private final Evidence evidence;
   private final Evidence consistent;
   private final Set<Judged> contradictory = new HashSet<>();
   private final Set<Integer> notAllTried;
+
+  /** Readings that an earlier one of the same points bears out. */
+  private final Set<Judged> readTwice;
+
   private final List<Region> regions = new ArrayList<>();
   private final List<RegionFaults> told = new ArrayList<>();
   private final List<Fault> faults = new ArrayList<>();
@@ -34,14 +43,21 @@ final class WiringFaults {
       Predictor predictor,
       Neighbours neighbours,
       SlipCosts costs,
-      Comparison comparison) {
+      Comparison comparison,
+      double mostCost) {
     this.circuit = circuit;
     this.neighbours = neighbours;
     this.costs = costs;
+    this.mostCost = mostCost;
     for (Contradiction contradiction : comparison.contradictions()) {
       contradictory.add(contradiction.apart());
       contradictory.addAll(contradiction.joins());
     }
+    this.readTwice =
+        comparison.replaced().stream()
+            .filter(one -> !one.changed())
+            .map(Replaced::later)
+            .collect(Collectors.toSet());
     this.evidence = new Evidence(circuit, predictor, comparison.inForce());
     List<Judged> consistent =
         comparison.inForce().stream().filter(judged -> !contradictory.contains(judged)).toList();
@@ -129,7 +145,8 @@ final class WiringFaults {
         held,
         costs,
         arrangements,
-        new Candidates(circuit, neighbours, held, arrangements, mayBeMisread));
+        new Candidates(circuit, neighbours, held, arrangements, mayBeMisread),
+        mostCost);
   }
 
   private Region region(List<Judged> failing, Search.Result result, Evidence held) {
@@ -138,7 +155,8 @@ final class WiringFaults {
             .flatMapToInt(judged -> judged.probing().points())
             .noneMatch(point -> notAllTried.contains(circuit.normal().of(point)));
     Search.Result found = new Search.Result(result.explanations(), result.complete() && allTried);
-    return Region.of(failing, found, new Signatures(circuit, held), this::itemsTouched);
+    boolean shownOnce = failing.size() == 1 && !readTwice.contains(failing.get(0));
+    return Region.of(failing, found, shownOnce, new Signatures(circuit, held), this::itemsTouched);
   }
 
   private boolean isOfWiring(Judged judged) {
@@ -167,6 +185,18 @@ final class WiringFaults {
         .filter(region -> !region.classes().isEmpty())
         .flatMap(region -> region.best().primary().slips().stream())
         .toList();
+  }
+
+  /** What it costs that the unit itself shows some readings. */
+  double costOf(Collection<Judged> readings) {
+    return regions.stream()
+        .filter(region -> !Collections.disjoint(readings, region.failing()))
+        .mapToDouble(
+            region ->
+                region.classes().isEmpty()
+                    ? Double.POSITIVE_INFINITY
+                    : region.best().primary().cost())
+        .sum();
   }
 
   Evidence evidence() {

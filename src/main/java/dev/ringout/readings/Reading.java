@@ -53,6 +53,13 @@ public record Reading(
         placeThen);
   }
 
+  /** The same value as if it had been read where another row's probes belong. */
+  public Reading at(Reading row) {
+    return new Reading(
+        kind, step, row.from, row.to, row.state, measured, meter, volts, seconds, time, by, note,
+        place);
+  }
+
   /** From, to and state in one line: {@code J1-A to P2-1 (S1=OPEN)}. */
   public String subject() {
     return from + " to " + to + (state.isNormal() ? "" : " (" + state + ")");

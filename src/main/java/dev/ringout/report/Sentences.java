@@ -60,6 +60,9 @@ final class Sentences {
     if (fault instanceof Fault.OfTheTest) {
       return "test";
     }
+    if (fault instanceof Fault.OnPaper) {
+      return "paper";
+    }
     return fault instanceof LowInsulation ? "low-insulation" : "wrong-part";
   }
 
@@ -111,7 +114,30 @@ final class Sentences {
           "%s seems to have been read at %s instead of %s.",
           misread.judged().reading().subject(), misread.at(), misread.listed());
     }
+    if (fault instanceof Fault.SlippedRows slipped) {
+      return slippedRows(slipped);
+    }
+    if (fault instanceof Fault.LeadsNotNulled leads) {
+      return Text.of(
+          "%s are high by the same %s: the meter's leads seem not to have been nulled.",
+          Numbers.count(leads.finding().readings().size(), "reading"), Ohms.text(leads.ohms()));
+    }
+    if (fault instanceof Fault.OnPaper paper) {
+      return Text.of(
+          "The list seems to be wrong and not the wiring: %s too has this. %s",
+          list(paper.others(), "and"), summary(paper.same()));
+    }
     return wrongPart((WrongPart) fault);
+  }
+
+  private static String slippedRows(Fault.SlippedRows slipped) {
+    return Text.of(
+        "From row %d of the sheet (%s) at the latest each value fits the row %s: a line seems to"
+            + " have been %s. Nothing is wrong there with the unit, as far as that tells.",
+        slipped.first().reading().place().row(),
+        slipped.first().reading().subject(),
+        slipped.step() > 0 ? "below" : "above",
+        slipped.step() > 0 ? "skipped" : "written twice or left blank");
   }
 
   private static String wrongPart(WrongPart fault) {
@@ -332,6 +358,19 @@ final class Sentences {
           ? "Look whether the actuator reaches it; then read the contact by itself in both positions."
           : "Read the contacts at the switch in both positions before moving a wire.";
     }
+    if (fault instanceof Fault.SlippedRows slipped) {
+      return Text.of(
+          "Read row %d, the rows before and after it, and the rest of the sheet again. Do not rewire"
+              + " anything.",
+          slipped.first().reading().place().row());
+    }
+    if (fault instanceof Fault.LeadsNotNulled) {
+      return "Hold the leads together, null the meter or note what it shows as \"lead null\" on the"
+          + " sheet Job, and read again.";
+    }
+    if (fault instanceof Fault.OnPaper) {
+      return "Raise a query with whoever keeps the list. Do not rewire before it is answered.";
+    }
     if (fault instanceof Fault.OfTheTest) {
       return "Read it again at the points that the sheet names, flexing the wire, before anything is touched.";
     }
@@ -458,6 +497,9 @@ final class Sentences {
     }
     if (fault instanceof WrongGauge wrong) {
       return wrong.wires();
+    }
+    if (fault instanceof Fault.OnPaper paper) {
+      return wires(paper.same());
     }
     return fault instanceof HighResistance high
         ? wiresOf(high.suspects().stream().map(Fault.Suspicion::conductor).toList())

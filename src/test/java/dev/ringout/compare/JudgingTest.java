@@ -1,11 +1,12 @@
 package dev.ringout.compare;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.check.CheckResult.Verdict;
-import dev.ringout.diagnose.Certainty;
+import dev.ringout.diagnose.Fault;
 import dev.ringout.trade.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.List;
@@ -312,10 +313,11 @@ class JudgingTest {
     }
     CheckResult result = unit.check();
     assertTrue(result.leadDoubt().orElseThrow().text().startsWith("9 of 10 readings"));
-    result
-        .diagnosis()
-        .faults()
-        .forEach(fault -> assertEquals(Certainty.POSSIBLE, fault.finding().certainty()));
+    List<Fault> faults = result.diagnosis().faults();
+    assertEquals(1, faults.size(), faults.toString());
+    Fault.LeadsNotNulled leads = assertInstanceOf(Fault.LeadsNotNulled.class, faults.get(0));
+    assertEquals(0.3, leads.ohms(), 0.02);
+    assertEquals(9, leads.finding().readings().size());
   }
 
   @Test

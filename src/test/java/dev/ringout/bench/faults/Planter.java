@@ -385,7 +385,7 @@ final class Planter {
     int from = toShell ? any(shells) : any(rig.pinsOf(any(plugs(1))));
     int to = any(rig.pinsOf(rig.itemOf(from)));
     rig.changed();
-    if (areJoined(from, to) || hasPart(from) || hasPart(to)) {
+    if (touched.contains(rig.itemOf(from)) || areJoined(from, to) || hasPart(from) || hasPart(to)) {
       return false;
     }
     rig.leaks.add(new Leak(from, to, 1e6 * (1 + random.nextInt(30)), ""));
@@ -398,7 +398,11 @@ final class Planter {
       return false;
     }
     String item = any(plugs);
-    if (!take(item)) {
+    boolean leaks =
+        rig.leaks.stream()
+            .anyMatch(
+                leak -> rig.itemOf(leak.from()).equals(item) || rig.itemOf(leak.to()).equals(item));
+    if (leaks || !take(item)) {
       return false;
     }
     List<Integer> pins = rig.pinsOf(item);

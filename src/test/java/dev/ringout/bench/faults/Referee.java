@@ -123,6 +123,9 @@ final class Referee {
     if (fault instanceof Fault.WrongSwitch wrong) {
       return List.of(switched(wrong.which(), wrong.how(), wrong.position(), wrong.points()));
     }
+    if (fault instanceof Fault.OnPaper paper) {
+      return effects(paper.same());
+    }
     if (fault instanceof Fault.OfTheTest) {
       return List.of(rig -> {});
     }

@@ -15,12 +15,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Random;
 import java.util.TreeMap;
 
 /** A test sheet: the steps of one reading habit, and what the meter showed. */
 final class Sheet {
   /** The second side of a step against all other nets. */
   static final int REST = -1;
+
+  private static final double LEADS_OHMS = 0.4;
 
   /** How much is read. */
   enum Habit {
@@ -38,6 +41,9 @@ final class Sheet {
   private final Rig paper;
   private final Rig bench;
   final Map<Step, Double> steps = new LinkedHashMap<>();
+
+  /** What steps showed when they were made once more. */
+  private final Map<Step, Double> again = new LinkedHashMap<>();
 
   Sheet(Rig paper, Rig bench) {
     this.paper = paper;
@@ -67,7 +73,37 @@ final class Sheet {
   void add(NextReading next) {
     boolean insulation = next.why().startsWith("insulation");
     int to = next.to().equals("REST") ? REST : paper.point(next.to());
-    add(insulation, paper.point(next.from()), to, next.state().positions());
+    Step step = new Step(insulation, paper.point(next.from()), to, next.state().positions());
+    if (steps.containsKey(step)) {
+      again.put(step, measure(step, bench));
+    } else {
+      steps.put(step, measure(step, bench));
+    }
+  }
+
+  /** Does to the sheet what a hand may do to it while the unit is sound. */
+  void spoil(Kind kind, Random random) {
+    List<Step> continuity = steps.keySet().stream().filter(step -> !step.insulation()).toList();
+    if (kind == Kind.LEADS) {
+      for (Step step : continuity) {
+        steps.computeIfPresent(step, (key, ohms) -> ohms + LEADS_OHMS);
+      }
+    } else if (kind == Kind.ROW_SLIP) {
+      for (int row = random.nextInt(continuity.size() - 2); row < continuity.size(); row++) {
+        boolean last = row + 1 == continuity.size();
+        steps.put(
+            continuity.get(row),
+            last ? Double.NaN : steps.getOrDefault(continuity.get(row + 1), Double.NaN));
+      }
+    } else if (kind == Kind.WRONG_PIN) {
+      List<Step> pairs = continuity.stream().filter(step -> step.to() != REST).toList();
+      Step step = pairs.get(random.nextInt(pairs.size()));
+      List<Integer> pins = paper.pinsOf(paper.itemOf(step.to()));
+      int next = pins.indexOf(step.to()) + (random.nextBoolean() ? 1 : -1);
+      if (next >= 0 && next < pins.size() && pins.get(next) != step.from()) {
+        steps.put(step, bench.continuity(step.from(), pins.get(next), step.state()));
+      }
+    }
   }
 
   double measure(Step step, Rig rig) {
@@ -217,32 +253,33 @@ final class Sheet {
   List<Reading> readings(String file) {
     List<Reading> readings = new ArrayList<>();
     Map<Boolean, Integer> rows = new HashMap<>();
-    steps.forEach(
-        (step, ohms) -> {
-          int row = rows.merge(step.insulation(), 1, Integer::sum) + 1;
-          Measured measured =
-              Double.isInfinite(ohms)
-                  ? new Measured.OverRange(OptionalDouble.of(Rig.OVER_RANGE_OHMS))
-                  : Double.isNaN(ohms)
-                      ? new Measured.NotTested()
-                      : new Measured.Value(rounded(ohms), 0.0005);
-          readings.add(
-              new Reading(
-                  step.insulation() ? Reading.Kind.INSULATION : Reading.Kind.CONTINUITY,
-                  "" + row,
-                  side(step.from()),
-                  side(step.to()),
-                  new SwitchState(new TreeMap<>(step.state())),
-                  measured,
-                  Meter.UNKNOWN,
-                  step.insulation() ? OptionalDouble.of(500) : OptionalDouble.empty(),
-                  OptionalDouble.empty(),
-                  Optional.empty(),
-                  "",
-                  "",
-                  new Place(file, step.insulation() ? "Insulation" : "Continuity", row, 4)));
-        });
+    steps.forEach((step, ohms) -> readings.add(reading(file, step, ohms, rows)));
+    again.forEach((step, ohms) -> readings.add(reading(file, step, ohms, rows)));
     return readings;
+  }
+
+  private Reading reading(String file, Step step, double ohms, Map<Boolean, Integer> rows) {
+    int row = rows.merge(step.insulation(), 1, Integer::sum) + 1;
+    Measured measured =
+        Double.isInfinite(ohms)
+            ? new Measured.OverRange(OptionalDouble.of(Rig.OVER_RANGE_OHMS))
+            : Double.isNaN(ohms)
+                ? new Measured.NotTested()
+                : new Measured.Value(rounded(ohms), 0.0005);
+    return new Reading(
+        step.insulation() ? Reading.Kind.INSULATION : Reading.Kind.CONTINUITY,
+        "" + row,
+        side(step.from()),
+        side(step.to()),
+        new SwitchState(new TreeMap<>(step.state())),
+        measured,
+        Meter.UNKNOWN,
+        step.insulation() ? OptionalDouble.of(500) : OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        "",
+        "",
+        new Place(file, step.insulation() ? "Insulation" : "Continuity", row, 4));
   }
 
   private static double rounded(double ohms) {

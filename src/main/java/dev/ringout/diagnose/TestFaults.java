@@ -1,0 +1,86 @@
+package dev.ringout.diagnose;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.compare.Comparison;
+import dev.ringout.compare.Judged;
+import dev.ringout.compare.LeadResistance;
+import dev.ringout.compare.LeadResistance.Offset;
+import dev.ringout.compare.RowSlip;
+import dev.ringout.diagnose.Fault.Finding;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Faults of the test as a whole that account for readings better than any fault of the unit. */
+final class TestFaults {
+  /** The unit is blamed unless the sheet is e times as likely: then the wiring is looked at. */
+  private static final double MARGIN = 1;
+
+  private static final int PLAIN = 8;
+
+  private final List<Fault> faults = new ArrayList<>();
+  private Comparison left;
+
+  /** The faults of the unit that cost no more than so much. */
+  interface OfTheUnit {
+    WiringFaults upTo(Comparison comparison, double mostCost);
+  }
+
+  TestFaults(
+      Circuit circuit,
+      JoinLimits limits,
+      SlipCosts costs,
+      Comparison comparison,
+      OfTheUnit ofTheUnit) {
+    left = comparison;
+    LeadResistance.offset(comparison).ifPresent(this::leads);
+    List<RowSlip> slips = RowSlip.find(circuit, limits, left);
+    slips.stream().filter(TestFaults::isPlain).forEach(this::slipped);
+    List<RowSlip> doubtful = slips.stream().filter(slip -> !isPlain(slip)).toList();
+    if (!doubtful.isEmpty()) {
+      double most = doubtful.stream().mapToDouble(slip -> cost(slip, costs)).max().orElse(0);
+      WiringFaults wiring = ofTheUnit.upTo(left, most);
+      doubtful.stream()
+          .filter(slip -> wiring.costOf(slip.mended()) > cost(slip, costs))
+          .forEach(this::slipped);
+    }
+  }
+
+  private static double cost(RowSlip slip, SlipCosts costs) {
+    return costs.ofSlippedRows() - Math.log(slip.chance()) + MARGIN;
+  }
+
+  /** So many values that fit another row to the end of a long sheet are no accident. */
+  private static boolean isPlain(RowSlip slip) {
+    return slip.toTheEnd()
+        && slip.mended().size() >= PLAIN
+        && slip.mended().size() * 2 <= slip.rows().size();
+  }
+
+  private void leads(Offset offset) {
+    faults.add(
+        new Fault.LeadsNotNulled(
+            Finding.alone(Certainty.LIKELY, offset.readings(), List.of()), offset.ohms()));
+    left = left.without(offset.readings());
+  }
+
+  private void slipped(RowSlip slip) {
+    List<Judged> shown = slip.mended().stream().filter(left.inForce()::contains).toList();
+    faults.add(
+        new Fault.SlippedRows(
+            Finding.alone(Certainty.LIKELY, shown, List.of()),
+            slip.rows().size(),
+            slip.step(),
+            slip.first()));
+    left = left.without(slip.rows());
+  }
+
+  List<Fault> faults() {
+    return faults;
+  }
+
+  /** The readings that are about the unit still. */
+  Comparison left() {
+    return left;
+  }
+}
