@@ -50,14 +50,27 @@ public sealed interface Fault {
    * @param alternatives other explanations that the readings made can't rule out, likeliest first
    * @param story faults with the same number explain their readings together, and each of their
    *     alternatives stands in the place of all of them; 0 for a fault by itself
+   * @param runnerUp what it is not, where readings speak against that
    */
   record Finding(
-      Certainty certainty, List<Judged> readings, List<Alternative> alternatives, int story) {
+      Certainty certainty,
+      List<Judged> readings,
+      List<Alternative> alternatives,
+      int story,
+      Optional<RunnerUp> runnerUp) {
     static Finding alone(
         Certainty certainty, List<Judged> readings, List<Alternative> alternatives) {
-      return new Finding(certainty, readings, alternatives, 0);
+      return new Finding(certainty, readings, alternatives, 0, Optional.empty());
     }
   }
+
+  /**
+   * The story that comes nearest among those that the readings rule out.
+   *
+   * @param slips what would have happened
+   * @param against the readings that speak against it
+   */
+  record RunnerUp(List<SlipFact> slips, List<Judged> against) {}
 
   /**
    * Another explanation of the same readings.

@@ -2,11 +2,13 @@ package dev.ringout.diagnose;
 
 import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.Search.Explanation;
+import dev.ringout.diagnose.Search.NearMiss;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToIntFunction;
 
 /**
@@ -17,9 +19,14 @@ import java.util.function.ToIntFunction;
  * @param complete whether the search ended by itself
  * @param shownOnce whether a single reading, made once, is all that shows it: a probe that did not
  *     touch shows the same
+ * @param runnerUp the nearest story that readings speak against
  */
 record Region(
-    List<Judged> failing, List<EquivalenceClass> classes, boolean complete, boolean shownOnce) {
+    List<Judged> failing,
+    List<EquivalenceClass> classes,
+    boolean complete,
+    boolean shownOnce,
+    Optional<NearMiss> runnerUp) {
 
   private static final double ALL_BUT_SURE = 0.99;
 
@@ -65,7 +72,8 @@ record Region(
       classes.add(new EquivalenceClass(List.copyOf(same), weight(same) / total));
     }
     classes.sort((left, right) -> Double.compare(right.odds(), left.odds()));
-    return new Region(failing, List.copyOf(classes), result.complete(), shownOnce);
+    return new Region(
+        failing, List.copyOf(classes), result.complete(), shownOnce, result.runnerUp());
   }
 
   /** A part that may read anything is nothing beside the same part missing, reversed or moved. */

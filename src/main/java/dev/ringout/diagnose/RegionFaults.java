@@ -9,6 +9,7 @@ import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.Fault.Alternative;
 import dev.ringout.diagnose.Fault.Finding;
 import dev.ringout.diagnose.Fault.Pattern;
+import dev.ringout.diagnose.Fault.RunnerUp;
 import dev.ringout.diagnose.Region.EquivalenceClass;
 import dev.ringout.diagnose.Search.Explanation;
 import dev.ringout.harness.Part;
@@ -67,7 +68,8 @@ final class RegionFaults {
               region.certainty(),
               List.copyOf(shownBy.get(i)),
               i == 0 ? alternatives() : List.of(),
-              story);
+              story,
+              i == 0 ? runnerUp() : Optional.empty());
       faults.add(fault(groups.get(i), finding));
     }
   }
@@ -148,6 +150,14 @@ final class RegionFaults {
         .filter(one -> one.odds() >= LEAST_ODDS || one.size() <= region.best().size())
         .map(one -> new Alternative(one.odds(), facts(one)))
         .toList();
+  }
+
+  /** Where the readings have left one story: the next, and what speaks against it. */
+  private Optional<RunnerUp> runnerUp() {
+    if (region.classes().size() > 1) {
+      return Optional.empty();
+    }
+    return region.runnerUp().map(one -> new RunnerUp(facts(one.slips()), one.against()));
   }
 
   Region region() {
@@ -348,7 +358,12 @@ final class RegionFaults {
             .filter(alternative -> !isOneOf(alternative, suspects))
             .toList();
     return new Fault.Open(
-        new Finding(finding.certainty(), finding.readings(), alternatives, finding.story()),
+        new Finding(
+            finding.certainty(),
+            finding.readings(),
+            alternatives,
+            finding.story(),
+            finding.runnerUp()),
         List.copyOf(suspects),
         ends(finding.readings().get(0), suspects));
   }

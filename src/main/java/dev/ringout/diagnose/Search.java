@@ -5,10 +5,12 @@ import dev.ringout.compare.Judged;
 import dev.ringout.compare.Observed;
 import dev.ringout.diagnose.Arrangements.Supposed;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -38,6 +40,11 @@ final class Search {
   private static final int MOST_READINGS_BY_STEPS = 300;
   private static final int MOST_SUSPECTS = 60;
   private static final int MOST_SLIPS = 8;
+  private static final int MOST_NEAR_MISSES = 20;
+
+  /** How much a reading speaks against a story that is told all the same. */
+  private static final double AGAINST_EACH = 1;
+
   private static final int MOST_EXPLANATIONS = 400;
 
   private final Circuit circuit;
@@ -47,6 +54,7 @@ final class Search {
   private final double mostCost;
   private final double leastArrangement;
   private final Set<Integer> arrangeable;
+  private final List<NearMiss> nearMisses = new ArrayList<>();
   private int nodes;
 
   Search(
@@ -78,8 +86,20 @@ final class Search {
    *
    * @param explanations cheapest first; empty where nothing explains the readings
    * @param complete whether the search ended by itself; if not, cheaper or equal ones may exist
+   * @param runnerUp the story that came next, and the readings that speak against it
    */
-  record Result(List<Explanation> explanations, boolean complete) {}
+  record Result(List<Explanation> explanations, boolean complete, Optional<NearMiss> runnerUp) {
+    Result(List<Explanation> explanations, boolean complete) {
+      this(explanations, complete, Optional.empty());
+    }
+  }
+
+  /** A set of slips that explains much, and the readings that it does not. */
+  record NearMiss(List<Slip> slips, double cost, List<Judged> against) {
+    double score() {
+      return cost + against.size() * AGAINST_EACH;
+    }
+  }
 
   private record Node(
       int number, List<Slip> slips, double cost, double promise, List<Judged> contradicted) {
@@ -107,7 +127,28 @@ final class Search {
   /** Explains readings that hang together. */
   Result explain(List<Judged> failing) {
     Result best = bestFirst(failing);
-    return best.explanations().isEmpty() && mostCost == ANY_COST ? stepByStep(failing) : best;
+    if (!best.explanations().isEmpty()) {
+      return new Result(best.explanations(), best.complete(), runnerUp(best.explanations().get(0)));
+    }
+    return mostCost == ANY_COST ? stepByStep(failing) : best;
+  }
+
+  /** The nearest story that is no part of the best. */
+  private Optional<NearMiss> runnerUp(Explanation best) {
+    return nearMisses.stream()
+        .filter(one -> !best.slips().containsAll(one.slips()))
+        .filter(one -> !one.slips().containsAll(best.slips()))
+        .min(Comparator.comparingDouble(NearMiss::score));
+  }
+
+  private void noteNearMiss(Node node) {
+    if (node.contradicted().isEmpty()) {
+      return;
+    }
+    nearMisses.add(new NearMiss(node.slips(), node.cost(), node.contradicted()));
+    if (nearMisses.size() > MOST_NEAR_MISSES) {
+      nearMisses.remove(Collections.max(nearMisses, Comparator.comparingDouble(NearMiss::score)));
+    }
   }
 
   /**
@@ -184,6 +225,7 @@ final class Search {
         List<Judged> contradicted = evidence.contradicted(slips, failing);
         if (!contradicted.contains(node.first())) {
           Node next = node(slips, contradicted);
+          noteNearMiss(next);
           if (next.promise() <= mostCost && (found.isEmpty() || !isBeyond(next, found.get(0)))) {
             open.add(next);
           }

@@ -154,7 +154,8 @@ final class WiringFaults {
         failing.stream()
             .flatMapToInt(judged -> judged.probing().points())
             .noneMatch(point -> notAllTried.contains(circuit.normal().of(point)));
-    Search.Result found = new Search.Result(result.explanations(), result.complete() && allTried);
+    Search.Result found =
+        new Search.Result(result.explanations(), result.complete() && allTried, result.runnerUp());
     boolean shownOnce = failing.size() == 1 && !readTwice.contains(failing.get(0));
     return Region.of(failing, found, shownOnce, new Signatures(circuit, held), this::itemsTouched);
   }

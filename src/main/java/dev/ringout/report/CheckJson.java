@@ -137,6 +137,7 @@ public final class CheckJson {
     json.put("kind", Sentences.kind(fault));
     if (fault instanceof Miswire miswire) {
       json.put("pattern", miswire.pattern().word());
+      miswire.arrangement().ifPresent(how -> json.put("arrangement", how.word()));
     }
     json.put("certainty", fault.finding().certainty().word());
     if (fault instanceof Miswire miswire) {
@@ -154,13 +155,26 @@ public final class CheckJson {
     if (!fault.finding().alternatives().isEmpty()) {
       json.put("alternatives", alternatives(fault));
     }
+    fault.finding().runnerUp().ifPresent(one -> json.put("runnerUp", runnerUp(one)));
+    if (fault.finding().story() > 0) {
+      json.put("story", fault.finding().story());
+    }
     json.put("summary", Sentences.summary(fault));
     json.put("advice", Sentences.advice(fault));
     return json;
   }
 
   private static void addValues(Fault fault, Map<String, Object> json) {
-    if (fault instanceof Open open) {
+    if (fault instanceof Fault.SlippedRows slipped) {
+      json.put("rows", slipped.rows());
+      json.put("step", slipped.step());
+      json.put("firstRow", slipped.first().reading().place().toString());
+    } else if (fault instanceof Fault.LeadsNotNulled leads) {
+      json.put("measured", ohms("value", leads.ohms()));
+    } else if (fault instanceof Fault.OnPaper paper) {
+      json.put("also", paper.others());
+      json.put("would", Sentences.kind(paper.same()));
+    } else if (fault instanceof Open open) {
       json.put("suspects", open.suspects().stream().map(Conductor::label).toList());
     } else if (fault instanceof HighResistance high) {
       json.put("suspects", high.suspects().stream().map(one -> one.conductor().label()).toList());
@@ -223,6 +237,13 @@ public final class CheckJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put(name, ohms);
     json.put("unit", "ohm");
+    return json;
+  }
+
+  private static Map<String, Object> runnerUp(Fault.RunnerUp runnerUp) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("summary", Sentences.slips(runnerUp.slips()));
+    json.put("against", places(runnerUp.against()));
     return json;
   }
 

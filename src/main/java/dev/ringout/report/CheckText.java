@@ -311,6 +311,10 @@ public final class CheckText {
               "%s (%s)",
               Sentences.slips(alternative.slips()), Sentences.percent(alternative.odds())));
     }
+    fault
+        .finding()
+        .runnerUp()
+        .ifPresent(one -> page.paragraph("    not    ", Sentences.runnerUp(one)));
     if (alternatives.size() > MOST_ALTERNATIVES) {
       page.paragraph(
           "    or     ",

@@ -3,6 +3,7 @@ package dev.ringout.report;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Expected.ThroughParts;
+import dev.ringout.diagnose.Arrangement;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.HighResistance;
 import dev.ringout.diagnose.Fault.LowInsulation;
@@ -23,6 +24,7 @@ import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
+import dev.ringout.standards.LookAlikes;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Ohms;
@@ -37,6 +39,8 @@ import java.util.stream.Collectors;
 final class Sentences {
   private static final int MOST_SUSPECTS = 6;
   private static final int MOST_MEANINGS = 2;
+  private static final int MOST_MOVES = 6;
+  private static final int MOST_AGAINST = 2;
 
   private Sentences() {}
 
@@ -236,6 +240,9 @@ final class Sentences {
   }
 
   private static String miswire(Miswire miswire) {
+    if (miswire.arrangement().isPresent()) {
+      return arrangement(miswire, miswire.arrangement().get());
+    }
     if (miswire.pattern() == Pattern.SWAP) {
       Move first = miswire.moves().get(0);
       String here = crossedAt(miswire.moves());
@@ -257,6 +264,39 @@ final class Sentences {
     String elsewhere =
         miswire.equivalents().stream().map(Sentences::moves).collect(Collectors.joining("; or "));
     return capital(moved) + (elsewhere.isEmpty() ? "" : "; or " + elsewhere) + ".";
+  }
+
+  private static String arrangement(Miswire miswire, Arrangement how) {
+    List<Move> moves = miswire.moves();
+    String item = moves.get(0).from().ref();
+    return switch (how) {
+      case PLUGS_CROSSED ->
+          Text.of(
+              "What is listed at %s answers at the same pin of %s, and the reverse: the two plugs, or"
+                  + " their labels, are crossed. There is no wire to move.",
+              item, moves.get(0).to().ref());
+      case MIRRORED ->
+          Text.of(
+              "The wires at %s sit as seen from the other face of its insert: %s.",
+              item, someMoves(moves));
+      case MIRRORED_ROW ->
+          Text.of("A row of %s is counted from its wrong end: %s.", item, someMoves(moves));
+      case ROTATED ->
+          Text.of(
+              "All wires at %s sit a fixed step round its insert, as with another key: %s.",
+              item, someMoves(moves));
+      case SHIFTED -> shift(moves);
+      case RING ->
+          Text.of(
+              "%d ends at %s are in each other's places: %s.",
+              moves.size(), item, someMoves(moves));
+    };
+  }
+
+  private static String someMoves(List<Move> moves) {
+    int more = moves.size() - MOST_MOVES;
+    return moves(moves.subList(0, Math.min(moves.size(), MOST_MOVES)))
+        + (more > 0 ? Text.of(", and so on for %d more", more) : "");
   }
 
   private static String shift(List<Move> moves) {
@@ -327,17 +367,8 @@ final class Sentences {
           ? "Look for a contact that is not home or a bad crimp at both ends; tug the wire gently."
           : "Look whether it is there and tight.";
     }
-    if (fault instanceof Miswire miswire && miswire.pattern() == Pattern.SWAP) {
-      return miswire.equivalents().isEmpty()
-          ? "Read the sleeves there before moving anything."
-          : "Ohms can't tell which end: read the sleeves at both ends, or read from a break in between, before moving anything.";
-    }
-    if (fault instanceof Miswire miswire && miswire.pattern() == Pattern.SHIFT) {
-      return "Look at the first cavity of the run, and whether a spare was counted, before moving"
-          + " anything.";
-    }
-    if (fault instanceof Miswire) {
-      return "Look at that cavity and its neighbours, and read the sleeve, before moving anything.";
+    if (fault instanceof Miswire miswire) {
+      return lookAlikes(miswire.moves()) + advice(miswire);
     }
     if (fault instanceof Shorted) {
       return "Unmate connectors one by one until it clears; look for whiskers, bent pins and jumpers.";
@@ -409,6 +440,63 @@ final class Sentences {
         more > 0 ? Text.of("; or %s", Numbers.count(more, "less likely explanation")) : "");
   }
 
+  private static String advice(Miswire miswire) {
+    if (miswire.arrangement().isPresent()) {
+      return switch (miswire.arrangement().get()) {
+        case PLUGS_CROSSED ->
+            "Look at the labels and keys of both plugs and of what they mate with; leave the wires"
+                + " alone.";
+        case MIRRORED, MIRRORED_ROW ->
+            "Look which side the drawing shows, the mating face or the wire side, before moving"
+                + " anything.";
+        case ROTATED -> "Look at the key and at pin 1 of the insert before moving anything.";
+        case SHIFTED ->
+            "Look at the first cavity of the run, and whether a spare was counted, before moving"
+                + " anything.";
+        case RING ->
+            "One hand has likely loaded them from the wrong rows: read the sleeves there before"
+                + " moving anything.";
+      };
+    }
+    if (miswire.pattern() == Pattern.SHIFT) {
+      return "Look at the first cavity of the run, and whether a spare was counted, before moving"
+          + " anything.";
+    }
+    if (miswire.pattern() == Pattern.SWAP) {
+      return miswire.equivalents().isEmpty()
+          ? "Read the sleeves there before moving anything."
+          : "Ohms can't tell which end: read the sleeves at both ends, or read from a break in"
+              + " between, before moving anything.";
+    }
+    return "Look at that cavity and its neighbours, and read the sleeve, before moving anything.";
+  }
+
+  /** Pins that are taken for each other: then the list or the sleeve was misread. */
+  private static String lookAlikes(List<Move> moves) {
+    return moves.stream()
+        .filter(move -> LookAlikes.published().areAlike(move.from().pin(), move.to().pin()))
+        .findFirst()
+        .map(
+            move ->
+                Text.of(
+                    "%s and %s are easily taken for each other: read the list again. ",
+                    move.from().pin(), move.to().pin()))
+        .orElse("");
+  }
+
+  /** What it is not, and what speaks against that. */
+  static String runnerUp(Fault.RunnerUp runnerUp) {
+    int more = runnerUp.against().size() - MOST_AGAINST;
+    return Text.of(
+        "%s; against it: %s%s",
+        slips(runnerUp.slips()),
+        runnerUp.against().stream()
+            .limit(MOST_AGAINST)
+            .map(judged -> judged.reading().subject() + " " + judged.reading().measured().text())
+            .collect(Collectors.joining(", ")),
+        more > 0 ? Text.of(" and %d more", more) : "");
+  }
+
   /** An alternative explanation in words. */
   static String slips(List<SlipFact> slips) {
     return slips.stream().map(Sentences::slip).collect(Collectors.joining("; "));
@@ -424,7 +512,7 @@ final class Sentences {
           ? Text.of(
               "%s and %s are crossed at %s",
               moves.get(0).wire().name(), moves.get(1).wire().name(), crossedAt(moves))
-          : moves(moves);
+          : someMoves(moves);
     }
     if (slip instanceof SlipFact.Bridge bridge) {
       return bridge.one() + " and " + bridge.other() + " are joined";
