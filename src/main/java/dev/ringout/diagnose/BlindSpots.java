@@ -5,17 +5,20 @@ import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.DiodePairs;
+import dev.ringout.compare.Judged;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -37,6 +40,7 @@ final class BlindSpots {
     spots.diodes(DiodePairs.shown(circuit, comparison.inForce()));
     spots.partsWithoutValue();
     spots.splitPairs();
+    spots.cancelling(comparison);
     return List.copyOf(spots.found);
   }
 
@@ -84,6 +88,48 @@ final class BlindSpots {
     return String.join(", ", names.subList(0, names.size() - 1))
         + " and "
         + names.get(names.size() - 1);
+  }
+
+  /**
+   * Breaks between two wires at which nothing was read: crossed on the way in and crossed back on
+   * the way out, every reading from end to end passes.
+   */
+  private void cancelling(Comparison comparison) {
+    Set<Integer> touched = new HashSet<>();
+    for (Judged judged : comparison.inForce()) {
+      if (judged.reading().measured().made()) {
+        judged.probing().points().forEach(touched::add);
+      }
+    }
+    int[] wiresAt = new int[circuit.size()];
+    for (int c = 0; c < circuit.conductors().size(); c++) {
+      if (circuit.conductors().get(c) instanceof Conductor.OfWire) {
+        wiresAt[circuit.from(c)]++;
+        wiresAt[circuit.to(c)]++;
+      }
+    }
+    Map<String, List<String>> unread = new TreeMap<>();
+    for (int point = 0; point < circuit.size(); point++) {
+      if (wiresAt[point] > 1 && !touched.contains(point)) {
+        unread
+            .computeIfAbsent(circuit.point(point).ref(), ref -> new ArrayList<>())
+            .add(circuit.point(point).pin());
+      }
+    }
+    unread.forEach(
+        (ref, pins) -> {
+          if (pins.size() > 1) {
+            found.add(
+                Text.of(
+                    "nothing was read at %s (%s): two errors there that cancel each other would not"
+                        + " show; read at every break",
+                    ref,
+                    pins.size() > MOST_NAMED
+                        ? String.join(", ", pins.subList(0, MOST_NAMED))
+                            + Text.of(" and %d more", pins.size() - MOST_NAMED)
+                        : String.join(", ", pins)));
+          }
+        });
   }
 
   /** Ohms can't tell equal windings apart: a motor may run backwards. */

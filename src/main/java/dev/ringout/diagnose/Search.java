@@ -35,6 +35,9 @@ final class Search {
   /** How many sets of slips may be recomputed for one region. */
   private static final int MOST_TRIES = 30_000;
 
+  /** The same where nothing dear is wanted: what is cheap is found at once. */
+  private static final int MOST_TRIES_UP_TO_A_COST = 2_000;
+
   private static final int MOST_TRIES_BY_STEPS = 60_000;
   private static final int LEAST_READINGS_BY_STEPS = 4;
   private static final int MOST_READINGS_BY_STEPS = 300;
@@ -219,7 +222,7 @@ final class Search {
       }
       for (List<Slip> slips : successors(node, seen)) {
         tries++;
-        if (tries > MOST_TRIES) {
+        if (tries > (mostCost == ANY_COST ? MOST_TRIES : MOST_TRIES_UP_TO_A_COST)) {
           return new Result(found, false);
         }
         List<Judged> contradicted = evidence.contradicted(slips, failing);

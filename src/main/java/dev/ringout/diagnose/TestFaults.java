@@ -16,8 +16,6 @@ final class TestFaults {
   /** The unit is blamed unless the sheet is e times as likely: then the wiring is looked at. */
   private static final double MARGIN = 1;
 
-  private static final int PLAIN = 8;
-
   private final List<Fault> faults = new ArrayList<>();
   private Comparison left;
 
@@ -35,12 +33,10 @@ final class TestFaults {
     left = comparison;
     LeadResistance.offset(comparison).ifPresent(this::leads);
     List<RowSlip> slips = RowSlip.find(circuit, limits, left);
-    slips.stream().filter(TestFaults::isPlain).forEach(this::slipped);
-    List<RowSlip> doubtful = slips.stream().filter(slip -> !isPlain(slip)).toList();
-    if (!doubtful.isEmpty()) {
-      double most = doubtful.stream().mapToDouble(slip -> cost(slip, costs)).max().orElse(0);
+    if (!slips.isEmpty()) {
+      double most = slips.stream().mapToDouble(slip -> cost(slip, costs)).max().orElse(0);
       WiringFaults wiring = ofTheUnit.upTo(left, most);
-      doubtful.stream()
+      slips.stream()
           .filter(slip -> wiring.costOf(slip.mended()) > cost(slip, costs))
           .forEach(this::slipped);
     }
@@ -48,13 +44,6 @@ final class TestFaults {
 
   private static double cost(RowSlip slip, SlipCosts costs) {
     return costs.ofSlippedRows() - Math.log(slip.chance()) + MARGIN;
-  }
-
-  /** So many values that fit another row to the end of a long sheet are no accident. */
-  private static boolean isPlain(RowSlip slip) {
-    return slip.toTheEnd()
-        && slip.mended().size() >= PLAIN
-        && slip.mended().size() * 2 <= slip.rows().size();
   }
 
   private void leads(Offset offset) {

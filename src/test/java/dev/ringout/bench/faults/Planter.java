@@ -372,6 +372,12 @@ final class Planter {
     return false;
   }
 
+  /** Whether what a point is joined to has a pin at an item. */
+  private boolean isAt(String item, int point) {
+    return rig.nodes(java.util.Map.of()).membersOf(point).stream()
+        .anyMatch(one -> rig.itemOf(one).equals(item));
+  }
+
   private boolean areJoined(int one, int other) {
     int[] of = rig.nodes(java.util.Map.of()).of;
     return of[one] == of[other];
@@ -385,7 +391,8 @@ final class Planter {
     int from = toShell ? any(shells) : any(rig.pinsOf(any(plugs(1))));
     int to = any(rig.pinsOf(rig.itemOf(from)));
     rig.changed();
-    if (touched.contains(rig.itemOf(from)) || areJoined(from, to) || hasPart(from) || hasPart(to)) {
+    boolean isWet = touched.stream().anyMatch(item -> isAt(item, from) || isAt(item, to));
+    if (isWet || areJoined(from, to) || hasPart(from) || hasPart(to)) {
       return false;
     }
     rig.leaks.add(new Leak(from, to, 1e6 * (1 + random.nextInt(30)), ""));
@@ -399,9 +406,7 @@ final class Planter {
     }
     String item = any(plugs);
     boolean leaks =
-        rig.leaks.stream()
-            .anyMatch(
-                leak -> rig.itemOf(leak.from()).equals(item) || rig.itemOf(leak.to()).equals(item));
+        rig.leaks.stream().anyMatch(leak -> isAt(item, leak.from()) || isAt(item, leak.to()));
     if (leaks || !take(item)) {
       return false;
     }
