@@ -31,15 +31,8 @@ public final class LeadResistance {
     List<Double> above = new ArrayList<>();
     List<Double> below = new ArrayList<>();
     Optional<Place> place = Optional.empty();
-    int computed = 0;
-    for (Judged judged : comparison.inForce()) {
-      if (!judged.limit().expected().isKnown()
-          || !(judged.expected() instanceof Joined)
-          || !(judged.reading().measured() instanceof Measured.Value)
-          || judged.value() == ValueVerdict.NOT_COMPARED) {
-        continue;
-      }
-      computed++;
+    List<Judged> computed = computed(comparison);
+    for (Judged judged : computed) {
       OhmsRange expected = judged.limit().expected();
       if (judged.value() == ValueVerdict.HIGH) {
         above.add(judged.seen().middleOhms() - expected.highOhms());
@@ -52,7 +45,7 @@ public final class LeadResistance {
     }
     boolean high = above.size() >= below.size();
     List<Double> off = high ? above : below;
-    if (computed < LEAST_READINGS || off.size() < computed * MOST_OF_THEM) {
+    if (computed.size() < LEAST_READINGS || off.size() < computed.size() * MOST_OF_THEM) {
       return Optional.empty();
     }
     double least = off.stream().mapToDouble(Double::doubleValue).min().orElse(0);
@@ -65,7 +58,7 @@ public final class LeadResistance {
                 : "%d of %d readings across wires are below what copper can have, the least by %s;"
                     + " were the leads nulled too far, or are the lengths not those of the wires?",
             off.size(),
-            computed,
+            computed.size(),
             Ohms.text(least));
     return place.map(first -> new Problem(first, "Reading", Severity.WARNING, text, ""));
   }
@@ -80,13 +73,7 @@ public final class LeadResistance {
 
   /** What the leads seem to have, where that makes readings good that are not. */
   public static Optional<Offset> offset(Comparison comparison) {
-    List<Judged> computed =
-        comparison.inForce().stream()
-            .filter(judged -> judged.limit().expected().isKnown())
-            .filter(judged -> judged.expected() instanceof Joined)
-            .filter(judged -> judged.reading().measured() instanceof Measured.Value)
-            .filter(judged -> judged.value() != ValueVerdict.NOT_COMPARED)
-            .toList();
+    List<Judged> computed = computed(comparison);
     long high = computed.stream().filter(judged -> judged.value() == ValueVerdict.HIGH).count();
     if (computed.size() < LEAST_READINGS || high < computed.size() * MOST_OF_THEM) {
       return Optional.empty();
@@ -103,6 +90,16 @@ public final class LeadResistance {
     return mended.size() < LEAST_READINGS
         ? Optional.empty()
         : Optional.of(new Offset(ohms, mended));
+  }
+
+  /** Values of joins that were held against what their wires account for. */
+  private static List<Judged> computed(Comparison comparison) {
+    return comparison.inForce().stream()
+        .filter(judged -> judged.limit().expected().isKnown())
+        .filter(judged -> judged.expected() instanceof Joined)
+        .filter(judged -> judged.reading().measured() instanceof Measured.Value)
+        .filter(judged -> judged.value() != ValueVerdict.NOT_COMPARED)
+        .toList();
   }
 
   private static double over(Judged judged) {

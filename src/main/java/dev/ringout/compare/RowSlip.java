@@ -18,12 +18,10 @@ import java.util.Optional;
  * @param step how many rows further each value belongs: 1 where the point of a row was skipped, -1
  *     where its line was
  * @param mended the failing readings that this explains
- * @param toTheEnd whether it goes on to the end of the sheet
  * @param chance how likely it is that a slip of this sheet is this one, from 0 to 1: it may begin
  *     at any row, and end at any
  */
-public record RowSlip(
-    List<Judged> rows, int step, List<Judged> mended, boolean toTheEnd, double chance) {
+public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double chance) {
   private static final int LEAST_MENDED = 2;
 
   /** The runs that explain the most, for each sheet at most one. */
@@ -86,7 +84,7 @@ public record RowSlip(
     double begins = run.indexOf(mended.get(0)) + 1.0;
     double ends = run.size() - run.indexOf(mended.get(mended.size() - 1));
     double chance = begins / rowsOfSheet * (toTheEnd ? 1 : ends / rowsOfSheet);
-    found.add(new RowSlip(List.copyOf(run), step, mended, toTheEnd, chance));
+    found.add(new RowSlip(List.copyOf(run), step, mended, chance));
   }
 
   /** The row from which on, at the latest, the values stand where they do not belong. */

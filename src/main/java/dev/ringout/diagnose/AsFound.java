@@ -63,10 +63,10 @@ final class AsFound {
       }
       if (conductor instanceof Conductor.OfWire wire) {
         Wire now =
-            at(
-                wire.wire(),
-                listed.point(nets.end(number, Wire.End.FROM)),
-                listed.point(nets.end(number, Wire.End.TO)));
+            wire.wire()
+                .between(
+                    listed.point(nets.end(number, Wire.End.FROM)),
+                    listed.point(nets.end(number, Wire.End.TO)));
         wires.add(now);
         listedOf.put(now, wire.wire());
       } else if (conductor instanceof Conductor.OfLink link) {
@@ -95,25 +95,6 @@ final class AsFound {
     AsFound found = new AsFound(listed, Circuit.of(harness));
     found.listedOf.putAll(listedOf);
     return found;
-  }
-
-  private static Wire at(Wire wire, Point from, Point to) {
-    return new Wire(
-        wire.name(),
-        from,
-        to,
-        wire.gauge(),
-        wire.type(),
-        wire.color(),
-        wire.length(),
-        wire.signal(),
-        wire.cable(),
-        wire.group(),
-        wire.fromContact(),
-        wire.toContact(),
-        wire.note(),
-        wire.notes(),
-        wire.place());
   }
 
   /** A point that nothing is joined to any more is still there. */

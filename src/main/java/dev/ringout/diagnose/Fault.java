@@ -62,6 +62,11 @@ public sealed interface Fault {
         Certainty certainty, List<Judged> readings, List<Alternative> alternatives) {
       return new Finding(certainty, readings, alternatives, 0, Optional.empty());
     }
+
+    /** The same with other alternatives. */
+    Finding with(List<Alternative> others) {
+      return new Finding(certainty, readings, others, story, runnerUp);
+    }
   }
 
   /**

@@ -70,7 +70,8 @@ final class LowInsulations {
     }
     List<Fault> faults = new ArrayList<>();
     List<Judged> left = new ArrayList<>(low);
-    Map<String, Set<Integer>> netsReadAt = netsAt(insulationReadings());
+    List<Judged> read = insulationReadings();
+    Map<String, Set<Integer>> netsReadAt = netsAt(read);
     while (true) {
       Map<String, Set<Integer>> lowAt = netsAt(left);
       List<String> wet = wetItems(lowAt, netsReadAt);
@@ -82,7 +83,7 @@ final class LowInsulations {
       faults.add(wet(wet, there, nets, netsReadAt.getOrDefault(wet.get(0), Set.of()).size()));
       left.removeAll(there);
     }
-    faults.addAll(leaks(left));
+    faults.addAll(leaks(left, read));
     return faults;
   }
 
@@ -167,7 +168,7 @@ final class LowInsulations {
     return fault(readings, points, items, read, Certainty.LIKELY);
   }
 
-  private List<Fault> leaks(List<Judged> low) {
+  private List<Fault> leaks(List<Judged> low, List<Judged> read) {
     Map<Pair, Double> pairs = new HashMap<>();
     Map<Integer, Double> toRest = new HashMap<>();
     for (Judged judged : low) {
@@ -179,7 +180,7 @@ final class LowInsulations {
       }
     }
     Set<Pair> apart = new HashSet<>();
-    for (Judged judged : insulationReadings()) {
+    for (Judged judged : read) {
       List<Integer> nets = List.copyOf(nets(judged));
       if (judged.outcome() == Outcome.CONFORMS && nets.size() > 1) {
         apart.add(Pair.of(nets.get(0), nets.get(1)));

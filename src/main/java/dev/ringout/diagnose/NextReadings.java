@@ -17,7 +17,9 @@ import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -56,7 +58,9 @@ final class NextReadings {
     asked = askedFor(circuit, comparison);
     wiring.told().forEach(this::tellApart);
     wiring.told().forEach(this::confirm);
-    faults.stream().filter(fault -> !wiring.faults().contains(fault)).forEach(this::confirm);
+    Set<Fault> ofWiring = Collections.newSetFromMap(new IdentityHashMap<>());
+    ofWiring.addAll(wiring.faults());
+    faults.stream().filter(fault -> !ofWiring.contains(fault)).forEach(this::confirm);
     comparison.with(Outcome.NOT_TESTED).forEach(this::notTested);
     coverage.unproven().forEach(this::prove);
   }
@@ -92,21 +96,22 @@ final class NextReadings {
   }
 
   private void add(String from, String to, SwitchState state, Purpose purpose, String why) {
-    if (named.add(key(from, to, state))) {
-      list.add(new NextReading(from, to, state, purpose, why, List.of()));
+    add(new NextReading(from, to, state, purpose, why, List.of()));
+  }
+
+  private void add(NextReading reading) {
+    if (named.add(key(reading.from(), reading.to(), reading.state()))) {
+      list.add(reading);
     }
   }
 
   /** The reading that lowers the entropy of a region's odds most for each movement. */
   private void tellApart(RegionFaults told) {
-    new TellingReading(circuit, wiring.evidence(), movements, told.region())
-        .best(this::isMade, told::facts)
-        .ifPresent(
-            reading -> {
-              if (named.add(key(reading.from(), reading.to(), reading.state()))) {
-                list.add(reading);
-              }
-            });
+    if (told.region().classes().size() > 1) {
+      new TellingReading(circuit, wiring.evidence(), movements, told.region())
+          .best(this::isMade, told::facts)
+          .ifPresent(this::add);
+    }
   }
 
   private boolean isMade(Probing probing) {
@@ -140,7 +145,7 @@ final class NextReadings {
       }
     }
     if (best != null) {
-      add(best, state);
+      add(reading(best, state));
     }
   }
 
@@ -172,22 +177,16 @@ final class NextReadings {
         probing, parts.getOrDefault(true, List.of()), parts.getOrDefault(false, List.of()));
   }
 
-  private void add(Halving halving, SwitchState state) {
-    String from = circuit.point(halving.probing().from()[0]).toString();
-    String to = circuit.point(halving.probing().to()[0]).toString();
-    if (named.add(key(from, to, state))) {
-      list.add(
-          new NextReading(
-              from,
-              to,
-              state,
-              Purpose.TELL_APART,
-              "",
-              List.of(
-                  new Answer(new Joined(), true, halving.odds(), meanings(halving.within())),
-                  new Answer(
-                      new Joined(), false, 1 - halving.odds(), meanings(halving.without())))));
-    }
+  private NextReading reading(Halving halving, SwitchState state) {
+    return new NextReading(
+        circuit.point(halving.probing().from()[0]).toString(),
+        circuit.point(halving.probing().to()[0]).toString(),
+        state,
+        Purpose.TELL_APART,
+        "",
+        List.of(
+            new Answer(new Joined(), true, halving.odds(), meanings(halving.within())),
+            new Answer(new Joined(), false, 1 - halving.odds(), meanings(halving.without()))));
   }
 
   private static List<List<SlipFact>> meanings(List<Fault.Suspicion> suspects) {
@@ -220,7 +219,6 @@ final class NextReadings {
     }
   }
 
-  /** A certain open is read across once more before anything is taken apart. */
   /** What one reading alone shows is read again, another way where there is one. */
   private void confirm(RegionFaults told) {
     int before = list.size();
@@ -243,6 +241,7 @@ final class NextReadings {
             List.of()));
   }
 
+  /** A certain open is read across once more before anything is taken apart. */
   private void confirm(Fault.Open open) {
     if (open.suspects().size() == 1) {
       Conductor suspect = open.suspects().get(0);

@@ -10,8 +10,8 @@ import dev.ringout.readings.Reading;
 
 /** Whether a value that was read where nothing is listed is that of a listed part. */
 final class PartValues {
-  /** A conducting diode shows an ohmmeter no less (common practice, no source). */
-  private static final double LEAST_OF_A_DIODE_OHMS = 50;
+  /** A conducting diode seldom shows an ohmmeter less (common practice, no source). */
+  private static final double LIKELY_LEAST_OF_A_DIODE_OHMS = 50;
 
   private PartValues() {}
 
@@ -21,7 +21,8 @@ final class PartValues {
       return false;
     }
     if (part.ohms().isEmpty()) {
-      return part.kind() == Part.Kind.DIODE && judged.seen().highOhms() >= LEAST_OF_A_DIODE_OHMS;
+      return part.kind() == Part.Kind.DIODE
+          && judged.seen().highOhms() >= LIKELY_LEAST_OF_A_DIODE_OHMS;
     }
     double share =
         part.tolerancePercent().orElse(circuit.harness().limits().tolerancePercent()) / 100;

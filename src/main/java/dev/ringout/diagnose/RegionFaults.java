@@ -358,12 +358,7 @@ final class RegionFaults {
             .filter(alternative -> !isOneOf(alternative, suspects))
             .toList();
     return new Fault.Open(
-        new Finding(
-            finding.certainty(),
-            finding.readings(),
-            alternatives,
-            finding.story(),
-            finding.runnerUp()),
+        finding.with(alternatives),
         List.copyOf(suspects),
         ends(finding.readings().get(0), suspects));
   }

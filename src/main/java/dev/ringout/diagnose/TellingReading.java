@@ -47,6 +47,7 @@ final class TellingReading {
 
   private record Option(Probing probing, double perMovement, List<Shown> shown) {}
 
+  /** The choice for a region with more than one explanation. */
   TellingReading(Circuit circuit, Evidence evidence, HandMovements movements, Region region) {
     this.circuit = circuit;
     this.evidence = evidence;
@@ -83,9 +84,6 @@ final class TellingReading {
    */
   Optional<NextReading> best(
       Predicate<Probing> isMade, Function<EquivalenceClass, List<SlipFact>> facts) {
-    if (classes.size() < 2) {
-      return Optional.empty();
-    }
     double entropy = classes.stream().mapToDouble(one -> bits(one.odds(), 1)).sum();
     Option best = null;
     for (SwitchState state : netsIn.keySet()) {

@@ -9,7 +9,9 @@ import dev.ringout.compare.LeadResistance.Offset;
 import dev.ringout.compare.RowSlip;
 import dev.ringout.diagnose.Fault.Finding;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Faults of the test as a whole that account for readings better than any fault of the unit. */
 final class TestFaults {
@@ -54,7 +56,8 @@ final class TestFaults {
   }
 
   private void slipped(RowSlip slip) {
-    List<Judged> shown = slip.mended().stream().filter(left.inForce()::contains).toList();
+    Set<Judged> inForce = new HashSet<>(left.inForce());
+    List<Judged> shown = slip.mended().stream().filter(inForce::contains).toList();
     faults.add(
         new Fault.SlippedRows(
             Finding.alone(Certainty.LIKELY, shown, List.of()),

@@ -34,6 +34,10 @@ final class WiringFaults {
   private final Set<Judged> readTwice;
 
   private final List<Region> regions = new ArrayList<>();
+
+  /** How far each region goes, in the same order. */
+  private final List<Reach> reaches = new ArrayList<>();
+
   private final List<RegionFaults> told = new ArrayList<>();
   private final List<Fault> faults = new ArrayList<>();
   private final Set<Judged> explained = new LinkedHashSet<>();
@@ -72,11 +76,10 @@ final class WiringFaults {
       add(explain(region, arrangements), arrangements);
     }
     List<Judged> low = comparison.with(Outcome.LOW_INSULATION);
-    for (Region region : regions) {
+    for (int i = 0; i < regions.size(); i++) {
+      Region region = regions.get(i);
       if (!region.classes().isEmpty()) {
-        RegionFaults made =
-            new RegionFaults(
-                circuit, neighbours, evidence, region, low, regions.indexOf(region) + 1);
+        RegionFaults made = new RegionFaults(circuit, neighbours, evidence, region, low, i + 1);
         told.add(made);
         faults.addAll(made.faults());
         explained.addAll(made.explained());
@@ -86,28 +89,43 @@ final class WiringFaults {
 
   /** What explains one region may have to do with another: then both are explained together. */
   private void add(Region region, List<Supposed> arrangements) {
-    for (Region other : regions) {
-      if (reaches(region, other) || reaches(other, region)) {
-        regions.remove(other);
-        List<Judged> both = new ArrayList<>(other.failing());
+    Reach reach = reach(region);
+    for (int i = 0; i < regions.size(); i++) {
+      if (reach.meets(reaches.get(i))) {
+        reaches.remove(i);
+        List<Judged> both = new ArrayList<>(regions.remove(i).failing());
         both.addAll(region.failing());
         add(explain(both, arrangements), arrangements);
         return;
       }
     }
     regions.add(region);
+    reaches.add(reach);
   }
 
-  /** Whether what explains a region touches nets at which another's readings fail. */
-  private boolean reaches(Region region, Region other) {
-    if (region.classes().isEmpty()) {
-      return false;
+  /**
+   * How far a region goes, by listed nets.
+   *
+   * @param failing where its readings fail
+   * @param touched what its likeliest explanation touches
+   */
+  private record Reach(Set<Integer> failing, Set<Integer> touched) {
+    boolean meets(Reach other) {
+      return !Collections.disjoint(touched, other.failing)
+          || !Collections.disjoint(other.touched, failing);
     }
-    Set<Integer> touched =
-        evidence.nets(region.best().primary().slips(), SwitchState.normal()).touchedNets();
-    return other.failing().stream()
-        .flatMapToInt(judged -> judged.probing().points())
-        .anyMatch(point -> touched.contains(circuit.normal().of(point)));
+  }
+
+  private Reach reach(Region region) {
+    Set<Integer> failing = new HashSet<>();
+    for (Judged judged : region.failing()) {
+      judged.probing().points().forEach(point -> failing.add(circuit.normal().of(point)));
+    }
+    return new Reach(
+        failing,
+        region.classes().isEmpty()
+            ? Set.of()
+            : evidence.nets(region.best().primary().slips(), SwitchState.normal()).touchedNets());
   }
 
   /**

@@ -36,6 +36,26 @@ public record Wire(
     return end == End.FROM ? from : to;
   }
 
+  /** The same wire with its ends at other points. */
+  public Wire between(Point otherFrom, Point otherTo) {
+    return new Wire(
+        name,
+        otherFrom,
+        otherTo,
+        gauge,
+        type,
+        color,
+        length,
+        signal,
+        cable,
+        group,
+        fromContact,
+        toContact,
+        note,
+        notes,
+        place);
+  }
+
   /** The contact named for one end, or empty. */
   public String contactAt(End end) {
     return end == End.FROM ? fromContact : toContact;

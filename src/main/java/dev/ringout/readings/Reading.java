@@ -37,27 +37,34 @@ public record Reading(
 
   /** The same probing with the meter's leads exchanged, and what was read then. */
   public Reading reversed(Measured measuredThen, Place placeThen) {
+    return with(to, from, state, measuredThen, placeThen);
+  }
+
+  /** The same value as if it had been read where another row's probes belong. */
+  public Reading at(Reading row) {
+    return with(row.from, row.to, row.state, measured, place);
+  }
+
+  private Reading with(
+      Side otherFrom,
+      Side otherTo,
+      SwitchState otherState,
+      Measured otherMeasured,
+      Place otherPlace) {
     return new Reading(
         kind,
         step,
-        to,
-        from,
-        state,
-        measuredThen,
+        otherFrom,
+        otherTo,
+        otherState,
+        otherMeasured,
         meter,
         volts,
         seconds,
         time,
         by,
         note,
-        placeThen);
-  }
-
-  /** The same value as if it had been read where another row's probes belong. */
-  public Reading at(Reading row) {
-    return new Reading(
-        kind, step, row.from, row.to, row.state, measured, meter, volts, seconds, time, by, note,
-        place);
+        otherPlace);
   }
 
   /** From, to and state in one line: {@code J1-A to P2-1 (S1=OPEN)}. */

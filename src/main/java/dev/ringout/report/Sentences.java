@@ -37,6 +37,9 @@ import java.util.stream.Collectors;
 
 /** Facts as sentences that a mechanic acts on. */
 final class Sentences {
+  private static final String LOOK_AT_THE_RUN =
+      "Look at the first cavity of the run, and whether a spare was counted, before moving anything.";
+
   private static final int MOST_SUSPECTS = 6;
   private static final int MOST_MEANINGS = 2;
   private static final int MOST_MOVES = 6;
@@ -450,17 +453,14 @@ final class Sentences {
             "Look which side the drawing shows, the mating face or the wire side, before moving"
                 + " anything.";
         case ROTATED -> "Look at the key and at pin 1 of the insert before moving anything.";
-        case SHIFTED ->
-            "Look at the first cavity of the run, and whether a spare was counted, before moving"
-                + " anything.";
+        case SHIFTED -> LOOK_AT_THE_RUN;
         case RING ->
             "One hand has likely loaded them from the wrong rows: read the sleeves there before"
                 + " moving anything.";
       };
     }
     if (miswire.pattern() == Pattern.SHIFT) {
-      return "Look at the first cavity of the run, and whether a spare was counted, before moving"
-          + " anything.";
+      return LOOK_AT_THE_RUN;
     }
     if (miswire.pattern() == Pattern.SWAP) {
       return miswire.equivalents().isEmpty()
@@ -473,8 +473,9 @@ final class Sentences {
 
   /** Pins that are taken for each other: then the list or the sleeve was misread. */
   private static String lookAlikes(List<Move> moves) {
+    LookAlikes lookAlikes = LookAlikes.published();
     return moves.stream()
-        .filter(move -> LookAlikes.published().areAlike(move.from().pin(), move.to().pin()))
+        .filter(move -> lookAlikes.areAlike(move.from().pin(), move.to().pin()))
         .findFirst()
         .map(
             move ->

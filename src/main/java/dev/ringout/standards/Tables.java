@@ -147,18 +147,14 @@ public final class Tables {
         String value = own.rows().get(i).getOrDefault(column, "");
         boolean known = own.rows().get(i).containsKey(column);
         if (known && !isNumber(value) && !(value.isEmpty() && mayBeBlank)) {
-          throw new Unusable(
-              file
-                  + ", row "
-                  + (i + 1)
-                  + " of its data: "
-                  + column
-                  + " needs a number, not \""
-                  + value
-                  + "\"");
+          throw new Unusable(row(file, i) + column + " needs a number, not \"" + value + "\"");
         }
       }
     }
+  }
+
+  private static String row(String file, int row) {
+    return file + ", row " + (row + 1) + " of its data: ";
   }
 
   /** A weight is more than nothing, and stands for something that is known. */
@@ -171,7 +167,7 @@ public final class Tables {
     List<List<String>> known = published.rows().stream().map(row -> key(table, row)).toList();
     for (int i = 0; i < own.rows().size(); i++) {
       Map<String, String> row = own.rows().get(i);
-      String where = file + ", row " + (i + 1) + " of its data: ";
+      String where = row(file, i);
       if (!known.contains(key(table, row))) {
         throw new Unusable(
             where

@@ -2,6 +2,7 @@ package dev.ringout.circuit;
 
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Limits;
+import dev.ringout.harness.PlainWires;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
@@ -10,12 +11,10 @@ import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
 import dev.ringout.standards.WireOhms;
 import dev.ringout.units.Gauge;
-import dev.ringout.units.Length;
 import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -37,22 +36,8 @@ public final class ResistorUnit {
   }
 
   private static Wire wire(String name, String from, String to, double metres) {
-    return new Wire(
-        name,
-        new Point("N", from),
-        new Point("N", to),
-        Optional.of(GAUGE),
-        "",
-        "",
-        Optional.of(new Length(metres)),
-        "",
-        "",
-        "",
-        "",
-        "",
-        "",
-        Map.of(),
-        Place.of("test"));
+    return PlainWires.of(
+        name, new Point("N", from), new Point("N", to), GAUGE, metres, Place.of("test"));
   }
 
   /** Resistances of one ohm between nodes: {@code 1-2}. */

@@ -27,9 +27,8 @@ class PartsAndSwitchesTest {
   @TempDir Path folder;
 
   private static Fault theOnlyFault(CheckResult result) {
-    assertEquals(1, result.diagnosis().faults().size(), result.diagnosis().faults().toString());
     assertEquals(List.of(), result.diagnosis().unexplained());
-    return result.diagnosis().faults().get(0);
+    return OnlyFault.of(result);
   }
 
   private UnitUnderTest diode() {

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.check.CheckResult;
 import dev.ringout.check.CheckResult.Verdict;
 import dev.ringout.diagnose.Certainty;
-import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.HighResistance;
 import dev.ringout.diagnose.Fault.UnequalWire;
 import dev.ringout.diagnose.Fault.WrongGauge;
@@ -23,11 +22,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Readings that join and are not as they should be; common practice, no source. */
 class PoorJointsTest {
   @TempDir Path folder;
-
-  private static Fault theOnlyFault(CheckResult result) {
-    assertEquals(1, result.diagnosis().faults().size(), result.diagnosis().faults().toString());
-    return result.diagnosis().faults().get(0);
-  }
 
   private static List<String> suspects(HighResistance high) {
     return high.suspects().stream().map(one -> one.conductor().label()).toList();
@@ -50,7 +44,7 @@ class PoorJointsTest {
             .reads("TB1-1", "TB3-1", "0.68")
             .reads("TB4-1", "TB5-1", "0.34")
             .check();
-    HighResistance high = assertInstanceOf(HighResistance.class, theOnlyFault(result));
+    HighResistance high = assertInstanceOf(HighResistance.class, OnlyFault.of(result));
     assertEquals(List.of("W3"), suspects(high));
     assertEquals(Certainty.CERTAIN, high.finding().certainty());
   }
@@ -59,7 +53,7 @@ class PoorJointsTest {
   void what_no_reading_tells_apart_shares_the_odds() {
     CheckResult result =
         sections().reads("TB1-1", "TB5-1", "1.92").reads("TB1-1", "TB3-1", "0.68").check();
-    HighResistance high = assertInstanceOf(HighResistance.class, theOnlyFault(result));
+    HighResistance high = assertInstanceOf(HighResistance.class, OnlyFault.of(result));
     assertEquals(List.of("W3", "W4"), suspects(high));
     assertEquals(0.5, high.suspects().get(0).odds(), 1e-6);
     assertEquals(Certainty.LIKELY, high.finding().certainty());
@@ -98,7 +92,7 @@ class PoorJointsTest {
           "TB1-" + ((i + 1) % 4 + 1),
           String.format(java.util.Locale.ROOT, "%.4f", ohms[i] * (all - ohms[i]) / all));
     }
-    HighResistance high = assertInstanceOf(HighResistance.class, theOnlyFault(ring.check()));
+    HighResistance high = assertInstanceOf(HighResistance.class, OnlyFault.of(ring.check()));
     assertEquals("W3", suspects(high).get(0));
     assertTrue(high.suspects().get(0).odds() > 0.9, high.suspects().toString());
   }
@@ -112,7 +106,7 @@ class PoorJointsTest {
             .wire("W2,J1-A,E1-1,20,10 m")
             .reads("J1-A", "E1-1", "0.340")
             .check();
-    HighResistance high = assertInstanceOf(HighResistance.class, theOnlyFault(result));
+    HighResistance high = assertInstanceOf(HighResistance.class, OnlyFault.of(result));
     assertEquals(List.of("W1", "W2"), suspects(high).stream().sorted().toList());
     assertTrue(high.suspects().get(0).inLoop());
   }
@@ -126,7 +120,7 @@ class PoorJointsTest {
             .wire("W1,J1-A,P2-1,20,30 m")
             .reads("J1-A", "P2-1", reading)
             .check();
-    WrongGauge wrong = assertInstanceOf(WrongGauge.class, theOnlyFault(result));
+    WrongGauge wrong = assertInstanceOf(WrongGauge.class, OnlyFault.of(result));
     assertEquals("AWG " + gauge, wrong.likely().label());
     assertEquals("AWG 20", wrong.listed().label());
     assertTrue(wrong.odds() > 0.5 && wrong.odds() < 1);
@@ -142,7 +136,7 @@ class PoorJointsTest {
             .wire("W1,J1-A,P2-1,20,30 m")
             .reads("J1-A", "P2-1", "14.7")
             .check();
-    assertInstanceOf(HighResistance.class, theOnlyFault(result));
+    assertInstanceOf(HighResistance.class, OnlyFault.of(result));
   }
 
   @Test
@@ -152,7 +146,7 @@ class PoorJointsTest {
       unit.wireInCable("W" + pin + ",J1-" + pin + ",P2-" + pin + ",20,30 m", "C" + (pin + 2) / 3);
       unit.reads("J1-" + pin, "P2-" + pin, pin <= 3 ? "1.60" : "1.0" + pin % 3);
     }
-    WrongGauge wrong = assertInstanceOf(WrongGauge.class, theOnlyFault(unit.check()));
+    WrongGauge wrong = assertInstanceOf(WrongGauge.class, OnlyFault.of(unit.check()));
     assertEquals(List.of("W1", "W2", "W3"), wrong.wires().stream().map(Wire::name).toList());
   }
 
@@ -164,7 +158,7 @@ class PoorJointsTest {
       unit.wire("W" + pin + ",J1-" + pin + ",P2-" + pin + ",20,");
       unit.reads("J1-" + pin, "P2-" + pin, pin == 7 ? "0.84" : "0.0" + (5 + pin % 3));
     }
-    UnequalWire unequal = assertInstanceOf(UnequalWire.class, theOnlyFault(unit.check()));
+    UnequalWire unequal = assertInstanceOf(UnequalWire.class, OnlyFault.of(unit.check()));
     assertEquals("W7", unequal.wire().name());
     assertEquals(11, unequal.fellows());
     assertEquals(0.07, unequal.fellowsOhms().highOhms(), 1e-9);

@@ -42,7 +42,7 @@ class WorkedExamplesTest {
             .reads("J1-B", "P2-1", "0.3")
             .check();
 
-    Miswire swap = assertInstanceOf(Miswire.class, theOnlyFault(result));
+    Miswire swap = assertInstanceOf(Miswire.class, OnlyFault.of(result));
     assertEquals(Pattern.SWAP, swap.pattern());
     assertEquals(Certainty.CERTAIN, swap.finding().certainty());
     assertEquals(4, swap.finding().readings().size());
@@ -56,7 +56,7 @@ class WorkedExamplesTest {
   void two_opens_without_their_crosses_are_a_swap_or_two_opens_and_the_cross_is_read_next() {
     CheckResult result = twoWires().reads("J1-A", "P2-1", "OL").reads("J1-B", "P2-2", "OL").check();
 
-    Fault fault = theOnlyFault(result);
+    Fault fault = OnlyFault.of(result);
     assertEquals(Pattern.SWAP, assertInstanceOf(Miswire.class, fault).pattern());
     assertEquals(Certainty.LIKELY, fault.finding().certainty());
     assertTrue(
@@ -82,7 +82,7 @@ class WorkedExamplesTest {
             .reads("J1-A", "P2-2", "0.3")
             .check();
 
-    assertEquals(Pattern.SWAP, assertInstanceOf(Miswire.class, theOnlyFault(result)).pattern());
+    assertEquals(Pattern.SWAP, assertInstanceOf(Miswire.class, OnlyFault.of(result)).pattern());
   }
 
   @Test
@@ -114,7 +114,7 @@ class WorkedExamplesTest {
             .reads("J1-3", "P2-1", "0.2")
             .check();
 
-    Miswire ring = assertInstanceOf(Miswire.class, theOnlyFault(result));
+    Miswire ring = assertInstanceOf(Miswire.class, OnlyFault.of(result));
     assertEquals(3, ring.moves().size());
     assertEquals(1, ring.equivalents().size(), "the same ring at the other end");
     assertEquals(6, ring.finding().readings().size());
@@ -130,7 +130,7 @@ class WorkedExamplesTest {
     }
     CheckResult result = unit.check();
 
-    Miswire shift = assertInstanceOf(Miswire.class, theOnlyFault(result));
+    Miswire shift = assertInstanceOf(Miswire.class, OnlyFault.of(result));
     assertEquals(Pattern.SHIFT, shift.pattern());
     assertEquals(20, shift.moves().size());
     assertEquals(40, shift.finding().readings().size());
@@ -148,7 +148,7 @@ class WorkedExamplesTest {
             .reads("J1-G", "P2-9", "OL")
             .check();
 
-    Open open = assertInstanceOf(Open.class, theOnlyFault(result));
+    Open open = assertInstanceOf(Open.class, OnlyFault.of(result));
     assertEquals(List.of("the link TB1-4/5"), labels(open));
     NextReading next = result.diagnosis().next().get(0);
     assertEquals("TB1-4 to TB1-5", next.from() + " to " + next.to());
@@ -184,7 +184,7 @@ class WorkedExamplesTest {
     }
     CheckResult result = unit.check();
 
-    LowInsulation wet = assertInstanceOf(LowInsulation.class, theOnlyFault(result));
+    LowInsulation wet = assertInstanceOf(LowInsulation.class, OnlyFault.of(result));
     assertEquals(List.of("P3"), wet.places());
     assertEquals(14, wet.points().size());
     assertEquals(19, wet.pointsRead());
@@ -241,11 +241,6 @@ class WorkedExamplesTest {
         result.comparison().with(Outcome.NOT_TESTED).stream()
             .map(judged -> judged.reading().subject())
             .toList());
-  }
-
-  private static Fault theOnlyFault(CheckResult result) {
-    assertEquals(1, result.diagnosis().faults().size(), result.diagnosis().faults().toString());
-    return result.diagnosis().faults().get(0);
   }
 
   private static List<String> names(List<?> points) {

@@ -20,7 +20,9 @@ import java.util.Set;
 
 /**
  * Plants every kind of slip in random units, reads them by three habits and prints how the
- * diagnoses fare. Arguments: seed, units for each row of the table.
+ * diagnoses fare. Arguments: seed, units for each row of the table; then, for a look at single
+ * units, what to plant ({@code ONE} of each kind, {@code MANY} at once, or a kind) and the habit:
+ * each unit that is not exact is then told on standard error.
  */
 public final class FaultBench {
   private static final int MOST_TRIES = 1000;
@@ -237,9 +239,7 @@ public final class FaultBench {
                 + " "
                 + planted
                 + (outcome.wrong() ? " WRONG" : outcome.unseen() ? " unseen" : " among"));
-        if (outcome.wrong() || units < 40) {
-          explain(trial);
-        }
+        explain(trial);
       }
     }
     Arrays.sort(seconds);

@@ -8,16 +8,15 @@ import dev.ringout.harness.Limits;
 import dev.ringout.harness.Link;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.PinDetail;
+import dev.ringout.harness.PlainWires;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
 import dev.ringout.source.Place;
 import dev.ringout.units.Gauge;
-import dev.ringout.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A unit as its wire list says it. */
@@ -75,22 +74,7 @@ final class Paper {
   }
 
   private static Wire wire(Joint joint, Point from, Point to) {
-    return new Wire(
-        joint.name,
-        from,
-        to,
-        Optional.of(new Gauge.Awg(20)),
-        "",
-        "",
-        Optional.of(new Length(RandomRig.metres(joint))),
-        "",
-        "",
-        "",
-        "",
-        "",
-        "",
-        Map.of(),
-        ROW);
+    return PlainWires.of(joint.name, from, to, new Gauge.Awg(20), RandomRig.metres(joint), ROW);
   }
 
   private static List<PinDetail> pins(Rig rig) {

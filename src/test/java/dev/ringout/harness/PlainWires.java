@@ -1,0 +1,33 @@
+package dev.ringout.harness;
+
+import dev.ringout.source.Place;
+import dev.ringout.units.Gauge;
+import dev.ringout.units.Length;
+import java.util.Map;
+import java.util.Optional;
+
+/** Wires with a gauge and a length and nothing else, for tests. */
+public final class PlainWires {
+  private PlainWires() {}
+
+  /** One wire. */
+  public static Wire of(
+      String name, Point from, Point to, Gauge gauge, double metres, Place place) {
+    return new Wire(
+        name,
+        from,
+        to,
+        Optional.of(gauge),
+        "",
+        "",
+        Optional.of(new Length(metres)),
+        "",
+        "",
+        "",
+        "",
+        "",
+        "",
+        Map.of(),
+        place);
+  }
+}
