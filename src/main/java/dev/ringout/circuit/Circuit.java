@@ -8,10 +8,11 @@ import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.jgrapht.Graph;
 import org.jgrapht.graph.Multigraph;
@@ -33,8 +34,11 @@ public final class Circuit {
   private final int[] from;
   private final int[] to;
   private final Map<String, int[]> contactsOf = new HashMap<>();
+  private final int[] fromOfPart;
+  private final int[] toOfPart;
   private final Map<Integer, List<Integer>> partsAtPoint = new HashMap<>();
   private final Map<SwitchState, Nets> netsOf = new HashMap<>();
+  private final Nets normal;
 
   private Circuit(Harness harness) {
     this.harness = harness;
@@ -61,11 +65,15 @@ public final class Circuit {
       from[i] = index(conductors.get(i).from());
       to[i] = index(conductors.get(i).to());
     }
-    for (int i = 0; i < harness.parts().size(); i++) {
-      Part part = harness.parts().get(i);
-      partsAtPoint.computeIfAbsent(index(part.from()), key -> new ArrayList<>()).add(i);
-      partsAtPoint.computeIfAbsent(index(part.to()), key -> new ArrayList<>()).add(i);
+    fromOfPart = new int[harness.parts().size()];
+    toOfPart = new int[harness.parts().size()];
+    for (int i = 0; i < fromOfPart.length; i++) {
+      fromOfPart[i] = index(part(i).from());
+      toOfPart[i] = index(part(i).to());
+      partsAtPoint.computeIfAbsent(fromOfPart[i], key -> new ArrayList<>()).add(i);
+      partsAtPoint.computeIfAbsent(toOfPart[i], key -> new ArrayList<>()).add(i);
     }
+    normal = in(SwitchState.normal());
   }
 
   /** The circuit of a harness. */
@@ -139,18 +147,27 @@ public final class Circuit {
     return harness.parts().get(index);
   }
 
+  /** The point at a part's first end. */
+  public int fromOfPart(int part) {
+    return fromOfPart[part];
+  }
+
+  /** The point at a part's second end. */
+  public int toOfPart(int part) {
+    return toOfPart[part];
+  }
+
   /** The parts that end at any of some points, each once and in order. */
   public int[] partsAt(int[] points) {
-    if (partsAtPoint.isEmpty()) {
-      return NO_PARTS;
+    Set<Integer> parts = Set.of();
+    for (int point : points) {
+      List<Integer> here = partsAtPoint.get(point);
+      if (here != null) {
+        parts = parts.isEmpty() ? new TreeSet<>() : parts;
+        parts.addAll(here);
+      }
     }
-    return Arrays.stream(points)
-        .mapToObj(point -> partsAtPoint.getOrDefault(point, List.of()))
-        .flatMap(List::stream)
-        .mapToInt(Integer::intValue)
-        .distinct()
-        .sorted()
-        .toArray();
+    return parts.isEmpty() ? NO_PARTS : parts.stream().mapToInt(Integer::intValue).toArray();
   }
 
   /** Whether a conductor joins its ends in a state. */
@@ -163,7 +180,7 @@ public final class Circuit {
 
   /** The nets with every switch in its normal position. */
   public Nets normal() {
-    return in(SwitchState.normal());
+    return normal;
   }
 
   /** The nets in a state. */

@@ -168,12 +168,12 @@ public final class Predictor {
 
     private int from(int part) {
       AlteredPart how = altered.get(part);
-      return how == null ? circuit.index(circuit.part(part).from()) : how.from();
+      return how == null ? circuit.fromOfPart(part) : how.from();
     }
 
     private int to(int part) {
       AlteredPart how = altered.get(part);
-      return how == null ? circuit.index(circuit.part(part).to()) : how.to();
+      return how == null ? circuit.toOfPart(part) : how.to();
     }
 
     private void follow(int part) {

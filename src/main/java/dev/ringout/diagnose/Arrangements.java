@@ -5,7 +5,6 @@ import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Judged;
-import dev.ringout.compare.Observed;
 import dev.ringout.compare.Outcome;
 import dev.ringout.diagnose.Neighbours.Face;
 import dev.ringout.diagnose.Neighbours.WireEnd;
@@ -30,20 +29,25 @@ import java.util.function.IntUnaryOperator;
  * one item are shown broken, and kept where it mends more readings than it spoils.
  */
 final class Arrangements {
-  private static final int LEAST_ENDS = 3;
+  static final int LEAST_ENDS = 3;
 
-  /** So many ends may be in each other's places in any order without their crosses being read. */
-  private static final int MOST_ENDS_IN_ANY_ORDER = 8;
-
-  /** A longer ring is found where its crosses were read. */
-  private static final int LONGEST_RING_IN_ANY_ORDER = 6;
+  /** So many at each end of a run may fail and not be shifted: what was shifted sits there. */
+  private static final int MOST_TRIMMED = 2;
 
   private final Circuit circuit;
   private final Neighbours neighbours;
+  private final SlipCosts costs;
   private final Evidence evidence;
+  private final List<Judged> inForce;
   private final List<Judged> failing;
+
+  /** Wires on the ways that were read open. */
+  private final Set<Integer> doubtful;
+
+  /** Those of them that no good reading speaks for. */
   private final Set<Integer> broken;
-  private final Set<Integer> notAllTried = new HashSet<>();
+
+  private final Map<Integer, Double> untriedAt = new HashMap<>();
   private final Map<Set<Put>, Supposed> supposed = new LinkedHashMap<>();
 
   /**
@@ -57,46 +61,60 @@ final class Arrangements {
   Arrangements(
       Circuit circuit,
       Neighbours neighbours,
+      SlipCosts costs,
       Evidence evidence,
       List<Judged> inForce,
       List<Judged> failing) {
     this.circuit = circuit;
     this.neighbours = neighbours;
+    this.costs = costs;
     this.evidence = evidence;
+    this.inForce = inForce;
     this.failing = failing;
-    this.broken = brokenWires(inForce);
-    Map<String, List<WireEnd>> brokenAt = new TreeMap<>();
-    for (int wire : broken) {
+    this.doubtful = doubtfulWires();
+    this.broken = brokenWires();
+    Map<String, List<WireEnd>> brokenAt = endsByItem(broken);
+    brokenAt.values().removeIf(ends -> ends.size() < LEAST_ENDS);
+    Map<String, List<WireEnd>> doubtfulAt = endsByItem(doubtful);
+    brokenAt.forEach(
+        (ref, ends) -> {
+          suppose(ref, ends);
+          // Where a wire sits beside one of its own net, its place is read good all the same.
+          shifted(ref, doubtfulAt.getOrDefault(ref, List.of()));
+        });
+    plugsCrossed(brokenAt.keySet());
+  }
+
+  private Map<String, List<WireEnd>> endsByItem(Set<Integer> wires) {
+    Map<String, List<WireEnd>> byItem = new TreeMap<>();
+    for (int wire : wires) {
       for (Wire.End end : Wire.End.values()) {
-        brokenAt
+        byItem
             .computeIfAbsent(neighbours.refOf(circuit.at(wire, end)), key -> new ArrayList<>())
             .add(new WireEnd(wire, end));
       }
     }
-    brokenAt.values().removeIf(ends -> ends.size() < LEAST_ENDS);
-    brokenAt.forEach(this::suppose);
-    plugsCrossed(brokenAt.keySet());
+    return byItem;
   }
 
-  /** Nets at items where so many ends may be in each other's places that not all was tried. */
-  Set<Integer> notAllTried() {
-    return notAllTried;
+  /** The least that an arrangement costs that some readings allow and that was not tried. */
+  double leastUntried(List<Judged> readings) {
+    return readings.stream()
+        .flatMapToInt(judged -> judged.probing().points())
+        .mapToDouble(
+            point -> untriedAt.getOrDefault(circuit.normal().of(point), Double.POSITIVE_INFINITY))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   List<Supposed> supposed() {
     return List.copyOf(supposed.values());
   }
 
-  /**
-   * The wires on the ways that were read open, save those that a good reading goes through and
-   * nothing goes around.
-   */
-  private Set<Integer> brokenWires(List<Judged> inForce) {
+  private Set<Integer> doubtfulWires() {
     Set<Integer> suspects = new TreeSet<>();
-    Set<Integer> nets = new HashSet<>();
     for (Judged judged : failing) {
       Nets listed = circuit.in(judged.reading().state());
-      evidence.netsOf(judged).forEach(net -> nets.add(net));
       if (judged.expected() instanceof Joined && judged.probing().isPair()) {
         listed.eachOnWay(judged.probing().from()[0], judged.probing().to()[0], suspects::add);
       } else if (judged.outcome() == Outcome.PART_VALUE) {
@@ -108,21 +126,25 @@ final class Arrangements {
       }
     }
     suspects.removeIf(one -> !(circuit.conductors().get(one) instanceof Conductor.OfWire));
+    return suspects;
+  }
+
+  /** The doubtful wires, save those that a good reading goes through and nothing goes around. */
+  private Set<Integer> brokenWires() {
+    Set<Integer> suspects = new TreeSet<>(doubtful);
     for (Judged judged : inForce) {
       if (judged.expected() instanceof Joined
           && judged.outcome() == Outcome.CONFORMS
           && judged.probing().isPair()) {
         Nets listed = circuit.in(judged.reading().state());
-        if (nets.contains(listed.of(judged.probing().from()[0]))) {
-          listed.eachOnWay(
-              judged.probing().from()[0],
-              judged.probing().to()[0],
-              one -> {
-                if (listed.isBridge(one)) {
-                  suspects.remove(one);
-                }
-              });
-        }
+        listed.eachOnWay(
+            judged.probing().from()[0],
+            judged.probing().to()[0],
+            one -> {
+              if (listed.isBridge(one)) {
+                suspects.remove(one);
+              }
+            });
       }
     }
     return suspects;
@@ -132,7 +154,7 @@ final class Arrangements {
     List<Integer> pins = neighbours.pinsOf(ref);
     Map<Integer, Integer> rank = new HashMap<>();
     pins.forEach(pin -> rank.put(pin, rank.size()));
-    shifted(pins, rank, brokenEnds);
+    shifted(ref, brokenEnds);
     List<WireEnd> ends =
         neighbours.endsAt(ref).stream().filter(end -> rank.containsKey(at(end))).toList();
     int size = pins.size();
@@ -143,12 +165,11 @@ final class Arrangements {
       whole(Arrangement.ROTATED, ends, pin -> pins.get((rankOf(pin, rank) + steps) % size));
     }
     faces(ref, ends);
-    int answered = ringsAsRead(ref, brokenEnds);
-    if (brokenEnds.size() <= MOST_ENDS_IN_ANY_ORDER) {
-      ringsInAnyOrder(brokenEnds, new ArrayList<>(), 0);
-    } else if (brokenEnds.size() - answered > LONGEST_RING_IN_ANY_ORDER) {
-      brokenEnds.forEach(end -> notAllTried.add(circuit.normal().of(at(end))));
-    }
+    Rings rings = new Rings(circuit, evidence, pins, brokenEnds, inForce);
+    rings.all().forEach(ring -> suppose(Arrangement.RING, ring));
+    double leastUntried = rings.leastUntried(costs);
+    brokenEnds.forEach(
+        end -> untriedAt.merge(circuit.normal().of(at(end)), leastUntried, Math::min));
   }
 
   private static int rankOf(int pin, Map<Integer, Integer> rank) {
@@ -159,11 +180,12 @@ final class Arrangements {
     return circuit.at(end.wire(), end.end());
   }
 
-  private void shifted(List<Integer> pins, Map<Integer, Integer> rank, List<WireEnd> brokenEnds) {
+  private void shifted(String ref, List<WireEnd> ends) {
+    List<Integer> pins = neighbours.pinsOf(ref);
     TreeMap<Integer, List<WireEnd>> byRank = new TreeMap<>();
-    for (WireEnd end : brokenEnds) {
-      Integer place = rank.get(at(end));
-      if (place != null) {
+    for (WireEnd end : ends) {
+      int place = pins.indexOf(at(end));
+      if (place >= 0) {
         byRank.computeIfAbsent(place, key -> new ArrayList<>()).add(end);
       }
     }
@@ -178,15 +200,14 @@ final class Arrangements {
     shiftedRun(run, pins, byRank);
   }
 
-  /** A run of neighbouring pins, whole or without its first or last. */
+  /** A run of neighbouring pins, whole or without some of its first or last. */
   private void shiftedRun(
       List<Integer> run, List<Integer> pins, Map<Integer, List<WireEnd>> byRank) {
-    for (int skip = 0; skip <= 1; skip++) {
-      for (int drop = 0; drop <= 1; drop++) {
+    for (int skip = 0; skip <= MOST_TRIMMED; skip++) {
+      for (int drop = 0; drop <= MOST_TRIMMED && skip + drop < run.size(); drop++) {
         for (int step : new int[] {1, -1}) {
           List<Put> puts = new ArrayList<>();
-          for (int place :
-              run.subList(Math.min(skip, run.size()), Math.max(skip, run.size() - drop))) {
+          for (int place : run.subList(skip, run.size() - drop)) {
             int goal = place + step;
             if (goal < 0 || goal >= pins.size()) {
               puts.clear();
@@ -260,89 +281,6 @@ final class Arrangements {
   private static void reversed(List<Integer> row, Map<Integer, Integer> goals) {
     for (int i = 0; i < row.size(); i++) {
       goals.put(row.get(i), row.get(row.size() - 1 - i));
-    }
-  }
-
-  /**
-   * Where the far ends of the broken wires were read to answer, followed round.
-   *
-   * @return how many were read to answer at one pin
-   */
-  private int ringsAsRead(String ref, List<WireEnd> brokenEnds) {
-    List<Slip> off = new ArrayList<>();
-    brokenEnds.forEach(end -> off.add(new Slip.Missing(end.wire())));
-    SlippedNets nets = evidence.nets(off, SwitchState.normal());
-    Map<Integer, Integer> pinOf = new HashMap<>();
-    for (int pin : neighbours.pinsOf(ref)) {
-      pinOf.put(nets.groupOf(pin), pin);
-    }
-    Map<Integer, Set<Integer>> answersAt = new HashMap<>();
-    for (Judged judged : failing) {
-      if (judged.observed() == Observed.JOINED && judged.probing().isPair()) {
-        int one = nets.groupOf(judged.probing().from()[0]);
-        int other = nets.groupOf(judged.probing().to()[0]);
-        answersAt.computeIfAbsent(one, key -> new TreeSet<>()).add(other);
-        answersAt.computeIfAbsent(other, key -> new TreeSet<>()).add(one);
-      }
-    }
-    Map<Integer, WireEnd> endAt = new HashMap<>();
-    Map<WireEnd, Integer> goalOf = new LinkedHashMap<>();
-    for (WireEnd end : brokenEnds) {
-      endAt.put(at(end), end);
-      int far = nets.groupOf(circuit.at(end.wire(), end.end().opposite()));
-      List<Integer> pins =
-          answersAt.getOrDefault(far, Set.of()).stream()
-              .filter(pinOf::containsKey)
-              .map(group -> pinOf.getOrDefault(group, 0))
-              .toList();
-      if (pins.size() == 1) {
-        goalOf.put(end, pins.get(0));
-      }
-    }
-    Set<WireEnd> followed = new HashSet<>();
-    for (WireEnd start : goalOf.keySet()) {
-      List<Put> puts = new ArrayList<>();
-      WireEnd end = start;
-      while (end != null && goalOf.containsKey(end) && followed.add(end)) {
-        int goal = goalOf.getOrDefault(end, 0);
-        puts.add(new Put(end.wire(), end.end(), goal));
-        end = endAt.get(goal);
-      }
-      if (start.equals(end)) {
-        suppose(Arrangement.RING, puts);
-      }
-    }
-    return goalOf.size();
-  }
-
-  /** Every ring of three or more of the ends: their crosses may not have been read. */
-  private void ringsInAnyOrder(List<WireEnd> ends, List<WireEnd> chosen, int from) {
-    if (chosen.size() >= LEAST_ENDS) {
-      orders(chosen, new ArrayList<>(chosen.subList(0, 1)));
-    }
-    for (int i = from; i < ends.size() && chosen.size() < LONGEST_RING_IN_ANY_ORDER; i++) {
-      List<WireEnd> more = new ArrayList<>(chosen);
-      more.add(ends.get(i));
-      ringsInAnyOrder(ends, more, i + 1);
-    }
-  }
-
-  private void orders(List<WireEnd> ends, List<WireEnd> ring) {
-    if (ring.size() == ends.size()) {
-      List<Put> puts = new ArrayList<>();
-      for (int i = 0; i < ring.size(); i++) {
-        WireEnd end = ring.get(i);
-        puts.add(new Put(end.wire(), end.end(), at(ring.get((i + 1) % ring.size()))));
-      }
-      suppose(Arrangement.RING, puts);
-      return;
-    }
-    for (WireEnd end : ends) {
-      if (!ring.contains(end)) {
-        List<WireEnd> longer = new ArrayList<>(ring);
-        longer.add(end);
-        orders(ends, longer);
-      }
     }
   }
 

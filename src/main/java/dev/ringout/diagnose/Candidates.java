@@ -133,8 +133,8 @@ final class Candidates {
       return;
     }
     Part part = circuit.part(number);
-    int from = circuit.index(part.from());
-    int to = circuit.index(part.to());
+    int from = circuit.fromOfPart(number);
+    int to = circuit.toOfPart(number);
     found.add(new Slip.FaultyPart(number, PartFault.OTHER_VALUE, from, to));
     if (judged.observed() != Observed.JOINED) {
       found.add(new Slip.FaultyPart(number, PartFault.MISSING, from, to));
@@ -161,8 +161,8 @@ final class Candidates {
       if (isAltered(number, slips) || !PartValues.mayBe(part, judged, circuit)) {
         continue;
       }
-      int from = circuit.index(part.from());
-      int to = circuit.index(part.to());
+      int from = circuit.fromOfPart(number);
+      int to = circuit.toOfPart(number);
       for (int[] probes : new int[][] {{one, other}, {other, one}}) {
         if (nets.groupOf(from) == nets.groupOf(probes[0])) {
           leadAt(number, from, near(to, probes[1], nets), found);
@@ -253,9 +253,8 @@ final class Candidates {
   private void cutWaysToParts(
       Judged judged, ThroughParts parts, SlippedNets nets, Set<Slip> found) {
     for (int number : parts.parts()) {
-      Part part = circuit.part(number);
-      int from = circuit.index(part.from());
-      int to = circuit.index(part.to());
+      int from = circuit.fromOfPart(number);
+      int to = circuit.toOfPart(number);
       for (int[] side : List.of(judged.probing().from(), judged.probing().to())) {
         cut(nets.way(side, point -> point == from || point == to), nets, found);
       }

@@ -194,8 +194,8 @@ final class Evidence {
       // A part carries a change of its net on to the nets behind it.
       for (int net : List.copyOf(found)) {
         for (int part : listed.partsAt(net)) {
-          found.add(listed.of(circuit.index(circuit.part(part).from())));
-          found.add(listed.of(circuit.index(circuit.part(part).to())));
+          found.add(listed.of(circuit.fromOfPart(part)));
+          found.add(listed.of(circuit.toOfPart(part)));
         }
       }
       return found;
@@ -300,8 +300,8 @@ final class Evidence {
       Set<Integer> behind = new LinkedHashSet<>();
       for (int part : nets.partsAt(group)) {
         if (!nets.altered().containsKey(part)) {
-          behind.add(nets.groupOf(circuit.index(circuit.part(part).from())));
-          behind.add(nets.groupOf(circuit.index(circuit.part(part).to())));
+          behind.add(nets.groupOf(circuit.fromOfPart(part)));
+          behind.add(nets.groupOf(circuit.toOfPart(part)));
         }
       }
       for (AlteredPart part : nets.altered().values()) {

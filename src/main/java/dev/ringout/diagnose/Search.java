@@ -5,7 +5,6 @@ import dev.ringout.compare.Judged;
 import dev.ringout.compare.Observed;
 import dev.ringout.diagnose.Arrangements.Supposed;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -27,7 +26,7 @@ final class Search {
   static final double ANY_COST = Double.POSITIVE_INFINITY;
 
   /** Explanations e^-5 as likely as the best are left out, unless they are of the same size. */
-  private static final double MARGIN = 5;
+  static final double MARGIN = 5;
 
   /** The same for explanations of the best one's size, all of which are wanted. */
   private static final double MARGIN_OF_SIZE = 7;
@@ -57,7 +56,11 @@ final class Search {
   private final double mostCost;
   private final double leastArrangement;
   private final Set<Integer> arrangeable;
-  private final List<NearMiss> nearMisses = new ArrayList<>();
+
+  /** The nearest found so far, the farthest of them first. */
+  private final PriorityQueue<NearMiss> nearMisses =
+      new PriorityQueue<>(Comparator.comparingDouble(NearMiss::score).reversed());
+
   private int nodes;
 
   Search(
@@ -150,8 +153,14 @@ final class Search {
     }
     nearMisses.add(new NearMiss(node.slips(), node.cost(), node.contradicted()));
     if (nearMisses.size() > MOST_NEAR_MISSES) {
-      nearMisses.remove(Collections.max(nearMisses, Comparator.comparingDouble(NearMiss::score)));
+      nearMisses.remove();
     }
+  }
+
+  /** Whether some one slip explains all. */
+  boolean oneSlipExplains(List<Judged> failing) {
+    return successors(node(List.of(), failing), new HashSet<>()).stream()
+        .anyMatch(slips -> evidence.contradicted(slips, failing).isEmpty());
   }
 
   /**

@@ -4,6 +4,7 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.harness.Switch;
 import dev.ringout.standards.Tables;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -43,7 +44,31 @@ final class SlipCosts {
   }
 
   double of(Slip slip) {
+    if (slip instanceof Slip.Rearranged many && many.how() == Arrangement.RING) {
+      return ofRing(many.puts().size());
+    }
     return costOf.getOrDefault(name(slip), Double.POSITIVE_INFINITY);
+  }
+
+  /** A ring of so many ends in one order: all the orders there may be share its chance. */
+  double ofRing(int ends) {
+    double orders = 0;
+    for (int i = 2; i < ends; i++) {
+      orders += Math.log(i);
+    }
+    return ofAny(Arrangement.RING) + orders;
+  }
+
+  /** The least that any arrangement costs. */
+  double leastArrangement() {
+    return Arrays.stream(Arrangement.values())
+        .mapToDouble(this::ofAny)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private double ofAny(Arrangement how) {
+    return costOf.getOrDefault("arrangement " + how.word(), Double.POSITIVE_INFINITY);
   }
 
   /** What a poor joint of a conductor costs. */

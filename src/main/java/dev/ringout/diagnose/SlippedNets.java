@@ -226,8 +226,8 @@ final class SlippedNets implements Partition {
     Set<Integer> touched = new LinkedHashSet<>(affectedNets);
     altered.forEach(
         (part, now) -> {
-          touched.add(listed.of(circuit.index(circuit.part(part).from())));
-          touched.add(listed.of(circuit.index(circuit.part(part).to())));
+          touched.add(listed.of(circuit.fromOfPart(part)));
+          touched.add(listed.of(circuit.toOfPart(part)));
           touched.add(listed.of(now.from()));
           touched.add(listed.of(now.to()));
         });

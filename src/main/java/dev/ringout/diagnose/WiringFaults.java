@@ -28,7 +28,7 @@ final class WiringFaults {
   private final Evidence evidence;
   private final Evidence consistent;
   private final Set<Judged> contradictory = new HashSet<>();
-  private final Set<Integer> notAllTried;
+  private final Arrangements supposed;
 
   /** Readings that an earlier one of the same points bears out. */
   private final Set<Judged> readTwice;
@@ -68,10 +68,9 @@ final class WiringFaults {
     this.consistent =
         contradictory.isEmpty() ? evidence : new Evidence(circuit, predictor, consistent);
     List<Judged> failing = comparison.inForce().stream().filter(this::isOfWiring).toList();
-    Arrangements supposed =
-        new Arrangements(circuit, neighbours, evidence, comparison.inForce(), failing);
+    supposed =
+        new Arrangements(circuit, neighbours, costs, evidence, comparison.inForce(), failing);
     List<Supposed> arrangements = supposed.supposed();
-    notAllTried = supposed.notAllTried();
     for (List<Judged> region : Regions.of(circuit, failing, arrangements)) {
       add(explain(region, arrangements), arrangements);
     }
@@ -137,15 +136,13 @@ final class WiringFaults {
         arrangements.stream()
             .filter(one -> failing.stream().anyMatch(one.mended()::contains))
             .toList();
-    Search.Result result = search(evidence, here, contradictory).explain(failing);
-    if (result.explanations().isEmpty() || result.explanations().get(0).slips().size() > 1) {
+    Search search = search(evidence, here, contradictory);
+    if (!search.oneSlipExplains(failing)) {
       Set<Judged> doubtful = new HashSet<>(contradictory);
       doubtful.addAll(failing);
-      Search.Result withMisreads = search(evidence, here, doubtful).explain(failing);
-      if (!withMisreads.explanations().isEmpty()) {
-        result = withMisreads;
-      }
+      search = search(evidence, here, doubtful);
     }
+    Search.Result result = search.explain(failing);
     if (result.explanations().isEmpty() && !contradictory.isEmpty()) {
       List<Judged> without =
           failing.stream().filter(judged -> !contradictory.contains(judged)).toList();
@@ -169,9 +166,8 @@ final class WiringFaults {
 
   private Region region(List<Judged> failing, Search.Result result, Evidence held) {
     boolean allTried =
-        failing.stream()
-            .flatMapToInt(judged -> judged.probing().points())
-            .noneMatch(point -> notAllTried.contains(circuit.normal().of(point)));
+        result.explanations().isEmpty()
+            || supposed.leastUntried(failing) > result.explanations().get(0).cost() + Search.MARGIN;
     Search.Result found =
         new Search.Result(result.explanations(), result.complete() && allTried, result.runnerUp());
     boolean shownOnce = failing.size() == 1 && !readTwice.contains(failing.get(0));

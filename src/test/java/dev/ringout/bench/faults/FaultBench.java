@@ -294,7 +294,7 @@ public final class FaultBench {
                         + trial.bench().points.get(leak.to())));
     CheckResult result = trial.check();
     result.comparison().failing().stream()
-        .limit(12)
+        .limit(80)
         .forEach(
             one ->
                 System.err.println(
@@ -330,6 +330,9 @@ public final class FaultBench {
             one ->
                 System.err.println(
                     "   ? " + one.reading().subject() + " " + one.reading().measured().text()));
+    result.diagnosis().next().stream()
+        .limit(2)
+        .forEach(one -> System.err.println("   next " + one.from() + " to " + one.to()));
     if (!result.diagnosis().searchComplete()) {
       System.err.println("   search cut short");
     }
