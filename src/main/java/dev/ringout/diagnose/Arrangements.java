@@ -41,10 +41,7 @@ final class Arrangements {
   private final List<Judged> inForce;
   private final List<Judged> failing;
 
-  /** Wires on the ways that were read open. */
-  private final Set<Integer> doubtful;
-
-  /** Those of them that no good reading speaks for. */
+  /** Wires on ways that were read open, and for which no good reading speaks. */
   private final Set<Integer> broken;
 
   private final Map<Integer, Double> untriedAt = new HashMap<>();
@@ -71,17 +68,11 @@ final class Arrangements {
     this.evidence = evidence;
     this.inForce = inForce;
     this.failing = failing;
-    this.doubtful = doubtfulWires();
     this.broken = brokenWires();
     Map<String, List<WireEnd>> brokenAt = endsByItem(broken);
     brokenAt.values().removeIf(ends -> ends.size() < LEAST_ENDS);
-    Map<String, List<WireEnd>> doubtfulAt = endsByItem(doubtful);
-    brokenAt.forEach(
-        (ref, ends) -> {
-          suppose(ref, ends);
-          // Where a wire sits beside one of its own net, its place is read good all the same.
-          shifted(ref, doubtfulAt.getOrDefault(ref, List.of()));
-        });
+    Map<String, List<WireEnd>> doubtfulAt = endsByItem(doubtfulWires());
+    brokenAt.forEach((ref, ends) -> suppose(ref, ends, doubtfulAt.getOrDefault(ref, List.of())));
     plugsCrossed(brokenAt.keySet());
   }
 
@@ -111,27 +102,46 @@ final class Arrangements {
     return List.copyOf(supposed.values());
   }
 
+  /** The wires of the nets at which readings fail. */
   private Set<Integer> doubtfulWires() {
-    Set<Integer> suspects = new TreeSet<>();
+    Set<Integer> doubtful = new TreeSet<>();
     for (Judged judged : failing) {
-      Nets listed = circuit.in(judged.reading().state());
-      if (judged.expected() instanceof Joined && judged.probing().isPair()) {
-        listed.eachOnWay(judged.probing().from()[0], judged.probing().to()[0], suspects::add);
-      } else if (judged.outcome() == Outcome.PART_VALUE) {
-        for (int net : evidence.netsOf(judged)) {
-          for (int conductor : listed.conductorsOf(net)) {
-            suspects.add(conductor);
-          }
+      addWires(judged, doubtful);
+    }
+    return doubtful;
+  }
+
+  private void addWires(Judged judged, Set<Integer> wires) {
+    Nets listed = circuit.in(judged.reading().state());
+    for (int net : evidence.netsOf(judged)) {
+      for (int conductor : listed.conductorsOf(net)) {
+        if (isWire(conductor)) {
+          wires.add(conductor);
         }
       }
     }
-    suspects.removeIf(one -> !(circuit.conductors().get(one) instanceof Conductor.OfWire));
-    return suspects;
   }
 
-  /** The doubtful wires, save those that a good reading goes through and nothing goes around. */
+  private boolean isWire(int conductor) {
+    return circuit.conductors().get(conductor) instanceof Conductor.OfWire;
+  }
+
+  /**
+   * The wires on the ways that were read open, save those that a good reading goes through and
+   * nothing goes around.
+   */
   private Set<Integer> brokenWires() {
-    Set<Integer> suspects = new TreeSet<>(doubtful);
+    Set<Integer> suspects = new TreeSet<>();
+    for (Judged judged : failing) {
+      if (judged.expected() instanceof Joined && judged.probing().isPair()) {
+        circuit
+            .in(judged.reading().state())
+            .eachOnWay(judged.probing().from()[0], judged.probing().to()[0], suspects::add);
+      } else if (judged.outcome() == Outcome.PART_VALUE) {
+        addWires(judged, suspects);
+      }
+    }
+    suspects.removeIf(one -> !isWire(one));
     for (Judged judged : inForce) {
       if (judged.expected() instanceof Joined
           && judged.outcome() == Outcome.CONFORMS
@@ -150,11 +160,13 @@ final class Arrangements {
     return suspects;
   }
 
-  private void suppose(String ref, List<WireEnd> brokenEnds) {
+  private void suppose(String ref, List<WireEnd> brokenEnds, List<WireEnd> doubtfulEnds) {
     List<Integer> pins = neighbours.pinsOf(ref);
     Map<Integer, Integer> rank = new HashMap<>();
     pins.forEach(pin -> rank.put(pin, rank.size()));
     shifted(ref, brokenEnds);
+    // Where a wire sits beside one of its own net, its place is read good all the same.
+    shifted(ref, doubtfulEnds);
     List<WireEnd> ends =
         neighbours.endsAt(ref).stream().filter(end -> rank.containsKey(at(end))).toList();
     int size = pins.size();

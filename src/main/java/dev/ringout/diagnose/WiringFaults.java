@@ -128,8 +128,9 @@ final class WiringFaults {
   }
 
   /**
-   * A reading that contradicts others may have been taken at another pin; so may any, once no
-   * single slip explains them all. Where nothing does, what contradicts itself is left out.
+   * A reading that contradicts others may have been taken at another pin; so may one that alone
+   * shows what it shows, and any, once no single slip explains them all. Where nothing does, what
+   * contradicts itself is left out.
    */
   private Region explain(List<Judged> failing, List<Supposed> arrangements) {
     List<Supposed> here =
@@ -137,7 +138,7 @@ final class WiringFaults {
             .filter(one -> failing.stream().anyMatch(one.mended()::contains))
             .toList();
     Search search = search(evidence, here, contradictory);
-    if (!search.oneSlipExplains(failing)) {
+    if (isShownOnce(failing) || !search.oneSlipExplains(failing)) {
       Set<Judged> doubtful = new HashSet<>(contradictory);
       doubtful.addAll(failing);
       search = search(evidence, here, doubtful);
@@ -170,8 +171,12 @@ final class WiringFaults {
             || supposed.leastUntried(failing) > result.explanations().get(0).cost() + Search.MARGIN;
     Search.Result found =
         new Search.Result(result.explanations(), result.complete() && allTried, result.runnerUp());
-    boolean shownOnce = failing.size() == 1 && !readTwice.contains(failing.get(0));
-    return Region.of(failing, found, shownOnce, new Signatures(circuit, held), this::itemsTouched);
+    return Region.of(
+        failing, found, isShownOnce(failing), new Signatures(circuit, held), this::itemsTouched);
+  }
+
+  private boolean isShownOnce(List<Judged> failing) {
+    return failing.size() == 1 && !readTwice.contains(failing.get(0));
   }
 
   private boolean isOfWiring(Judged judged) {

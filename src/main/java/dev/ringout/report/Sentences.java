@@ -523,7 +523,7 @@ final class Sentences {
     }
     if (slip instanceof SlipFact.Misread misread) {
       return Text.of(
-          "%s was read at %s instead of %s",
+          "%s was read at a neighbouring pin, such as %s instead of %s",
           misread.judged().reading().subject(), misread.at(), misread.listed());
     }
     if (slip instanceof SlipFact.OtherLength other) {
