@@ -73,7 +73,7 @@ public final class Circuit {
       partsAtPoint.computeIfAbsent(fromOfPart[i], key -> new ArrayList<>()).add(i);
       partsAtPoint.computeIfAbsent(toOfPart[i], key -> new ArrayList<>()).add(i);
     }
-    normal = in(SwitchState.normal());
+    normal = computeNets(SwitchState.normal());
   }
 
   /** The circuit of a harness. */
@@ -185,7 +185,7 @@ public final class Circuit {
 
   /** The nets in a state. */
   public Nets in(SwitchState state) {
-    return netsOf.computeIfAbsent(state, this::computeNets);
+    return state.isNormal() ? normal : netsOf.computeIfAbsent(state, this::computeNets);
   }
 
   private Nets computeNets(SwitchState state) {

@@ -75,8 +75,13 @@ public final class Probing {
   }
 
   private static int[] indices(Circuit circuit, Side side) {
-    return side instanceof Side.Points some
-        ? some.points().stream().mapToInt(circuit::index).toArray()
-        : NO_POINTS;
+    if (!(side instanceof Side.Points some)) {
+      return NO_POINTS;
+    }
+    int[] indices = new int[some.points().size()];
+    for (int i = 0; i < indices.length; i++) {
+      indices[i] = circuit.index(some.points().get(i));
+    }
+    return indices;
   }
 }

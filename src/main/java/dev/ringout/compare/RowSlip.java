@@ -52,16 +52,21 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
     rows.sort(Comparator.comparingInt(judged -> judged.reading().place().row()));
     List<RowSlip> found = new ArrayList<>();
     for (int step : new int[] {1, -1}) {
-      List<Judged> run = new ArrayList<>();
+      int end = 0;
       for (int row = 0; row < rows.size(); row++) {
-        if (fits(rows, row, row + step, judge)) {
-          run.add(rows.get(row));
-        } else {
-          add(run, step, false, rows.size(), found);
-          run = new ArrayList<>();
+        // A run is about the failing readings in it: it is followed from them both ways.
+        if (row >= end && rows.get(row).outcome().fails() && fits(rows, row, row + step, judge)) {
+          int start = row;
+          while (start > end && fits(rows, start - 1, start - 1 + step, judge)) {
+            start--;
+          }
+          end = row + 1;
+          while (end < rows.size() && fits(rows, end, end + step, judge)) {
+            end++;
+          }
+          add(rows.subList(start, end), step, end == rows.size(), rows.size(), found);
         }
       }
-      add(run, step, true, rows.size(), found);
     }
     return found.stream().max(Comparator.comparingInt(slip -> slip.mended().size()));
   }

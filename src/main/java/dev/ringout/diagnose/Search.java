@@ -234,6 +234,9 @@ final class Search {
         if (tries > (mostCost == ANY_COST ? MOST_TRIES : MOST_TRIES_UP_TO_A_COST)) {
           return new Result(found, false);
         }
+        if (isTooDear(slips, found)) {
+          continue;
+        }
         List<Judged> contradicted = evidence.contradicted(slips, failing);
         if (!contradicted.contains(node.first())) {
           Node next = node(slips, contradicted);
@@ -245,6 +248,19 @@ final class Search {
       }
     }
     return new Result(found, complete);
+  }
+
+  private boolean isTooDear(List<Slip> slips, List<Explanation> found) {
+    double cost = cost(slips);
+    return cost > mostCost || (!found.isEmpty() && cost > found.get(0).cost() + MARGIN_OF_SIZE);
+  }
+
+  private double cost(List<Slip> slips) {
+    double cost = 0;
+    for (Slip slip : slips) {
+      cost += costs.of(slip);
+    }
+    return cost;
   }
 
   /** Too dear to matter, and not of the size at which every explanation is wanted. */
@@ -273,7 +289,7 @@ final class Search {
   }
 
   private Node node(List<Slip> slips, List<Judged> contradicted) {
-    double cost = slips.stream().mapToDouble(costs::of).sum();
+    double cost = cost(slips);
     return new Node(nodes++, slips, cost, cost + least(contradicted), contradicted);
   }
 

@@ -11,7 +11,9 @@ public sealed interface Side {
   record Points(List<Point> points) implements Side {
     @Override
     public String toString() {
-      return points.stream().map(Point::toString).collect(Collectors.joining("+"));
+      return points.size() == 1
+          ? points.get(0).toString()
+          : points.stream().map(Point::toString).collect(Collectors.joining("+"));
     }
   }
 

@@ -21,12 +21,13 @@ import java.util.Set;
 /**
  * Plants every kind of slip in random units, reads them by three habits and prints how the
  * diagnoses fare. Arguments: seed, units for each row of the table; then, for a look at single
- * units, what to plant ({@code ONE} of each kind, {@code MANY} at once, or a kind) and the habit:
- * each unit that is not exact is then told on standard error.
+ * units, what to plant ({@code ONE} of each kind, {@code MANY} at once, {@code BIG} units, or a
+ * kind) and the habit: each unit that is not exact is then told on standard error.
  */
 public final class FaultBench {
   private static final int MOST_TRIES = 1000;
   private static final int MOST_READINGS = 12;
+  private static final int BIG = 2000;
 
   private FaultBench() {}
 
@@ -47,14 +48,11 @@ public final class FaultBench {
 
   /** One unit as it was planted. */
   record Trial(Rig paper, Rig bench, List<Kind> planted, Sheet sheet) {
-    static Trial of(long seed, List<Kind> kinds, Habit habit) {
+    static Trial of(long seed, List<Kind> kinds, Habit habit, int mostWires) {
       for (int attempt = 0; attempt < MOST_TRIES; attempt++) {
         Random random = new Random(seed * 1000 + attempt);
-        int wires =
-            habit == Habit.FULL_MATRIX
-                ? 20 * Math.max(1, kinds.size()) + random.nextInt(20)
-                : 20 * Math.max(1, kinds.size()) + random.nextInt(100);
-        Rig paper = RandomRig.of(random, wires);
+        int least = mostWires >= BIG ? mostWires : 20 * Math.max(1, kinds.size());
+        Rig paper = RandomRig.of(random, least + random.nextInt(Math.max(1, mostWires - least)));
         Rig bench = paper.copy();
         Planter planter = new Planter(bench, random);
         if (kinds.stream().allMatch(planter::plant)) {
@@ -183,6 +181,9 @@ public final class FaultBench {
           row(count + " of any kind", habit, seed, units, mixed(seed, units, count), verbose);
         }
       }
+      if (habit != Habit.FULL_MATRIX && (only.isEmpty() || only.equals("BIG"))) {
+        row("4 in " + BIG + " wires", habit, seed, units, mixed(seed, units, 4), BIG, verbose);
+      }
     }
   }
 
@@ -205,6 +206,18 @@ public final class FaultBench {
 
   private static void row(
       String name, Habit habit, long seed, int units, List<List<Kind>> kinds, boolean verbose) {
+    int mostWires = habit == Habit.FULL_MATRIX ? 100 : 200;
+    row(name, habit, seed, units, kinds, mostWires, verbose);
+  }
+
+  private static void row(
+      String name,
+      Habit habit,
+      long seed,
+      int units,
+      List<List<Kind>> kinds,
+      int mostWires,
+      boolean verbose) {
     int exact = 0;
     int among = 0;
     int wrong = 0;
@@ -218,7 +231,7 @@ public final class FaultBench {
     for (int unit = 0; unit < units; unit++) {
       List<Kind> planted = kinds.get(unit % kinds.size());
       List<Kind> real = planted.equals(List.of(Kind.NONE)) ? List.of() : planted;
-      Trial trial = Trial.of(seed * 100_000 + unit, real, habit);
+      Trial trial = Trial.of(seed * 100_000 + unit, real, habit, mostWires);
       Outcome outcome = trial.judge();
       exact += outcome.exact() ? 1 : 0;
       among += outcome.among() && !outcome.exact() ? 1 : 0;
