@@ -11,6 +11,7 @@ import dev.ringout.compare.Observed;
 import dev.ringout.diagnose.Arrangements.Supposed;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Switch;
+import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -376,6 +377,19 @@ final class Candidates {
         }
       }
     }
+  }
+
+  /** The same slips with each bridge where, beside the others, its pins are nearest. */
+  List<Slip> settled(List<Slip> slips, SwitchState state) {
+    List<Slip> settled = new ArrayList<>(slips);
+    for (int i = 0; i < settled.size(); i++) {
+      if (settled.get(i) instanceof Slip.Bridged bridged) {
+        List<Slip> others = new ArrayList<>(settled);
+        others.remove(i);
+        settled.set(i, bridge(bridged.one(), bridged.other(), evidence.nets(others, state)));
+      }
+    }
+    return List.copyOf(settled);
   }
 
   /** A bridge between two groups, put where pins of theirs are next to each other if any are. */

@@ -2,9 +2,10 @@ package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.compare.Judged;
-import dev.ringout.compare.Observed;
 import dev.ringout.diagnose.Arrangements.Supposed;
+import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -124,9 +125,13 @@ final class Search {
 
     private static int rank(Judged judged) {
       if (!judged.probing().isPair()) {
-        return 2;
+        return 3;
       }
-      return judged.observed() == Observed.RESISTIVE ? 1 : 0;
+      return switch (judged.observed()) {
+        case APART -> 0;
+        case JOINED -> 1;
+        case RESISTIVE, UNKNOWN -> 2;
+      };
     }
   }
 
@@ -283,6 +288,12 @@ final class Search {
       slips.add(slip);
       if (!node.slips().contains(slip) && seen.add(new HashSet<>(slips))) {
         successors.add(List.copyOf(slips));
+        if (slips.size() > 1 && slips.stream().anyMatch(Slip.Bridged.class::isInstance)) {
+          List<Slip> settled = candidates.settled(slips, node.first().reading().state());
+          if (seen.add(new HashSet<>(settled))) {
+            successors.add(settled);
+          }
+        }
       }
     }
     return successors;
@@ -290,25 +301,29 @@ final class Search {
 
   private Node node(List<Slip> slips, List<Judged> contradicted) {
     double cost = cost(slips);
-    return new Node(nodes++, slips, cost, cost + least(contradicted), contradicted);
+    return new Node(nodes++, slips, cost, cost + least(slips, contradicted), contradicted);
   }
 
   /**
-   * The least that it must cost to mend some readings. Those that share no net with each other need
-   * a mend each; an arrangement may mend all at its item at once.
+   * The least that it must cost to mend some readings. Those that share no net of the unit as
+   * slipped so far need a mend each; an arrangement may mend all at its item at once.
    */
-  private double least(List<Judged> contradicted) {
+  private double least(List<Slip> slips, List<Judged> contradicted) {
+    SlippedNets nets = evidence.nets(slips, SwitchState.normal());
     Set<Integer> claimed = new HashSet<>();
     double one = 0;
     double beside = 0;
     for (Judged judged : contradicted) {
-      Set<Integer> nets =
-          judged.probing().points().map(circuit.normal()::of).boxed().collect(Collectors.toSet());
-      if (nets.stream().noneMatch(claimed::contains)) {
-        claimed.addAll(nets);
-        double least = costs.leastPerNet(nets);
+      int[] points = judged.probing().points().toArray();
+      if (Arrays.stream(points).map(nets::groupOf).noneMatch(claimed::contains)) {
+        Set<Integer> listed = new HashSet<>();
+        for (int point : points) {
+          claimed.add(nets.groupOf(point));
+          listed.add(circuit.normal().of(point));
+        }
+        double least = costs.leastPerNet(listed);
         one += least;
-        beside += nets.stream().anyMatch(arrangeable::contains) ? 0 : least;
+        beside += listed.stream().anyMatch(arrangeable::contains) ? 0 : least;
       }
     }
     return Math.min(one, leastArrangement + beside);
