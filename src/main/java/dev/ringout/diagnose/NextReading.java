@@ -2,18 +2,26 @@ package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Expected;
 import dev.ringout.harness.SwitchState;
+import dev.ringout.readings.Reading;
 import java.util.List;
 
 /**
  * A reading to take next.
  *
+ * @param kind with which meter
  * @param from one side as written on a test sheet
  * @param to the other side
  * @param answers what it may show and what that would mean, likeliest first; empty where it only
  *     proves something
  */
 public record NextReading(
-    String from, String to, SwitchState state, Purpose purpose, String why, List<Answer> answers) {
+    Reading.Kind kind,
+    String from,
+    String to,
+    SwitchState state,
+    Purpose purpose,
+    String why,
+    List<Answer> answers) {
 
   /** What it is for: the more urgent first. */
   public enum Purpose {

@@ -15,6 +15,7 @@ import dev.ringout.diagnose.NextReading.Answer;
 import dev.ringout.diagnose.NextReading.Purpose;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
+import dev.ringout.readings.Reading;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -86,21 +87,23 @@ final class NextReadings {
 
   private static String key(Judged judged) {
     return key(
+        judged.reading().kind(),
         judged.reading().from().toString(),
         judged.reading().to().toString(),
         judged.reading().state());
   }
 
-  private static String key(String from, String to, SwitchState state) {
-    return (from.compareTo(to) < 0 ? from + "|" + to : to + "|" + from) + "|" + state;
+  private static String key(Reading.Kind kind, String from, String to, SwitchState state) {
+    String sides = from.compareTo(to) < 0 ? from + "|" + to : to + "|" + from;
+    return kind + "|" + sides + "|" + state;
   }
 
   private void add(String from, String to, SwitchState state, Purpose purpose, String why) {
-    add(new NextReading(from, to, state, purpose, why, List.of()));
+    add(new NextReading(Reading.Kind.CONTINUITY, from, to, state, purpose, why, List.of()));
   }
 
   private void add(NextReading reading) {
-    if (named.add(key(reading.from(), reading.to(), reading.state()))) {
+    if (named.add(key(reading.kind(), reading.from(), reading.to(), reading.state()))) {
       list.add(reading);
     }
   }
@@ -117,6 +120,7 @@ final class NextReadings {
   private boolean isMade(Probing probing) {
     return named.contains(
         key(
+            Reading.Kind.CONTINUITY,
             circuit.point(probing.from()[0]).toString(),
             probing.toRest() ? REST : circuit.point(probing.to()[0]).toString(),
             probing.state()));
@@ -179,6 +183,7 @@ final class NextReadings {
 
   private NextReading reading(Halving halving, SwitchState state) {
     return new NextReading(
+        Reading.Kind.CONTINUITY,
         circuit.point(halving.probing().from()[0]).toString(),
         circuit.point(halving.probing().to()[0]).toString(),
         state,
@@ -211,11 +216,14 @@ final class NextReadings {
         && low.finding().certainty() != Certainty.CERTAIN
         && low.points().size() == 2) {
       add(
-          low.points().get(0).toString(),
-          low.points().get(1).toString(),
-          SwitchState.normal(),
-          Purpose.CONFIRM,
-          "insulation, between the two alone: low here, the leak is theirs");
+          new NextReading(
+              Reading.Kind.INSULATION,
+              low.points().get(0).toString(),
+              low.points().get(1).toString(),
+              SwitchState.normal(),
+              Purpose.CONFIRM,
+              "between the two alone: low here, the leak is theirs",
+              List.of()));
     }
   }
 
@@ -233,6 +241,7 @@ final class NextReadings {
   private void again(Judged judged, String why) {
     list.add(
         new NextReading(
+            judged.reading().kind(),
             judged.reading().from().toString(),
             judged.reading().to().toString(),
             judged.reading().state(),
@@ -256,11 +265,14 @@ final class NextReadings {
 
   private void notTested(Judged judged) {
     add(
-        judged.reading().from().toString(),
-        judged.reading().to().toString(),
-        judged.reading().state(),
-        Purpose.NOT_TESTED,
-        "on the sheet, not measured");
+        new NextReading(
+            judged.reading().kind(),
+            judged.reading().from().toString(),
+            judged.reading().to().toString(),
+            judged.reading().state(),
+            Purpose.NOT_TESTED,
+            "on the sheet, not measured",
+            List.of()));
   }
 
   private void prove(Unproven unproven) {

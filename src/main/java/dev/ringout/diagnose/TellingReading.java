@@ -11,6 +11,7 @@ import dev.ringout.diagnose.NextReading.Purpose;
 import dev.ringout.diagnose.Region.EquivalenceClass;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
+import dev.ringout.readings.Reading;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -190,6 +191,7 @@ final class TellingReading {
     }
     Probing probing = option.probing();
     return new NextReading(
+        Reading.Kind.CONTINUITY,
         circuit.point(probing.from()[0]).toString(),
         probing.toRest() ? "REST" : circuit.point(probing.to()[0]).toString(),
         probing.state(),

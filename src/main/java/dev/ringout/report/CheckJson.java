@@ -29,6 +29,7 @@ import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** The check as one JSON document, {@code ringout-check/1}; its schema is in docs/reference. */
@@ -357,6 +358,7 @@ public final class CheckJson {
 
   private static Map<String, Object> next(NextReading next) {
     Map<String, Object> json = new LinkedHashMap<>();
+    json.put("kind", next.kind().name().toLowerCase(Locale.ROOT));
     json.put("from", next.from());
     json.put("to", next.to());
     json.put("state", next.state().toString());

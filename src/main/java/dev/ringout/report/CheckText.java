@@ -420,10 +420,11 @@ public final class CheckText {
       page.paragraph(
           "  - ",
           Text.of(
-              "%s to %s%s: %s",
+              "%s to %s%s%s: %s",
               reading.from(),
               reading.to(),
               reading.state().isNormal() ? "" : " (" + reading.state() + ")",
+              reading.kind() == Reading.Kind.INSULATION ? ", insulation" : "",
               Sentences.why(reading)));
       for (Answer answer : reading.answers()) {
         page.paragraph("      ", Sentences.answer(answer));

@@ -71,7 +71,7 @@ final class Sheet {
 
   /** Makes a reading that was asked for. */
   void add(NextReading next) {
-    boolean insulation = next.why().startsWith("insulation");
+    boolean insulation = next.kind() == Reading.Kind.INSULATION;
     int to = next.to().equals("REST") ? REST : paper.point(next.to());
     Step step = new Step(insulation, paper.point(next.from()), to, next.state().positions());
     if (steps.containsKey(step)) {
