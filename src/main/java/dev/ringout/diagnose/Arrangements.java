@@ -41,6 +41,9 @@ final class Arrangements {
   private final List<Judged> inForce;
   private final List<Judged> failing;
 
+  /** Wires of nets at which readings fail. */
+  private final Set<Integer> doubtful;
+
   /** Wires on ways that were read open, and for which no good reading speaks. */
   private final Set<Integer> broken;
 
@@ -68,10 +71,11 @@ final class Arrangements {
     this.evidence = evidence;
     this.inForce = inForce;
     this.failing = failing;
+    this.doubtful = doubtfulWires();
     this.broken = brokenWires();
     Map<String, List<WireEnd>> brokenAt = endsByItem(broken);
     brokenAt.values().removeIf(ends -> ends.size() < LEAST_ENDS);
-    Map<String, List<WireEnd>> doubtfulAt = endsByItem(doubtfulWires());
+    Map<String, List<WireEnd>> doubtfulAt = endsByItem(doubtful);
     brokenAt.forEach((ref, ends) -> suppose(ref, ends, doubtfulAt.getOrDefault(ref, List.of())));
     plugsCrossed(brokenAt.keySet());
   }
@@ -104,11 +108,11 @@ final class Arrangements {
 
   /** The wires of the nets at which readings fail. */
   private Set<Integer> doubtfulWires() {
-    Set<Integer> doubtful = new TreeSet<>();
+    Set<Integer> wires = new TreeSet<>();
     for (Judged judged : failing) {
-      addWires(judged, doubtful);
+      addWires(judged, wires);
     }
-    return doubtful;
+    return wires;
   }
 
   private void addWires(Judged judged, Set<Integer> wires) {
@@ -327,8 +331,9 @@ final class Arrangements {
 
   private void suppose(Arrangement how, List<Put> puts) {
     long shown = puts.stream().filter(put -> broken.contains(put.wire())).count();
+    long touched = puts.stream().filter(put -> doubtful.contains(put.wire())).count();
     Set<Put> key = Set.copyOf(puts);
-    if (shown < LEAST_ENDS || shown * 2 < puts.size() || supposed.containsKey(key)) {
+    if (shown < LEAST_ENDS || touched * 2 < puts.size() || supposed.containsKey(key)) {
       return;
     }
     Rearranged slip = new Rearranged(how, List.copyOf(puts));

@@ -146,7 +146,12 @@ public final class FaultBench {
               });
       boolean missed = !accounted.containsAll(result.comparison().failing());
       boolean falseAlarm = planted.isEmpty() && !faults.isEmpty();
-      boolean unseen = !planted.isEmpty() && sheet.different() == 0 && !among;
+      // Another story that gives every reading made: what is not in it this sheet does not show.
+      boolean unseen =
+          !planted.isEmpty()
+              && !among
+              && faults.size() <= planted.size()
+              && sheet.joinsAsIn(referee.reported(faults));
       int more = exact && faults.stream().allMatch(Trial::isCertain) ? 0 : followNext(result);
       CheckResult last = more > 0 ? check() : result;
       boolean exactAtLast =

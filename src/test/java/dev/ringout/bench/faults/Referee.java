@@ -42,9 +42,14 @@ final class Referee {
 
   /** Whether the faults as they are reported make the broken unit. */
   boolean isExact(List<Fault> faults) {
+    return reported(faults).fingerprint().equals(truth);
+  }
+
+  /** The unit on paper with the faults as they are reported. */
+  Rig reported(List<Fault> faults) {
     Rig rig = paper.copy();
     options(faults).forEach(options -> options.get(0).forEach(effect -> effect.accept(rig)));
-    return rig.fingerprint().equals(truth);
+    return rig;
   }
 
   /** Whether some choice among the alternatives makes the broken unit. */

@@ -238,6 +238,15 @@ final class Sheet {
     return steps.keySet().stream().filter(this::differs).count();
   }
 
+  /** Whether a unit would show each two sides joined or apart as this sheet has them. */
+  boolean joinsAsIn(Rig rig) {
+    return steps.entrySet().stream()
+        .filter(step -> !step.getKey().insulation())
+        .allMatch(
+            step ->
+                Double.isFinite(step.getValue()) == Double.isFinite(measure(step.getKey(), rig)));
+  }
+
   static Point point(String name) {
     int dash = name.indexOf('-');
     return new Point(name.substring(0, dash), name.substring(dash + 1));
