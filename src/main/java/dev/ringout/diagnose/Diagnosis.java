@@ -52,10 +52,10 @@ public record Diagnosis(
             costs,
             comparison,
             (held, mostCost) ->
-                new WiringFaults(circuit, predictor, neighbours, costs, held, mostCost));
+                new WiringFaults(circuit, limits, predictor, neighbours, costs, held, mostCost));
     Comparison ofTheUnit = ofTheTest.left();
     WiringFaults wiring =
-        new WiringFaults(circuit, predictor, neighbours, costs, ofTheUnit, Search.ANY_COST);
+        new WiringFaults(circuit, limits, predictor, neighbours, costs, ofTheUnit, Search.ANY_COST);
     List<Fault> faults = new ArrayList<>(ofTheTest.faults());
     faults.addAll(wiring.faults());
     AsFound asFound = AsFound.of(circuit, wiring.slips());

@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.ToIntFunction;
 
 /**
  * Failing readings that hang together, with the explanations that fit them, sorted into classes:
@@ -33,7 +32,7 @@ record Region(
   /**
    * Explanations that are one and the same to every meter.
    *
-   * @param explanations cheapest first, of those the ones at the fewest items
+   * @param explanations likeliest first
    * @param odds the class's share of all, from 0 to 1
    */
   record EquivalenceClass(List<Explanation> explanations, double odds) {
@@ -51,7 +50,7 @@ record Region(
       Search.Result result,
       boolean shownOnce,
       Signatures signatures,
-      ToIntFunction<Explanation> itemsTouched) {
+      Comparator<Explanation> likelierFirst) {
     Map<Object, List<Explanation>> bySignature = new LinkedHashMap<>();
     for (Explanation explanation : result.explanations()) {
       if (isSaidBetter(explanation, result.explanations())) {
@@ -68,7 +67,7 @@ record Region(
     double total = bySignature.values().stream().mapToDouble(Region::weight).sum();
     List<EquivalenceClass> classes = new ArrayList<>();
     for (List<Explanation> same : bySignature.values()) {
-      same.sort(Comparator.comparingDouble(Explanation::cost).thenComparingInt(itemsTouched));
+      same.sort(likelierFirst);
       classes.add(new EquivalenceClass(List.copyOf(same), weight(same) / total));
     }
     classes.sort((left, right) -> Double.compare(right.odds(), left.odds()));

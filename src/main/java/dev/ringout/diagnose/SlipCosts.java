@@ -76,6 +76,11 @@ final class SlipCosts {
     return costOf.getOrDefault("poor " + kind(conductor), Double.POSITIVE_INFINITY);
   }
 
+  /** What a poor joint costs at the least. */
+  double leastPoor() {
+    return cheapest("poor");
+  }
+
   /** What it costs that a line was skipped on the sheet. */
   double ofSlippedRows() {
     return costOf.getOrDefault("test slipped-rows", Double.POSITIVE_INFINITY);

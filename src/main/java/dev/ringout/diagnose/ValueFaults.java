@@ -5,6 +5,7 @@ import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
+import dev.ringout.compare.Outcome;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -47,6 +48,18 @@ final class ValueFaults {
       add(new UnequalWires(circuit, limitsFound, held).faults(claimed), faults, claimed);
     }
     return faults.stream().map(fault -> onPaper(fault, asFound)).toList();
+  }
+
+  /** Whether joins are too high on a unit with slips for the ways that are there then. */
+  static boolean leaveJoinsHigh(
+      List<Slip> slips, Circuit listed, JoinLimits limits, Comparison comparison) {
+    Circuit found = AsFound.of(listed, slips).circuit();
+    Predicate<Judged> changed = changed(listed, slips);
+    return comparison
+        .heldAgainst(found, new JoinLimits(found, limits.wires()), changed)
+        .with(Outcome.RESISTIVE)
+        .stream()
+        .anyMatch(changed);
   }
 
   private static void add(List<? extends Fault> more, List<Fault> faults, Set<Judged> claimed) {

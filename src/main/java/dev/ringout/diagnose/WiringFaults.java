@@ -1,6 +1,7 @@
 package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.Predictor;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Contradiction;
@@ -13,17 +14,23 @@ import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Faults of what is joined to what: opens, shorts, miswires and wrong parts. */
 final class WiringFaults {
   private final Circuit circuit;
+  private final JoinLimits limits;
   private final Neighbours neighbours;
   private final SlipCosts costs;
+  private final Comparison comparison;
+  private final boolean anyResistive;
   private final double mostCost;
   private final Evidence evidence;
   private final Evidence consistent;
@@ -44,12 +51,16 @@ final class WiringFaults {
 
   WiringFaults(
       Circuit circuit,
+      JoinLimits limits,
       Predictor predictor,
       Neighbours neighbours,
       SlipCosts costs,
       Comparison comparison,
       double mostCost) {
     this.circuit = circuit;
+    this.limits = limits;
+    this.comparison = comparison;
+    this.anyResistive = !comparison.with(Outcome.RESISTIVE).isEmpty();
     this.neighbours = neighbours;
     this.costs = costs;
     this.mostCost = mostCost;
@@ -172,7 +183,25 @@ final class WiringFaults {
     Search.Result found =
         new Search.Result(result.explanations(), result.complete() && allTried, result.runnerUp());
     return Region.of(
-        failing, found, isShownOnce(failing), new Signatures(circuit, held), this::itemsTouched);
+        failing, found, isShownOnce(failing), new Signatures(circuit, held), likelierFirst());
+  }
+
+  /**
+   * Of explanations that join the same points the cheaper, or that which leaves no join too high;
+   * of those the one at the fewest items.
+   */
+  private Comparator<Explanation> likelierFirst() {
+    Map<Explanation, Double> known = new HashMap<>();
+    return Comparator.comparingDouble(
+            (Explanation one) -> known.computeIfAbsent(one, this::costWithJoints))
+        .thenComparingInt(this::itemsTouched);
+  }
+
+  private double costWithJoints(Explanation explanation) {
+    boolean another =
+        anyResistive
+            && ValueFaults.leaveJoinsHigh(explanation.slips(), circuit, limits, comparison);
+    return explanation.cost() + (another ? costs.leastPoor() : 0);
   }
 
   private boolean isShownOnce(List<Judged> failing) {

@@ -85,6 +85,7 @@ class BruteForceReferenceTest {
     WiringFaults found =
         new WiringFaults(
             circuit,
+            limits,
             new Predictor(circuit, limits.resistances()),
             neighbours,
             costs,

@@ -166,7 +166,7 @@ public final class FaultBench {
     long seed = args.length > 0 ? Long.parseLong(args[0]) : 1;
     int units = args.length > 1 ? Integer.parseInt(args[1]) : 20;
     boolean verbose = args.length > 2;
-    String only = verbose ? args[2] : "";
+    String only = verbose && !args[2].equals("ALL") ? args[2] : "";
     System.out.println(
         "| planted | habit | units | exact | among alternatives | wrong | not shown | missed |"
             + " false alarms | median s | 99th s | readings to certainty | not reached | exact then |");
@@ -183,11 +183,13 @@ public final class FaultBench {
       }
       for (int count = 2; count <= 4; count++) {
         if (only.isEmpty() || only.equals("MANY")) {
-          row(count + " of any kind", habit, seed, units, mixed(seed, units, count), verbose);
+          List<List<Kind>> mixed = mixed(seed, 2 * units, count);
+          row(count + " of any kind", habit, seed, 2 * units, mixed, verbose);
         }
       }
       if (habit != Habit.FULL_MATRIX && (only.isEmpty() || only.equals("BIG"))) {
-        row("4 in " + BIG + " wires", habit, seed, units, mixed(seed, units, 4), BIG, verbose);
+        int few = Math.max(2, units / 5);
+        row("4 in " + BIG + " wires", habit, seed, few, mixed(seed, few, 4), BIG, verbose);
       }
     }
   }
