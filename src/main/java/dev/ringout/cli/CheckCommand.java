@@ -18,6 +18,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -83,6 +84,12 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    for (Path file : otherUnits) {
+      if (readingsFiles.contains(file)) {
+        throw new ParameterException(
+            spec.commandLine(), "--also " + file + " is among this unit's own readings");
+      }
+    }
     List<Path> files = new ArrayList<>(readingsFiles);
     files.add(harnessFile);
     files.addAll(otherUnits);
@@ -90,6 +97,7 @@ final class CheckCommand implements Callable<Integer> {
     Optional<Harness> harness = inputs.harness(harnessFile);
     if (harness.isEmpty() || inputs.problems().hasErrors()) {
       inputs.findProblems(readingsFiles);
+      otherUnits.forEach(file -> inputs.findProblems(List.of(file)));
       return refuse(inputs);
     }
     ReadingSet readings = inputs.readings(readingsFiles, harness.get());

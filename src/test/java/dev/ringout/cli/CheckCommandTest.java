@@ -43,6 +43,41 @@ class CheckCommandTest {
   }
 
   @Test
+  void a_fault_that_a_second_unit_has_too_is_one_of_the_paper() throws IOException {
+    Path second = write("second.csv", "From,To,Reading\nJ1-A,P2-1,OL\nJ1-B,P2-2,0.2\n");
+    Run run =
+        Run.of(
+            "check",
+            harness(),
+            readings("J1-A,P2-1,OL", "J1-B,P2-2,0.2", "J1-A,REST,OL"),
+            "--also",
+            second);
+    assertEquals(1, run.code(), run.out());
+    assertTrue(run.out().contains("PAPER"), run.out());
+    assertTrue(run.out().contains("second.csv too has this"), run.out());
+  }
+
+  @Test
+  void a_unit_is_not_held_against_itself() throws IOException {
+    Path readings = readings("J1-A,P2-1,OL");
+    Run run = Run.of("check", harness(), readings, "--also", readings);
+    assertEquals(64, run.code());
+    assertTrue(run.err().contains("is among this unit's own readings"), run.err());
+  }
+
+  @Test
+  void problems_of_every_file_are_named_at_once() throws IOException {
+    Path list = write("list.csv", "Wire,From,To,Gauge\nW1,J1-A,P2-1,2O\n");
+    Path readings = readings("J1-A,P2-1,zero");
+    Path second = write("second.csv", "From,To,Reading\nJ1-A,P2-1,nil\n");
+    Run run = Run.of("check", list, readings, "--also", second);
+    assertEquals(65, run.code(), run.err());
+    assertTrue(run.err().contains("list.csv"), run.err());
+    assertTrue(run.err().contains("readings.csv"), run.err());
+    assertTrue(run.err().contains("second.csv"), run.err());
+  }
+
+  @Test
   void an_unproven_unit_exits_2() throws IOException {
     Run run = Run.of("check", harness(), readings("J1-A,P2-1,0.2", "J1-B,P2-2,", "J1-A,REST,OL"));
     assertEquals(2, run.code(), run.out());
