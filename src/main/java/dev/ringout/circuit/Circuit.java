@@ -175,7 +175,8 @@ public final class Circuit {
     if (conductors.get(conductor) instanceof Conductor.OfContact contact) {
       return state.positionOf(switchOf(contact.contact())).equals(contact.contact().state());
     }
-    return true;
+    return !(conductors.get(conductor) instanceof Conductor.OfWire wire)
+        || !state.isLifted(wire.wire());
   }
 
   /** The nets with every switch in its normal position. */

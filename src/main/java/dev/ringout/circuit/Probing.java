@@ -44,6 +44,16 @@ public final class Probing {
     return new Probing(new int[] {from}, NO_POINTS, true, state);
   }
 
+  /** Points tied together against the rest. */
+  public static Probing groupToRest(int[] from, SwitchState state) {
+    return new Probing(from.clone(), NO_POINTS, true, state);
+  }
+
+  /** Points tied together against other points tied together. */
+  public static Probing groups(int[] from, int[] to, SwitchState state) {
+    return new Probing(from.clone(), to.clone(), false, state);
+  }
+
   /** The points of the first side, tied together. */
   public int[] from() {
     return from;

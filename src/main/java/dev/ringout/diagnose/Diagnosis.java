@@ -7,6 +7,7 @@ import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Coverage;
 import dev.ringout.compare.Judged;
 import dev.ringout.harness.SwitchState;
+import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

@@ -16,6 +16,7 @@ import dev.ringout.diagnose.NextReading.Purpose;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Reading;
+import dev.ringout.standards.HandMovements;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.Collections;

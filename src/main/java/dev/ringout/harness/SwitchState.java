@@ -6,11 +6,15 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
- * The positions of the switches while a reading was taken.
+ * How the unit stood while a reading was taken: the positions of its switches, and the wires of
+ * which one end was lifted.
  *
- * @param positions switch to position, only of switches that are not in their normal position
+ * @param positions switch to position, only of switches that are not in their normal position; and
+ *     wire to {@link #LIFTED}
  */
 public record SwitchState(SortedMap<String, String> positions) {
+  /** What stands for a position where an end of a wire is off. */
+  public static final String LIFTED = "LIFTED";
 
   /** Every switch in its normal position. */
   public static SwitchState normal() {
@@ -36,6 +40,18 @@ public record SwitchState(SortedMap<String, String> positions) {
       moved.put(one.ref(), position);
     }
     return new SwitchState(moved);
+  }
+
+  /** This state with one end of a wire off its point. */
+  public SwitchState withLifted(Wire wire) {
+    SortedMap<String, String> lifted = new TreeMap<>(positions);
+    lifted.put(wire.name(), LIFTED);
+    return new SwitchState(lifted);
+  }
+
+  /** Whether one end of a wire is off its point. */
+  public boolean isLifted(Wire wire) {
+    return LIFTED.equals(positions.get(wire.name()));
   }
 
   /** As written on a test sheet: {@code S1=AHEAD; S2=OPEN}; empty in the normal state. */

@@ -4,6 +4,7 @@ import dev.ringout.harness.Harness;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
+import dev.ringout.harness.Wire;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -19,6 +20,7 @@ final class HarnessPoints {
 
   private final Map<String, Map<String, Point>> byRef = new HashMap<>();
   private final Map<String, Switch> switches = new HashMap<>();
+  private final Map<String, Wire> wires = new HashMap<>();
 
   private final boolean anyPoint;
 
@@ -28,6 +30,7 @@ final class HarnessPoints {
       byRef.computeIfAbsent(upper(point.ref()), ref -> new HashMap<>()).put(point.pin(), point);
     }
     harness.switches().forEach(one -> switches.put(upper(one.ref()), one));
+    harness.wires().forEach(wire -> wires.put(upper(wire.name()), wire));
   }
 
   /** Takes any point and state: for looking through a test sheet whose harness can't be used. */
@@ -120,7 +123,10 @@ final class HarnessPoints {
         near.isEmpty() ? "" : String.valueOf(pins.get(near)));
   }
 
-  /** The state of the switches: {@code S1=AHEAD; S2=OPEN}; blank is the normal one. */
+  /**
+   * The state of the switches: {@code S1=AHEAD; S2=OPEN}, and of wires with one end off: {@code
+   * W12=LIFTED}; blank is the normal one.
+   */
   Understood<SwitchState> state(String text) {
     SwitchState state = SwitchState.normal();
     if (anyPoint) {
@@ -140,6 +146,11 @@ final class HarnessPoints {
       String ref = Blanks.strip(assignment.substring(0, equals));
       String position = Blanks.strip(assignment.substring(equals + 1));
       Switch one = switches.get(upper(ref));
+      Wire wire = wires.get(upper(ref));
+      if (one == null && wire != null && position.equalsIgnoreCase(SwitchState.LIFTED)) {
+        state = state.withLifted(wire);
+        continue;
+      }
       if (one == null) {
         return Understood.not(
             "the harness has no switch " + ref, LookAlikes.nearest(upper(ref), switches.keySet()));

@@ -1,31 +1,31 @@
-package dev.ringout.diagnose;
+package dev.ringout.standards;
 
-import dev.ringout.standards.Tables;
 import java.util.HashMap;
 import java.util.Map;
 
 /** What a reading takes of the hand that makes it, in movements of one probe at an open item. */
-final class HandMovements {
+public final class HandMovements {
   private final Map<String, Double> costOf = new HashMap<>();
 
-  HandMovements(Tables tables) {
+  /** The movements of a table. */
+  public HandMovements(Tables tables) {
     tables
         .rows("hand-movements")
         .forEach(row -> costOf.put(row.get("movement"), row.number("cost")));
   }
 
   /** A probe put at an item, open already or not. */
-  double probe(boolean isOpen) {
+  public double probe(boolean isOpen) {
     return cost(isOpen ? "probe-near" : "probe-far");
   }
 
   /** All other nets tied together. */
-  double allOthers() {
+  public double allOthers() {
     return cost("all-others");
   }
 
   /** Switches put to other positions. */
-  double switches(int moved) {
+  public double switches(int moved) {
     return moved * cost("switch-moved");
   }
 

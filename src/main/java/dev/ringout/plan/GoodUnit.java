@@ -1,0 +1,79 @@
+package dev.ringout.plan;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Expected.Apart;
+import dev.ringout.circuit.Expected.ThroughParts;
+import dev.ringout.circuit.Probing;
+import dev.ringout.harness.Limits;
+import dev.ringout.harness.Point;
+import dev.ringout.readings.Measured;
+import dev.ringout.readings.Meter;
+import dev.ringout.readings.Reading;
+import dev.ringout.readings.ReadingSet;
+import dev.ringout.readings.Side;
+import dev.ringout.source.Place;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What the steps of a plan read on a unit that is as listed. */
+public final class GoodUnit {
+  /** A good meter: a thousandth of an ohm. */
+  private static final double HALF_DIGIT_OHMS = 0.0005;
+
+  private GoodUnit() {}
+
+  /** The readings of a good unit, in the order of the steps. */
+  public static ReadingSet readings(Circuit circuit, List<Step> steps) {
+    List<Reading> readings = new ArrayList<>();
+    for (Step step : steps) {
+      readings.add(reading(circuit, step));
+    }
+    return new ReadingSet(readings, List.of());
+  }
+
+  private static Reading reading(Circuit circuit, Step step) {
+    Probing probing = step.probing();
+    String sheet = step.kind() == Reading.Kind.CONTINUITY ? "Continuity" : "Insulation";
+    return new Reading(
+        step.kind(),
+        "" + step.number(),
+        points(circuit, probing.from()),
+        probing.toRest() ? new Side.Rest() : points(circuit, probing.to()),
+        probing.state(),
+        measured(circuit.harness().limits(), step),
+        Meter.UNKNOWN,
+        step.volts(),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        "",
+        "",
+        new Place("plan", sheet, step.number() + 1, 1));
+  }
+
+  private static Side.Points points(Circuit circuit, int[] points) {
+    List<Point> named = Arrays.stream(points).mapToObj(circuit::point).toList();
+    return new Side.Points(named);
+  }
+
+  private static Measured measured(Limits limits, Step step) {
+    if (step.kind() == Reading.Kind.INSULATION) {
+      return new Measured.MoreThan(2 * step.minOhms().orElse(limits.insulationMinOhms()));
+    }
+    if (step.expected() instanceof Apart) {
+      return new Measured.MoreThan(2 * limits.openMinOhms());
+    }
+    if (step.expected() instanceof ThroughParts parts) {
+      if (Double.isInfinite(parts.lowOhms())) {
+        return new Measured.MoreThan(2 * limits.openMinOhms());
+      }
+      double high = Double.isInfinite(parts.highOhms()) ? 2 * parts.lowOhms() : parts.highOhms();
+      return new Measured.Value((parts.lowOhms() + high) / 2, HALF_DIGIT_OHMS);
+    }
+    double low = step.minOhms().orElse(0);
+    double high = step.maxOhms().orElse(limits.fixedClosedMaxOhms());
+    return new Measured.Value((low + high) / 2, HALF_DIGIT_OHMS);
+  }
+}

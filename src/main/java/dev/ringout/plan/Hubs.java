@@ -1,0 +1,102 @@
+package dev.ringout.plan;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.DisjointPoints;
+import dev.ringout.circuit.Nets;
+import dev.ringout.harness.Item;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * The point of each net at which it is held against others: at an item where many nets can be
+ * reached. Nets that parts join are one group: at the group's points nothing is across a part.
+ */
+final class Hubs {
+  private static final List<String> SCREWS = List.of("strip", "terminal", "stud", "lug", "block");
+
+  private final Circuit circuit;
+  private final Map<String, String> kindOf = new HashMap<>();
+  private final List<int[]> groups = new ArrayList<>();
+  private final int[] groupOfNet;
+  private final int largest;
+
+  Hubs(Circuit circuit) {
+    this.circuit = circuit;
+    for (Item item : circuit.harness().items()) {
+      kindOf.put(item.ref(), item.kind().toLowerCase(Locale.ROOT));
+    }
+    Nets normal = circuit.normal();
+    int[] hubOf = hubs(normal);
+    DisjointPoints behind = new DisjointPoints(normal.count());
+    for (int part = 0; part < circuit.harness().parts().size(); part++) {
+      behind.union(normal.of(circuit.fromOfPart(part)), normal.of(circuit.toOfPart(part)));
+    }
+    Map<Integer, List<Integer>> byFirst = new LinkedHashMap<>();
+    for (int net = 0; net < normal.count(); net++) {
+      byFirst.computeIfAbsent(behind.firstOf(net), key -> new ArrayList<>()).add(net);
+    }
+    groupOfNet = new int[normal.count()];
+    int most = 0;
+    int mostPoints = -1;
+    for (List<Integer> nets : byFirst.values()) {
+      int points = 0;
+      for (int net : nets) {
+        groupOfNet[net] = groups.size();
+        points += normal.pointsOf(net).length;
+      }
+      if (points > mostPoints) {
+        mostPoints = points;
+        most = groups.size();
+      }
+      groups.add(nets.stream().mapToInt(net -> hubOf[net]).toArray());
+    }
+    largest = most;
+  }
+
+  private int[] hubs(Nets normal) {
+    Map<String, Integer> netsAt = new HashMap<>();
+    for (int net = 0; net < normal.count(); net++) {
+      for (int point : normal.pointsOf(net)) {
+        netsAt.merge(circuit.point(point).ref(), 1, Integer::sum);
+      }
+    }
+    int[] hubOf = new int[normal.count()];
+    for (int net = 0; net < hubOf.length; net++) {
+      int most = -1;
+      for (int point : normal.pointsOf(net)) {
+        int nets = netsAt.getOrDefault(circuit.point(point).ref(), 0);
+        if (nets > most) {
+          most = nets;
+          hubOf[net] = point;
+        }
+      }
+    }
+    return hubOf;
+  }
+
+  /** A point of each net of each group. */
+  List<int[]> groups() {
+    return groups;
+  }
+
+  /** The group with the most points. */
+  int largest() {
+    return largest;
+  }
+
+  int[] groupOf(int point) {
+    return groups.get(groupOfNet[circuit.normal().of(point)]);
+  }
+
+  /** Whether a wire at a point is held by a screw: by the item's kind, else by its designator. */
+  boolean isScrew(int point) {
+    String ref = circuit.point(point).ref();
+    String kind = kindOf.getOrDefault(ref, "");
+    return SCREWS.stream().anyMatch(kind::contains)
+        || (kind.isEmpty() && ref.toUpperCase(Locale.ROOT).startsWith("TB"));
+  }
+}

@@ -1,0 +1,41 @@
+package dev.ringout.plan;
+
+import dev.ringout.compare.Comparison;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What a plan is to hold.
+ *
+ * @param isolation how nets are shown to be apart
+ * @param insulation whether an insulation test is planned besides
+ * @param byConnector connector after connector as listed, rather than by the least movement
+ * @param only the items to whose nets the plan is limited; empty: all
+ * @param touched the wires that were worked on: they, every wire of each connector opened for them,
+ *     and the isolation there; empty: all
+ * @param after readings that need not be taken again
+ */
+public record PlanOptions(
+    Isolation isolation,
+    boolean insulation,
+    boolean byConnector,
+    Set<String> only,
+    Set<String> touched,
+    Optional<Comparison> after) {
+
+  /** Everything, by the least movement. */
+  public static final PlanOptions ALL =
+      new PlanOptions(Isolation.REST, true, false, Set.of(), Set.of(), Optional.empty());
+
+  /** How nets are shown to be apart. */
+  public enum Isolation {
+    /** Each net against all others tied together: one step less than there are nets. */
+    REST,
+    /** Half of the nets tied together against the other half: by the bits of their numbers. */
+    FIXTURE,
+    /** Only pins next to each other, pair by pair. */
+    NEIGHBOURS,
+    /** By the insulation test alone. */
+    INSULATION
+  }
+}

@@ -1,0 +1,527 @@
+package dev.ringout.plan;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Conductor;
+import dev.ringout.circuit.DisjointPoints;
+import dev.ringout.circuit.Expected;
+import dev.ringout.circuit.Expected.Apart;
+import dev.ringout.circuit.Expected.Joined;
+import dev.ringout.circuit.Expected.ThroughParts;
+import dev.ringout.circuit.InsulationLimits;
+import dev.ringout.circuit.InsulationLimits.InsulationLimit;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.circuit.JoinLimits.JoinLimit;
+import dev.ringout.circuit.Nets;
+import dev.ringout.circuit.Predictor;
+import dev.ringout.circuit.Probing;
+import dev.ringout.circuit.Resistances;
+import dev.ringout.compare.Comparison;
+import dev.ringout.compare.Coverage;
+import dev.ringout.compare.Coverage.Unproven;
+import dev.ringout.compare.Judged;
+import dev.ringout.compare.Outcome;
+import dev.ringout.compare.Prover;
+import dev.ringout.harness.Part;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Switch;
+import dev.ringout.harness.SwitchState;
+import dev.ringout.harness.Wire;
+import dev.ringout.plan.PlanOptions.Isolation;
+import dev.ringout.plan.Step.Purpose;
+import dev.ringout.readings.Meter;
+import dev.ringout.readings.Reading;
+import dev.ringout.readings.ReadingSet;
+import dev.ringout.standards.HandMovements;
+import dev.ringout.units.Text;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * Plans the readings that prove a unit.
+ *
+ * <p>Joins take a spanning tree of each net: Σ(points of a net − 1) readings. Nets are held apart
+ * each against the rest: one reading less than there are nets, nets that parts join counting as one
+ * and told apart after. What the prover then still finds unproven on a good unit gets a step of its
+ * own: wires that others go around, switch contacts, nets behind parts.
+ */
+public final class Planner {
+  private static final int MOST_ROUNDS = 4;
+
+  private final Circuit circuit;
+  private final JoinLimits limits;
+  private final InsulationLimits insulation;
+  private final Predictor predictor;
+  private final PlanOptions options;
+  private final Nets normal;
+  private final Hubs hubs;
+  private final BitSet scope;
+  private final List<Step> steps = new ArrayList<>();
+  private final Set<String> planned = new HashSet<>();
+  private final Set<String> leftOut = new LinkedHashSet<>();
+
+  private Planner(Circuit circuit, JoinLimits limits, PlanOptions options) {
+    this.circuit = circuit;
+    this.limits = limits;
+    this.options = options;
+    this.insulation = new InsulationLimits(circuit);
+    this.predictor = new Predictor(circuit, limits.resistances());
+    this.normal = circuit.normal();
+    this.hubs = new Hubs(circuit);
+    this.scope = Scope.nets(circuit, options);
+  }
+
+  /** The plan for a circuit. */
+  public static TestPlan plan(
+      Circuit circuit, JoinLimits limits, HandMovements movements, PlanOptions options) {
+    return new Planner(circuit, limits, options).plan(movements);
+  }
+
+  private TestPlan plan(HandMovements movements) {
+    Coverage before = prove();
+    joins(before);
+    parts();
+    if (options.isolation() != Isolation.INSULATION) {
+      apart(before);
+    }
+    insulation();
+    Coverage coverage = prove();
+    for (int round = 0; round < MOST_ROUNDS && fill(coverage); round++) {
+      coverage = prove();
+    }
+    coverage.unproven().stream().filter(this::isInScope).forEach(this::leaveOut);
+    Walk walk = new Walk(circuit, movements);
+    List<Step> ordered = walk.order(steps, options.byConnector());
+    return new TestPlan(
+        circuit,
+        options,
+        ordered,
+        sensitive(),
+        List.copyOf(leftOut),
+        coverage,
+        walk.movements(ordered),
+        walk.movements(steps));
+  }
+
+  /**
+   * What a good unit would prove by the steps so far and the readings that need not be repeated.
+   */
+  private Coverage prove() {
+    List<Reading> readings = new ArrayList<>();
+    options.after().ifPresent(after -> readings.addAll(conforming(after)));
+    readings.addAll(GoodUnit.readings(circuit, steps).readings());
+    Comparison comparison =
+        Comparison.of(circuit, limits, new ReadingSet(List.copyOf(readings), List.of()));
+    return Prover.prove(circuit, limits, comparison);
+  }
+
+  private static List<Reading> conforming(Comparison after) {
+    return after.inForce().stream()
+        .filter(judged -> judged.outcome() == Outcome.CONFORMS)
+        .map(Judged::reading)
+        .toList();
+  }
+
+  private void joins(Coverage before) {
+    Set<Integer> unprovenWires = new HashSet<>();
+    DisjointPoints proven = new DisjointPoints(circuit.size());
+    if (options.after().isPresent()) {
+      for (Judged judged : options.after().get().with(Outcome.CONFORMS)) {
+        if (judged.probing().isPair()
+            && judged.reading().state().isNormal()
+            && judged.expected() instanceof Joined
+            && judged.reading().kind() == Reading.Kind.CONTINUITY) {
+          proven.union(judged.probing().from()[0], judged.probing().to()[0]);
+        }
+      }
+    }
+    for (Unproven one : before.unproven()) {
+      if (one instanceof Unproven.OfWire wire) {
+        unprovenWires.add(wire.conductor());
+      }
+    }
+    DisjointPoints tree = new DisjointPoints(circuit.size());
+    // Wires first, as they are listed: each that nothing goes around is read straight across.
+    for (int conductor = 0; conductor < circuit.conductors().size(); conductor++) {
+      int from = circuit.from(conductor);
+      int to = circuit.to(conductor);
+      if (!normal.isClosed(conductor)
+          || !scope.get(normal.of(from))
+          || tree.firstOf(from) == tree.firstOf(to)) {
+        continue;
+      }
+      tree.union(from, to);
+      boolean isProven =
+          proven.firstOf(from) == proven.firstOf(to) && !unprovenWires.contains(conductor);
+      if (!isProven) {
+        add(
+            Probing.pair(from, to, SwitchState.normal()),
+            circuit.conductors().get(conductor) instanceof Conductor.OfContact
+                ? Purpose.CONTACT
+                : Purpose.JOIN,
+            circuit.conductors().get(conductor).label());
+      }
+    }
+  }
+
+  private void parts() {
+    for (int number = 0; number < circuit.harness().parts().size(); number++) {
+      Part part = circuit.part(number);
+      int from = circuit.fromOfPart(number);
+      int to = circuit.toOfPart(number);
+      boolean wanted = scope.get(normal.of(from)) || scope.get(normal.of(to));
+      if (!wanted || normal.of(from) == normal.of(to) || isRead(from, to)) {
+        continue;
+      }
+      boolean forwards = part.anode().equals(part.from()) || part.kind().readsTheSameReversed();
+      add(pair(forwards ? from : to, forwards ? to : from), Purpose.PART, part.label());
+      if (!part.kind().readsTheSameReversed()) {
+        add(pair(forwards ? to : from, forwards ? from : to), Purpose.PART, part.label());
+      }
+    }
+  }
+
+  private boolean isRead(int from, int to) {
+    return options.after().stream()
+        .flatMap(after -> after.with(Outcome.CONFORMS).stream())
+        .filter(judged -> judged.probing().isPair() && judged.reading().state().isNormal())
+        .anyMatch(
+            judged ->
+                Set.of(judged.probing().from()[0], judged.probing().to()[0])
+                    .equals(Set.of(from, to)));
+  }
+
+  private static Probing pair(int from, int to) {
+    return Probing.pair(from, to, SwitchState.normal());
+  }
+
+  /** Nets apart, those that parts join taken together at first. */
+  private void apart(Coverage before) {
+    List<int[]> groups = wanted(before);
+    switch (options.isolation()) {
+      case REST -> {
+        for (int[] group : groups) {
+          add(Probing.groupToRest(group, SwitchState.normal()), Purpose.APART, "");
+        }
+      }
+      case FIXTURE -> byBits();
+      case NEIGHBOURS -> neighbours();
+      case INSULATION -> {}
+    }
+  }
+
+  /** The groups of nets to hold against the rest: one may be left out where all others are read. */
+  private List<int[]> wanted(Coverage before) {
+    Set<Integer> unproven = new HashSet<>();
+    for (Unproven one : before.unproven()) {
+      if (one instanceof Unproven.Isolation isolation) {
+        unproven.add(normal.of(isolation.point()));
+        unproven.add(normal.of(isolation.other()));
+      }
+    }
+    List<int[]> groups = new ArrayList<>();
+    for (int[] group : hubs.groups()) {
+      if (Arrays.stream(group).map(normal::of).anyMatch(scope::get)
+          && (options.after().isEmpty()
+              || Arrays.stream(group).map(normal::of).anyMatch(unproven::contains))) {
+        groups.add(group);
+      }
+    }
+    if (groups.size() == hubs.groups().size() && !groups.isEmpty()) {
+      groups.remove(hubs.largest());
+    }
+    return groups;
+  }
+
+  /** Half against half, by each bit of the groups' numbers: any two differ in one of them. */
+  private void byBits() {
+    List<int[]> groups = hubs.groups();
+    for (int bit = 1; bit < groups.size(); bit *= 2) {
+      List<Integer> from = new ArrayList<>();
+      List<Integer> to = new ArrayList<>();
+      for (int number = 0; number < groups.size(); number++) {
+        List<Integer> side = (number & bit) == 0 ? from : to;
+        Arrays.stream(groups.get(number)).forEach(side::add);
+      }
+      add(Probing.groups(array(from), array(to), SwitchState.normal()), Purpose.APART, "");
+    }
+  }
+
+  private static int[] array(List<Integer> numbers) {
+    return numbers.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  /** Pins next to each other, in the order of their names. */
+  private void neighbours() {
+    for (int point = 1; point < circuit.size(); point++) {
+      int one = point - 1;
+      if (circuit.point(one).ref().equals(circuit.point(point).ref())
+          && normal.of(one) != normal.of(point)
+          && (scope.get(normal.of(one)) || scope.get(normal.of(point)))) {
+        add(pair(one, point), Purpose.APART, "");
+      }
+    }
+  }
+
+  private void insulation() {
+    if (!options.insulation() && options.isolation() != Isolation.INSULATION) {
+      return;
+    }
+    boolean all = scope.cardinality() == normal.count();
+    for (int number = 0; number < hubs.groups().size(); number++) {
+      int[] group = hubs.groups().get(number);
+      boolean wanted =
+          Arrays.stream(group).map(normal::of).anyMatch(scope::get)
+              && !(all && number == hubs.largest())
+              && !isInsulationRead(group);
+      if (wanted) {
+        Probing probing = Probing.groupToRest(group, SwitchState.normal());
+        InsulationLimit limit = insulation.of(probing);
+        steps.add(
+            new Step(
+                steps.size() + 1,
+                Reading.Kind.INSULATION,
+                probing,
+                new Apart(),
+                OptionalDouble.of(limit.minOhms()),
+                OptionalDouble.empty(),
+                OptionalDouble.of(limit.volts()),
+                Purpose.APART,
+                "",
+                false));
+        if (group.length > 1) {
+          leftOut.add(
+              Text.of("insulation between %s: %s between them", names(group), partsWithin(group)));
+        }
+      }
+    }
+  }
+
+  private boolean isInsulationRead(int[] group) {
+    return options.after().stream()
+        .flatMap(after -> after.with(Outcome.CONFORMS).stream())
+        .filter(judged -> judged.reading().kind() == Reading.Kind.INSULATION)
+        .filter(judged -> judged.probing().toRest())
+        .anyMatch(
+            judged ->
+                Arrays.stream(judged.probing().from())
+                    .map(normal::of)
+                    .anyMatch(
+                        net -> Arrays.stream(group).map(normal::of).anyMatch(own -> own == net)));
+  }
+
+  private String partsWithin(int[] group) {
+    Set<String> labels = new LinkedHashSet<>();
+    for (int point : group) {
+      for (int part : normal.partsAt(normal.of(point))) {
+        labels.add(circuit.part(part).label());
+      }
+    }
+    boolean many = labels.size() > 3;
+    return (many ? labels.size() + " parts" : String.join(" and ", labels))
+        + (labels.size() == 1 ? " is" : " are");
+  }
+
+  private String names(int[] points) {
+    List<String> names =
+        Arrays.stream(points).limit(4).mapToObj(point -> circuit.point(point).toString()).toList();
+    return String.join(", ", names)
+        + (points.length > names.size()
+            ? Text.of(" and %d more", points.length - names.size())
+            : "");
+  }
+
+  private List<Part> sensitive() {
+    return circuit.harness().parts().stream()
+        .filter(
+            part ->
+                steps.stream().anyMatch(step -> step.kind() == Reading.Kind.INSULATION)
+                    && part.maxTestVolts().orElse(Double.POSITIVE_INFINITY)
+                        < circuit.harness().limits().insulationVolts())
+        .toList();
+  }
+
+  /** Adds steps for what is not proven yet; whether there were any. */
+  private boolean fill(Coverage coverage) {
+    int before = steps.size();
+    Set<Integer> told = new HashSet<>();
+    for (Unproven one : coverage.unproven()) {
+      if (!isInScope(one)) {
+        continue;
+      }
+      if (one instanceof Unproven.Contact contact) {
+        contact(contact);
+      } else if (one instanceof Unproven.OfWire wire) {
+        aroundWhichOthersGo(wire.conductor());
+      } else if (one instanceof Unproven.Join join) {
+        add(pair(join.from(), join.to()), Purpose.JOIN, "");
+      } else if (one instanceof Unproven.Isolation isolation
+          && options.isolation() != Isolation.NEIGHBOURS
+          && !isolation.waitsForJoins()
+          && told.add(normal.of(isolation.point()))) {
+        behindParts(isolation);
+      }
+    }
+    return steps.size() > before;
+  }
+
+  private boolean isInScope(Unproven one) {
+    if (one instanceof Unproven.Join join) {
+      return scope.get(normal.of(join.from()));
+    }
+    if (one instanceof Unproven.Isolation isolation) {
+      return scope.get(normal.of(isolation.point())) || scope.get(normal.of(isolation.other()));
+    }
+    int conductor =
+        one instanceof Unproven.OfWire wire
+            ? wire.conductor()
+            : ((Unproven.Contact) one).conductor();
+    return scope.get(normal.of(circuit.from(conductor)))
+        || scope.get(normal.of(circuit.to(conductor)));
+  }
+
+  private void leaveOut(Unproven one) {
+    if (!(one instanceof Unproven.Isolation) || options.isolation() != Isolation.NEIGHBOURS) {
+      leftOut.add(one.why());
+    }
+  }
+
+  /** A net against the others that parts join to it, tied together: the parts are read. */
+  private void behindParts(Unproven.Isolation isolation) {
+    int[] group = hubs.groupOf(isolation.point());
+    int net = normal.of(isolation.point());
+    int[] own = Arrays.stream(group).filter(point -> normal.of(point) == net).toArray();
+    int[] others = Arrays.stream(group).filter(point -> normal.of(point) != net).toArray();
+    if (own.length == 0 || others.length == 0) {
+      add(pair(isolation.point(), isolation.other()), Purpose.APART, "");
+    } else {
+      add(Probing.groups(own, others, SwitchState.normal()), Purpose.APART, "");
+    }
+  }
+
+  private void contact(Unproven.Contact contact) {
+    Conductor.OfContact conductor =
+        (Conductor.OfContact) circuit.conductors().get(contact.conductor());
+    Switch one = circuit.switchOf(conductor.contact());
+    SwitchState state = SwitchState.normal().with(one, contact.position());
+    add(
+        Probing.pair(circuit.from(contact.conductor()), circuit.to(contact.conductor()), state),
+        Purpose.CONTACT,
+        conductor.label());
+  }
+
+  /** By a switch position in which nothing goes around it, by ohms, or with a wire's end lifted. */
+  private void aroundWhichOthersGo(int wire) {
+    int from = circuit.from(wire);
+    int to = circuit.to(wire);
+    String label = circuit.conductors().get(wire).label();
+    for (Switch one : circuit.harness().switches()) {
+      for (String position : one.states()) {
+        SwitchState state = SwitchState.normal().with(one, position);
+        if (circuit.in(state).isBridge(wire)) {
+          add(Probing.pair(from, to, state), Purpose.LOOP, label);
+          return;
+        }
+      }
+    }
+    if (showsByOhms(wire)) {
+      add(pair(from, to), Purpose.LOOP, label);
+      return;
+    }
+    lifted(wire).ifPresent(state -> add(Probing.pair(from, to, state), Purpose.LOOP, label));
+  }
+
+  /** Whether the highest good reading across a wire is below the least one without it. */
+  private boolean showsByOhms(int wire) {
+    Resistances resistances = limits.resistances();
+    int from = circuit.from(wire);
+    int to = circuit.to(wire);
+    SwitchState state = SwitchState.normal();
+    OptionalDouble without = resistances.leastWithout(wire, from, to, state);
+    JoinLimit limit = limits.of(Probing.pair(from, to, state), Meter.UNKNOWN);
+    return limit.expected().isKnown()
+        && without.isPresent()
+        && without.getAsDouble() > limit.ohms();
+  }
+
+  /** The state in which enough other wires are lifted that nothing goes around one. */
+  private Optional<SwitchState> lifted(int wire) {
+    SwitchState state = SwitchState.normal();
+    Set<Integer> off = new HashSet<>();
+    for (int most = circuit.conductors().size(); most > 0; most--) {
+      List<Integer> around = Detour.around(circuit, wire, off);
+      if (around.isEmpty()) {
+        return Optional.of(state);
+      }
+      Optional<Integer> other =
+          around.stream()
+              .filter(one -> circuit.conductors().get(one) instanceof Conductor.OfWire)
+              .min((left, right) -> Integer.compare(effort(left), effort(right)));
+      if (other.isEmpty()) {
+        return Optional.empty();
+      }
+      Wire lifted = ((Conductor.OfWire) circuit.conductors().get(other.get())).wire();
+      off.add(other.get());
+      state = state.withLifted(lifted);
+    }
+    return Optional.empty();
+  }
+
+  /** A wire is lifted at a screw sooner than a contact is taken out of a connector. */
+  private int effort(int wire) {
+    return hubs.isScrew(circuit.from(wire)) || hubs.isScrew(circuit.to(wire)) ? 0 : 1;
+  }
+
+  private void add(Probing probing, Purpose purpose, String ofWhat) {
+    String key =
+        Arrays.toString(probing.from())
+            + Arrays.toString(probing.to())
+            + probing.toRest()
+            + probing.state();
+    if (!planned.add(key)) {
+      return;
+    }
+    Expected expected = predictor.asListed(probing);
+    OptionalDouble min = OptionalDouble.empty();
+    OptionalDouble max = OptionalDouble.empty();
+    if (expected instanceof Joined) {
+      JoinLimit limit = limits.of(probing, Meter.UNKNOWN);
+      max = OptionalDouble.of(limit.ohms());
+      if (limit.expected().isKnown()) {
+        min = OptionalDouble.of(limit.expected().lowOhms());
+      }
+    } else if (expected instanceof ThroughParts parts && !Double.isInfinite(parts.lowOhms())) {
+      min = OptionalDouble.of(parts.lowOhms());
+      if (!Double.isInfinite(parts.highOhms())) {
+        max = OptionalDouble.of(parts.highOhms());
+      }
+    } else {
+      min = OptionalDouble.of(circuit.harness().limits().openMinOhms());
+    }
+    steps.add(
+        new Step(
+            steps.size() + 1,
+            Reading.Kind.CONTINUITY,
+            probing,
+            expected,
+            min,
+            max,
+            OptionalDouble.empty(),
+            purpose,
+            ofWhat,
+            false));
+  }
+
+  /** A point's side as a test sheet writes it. */
+  public static String side(Circuit circuit, int[] points) {
+    List<String> names =
+        Arrays.stream(points).mapToObj(circuit::point).map(Point::toString).toList();
+    return String.join("+", names);
+  }
+}
