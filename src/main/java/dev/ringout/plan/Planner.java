@@ -86,6 +86,7 @@ public final class Planner {
   private TestPlan plan(HandMovements movements) {
     Coverage before = prove();
     joins(before);
+    besideContacts();
     parts();
     if (options.isolation() != Isolation.INSULATION) {
       apart(before);
@@ -166,6 +167,30 @@ public final class Planner {
                 ? Purpose.CONTACT
                 : Purpose.JOIN,
             circuit.conductors().get(conductor).label());
+      }
+    }
+  }
+
+  /**
+   * A wire's end on the wrong side of a closed contact is read good: the wires there are read once
+   * more with the contacts open. Of a large piece only what has come over from it is looked for.
+   */
+  private void besideContacts() {
+    for (Pieces pieces : Pieces.of(circuit)) {
+      if (!scope.get(pieces.net())) {
+        continue;
+      }
+      for (Pieces.Piece piece : pieces.toRead()) {
+        for (int wire : piece.wires()) {
+          add(
+              Probing.pair(circuit.from(wire), circuit.to(wire), piece.apart()),
+              Purpose.CONTACT,
+              circuit.conductors().get(wire).label());
+        }
+        if (pieces.holdsMany()) {
+          int[] point = {circuit.from(piece.wires().get(0))};
+          add(Probing.groupToRest(point, piece.apart()), Purpose.CONTACT, "");
+        }
       }
     }
   }
