@@ -38,6 +38,8 @@ public final class Predictor {
 
   private static final int FROM_SIDE = 0;
   private static final int TO_SIDE = 1;
+  private static final Expected JOINED = new Joined();
+  private static final Expected APART = new Apart();
 
   private final Circuit circuit;
   private final Resistances resistances;
@@ -63,13 +65,27 @@ public final class Predictor {
    */
   public Expected expect(
       Probing probing, Nets listed, Partition actual, Map<Integer, AlteredPart> altered) {
+    if (probing.isPair() && altered.isEmpty()) {
+      // Most readings of a full matrix; sets and walks are not needed for them.
+      int one = actual.groupOf(probing.from()[0]);
+      if (one == actual.groupOf(probing.to()[0])) {
+        return JOINED;
+      }
+      if (actual.partsAt(one).length == 0) {
+        return APART;
+      }
+    }
     Set<Integer> from = groups(probing.from(), actual);
     IntPredicate isTo = toSide(probing, listed, actual);
-    if (from.stream().anyMatch(isTo::test)) {
-      return new Joined();
+    boolean hasParts = !altered.isEmpty();
+    for (int group : from) {
+      if (isTo.test(group)) {
+        return JOINED;
+      }
+      hasParts |= actual.partsAt(group).length > 0;
     }
-    if (altered.isEmpty() && from.stream().allMatch(group -> actual.partsAt(group).length == 0)) {
-      return new Apart();
+    if (!hasParts) {
+      return APART;
     }
     return new Trace(probing, from, isTo, actual, altered).expected();
   }

@@ -18,6 +18,9 @@ final class Commands implements CommandLine.IFactory {
     if (type == ImportCommand.class) {
       return type.cast(new ImportCommand(output));
     }
+    if (type == PlanCommand.class) {
+      return type.cast(new PlanCommand(output));
+    }
     if (type == ReviewCommand.class) {
       return type.cast(new ReviewCommand(output));
     }

@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       CheckCommand.class,
       ImportCommand.class,
+      PlanCommand.class,
       ReviewCommand.class,
       TraceCommand.class
     },

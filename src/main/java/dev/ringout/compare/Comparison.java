@@ -102,6 +102,9 @@ public record Comparison(
 
   /** The last one measured: by time where every one has a time, else by order. */
   private static Optional<Judged> standing(List<Judged> same) {
+    if (same.size() == 1) {
+      return same.get(0).reading().measured().made() ? Optional.of(same.get(0)) : Optional.empty();
+    }
     List<Judged> made = same.stream().filter(one -> one.reading().measured().made()).toList();
     if (made.isEmpty()) {
       return Optional.empty();

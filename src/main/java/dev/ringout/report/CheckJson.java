@@ -3,9 +3,6 @@ package dev.ringout.report;
 import dev.ringout.check.CheckResult;
 import dev.ringout.check.Values;
 import dev.ringout.circuit.Conductor;
-import dev.ringout.compare.Coverage;
-import dev.ringout.compare.Coverage.Tally;
-import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.ValueVerdict;
@@ -71,7 +68,7 @@ public final class CheckJson {
     document.put("notJudged", notJudged());
     document.put("replaced", replaced());
     document.put("blind", result.diagnosis().blind());
-    document.put("coverage", coverage());
+    document.put("coverage", CoverageJson.of(result.coverage(), result.circuit()));
     document.put("next", result.diagnosis().next().stream().map(CheckJson::next).toList());
     document.put("searchComplete", result.diagnosis().searchComplete());
     document.put("remarks", Json.remarks(result.review().remarks()));
@@ -307,53 +304,6 @@ public final class CheckJson {
               return json;
             })
         .toList();
-  }
-
-  private Map<String, Object> coverage() {
-    Coverage coverage = result.coverage();
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("joins", tally(coverage.joins()));
-    json.put("isolation", tally(coverage.isolation()));
-    json.put("wires", tally(coverage.wires()));
-    json.put("switches", tally(coverage.switches()));
-    json.put("unproven", coverage.unproven().stream().map(this::unproven).toList());
-    return json;
-  }
-
-  private static Map<String, Object> tally(Tally tally) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("needed", tally.needed());
-    json.put("proven", tally.proven());
-    return json;
-  }
-
-  private Map<String, Object> unproven(Unproven one) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    if (one instanceof Unproven.Join join) {
-      json.put("kind", "join");
-      json.put("points", List.of(point(join.from()), point(join.to())));
-    } else if (one instanceof Unproven.Isolation isolation) {
-      json.put("kind", "isolation");
-      json.put("points", List.of(point(isolation.point()), point(isolation.other())));
-      json.put("nets", isolation.others());
-    } else if (one instanceof Unproven.OfWire wire) {
-      json.put("kind", "wire");
-      json.put("wire", result.circuit().conductors().get(wire.conductor()).label());
-    } else if (one instanceof Unproven.Contact contact) {
-      json.put("kind", "switch");
-      json.put(
-          "points",
-          List.of(
-              point(result.circuit().from(contact.conductor())),
-              point(result.circuit().to(contact.conductor()))));
-      json.put("position", contact.position());
-    }
-    json.put("why", one.why());
-    return json;
-  }
-
-  private String point(int index) {
-    return result.circuit().point(index).toString();
   }
 
   private static Map<String, Object> next(NextReading next) {

@@ -5,8 +5,6 @@ import dev.ringout.check.CheckResult.Verdict;
 import dev.ringout.check.Values;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.compare.Contradiction;
-import dev.ringout.compare.Coverage;
-import dev.ringout.compare.Coverage.Tally;
 import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
@@ -119,17 +117,7 @@ public final class CheckText {
             Numbers.count(result.circuit().normal().count(), "net")));
     page.paragraph("Readings ", readings());
     values();
-    Coverage coverage = result.coverage();
-    page.paragraph(
-        "Proven   ",
-        Text.of(
-            "joins %s, pairs of nets apart %s, wires %s%s",
-            of(coverage.joins()),
-            of(coverage.isolation()),
-            of(coverage.wires()),
-            coverage.switches().needed() == 0
-                ? ""
-                : ", switch contacts " + of(coverage.switches())));
+    page.paragraph("Proven   ", Sentences.coverage(result.coverage()));
   }
 
   /** How the ohms of the joins stand to what their wires account for. */
@@ -264,10 +252,6 @@ public final class CheckText {
       words.append("; OL counts as open, since no \"continuity range\" is given");
     }
     return words.toString();
-  }
-
-  private static String of(Tally tally) {
-    return tally.proven() + " of " + tally.needed();
   }
 
   private void faults() {

@@ -3,6 +3,7 @@ package dev.ringout.report;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Expected.ThroughParts;
+import dev.ringout.compare.Coverage;
 import dev.ringout.diagnose.Arrangement;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.HighResistance;
@@ -409,6 +410,20 @@ final class Sentences {
       return "Read it again at the points that the sheet names, flexing the wire, before anything is touched.";
     }
     return "Read it by itself, with one end lifted, before replacing it.";
+  }
+
+  /** What is proven of what there is. */
+  static String coverage(Coverage coverage) {
+    return Text.of(
+        "joins %s, pairs of nets apart %s, wires %s%s",
+        tally(coverage.joins()),
+        tally(coverage.isolation()),
+        tally(coverage.wires()),
+        coverage.switches().needed() == 0 ? "" : ", switch contacts " + tally(coverage.switches()));
+  }
+
+  private static String tally(Coverage.Tally tally) {
+    return tally.proven() + " of " + tally.needed();
   }
 
   /** Why a reading is worth making. */

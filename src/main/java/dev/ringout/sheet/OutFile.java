@@ -16,8 +16,10 @@ import java.util.Locale;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
+import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Font;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.streaming.SXSSFRow;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
@@ -38,14 +40,13 @@ public final class OutFile {
     Path unfinished = Files.createTempFile(file.toAbsolutePath().getParent(), ".ringout", ".part");
     try (SXSSFWorkbook workbook = new SXSSFWorkbook(ROWS_IN_MEMORY)) {
       workbook.setCompressTempFiles(false);
-      CellStyle text = workbook.createCellStyle();
-      text.setDataFormat(workbook.createDataFormat().getFormat("@"));
-      CellStyle heading = workbook.createCellStyle();
-      Font bold = workbook.createFont();
-      bold.setBold(true);
-      heading.setFont(bold);
+      Styles styles = new Styles(workbook);
       for (OutSheet sheet : sheets) {
-        write(workbook.createSheet(sheet.name()), sheet, heading, text);
+        SXSSFSheet made = workbook.createSheet(sheet.name());
+        if (!sheet.look().title().isEmpty()) {
+          PrintedSheet.prepare(made, sheet);
+        }
+        write(made, sheet, styles);
       }
       try (OutputStream out = Files.newOutputStream(unfinished)) {
         workbook.write(out);
@@ -56,15 +57,53 @@ public final class OutFile {
     }
   }
 
-  private static void write(SXSSFSheet to, OutSheet sheet, CellStyle heading, CellStyle text) {
+  /** The looks of cells. */
+  private static final class Styles {
+    private final CellStyle heading;
+    private final CellStyle text;
+    private final CellStyle ruled;
+    private final CellStyle ruledHeading;
+
+    Styles(SXSSFWorkbook workbook) {
+      short asText = workbook.createDataFormat().getFormat("@");
+      Font bold = workbook.createFont();
+      bold.setBold(true);
+      text = workbook.createCellStyle();
+      text.setDataFormat(asText);
+      heading = workbook.createCellStyle();
+      heading.setFont(bold);
+      ruled = ruled(workbook);
+      ruledHeading = ruled(workbook);
+      ruledHeading.setFont(bold);
+    }
+
+    private static CellStyle ruled(SXSSFWorkbook workbook) {
+      CellStyle style = workbook.createCellStyle();
+      style.setBorderBottom(BorderStyle.THIN);
+      style.setBorderTop(BorderStyle.THIN);
+      style.setBorderLeft(BorderStyle.THIN);
+      style.setBorderRight(BorderStyle.THIN);
+      style.setWrapText(true);
+      style.setVerticalAlignment(VerticalAlignment.CENTER);
+      return style;
+    }
+  }
+
+  private static void write(SXSSFSheet to, OutSheet sheet, Styles styles) {
+    boolean printed = !sheet.look().title().isEmpty();
     to.createFreezePane(0, 1);
     for (int column = 0; column < sheet.headings().size(); column++) {
       to.setColumnWidth(column, 256 * width(sheet, column));
     }
-    row(to.createRow(0), sheet.headings(), heading);
+    row(to.createRow(0), sheet.headings(), printed ? styles.ruledHeading : styles.heading);
     int number = 1;
     for (List<String> cells : sheet.rows()) {
-      row(to.createRow(number++), cells, text);
+      SXSSFRow row = to.createRow(number++);
+      if (printed) {
+        printedRow(row, cells, sheet, styles);
+      } else {
+        row(row, cells, styles.text);
+      }
     }
   }
 
@@ -74,6 +113,20 @@ public final class OutFile {
         var cell = row.createCell(column);
         cell.setCellValue(cells.get(column));
         cell.setCellStyle(style);
+      }
+    }
+  }
+
+  /** Every cell is ruled, filled or not: a pen writes there too. */
+  private static void printedRow(SXSSFRow row, List<String> cells, OutSheet sheet, Styles styles) {
+    for (int column = 0; column < sheet.headings().size(); column++) {
+      String text = column < cells.size() ? cells.get(column) : "";
+      var cell = row.createCell(column);
+      cell.setCellStyle(styles.ruled);
+      if (!text.isEmpty() && sheet.look().numbers().contains(column)) {
+        cell.setCellValue(Double.parseDouble(text));
+      } else if (!text.isEmpty()) {
+        cell.setCellValue(text);
       }
     }
   }

@@ -173,7 +173,7 @@ public final class FaultBench {
     System.out.println(
         "| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
     for (Habit habit : Habit.values()) {
-      if (!only.isEmpty() && args.length > 3 && !habit.name().equals(args[3])) {
+      if (args.length > 3 && !habit.name().equals(args[3])) {
         continue;
       }
       for (Kind kind : Kind.values()) {

@@ -1,0 +1,215 @@
+package dev.ringout.cli;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.compare.Comparison;
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Wire;
+import dev.ringout.intake.LookAlikes;
+import dev.ringout.plan.PlanOptions;
+import dev.ringout.plan.PlanOptions.Isolation;
+import dev.ringout.plan.Planner;
+import dev.ringout.plan.TestPlan;
+import dev.ringout.readings.ReadingSet;
+import dev.ringout.report.PlanJson;
+import dev.ringout.report.PlanSheets;
+import dev.ringout.report.PlanText;
+import dev.ringout.report.ProblemText;
+import dev.ringout.sheet.OutFile;
+import dev.ringout.sheet.OutSheet;
+import dev.ringout.standards.CopperWire;
+import dev.ringout.standards.HandMovements;
+import dev.ringout.standards.Tables;
+import dev.ringout.standards.WireOhms;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code ringout plan}: the test sheet with the fewest steps that prove a unit. */
+@Command(
+    name = "plan",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "Writes the test sheet to fill in: the fewest steps that prove the unit, in an order that"
+            + " is quick to walk, with limits and cautions. Filled in, check reads it.")
+final class PlanCommand implements Callable<Integer> {
+  private final Output output;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(
+      index = "0",
+      paramLabel = "HARNESS",
+      description = "The harness file: .xlsx, .xls, .csv or a folder of .csv.")
+  private Path harnessFile = Path.of("");
+
+  @Option(
+      names = "--apart",
+      paramLabel = "HOW",
+      defaultValue = "REST",
+      description =
+          "How nets are held apart: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}): each against"
+              + " the rest tied together; half against half, with a shorting fixture; pins next to"
+              + " each other only; or by the insulation test alone.")
+  private Isolation isolation = Isolation.REST;
+
+  @Option(names = "--no-insulation", description = "No insulation test.")
+  private boolean noInsulation;
+
+  @Option(
+      names = "--by-connector",
+      description = "Connector after connector, rather than by the least movement.")
+  private boolean byConnector;
+
+  @Option(
+      names = "--only",
+      paramLabel = "ITEM",
+      split = ",",
+      description = "Only the nets of these items.")
+  private List<String> only = new ArrayList<>();
+
+  @Option(
+      names = "--touched",
+      paramLabel = "WIRE",
+      split = ",",
+      description =
+          "After rework: these wires, every wire of each connector opened for them, and what is"
+              + " beside them.")
+  private List<String> touched = new ArrayList<>();
+
+  @Option(
+      names = "--after",
+      paramLabel = "FILE",
+      description = "Readings already taken: only what they do not prove is planned.")
+  private List<Path> taken = new ArrayList<>();
+
+  @Mixin private OwnTables tables = new OwnTables();
+
+  @Option(names = "--json", description = "One JSON document on standard output.")
+  private boolean json;
+
+  @Option(
+      names = "-o",
+      paramLabel = "SHEET",
+      description = "Write the sheet: .xlsx, or a folder of .csv.")
+  private Optional<Path> file = Optional.empty();
+
+  @Option(names = "--force", description = "Write over an existing SHEET.")
+  private boolean force;
+
+  PlanCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public Integer call() {
+    List<Path> files = new ArrayList<>(taken);
+    files.add(harnessFile);
+    Inputs inputs = new Inputs(files);
+    Optional<Harness> harness = inputs.harness(harnessFile);
+    if (harness.isEmpty() || inputs.problems().hasErrors()) {
+      inputs.findProblems(taken);
+      return refuse(inputs);
+    }
+    ReadingSet readings = inputs.readings(taken, harness.get());
+    inputs.refuseOtherRevision(harness.get(), readings);
+    if (inputs.problems().hasErrors()) {
+      return refuse(inputs);
+    }
+    output.err().print(ProblemText.write(inputs.problems().list()));
+    Tables own = tables.read(spec);
+    Circuit circuit = Circuit.of(harness.get());
+    JoinLimits limits = new JoinLimits(circuit, WireOhms.of(CopperWire.published(), own));
+    Optional<Comparison> after =
+        taken.isEmpty() ? Optional.empty() : Optional.of(Comparison.of(circuit, limits, readings));
+    PlanOptions options =
+        new PlanOptions(
+            isolation,
+            !noInsulation,
+            byConnector,
+            items(harness.get()),
+            wires(harness.get()),
+            after);
+    TestPlan plan = Planner.plan(circuit, limits, new HandMovements(own), options);
+    int written = file.isPresent() ? write(file.get(), plan) : ExitCode.DONE;
+    if (written != ExitCode.DONE) {
+      return written;
+    }
+    output
+        .out()
+        .print(
+            json
+                ? PlanJson.write(plan, inputs.problems().list())
+                : PlanText.write(
+                    plan, file.isEmpty(), output.terminal() && System.getenv("NO_COLOR") == null));
+    return ExitCode.DONE;
+  }
+
+  private int write(Path to, TestPlan plan) {
+    String name = String.valueOf(to.getFileName()).toLowerCase(Locale.ROOT);
+    List<OutSheet> sheets = PlanSheets.of(plan);
+    if (name.endsWith(".xlsx")) {
+      return output.write(to, beside -> OutFile.workbook(beside, sheets), force);
+    }
+    if (name.matches(".*\\.[a-z]{2,4}")) {
+      throw new ParameterException(
+          spec.commandLine(), "-o " + to + ": a test sheet is written as .xlsx or a folder");
+    }
+    return output.write(to, beside -> OutFile.folder(beside, sheets), force);
+  }
+
+  private Set<String> items(Harness harness) {
+    Set<String> known = new TreeSet<>();
+    harness.points().forEach(point -> known.add(point.ref()));
+    return named("--only", only, known);
+  }
+
+  private Set<String> wires(Harness harness) {
+    Set<String> known = new TreeSet<>();
+    for (Wire wire : harness.wires()) {
+      known.add(wire.name());
+    }
+    return named("--touched", touched, known);
+  }
+
+  private Set<String> named(String option, List<String> words, Set<String> known) {
+    Set<String> found = new LinkedHashSet<>();
+    for (String word : words) {
+      Optional<String> match =
+          known.stream().filter(name -> name.equalsIgnoreCase(word.strip())).findFirst();
+      if (match.isEmpty()) {
+        String maybe = LookAlikes.nearest(word.strip(), known);
+        throw new ParameterException(
+            spec.commandLine(),
+            option
+                + ": the harness has no "
+                + word.strip()
+                + (maybe.isEmpty() ? "" : "; maybe " + maybe));
+      }
+      found.add(match.get());
+    }
+    return found;
+  }
+
+  private int refuse(Inputs inputs) {
+    if (json) {
+      output.out().print(PlanJson.write(inputs.problems().list()));
+    }
+    output.err().print(ProblemText.write(inputs.problems().list()));
+    return inputs.exitCode();
+  }
+}

@@ -1,0 +1,240 @@
+package dev.ringout.report;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Expected.Apart;
+import dev.ringout.circuit.Probing;
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Point;
+import dev.ringout.plan.Planner;
+import dev.ringout.plan.Step;
+import dev.ringout.plan.TestPlan;
+import dev.ringout.readings.Reading;
+import dev.ringout.sheet.OutSheet;
+import dev.ringout.sheet.OutSheet.Look;
+import dev.ringout.units.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/** A plan as a test sheet to fill in, which {@code ringout check} reads as it is. */
+public final class PlanSheets {
+  private static final String REST = "REST";
+  private static final List<String> CONTINUITY =
+      List.of(
+          "Step",
+          "From",
+          "From Pin",
+          "To",
+          "To Pin",
+          "State",
+          "Least (Ω)",
+          "Most (Ω)",
+          "Reading",
+          "Unit",
+          "By",
+          "Time",
+          "Note");
+  private static final List<String> INSULATION =
+      List.of(
+          "Step",
+          "From",
+          "From Pin",
+          "To",
+          "To Pin",
+          "State",
+          "Volts",
+          "Least (MΩ)",
+          "Seconds",
+          "Reading",
+          "Unit",
+          "By",
+          "Time",
+          "Note");
+  private static final double OHMS_IN_MEGOHM = 1e6;
+
+  /** The reading in ohms, by the unit chosen. */
+  private static final String OHMS =
+      "$I2*IF($J2=\"mΩ\",0.001,IF($J2=\"kΩ\",1000,IF($J2=\"MΩ\",1000000,1)))";
+
+  private static final String CONTINUITY_FAILS =
+      "OR(AND(ISNUMBER($I2),OR(AND($G2<>\"\","
+          + OHMS
+          + "<$G2*0.999),AND($H2<>\"\","
+          + OHMS
+          + ">$H2*1.001))),AND($H2<>\"\",OR($I2=\"OL\",$I2=\"OPEN\",$I2=\"FAIL\")))";
+  private static final String INSULATION_FAILS =
+      "OR(AND(ISNUMBER($J2),$J2*IF($K2=\"GΩ\",1000,IF($K2=\"kΩ\",0.001,1))<$H2),$J2=\"FAIL\")";
+
+  private PlanSheets() {}
+
+  /** The sheets, what to read first in front. */
+  public static List<OutSheet> of(TestPlan plan) {
+    String title = title(plan.circuit().harness());
+    List<OutSheet> sheets = new ArrayList<>();
+    sheets.add(first(plan, title));
+    sheets.add(job(plan));
+    sheets.add(
+        new OutSheet(
+            "Continuity",
+            CONTINUITY,
+            rows(plan, step -> step.kind() == Reading.Kind.CONTINUITY),
+            new Look(
+                title,
+                Set.of(0, 6, 7),
+                Map.of(9, List.of("mΩ", "Ω", "kΩ", "MΩ")),
+                Set.of(8, 9, 10, 11, 12),
+                CONTINUITY_FAILS)));
+    List<List<String>> insulation = rows(plan, step -> step.kind() == Reading.Kind.INSULATION);
+    if (!insulation.isEmpty()) {
+      sheets.add(
+          new OutSheet(
+              "Insulation",
+              INSULATION,
+              insulation,
+              new Look(
+                  title,
+                  Set.of(0, 6, 7),
+                  Map.of(10, List.of("kΩ", "MΩ", "GΩ")),
+                  Set.of(8, 9, 10, 11, 12, 13),
+                  INSULATION_FAILS)));
+    }
+    sheets.add(calls(plan, title));
+    return sheets;
+  }
+
+  /** What stands above each page. */
+  static String title(Harness harness) {
+    String name = harness.headerValue("title");
+    String drawing = harness.headerValue("drawing");
+    String revision = harness.headerValue("revision");
+    List<String> parts = new ArrayList<>();
+    parts.add(name.isEmpty() ? "Test sheet" : name);
+    if (!drawing.isEmpty()) {
+      parts.add(drawing);
+    }
+    parts.add(revision.isEmpty() ? "revision not stated" : "revision " + revision);
+    return String.join(", ", parts);
+  }
+
+  private static OutSheet first(TestPlan plan, String title) {
+    List<List<String>> rows = new ArrayList<>();
+    for (PlanNotes.Note note : PlanNotes.of(plan)) {
+      rows.add(List.of(note.topic(), note.text()));
+    }
+    return new OutSheet(
+        "Read first",
+        List.of("About", "What to know, and to tick"),
+        rows,
+        new Look(title, Set.of(), Map.of(), Set.of(), ""));
+  }
+
+  private static OutSheet job(TestPlan plan) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("revision", plan.circuit().harness().headerValue("revision")));
+    for (String name :
+        List.of(
+            "serial number",
+            "procedure",
+            "operator",
+            "inspector",
+            "instrument",
+            "instrument number",
+            "calibration due",
+            "temperature",
+            "continuity range",
+            "insulation range")) {
+      rows.add(List.of(name, ""));
+    }
+    return new OutSheet("Job", List.of("Name", "Value"), rows);
+  }
+
+  private static List<List<String>> rows(TestPlan plan, Predicate<Step> which) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Step step : plan.steps()) {
+      if (which.test(step)) {
+        rows.add(row(plan.circuit(), step));
+      }
+    }
+    return rows;
+  }
+
+  private static List<String> row(Circuit circuit, Step step) {
+    Probing probing = step.probing();
+    List<String> row = new ArrayList<>();
+    row.add("" + step.number());
+    side(circuit, probing.from(), row);
+    if (probing.toRest()) {
+      row.add(REST);
+      row.add("");
+    } else {
+      side(circuit, probing.to(), row);
+    }
+    row.add(probing.state().toString());
+    if (step.kind() == Reading.Kind.INSULATION) {
+      row.add(number(step.volts(), 1));
+      row.add(number(step.minOhms(), OHMS_IN_MEGOHM));
+      row.addAll(List.of("", "", "MΩ", "", "", ""));
+    } else {
+      row.add(number(step.minOhms(), 1));
+      row.add(number(step.maxOhms(), 1));
+      row.addAll(List.of("", "Ω", "", "", note(step)));
+    }
+    return row;
+  }
+
+  private static void side(Circuit circuit, int[] points, List<String> row) {
+    if (points.length == 1) {
+      row.add(circuit.point(points[0]).ref());
+      row.add(circuit.point(points[0]).pin());
+    } else {
+      row.add(Planner.side(circuit, points));
+      row.add("");
+    }
+  }
+
+  private static String number(OptionalDouble ohms, double unit) {
+    return ohms.isEmpty() ? "" : Numbers.rounded(ohms.getAsDouble() / unit, 4);
+  }
+
+  private static String note(Step step) {
+    String what = step.expected() instanceof Apart ? "open" : step.ofWhat();
+    return step.samePoint() ? "same pin" + (what.isEmpty() ? "" : "; " + what) : what;
+  }
+
+  /** What one says and the other answers, with letters that sound like what they are. */
+  private static OutSheet calls(TestPlan plan, String title) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Step step : plan.steps()) {
+      if (step.kind() == Reading.Kind.CONTINUITY && step.probing().isPair()) {
+        Point from = plan.circuit().point(step.probing().from()[0]);
+        Point to = plan.circuit().point(step.probing().to()[0]);
+        rows.add(
+            List.of(
+                "" + step.number(),
+                spoken(from) + state(step),
+                spoken(to),
+                step.expected() instanceof Apart ? "open" : "reads …",
+                ""));
+      }
+    }
+    return new OutSheet(
+        "Calls",
+        List.of("Step", "Caller", "Answerer", "Then", "Tick"),
+        rows,
+        new Look(title, Set.of(0), Map.of(), Set.of(4), ""));
+  }
+
+  private static String state(Step step) {
+    return step.probing().state().isNormal() ? "" : ", with " + step.probing().state();
+  }
+
+  /** {@code J1-a} is said "J1, little a": heard, a and A are one. */
+  static String spoken(Point point) {
+    String pin = point.pin();
+    boolean little = pin.length() == 1 && Character.isLowerCase(pin.charAt(0));
+    return point.ref() + ", " + (little ? "little " : "") + pin;
+  }
+}

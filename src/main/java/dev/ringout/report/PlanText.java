@@ -1,0 +1,109 @@
+package dev.ringout.report;
+
+import dev.ringout.circuit.Expected.Apart;
+import dev.ringout.harness.Harness;
+import dev.ringout.plan.Planner;
+import dev.ringout.plan.Step;
+import dev.ringout.plan.TestPlan;
+import dev.ringout.readings.Reading;
+import dev.ringout.report.Page.Style;
+import dev.ringout.units.Numbers;
+import dev.ringout.units.Ohms;
+import dev.ringout.units.Text;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/** A plan as a page: what it takes, what to know first, and every step. */
+public final class PlanText {
+  private PlanText() {}
+
+  /**
+   * The page.
+   *
+   * @param withSteps whether the steps are listed, or only counted
+   */
+  public static String write(TestPlan plan, boolean withSteps, boolean colour) {
+    Page page = new Page(colour);
+    Harness harness = plan.circuit().harness();
+    page.paragraph("", page.styled(Style.STRONG, PlanSheets.title(harness)));
+    page.blank();
+    counts(plan).forEach((what, steps) -> page.paragraph(what, steps));
+    page.paragraph(
+        "Walk       ",
+        Text.of(
+            "%.0f movements of the hands; %.0f in the order of the list",
+            plan.moves(), plan.movesAsListed()));
+    page.paragraph("Proves     ", Sentences.coverage(plan.coverage()));
+    String topic = "";
+    for (PlanNotes.Note note : PlanNotes.of(plan)) {
+      if (topic.isEmpty()) {
+        page.heading("Read first");
+      }
+      topic = note.topic();
+      page.paragraph("  " + topic + " ".repeat(Math.max(1, 14 - topic.length())), note.text());
+    }
+    if (withSteps) {
+      page.heading("Steps");
+      plan.steps().forEach(step -> page.line(line(plan, step)));
+    }
+    return page.toString();
+  }
+
+  private static Map<String, String> counts(TestPlan plan) {
+    Map<Step.Purpose, Integer> continuity = new EnumMap<>(Step.Purpose.class);
+    int insulation = 0;
+    for (Step step : plan.steps()) {
+      if (step.kind() == Reading.Kind.INSULATION) {
+        insulation++;
+      } else {
+        continuity.merge(step.purpose(), 1, Integer::sum);
+      }
+    }
+    List<String> words =
+        continuity.entrySet().stream()
+            .map(entry -> entry.getValue() + " " + word(entry.getKey()))
+            .toList();
+    return Map.of(
+        "Steps      ",
+        Text.of(
+            "%s: %s%s",
+            Numbers.count(plan.steps().size(), "reading"),
+            String.join(", ", words),
+            insulation == 0 ? "" : ", " + insulation + " of insulation"));
+  }
+
+  private static String word(Step.Purpose purpose) {
+    return switch (purpose) {
+      case JOIN -> "of joins";
+      case LOOP -> "of wires that others go around";
+      case CONTACT -> "at switch contacts";
+      case PART -> "of parts";
+      case APART -> "of nets apart";
+    };
+  }
+
+  private static String line(TestPlan plan, Step step) {
+    String from = Planner.side(plan.circuit(), step.probing().from());
+    String to =
+        step.probing().toRest() ? "REST" : Planner.side(plan.circuit(), step.probing().to());
+    String state = step.probing().state().isNormal() ? "" : " (" + step.probing().state() + ")";
+    return Text.of("  %4d  %-32s %s", step.number(), from + " to " + to + state, limit(step));
+  }
+
+  private static String limit(Step step) {
+    if (step.kind() == Reading.Kind.INSULATION) {
+      return Text.of(
+          "%.0f V, at least %s", step.volts().orElse(0), Ohms.text(step.minOhms().orElse(0)));
+    }
+    if (step.expected() instanceof Apart || step.maxOhms().isEmpty()) {
+      return step.expected() instanceof Apart
+          ? "open"
+          : "at least " + Ohms.text(step.minOhms().orElse(0));
+    }
+    String most = Ohms.text(step.maxOhms().getAsDouble());
+    return step.minOhms().isPresent()
+        ? Ohms.text(step.minOhms().getAsDouble()) + " to " + most
+        : "at most " + most;
+  }
+}
