@@ -146,6 +146,13 @@ final class IsolationProof {
       long count = missing.cardinality();
       boolean waitsForJoins = missing.isEmpty() || !isInOnePiece(net);
       int example = missing.isEmpty() ? -1 : islands.first(missing.nextSetBit(0));
+      if (apart.isEmpty() && nets > 1) {
+        // Nothing was read: every other net is missing, and that needs no walk over them all.
+        int other = example >= 0 ? example : normal.pointsOf(net == 0 ? 1 : 0)[0];
+        missingEnds += nets - 1;
+        report(net, other, nets - 1, waitsForJoins, unproven);
+        continue;
+      }
       for (int other : netsInPieces) {
         if (other != net && !containsAll(apart, other)) {
           count++;

@@ -84,7 +84,8 @@ public final class Planner {
   }
 
   private TestPlan plan(HandMovements movements) {
-    Coverage before = prove();
+    // Of a fresh unit everything is unproven: there is nothing to work out.
+    List<Unproven> before = options.after().isPresent() ? prove().unproven() : List.of();
     joins(before);
     besideContacts();
     parts();
@@ -129,7 +130,7 @@ public final class Planner {
         .toList();
   }
 
-  private void joins(Coverage before) {
+  private void joins(List<Unproven> before) {
     Set<Integer> unprovenWires = new HashSet<>();
     DisjointPoints proven = new DisjointPoints(circuit.size());
     if (options.after().isPresent()) {
@@ -142,7 +143,7 @@ public final class Planner {
         }
       }
     }
-    for (Unproven one : before.unproven()) {
+    for (Unproven one : before) {
       if (one instanceof Unproven.OfWire wire) {
         unprovenWires.add(wire.conductor());
       }
@@ -227,7 +228,7 @@ public final class Planner {
   }
 
   /** Nets apart, those that parts join taken together at first. */
-  private void apart(Coverage before) {
+  private void apart(List<Unproven> before) {
     List<int[]> groups = wanted(before);
     switch (options.isolation()) {
       case REST -> {
@@ -242,9 +243,9 @@ public final class Planner {
   }
 
   /** The groups of nets to hold against the rest: one may be left out where all others are read. */
-  private List<int[]> wanted(Coverage before) {
+  private List<int[]> wanted(List<Unproven> before) {
     Set<Integer> unproven = new HashSet<>();
-    for (Unproven one : before.unproven()) {
+    for (Unproven one : before) {
       if (one instanceof Unproven.Isolation isolation) {
         unproven.add(normal.of(isolation.point()));
         unproven.add(normal.of(isolation.other()));
