@@ -11,6 +11,8 @@ import dev.ringout.plan.PlanOptions.Isolation;
 import dev.ringout.plan.Planner;
 import dev.ringout.plan.TestPlan;
 import dev.ringout.readings.ReadingSet;
+import dev.ringout.report.PdfFile;
+import dev.ringout.report.PlanHtml;
 import dev.ringout.report.PlanJson;
 import dev.ringout.report.PlanSheets;
 import dev.ringout.report.PlanText;
@@ -105,7 +107,8 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "-o",
       paramLabel = "SHEET",
-      description = "Write the sheet: .xlsx, or a folder of .csv.")
+      description =
+          "Write the sheet: .xlsx or a folder of .csv to fill in; .html or .pdf for paper only.")
   private Optional<Path> file = Optional.empty();
 
   @Option(names = "--force", description = "Write over an existing SHEET.")
@@ -165,9 +168,16 @@ final class PlanCommand implements Callable<Integer> {
     if (name.endsWith(".xlsx")) {
       return output.write(to, beside -> OutFile.workbook(beside, sheets), force);
     }
+    if (name.endsWith(".html")) {
+      return output.write(to, PlanHtml.write(plan), force);
+    }
+    if (name.endsWith(".pdf")) {
+      return output.write(to, beside -> PdfFile.write(beside, PlanHtml.write(plan)), force);
+    }
     if (name.matches(".*\\.[a-z]{2,4}")) {
       throw new ParameterException(
-          spec.commandLine(), "-o " + to + ": a test sheet is written as .xlsx or a folder");
+          spec.commandLine(),
+          "-o " + to + ": a test sheet is written as .xlsx, .html, .pdf or a folder");
     }
     return output.write(to, beside -> OutFile.folder(beside, sheets), force);
   }

@@ -56,6 +56,10 @@ public final class ReadingsReader {
   private static final Pattern UNIT_AT_END =
       Pattern.compile("\\s*(V|V\\s*dc|s|sec)$", Pattern.CASE_INSENSITIVE);
 
+  /** What a planned sheet says besides is for people. */
+  private static final List<String> SHEETS =
+      List.of("Continuity", "Insulation", "Job", "Read first", "Calls");
+
   private final Problems problems;
   private final HarnessPoints points;
   private final List<Reading> readings = new ArrayList<>();
@@ -88,8 +92,7 @@ public final class ReadingsReader {
    * @throws UnusableInput where the file as a whole is missing or no table
    */
   public void read(TabularFile file, String shownName) throws UnusableInput {
-    SheetsByName sheets =
-        new SheetsByName(file, List.of("Continuity", "Insulation", "Job"), "Continuity", problems);
+    SheetsByName sheets = new SheetsByName(file, SHEETS, "Continuity", problems);
     Job job = job(Settings.read(sheets.find("Job"), problems), shownName);
     jobs.add(job);
     Optional<Sheet> continuity = sheets.find("Continuity");

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The point of each net at which it is held against others: at an item where many nets can be
@@ -24,13 +25,18 @@ final class Hubs {
   private final int[] groupOfNet;
   private final int largest;
 
-  Hubs(Circuit circuit) {
+  /**
+   * The hubs of a circuit.
+   *
+   * @param preferred items that are open anyway
+   */
+  Hubs(Circuit circuit, Set<String> preferred) {
     this.circuit = circuit;
     for (Item item : circuit.harness().items()) {
       kindOf.put(item.ref(), item.kind().toLowerCase(Locale.ROOT));
     }
     Nets normal = circuit.normal();
-    int[] hubOf = hubs(normal);
+    int[] hubOf = hubs(normal, preferred);
     DisjointPoints behind = new DisjointPoints(normal.count());
     for (int part = 0; part < circuit.harness().parts().size(); part++) {
       behind.union(normal.of(circuit.fromOfPart(part)), normal.of(circuit.toOfPart(part)));
@@ -57,7 +63,7 @@ final class Hubs {
     largest = most;
   }
 
-  private int[] hubs(Nets normal) {
+  private int[] hubs(Nets normal, Set<String> preferred) {
     Map<String, Integer> netsAt = new HashMap<>();
     for (int net = 0; net < normal.count(); net++) {
       for (int point : normal.pointsOf(net)) {
@@ -68,7 +74,8 @@ final class Hubs {
     for (int net = 0; net < hubOf.length; net++) {
       int most = -1;
       for (int point : normal.pointsOf(net)) {
-        int nets = netsAt.getOrDefault(circuit.point(point).ref(), 0);
+        String ref = circuit.point(point).ref();
+        int nets = preferred.contains(ref) ? Integer.MAX_VALUE : netsAt.getOrDefault(ref, 0);
         if (nets > most) {
           most = nets;
           hubOf[net] = point;

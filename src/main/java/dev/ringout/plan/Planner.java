@@ -73,8 +73,9 @@ public final class Planner {
     this.insulation = new InsulationLimits(circuit);
     this.predictor = new Predictor(circuit, limits.resistances());
     this.normal = circuit.normal();
-    this.hubs = new Hubs(circuit);
-    this.scope = Scope.nets(circuit, options);
+    Set<String> items = Scope.items(circuit, options);
+    this.hubs = new Hubs(circuit, items);
+    this.scope = Scope.nets(circuit, items);
   }
 
   /** The plan for a circuit. */

@@ -11,9 +11,8 @@ import java.util.Set;
 final class Scope {
   private Scope() {}
 
-  static BitSet nets(Circuit circuit, PlanOptions options) {
-    Nets normal = circuit.normal();
-    BitSet nets = new BitSet();
+  /** The items that a plan is about; none where it is about all. */
+  static Set<String> items(Circuit circuit, PlanOptions options) {
     Set<String> items = new HashSet<>(options.only());
     for (int wire = 0; wire < circuit.harness().wires().size(); wire++) {
       Wire one = circuit.harness().wires().get(wire);
@@ -23,6 +22,12 @@ final class Scope {
         items.add(one.to().ref());
       }
     }
+    return items;
+  }
+
+  static BitSet nets(Circuit circuit, Set<String> items) {
+    Nets normal = circuit.normal();
+    BitSet nets = new BitSet();
     if (items.isEmpty()) {
       nets.set(0, normal.count());
       return nets;

@@ -74,7 +74,7 @@ final class PlanNotes {
     for (Part part : plan.sensitive()) {
       notes.add(
           new Note(
-              "off  ☐",
+              "off [ ]",
               Text.of(
                   "%s off before insulation volts: it bears %s V.",
                   capital(part.label()), volts(part))));
@@ -83,15 +83,15 @@ final class PlanNotes {
       notes.add(new Note("not proven", left));
     }
     for (Part part : plan.sensitive()) {
-      notes.add(new Note("on again  ☐", capital(part.label()) + " connected again."));
+      notes.add(new Note("on again [ ]", capital(part.label()) + " connected again."));
     }
     for (String wire : lifted) {
-      notes.add(new Note("on again  ☐", wire + " back on its point."));
+      notes.add(new Note("on again [ ]", wire + " back on its point."));
     }
     if (plan.steps().stream().anyMatch(step -> !step.probing().state().isNormal())) {
-      notes.add(new Note("restore  ☐", "Every switch in its normal position."));
+      notes.add(new Note("restore [ ]", "Every switch in its normal position."));
     }
-    notes.add(new Note("restore  ☐", "Jumpers, clips and shorting leads off; caps on."));
+    notes.add(new Note("restore [ ]", "Jumpers, clips and shorting leads off; caps on."));
     notes.add(
         new Note(
             "limits",

@@ -53,6 +53,7 @@ public final class PlanSheets {
           "By",
           "Time",
           "Note");
+  private static final int DIGITS = 4;
   private static final double OHMS_IN_MEGOHM = 1e6;
 
   /** The reading in ohms, by the unit chosen. */
@@ -196,7 +197,7 @@ public final class PlanSheets {
   }
 
   private static String number(OptionalDouble ohms, double unit) {
-    return ohms.isEmpty() ? "" : Numbers.rounded(ohms.getAsDouble() / unit, 4);
+    return ohms.isEmpty() ? "" : Numbers.rounded(ohms.getAsDouble() / unit, DIGITS);
   }
 
   private static String note(Step step) {

@@ -2,6 +2,7 @@ package dev.ringout.report;
 
 import dev.ringout.circuit.Expected.Apart;
 import dev.ringout.harness.Harness;
+import dev.ringout.plan.MultiProbe;
 import dev.ringout.plan.Planner;
 import dev.ringout.plan.Step;
 import dev.ringout.plan.TestPlan;
@@ -35,6 +36,11 @@ public final class PlanText {
             "%.0f movements of the hands; %.0f in the order of the list",
             plan.moves(), plan.movesAsListed()));
     page.paragraph("Proves     ", Sentences.coverage(plan.coverage()));
+    page.paragraph(
+        "Fixture    ",
+        Text.of(
+            "%s would do with a probe on every point at once and pairs put in series (Kautz 1974)",
+            Numbers.count(MultiProbe.of(plan.circuit()).count(), "reading")));
     String topic = "";
     for (PlanNotes.Note note : PlanNotes.of(plan)) {
       if (topic.isEmpty()) {

@@ -27,6 +27,11 @@ import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 /** Writes sheets as a workbook, a folder of CSV files or one CSV file. */
 public final class OutFile {
   private static final int WIDEST_COLUMN = 60;
+  private static final int WIDEST_PRINTED_COLUMN = 120;
+
+  /** What a pen needs. */
+  private static final int NARROWEST_TO_FILL = 8;
+
   private static final int ROWS_IN_MEMORY = 200;
   private static final int ROWS_MEASURED = 200;
 
@@ -136,7 +141,11 @@ public final class OutFile {
     for (List<String> row : sheet.rows().subList(0, Math.min(ROWS_MEASURED, sheet.rows().size()))) {
       widest = Math.max(widest, column < row.size() ? row.get(column).length() : 0);
     }
-    return Math.min(WIDEST_COLUMN, widest + 2);
+    boolean printed = !sheet.look().title().isEmpty();
+    if (sheet.look().toFill().contains(column)) {
+      widest = Math.max(widest, NARROWEST_TO_FILL);
+    }
+    return Math.min(printed ? WIDEST_PRINTED_COLUMN : WIDEST_COLUMN, widest + 2);
   }
 
   /** Copies a workbook without the times at which its parts were written. */

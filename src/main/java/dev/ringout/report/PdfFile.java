@@ -1,0 +1,47 @@
+package dev.ringout.report;
+
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.util.XRLog;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+
+/** A page of HTML as a PDF with its own font, the same bytes for the same page. */
+public final class PdfFile {
+  /** Comes with the PDF library; has the Ω that the built-in fonts of PDF lack. */
+  private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+
+  private PdfFile() {}
+
+  /** Writes the file. */
+  public static void write(Path file, String html) throws IOException {
+    XRLog.setLoggingEnabled(false);
+    PdfRendererBuilder builder = new PdfRendererBuilder();
+    builder.useFont(PdfFile::font, "Liberation Sans");
+    builder.withHtmlContent(html, null);
+    try (OutputStream out = Files.newOutputStream(file);
+        PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+      renderer.createPDFWithoutClosing();
+      PDDocument document = renderer.getPdfDocument();
+      PDDocumentInformation information = document.getDocumentInformation();
+      information.setCreationDate(null);
+      information.setModificationDate(null);
+      document.setDocumentId(0L);
+      document.save(out);
+    }
+  }
+
+  private static InputStream font() {
+    InputStream font = PDDocument.class.getResourceAsStream(FONT);
+    if (font == null) {
+      throw new UncheckedIOException(new IOException("the PDF library holds no font " + FONT));
+    }
+    return font;
+  }
+}
