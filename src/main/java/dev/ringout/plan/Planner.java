@@ -85,13 +85,11 @@ public final class Planner {
   }
 
   private TestPlan plan(HandMovements movements) {
-    // Of a fresh unit everything is unproven: there is nothing to work out.
-    List<Unproven> before = options.after().isPresent() ? prove().unproven() : List.of();
-    joins(before);
+    joins(unprovenAfter());
     besideContacts();
     parts();
     if (options.isolation() != Isolation.INSULATION) {
-      apart(before);
+      apart(unprovenAfter());
     }
     insulation();
     Coverage coverage = prove();
@@ -110,6 +108,13 @@ public final class Planner {
         coverage,
         walk.movements(ordered),
         walk.movements(steps));
+  }
+
+  /**
+   * What is not proven by earlier readings and the steps so far; nothing is told of a fresh unit.
+   */
+  private List<Unproven> unprovenAfter() {
+    return options.after().isPresent() ? prove().unproven() : List.of();
   }
 
   /**
@@ -214,14 +219,21 @@ public final class Planner {
     }
   }
 
+  /**
+   * Whether a good reading was made from the one net to the other, at whichever of their points.
+   */
   private boolean isRead(int from, int to) {
     return options.after().stream()
         .flatMap(after -> after.with(Outcome.CONFORMS).stream())
         .filter(judged -> judged.probing().isPair() && judged.reading().state().isNormal())
         .anyMatch(
             judged ->
-                Set.of(judged.probing().from()[0], judged.probing().to()[0])
-                    .equals(Set.of(from, to)));
+                netsOf(judged.probing().from()[0], judged.probing().to()[0])
+                    .equals(netsOf(from, to)));
+  }
+
+  private Set<Integer> netsOf(int one, int other) {
+    return new HashSet<>(List.of(normal.of(one), normal.of(other)));
   }
 
   private static Probing pair(int from, int to) {

@@ -61,13 +61,14 @@ public final class PlanSheets {
       "$I2*IF($J2=\"mΩ\",0.001,IF($J2=\"kΩ\",1000,IF($J2=\"MΩ\",1000000,1)))";
 
   private static final String CONTINUITY_FAILS =
-      "OR(AND(ISNUMBER($I2),OR(AND($G2<>\"\","
+      "IF(ISNUMBER($I2),OR(AND($G2<>\"\","
           + OHMS
           + "<$G2*0.999),AND($H2<>\"\","
           + OHMS
-          + ">$H2*1.001))),AND($H2<>\"\",OR($I2=\"OL\",$I2=\"OPEN\",$I2=\"FAIL\")))";
+          + ">$H2*1.001)),AND($H2<>\"\",OR($I2=\"OL\",$I2=\"OPEN\",$I2=\"FAIL\")))";
+
   private static final String INSULATION_FAILS =
-      "OR(AND(ISNUMBER($J2),$J2*IF($K2=\"GΩ\",1000,IF($K2=\"kΩ\",0.001,1))<$H2),$J2=\"FAIL\")";
+      "IF(ISNUMBER($J2),$J2*IF($K2=\"GΩ\",1000,IF($K2=\"kΩ\",0.001,1))<$H2,$J2=\"FAIL\")";
 
   private PlanSheets() {}
 

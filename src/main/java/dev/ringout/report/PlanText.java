@@ -1,5 +1,6 @@
 package dev.ringout.report;
 
+import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Expected.Apart;
 import dev.ringout.harness.Harness;
 import dev.ringout.plan.MultiProbe;
@@ -11,12 +12,15 @@ import dev.ringout.report.Page.Style;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Ohms;
 import dev.ringout.units.Text;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
 /** A plan as a page: what it takes, what to know first, and every step. */
 public final class PlanText {
+  private static final int FEW = 3;
+
   private PlanText() {}
 
   /**
@@ -90,11 +94,20 @@ public final class PlanText {
   }
 
   private static String line(TestPlan plan, Step step) {
-    String from = Planner.side(plan.circuit(), step.probing().from());
-    String to =
-        step.probing().toRest() ? "REST" : Planner.side(plan.circuit(), step.probing().to());
+    String to = step.probing().toRest() ? "REST" : side(plan.circuit(), step.probing().to());
     String state = step.probing().state().isNormal() ? "" : " (" + step.probing().state() + ")";
-    return Text.of("  %4d  %-32s %s", step.number(), from + " to " + to + state, limit(step));
+    return Text.of(
+        "  %4d  %-36s  %s",
+        step.number(),
+        side(plan.circuit(), step.probing().from()) + " to " + to + state,
+        limit(step));
+  }
+
+  /** The points of a side, or the first of very many: the sheet has them all. */
+  private static String side(Circuit circuit, int[] points) {
+    return points.length <= FEW
+        ? Planner.side(circuit, points)
+        : Planner.side(circuit, Arrays.copyOf(points, 1)) + "+" + (points.length - 1) + " more";
   }
 
   private static String limit(Step step) {

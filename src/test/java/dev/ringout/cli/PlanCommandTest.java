@@ -1,0 +1,165 @@
+package dev.ringout.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PlanCommandTest {
+  private static final Path BRIDGE = Path.of("harness-samples/swing-bridge/junction-box.xlsx");
+  private static final double OPEN_OHMS = 100_000;
+
+  @TempDir Path folder;
+
+  private Path planned() {
+    Path sheet = folder.resolve("sheet.xlsx");
+    Run run = Run.of("plan", BRIDGE, "-o", sheet);
+    assertEquals(0, run.code(), run.err());
+    return sheet;
+  }
+
+  /** Every step read as it should be on a good unit. */
+  private Path filled(Path sheet, int leaveBlank) throws IOException {
+    Path filled = folder.resolve("filled.xlsx");
+    try (InputStream in = Files.newInputStream(sheet);
+        Workbook workbook = new XSSFWorkbook(in)) {
+      fill(workbook.getSheet("Continuity"), 6, 8, 1, leaveBlank);
+      fill(workbook.getSheet("Insulation"), 7, 9, 2, 0);
+      try (OutputStream out = Files.newOutputStream(filled)) {
+        workbook.write(out);
+      }
+    }
+    return filled;
+  }
+
+  private static void fill(Sheet sheet, int least, int reading, int factor, int leaveBlank) {
+    for (int number = 1 + leaveBlank; number <= sheet.getLastRowNum(); number++) {
+      Row row = sheet.getRow(number);
+      Cell into = row.getCell(reading);
+      double from = number(row.getCell(least));
+      double to = factor == 1 ? number(row.getCell(least + 1)) : Double.NaN;
+      if (!Double.isNaN(to)) {
+        into.setCellValue(((Double.isNaN(from) ? 0 : from) + to) / 2);
+      } else if (factor == 1 && from >= OPEN_OHMS) {
+        into.setCellValue("OL");
+      } else {
+        into.setCellValue(2 * from);
+      }
+    }
+  }
+
+  private static double number(Cell cell) {
+    return cell.getCellType() == CellType.NUMERIC ? cell.getNumericCellValue() : Double.NaN;
+  }
+
+  @Test
+  void the_sheet_filled_in_on_a_good_unit_conforms_and_proves_everything() throws IOException {
+    Run run = Run.of("check", BRIDGE, filled(planned(), 0));
+    assertEquals("", run.err());
+    assertTrue(run.out().startsWith("CONFORMS."), run.out());
+    assertEquals(0, run.code());
+  }
+
+  @Test
+  void what_was_left_blank_is_planned_by_itself_and_completes_the_proof() throws IOException {
+    Path half = filled(planned(), 40);
+    assertEquals(2, Run.of("check", BRIDGE, half).code());
+    Path rest = folder.resolve("rest.xlsx");
+    Run run = Run.of("plan", BRIDGE, "--after", half, "-o", rest);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("joins 102 of 102"), run.out());
+    try (InputStream in = Files.newInputStream(rest);
+        Workbook workbook = new XSSFWorkbook(in)) {
+      int steps = workbook.getSheet("Continuity").getLastRowNum();
+      assertTrue(steps > 0 && steps <= 42, steps + " steps");
+    }
+  }
+
+  @Test
+  void the_same_unit_gives_the_same_bytes() throws IOException {
+    for (String name : List.of("sheet.xlsx", "sheet.pdf", "sheet.html")) {
+      Path one = folder.resolve("one-" + name);
+      Path other = folder.resolve("other-" + name);
+      assertEquals(0, Run.of("plan", BRIDGE, "-o", one).code());
+      assertEquals(0, Run.of("plan", BRIDGE, "-o", other).code());
+      assertArrayEquals(Files.readAllBytes(one), Files.readAllBytes(other), name);
+    }
+  }
+
+  @Test
+  void paper_has_the_cautions_the_revision_and_the_unit_s_name() throws IOException {
+    Path page = folder.resolve("sheet.html");
+    assertEquals(0, Run.of("plan", BRIDGE, "-o", page).code());
+    String html = Files.readString(page);
+    assertTrue(html.contains("No insulation test near fuel vapour"), "cautions");
+    assertTrue(html.contains("HSB-2210, revision B"), "revision");
+    assertTrue(html.contains("does not replace your approved procedure"), "deferral");
+    Path pdf = folder.resolve("sheet.pdf");
+    assertEquals(0, Run.of("plan", BRIDGE, "-o", pdf).code());
+    byte[] bytes = Files.readAllBytes(pdf);
+    assertEquals("%PDF", new String(bytes, 0, 4, StandardCharsets.US_ASCII));
+  }
+
+  @Test
+  void a_filled_sheet_is_never_written_over() throws IOException {
+    Path sheet = planned();
+    byte[] before = Files.readAllBytes(sheet);
+    Run run = Run.of("plan", BRIDGE, "--no-insulation", "-o", sheet);
+    assertEquals(73, run.code());
+    assertArrayEquals(before, Files.readAllBytes(sheet));
+    assertEquals(0, Run.of("plan", BRIDGE, "--no-insulation", "-o", sheet, "--force").code());
+  }
+
+  @Test
+  void an_item_or_a_wire_that_is_not_there_is_refused_with_the_nearest() {
+    Run item = Run.of("plan", BRIDGE, "--only", "J11");
+    assertEquals(64, item.code());
+    assertTrue(item.err().contains("the harness has no J11"), item.err());
+    Run wire = Run.of("plan", BRIDGE, "--touched", "W0I2");
+    assertEquals(64, wire.code());
+    assertTrue(wire.err().contains("maybe W012"), wire.err());
+    assertEquals(64, Run.of("plan", BRIDGE, "-o", "sheet.ods").code());
+  }
+
+  @Test
+  void json_has_every_step_and_the_coverage() throws IOException {
+    Run run = Run.of("plan", BRIDGE, "--json");
+    Map<String, Object> document = JSON.std.mapFrom(run.out());
+    assertEquals("ringout-plan/1", document.get("format"));
+    assertTrue(
+        document.get("steps") instanceof List<?> steps
+            && steps.size() > 200
+            && steps.get(0) instanceof Map<?, ?> first
+            && Integer.valueOf(1).equals(first.get("step"))
+            && first.get("from") instanceof List<?> from
+            && !from.isEmpty(),
+        run.out().substring(0, 400));
+    assertTrue(document.get("coverage") instanceof Map<?, ?>, "coverage");
+  }
+
+  @Test
+  void a_folder_of_csv_is_a_readings_file_too() {
+    Path sheets = folder.resolve("sheets");
+    assertEquals(0, Run.of("plan", BRIDGE, "-o", sheets).code());
+    Run run = Run.of("check", BRIDGE, sheets);
+    assertEquals(2, run.code(), run.err());
+    assertTrue(run.out().contains("0 conform, 0 fail"), run.out());
+  }
+}
