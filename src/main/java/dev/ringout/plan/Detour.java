@@ -11,15 +11,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** A way around a wire: what makes a beep across it prove nothing. */
+/** A way around a conductor: what makes a beep across it prove nothing. */
 final class Detour {
   private Detour() {}
 
-  /** The conductors of a shortest one in the normal state, some being off; empty where none is. */
-  static List<Integer> around(Circuit circuit, int wire, Set<Integer> off) {
-    Nets normal = circuit.normal();
+  /** The conductors of a shortest one in some state, some being off; empty where none is. */
+  static List<Integer> around(Nets nets, Circuit circuit, int wire, Set<Integer> off) {
     Map<Integer, List<Integer>> at = new HashMap<>();
-    for (int conductor : normal.conductorsOf(normal.of(circuit.from(wire)))) {
+    for (int conductor : nets.conductorsOf(nets.of(circuit.from(wire)))) {
       if (conductor != wire && !off.contains(conductor)) {
         at.computeIfAbsent(circuit.from(conductor), key -> new ArrayList<>()).add(conductor);
         at.computeIfAbsent(circuit.to(conductor), key -> new ArrayList<>()).add(conductor);

@@ -85,6 +85,12 @@ public final class Planner {
   }
 
   private TestPlan plan(HandMovements movements) {
+    for (Judged judged :
+        options.after().map(after -> after.with(Outcome.CONFORMS)).orElse(List.of())) {
+      if (judged.reading().kind() == Reading.Kind.CONTINUITY) {
+        planned.add(key(judged.probing(), false));
+      }
+    }
     joins(unprovenAfter());
     besideContacts();
     parts();
@@ -450,7 +456,11 @@ public final class Planner {
     Switch one = circuit.switchOf(conductor.contact());
     SwitchState state = SwitchState.normal().with(one, contact.position());
     add(
-        Probing.pair(circuit.from(contact.conductor()), circuit.to(contact.conductor()), state),
+        Probing.pair(
+            circuit.from(contact.conductor()),
+            circuit.to(contact.conductor()),
+            // What goes around a contact shows it closed whether it is or not.
+            lifted(contact.conductor(), state).orElse(state)),
         Purpose.CONTACT,
         conductor.label());
   }
@@ -473,7 +483,8 @@ public final class Planner {
       add(pair(from, to), Purpose.LOOP, label);
       return;
     }
-    lifted(wire).ifPresent(state -> add(Probing.pair(from, to, state), Purpose.LOOP, label));
+    lifted(wire, SwitchState.normal())
+        .ifPresent(state -> add(Probing.pair(from, to, state), Purpose.LOOP, label));
   }
 
   /** Whether the highest good reading across a wire is below the least one without it. */
@@ -489,12 +500,12 @@ public final class Planner {
         && without.getAsDouble() > limit.ohms();
   }
 
-  /** The state in which enough other wires are lifted that nothing goes around one. */
-  private Optional<SwitchState> lifted(int wire) {
-    SwitchState state = SwitchState.normal();
+  /** A state with enough other wires lifted that nothing goes around a conductor. */
+  private Optional<SwitchState> lifted(int wire, SwitchState position) {
+    SwitchState state = position;
     Set<Integer> off = new HashSet<>();
     for (int most = circuit.conductors().size(); most > 0; most--) {
-      List<Integer> around = Detour.around(circuit, wire, off);
+      List<Integer> around = Detour.around(circuit.in(position), circuit, wire, off);
       if (around.isEmpty()) {
         return Optional.of(state);
       }
@@ -517,13 +528,16 @@ public final class Planner {
     return hubs.isScrew(circuit.from(wire)) || hubs.isScrew(circuit.to(wire)) ? 0 : 1;
   }
 
+  /** What is read again only if asked for: the same two sides, either way round but at a diode. */
+  private static String key(Probing probing, boolean oneWay) {
+    String from = Arrays.toString(probing.from());
+    String to = probing.toRest() ? "REST" : Arrays.toString(probing.to());
+    boolean swapped = !oneWay && from.compareTo(to) > 0;
+    return (swapped ? to + from : from + to) + oneWay + probing.state();
+  }
+
   private void add(Probing probing, Purpose purpose, String ofWhat) {
-    String key =
-        Arrays.toString(probing.from())
-            + Arrays.toString(probing.to())
-            + probing.toRest()
-            + probing.state();
-    if (!planned.add(key)) {
+    if (!planned.add(key(probing, purpose == Purpose.PART))) {
       return;
     }
     Expected expected = predictor.asListed(probing);
