@@ -14,6 +14,7 @@ public final class PlanHtml {
         @bottom-center { content: "page " counter(page) " of " counter(pages); font: 9pt "Liberation Sans", Arial, sans-serif; }
         @bottom-right { content: "read by __________   inspected __________"; font: 9pt "Liberation Sans", Arial, sans-serif; } }
       body { font: 10pt "Liberation Sans", Arial, sans-serif; color: #000; margin: 0; }
+      @media screen { body { margin: 8mm; } }
       h1 { font-size: 15pt; margin: 0 0 2mm 0; }
       h2 { font-size: 12pt; margin: 6mm 0 2mm 0; }
       h2.next { page-break-before: always; }
