@@ -35,11 +35,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  @Parameters(
-      index = "0",
-      paramLabel = "HARNESS",
-      description = "The harness file: .xlsx, .xls, .csv or a folder of .csv.")
-  private Path harnessFile = Path.of("");
+  @Mixin private HarnessArgument harnessFile = new HarnessArgument();
 
   @Parameters(
       index = "1..*",
@@ -91,10 +87,10 @@ final class CheckCommand implements Callable<Integer> {
       }
     }
     List<Path> files = new ArrayList<>(readingsFiles);
-    files.add(harnessFile);
+    files.add(harnessFile.file());
     files.addAll(otherUnits);
     Inputs inputs = new Inputs(files);
-    Optional<Harness> harness = inputs.harness(harnessFile);
+    Optional<Harness> harness = inputs.harness(harnessFile.file());
     if (harness.isEmpty() || inputs.problems().hasErrors()) {
       inputs.findProblems(readingsFiles);
       otherUnits.forEach(file -> inputs.findProblems(List.of(file)));

@@ -37,7 +37,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code ringout plan}: the test sheet with the fewest steps that prove a unit. */
@@ -53,11 +52,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  @Parameters(
-      index = "0",
-      paramLabel = "HARNESS",
-      description = "The harness file: .xlsx, .xls, .csv or a folder of .csv.")
-  private Path harnessFile = Path.of("");
+  @Mixin private HarnessArgument harnessFile = new HarnessArgument();
 
   @Option(
       names = "--apart",
@@ -121,9 +116,9 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<Path> files = new ArrayList<>(taken);
-    files.add(harnessFile);
+    files.add(harnessFile.file());
     Inputs inputs = new Inputs(files);
-    Optional<Harness> harness = inputs.harness(harnessFile);
+    Optional<Harness> harness = inputs.harness(harnessFile.file());
     if (harness.isEmpty() || inputs.problems().hasErrors()) {
       inputs.findProblems(taken);
       return refuse(inputs);

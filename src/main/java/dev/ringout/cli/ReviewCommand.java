@@ -19,7 +19,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code ringout review}: is the paper right? */
@@ -36,11 +35,7 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  @Parameters(
-      index = "0",
-      paramLabel = "HARNESS",
-      description = "The harness file: .xlsx, .xls, .csv or a folder of .csv.")
-  private Path harnessFile = Path.of("");
+  @Mixin private HarnessArgument harnessFile = new HarnessArgument();
 
   @Mixin private Destination destination = new Destination();
 
@@ -64,10 +59,10 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    List<Path> files = new ArrayList<>(List.of(harnessFile));
+    List<Path> files = new ArrayList<>(List.of(harnessFile.file()));
     waivers.ifPresent(files::add);
     Inputs inputs = new Inputs(files);
-    Optional<Harness> harness = inputs.harness(harnessFile);
+    Optional<Harness> harness = inputs.harness(harnessFile.file());
     List<Waiver> accepted = waivers.map(inputs::waivers).orElse(List.of());
     output.err().print(ProblemText.write(inputs.problems().list()));
     if (harness.isEmpty() || inputs.problems().hasErrors()) {

@@ -15,7 +15,6 @@ import dev.ringout.report.TraceText;
 import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.WireOhms;
 import dev.ringout.trace.Trace;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,11 +42,7 @@ final class TraceCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  @Parameters(
-      index = "0",
-      paramLabel = "HARNESS",
-      description = "The harness file: .xlsx, .xls, .csv or a folder of .csv.")
-  private Path harnessFile = Path.of("");
+  @Mixin private HarnessArgument harnessFile = new HarnessArgument();
 
   @Parameters(
       index = "1..*",
@@ -73,8 +68,8 @@ final class TraceCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Inputs inputs = new Inputs(List.of(harnessFile));
-    Optional<Harness> harness = inputs.harness(harnessFile);
+    Inputs inputs = new Inputs(List.of(harnessFile.file()));
+    Optional<Harness> harness = inputs.harness(harnessFile.file());
     if (harness.isEmpty() || inputs.problems().hasErrors()) {
       output.err().print(ProblemText.write(inputs.problems().list()));
       if (destination.json()) {

@@ -2,6 +2,7 @@ package dev.ringout.plan;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Probing;
+import dev.ringout.harness.NaturalOrder;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Reading;
 import dev.ringout.standards.HandMovements;
@@ -26,6 +27,10 @@ import org.jspecify.annotations.Nullable;
  * item.
  */
 final class Walk {
+  private static final Comparator<List<String>> BY_NAMES =
+      Comparator.comparing((List<String> pair) -> pair.get(0), NaturalOrder.INSTANCE)
+          .thenComparing(pair -> pair.get(1), NaturalOrder.INSTANCE);
+
   private final Circuit circuit;
   private final HandMovements movements;
 
@@ -78,7 +83,7 @@ final class Walk {
   }
 
   private void inOneState(List<Step> steps, boolean byConnector, List<Step> ordered) {
-    Map<List<String>, List<Step>> pairs = new TreeMap<>(Comparator.comparing(Object::toString));
+    Map<List<String>, List<Step>> pairs = new TreeMap<>(BY_NAMES);
     List<Step> rest = new ArrayList<>();
     for (Step step : steps) {
       if (step.probing().isPair()) {
@@ -108,7 +113,7 @@ final class Walk {
   private List<String> items(Step step) {
     String from = circuit.point(step.probing().from()[0]).ref();
     String to = circuit.point(step.probing().to()[0]).ref();
-    return from.compareTo(to) <= 0 ? List.of(from, to) : List.of(to, from);
+    return NaturalOrder.INSTANCE.compare(from, to) <= 0 ? List.of(from, to) : List.of(to, from);
   }
 
   /** Pairs of items so that the next shares an item with the last, where any does. */
