@@ -511,7 +511,7 @@ public final class Planner {
       }
       Optional<Integer> other =
           around.stream()
-              .filter(one -> circuit.conductors().get(one) instanceof Conductor.OfWire)
+              .filter(this::canBeNamed)
               .min((left, right) -> Integer.compare(effort(left), effort(right)));
       if (other.isEmpty()) {
         return Optional.empty();
@@ -521,6 +521,16 @@ public final class Planner {
       state = state.withLifted(lifted);
     }
     return Optional.empty();
+  }
+
+  /** Whether the column State can say that a wire, and it alone, is lifted. */
+  private boolean canBeNamed(int conductor) {
+    return circuit.conductors().get(conductor) instanceof Conductor.OfWire one
+        && !one.wire().name().matches(".*[;,=].*")
+        && circuit.harness().wires().stream()
+                .filter(other -> other.name().equalsIgnoreCase(one.wire().name()))
+                .count()
+            == 1;
   }
 
   /** A wire is lifted at a screw sooner than a contact is taken out of a connector. */

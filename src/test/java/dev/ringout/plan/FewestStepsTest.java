@@ -131,6 +131,17 @@ class FewestStepsTest {
     assertTrue(plan.coverage().isComplete(), plan.coverage().toString());
   }
 
+  /** Which of two wires of one name is lifted no sheet can say. */
+  @Test
+  void two_parallel_wires_of_one_name_are_left_out_with_the_reason() {
+    UnitUnderTest unit = new UnitUnderTest(folder);
+    unit.wire("W1,J1-A,TB1-1").wire("W1,J1-A,TB1-1").wire("W3,J1-B,TB1-2");
+    Circuit circuit = unit.reads("J1-A", "J1-B", "").check().circuit();
+    TestPlan plan = plan(circuit, with(Isolation.REST, Set.of(), Set.of()));
+    assertEquals(0, count(plan.steps(), Purpose.LOOP));
+    assertTrue(plan.leftOut().get(0).contains("in parallel with W1"), plan.leftOut().toString());
+  }
+
   /** 16 AWG of 10 m beside another: without it the reading would be twice as high. */
   @Test
   void two_long_wires_in_parallel_are_proven_by_their_ohms() {
