@@ -27,6 +27,9 @@ final class Commands implements CommandLine.IFactory {
     if (type == TraceCommand.class) {
       return type.cast(new TraceCommand(output));
     }
+    if (type == WorkCommand.class) {
+      return type.cast(new WorkCommand(output));
+    }
     return CommandLine.defaultFactory().create(type);
   }
 }

@@ -23,7 +23,8 @@ import picocli.CommandLine.Spec;
       ImportCommand.class,
       PlanCommand.class,
       ReviewCommand.class,
-      TraceCommand.class
+      TraceCommand.class,
+      WorkCommand.class
     },
     footer = {
       "",

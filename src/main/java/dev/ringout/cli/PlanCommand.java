@@ -4,39 +4,28 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.compare.Comparison;
 import dev.ringout.harness.Harness;
-import dev.ringout.harness.Wire;
-import dev.ringout.intake.LookAlikes;
 import dev.ringout.plan.PlanOptions;
 import dev.ringout.plan.PlanOptions.Isolation;
 import dev.ringout.plan.Planner;
 import dev.ringout.plan.TestPlan;
 import dev.ringout.readings.ReadingSet;
-import dev.ringout.report.PdfFile;
-import dev.ringout.report.PlanHtml;
 import dev.ringout.report.PlanJson;
 import dev.ringout.report.PlanSheets;
 import dev.ringout.report.PlanText;
 import dev.ringout.report.ProblemText;
-import dev.ringout.sheet.OutFile;
-import dev.ringout.sheet.OutSheet;
 import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
 import dev.ringout.standards.WireOhms;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code ringout plan}: the test sheet with the fewest steps that prove a unit. */
@@ -134,16 +123,26 @@ final class PlanCommand implements Callable<Integer> {
     JoinLimits limits = new JoinLimits(circuit, WireOhms.of(CopperWire.published(), own));
     Optional<Comparison> after =
         taken.isEmpty() ? Optional.empty() : Optional.of(Comparison.of(circuit, limits, readings));
+    Named named = new Named(spec, harness.get());
     PlanOptions options =
         new PlanOptions(
             isolation,
             !noInsulation,
             byConnector,
-            items(harness.get()),
-            wires(harness.get()),
+            named.items("--only", only),
+            named.wires("--touched", touched),
             after);
     TestPlan plan = Planner.plan(circuit, limits, new HandMovements(own), options);
-    int written = file.isPresent() ? write(file.get(), plan) : ExitCode.DONE;
+    int written =
+        file.isPresent()
+            ? Sheets.write(
+                output,
+                spec,
+                file.get(),
+                PlanSheets.title(harness.get()),
+                PlanSheets.of(plan),
+                force)
+            : ExitCode.DONE;
     if (written != ExitCode.DONE) {
       return written;
     }
@@ -155,59 +154,6 @@ final class PlanCommand implements Callable<Integer> {
                 : PlanText.write(
                     plan, file.isEmpty(), output.terminal() && System.getenv("NO_COLOR") == null));
     return ExitCode.DONE;
-  }
-
-  private int write(Path to, TestPlan plan) {
-    String name = String.valueOf(to.getFileName()).toLowerCase(Locale.ROOT);
-    List<OutSheet> sheets = PlanSheets.of(plan);
-    if (name.endsWith(".xlsx")) {
-      return output.write(to, beside -> OutFile.workbook(beside, sheets), force);
-    }
-    if (name.endsWith(".html")) {
-      return output.write(to, PlanHtml.write(plan), force);
-    }
-    if (name.endsWith(".pdf")) {
-      return output.write(to, beside -> PdfFile.write(beside, PlanHtml.write(plan)), force);
-    }
-    if (name.matches(".*\\.[a-z]{2,4}")) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "-o " + to + ": a test sheet is written as .xlsx, .html, .pdf or a folder");
-    }
-    return output.write(to, beside -> OutFile.folder(beside, sheets), force);
-  }
-
-  private Set<String> items(Harness harness) {
-    Set<String> known = new TreeSet<>();
-    harness.points().forEach(point -> known.add(point.ref()));
-    return named("--only", only, known);
-  }
-
-  private Set<String> wires(Harness harness) {
-    Set<String> known = new TreeSet<>();
-    for (Wire wire : harness.wires()) {
-      known.add(wire.name());
-    }
-    return named("--touched", touched, known);
-  }
-
-  private Set<String> named(String option, List<String> words, Set<String> known) {
-    Set<String> found = new LinkedHashSet<>();
-    for (String word : words) {
-      Optional<String> match =
-          known.stream().filter(name -> name.equalsIgnoreCase(word.strip())).findFirst();
-      if (match.isEmpty()) {
-        String maybe = LookAlikes.nearest(word.strip(), known);
-        throw new ParameterException(
-            spec.commandLine(),
-            option
-                + ": the harness has no "
-                + word.strip()
-                + (maybe.isEmpty() ? "" : "; maybe " + maybe));
-      }
-      found.add(match.get());
-    }
-    return found;
   }
 
   private int refuse(Inputs inputs) {

@@ -1,5 +1,6 @@
 package dev.ringout.harness;
 
+import dev.ringout.units.Length;
 import java.util.OptionalDouble;
 
 /**
@@ -15,6 +16,8 @@ import java.util.OptionalDouble;
  * @param celsius temperature of the wire when measured
  * @param insulationMinOhms the lowest insulation reading that passes
  * @param insulationVolts the insulation test voltage, direct current
+ * @param retermination left over at each end of a wire, so that it may be made off anew
+ * @param serviceLoop left over in each wire besides
  */
 public record Limits(
     OptionalDouble closedMaxOhms,
@@ -26,4 +29,6 @@ public record Limits(
     double tolerancePercent,
     double celsius,
     double insulationMinOhms,
-    double insulationVolts) {}
+    double insulationVolts,
+    Length retermination,
+    Length serviceLoop) {}

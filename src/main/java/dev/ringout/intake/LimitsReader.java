@@ -22,7 +22,9 @@ final class LimitsReader {
           "tolerance",
           "temperature",
           "insulation min",
-          "insulation volts");
+          "insulation volts",
+          "re-termination",
+          "service loop");
 
   private static final String[] VOLTS = {"V", "V dc", "Vdc", "volts", "V DC"};
   private static final List<String> OF_NETS = List.of("insulation min", "insulation volts");
@@ -62,7 +64,9 @@ final class LimitsReader {
             settings.number("tolerance", "%").orElse(10),
             settings.number("temperature", "°C", "C", "degC", "deg C").orElse(20),
             settings.ohms("insulation min").orElse(100e6),
-            settings.number("insulation volts", VOLTS).orElse(500));
+            settings.number("insulation volts", VOLTS).orElse(500),
+            settings.length("re-termination"),
+            settings.length("service loop"));
     if (limits.closedMaxOhms().orElse(limits.fixedClosedMaxOhms()) >= limits.openMinOhms()) {
       settings
           .find("open min")

@@ -5,6 +5,7 @@ import dev.ringout.sheet.Sheet;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problems;
 import dev.ringout.source.UnusableInput;
+import dev.ringout.units.Length;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -153,6 +154,18 @@ final class Settings {
       setting.entry().error(VALUE.name(), "\"" + value + "\" is no number of " + units[0], "");
       return OptionalDouble.empty();
     }
+  }
+
+  /** A length with its unit; nothing where it is not given or can't be understood. */
+  Length length(String name) {
+    return find(name)
+        .filter(setting -> !setting.value().isEmpty())
+        .flatMap(
+            setting ->
+                setting
+                    .entry()
+                    .take(VALUE.name(), LengthCell.length(setting.value(), setting.unit())))
+        .orElse(new Length(0));
   }
 
   /** Name to value, as written. */

@@ -108,7 +108,7 @@ public final class PlanSheets {
   }
 
   /** What stands above each page. */
-  static String title(Harness harness) {
+  public static String title(Harness harness) {
     String name = harness.headerValue("title");
     String drawing = harness.headerValue("drawing");
     String revision = harness.headerValue("revision");

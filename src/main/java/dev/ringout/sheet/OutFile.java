@@ -20,6 +20,7 @@ import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Font;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.ss.util.WorkbookUtil;
 import org.apache.poi.xssf.streaming.SXSSFRow;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
@@ -47,7 +48,7 @@ public final class OutFile {
       workbook.setCompressTempFiles(false);
       Styles styles = new Styles(workbook);
       for (OutSheet sheet : sheets) {
-        SXSSFSheet made = workbook.createSheet(sheet.name());
+        SXSSFSheet made = workbook.createSheet(WorkbookUtil.createSafeSheetName(sheet.name()));
         if (!sheet.look().title().isEmpty()) {
           PrintedSheet.prepare(made, sheet);
         }

@@ -11,6 +11,7 @@ import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
 import dev.ringout.standards.WireOhms;
 import dev.ringout.units.Gauge;
+import dev.ringout.units.Length;
 import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,7 +59,9 @@ public final class ResistorUnit {
 
   /** The circuit. */
   public Circuit circuit() {
-    Limits limits = new Limits(OptionalDouble.empty(), 1, 1e5, 0, 0, 0, 0, 20, 1e8, 500);
+    Limits limits =
+        new Limits(
+            OptionalDouble.empty(), 1, 1e5, 0, 0, 0, 0, 20, 1e8, 500, new Length(0), new Length(0));
     return Circuit.of(
         new Harness(
             Map.of(),

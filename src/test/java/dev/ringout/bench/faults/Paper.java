@@ -14,6 +14,7 @@ import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
 import dev.ringout.source.Place;
 import dev.ringout.units.Gauge;
+import dev.ringout.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -65,7 +66,19 @@ final class Paper {
         rig.parts.stream().map(part -> part(rig, part)).toList(),
         List.of(),
         List.of(),
-        new Limits(OptionalDouble.empty(), 1, 100e3, 0.005, 0.05, 0, 10, 20, 100e6, 500),
+        new Limits(
+            OptionalDouble.empty(),
+            1,
+            100e3,
+            0.005,
+            0.05,
+            0,
+            10,
+            20,
+            100e6,
+            500,
+            new Length(0),
+            new Length(0)),
         List.of());
   }
 

@@ -1,11 +1,10 @@
 package dev.ringout.report;
 
-import dev.ringout.plan.TestPlan;
 import dev.ringout.sheet.OutSheet;
 import java.util.List;
 
-/** A plan for paper: one page that prints well in black and white, and needs nothing else. */
-public final class PlanHtml {
+/** Sheets for paper: one page that prints well in black and white, and needs nothing else. */
+public final class SheetsHtml {
   private static final String STYLE =
       """
       @page { size: A4 landscape; margin: 16mm 10mm 16mm 10mm;
@@ -26,11 +25,15 @@ public final class PlanHtml {
       td.fill { border: 0.2mm solid #000; min-width: 16mm; height: 6mm; }
       """;
 
-  private PlanHtml() {}
+  private SheetsHtml() {}
 
-  /** The page. */
-  public static String write(TestPlan plan) {
-    String title = PlanSheets.title(plan.circuit().harness());
+  /**
+   * The page.
+   *
+   * @param title what stands above every printed page
+   * @param sheets those that are for print; others are left out
+   */
+  public static String write(String title, List<OutSheet> sheets) {
     StringBuilder html = new StringBuilder();
     html.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/><title>")
         .append(Html.escaped(title))
@@ -40,8 +43,8 @@ public final class PlanHtml {
         .append(Html.escaped(title))
         .append("</h1>\n");
     boolean first = true;
-    for (OutSheet sheet : PlanSheets.of(plan)) {
-      if (!sheet.name().equals("Job")) {
+    for (OutSheet sheet : sheets) {
+      if (!sheet.look().title().isEmpty()) {
         html.append(first ? "<h2>" : "<h2 class=\"next\">")
             .append(Html.escaped(sheet.name()))
             .append("</h2>\n");

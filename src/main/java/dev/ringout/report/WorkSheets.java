@@ -1,0 +1,203 @@
+package dev.ringout.report;
+
+import dev.ringout.harness.Wire;
+import dev.ringout.sheet.OutSheet;
+import dev.ringout.sheet.OutSheet.Look;
+import dev.ringout.standards.Cautions;
+import dev.ringout.units.Gauge;
+import dev.ringout.units.Text;
+import dev.ringout.work.CutWire;
+import dev.ringout.work.ItemSheet;
+import dev.ringout.work.WireEnd;
+import dev.ringout.work.WorkPapers;
+import dev.ringout.work.WorkPapers.Total;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The papers of the bench as sheets: for a workbook, a page or a PDF. */
+public final class WorkSheets {
+  private static final List<String> WIRING =
+      List.of(
+          "Pin",
+          "Wire",
+          "Color",
+          "Gauge",
+          "Type",
+          "Signal",
+          "Goes to",
+          "Contact",
+          "Strip",
+          "Sleeve",
+          "Group",
+          "Made",
+          "Checked by another");
+
+  private WorkSheets() {}
+
+  /** Every sheet, what to read first in front. */
+  public static List<OutSheet> of(WorkPapers papers) {
+    String title = PlanSheets.title(papers.harness());
+    List<OutSheet> sheets = new ArrayList<>();
+    sheets.add(first(papers, title));
+    papers.sheets().forEach(sheet -> sheets.add(wiring(sheet, title)));
+    sheets.add(cutList(papers, title));
+    sheets.add(kit(papers, title));
+    sheets.add(markers(papers));
+    return sheets;
+  }
+
+  private static OutSheet first(WorkPapers papers, String title) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Cautions.Caution caution : Cautions.published(false)) {
+      rows.add(List.of("caution", caution.text()));
+    }
+    rows.add(
+        List.of("paper", "Check part, serial number, revision and changes outstanding first."));
+    rows.add(
+        List.of(
+            "before",
+            "Tag every wire and its point alike, and know both ends, before one is taken off. One"
+                + " connector at a time, best one wire at a time."));
+    rows.add(List.of("order", "Sleeves and backshell parts go on before the contact or lug."));
+    rows.add(
+        List.of(
+            "tools",
+            "Tool, positioner and selector by the tool's own data plate, for this wire and this"
+                + " contact; calibrated."));
+    rows.add(
+        List.of(
+            "rows",
+            "Finish a row before stopping, and write here where to go on: ______________________"));
+    String name = papers.harness().headerValue("effectivity");
+    rows.add(List.of("for", name.isEmpty() ? "effectivity not stated" : name));
+    return new OutSheet(
+        "Read first",
+        List.of("About", "What to know"),
+        rows,
+        new Look(title, Set.of(), Map.of(), Set.of(), ""));
+  }
+
+  private static OutSheet wiring(ItemSheet sheet, String title) {
+    List<List<String>> rows = new ArrayList<>();
+    for (ItemSheet.Cavity cavity : sheet.cavities()) {
+      if (cavity.ends().isEmpty()) {
+        String what =
+            cavity.plug().isEmpty() ? "stays empty" : "empty: sealing plug " + cavity.plug();
+        rows.add(row(cavity.pin(), cavity.jumpers().isEmpty() ? what : jumpers(cavity)));
+        continue;
+      }
+      for (WireEnd end : cavity.ends()) {
+        Wire wire = end.wire();
+        rows.add(
+            List.of(
+                cavity.pin(),
+                wire.name(),
+                wire.color(),
+                wire.gauge().map(Gauge::label).orElse(""),
+                wire.type(),
+                wire.signal(),
+                end.there().toString(),
+                end.contact(),
+                end.strip(),
+                end.marker(),
+                wire.group().isEmpty() ? wire.cable() : wire.group(),
+                "",
+                ""));
+      }
+      if (!cavity.jumpers().isEmpty()) {
+        rows.add(row(cavity.pin(), jumpers(cavity)));
+      }
+    }
+    return new OutSheet(
+        sheet.ref(),
+        WIRING,
+        rows,
+        new Look(title + " — " + name(sheet), Set.of(), Map.of(), Set.of(11, 12), ""));
+  }
+
+  private static String name(ItemSheet sheet) {
+    return sheet
+        .item()
+        .filter(item -> !item.kind().isEmpty())
+        .map(
+            item ->
+                sheet.ref() + ", " + item.kind() + (item.part().isEmpty() ? "" : " " + item.part()))
+        .orElse(sheet.ref());
+  }
+
+  private static String jumpers(ItemSheet.Cavity cavity) {
+    return "jumper to " + String.join(", ", cavity.jumpers());
+  }
+
+  private static List<String> row(String pin, String what) {
+    return List.of(pin, what);
+  }
+
+  private static OutSheet cutList(WorkPapers papers, String title) {
+    List<List<String>> rows = new ArrayList<>();
+    for (CutWire cut : papers.cuts()) {
+      Wire wire = cut.wire();
+      rows.add(
+          List.of(
+              wire.name(),
+              wire.type(),
+              wire.gauge().map(Gauge::label).orElse(""),
+              wire.color(),
+              wire.from().toString(),
+              wire.to().toString(),
+              cut.listedMetres().isPresent()
+                  ? WorkPapers.metres(cut.listedMetres().getAsDouble())
+                  : "",
+              cut.cutMetres().isPresent() ? WorkPapers.metres(cut.cutMetres().getAsDouble()) : "",
+              cut.cutMetres().isPresent() ? "" : "no length listed: measure it"));
+    }
+    return new OutSheet(
+        "Cut list",
+        List.of("Wire", "Type", "Gauge", "Color", "From", "To", "Listed (m)", "Cut (m)", "Note"),
+        rows,
+        new Look(title, Set.of(6, 7), Map.of(), Set.of(8), ""));
+  }
+
+  private static OutSheet kit(WorkPapers papers, String title) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Total total : papers.totals()) {
+      String what =
+          String.join(
+              " ",
+              List.of(total.type(), total.gauge(), total.color()).stream()
+                  .filter(word -> !word.isEmpty())
+                  .toList());
+      rows.add(
+          List.of(
+              "wire " + (what.isEmpty() ? "of no gauge, type or colour listed" : what),
+              "" + total.wires(),
+              WorkPapers.metres(total.metres()),
+              total.withoutLength().isEmpty()
+                  ? ""
+                  : Text.of(
+                      "without %s, which have no length",
+                      String.join(", ", total.withoutLength()))));
+    }
+    papers.kit().forEach((what, count) -> rows.add(List.of(what, "" + count, "", "")));
+    return new OutSheet(
+        "Kit",
+        List.of("What", "How many", "Metres", "Note"),
+        rows,
+        new Look(title, Set.of(1, 2), Map.of(), Set.of(), ""));
+  }
+
+  /** As label printers take them: a row for each sleeve, in the order of the wires. */
+  private static OutSheet markers(WorkPapers papers) {
+    List<List<String>> rows = new ArrayList<>();
+    for (ItemSheet sheet : papers.sheets()) {
+      for (ItemSheet.Cavity cavity : sheet.cavities()) {
+        for (WireEnd end : cavity.ends()) {
+          rows.add(List.of(end.marker(), end.wire().name(), end.here().toString()));
+        }
+      }
+    }
+    return new OutSheet("Markers", List.of("Text", "Wire", "Goes on at"), rows);
+  }
+}

@@ -1,0 +1,16 @@
+package dev.ringout.work;
+
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
+
+/**
+ * One end of a wire, seen from the item that it goes into.
+ *
+ * @param here where it goes in
+ * @param there where the wire goes
+ * @param contact the contact for this end: as listed, else the cavity's; empty where neither is
+ * @param strip how far it is stripped, or empty
+ * @param marker the text of its sleeve
+ */
+public record WireEnd(
+    Wire wire, Point here, Point there, String contact, String strip, String marker) {}

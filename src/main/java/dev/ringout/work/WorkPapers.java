@@ -1,0 +1,231 @@
+package dev.ringout.work;
+
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Item;
+import dev.ringout.harness.Limits;
+import dev.ringout.harness.Link;
+import dev.ringout.harness.PinDetail;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
+import dev.ringout.standards.ContactSizes;
+import dev.ringout.standards.ContactSizes.ContactSize;
+import dev.ringout.standards.CopperWire;
+import dev.ringout.standards.Tables;
+import dev.ringout.units.Gauge;
+import dev.ringout.units.Length;
+import dev.ringout.units.Numbers;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Everything that the bench needs on paper to wire a unit. */
+public final class WorkPapers {
+  private final Harness harness;
+  private final Tables tables;
+  private final ContactSizes sizes;
+  private final String pattern;
+  private final Map<Point, PinDetail> pins = new HashMap<>();
+  private final Map<Point, List<String>> jumpers = new HashMap<>();
+  private final Map<Point, List<WireEnd>> endsAt = new HashMap<>();
+  private final List<ItemSheet> sheets = new ArrayList<>();
+  private final List<CutWire> cuts = new ArrayList<>();
+
+  private WorkPapers(
+      Harness harness, Tables tables, CopperWire copper, Set<String> only, String pattern) {
+    this.harness = harness;
+    this.tables = tables;
+    this.sizes = ContactSizes.of(tables, copper);
+    this.pattern = pattern;
+    harness.pins().forEach(pin -> pins.put(pin.point(), pin));
+    for (Link link : harness.links()) {
+      jumpers.computeIfAbsent(link.from(), p -> new ArrayList<>()).add(link.to().toString());
+      jumpers.computeIfAbsent(link.to(), p -> new ArrayList<>()).add(link.from().toString());
+    }
+    for (Wire wire : harness.wires()) {
+      boolean wanted =
+          only.isEmpty() || only.contains(wire.from().ref()) || only.contains(wire.to().ref());
+      for (Wire.End end : Wire.End.values()) {
+        endsAt.computeIfAbsent(wire.at(end), p -> new ArrayList<>(1)).add(end(wire, end));
+      }
+      if (wanted) {
+        cuts.add(cut(wire));
+      }
+    }
+    Map<String, List<Point>> points = new TreeMap<>();
+    harness
+        .points()
+        .forEach(point -> points.computeIfAbsent(point.ref(), r -> new ArrayList<>()).add(point));
+    // In the order of the list's points, which is natural: J2 before J10.
+    harness.points().stream()
+        .map(Point::ref)
+        .distinct()
+        .filter(ref -> only.isEmpty() || only.contains(ref))
+        .forEach(ref -> sheets.add(sheet(ref, points.getOrDefault(ref, List.of()))));
+  }
+
+  /**
+   * The papers of a unit.
+   *
+   * @param only the items that are worked on; empty: all
+   * @param pattern the text of a sleeve: {@code {wire}}, {@code {here}}, {@code {there}}, {@code
+   *     {signal}} stand for what they name
+   */
+  public static WorkPapers of(
+      Harness harness, Tables tables, CopperWire copper, Set<String> only, String pattern) {
+    return new WorkPapers(harness, tables, copper, only, pattern);
+  }
+
+  private WireEnd end(Wire wire, Wire.End end) {
+    Point here = wire.at(end);
+    Point there = wire.at(end.opposite());
+    Optional<PinDetail> pin = Optional.ofNullable(pins.get(here));
+    String contact = wire.contactAt(end);
+    if (contact.isEmpty()) {
+      contact = pin.map(one -> one.contact().isEmpty() ? one.size() : one.contact()).orElse("");
+    }
+    String marker =
+        pattern
+            .replace("{wire}", wire.name())
+            .replace("{here}", here.toString())
+            .replace("{there}", there.toString())
+            .replace("{signal}", wire.signal());
+    return new WireEnd(wire, here, there, contact, strip(contact), marker);
+  }
+
+  private String strip(String contact) {
+    Optional<ContactSize> size = contact.isEmpty() ? Optional.empty() : sizes.find(contact);
+    String name = size.map(ContactSize::size).orElse(contact);
+    return tables.rows("strip-lengths").stream()
+        .filter(row -> !name.isEmpty() && row.get("contact").equals(name))
+        .map(row -> row.get("strip_min_mm") + "–" + row.get("strip_max_mm") + " mm")
+        .findFirst()
+        .orElse("");
+  }
+
+  private CutWire cut(Wire wire) {
+    Limits limits = harness.limits();
+    OptionalDouble listed =
+        wire.length().map(Length::metres).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    OptionalDouble cut =
+        listed.isEmpty()
+            ? listed
+            : OptionalDouble.of(
+                listed.getAsDouble()
+                    + 2 * limits.retermination().metres()
+                    + limits.serviceLoop().metres());
+    return new CutWire(wire, listed, cut);
+  }
+
+  private ItemSheet sheet(String ref, List<Point> points) {
+    Optional<Item> item = harness.items().stream().filter(one -> one.ref().equals(ref)).findFirst();
+    List<ItemSheet.Cavity> cavities = new ArrayList<>();
+    for (Point point : points) {
+      List<WireEnd> ends = endsAt.getOrDefault(point, List.of());
+      cavities.add(
+          new ItemSheet.Cavity(
+              point.pin(),
+              ends,
+              ends.isEmpty() ? plug(point) : "",
+              jumpers.getOrDefault(point, List.of())));
+    }
+    return new ItemSheet(ref, item, List.copyOf(cavities));
+  }
+
+  private String plug(Point point) {
+    PinDetail pin = pins.get(point);
+    if (pin == null) {
+      return "";
+    }
+    return sizes
+        .find(pin.contact().isEmpty() ? pin.size() : pin.contact())
+        .map(ContactSize::sealingPlug)
+        .orElse("");
+  }
+
+  /** The unit. */
+  public Harness harness() {
+    return harness;
+  }
+
+  /** A sheet for each item. */
+  public List<ItemSheet> sheets() {
+    return List.copyOf(sheets);
+  }
+
+  /** The wires to cut, as they are listed. */
+  public List<CutWire> cuts() {
+    return List.copyOf(cuts);
+  }
+
+  /**
+   * So much wire of one kind.
+   *
+   * @param wires how many wires
+   * @param metres all of them together, with the allowances
+   * @param withoutLength the wires that the list gives no length for: not in the metres
+   */
+  public record Total(
+      String type,
+      String gauge,
+      String color,
+      int wires,
+      double metres,
+      List<String> withoutLength) {
+    Total and(CutWire cut) {
+      List<String> without = new ArrayList<>(withoutLength);
+      if (cut.cutMetres().isEmpty()) {
+        without.add(cut.wire().name());
+      }
+      return new Total(
+          type, gauge, color, wires + 1, metres + cut.cutMetres().orElse(0), List.copyOf(without));
+    }
+  }
+
+  /** Wire by type, gauge and colour. */
+  public List<Total> totals() {
+    Map<List<String>, Total> totals = new TreeMap<>((left, right) -> compare(left, right));
+    for (CutWire cut : cuts) {
+      Wire wire = cut.wire();
+      String gauge = wire.gauge().map(Gauge::label).orElse("");
+      totals.merge(
+          List.of(wire.type(), gauge, wire.color()),
+          new Total(wire.type(), gauge, wire.color(), 0, 0, List.of()).and(cut),
+          (sum, one) -> sum.and(cut));
+    }
+    return List.copyOf(totals.values());
+  }
+
+  private static int compare(List<String> left, List<String> right) {
+    return left.toString().compareTo(right.toString());
+  }
+
+  /** Contacts, plugs and sleeves: what, and how many. */
+  public Map<String, Integer> kit() {
+    Map<String, Integer> kit = new TreeMap<>();
+    for (ItemSheet sheet : sheets) {
+      for (ItemSheet.Cavity cavity : sheet.cavities()) {
+        for (WireEnd end : cavity.ends()) {
+          kit.merge(
+              end.contact().isEmpty() ? "end with no contact listed" : "contact " + end.contact(),
+              1,
+              Integer::sum);
+          kit.merge("marker sleeve", 1, Integer::sum);
+        }
+        if (!cavity.plug().isEmpty()) {
+          kit.merge("sealing plug " + cavity.plug(), 1, Integer::sum);
+        }
+      }
+    }
+    return kit;
+  }
+
+  /** Metres as they are cut: to the millimetre. */
+  public static String metres(double metres) {
+    return Numbers.plain(Math.round(metres * 1000) / 1000.0);
+  }
+}
