@@ -67,7 +67,7 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("check", "report", "cli")
           .whereLayer("circuit")
           .mayOnlyBeAccessedByLayers(
-              "compare", "plan", "review", "trace", "diagnose", "check", "report", "cli")
+              "compare", "plan", "work", "review", "trace", "diagnose", "check", "report", "cli")
           .whereLayer("imports")
           .mayOnlyBeAccessedByLayers("report", "cli")
           .whereLayer("intake")

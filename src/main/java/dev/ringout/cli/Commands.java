@@ -15,6 +15,9 @@ final class Commands implements CommandLine.IFactory {
     if (type == CheckCommand.class) {
       return type.cast(new CheckCommand(output));
     }
+    if (type == FoundCommand.class) {
+      return type.cast(new FoundCommand(output));
+    }
     if (type == ImportCommand.class) {
       return type.cast(new ImportCommand(output));
     }

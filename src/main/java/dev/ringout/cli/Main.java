@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
     description = "Proves cable harnesses and junction boxes point by point.",
     subcommands = {
       CheckCommand.class,
+      FoundCommand.class,
       ImportCommand.class,
       PlanCommand.class,
       ReviewCommand.class,

@@ -1,0 +1,92 @@
+package dev.ringout.cli;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
+import dev.ringout.intake.PointSearch;
+import dev.ringout.report.FoundText;
+import dev.ringout.report.ProblemText;
+import dev.ringout.work.FoundWire;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code ringout found}: a wire that was found on a point. */
+@Command(
+    name = "found",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "Says where a wire belongs that was found on a point, who belongs there, and what most"
+            + " likely happened.")
+final class FoundCommand implements Callable<Integer> {
+  private static final Pattern ON = Pattern.compile("(?i)\\s*(.+?)\\s+(?:on|at|in)\\s+(.+?)\\s*");
+
+  private final Output output;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Mixin private HarnessArgument harnessFile = new HarnessArgument();
+
+  @Parameters(
+      index = "1..*",
+      arity = "1..*",
+      paramLabel = "WORDS",
+      description = "What was found: \"W12 on J3-14\".")
+  private List<String> words = new ArrayList<>();
+
+  @Mixin private Destination destination = new Destination();
+
+  FoundCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public Integer call() {
+    Matcher matcher = ON.matcher(String.join(" ", words));
+    if (!matcher.matches()) {
+      throw new ParameterException(
+          spec.commandLine(), "say which wire was found where, such as \"W12 on J3-14\"");
+    }
+    Inputs inputs = new Inputs(List.of(harnessFile.file()));
+    Optional<Harness> harness = inputs.harness(harnessFile.file());
+    output.err().print(ProblemText.write(inputs.problems().list()));
+    if (harness.isEmpty() || inputs.problems().hasErrors()) {
+      return inputs.exitCode();
+    }
+    String name =
+        new Named(spec, harness.get()).wires("wire", List.of(matcher.group(1))).iterator().next();
+    Wire wire =
+        harness.get().wires().stream()
+            .filter(one -> one.name().equals(name))
+            .findFirst()
+            .orElseThrow();
+    FoundWire found =
+        FoundWire.of(Circuit.of(harness.get()), wire, point(harness.get(), matcher.group(2)));
+    return destination.write(
+        output,
+        destination.json()
+            ? FoundText.json(found)
+            : FoundText.write(found, destination.showsColour(output)));
+  }
+
+  private Point point(Harness harness, String text) {
+    PointSearch.Result result = new PointSearch(harness).find(text);
+    if (result instanceof PointSearch.Found found) {
+      return found.point();
+    }
+    PointSearch.NotFound not = (PointSearch.NotFound) result;
+    throw new ParameterException(
+        spec.commandLine(), not.text() + (not.maybe().isEmpty() ? "" : "; maybe " + not.maybe()));
+  }
+}

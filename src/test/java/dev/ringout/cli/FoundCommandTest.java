@@ -1,0 +1,49 @@
+package dev.ringout.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+class FoundCommandTest {
+  private static final Path BRIDGE = Path.of("harness-samples/swing-bridge/junction-box.xlsx");
+
+  private static String found(String words) {
+    Run run = Run.of("found", BRIDGE, words);
+    assertEquals(0, run.code(), run.err());
+    return run.out().replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void a_wire_one_cavity_over_is_told_with_who_belongs_there() {
+    String said = found("W043 on J2-18");
+    assertTrue(said.startsWith("W043 belongs in J2-17: it is one cavity over."), said);
+    assertTrue(said.contains("Tag it as found before it is moved."), said);
+    String crossed = found("w048 at p11 6");
+    assertTrue(crossed.startsWith("W048 belongs in P11-5: it is one cavity over."), crossed);
+    assertTrue(crossed.contains("P11-6 is for W049"), crossed);
+  }
+
+  @Test
+  void a_wire_in_its_place_and_one_at_an_item_that_it_does_not_go_to() {
+    assertTrue(found("W043 on J2-17").startsWith("W043 belongs on J2-17."));
+    assertTrue(found("W008 on P3-4").contains("Its number may be misread."));
+  }
+
+  @Test
+  void the_same_cavity_of_another_plug_is_a_label_to_look_at() {
+    String said = found("W048 on P2-5");
+    assertTrue(said.contains("the plugs or their labels may be exchanged"), said);
+  }
+
+  @Test
+  void what_can_t_be_understood_is_refused_with_the_nearest() {
+    assertEquals(64, Run.of("found", BRIDGE, "W043").code());
+    Run wire = Run.of("found", BRIDGE, "W0I2 on J2-17");
+    assertEquals(64, wire.code());
+    assertTrue(wire.err().contains("maybe W012"), wire.err());
+    assertEquals(64, Run.of("found", BRIDGE, "W043 on J77-1").code());
+    assertTrue(Run.of("found", BRIDGE, "W043 on J2-18", "--json").out().contains("neighbour"));
+  }
+}
