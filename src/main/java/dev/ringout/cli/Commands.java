@@ -12,6 +12,9 @@ final class Commands implements CommandLine.IFactory {
 
   @Override
   public <K> K create(Class<K> type) throws Exception {
+    if (type == AsFoundCommand.class) {
+      return type.cast(new AsFoundCommand(output));
+    }
     if (type == CheckCommand.class) {
       return type.cast(new CheckCommand(output));
     }

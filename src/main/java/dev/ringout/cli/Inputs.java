@@ -78,8 +78,14 @@ final class Inputs {
 
   /** Looks for problems in the readings files even where the harness can't be used. */
   void findProblems(List<Path> readingsFiles) {
+    readingsOfAnything(readingsFiles);
+  }
+
+  /** Readings of a unit for which there is no harness file. */
+  ReadingSet readingsOfAnything(List<Path> readingsFiles) {
     ReadingsReader reader = ReadingsReader.forProblemsOnly(problems);
     readingsFiles.forEach(file -> read(reader, file));
+    return reader.readings();
   }
 
   private void read(ReadingsReader reader, Path file) {

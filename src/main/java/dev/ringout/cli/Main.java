@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
     versionProvider = Version.class,
     description = "Proves cable harnesses and junction boxes point by point.",
     subcommands = {
+      AsFoundCommand.class,
       CheckCommand.class,
       FoundCommand.class,
       ImportCommand.class,

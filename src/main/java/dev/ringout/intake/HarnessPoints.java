@@ -11,7 +11,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Finds the points and states that a test sheet names among those of the harness. */
@@ -123,6 +125,21 @@ final class HarnessPoints {
         near.isEmpty() ? "" : String.valueOf(pins.get(near)));
   }
 
+  /** Positions of switches that nothing is known of. */
+  private static SwitchState asWritten(String text) {
+    SortedMap<String, String> positions = new TreeMap<>();
+    for (String piece : text.split("[;,]", -1)) {
+      String assignment = Blanks.strip(piece);
+      int equals = assignment.indexOf('=');
+      if (equals > 0) {
+        positions.put(
+            Blanks.strip(assignment.substring(0, equals)),
+            Blanks.strip(assignment.substring(equals + 1)));
+      }
+    }
+    return new SwitchState(positions);
+  }
+
   /**
    * The state of the switches: {@code S1=AHEAD; S2=OPEN}, and of wires with one end off: {@code
    * W12=LIFTED}; blank is the normal one.
@@ -130,7 +147,7 @@ final class HarnessPoints {
   Understood<SwitchState> state(String text) {
     SwitchState state = SwitchState.normal();
     if (anyPoint) {
-      return Understood.as(state);
+      return Understood.as(asWritten(text));
     }
     SortedSet<String> seen = new TreeSet<>();
     for (String piece : text.split("[;,]", -1)) {

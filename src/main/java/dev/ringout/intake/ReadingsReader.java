@@ -79,7 +79,7 @@ public final class ReadingsReader {
 
   /**
    * A reader for test sheets whose harness can't be used: finds the problems in the sheets' own
-   * cells all the same. Its readings must not be judged.
+   * cells all the same. Its readings must not be judged; they may be taken as what was found.
    */
   public static ReadingsReader forProblemsOnly(Problems problems) {
     return new ReadingsReader(HarnessPoints.any(), problems);

@@ -1,0 +1,96 @@
+package dev.ringout.cli;
+
+import dev.ringout.readings.ReadingSet;
+import dev.ringout.report.FoundListText;
+import dev.ringout.report.HarnessSheets;
+import dev.ringout.report.ProblemText;
+import dev.ringout.sheet.OutFile;
+import dev.ringout.sheet.OutSheet;
+import dev.ringout.work.FoundList;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code ringout asfound}: a wire list from the readings of a unit for which there is none. */
+@Command(
+    name = "asfound",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "Builds a wire list from an unknown unit's readings: joins only where they were read, marked"
+            + " as inferred; says what is not sure and what to read next.")
+final class AsFoundCommand implements Callable<Integer> {
+  private final Output output;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(arity = "1..*", paramLabel = "READINGS", description = "Filled test sheets.")
+  private List<Path> readingsFiles = new ArrayList<>();
+
+  @Option(names = "--json", description = "One JSON document on standard output.")
+  private boolean json;
+
+  @Option(
+      names = "-o",
+      paramLabel = "HARNESS",
+      description = "Write the list as a harness file: .xlsx or a folder of .csv.")
+  private Optional<Path> file = Optional.empty();
+
+  @Option(names = "--force", description = "Write over an existing HARNESS.")
+  private boolean force;
+
+  AsFoundCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public Integer call() {
+    Inputs inputs = new Inputs(readingsFiles);
+    ReadingSet readings = inputs.readingsOfAnything(readingsFiles);
+    output.err().print(ProblemText.write(inputs.problems().list()));
+    if (inputs.problems().hasErrors()) {
+      return inputs.exitCode();
+    }
+    FoundList list = FoundList.of(readings);
+    int written = file.isPresent() ? write(file.get(), list) : ExitCode.DONE;
+    if (written != ExitCode.DONE) {
+      return written;
+    }
+    output
+        .out()
+        .print(
+            json
+                ? FoundListText.json(list, inputs.problems().list())
+                : FoundListText.write(
+                    list, output.terminal() && System.getenv("NO_COLOR") == null));
+    return ExitCode.DONE;
+  }
+
+  private int write(Path to, FoundList list) {
+    if (list.wiring().wires().isEmpty()) {
+      output.err().println("ringout: no two points were read joined, so nothing is written");
+      return ExitCode.NOT_UNDERSTOOD;
+    }
+    List<OutSheet> sheets =
+        HarnessSheets.of(list.wiring(), Map.of("as found", "inferred from readings; no drawing"));
+    String name = String.valueOf(to.getFileName()).toLowerCase(Locale.ROOT);
+    if (name.endsWith(".xlsx")) {
+      return output.write(to, beside -> OutFile.workbook(beside, sheets), force);
+    }
+    if (name.matches(".*\\.[a-z]{2,4}")) {
+      throw new ParameterException(
+          spec.commandLine(), "-o " + to + ": a harness file is written as .xlsx or a folder");
+    }
+    return output.write(to, beside -> OutFile.folder(beside, sheets), force);
+  }
+}
