@@ -45,6 +45,7 @@ public final class WorkSheets {
     sheets.add(cutList(papers, title));
     sheets.add(kit(papers, title));
     sheets.add(markers(papers));
+    sheets.add(asFound(papers, title));
     return sheets;
   }
 
@@ -199,5 +200,36 @@ public final class WorkSheets {
       }
     }
     return new OutSheet("Markers", List.of("Text", "Wire", "Goes on at"), rows);
+  }
+
+  /** Filled in before anything is taken off: the tag goes on the wire and on its point alike. */
+  private static OutSheet asFound(WorkPapers papers, String title) {
+    List<List<String>> rows = new ArrayList<>();
+    int tag = 0;
+    for (ItemSheet sheet : papers.sheets()) {
+      for (ItemSheet.Cavity cavity : sheet.cavities()) {
+        String point = sheet.ref() + "-" + cavity.pin();
+        if (cavity.ends().isEmpty()) {
+          rows.add(List.of("", point, cavity.jumpers().isEmpty() ? "empty" : jumpers(cavity)));
+        }
+        for (WireEnd end : cavity.ends()) {
+          tag++;
+          rows.add(List.of("T" + tag, point, end.wire().name(), end.wire().color()));
+        }
+      }
+    }
+    return new OutSheet(
+        "As found",
+        List.of(
+            "Tag",
+            "Point",
+            "Listed wire",
+            "Listed color",
+            "Found wire",
+            "Found color",
+            "Goes to",
+            "Note"),
+        rows,
+        new Look(title, Set.of(), Map.of(), Set.of(4, 5, 6, 7), ""));
   }
 }

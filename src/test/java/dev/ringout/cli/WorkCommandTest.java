@@ -73,6 +73,9 @@ class WorkCommandTest {
     String markers = Files.readString(papers.resolve("markers.csv"));
     assertTrue(markers.contains("W1/J1-A-LIFT,W1,J1-A"), markers);
     assertTrue(markers.contains("W1/TB1-1-LIFT,W1,TB1-1"), markers);
+    String asFound = Files.readString(papers.resolve("as found.csv"));
+    assertTrue(asFound.contains("T1,J1-A,W1,RED"), asFound);
+    assertTrue(asFound.contains(",J1-C,empty"), asFound);
   }
 
   @Test
