@@ -114,6 +114,11 @@ public final class Circuit {
     return conductors;
   }
 
+  /** Whether a conductor is a wire, and no link and no contact. */
+  public boolean isWire(int conductor) {
+    return conductors.get(conductor) instanceof Conductor.OfWire;
+  }
+
   /** The point at a conductor's first end. */
   public int from(int conductor) {
     return from[conductor];

@@ -4,20 +4,17 @@ import dev.ringout.readings.ReadingSet;
 import dev.ringout.report.FoundListText;
 import dev.ringout.report.HarnessSheets;
 import dev.ringout.report.ProblemText;
-import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.work.FoundList;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -71,8 +68,7 @@ final class AsFoundCommand implements Callable<Integer> {
         .print(
             json
                 ? FoundListText.json(list, inputs.problems().list())
-                : FoundListText.write(
-                    list, output.terminal() && System.getenv("NO_COLOR") == null));
+                : FoundListText.write(list, output.showsColour()));
     return ExitCode.DONE;
   }
 
@@ -83,14 +79,7 @@ final class AsFoundCommand implements Callable<Integer> {
     }
     List<OutSheet> sheets =
         HarnessSheets.of(list.wiring(), Map.of("as found", "inferred from readings; no drawing"));
-    String name = String.valueOf(to.getFileName()).toLowerCase(Locale.ROOT);
-    if (name.endsWith(".xlsx")) {
-      return output.write(to, beside -> OutFile.workbook(beside, sheets), force);
-    }
-    if (name.matches(".*\\.[a-z]{2,4}")) {
-      throw new ParameterException(
-          spec.commandLine(), "-o " + to + ": a harness file is written as .xlsx or a folder");
-    }
-    return output.write(to, beside -> OutFile.folder(beside, sheets), force);
+    return Sheets.writeTable(
+        output, spec, to, sheets, force, "a harness file is written as .xlsx or a folder");
   }
 }

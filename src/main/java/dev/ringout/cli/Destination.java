@@ -19,9 +19,9 @@ final class Destination {
     return json;
   }
 
-  /** Whether colours are shown unless asked for: on a terminal alone, and not against NO_COLOR. */
+  /** Whether colours are shown unless asked for: not in a file. */
   boolean showsColour(Output output) {
-    return output.terminal() && file.isEmpty() && System.getenv("NO_COLOR") == null;
+    return output.showsColour() && file.isEmpty();
   }
 
   /** Writes a page; gives the exit code. */

@@ -135,11 +135,7 @@ final class ImportCommand implements Callable<Integer> {
     } else {
       output
           .out()
-          .print(
-              ImportText.write(
-                  inputs.shownName(listFile),
-                  result,
-                  output.terminal() && System.getenv("NO_COLOR") == null));
+          .print(ImportText.write(inputs.shownName(listFile), result, output.showsColour()));
     }
     output.err().print(ProblemText.lines(problems));
     int written = outputFile.isPresent() ? write(outputFile.get(), result) : ExitCode.DONE;

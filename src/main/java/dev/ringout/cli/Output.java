@@ -16,6 +16,11 @@ import java.util.stream.Stream;
  */
 record Output(PrintStream out, PrintStream err, boolean terminal) {
 
+  /** Whether colours are shown unless asked for: on a terminal alone, and not against NO_COLOR. */
+  boolean showsColour() {
+    return terminal && System.getenv("NO_COLOR") == null;
+  }
+
   /**
    * Writes a file beside its place and renames it, so that a crash leaves no half file.
    *

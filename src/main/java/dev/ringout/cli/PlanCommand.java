@@ -151,8 +151,7 @@ final class PlanCommand implements Callable<Integer> {
         .print(
             json
                 ? PlanJson.write(plan, inputs.problems().list())
-                : PlanText.write(
-                    plan, file.isEmpty(), output.terminal() && System.getenv("NO_COLOR") == null));
+                : PlanText.write(plan, file.isEmpty(), output.showsColour()));
     return ExitCode.DONE;
   }
 

@@ -27,9 +27,6 @@ final class Sheets {
       List<OutSheet> sheets,
       boolean force) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    if (name.endsWith(".xlsx")) {
-      return output.write(file, beside -> OutFile.workbook(beside, sheets), force);
-    }
     if (name.endsWith(".html")) {
       return output.write(file, SheetsHtml.write(title, sheets), force);
     }
@@ -37,10 +34,28 @@ final class Sheets {
       return output.write(
           file, beside -> PdfFile.write(beside, SheetsHtml.write(title, sheets)), force);
     }
+    return writeTable(
+        output, spec, file, sheets, force, "sheets are written as .xlsx, .html, .pdf or a folder");
+  }
+
+  /**
+   * Writes a workbook or a folder of .csv; gives the exit code.
+   *
+   * @param forms what is said where the name asks for another form
+   */
+  static int writeTable(
+      Output output,
+      CommandSpec spec,
+      Path file,
+      List<OutSheet> sheets,
+      boolean force,
+      String forms) {
+    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+    if (name.endsWith(".xlsx")) {
+      return output.write(file, beside -> OutFile.workbook(beside, sheets), force);
+    }
     if (name.matches(".*\\.[a-z]{2,4}")) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "-o " + file + ": sheets are written as .xlsx, .html, .pdf or a folder");
+      throw new ParameterException(spec.commandLine(), "-o " + file + ": " + forms);
     }
     return output.write(file, beside -> OutFile.folder(beside, sheets), force);
   }

@@ -99,13 +99,12 @@ final class WorkCommand implements Callable<Integer> {
     if (written != ExitCode.DONE) {
       return written;
     }
-    boolean colour = output.terminal() && System.getenv("NO_COLOR") == null;
     output
         .out()
         .print(
             json
                 ? WorkJson.write(papers, inputs.problems().list())
-                : WorkText.write(papers, file.isEmpty(), colour));
+                : WorkText.write(papers, file.isEmpty(), output.showsColour()));
     return ExitCode.DONE;
   }
 }

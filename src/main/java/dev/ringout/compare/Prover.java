@@ -1,7 +1,6 @@
 package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.Nets;
@@ -159,7 +158,7 @@ public final class Prover {
     long needed = 0;
     long proven = 0;
     for (int c = 0; c < crossed.length; c++) {
-      if (circuit.conductors().get(c) instanceof Conductor.OfWire) {
+      if (circuit.isWire(c)) {
         needed++;
         if (crossed[c]) {
           proven++;

@@ -1,7 +1,6 @@
 package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Judged;
@@ -119,15 +118,11 @@ final class Arrangements {
     Nets listed = circuit.in(judged.reading().state());
     for (int net : evidence.netsOf(judged)) {
       for (int conductor : listed.conductorsOf(net)) {
-        if (isWire(conductor)) {
+        if (circuit.isWire(conductor)) {
           wires.add(conductor);
         }
       }
     }
-  }
-
-  private boolean isWire(int conductor) {
-    return circuit.conductors().get(conductor) instanceof Conductor.OfWire;
   }
 
   /**
@@ -145,7 +140,7 @@ final class Arrangements {
         addWires(judged, suspects);
       }
     }
-    suspects.removeIf(one -> !isWire(one));
+    suspects.removeIf(one -> !circuit.isWire(one));
     for (Judged judged : inForce) {
       if (judged.expected() instanceof Joined
           && judged.outcome() == Outcome.CONFORMS

@@ -54,7 +54,7 @@ final class BlindSpots {
     }
     Map<String, Set<Integer>> alike = new LinkedHashMap<>();
     for (int c = 0; c < circuit.conductors().size(); c++) {
-      if (circuit.conductors().get(c) instanceof Conductor.OfWire) {
+      if (circuit.isWire(c)) {
         add(alike, c, circuit.from(c), linked.firstOf(circuit.to(c)));
         add(alike, c, circuit.to(c), linked.firstOf(circuit.from(c)));
       }
@@ -103,7 +103,7 @@ final class BlindSpots {
     }
     int[] wiresAt = new int[circuit.size()];
     for (int c = 0; c < circuit.conductors().size(); c++) {
-      if (circuit.conductors().get(c) instanceof Conductor.OfWire) {
+      if (circuit.isWire(c)) {
         wiresAt[circuit.from(c)]++;
         wiresAt[circuit.to(c)]++;
       }

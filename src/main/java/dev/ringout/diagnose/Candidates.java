@@ -270,7 +270,7 @@ final class Candidates {
         switchNotAsListed(
             circuit.harness().switches().indexOf(circuit.switchOf(contact.contact())), found);
       }
-      if (circuit.conductors().get(conductor) instanceof Conductor.OfWire) {
+      if (circuit.isWire(conductor)) {
         for (Wire.End end : Wire.End.values()) {
           int at = nets.end(conductor, end);
           for (int pin : reachable(at)) {
@@ -345,7 +345,7 @@ final class Candidates {
     moveInto(toWires, nets.groupOf(from), nets, found);
     for (int wire : fromWires) {
       for (int other : toWires) {
-        if (isWire(wire) && isWire(other)) {
+        if (circuit.isWire(wire) && circuit.isWire(other)) {
           for (Wire.End end : Wire.End.values()) {
             for (Wire.End otherEnd : Wire.End.values()) {
               cross(wire, end, new Neighbours.WireEnd(other, otherEnd), nets, found);
@@ -360,13 +360,9 @@ final class Candidates {
     return wires.size() <= MOST_WIRES ? wires : wires.subList(0, MOST_WIRES);
   }
 
-  private boolean isWire(int conductor) {
-    return circuit.conductors().get(conductor) instanceof Conductor.OfWire;
-  }
-
   private void moveInto(List<Integer> wires, int group, SlippedNets nets, Set<Slip> found) {
     for (int wire : wires) {
-      if (!isWire(wire)) {
+      if (!circuit.isWire(wire)) {
         continue;
       }
       for (Wire.End end : Wire.End.values()) {

@@ -1,7 +1,6 @@
 package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Conductor;
 import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
@@ -56,7 +55,7 @@ final class Neighbours {
       }
     }
     for (int c = 0; c < circuit.conductors().size(); c++) {
-      if (circuit.conductors().get(c) instanceof Conductor.OfWire) {
+      if (circuit.isWire(c)) {
         endsAt
             .computeIfAbsent(refOf(circuit.from(c)), ref -> new ArrayList<>())
             .add(new WireEnd(c, Wire.End.FROM));

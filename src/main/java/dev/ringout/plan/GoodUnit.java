@@ -3,20 +3,13 @@ package dev.ringout.plan;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Expected.Apart;
 import dev.ringout.circuit.Expected.ThroughParts;
-import dev.ringout.circuit.Probing;
 import dev.ringout.harness.Limits;
-import dev.ringout.harness.Point;
 import dev.ringout.readings.Measured;
-import dev.ringout.readings.Meter;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
-import dev.ringout.readings.Side;
 import dev.ringout.source.Place;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** What the steps of a plan read on a unit that is as listed. */
 public final class GoodUnit {
@@ -35,27 +28,11 @@ public final class GoodUnit {
   }
 
   private static Reading reading(Circuit circuit, Step step) {
-    Probing probing = step.probing();
     String sheet = step.kind() == Reading.Kind.CONTINUITY ? "Continuity" : "Insulation";
-    return new Reading(
-        step.kind(),
-        "" + step.number(),
-        points(circuit, probing.from()),
-        probing.toRest() ? new Side.Rest() : points(circuit, probing.to()),
-        probing.state(),
+    return step.read(
+        circuit,
         measured(circuit.harness().limits(), step),
-        Meter.UNKNOWN,
-        step.volts(),
-        OptionalDouble.empty(),
-        Optional.empty(),
-        "",
-        "",
         new Place("plan", sheet, step.number() + 1, 1));
-  }
-
-  private static Side.Points points(Circuit circuit, int[] points) {
-    List<Point> named = Arrays.stream(points).mapToObj(circuit::point).toList();
-    return new Side.Points(named);
   }
 
   private static Measured measured(Limits limits, Step step) {

@@ -3,6 +3,7 @@ package dev.ringout.plan;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Nets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -33,15 +34,25 @@ public record MultiProbe(List<List<int[]>> chains, List<Halves> halves) {
         chains.get(other - 1).add(new int[] {points[0], points[other]});
       }
     }
+    List<int[]> firsts = new ArrayList<>();
+    for (int net = 0; net < nets.count(); net++) {
+      firsts.add(new int[] {nets.pointsOf(net)[0]});
+    }
+    return new MultiProbe(chains, halves(firsts));
+  }
+
+  /** Half of some groups against the other, by each bit of their numbers: any two differ in one. */
+  static List<Halves> halves(List<int[]> groups) {
     List<Halves> halves = new ArrayList<>();
-    for (int bit = 1; bit < nets.count(); bit *= 2) {
+    for (int bit = 1; bit < groups.size(); bit *= 2) {
       Halves half = new Halves(new ArrayList<>(), new ArrayList<>());
-      for (int net = 0; net < nets.count(); net++) {
-        ((net & bit) == 0 ? half.from() : half.to()).add(nets.pointsOf(net)[0]);
+      for (int number = 0; number < groups.size(); number++) {
+        List<Integer> side = (number & bit) == 0 ? half.from() : half.to();
+        Arrays.stream(groups.get(number)).forEach(side::add);
       }
       halves.add(half);
     }
-    return new MultiProbe(chains, halves);
+    return halves;
   }
 
   /** How many readings. */

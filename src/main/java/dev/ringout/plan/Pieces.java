@@ -53,7 +53,7 @@ record Pieces(int net, List<Piece> pieces) {
     }
     Map<Integer, List<Integer>> wiresOf = new TreeMap<>();
     for (int conductor : conductors) {
-      if (circuit.conductors().get(conductor) instanceof Conductor.OfWire) {
+      if (circuit.isWire(conductor)) {
         wiresOf
             .computeIfAbsent(joined.firstOf(circuit.from(conductor)), key -> new ArrayList<>())
             .add(conductor);

@@ -39,6 +39,7 @@ import java.util.BitSet;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -62,6 +63,13 @@ public final class Planner {
   private final Nets normal;
   private final Hubs hubs;
   private final BitSet scope;
+
+  /** The good ones of the readings that need not be taken again. */
+  private final List<Judged> taken;
+
+  /** The names that several wires share. */
+  private final Set<String> sharedNames = new HashSet<>();
+
   private final List<Step> steps = new ArrayList<>();
   private final Set<String> planned = new HashSet<>();
   private final Set<String> leftOut = new LinkedHashSet<>();
@@ -76,6 +84,14 @@ public final class Planner {
     Set<String> items = Scope.items(circuit, options);
     this.hubs = new Hubs(circuit, items);
     this.scope = Scope.nets(circuit, items);
+    this.taken = options.after().map(after -> after.with(Outcome.CONFORMS)).orElse(List.of());
+    Set<String> names = new HashSet<>();
+    for (Wire wire : circuit.harness().wires()) {
+      String name = wire.name().toUpperCase(Locale.ROOT);
+      if (!names.add(name)) {
+        sharedNames.add(name);
+      }
+    }
   }
 
   /** The plan for a circuit. */
@@ -85,8 +101,7 @@ public final class Planner {
   }
 
   private TestPlan plan(HandMovements movements) {
-    for (Judged judged :
-        options.after().map(after -> after.with(Outcome.CONFORMS)).orElse(List.of())) {
+    for (Judged judged : taken) {
       if (judged.reading().kind() == Reading.Kind.CONTINUITY) {
         planned.add(key(judged.probing(), false));
       }
@@ -128,31 +143,22 @@ public final class Planner {
    */
   private Coverage prove() {
     List<Reading> readings = new ArrayList<>();
-    options.after().ifPresent(after -> readings.addAll(conforming(after)));
+    taken.forEach(judged -> readings.add(judged.reading()));
     readings.addAll(GoodUnit.readings(circuit, steps).readings());
     Comparison comparison =
         Comparison.of(circuit, limits, new ReadingSet(List.copyOf(readings), List.of()));
     return Prover.prove(circuit, limits, comparison);
   }
 
-  private static List<Reading> conforming(Comparison after) {
-    return after.inForce().stream()
-        .filter(judged -> judged.outcome() == Outcome.CONFORMS)
-        .map(Judged::reading)
-        .toList();
-  }
-
   private void joins(List<Unproven> before) {
     Set<Integer> unprovenWires = new HashSet<>();
     DisjointPoints proven = new DisjointPoints(circuit.size());
-    if (options.after().isPresent()) {
-      for (Judged judged : options.after().get().with(Outcome.CONFORMS)) {
-        if (judged.probing().isPair()
-            && judged.reading().state().isNormal()
-            && judged.expected() instanceof Joined
-            && judged.reading().kind() == Reading.Kind.CONTINUITY) {
-          proven.union(judged.probing().from()[0], judged.probing().to()[0]);
-        }
+    for (Judged judged : taken) {
+      if (judged.probing().isPair()
+          && judged.reading().state().isNormal()
+          && judged.expected() instanceof Joined
+          && judged.reading().kind() == Reading.Kind.CONTINUITY) {
+        proven.union(judged.probing().from()[0], judged.probing().to()[0]);
       }
     }
     for (Unproven one : before) {
@@ -229,8 +235,7 @@ public final class Planner {
    * Whether a good reading was made from the one net to the other, at whichever of their points.
    */
   private boolean isRead(int from, int to) {
-    return options.after().stream()
-        .flatMap(after -> after.with(Outcome.CONFORMS).stream())
+    return taken.stream()
         .filter(judged -> judged.probing().isPair() && judged.reading().state().isNormal())
         .anyMatch(
             judged ->
@@ -272,7 +277,7 @@ public final class Planner {
     }
     List<int[]> groups = new ArrayList<>();
     for (int[] group : hubs.groups()) {
-      if (Arrays.stream(group).map(normal::of).anyMatch(scope::get)
+      if (isInScope(group)
           && (options.after().isEmpty()
               || Arrays.stream(group).map(normal::of).anyMatch(unproven::contains))) {
         groups.add(group);
@@ -284,17 +289,12 @@ public final class Planner {
     return groups;
   }
 
-  /** Half against half, by each bit of the groups' numbers: any two differ in one of them. */
   private void byBits() {
-    List<int[]> groups = hubs.groups();
-    for (int bit = 1; bit < groups.size(); bit *= 2) {
-      List<Integer> from = new ArrayList<>();
-      List<Integer> to = new ArrayList<>();
-      for (int number = 0; number < groups.size(); number++) {
-        List<Integer> side = (number & bit) == 0 ? from : to;
-        Arrays.stream(groups.get(number)).forEach(side::add);
-      }
-      add(Probing.groups(array(from), array(to), SwitchState.normal()), Purpose.APART, "");
+    for (MultiProbe.Halves half : MultiProbe.halves(hubs.groups())) {
+      add(
+          Probing.groups(array(half.from()), array(half.to()), SwitchState.normal()),
+          Purpose.APART,
+          "");
     }
   }
 
@@ -322,9 +322,7 @@ public final class Planner {
     for (int number = 0; number < hubs.groups().size(); number++) {
       int[] group = hubs.groups().get(number);
       boolean wanted =
-          Arrays.stream(group).map(normal::of).anyMatch(scope::get)
-              && !(all && number == hubs.largest())
-              && !isInsulationRead(group);
+          isInScope(group) && !(all && number == hubs.largest()) && !isInsulationRead(group);
       if (wanted) {
         Probing probing = Probing.groupToRest(group, SwitchState.normal());
         InsulationLimit limit = insulation.of(probing);
@@ -349,8 +347,7 @@ public final class Planner {
   }
 
   private boolean isInsulationRead(int[] group) {
-    return options.after().stream()
-        .flatMap(after -> after.with(Outcome.CONFORMS).stream())
+    return taken.stream()
         .filter(judged -> judged.reading().kind() == Reading.Kind.INSULATION)
         .filter(judged -> judged.probing().toRest())
         .anyMatch(
@@ -383,12 +380,12 @@ public final class Planner {
   }
 
   private List<Part> sensitive() {
+    if (steps.stream().noneMatch(step -> step.kind() == Reading.Kind.INSULATION)) {
+      return List.of();
+    }
+    double volts = circuit.harness().limits().insulationVolts();
     return circuit.harness().parts().stream()
-        .filter(
-            part ->
-                steps.stream().anyMatch(step -> step.kind() == Reading.Kind.INSULATION)
-                    && part.maxTestVolts().orElse(Double.POSITIVE_INFINITY)
-                        < circuit.harness().limits().insulationVolts())
+        .filter(part -> part.maxTestVolts().orElse(Double.POSITIVE_INFINITY) < volts)
         .toList();
   }
 
@@ -414,6 +411,10 @@ public final class Planner {
       }
     }
     return steps.size() > before;
+  }
+
+  private boolean isInScope(int[] group) {
+    return Arrays.stream(group).map(normal::of).anyMatch(scope::get);
   }
 
   private boolean isInScope(Unproven one) {
@@ -504,11 +505,8 @@ public final class Planner {
   private Optional<SwitchState> lifted(int wire, SwitchState position) {
     SwitchState state = position;
     Set<Integer> off = new HashSet<>();
-    for (int most = circuit.conductors().size(); most > 0; most--) {
-      List<Integer> around = Detour.around(circuit.in(position), circuit, wire, off);
-      if (around.isEmpty()) {
-        return Optional.of(state);
-      }
+    List<Integer> around = Detour.around(circuit.in(position), circuit, wire, off);
+    while (!around.isEmpty()) {
       Optional<Integer> other =
           around.stream()
               .filter(this::canBeNamed)
@@ -516,21 +514,18 @@ public final class Planner {
       if (other.isEmpty()) {
         return Optional.empty();
       }
-      Wire lifted = ((Conductor.OfWire) circuit.conductors().get(other.get())).wire();
       off.add(other.get());
-      state = state.withLifted(lifted);
+      state = state.withLifted(((Conductor.OfWire) circuit.conductors().get(other.get())).wire());
+      around = Detour.around(circuit.in(position), circuit, wire, off);
     }
-    return Optional.empty();
+    return Optional.of(state);
   }
 
   /** Whether the column State can say that a wire, and it alone, is lifted. */
   private boolean canBeNamed(int conductor) {
     return circuit.conductors().get(conductor) instanceof Conductor.OfWire one
         && !one.wire().name().matches(".*[;,=].*")
-        && circuit.harness().wires().stream()
-                .filter(other -> other.name().equalsIgnoreCase(one.wire().name()))
-                .count()
-            == 1;
+        && !sharedNames.contains(one.wire().name().toUpperCase(Locale.ROOT));
   }
 
   /** A wire is lifted at a screw sooner than a contact is taken out of a connector. */

@@ -1,8 +1,15 @@
 package dev.ringout.plan;
 
+import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Expected;
 import dev.ringout.circuit.Probing;
+import dev.ringout.readings.Measured;
+import dev.ringout.readings.Meter;
 import dev.ringout.readings.Reading;
+import dev.ringout.readings.Side;
+import dev.ringout.source.Place;
+import java.util.Arrays;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -42,6 +49,28 @@ public record Step(
     PART,
     /** Nets apart. */
     APART
+  }
+
+  /** The step as it stands on a sheet once a meter has shown something. */
+  public Reading read(Circuit circuit, Measured measured, Place place) {
+    return new Reading(
+        kind,
+        "" + number,
+        side(circuit, probing.from()),
+        probing.toRest() ? new Side.Rest() : side(circuit, probing.to()),
+        probing.state(),
+        measured,
+        Meter.UNKNOWN,
+        volts,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        "",
+        "",
+        place);
+  }
+
+  private static Side side(Circuit circuit, int[] points) {
+    return new Side.Points(Arrays.stream(points).mapToObj(circuit::point).toList());
   }
 
   Step at(int place, boolean stays) {

@@ -77,13 +77,13 @@ final class PlanNotes {
               "off [ ]",
               Text.of(
                   "%s off before insulation volts: it bears %s V.",
-                  capital(part.label()), volts(part))));
+                  Sentences.capital(part.label()), volts(part))));
     }
     for (String left : plan.leftOut()) {
       notes.add(new Note("not proven", left));
     }
     for (Part part : plan.sensitive()) {
-      notes.add(new Note("on again [ ]", capital(part.label()) + " connected again."));
+      notes.add(new Note("on again [ ]", Sentences.capital(part.label()) + " connected again."));
     }
     for (String wire : lifted) {
       notes.add(new Note("on again [ ]", wire + " back on its point."));
@@ -134,9 +134,5 @@ final class PlanNotes {
               });
     }
     return wires;
-  }
-
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
   }
 }

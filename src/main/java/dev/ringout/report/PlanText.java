@@ -33,7 +33,7 @@ public final class PlanText {
     Harness harness = plan.circuit().harness();
     page.paragraph("", page.styled(Style.STRONG, PlanSheets.title(harness)));
     page.blank();
-    counts(plan).forEach((what, steps) -> page.paragraph(what, steps));
+    page.paragraph("Steps      ", counts(plan));
     page.paragraph(
         "Walk       ",
         Text.of(
@@ -45,13 +45,9 @@ public final class PlanText {
         Text.of(
             "%s would do with a probe on every point at once and pairs put in series (Kautz 1974)",
             Numbers.count(MultiProbe.of(plan.circuit()).count(), "reading")));
-    String topic = "";
+    page.heading("Read first");
     for (PlanNotes.Note note : PlanNotes.of(plan)) {
-      if (topic.isEmpty()) {
-        page.heading("Read first");
-      }
-      topic = note.topic();
-      page.paragraph("  " + topic + " ".repeat(Math.max(1, 14 - topic.length())), note.text());
+      page.paragraph(Text.of("  %-13s ", note.topic()), note.text());
     }
     if (withSteps) {
       page.heading("Steps");
@@ -60,7 +56,7 @@ public final class PlanText {
     return page.toString();
   }
 
-  private static Map<String, String> counts(TestPlan plan) {
+  private static String counts(TestPlan plan) {
     Map<Step.Purpose, Integer> continuity = new EnumMap<>(Step.Purpose.class);
     int insulation = 0;
     for (Step step : plan.steps()) {
@@ -74,13 +70,11 @@ public final class PlanText {
         continuity.entrySet().stream()
             .map(entry -> entry.getValue() + " " + word(entry.getKey()))
             .toList();
-    return Map.of(
-        "Steps      ",
-        Text.of(
-            "%s: %s%s",
-            Numbers.count(plan.steps().size(), "reading"),
-            String.join(", ", words),
-            insulation == 0 ? "" : ", " + insulation + " of insulation"));
+    return Text.of(
+        "%s: %s%s",
+        Numbers.count(plan.steps().size(), "reading"),
+        String.join(", ", words),
+        insulation == 0 ? "" : ", " + insulation + " of insulation");
   }
 
   private static String word(Step.Purpose purpose) {

@@ -164,15 +164,10 @@ public final class WorkSheets {
   private static OutSheet kit(WorkPapers papers, String title) {
     List<List<String>> rows = new ArrayList<>();
     for (Total total : papers.totals()) {
-      String what =
-          String.join(
-              " ",
-              List.of(total.type(), total.gauge(), total.color()).stream()
-                  .filter(word -> !word.isEmpty())
-                  .toList());
+      String kind = total.kind();
       rows.add(
           List.of(
-              "wire " + (what.isEmpty() ? "of no gauge, type or colour listed" : what),
+              "wire " + (kind.isEmpty() ? "of no gauge, type or colour listed" : kind),
               "" + total.wires(),
               WorkPapers.metres(total.metres()),
               total.withoutLength().isEmpty()

@@ -42,16 +42,11 @@ public final class WorkText {
   }
 
   private static String total(Total total) {
-    String what =
-        String.join(
-            " ",
-            List.of(total.type(), total.gauge(), total.color()).stream()
-                .filter(word -> !word.isEmpty())
-                .toList());
+    String kind = total.kind();
     return Text.of(
         "%s m of %s, %s%s",
         WorkPapers.metres(total.metres()),
-        what.isEmpty() ? "wire of no gauge, type or colour listed" : what,
+        kind.isEmpty() ? "wire of no gauge, type or colour listed" : kind,
         Numbers.count(total.wires(), "wire"),
         total.withoutLength().isEmpty()
             ? ""

@@ -1,5 +1,6 @@
 package dev.ringout.work;
 
+import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
@@ -12,8 +13,8 @@ import dev.ringout.source.Place;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -81,19 +82,30 @@ public record FoundList(
 
   private static final class Builder {
     private final Map<String, String> spelling = new HashMap<>();
-    private final Set<Point> points = new TreeSet<>();
-    private final Map<Point, Point> parent = new HashMap<>();
     private final List<Reading> kept = new ArrayList<>();
     private final Set<String> unsure = new LinkedHashSet<>();
-    private final Map<Point, List<Wire>> wiresOf = new HashMap<>();
+
+    /** Every point that a sheet names, in order. */
+    private final List<Point> points;
+
+    private final Map<Point, Integer> numberOf = new HashMap<>();
+
+    /** Nets: a net is known by its first point. */
+    private final DisjointPoints joined;
+
+    /** For each net the readings that united it. */
+    private final Map<Integer, List<Join>> joinsOf = new HashMap<>();
+
+    private record Join(Point from, Point to, Place place) {}
 
     Builder(ReadingSet readings) {
       // The last reading of the same two sides stands.
       Map<String, Reading> last = new LinkedHashMap<>();
+      Set<Point> all = new TreeSet<>();
       int otherState = 0;
       for (Reading reading : readings.readings()) {
-        points.addAll(named(reading.from()));
-        points.addAll(named(reading.to()));
+        all.addAll(named(reading.from()));
+        all.addAll(named(reading.to()));
         if (!reading.state().isNormal()) {
           otherState++;
         } else if (shown(reading) != Shown.NOTHING) {
@@ -101,6 +113,9 @@ public record FoundList(
         }
       }
       kept.addAll(last.values());
+      points = List.copyOf(all);
+      points.forEach(point -> numberOf.put(point, numberOf.size()));
+      joined = new DisjointPoints(points.size());
       if (otherState > 0) {
         unsure.add(
             Text.of(
@@ -121,12 +136,8 @@ public record FoundList(
       return named;
     }
 
-    private Point first(Point point) {
-      Point above = parent.getOrDefault(point, point);
-      while (!above.equals(parent.getOrDefault(above, above))) {
-        above = parent.getOrDefault(above, above);
-      }
-      return above;
+    private int net(Point point) {
+      return joined.firstOf(numberOf.getOrDefault(point, 0));
     }
 
     FoundList build() {
@@ -134,35 +145,37 @@ public record FoundList(
         List<Point> from = named(reading.from());
         List<Point> to = named(reading.to());
         if (shown(reading) == Shown.JOINED && from.size() == 1 && to.size() == 1) {
-          join(reading, from.get(0), to.get(0));
+          join(from.get(0), to.get(0), reading.place());
         }
       }
-      Map<Point, List<Point>> nets = new TreeMap<>();
+      Map<Integer, List<Point>> nets = new TreeMap<>();
       points.forEach(
-          point -> nets.computeIfAbsent(first(point), key -> new ArrayList<>()).add(point));
-      Set<List<Point>> apart = new HashSet<>();
-      kept.forEach(reading -> heldApart(reading, nets.keySet(), apart));
+          point -> nets.computeIfAbsent(net(point), key -> new ArrayList<>()).add(point));
+      Map<Integer, BitSet> apart = new HashMap<>();
+      nets.keySet().forEach(net -> apart.put(net, new BitSet()));
+      kept.forEach(reading -> heldApart(reading, apart));
       List<Wire> wires = new ArrayList<>();
       List<PinDetail> pins = new ArrayList<>();
-      List<List<Point>> joined = new ArrayList<>();
+      List<List<Point>> joinedNets = new ArrayList<>();
       List<String> next = new ArrayList<>();
       long missing = 0;
-      for (Map.Entry<Point, List<Point>> net : nets.entrySet()) {
-        long open = nets.size() - 1 - count(net.getKey(), nets.keySet(), apart);
+      for (Map.Entry<Integer, List<Point>> entry : nets.entrySet()) {
+        List<Point> net = entry.getValue();
+        int open = nets.size() - 1 - apart.getOrDefault(entry.getKey(), new BitSet()).cardinality();
         missing += open;
         if (open > 0 && next.size() < MOST_NEXT) {
-          next.add(
-              Text.of(
-                  "%s to REST: not held apart from %d other nets", net.getValue().get(0), open));
+          next.add(Text.of("%s to REST: not held apart from %d other nets", net.get(0), open));
         }
-        if (net.getValue().size() > 1) {
-          joined.add(net.getValue());
-          wires(net.getKey(), net.getValue(), open == 0, wires);
+        if (net.size() > 1) {
+          joinedNets.add(net);
+          String note = note(net, open == 0);
+          for (Join join : joinsOf.getOrDefault(entry.getKey(), List.of())) {
+            wires.add(wire("F" + (wires.size() + 1), join, note));
+          }
         } else {
-          Point lone = net.getKey();
           pins.add(
               new PinDetail(
-                  lone,
+                  net.get(0),
                   "",
                   "",
                   OptionalDouble.empty(),
@@ -174,45 +187,24 @@ public record FoundList(
       long all = (long) nets.size() * (nets.size() - 1) / 2;
       return new FoundList(
           new Wiring(wires, List.of(), pins, List.of()),
-          joined,
+          joinedNets,
           List.copyOf(unsure),
           next,
           new Pairs(all, all - missing / 2));
     }
 
-    private void join(Reading reading, Point from, Point to) {
-      Point one = first(from);
-      Point other = first(to);
-      if (one.equals(other)) {
+    private void join(Point from, Point to, Place place) {
+      if (net(from) == net(to)) {
         return;
       }
-      Wire wire =
-          new Wire(
-              "",
-              from,
-              to,
-              Optional.empty(),
-              "",
-              "",
-              Optional.empty(),
-              "",
-              "",
-              "",
-              "",
-              "",
-              reading.place().toString(),
-              Map.of(),
-              reading.place());
-      List<Wire> wires = new ArrayList<>(wiresOf.getOrDefault(one, List.of()));
-      wires.addAll(wiresOf.getOrDefault(other, List.of()));
-      wires.add(wire);
-      Point top = one.compareTo(other) <= 0 ? one : other;
-      parent.put(one, top);
-      parent.put(other, top);
-      wiresOf.put(top, wires);
+      List<Join> joins = new ArrayList<>(joinsOf.getOrDefault(net(from), List.of()));
+      joins.addAll(joinsOf.getOrDefault(net(to), List.of()));
+      joins.add(new Join(from, to, place));
+      joined.union(numberOf.getOrDefault(from, 0), numberOf.getOrDefault(to, 0));
+      joinsOf.put(net(from), joins);
     }
 
-    private void heldApart(Reading reading, Set<Point> nets, Set<List<Point>> apart) {
+    private void heldApart(Reading reading, Map<Integer, BitSet> apart) {
       List<Point> from = named(reading.from());
       List<Point> to = named(reading.to());
       Shown shown = shown(reading);
@@ -225,66 +217,61 @@ public record FoundList(
       if (shown != Shown.APART) {
         return;
       }
-      Set<Point> own = new LinkedHashSet<>();
-      from.forEach(point -> own.add(first(point)));
-      to.stream().filter(point -> from.isEmpty()).forEach(point -> own.add(first(point)));
-      Set<Point> others = new LinkedHashSet<>();
+      Set<Integer> own = nets(from.isEmpty() ? to : from);
+      Set<Integer> others = new LinkedHashSet<>();
       if (reading.to() instanceof Side.Rest || reading.from() instanceof Side.Rest) {
-        others.addAll(nets);
+        others.addAll(apart.keySet());
         others.removeAll(own);
       } else {
-        to.forEach(point -> others.add(first(point)));
+        others.addAll(nets(to));
       }
-      for (Point one : own) {
-        for (Point other : others) {
-          if (one.equals(other)) {
+      for (int one : own) {
+        for (int other : others) {
+          if (one == other) {
             unsure.add(
                 Text.of(
                     "%s reads %s, but other readings join the two",
                     reading.subject(), reading.measured().text()));
           } else {
-            apart.add(one.compareTo(other) < 0 ? List.of(one, other) : List.of(other, one));
+            apart.getOrDefault(one, new BitSet()).set(other);
+            apart.getOrDefault(other, new BitSet()).set(one);
           }
         }
       }
     }
 
-    private static long count(Point net, Set<Point> nets, Set<List<Point>> apart) {
-      return nets.stream()
-          .filter(other -> !other.equals(net))
-          .filter(
-              other ->
-                  apart.contains(
-                      net.compareTo(other) < 0 ? List.of(net, other) : List.of(other, net)))
-          .count();
+    private Set<Integer> nets(List<Point> some) {
+      Set<Integer> nets = new LinkedHashSet<>();
+      some.forEach(point -> nets.add(net(point)));
+      return nets;
     }
 
-    private void wires(Point net, List<Point> points, boolean closed, List<Wire> wires) {
-      String note =
-          points.size() > 2
-              ? Text.of(
-                  "inferred: read joined, but which wires make this net of %d points no meter tells",
-                  points.size())
-              : closed ? "read joined, and apart from all else" : "inferred: read joined";
-      for (Wire wire : wiresOf.getOrDefault(net, List.of())) {
-        wires.add(
-            new Wire(
-                "F" + (wires.size() + 1),
-                wire.from(),
-                wire.to(),
-                Optional.empty(),
-                "",
-                "",
-                Optional.empty(),
-                "",
-                "",
-                "",
-                "",
-                "",
-                note + " (" + wire.note() + ")",
-                Map.of(),
-                wire.place()));
+    private static String note(List<Point> net, boolean closed) {
+      if (net.size() > 2) {
+        return Text.of(
+            "inferred: read joined, but which wires make this net of %d points no meter tells",
+            net.size());
       }
+      return closed ? "read joined, and apart from all else" : "inferred: read joined";
+    }
+
+    private static Wire wire(String name, Join join, String note) {
+      return new Wire(
+          name,
+          join.from(),
+          join.to(),
+          Optional.empty(),
+          "",
+          "",
+          Optional.empty(),
+          "",
+          "",
+          "",
+          "",
+          "",
+          note + " (" + join.place() + ")",
+          Map.of(),
+          join.place());
     }
   }
 }

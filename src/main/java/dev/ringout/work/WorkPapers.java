@@ -15,13 +15,17 @@ import dev.ringout.units.Gauge;
 import dev.ringout.units.Length;
 import dev.ringout.units.Numbers;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Everything that the bench needs on paper to wire a unit. */
 public final class WorkPapers {
@@ -56,16 +60,14 @@ public final class WorkPapers {
         cuts.add(cut(wire));
       }
     }
-    Map<String, List<Point>> points = new TreeMap<>();
-    harness
-        .points()
-        .forEach(point -> points.computeIfAbsent(point.ref(), r -> new ArrayList<>()).add(point));
-    // In the order of the list's points, which is natural: J2 before J10.
-    harness.points().stream()
-        .map(Point::ref)
-        .distinct()
-        .filter(ref -> only.isEmpty() || only.contains(ref))
-        .forEach(ref -> sheets.add(sheet(ref, points.getOrDefault(ref, List.of()))));
+    // The points stand in natural order: J2 before J10.
+    Map<String, List<Point>> points = new LinkedHashMap<>();
+    for (Point point : harness.points()) {
+      if (only.isEmpty() || only.contains(point.ref())) {
+        points.computeIfAbsent(point.ref(), ref -> new ArrayList<>()).add(point);
+      }
+    }
+    points.forEach((ref, cavities) -> sheets.add(sheet(ref, cavities)));
   }
 
   /**
@@ -176,6 +178,13 @@ public final class WorkPapers {
       int wires,
       double metres,
       List<String> withoutLength) {
+    /** Type, gauge and colour as far as they are listed. */
+    public String kind() {
+      return Stream.of(type, gauge, color)
+          .filter(word -> !word.isEmpty())
+          .collect(Collectors.joining(" "));
+    }
+
     Total and(CutWire cut) {
       List<String> without = new ArrayList<>(withoutLength);
       if (cut.cutMetres().isEmpty()) {
@@ -188,7 +197,7 @@ public final class WorkPapers {
 
   /** Wire by type, gauge and colour. */
   public List<Total> totals() {
-    Map<List<String>, Total> totals = new TreeMap<>((left, right) -> compare(left, right));
+    Map<List<String>, Total> totals = new TreeMap<>(Comparator.comparing(List::toString));
     for (CutWire cut : cuts) {
       Wire wire = cut.wire();
       String gauge = wire.gauge().map(Gauge::label).orElse("");
@@ -198,10 +207,6 @@ public final class WorkPapers {
           (sum, one) -> sum.and(cut));
     }
     return List.copyOf(totals.values());
-  }
-
-  private static int compare(List<String> left, List<String> right) {
-    return left.toString().compareTo(right.toString());
   }
 
   /** Contacts, plugs and sleeves: what, and how many. */

@@ -8,16 +8,12 @@ import dev.ringout.harness.SwitchState;
 import dev.ringout.plan.Step;
 import dev.ringout.plan.TestPlan;
 import dev.ringout.readings.Measured;
-import dev.ringout.readings.Meter;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
-import dev.ringout.readings.Side;
 import dev.ringout.source.Place;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 
@@ -47,24 +43,10 @@ final class PlannedSheet {
             ? new Measured.OverRange(OptionalDouble.of(Rig.OVER_RANGE_OHMS))
             : new Measured.Value(Math.round(ohms * 1000) / 1000.0, 0.0005);
     boolean insulation = step.kind() == Reading.Kind.INSULATION;
-    return new Reading(
-        step.kind(),
-        "" + step.number(),
-        side(step.probing().from()),
-        step.probing().toRest() ? new Side.Rest() : side(step.probing().to()),
-        step.probing().state(),
+    return step.read(
+        circuit,
         measured,
-        Meter.UNKNOWN,
-        step.volts(),
-        OptionalDouble.empty(),
-        Optional.empty(),
-        "",
-        "",
         new Place("plan.xlsx", insulation ? "Insulation" : "Continuity", step.number() + 1, 8));
-  }
-
-  private Side side(int[] points) {
-    return new Side.Points(Arrays.stream(points).mapToObj(circuit::point).toList());
   }
 
   private double measure(Step step) {
