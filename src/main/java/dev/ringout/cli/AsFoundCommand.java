@@ -79,7 +79,6 @@ final class AsFoundCommand implements Callable<Integer> {
     }
     List<OutSheet> sheets =
         HarnessSheets.of(list.wiring(), Map.of("as found", "inferred from readings; no drawing"));
-    return Sheets.writeTable(
-        output, spec, to, sheets, force, "a harness file is written as .xlsx or a folder");
+    return Sheets.writeHarness(output, spec, to, sheets, force);
   }
 }

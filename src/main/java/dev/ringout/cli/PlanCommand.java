@@ -13,6 +13,8 @@ import dev.ringout.report.PlanJson;
 import dev.ringout.report.PlanSheets;
 import dev.ringout.report.PlanText;
 import dev.ringout.report.ProblemText;
+import dev.ringout.report.UnitTitle;
+import dev.ringout.sheet.PrintForm;
 import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
@@ -88,15 +90,7 @@ final class PlanCommand implements Callable<Integer> {
   @Option(names = "--json", description = "One JSON document on standard output.")
   private boolean json;
 
-  @Option(
-      names = "-o",
-      paramLabel = "SHEET",
-      description =
-          "Write the sheet: .xlsx or a folder of .csv to fill in; .html or .pdf for paper only.")
-  private Optional<Path> file = Optional.empty();
-
-  @Option(names = "--force", description = "Write over an existing SHEET.")
-  private boolean force;
+  @Mixin private Sheets file = new Sheets();
 
   PlanCommand(Output output) {
     this.output = output;
@@ -133,16 +127,8 @@ final class PlanCommand implements Callable<Integer> {
             named.wires("--touched", touched),
             after);
     TestPlan plan = Planner.plan(circuit, limits, new HandMovements(own), options);
-    int written =
-        file.isPresent()
-            ? Sheets.write(
-                output,
-                spec,
-                file.get(),
-                PlanSheets.title(harness.get()),
-                PlanSheets.of(plan),
-                force)
-            : ExitCode.DONE;
+    PrintForm form = PrintForm.tested(UnitTitle.of(harness.get()), file.paper());
+    int written = file.write(output, spec, form, PlanSheets.of(plan));
     if (written != ExitCode.DONE) {
       return written;
     }
@@ -151,7 +137,7 @@ final class PlanCommand implements Callable<Integer> {
         .print(
             json
                 ? PlanJson.write(plan, inputs.problems().list())
-                : PlanText.write(plan, file.isEmpty(), output.showsColour()));
+                : PlanText.write(plan, !file.asked(), output.showsColour()));
     return ExitCode.DONE;
   }
 

@@ -4,55 +4,86 @@ import dev.ringout.report.PdfFile;
 import dev.ringout.report.SheetsHtml;
 import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.OutSheet;
+import dev.ringout.sheet.PrintForm;
+import dev.ringout.sheet.PrintForm.PaperSize;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-/** Writes sheets in the form that a file's name asks for. */
+/** The file of sheets that a command writes, in the form that its name asks for. */
 final class Sheets {
-  private Sheets() {}
+  @Option(
+      names = "-o",
+      paramLabel = "FILE",
+      description = "Write it: .xlsx, .html, .pdf, or a folder of .csv.")
+  private Optional<Path> file = Optional.empty();
 
-  /**
-   * Writes a workbook, a page, a PDF or a folder of .csv; gives the exit code.
-   *
-   * @param title what stands above every printed page
-   */
-  static int write(
-      Output output,
-      CommandSpec spec,
-      Path file,
-      String title,
-      List<OutSheet> sheets,
-      boolean force) {
-    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+  @Option(names = "--force", description = "Write over an existing FILE.")
+  private boolean force;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "SIZE",
+      description = "What it is printed on: ${COMPLETION-CANDIDATES} (default A4).")
+  private PaperSize paper = PaperSize.A4;
+
+  /** Whether a file was asked for. */
+  boolean asked() {
+    return file.isPresent();
+  }
+
+  /** The paper that was asked for. */
+  PaperSize paper() {
+    return paper;
+  }
+
+  /** Writes what was asked for; gives the exit code. */
+  int write(Output output, CommandSpec spec, PrintForm form, List<OutSheet> sheets) {
+    if (file.isEmpty()) {
+      return ExitCode.DONE;
+    }
+    Path to = file.get();
+    String name = String.valueOf(to.getFileName()).toLowerCase(Locale.ROOT);
     if (name.endsWith(".html")) {
-      return output.write(file, SheetsHtml.write(title, sheets), force);
+      return output.write(to, SheetsHtml.write(form, sheets), force);
     }
     if (name.endsWith(".pdf")) {
       return output.write(
-          file, beside -> PdfFile.write(beside, SheetsHtml.write(title, sheets)), force);
+          to, beside -> PdfFile.write(beside, SheetsHtml.write(form, sheets)), force);
     }
     return writeTable(
-        output, spec, file, sheets, force, "sheets are written as .xlsx, .html, .pdf or a folder");
+        output,
+        spec,
+        to,
+        sheets,
+        form,
+        force,
+        "sheets are written as .xlsx, .html, .pdf or a folder");
   }
 
-  /**
-   * Writes a workbook or a folder of .csv; gives the exit code.
-   *
-   * @param forms what is said where the name asks for another form
-   */
-  static int writeTable(
+  /** Writes a harness file, which is a workbook or a folder of .csv; gives the exit code. */
+  static int writeHarness(
+      Output output, CommandSpec spec, Path file, List<OutSheet> sheets, boolean force) {
+    PrintForm plain = PrintForm.tested("", PaperSize.A4);
+    return writeTable(
+        output, spec, file, sheets, plain, force, "a harness file is written as .xlsx or a folder");
+  }
+
+  private static int writeTable(
       Output output,
       CommandSpec spec,
       Path file,
       List<OutSheet> sheets,
+      PrintForm form,
       boolean force,
       String forms) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     if (name.endsWith(".xlsx")) {
-      return output.write(file, beside -> OutFile.workbook(beside, sheets), force);
+      return output.write(file, beside -> OutFile.workbook(beside, sheets, form), force);
     }
     if (name.matches(".*\\.[a-z]{2,4}")) {
       throw new ParameterException(spec.commandLine(), "-o " + file + ": " + forms);

@@ -1,14 +1,17 @@
 package dev.ringout.cli;
 
 import dev.ringout.harness.Harness;
-import dev.ringout.report.PlanSheets;
 import dev.ringout.report.ProblemText;
+import dev.ringout.report.UnitTitle;
 import dev.ringout.report.WorkJson;
 import dev.ringout.report.WorkSheets;
 import dev.ringout.report.WorkText;
+import dev.ringout.sheet.BarCode;
+import dev.ringout.sheet.PrintForm;
 import dev.ringout.standards.CopperWire;
+import dev.ringout.standards.Tables;
+import dev.ringout.work.SleeveText;
 import dev.ringout.work.WorkPapers;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +20,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code ringout work}: the papers from which a unit is wired. */
@@ -44,25 +48,25 @@ final class WorkCommand implements Callable<Integer> {
   @Option(
       names = "--sleeve",
       paramLabel = "TEXT",
-      defaultValue = "{wire}",
+      defaultValue = "wire",
       description =
-          "What is on a sleeve: {wire}, {here}, {there} and {signal} stand for what they name"
-              + " (default ${DEFAULT-VALUE}).")
-  private String sleeve = "{wire}";
+          "What is on a sleeve: wire, wire-end, both-ends, far-end, signal or terminals, or a text"
+              + " of your own with {wire}, {signal}, {cable}, {here}, {here.ref}, {here.pin},"
+              + " {here.number}, {there} and so on (default ${DEFAULT-VALUE}).")
+  private String sleeve = "wire";
+
+  @Option(
+      names = "--code",
+      paramLabel = "CODE",
+      description = "The sleeves' texts as bar codes too: ${COMPLETION-CANDIDATES}.")
+  private Optional<BarCode> code = Optional.empty();
 
   @Mixin private OwnTables tables = new OwnTables();
 
   @Option(names = "--json", description = "One JSON document on standard output.")
   private boolean json;
 
-  @Option(
-      names = "-o",
-      paramLabel = "PAPERS",
-      description = "Write the papers: .xlsx, .html, .pdf, or a folder of .csv.")
-  private Optional<Path> file = Optional.empty();
-
-  @Option(names = "--force", description = "Write over existing PAPERS.")
-  private boolean force;
+  @Mixin private Sheets file = new Sheets();
 
   WorkCommand(Output output) {
     this.output = output;
@@ -79,23 +83,16 @@ final class WorkCommand implements Callable<Integer> {
       }
       return inputs.exitCode();
     }
+    Tables read = tables.read(spec);
     WorkPapers papers =
         WorkPapers.of(
             harness.get(),
-            tables.read(spec),
+            read,
             CopperWire.published(),
             new Named(spec, harness.get()).items("--only", only),
-            sleeve);
-    int written =
-        file.isPresent()
-            ? Sheets.write(
-                output,
-                spec,
-                file.get(),
-                PlanSheets.title(harness.get()),
-                WorkSheets.of(papers),
-                force)
-            : ExitCode.DONE;
+            sleeveText(read));
+    PrintForm form = PrintForm.wired(UnitTitle.of(harness.get()), file.paper());
+    int written = file.write(output, spec, form, WorkSheets.of(papers, code));
     if (written != ExitCode.DONE) {
       return written;
     }
@@ -104,7 +101,20 @@ final class WorkCommand implements Callable<Integer> {
         .print(
             json
                 ? WorkJson.write(papers, inputs.problems().list())
-                : WorkText.write(papers, file.isEmpty(), output.showsColour()));
+                : WorkText.write(papers, !file.asked(), output.showsColour()));
     return ExitCode.DONE;
+  }
+
+  private SleeveText sleeveText(Tables read) {
+    return SleeveText.of(sleeve, read)
+        .orElseThrow(
+            () ->
+                new ParameterException(
+                    spec.commandLine(),
+                    "--sleeve: "
+                        + sleeve
+                        + " is no scheme; these are: "
+                        + String.join(", ", SleeveText.schemes(read))
+                        + "; a text of your own has words in braces, such as {wire}"));
   }
 }

@@ -1,7 +1,10 @@
 package dev.ringout.report;
 
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 import java.io.IOException;
 import java.io.InputStream;
@@ -9,6 +12,8 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Set;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 
@@ -16,6 +21,8 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 public final class PdfFile {
   /** Comes with the PDF library; has the Ω that the built-in fonts of PDF lack. */
   private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+
+  private static final int NORMAL_WEIGHT = 400;
 
   private PdfFile() {}
 
@@ -25,6 +32,25 @@ public final class PdfFile {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.useFont(PdfFile::font, "Liberation Sans");
     builder.withHtmlContent(html, null);
+    builder.useSVGDrawer(new BatikSVGDrawer());
+    Path fontFile = Files.createTempFile("ringout", ".ttf");
+    try (InputStream font = font()) {
+      // Drawings take a font only from a file, and else any that the machine has.
+      Files.copy(font, fontFile, StandardCopyOption.REPLACE_EXISTING);
+      builder.useFont(
+          fontFile.toFile(),
+          "Liberation Sans",
+          NORMAL_WEIGHT,
+          FontStyle.NORMAL,
+          true,
+          Set.of(FSFontUseCase.SVG));
+      write(builder, file);
+    } finally {
+      Files.deleteIfExists(fontFile);
+    }
+  }
+
+  private static void write(PdfRendererBuilder builder, Path file) throws IOException {
     try (OutputStream out = Files.newOutputStream(file);
         PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
       renderer.createPDFWithoutClosing();

@@ -3,7 +3,6 @@ package dev.ringout.report;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Expected.Apart;
 import dev.ringout.circuit.Probing;
-import dev.ringout.harness.Harness;
 import dev.ringout.harness.Point;
 import dev.ringout.plan.Planner;
 import dev.ringout.plan.Step;
@@ -14,9 +13,7 @@ import dev.ringout.sheet.OutSheet.Look;
 import dev.ringout.units.Numbers;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.function.Predicate;
 
 /** A plan as a test sheet to fill in, which {@code ringout check} reads as it is. */
@@ -74,7 +71,7 @@ public final class PlanSheets {
 
   /** The sheets, what to read first in front. */
   public static List<OutSheet> of(TestPlan plan) {
-    String title = title(plan.circuit().harness());
+    String title = UnitTitle.of(plan.circuit().harness());
     List<OutSheet> sheets = new ArrayList<>();
     sheets.add(first(plan, title));
     sheets.add(job(plan));
@@ -83,12 +80,11 @@ public final class PlanSheets {
             "Continuity",
             CONTINUITY,
             rows(plan, step -> step.kind() == Reading.Kind.CONTINUITY),
-            new Look(
-                title,
-                Set.of(0, 6, 7),
-                Map.of(9, List.of("mΩ", "Ω", "kΩ", "MΩ")),
-                Set.of(8, 9, 10, 11, 12),
-                CONTINUITY_FAILS)));
+            Look.printed(title)
+                .withNumbers(0, 6, 7)
+                .withChoices(9, List.of("mΩ", "Ω", "kΩ", "MΩ"))
+                .withToFill(8, 9, 10, 11, 12)
+                .withMarkWhere(CONTINUITY_FAILS)));
     List<List<String>> insulation = rows(plan, step -> step.kind() == Reading.Kind.INSULATION);
     if (!insulation.isEmpty()) {
       sheets.add(
@@ -96,29 +92,14 @@ public final class PlanSheets {
               "Insulation",
               INSULATION,
               insulation,
-              new Look(
-                  title,
-                  Set.of(0, 6, 7),
-                  Map.of(10, List.of("kΩ", "MΩ", "GΩ")),
-                  Set.of(8, 9, 10, 11, 12, 13),
-                  INSULATION_FAILS)));
+              Look.printed(title)
+                  .withNumbers(0, 6, 7)
+                  .withChoices(10, List.of("kΩ", "MΩ", "GΩ"))
+                  .withToFill(8, 9, 10, 11, 12, 13)
+                  .withMarkWhere(INSULATION_FAILS)));
     }
     sheets.add(calls(plan, title));
     return sheets;
-  }
-
-  /** What stands above each page. */
-  public static String title(Harness harness) {
-    String name = harness.headerValue("title");
-    String drawing = harness.headerValue("drawing");
-    String revision = harness.headerValue("revision");
-    List<String> parts = new ArrayList<>();
-    parts.add(name.isEmpty() ? "Test sheet" : name);
-    if (!drawing.isEmpty()) {
-      parts.add(drawing);
-    }
-    parts.add(revision.isEmpty() ? "revision not stated" : "revision " + revision);
-    return String.join(", ", parts);
   }
 
   private static OutSheet first(TestPlan plan, String title) {
@@ -127,10 +108,7 @@ public final class PlanSheets {
       rows.add(List.of(note.topic(), note.text()));
     }
     return new OutSheet(
-        "Read first",
-        List.of("About", "What to know, and to tick"),
-        rows,
-        new Look(title, Set.of(), Map.of(), Set.of(), ""));
+        "Read first", List.of("About", "What to know, and to tick"), rows, Look.printed(title));
   }
 
   private static OutSheet job(TestPlan plan) {
@@ -226,7 +204,7 @@ public final class PlanSheets {
         "Calls",
         List.of("Step", "Caller", "Answerer", "Then", "Tick"),
         rows,
-        new Look(title, Set.of(0), Map.of(), Set.of(4), ""));
+        Look.printed(title).withNumbers(0).withToFill(4));
   }
 
   private static String state(Step step) {

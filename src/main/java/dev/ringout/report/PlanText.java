@@ -31,7 +31,7 @@ public final class PlanText {
   public static String write(TestPlan plan, boolean withSteps, boolean colour) {
     Page page = new Page(colour);
     Harness harness = plan.circuit().harness();
-    page.paragraph("", page.styled(Style.STRONG, PlanSheets.title(harness)));
+    page.paragraph("", page.styled(Style.STRONG, UnitTitle.of(harness)));
     page.blank();
     page.paragraph("Steps      ", counts(plan));
     page.paragraph(

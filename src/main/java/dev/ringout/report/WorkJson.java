@@ -1,6 +1,7 @@
 package dev.ringout.report;
 
 import dev.ringout.source.Problem;
+import dev.ringout.standards.CrimpTools.Setting;
 import dev.ringout.units.Gauge;
 import dev.ringout.work.CutWire;
 import dev.ringout.work.ItemSheet;
@@ -71,6 +72,7 @@ public final class WorkJson {
     json.put("gauge", end.wire().gauge().map(Gauge::label).orElse(""));
     json.put("to", end.there().toString());
     json.put("contact", end.contact());
+    json.put("tool", end.tool().map(Setting::text).orElse(""));
     json.put("strip", end.strip());
     json.put("marker", end.marker());
     return json;

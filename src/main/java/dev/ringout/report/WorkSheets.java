@@ -1,6 +1,8 @@
 package dev.ringout.report;
 
+import dev.ringout.harness.Item;
 import dev.ringout.harness.Wire;
+import dev.ringout.sheet.BarCode;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.sheet.OutSheet.Look;
 import dev.ringout.standards.Cautions;
@@ -13,8 +15,7 @@ import dev.ringout.work.WorkPapers;
 import dev.ringout.work.WorkPapers.Total;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 
 /** The papers of the bench as sheets: for a workbook, a page or a PDF. */
 public final class WorkSheets {
@@ -28,6 +29,7 @@ public final class WorkSheets {
           "Signal",
           "Goes to",
           "Contact",
+          "Tool (* go by its data plate)",
           "Strip",
           "Sleeve",
           "Group",
@@ -36,15 +38,19 @@ public final class WorkSheets {
 
   private WorkSheets() {}
 
-  /** Every sheet, what to read first in front. */
-  public static List<OutSheet> of(WorkPapers papers) {
-    String title = PlanSheets.title(papers.harness());
+  /**
+   * Every sheet, what to read first in front.
+   *
+   * @param code the bar code of the sleeves' texts, where one is wanted
+   */
+  public static List<OutSheet> of(WorkPapers papers, Optional<BarCode> code) {
+    String title = UnitTitle.of(papers.harness());
     List<OutSheet> sheets = new ArrayList<>();
     sheets.add(first(papers, title));
     papers.sheets().forEach(sheet -> sheets.add(wiring(sheet, title)));
     sheets.add(cutList(papers, title));
     sheets.add(kit(papers, title));
-    sheets.add(markers(papers));
+    sheets.add(markers(papers, title, code));
     sheets.add(asFound(papers, title));
     return sheets;
   }
@@ -70,23 +76,37 @@ public final class WorkSheets {
     rows.add(
         List.of(
             "rows",
-            "Finish a row before stopping, and write here where to go on: ______________________"));
+            "Finish a row before stopping, and write at the foot of the page where to go on."));
+    rows.add(
+        List.of(
+            "faces",
+            "Each face is drawn twice: from the side on which the wires go in, and from the mating"
+                + " side, its mirror image. Check the letters on the insert before the first"
+                + " contact."));
+    rows.add(
+        List.of(
+            "order",
+            "Items in this order: "
+                + String.join(", ", papers.sheets().stream().map(ItemSheet::ref).toList())));
+    for (ItemSheet sheet : papers.sheets()) {
+      if (!sheet.noFace().isEmpty()) {
+        rows.add(List.of(sheet.ref(), sheet.noFace()));
+      }
+    }
     String name = papers.harness().headerValue("effectivity");
     rows.add(List.of("for", name.isEmpty() ? "effectivity not stated" : name));
-    return new OutSheet(
-        "Read first",
-        List.of("About", "What to know"),
-        rows,
-        new Look(title, Set.of(), Map.of(), Set.of(), ""));
+    return new OutSheet("Read first", List.of("About", "What to know"), rows, Look.printed(title));
   }
 
   private static OutSheet wiring(ItemSheet sheet, String title) {
     List<List<String>> rows = new ArrayList<>();
     for (ItemSheet.Cavity cavity : sheet.cavities()) {
       if (cavity.ends().isEmpty()) {
-        String what =
-            cavity.plug().isEmpty() ? "stays empty" : "empty: sealing plug " + cavity.plug();
-        rows.add(row(cavity.pin(), cavity.jumpers().isEmpty() ? what : jumpers(cavity)));
+        String plug = cavity.plug().isEmpty() ? "" : "sealing plug " + cavity.plug();
+        rows.add(
+            cavity.jumpers().isEmpty()
+                ? List.of(cavity.pin(), "empty", "", "", "", "", "", plug)
+                : row(cavity.pin(), jumpers(cavity)));
         continue;
       }
       for (WireEnd end : cavity.ends()) {
@@ -101,6 +121,7 @@ public final class WorkSheets {
                 wire.signal(),
                 end.there().toString(),
                 end.contact(),
+                tool(end),
                 end.strip(),
                 end.marker(),
                 wire.group().isEmpty() ? wire.cable() : wire.group(),
@@ -115,17 +136,24 @@ public final class WorkSheets {
         sheet.ref(),
         WIRING,
         rows,
-        new Look(title + " — " + name(sheet), Set.of(), Map.of(), Set.of(11, 12), ""));
+        Look.printed(title)
+            .withToFill(12, 13)
+            .withAbout(about(sheet))
+            .withPicture(sheet.face().map(face -> FacePicture.of(sheet, face)).orElse("")));
   }
 
-  private static String name(ItemSheet sheet) {
-    return sheet
-        .item()
-        .filter(item -> !item.kind().isEmpty())
-        .map(
-            item ->
-                sheet.ref() + ", " + item.kind() + (item.part().isEmpty() ? "" : " " + item.part()))
-        .orElse(sheet.ref());
+  /** A setting from memory says so: the data plate on the tool decides. */
+  private static String tool(WireEnd end) {
+    return end.tool().map(tool -> tool.text() + (tool.fromMemory() ? " *" : "")).orElse("");
+  }
+
+  /** What it is, which part, and where. */
+  private static String about(ItemSheet sheet) {
+    List<String> words = new ArrayList<>(List.of(sheet.kind()));
+    words.add(sheet.item().map(Item::part).orElse(""));
+    words.add(sheet.item().map(Item::location).orElse(""));
+    words.removeIf(String::isEmpty);
+    return String.join(", ", words);
   }
 
   private static String jumpers(ItemSheet.Cavity cavity) {
@@ -158,7 +186,7 @@ public final class WorkSheets {
         "Cut list",
         List.of("Wire", "Type", "Gauge", "Color", "From", "To", "Listed (m)", "Cut (m)", "Note"),
         rows,
-        new Look(title, Set.of(6, 7), Map.of(), Set.of(8), ""));
+        Look.printed(title).withNumbers(6, 7).withToFill(8));
   }
 
   private static OutSheet kit(WorkPapers papers, String title) {
@@ -181,20 +209,33 @@ public final class WorkSheets {
         "Kit",
         List.of("What", "How many", "Metres", "Note"),
         rows,
-        new Look(title, Set.of(1, 2), Map.of(), Set.of(), ""));
+        Look.printed(title).withNumbers(1, 2));
   }
 
-  /** As label printers take them: a row for each sleeve, in the order of the wires. */
-  private static OutSheet markers(WorkPapers papers) {
+  /**
+   * As label printers take them: a row for each sleeve, in the order in which they go on, which is
+   * that of the sheets.
+   */
+  private static OutSheet markers(WorkPapers papers, String title, Optional<BarCode> code) {
     List<List<String>> rows = new ArrayList<>();
     for (ItemSheet sheet : papers.sheets()) {
       for (ItemSheet.Cavity cavity : sheet.cavities()) {
         for (WireEnd end : cavity.ends()) {
-          rows.add(List.of(end.marker(), end.wire().name(), end.here().toString()));
+          rows.add(
+              List.of(
+                  end.marker(),
+                  end.wire().name(),
+                  end.here().toString(),
+                  Integer.toString(rows.size() + 1)));
         }
       }
     }
-    return new OutSheet("Markers", List.of("Text", "Wire", "Goes on at"), rows);
+    Look look = Look.printed(title).withNumbers(3);
+    return new OutSheet(
+        "Markers",
+        List.of("Text", "Wire", "Goes on at", "Turn"),
+        rows,
+        code.map(one -> look.withCodes(0, one)).orElse(look));
   }
 
   /** Filled in before anything is taken off: the tag goes on the wire and on its point alike. */
@@ -225,6 +266,6 @@ public final class WorkSheets {
             "Goes to",
             "Note"),
         rows,
-        new Look(title, Set.of(), Map.of(), Set.of(4, 5, 6, 7), ""));
+        Look.printed(title).withToFill(4, 5, 6, 7));
   }
 }

@@ -1,6 +1,7 @@
 package dev.ringout.report;
 
 import dev.ringout.report.Page.Style;
+import dev.ringout.standards.CrimpTools.Setting;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
@@ -22,7 +23,7 @@ public final class WorkText {
    */
   public static String write(WorkPapers papers, boolean withSheets, boolean colour) {
     Page page = new Page(colour);
-    page.paragraph("", page.styled(Style.STRONG, PlanSheets.title(papers.harness())));
+    page.paragraph("", page.styled(Style.STRONG, UnitTitle.of(papers.harness())));
     page.blank();
     page.paragraph(
         "Work   ",
@@ -56,7 +57,7 @@ public final class WorkText {
   private static void sheet(ItemSheet sheet, Page page) {
     page.heading(sheet.ref());
     for (ItemSheet.Cavity cavity : sheet.cavities()) {
-      String pin = String.format(java.util.Locale.ROOT, "  %-6s ", cavity.pin());
+      String pin = Text.of("  %-6s ", cavity.pin());
       if (cavity.ends().isEmpty() && cavity.jumpers().isEmpty()) {
         page.paragraph(
             pin, cavity.plug().isEmpty() ? "empty" : "empty: sealing plug " + cavity.plug());
@@ -74,6 +75,7 @@ public final class WorkText {
     words.add(end.wire().gauge().map(Gauge::label).orElse(""));
     words.add("to " + end.there());
     words.add(end.contact().isEmpty() ? "" : "contact " + end.contact());
+    words.add(end.tool().map(Setting::text).orElse(""));
     words.add(end.strip().isEmpty() ? "" : "strip " + end.strip());
     words.removeIf(String::isEmpty);
     return String.join(", ", words);

@@ -39,7 +39,7 @@ final class CrimpTool implements Check {
       }
       findings.looked();
       String tool = crimp.tool().toUpperCase(Locale.ROOT);
-      String contact = crimp.contact().toUpperCase(Locale.ROOT).replaceFirst("^AS39029", "M39029");
+      String contact = crimp.contact().toUpperCase(Locale.ROOT);
       String size = paper.contactSize(contact).map(ContactSize::size).orElse("");
       String awg =
           wire.get()
@@ -47,15 +47,8 @@ final class CrimpTool implements Check {
               .filter(Gauge.Awg.class::isInstance)
               .map(gauge -> ((Gauge.Awg) gauge).size())
               .orElse("");
-      for (Entry row : paper.rows("crimp-tools")) {
-        boolean contactFits =
-            row.get("contact").isEmpty()
-                || row.get("contact").equals(contact)
-                || row.get("contact").equals(size);
-        boolean fits =
-            row.get("tool").equals(tool)
-                && contactFits
-                && (row.get("awg").isEmpty() || row.get("awg").equals(awg));
+      for (Entry row : paper.crimpTools().rows(contact, size, awg)) {
+        boolean fits = row.get("tool").equals(tool);
         if (fits
             && !crimp.setting().isEmpty()
             && !row.get("selector").isEmpty()

@@ -13,6 +13,8 @@ import dev.ringout.standards.ColourCodes;
 import dev.ringout.standards.ContactSizes;
 import dev.ringout.standards.ContactSizes.ContactSize;
 import dev.ringout.standards.CopperWire;
+import dev.ringout.standards.CrimpTools;
+import dev.ringout.standards.ItemKinds;
 import dev.ringout.standards.Tables;
 import dev.ringout.standards.Tables.Entry;
 import dev.ringout.standards.WireOhms;
@@ -36,15 +38,14 @@ final class Paper {
   private final Tables tables;
   private final CopperWire copper;
   private final ContactSizes contactSizes;
+  private final CrimpTools crimpTools;
   private final Map<Point, List<Wire>> wiresAt = new LinkedHashMap<>();
   private final Map<Point, PinDetail> pins = new HashMap<>();
   private final Map<String, Item> items = new HashMap<>();
   private final Map<String, Set<Point>> pointsOf = new LinkedHashMap<>();
   private final Map<String, Optional<ContactSize>> sizes = new HashMap<>();
   private final Map<String, Optional<Insert>> inserts = new HashMap<>();
-  private final Map<String, String> classes = new HashMap<>();
-  private final Map<String, String> kinds = new HashMap<>();
-  private final Map<String, String> meanings = new HashMap<>();
+  private final ItemKinds kinds;
   private final Map<String, List<Entry>> rows = new HashMap<>();
   private final Map<String, Wire> byName = new HashMap<>();
 
@@ -55,6 +56,8 @@ final class Paper {
     this.tables = tables;
     this.copper = copper;
     this.contactSizes = ContactSizes.of(tables, copper);
+    this.kinds = ItemKinds.of(harness, tables);
+    this.crimpTools = CrimpTools.of(tables);
     for (Wire wire : harness.wires()) {
       wiresAt.computeIfAbsent(wire.from(), point -> new ArrayList<>(2)).add(wire);
       wiresAt.computeIfAbsent(wire.to(), point -> new ArrayList<>(2)).add(wire);
@@ -65,9 +68,6 @@ final class Paper {
     for (int i = 0; i < circuit.size(); i++) {
       Point point = circuit.point(i);
       pointsOf.computeIfAbsent(point.ref(), ref -> new LinkedHashSet<>()).add(point);
-    }
-    for (Entry entry : rows("designators")) {
-      meanings.put(entry.get("letters"), entry.get("meaning"));
     }
   }
 
@@ -106,6 +106,10 @@ final class Paper {
     return rows.computeIfAbsent(table, tables::rows);
   }
 
+  CrimpTools crimpTools() {
+    return crimpTools;
+  }
+
   /** The colour codes of the tables. */
   ColourCodes colourCodes() {
     return ColourCodes.of(tables);
@@ -142,36 +146,17 @@ final class Paper {
     return pointsOf;
   }
 
-  /** The letters of a designator: {@code TB} of {@code 1A2TB3}. */
-  String classOf(String ref) {
-    return classes.computeIfAbsent(
-        ref,
-        one ->
-            one.toUpperCase(Locale.ROOT)
-                .replaceFirst("\\d+[A-Z]?$", "")
-                .replaceFirst("^.*\\d", ""));
-  }
-
   /** What kind of item it is, in lower case: as listed, else by its class letters; or empty. */
   String kind(String ref) {
-    return kinds.computeIfAbsent(
-        ref,
-        one -> {
-          String listed = item(one).map(Item::kind).orElse("");
-          return (listed.isEmpty() ? meanings.getOrDefault(classOf(one), "") : listed)
-              .toLowerCase(Locale.ROOT);
-        });
+    return kinds.kind(ref);
   }
 
   boolean isConnector(String ref) {
-    String kind = kind(ref);
-    return kind.contains("connector") || kind.contains("plug") || kind.contains("receptacle");
+    return kinds.isConnector(ref);
   }
 
-  /** A strip, board or stud, on whose terminals lugs are stacked. */
   boolean isTerminal(String ref) {
-    String kind = kind(ref);
-    return kind.contains("terminal") || kind.contains("stud") || kind.contains("strip");
+    return kinds.isTerminal(ref);
   }
 
   /** An insert arrangement by the item's own columns; absent where it is not in the tables. */

@@ -41,8 +41,13 @@ public final class OutFile {
 
   private OutFile() {}
 
-  /** A workbook whose cells are all text. */
+  /** A workbook of plain tables. */
   public static void workbook(Path file, List<OutSheet> sheets) throws IOException {
+    workbook(file, sheets, PrintForm.tested("", PrintForm.PaperSize.A4));
+  }
+
+  /** A workbook: printed sheets, and plain tables whose cells are all text. */
+  public static void workbook(Path file, List<OutSheet> sheets, PrintForm form) throws IOException {
     Path unfinished = Files.createTempFile(file.toAbsolutePath().getParent(), ".ringout", ".part");
     try (SXSSFWorkbook workbook = new SXSSFWorkbook(ROWS_IN_MEMORY)) {
       workbook.setCompressTempFiles(false);
@@ -50,7 +55,7 @@ public final class OutFile {
       for (OutSheet sheet : sheets) {
         SXSSFSheet made = workbook.createSheet(WorkbookUtil.createSafeSheetName(sheet.name()));
         if (!sheet.look().title().isEmpty()) {
-          PrintedSheet.prepare(made, sheet);
+          PrintedSheet.prepare(made, sheet, form);
         }
         write(made, sheet, styles);
       }

@@ -25,14 +25,62 @@ public record OutSheet(String name, List<String> headings, List<List<String>> ro
    * @param choices what may be chosen in a column
    * @param toFill columns that are written into
    * @param markWhere a formula over row 2: a filled row is marked where it is true; may be empty
+   * @param codes columns whose texts are drawn as bar codes too, where pages can hold one
+   * @param about stands beside the sheet's name on a page; may be empty
+   * @param picture a drawing (SVG) above the table where pages can hold one; may be empty
    */
   public record Look(
       String title,
       Set<Integer> numbers,
       Map<Integer, List<String>> choices,
       Set<Integer> toFill,
-      String markWhere) {
+      String markWhere,
+      Map<Integer, BarCode> codes,
+      String about,
+      String picture) {
     /** Nothing but a table. */
-    public static final Look PLAIN = new Look("", Set.of(), Map.of(), Set.of(), "");
+    public static final Look PLAIN = printed("");
+
+    /** A printed sheet of words. */
+    public static Look printed(String title) {
+      return new Look(title, Set.of(), Map.of(), Set.of(), "", Map.of(), "", "");
+    }
+
+    /** The same with columns of numbers. */
+    public Look withNumbers(Integer... columns) {
+      return new Look(title, Set.of(columns), choices, toFill, markWhere, codes, about, picture);
+    }
+
+    /** The same with columns that are written into. */
+    public Look withToFill(Integer... columns) {
+      return new Look(title, numbers, choices, Set.of(columns), markWhere, codes, about, picture);
+    }
+
+    /** The same with what may be chosen in a column. */
+    public Look withChoices(int column, List<String> any) {
+      return new Look(
+          title, numbers, Map.of(column, any), toFill, markWhere, codes, about, picture);
+    }
+
+    /** The same with a formula over row 2 that marks a row. */
+    public Look withMarkWhere(String formula) {
+      return new Look(title, numbers, choices, toFill, formula, codes, about, picture);
+    }
+
+    /** The same with the texts of a column as bar codes. */
+    public Look withCodes(int column, BarCode code) {
+      return new Look(
+          title, numbers, choices, toFill, markWhere, Map.of(column, code), about, picture);
+    }
+
+    /** The same with words beside the sheet's name. */
+    public Look withAbout(String words) {
+      return new Look(title, numbers, choices, toFill, markWhere, codes, words, picture);
+    }
+
+    /** The same with a drawing above the table. */
+    public Look withPicture(String svg) {
+      return new Look(title, numbers, choices, toFill, markWhere, codes, about, svg);
+    }
   }
 }

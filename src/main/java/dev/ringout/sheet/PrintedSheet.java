@@ -20,14 +20,17 @@ final class PrintedSheet {
 
   private PrintedSheet() {}
 
-  static void prepare(SXSSFSheet sheet, OutSheet from) {
+  static void prepare(SXSSFSheet sheet, OutSheet from, PrintForm form) {
     sheet.setDefaultRowHeightInPoints(ROW_POINTS);
     sheet.setRepeatingRows(CellRangeAddress.valueOf("1:1"));
     sheet.setFitToPage(true);
     sheet.setAutobreaks(true);
     PrintSetup setup = sheet.getPrintSetup();
     setup.setLandscape(true);
-    setup.setPaperSize(PrintSetup.A4_PAPERSIZE);
+    setup.setPaperSize(
+        form.paper() == PrintForm.PaperSize.LETTER
+            ? PrintSetup.LETTER_PAPERSIZE
+            : PrintSetup.A4_PAPERSIZE);
     setup.setFitWidth((short) 1);
     setup.setFitHeight((short) 0);
     sheet.setMargin(PageMargin.LEFT, MARGIN_INCHES);
@@ -35,10 +38,12 @@ final class PrintedSheet {
     sheet.setMargin(PageMargin.TOP, MARGIN_WITH_LINE_INCHES);
     sheet.setMargin(PageMargin.BOTTOM, MARGIN_WITH_LINE_INCHES);
     sheet.getHeader().setLeft(from.look().title().replace("&", "&&"));
-    sheet.getHeader().setRight("serial number ______________");
-    sheet.getFooter().setLeft(from.name());
+    sheet.getHeader().setRight(form.whichUnit());
+    sheet
+        .getFooter()
+        .setLeft(form.resume().isEmpty() ? from.name() : from.name() + ": " + form.resume());
     sheet.getFooter().setCenter("page &P of &N");
-    sheet.getFooter().setRight("read by ____________   inspected ____________");
+    sheet.getFooter().setRight(form.signed());
     int last = Math.max(1, from.rows().size());
     from.look().choices().forEach((column, choices) -> choose(sheet, column, choices, last));
     if (!from.look().markWhere().isEmpty()) {

@@ -30,7 +30,22 @@ public final class ContactSizes {
       String citation,
       OptionalDouble thinnestWireInches,
       OptionalDouble thickestWireInches,
-      String sealingPlug) {}
+      String sealingPlug) {
+    /** Whether a part number is this size's pin. */
+    public boolean isPin(String part) {
+      return !pinPart.isEmpty() && pinPart.equals(asPart(part));
+    }
+
+    /** Whether a part number is this size's socket. */
+    public boolean isSocket(String part) {
+      return !socketPart.isEmpty() && socketPart.equals(asPart(part));
+    }
+  }
+
+  /** A part number as the tables spell it. */
+  static String asPart(String part) {
+    return part.toUpperCase(Locale.ROOT).replaceFirst("^AS39029", "M39029");
+  }
 
   private ContactSizes(List<Tables.Entry> rows, CopperWire copper) {
     this.copper = copper;
@@ -76,11 +91,7 @@ public final class ContactSizes {
 
   /** A contact size by its name ({@code 22D}) or by a contact's part number in it. */
   public Optional<ContactSize> find(String sizeOrPart) {
-    String wanted =
-        sizeOrPart
-            .toUpperCase(Locale.ROOT)
-            .replaceFirst("^AS39029", "M39029")
-            .replaceFirst("^(SIZE\\s*|#\\s*)", "");
+    String wanted = asPart(sizeOrPart).replaceFirst("^(SIZE\\s*|#\\s*)", "");
     return sizes.stream()
         .filter(
             one ->

@@ -24,6 +24,8 @@ public final class Tables {
           Map.entry("crimp-pull", List.of("standard", "awg")),
           Map.entry("lugs", List.of("colour")),
           Map.entry("crimp-tools", List.of("tool", "contact", "awg")),
+          Map.entry("face-positions", List.of("names", "contact")),
+          Map.entry("sleeve-schemes", List.of("scheme")),
           Map.entry("strip-lengths", List.of("contact")),
           Map.entry("designators", List.of("letters")),
           Map.entry("slips", List.of("slip", "where")),
@@ -139,7 +141,8 @@ public final class Tables {
       List<String> values =
           published.rows().stream().map(row -> row.getOrDefault(column, "")).toList();
       boolean numbers = values.stream().allMatch(value -> value.isEmpty() || isNumber(value));
-      if (!numbers || values.stream().allMatch(String::isEmpty)) {
+      boolean names = column.equals("contact");
+      if (!numbers || names || values.stream().allMatch(String::isEmpty)) {
         continue;
       }
       boolean mayBeBlank = values.contains("");

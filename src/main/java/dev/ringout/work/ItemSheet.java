@@ -7,9 +7,18 @@ import java.util.Optional;
 /**
  * The wiring of one item, in the order of its cavities.
  *
+ * @param kind what kind of item it is, in lower case; empty where nothing says
  * @param item what the list says of it
+ * @param face where its cavities stand
+ * @param noFace why there is no face, where one is to be expected; else empty
  */
-public record ItemSheet(String ref, Optional<Item> item, List<Cavity> cavities) {
+public record ItemSheet(
+    String ref,
+    String kind,
+    Optional<Item> item,
+    List<Cavity> cavities,
+    Optional<Face> face,
+    String noFace) {
 
   /**
    * A cavity, terminal or stud.

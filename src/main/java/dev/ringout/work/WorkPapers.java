@@ -10,7 +10,12 @@ import dev.ringout.harness.Wire;
 import dev.ringout.standards.ContactSizes;
 import dev.ringout.standards.ContactSizes.ContactSize;
 import dev.ringout.standards.CopperWire;
+import dev.ringout.standards.CrimpTools;
+import dev.ringout.standards.CrimpTools.Setting;
+import dev.ringout.standards.FacePositions;
+import dev.ringout.standards.ItemKinds;
 import dev.ringout.standards.Tables;
+import dev.ringout.standards.Tables.Entry;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Length;
 import dev.ringout.units.Numbers;
@@ -30,9 +35,13 @@ import java.util.stream.Stream;
 /** Everything that the bench needs on paper to wire a unit. */
 public final class WorkPapers {
   private final Harness harness;
-  private final Tables tables;
   private final ContactSizes sizes;
-  private final String pattern;
+  private final CrimpTools tools;
+  private final ItemKinds kinds;
+  private final Faces faces;
+  private final SleeveText sleeve;
+  private final List<Entry> lugs;
+  private final Map<String, String> stripOf = new HashMap<>();
   private final Map<Point, PinDetail> pins = new HashMap<>();
   private final Map<Point, List<String>> jumpers = new HashMap<>();
   private final Map<Point, List<WireEnd>> endsAt = new HashMap<>();
@@ -40,11 +49,21 @@ public final class WorkPapers {
   private final List<CutWire> cuts = new ArrayList<>();
 
   private WorkPapers(
-      Harness harness, Tables tables, CopperWire copper, Set<String> only, String pattern) {
+      Harness harness, Tables tables, CopperWire copper, Set<String> only, SleeveText sleeve) {
     this.harness = harness;
-    this.tables = tables;
     this.sizes = ContactSizes.of(tables, copper);
-    this.pattern = pattern;
+    this.tools = CrimpTools.of(tables);
+    this.kinds = ItemKinds.of(harness, tables);
+    this.faces = new Faces(harness, FacePositions.of(tables), sizes);
+    this.sleeve = sleeve;
+    this.lugs = tables.rows("lugs");
+    tables
+        .rows("strip-lengths")
+        .forEach(
+            row ->
+                stripOf.putIfAbsent(
+                    row.get("contact"),
+                    row.get("strip_min_mm") + "–" + row.get("strip_max_mm") + " mm"));
     harness.pins().forEach(pin -> pins.put(pin.point(), pin));
     for (Link link : harness.links()) {
       jumpers.computeIfAbsent(link.from(), p -> new ArrayList<>()).add(link.to().toString());
@@ -62,24 +81,45 @@ public final class WorkPapers {
     }
     // The points stand in natural order: J2 before J10.
     Map<String, List<Point>> points = new LinkedHashMap<>();
+    only.forEach(ref -> points.put(ref, new ArrayList<>()));
     for (Point point : harness.points()) {
       if (only.isEmpty() || only.contains(point.ref())) {
         points.computeIfAbsent(point.ref(), ref -> new ArrayList<>()).add(point);
       }
     }
     points.forEach((ref, cavities) -> sheets.add(sheet(ref, cavities)));
+    if (only.isEmpty()) {
+      sheets.sort(Comparator.comparingInt(this::turn).thenComparing(this::location));
+    }
+  }
+
+  /**
+   * When it is an item's turn: connectors while their wires are free, then splices, then the ends
+   * that are cut to their length in place (common practice, no source).
+   */
+  private int turn(ItemSheet sheet) {
+    List<Boolean> first =
+        List.of(
+            kinds.isConnector(sheet.ref()),
+            kinds.isSplice(sheet.ref()),
+            kinds.isTerminal(sheet.ref()),
+            true);
+    return first.indexOf(true);
+  }
+
+  /** What is at one place is done together. */
+  private String location(ItemSheet sheet) {
+    return sheet.item().map(Item::location).orElse("");
   }
 
   /**
    * The papers of a unit.
    *
-   * @param only the items that are worked on; empty: all
-   * @param pattern the text of a sleeve: {@code {wire}}, {@code {here}}, {@code {there}}, {@code
-   *     {signal}} stand for what they name
+   * @param only the items that are worked on, in this order; empty: all, connectors first
    */
   public static WorkPapers of(
-      Harness harness, Tables tables, CopperWire copper, Set<String> only, String pattern) {
-    return new WorkPapers(harness, tables, copper, only, pattern);
+      Harness harness, Tables tables, CopperWire copper, Set<String> only, SleeveText sleeve) {
+    return new WorkPapers(harness, tables, copper, only, sleeve);
   }
 
   private WireEnd end(Wire wire, Wire.End end) {
@@ -90,23 +130,22 @@ public final class WorkPapers {
     if (contact.isEmpty()) {
       contact = pin.map(one -> one.contact().isEmpty() ? one.size() : one.contact()).orElse("");
     }
-    String marker =
-        pattern
-            .replace("{wire}", wire.name())
-            .replace("{here}", here.toString())
-            .replace("{there}", there.toString())
-            .replace("{signal}", wire.signal());
-    return new WireEnd(wire, here, there, contact, strip(contact), marker);
+    Optional<ContactSize> size = contact.isEmpty() ? Optional.empty() : sizes.find(contact);
+    return new WireEnd(
+        wire,
+        here,
+        there,
+        contact,
+        tool(contact, size, wire),
+        stripOf.getOrDefault(size.map(ContactSize::size).orElse(contact), ""),
+        sleeve.at(wire, here, there));
   }
 
-  private String strip(String contact) {
-    Optional<ContactSize> size = contact.isEmpty() ? Optional.empty() : sizes.find(contact);
-    String name = size.map(ContactSize::size).orElse(contact);
-    return tables.rows("strip-lengths").stream()
-        .filter(row -> !name.isEmpty() && row.get("contact").equals(name))
-        .map(row -> row.get("strip_min_mm") + "–" + row.get("strip_max_mm") + " mm")
-        .findFirst()
-        .orElse("");
+  private Optional<Setting> tool(String contact, Optional<ContactSize> size, Wire wire) {
+    if (size.isEmpty() || !(wire.gauge().orElse(null) instanceof Gauge.Awg awg)) {
+      return Optional.empty();
+    }
+    return tools.find(contact, size.get(), awg.size());
   }
 
   private CutWire cut(Wire wire) {
@@ -135,7 +174,9 @@ public final class WorkPapers {
               ends.isEmpty() ? plug(point) : "",
               jumpers.getOrDefault(point, List.of())));
     }
-    return new ItemSheet(ref, item, List.copyOf(cavities));
+    Faces.Found found = faces.of(item, kinds.isConnector(ref), points);
+    return new ItemSheet(
+        ref, kinds.kind(ref), item, List.copyOf(cavities), found.face(), found.why());
   }
 
   private String plug(Point point) {
@@ -209,16 +250,18 @@ public final class WorkPapers {
     return List.copyOf(totals.values());
   }
 
-  /** Contacts, plugs and sleeves: what, and how many. */
+  /** Contacts, lugs, splices, plugs and sleeves: what, and how many. */
   public Map<String, Integer> kit() {
     Map<String, Integer> kit = new TreeMap<>();
     for (ItemSheet sheet : sheets) {
+      if (kinds.isSplice(sheet.ref())) {
+        kit.merge(splice(sheet), 1, Integer::sum);
+      }
       for (ItemSheet.Cavity cavity : sheet.cavities()) {
         for (WireEnd end : cavity.ends()) {
-          kit.merge(
-              end.contact().isEmpty() ? "end with no contact listed" : "contact " + end.contact(),
-              1,
-              Integer::sum);
+          if (!kinds.isSplice(sheet.ref())) {
+            kit.merge(termination(end), 1, Integer::sum);
+          }
           kit.merge("marker sleeve", 1, Integer::sum);
         }
         if (!cavity.plug().isEmpty()) {
@@ -227,6 +270,43 @@ public final class WorkPapers {
       }
     }
     return kit;
+  }
+
+  /** A splice by what it joins, as a barrel is chosen by all the wires in it. */
+  private static String splice(ItemSheet sheet) {
+    List<String> gauges =
+        sheet.cavities().stream()
+            .flatMap(cavity -> cavity.ends().stream())
+            .map(end -> end.wire().gauge().map(Gauge::label).orElse("no gauge listed"))
+            .sorted()
+            .toList();
+    return "splice for " + (gauges.isEmpty() ? "no wire" : String.join(" + ", gauges));
+  }
+
+  private String termination(WireEnd end) {
+    if (!end.contact().isEmpty()) {
+      return (kinds.isTerminal(end.here().ref()) ? "lug " : "contact ") + end.contact();
+    }
+    if (!kinds.isTerminal(end.here().ref())) {
+      return "end with no contact listed";
+    }
+    // The colour is for who stocks by it; a clamp that takes the bare wire needs no lug.
+    String gauge = end.wire().gauge().map(Gauge::label).orElse("no gauge listed");
+    return "end at a terminal, " + gauge + ", no lug listed" + lugColour(end.wire());
+  }
+
+  private String lugColour(Wire wire) {
+    if (!(wire.gauge().orElse(null) instanceof Gauge.Awg awg)) {
+      return "";
+    }
+    return lugs.stream()
+        .filter(
+            row ->
+                Integer.parseInt(row.get("finest_awg")) >= awg.number()
+                    && awg.number() >= Integer.parseInt(row.get("coarsest_awg")))
+        .findFirst()
+        .map(row -> ": a ring lug would be " + row.get("colour"))
+        .orElse("");
   }
 
   /** Metres as they are cut: to the millimetre. */

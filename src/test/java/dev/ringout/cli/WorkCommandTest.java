@@ -4,9 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.jr.ob.JSON;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -43,10 +51,13 @@ class WorkCommandTest {
         """
 
         J1
-          A      W1, RED, AWG 20, to TB1-1, contact 20, strip 4–5 mm
-          B      W3, BLK, AWG 16, to TB1-3, contact 16, strip 6–7.2 mm
+          A      W1, RED, AWG 20, to TB1-1, contact 20, M22520/1-01, selector 4, strip
+                 4–5 mm
+          B      W3, BLK, AWG 16, to TB1-3, contact 16, M22520/1-01, selector 6, strip
+                 6–7.2 mm
           C      empty: sealing plug MS27488-22 black
-          b      W2, RED, AWG 20, to TB1-2, contact 20, strip 4–5 mm
+          b      W2, RED, AWG 20, to TB1-2, contact 20, M22520/1-01, selector 4, strip
+                 4–5 mm
         """,
         sheet);
     assertTrue(run.out().contains("  1      jumper to TB1-2\n"), run.out());
@@ -99,5 +110,126 @@ class WorkCommandTest {
     Run run = Run.of("work", unit);
     assertEquals(65, run.code());
     assertTrue(run.err().contains("has no unit"), run.err());
+  }
+
+  /** The order of work: common practice, no source. */
+  @Test
+  void connectors_come_first_then_splices_then_ends_that_are_cut_in_place() throws IOException {
+    Path unit = Files.createDirectories(folder.resolve("order"));
+    Files.writeString(
+        unit.resolve("wires.csv"),
+        "Wire,From,To,Gauge,Length\nW1,TB1-1,SP1-1,20,1 m\nW2,SP1-1,J1-A,22,1 m\nW3,E1-1,J1-B,16,1 m\n");
+    Files.writeString(unit.resolve("items.csv"), "Ref,Kind\nSP1,splice\n");
+    assertEquals(List.of("J1", "SP1", "E1", "TB1"), items(Run.of("work", unit)));
+    assertEquals(
+        List.of("TB1", "J1"), items(Run.of("work", unit, "--only", "TB1,J1")), "as one asks");
+    String kit = Run.of("work", unit).out();
+    assertTrue(kit.contains("1 × splice for AWG 20 + AWG 22\n"), kit);
+    assertTrue(
+        kit.contains("1 × end at a terminal, AWG 16, no lug listed: a ring lug would be blue\n"),
+        kit);
+  }
+
+  private static List<String> items(Run run) {
+    return run.out().lines().filter(line -> line.matches("[A-Z]+[0-9]+")).toList();
+  }
+
+  /** MIL-DTL-22520 data plates, as in crimp-tools.csv: most positions from memory. */
+  @Test
+  void each_end_names_the_tool_its_locator_and_the_selector_for_its_wire() throws IOException {
+    Path unit = unit();
+    Files.writeString(
+        unit.resolve("wires.csv"),
+        """
+        Wire,From,To,Gauge,From Contact
+        W1,J1-A,TB1-1,22,M39029/58-360
+        W2,J1-b,TB1-2,20,
+        W3,J1-B,TB1-3,16,
+        """);
+    Path papers = folder.resolve("tools");
+    assertEquals(0, Run.of("work", unit, "-o", papers).code());
+    String sheet = Files.readString(papers.resolve("j1.csv"));
+    assertTrue(sheet.contains("\"M22520/2-01, positioner M22520/2-09, selector 4 *\""), sheet);
+    assertTrue(sheet.contains("\"M22520/1-01, selector 4 *\""), sheet);
+    assertTrue(sheet.contains("\"M22520/1-01, selector 6 *\""), sheet);
+    assertTrue(sheet.contains("C,empty,,,,,,sealing plug MS27488-22 black"), sheet);
+  }
+
+  /** The terminals scheme: the example of NEETS module 4 (NAVEDTRA 14176). */
+  @Test
+  void sleeves_follow_the_common_schemes() throws IOException {
+    Path unit = Files.createDirectories(folder.resolve("sleeves"));
+    Files.writeString(unit.resolve("wires.csv"), "Wire,From,To\nW1,TB101-2A,TB401-7B\n");
+    assertEquals(
+        List.of("2A-401-7B", "7B-101-2A"), markers(unit, "terminals"), "differs at the two ends");
+    assertEquals(List.of("W1", "W1"), markers(unit, "wire"));
+    assertEquals(List.of("TB401-7B", "TB101-2A"), markers(unit, "far-end"));
+    Run wrong = Run.of("work", unit, "--sleeve", "terminal");
+    assertEquals(64, wrong.code());
+    assertTrue(wrong.err().contains("these are: wire, wire-end, both-ends"), wrong.err());
+  }
+
+  private List<String> markers(Path unit, String scheme) throws IOException {
+    Path papers = folder.resolve("papers-" + scheme);
+    assertEquals(0, Run.of("work", unit, "--sleeve", scheme, "-o", papers).code());
+    return Files.readAllLines(papers.resolve("markers.csv")).stream()
+        .skip(1)
+        .map(line -> line.substring(0, line.indexOf(',')))
+        .toList();
+  }
+
+  @Test
+  void every_page_names_revision_and_effectivity_and_fits_the_paper_asked_for() throws IOException {
+    Path unit = unit();
+    Files.writeString(
+        unit.resolve("header.csv"),
+        "Name,Value\ntitle,Box\nrevision,C\neffectivity,serials 4 to 9\n");
+    Path page = folder.resolve("letter.html");
+    assertEquals(0, Run.of("work", unit, "--paper", "letter", "-o", page).code());
+    String html = Files.readString(page);
+    assertTrue(html.contains("size: letter landscape"), html);
+    assertTrue(html.contains("@top-left { content: \"Box, revision C, for serials 4 to 9\""), html);
+    assertTrue(html.contains("@bottom-left { content: \"go on at __________\""), html);
+  }
+
+  /** A reference library's SUMIFS and COUNTIFS over the cut list, on the sample with allowances. */
+  @Test
+  void the_kit_is_what_a_spreadsheet_s_own_sums_over_the_cut_list_give() throws IOException {
+    Path papers = folder.resolve("sums.xlsx");
+    assertEquals(0, Run.of("work", BRIDGE, "-o", papers).code());
+    Run json = Run.of("work", BRIDGE, "--json");
+    List<Map<String, Object>> totals = totals(json.out());
+    assertEquals(31, totals.size());
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(papers))) {
+      Cell cell = workbook.createSheet("Sums").createRow(0).createCell(0);
+      FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+      for (Map<String, Object> total : totals) {
+        String where =
+            "'Cut list'!C2:C999,\"%s\",'Cut list'!D2:D999,\"%s\")"
+                .replaceFirst("%s", "" + total.get("gauge"))
+                .replaceFirst("%s", "" + total.get("color"));
+        for (String[] sum :
+            new String[][] {
+              {"SUMIFS('Cut list'!H2:H999," + where, "metres"}, {"COUNTIFS(" + where, "wires"}
+            }) {
+          cell.setCellFormula(sum[0]);
+          evaluator.notifyUpdateCell(cell);
+          assertEquals(
+              evaluator.evaluate(cell).getNumberValue(),
+              Double.parseDouble("" + total.get(sum[1])),
+              1e-9,
+              where);
+        }
+      }
+    }
+  }
+
+  private static List<Map<String, Object>> totals(String json) throws IOException {
+    List<Map<String, Object>> totals = new ArrayList<>();
+    Object listed = Optional.ofNullable(JSON.std.mapFrom(json).get("totals")).orElseThrow();
+    for (Object total : (List<?>) listed) {
+      totals.add(JSON.std.mapFrom(JSON.std.asString(total)));
+    }
+    return totals;
   }
 }

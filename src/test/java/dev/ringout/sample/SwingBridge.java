@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
  * The control junction box and cables of an invented swing bridge, and the test sheets of a good
@@ -47,7 +48,7 @@ final class SwingBridge {
             "Group",
             "Note")
         .sheet("Items", "Ref", "Kind", "Part", "Location", "Mates", "Note")
-        .sheet("Pins", "Ref", "Pin", "Size", "Note")
+        .sheet("Pins", "Ref", "Pin", "Size", "X (mm)", "Y (mm)", "Note")
         .sheet("Links", "Ref", "Pin", "To Pin", "Note")
         .sheet("Switches", "Ref", "State", "Pin", "To Pin")
         .sheet("Parts", "Ref", "Pin", "To Pin", "Kind", "Ohms", "Tolerance %", "Note")
@@ -282,32 +283,54 @@ final class SwingBridge {
     good.join(ref + " " + pin, ref + "-COM", ref + "-" + pin, 0.03, ref + "=" + state);
   }
 
+  /** Inserts of our own: rings counted clockwise from the key on the box half's wiring side. */
   private void pins() {
     for (String ref : new String[] {"J1", "P1"}) {
-      for (String letter : LETTERS) {
-        pin(ref, letter, "20");
+      insert(ref, List.of(LETTERS), "20", 3.2, 14, 9, 3);
+    }
+    for (int i = 1; i <= 26; i++) {
+      pin(
+          "P11",
+          Integer.toString(i),
+          "20",
+          3 * ((i - 1) % 13 - 6) + (i > 13 ? 1.5 : 0),
+          i > 13 ? -3 : 0);
+    }
+    for (String end : new String[] {"J", "P"}) {
+      insert(end + "2", numbers(19), "20", 3.2, 12, 6, 1);
+      insert(end + "3", numbers(6), "16", 5, 5, 1);
+      insert(end + "4", numbers(10), "22D", 2, 8, 2);
+    }
+  }
+
+  private static List<String> numbers(int count) {
+    return IntStream.rangeClosed(1, count).mapToObj(Integer::toString).toList();
+  }
+
+  private void insert(
+      String ref, List<String> names, String size, double pitchMillimetres, int... rings) {
+    int next = 0;
+    for (int ring : rings) {
+      double radius = ring == 1 ? 0 : pitchMillimetres / (2 * Math.sin(Math.PI / ring));
+      for (int i = 0; i < ring; i++) {
+        double angle = 2 * Math.PI * i / ring;
+        double x = radius * Math.sin(angle);
+        // The cable's half meets the box's face to face: its wiring side is the mirror image.
+        pin(ref, names.get(next), size, ref.startsWith("P") ? -x : x, radius * Math.cos(angle));
+        next++;
       }
     }
-    numbered("P11", 26, "20");
-    numbered("J2", 19, "20");
-    numbered("P2", 19, "20");
-    numbered("J3", 6, "16");
-    numbered("P3", 6, "16");
-    numbered("J4", 10, "22D");
-    numbered("P4", 10, "22D");
   }
 
-  private void numbered(String ref, int count, String size) {
-    for (int i = 1; i <= count; i++) {
-      pin(ref, Integer.toString(i), size);
-    }
-  }
-
-  private void pin(String ref, String pin, String size) {
+  private void pin(String ref, String pin, String size, double x, double y) {
     String point = ref + "-" + pin;
     boolean used = wires.stream().anyMatch(wire -> wire[1].equals(point) || wire[2].equals(point));
-    harness.row("Pins", ref, pin, size, used ? "" : "spare");
+    harness.row("Pins", ref, pin, size, millimetres(x), millimetres(y), used ? "" : "spare");
     good.point(point);
+  }
+
+  private static String millimetres(double length) {
+    return Double.toString(Math.round(length * 100) / 100.0 + 0.0);
   }
 
   Workbook harness() {
