@@ -39,6 +39,8 @@ class ArchitectureTest {
           .definedBy("dev.ringout.plan..")
           .layer("work")
           .definedBy("dev.ringout.work..")
+          .layer("revision")
+          .definedBy("dev.ringout.revision..")
           .layer("diagnose")
           .definedBy("dev.ringout.diagnose..")
           .layer("check")
@@ -59,6 +61,8 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("plan", "diagnose", "check", "report", "cli")
           .whereLayer("work")
           .mayOnlyBeAccessedByLayers("report", "cli")
+          .whereLayer("revision")
+          .mayOnlyBeAccessedByLayers("report", "cli")
           .whereLayer("plan")
           .mayOnlyBeAccessedByLayers("report", "cli")
           .whereLayer("trace")
@@ -67,7 +71,16 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("check", "report", "cli")
           .whereLayer("circuit")
           .mayOnlyBeAccessedByLayers(
-              "compare", "plan", "work", "review", "trace", "diagnose", "check", "report", "cli")
+              "compare",
+              "plan",
+              "work",
+              "review",
+              "trace",
+              "revision",
+              "diagnose",
+              "check",
+              "report",
+              "cli")
           .whereLayer("imports")
           .mayOnlyBeAccessedByLayers("report", "cli")
           .whereLayer("intake")

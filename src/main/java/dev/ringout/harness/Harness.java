@@ -40,6 +40,22 @@ public record Harness(
         otherNetLimits);
   }
 
+  /** The same unit with other wires. */
+  public Harness withWires(List<Wire> otherWires) {
+    return new Harness(
+        header,
+        List.copyOf(otherWires),
+        items,
+        pins,
+        links,
+        switches,
+        parts,
+        loads,
+        crimps,
+        limits,
+        netLimits);
+  }
+
   /** The header's value of that name in any case, or empty. */
   public String headerValue(String name) {
     return header.entrySet().stream()

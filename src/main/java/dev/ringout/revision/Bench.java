@@ -1,0 +1,95 @@
+package dev.ringout.revision;
+
+import dev.ringout.harness.Link;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** A unit while it is reworked: where every end of every wire is, step after step. */
+final class Bench {
+  private final List<Ends> wires = new ArrayList<>();
+  private final List<Link> links;
+
+  /** Where the ends of a wire are; an end that hangs free is absent. */
+  static final class Ends {
+    private Optional<Point> from = Optional.empty();
+    private Optional<Point> to = Optional.empty();
+
+    /** Where the end was that now hangs free, by the end. */
+    private Optional<Point> fromWas = Optional.empty();
+
+    Optional<Point> from() {
+      return from;
+    }
+
+    Optional<Point> to() {
+      return to;
+    }
+  }
+
+  Bench(Difference difference, Rework rework) {
+    for (Wire wire : difference.before().wires()) {
+      Ends ends = new Ends();
+      ends.from = Optional.of(wire.from());
+      ends.to = Optional.of(wire.to());
+      wires.add(ends);
+    }
+    rework.cut().forEach(wire -> wires.add(new Ends()));
+    links = new ArrayList<>(difference.before().links());
+  }
+
+  List<Ends> wires() {
+    return wires;
+  }
+
+  List<Link> links() {
+    return links;
+  }
+
+  /** Forgets what lies between other points, but for the places of the wires. */
+  void keepOnly(Predicate<Point> points) {
+    wires.stream()
+        .filter(ends -> ends.from.isPresent() && !points.test(ends.from.get()))
+        .forEach(
+            ends -> {
+              ends.from = Optional.empty();
+              ends.to = Optional.empty();
+            });
+    links.removeIf(link -> !points.test(link.from()));
+  }
+
+  /** Does one step. */
+  void step(Step step) {
+    switch (step.what()) {
+      case DISCONNECT -> disconnect(wires.get(step.which().orElseThrow()), step.at());
+      case CONNECT -> connect(wires.get(step.which().orElseThrow()), step);
+      case LINK -> step.jumper().ifPresent(links::add);
+      case UNLINK -> step.jumper().ifPresent(links::remove);
+      case PULL, STOW -> {
+        // Both ends are off already.
+      }
+    }
+  }
+
+  private static void disconnect(Ends ends, Point at) {
+    if (ends.from.equals(Optional.of(at))) {
+      ends.from = Optional.empty();
+      ends.fromWas = Optional.of(at);
+    } else {
+      ends.to = Optional.empty();
+    }
+  }
+
+  private static void connect(Ends ends, Step step) {
+    boolean isFrom =
+        ends.from.isEmpty() && (step.from().isEmpty() || step.from().equals(ends.fromWas));
+    if (isFrom) {
+      ends.from = Optional.of(step.at());
+    } else {
+      ends.to = Optional.of(step.at());
+    }
+  }
+}

@@ -1,0 +1,249 @@
+package dev.ringout.revision;
+
+import dev.ringout.circuit.DisjointPoints;
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Item;
+import dev.ringout.harness.Link;
+import dev.ringout.harness.Part;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Switch;
+import dev.ringout.harness.Wire;
+import dev.ringout.revision.NetChange.Kind;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+
+/**
+ * Which nets changed. Points are compared, whatever joins them: both revisions divide the points
+ * into nets, and they are electrically the same where they divide the points that both have into
+ * the same nets, and switch contacts and parts lie between the same nets.
+ *
+ * <p>A splice or strip that only one revision has, and that lies between points which both have,
+ * changes nothing: nobody plugs anything into a splice. Any other point of a new item is one more
+ * place that the net reaches.
+ */
+final class NetChanges {
+  private final Harness before;
+  private final Harness after;
+  private final Predicate<String> inner;
+  private final Map<Point, Integer> indexOf = new HashMap<>();
+  private final List<Point> points = new ArrayList<>();
+  private final Set<String> oldRefs = new HashSet<>();
+  private final Set<String> newRefs = new HashSet<>();
+  private final DisjointPoints oldNets;
+  private final DisjointPoints newNets;
+  private final Map<Integer, Integer> oldNames;
+  private final Map<Integer, Integer> newNames;
+
+  /**
+   * Two revisions by the names of the later.
+   *
+   * @param inner the items that only join wires: splices and strips
+   */
+  NetChanges(Harness before, Harness after, Predicate<String> inner) {
+    this.before = before;
+    this.after = after;
+    this.inner = inner;
+    Set<Point> all = new TreeSet<>(before.points());
+    all.addAll(after.points());
+    for (Point point : all) {
+      indexOf.put(point, points.size());
+      points.add(point);
+    }
+    before.points().forEach(point -> oldRefs.add(point.ref()));
+    after.points().forEach(point -> newRefs.add(point.ref()));
+    before.items().stream().map(Item::ref).forEach(oldRefs::add);
+    after.items().stream().map(Item::ref).forEach(newRefs::add);
+    oldNets = nets(before);
+    newNets = nets(after);
+    oldNames = names(oldNets);
+    newNames = names(newNets);
+  }
+
+  private int index(Point point) {
+    return indexOf.getOrDefault(point, 0);
+  }
+
+  private DisjointPoints nets(Harness harness) {
+    DisjointPoints nets = new DisjointPoints(points.size());
+    for (Wire wire : harness.wires()) {
+      nets.union(index(wire.from()), index(wire.to()));
+    }
+    for (Link link : harness.links()) {
+      nets.union(index(link.from()), index(link.to()));
+    }
+    return nets;
+  }
+
+  /** A cavity that a list does not name is there all the same, with nothing in it. */
+  private boolean isInBoth(int point) {
+    String ref = points.get(point).ref();
+    return oldRefs.contains(ref) && newRefs.contains(ref);
+  }
+
+  private boolean isOld(int point) {
+    return oldRefs.contains(points.get(point).ref());
+  }
+
+  private boolean isNew(int point) {
+    return newRefs.contains(points.get(point).ref());
+  }
+
+  /** The nets that changed, in the order of their points. */
+  List<NetChange> changes() {
+    int size = points.size();
+    // Old nets are numbered by their first point, new nets by theirs after all points.
+    DisjointPoints overlap = new DisjointPoints(2 * size);
+    for (int point = 0; point < size; point++) {
+      if (isInBoth(point)) {
+        overlap.union(oldNets.firstOf(point), size + newNets.firstOf(point));
+      }
+    }
+    Map<Integer, Map<Integer, List<Point>>> olds = new TreeMap<>();
+    Map<Integer, Map<Integer, List<Point>>> news = new TreeMap<>();
+    for (int point = 0; point < size; point++) {
+      if (isOld(point)) {
+        int net = oldNets.firstOf(point);
+        put(olds, overlap.firstOf(net), net, points.get(point));
+      }
+      if (isNew(point)) {
+        int net = newNets.firstOf(point);
+        put(news, overlap.firstOf(size + net), net, points.get(point));
+      }
+    }
+    List<NetChange> changes = new ArrayList<>();
+    Set<Integer> groups = new TreeSet<>(olds.keySet());
+    groups.addAll(news.keySet());
+    for (int group : groups) {
+      change(
+          List.copyOf(olds.getOrDefault(group, Map.of()).values()),
+          List.copyOf(news.getOrDefault(group, Map.of()).values()),
+          changes);
+    }
+    return changes;
+  }
+
+  private static void put(
+      Map<Integer, Map<Integer, List<Point>>> groups, int group, int net, Point point) {
+    groups
+        .computeIfAbsent(group, key -> new TreeMap<>())
+        .computeIfAbsent(net, key -> new ArrayList<>())
+        .add(point);
+  }
+
+  private void change(List<List<Point>> olds, List<List<Point>> news, List<NetChange> changes) {
+    boolean gained = outer(news, oldRefs);
+    boolean lost = outer(olds, newRefs);
+    boolean oneToOne = olds.size() == 1 && news.size() == 1;
+    if (oneToOne && !gained && !lost) {
+      return;
+    }
+    boolean alone =
+        olds.stream().allMatch(net -> net.size() < 2)
+            && news.stream().allMatch(net -> net.size() < 2);
+    if (alone) {
+      return;
+    }
+    Kind kind;
+    if (olds.isEmpty()) {
+      kind = Kind.ADDED;
+    } else if (news.isEmpty()) {
+      kind = Kind.REMOVED;
+    } else if (oneToOne) {
+      kind = gained ? Kind.GAINED : Kind.LOST;
+    } else if (olds.size() == 1) {
+      kind = Kind.SPLIT;
+    } else {
+      kind = news.size() == 1 ? Kind.JOINED : Kind.REARRANGED;
+    }
+    changes.add(new NetChange(kind, List.copyOf(olds), List.copyOf(news)));
+  }
+
+  /** Whether a net reaches an item of one revision alone that is no splice or strip within it. */
+  private boolean outer(List<List<Point>> nets, Set<String> otherRefs) {
+    for (List<Point> net : nets) {
+      long common = net.stream().filter(point -> otherRefs.contains(point.ref())).count();
+      boolean reaches =
+          net.size() > 1
+              && net.stream()
+                  .anyMatch(
+                      point ->
+                          !otherRefs.contains(point.ref())
+                              && (common < 2 || !inner.test(point.ref())));
+      if (reaches) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether switch contacts and parts lie between the same nets as before. */
+  boolean sameContactsAndParts() {
+    return contacts(before, oldNets).equals(contacts(after, newNets))
+        && parts(before, oldNets).equals(parts(after, newNets));
+  }
+
+  private Map<String, Integer> contacts(Harness harness, DisjointPoints nets) {
+    Map<String, Integer> contacts = new HashMap<>();
+    for (Switch one : harness.switches()) {
+      for (Switch.Contact contact : one.contacts()) {
+        String key =
+            contact.ref()
+                + "\t"
+                + contact.state()
+                + "\t"
+                + contact.state().equals(one.normalState())
+                + "\t"
+                + between(contact.from(), contact.to(), nets);
+        contacts.merge(key, 1, Integer::sum);
+      }
+    }
+    return contacts;
+  }
+
+  private Map<String, Integer> parts(Harness harness, DisjointPoints nets) {
+    Map<String, Integer> parts = new HashMap<>();
+    for (Part part : harness.parts()) {
+      boolean turned = !part.kind().readsTheSameReversed();
+      String key =
+          part.kind()
+              + "\t"
+              + part.ohms()
+              + "\t"
+              + (turned
+                  ? net(part.anode(), nets) + ">" + net(part.cathode(), nets)
+                  : between(part.from(), part.to(), nets));
+      parts.merge(key, 1, Integer::sum);
+    }
+    return parts;
+  }
+
+  private String between(Point one, Point other, DisjointPoints nets) {
+    String first = net(one, nets);
+    String second = net(other, nets);
+    return first.compareTo(second) <= 0 ? first + "\t" + second : second + "\t" + first;
+  }
+
+  /** A net by the first of its points that both revisions have; by its first where none is. */
+  private String net(Point point, DisjointPoints nets) {
+    int first = nets.firstOf(index(point));
+    Map<Integer, Integer> named = nets == oldNets ? oldNames : newNames;
+    return points.get(named.getOrDefault(first, first)).toString();
+  }
+
+  private Map<Integer, Integer> names(DisjointPoints nets) {
+    Map<Integer, Integer> names = new HashMap<>();
+    for (int point = 0; point < points.size(); point++) {
+      if (isInBoth(point)) {
+        names.putIfAbsent(nets.firstOf(point), point);
+      }
+    }
+    return names;
+  }
+}

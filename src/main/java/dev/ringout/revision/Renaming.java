@@ -1,0 +1,164 @@
+package dev.ringout.revision;
+
+import dev.ringout.harness.Crimp;
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Item;
+import dev.ringout.harness.Link;
+import dev.ringout.harness.Load;
+import dev.ringout.harness.NetLimit;
+import dev.ringout.harness.Part;
+import dev.ringout.harness.PinDetail;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Switch;
+import dev.ringout.harness.Wire;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The names that a revision uses for what an earlier one calls by others. */
+final class Renaming {
+  private final Map<String, String> refs = new HashMap<>();
+  private final Map<Point, String> pins = new HashMap<>();
+
+  void item(String oldRef, String newRef) {
+    refs.put(oldRef, newRef);
+  }
+
+  void pin(Point old, String newPin) {
+    pins.put(old, newPin);
+  }
+
+  String ref(String oldRef) {
+    return refs.getOrDefault(oldRef, oldRef);
+  }
+
+  Point point(Point old) {
+    String pin = pins.getOrDefault(old, old.pin());
+    String ref = ref(old.ref());
+    return ref.equals(old.ref()) && pin.equals(old.pin()) ? old : new Point(ref, pin);
+  }
+
+  /** A wire that was named by its points is named by their new names. */
+  Wire wire(Wire old) {
+    Wire moved = old.between(point(old.from()), point(old.to()));
+    return isUnnamed(old) ? named(moved, moved.from() + ">" + moved.to()) : moved;
+  }
+
+  /** Whether the list gives a wire no name of its own. */
+  static boolean isUnnamed(Wire wire) {
+    return wire.name().equals(wire.from() + ">" + wire.to());
+  }
+
+  private static Wire named(Wire wire, String name) {
+    return new Wire(
+        name,
+        wire.from(),
+        wire.to(),
+        wire.gauge(),
+        wire.type(),
+        wire.color(),
+        wire.length(),
+        wire.signal(),
+        wire.cable(),
+        wire.group(),
+        wire.fromContact(),
+        wire.toContact(),
+        wire.note(),
+        wire.notes(),
+        wire.place());
+  }
+
+  /** The earlier revision by the names of the later. */
+  Harness harness(Harness old) {
+    List<Crimp> crimps = old.crimps();
+    return new Harness(
+        old.header(),
+        old.wires().stream().map(this::wire).toList(),
+        old.items().stream().map(this::item).toList(),
+        old.pins().stream().map(this::pin).toList(),
+        old.links().stream().map(this::link).toList(),
+        old.switches().stream().map(this::switchOf).toList(),
+        old.parts().stream().map(this::part).toList(),
+        old.loads().stream().map(this::load).toList(),
+        crimps,
+        old.limits(),
+        old.netLimits().stream()
+            .map(
+                one ->
+                    new NetLimit(
+                        point(one.point()),
+                        one.insulationMinOhms(),
+                        one.insulationVolts(),
+                        one.place()))
+            .toList());
+  }
+
+  private Item item(Item old) {
+    return new Item(
+        ref(old.ref()),
+        old.kind(),
+        old.part(),
+        old.arrangement(),
+        old.location(),
+        ref(old.mates()),
+        old.note(),
+        old.place());
+  }
+
+  private PinDetail pin(PinDetail old) {
+    return new PinDetail(
+        point(old.point()),
+        old.size(),
+        old.contact(),
+        old.xMillimetres(),
+        old.yMillimetres(),
+        old.note(),
+        old.place());
+  }
+
+  private Link link(Link old) {
+    return new Link(point(old.from()), point(old.to()), old.note(), old.place());
+  }
+
+  private Switch switchOf(Switch old) {
+    return new Switch(
+        ref(old.ref()),
+        old.states(),
+        old.contacts().stream()
+            .map(
+                one ->
+                    new Switch.Contact(
+                        ref(one.ref()),
+                        one.state(),
+                        point(one.from()),
+                        point(one.to()),
+                        one.place()))
+            .toList());
+  }
+
+  private Part part(Part old) {
+    return new Part(
+        ref(old.ref()),
+        point(old.from()),
+        point(old.to()),
+        old.kind(),
+        old.ohms(),
+        old.tolerancePercent(),
+        old.maxTestVolts(),
+        old.note(),
+        old.place());
+  }
+
+  private Load load(Load old) {
+    return new Load(
+        old.name(),
+        point(old.from()),
+        point(old.to()),
+        old.amps(),
+        old.volts(),
+        old.allowedDropVolts(),
+        old.wireCelsius(),
+        old.intermittent(),
+        old.place());
+  }
+}

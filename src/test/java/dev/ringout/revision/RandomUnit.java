@@ -1,0 +1,292 @@
+package dev.ringout.revision;
+
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Item;
+import dev.ringout.harness.Limits;
+import dev.ringout.harness.Link;
+import dev.ringout.harness.PinDetail;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
+import dev.ringout.source.Place;
+import dev.ringout.units.Gauge;
+import dev.ringout.units.Length;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.Set;
+
+/** A made-up unit that can be edited as revisions are: wires between connectors and strips. */
+final class RandomUnit {
+  private static final String[] COLOURS = {"RED", "BLK", "WHT", "BLU", "GRN"};
+  private static final int[] GAUGES = {16, 20, 22};
+
+  final List<Wire> wires = new ArrayList<>();
+  final List<Link> links = new ArrayList<>();
+  final Map<String, Integer> pinsOf = new LinkedHashMap<>();
+
+  /** Old name to new, of the items that were renamed. */
+  final Map<String, String> renamed = new HashMap<>();
+
+  private final Random random;
+  private final boolean named;
+  private int number;
+
+  RandomUnit(Random random, int wires, boolean named) {
+    this.random = random;
+    this.named = named;
+    int connectors = Math.max(2, wires / 12);
+    for (int i = 1; i <= connectors; i++) {
+      pinsOf.put("J" + i, 12 + random.nextInt(16));
+    }
+    for (int i = 1; i <= Math.max(1, wires / 30); i++) {
+      pinsOf.put("TB" + i, 12);
+      for (int pin = 1; pin < 12; pin++) {
+        if (random.nextInt(4) == 0) {
+          links.add(
+              new Link(
+                  new Point("TB" + i, "" + pin), new Point("TB" + i, "" + (pin + 1)), "", place()));
+        }
+      }
+    }
+    while (this.wires.size() < wires && addWire()) {}
+  }
+
+  private RandomUnit(RandomUnit other) {
+    random = other.random;
+    named = other.named;
+    number = other.number;
+    wires.addAll(other.wires);
+    links.addAll(other.links);
+    pinsOf.putAll(other.pinsOf);
+  }
+
+  RandomUnit copy() {
+    return new RandomUnit(this);
+  }
+
+  private static Place place() {
+    return Place.of("made up");
+  }
+
+  private static boolean isConnector(String ref) {
+    return !ref.startsWith("TB");
+  }
+
+  /** A free cavity, or any terminal. */
+  private Optional<Point> free() {
+    Set<Point> used = new HashSet<>();
+    wires.forEach(wire -> used.addAll(List.of(wire.from(), wire.to())));
+    List<Point> free = new ArrayList<>();
+    pinsOf.forEach(
+        (ref, pins) -> {
+          for (int pin = 1; pin <= pins; pin++) {
+            Point point = new Point(ref, "" + pin);
+            if (!isConnector(ref) || !used.contains(point)) {
+              free.add(point);
+            }
+          }
+        });
+    return free.isEmpty() ? Optional.empty() : Optional.of(free.get(random.nextInt(free.size())));
+  }
+
+  boolean addWire() {
+    Optional<Point> from = free();
+    for (int tries = 0; tries < 20 && from.isPresent(); tries++) {
+      Optional<Point> to = free();
+      if (to.isPresent() && !to.get().ref().equals(from.get().ref())) {
+        wires.add(wire(from.get(), to.get()));
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Wire wire(Point from, Point to) {
+    number++;
+    return new Wire(
+        named ? "W" + number : from + ">" + to,
+        from,
+        to,
+        Optional.of(new Gauge.Awg(GAUGES[random.nextInt(3)])),
+        "T" + random.nextInt(2),
+        COLOURS[random.nextInt(5)],
+        Optional.of(new Length(1 + random.nextInt(30) / 10.0)),
+        random.nextInt(3) == 0 ? "" : "SIG" + random.nextInt(1 + number / 2),
+        "",
+        "",
+        "",
+        "",
+        "",
+        Map.of(),
+        place());
+  }
+
+  private Wire with(Wire wire, String name, Point from, Point to, int gauge, String colour) {
+    return new Wire(
+        named ? name : from + ">" + to,
+        from,
+        to,
+        Optional.of(new Gauge.Awg(gauge)),
+        wire.type(),
+        colour,
+        wire.length(),
+        wire.signal(),
+        wire.cable(),
+        wire.group(),
+        wire.fromContact(),
+        wire.toContact(),
+        wire.note(),
+        wire.notes(),
+        wire.place());
+  }
+
+  private static int gauge(Wire wire) {
+    return ((Gauge.Awg) wire.gauge().orElseThrow()).number();
+  }
+
+  /** One change of a random class. */
+  void edit() {
+    int which = random.nextInt(wires.size());
+    Wire wire = wires.get(which);
+    switch (random.nextInt(9)) {
+      case 0 -> wires.remove(which);
+      case 1 -> addWire();
+      case 2 -> free().ifPresent(to -> wires.set(which, moved(wire, wire.from(), to)));
+      case 3 -> free().ifPresent(to -> wires.set(which, moved(wire, to, wire.to())));
+      case 4 -> {
+        int other = random.nextInt(wires.size());
+        Wire two = wires.get(other);
+        if (other != which) {
+          wires.set(which, moved(wire, wire.from(), two.to()));
+          wires.set(other, moved(two, two.from(), wire.to()));
+        }
+      }
+      case 5 -> {
+        number++;
+        wires.set(
+            which, with(wire, "W" + number, wire.from(), wire.to(), gauge(wire), wire.color()));
+      }
+      case 6 -> wires.set(which, with(wire, wire.name(), wire.from(), wire.to(), 12, wire.color()));
+      case 7 ->
+          wires.set(which, with(wire, wire.name(), wire.from(), wire.to(), gauge(wire), "ORN"));
+      default -> {
+        if (!links.isEmpty()) {
+          links.remove(random.nextInt(links.size()));
+        }
+      }
+    }
+  }
+
+  private Wire moved(Wire wire, Point from, Point to) {
+    boolean fits = !from.equals(to);
+    return fits ? with(wire, wire.name(), from, to, gauge(wire), wire.color()) : wire;
+  }
+
+  /** Rows in another order, every second with its ends exchanged. */
+  void shuffleAndFlip() {
+    Collections.shuffle(wires, random);
+    for (int i = 0; i < wires.size(); i += 2) {
+      Wire wire = wires.get(i);
+      wires.set(i, with(wire, wire.name(), wire.to(), wire.from(), gauge(wire), wire.color()));
+    }
+  }
+
+  /** Gives an item another name. */
+  void rename(String old, String now) {
+    renamed.put(old, now);
+    pinsOf.put(now, pinsOf.remove(old));
+    mapPoints(point -> point.ref().equals(old) ? new Point(now, point.pin()) : point);
+  }
+
+  /** Gives an item's pins letters in place of numbers. */
+  void letter(String ref) {
+    mapPoints(
+        point ->
+            point.ref().equals(ref)
+                ? new Point(ref, letter(Integer.parseInt(point.pin())))
+                : point);
+  }
+
+  static String letter(int pin) {
+    return pin <= 26
+        ? Character.toString((char) ('A' + pin - 1))
+        : Character.toString((char) ('a' + pin - 27));
+  }
+
+  private void mapPoints(java.util.function.UnaryOperator<Point> map) {
+    wires.replaceAll(
+        wire ->
+            with(
+                wire,
+                wire.name(),
+                map.apply(wire.from()),
+                map.apply(wire.to()),
+                gauge(wire),
+                wire.color()));
+    links.replaceAll(
+        link -> new Link(map.apply(link.from()), map.apply(link.to()), link.note(), link.place()));
+  }
+
+  int wireEnds(String ref) {
+    int ends = 0;
+    for (Wire wire : wires) {
+      ends += wire.from().ref().equals(ref) ? 1 : 0;
+      ends += wire.to().ref().equals(ref) ? 1 : 0;
+    }
+    return ends;
+  }
+
+  Harness harness() {
+    List<Item> items = new ArrayList<>();
+    pinsOf
+        .keySet()
+        .forEach(
+            ref ->
+                items.add(
+                    new Item(
+                        ref,
+                        isConnector(ref) ? "connector" : "terminal strip",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        place())));
+    List<PinDetail> pins = List.of();
+    return new Harness(
+        Map.of(),
+        List.copyOf(wires),
+        items,
+        pins,
+        List.copyOf(links),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        limits(),
+        List.of());
+  }
+
+  private static Limits limits() {
+    return new Limits(
+        OptionalDouble.empty(),
+        1,
+        1e5,
+        0.005,
+        0.1,
+        0,
+        20,
+        20,
+        1e8,
+        500,
+        new Length(0),
+        new Length(0));
+  }
+}
