@@ -18,6 +18,9 @@ final class Commands implements CommandLine.IFactory {
     if (type == CheckCommand.class) {
       return type.cast(new CheckCommand(output));
     }
+    if (type == DiffCommand.class) {
+      return type.cast(new DiffCommand(output));
+    }
     if (type == FoundCommand.class) {
       return type.cast(new FoundCommand(output));
     }

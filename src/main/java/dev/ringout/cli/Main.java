@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       AsFoundCommand.class,
       CheckCommand.class,
+      DiffCommand.class,
       FoundCommand.class,
       ImportCommand.class,
       PlanCommand.class,
@@ -30,7 +31,8 @@ import picocli.CommandLine.Spec;
     },
     footer = {
       "",
-      "Exit codes: 0 done, 1 faults, 2 not everything proven, 64 wrong command line,",
+      "Exit codes: 0 done, 1 faults or differences, 2 not everything proven,",
+      "64 wrong command line,",
       "65 a file can't be understood, 66 a file is missing, 70 defect in ringout,",
       "73 the output can't be written."
     })

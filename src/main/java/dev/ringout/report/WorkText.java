@@ -42,7 +42,7 @@ public final class WorkText {
     return page.toString();
   }
 
-  private static String total(Total total) {
+  static String total(Total total) {
     String kind = total.kind();
     return Text.of(
         "%s m of %s, %s%s",

@@ -302,6 +302,17 @@ public record Rework(
             moved.after(), end.from(), end.to(), Reach.Verdict.REACHES, "it stays at one item");
       }
       OptionalDouble own = metres(moved.before());
+      OptionalDouble wanted = metres(moved.after());
+      if (own.isPresent() && wanted.isPresent() && wanted.getAsDouble() < own.getAsDouble()) {
+        return new Reach(
+            moved.after(),
+            end.from(),
+            end.to(),
+            Reach.Verdict.REACHES,
+            Text.of(
+                "of its %s m the list wants %s m",
+                Numbers.plain(own.getAsDouble()), Numbers.plain(wanted.getAsDouble())));
+      }
       OptionalDouble shortest =
           shortestBetween.getOrDefault(way(moved.after()), OptionalDouble.empty());
       if (own.isEmpty() || shortest.isEmpty()) {

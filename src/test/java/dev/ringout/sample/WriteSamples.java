@@ -15,6 +15,7 @@ public final class WriteSamples {
   static void write(Path folder) throws IOException {
     SwingBridge bridge = new SwingBridge();
     both(folder, "junction-box", bridge.harness());
+    both(folder, "junction-box-c", new RevisionC(bridge.harness()).paper());
     SampleFiles.writeWorkbook(folder.resolve("paper-errors.xlsx"), new PaperErrors().paper());
     new AsReceived(bridge.harness()).write(folder.resolve("as-received"));
     both(folder, "point-to-point", bridge.faultyReadings());

@@ -1,0 +1,273 @@
+package dev.ringout.cli;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
+import dev.ringout.plan.PlanOptions;
+import dev.ringout.plan.Planner;
+import dev.ringout.plan.TestPlan;
+import dev.ringout.report.DiffJson;
+import dev.ringout.report.DiffSheets;
+import dev.ringout.report.DiffText;
+import dev.ringout.report.ProblemText;
+import dev.ringout.report.RevisionPaper;
+import dev.ringout.report.RevisionPaper.FieldChanges;
+import dev.ringout.report.UnitTitle;
+import dev.ringout.revision.Change;
+import dev.ringout.revision.Difference;
+import dev.ringout.revision.Rework;
+import dev.ringout.revision.Risks;
+import dev.ringout.sheet.PrintForm;
+import dev.ringout.standards.CopperWire;
+import dev.ringout.standards.HandMovements;
+import dev.ringout.standards.ItemKinds;
+import dev.ringout.standards.Tables;
+import dev.ringout.standards.WireOhms;
+import dev.ringout.work.SleeveText;
+import dev.ringout.work.WorkPapers;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code ringout diff}: what changed between two revisions, and what is to be done. */
+@Command(
+    name = "diff",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "Compares two revisions by connections and nets, not rows: what changed, whether it is"
+            + " electrically the same, the work in an order that can be done, and what to read"
+            + " again.")
+final class DiffCommand implements Callable<Integer> {
+  private final Output output;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(index = "0", paramLabel = "OLD", description = "The harness file as it was.")
+  private Path old = Path.of("");
+
+  @Parameters(index = "1", paramLabel = "NEW", description = "The harness file as it is to be.")
+  private Path now = Path.of("");
+
+  @Option(
+      names = "--as-built",
+      paramLabel = "FILE",
+      description =
+          "The harness file of this unit as it was found: the work starts from it, and what was"
+              + " changed in the field is told.")
+  private Optional<Path> asBuilt = Optional.empty();
+
+  @Option(
+      names = "--rename",
+      paramLabel = "OLD=NEW",
+      split = ",",
+      description = "An item that has another name, such as J1=J101.")
+  private List<String> renames = new ArrayList<>();
+
+  @Option(
+      names = "--as-named",
+      description = "Look for no other names than those that --rename gives.")
+  private boolean asNamed;
+
+  @Mixin private OwnTables tables = new OwnTables();
+
+  @Option(names = "--json", description = "One JSON document on standard output.")
+  private boolean json;
+
+  @Mixin private Sheets file = new Sheets();
+
+  DiffCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public Integer call() {
+    List<Path> files = new ArrayList<>(List.of(old, now));
+    asBuilt.ifPresent(files::add);
+    Inputs inputs = new Inputs(files);
+    Optional<Harness> before = inputs.harness(old);
+    Optional<Harness> after = inputs.harness(now);
+    Optional<Harness> built = asBuilt.flatMap(inputs::harness);
+    output.err().print(ProblemText.write(inputs.problems().list()));
+    if (before.isEmpty() || after.isEmpty() || inputs.problems().hasErrors()) {
+      if (json) {
+        output.out().print(DiffJson.write(inputs.problems().list()));
+      }
+      return inputs.exitCode();
+    }
+    RevisionPaper paper = paper(before.get(), after.get(), built, tables.read(spec));
+    PrintForm form = PrintForm.wired(UnitTitle.of(after.get()), file.paper());
+    int written =
+        file.asked() ? file.write(output, spec, form, DiffSheets.of(paper)) : ExitCode.DONE;
+    if (written != ExitCode.DONE) {
+      return written;
+    }
+    output
+        .out()
+        .print(
+            json
+                ? DiffJson.write(paper, inputs.problems().list())
+                : DiffText.write(paper, output.showsColour()));
+    return paper.difference().isEmpty() ? ExitCode.DONE : ExitCode.FAULTS;
+  }
+
+  private RevisionPaper paper(Harness before, Harness after, Optional<Harness> built, Tables read) {
+    Harness unit = built.orElse(before);
+    Predicate<String> inner = inner(ItemKinds.of(unit, read), ItemKinds.of(after, read));
+    Difference difference = Difference.of(unit, after, told(unit, after), !asNamed, inner);
+    Rework rework = Rework.of(difference);
+    return new RevisionPaper(
+        UnitTitle.of(unit),
+        UnitTitle.of(after),
+        difference,
+        rework,
+        Risks.of(difference, rework),
+        papers(
+            difference.after(),
+            rework.cut(),
+            wiredOnlyIn(difference.before(), difference.after()),
+            read),
+        papers(
+            difference.before(),
+            rework.taken(),
+            wiredOnlyIn(difference.after(), difference.before()),
+            read),
+        splices(difference, ItemKinds.of(after, read), read),
+        retest(difference.after(), rework, read),
+        built.map(one -> field(before, one, after, difference, inner)));
+  }
+
+  /** Nobody plugs anything into a splice or onto a strip between two wires; a stud is a place. */
+  private static Predicate<String> inner(ItemKinds before, ItemKinds after) {
+    return ref -> isInner(before, ref) || isInner(after, ref);
+  }
+
+  private static boolean isInner(ItemKinds kinds, String ref) {
+    return kinds.isSplice(ref) || (kinds.isTerminal(ref) && !kinds.kind(ref).contains("stud"));
+  }
+
+  private Map<String, String> told(Harness before, Harness after) {
+    Map<String, String> told = new LinkedHashMap<>();
+    for (String one : renames) {
+      String[] names = one.split("=", -1);
+      if (names.length != 2) {
+        throw new ParameterException(
+            spec.commandLine(), "--rename: expected OLD=NEW such as J1=J101, not " + one);
+      }
+      String from = new Named(spec, before).items("--rename", List.of(names[0])).iterator().next();
+      String to = new Named(spec, after).items("--rename", List.of(names[1])).iterator().next();
+      if (told.containsKey(from) || told.containsValue(to)) {
+        throw new ParameterException(
+            spec.commandLine(), "--rename: " + one + " names an item that is named already");
+      }
+      told.put(from, to);
+    }
+    return told;
+  }
+
+  /**
+   * What wires take that are made new, or give back that come out.
+   *
+   * @param emptied cavities that take a sealing plug
+   */
+  private static WorkPapers papers(
+      Harness harness, List<Wire> wires, Set<Point> emptied, Tables read) {
+    Set<Point> concerned = new HashSet<>(emptied);
+    wires.forEach(wire -> concerned.addAll(List.of(wire.from(), wire.to())));
+    Harness only =
+        new Harness(
+            harness.header(),
+            wires,
+            harness.items(),
+            harness.pins().stream().filter(pin -> concerned.contains(pin.point())).toList(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            harness.limits(),
+            List.of());
+    return WorkPapers.of(only, read, CopperWire.published(), Set.of(), new SleeveText("{wire}"));
+  }
+
+  /** Points with a wire in one revision and none in the other. */
+  private static Set<Point> wiredOnlyIn(Harness one, Harness other) {
+    Set<Point> points = new HashSet<>();
+    one.wires().forEach(wire -> points.addAll(List.of(wire.from(), wire.to())));
+    other.wires().forEach(wire -> points.removeAll(List.of(wire.from(), wire.to())));
+    return points;
+  }
+
+  private static Optional<WorkPapers> splices(Difference difference, ItemKinds kinds, Tables read) {
+    Set<String> splices = new LinkedHashSet<>();
+    for (Change.ItemAdded item : difference.changes(Change.ItemAdded.class)) {
+      if (kinds.isSplice(item.ref())) {
+        splices.add(item.ref());
+      }
+    }
+    return splices.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            WorkPapers.of(
+                difference.after(),
+                read,
+                CopperWire.published(),
+                splices,
+                new SleeveText("{wire}")));
+  }
+
+  private static Optional<TestPlan> retest(Harness after, Rework rework, Tables read) {
+    Set<String> opened = new LinkedHashSet<>();
+    after.points().forEach(point -> opened.add(point.ref()));
+    opened.retainAll(rework.opened());
+    if (opened.isEmpty()) {
+      return Optional.empty();
+    }
+    Circuit circuit = Circuit.of(after);
+    return Optional.of(
+        Planner.plan(
+            circuit,
+            new JoinLimits(circuit, WireOhms.of(CopperWire.published(), read)),
+            new HandMovements(read),
+            new PlanOptions(
+                PlanOptions.ALL.isolation(), true, false, opened, Set.of(), Optional.empty())));
+  }
+
+  private FieldChanges field(
+      Harness before, Harness built, Harness after, Difference work, Predicate<String> inner) {
+    Difference inField = Difference.of(before, built, Map.of(), !asNamed, inner);
+    Difference revision = Difference.of(before, after, told(before, after), !asNamed, inner);
+    Set<String> toDo = texts(work.changes());
+    Set<String> revised = texts(revision.changes());
+    return new FieldChanges(
+        inField.changes(),
+        revision.changes().stream().filter(one -> !toDo.contains(key(one))).toList(),
+        work.changes().stream().filter(one -> !revised.contains(key(one))).toList());
+  }
+
+  private static Set<String> texts(List<Change> changes) {
+    return changes.stream().map(DiffCommand::key).collect(Collectors.toSet());
+  }
+
+  private static String key(Change change) {
+    return DiffText.sentence(change);
+  }
+}

@@ -1,0 +1,46 @@
+package dev.ringout.report;
+
+import dev.ringout.plan.TestPlan;
+import dev.ringout.revision.Change;
+import dev.ringout.revision.Difference;
+import dev.ringout.revision.Rework;
+import dev.ringout.revision.Risk;
+import dev.ringout.work.WorkPapers;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that is to be said of two revisions.
+ *
+ * @param oldTitle what the earlier is
+ * @param newTitle what the later is
+ * @param difference from the unit as it is to the later revision
+ * @param rework what is to be done to it
+ * @param risks power and ground joined on the way; absent where the work is too large to walk
+ * @param plus the papers of the wires that are made new
+ * @param minus the papers of the wires that come out
+ * @param splices the papers of the splices that are new, with all their wires
+ * @param retest the readings to take again; absent where nothing is opened
+ * @param field what the unit has that the earlier revision has not, where a list of it was given
+ */
+public record RevisionPaper(
+    String oldTitle,
+    String newTitle,
+    Difference difference,
+    Rework rework,
+    Optional<List<Risk>> risks,
+    WorkPapers plus,
+    WorkPapers minus,
+    Optional<WorkPapers> splices,
+    Optional<TestPlan> retest,
+    Optional<FieldChanges> field) {
+
+  /**
+   * What somebody changed in the field.
+   *
+   * @param changes from the earlier revision to the unit
+   * @param done changes of the later revision that are already there
+   * @param undone work of the list above that takes a field change away
+   */
+  public record FieldChanges(List<Change> changes, List<Change> done, List<Change> undone) {}
+}
