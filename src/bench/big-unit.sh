@@ -28,6 +28,7 @@ done
 measure "bare event reader, cells counted" java -Xmx512m -XX:+UseSerialGC -cp "$classes" dev.ringout.bench.BareReader count "$folder/harness.xlsx" "$folder/readings.xlsx"
 measure "review of the unit, heap 512m" env RINGOUT_JAVA_OPTS=-Xmx512m target/ringout review "$folder/harness.xlsx"
 measure "the unit read and no more" java -Xmx512m -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "$classes" dev.ringout.bench.ReadOnly "$folder/harness.xlsx"
+measure "diff with the next revision, heap 1g" env RINGOUT_JAVA_OPTS=-Xmx1g target/ringout diff "$folder/harness.xlsx" "$folder/harness-next.xlsx"
 measure "import of the wire list, heap 512m" env RINGOUT_JAVA_OPTS=-Xmx512m target/ringout import "$folder/harness.xlsx"
 measure "the same, written as a workbook" env RINGOUT_JAVA_OPTS=-Xmx512m target/ringout import "$folder/harness.xlsx" --force -o "$folder/imported.xlsx"
 measure "bare event reader, cells counted" java -Xmx512m -XX:+UseSerialGC -cp "$classes" dev.ringout.bench.BareReader count "$folder/harness.xlsx"

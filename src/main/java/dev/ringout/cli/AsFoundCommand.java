@@ -27,6 +27,9 @@ import picocli.CommandLine.Spec;
         "Builds a wire list from an unknown unit's readings: joins only where they were read, marked"
             + " as inferred; says what is not sure and what to read next.")
 final class AsFoundCommand implements Callable<Integer> {
+  /** The header's name that tells a list built from readings. */
+  static final String HEADER = "as found";
+
   private final Output output;
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -78,7 +81,7 @@ final class AsFoundCommand implements Callable<Integer> {
       return ExitCode.NOT_UNDERSTOOD;
     }
     List<OutSheet> sheets =
-        HarnessSheets.of(list.wiring(), Map.of("as found", "inferred from readings; no drawing"));
+        HarnessSheets.of(list.wiring(), Map.of(HEADER, "inferred from readings; no drawing"));
     return Sheets.writeHarness(output, spec, to, sheets, force);
   }
 }

@@ -57,6 +57,8 @@ import picocli.CommandLine.Spec;
             + " electrically the same, the work in an order that can be done, and what to read"
             + " again.")
 final class DiffCommand implements Callable<Integer> {
+  private static final int MOST_POINTS_FOR_PAGE = 20_000;
+
   private final Output output;
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -130,29 +132,43 @@ final class DiffCommand implements Callable<Integer> {
   }
 
   private RevisionPaper paper(Harness before, Harness after, Optional<Harness> built, Tables read) {
-    Harness unit = built.orElse(before);
+    boolean workFromBuilt = built.isPresent() && !isFromReadings(built.get());
+    Harness unit = workFromBuilt ? built.get() : before;
     Predicate<String> inner = inner(ItemKinds.of(unit, read), ItemKinds.of(after, read));
-    Difference difference = Difference.of(unit, after, told(unit, after), !asNamed, inner);
+    boolean netsOnly = isFromReadings(unit) || isFromReadings(after);
+    Difference difference =
+        Difference.of(
+            unit, after, new Difference.Options(told(unit, after), !asNamed, inner, netsOnly));
     Rework rework = Rework.of(difference);
     return new RevisionPaper(
         UnitTitle.of(unit),
         UnitTitle.of(after),
+        netsOnly,
         difference,
         rework,
         Risks.of(difference, rework),
         papers(
             difference.after(),
             rework.cut(),
-            wiredOnlyIn(difference.before(), difference.after()),
+            netsOnly ? Set.of() : wiredOnlyIn(difference.before(), difference.after()),
             read),
         papers(
             difference.before(),
             rework.taken(),
-            wiredOnlyIn(difference.after(), difference.before()),
+            netsOnly ? Set.of() : wiredOnlyIn(difference.after(), difference.before()),
             read),
         splices(difference, ItemKinds.of(after, read), read),
         retest(difference.after(), rework, read),
-        built.map(one -> field(before, one, after, difference, inner)));
+        built.map(
+            one ->
+                isFromReadings(one)
+                    ? readInField(before, one, inner)
+                    : listedInField(before, one, after, difference, inner)));
+  }
+
+  /** A list that {@code ringout asfound} wrote says so. */
+  private static boolean isFromReadings(Harness harness) {
+    return !harness.headerValue(AsFoundCommand.HEADER).isEmpty();
   }
 
   /** Nobody plugs anything into a splice or onto a strip between two wires; a stud is a place. */
@@ -234,11 +250,19 @@ final class DiffCommand implements Callable<Integer> {
                 new SleeveText("{wire}")));
   }
 
-  private static Optional<TestPlan> retest(Harness after, Rework rework, Tables read) {
+  /** A page shows the first readings only; for that a large unit's plan takes too long. */
+  private Optional<TestPlan> retest(Harness after, Rework rework, Tables read) {
+    Set<String> everOpened = rework.opened();
     Set<String> opened = new LinkedHashSet<>();
-    after.points().forEach(point -> opened.add(point.ref()));
-    opened.retainAll(rework.opened());
-    if (opened.isEmpty()) {
+    int points = 0;
+    for (Point point : after.pointsAsListed()) {
+      if (everOpened.contains(point.ref())) {
+        opened.add(point.ref());
+        points++;
+      }
+    }
+    boolean forPageOnly = !json && !file.asked();
+    if (opened.isEmpty() || (forPageOnly && points > MOST_POINTS_FOR_PAGE)) {
       return Optional.empty();
     }
     Circuit circuit = Circuit.of(after);
@@ -251,16 +275,26 @@ final class DiffCommand implements Callable<Integer> {
                 PlanOptions.ALL.isolation(), true, false, opened, Set.of(), Optional.empty())));
   }
 
-  private FieldChanges field(
+  private FieldChanges listedInField(
       Harness before, Harness built, Harness after, Difference work, Predicate<String> inner) {
-    Difference inField = Difference.of(before, built, Map.of(), !asNamed, inner);
-    Difference revision = Difference.of(before, after, told(before, after), !asNamed, inner);
+    Difference inField =
+        Difference.of(before, built, new Difference.Options(Map.of(), !asNamed, inner, false));
+    Difference revision =
+        Difference.of(
+            before, after, new Difference.Options(told(before, after), !asNamed, inner, false));
     Set<String> toDo = texts(work.changes());
     Set<String> revised = texts(revision.changes());
     return new FieldChanges(
         inField.changes(),
         revision.changes().stream().filter(one -> !toDo.contains(key(one))).toList(),
-        work.changes().stream().filter(one -> !revised.contains(key(one))).toList());
+        work.changes().stream().filter(one -> !revised.contains(key(one))).toList(),
+        List.of());
+  }
+
+  private static FieldChanges readInField(Harness before, Harness built, Predicate<String> inner) {
+    Difference nets =
+        Difference.of(before, built, new Difference.Options(Map.of(), false, inner, true));
+    return new FieldChanges(List.of(), List.of(), List.of(), nets.nets());
   }
 
   private static Set<String> texts(List<Change> changes) {

@@ -120,7 +120,7 @@ final class ChangeWords {
     words.add(wire.gauge().map(Gauge::label).orElse(""));
     words.add(wire.type());
     words.add(wire.color());
-    words.add(wire.length().map(one -> Numbers.plain(one.metres()) + " m").orElse(""));
+    words.add(wire.length().map(one -> Numbers.rounded(one.metres(), 6) + " m").orElse(""));
     words.add(wire.signal());
     words.removeIf(String::isEmpty);
     return String.join(", ", words);

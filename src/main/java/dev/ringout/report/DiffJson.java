@@ -37,6 +37,7 @@ public final class DiffJson {
     Map<String, Object> document = new LinkedHashMap<>();
     document.put("format", FORMAT);
     document.put("electrical", difference.isElectricallySame() ? "same" : "changed");
+    document.put("fromReadings", paper.fromReadings());
     document.put("balance", balance(difference));
     document.put("renamed", difference.renames().stream().map(DiffJson::rename).toList());
     document.put("possible", difference.possible().stream().map(DiffJson::rename).toList());
@@ -62,6 +63,7 @@ public final class DiffJson {
         .ifPresent(
             field -> {
               document.put("field", sentences(field.changes()));
+              document.put("fieldNets", field.nets().stream().map(DiffJson::net).toList());
               document.put("alreadyDone", sentences(field.done()));
               document.put("undoesField", sentences(field.undone()));
             });

@@ -45,7 +45,10 @@ public final class DiffSheets {
     rows.add(List.of("verdict", DiffText.verdict(difference)));
     rows.add(List.of("from", paper.oldTitle()));
     rows.add(List.of("to", paper.newTitle()));
-    rows.add(List.of("balance", DiffText.balance(difference)));
+    rows.add(
+        List.of(
+            "balance",
+            paper.fromReadings() ? DiffText.FROM_READINGS : DiffText.balance(difference)));
     DiffText.doubled(difference).forEach(text -> rows.add(List.of("twice", text)));
     for (Rename rename : difference.renames()) {
       rows.add(
@@ -59,6 +62,9 @@ public final class DiffSheets {
         .field()
         .ifPresent(
             field -> {
+              field
+                  .nets()
+                  .forEach(net -> rows.add(List.of("in the field", ChangeWords.sentence(net))));
               field
                   .done()
                   .forEach(

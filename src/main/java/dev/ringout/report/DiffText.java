@@ -19,7 +19,12 @@ import java.util.stream.Collectors;
 
 /** Two revisions as a page on a terminal. */
 public final class DiffText {
+  static final String FROM_READINGS =
+      "A list that was built from readings knows no wires: only nets are compared. What was never"
+          + " read shows as apart; see what ringout asfound wants read next.";
+
   private static final int RETESTS_SHOWN = 30;
+  private static final int ITEMS_NAMED = 20;
   private static final String SPLICE = " × splice for ";
 
   private final RevisionPaper paper;
@@ -83,7 +88,7 @@ public final class DiffText {
     page.blank();
     page.paragraph("From     ", paper.oldTitle());
     page.paragraph("To       ", paper.newTitle());
-    page.paragraph("Balance  ", balance(difference));
+    page.paragraph("Balance  ", paper.fromReadings() ? FROM_READINGS : balance(difference));
     for (String doubled : doubled(difference)) {
       page.paragraph("         ", doubled);
     }
@@ -144,7 +149,14 @@ public final class DiffText {
     }
     RevisionPaper.FieldChanges field = paper.field().get();
     page.heading("Changed in the field");
-    list(field.changes(), "The unit is as the earlier revision lists it.");
+    if (field.changes().isEmpty() && field.nets().isEmpty()) {
+      page.paragraph("  ", "The unit is as the earlier revision lists it.");
+    }
+    list(field.changes());
+    if (!field.nets().isEmpty()) {
+      page.paragraph("  ", FROM_READINGS);
+      field.nets().forEach(net -> page.paragraph("  ", ChangeWords.sentence(net)));
+    }
     if (!field.done().isEmpty()) {
       page.paragraph("  ", "Of the new revision already there:");
       field.done().forEach(change -> said("    ", change));
@@ -156,10 +168,7 @@ public final class DiffText {
     }
   }
 
-  private void list(List<Change> changes, String none) {
-    if (changes.isEmpty()) {
-      page.paragraph("  ", none);
-    }
+  private void list(List<Change> changes) {
     changes.forEach(change -> said("  ", change));
   }
 
@@ -171,7 +180,7 @@ public final class DiffText {
   private void changes() {
     if (!difference.changes().isEmpty()) {
       page.heading("Changes");
-      list(difference.changes(), "");
+      list(difference.changes());
     }
   }
 
@@ -296,11 +305,12 @@ public final class DiffText {
   }
 
   private void retest() {
-    if (paper.retest().isEmpty()) {
+    if (paper.rework().visits().isEmpty()) {
       return;
     }
-    List<Retest> retests = Retest.of(paper.retest().get(), paper.rework());
     page.heading("Read again");
+    List<Retest> retests =
+        paper.retest().map(plan -> Retest.of(plan, paper.rework())).orElse(List.of());
     for (Retest one : retests.subList(0, Math.min(RETESTS_SHOWN, retests.size()))) {
       page.paragraph(
           Text.of("  [ ] %3d  ", one.step().number()),
@@ -310,14 +320,12 @@ public final class DiffText {
       page.paragraph("  ", Text.of("and %d more", retests.size() - RETESTS_SHOWN));
     }
     page.paragraph(
-        "  ",
-        "A sheet to fill in: ringout plan with "
-            + planOptions(paper.rework())
-            + ", of the later revision.");
+        "  ", "A sheet to fill in, of the later revision: ringout plan NEW" + planOptions());
   }
 
-  /** What makes the plan of the retest. */
-  static String planOptions(Rework rework) {
-    return "--only " + String.join(",", rework.opened());
+  /** What makes the plan of the retest; where much was opened, all is read. */
+  private String planOptions() {
+    List<String> opened = List.copyOf(paper.rework().opened());
+    return opened.size() > ITEMS_NAMED ? "" : " --only " + String.join(",", opened);
   }
 }

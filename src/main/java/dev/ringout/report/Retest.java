@@ -33,9 +33,10 @@ record Retest(Step step, String from, String to, String why) {
     rework.cut().forEach(wire -> touched.add(wire.name()));
     Map<Integer, Set<String>> openedOn = new HashMap<>();
     Circuit circuit = plan.circuit();
+    Set<String> opened = rework.opened();
     for (int point = 0; point < circuit.size(); point++) {
       String ref = circuit.point(point).ref();
-      if (rework.opened().contains(ref)) {
+      if (opened.contains(ref)) {
         openedOn.computeIfAbsent(circuit.normal().of(point), net -> new TreeSet<>()).add(ref);
       }
     }

@@ -3,6 +3,7 @@ package dev.ringout.report;
 import dev.ringout.plan.TestPlan;
 import dev.ringout.revision.Change;
 import dev.ringout.revision.Difference;
+import dev.ringout.revision.NetChange;
 import dev.ringout.revision.Rework;
 import dev.ringout.revision.Risk;
 import dev.ringout.work.WorkPapers;
@@ -14,6 +15,7 @@ import java.util.Optional;
  *
  * @param oldTitle what the earlier is
  * @param newTitle what the later is
+ * @param fromReadings whether a list was built from readings, so that only nets are compared
  * @param difference from the unit as it is to the later revision
  * @param rework what is to be done to it
  * @param risks power and ground joined on the way; absent where the work is too large to walk
@@ -26,6 +28,7 @@ import java.util.Optional;
 public record RevisionPaper(
     String oldTitle,
     String newTitle,
+    boolean fromReadings,
     Difference difference,
     Rework rework,
     Optional<List<Risk>> risks,
@@ -41,6 +44,9 @@ public record RevisionPaper(
    * @param changes from the earlier revision to the unit
    * @param done changes of the later revision that are already there
    * @param undone work of the list above that takes a field change away
+   * @param nets nets that the unit joins otherwise, where its list was built from readings and
+   *     knows no wires
    */
-  public record FieldChanges(List<Change> changes, List<Change> done, List<Change> undone) {}
+  public record FieldChanges(
+      List<Change> changes, List<Change> done, List<Change> undone, List<NetChange> nets) {}
 }

@@ -3,6 +3,7 @@ package dev.ringout.revision;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Item;
 import dev.ringout.harness.Link;
+import dev.ringout.harness.NaturalOrder;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
@@ -16,7 +17,6 @@ import dev.ringout.revision.Change.Renumbered;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -53,19 +53,23 @@ public record Difference(
     List<Wire> doubledAfter) {
 
   /**
-   * Compares two revisions.
+   * How two revisions are compared.
    *
    * @param told renames that the user knows of, old name to new
    * @param search whether others are looked for
    * @param inner whether an item only joins wires: a splice or strip
+   * @param netsOnly whether only nets are compared: a list that was built from readings knows no
+   *     wires, and takes closed switches for joins
    */
-  public static Difference of(
-      Harness earlier,
-      Harness later,
-      Map<String, String> told,
-      boolean search,
-      Predicate<String> inner) {
-    RenameFinder.Result names = RenameFinder.find(earlier, later, told, search);
+  public record Options(
+      Map<String, String> told, boolean search, Predicate<String> inner, boolean netsOnly) {}
+
+  /** Compares two revisions. */
+  public static Difference of(Harness earlier, Harness later, Options options) {
+    if (options.netsOnly()) {
+      return netsOnly(earlier, later, options);
+    }
+    RenameFinder.Result names = RenameFinder.find(earlier, later, options.told(), options.search());
     List<Wire> doubledBefore = new ArrayList<>();
     Harness before = once(names.renaming().harness(earlier), doubledBefore);
     List<Wire> doubledAfter = new ArrayList<>();
@@ -79,7 +83,7 @@ public record Difference(
     links(before, after, changes);
     contacts(before, after, changes);
     parts(before, after, changes);
-    NetChanges nets = new NetChanges(before, after, inner);
+    NetChanges nets = new NetChanges(before, after, options.inner());
     return new Difference(
         before,
         after,
@@ -91,6 +95,35 @@ public record Difference(
         matches.ties(),
         List.copyOf(doubledBefore),
         List.copyOf(doubledAfter));
+  }
+
+  private static Difference netsOnly(Harness earlier, Harness later, Options options) {
+    RenameFinder.Result names = RenameFinder.find(earlier, later, options.told(), false);
+    Harness before = names.renaming().harness(earlier);
+    return new Difference(
+        before,
+        later,
+        names.renames(),
+        List.of(),
+        List.of(),
+        new NetChanges(closed(before), closed(later), options.inner()).changes(),
+        true,
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
+  /** The unit with the contacts that are closed in the normal state for jumpers. */
+  private static Harness closed(Harness harness) {
+    List<Link> joins = new ArrayList<>(harness.links());
+    for (Switch one : harness.switches()) {
+      for (Switch.Contact contact : one.contacts()) {
+        if (contact.state().equals(one.normalState())) {
+          joins.add(new Link(contact.from(), contact.to(), "", contact.place()));
+        }
+      }
+    }
+    return harness.withLinks(joins);
   }
 
   /** Each wire once: a row that is written twice is one wire. */
@@ -178,8 +211,8 @@ public record Difference(
   }
 
   private static Set<String> refs(Harness harness) {
-    Set<String> refs = new LinkedHashSet<>();
-    harness.points().forEach(point -> refs.add(point.ref()));
+    Set<String> refs = new TreeSet<>(NaturalOrder.INSTANCE);
+    harness.pointsAsListed().forEach(point -> refs.add(point.ref()));
     harness.items().forEach(item -> refs.add(item.ref()));
     return refs;
   }
@@ -241,7 +274,7 @@ public record Difference(
 
   /** Whether nothing at all differs. */
   public boolean isEmpty() {
-    return changes.isEmpty() && renames.isEmpty();
+    return changes.isEmpty() && renames.isEmpty() && nets.isEmpty();
   }
 
   /** How many changes are of a kind. */

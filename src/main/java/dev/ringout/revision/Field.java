@@ -26,7 +26,7 @@ public enum Field {
       case GAUGE -> wire.gauge().map(Gauge::label).orElse("");
       case TYPE -> wire.type();
       case COLOR -> wire.color();
-      case LENGTH -> wire.length().map(one -> Numbers.plain(one.metres()) + " m").orElse("");
+      case LENGTH -> wire.length().map(one -> Numbers.rounded(one.metres(), 6) + " m").orElse("");
       case SIGNAL -> wire.signal();
       case CABLE -> wire.cable();
       case GROUP -> wire.group();

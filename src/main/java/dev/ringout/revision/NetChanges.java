@@ -10,6 +10,7 @@ import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
 import dev.ringout.revision.NetChange.Kind;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -29,6 +30,9 @@ import java.util.function.Predicate;
  * place that the net reaches.
  */
 final class NetChanges {
+  private static final Comparator<List<Point>> FIRST_POINT =
+      Comparator.comparing(net -> net.get(0));
+
   private final Harness before;
   private final Harness after;
   private final Predicate<String> inner;
@@ -38,6 +42,8 @@ final class NetChanges {
   private final Set<String> newRefs = new HashSet<>();
   private final DisjointPoints oldNets;
   private final DisjointPoints newNets;
+  private final Map<Point, Integer> oldEnds;
+  private final Map<Point, Integer> newEnds;
   private final Map<Integer, Integer> oldNames;
   private final Map<Integer, Integer> newNames;
 
@@ -50,24 +56,38 @@ final class NetChanges {
     this.before = before;
     this.after = after;
     this.inner = inner;
-    Set<Point> all = new TreeSet<>(before.points());
-    all.addAll(after.points());
-    for (Point point : all) {
-      indexOf.put(point, points.size());
-      points.add(point);
-    }
-    before.points().forEach(point -> oldRefs.add(point.ref()));
-    after.points().forEach(point -> newRefs.add(point.ref()));
+    number(before, oldRefs);
+    number(after, newRefs);
     before.items().stream().map(Item::ref).forEach(oldRefs::add);
     after.items().stream().map(Item::ref).forEach(newRefs::add);
+    oldEnds = wireEnds(before);
+    newEnds = wireEnds(after);
     oldNets = nets(before);
     newNets = nets(after);
     oldNames = names(oldNets);
     newNames = names(newNets);
   }
 
+  private void number(Harness harness, Set<String> refs) {
+    for (Point point : harness.pointsAsListed()) {
+      refs.add(point.ref());
+      if (indexOf.putIfAbsent(point, points.size()) == null) {
+        points.add(point);
+      }
+    }
+  }
+
   private int index(Point point) {
     return indexOf.getOrDefault(point, 0);
+  }
+
+  private static Map<Point, Integer> wireEnds(Harness harness) {
+    Map<Point, Integer> ends = new HashMap<>();
+    for (Wire wire : harness.wires()) {
+      ends.merge(wire.from(), 1, Integer::sum);
+      ends.merge(wire.to(), 1, Integer::sum);
+    }
+    return ends;
   }
 
   private DisjointPoints nets(Harness harness) {
@@ -126,6 +146,10 @@ final class NetChanges {
           List.copyOf(news.getOrDefault(group, Map.of()).values()),
           changes);
     }
+    changes.sort(
+        Comparator.comparing(
+            change -> change.before().isEmpty() ? change.after().get(0) : change.before().get(0),
+            FIRST_POINT));
     return changes;
   }
 
@@ -138,8 +162,8 @@ final class NetChanges {
   }
 
   private void change(List<List<Point>> olds, List<List<Point>> news, List<NetChange> changes) {
-    boolean gained = outer(news, oldRefs);
-    boolean lost = outer(olds, newRefs);
+    boolean gained = outer(news, oldRefs, newEnds);
+    boolean lost = outer(olds, newRefs, oldEnds);
     boolean oneToOne = olds.size() == 1 && news.size() == 1;
     if (oneToOne && !gained && !lost) {
       return;
@@ -162,22 +186,32 @@ final class NetChanges {
     } else {
       kind = news.size() == 1 ? Kind.JOINED : Kind.REARRANGED;
     }
-    changes.add(new NetChange(kind, List.copyOf(olds), List.copyOf(news)));
+    changes.add(new NetChange(kind, sorted(olds), sorted(news)));
+  }
+
+  private static List<List<Point>> sorted(List<List<Point>> nets) {
+    return nets.stream().map(net -> net.stream().sorted().toList()).sorted(FIRST_POINT).toList();
   }
 
   /** Whether a net reaches an item of one revision alone that is no splice or strip within it. */
-  private boolean outer(List<List<Point>> nets, Set<String> otherRefs) {
+  private boolean outer(
+      List<List<Point>> nets, Set<String> otherRefs, Map<Point, Integer> wireEnds) {
     for (List<Point> net : nets) {
-      long common = net.stream().filter(point -> otherRefs.contains(point.ref())).count();
-      boolean reaches =
-          net.size() > 1
-              && net.stream()
-                  .anyMatch(
-                      point ->
-                          !otherRefs.contains(point.ref())
-                              && (common < 2 || !inner.test(point.ref())));
-      if (reaches) {
-        return true;
+      long common = 0;
+      Map<String, Integer> endsAt = new HashMap<>();
+      for (Point point : net) {
+        if (otherRefs.contains(point.ref())) {
+          common++;
+        } else {
+          endsAt.merge(point.ref(), wireEnds.getOrDefault(point, 0), Integer::sum);
+        }
+      }
+      for (Map.Entry<String, Integer> item : endsAt.entrySet()) {
+        // Where a single wire ends, it leads away and joins nothing.
+        boolean within = common > 1 && item.getValue() > 1 && inner.test(item.getKey());
+        if (net.size() > 1 && !within) {
+          return true;
+        }
       }
     }
     return false;

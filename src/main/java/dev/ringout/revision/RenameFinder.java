@@ -3,12 +3,14 @@ package dev.ringout.revision;
 import dev.ringout.circuit.LeastCost;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Item;
+import dev.ringout.harness.NaturalOrder;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -85,7 +87,7 @@ final class RenameFinder {
     finder.asTold(told);
     finder.asNamed();
     if (search) {
-      finder.doubt(told);
+      finder.doubt(told, unchanged(before, after));
       finder.search();
     }
     finder.asNamed();
@@ -118,7 +120,7 @@ final class RenameFinder {
 
   private static Map<String, Set<String>> pins(Harness harness) {
     Map<String, Set<String>> pins = new LinkedHashMap<>();
-    for (Point point : harness.points()) {
+    for (Point point : harness.pointsAsListed()) {
       pins.computeIfAbsent(point.ref(), ref -> new LinkedHashSet<>()).add(point.pin());
     }
     harness.items().forEach(item -> pins.computeIfAbsent(item.ref(), ref -> new LinkedHashSet<>()));
@@ -159,7 +161,7 @@ final class RenameFinder {
   }
 
   /** Takes back the pairs of one name whose wires say otherwise. */
-  private void doubt(Map<String, String> told) {
+  private void doubt(Map<String, String> told, Map<String, Integer> unchanged) {
     List<String> doubted = new ArrayList<>();
     newRefOf.forEach(
         (oldRef, newRef) -> {
@@ -167,6 +169,7 @@ final class RenameFinder {
           boolean enough = ends >= LEAST_ENDS && size(newEnds, newRef) >= LEAST_ENDS;
           if (enough
               && !told.containsKey(oldRef)
+              && unchanged.getOrDefault(oldRef, 0) <= DOUBTFUL_SHARE * ends
               && agreeing(oldRef, newRef) <= DOUBTFUL_SHARE * ends) {
             doubted.add(oldRef);
           }
@@ -174,6 +177,21 @@ final class RenameFinder {
     for (String ref : doubted) {
       oldRefOf.remove(newRefOf.remove(ref));
     }
+  }
+
+  /** For each item how many of its wire ends have both points as they were: quickly told. */
+  private static Map<String, Integer> unchanged(Harness before, Harness after) {
+    Set<List<Point>> later = new HashSet<>();
+    after.wires().forEach(wire -> later.add(List.of(wire.from(), wire.to())));
+    Map<String, Integer> unchanged = new HashMap<>();
+    for (Wire wire : before.wires()) {
+      if (later.contains(List.of(wire.from(), wire.to()))
+          || later.contains(List.of(wire.to(), wire.from()))) {
+        unchanged.merge(wire.from().ref(), 1, Integer::sum);
+        unchanged.merge(wire.to().ref(), 1, Integer::sum);
+      }
+    }
+    return unchanged;
   }
 
   private static int size(Map<String, List<End>> ends, String ref) {
@@ -449,6 +467,7 @@ final class RenameFinder {
   private static List<String> inOrder(Map<String, Set<String>> pins, String ref) {
     return pins.getOrDefault(ref, Set.of()).stream()
         .filter(pin -> !pin.equals(Point.SHELL))
+        .sorted(NaturalOrder.INSTANCE)
         .toList();
   }
 

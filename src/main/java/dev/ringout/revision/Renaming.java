@@ -46,7 +46,8 @@ final class Renaming {
 
   /** Whether the list gives a wire no name of its own. */
   static boolean isUnnamed(Wire wire) {
-    return wire.name().equals(wire.from() + ">" + wire.to());
+    // Most names have no such sign, and need not be compared.
+    return wire.name().indexOf('>') >= 0 && wire.name().equals(wire.from() + ">" + wire.to());
   }
 
   private static Wire named(Wire wire, String name) {

@@ -49,6 +49,9 @@ public final class Risks {
     /** The points that work can join to others: those of the nets in which something is done. */
     private final BitSet concerned = new BitSet();
 
+    /** The place of each of them among themselves. */
+    private final int[] placeOf;
+
     private final Map<Integer, String> power = new TreeMap<>();
     private final Map<Integer, String> ground = new TreeMap<>();
 
@@ -58,15 +61,20 @@ public final class Risks {
     Walk(Difference difference, Rework rework) {
       this.rework = rework;
       this.bench = new Bench(difference, rework);
-      difference.before().points().forEach(this::number);
-      difference.after().points().forEach(this::number);
+      difference.before().pointsAsListed().forEach(this::number);
+      difference.after().pointsAsListed().forEach(this::number);
       DisjointPoints either = new DisjointPoints(points.size());
       before = nets(difference.before(), either);
       after = nets(difference.after(), either);
       Set<Integer> nets = new HashSet<>();
       rework.steps().forEach(step -> nets.add(either.firstOf(index(step.at()))));
+      placeOf = new int[points.size()];
+      int places = 0;
       for (int point = 0; point < points.size(); point++) {
-        concerned.set(point, nets.contains(either.firstOf(point)));
+        if (nets.contains(either.firstOf(point))) {
+          placeOf[point] = places++;
+          concerned.set(point);
+        }
       }
       name(difference.before());
       name(difference.after());
@@ -106,6 +114,10 @@ public final class Risks {
       return indexOf.getOrDefault(point, 0);
     }
 
+    private int place(Point point) {
+      return placeOf[index(point)];
+    }
+
     private DisjointPoints nets(Harness harness, DisjointPoints either) {
       DisjointPoints nets = new DisjointPoints(points.size());
       for (Wire wire : harness.wires()) {
@@ -135,20 +147,22 @@ public final class Risks {
 
     /** Where power and ground meet though neither list joins them; known by their earlier nets. */
     private Map<List<Integer>, Meeting> met(int step) {
-      DisjointPoints nets = new DisjointPoints(points.size());
+      DisjointPoints nets = new DisjointPoints(concerned.cardinality());
       for (Bench.Ends ends : bench.wires()) {
         if (ends.from().isPresent() && ends.to().isPresent()) {
-          nets.union(index(ends.from().get()), index(ends.to().get()));
+          nets.union(place(ends.from().get()), place(ends.to().get()));
         }
       }
-      bench.links().forEach(link -> nets.union(index(link.from()), index(link.to())));
+      bench.links().forEach(link -> nets.union(place(link.from()), place(link.to())));
       Map<Integer, List<Integer>> groundsOf = new HashMap<>();
       for (int point : ground.keySet()) {
-        groundsOf.computeIfAbsent(nets.firstOf(point), net -> new ArrayList<>()).add(point);
+        groundsOf
+            .computeIfAbsent(nets.firstOf(placeOf[point]), net -> new ArrayList<>())
+            .add(point);
       }
       Map<List<Integer>, Meeting> met = new LinkedHashMap<>();
       for (int point : power.keySet()) {
-        for (int other : groundsOf.getOrDefault(nets.firstOf(point), List.of())) {
+        for (int other : groundsOf.getOrDefault(nets.firstOf(placeOf[point]), List.of())) {
           int net = before.firstOf(point);
           int otherNet = before.firstOf(other);
           if (net != otherNet && after.firstOf(point) != after.firstOf(other)) {

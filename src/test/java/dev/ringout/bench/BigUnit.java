@@ -9,9 +9,9 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 
 /**
- * Writes a large unit and its readings as workbooks: {@code harness.xlsx} and {@code
- * readings.xlsx}. Of every ten wires eight go from connector to connector and two to strips whose
- * terminals are linked by fives. A few faults are planted.
+ * Writes a large unit, its next revision and its readings as workbooks: {@code harness.xlsx},
+ * {@code harness-next.xlsx} and {@code readings.xlsx}. Of every ten wires eight go from connector
+ * to connector and two to strips whose terminals are linked by fives. A few faults are planted.
  */
 public final class BigUnit {
   private static final int PINS = 100;
@@ -22,7 +22,8 @@ public final class BigUnit {
   public static void main(String[] args) throws IOException {
     Path folder = Files.createDirectories(Path.of(args[0]));
     int wires = Integer.parseInt(args[1]);
-    harness(folder.resolve("harness.xlsx"), wires);
+    harness(folder.resolve("harness.xlsx"), wires, false);
+    harness(folder.resolve("harness-next.xlsx"), wires, true);
     int least = args.length > 2 ? Integer.parseInt(args[2]) : 0;
     readings(folder.resolve("readings.xlsx"), wires, least);
   }
@@ -43,19 +44,29 @@ public final class BigUnit {
     return "P" + (wire / PINS + 1) + "-" + (wire % PINS + 1);
   }
 
-  private static void harness(Path file, int wires) throws IOException {
+  /** Of every hundred wires one is another in the next revision, in turn in one of five ways. */
+  private static boolean changes(int wire, boolean next, int how) {
+    return next && wire % 100 == 7 && wire / 100 % 5 == how;
+  }
+
+  private static void harness(Path file, int wires, boolean next) throws IOException {
     try (SXSSFWorkbook workbook = new SXSSFWorkbook(null, 100, false, true);
         OutputStream out = Files.newOutputStream(file)) {
       Sheet sheet = workbook.createSheet("Wires");
       row(sheet, 0, "Wire", "From", "To", "Gauge", "Color", "Length (ft)", "Signal", "Cable");
+      int rows = 1;
       for (int wire = 0; wire < wires; wire++) {
+        if (changes(wire, next, 0)) {
+          continue;
+        }
+        boolean crossed = changes(wire, next, 1) || changes(wire - 1, next, 1);
         row(
             sheet,
-            wire + 1,
-            "W" + wire,
+            rows++,
+            (changes(wire, next, 2) ? "N" : "W") + wire,
             near(wire),
-            far(wire),
-            "20",
+            far(crossed ? wire % 100 == 7 ? wire + 1 : wire - 1 : wire),
+            changes(wire, next, 3) ? "18" : "20",
             wire % 2 == 0 ? "WHT" : "BLU",
             "6",
             "SIG " + wire,

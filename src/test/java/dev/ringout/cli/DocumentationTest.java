@@ -42,7 +42,8 @@ class DocumentationTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"asfound", "check", "found", "import", "plan", "review", "trace", "work"})
+  @ValueSource(
+      strings = {"asfound", "check", "diff", "found", "import", "plan", "review", "trace", "work"})
   void the_reference_shows_the_help_as_it_is(String command) throws IOException {
     Path page = Path.of("docs/reference/" + command + ".md");
     String text = Files.readString(page);

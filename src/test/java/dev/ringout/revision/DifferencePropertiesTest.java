@@ -32,7 +32,8 @@ class DifferencePropertiesTest {
   }
 
   static Difference diff(Harness before, Harness after) {
-    return Difference.of(before, after, Map.of(), true, ref -> ref.startsWith("TB"));
+    return Difference.of(
+        before, after, new Difference.Options(Map.of(), true, ref -> ref.startsWith("TB"), false));
   }
 
   private static RandomUnit unit(int seed, Random random) {

@@ -31,7 +31,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SwingBridgeTest {
   private static final Path SAMPLE = Path.of("harness-samples/swing-bridge");
   private static final String[] FILES = {
-    "junction-box", "point-to-point", "point-to-point-clean", "point-to-point-values"
+    "junction-box",
+    "junction-box-c",
+    "point-to-point",
+    "point-to-point-clean",
+    "point-to-point-values"
   };
 
   private static Run check(String readings, String... options) {
@@ -116,6 +120,18 @@ class SwingBridgeTest {
     assertEquals("", ran.err());
     Golden.assertMatches("swing-bridge-values.txt", ran.out());
     assertTrue(ran.out().startsWith("FAULTS: 5."));
+  }
+
+  /**
+   * Read as the shop would: a rename, a new number, a ring of three, an earth, a splice, a horn.
+   */
+  @Test
+  void the_next_revision_s_work_is_as_it_was_read_and_agreed() throws IOException {
+    Run ran =
+        Run.of("diff", SAMPLE.resolve("junction-box.xlsx"), SAMPLE.resolve("junction-box-c.xlsx"));
+    assertEquals(1, ran.code());
+    assertEquals("", ran.err());
+    Golden.assertMatches("swing-bridge-diff.txt", ran.out());
   }
 
   @Test
