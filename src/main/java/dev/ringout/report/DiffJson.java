@@ -44,7 +44,7 @@ public final class DiffJson {
     document.put("wires", wires(difference.changes()));
     document.put("others", others(difference.changes()));
     document.put("nets", difference.nets().stream().map(DiffJson::net).toList());
-    document.put("unsure", difference.ties());
+    document.put("unsure", DiffText.unsure(difference));
     document.put("rework", paper.rework().steps().stream().map(DiffJson::step).toList());
     document.put("visits", paper.rework().visits().stream().map(Rework.Visit::items).toList());
     document.put("relabel", paper.rework().relabels().stream().map(DiffJson::relabel).toList());

@@ -55,7 +55,7 @@ public final class DiffSheets {
           List.of(rename.asTold() ? "renamed" : "renamed? confirm", ChangeWords.sentence(rename)));
     }
     difference.possible().forEach(one -> rows.add(List.of("renamed?", DiffText.possible(one))));
-    difference.ties().forEach(tie -> rows.add(List.of("unsure", tie)));
+    DiffText.unsure(difference).forEach(tie -> rows.add(List.of("unsure", tie)));
     Cautions.published(false).forEach(one -> rows.add(List.of("caution", one.text())));
     DiffText.risks(paper).forEach(risk -> rows.add(List.of("danger", risk)));
     paper

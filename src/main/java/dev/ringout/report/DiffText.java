@@ -92,9 +92,26 @@ public final class DiffText {
     for (String doubled : doubled(difference)) {
       page.paragraph("         ", doubled);
     }
-    for (String tie : difference.ties()) {
-      page.paragraph("Unsure   ", tie);
+    for (String one : unsure(difference)) {
+      page.paragraph("Unsure   ", one);
     }
+  }
+
+  /** What makes one doubt that the right lists, or the right wires, were held together. */
+  static List<String> unsure(Difference difference) {
+    List<String> unsure = new ArrayList<>();
+    String oldDrawing = difference.before().headerValue("drawing");
+    String newDrawing = difference.after().headerValue("drawing");
+    if (!oldDrawing.isEmpty() && !newDrawing.isEmpty() && !oldDrawing.equals(newDrawing)) {
+      unsure.add(Text.of("these are two drawings: %s and %s", oldDrawing, newDrawing));
+    }
+    String revision = difference.after().headerValue("revision");
+    boolean sameLetter = revision.equals(difference.before().headerValue("revision"));
+    if (!revision.isEmpty() && sameLetter && !difference.isEmpty()) {
+      unsure.add(Text.of("both say revision %s, and differ", revision));
+    }
+    unsure.addAll(difference.ties());
+    return unsure;
   }
 
   /** Rows that are written twice, in words. */

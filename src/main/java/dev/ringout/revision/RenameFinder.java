@@ -384,8 +384,7 @@ final class RenameFinder {
     }
     int ends = Math.max(olds.size(), news.size());
     if (pins.size() >= LEAST_SHARE * ends && pins.size() >= LEAST_ENDS) {
-      int agreeing = pins.size();
-      fillInOrder(oldRef, newRef, pins);
+      int agreeing = PinScheme.complete(pins, inOrder(oldPins, oldRef));
       newPinOf.put(oldRef, pins);
       found.removeIf(one -> one.oldRef().equals(oldRef));
       found.add(new Rename(oldRef, newRef, pins, agreeing, ends, false));
@@ -447,21 +446,6 @@ final class RenameFinder {
     }
     System.arraycopy(LeastCost.assignment(costs), 0, columnOf, 0, rows);
     return columnOf;
-  }
-
-  /** Pins without a wire: where both schemes run in one order, by their places in it. */
-  private void fillInOrder(String oldRef, String newRef, Map<String, String> pins) {
-    List<String> olds = inOrder(oldPins, oldRef);
-    List<String> news = inOrder(newPins, newRef);
-    boolean oneOrder =
-        olds.size() == news.size()
-            && pins.entrySet().stream()
-                .allMatch(pin -> olds.indexOf(pin.getKey()) == news.indexOf(pin.getValue()));
-    if (oneOrder) {
-      for (int i = 0; i < olds.size(); i++) {
-        pins.put(olds.get(i), news.get(i));
-      }
-    }
   }
 
   private static List<String> inOrder(Map<String, Set<String>> pins, String ref) {

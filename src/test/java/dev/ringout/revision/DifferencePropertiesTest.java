@@ -334,4 +334,37 @@ class DifferencePropertiesTest {
     assertEquals(List.of(), difference.changes());
     assertTrue(difference.isElectricallySame());
   }
+
+  /** A connector with a new name and lettered pins at once, and other edits beside. */
+  @Test
+  void a_new_scheme_under_a_new_name_is_found_and_no_pin_is_taken_for_another() {
+    int found = 0;
+    int tried = 0;
+    for (int seed = 0; seed < 120; seed++) {
+      Random random = new Random(70_000 + seed);
+      RandomUnit unit = new RandomUnit(random, 40 + random.nextInt(100), true);
+      Harness before = unit.harness();
+      String old = "J" + (1 + random.nextInt(3));
+      if (unit.wireEnds(old) < 6) {
+        continue;
+      }
+      tried++;
+      unit.letter(old);
+      unit.rename(old, "J77");
+      for (int i = random.nextInt(1 + unit.wires.size() / 10); i > 0; i--) {
+        unit.edit();
+      }
+      for (Rename rename : diff(before, unit.harness()).renames()) {
+        assertEquals(old, rename.oldRef(), "seed " + seed);
+        assertEquals("J77", rename.newRef());
+        rename
+            .pins()
+            .forEach(
+                (pin, now) -> assertEquals(RandomUnit.letter(Integer.parseInt(pin)), now, "seed"));
+        found += rename.pins().isEmpty() ? 0 : 1;
+      }
+    }
+    assertTrue(tried > 90, "only " + tried);
+    assertTrue(found >= 0.9 * tried, found + " of " + tried);
+  }
 }

@@ -155,7 +155,7 @@ final class RandomUnit {
   void edit() {
     int which = random.nextInt(wires.size());
     Wire wire = wires.get(which);
-    switch (random.nextInt(9)) {
+    switch (random.nextInt(11)) {
       case 0 -> wires.remove(which);
       case 1 -> addWire();
       case 2 -> free().ifPresent(to -> wires.set(which, moved(wire, wire.from(), to)));
@@ -176,12 +176,38 @@ final class RandomUnit {
       case 6 -> wires.set(which, with(wire, wire.name(), wire.from(), wire.to(), 12, wire.color()));
       case 7 ->
           wires.set(which, with(wire, wire.name(), wire.from(), wire.to(), gauge(wire), "ORN"));
+      case 8 -> wires.set(which, worded(wire));
+      case 9 -> {
+        int pin = 1 + random.nextInt(11);
+        links.add(
+            new Link(new Point("TB1", "" + pin), new Point("TB1", "" + (pin + 1)), "", place()));
+      }
       default -> {
         if (!links.isEmpty()) {
           links.remove(random.nextInt(links.size()));
         }
       }
     }
+  }
+
+  /** Another signal, cable, group, contact, length and note. */
+  private Wire worded(Wire wire) {
+    return new Wire(
+        wire.name(),
+        wire.from(),
+        wire.to(),
+        wire.gauge(),
+        wire.type(),
+        wire.color(),
+        Optional.of(new Length(0.5)),
+        "SIG " + random.nextInt(9),
+        "C9",
+        "PAIR 4",
+        "20",
+        "22D",
+        "changed",
+        wire.notes(),
+        wire.place());
   }
 
   private Wire moved(Wire wire, Point from, Point to) {
@@ -193,9 +219,27 @@ final class RandomUnit {
   void shuffleAndFlip() {
     Collections.shuffle(wires, random);
     for (int i = 0; i < wires.size(); i += 2) {
-      Wire wire = wires.get(i);
-      wires.set(i, with(wire, wire.name(), wire.to(), wire.from(), gauge(wire), wire.color()));
+      wires.set(i, turned(wires.get(i)));
     }
+  }
+
+  private Wire turned(Wire wire) {
+    return new Wire(
+        named ? wire.name() : wire.to() + ">" + wire.from(),
+        wire.to(),
+        wire.from(),
+        wire.gauge(),
+        wire.type(),
+        wire.color(),
+        wire.length(),
+        wire.signal(),
+        wire.cable(),
+        wire.group(),
+        wire.toContact(),
+        wire.fromContact(),
+        wire.note(),
+        wire.notes(),
+        wire.place());
   }
 
   /** Gives an item another name. */
