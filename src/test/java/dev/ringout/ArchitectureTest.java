@@ -18,7 +18,7 @@ class ArchitectureTest {
       layeredArchitecture()
           .consideringOnlyDependenciesInLayers()
           .layer("basics")
-          .definedBy("dev.ringout.units..", "dev.ringout.source..")
+          .definedBy("dev.ringout.units..", "dev.ringout.source..", "dev.ringout.seal..")
           .layer("values")
           .definedBy("dev.ringout.harness..", "dev.ringout.readings..", "dev.ringout.standards..")
           .layer("sheet")

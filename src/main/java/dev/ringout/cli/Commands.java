@@ -30,6 +30,9 @@ final class Commands implements CommandLine.IFactory {
     if (type == PlanCommand.class) {
       return type.cast(new PlanCommand(output));
     }
+    if (type == ReportCommand.class) {
+      return type.cast(new ReportCommand(output));
+    }
     if (type == ReviewCommand.class) {
       return type.cast(new ReviewCommand(output));
     }

@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
       FoundCommand.class,
       ImportCommand.class,
       PlanCommand.class,
+      ReportCommand.class,
       ReviewCommand.class,
       TraceCommand.class,
       WorkCommand.class

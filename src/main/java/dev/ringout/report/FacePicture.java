@@ -29,12 +29,14 @@ final class FacePicture {
   private final ItemSheet sheet;
   private final Face face;
   private final Map<String, ItemSheet.Cavity> cavities = new HashMap<>();
+  private final Map<String, String> marks;
   private final double scale;
   private final double pitch;
 
-  private FacePicture(ItemSheet sheet, Face face) {
+  private FacePicture(ItemSheet sheet, Face face, Map<String, String> marks) {
     this.sheet = sheet;
     this.face = face;
+    this.marks = marks;
     sheet.cavities().forEach(cavity -> cavities.put(cavity.pin(), cavity));
     double nearest = nearest(face.wiringSide());
     double width = extent(face.wiringSide(), true) + nearest;
@@ -45,7 +47,16 @@ final class FacePicture {
 
   /** The drawing (SVG) of a sheet that has a face. */
   static String of(ItemSheet sheet, Face face) {
-    return new FacePicture(sheet, face).svg();
+    return new FacePicture(sheet, face, Map.of()).svg();
+  }
+
+  /**
+   * The drawing with some cavities marked.
+   *
+   * @param marks pin to what stands on its mark: a number or letter
+   */
+  static String of(ItemSheet sheet, Face face, Map<String, String> marks) {
+    return new FacePicture(sheet, face, marks).svg();
   }
 
   /** How near two cavities stand; one alone stands 10 mm from nobody. */
@@ -170,10 +181,28 @@ final class FacePicture {
     double small =
         Math.min(0.22 * pitch, 1.75 * radius / (LETTER_WIDTH * Math.max(1, name.length())));
     boolean named = !name.isEmpty() && small >= LEAST_LETTER_MM;
+    mark(svg, marks.getOrDefault(pin, ""), x + 0.72 * radius, y - 0.72 * radius);
     text(svg, x, named ? y - 0.1 * letter : y + 0.36 * letter, letter, "middle", true, pin);
     if (named) {
       text(svg, x, y + 0.95 * small + 0.1 * letter, small, "middle", false, name);
     }
+  }
+
+  /** A black lozenge with white letters, on the rim of its cavity. */
+  private void mark(StringBuilder svg, String mark, double x, double y) {
+    if (mark.isEmpty()) {
+      return;
+    }
+    double half = Math.max(1.7, 0.26 * pitch);
+    svg.append(
+        Text.of(
+            "<path d=\"M%.2f %.2f L%.2f %.2f L%.2f %.2f L%.2f %.2f Z\"/>\n",
+            x, y - half, x + half, y, x, y + half, x - half, y));
+    double letter = 1.1 * half / Math.max(1, 0.6 * mark.length());
+    svg.append(
+        Text.of(
+            "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"middle\" fill=\"#fff\">%s</text>\n",
+            x, y + 0.36 * letter, letter, Html.escaped(mark)));
   }
 
   private static void text(

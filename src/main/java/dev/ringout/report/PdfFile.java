@@ -28,8 +28,18 @@ public final class PdfFile {
 
   /** Writes the file. */
   public static void write(Path file, String html) throws IOException {
-    XRLog.setLoggingEnabled(false);
+    write(file, html, new PdfRendererBuilder());
+  }
+
+  /** Writes the file with its headings and tables tagged (PDF/UA, ISO 14289-1). */
+  public static void writeTagged(Path file, String html) throws IOException {
     PdfRendererBuilder builder = new PdfRendererBuilder();
+    builder.usePdfUaAccessibility(true);
+    write(file, html, builder);
+  }
+
+  private static void write(Path file, String html, PdfRendererBuilder builder) throws IOException {
+    XRLog.setLoggingEnabled(false);
     builder.useFont(PdfFile::font, "Liberation Sans");
     builder.withHtmlContent(html, null);
     builder.useSVGDrawer(new BatikSVGDrawer());
@@ -44,13 +54,13 @@ public final class PdfFile {
           FontStyle.NORMAL,
           true,
           Set.of(FSFontUseCase.SVG));
-      write(builder, file);
+      render(builder, file);
     } finally {
       Files.deleteIfExists(fontFile);
     }
   }
 
-  private static void write(PdfRendererBuilder builder, Path file) throws IOException {
+  private static void render(PdfRendererBuilder builder, Path file) throws IOException {
     try (OutputStream out = Files.newOutputStream(file);
         PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
       renderer.createPDFWithoutClosing();

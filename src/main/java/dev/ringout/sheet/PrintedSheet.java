@@ -45,6 +45,9 @@ final class PrintedSheet {
     sheet.getFooter().setCenter("page &P of &N");
     sheet.getFooter().setRight(form.signed());
     int last = Math.max(1, from.rows().size());
+    if (from.look().filter()) {
+      sheet.setAutoFilter(new CellRangeAddress(0, last, 0, from.headings().size() - 1));
+    }
     from.look().choices().forEach((column, choices) -> choose(sheet, column, choices, last));
     if (!from.look().markWhere().isEmpty()) {
       mark(sheet, from, last);

@@ -104,7 +104,8 @@ public final class Tables {
     return new Tables(own);
   }
 
-  private static List<String> names() {
+  /** The names of all tables. */
+  public static List<String> names() {
     return KEYS.keySet().stream().sorted().toList();
   }
 

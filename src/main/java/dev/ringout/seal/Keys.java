@@ -1,0 +1,141 @@
+package dev.ringout.seal;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.GeneralSecurityException;
+import java.security.KeyFactory;
+import java.security.KeyPair;
+import java.security.KeyPairGenerator;
+import java.security.PrivateKey;
+import java.security.PublicKey;
+import java.security.Signature;
+import java.security.spec.PKCS8EncodedKeySpec;
+import java.security.spec.X509EncodedKeySpec;
+import java.util.Base64;
+
+/** Ed25519 keys (RFC 8032) in PEM files (RFC 7468, RFC 8410), and signatures by them. */
+public final class Keys {
+  private static final String ALGORITHM = "Ed25519";
+  private static final String PRIVATE = "PRIVATE KEY";
+  private static final String PUBLIC = "PUBLIC KEY";
+
+  private Keys() {}
+
+  /** A file that holds no such key, in words for the user. */
+  public static final class Unusable extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    Unusable(String text) {
+      super(text);
+    }
+  }
+
+  /** A new pair of keys. */
+  public static KeyPair create() {
+    try {
+      return KeyPairGenerator.getInstance(ALGORITHM).generateKeyPair();
+    } catch (GeneralSecurityException e) {
+      throw new IllegalStateException("Java 15 and later have " + ALGORITHM, e);
+    }
+  }
+
+  /** A private key as PEM. */
+  public static String pem(PrivateKey key) {
+    return pem(PRIVATE, key.getEncoded());
+  }
+
+  /** A public key as PEM. */
+  public static String pem(PublicKey key) {
+    return pem(PUBLIC, key.getEncoded());
+  }
+
+  private static String pem(String what, byte[] bytes) {
+    return "-----BEGIN "
+        + what
+        + "-----\n"
+        + Base64.getMimeEncoder(64, new byte[] {'\n'}).encodeToString(bytes)
+        + "\n-----END "
+        + what
+        + "-----\n";
+  }
+
+  /** The private key of a PEM file. */
+  public static PrivateKey privateKey(Path file) throws Unusable {
+    try {
+      return KeyFactory.getInstance(ALGORITHM)
+          .generatePrivate(new PKCS8EncodedKeySpec(bytes(file, PRIVATE)));
+    } catch (GeneralSecurityException e) {
+      throw new Unusable(file + " holds no Ed25519 private key");
+    }
+  }
+
+  /** The public key of a PEM file. */
+  public static PublicKey publicKey(Path file) throws Unusable {
+    try {
+      return publicKey(bytes(file, PUBLIC));
+    } catch (GeneralSecurityException e) {
+      throw new Unusable(file + " holds no Ed25519 public key");
+    }
+  }
+
+  static PublicKey publicKey(byte[] encoded) throws GeneralSecurityException {
+    return KeyFactory.getInstance(ALGORITHM).generatePublic(new X509EncodedKeySpec(encoded));
+  }
+
+  private static byte[] bytes(Path file, String what) throws Unusable {
+    try {
+      String text = Files.readString(file, StandardCharsets.US_ASCII);
+      String begin = "-----BEGIN " + what + "-----";
+      int start = text.indexOf(begin);
+      int end = text.indexOf("-----END " + what + "-----");
+      if (start < 0 || end < start) {
+        throw new Unusable(file + " has no part \"" + begin + "\"");
+      }
+      return Base64.getMimeDecoder().decode(text.substring(start + begin.length(), end));
+    } catch (IOException e) {
+      throw new Unusable(file + " can't be read: " + e.getMessage());
+    }
+  }
+
+  /**
+   * The public key that belongs to a private one: whoever has the private key can sign and check
+   * the signature with the public key of its file.
+   *
+   * @param privateFile the private key's file; the public one stands beside it with {@code .pub}
+   */
+  public static PublicKey beside(Path privateFile) throws Unusable {
+    return publicKey(privateFile.resolveSibling(privateFile.getFileName() + ".pub"));
+  }
+
+  /** A signature of a text in UTF-8. */
+  static byte[] sign(String text, PrivateKey key) {
+    try {
+      Signature signature = Signature.getInstance(ALGORITHM);
+      signature.initSign(key);
+      signature.update(text.getBytes(StandardCharsets.UTF_8));
+      return signature.sign();
+    } catch (GeneralSecurityException e) {
+      throw new IllegalStateException("Java 15 and later have " + ALGORITHM, e);
+    }
+  }
+
+  /** Whether a signature is one of a text by a key. */
+  static boolean verify(String text, byte[] bytes, PublicKey key) {
+    try {
+      Signature signature = Signature.getInstance(ALGORITHM);
+      signature.initVerify(key);
+      signature.update(text.getBytes(StandardCharsets.UTF_8));
+      return signature.verify(bytes);
+    } catch (GeneralSecurityException e) {
+      return false;
+    }
+  }
+
+  /** By what a key is known: the SHA-256 of its encoding, in groups that can be read aloud. */
+  public static String fingerprint(PublicKey key) {
+    String hex = Digest.of(Base64.getEncoder().encodeToString(key.getEncoded()));
+    return hex.substring(0, 32).replaceAll("(.{4})(?=.)", "$1 ");
+  }
+}

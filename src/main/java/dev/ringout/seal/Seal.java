@@ -1,0 +1,178 @@
+package dev.ringout.seal;
+
+import java.security.GeneralSecurityException;
+import java.security.PrivateKey;
+import java.security.PublicKey;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What stands beside a record: digests of the record and of everything it was made from, the
+ * records before it, the values that failed first; and a signature over all of it.
+ *
+ * <p>As text: a line for each fact, its parts parted by tabs, the first line {@value #FORMAT}. The
+ * signature is over the lines before its own.
+ *
+ * @param record the record's name and digest
+ * @param content the digest that is printed in the record
+ * @param inputs files by their paths from the record's folder, and digests
+ * @param program name and version
+ * @param verdict of the record
+ * @param earlier the records that this one continues, the first first
+ * @param failed values that failed first, in this record or in one before it
+ * @param notes what was done between
+ */
+public record Seal(
+    Named record,
+    String content,
+    List<Named> inputs,
+    String program,
+    String verdict,
+    List<Earlier> earlier,
+    List<Failed> failed,
+    List<String> notes) {
+  private static final String FORMAT = "ringout-seal/1";
+
+  /** A file by its name, and its digest. */
+  public record Named(String name, String sha256) {}
+
+  /** A record before this one. */
+  public record Earlier(String name, String sha256, String verdict) {}
+
+  /**
+   * A value that failed.
+   *
+   * @param inRecord the record in which it failed first
+   */
+  public record Failed(String inRecord, String kind, String subject, String value) {}
+
+  /**
+   * A seal as it was read, with its signature.
+   *
+   * @param signed the text that is signed
+   * @param key whose signature it says it is
+   */
+  public record Read(
+      Seal seal, String signed, Optional<PublicKey> key, Optional<byte[]> signature) {
+    /** Whether the signature is of this text and by the key that the seal names. */
+    public boolean isSignedWell() {
+      return key.isPresent()
+          && signature.isPresent()
+          && Keys.verify(signed, signature.get(), key.get());
+    }
+  }
+
+  /** A seal that can't be understood. */
+  public static final class Unusable extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    Unusable(String text) {
+      super(text);
+    }
+  }
+
+  /** The seal without a signature. */
+  public String text() {
+    StringBuilder text = new StringBuilder(FORMAT + "\n");
+    line(text, "record", record.name(), record.sha256());
+    line(text, "content", content);
+    inputs.forEach(input -> line(text, "input", input.name(), input.sha256()));
+    line(text, "program", program);
+    line(text, "verdict", verdict);
+    earlier.forEach(one -> line(text, "earlier", one.name(), one.sha256(), one.verdict()));
+    failed.forEach(
+        one -> line(text, "failed", one.inRecord(), one.kind(), one.subject(), one.value()));
+    notes.forEach(note -> line(text, "note", note));
+    return text.toString();
+  }
+
+  /** The seal with a signature. */
+  public String signed(PrivateKey key, PublicKey publicKey) {
+    StringBuilder text = new StringBuilder(text());
+    line(text, "key", Base64.getEncoder().encodeToString(publicKey.getEncoded()));
+    String signed = text.toString();
+    line(text, "signature", Base64.getEncoder().encodeToString(Keys.sign(signed, key)));
+    return text.toString();
+  }
+
+  private static void line(StringBuilder text, String what, String... parts) {
+    text.append(what);
+    for (String part : parts) {
+      text.append('\t').append(part.replaceAll("[\\t\\r\\n]+", " "));
+    }
+    text.append('\n');
+  }
+
+  /** Reads a seal. */
+  public static Read read(String text) throws Unusable {
+    String[] lines = text.split("\n", -1);
+    if (!lines[0].equals(FORMAT)) {
+      throw new Unusable("it does not begin with " + FORMAT);
+    }
+    Reader reader = new Reader();
+    StringBuilder signed = new StringBuilder(FORMAT + "\n");
+    for (int i = 1; i < lines.length; i++) {
+      if (lines[i].isEmpty() && i == lines.length - 1) {
+        continue;
+      }
+      if (reader.signature.isPresent()) {
+        throw new Unusable("something stands after the signature");
+      }
+      reader.line(i + 1, lines[i].split("\t", -1));
+      if (reader.signature.isEmpty()) {
+        signed.append(lines[i]).append('\n');
+      }
+    }
+    return new Read(reader.seal(), signed.toString(), reader.key, reader.signature);
+  }
+
+  private static final class Reader {
+    private Named record = new Named("", "");
+    private String content = "";
+    private final List<Named> inputs = new ArrayList<>();
+    private String program = "";
+    private String verdict = "";
+    private final List<Earlier> earlier = new ArrayList<>();
+    private final List<Failed> failed = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
+    private Optional<PublicKey> key = Optional.empty();
+    private Optional<byte[]> signature = Optional.empty();
+
+    void line(int number, String[] parts) throws Unusable {
+      try {
+        switch (parts[0]) {
+          case "record" -> record = new Named(parts[1], parts[2]);
+          case "content" -> content = parts[1];
+          case "input" -> inputs.add(new Named(parts[1], parts[2]));
+          case "program" -> program = parts[1];
+          case "verdict" -> verdict = parts[1];
+          case "earlier" -> earlier.add(new Earlier(parts[1], parts[2], parts[3]));
+          case "failed" -> failed.add(new Failed(parts[1], parts[2], parts[3], parts[4]));
+          case "note" -> notes.add(parts[1]);
+          case "key" -> key = Optional.of(Keys.publicKey(Base64.getDecoder().decode(parts[1])));
+          case "signature" -> signature = Optional.of(Base64.getDecoder().decode(parts[1]));
+          default -> throw new Unusable("line " + number + " is none that a seal has");
+        }
+      } catch (IndexOutOfBoundsException | IllegalArgumentException | GeneralSecurityException e) {
+        throw new Unusable("line " + number + " can't be understood");
+      }
+    }
+
+    Seal seal() throws Unusable {
+      if (record.name().isEmpty() || content.isEmpty()) {
+        throw new Unusable("it names no record");
+      }
+      return new Seal(
+          record,
+          content,
+          List.copyOf(inputs),
+          program,
+          verdict,
+          List.copyOf(earlier),
+          List.copyOf(failed),
+          List.copyOf(notes));
+    }
+  }
+}

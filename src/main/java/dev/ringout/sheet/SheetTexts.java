@@ -1,0 +1,22 @@
+package dev.ringout.sheet;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
+import org.apache.poi.xssf.extractor.XSSFEventBasedExcelExtractor;
+import org.apache.xmlbeans.XmlException;
+
+/** All that a workbook says, as text. */
+public final class SheetTexts {
+  private SheetTexts() {}
+
+  /** The texts of its cells, sheet after sheet. */
+  public static String of(Path workbook) throws IOException {
+    try (XSSFEventBasedExcelExtractor texts =
+        new XSSFEventBasedExcelExtractor(workbook.toString())) {
+      return texts.getText();
+    } catch (OpenXML4JException | XmlException e) {
+      throw new IOException("it is no workbook: " + e.getMessage(), e);
+    }
+  }
+}
