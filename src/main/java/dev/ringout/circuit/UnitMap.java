@@ -1,15 +1,18 @@
 package dev.ringout.circuit;
 
 import dev.ringout.harness.Harness;
+import dev.ringout.harness.Item;
 import dev.ringout.harness.NaturalOrder;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jgrapht.Graph;
@@ -26,13 +29,17 @@ import org.jgrapht.graph.SimpleGraph;
  *
  * @param places each item's place, both from 0 to 1
  * @param bundles how many wires run between two items
+ * @param mated halves that are plugged into each other
  */
-public record UnitMap(Map<String, Place> places, List<Bundle> bundles) {
+public record UnitMap(Map<String, Place> places, List<Bundle> bundles, List<Mated> mated) {
   private static final int ITERATIONS = 300;
   private static final int SEED = 1;
 
   /** A place on the map. */
   public record Place(double x, double y) {}
+
+  /** Two halves of a connector. */
+  public record Mated(String one, String other) {}
 
   /** Wires between two items, with the cables in which they run. */
   public record Bundle(String one, String other, int wires, List<String> cables) {}
@@ -55,10 +62,16 @@ public record UnitMap(Map<String, Place> places, List<Bundle> bundles) {
       }
     }
     // Halves that are mated lie beside each other though no wire joins them.
-    harness.items().stream()
-        .filter(item -> refs.contains(item.ref()) && refs.contains(item.mates()))
-        .filter(item -> !item.ref().equals(item.mates()))
-        .forEach(item -> graph.addEdge(item.ref(), item.mates()));
+    Set<Mated> mated = new LinkedHashSet<>();
+    for (Item item : harness.items()) {
+      boolean known = refs.contains(item.ref()) && refs.contains(item.mates());
+      if (known && !item.ref().equals(item.mates())) {
+        graph.addEdge(item.ref(), item.mates());
+        boolean inOrder = NaturalOrder.INSTANCE.compare(item.ref(), item.mates()) <= 0;
+        mated.add(
+            inOrder ? new Mated(item.ref(), item.mates()) : new Mated(item.mates(), item.ref()));
+      }
+    }
     MapLayoutModel2D<String> model = new MapLayoutModel2D<>(new Box2D(0, 0, 1, 1));
     new FRLayoutAlgorithm2D<String, DefaultEdge>(
             ITERATIONS, FRLayoutAlgorithm2D.DEFAULT_NORMALIZATION_FACTOR, new Random(SEED))
@@ -84,6 +97,7 @@ public record UnitMap(Map<String, Place> places, List<Bundle> bundles) {
                       .sorted()
                       .toList()));
         });
-    return new UnitMap(Collections.unmodifiableMap(places), List.copyOf(bundles));
+    return new UnitMap(
+        Collections.unmodifiableMap(places), List.copyOf(bundles), List.copyOf(mated));
   }
 }

@@ -29,7 +29,20 @@ sealed interface RecordBlock {
    * @param stateColumn the column by which rows are chosen on the screen; none where below zero
    */
   record Table(String name, List<String> headings, List<List<String>> rows, int stateColumn)
-      implements RecordBlock {}
+      implements RecordBlock {
+    /**
+     * Every row has a cell for each heading.
+     *
+     * @throws IllegalArgumentException where one has not: its cells would stand under other heads
+     */
+    public Table {
+      for (List<String> row : rows) {
+        if (row.size() != headings.size()) {
+          throw new IllegalArgumentException(name + ": " + row + " under " + headings);
+        }
+      }
+    }
+  }
 
   /** A drawing (SVG) with what it shows in words. */
   record Picture(String svg, String caption) implements RecordBlock {}

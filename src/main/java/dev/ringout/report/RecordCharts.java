@@ -167,6 +167,15 @@ final class RecordCharts {
           other[1],
           Math.min(1.6, 0.15 + 0.12 * Math.sqrt(bundle.wires())));
     }
+    for (UnitMap.Mated mated : map.mated()) {
+      double[] one = at(map, mated.one(), height);
+      double[] other = at(map, mated.other(), height);
+      chart.svg.append(
+          Text.of(
+              "<path d=\"M%.2f %.2f L%.2f %.2f\" stroke=\"#000\" stroke-width=\"0.3\""
+                  + " stroke-dasharray=\"1.5 1.2\"/>\n",
+              one[0], one[1], other[0], other[1]));
+    }
     for (UnitMap.Bundle bundle : map.bundles()) {
       double[] one = at(map, bundle.one(), height);
       double[] other = at(map, bundle.other(), height);

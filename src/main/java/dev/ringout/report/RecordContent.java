@@ -24,6 +24,7 @@ import dev.ringout.review.Remark;
 import dev.ringout.review.Review;
 import dev.ringout.seal.Digest;
 import dev.ringout.seal.Seal;
+import dev.ringout.source.Place;
 import dev.ringout.source.Severity;
 import dev.ringout.standards.Cautions;
 import dev.ringout.units.Numbers;
@@ -217,11 +218,11 @@ public final class RecordContent {
 
   private void beyondRange(List<String> doubts) {
     Map<String, Job> jobOf = new LinkedHashMap<>();
-    record.result().readings().jobs().forEach(job -> jobOf.put(job.revisionPlace().file(), job));
+    record.result().readings().jobs().forEach(job -> jobOf.put(sheets(job.revisionPlace()), job));
     int beyond = 0;
     String first = "";
     for (Judged judged : record.result().comparison().inForce()) {
-      Job job = jobOf.get(judged.reading().place().file());
+      Job job = jobOf.get(sheets(judged.reading().place()));
       if (job != null && judged.reading().measured() instanceof Measured.Value value) {
         OptionalDouble range =
             judged.reading().kind() == Reading.Kind.INSULATION
@@ -239,6 +240,13 @@ public final class RecordContent {
               "%s beyond the range that the job sheet gives for the instrument, the first at %s.",
               beyond == 1 ? "1 reading is" : beyond + " readings are", first));
     }
+  }
+
+  /** The workbook, or the folder of .csv, in which a sheet stands. */
+  private static String sheets(Place place) {
+    int folder = place.file().lastIndexOf('/');
+    boolean one = folder > 0 && place.file().endsWith(".csv");
+    return one ? place.file().substring(0, folder) : place.file();
   }
 
   private static String value(Job job, String name) {
@@ -459,8 +467,9 @@ public final class RecordContent {
       blocks.add(
           new Picture(
               RecordCharts.map(record.map(), marks),
-              "The unit: items, how many wires run between them, and in black the numbers of the"
-                  + " faults at each. Not to scale, not as it lies."));
+              "The unit: items, how many wires run between them, broken lines for halves that are"
+                  + " plugged together, and in black the numbers of the faults at each. Not to"
+                  + " scale, not as it lies."));
     }
     String joins = RecordCharts.joins(record);
     if (!joins.isEmpty()) {
@@ -615,6 +624,7 @@ public final class RecordContent {
 
   private void readings() {
     blocks.add(new Heading(2, "Readings"));
+    blocks.add(new Words(RecordLimits.LEGEND, false));
     blocks.add(readingTable("Readings", record.result().comparison().inForce()));
   }
 
@@ -632,15 +642,13 @@ public final class RecordContent {
               reading.state().toString(),
               reading.measured().text(),
               limit.words(),
+              limit.expected().replace(" to ", "–"),
               limit.from(),
               RecordLimits.words(judged.outcome()),
               reading.by(),
-              reading.place().cell().isEmpty()
-                  ? reading.place().toString()
-                  : named(reading.place().sheet(), reading.place().cell()).replace(", ", " ")));
+              cell(judged)));
     }
-    return new Table(
-        name,
+    List<String> headings =
         List.of(
             "Step",
             "Kind",
@@ -649,12 +657,40 @@ public final class RecordContent {
             "State",
             "Reading",
             "Limit",
+            "Expected",
             "Limit from",
             "Verdict",
             "By",
-            "Cell"),
-        rows,
-        name.equals("Readings") ? 8 : -1);
+            "Cell");
+    return withoutEmptyColumns(name, headings, rows, name.equals("Readings") ? "Verdict" : "");
+  }
+
+  /** The cell alone where its sheet is named as the kind of the reading. */
+  private static String cell(Judged judged) {
+    Place place = judged.reading().place();
+    if (place.cell().isEmpty()) {
+      return place.toString();
+    }
+    return place.sheet().equalsIgnoreCase(kind(judged))
+        ? place.cell()
+        : (place.sheet() + " " + place.cell()).strip();
+  }
+
+  private static Table withoutEmptyColumns(
+      String name, List<String> headings, List<List<String>> rows, String stateColumn) {
+    List<Integer> kept = new ArrayList<>();
+    for (int column = 0; column < headings.size(); column++) {
+      int one = column;
+      if (rows.stream().anyMatch(row -> !row.get(one).isEmpty())) {
+        kept.add(column);
+      }
+    }
+    List<String> keptHeadings = kept.stream().map(headings::get).toList();
+    return new Table(
+        name,
+        keptHeadings,
+        rows.stream().map(row -> kept.stream().map(row::get).toList()).toList(),
+        keptHeadings.indexOf(stateColumn));
   }
 
   private void sources() {

@@ -18,7 +18,7 @@ import java.util.regex.Pattern;
  */
 public final class RecordHtml {
   private static final double PAGE_MM = 186;
-  private static final int SHORT = 12;
+  private static final int SHORT = 16;
   private static final Pattern SIZE =
       Pattern.compile("<svg ([^>]*?)width=\"([0-9.]+)mm\" height=\"([0-9.]+)mm\"");
 
@@ -28,6 +28,7 @@ public final class RecordHtml {
         @top-left { content: "TITLE"; font: 8pt "Liberation Sans", Arial, sans-serif; }
         @bottom-left { content: "DIGEST"; font: 7pt "Liberation Sans", Arial, sans-serif; }
         @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt "Liberation Sans", Arial, sans-serif; } }
+      div.wide td, div.wide th { font-size: 7pt; padding: 0.6mm 0.7mm; }
       body { font: 9.5pt "Liberation Sans", Arial, sans-serif; color: #000; background: #fff; margin: 0; line-height: 1.35; }
       h1 { font-size: 15pt; margin: 0 0 2mm 0; }
       h2 { font-size: 13pt; margin: 7mm 0 2mm 0; page-break-after: avoid; }
@@ -43,6 +44,7 @@ public final class RecordHtml {
       td { border-bottom: 0.2mm solid #888; padding: 0.8mm 1.2mm; vertical-align: top; }
       td.short { white-space: nowrap; }
       td.pairs { width: 38mm; }
+      tr.fails td { background: #ddd; border-bottom: 0.5mm solid #000; }
       figure { margin: 3mm 0; page-break-inside: avoid; }
       figcaption { font-size: 8.5pt; }
       td.sign { border: 0.3mm solid #000; height: 21mm; width: 33%; font-size: 8.5pt; }
@@ -61,9 +63,11 @@ public final class RecordHtml {
         nav a { color: inherit; display: inline-block; padding: 4px 0; }
         a:focus-visible, input:focus-visible, button:focus-visible, div.scroll:focus-visible { outline: 3px solid currentColor; outline-offset: 2px; }
         p.verdict { border-color: var(--good); color: var(--good); } p.bad { border-color: var(--bad); color: var(--bad); }
+        tr.fails td { background: transparent; color: var(--bad); font-weight: bold; border-bottom-color: var(--bad); }
         p.warns { border-left-color: var(--bad); }
         th { border-bottom-color: var(--ink); } td { border-bottom-color: var(--line); } td.sign { border-color: var(--ink); }
         div.scroll { overflow-x: auto; }
+        div.wide td, div.wide th { font-size: 15px; padding: 3px 5px; } div.wide table { min-width: 900px; }
         figure svg { background: #fff; max-width: 100%; height: auto; }
         form { display: flex; flex-wrap: wrap; gap: 8px 16px; align-items: center; margin: 8px 0; }
         form input, form select { font: inherit; padding: 4px 6px; }
@@ -212,7 +216,8 @@ public final class RecordHtml {
     }
     html.append(
         Text.of(
-            "<div class=\"scroll\"%s><table id=\"%s\"><thead><tr>",
+            "<div class=\"scroll%s\"%s><table id=\"%s\"><thead><tr>",
+            table.stateColumn() >= 0 ? " wide" : "",
             screen
                 ? " tabindex=\"0\" role=\"region\" aria-label=\""
                     + Html.escaped(table.name() + ", table " + tables)
@@ -224,10 +229,10 @@ public final class RecordHtml {
     }
     html.append("</tr></thead><tbody>\n");
     for (List<String> row : table.rows()) {
-      html.append(
-          choosable
-              ? "<tr data-verdict=\"" + Html.escaped(row.get(table.stateColumn())) + "\">"
-              : "<tr>");
+      boolean judged = table.stateColumn() >= 0;
+      String verdict = judged ? row.get(table.stateColumn()) : "";
+      html.append(judged && !verdict.equals("conforms") ? "<tr class=\"fails\"" : "<tr")
+          .append(choosable ? " data-verdict=\"" + Html.escaped(verdict) + "\">" : ">");
       for (String cell : row) {
         html.append(cell.length() <= SHORT ? "<td class=\"short\">" : "<td>")
             .append(Html.escaped(cell))

@@ -20,25 +20,38 @@ final class RecordLimits {
     this.insulation = new InsulationLimits(result.circuit());
   }
 
-  /** A limit in words, and where it comes from. */
-  record Limit(String words, String from) {}
+  /** What the words for where a limit comes from mean. */
+  static final String LEGEND =
+      "Limit from: computed, gauges and lengths of the wires between, of which Expected is the"
+          + " span; given, closed max of the harness file; fixed, for want of gauge or length, for"
+          + " jumpers alone or for points tied together; parts, what is listed between; open min and"
+          + " insulation min of the harness file; own, the net's own.";
+
+  /**
+   * A limit in words.
+   *
+   * @param expected what the way between has, where that is computed
+   * @param from where the limit comes from, by the words of {@link #LEGEND}
+   */
+  record Limit(String words, String expected, String from) {}
 
   Limit of(Judged judged) {
     if (judged.reading().kind() == Reading.Kind.INSULATION) {
       InsulationLimit limit = insulation.of(judged.probing());
       return new Limit(
-          "≥ " + Ohms.text(limit.minOhms()),
-          limit.own() ? "the net's own limit" : "insulation min of the harness file");
+          "≥ " + Ohms.text(limit.minOhms()), "", limit.own() ? "own" : "insulation min");
     }
     if (judged.expected() instanceof Expected.Joined) {
+      boolean computed = judged.limit().expected().isKnown();
       return new Limit(
           "≤ " + Ohms.text(judged.limit().ohms()),
+          computed ? judged.limit().expected().text() : "",
           switch (judged.limit().basis()) {
-            case GIVEN -> "closed max of the harness file";
-            case COMPUTED -> "gauges and lengths: expected " + judged.limit().expected().text();
-            case NO_LENGTH -> "fixed: a wire without gauge or length";
-            case LINKS_ALONE -> "fixed: jumpers alone";
-            case GROUPS -> "fixed: points tied together";
+            case GIVEN -> "given";
+            case COMPUTED -> "computed";
+            case NO_LENGTH -> "fixed, no length";
+            case LINKS_ALONE -> "fixed, jumpers";
+            case GROUPS -> "fixed, tied";
             case APART -> "fixed";
           });
     }
@@ -46,18 +59,17 @@ final class RecordLimits {
       String high =
           Double.isInfinite(parts.highOhms()) ? " or more" : " to " + Ohms.text(parts.highOhms());
       String low = Double.isInfinite(parts.lowOhms()) ? "open" : Ohms.text(parts.lowOhms());
-      return new Limit(low.equals("open") ? low : low + high, "the parts between, as listed");
+      return new Limit(low.equals("open") ? low : low + high, "", "parts");
     }
-    return new Limit(
-        "≥ " + Ohms.text(result.harness().limits().openMinOhms()), "open min of the harness file");
+    return new Limit("≥ " + Ohms.text(result.harness().limits().openMinOhms()), "", "open min");
   }
 
   /** An outcome in words. */
   static String words(Outcome outcome) {
     return switch (outcome) {
-      case UNEXPECTED_JOIN -> "joined, should not be";
-      case RESISTIVE -> "neither joined nor apart";
-      case PART_VALUE -> "part not as listed";
+      case UNEXPECTED_JOIN -> "unexpected join";
+      case RESISTIVE -> "poor or leaking";
+      case PART_VALUE -> "wrong value";
       default -> outcome.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     };
   }

@@ -23,7 +23,7 @@ public final class RecordSheets {
     Map<String, OutSheet> tables = new LinkedHashMap<>();
     for (RecordBlock block : RecordContent.of(record)) {
       if (block instanceof Heading heading) {
-        words.add(List.of(heading.text(), ""));
+        words.add(List.of("part", heading.text()));
       } else if (block instanceof RecordBlock.Verdict verdict) {
         words.add(List.of("verdict", verdict.words()));
       } else if (block instanceof Words one) {

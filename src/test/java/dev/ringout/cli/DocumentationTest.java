@@ -43,7 +43,9 @@ class DocumentationTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"asfound", "check", "diff", "found", "import", "plan", "review", "trace", "work"})
+      strings = {
+        "asfound", "check", "diff", "found", "import", "plan", "report", "review", "trace", "work"
+      })
   void the_reference_shows_the_help_as_it_is(String command) throws IOException {
     Path page = Path.of("docs/reference/" + command + ".md");
     String text = Files.readString(page);

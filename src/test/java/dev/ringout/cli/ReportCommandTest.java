@@ -1,0 +1,352 @@
+package dev.ringout.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReportCommandTest {
+  private static final Path SAMPLE = Path.of("harness-samples/swing-bridge");
+  private static final Path BRIDGE = SAMPLE.resolve("junction-box.xlsx");
+  private static final Path FAULTY = SAMPLE.resolve("point-to-point.xlsx");
+  private static final Path CLEAN = SAMPLE.resolve("point-to-point-clean.xlsx");
+
+  @TempDir Path folder;
+
+  private Path unit() throws IOException {
+    Path unit = Files.createDirectories(folder.resolve("unit"));
+    Files.writeString(
+        unit.resolve("wires.csv"),
+        "Wire,From,To,Gauge,Length\nW1,J1-A,P1-1,20,1 m\nW2,J1-B,P1-2,20,1 m\n");
+    Files.writeString(unit.resolve("header.csv"), "Name,Value\ntitle,Box\nrevision,A\n");
+    return unit;
+  }
+
+  private Path readings(String name, String values, String... job) throws IOException {
+    Path sheet = Files.createDirectories(folder.resolve(name));
+    String[] two = values.split(" ", -1);
+    Files.writeString(
+        sheet.resolve("continuity.csv"),
+        "Step,From,To,Reading,Unit\n1,J1-A,P1-1,%s,Ω\n2,J1-B,P1-2,%s,Ω\n3,J1-A,J1-B,OL,\n"
+            .replaceFirst("%s", two[0])
+            .replaceFirst("%s", two[1]));
+    Files.writeString(
+        sheet.resolve("insulation.csv"),
+        "Step,From,To,Volts,Reading,Unit\n4,J1-A,REST,500,2000,MΩ\n");
+    StringBuilder lines = new StringBuilder("Name,Value\nrevision,A\n");
+    for (String line : job) {
+      lines.append(line).append('\n');
+    }
+    Files.writeString(sheet.resolve("job.csv"), lines.toString());
+    return sheet;
+  }
+
+  private String page(Object... arguments) throws IOException {
+    Path page = folder.resolve("page.html");
+    List<Object> all = new ArrayList<>(List.of("report"));
+    all.addAll(List.of(arguments));
+    all.addAll(List.of("-o", page, "--force"));
+    Run run = Run.of(all.toArray());
+    assertTrue(run.code() <= 2, run.err());
+    return Files.readString(page);
+  }
+
+  @Test
+  void the_first_page_holds_verdict_unit_counts_and_places_to_sign() throws IOException {
+    String html = page(BRIDGE, FAULTY, "--date", "2026-11-20");
+    String first = html.substring(0, html.indexOf("newpage\"></div>"));
+    for (String part :
+        new String[] {
+          "FAULTS: 5.",
+          "0418",
+          "HSB-2210, B",
+          "HSB-TP-07",
+          "calibration due 2027-03-31",
+          "20 °C",
+          "R. Adeyemi, M. Lindqvist",
+          "<td class=\"short\">203</td><td class=\"short\">185</td><td class=\"short\">18</td>",
+          "Inspector, independent of the tester",
+          "Stamp"
+        }) {
+      assertTrue(first.contains(part), part);
+    }
+    assertFalse(first.contains("class=\"warns\""), "nothing is in doubt");
+  }
+
+  @Test
+  void conforms_stands_there_only_where_everything_is_proven() throws IOException {
+    assertTrue(page(BRIDGE, CLEAN, "--date", "2026-11-20").contains("CONFORMS. Everything"));
+    Path good = readings("good", "0.04 0.04");
+    assertTrue(page(unit(), good).contains("CONFORMS. Everything"));
+    Path blank = readings("blank", "0.04 ");
+    String html = page(unit(), blank);
+    assertFalse(html.contains("CONFORMS"), html);
+    assertTrue(html.contains("NOT COMPLETE."), html);
+  }
+
+  @Test
+  void what_makes_the_verdict_less_stands_beside_it() throws IOException {
+    Path sheet =
+        readings(
+            "doubtful",
+            "0.04 0.04",
+            "operator,A. Ruiz",
+            "inspector,a. ruiz",
+            "instrument,meter 7",
+            "calibration due,2026-03-01",
+            "insulation range,1 GΩ");
+    String html = page(unit(), sheet, "--date", "2026-03-02");
+    assertTrue(html.contains("Calibration of meter 7 had expired on 2026-03-01"), html);
+    assertTrue(html.contains("Tester and inspector are the same person"), html);
+    assertTrue(html.contains("1 reading is beyond the range"), html);
+    assertTrue(page(unit(), sheet).contains("The date of the test is not stated"));
+    Path silent = readings("silent", "0.04 0.04");
+    assertTrue(page(unit(), silent).contains("No calibration date is stated"));
+  }
+
+  @Test
+  void every_reading_stands_there_with_its_limit_and_where_that_comes_from() throws IOException {
+    String html = page(unit(), readings("some", "0.04 7"));
+    assertTrue(html.contains("computed"), html);
+    assertTrue(html.contains("open min"), html);
+    assertTrue(html.contains("insulation min"), html);
+    assertTrue(html.contains("data-verdict=\"poor or leaking\""), html);
+    assertTrue(html.contains("AS LISTED"), html);
+    assertTrue(html.contains("AS MEASURED"), html);
+  }
+
+  @Test
+  void faults_are_marked_on_the_faces_of_the_sample() throws IOException {
+    String html = page(BRIDGE, FAULTY, "--date", "2026-11-20");
+    assertTrue(html.contains("J1 from both sides; marked 1: H"), html);
+    assertTrue(html.contains("P1 from both sides; marked 3: E, F"), html);
+    assertTrue(html.contains("Map of the unit"), html);
+    assertTrue(html.contains("Insulation of the lowest nets"), html);
+  }
+
+  @Test
+  void waivers_are_counted_and_named_on_the_first_page() throws IOException {
+    Path blank = Files.createDirectories(folder.resolve("blank"));
+    Files.writeString(
+        blank.resolve("continuity.csv"), "Step,From,To,Reading,Unit\n1,J1-A,J1-B,,\n");
+    String html =
+        page(
+            SAMPLE.resolve("paper-errors.xlsx"),
+            blank,
+            "--date",
+            "2026-11-20",
+            "--waivers",
+            SAMPLE.resolve("waivers.csv"));
+    assertTrue(html.contains("Waived: "), html);
+    assertTrue(html.contains("The paper itself has"), html);
+  }
+
+  @Test
+  void the_same_inputs_give_the_same_bytes_in_every_form() throws IOException {
+    for (String name : new String[] {"r.html", "r.pdf", "r.xlsx"}) {
+      Path one = Files.createDirectories(folder.resolve("one")).resolve(name);
+      Path other = Files.createDirectories(folder.resolve("two")).resolve(name);
+      for (Path file : new Path[] {one, other}) {
+        assertEquals(
+            1, Run.of("report", BRIDGE, FAULTY, "-o", file, "--date", "2026-11-20").code());
+      }
+      assertArrayEquals(Files.readAllBytes(one), Files.readAllBytes(other), name);
+      assertEquals(
+          Files.readString(one.resolveSibling(name + ".seal")),
+          Files.readString(other.resolveSibling(name + ".seal")));
+    }
+    Run again = Run.of("report", BRIDGE, FAULTY, "-o", folder.resolve("one/r.pdf"));
+    assertEquals(73, again.code());
+    assertEquals(64, Run.of("report", BRIDGE, FAULTY, "-o", folder.resolve("r.doc")).code());
+    assertEquals(64, Run.of("report", BRIDGE).code());
+  }
+
+  /** Ω, µ and ≥ with an embedded font; headings tagged. */
+  @Test
+  void the_pdf_shows_every_sign_and_is_tagged() throws IOException {
+    Path file = folder.resolve("r.pdf");
+    Run.of("report", BRIDGE, FAULTY, "-o", file, "--date", "2026-11-20");
+    try (PDDocument document = Loader.loadPDF(file.toFile())) {
+      String text = new PDFTextStripper().getText(document);
+      assertTrue(text.contains("≥ 100 MΩ"), "≥ and Ω");
+      assertTrue(text.contains("page 2 of " + document.getNumberOfPages()));
+      assertTrue(document.getDocumentCatalog().getMarkInfo().isMarked());
+      assertTrue(document.getDocumentCatalog().getStructureTreeRoot() != null);
+    }
+  }
+
+  @Test
+  void the_workbook_keeps_its_filter_and_its_cells_never_start_a_formula() throws IOException {
+    Path unit = unit();
+    Files.writeString(
+        unit.resolve("wires.csv"), "Wire,From,To,Signal\n=1+1,J1-A,P1-1,\nW2,J1-B,P1-2,\n");
+    Path file = folder.resolve("r.xlsx");
+    Run run = Run.of("report", unit, readings("some", "OL 0.04"), "-o", file);
+    assertEquals(1, run.code(), run.err());
+    try (XSSFWorkbook workbook = new XSSFWorkbook(Files.newInputStream(file))) {
+      assertTrue(workbook.getSheet("Readings").getCTWorksheet().isSetAutoFilter());
+      workbook.forEach(
+          sheet ->
+              sheet.forEach(
+                  row -> {
+                    for (Cell cell : row) {
+                      assertFalse(cell.getCellType() == CellType.FORMULA);
+                    }
+                  }));
+    }
+  }
+
+  private Path sealed(String name) throws IOException {
+    Path inputs = Files.createDirectories(folder.resolve("in"));
+    Files.copy(BRIDGE, inputs.resolve("harness.xlsx"));
+    Files.copy(FAULTY, inputs.resolve("readings.xlsx"));
+    Path key = folder.resolve("key");
+    assertEquals(0, Run.of("report", "--new-key", key).code());
+    Path record = folder.resolve(name);
+    Run run =
+        Run.of(
+            "report",
+            inputs.resolve("harness.xlsx"),
+            inputs.resolve("readings.xlsx"),
+            "-o",
+            record,
+            "--date",
+            "2026-11-20",
+            "--seal",
+            key);
+    assertEquals(1, run.code(), run.err());
+    return record;
+  }
+
+  private Run verify(Path record) {
+    return Run.of("report", "--verify", record, "--key", folder.resolve("key.pub"));
+  }
+
+  @Test
+  void a_record_that_nobody_touched_is_as_it_was_sealed() throws IOException {
+    Run run = verify(sealed("r.pdf"));
+    assertEquals(0, run.code(), run.out() + run.err());
+    assertTrue(run.out().endsWith("As sealed: record, inputs and signature.\n"), run.out());
+    assertEquals(
+        "rw-------",
+        PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve("key"))));
+  }
+
+  /** One byte of the record, an input or the seal, anywhere: seeded. */
+  @Test
+  void one_changed_byte_anywhere_is_found_and_named() throws IOException {
+    Path record = sealed("r.html");
+    Random random = new Random(1);
+    Path seal = folder.resolve("r.html.seal");
+    for (Path file :
+        new Path[] {
+          record, folder.resolve("in/harness.xlsx"), folder.resolve("in/readings.xlsx"), seal
+        }) {
+      byte[] whole = Files.readAllBytes(file);
+      for (int i = 0; i < 25; i++) {
+        byte[] changed = whole.clone();
+        changed[random.nextInt(changed.length)] ^= (byte) (1 << random.nextInt(7));
+        Files.write(file, changed);
+        Run run = verify(record);
+        assertTrue(run.code() == 1 || run.code() == 65, file + ": " + run.out() + run.err());
+        String said = run.out() + run.err();
+        assertTrue(said.contains(file.equals(seal) ? "" : file.getFileName().toString()), said);
+      }
+      Files.write(file, whole);
+    }
+    assertEquals(0, verify(record).code());
+  }
+
+  @Test
+  void another_verdict_another_reading_another_signature_are_each_named() throws IOException {
+    Path record = sealed("r.html");
+    Path seal = folder.resolve("r.html.seal");
+    String html = Files.readString(record);
+    Files.writeString(record, html.replace("FAULTS: 5.", "CONFORMS. Everything on the list."));
+    assertTrue(verify(record).out().contains("DIFFERS     record r.html"));
+    Files.writeString(record, html.replace("0.829 Ω", "0.429 Ω"));
+    assertTrue(verify(record).out().contains("DIFFERS     record r.html"));
+    Files.writeString(record, html);
+    String text = Files.readString(seal);
+    Files.writeString(seal, text.replace("verdict\tfaults", "verdict\tconforms"));
+    assertTrue(verify(record).out().contains("DIFFERS     signature"));
+    Files.writeString(seal, text.substring(0, text.indexOf("key\t")));
+    assertTrue(verify(record).out().contains("DIFFERS     signature: there is none"));
+    Path other = folder.resolve("other");
+    Run.of("report", "--new-key", other);
+    Files.writeString(seal, text);
+    Run wrongKey = Run.of("report", "--verify", record, "--key", folder.resolve("other.pub"));
+    assertTrue(wrongKey.out().contains("which is not the key given"), wrongKey.out());
+    assertEquals(1, wrongKey.code());
+    Run noKey = Run.of("report", "--verify", record);
+    assertEquals(2, noKey.code(), "whose key it is nobody said");
+    Files.delete(folder.resolve("in/readings.xlsx"));
+    Run missing = verify(record);
+    assertEquals(2, missing.code());
+    assertTrue(missing.out().contains("in/readings.xlsx: it is not there"), missing.out());
+    assertEquals(66, Run.of("report", "--verify", folder.resolve("none.pdf")).code());
+  }
+
+  @Test
+  void a_retest_keeps_the_first_failing_values_and_names_the_record_before() throws IOException {
+    Path unit = unit();
+    Path first = folder.resolve("first.html");
+    assertEquals(1, Run.of("report", unit, readings("one", "OL 0.04"), "-o", first).code());
+    Path second = folder.resolve("second.html");
+    Run run =
+        Run.of(
+            "report",
+            unit,
+            readings("two", "0.04 0.04"),
+            "-o",
+            second,
+            "--continues",
+            first,
+            "--done",
+            "W1 crimped anew at J1-A");
+    assertEquals(0, run.code(), run.err());
+    String html = Files.readString(second);
+    assertTrue(html.contains("Done between: W1 crimped anew at J1-A"), html);
+    assertTrue(html.contains("J1-A to P1-1"), html);
+    assertTrue(html.contains("0.04 Ω, conforms"), html);
+    assertTrue(html.contains("first.html"), html);
+    Path third = folder.resolve("third.html");
+    Run.of("report", unit, readings("two", "0.04 0.04"), "-o", third, "--continues", second);
+    String seal = Files.readString(folder.resolve("third.html.seal"));
+    assertTrue(seal.contains("earlier\tfirst.html"), seal);
+    assertTrue(seal.contains("earlier\tsecond.html"), seal);
+    assertTrue(seal.contains("failed\tfirst.html\tcontinuity\tJ1-A to P1-1\tOL"), seal);
+    assertTrue(seal.contains("note\tW1 crimped anew at J1-A"), seal);
+    Files.writeString(first, "another");
+    Run changed = Run.of("report", "--verify", third);
+    assertTrue(changed.out().contains("DIFFERS     earlier record first.html"), changed.out());
+    Files.writeString(second, "another");
+    Run refused =
+        Run.of(
+            "report",
+            unit,
+            readings("two", "0.04 0.04"),
+            "-o",
+            folder.resolve("fourth.html"),
+            "--continues",
+            second);
+    assertEquals(65, refused.code());
+    assertTrue(refused.err().contains("is not as it was sealed"), refused.err());
+  }
+}
