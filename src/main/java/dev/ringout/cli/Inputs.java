@@ -42,7 +42,8 @@ final class Inputs {
 
   /** A file's name alone, or as typed where two files of one command share it. */
   String shownName(Path file) {
-    return timesNamed.getOrDefault(fileName(file), 1) > 1 ? file.toString() : fileName(file);
+    return Text.visible(
+        timesNamed.getOrDefault(fileName(file), 1) > 1 ? file.toString() : fileName(file));
   }
 
   Problems problems() {

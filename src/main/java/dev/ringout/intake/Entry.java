@@ -5,13 +5,18 @@ import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Severity;
+import dev.ringout.units.Text;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** One row under its headings. */
 final class Entry {
+  /** A cell may be written in several lines; what it says is one. */
+  private static final Pattern BREAKS = Pattern.compile("[ ]*[\\t\\n\\r]+[ ]*");
+
   private final Table table;
   private final Row row;
 
@@ -59,7 +64,15 @@ final class Entry {
     }
     switch (cell.kind()) {
       case TEXT -> {
-        String text = Blanks.strip(cell.text());
+        String text = inOneLine(Blanks.strip(cell.text()));
+        if (text.indexOf(Text.REPLACED) >= 0) {
+          boolean matters = !column.equals("Note");
+          report(
+              column,
+              matters ? Severity.ERROR : Severity.WARNING,
+              "\"" + text + "\" holds a character that can't be shown",
+              "");
+        }
         if (text.length() != cell.text().length() && !text.isEmpty()) {
           table.countBlanksIgnored(table.columnOf(column));
         }
@@ -86,6 +99,11 @@ final class Entry {
               "");
     }
     return "";
+  }
+
+  private static String inOneLine(String text) {
+    boolean broken = text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0 || text.indexOf('\t') >= 0;
+    return broken ? BREAKS.matcher(text).replaceAll(" ") : text;
   }
 
   /** The cell as stored, for columns in which a date or a number is welcome. */

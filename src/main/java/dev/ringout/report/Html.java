@@ -1,11 +1,14 @@
 package dev.ringout.report;
 
+import dev.ringout.units.Text;
+
 /** Text inside a page of HTML that is also XML. */
 final class Html {
   private Html() {}
 
   static String escaped(String text) {
-    return text.replace("&", "&amp;")
+    return Text.visible(text)
+        .replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace(">", "&gt;")
         .replace("\"", "&quot;");
@@ -13,7 +16,8 @@ final class Html {
 
   /** Inside a quoted string of a style sheet that stands in the page. */
   static String inCss(String text) {
-    return text.replace("\\", "\\\\")
+    return Text.visible(text)
+        .replace("\\", "\\\\")
         .replace("\"", "\\\"")
         .replace("<", "\\3C ")
         .replace("&", "\\26 ")

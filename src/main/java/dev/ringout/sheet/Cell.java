@@ -1,5 +1,7 @@
 package dev.ringout.sheet;
 
+import dev.ringout.units.Text;
+
 /**
  * One cell as the file has it.
  *
@@ -8,6 +10,11 @@ package dev.ringout.sheet;
  * @param ink how the text is marked
  */
 public record Cell(Kind kind, String text, Ink ink) {
+  /** What can't be seen is made visible here, once for every kind of file. */
+  public Cell {
+    text = Text.visible(text);
+  }
+
   /** A cell that holds nothing. */
   public static final Cell EMPTY = new Cell(Kind.TEXT, "");
 

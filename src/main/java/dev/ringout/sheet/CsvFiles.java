@@ -61,6 +61,10 @@ final class CsvFiles implements TabularFile {
     }
     List<Sheet> sheets = new ArrayList<>();
     for (Path path : paths) {
+      if (!Files.isRegularFile(path)) {
+        throw new UnusableInput(
+            shownName + "/" + fileName(path), Reason.MISSING, "is no file that can be read");
+      }
       sheets.add(CsvSheet.open(path, shownName + "/" + fileName(path), problems));
     }
     return new CsvFiles(List.copyOf(sheets), false);

@@ -37,6 +37,10 @@ public interface TabularFile extends Closeable {
       if (Files.isDirectory(path)) {
         return CsvFiles.folder(path, shownName, problems);
       }
+      if (Files.exists(path) && !Files.isRegularFile(path)) {
+        // It may never end, or wait for ever.
+        throw new UnusableInput(shownName, Reason.MISSING, "is a device or a pipe, not a file");
+      }
       return openFile(path, shownName, problems);
     } catch (NoSuchFileException e) {
       throw new UnusableInput(shownName, Reason.MISSING, "there is no such file");

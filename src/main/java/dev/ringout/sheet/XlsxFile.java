@@ -137,7 +137,7 @@ final class XlsxFile implements TabularFile {
 
     @Override
     public Surroundings forEachRow(Consumer<Row> each) throws UnusableInput {
-      try (InputStream in = reader.getSheet(entry.relationId())) {
+      try (InputStream in = sheet()) {
         XlsxRows rows = new XlsxRows(strings, styles, workbook.dates1904(), each);
         parse(in, rows);
         return rows.surroundings(entry.hidden(), comments());
@@ -150,7 +150,29 @@ final class XlsxFile implements TabularFile {
       }
     }
 
+    /** A sheet that the workbook names and does not hold is damage, not a defect. */
+    private InputStream sheet() throws IOException, OpenXML4JException, UnusableInput {
+      try {
+        return reader.getSheet(entry.relationId());
+      } catch (RuntimeException e) {
+        throw damaged(shownName, e);
+      }
+    }
+
     private Map<Surroundings.Spot, String> comments()
+        throws IOException,
+            OpenXML4JException,
+            SAXException,
+            ParserConfigurationException,
+            UnusableInput {
+      try {
+        return commentsOfParts();
+      } catch (RuntimeException e) {
+        throw damaged(shownName, e);
+      }
+    }
+
+    private Map<Surroundings.Spot, String> commentsOfParts()
         throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
       PackagePart book =
           container.getPartsByRelationshipType(PackageRelationshipTypes.CORE_DOCUMENT).get(0);

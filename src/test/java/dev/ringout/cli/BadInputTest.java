@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -11,8 +12,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Collections;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.hssf.record.crypto.Biff8EncryptionKey;
@@ -166,6 +169,57 @@ class BadInputTest {
     Path half = folder.resolve("half.xlsx");
     Files.write(half, java.util.Arrays.copyOf(whole, whole.length / 2));
     assertRefused(half, 65, "half.xlsx: is a damaged workbook");
+  }
+
+  /** Found by damaging workbooks at random: a sheet that is named and not there. */
+  @Test
+  void a_workbook_that_lacks_one_of_its_sheets() throws IOException {
+    Path whole = workbook("whole.xlsx", "Wires");
+    Path list = folder.resolve("list.xlsx");
+    try (ZipFile from = new ZipFile(whole.toFile());
+        ZipOutputStream to = new ZipOutputStream(Files.newOutputStream(list))) {
+      for (ZipEntry entry : Collections.list(from.entries())) {
+        if (!entry.getName().equals("xl/worksheets/sheet1.xml")) {
+          to.putNextEntry(new ZipEntry(entry.getName()));
+          from.getInputStream(entry).transferTo(to);
+          to.closeEntry();
+        }
+      }
+    }
+    assertRefused(list, 65, "list.xlsx: is a damaged workbook");
+  }
+
+  /** What steers a terminal, or turns the direction of reading, is named and never echoed. */
+  @Test
+  void a_name_with_a_terminal_escape() throws IOException {
+    Path list = Files.createDirectories(folder.resolve("unit"));
+    Files.writeString(
+        list.resolve("wires.csv"),
+        "Wire,From,To\n\"W\u001b[31m1\",J1-A,P2-1\nW\u202e2,J1-B,P2-2\n");
+    Run run = Run.of("check", list, readings);
+    assertEquals(65, run.code(), run.err());
+    assertTrue(run.err().contains("A2 (Wire): \"W\ufffd[31m1\" holds a character"), run.err());
+    assertTrue(run.err().contains("A3 (Wire)"), run.err());
+    assertFalse(run.err().contains("\u001b"), run.err());
+    assertFalse(run.err().contains("\u202e"), run.err());
+  }
+
+  @Test
+  void a_name_in_two_lines_is_read_as_one() throws IOException {
+    Path list = file("list.csv", "Wire,From,To\n\"W\n1\",J1-A,P2-1\n");
+    assertTrue(Run.of("trace", list, "J1-A").out().contains("W 1"));
+  }
+
+  @Test
+  void a_device_that_never_ends() throws IOException {
+    Path zero = Path.of("/dev/zero");
+    assumeTrue(Files.exists(zero), "a system without such a device");
+    assertRefused(zero, 66, "zero: is a device or a pipe, not a file");
+    Files.createSymbolicLink(folder.resolve("list.csv"), zero);
+    assertRefused(folder.resolve("list.csv"), 66, "list.csv: is a device or a pipe");
+    Path inFolder = Files.createDirectories(folder.resolve("unit"));
+    Files.createSymbolicLink(inFolder.resolve("wires.csv"), zero);
+    assertRefused(inFolder, 66, "unit/wires.csv: is no file that can be read");
   }
 
   @Test
