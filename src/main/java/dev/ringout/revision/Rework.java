@@ -134,10 +134,27 @@ public record Rework(
           jumpers.computeIfAbsent(item, ref -> new ArrayList<>()).add(jumper);
         }
       }
-      for (Rename rename : difference.renames()) {
-        if (rename.ofItem()) {
-          relabels.add(new Relabel(rename.newRef(), rename.oldRef(), rename.newRef()));
-        }
+      difference.renames().forEach(this::relabel);
+    }
+
+    /** A new name stands on the item, and on every sleeve that names it. */
+    private void relabel(Rename rename) {
+      if (rename.ofItem()) {
+        relabels.add(
+            new Relabel(
+                rename.newRef() + " and every sleeve that names it",
+                rename.oldRef(),
+                rename.newRef()));
+      }
+      if (!rename.pins().isEmpty()) {
+        List<String> olds = List.copyOf(rename.pins().keySet());
+        List<String> news = List.copyOf(rename.pins().values());
+        int last = olds.size() - 1;
+        relabels.add(
+            new Relabel(
+                "every sleeve that names a pin of " + rename.newRef(),
+                olds.get(0) + " … " + olds.get(last),
+                news.get(0) + " … " + news.get(last)));
       }
     }
 

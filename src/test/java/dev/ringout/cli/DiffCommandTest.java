@@ -64,7 +64,9 @@ class DiffCommandTest {
     assertTrue(
         run.out().contains("J1 is J101 now: 37 of 37 wire ends go where they went"), run.out());
     assertTrue(run.out().contains("To confirm: --rename J1=J101"), run.out());
-    assertTrue(run.out().contains("at J101: \"J1\" becomes \"J101\""), run.out());
+    assertTrue(
+        run.out().contains("at J101 and every sleeve that names it: \"J1\" becomes \"J101\""),
+        run.out());
     assertFalse(run.out().contains("CHANGES"), run.out());
     assertFalse(run.out().contains("READ AGAIN"), run.out());
     Run told = Run.of("diff", old, now, "--rename", "J1=J101");
