@@ -29,7 +29,7 @@ public final class Circuit {
 
   private final Harness harness;
   private final List<Point> points;
-  private final Map<Point, Integer> indexOf = new HashMap<>();
+  private final Map<Point, Integer> indexOf;
   private final List<Conductor> conductors = new ArrayList<>();
   private final int[] from;
   private final int[] to;
@@ -40,12 +40,10 @@ public final class Circuit {
   private final Map<SwitchState, Nets> netsOf = new HashMap<>();
   private final Nets normal;
 
-  private Circuit(Harness harness) {
+  private Circuit(Harness harness, List<Point> points, Map<Point, Integer> indexOf) {
     this.harness = harness;
-    this.points = harness.points();
-    for (int i = 0; i < points.size(); i++) {
-      indexOf.put(points.get(i), i);
-    }
+    this.points = points;
+    this.indexOf = indexOf;
     for (Wire wire : harness.wires()) {
       conductors.add(new Conductor.OfWire(wire));
     }
@@ -78,7 +76,20 @@ public final class Circuit {
 
   /** The circuit of a harness. */
   public static Circuit of(Harness harness) {
-    return new Circuit(harness);
+    List<Point> points = harness.points();
+    Map<Point, Integer> indexOf = new HashMap<>(2 * points.size());
+    for (int i = 0; i < points.size(); i++) {
+      indexOf.put(points.get(i), i);
+    }
+    return new Circuit(harness, points, indexOf);
+  }
+
+  /**
+   * The circuit of a harness that joins the same points otherwise: they keep their numbers, which
+   * takes most of the time to find.
+   */
+  public Circuit joinedOtherwise(Harness other) {
+    return new Circuit(other, points, indexOf);
   }
 
   /** The harness it was made from. */

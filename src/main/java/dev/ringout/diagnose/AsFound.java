@@ -92,7 +92,7 @@ final class AsFound {
             paper.crimps(),
             paper.limits(),
             paper.netLimits());
-    AsFound found = new AsFound(listed, Circuit.of(harness));
+    AsFound found = new AsFound(listed, listed.joinedOtherwise(harness));
     found.listedOf.putAll(listedOf);
     return found;
   }
