@@ -36,8 +36,11 @@ public final class OutFile {
   private static final int ROWS_IN_MEMORY = 200;
   private static final int ROWS_MEASURED = 200;
 
-  /** 1 January 1980, the earliest time a zip can say: the same sheets give the same bytes. */
-  private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+  /**
+   * A time that stands for none: the same sheets give the same bytes. The earliest that a zip can
+   * say, the first second of 1980, would be written once more by the clock of the machine's zone.
+   */
+  private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 2, 0, 0);
 
   private OutFile() {}
 
