@@ -77,6 +77,7 @@ public final class Main implements Runnable {
             .setColorScheme(
                 CommandLine.Help.defaultColorScheme(
                     terminal ? CommandLine.Help.Ansi.AUTO : CommandLine.Help.Ansi.OFF))
+            .setExecutionStrategy(OwnInput::run)
             .setParameterExceptionHandler((e, given) -> wrongUsage(e, err))
             .setExecutionExceptionHandler((e, command, parsed) -> defect(e, err));
     try {

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Collections;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -220,6 +221,94 @@ class BadInputTest {
     Path inFolder = Files.createDirectories(folder.resolve("unit"));
     Files.createSymbolicLink(inFolder.resolve("wires.csv"), zero);
     assertRefused(inFolder, 66, "unit/wires.csv: is no file that can be read");
+  }
+
+  /** Found by trying it: a plan stood in place of the wire list that it was made from. */
+  @Test
+  void no_result_is_written_over_what_it_was_made_from() throws IOException {
+    Path list = file("list.csv", "Wire,From,To\nW1,J1-A,P2-1\n");
+    Path link = Files.createSymbolicLink(folder.resolve("link.csv"), list);
+    String before = Files.readString(list);
+    for (Object[] command :
+        new Object[][] {
+          {"plan", list, "-o", list, "--force"},
+          {"work", list, "-o", link, "--force"},
+          {"work", list, "-o", folder.resolve("x/../list.csv"), "--force"},
+          {"check", list, readings, "-o", readings, "--force"},
+          {"diff", list, list, "-o", list, "--force"},
+          {"report", list, readings, "-o", list, "--force"},
+          {"asfound", readings, "-o", readings, "--force"},
+          {"import", list, "-o", list, "--force"}
+        }) {
+      Run run = Run.of(command);
+      assertTrue(run.code() == 64 || run.code() == 73, run.code() + " " + run.err());
+      assertEquals(before, Files.readString(list), String.valueOf(command[0]));
+    }
+    assertTrue(
+        Run.of("plan", list, "-o", list, "--force").err().contains("is what this command reads"));
+  }
+
+  private Path sampleWith(String name, UnaryOperator<String> wires) throws IOException {
+    Path to = folder.resolve(name);
+    Path sample = Path.of("harness-samples/swing-bridge/junction-box.xlsx");
+    try (ZipFile from = new ZipFile(sample.toFile());
+        ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(to))) {
+      for (ZipEntry entry : Collections.list(from.entries())) {
+        byte[] part = from.getInputStream(entry).readAllBytes();
+        zip.putNextEntry(new ZipEntry(entry.getName()));
+        boolean isWires = entry.getName().equals("xl/worksheets/sheet2.xml");
+        zip.write(
+            isWires
+                ? wires
+                    .apply(new String(part, StandardCharsets.UTF_8))
+                    .getBytes(StandardCharsets.UTF_8)
+                : part);
+        zip.closeEntry();
+      }
+    }
+    return to;
+  }
+
+  private static String withRow(String sheet, String row) {
+    return sheet.replace("</sheetData>", row + "</sheetData>");
+  }
+
+  private static String cell(String address, String text) {
+    return "<c r=\"" + address + "\" t=\"inlineStr\"><is><t>" + text + "</t></is></c>";
+  }
+
+  @Test
+  void a_workbook_with_entities_that_multiply_or_reach_out() throws IOException {
+    String prolog = "<?xml version=\"1.0\"?><!DOCTYPE w [%s]>";
+    String reaching = prolog.replace("%s", "<!ENTITY x SYSTEM \"file:///etc/hostname\">");
+    StringBuilder many = new StringBuilder("<!ENTITY a0 \"x\">");
+    for (int i = 1; i < 12; i++) {
+      many.append("<!ENTITY a" + i + " \"" + ("&a" + (i - 1) + ";").repeat(10) + "\">");
+    }
+    String multiplying = prolog.replace("%s", many);
+    String row = "<row r=\"999\">" + cell("A999", "&x;&a11;") + "</row>";
+    for (String head : new String[] {reaching, multiplying}) {
+      Path list =
+          sampleWith(
+              "list.xlsx",
+              sheet -> head + withRow(sheet, row).replaceFirst("<\\?xml[^>]*\\?>", ""));
+      assertRefused(list, 65, "list.xlsx: is a damaged workbook");
+    }
+  }
+
+  @Test
+  void a_workbook_with_rows_and_columns_beyond_every_sheet() throws IOException {
+    Path rows =
+        sampleWith(
+            "list.xlsx",
+            sheet ->
+                withRow(sheet, "<row r=\"2147483647\">" + cell("A2147483647", "W") + "</row>"));
+    assertRefused(rows, 65, "list.xlsx!Wires!");
+    Path columns =
+        sampleWith(
+            "list.xlsx",
+            sheet -> withRow(sheet, "<row r=\"999\">" + cell("ZZZZZ999", "W") + "</row>"));
+    assertRefused(columns, 65, "a cell is addressed \"ZZZZZ999\"");
   }
 
   @Test

@@ -1,0 +1,71 @@
+package dev.ringout.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.ParseResult;
+
+/**
+ * Refuses to write a result over a file that the same command reads, whatever it is called there.
+ */
+final class OwnInput {
+  private static final String OUTPUT = "-o";
+
+  private OwnInput() {}
+
+  /** Runs a command unless its output is one of its inputs. */
+  static int run(ParseResult parsed) {
+    ParseResult command = parsed;
+    while (command.hasSubcommand()) {
+      command = command.subcommand();
+    }
+    List<Path> inputs = new ArrayList<>();
+    List<Path> outputs = new ArrayList<>();
+    command
+        .commandSpec()
+        .args()
+        .forEach(
+            arg -> {
+              boolean isOutput =
+                  arg instanceof CommandLine.Model.OptionSpec option
+                      && List.of(option.names()).contains(OUTPUT);
+              collect(arg.getValue(), isOutput ? outputs : inputs);
+            });
+    for (Path output : outputs) {
+      for (Path input : inputs) {
+        if (isSame(output, input)) {
+          throw new CommandLine.ParameterException(
+              command.commandSpec().commandLine(),
+              "-o " + output + " is what this command reads; give the result another name");
+        }
+      }
+    }
+    return new CommandLine.RunLast().execute(parsed);
+  }
+
+  private static void collect(Object value, List<Path> paths) {
+    if (value instanceof Path path) {
+      paths.add(path);
+    } else if (value instanceof Optional<?> some) {
+      some.ifPresent(one -> collect(one, paths));
+    } else if (value instanceof Collection<?> some) {
+      some.forEach(one -> collect(one, paths));
+    }
+  }
+
+  private static boolean isSame(Path output, Path input) {
+    try {
+      return !input.toString().isEmpty()
+          && Files.exists(output)
+          && Files.exists(input)
+          && Files.isSameFile(output, input);
+    } catch (IOException e) {
+      return false;
+    }
+  }
+}
