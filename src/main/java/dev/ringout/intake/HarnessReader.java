@@ -341,16 +341,7 @@ public final class HarnessReader {
   }
 
   private static OptionalDouble number(Entry entry, Column column) {
-    String text = entry.text(column.name());
-    if (text.isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    try {
-      return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
-    } catch (NumberFormatException e) {
-      entry.error(column.name(), "\"" + text + "\" is no number", LookAlikes.asNumber(text));
-      return OptionalDouble.empty();
-    }
+    return PlainNumber.of(entry.text(column.name()), entry, column);
   }
 
   private List<Link> links() throws UnusableInput {

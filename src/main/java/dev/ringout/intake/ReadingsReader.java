@@ -224,16 +224,8 @@ public final class ReadingsReader {
   }
 
   private static OptionalDouble number(Entry entry, Column column) {
-    String text = UNIT_AT_END.matcher(entry.text(column.name())).replaceFirst("");
-    if (text.isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    try {
-      return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
-    } catch (NumberFormatException e) {
-      entry.error(column.name(), "\"" + text + "\" is no number", LookAlikes.asNumber(text));
-      return OptionalDouble.empty();
-    }
+    return PlainNumber.of(
+        UNIT_AT_END.matcher(entry.text(column.name())).replaceFirst(""), entry, column);
   }
 
   private static Optional<TimeOfReading> time(Entry entry) {

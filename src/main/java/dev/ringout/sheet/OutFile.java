@@ -33,6 +33,9 @@ public final class OutFile {
   /** What a pen needs. */
   private static final int NARROWEST_TO_FILL = 8;
 
+  /** Of characters, in .xlsx. */
+  private static final int MOST_IN_CELL = 32_767;
+
   private static final int ROWS_IN_MEMORY = 200;
   private static final int ROWS_MEASURED = 200;
 
@@ -125,7 +128,7 @@ public final class OutFile {
     for (int column = 0; column < cells.size(); column++) {
       if (!cells.get(column).isEmpty()) {
         var cell = row.createCell(column);
-        cell.setCellValue(cells.get(column));
+        cell.setCellValue(fitting(cells.get(column)));
         cell.setCellStyle(style);
       }
     }
@@ -140,9 +143,18 @@ public final class OutFile {
       if (!text.isEmpty() && sheet.look().numbers().contains(column)) {
         cell.setCellValue(Double.parseDouble(text));
       } else if (!text.isEmpty()) {
-        cell.setCellValue(text);
+        cell.setCellValue(fitting(text));
       }
     }
+  }
+
+  /** No cell of a workbook holds more; what is cut says so. */
+  private static String fitting(String text) {
+    if (text.length() <= MOST_IN_CELL) {
+      return text;
+    }
+    String cut = " … (" + text.length() + " characters; a cell holds no more)";
+    return text.substring(0, MOST_IN_CELL - cut.length()) + cut;
   }
 
   private static int width(OutSheet sheet, int column) {

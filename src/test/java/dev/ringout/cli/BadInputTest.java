@@ -311,6 +311,30 @@ class BadInputTest {
     assertRefused(columns, 65, "a cell is addressed \"ZZZZZ999\"");
   }
 
+  /** Found by damaging sheets at random: Java takes these for numbers, nobody else does. */
+  @Test
+  void a_face_position_that_only_a_program_would_read() throws IOException {
+    Path unit = Files.createDirectories(folder.resolve("unit"));
+    Files.writeString(unit.resolve("wires.csv"), "Wire,From,To\nW1,J1-A,P2-1\n");
+    Files.writeString(
+        unit.resolve("pins.csv"), "Ref,Pin,X (mm),Y (mm)\nJ1,A,NaN,12d\nJ1,B,0x1p3,1e999\n");
+    Run run = Run.of("work", unit);
+    assertEquals(65, run.code());
+    for (String text : new String[] {"NaN", "12d", "0x1p3", "1e999"}) {
+      assertTrue(run.err().contains("\"" + text + "\" is no number"), run.err());
+    }
+  }
+
+  /** The same: a note longer than a cell of a workbook may be. */
+  @Test
+  void a_text_that_no_cell_can_hold() throws IOException {
+    Path list = file("list.csv", "Wire,From,To,Signal\nW1,J1-A,P2-1," + "x".repeat(40_000) + "\n");
+    Path papers = folder.resolve("papers.xlsx");
+    Run run = Run.of("work", list, "-o", papers);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(Files.size(papers) > 0);
+  }
+
   @Test
   void a_missing_file() throws IOException {
     assertRefused(folder.resolve("nowhere.xlsx"), 66, "nowhere.xlsx: there is no such file");
