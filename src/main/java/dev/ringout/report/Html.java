@@ -4,6 +4,8 @@ import dev.ringout.units.Text;
 
 /** Text inside a page of HTML that is also XML. */
 final class Html {
+  private static final int MOST_IN_MARGIN = 160;
+
   private Html() {}
 
   static String escaped(String text) {
@@ -14,9 +16,11 @@ final class Html {
         .replace("\"", "&quot;");
   }
 
-  /** Inside a quoted string of a style sheet that stands in the page. */
+  /** Inside a quoted string of a style sheet that stands in the page: what a margin holds. */
   static String inCss(String text) {
-    return Text.visible(text)
+    String fitting =
+        text.length() <= MOST_IN_MARGIN ? text : text.substring(0, MOST_IN_MARGIN) + "…";
+    return Text.visible(fitting)
         .replace("\\", "\\\\")
         .replace("\"", "\\\"")
         .replace("<", "\\3C ")
