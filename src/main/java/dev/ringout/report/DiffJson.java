@@ -47,6 +47,7 @@ public final class DiffJson {
     document.put("unsure", DiffText.unsure(difference));
     document.put("rework", paper.rework().steps().stream().map(DiffJson::step).toList());
     document.put("visits", paper.rework().visits().stream().map(Rework.Visit::items).toList());
+    document.put("exchange", DiffText.exchanges(paper.rework()));
     document.put("relabel", paper.rework().relabels().stream().map(DiffJson::relabel).toList());
     document.put("reach", paper.rework().reaches().stream().map(DiffJson::reach).toList());
     document.put("risks", DiffText.risks(paper));

@@ -30,6 +30,7 @@ public final class DiffSheets {
     sheets.add(changes("Changes", paper.difference().changes(), title));
     paper.field().ifPresent(field -> sheets.add(changes("Field", field.changes(), title)));
     sheets.add(nets(paper.difference(), title));
+    sheets.add(exchange(paper.rework(), title));
     sheets.add(work(paper, title));
     sheets.add(labels(paper.rework(), title));
     sheets.add(reach(paper.rework(), title));
@@ -137,6 +138,13 @@ public final class DiffSheets {
         List.of("Step", "At", "Do", "Wire", "Point", "In words", "Made", "Checked by another"),
         rows,
         Look.printed(title).withNumbers(0).withToFill(6, 7));
+  }
+
+  private static OutSheet exchange(Rework rework, String title) {
+    List<List<String>> rows = new ArrayList<>();
+    DiffText.exchanges(rework).forEach(text -> rows.add(List.of(text, "")));
+    return new OutSheet(
+        "Exchange", List.of("What", "Made"), rows, Look.printed(title).withToFill(1));
   }
 
   private static OutSheet labels(Rework rework, String title) {

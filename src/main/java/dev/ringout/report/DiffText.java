@@ -210,13 +210,20 @@ public final class DiffText {
 
   private void rework() {
     Rework rework = paper.rework();
-    if (rework.visits().isEmpty() && rework.relabels().isEmpty()) {
+    if (rework.visits().isEmpty() && rework.relabels().isEmpty() && rework.exchanges().isEmpty()) {
       return;
     }
     page.heading("Work");
     Cautions.published(false).forEach(caution -> page.paragraph("  ! ", caution.text()));
     risks(paper).forEach(risk -> page.paragraph("  ! ", page.styled(Style.BAD, risk)));
+    if (!rework.exchanges().isEmpty()) {
+      page.paragraph("  ", page.styled(Style.STRONG, "Items and parts to exchange"));
+      exchanges(rework).forEach(text -> page.paragraph("  [ ] ", text));
+    }
     for (Rework.Visit visit : rework.visits()) {
+      if (visit.steps().isEmpty()) {
+        continue;
+      }
       page.paragraph("  ", page.styled(Style.STRONG, "At " + at(visit, difference)));
       for (Step step : visit.steps()) {
         page.paragraph(Text.of("  [ ] %3d  ", step.number()), step.text());
@@ -234,6 +241,17 @@ public final class DiffText {
       page.paragraph("  ", page.styled(Style.STRONG, "Does it reach"));
       unsure.forEach(one -> page.paragraph("  ", reach(one)));
     }
+  }
+
+  /** What is another thing now, in words. */
+  static List<String> exchanges(Rework rework) {
+    List<String> texts = new ArrayList<>();
+    for (Change change : rework.exchanges()) {
+      String wires =
+          change instanceof Change.ItemAltered ? "; its wires come off and on again" : "";
+      texts.add(ChangeWords.of(change).sentence() + wires);
+    }
+    return texts;
   }
 
   /** The items of a visit, with the names that they still bear. */

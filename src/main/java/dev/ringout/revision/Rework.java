@@ -39,13 +39,16 @@ import java.util.function.Function;
  * @param cut wires to make new: those added, and those that are another wire now
  * @param taken wires that come out or are capped
  * @param reaches for each moved end whether it gets there
+ * @param exchanges items, parts and switch contacts that are others now; an item's wires come off
+ *     and on again with it
  */
 public record Rework(
     List<Visit> visits,
     List<Relabel> relabels,
     List<Wire> cut,
     List<Wire> taken,
-    List<Reach> reaches) {
+    List<Reach> reaches,
+    List<Change> exchanges) {
 
   /** Items that are open at one time, and what is done there. */
   public record Visit(List<String> items, List<Step> steps) {}
@@ -75,6 +78,10 @@ public record Rework(
     /** Every wire of the earlier revision by its place in the list. */
     private final Map<Wire, Integer> placeOf = new HashMap<>();
 
+    /** By a wire of the earlier revision and its point. */
+    private final Map<List<Object>, String> newContacts = new HashMap<>();
+
+    private final List<Change> exchanges = new ArrayList<>();
     private final List<Relabel> relabels = new ArrayList<>();
     private final List<Wire> cut = new ArrayList<>();
     private final List<Wire> taken = new ArrayList<>();
@@ -110,10 +117,12 @@ public record Rework(
           List.copyOf(relabels),
           List.copyOf(cut),
           List.copyOf(taken),
-          List.copyOf(reaches));
+          List.copyOf(reaches),
+          List.copyOf(exchanges));
     }
 
     private void collect() {
+      contacts();
       Set<Wire> replaced = replaced();
       for (Change change : difference.changes()) {
         if (change instanceof Removed removed) {
@@ -128,6 +137,15 @@ public record Rework(
                 new Relabel(
                     one.after().at(end).toString(), one.before().name(), one.after().name()));
           }
+        } else if (change instanceof Altered one && !replaced.contains(one.after())) {
+          reterminate(one);
+        } else if (change instanceof Change.ItemAltered one) {
+          if (List.of("part", "arrangement", "kind").contains(one.field())) {
+            order.add(one.after().ref());
+            exchanges.add(one);
+          }
+        } else if (change instanceof Change.OfPart || change instanceof Change.SwitchContact) {
+          exchanges.add(change);
         } else if (change instanceof Jumper jumper) {
           String item = jumper.link().from().ref();
           order.add(item);
@@ -135,6 +153,49 @@ public record Rework(
         }
       }
       difference.renames().forEach(this::relabel);
+    }
+
+    /** The ends that get another contact, and which. */
+    private void contacts() {
+      for (Altered one : difference.changes(Altered.class)) {
+        if (isContact(one) && !one.old().isEmpty()) {
+          newContacts.put(List.of(one.before(), contactEnd(one)), one.now());
+        }
+      }
+    }
+
+    private static boolean isContact(Altered one) {
+      return one.field() == Field.FROM_CONTACT || one.field() == Field.TO_CONTACT;
+    }
+
+    private static Point contactEnd(Altered one) {
+      return one.before().at(one.field() == Field.FROM_CONTACT ? Wire.End.FROM : Wire.End.TO);
+    }
+
+    /** An end that stays where it is and gets another contact comes off and on again. */
+    private void reterminate(Altered one) {
+      boolean another = isContact(one) && !one.old().isEmpty();
+      Point at = contactEnd(one);
+      boolean stays =
+          another
+              && difference.changes(Moved.class).stream()
+                  .filter(moved -> moved.before().equals(one.before()))
+                  .flatMap(moved -> moved.ends().stream())
+                  .noneMatch(end -> end.from().equals(at));
+      if (stays) {
+        int which = placeOf.getOrDefault(one.before(), 0);
+        leave(new Off(which, one.before(), at, Optional.of(at)));
+        arrive(new On(which, one.after(), one.before().name(), at, Optional.of(at)));
+      }
+    }
+
+    private String contact(On one) {
+      if (one.from().isEmpty() || one.which() >= difference.before().wires().size()) {
+        return "";
+      }
+      Wire before = difference.before().wires().get(one.which());
+      String contact = newContacts.getOrDefault(List.of(before, one.from().get()), "");
+      return contact.isEmpty() ? "" : ", with a new contact " + contact;
     }
 
     /** A new name stands on the item, and on every sleeve that names it. */
@@ -262,7 +323,9 @@ public record Rework(
       for (On one : sorted(on.getOrDefault(item, List.of()), On::at)) {
         String text =
             one.from().isPresent()
-                ? Text.of("put %s, from %s, on %s", one.marked(), one.from().get(), one.at())
+                ? Text.of(
+                    "put %s, from %s, on %s%s",
+                    one.marked(), one.from().get(), one.at(), contact(one))
                 : Text.of("put the new %s on %s", one.wire().name(), one.at());
         steps.add(
             Step.ofWire(

@@ -111,6 +111,28 @@ class DiffCommandTest {
     assertTrue(run.out().contains("W1 is written twice in the earlier list"), run.out());
   }
 
+  /** The same wire on the same points, and yet there is work. */
+  @Test
+  void another_contact_and_another_part_are_work_too() throws IOException {
+    Path a =
+        list(
+            "a",
+            "Wire,From,To,From Contact\nW1,J1-A,P2-1,20\nW2,J1-B,P2-2,20\n",
+            "items",
+            "Ref,Kind,Part\nP2,connector,X-19\n");
+    Path b =
+        list(
+            "b",
+            "Wire,To,From,To Contact\nW1,J1-A,P2-1,16\nW2,J1-C,P2-2,16\n",
+            "items",
+            "Ref,Kind,Part\nP2,connector,X-20\n");
+    Run run = Run.of("diff", a, b);
+    assertTrue(run.out().contains("put W1, from J1-A, on J1-A, with a new contact 16"), run.out());
+    assertTrue(run.out().contains("put W2, from J1-B, on J1-C, with a new contact 16"), run.out());
+    assertTrue(run.out().contains("P2: part was X-19, is X-20 now; its wires come off"), run.out());
+    assertTrue(run.out().contains("--only J1,P2"), run.out());
+  }
+
   @Test
   void numbers_that_two_wires_exchanged_are_two_new_labels_and_no_work() throws IOException {
     Path a = list("a", "Wire,From,To\nW1,J1-A,P2-1\nW2,J1-B,P2-2\n");
