@@ -1,5 +1,6 @@
 package dev.ringout.sheet;
 
+import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.List;
 import org.xml.sax.Attributes;
@@ -25,9 +26,10 @@ final class XlsxWorkbook extends DefaultHandler {
   public void startElement(String uri, String local, String qualified, Attributes attributes) {
     if (local.equals("sheet")) {
       String state = attributes.getValue("state");
+      String name = attributes.getValue("name");
       sheets.add(
           new Entry(
-              attributes.getValue("name"),
+              name == null ? "" : Text.visible(name),
               relationId(attributes),
               state != null && !state.equals("visible")));
     } else if (local.equals("workbookPr")) {

@@ -248,7 +248,23 @@ class BadInputTest {
         Run.of("plan", list, "-o", list, "--force").err().contains("is what this command reads"));
   }
 
+  /** Found by damaging workbooks at random. */
+  @Test
+  void a_workbook_with_a_sheet_that_has_no_name() throws IOException {
+    Path list =
+        sampleWith(
+            "list.xlsx",
+            "xl/workbook.xml",
+            book -> book.replaceFirst("<sheet name=\"Wires\"", "<sheet other=\"Wires\""));
+    assertRefused(list, 65, "list.xlsx: there is no sheet Wires");
+  }
+
   private Path sampleWith(String name, UnaryOperator<String> wires) throws IOException {
+    return sampleWith(name, "xl/worksheets/sheet2.xml", wires);
+  }
+
+  private Path sampleWith(String name, String changed, UnaryOperator<String> change)
+      throws IOException {
     Path to = folder.resolve(name);
     Path sample = Path.of("harness-samples/swing-bridge/junction-box.xlsx");
     try (ZipFile from = new ZipFile(sample.toFile());
@@ -256,10 +272,9 @@ class BadInputTest {
       for (ZipEntry entry : Collections.list(from.entries())) {
         byte[] part = from.getInputStream(entry).readAllBytes();
         zip.putNextEntry(new ZipEntry(entry.getName()));
-        boolean isWires = entry.getName().equals("xl/worksheets/sheet2.xml");
         zip.write(
-            isWires
-                ? wires
+            entry.getName().equals(changed)
+                ? change
                     .apply(new String(part, StandardCharsets.UTF_8))
                     .getBytes(StandardCharsets.UTF_8)
                 : part);
