@@ -123,11 +123,7 @@ final class CheckCommand implements Callable<Integer> {
     if (written != ExitCode.DONE) {
       return written;
     }
-    return switch (result.verdict()) {
-      case CONFORMS -> ExitCode.DONE;
-      case FAULTS -> ExitCode.FAULTS;
-      case INCOMPLETE -> ExitCode.INCOMPLETE;
-    };
+    return ExitCode.of(result.verdict());
   }
 
   private boolean inColour() {

@@ -91,9 +91,6 @@ final class DiffCommand implements Callable<Integer> {
 
   @Mixin private OwnTables tables = new OwnTables();
 
-  @Option(names = "--json", description = "One JSON document on standard output.")
-  private boolean json;
-
   @Mixin private Sheets file = new Sheets();
 
   DiffCommand(Output output) {
@@ -110,24 +107,25 @@ final class DiffCommand implements Callable<Integer> {
     Optional<Harness> built = asBuilt.flatMap(inputs::harness);
     output.err().print(ProblemText.write(inputs.problems().list()));
     if (before.isEmpty() || after.isEmpty() || inputs.problems().hasErrors()) {
-      if (json) {
+      if (file.json()) {
         output.out().print(DiffJson.write(inputs.problems().list()));
       }
       return inputs.exitCode();
     }
     RevisionPaper paper = paper(before.get(), after.get(), built, tables.read(spec));
-    PrintForm form = PrintForm.wired(UnitTitle.of(after.get()), file.paper());
     int written =
-        file.asked() ? file.write(output, spec, form, DiffSheets.of(paper)) : ExitCode.DONE;
+        file.write(
+            output,
+            spec,
+            PrintForm.wired(UnitTitle.of(after.get()), file.paper()),
+            () -> DiffSheets.of(paper),
+            () ->
+                file.json()
+                    ? DiffJson.write(paper, inputs.problems().list())
+                    : DiffText.write(paper, output.showsColour()));
     if (written != ExitCode.DONE) {
       return written;
     }
-    output
-        .out()
-        .print(
-            json
-                ? DiffJson.write(paper, inputs.problems().list())
-                : DiffText.write(paper, output.showsColour()));
     return paper.difference().isEmpty() ? ExitCode.DONE : ExitCode.FAULTS;
   }
 
@@ -261,7 +259,7 @@ final class DiffCommand implements Callable<Integer> {
         points++;
       }
     }
-    boolean forPageOnly = !json && !file.asked();
+    boolean forPageOnly = !file.json() && !file.asked();
     if (opened.isEmpty() || (forPageOnly && points > MOST_POINTS_FOR_PAGE)) {
       return Optional.empty();
     }

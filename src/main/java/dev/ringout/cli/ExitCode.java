@@ -1,5 +1,7 @@
 package dev.ringout.cli;
 
+import dev.ringout.check.CheckResult;
+
 /** Exit codes, as the contract fixes them. */
 final class ExitCode {
   static final int DONE = 0;
@@ -12,4 +14,13 @@ final class ExitCode {
   static final int CANNOT_WRITE = 73;
 
   private ExitCode() {}
+
+  /** The exit code of a verdict on a unit. */
+  static int of(CheckResult.Verdict verdict) {
+    return switch (verdict) {
+      case CONFORMS -> DONE;
+      case FAULTS -> FAULTS;
+      case INCOMPLETE -> INCOMPLETE;
+    };
+  }
 }

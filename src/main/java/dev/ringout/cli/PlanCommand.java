@@ -87,9 +87,6 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin private OwnTables tables = new OwnTables();
 
-  @Option(names = "--json", description = "One JSON document on standard output.")
-  private boolean json;
-
   @Mixin private Sheets file = new Sheets();
 
   PlanCommand(Output output) {
@@ -127,22 +124,19 @@ final class PlanCommand implements Callable<Integer> {
             named.wires("--touched", touched),
             after);
     TestPlan plan = Planner.plan(circuit, limits, new HandMovements(own), options);
-    PrintForm form = PrintForm.tested(UnitTitle.of(harness.get()), file.paper());
-    int written = file.write(output, spec, form, PlanSheets.of(plan));
-    if (written != ExitCode.DONE) {
-      return written;
-    }
-    output
-        .out()
-        .print(
-            json
+    return file.write(
+        output,
+        spec,
+        PrintForm.tested(UnitTitle.of(harness.get()), file.paper()),
+        () -> PlanSheets.of(plan),
+        () ->
+            file.json()
                 ? PlanJson.write(plan, inputs.problems().list())
                 : PlanText.write(plan, !file.asked(), output.showsColour()));
-    return ExitCode.DONE;
   }
 
   private int refuse(Inputs inputs) {
-    if (json) {
+    if (file.json()) {
       output.out().print(PlanJson.write(inputs.problems().list()));
     }
     output.err().print(ProblemText.write(inputs.problems().list()));

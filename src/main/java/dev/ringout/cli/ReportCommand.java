@@ -11,7 +11,6 @@ import dev.ringout.report.RecordContent;
 import dev.ringout.report.RecordHtml;
 import dev.ringout.report.RecordSheets;
 import dev.ringout.report.TestRecord;
-import dev.ringout.report.UnitTitle;
 import dev.ringout.review.Review;
 import dev.ringout.seal.Digest;
 import dev.ringout.seal.Keys;
@@ -27,8 +26,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.KeyPair;
-import java.security.PrivateKey;
-import java.security.PublicKey;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -209,16 +206,7 @@ final class ReportCommand implements Callable<Integer> {
         return ExitCode.CANNOT_WRITE;
       }
     }
-    Optional<PrivateKey> key = Optional.empty();
-    Optional<PublicKey> publicKey = Optional.empty();
-    if (sealKey.isPresent()) {
-      try {
-        key = Optional.of(Keys.privateKey(sealKey.get()));
-        publicKey = Optional.of(Keys.beside(sealKey.get()));
-      } catch (Keys.Unusable e) {
-        throw new ParameterException(spec.commandLine(), "--seal: " + e.getMessage());
-      }
-    }
+    Optional<KeyPair> key = sealKey.map(this::keyPair);
     Optional<Seal> before = Optional.empty();
     if (continues.isPresent()) {
       before = new SealCheck(output, spec).unchanged(continues.get());
@@ -252,14 +240,23 @@ final class ReportCommand implements Callable<Integer> {
       output.err().println("ringout: an input can't be read again: " + e.getMessage());
       return ExitCode.MISSING_INPUT;
     }
-    int code = write(to, name, record);
+    RecordContent content = RecordContent.of(record);
+    int code = write(to, name, content);
     if (code != ExitCode.DONE) {
       return code;
     }
-    return seal(record, to, sealFile, before, key, publicKey);
+    return seal(record, content.digest(), to, sealFile, before, key);
   }
 
-  private int write(Path to, String name, TestRecord record) {
+  private KeyPair keyPair(Path file) {
+    try {
+      return Keys.pair(file);
+    } catch (Keys.Unusable e) {
+      throw new ParameterException(spec.commandLine(), "--seal: " + e.getMessage());
+    }
+  }
+
+  private int write(Path to, String name, RecordContent record) {
     if (name.endsWith(".html")) {
       return output.write(to, RecordHtml.write(record, paper), force);
     }
@@ -267,35 +264,31 @@ final class ReportCommand implements Callable<Integer> {
       return output.write(
           to, beside -> PdfFile.writeTagged(beside, RecordHtml.forPaper(record, paper)), force);
     }
-    PrintForm form = PrintForm.tested(UnitTitle.of(record.result().harness()), paper);
+    PrintForm form = PrintForm.tested(record.title(), paper);
     return output.write(
         to, beside -> OutFile.workbook(beside, RecordSheets.of(record), form), force);
   }
 
   private int seal(
       TestRecord record,
+      String contentDigest,
       Path to,
       Path sealFile,
       Optional<Seal> before,
-      Optional<PrivateKey> key,
-      Optional<PublicKey> publicKey) {
+      Optional<KeyPair> key) {
     String name = String.valueOf(to.getFileName());
     try {
       Seal seal =
           new Seal(
               new Seal.Named(name, Digest.of(to)),
-              RecordContent.digest(record),
+              contentDigest,
               record.inputs(),
               record.program(),
               record.result().verdict().word(),
               record.earlier(),
               RecordContent.failed(record, name),
               notes(before));
-      String text =
-          key.isPresent() && publicKey.isPresent()
-              ? seal.signed(key.get(), publicKey.get())
-              : seal.text();
-      int code = output.write(sealFile, text, force);
+      int code = output.write(sealFile, key.map(seal::signed).orElseGet(seal::text), force);
       if (code != ExitCode.DONE) {
         return code;
       }
@@ -303,12 +296,9 @@ final class ReportCommand implements Callable<Integer> {
       output.err().println("ringout: " + to + " can't be read again: " + e.getMessage());
       return ExitCode.CANNOT_WRITE;
     }
-    publicKey.ifPresent(one -> output.out().println("Signed by key " + Keys.fingerprint(one)));
-    return switch (record.result().verdict()) {
-      case CONFORMS -> ExitCode.DONE;
-      case FAULTS -> ExitCode.FAULTS;
-      case INCOMPLETE -> ExitCode.INCOMPLETE;
-    };
+    key.ifPresent(
+        one -> output.out().println("Signed by key " + Keys.fingerprint(one.getPublic())));
+    return ExitCode.of(record.result().verdict());
   }
 
   private List<String> notes(Optional<Seal> before) {

@@ -10,12 +10,18 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-/** The file of sheets that a command writes, in the form that its name asks for. */
+/**
+ * What a command of sheets gives: a page or JSON, and the sheets in the form that a name asks for.
+ */
 final class Sheets {
+  @Option(names = "--json", description = "One JSON document on standard output.")
+  private boolean json;
+
   @Option(
       names = "-o",
       paramLabel = "FILE",
@@ -36,17 +42,37 @@ final class Sheets {
     return file.isPresent();
   }
 
+  /** Whether a JSON document was asked for. */
+  boolean json() {
+    return json;
+  }
+
   /** The paper that was asked for. */
   PaperSize paper() {
     return paper;
   }
 
-  /** Writes what was asked for; gives the exit code. */
-  int write(Output output, CommandSpec spec, PrintForm form, List<OutSheet> sheets) {
-    if (file.isEmpty()) {
-      return ExitCode.DONE;
+  /**
+   * Writes the sheets where a file was asked for, and then the page; gives the exit code.
+   *
+   * @param sheets made only where they are written
+   */
+  int write(
+      Output output,
+      CommandSpec spec,
+      PrintForm form,
+      Supplier<List<OutSheet>> sheets,
+      Supplier<String> page) {
+    int written =
+        file.isPresent() ? write(output, spec, file.get(), form, sheets.get()) : ExitCode.DONE;
+    if (written == ExitCode.DONE) {
+      output.out().print(page.get());
     }
-    Path to = file.get();
+    return written;
+  }
+
+  private int write(
+      Output output, CommandSpec spec, Path to, PrintForm form, List<OutSheet> sheets) {
     String name = String.valueOf(to.getFileName()).toLowerCase(Locale.ROOT);
     if (name.endsWith(".html")) {
       return output.write(to, SheetsHtml.write(form, sheets), force);

@@ -63,9 +63,6 @@ final class WorkCommand implements Callable<Integer> {
 
   @Mixin private OwnTables tables = new OwnTables();
 
-  @Option(names = "--json", description = "One JSON document on standard output.")
-  private boolean json;
-
   @Mixin private Sheets file = new Sheets();
 
   WorkCommand(Output output) {
@@ -78,7 +75,7 @@ final class WorkCommand implements Callable<Integer> {
     Optional<Harness> harness = inputs.harness(harnessFile.file());
     output.err().print(ProblemText.write(inputs.problems().list()));
     if (harness.isEmpty() || inputs.problems().hasErrors()) {
-      if (json) {
+      if (file.json()) {
         output.out().print(WorkJson.write(inputs.problems().list()));
       }
       return inputs.exitCode();
@@ -91,18 +88,15 @@ final class WorkCommand implements Callable<Integer> {
             CopperWire.published(),
             new Named(spec, harness.get()).items("--only", only),
             sleeveText(read));
-    PrintForm form = PrintForm.wired(UnitTitle.of(harness.get()), file.paper());
-    int written = file.write(output, spec, form, WorkSheets.of(papers, code));
-    if (written != ExitCode.DONE) {
-      return written;
-    }
-    output
-        .out()
-        .print(
-            json
+    return file.write(
+        output,
+        spec,
+        PrintForm.wired(UnitTitle.of(harness.get()), file.paper()),
+        () -> WorkSheets.of(papers, code),
+        () ->
+            file.json()
                 ? WorkJson.write(papers, inputs.problems().list())
                 : WorkText.write(papers, !file.asked(), output.showsColour()));
-    return ExitCode.DONE;
   }
 
   private SleeveText sleeveText(Tables read) {

@@ -56,6 +56,31 @@ public record Wire(
         place);
   }
 
+  /** The same wire by another number. */
+  public Wire named(String other) {
+    return new Wire(
+        other,
+        from,
+        to,
+        gauge,
+        type,
+        color,
+        length,
+        signal,
+        cable,
+        group,
+        fromContact,
+        toContact,
+        note,
+        notes,
+        place);
+  }
+
+  /** Its gauge as a mechanic writes it, or empty. */
+  public String gaugeLabel() {
+    return gauge.map(Gauge::label).orElse("");
+  }
+
   /** The contact named for one end, or empty. */
   public String contactAt(End end) {
     return end == End.FROM ? fromContact : toContact;

@@ -20,4 +20,15 @@ public record Job(
     OptionalDouble insulationRangeOhms,
     Meter meter,
     String revision,
-    Place revisionPlace) {}
+    Place revisionPlace) {
+
+  /** The entry of that name in any case, without the blanks around it; or empty. */
+  public String value(String name) {
+    return entries.entrySet().stream()
+        .filter(entry -> entry.getKey().equalsIgnoreCase(name))
+        .map(Map.Entry::getValue)
+        .findFirst()
+        .orElse("")
+        .strip();
+  }
+}

@@ -11,7 +11,6 @@ import dev.ringout.revision.Change.Removed;
 import dev.ringout.revision.Change.Renumbered;
 import dev.ringout.revision.NetChange;
 import dev.ringout.revision.Rename;
-import dev.ringout.units.Gauge;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
@@ -117,7 +116,7 @@ final class ChangeWords {
 
   private static String wire(Wire wire) {
     List<String> words = new ArrayList<>(List.of(wire.from() + " to " + wire.to()));
-    words.add(wire.gauge().map(Gauge::label).orElse(""));
+    words.add(wire.gaugeLabel());
     words.add(wire.type());
     words.add(wire.color());
     words.add(wire.length().map(one -> Numbers.rounded(one.metres(), 6) + " m").orElse(""));

@@ -30,7 +30,6 @@ import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -74,23 +73,13 @@ public final class CheckText {
 
   private void headline() {
     Verdict verdict = result.verdict();
-    int faults = result.diagnosis().faults().size();
-    String words =
-        switch (verdict) {
-          case CONFORMS -> "CONFORMS. Everything on the list is proven.";
-          case FAULTS ->
-              faults == 0
-                  ? "FAULTS: readings fail, and nothing here explains them."
-                  : "FAULTS: " + faults + ".";
-          case INCOMPLETE -> "NOT COMPLETE. No fault seen, but not everything is proven.";
-        };
     Style style =
         switch (verdict) {
           case CONFORMS -> Style.GOOD;
           case FAULTS -> Style.BAD;
           case INCOMPLETE -> Style.OWED;
         };
-    page.line(page.styled(style, words));
+    page.line(page.styled(style, Sentences.verdict(result)));
     page.paragraph(
         "",
         Text.of(
@@ -103,7 +92,7 @@ public final class CheckText {
     page.blank();
     page.paragraph(
         "Harness  ",
-        named(
+        Sentences.named(
             harness.headerValue("title"),
             harness.headerValue("drawing"),
             revision(harness.headerValue("revision"))));
@@ -186,19 +175,13 @@ public final class CheckText {
     return revision.isEmpty() ? "revision not stated" : "revision " + revision;
   }
 
-  private static String named(String... parts) {
-    return List.of(parts).stream()
-        .filter(part -> !part.isEmpty())
-        .collect(Collectors.joining(", "));
-  }
-
   private String unit() {
     String serial = jobValue("serial number");
-    return named(
+    return Sentences.named(
         serial.isEmpty() ? "serial number not stated" : "serial " + serial,
         jobRevision(),
         prefixed("read by ", jobValue("operator")),
-        prefixed("with ", named(jobValue("instrument"), jobValue("instrument number"))));
+        prefixed("with ", Sentences.named(jobValue("instrument"), jobValue("instrument number"))));
   }
 
   private String jobRevision() {
@@ -219,9 +202,7 @@ public final class CheckText {
 
   private String jobValue(String name) {
     return result.readings().jobs().stream()
-        .flatMap(job -> job.entries().entrySet().stream())
-        .filter(entry -> entry.getKey().equalsIgnoreCase(name))
-        .map(Map.Entry::getValue)
+        .map(job -> job.value(name))
         .filter(value -> !value.isEmpty())
         .distinct()
         .collect(Collectors.joining(", "));

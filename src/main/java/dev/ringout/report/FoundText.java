@@ -3,7 +3,6 @@ package dev.ringout.report;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.report.Page.Style;
-import dev.ringout.units.Gauge;
 import dev.ringout.units.Text;
 import dev.ringout.work.FoundWire;
 import java.util.LinkedHashMap;
@@ -52,7 +51,7 @@ public final class FoundText {
     List<String> words =
         List.of(
             wire.name() + (wire.color().isEmpty() ? "" : " " + wire.color()),
-            wire.gauge().map(Gauge::label).orElse(""),
+            wire.gaugeLabel(),
             wire.from() + " to " + wire.to(),
             wire.signal());
     return words.stream().filter(word -> !word.isEmpty()).collect(Collectors.joining(", "));

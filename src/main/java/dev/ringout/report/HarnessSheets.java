@@ -6,7 +6,6 @@ import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Wire;
 import dev.ringout.harness.Wiring;
 import dev.ringout.sheet.OutSheet;
-import dev.ringout.units.Gauge;
 import dev.ringout.units.Numbers;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -57,7 +56,7 @@ public final class HarnessSheets {
     columns.put("To", wire -> wire.to().ref());
     columns.put("To Pin", wire -> wire.to().pin());
     Map<String, Function<Wire, String>> optional = new LinkedHashMap<>();
-    optional.put("Gauge", wire -> wire.gauge().map(Gauge::label).orElse(""));
+    optional.put("Gauge", wire -> wire.gaugeLabel());
     optional.put("Wire Type", Wire::type);
     optional.put("Color", Wire::color);
     optional.put(

@@ -11,7 +11,6 @@ import dev.ringout.imports.Role;
 import dev.ringout.report.Page.Style;
 import dev.ringout.source.Place;
 import dev.ringout.source.Severity;
-import dev.ringout.units.Gauge;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
@@ -133,12 +132,7 @@ public final class ImportText {
                   wire.name().equals(unnamed) ? "-" : cut(wire.name(), 10),
                   cut(wire.from().toString(), 22),
                   cut(wire.to().toString(), 22),
-                  String.join(
-                          " ",
-                          wire.gauge().map(Gauge::label).orElse(""),
-                          wire.color(),
-                          wire.signal())
-                      .strip()),
+                  String.join(" ", wire.gaugeLabel(), wire.color(), wire.signal()).strip()),
               Page.WIDTH));
     }
   }

@@ -45,7 +45,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
-/** A record as one row of pieces, first page first. */
+/** What a record says: one row of pieces, first page first, made once for every form. */
 public final class RecordContent {
   private static final int POINTS_DRAWN = 30;
   private static final double LEAST_ODDS_SHOWN = 0.015;
@@ -54,14 +54,15 @@ public final class RecordContent {
   private final TestRecord record;
   private final RecordLimits limits;
   private final List<RecordBlock> blocks = new ArrayList<>();
+  private String digest = "";
 
   private RecordContent(TestRecord record) {
     this.record = record;
     this.limits = new RecordLimits(record.result());
   }
 
-  /** The pieces of a record, its own digest last. */
-  static List<RecordBlock> of(TestRecord record) {
+  /** The content of a record, its own digest last. */
+  public static RecordContent of(TestRecord record) {
     RecordContent content = new RecordContent(record);
     content.firstPage();
     content.faults();
@@ -73,13 +74,22 @@ public final class RecordContent {
     content.readings();
     content.sources();
     content.files();
-    return List.copyOf(content.blocks);
+    return content;
   }
 
-  /** The digest of all that a record says, which is printed at its end. */
-  public static String digest(TestRecord record) {
-    List<RecordBlock> all = of(record);
-    return Digest.of(all.subList(0, all.size() - 1).toString());
+  /** Which unit it is of. */
+  public String title() {
+    return UnitTitle.of(record.result().harness());
+  }
+
+  /** The pieces. */
+  List<RecordBlock> blocks() {
+    return blocks;
+  }
+
+  /** The digest of all that the record says, which is printed at its end. */
+  public String digest() {
+    return digest;
   }
 
   /** What failed, by the name of the record in which it did first. */
@@ -111,20 +121,10 @@ public final class RecordContent {
   }
 
   private void firstPage() {
-    Verdict verdict = record.result().verdict();
-    int faults = record.result().diagnosis().faults().size();
-    blocks.add(new Heading(1, "Test record: " + UnitTitle.of(record.result().harness())));
+    blocks.add(new Heading(1, "Test record: " + title()));
     blocks.add(
         new RecordBlock.Verdict(
-            switch (verdict) {
-              case CONFORMS -> "CONFORMS. Everything on the list is proven.";
-              case FAULTS ->
-                  faults == 0
-                      ? "FAULTS: readings fail, and nothing here explains them."
-                      : "FAULTS: " + faults + ".";
-              case INCOMPLETE -> "NOT COMPLETE. No fault seen, but not everything is proven.";
-            },
-            verdict == Verdict.CONFORMS));
+            Sentences.verdict(record.result()), record.result().verdict() == Verdict.CONFORMS));
     doubts().forEach(doubt -> blocks.add(new Words(doubt, true)));
     blocks.add(new Pairs(unit()));
     blocks.add(new Table("Counts", COUNTS, List.of(counts()), -1));
@@ -171,8 +171,8 @@ public final class RecordContent {
     record.result().leadDoubt().ifPresent(doubt -> doubts.add(doubt.sentence() + "."));
     for (Job job : record.result().readings().jobs()) {
       calibration(job, doubts);
-      String tester = value(job, "operator");
-      if (!tester.isEmpty() && tester.equalsIgnoreCase(value(job, "inspector"))) {
+      String tester = job.value("operator");
+      if (!tester.isEmpty() && tester.equalsIgnoreCase(job.value("inspector"))) {
         doubts.add(
             Text.of(
                 "Tester and inspector are the same person, %s: the inspection is not independent.",
@@ -188,8 +188,8 @@ public final class RecordContent {
   }
 
   private void calibration(Job job, List<String> doubts) {
-    String due = value(job, "calibration due");
-    String which = named(value(job, "instrument"), value(job, "instrument number"));
+    String due = job.value("calibration due");
+    String which = Sentences.named(job.value("instrument"), job.value("instrument number"));
     if (due.isEmpty()) {
       doubts.add(Text.of("No calibration date is stated for %s.", orStated(which)));
       return;
@@ -249,27 +249,12 @@ public final class RecordContent {
     return one ? place.file().substring(0, folder) : place.file();
   }
 
-  private static String value(Job job, String name) {
-    return job.entries().entrySet().stream()
-        .filter(entry -> entry.getKey().equalsIgnoreCase(name))
-        .map(Map.Entry::getValue)
-        .findFirst()
-        .orElse("")
-        .strip();
-  }
-
   private String value(String name) {
     return record.result().readings().jobs().stream()
-        .map(job -> value(job, name))
+        .map(job -> job.value(name))
         .filter(value -> !value.isEmpty())
         .distinct()
         .collect(Collectors.joining("; "));
-  }
-
-  private static String named(String... parts) {
-    return List.of(parts).stream()
-        .filter(part -> !part.isEmpty())
-        .collect(Collectors.joining(", "));
   }
 
   private static String orStated(String text) {
@@ -284,14 +269,15 @@ public final class RecordContent {
     rows.add(
         List.of(
             "Drawing, revision",
-            orStated(named(harness.headerValue("drawing"), harness.headerValue("revision")))));
+            orStated(
+                Sentences.named(harness.headerValue("drawing"), harness.headerValue("revision")))));
     rows.add(List.of("Effectivity", orStated(harness.headerValue("effectivity"))));
     rows.add(List.of("Procedure", orStated(value("procedure"))));
     rows.add(
         List.of(
             "Instruments",
             orStated(
-                named(
+                Sentences.named(
                     value("instrument"),
                     value("instrument number"),
                     value("calibration due").isEmpty()
@@ -301,16 +287,19 @@ public final class RecordContent {
         List.of(
             "Ranges",
             orStated(
-                named(
+                Sentences.named(
                     value("continuity range").isEmpty()
                         ? ""
                         : "continuity " + value("continuity range"),
                     value("insulation range").isEmpty()
                         ? ""
                         : "insulation " + value("insulation range")))));
-    rows.add(List.of("Ambient", orStated(named(value("temperature"), value("humidity")))));
+    rows.add(
+        List.of("Ambient", orStated(Sentences.named(value("temperature"), value("humidity")))));
     rows.add(List.of("Date of the test", record.date().map(LocalDate::toString).orElse(STATED)));
-    rows.add(List.of("Tester, inspector", orStated(named(value("operator"), value("inspector")))));
+    rows.add(
+        List.of(
+            "Tester, inspector", orStated(Sentences.named(value("operator"), value("inspector")))));
     rows.add(List.of("Proven", Sentences.coverage(record.result().coverage())));
     return rows;
   }
@@ -710,7 +699,7 @@ public final class RecordContent {
     blocks.add(new Heading(2, "Made from"));
     blocks.add(new Table("Files", List.of("File", "SHA-256"), rows, -1));
     blocks.add(new Words("By " + record.program() + ".", false));
-    String digest = Digest.of(blocks.toString());
+    digest = Digest.of(blocks.toString());
     blocks.add(new Words("Content digest " + digest, false));
   }
 

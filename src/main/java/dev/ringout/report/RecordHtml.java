@@ -110,19 +110,19 @@ public final class RecordHtml {
   private RecordHtml() {}
 
   /** The page. */
-  public static String write(TestRecord record, PrintForm.PaperSize paper) {
+  public static String write(RecordContent record, PrintForm.PaperSize paper) {
     return new RecordHtml().page(record, paper, true);
   }
 
   /** The page that a PDF is set from: without what only a screen needs. */
-  public static String forPaper(TestRecord record, PrintForm.PaperSize paper) {
+  public static String forPaper(RecordContent record, PrintForm.PaperSize paper) {
     return new RecordHtml().page(record, paper, false);
   }
 
-  private String page(TestRecord record, PrintForm.PaperSize paper, boolean screen) {
-    List<RecordBlock> blocks = RecordContent.of(record);
-    String title = UnitTitle.of(record.result().harness());
-    String digest = "content " + RecordContent.digest(record);
+  private String page(RecordContent record, PrintForm.PaperSize paper, boolean screen) {
+    List<RecordBlock> blocks = record.blocks();
+    String title = record.title();
+    String digest = "content " + record.digest();
     html.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/><title>")
         .append(Html.escaped("Test record: " + title))
         .append("</title>\n<meta name=\"viewport\" content=\"width=device-width\"/>\n")

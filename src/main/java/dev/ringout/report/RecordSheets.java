@@ -17,11 +17,11 @@ public final class RecordSheets {
   private RecordSheets() {}
 
   /** The sheets. */
-  public static List<OutSheet> of(TestRecord record) {
-    String title = UnitTitle.of(record.result().harness());
+  public static List<OutSheet> of(RecordContent record) {
+    String title = record.title();
     List<List<String>> words = new ArrayList<>();
     Map<String, OutSheet> tables = new LinkedHashMap<>();
-    for (RecordBlock block : RecordContent.of(record)) {
+    for (RecordBlock block : record.blocks()) {
       if (block instanceof Heading heading) {
         words.add(List.of("part", heading.text()));
       } else if (block instanceof RecordBlock.Verdict verdict) {

@@ -1,5 +1,6 @@
 package dev.ringout.report;
 
+import dev.ringout.check.CheckResult;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Expected.ThroughParts;
@@ -35,6 +36,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Facts as sentences that a mechanic acts on. */
 final class Sentences {
@@ -621,5 +623,23 @@ final class Sentences {
     return text.isEmpty()
         ? text
         : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
+  /** The verdict on a unit, as it stands above everything else. */
+  static String verdict(CheckResult result) {
+    int faults = result.diagnosis().faults().size();
+    return switch (result.verdict()) {
+      case CONFORMS -> "CONFORMS. Everything on the list is proven.";
+      case FAULTS ->
+          faults == 0
+              ? "FAULTS: readings fail, and nothing here explains them."
+              : "FAULTS: " + faults + ".";
+      case INCOMPLETE -> "NOT COMPLETE. No fault seen, but not everything is proven.";
+    };
+  }
+
+  /** What is known of several things, in one line. */
+  static String named(String... parts) {
+    return Stream.of(parts).filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
   }
 }

@@ -2,7 +2,6 @@ package dev.ringout.report;
 
 import dev.ringout.source.Problem;
 import dev.ringout.standards.CrimpTools.Setting;
-import dev.ringout.units.Gauge;
 import dev.ringout.work.CutWire;
 import dev.ringout.work.ItemSheet;
 import dev.ringout.work.WireEnd;
@@ -69,7 +68,7 @@ public final class WorkJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("wire", end.wire().name());
     json.put("color", end.wire().color());
-    json.put("gauge", end.wire().gauge().map(Gauge::label).orElse(""));
+    json.put("gauge", end.wire().gaugeLabel());
     json.put("to", end.there().toString());
     json.put("contact", end.contact());
     json.put("tool", end.tool().map(Setting::text).orElse(""));

@@ -6,7 +6,6 @@ import dev.ringout.sheet.BarCode;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.sheet.OutSheet.Look;
 import dev.ringout.standards.Cautions;
-import dev.ringout.units.Gauge;
 import dev.ringout.units.Text;
 import dev.ringout.work.CutWire;
 import dev.ringout.work.ItemSheet;
@@ -116,7 +115,7 @@ public final class WorkSheets {
                 cavity.pin(),
                 wire.name(),
                 wire.color(),
-                wire.gauge().map(Gauge::label).orElse(""),
+                wire.gaugeLabel(),
                 wire.type(),
                 wire.signal(),
                 end.there().toString(),
@@ -172,7 +171,7 @@ public final class WorkSheets {
           List.of(
               wire.name(),
               wire.type(),
-              wire.gauge().map(Gauge::label).orElse(""),
+              wire.gaugeLabel(),
               wire.color(),
               wire.from().toString(),
               wire.to().toString(),

@@ -2,7 +2,6 @@ package dev.ringout.report;
 
 import dev.ringout.report.Page.Style;
 import dev.ringout.standards.CrimpTools.Setting;
-import dev.ringout.units.Gauge;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import dev.ringout.work.ItemSheet;
@@ -72,7 +71,7 @@ public final class WorkText {
   private static String end(WireEnd end) {
     List<String> words = new ArrayList<>(List.of(end.wire().name()));
     words.add(end.wire().color());
-    words.add(end.wire().gauge().map(Gauge::label).orElse(""));
+    words.add(end.wire().gaugeLabel());
     words.add("to " + end.there());
     words.add(end.contact().isEmpty() ? "" : "contact " + end.contact());
     words.add(end.tool().map(Setting::text).orElse(""));

@@ -1,7 +1,6 @@
 package dev.ringout.revision;
 
 import dev.ringout.harness.Wire;
-import dev.ringout.units.Gauge;
 import dev.ringout.units.Numbers;
 import java.util.Locale;
 
@@ -23,7 +22,7 @@ public enum Field {
   /** What a wire's row says; empty where it says nothing. */
   public String of(Wire wire) {
     return switch (this) {
-      case GAUGE -> wire.gauge().map(Gauge::label).orElse("");
+      case GAUGE -> wire.gaugeLabel();
       case TYPE -> wire.type();
       case COLOR -> wire.color();
       case LENGTH -> wire.length().map(one -> Numbers.rounded(one.metres(), 6) + " m").orElse("");

@@ -41,32 +41,13 @@ final class Renaming {
   /** A wire that was named by its points is named by their new names. */
   Wire wire(Wire old) {
     Wire moved = old.between(point(old.from()), point(old.to()));
-    return isUnnamed(old) ? named(moved, moved.from() + ">" + moved.to()) : moved;
+    return isUnnamed(old) ? moved.named(moved.from() + ">" + moved.to()) : moved;
   }
 
   /** Whether the list gives a wire no name of its own. */
   static boolean isUnnamed(Wire wire) {
     // Most names have no such sign, and need not be compared.
     return wire.name().indexOf('>') >= 0 && wire.name().equals(wire.from() + ">" + wire.to());
-  }
-
-  private static Wire named(Wire wire, String name) {
-    return new Wire(
-        name,
-        wire.from(),
-        wire.to(),
-        wire.gauge(),
-        wire.type(),
-        wire.color(),
-        wire.length(),
-        wire.signal(),
-        wire.cable(),
-        wire.group(),
-        wire.fromContact(),
-        wire.toContact(),
-        wire.note(),
-        wire.notes(),
-        wire.place());
   }
 
   /** The earlier revision by the names of the later. */

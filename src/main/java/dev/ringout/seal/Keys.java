@@ -61,8 +61,7 @@ public final class Keys {
         + "-----\n";
   }
 
-  /** The private key of a PEM file. */
-  public static PrivateKey privateKey(Path file) throws Unusable {
+  private static PrivateKey privateKey(Path file) throws Unusable {
     try {
       return KeyFactory.getInstance(ALGORITHM)
           .generatePrivate(new PKCS8EncodedKeySpec(bytes(file, PRIVATE)));
@@ -100,13 +99,13 @@ public final class Keys {
   }
 
   /**
-   * The public key that belongs to a private one: whoever has the private key can sign and check
-   * the signature with the public key of its file.
-   *
-   * @param privateFile the private key's file; the public one stands beside it with {@code .pub}
+   * A pair of keys by its private file; the public one stands beside it with {@code .pub}, and is
+   * what a signature can be checked with.
    */
-  public static PublicKey beside(Path privateFile) throws Unusable {
-    return publicKey(privateFile.resolveSibling(privateFile.getFileName() + ".pub"));
+  public static KeyPair pair(Path privateFile) throws Unusable {
+    PrivateKey secret = privateKey(privateFile);
+    return new KeyPair(
+        publicKey(privateFile.resolveSibling(privateFile.getFileName() + ".pub")), secret);
   }
 
   /** A signature of a text in UTF-8. */

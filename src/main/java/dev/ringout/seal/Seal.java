@@ -1,7 +1,7 @@
 package dev.ringout.seal;
 
 import java.security.GeneralSecurityException;
-import java.security.PrivateKey;
+import java.security.KeyPair;
 import java.security.PublicKey;
 import java.util.ArrayList;
 import java.util.Base64;
@@ -89,11 +89,14 @@ public record Seal(
   }
 
   /** The seal with a signature. */
-  public String signed(PrivateKey key, PublicKey publicKey) {
+  public String signed(KeyPair pair) {
     StringBuilder text = new StringBuilder(text());
-    line(text, "key", Base64.getEncoder().encodeToString(publicKey.getEncoded()));
+    line(text, "key", Base64.getEncoder().encodeToString(pair.getPublic().getEncoded()));
     String signed = text.toString();
-    line(text, "signature", Base64.getEncoder().encodeToString(Keys.sign(signed, key)));
+    line(
+        text,
+        "signature",
+        Base64.getEncoder().encodeToString(Keys.sign(signed, pair.getPrivate())));
     return text.toString();
   }
 

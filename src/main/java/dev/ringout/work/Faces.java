@@ -1,6 +1,5 @@
 package dev.ringout.work;
 
-import dev.ringout.harness.Harness;
 import dev.ringout.harness.Item;
 import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Point;
@@ -9,7 +8,6 @@ import dev.ringout.standards.FacePositions;
 import dev.ringout.standards.FacePositions.Insert;
 import dev.ringout.standards.FacePositions.Spot;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -31,11 +29,10 @@ final class Faces {
   private final ContactSizes sizes;
   private final Map<Point, PinDetail> pins;
 
-  Faces(Harness harness, FacePositions published, ContactSizes sizes) {
+  Faces(Map<Point, PinDetail> pins, FacePositions published, ContactSizes sizes) {
     this.published = published;
     this.sizes = sizes;
-    this.pins = new HashMap<>();
-    harness.pins().forEach(pin -> pins.put(pin.point(), pin));
+    this.pins = pins;
   }
 
   /**
@@ -122,9 +119,8 @@ final class Faces {
       socketsSaid += "S".equals(half.group(1)) ? 1 : 0;
     }
     for (Point point : points) {
-      Optional<ContactSizes.ContactSize> size =
-          Optional.ofNullable(pins.get(point)).flatMap(pin -> sizes.find(pin.contact()));
       String part = Optional.ofNullable(pins.get(point)).map(PinDetail::contact).orElse("");
+      Optional<ContactSizes.ContactSize> size = sizes.find(part);
       pinsSaid += size.filter(one -> one.isPin(part)).isPresent() ? 1 : 0;
       socketsSaid += size.filter(one -> one.isSocket(part)).isPresent() ? 1 : 0;
     }

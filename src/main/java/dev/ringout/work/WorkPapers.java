@@ -54,7 +54,7 @@ public final class WorkPapers {
     this.sizes = ContactSizes.of(tables, copper);
     this.tools = CrimpTools.of(tables);
     this.kinds = ItemKinds.of(harness, tables);
-    this.faces = new Faces(harness, FacePositions.of(tables), sizes);
+    this.faces = new Faces(pins, FacePositions.of(tables), sizes);
     this.sleeve = sleeve;
     this.lugs = tables.rows("lugs");
     tables
@@ -241,7 +241,7 @@ public final class WorkPapers {
     Map<List<String>, Total> totals = new TreeMap<>(Comparator.comparing(List::toString));
     for (CutWire cut : cuts) {
       Wire wire = cut.wire();
-      String gauge = wire.gauge().map(Gauge::label).orElse("");
+      String gauge = wire.gaugeLabel();
       totals.merge(
           List.of(wire.type(), gauge, wire.color()),
           new Total(wire.type(), gauge, wire.color(), 0, 0, List.of()).and(cut),
