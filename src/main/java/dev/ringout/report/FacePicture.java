@@ -1,7 +1,6 @@
 package dev.ringout.report;
 
 import dev.ringout.standards.FacePositions.Spot;
-import dev.ringout.units.Text;
 import dev.ringout.work.Face;
 import dev.ringout.work.ItemSheet;
 import java.util.HashMap;
@@ -32,6 +31,7 @@ final class FacePicture {
   private final Map<String, String> marks;
   private final double scale;
   private final double pitch;
+  private final Svg svg = new Svg();
 
   private FacePicture(ItemSheet sheet, Face face, Map<String, String> marks) {
     this.sheet = sheet;
@@ -47,7 +47,7 @@ final class FacePicture {
 
   /** The drawing (SVG) of a sheet that has a face. */
   static String of(ItemSheet sheet, Face face) {
-    return new FacePicture(sheet, face, Map.of()).svg();
+    return new FacePicture(sheet, face, Map.of()).drawing();
   }
 
   /**
@@ -56,7 +56,7 @@ final class FacePicture {
    * @param marks pin to what stands on its mark: a number or letter
    */
   static String of(ItemSheet sheet, Face face, Map<String, String> marks) {
-    return new FacePicture(sheet, face, marks).svg();
+    return new FacePicture(sheet, face, marks).drawing();
   }
 
   /** How near two cavities stand; one alone stands 10 mm from nobody. */
@@ -82,30 +82,22 @@ final class FacePicture {
     return summary.getMax() - summary.getMin();
   }
 
-  private String svg() {
+  private String drawing() {
     double drawn = extent(face.wiringSide(), false) * scale + pitch;
     double height = TITLE_MM + drawn + LEGEND_MM;
     double width = face.hasMatingSide() ? 2 * VIEW_MM + GAP_MM : VIEW_MM;
-    StringBuilder svg = new StringBuilder();
-    svg.append(
-        Text.of(
-            "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%1$.1fmm\" height=\"%2$.1fmm\""
-                + " viewBox=\"0 0 %1$.1f %2$.1f\" role=\"img\" aria-label=\"%3$s\""
-                + " font-family=\"Liberation Sans, Arial, sans-serif\">\n",
-            width, height, Html.escaped("Face of " + sheet.ref())));
     if (face.hasMatingSide()) {
-      view(svg, "WIRING SIDE", "the side on which the wires go in", face.wiringSide(), 0);
+      view("WIRING SIDE", "the side on which the wires go in", face.wiringSide(), 0);
       view(
-          svg,
           "MATING SIDE",
           "the face that meets the other half: left and right are exchanged",
           face.matingSide(),
           VIEW_MM + GAP_MM);
     } else {
-      view(svg, "WIRING SIDE", "as one stands before it", face.wiringSide(), 0);
+      view("WIRING SIDE", "as one stands before it", face.wiringSide(), 0);
     }
-    text(svg, 0, height - 1.5, 2.6, "start", false, legend());
-    return svg.append("</svg>\n").toString();
+    svg.text(0, height - 1.5, 2.6, "start", legend());
+    return svg.drawing("Face of " + sheet.ref(), width, height);
   }
 
   private String legend() {
@@ -118,26 +110,25 @@ final class FacePicture {
         + unplaced;
   }
 
-  private void view(StringBuilder svg, String side, String what, List<Spot> spots, double left) {
-    text(svg, left, 4, 4.2, "start", true, sheet.ref() + "  " + side);
-    text(svg, left, 8.2, 2.8, "start", false, what);
+  private void view(String side, String what, List<Spot> spots, double left) {
+    svg.boldText(left, 4, 4.2, "start", sheet.ref() + "  " + side);
+    svg.text(left, 8.2, 2.8, "start", what);
     double least = spots.stream().mapToDouble(Spot::xMillimetres).min().orElse(0);
     double most = spots.stream().mapToDouble(Spot::yMillimetres).max().orElse(0);
     double across = extent(spots, true) * scale + pitch;
     double down = extent(spots, false) * scale + pitch;
-    svg.append(
-        Text.of(
-            "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" rx=\"%.2f\" fill=\"none\""
-                + " stroke=\"#000\" stroke-width=\"0.2\"/>\n",
-            left + 0.2,
-            TITLE_MM - 0.8,
-            across,
-            down + 0.4,
-            Math.min(across, down) / (isRound(across, down) ? 2 : 6)));
+    svg.add(
+        "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" rx=\"%.2f\" fill=\"none\""
+            + " stroke=\"#000\" stroke-width=\"0.2\"/>",
+        left + 0.2,
+        TITLE_MM - 0.8,
+        across,
+        down + 0.4,
+        Math.min(across, down) / (isRound(across, down) ? 2 : 6));
     for (Spot spot : spots) {
       double x = left + 0.2 + pitch / 2 + (spot.xMillimetres() - least) * scale;
       double y = TITLE_MM - 0.6 + pitch / 2 + (most - spot.yMillimetres()) * scale;
-      cavity(svg, spot.contact(), x, y);
+      cavity(spot.contact(), x, y);
     }
   }
 
@@ -148,30 +139,28 @@ final class FacePicture {
         && Math.max(across, down) < 1.2 * Math.min(across, down);
   }
 
-  private void cavity(StringBuilder svg, String pin, double x, double y) {
+  private void cavity(String pin, double x, double y) {
     ItemSheet.Cavity cavity = cavities.get(pin);
     List<String> wires =
         cavity == null ? List.of() : cavity.ends().stream().map(end -> end.wire().name()).toList();
     double radius = RADIUS * pitch;
-    svg.append(
-        Text.of(
-            "<circle cx=\"%.2f\" cy=\"%.2f\" r=\"%.2f\" fill=\"none\" stroke=\"#000\""
-                + " stroke-width=\"%s\"/>\n",
-            x, y, radius, wires.isEmpty() ? "0.15" : "0.6"));
+    svg.add(
+        "<circle cx=\"%.2f\" cy=\"%.2f\" r=\"%.2f\" fill=\"none\" stroke=\"#000\""
+            + " stroke-width=\"%s\"/>",
+        x, y, radius, wires.isEmpty() ? "0.15" : "0.6");
     if (wires.isEmpty()) {
       double corner = radius * Math.sqrt(0.5);
-      svg.append(
-          Text.of(
-              "<path d=\"M%.2f %.2f L%.2f %.2f M%.2f %.2f L%.2f %.2f\" stroke=\"#000\""
-                  + " stroke-width=\"0.12\"/>\n",
-              x - corner,
-              y - corner,
-              x - corner / 2,
-              y - corner / 2,
-              x + corner / 2,
-              y + corner / 2,
-              x + corner,
-              y + corner));
+      svg.add(
+          "<path d=\"M%.2f %.2f L%.2f %.2f M%.2f %.2f L%.2f %.2f\" stroke=\"#000\""
+              + " stroke-width=\"0.12\"/>",
+          x - corner,
+          y - corner,
+          x - corner / 2,
+          y - corner / 2,
+          x + corner / 2,
+          y + corner / 2,
+          x + corner,
+          y + corner);
     }
     double letter = Math.min(0.3 * pitch, 3.6);
     String name =
@@ -181,44 +170,23 @@ final class FacePicture {
     double small =
         Math.min(0.22 * pitch, 1.75 * radius / (LETTER_WIDTH * Math.max(1, name.length())));
     boolean named = !name.isEmpty() && small >= LEAST_LETTER_MM;
-    mark(svg, marks.getOrDefault(pin, ""), x + 0.72 * radius, y - 0.72 * radius);
-    text(svg, x, named ? y - 0.1 * letter : y + 0.36 * letter, letter, "middle", true, pin);
+    mark(marks.getOrDefault(pin, ""), x + 0.72 * radius, y - 0.72 * radius);
+    svg.boldText(x, named ? y - 0.1 * letter : y + 0.36 * letter, letter, "middle", pin);
     if (named) {
-      text(svg, x, y + 0.95 * small + 0.1 * letter, small, "middle", false, name);
+      svg.text(x, y + 0.95 * small + 0.1 * letter, small, "middle", name);
     }
   }
 
   /** A black lozenge with white letters, on the rim of its cavity. */
-  private void mark(StringBuilder svg, String mark, double x, double y) {
+  private void mark(String mark, double x, double y) {
     if (mark.isEmpty()) {
       return;
     }
     double half = Math.max(1.7, 0.26 * pitch);
-    svg.append(
-        Text.of(
-            "<path d=\"M%.2f %.2f L%.2f %.2f L%.2f %.2f L%.2f %.2f Z\"/>\n",
-            x, y - half, x + half, y, x, y + half, x - half, y));
+    svg.add(
+        "<path d=\"M%.2f %.2f L%.2f %.2f L%.2f %.2f L%.2f %.2f Z\"/>",
+        x, y - half, x + half, y, x, y + half, x - half, y);
     double letter = 1.1 * half / Math.max(1, 0.6 * mark.length());
-    svg.append(
-        Text.of(
-            "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"middle\" fill=\"#fff\">%s</text>\n",
-            x, y + 0.36 * letter, letter, Html.escaped(mark)));
-  }
-
-  private static void text(
-      StringBuilder svg,
-      double x,
-      double y,
-      double millimetres,
-      String anchor,
-      boolean bold,
-      String text) {
-    // Weight by a stroke: not every page has a bold font at hand.
-    String weight =
-        bold ? Text.of(" stroke=\"#000\" stroke-width=\"%.3f\"", 0.045 * millimetres) : "";
-    svg.append(
-        Text.of(
-            "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"%s\"%s>%s</text>\n",
-            x, y, millimetres, anchor, weight, Html.escaped(text)));
+    svg.whiteText(x, y + 0.36 * letter, letter, mark);
   }
 }

@@ -2,7 +2,6 @@ package dev.ringout.report;
 
 import dev.ringout.harness.NaturalOrder;
 import dev.ringout.harness.Point;
-import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -28,7 +27,7 @@ final class JoinPicture {
   private static final double AROUND_MM = 10;
 
   private final Map<String, List<Point>> columns = new LinkedHashMap<>();
-  private StringBuilder svg = new StringBuilder();
+  private final Svg svg = new Svg();
 
   /** How a line is drawn. */
   enum Look {
@@ -71,24 +70,17 @@ final class JoinPicture {
    * @param note under it; may be empty
    */
   String draw(String label, Side left, Side right, String note) {
-    svg = new StringBuilder();
     int rows = columns.values().stream().mapToInt(List::size).max().orElse(1);
     double height = HEAD_MM + rows * ROW_MM + 9;
     double width = 2 * SIDE_MM + GAP_MM;
-    svg.append(
-        Text.of(
-            "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%1$.1fmm\" height=\"%2$.1fmm\""
-                + " viewBox=\"0 0 %1$.1f %2$.1f\" role=\"img\" aria-label=\"%3$s\""
-                + " font-family=\"Liberation Sans, Arial, sans-serif\">\n",
-            width, height, Html.escaped(label)));
     side(left, 0);
     side(right, SIDE_MM + GAP_MM);
-    text(0, height - 1, 2.6, "start", note);
-    return svg.append("</svg>\n").toString();
+    text(svg, 0, height - 1, 2.6, "start", note);
+    return svg.drawing(label, width, height);
   }
 
   private void side(Side side, double left) {
-    text(left, 4, 3.6, "start", side.title());
+    text(svg, left, 4, 3.6, "start", side.title());
     double step =
         Math.min(
             MOST_COLUMN_MM,
@@ -100,14 +92,13 @@ final class JoinPicture {
       // Neighbour columns stand half a row apart, so that a line does not run along a row.
       double top = HEAD_MM + (column % 2) * ROW_MM / 2;
       double below = top + one.getValue().size() * ROW_MM - 1;
-      text(x + BOX_MM / 2, below, 3.2, "middle", one.getKey());
+      text(svg, x + BOX_MM / 2, below, 3.2, "middle", one.getKey());
       for (int row = 0; row < one.getValue().size(); row++) {
         at.put(one.getValue().get(row), new double[] {x, top + row * ROW_MM, column});
       }
       column++;
     }
-    StringBuilder lines = svg;
-    StringBuilder names = new StringBuilder();
+    Svg names = new Svg();
     for (Join join : side.joins()) {
       double[] from = at.get(join.from());
       double[] to = at.get(join.to());
@@ -117,18 +108,17 @@ final class JoinPicture {
     }
     at.forEach(
         (point, corner) -> {
-          lines.append(
-              Text.of(
-                  "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.1f\" height=\"%.1f\" fill=\"#fff\""
-                      + " stroke=\"#000\" stroke-width=\"0.2\"/>\n",
-                  corner[0], corner[1] - 2.2, BOX_MM, 4.4));
-          text(corner[0] + BOX_MM / 2, corner[1] + 1, 2.8, "middle", point.pin());
+          svg.add(
+              "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.1f\" height=\"%.1f\" fill=\"#fff\""
+                  + " stroke=\"#000\" stroke-width=\"0.2\"/>",
+              corner[0], corner[1] - 2.2, BOX_MM, 4.4);
+          text(svg, corner[0] + BOX_MM / 2, corner[1] + 1, 2.8, "middle", point.pin());
         });
-    svg.append(names);
+    svg.add(names);
   }
 
   /** From the right side of one box to the left of the other; within a column around it. */
-  private void line(Join join, double[] one, double[] other, StringBuilder names) {
+  private void line(Join join, double[] one, double[] other, Svg names) {
     int columnsOver = (int) (other[2] - one[2]);
     boolean sameColumn = columnsOver == 0;
     double x1 = one[0] + BOX_MM;
@@ -137,33 +127,25 @@ final class JoinPicture {
     double above = columnsOver > 1 ? 3.5 * columnsOver : 0;
     double middleX = (x1 + x2) / 2 + 2 * aside;
     double middleY = (one[1] + other[1]) / 2 - 2 * above;
-    svg.append(
-        Text.of(
-            "<path d=\"M%.2f %.2f Q%.2f %.2f %.2f %.2f\" fill=\"none\" stroke=\"#000\" %s/>\n",
-            x1, one[1], middleX, middleY, x2, other[1], join.look().stroke));
+    svg.add(
+        "<path d=\"M%.2f %.2f Q%.2f %.2f %.2f %.2f\" fill=\"none\" stroke=\"#000\" %s/>",
+        x1, one[1], middleX, middleY, x2, other[1], join.look().stroke);
     String name = join.look().sign + join.name();
     // Near its start: names of lines that cross do not meet. On white: a thick line is black.
     double x = 0.61 * x1 + 0.34 * middleX + 0.05 * x2 + (sameColumn ? 0.6 : 0);
     double y = 0.61 * one[1] + 0.34 * middleY + 0.05 * other[1];
     double wide = 1.4 * name.length();
     if (!name.isBlank()) {
-      names.append(
-          Text.of(
-              "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"2.6\" fill=\"#fff\"/>\n",
-              sameColumn ? x : x - wide / 2, y - 2.2, wide));
+      names.add(
+          "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"2.6\" fill=\"#fff\"/>",
+          sameColumn ? x : x - wide / 2, y - 2.2, wide);
     }
-    StringBuilder all = svg;
-    svg = names;
-    text(x, y, 2.5, sameColumn ? "start" : "middle", name);
-    svg = all;
+    text(names, x, y, 2.5, sameColumn ? "start" : "middle", name);
   }
 
-  private void text(double x, double y, double size, String anchor, String words) {
+  private static void text(Svg to, double x, double y, double size, String anchor, String words) {
     if (!words.isBlank()) {
-      svg.append(
-          Text.of(
-              "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"%s\">%s</text>\n",
-              x, y, size, anchor, Html.escaped(words)));
+      to.text(x, y, size, anchor, words);
     }
   }
 }

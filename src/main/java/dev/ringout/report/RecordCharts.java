@@ -25,22 +25,9 @@ final class RecordCharts {
   private static final double LEAST_DECADE = 4;
   private static final double MOST_DECADE = 11;
 
-  private final StringBuilder svg = new StringBuilder();
+  private final Svg svg = new Svg();
 
   private RecordCharts() {}
-
-  private void open(String label, double height) {
-    svg.append(
-        Text.of(
-            "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%1$.1fmm\" height=\"%2$.1fmm\""
-                + " viewBox=\"0 0 %1$.1f %2$.1f\" role=\"img\" aria-label=\"%3$s\""
-                + " font-family=\"Liberation Sans, Arial, sans-serif\">\n",
-            WIDTH_MM, height, Html.escaped(label)));
-  }
-
-  private String close() {
-    return svg.append("</svg>\n").toString();
-  }
 
   /** Joins: each reading as a share of its limit, a row for each item. */
   static String joins(TestRecord record) {
@@ -64,20 +51,19 @@ final class RecordCharts {
     rows = rows.subList(0, Math.min(MOST_ROWS, rows.size()));
     RecordCharts chart = new RecordCharts();
     double bottom = 8 + rows.size() * ROW_MM;
-    chart.open("Joins as shares of their limits, by item", bottom + 9);
     for (double share = 0; share < MOST_RATIO; share += 0.5) {
       chart.grid(x(share), bottom, Text.of("%.0f %%", 100 * share), share == 1);
     }
     double y = 8 + ROW_MM / 2;
     for (Map.Entry<String, List<Judged>> row : rows) {
-      chart.text(NAMES_MM - 2, y + 1, 2.8, "end", row.getKey());
+      chart.svg.text(NAMES_MM - 2, y + 1, 2.8, "end", row.getKey());
       for (Judged judged : row.getValue()) {
         double share = share(judged);
         chart.dot(x(Math.min(share, MOST_RATIO)), y, judged.outcome().fails());
       }
       y += ROW_MM;
     }
-    return chart.close();
+    return chart.svg.drawing("Joins as shares of their limits, by item", WIDTH_MM, bottom + 9);
   }
 
   private static double worst(List<Judged> some) {
@@ -108,23 +94,23 @@ final class RecordCharts {
     }
     RecordCharts chart = new RecordCharts();
     double bottom = 8 + some.size() * ROW_MM;
-    chart.open("Insulation of the lowest nets", bottom + 9);
     for (double decade = LEAST_DECADE; decade <= MOST_DECADE; decade++) {
       chart.grid(logX(Math.pow(10, decade)), bottom, Ohms.text(Math.pow(10, decade)), false);
     }
     double y = 8 + ROW_MM / 2;
     for (Judged judged : some) {
-      chart.text(NAMES_MM - 2, y + 1, 2.6, "end", shortened(judged.reading().from().toString()));
+      chart.svg.text(
+          NAMES_MM - 2, y + 1, 2.6, "end", shortened(judged.reading().from().toString()));
       double limit = logX(limits.of(judged.probing()).minOhms());
       chart.line(limit, y - 2, limit, y + 2, 0.7);
       if (judged.reading().measured() instanceof Measured.Value) {
         chart.dot(logX(ohms(judged)), y, judged.outcome().fails());
       } else {
-        chart.text(logX(ohms(judged)), y + 1, 3, "middle", ">");
+        chart.svg.text(logX(ohms(judged)), y + 1, 3, "middle", ">");
       }
       y += ROW_MM;
     }
-    return chart.close();
+    return chart.svg.drawing("Insulation of the lowest nets", WIDTH_MM, bottom + 9);
   }
 
   private static String shortened(String name) {
@@ -156,7 +142,6 @@ final class RecordCharts {
   static String map(UnitMap map, Map<String, String> faultsAt) {
     double height = Math.min(170, 40 + 9 * map.places().size());
     RecordCharts chart = new RecordCharts();
-    chart.open("Map of the unit", height);
     for (UnitMap.Bundle bundle : map.bundles()) {
       double[] one = at(map, bundle.one(), height);
       double[] other = at(map, bundle.other(), height);
@@ -170,11 +155,10 @@ final class RecordCharts {
     for (UnitMap.Mated mated : map.mated()) {
       double[] one = at(map, mated.one(), height);
       double[] other = at(map, mated.other(), height);
-      chart.svg.append(
-          Text.of(
-              "<path d=\"M%.2f %.2f L%.2f %.2f\" stroke=\"#000\" stroke-width=\"0.3\""
-                  + " stroke-dasharray=\"1.5 1.2\"/>\n",
-              one[0], one[1], other[0], other[1]));
+      chart.svg.add(
+          "<path d=\"M%.2f %.2f L%.2f %.2f\" stroke=\"#000\" stroke-width=\"0.3\""
+              + " stroke-dasharray=\"1.5 1.2\"/>",
+          one[0], one[1], other[0], other[1]);
     }
     for (UnitMap.Bundle bundle : map.bundles()) {
       double[] one = at(map, bundle.one(), height);
@@ -190,26 +174,23 @@ final class RecordCharts {
       double[] at = at(map, ref, height);
       double half = Math.max(5, 1.1 * ref.length() + 1.5);
       String faults = faultsAt.getOrDefault(ref, "");
-      chart.svg.append(
-          Text.of(
-              "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"6\" rx=\"1\" fill=\"#fff\""
-                  + " stroke=\"#000\" stroke-width=\"%s\"/>\n",
-              at[0] - half, at[1] - 3, 2 * half, faults.isEmpty() ? "0.25" : "0.9"));
-      chart.text(at[0], at[1] + 1.1, 3.2, "middle", ref);
+      chart.svg.add(
+          "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"6\" rx=\"1\" fill=\"#fff\""
+              + " stroke=\"#000\" stroke-width=\"%s\"/>",
+          at[0] - half, at[1] - 3, 2 * half, faults.isEmpty() ? "0.25" : "0.9");
+      chart.svg.text(at[0], at[1] + 1.1, 3.2, "middle", ref);
       if (!faults.isEmpty()) {
         double wide = 2.4 + 1.6 * faults.length();
-        chart.svg.append(
-            Text.of(
-                "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"4.2\"/>\n",
-                at[0] + half - 1, at[1] - 5.6, wide));
-        chart.svg.append(
-            Text.of(
-                "<text x=\"%.2f\" y=\"%.2f\" font-size=\"3\" text-anchor=\"middle\""
-                    + " fill=\"#fff\">%s</text>\n",
-                at[0] + half - 1 + wide / 2, at[1] - 2.5, Html.escaped(faults)));
+        chart.svg.add(
+            "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"4.2\"/>",
+            at[0] + half - 1, at[1] - 5.6, wide);
+        chart.svg.add(
+            "<text x=\"%.2f\" y=\"%.2f\" font-size=\"3\" text-anchor=\"middle\""
+                + " fill=\"#fff\">%s</text>",
+            at[0] + half - 1 + wide / 2, at[1] - 2.5, Html.escaped(faults));
       }
     }
-    return chart.close();
+    return chart.svg.drawing("Map of the unit", WIDTH_MM, height);
   }
 
   private static double[] at(UnitMap map, String ref, double height) {
@@ -219,43 +200,35 @@ final class RecordCharts {
 
   private void grid(double x, double bottom, String words, boolean limit) {
     line(x, 6, x, bottom, limit ? 0.7 : 0.1);
-    text(x, bottom + 4, 2.6, "middle", words);
+    svg.text(x, bottom + 4, 2.6, "middle", words);
     if (limit) {
-      text(x, 4.5, 2.6, "middle", "limit");
+      svg.text(x, 4.5, 2.6, "middle", "limit");
     }
   }
 
   private void line(double x1, double y1, double x2, double y2, double width) {
-    svg.append(
-        Text.of(
-            "<path d=\"M%.2f %.2f L%.2f %.2f\" stroke=\"#000\" stroke-width=\"%.2f\"/>\n",
-            x1, y1, x2, y2, width));
+    svg.add(
+        "<path d=\"M%.2f %.2f L%.2f %.2f\" stroke=\"#000\" stroke-width=\"%.2f\"/>",
+        x1, y1, x2, y2, width);
   }
 
   /** A ring that is good, a filled lozenge that fails. */
   private void dot(double x, double y, boolean fails) {
-    svg.append(
-        fails
-            ? Text.of("<path d=\"M%.2f %.2f l1.9 1.9 l-1.9 1.9 l-1.9 -1.9 Z\"/>\n", x, y - 1.9)
-            : Text.of(
-                "<circle cx=\"%.2f\" cy=\"%.2f\" r=\"0.9\" fill=\"none\" stroke=\"#000\""
-                    + " stroke-width=\"0.25\"/>\n",
-                x, y));
+    if (fails) {
+      svg.add("<path d=\"M%.2f %.2f l1.9 1.9 l-1.9 1.9 l-1.9 -1.9 Z\"/>", x, y - 1.9);
+    } else {
+      svg.add(
+          "<circle cx=\"%.2f\" cy=\"%.2f\" r=\"0.9\" fill=\"none\" stroke=\"#000\""
+              + " stroke-width=\"0.25\"/>",
+          x, y);
+    }
   }
 
   private void onWhite(double x, double y, double size, String words) {
     double wide = 0.62 * size * words.length() + 0.8;
-    svg.append(
-        Text.of(
-            "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" fill=\"#fff\"/>\n",
-            x - wide / 2, y - size * 0.6, wide, size * 1.2));
-    text(x, y + size * 0.35, size, "middle", words);
-  }
-
-  private void text(double x, double y, double size, String anchor, String words) {
-    svg.append(
-        Text.of(
-            "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.2f\" text-anchor=\"%s\">%s</text>\n",
-            x, y, size, anchor, Html.escaped(words)));
+    svg.add(
+        "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" fill=\"#fff\"/>",
+        x - wide / 2, y - size * 0.6, wide, size * 1.2);
+    svg.text(x, y + size * 0.35, size, "middle", words);
   }
 }
