@@ -7,11 +7,11 @@ import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.plan.PlanOptions;
 import dev.ringout.plan.Planner;
-import dev.ringout.plan.TestPlan;
 import dev.ringout.report.DiffJson;
 import dev.ringout.report.DiffSheets;
 import dev.ringout.report.DiffText;
 import dev.ringout.report.ProblemText;
+import dev.ringout.report.Retest;
 import dev.ringout.report.RevisionPaper;
 import dev.ringout.report.RevisionPaper.FieldChanges;
 import dev.ringout.report.UnitTitle;
@@ -156,7 +156,7 @@ final class DiffCommand implements Callable<Integer> {
             netsOnly ? Set.of() : wiredOnlyIn(difference.after(), difference.before()),
             read),
         splices(difference, ItemKinds.of(after, read), read),
-        retest(difference.after(), rework, read),
+        retests(difference.after(), rework, read),
         built.map(
             one ->
                 isFromReadings(one)
@@ -249,7 +249,7 @@ final class DiffCommand implements Callable<Integer> {
   }
 
   /** A page shows the first readings only; for that a large unit's plan takes too long. */
-  private Optional<TestPlan> retest(Harness after, Rework rework, Tables read) {
+  private List<Retest> retests(Harness after, Rework rework, Tables read) {
     Set<String> everOpened = rework.opened();
     Set<String> opened = new LinkedHashSet<>();
     int points = 0;
@@ -261,16 +261,17 @@ final class DiffCommand implements Callable<Integer> {
     }
     boolean forPageOnly = !file.json() && !file.asked();
     if (opened.isEmpty() || (forPageOnly && points > MOST_POINTS_FOR_PAGE)) {
-      return Optional.empty();
+      return List.of();
     }
     Circuit circuit = Circuit.of(after);
-    return Optional.of(
+    return Retest.of(
         Planner.plan(
             circuit,
             new JoinLimits(circuit, WireOhms.of(CopperWire.published(), read)),
             new HandMovements(read),
             new PlanOptions(
-                PlanOptions.ALL.isolation(), true, false, opened, Set.of(), Optional.empty())));
+                PlanOptions.ALL.isolation(), true, false, opened, Set.of(), Optional.empty())),
+        rework);
   }
 
   private FieldChanges listedInField(

@@ -53,12 +53,7 @@ public final class DiffJson {
     document.put("risks", DiffText.risks(paper));
     document.put("partsPlus", DiffText.plus(paper));
     document.put("partsMinus", DiffText.minus(paper));
-    List<Map<String, Object>> retests = new ArrayList<>();
-    paper
-        .retest()
-        .ifPresent(
-            plan -> Retest.of(plan, paper.rework()).forEach(one -> retests.add(retest(one))));
-    document.put("retest", retests);
+    document.put("retest", paper.retests().stream().map(DiffJson::retest).toList());
     paper
         .field()
         .ifPresent(

@@ -178,22 +178,17 @@ public final class DiffSheets {
 
   private static OutSheet retest(RevisionPaper paper, String title) {
     List<List<String>> rows = new ArrayList<>();
-    paper
-        .retest()
-        .ifPresent(
-            plan -> {
-              for (Retest one : Retest.of(plan, paper.rework())) {
-                rows.add(
-                    List.of(
-                        Integer.toString(one.step().number()),
-                        one.step().kind() == Reading.Kind.INSULATION ? "insulation" : "continuity",
-                        one.from(),
-                        one.to(),
-                        one.step().probing().state().toString(),
-                        one.why(),
-                        ""));
-              }
-            });
+    for (Retest one : paper.retests()) {
+      rows.add(
+          List.of(
+              Integer.toString(one.step().number()),
+              one.step().kind() == Reading.Kind.INSULATION ? "insulation" : "continuity",
+              one.from(),
+              one.to(),
+              one.step().probing().state().toString(),
+              one.why(),
+              ""));
+    }
     return new OutSheet(
         "Read again",
         List.of("Step", "Kind", "From", "To", "State", "Because", "Reading"),

@@ -344,8 +344,7 @@ public final class DiffText {
       return;
     }
     page.heading("Read again");
-    List<Retest> retests =
-        paper.retest().map(plan -> Retest.of(plan, paper.rework())).orElse(List.of());
+    List<Retest> retests = paper.retests();
     for (Retest one : retests.subList(0, Math.min(RETESTS_SHOWN, retests.size()))) {
       page.paragraph(
           Text.of("  [ ] %3d  ", one.step().number()),

@@ -22,10 +22,10 @@ import java.util.TreeSet;
  * @param step as the plan has it
  * @param why which wire was touched, or which item was opened
  */
-record Retest(Step step, String from, String to, String why) {
+public record Retest(Step step, String from, String to, String why) {
 
   /** Every reading of a plan, with its reason. */
-  static List<Retest> of(TestPlan plan, Rework rework) {
+  public static List<Retest> of(TestPlan plan, Rework rework) {
     Set<String> touched = new HashSet<>();
     rework.steps().stream()
         .filter(step -> step.what() == Do.CONNECT)
@@ -49,7 +49,7 @@ record Retest(Step step, String from, String to, String why) {
               step.probing().toRest() ? "REST" : side(circuit, step.probing().to()),
               why(circuit, step, touched, openedOn)));
     }
-    return retests;
+    return List.copyOf(retests);
   }
 
   private static String side(Circuit circuit, int[] points) {

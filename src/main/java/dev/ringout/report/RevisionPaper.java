@@ -1,6 +1,5 @@
 package dev.ringout.report;
 
-import dev.ringout.plan.TestPlan;
 import dev.ringout.revision.Change;
 import dev.ringout.revision.Difference;
 import dev.ringout.revision.NetChange;
@@ -22,7 +21,7 @@ import java.util.Optional;
  * @param plus the papers of the wires that are made new
  * @param minus the papers of the wires that come out
  * @param splices the papers of the splices that are new, with all their wires
- * @param retest the readings to take again; absent where nothing is opened
+ * @param retests the readings to take again; none where nothing is opened
  * @param field what the unit has that the earlier revision has not, where a list of it was given
  */
 public record RevisionPaper(
@@ -35,7 +34,7 @@ public record RevisionPaper(
     WorkPapers plus,
     WorkPapers minus,
     Optional<WorkPapers> splices,
-    Optional<TestPlan> retest,
+    List<Retest> retests,
     Optional<FieldChanges> field) {
 
   /**

@@ -78,8 +78,11 @@ public record Rework(
     /** Every wire of the earlier revision by its place in the list. */
     private final Map<Wire, Integer> placeOf = new HashMap<>();
 
-    /** By a wire of the earlier revision and its point. */
+    /** The ends that get another contact, and which: by a wire as it was and its point. */
     private final Map<List<Object>, String> newContacts = new HashMap<>();
+
+    /** The ends that go elsewhere: a wire as it was, and its point. */
+    private final Set<List<Object>> movedEnds = new HashSet<>();
 
     private final List<Change> exchanges = new ArrayList<>();
     private final List<Relabel> relabels = new ArrayList<>();
@@ -123,6 +126,9 @@ public record Rework(
 
     private void collect() {
       contacts();
+      for (Moved moved : difference.changes(Moved.class)) {
+        moved.ends().forEach(end -> movedEnds.add(List.of(moved.before(), end.from())));
+      }
       Set<Wire> replaced = replaced();
       for (Change change : difference.changes()) {
         if (change instanceof Removed removed) {
@@ -155,17 +161,17 @@ public record Rework(
       difference.renames().forEach(this::relabel);
     }
 
-    /** The ends that get another contact, and which. */
     private void contacts() {
       for (Altered one : difference.changes(Altered.class)) {
-        if (isContact(one) && !one.old().isEmpty()) {
+        if (isAnotherContact(one)) {
           newContacts.put(List.of(one.before(), contactEnd(one)), one.now());
         }
       }
     }
 
-    private static boolean isContact(Altered one) {
-      return one.field() == Field.FROM_CONTACT || one.field() == Field.TO_CONTACT;
+    private static boolean isAnotherContact(Altered one) {
+      return (one.field() == Field.FROM_CONTACT || one.field() == Field.TO_CONTACT)
+          && !one.old().isEmpty();
     }
 
     private static Point contactEnd(Altered one) {
@@ -174,15 +180,8 @@ public record Rework(
 
     /** An end that stays where it is and gets another contact comes off and on again. */
     private void reterminate(Altered one) {
-      boolean another = isContact(one) && !one.old().isEmpty();
       Point at = contactEnd(one);
-      boolean stays =
-          another
-              && difference.changes(Moved.class).stream()
-                  .filter(moved -> moved.before().equals(one.before()))
-                  .flatMap(moved -> moved.ends().stream())
-                  .noneMatch(end -> end.from().equals(at));
-      if (stays) {
+      if (isAnotherContact(one) && !movedEnds.contains(List.of(one.before(), at))) {
         int which = placeOf.getOrDefault(one.before(), 0);
         leave(new Off(which, one.before(), at, Optional.of(at)));
         arrive(new On(which, one.after(), one.before().name(), at, Optional.of(at)));
