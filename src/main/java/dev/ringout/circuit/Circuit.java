@@ -8,14 +8,13 @@ import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
-import org.jgrapht.Graph;
-import org.jgrapht.graph.Multigraph;
 
 /**
  * The unit as a multigraph: points are vertices; wires, links and switch contacts are edges.
@@ -33,6 +32,7 @@ public final class Circuit {
   private final List<Conductor> conductors = new ArrayList<>();
   private final int[] from;
   private final int[] to;
+  private final int firstContact;
   private final Map<String, int[]> contactsOf = new HashMap<>();
   private final int[] fromOfPart;
   private final int[] toOfPart;
@@ -50,6 +50,7 @@ public final class Circuit {
     for (Link link : harness.links()) {
       conductors.add(new Conductor.OfLink(link));
     }
+    firstContact = conductors.size();
     for (Switch one : harness.switches()) {
       int first = conductors.size();
       contactsOf.put(one.ref(), IntStream.range(first, first + one.contacts().size()).toArray());
@@ -71,7 +72,7 @@ public final class Circuit {
       partsAtPoint.computeIfAbsent(fromOfPart[i], key -> new ArrayList<>()).add(i);
       partsAtPoint.computeIfAbsent(toOfPart[i], key -> new ArrayList<>()).add(i);
     }
-    normal = computeNets(SwitchState.normal());
+    normal = new Nets(this, closed(SwitchState.normal()));
   }
 
   /** The circuit of a harness. */
@@ -206,19 +207,21 @@ public final class Circuit {
   }
 
   private Nets computeNets(SwitchState state) {
+    return new Nets(this, closed(state));
+  }
+
+  /** Which conductors join their ends in a state. */
+  private boolean[] closed(SwitchState state) {
     boolean[] closed = new boolean[conductors.size()];
-    for (int i = 0; i < closed.length; i++) {
-      closed[i] = isClosed(i, state);
-    }
-    Graph<Integer, Integer> joined = new Multigraph<>(null, null, false);
-    for (int point = 0; point < points.size(); point++) {
-      joined.addVertex(point);
-    }
-    for (int conductor = 0; conductor < closed.length; conductor++) {
-      if (closed[conductor]) {
-        joined.addEdge(from[conductor], to[conductor], conductor);
+    Arrays.fill(closed, true);
+    if (state.liftsAny()) {
+      for (int wire = 0; wire < harness.wires().size(); wire++) {
+        closed[wire] = !state.isLifted(harness.wires().get(wire));
       }
     }
-    return new Nets(this, joined, closed);
+    for (int contact = firstContact; contact < closed.length; contact++) {
+      closed[contact] = isClosed(contact, state);
+    }
+    return closed;
   }
 }

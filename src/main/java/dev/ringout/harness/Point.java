@@ -34,6 +34,19 @@ public record Point(String ref, String pin) implements Comparable<Point> {
     return byRef != 0 ? byRef : NaturalOrder.INSTANCE.compare(pin, other.pin);
   }
 
+  // Written out: points are the keys of every large map, and a record's own take several times as
+  // long before they are compiled at last.
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || (other instanceof Point point && pin.equals(point.pin) && ref.equals(point.ref));
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * ref.hashCode() + pin.hashCode();
+  }
+
   @Override
   public String toString() {
     return ref + "-" + pin;

@@ -49,9 +49,26 @@ public record SwitchState(SortedMap<String, String> positions) {
     return new SwitchState(lifted);
   }
 
+  /** Whether one end of any wire is off its point. */
+  public boolean liftsAny() {
+    return positions.containsValue(LIFTED);
+  }
+
   /** Whether one end of a wire is off its point. */
   public boolean isLifted(Wire wire) {
     return LIFTED.equals(positions.get(wire.name()));
+  }
+
+  /** Most states that are compared are one. */
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || (other instanceof SwitchState state && positions.equals(state.positions));
+  }
+
+  @Override
+  public int hashCode() {
+    return positions.hashCode();
   }
 
   /** As written on a test sheet: {@code S1=AHEAD; S2=OPEN}; empty in the normal state. */
