@@ -4,7 +4,9 @@ import dev.ringout.harness.Limits;
 import dev.ringout.readings.Meter;
 import dev.ringout.standards.WireOhms;
 import dev.ringout.units.OhmsRange;
+import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
 
 /**
@@ -14,11 +16,16 @@ import java.util.Map;
  * every wire on the way has a gauge and a length ({@link Resistances}), or the fixed limit. A way
  * through links alone takes the fixed limit, where nothing is known but that it is short; so do
  * groups of points, of which any two may be joined.
+ *
+ * <p>Not for use by several threads at once.
  */
 public final class JoinLimits {
   private final Circuit circuit;
   private final WireOhms wires;
   private final Map<Double, Resistances> byCelsius = new HashMap<>();
+
+  /** One meter serves a whole sheet of readings: it need not be compared by what it is. */
+  private final IdentityHashMap<Meter, OfMeter> byMeter = new IdentityHashMap<>();
 
   /** Where a limit comes from. */
   public enum Basis {
@@ -59,9 +66,7 @@ public final class JoinLimits {
 
   /** The resistances at a meter's temperature, else at the harness file's. */
   public Resistances resistances(Meter meter) {
-    return byCelsius.computeIfAbsent(
-        meter.celsius().orElse(circuit.harness().limits().celsius()),
-        celsius -> new Resistances(circuit, wires, celsius));
+    return of(meter).resistances;
   }
 
   /** The resistances at the harness file's temperature. */
@@ -76,36 +81,69 @@ public final class JoinLimits {
 
   /** The limit for a reading between points that should be joined. */
   public JoinLimit of(Probing probing, Meter meter) {
-    Limits limits = circuit.harness().limits();
-    double nulled = meter.leadOhms().orElse(0);
-    OhmsRange leads =
-        meter.leadOhms().isPresent()
-            ? new OhmsRange(nulled, nulled)
-            : new OhmsRange(0, limits.meterOhms());
-    OhmsRange expected = OhmsRange.ANY;
-    Basis basis = Basis.GROUPS;
-    if (probing.isPair()) {
+    return of(meter).limit(probing);
+  }
+
+  private OfMeter of(Meter meter) {
+    return byMeter.computeIfAbsent(meter, OfMeter::new);
+  }
+
+  /** The limits for readings with one meter. */
+  private final class OfMeter {
+    private final double nulledOhms;
+    private final OhmsRange leads;
+    private final Resistances resistances;
+
+    /** Limits that do not depend on the points. */
+    private final Map<Basis, JoinLimit> fixed = new EnumMap<>(Basis.class);
+
+    OfMeter(Meter meter) {
+      nulledOhms = meter.leadOhms().orElse(0);
+      leads =
+          meter.leadOhms().isPresent()
+              ? new OhmsRange(nulledOhms, nulledOhms)
+              : new OhmsRange(0, circuit.harness().limits().meterOhms());
+      resistances =
+          byCelsius.computeIfAbsent(
+              meter.celsius().orElse(circuit.harness().limits().celsius()),
+              celsius -> new Resistances(circuit, wires, celsius));
+    }
+
+    JoinLimit limit(Probing probing) {
+      if (!probing.isPair()) {
+        return limit(Basis.GROUPS);
+      }
       int from = probing.from()[0];
       int to = probing.to()[0];
       Nets nets = circuit.in(probing.state());
-      Resistances resistances = resistances(meter);
       if (nets.of(from) != nets.of(to)) {
-        basis = Basis.APART;
-      } else if (!resistances.hasWire(from, to, probing.state())) {
-        basis = Basis.LINKS_ALONE;
-      } else {
-        expected = resistances.between(from, to, probing.state());
-        basis = expected.isKnown() ? Basis.COMPUTED : Basis.NO_LENGTH;
+        return limit(Basis.APART);
       }
+      if (!resistances.hasWire(from, to, probing.state())) {
+        return limit(Basis.LINKS_ALONE);
+      }
+      OhmsRange expected = resistances.between(from, to, probing.state());
+      if (expected.equals(OhmsRange.ANY)) {
+        return limit(Basis.NO_LENGTH);
+      }
+      return limit(expected.isKnown() ? Basis.COMPUTED : Basis.NO_LENGTH, expected);
     }
-    if (limits.closedMaxOhms().isPresent()) {
-      double given = limits.closedMaxOhms().getAsDouble() + nulled;
-      return new JoinLimit(given, Basis.GIVEN, expected, leads);
+
+    private JoinLimit limit(Basis basis) {
+      return fixed.computeIfAbsent(basis, one -> limit(one, OhmsRange.ANY));
     }
-    double ohms =
-        basis == Basis.COMPUTED
-            ? expected.highOhms() + leads.highOhms()
-            : limits.fixedClosedMaxOhms() + nulled;
-    return new JoinLimit(ohms, basis, expected, leads);
+
+    private JoinLimit limit(Basis basis, OhmsRange expected) {
+      Limits limits = circuit.harness().limits();
+      if (limits.closedMaxOhms().isPresent()) {
+        double given = limits.closedMaxOhms().getAsDouble() + nulledOhms;
+        return new JoinLimit(given, Basis.GIVEN, expected, leads);
+      }
+      double ohms =
+          basis == Basis.COMPUTED
+              ? expected.highOhms() + leads.highOhms()
+              : limits.fixedClosedMaxOhms() + nulledOhms;
+      return new JoinLimit(ohms, basis, expected, leads);
+    }
   }
 }

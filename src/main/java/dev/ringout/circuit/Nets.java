@@ -20,9 +20,9 @@ public final class Nets implements Partition {
   private final boolean[] closed;
   private final int[] netOf;
   private final int count;
-  private int @Nullable [] @Nullable [] pointsOf;
-  private int @Nullable [] @Nullable [] conductorsOf;
-  private int @Nullable [] @Nullable [] partsAt;
+  private int @Nullable [][] pointsOf;
+  private int @Nullable [][] conductorsOf;
+  private int @Nullable [][] partsAt;
   private @Nullable Trees trees;
 
   Nets(Circuit circuit, boolean[] closed) {

@@ -88,6 +88,9 @@ public final class Probing {
     if (!(side instanceof Side.Points some)) {
       return NO_POINTS;
     }
+    if (some.points().size() == 1) {
+      return circuit.alone(circuit.index(some.points().get(0)));
+    }
     int[] indices = new int[some.points().size()];
     for (int i = 0; i < indices.length; i++) {
       indices[i] = circuit.index(some.points().get(i));

@@ -1,19 +1,13 @@
 package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.circuit.JoinLimits;
-import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 
@@ -30,33 +24,20 @@ public record Comparison(
   /** Judges every reading. */
   public static Comparison of(Circuit circuit, JoinLimits limits, ReadingSet readings) {
     Judge judge = new Judge(circuit, limits);
-    Map<Key, List<Judged>> sameSubject = new HashMap<>();
     List<Judged> all = new ArrayList<>(readings.readings().size());
-    List<Key> keys = new ArrayList<>(readings.readings().size());
-    for (Reading reading : readings.readings()) {
-      Judged judged = judge.judge(reading);
-      Key subject = Key.of(judged, circuit);
-      all.add(judged);
-      keys.add(subject);
-      sameSubject.computeIfAbsent(subject, key -> new ArrayList<>(1)).add(judged);
-    }
-    Map<Key, Optional<Judged>> standingOf = new HashMap<>();
-    sameSubject.forEach((key, same) -> standingOf.put(key, standing(same)));
+    readings.readings().forEach(reading -> all.add(judge.judge(reading)));
+    Subjects subjects = Subjects.of(circuit, all);
     List<Judged> inForce = new ArrayList<>(all.size());
     List<Replaced> replaced = new ArrayList<>();
-    for (int i = 0; i < all.size(); i++) {
+    Judged[] standing = new Judged[all.size()];
+    for (int i = 0; i < standing.length; i++) {
       Judged judged = all.get(i);
-      Key key = keys.get(i);
-      Optional<Judged> standing = standingOf.getOrDefault(key, Optional.empty());
-      if (standing.isEmpty()) {
-        // Never measured: the step is named once, however often the sheet asks for it.
-        if (judged.equals(sameSubject.getOrDefault(key, List.of(judged)).get(0))) {
-          inForce.add(judged);
-        }
-      } else if (standing.get().equals(judged)) {
+      int first = subjects.first(i);
+      standing[i] = first == i ? standing(subjects.like(i)) : standing[first];
+      if (standing[i].equals(judged)) {
         inForce.add(judged);
       } else if (judged.reading().measured().made()) {
-        replaced.add(new Replaced(judged, standing.get(), saysOtherwise(judged, standing.get())));
+        replaced.add(new Replaced(judged, standing[i], saysOtherwise(judged, standing[i])));
       }
     }
     List<Judged> paired = List.copyOf(DiodePairs.judge(circuit, inForce));
@@ -100,14 +81,17 @@ public record Comparison(
     return earlier.outcome() != later.outcome() || earlier.observed() != later.observed();
   }
 
-  /** The last one measured: by time where every one has a time, else by order. */
-  private static Optional<Judged> standing(List<Judged> same) {
+  /**
+   * The last one measured: by time where every one has a time, else by order. Of a step that was
+   * never measured the first: it is named once, however often the sheet asks for it.
+   */
+  private static Judged standing(List<Judged> same) {
     if (same.size() == 1) {
-      return same.get(0).reading().measured().made() ? Optional.of(same.get(0)) : Optional.empty();
+      return same.get(0);
     }
     List<Judged> made = same.stream().filter(one -> one.reading().measured().made()).toList();
     if (made.isEmpty()) {
-      return Optional.empty();
+      return same.get(0);
     }
     Judged last = made.get(made.size() - 1);
     if (made.stream().allMatch(one -> one.reading().time().isPresent())) {
@@ -117,7 +101,7 @@ public record Comparison(
         }
       }
     }
-    return Optional.of(last);
+    return last;
   }
 
   /** Readings of one kind that were made (and judged or not). */
@@ -142,70 +126,5 @@ public record Comparison(
     return inForce.stream()
         .filter(one -> one.reading().measured() instanceof Measured.Word)
         .count();
-  }
-
-  /** Same points, state and kind; which probe was where matters only through a one-way part. */
-  private static final class Key {
-    private final Reading.Kind kind;
-    private final SwitchState state;
-    private final boolean rest;
-    private final int[] points;
-    private final int hash;
-
-    private Key(Reading.Kind kind, SwitchState state, boolean rest, int[] one, int[] other) {
-      this.kind = kind;
-      this.state = state;
-      this.rest = rest;
-      // The two sides in one row, with what is no point between them.
-      points = Arrays.copyOf(one, one.length + 1 + other.length);
-      points[one.length] = -1;
-      System.arraycopy(other, 0, points, one.length + 1, other.length);
-      hash = 31 * Arrays.hashCode(points) + (state.isNormal() ? 0 : state.hashCode());
-    }
-
-    static Key of(Judged judged, Circuit circuit) {
-      int[] from = sorted(judged.probing().from());
-      int[] to = sorted(judged.probing().to());
-      boolean swap = !oneWay(judged, circuit) && !judged.probing().toRest() && isAfter(from, to);
-      return new Key(
-          judged.reading().kind(),
-          judged.reading().state(),
-          judged.probing().toRest(),
-          swap ? to : from,
-          swap ? from : to);
-    }
-
-    private static boolean oneWay(Judged judged, Circuit circuit) {
-      return judged.expected() instanceof ThroughParts through
-          && through.parts().stream()
-              .anyMatch(part -> !circuit.part(part).kind().readsTheSameReversed());
-    }
-
-    private static int[] sorted(int[] points) {
-      if (points.length < 2) {
-        return points;
-      }
-      int[] sorted = points.clone();
-      Arrays.sort(sorted);
-      return sorted;
-    }
-
-    private static boolean isAfter(int[] left, int[] right) {
-      return left.length > 0 && right.length > 0 && left[0] > right[0];
-    }
-
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Key key
-          && kind == key.kind
-          && rest == key.rest
-          && Arrays.equals(points, key.points)
-          && state.equals(key.state);
-    }
-
-    @Override
-    public int hashCode() {
-      return hash;
-    }
   }
 }

@@ -1,6 +1,7 @@
 package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.circuit.Nets;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayDeque;
@@ -10,51 +11,114 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
-/** Finds points that one reading holds apart and others, taken in the same state, join. */
+/**
+ * Finds points that one reading holds apart and others, taken in the same state, join. Whether any
+ * do is asked of all readings at once, by integers; which they are only where some do.
+ */
 final class Contradictions {
+  private static final int SEVERAL = -1;
+
   private final Circuit circuit;
-  private final Map<SwitchState, Map<Integer, List<Join>>> joinsOf = new HashMap<>();
+  private final SwitchState state;
+  private final List<Judged> joins = new ArrayList<>();
+  private final DisjointPoints joined;
+
+  /** For each set of joined points, by its first, the one listed net of all; or several. */
+  private final int[] netOfJoined;
+
+  private final Map<Integer, List<Join>> joinsAt = new HashMap<>();
 
   /** A reading that joins a point to another. */
   private record Join(int to, Judged by) {}
 
-  private Contradictions(Circuit circuit) {
+  private Contradictions(Circuit circuit, SwitchState state, List<Judged> ofState) {
     this.circuit = circuit;
+    this.state = state;
+    joined = new DisjointPoints(circuit.size());
+    for (Judged judged : ofState) {
+      if (judged.observed() == Observed.JOINED && judged.probing().isPair()) {
+        joins.add(judged);
+        joined.union(judged.probing().from()[0], judged.probing().to()[0]);
+      }
+    }
+    Nets nets = circuit.in(state);
+    netOfJoined = new int[circuit.size()];
+    for (int point = 0; point < netOfJoined.length; point++) {
+      int first = joined.firstOf(point);
+      if (first == point) {
+        netOfJoined[point] = nets.of(point);
+      } else if (netOfJoined[first] != nets.of(point)) {
+        netOfJoined[first] = SEVERAL;
+      }
+    }
   }
 
   static List<Contradiction> find(Circuit circuit, List<Judged> inForce) {
-    Contradictions search = new Contradictions(circuit);
+    Map<SwitchState, List<Judged>> byState = new HashMap<>();
     for (Judged judged : inForce) {
-      if (judged.observed() == Observed.JOINED && judged.probing().isPair()) {
-        search.add(judged);
-      }
+      byState.computeIfAbsent(judged.reading().state(), state -> new ArrayList<>()).add(judged);
     }
+    Map<Judged, Contradiction> found = new HashMap<>();
+    byState.forEach(
+        (state, ofState) ->
+            new Contradictions(circuit, state, ofState)
+                .find(ofState)
+                .forEach(one -> found.put(one.apart(), one)));
+    return found.isEmpty()
+        ? List.of()
+        : inForce.stream().map(found::get).filter(Objects::nonNull).toList();
+  }
+
+  private List<Contradiction> find(List<Judged> ofState) {
     List<Contradiction> found = new ArrayList<>();
-    for (Judged judged : inForce) {
-      if (judged.observed() == Observed.APART) {
-        List<Judged> joins = search.joining(judged);
-        if (!joins.isEmpty()) {
-          found.add(new Contradiction(judged, joins));
+    for (Judged judged : ofState) {
+      if (judged.observed() == Observed.APART && mayJoin(judged)) {
+        List<Judged> way = joining(judged);
+        if (!way.isEmpty()) {
+          found.add(new Contradiction(judged, way));
         }
       }
     }
-    return List.copyOf(found);
+    return found;
   }
 
-  private void add(Judged judged) {
-    int from = judged.probing().from()[0];
-    int to = judged.probing().to()[0];
-    Map<Integer, List<Join>> joins =
-        joinsOf.computeIfAbsent(judged.reading().state(), state -> new HashMap<>());
-    joins.computeIfAbsent(from, point -> new ArrayList<>()).add(new Join(to, judged));
-    joins.computeIfAbsent(to, point -> new ArrayList<>()).add(new Join(from, judged));
+  /** Whether joins lead from one side to a point of the other. */
+  private boolean mayJoin(Judged apart) {
+    for (int from : apart.probing().from()) {
+      int first = joined.firstOf(from);
+      if (apart.probing().toRest()) {
+        if (netOfJoined[first] == SEVERAL) {
+          return true;
+        }
+      } else {
+        for (int to : apart.probing().to()) {
+          if (joined.firstOf(to) == first) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  private Map<Integer, List<Join>> joinsAt() {
+    if (joinsAt.isEmpty()) {
+      for (Judged judged : joins) {
+        int from = judged.probing().from()[0];
+        int to = judged.probing().to()[0];
+        joinsAt.computeIfAbsent(from, point -> new ArrayList<>()).add(new Join(to, judged));
+        joinsAt.computeIfAbsent(to, point -> new ArrayList<>()).add(new Join(from, judged));
+      }
+    }
+    return joinsAt;
   }
 
   /** The readings on a way between the two sides, or none. */
   private List<Judged> joining(Judged apart) {
-    Map<Integer, List<Join>> joins = joinsOf.getOrDefault(apart.reading().state(), Map.of());
+    Map<Integer, List<Join>> joins = joinsAt();
     Map<Integer, Join> cameBy = new HashMap<>();
     Deque<Integer> open = new ArrayDeque<>();
     Set<Integer> starts = new HashSet<>();
@@ -86,7 +150,7 @@ final class Contradictions {
       }
       return false;
     }
-    Nets nets = circuit.in(apart.reading().state());
+    Nets nets = circuit.in(state);
     for (int from : apart.probing().from()) {
       if (nets.of(from) == nets.of(point)) {
         return false;

@@ -5,6 +5,7 @@ import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
+import dev.ringout.readings.Side;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -24,11 +25,14 @@ final class HarnessPoints {
   private final Map<String, Switch> switches = new HashMap<>();
   private final Map<String, Wire> wires = new HashMap<>();
 
+  /** What sides of readings were understood to be, by their texts; most are asked for often. */
+  private final Map<String, Understood<Side.Points>> sides = new HashMap<>();
+
   private final boolean anyPoint;
 
   HarnessPoints(Harness harness) {
     this.anyPoint = false;
-    for (Point point : harness.points()) {
+    for (Point point : harness.pointsAsListed()) {
       byRef.computeIfAbsent(upper(point.ref()), ref -> new HashMap<>()).put(point.pin(), point);
     }
     harness.switches().forEach(one -> switches.put(upper(one.ref()), one));
@@ -56,11 +60,21 @@ final class HarnessPoints {
   }
 
   /** One side of a reading: a point, or points joined by {@code +}. */
-  Understood<List<Point>> side(String refText, String pinText) {
+  Understood<Side.Points> side(String refText, String pinText) {
+    String key = pinText.isEmpty() ? refText : refText + '\n' + pinText;
+    Understood<Side.Points> known = sides.get(key);
+    if (known == null) {
+      known = understand(refText, pinText);
+      sides.put(key, known);
+    }
+    return known;
+  }
+
+  private Understood<Side.Points> understand(String refText, String pinText) {
     List<Point> points = new ArrayList<>();
     Understood<Point> whole = point(refText, pinText);
     if (whole.value().isPresent()) {
-      return Understood.as(List.of(whole.value().get()));
+      return Understood.as(new Side.Points(List.of(whole.value().get())));
     }
     boolean pinsAreGrouped = pinText.indexOf('+') > 0;
     String grouped = pinsAreGrouped ? pinText : refText;
@@ -77,7 +91,7 @@ final class HarnessPoints {
         points.add(point.value().get());
       }
     }
-    return Understood.as(List.copyOf(points));
+    return Understood.as(new Side.Points(List.copyOf(points)));
   }
 
   private Understood<Point> point(String refText, String pinText) {

@@ -11,6 +11,7 @@ import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
+import dev.ringout.readings.Side;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Problems;
@@ -29,6 +30,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 /** Reads a harness file: a workbook, a folder of CSV files, or one CSV file of wires. */
 public final class HarnessReader {
@@ -175,18 +177,26 @@ public final class HarnessReader {
             crimps(),
             limits,
             List.of());
-    return unit.with(loads(unit), LimitsReader.ofNets(limitRows, net -> netPoints(unit, net)));
+    return unit.with(
+        loads(unit),
+        limitRows.ofNets().isEmpty() ? List.of() : LimitsReader.ofNets(limitRows, netPoints(unit)));
   }
 
   /** A point, or one end of every wire of a signal. */
-  private static List<Point> netPoints(Harness unit, String net) {
-    Optional<List<Point>> point = new HarnessPoints(unit).side(net, "").value();
-    return point.orElseGet(
-        () ->
-            unit.wires().stream()
-                .filter(wire -> !wire.signal().isEmpty() && wire.signal().equalsIgnoreCase(net))
-                .map(Wire::from)
-                .toList());
+  private static Function<String, List<Point>> netPoints(Harness unit) {
+    HarnessPoints known = new HarnessPoints(unit);
+    return net ->
+        known
+            .side(net, "")
+            .value()
+            .map(Side.Points::points)
+            .orElseGet(
+                () ->
+                    unit.wires().stream()
+                        .filter(wire -> !wire.signal().isEmpty())
+                        .filter(wire -> wire.signal().equalsIgnoreCase(net))
+                        .map(Wire::from)
+                        .toList());
   }
 
   private void refuseUnread() throws UnusableInput {

@@ -4,6 +4,7 @@ import dev.ringout.harness.Harness;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
+import dev.ringout.readings.Side;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -98,9 +99,9 @@ public final class PointSearch {
 
   private Optional<Point> point(String text) {
     for (String written : spellings(text)) {
-      Optional<List<Point>> side = points.side(written, "").value();
-      if (side.isPresent() && side.get().size() == 1) {
-        return Optional.of(side.get().get(0));
+      Optional<Side.Points> side = points.side(written, "").value();
+      if (side.isPresent() && side.get().points().size() == 1) {
+        return Optional.of(side.get().points().get(0));
       }
     }
     // The pin in the other case, where only one of the two exists.

@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -126,20 +127,19 @@ public final class ReadingsReader {
 
   private void rows(Sheet sheet, Reading.Kind kind, Job job, OptionalDouble range)
       throws UnusableInput {
+    Values values = new Values(kind, range);
     new Table(sheet, kind == Reading.Kind.CONTINUITY ? CONTINUITY : COLUMNS, REQUIRED, problems)
-        .forEach(entry -> row(entry, kind, job, range));
+        .forEach(entry -> row(entry, kind, job, values));
   }
 
-  private void row(Entry entry, Reading.Kind kind, Job job, OptionalDouble range) {
+  private void row(Entry entry, Reading.Kind kind, Job job, Values values) {
     Optional<Side> from = side(entry, FROM, FROM_PIN);
     Optional<Side> to = side(entry, TO, TO_PIN);
     Optional<SwitchState> state =
         entry.take(STATE.name(), states.computeIfAbsent(entry.text(STATE.name()), points::state));
-    Optional<Measured> measured = measured(entry, READING, kind, range);
+    Optional<Measured> measured = values.of(entry, READING);
     Optional<Measured> reverse =
-        entry.text(REVERSE.name()).isEmpty()
-            ? Optional.empty()
-            : measured(entry, REVERSE, kind, range);
+        entry.text(REVERSE.name()).isEmpty() ? Optional.empty() : values.of(entry, REVERSE);
     OptionalDouble volts = number(entry, VOLTS);
     OptionalDouble seconds = number(entry, SECONDS);
     Optional<TimeOfReading> time = time(entry);
@@ -178,7 +178,7 @@ public final class ReadingsReader {
     if (refText.equalsIgnoreCase("REST") && pinText.isEmpty()) {
       return Optional.of(new Side.Rest());
     }
-    return entry.take(ref.name(), points.side(refText, pinText)).map(Side.Points::new);
+    return entry.take(ref.name(), points.side(refText, pinText)).map(Function.identity());
   }
 
   private static boolean sidesAreApart(Entry entry, Side from, Side to) {
@@ -197,35 +197,75 @@ public final class ReadingsReader {
     return true;
   }
 
-  private static Optional<Measured> measured(
-      Entry entry, Column column, Reading.Kind kind, OptionalDouble range) {
-    String text = entry.text(column.name());
-    String ownUnit = entry.text(UNIT.name());
-    String unit = ownUnit.isEmpty() ? entry.headingUnit(column.name()) : ownUnit;
-    if (OhmsCell.unit(unit).isEmpty()) {
-      entry.error(
-          (ownUnit.isEmpty() ? column : UNIT).name(),
-          "\"" + unit + "\" is no unit of resistance; expected one such as mΩ, Ω, kΩ, MΩ",
-          "");
-      return Optional.empty();
+  /** The values of one sheet. What one text means is found out once: most are written often. */
+  private static final class Values {
+    private static final int MOST_KNOWN = 10_000;
+
+    private final Reading.Kind kind;
+    private final OptionalDouble rangeOhms;
+
+    /** By their units, then by their texts. */
+    private final Map<String, Map<String, Measured>> known = new HashMap<>();
+
+    private int count;
+
+    Values(Reading.Kind kind, OptionalDouble rangeOhms) {
+      this.kind = kind;
+      this.rangeOhms = rangeOhms;
     }
-    boolean insulation = kind == Reading.Kind.INSULATION;
-    Optional<Measured> measured =
-        entry.take(
-            column.name(), OhmsCell.reading(text, unit.isEmpty() && insulation ? "MΩ" : unit));
-    if (measured.orElse(null) instanceof Measured.Value value && value.ohms() < 0) {
-      if (insulation) {
-        entry.error(column.name(), "an insulation reading can't be negative: " + text, "");
+
+    /** The value of a cell; what is none is reported there. */
+    Optional<Measured> of(Entry entry, Column column) {
+      String text = entry.text(column.name());
+      String ownUnit = entry.text(UNIT.name());
+      String unit = ownUnit.isEmpty() ? entry.headingUnit(column.name()) : ownUnit;
+      Map<String, Measured> ofUnit = known.computeIfAbsent(unit, one -> new HashMap<>());
+      Measured before = ofUnit.get(text);
+      if (before != null) {
+        return Optional.of(before);
+      }
+      if (OhmsCell.unit(unit).isEmpty()) {
+        entry.error(
+            (ownUnit.isEmpty() ? column : UNIT).name(),
+            "\"" + unit + "\" is no unit of resistance; expected one such as mΩ, Ω, kΩ, MΩ",
+            "");
         return Optional.empty();
       }
-      entry.warning(column.name(), text + " is below zero: the leads were nulled too far", "");
+      return understood(entry, column, text, unit)
+          .map(
+              measured -> {
+                if (!isBelowZero(measured) && count++ < MOST_KNOWN) {
+                  ofUnit.put(text, measured);
+                }
+                return measured;
+              });
     }
-    return measured.map(one -> one instanceof OverRange ? new OverRange(range) : one);
+
+    private Optional<Measured> understood(Entry entry, Column column, String text, String unit) {
+      boolean insulation = kind == Reading.Kind.INSULATION;
+      Optional<Measured> measured =
+          entry.take(
+              column.name(), OhmsCell.reading(text, unit.isEmpty() && insulation ? "MΩ" : unit));
+      if (measured.filter(Values::isBelowZero).isPresent()) {
+        if (insulation) {
+          entry.error(column.name(), "an insulation reading can't be negative: " + text, "");
+          return Optional.empty();
+        }
+        entry.warning(column.name(), text + " is below zero: the leads were nulled too far", "");
+      }
+      return measured.map(one -> one instanceof OverRange ? new OverRange(rangeOhms) : one);
+    }
+
+    private static boolean isBelowZero(Measured measured) {
+      return measured instanceof Measured.Value value && value.ohms() < 0;
+    }
   }
 
   private static OptionalDouble number(Entry entry, Column column) {
-    return PlainNumber.of(
-        UNIT_AT_END.matcher(entry.text(column.name())).replaceFirst(""), entry, column);
+    String text = entry.text(column.name());
+    return text.isEmpty()
+        ? OptionalDouble.empty()
+        : PlainNumber.of(UNIT_AT_END.matcher(text).replaceFirst(""), entry, column);
   }
 
   private static Optional<TimeOfReading> time(Entry entry) {
