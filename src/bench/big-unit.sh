@@ -7,7 +7,7 @@ wires=${1:-100000}
 folder=${2:-target/bench}
 readings=${3:-0}
 classes=target/test-classes:target/classes:$(ls target/lib/*.jar | grep -v ringout.jar | tr '\n' ':')
-[ -f "$folder/readings.xlsx" ] || java -Xmx2g -cp "$classes" dev.ringout.bench.BigUnit "$folder" "$wires" "$readings"
+[ -f "$folder/readings.xlsx" ] || java -Xmx2g -cp "$classes" dev.ringout.bench.BigUnit "$folder" "$wires" "$readings" xlsx
 ls -l "$folder"/*.xlsx
 
 measure() {

@@ -11,48 +11,53 @@ python3 - <<'P'
 import math, os, subprocess, time, resource
 classes, folder, largest = os.environ["classes"], os.environ["folder"], int(os.environ["largest"])
 run = "target/ringout"
-def timed(command, times=3, env=None):
-    best, code = 1e9, 0
+def timed(command, times=3, env=None, codes=(0,)):
+    best = 1e9
     for _ in range(times):
         start = time.time()
-        code = subprocess.run(command, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL,
-                              env={**os.environ, **(env or {})}).returncode
+        ran = subprocess.run(command, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE, text=True,
+                             env={**os.environ, **(env or {})})
         best = min(best, time.time() - start)
-    return best, code
-def unit(wires, readings=0):
-    path = f"{folder}/{wires}-{readings}"
-    if not os.path.exists(path + "/readings.xlsx"):
-        subprocess.run(["java", "-Xmx3g", "-cp", classes, "dev.ringout.bench.BigUnit", path, str(wires), str(readings)], check=True)
-    return path
-def row(what, seconds, floor, most, code=""):
+        # A run that is refused is quick: it must not pass for one that did its work.
+        if ran.returncode not in codes:
+            raise SystemExit(f"{command} ended with {ran.returncode}: {ran.stderr[:500]}")
+    return best
+def unit(wires, readings, form):
+    path = f"{folder}/{wires}-{readings}-{form}"
+    ending = ".xlsx" if form == "xlsx" else ""
+    if not os.path.exists(f"{path}/readings{ending}"):
+        subprocess.run(["java", "-Xmx4g", "-cp", classes, "dev.ringout.bench.BigUnit", path, str(wires), str(readings), form], check=True)
+    return [f"{path}/{name}{ending}" for name in ("harness", "readings", "harness-next")]
+def row(what, seconds, floor, most):
     ratio = seconds / floor
     print(f"| {what} | {seconds:.2f} s | {floor:.3f} s | {ratio:.1f} | {most} |", flush=True)
 print("| what | takes | beside | times | at most |\n| --- | --- | --- | --- | --- |")
 floor = ["java", "-Xshare:auto", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", classes, "dev.ringout.bench.Floor"]
-hello, _ = timed(["java", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", "target/test-classes", "dev.ringout.bench.Floor", "hello"], 7)
-small = unit(50)
-row("`ringout --version`, beside a bare Java start", timed([run, "--version"], 7)[0], hello, 5)
-row("`check` of 50 wires, beside the same", timed([run, "check", small + "/harness.xlsx", small + "/readings.xlsx"], 7)[0], hello, 8)
-big = unit(largest, 10 * largest)
-one_g = {"RINGOUT_JAVA_OPTS": "-Xmx1g"}
-scan, _ = timed(["java", "-Xmx1g", "-cp", classes, "dev.ringout.bench.Floor", big + "/harness.xlsx", big + "/readings.xlsx"])
-check, code = timed([run, "check", big + "/harness.xlsx", big + "/readings.xlsx"], 2, one_g)
-row(f"`check` of {largest:,} wires and {10 * largest:,} readings in 1 GiB (exit {code}), beside a bare scan of the two workbooks", check, scan, 4)
+hello = timed(["java", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", "target/test-classes", "dev.ringout.bench.Floor", "hello"], 7)
+small = unit(50, 0, "xlsx")
+row("`ringout --version`, beside a bare Java start", timed([run, "--version"], 7), hello, 5)
+row("`check` of 50 wires, beside the same", timed([run, "check", *small[:2]], 7, codes=(1,)), hello, 8)
+for form in ("xlsx", "csv"):
+    big = unit(100000, 1000000, form)
+    scanned = big[:2] if form == "xlsx" else [f"{big[0]}/Wires.csv", f"{big[0]}/Links.csv", f"{big[1]}/Continuity.csv", f"{big[1]}/Insulation.csv"]
+    scan = timed(["java", "-Xmx1g", "-cp", classes, "dev.ringout.bench.Floor", *scanned])
+    check = timed([run, "check", *big[:2]], 3, {"RINGOUT_JAVA_OPTS": "-Xmx1g"}, codes=(1,))
+    row(f"`check` of 100,000 wires and 1,000,000 readings (.{form}) in 1 GiB, beside a bare scan of them", check, scan, 4)
 print("\n| wires | `check` | `plan` | `diff` | `review` |\n| --- | --- | --- | --- | --- |")
 sizes, all_times = [], {}
 size = 1000
+memory = "-Xmx%dg" % (3 if largest < 1000000 else 12)
 while size <= largest:
-    path = unit(size)
-    times = [timed([run, *c], 1 if size > 20000 else 2, {"RINGOUT_JAVA_OPTS": "-Xmx3g"})[0] for c in (
-        ["check", path + "/harness.xlsx", path + "/readings.xlsx"], ["plan", path + "/harness.xlsx"],
-        ["diff", path + "/harness.xlsx", path + "/harness-next.xlsx"], ["review", path + "/harness.xlsx"])]
+    harness, readings, following = unit(size, 0, "csv")
+    times = [timed([run, *c], 1 if size > 20000 else 2, {"RINGOUT_JAVA_OPTS": memory}, (0, 1, 2)) for c in (
+        ["check", harness, readings], ["plan", harness], ["diff", harness, following], ["review", harness])]
     sizes.append(size); all_times[size] = times
     print(f"| {size:,} | " + " | ".join(f"{t:.2f} s" for t in times) + " |", flush=True)
     size *= 10
 fits = []
 for c in range(4):
     last, before = sizes[-1], sizes[-2]
-    start = timed([run, "--version"], 1)[0]
+    start = timed([run, "--version"], 1)
     fits.append(math.log((all_times[last][c] - start) / (all_times[before][c] - start)) / math.log(last / before))
 nlogn = math.log(sizes[-1] * math.log(sizes[-1]) / (sizes[-2] * math.log(sizes[-2]))) / math.log(sizes[-1] / sizes[-2])
 print("| exponent, last step | " + " | ".join(f"{f:.2f}" for f in fits) + f" |\n\n(n log n would be {nlogn:.2f})\n")

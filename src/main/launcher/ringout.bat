@@ -6,14 +6,15 @@ set "RINGOUT_HOME=%~dp0"
 set "RINGOUT_JAVA=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "RINGOUT_JAVA=%JAVA_HOME%\bin\java.exe"
 
-"%RINGOUT_JAVA%" -version >nul 2>nul
-if errorlevel 1 (
+rem What Java says of its version; nothing where there is none.
+set "RINGOUT_VERSION="
+set "RINGOUT_MAJOR=0"
+for /f "tokens=3" %%v in ('call "%RINGOUT_JAVA%" -version 2^>^&1 ^| findstr /i /c:" version "') do (
+  if not defined RINGOUT_VERSION set "RINGOUT_VERSION=%%~v"
+)
+if not defined RINGOUT_VERSION (
   echo ringout: Java is missing. Install Java 17 or newer, or set JAVA_HOME to where it is. 1>&2
   exit /b 70
-)
-set "RINGOUT_VERSION="
-for /f "tokens=3" %%v in ('call "%RINGOUT_JAVA%" -version 2^>^&1 ^| findstr /i "version"') do (
-  if not defined RINGOUT_VERSION set "RINGOUT_VERSION=%%~v"
 )
 for /f "tokens=1 delims=.-+" %%m in ("%RINGOUT_VERSION%") do set "RINGOUT_MAJOR=%%m"
 if %RINGOUT_MAJOR% LSS 17 (
@@ -21,7 +22,26 @@ if %RINGOUT_MAJOR% LSS 17 (
   exit /b 70
 )
 
+rem The quick compiler starts soonest; a long run is worth the thorough one.
+set "RINGOUT_COMPILER=-XX:TieredStopAtLevel=1"
+call :look %*
+
+rem Readings are written in UTF-8; the window goes back to its own code page afterwards.
+set "RINGOUT_CODE_PAGE="
+for /f "tokens=2 delims=:." %%c in ('chcp') do set "RINGOUT_CODE_PAGE=%%c"
+chcp 65001 >nul 2>nul
+
 "%RINGOUT_JAVA%" -Xshare:auto "-XX:SharedArchiveFile=%RINGOUT_HOME%lib\ringout.jsa" -Xlog:disable ^
-  -XX:+UseSerialGC -XX:TieredStopAtLevel=1 %RINGOUT_JAVA_OPTS% ^
+  -XX:+UseSerialGC %RINGOUT_COMPILER% %RINGOUT_JAVA_OPTS% ^
   -cp "%RINGOUT_HOME%lib\ringout.jar" dev.ringout.cli.Main %*
-exit /b %errorlevel%
+set "RINGOUT_CODE=%errorlevel%"
+if defined RINGOUT_CODE_PAGE chcp %RINGOUT_CODE_PAGE% >nul 2>nul
+exit /b %RINGOUT_CODE%
+
+rem Looks for a file of more than four million bytes. Without the leading 1 a word that names no
+rem file would leave the comparison one side short.
+:look
+if "%~1"=="" exit /b 0
+if 1%~z1 GTR 14000000 set "RINGOUT_COMPILER="
+shift
+goto look

@@ -5,8 +5,6 @@ import dev.ringout.circuit.Conductor;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Link;
 import dev.ringout.harness.Part;
-import dev.ringout.harness.PinDetail;
-import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
@@ -28,6 +26,8 @@ final class AsFound {
 
   private final Circuit listed;
   private final Circuit circuit;
+
+  /** Of wires that are not where they are listed. */
   private final Map<Wire, Wire> listedOf = new HashMap<>();
 
   private AsFound(Circuit listed, Circuit circuit) {
@@ -62,11 +62,13 @@ final class AsFound {
         continue;
       }
       if (conductor instanceof Conductor.OfWire wire) {
-        Wire now =
-            wire.wire()
-                .between(
-                    listed.point(nets.end(number, Wire.End.FROM)),
-                    listed.point(nets.end(number, Wire.End.TO)));
+        int from = nets.end(number, Wire.End.FROM);
+        int to = nets.end(number, Wire.End.TO);
+        if (from == listed.from(number) && to == listed.to(number)) {
+          wires.add(wire.wire());
+          continue;
+        }
+        Wire now = wire.wire().between(listed.point(from), listed.point(to));
         wires.add(now);
         listedOf.put(now, wire.wire());
       } else if (conductor instanceof Conductor.OfLink link) {
@@ -79,12 +81,13 @@ final class AsFound {
     for (int which = 0; which < paper.switches().size(); which++) {
       switches.add(switched(paper.switches().get(which), which, slips, missing, numberOf, links));
     }
+    // The circuit keeps its points: one that nothing is joined to any more is still there.
     Harness harness =
         new Harness(
             paper.header(),
             wires,
             paper.items(),
-            everyPoint(listed),
+            paper.pins(),
             links,
             switches,
             parts(listed, slips),
@@ -95,27 +98,6 @@ final class AsFound {
     AsFound found = new AsFound(listed, listed.joinedOtherwise(harness));
     found.listedOf.putAll(listedOf);
     return found;
-  }
-
-  /** A point that nothing is joined to any more is still there. */
-  private static List<PinDetail> everyPoint(Circuit listed) {
-    List<PinDetail> pins = new ArrayList<>(listed.harness().pins());
-    Set<Point> known = new HashSet<>();
-    pins.forEach(pin -> known.add(pin.point()));
-    for (int point = 0; point < listed.size(); point++) {
-      if (known.add(listed.point(point))) {
-        pins.add(
-            new PinDetail(
-                listed.point(point),
-                "",
-                "",
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                "",
-                NOWHERE));
-      }
-    }
-    return pins;
   }
 
   private static Switch switched(

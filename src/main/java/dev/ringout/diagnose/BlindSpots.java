@@ -12,7 +12,6 @@ import dev.ringout.harness.Wire;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -95,10 +94,10 @@ final class BlindSpots {
    * the way out, every reading from end to end passes.
    */
   private void cancelling(Comparison comparison) {
-    Set<Integer> touched = new HashSet<>();
+    boolean[] touched = new boolean[circuit.size()];
     for (Judged judged : comparison.inForce()) {
       if (judged.reading().measured().made()) {
-        judged.probing().points().forEach(touched::add);
+        judged.probing().points().forEach(point -> touched[point] = true);
       }
     }
     int[] wiresAt = new int[circuit.size()];
@@ -110,7 +109,7 @@ final class BlindSpots {
     }
     Map<String, List<String>> unread = new TreeMap<>();
     for (int point = 0; point < circuit.size(); point++) {
-      if (wiresAt[point] > 1 && !touched.contains(point)) {
+      if (wiresAt[point] > 1 && !touched[point]) {
         unread
             .computeIfAbsent(circuit.point(point).ref(), ref -> new ArrayList<>())
             .add(circuit.point(point).pin());

@@ -20,6 +20,7 @@ import dev.ringout.standards.HandMovements;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -39,6 +40,7 @@ final class NextReadings {
   private final WiringFaults wiring;
   private final HandMovements movements;
   private final List<NextReading> list = new ArrayList<>();
+  private final Made made;
   private final Set<String> named = new HashSet<>();
   private final DisjointPoints asked;
 
@@ -52,11 +54,7 @@ final class NextReadings {
     this.circuit = circuit;
     this.wiring = wiring;
     this.movements = movements;
-    for (Judged judged : comparison.inForce()) {
-      if (judged.reading().measured().made() && judged.outcome() != Outcome.NOT_JUDGED) {
-        named.add(key(judged));
-      }
-    }
+    made = new Made(comparison);
     asked = askedFor(circuit, comparison);
     wiring.told().forEach(this::tellApart);
     wiring.told().forEach(this::confirm);
@@ -86,17 +84,44 @@ final class NextReadings {
     return List.copyOf(list);
   }
 
-  private static String key(Judged judged) {
-    return key(
-        judged.reading().kind(),
-        judged.reading().from().toString(),
-        judged.reading().to().toString(),
-        judged.reading().state());
-  }
-
   private static String key(Reading.Kind kind, String from, String to, SwitchState state) {
     String sides = from.compareTo(to) < 0 ? from + "|" + to : to + "|" + from;
     return kind + "|" + sides + "|" + state;
+  }
+
+  /**
+   * The readings that were made and judged, by one of their sides: few are asked about of the many.
+   */
+  private static final class Made {
+    private final Map<String, List<Judged>> bySide = new HashMap<>();
+
+    Made(Comparison comparison) {
+      for (Judged judged : comparison.inForce()) {
+        if (judged.reading().measured().made() && judged.outcome() != Outcome.NOT_JUDGED) {
+          String from = judged.reading().from().toString();
+          String to = judged.reading().to().toString();
+          bySide.computeIfAbsent(one(from, to), side -> new ArrayList<>(2)).add(judged);
+        }
+      }
+    }
+
+    /** The same for either way round. */
+    private static String one(String from, String to) {
+      return from.compareTo(to) < 0 ? from : to;
+    }
+
+    boolean has(String key, String from, String to) {
+      return bySide.getOrDefault(one(from, to), List.of()).stream()
+          .map(Judged::reading)
+          .anyMatch(
+              reading ->
+                  key(
+                          reading.kind(),
+                          reading.from().toString(),
+                          reading.to().toString(),
+                          reading.state())
+                      .equals(key));
+    }
   }
 
   private void add(String from, String to, SwitchState state, Purpose purpose, String why) {
@@ -104,7 +129,8 @@ final class NextReadings {
   }
 
   private void add(NextReading reading) {
-    if (named.add(key(reading.kind(), reading.from(), reading.to(), reading.state()))) {
+    String key = key(reading.kind(), reading.from(), reading.to(), reading.state());
+    if (!made.has(key, reading.from(), reading.to()) && named.add(key)) {
       list.add(reading);
     }
   }
@@ -119,12 +145,10 @@ final class NextReadings {
   }
 
   private boolean isMade(Probing probing) {
-    return named.contains(
-        key(
-            Reading.Kind.CONTINUITY,
-            circuit.point(probing.from()[0]).toString(),
-            probing.toRest() ? REST : circuit.point(probing.to()[0]).toString(),
-            probing.state()));
+    String from = circuit.point(probing.from()[0]).toString();
+    String to = probing.toRest() ? REST : circuit.point(probing.to()[0]).toString();
+    String key = key(Reading.Kind.CONTINUITY, from, to, probing.state());
+    return named.contains(key) || made.has(key, from, to);
   }
 
   /** Where a poor joint is: a reading across about half of the odds. */

@@ -9,6 +9,9 @@ import dev.ringout.compare.Outcome;
 import dev.ringout.diagnose.Fault.Finding;
 import dev.ringout.harness.Wire;
 import dev.ringout.readings.Measured;
+import dev.ringout.readings.Meter;
+import dev.ringout.units.Gauge;
+import dev.ringout.units.Length;
 import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -50,7 +53,7 @@ final class UnequalWires {
   private record Read(Judged judged, Conductor.OfWire wire, double ohms) {}
 
   List<Fault> faults(Set<Judged> explainedOtherwise) {
-    Map<String, List<Read>> alike = new LinkedHashMap<>();
+    Map<Kind, List<Read>> alike = new LinkedHashMap<>();
     for (Judged judged : comparison.inForce()) {
       if (judged.outcome() == Outcome.CONFORMS
           && judged.limit().basis() != JoinLimits.Basis.LINKS_ALONE
@@ -61,7 +64,7 @@ final class UnequalWires {
             .ifPresent(
                 wire ->
                     alike
-                        .computeIfAbsent(kind(wire.wire(), judged), key -> new ArrayList<>())
+                        .computeIfAbsent(Kind.of(wire.wire(), judged), key -> new ArrayList<>())
                         .add(new Read(judged, wire, value.ohms())));
       }
     }
@@ -87,11 +90,25 @@ final class UnequalWires {
   }
 
   /** What makes wires fellows: all of their making, or where lengths are not known, one cable. */
-  private static String kind(Wire wire, Judged judged) {
-    String making = wire.gauge() + "|" + wire.type() + "|" + judged.reading().meter();
-    return wire.length().isPresent()
-        ? making + "|" + wire.length().get().metres()
-        : making + "|" + wire.cable() + "|" + wire.from().ref() + "|" + wire.to().ref();
+  private record Kind(
+      Optional<Gauge> gauge,
+      String type,
+      Optional<Length> length,
+      String cable,
+      String fromItem,
+      String toItem,
+      Meter meter) {
+    static Kind of(Wire wire, Judged judged) {
+      boolean known = wire.length().isPresent();
+      return new Kind(
+          wire.gauge(),
+          wire.type(),
+          wire.length(),
+          known ? "" : wire.cable(),
+          known ? "" : wire.from().ref(),
+          known ? "" : wire.to().ref(),
+          judged.reading().meter());
+    }
   }
 
   private void compare(List<Read> fellows, List<Fault> faults) {

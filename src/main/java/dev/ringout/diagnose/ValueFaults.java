@@ -75,8 +75,18 @@ final class ValueFaults {
       Set<Integer> here =
           touched.computeIfAbsent(state, one -> new SlippedNets(listed, one, slips).touchedNets());
       Nets nets = listed.in(state);
-      return judged.probing().points().anyMatch(point -> here.contains(nets.of(point)));
+      return isAtAny(judged.probing().from(), nets, here)
+          || isAtAny(judged.probing().to(), nets, here);
     };
+  }
+
+  private static boolean isAtAny(int[] points, Nets nets, Set<Integer> here) {
+    for (int point : points) {
+      if (here.contains(nets.of(point))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The same fault with its wires as they stand on the list. */

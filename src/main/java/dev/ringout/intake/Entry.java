@@ -55,6 +55,9 @@ final class Entry {
    * that the spreadsheet has damaged is reported and read as empty.
    */
   String text(String column) {
+    if (table.columnOf(column) == 0) {
+      return "";
+    }
     Cell cell = cell(column);
     if (cell.ink().struck()) {
       error(
