@@ -9,8 +9,8 @@ if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "RINGOUT_JAVA=%JAVA
 rem What Java says of its version; nothing where there is none.
 set "RINGOUT_VERSION="
 set "RINGOUT_MAJOR=0"
-for /f "tokens=3" %%v in ('call "%RINGOUT_JAVA%" -version 2^>^&1 ^| findstr /i /c:" version "') do (
-  if not defined RINGOUT_VERSION set "RINGOUT_VERSION=%%~v"
+for /f "tokens=2,3" %%v in ('call "%RINGOUT_JAVA%" -version 2^>^&1') do (
+  if "%%v"=="version" if not defined RINGOUT_VERSION set "RINGOUT_VERSION=%%~w"
 )
 if not defined RINGOUT_VERSION (
   echo ringout: Java is missing. Install Java 17 or newer, or set JAVA_HOME to where it is. 1>&2

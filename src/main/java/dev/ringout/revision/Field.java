@@ -50,7 +50,8 @@ public enum Field {
     return one.equals(other) || plain(one).equals(plain(other));
   }
 
-  private static String plain(String text) {
+  /** What is compared: case and spaces do not matter. */
+  static String plain(String text) {
     return text.strip().toUpperCase(Locale.ROOT).replaceAll("\\s+", " ");
   }
 }

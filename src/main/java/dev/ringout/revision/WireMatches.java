@@ -175,8 +175,9 @@ record WireMatches(List<Pair> pairs, List<Wire> removed, List<Wire> added, List<
       }
       keys.add("points\t" + points(wire));
       if (!wire.signal().isEmpty()) {
-        keys.add("signal\t" + wire.from() + "\t" + wire.signal());
-        keys.add("signal\t" + wire.to() + "\t" + wire.signal());
+        String signal = Field.plain(wire.signal());
+        keys.add("signal\t" + wire.from() + "\t" + signal);
+        keys.add("signal\t" + wire.to() + "\t" + signal);
       }
       return keys;
     }

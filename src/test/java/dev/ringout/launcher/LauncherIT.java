@@ -115,6 +115,39 @@ class LauncherIT {
   }
 
   @Test
+  void a_large_file_is_worth_the_thorough_compiler_a_small_one_is_not() throws Exception {
+    Path home = Files.createDirectories(folder.resolve("java"));
+    Files.createDirectories(home.resolve("bin"));
+    Path java = home.resolve("bin/java");
+    Files.writeString(java, "#!/bin/sh\necho \"$@\"\n");
+    Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));
+    Files.writeString(home.resolve("release"), "JAVA_VERSION=\"17.0.15\"\n");
+    Map<String, String> environment = Map.of("JAVA_HOME", home.toString());
+    Files.write(folder.resolve("small.csv"), new byte[1000]);
+    Path tables = Files.createDirectory(folder.resolve("many readings"));
+    Files.write(tables.resolve("Continuity.csv"), new byte[5_000_000]);
+
+    for (Object[] words :
+        new Object[][] {{"check", "small.csv", "--json"}, {"--version"}, {"check", "absent.csv"}}) {
+      Ran ran = run(folder, environment, with(words));
+      assertTrue(ran.out().contains(" -XX:TieredStopAtLevel=1 "), ran.out());
+      assertEquals("", ran.err());
+    }
+    for (Object[] words :
+        new Object[][] {
+          {"check", "small.csv", "many readings"},
+          {"check", tables.resolve("Continuity.csv"), "--json"}
+        }) {
+      Ran ran = run(folder, environment, with(words));
+      assertFalse(ran.out().contains("TieredStopAtLevel"), ran.out());
+    }
+  }
+
+  private static Object[] with(Object... words) {
+    return Stream.concat(Stream.of(LAUNCHER), Stream.of(words)).toArray();
+  }
+
+  @Test
   void it_says_that_java_is_missing() throws Exception {
     Path tools = Files.createDirectory(folder.resolve("bin"));
     for (String tool : new String[] {"sh", "dirname", "readlink", "sed", "head"}) {
