@@ -62,6 +62,13 @@ public final class Main implements Runnable {
    * @return the exit code
    */
   public static int run(PrintStream out, PrintStream err, boolean terminal, String... args) {
+    try (PrintStream shown =
+        new PrintStream(new VisibleStream(err), true, StandardCharsets.UTF_8)) {
+      return runShown(out, shown, terminal, args);
+    }
+  }
+
+  private static int runShown(PrintStream out, PrintStream err, boolean terminal, String... args) {
     if (args.length == 1 && (args[0].equals("--version") || args[0].equals("-V"))) {
       // Answered without loading the command line library, which takes longer than the answer.
       out.println(Version.text());

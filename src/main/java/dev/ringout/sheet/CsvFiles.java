@@ -8,6 +8,7 @@ import dev.ringout.source.Place;
 import dev.ringout.source.Problems;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
+import dev.ringout.units.Text;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -188,7 +189,7 @@ final class CsvFiles implements TabularFile {
 
     @Override
     public String name() {
-      String file = fileName(path);
+      String file = Text.visible(fileName(path));
       int dot = file.lastIndexOf('.');
       return dot > 0 ? file.substring(0, dot) : file;
     }

@@ -9,6 +9,7 @@ import dev.ringout.source.Place;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
 import dev.ringout.units.Numbers;
+import dev.ringout.units.Text;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -94,7 +95,7 @@ final class OdsFile implements TabularFile {
 
     @Override
     public String name() {
-      return sheet.getName();
+      return Text.visible(sheet.getName());
     }
 
     @Override

@@ -3,6 +3,7 @@ package dev.ringout.sheet;
 import dev.ringout.source.Place;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
+import dev.ringout.units.Text;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -75,7 +76,7 @@ final class XlsFile implements TabularFile {
 
     @Override
     public String name() {
-      return sheet.getSheetName();
+      return Text.visible(sheet.getSheetName());
     }
 
     @Override

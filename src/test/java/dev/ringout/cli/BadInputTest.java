@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.github.miachm.sods.Sheet;
+import com.github.miachm.sods.SpreadSheet;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -13,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Collections;
+import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -203,6 +206,33 @@ class BadInputTest {
     assertTrue(run.err().contains("A3 (Wire)"), run.err());
     assertFalse(run.err().contains("\u001b"), run.err());
     assertFalse(run.err().contains("\u202e"), run.err());
+  }
+
+  /** Nor are words of the command line, names of files, and names of sheets of any kind of file. */
+  @Test
+  void words_files_and_sheets_with_a_terminal_escape() throws IOException {
+    Path list = Files.createDirectories(folder.resolve("unit"));
+    Files.writeString(list.resolve("wires.csv"), "Wire,From,To\nW1,J1-A,P2-1\n");
+    Files.writeString(list.resolve("od\u001b[31md.csv"), "A\n");
+    Path out = folder.resolve("ou\u001b[31mt.html");
+    Files.writeString(out, "");
+    Path ods = folder.resolve("list.ods");
+    SpreadSheet book = new SpreadSheet();
+    book.appendSheet(new Sheet("Wi\u202eres", 2, 3));
+    book.save(ods.toFile());
+    for (Run run :
+        List.of(
+            Run.of("plan", list),
+            Run.of("plan", list, "-o", out),
+            Run.of("plan", "no\u001b[31mne.xlsx"),
+            Run.of("trace", list, "J\u001b[31m1"),
+            Run.of("plan", list, "--no\u001b[31mne"),
+            Run.of("check", list, list, "--json"),
+            Run.of("review", ods),
+            Run.of("found", list, "W\u001b[31m1 on J9"))) {
+      assertFalse(run.err().contains("\u001b") || run.err().contains("\u202e"), run.err());
+      assertFalse(run.out().contains("\u001b") || run.out().contains("\u202e"), run.out());
+    }
   }
 
   @Test
