@@ -18,18 +18,6 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description = "Proves cable harnesses and junction boxes point by point.",
-    subcommands = {
-      AsFoundCommand.class,
-      CheckCommand.class,
-      DiffCommand.class,
-      FoundCommand.class,
-      ImportCommand.class,
-      PlanCommand.class,
-      ReportCommand.class,
-      ReviewCommand.class,
-      TraceCommand.class,
-      WorkCommand.class
-    },
     footer = {
       "",
       "Exit codes: 0 done, 1 faults or differences, 2 not everything proven,",
@@ -75,18 +63,19 @@ public final class Main implements Runnable {
       return ExitCode.DONE;
     }
     Output output = new Output(out, err, terminal);
-    CommandLine commandLine =
-        new CommandLine(new Main(), new Commands(output))
-            .setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
-            .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
-            .setCaseInsensitiveEnumValuesAllowed(true)
-            .setUsageHelpWidth(80)
-            .setColorScheme(
-                CommandLine.Help.defaultColorScheme(
-                    terminal ? CommandLine.Help.Ansi.AUTO : CommandLine.Help.Ansi.OFF))
-            .setExecutionStrategy(OwnInput::run)
-            .setParameterExceptionHandler((e, given) -> wrongUsage(e, err))
-            .setExecutionExceptionHandler((e, command, parsed) -> defect(e, err));
+    CommandLine commandLine = new CommandLine(new Main());
+    new Commands(output).addTo(commandLine, args);
+    commandLine
+        .setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
+        .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setUsageHelpWidth(80)
+        .setColorScheme(
+            CommandLine.Help.defaultColorScheme(
+                terminal ? CommandLine.Help.Ansi.AUTO : CommandLine.Help.Ansi.OFF))
+        .setExecutionStrategy(OwnInput::run)
+        .setParameterExceptionHandler((e, given) -> wrongUsage(e, err))
+        .setExecutionExceptionHandler((e, command, parsed) -> defect(e, err));
     try {
       return commandLine.execute(args);
     } catch (OutOfMemoryError e) {

@@ -5,14 +5,12 @@ import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import org.apache.poi.poifs.filesystem.FileMagic;
 
 /** A workbook, a CSV file or a folder of CSV files, as a list of sheets. */
 public interface TabularFile extends Closeable {
@@ -59,14 +57,11 @@ public interface TabularFile extends Closeable {
     if (calledWorkbook && Files.size(path) == 0) {
       throw new UnusableInput(shownName, Reason.NOT_UNDERSTOOD, "is an empty file, not a workbook");
     }
-    FileMagic magic = Files.size(path) == 0 ? FileMagic.UNKNOWN : magic(path);
-    if (magic == FileMagic.OOXML && OdsFile.isOne(path)) {
-      return OdsFile.open(path, shownName);
+    Container container = Container.of(path);
+    if (container == Container.ZIP) {
+      return OdsFile.isOne(path) ? OdsFile.open(path, shownName) : XlsxFile.open(path, shownName);
     }
-    if (magic == FileMagic.OOXML) {
-      return XlsxFile.open(path, shownName);
-    }
-    if (magic == FileMagic.OLE2) {
+    if (container == Container.COMPOUND) {
       return XlsFile.open(path, shownName);
     }
     if (calledWorkbook) {
@@ -82,11 +77,5 @@ public interface TabularFile extends Closeable {
         shownName,
         Reason.NOT_UNDERSTOOD,
         "is no kind of table that is read here: .xlsx, .xls, .ods, .csv or a folder of .csv");
-  }
-
-  private static FileMagic magic(Path path) throws IOException {
-    try (InputStream head = FileMagic.prepareToCheckMagic(Files.newInputStream(path))) {
-      return FileMagic.valueOf(head);
-    }
   }
 }

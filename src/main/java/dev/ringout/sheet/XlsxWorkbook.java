@@ -4,12 +4,14 @@ import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.List;
 import org.xml.sax.Attributes;
+import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** The workbook's own list of sheets, in the order of their tabs. */
 final class XlsxWorkbook extends DefaultHandler {
   private final List<Entry> sheets = new ArrayList<>();
   private boolean dates1904;
+  private boolean begun;
 
   record Entry(String name, String relationId, boolean hidden) {}
 
@@ -23,7 +25,12 @@ final class XlsxWorkbook extends DefaultHandler {
   }
 
   @Override
-  public void startElement(String uri, String local, String qualified, Attributes attributes) {
+  public void startElement(String uri, String local, String qualified, Attributes attributes)
+      throws SAXException {
+    if (!begun && !local.equals("workbook")) {
+      throw new SAXException("it holds no workbook but a " + local);
+    }
+    begun = true;
     if (local.equals("sheet")) {
       String state = attributes.getValue("state");
       String name = attributes.getValue("name");
