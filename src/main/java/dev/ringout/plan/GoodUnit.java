@@ -43,7 +43,8 @@ public final class GoodUnit {
       return new Measured.MoreThan(2 * limits.openMinOhms());
     }
     if (step.expected() instanceof ThroughParts parts) {
-      if (Double.isInfinite(parts.lowOhms())) {
+      boolean anythingWillDo = parts.lowOhms() == 0 && Double.isInfinite(parts.highOhms());
+      if (Double.isInfinite(parts.lowOhms()) || anythingWillDo) {
         return new Measured.MoreThan(2 * limits.openMinOhms());
       }
       double high = Double.isInfinite(parts.highOhms()) ? 2 * parts.lowOhms() : parts.highOhms();

@@ -219,13 +219,16 @@ public final class Planner {
       Part part = circuit.part(number);
       int from = circuit.fromOfPart(number);
       int to = circuit.toOfPart(number);
+      boolean eitherWay = part.kind().readsTheSameReversed();
       boolean wanted = scope.get(normal.of(from)) || scope.get(normal.of(to));
-      if (!wanted || normal.of(from) == normal.of(to) || isRead(from, to)) {
+      boolean isRead =
+          eitherWay ? isRead(from, to) || isRead(to, from) : isRead(from, to) && isRead(to, from);
+      if (!wanted || normal.of(from) == normal.of(to) || isRead) {
         continue;
       }
-      boolean forwards = part.anode().equals(part.from()) || part.kind().readsTheSameReversed();
+      boolean forwards = part.anode().equals(part.from()) || eitherWay;
       add(pair(forwards ? from : to, forwards ? to : from), Purpose.PART, part.label());
-      if (!part.kind().readsTheSameReversed()) {
+      if (!eitherWay) {
         add(pair(forwards ? to : from, forwards ? from : to), Purpose.PART, part.label());
       }
     }
@@ -239,12 +242,8 @@ public final class Planner {
         .filter(judged -> judged.probing().isPair() && judged.reading().state().isNormal())
         .anyMatch(
             judged ->
-                netsOf(judged.probing().from()[0], judged.probing().to()[0])
-                    .equals(netsOf(from, to)));
-  }
-
-  private Set<Integer> netsOf(int one, int other) {
-    return new HashSet<>(List.of(normal.of(one), normal.of(other)));
+                normal.of(judged.probing().from()[0]) == normal.of(from)
+                    && normal.of(judged.probing().to()[0]) == normal.of(to));
   }
 
   private static Probing pair(int from, int to) {

@@ -11,12 +11,13 @@ import java.nio.file.Path;
  * Expected output kept in files. With {@code -Dringout.updateGolden=true} the file is written anew
  * and the test still fails: every update is a difference that someone reads.
  */
-final class Golden {
+public final class Golden {
   private static final Path FOLDER = Path.of("src/test/resources/golden");
 
   private Golden() {}
 
-  static void assertMatches(String name, String actual) throws IOException {
+  /** Compares with what is kept. */
+  public static void assertMatches(String name, String actual) throws IOException {
     Path file = FOLDER.resolve(name);
     if (Boolean.getBoolean("ringout.updateGolden")) {
       Files.createDirectories(FOLDER);
