@@ -6,14 +6,16 @@ import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
 import dev.ringout.source.Severity;
+import dev.ringout.units.Text;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The sheets of a file by the contract's names. */
 final class SheetsByName {
+  private static final int MOST_NAMED = 40;
+
   private final Map<String, Sheet> byKey = new HashMap<>();
   private final String present;
 
@@ -43,7 +45,7 @@ final class SheetsByName {
         }
       }
     }
-    present = file.sheets().stream().map(Sheet::name).collect(Collectors.joining(", "));
+    present = Text.first(file.sheets().stream().map(Sheet::name).toList(), MOST_NAMED);
   }
 
   Optional<Sheet> find(String name) {

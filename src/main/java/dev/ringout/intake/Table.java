@@ -17,6 +17,8 @@ import java.util.stream.Collectors;
 
 /** A sheet whose first row holds headings: finds the columns and hands over row after row. */
 final class Table {
+  private static final int MOST_NAMED = 40;
+
   private final Sheet sheet;
   private final List<Column> known;
   private final List<Column> required;
@@ -90,7 +92,7 @@ final class Table {
           "the first row should hold the headings; missing: "
               + names(missing)
               + ". Found: "
-              + String.join(", ", headings.values()));
+              + Text.first(headings.values(), MOST_NAMED));
     }
   }
 

@@ -227,7 +227,8 @@ final class CsvFiles implements TabularFile {
         throw new UnusableInput(
             shownName,
             Reason.NOT_UNDERSTOOD,
-            "is no clean CSV (a quote that is never closed?): " + e.getMessage());
+            "is no clean CSV (a quote that is never closed?): "
+                + (e.getCause() == null ? e : e.getCause()).getMessage());
       } catch (IOException | UncheckedIOException e) {
         throw new UnusableInput(shownName, Reason.MISSING, "can't be read: " + e.getMessage());
       }

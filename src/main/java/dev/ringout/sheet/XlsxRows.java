@@ -1,6 +1,7 @@
 package dev.ringout.sheet;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +24,7 @@ final class XlsxRows extends DefaultHandler {
   private final StringBuilder value = new StringBuilder();
   private final XlsxRuns inline = new XlsxRuns();
   private final SortedSet<Integer> hiddenRows = new TreeSet<>();
-  private final SortedSet<Integer> hiddenColumns = new TreeSet<>();
+  private final BitSet hiddenColumns = new BitSet();
   private final List<Surroundings.Merge> merges = new ArrayList<>();
   private boolean filtered;
   private List<Cell> cells = new ArrayList<>();
@@ -74,7 +75,9 @@ final class XlsxRows extends DefaultHandler {
 
   /** What stands around the cells, once the sheet has been read to its end. */
   Surroundings surroundings(boolean hidden, Map<Surroundings.Spot, String> comments) {
-    return new Surroundings(hidden, filtered, hiddenRows, hiddenColumns, merges, comments);
+    TreeSet<Integer> columns = new TreeSet<>();
+    hiddenColumns.stream().forEach(columns::add);
+    return new Surroundings(hidden, filtered, hiddenRows, columns, merges, comments);
   }
 
   private static boolean isOn(String value) {
@@ -85,9 +88,10 @@ final class XlsxRows extends DefaultHandler {
     String first = attributes.getValue("min");
     String last = attributes.getValue("max");
     if (isOn(attributes.getValue("hidden")) && first != null && last != null) {
-      int end = Math.min(number(last), MOST_COLUMNS);
-      for (int one = number(first); one <= end; one++) {
-        hiddenColumns.add(one);
+      int from = Math.max(1, number(first));
+      int to = Math.min(number(last), MOST_COLUMNS);
+      if (from <= to) {
+        hiddenColumns.set(from, to + 1);
       }
     }
   }
@@ -118,7 +122,11 @@ final class XlsxRows extends DefaultHandler {
 
   private void startCell(Attributes attributes) {
     String reference = attributes.getValue("r");
-    column = reference == null ? column + 1 : columnOf(reference);
+    int next = reference == null ? column + 1 : columnOf(reference);
+    if (next <= column) {
+      throw new Damaged("the cells of row " + rowNumber + " are not in order");
+    }
+    column = next;
     String kind = attributes.getValue("t");
     type = kind == null ? "n" : kind;
     String styleIndex = attributes.getValue("s");

@@ -1,6 +1,8 @@
 package dev.ringout.units;
 
+import java.util.Collection;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** Sentences put together the same in every locale: some would write their own digits. */
 public final class Text {
@@ -12,6 +14,12 @@ public final class Text {
   /** A sentence with its blanks filled, as {@link String#format}. */
   public static String of(String format, Object... values) {
     return String.format(Locale.ROOT, format, values);
+  }
+
+  /** Names in a row, the first of them where there are many: {@code A, B, C and 7 more}. */
+  public static String first(Collection<String> names, int most) {
+    String shown = names.stream().limit(most).collect(Collectors.joining(", "));
+    return names.size() > most ? of("%s and %d more", shown, names.size() - most) : shown;
   }
 
   /**

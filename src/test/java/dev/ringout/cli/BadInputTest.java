@@ -2,6 +2,7 @@ package dev.ringout.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
@@ -14,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Duration;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -339,6 +341,38 @@ class BadInputTest {
               sheet -> head + withRow(sheet, row).replaceFirst("<\\?xml[^>]*\\?>", ""));
       assertRefused(list, 65, "list.xlsx: is a damaged workbook");
     }
+  }
+
+  /** Once a minute's work: every entry of twenty thousand hid every column anew. */
+  @Test
+  void a_workbook_that_hides_every_column_again_and_again() throws IOException {
+    StringBuilder columns = new StringBuilder();
+    for (int i = 0; i < 20_000; i++) {
+      columns.append("<col min=\"0\" max=\"" + (16_384 + i) + "\" hidden=\"1\"/>");
+    }
+    Path list =
+        sampleWith(
+            "list.xlsx",
+            sheet ->
+                sheet
+                    .replaceFirst("<cols>.*</cols>", "")
+                    .replaceFirst("<sheetData", "<cols>" + columns + "</cols><sheetData"));
+    assertTimeoutPreemptively(
+        Duration.ofSeconds(20), () -> assertEquals(0, Run.of("trace", list, "J1-A").code()));
+  }
+
+  /** What is found in the place of headings or sheets is named, but not thousands of it. */
+  @Test
+  void a_row_of_ten_thousand_headings_and_a_folder_of_a_hundred_tables() throws IOException {
+    Path list = file("list.csv", "x,".repeat(10_000) + "x\nW1,J1-A,P2-1\n");
+    Run run = Run.of("review", list);
+    assertEquals(65, run.code());
+    assertTrue(run.err().contains("x, x, x and 9961 more"), run.err());
+    Path tables = Files.createDirectories(folder.resolve("tables"));
+    for (int i = 0; i < 100; i++) {
+      Files.writeString(tables.resolve("t" + i + ".csv"), "A\n");
+    }
+    assertTrue(Run.of("review", tables).err().contains(" and 60 more"));
   }
 
   @Test
