@@ -56,6 +56,9 @@ public final class GaugeCell {
 
   private static Understood<Gauge> millimetres(String digits) {
     double size = Double.parseDouble(digits.replace(',', '.'));
+    if (!Double.isFinite(size)) {
+      return Understood.not("\"" + digits + "\" is no gauge");
+    }
     return size > 0
         ? Understood.as(new Gauge.SquareMillimetres(size))
         : Understood.not("a gauge of nothing");

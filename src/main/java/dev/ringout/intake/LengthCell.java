@@ -53,7 +53,8 @@ public final class LengthCell {
     if (metres == null) {
       return notUnderstood(text + (match.group(2).isEmpty() ? " " + unit : ""));
     }
-    return Understood.as(new Length(Double.parseDouble(match.group(1).replace(',', '.')) * metres));
+    double length = Double.parseDouble(match.group(1).replace(',', '.')) * metres;
+    return Double.isFinite(length) ? Understood.as(new Length(length)) : notUnderstood(text);
   }
 
   private static Understood<Length> notUnderstood(String text) {

@@ -119,7 +119,8 @@ final class OhmsCell {
     if (letter.matches()) {
       double factor = UNITS.getOrDefault(letter.group(2), 1.0);
       String whole = letter.group(1).isEmpty() ? "0" : letter.group(1);
-      return Understood.as(value(whole + "." + letter.group(3), factor));
+      Value value = value(whole + "." + letter.group(3), factor);
+      return isFinite(value) ? Understood.as(value) : notUnderstood(text);
     }
     Matcher number = NUMBER.matcher(text);
     if (!number.matches()) {
@@ -137,6 +138,9 @@ final class OhmsCell {
       return notUnderstood(text);
     }
     Value value = value(digits.replace(',', '.'), factor.getAsDouble());
+    if (!isFinite(value)) {
+      return notUnderstood(text);
+    }
     String sign = number.group(1);
     if (sign == null) {
       return Understood.as(value);
@@ -145,6 +149,10 @@ final class OhmsCell {
         sign.startsWith("<") || sign.startsWith("≤")
             ? new LessThan(value.ohms())
             : new MoreThan(value.ohms()));
+  }
+
+  private static boolean isFinite(Value value) {
+    return Double.isFinite(value.ohms()) && Double.isFinite(value.halfDigitOhms());
   }
 
   private static Value value(String digits, double factor) {

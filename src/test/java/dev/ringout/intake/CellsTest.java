@@ -45,6 +45,17 @@ class CellsTest {
         ohms, assertInstanceOf(Measured.Value.class, measured).ohms(), Math.abs(ohms) * 1e-12);
   }
 
+  /** Nothing is infinite: what a program would read so is a typing error. */
+  @Test
+  void a_number_beyond_all_numbers_is_none() {
+    for (String text :
+        new String[] {"1e999", "9e308 G", "9".repeat(400), "> 1e400", "9".repeat(400) + "k1"}) {
+      assertTrue(OhmsCell.reading(text, "").value().isEmpty(), text);
+    }
+    assertTrue(LengthCell.length("9".repeat(400) + " m", "").value().isEmpty());
+    assertTrue(GaugeCell.gauge("9".repeat(400) + " mm²", "").value().isEmpty());
+  }
+
   @Test
   void a_bare_number_takes_the_unit_of_its_column() {
     assertEquals(
