@@ -122,11 +122,7 @@ final class BlindSpots {
                 Text.of(
                     "nothing was read at %s (%s): two errors there that cancel each other would not"
                         + " show; read at every break",
-                    ref,
-                    pins.size() > MOST_NAMED
-                        ? String.join(", ", pins.subList(0, MOST_NAMED))
-                            + Text.of(" and %d more", pins.size() - MOST_NAMED)
-                        : String.join(", ", pins)));
+                    ref, Text.first(pins, MOST_NAMED)));
           }
         });
   }
@@ -189,10 +185,7 @@ final class BlindSpots {
   }
 
   private static String some(List<String> names, String one, String several) {
-    List<String> shown = names.subList(0, Math.min(names.size(), MOST_NAMED));
-    String more =
-        names.size() > MOST_NAMED ? Text.of(" and %d more", names.size() - MOST_NAMED) : "";
-    return (names.size() == 1 ? one : several) + String.join(", ", shown) + more;
+    return (names.size() == 1 ? one : several) + Text.first(names, MOST_NAMED);
   }
 
   private void splitPairs() {
