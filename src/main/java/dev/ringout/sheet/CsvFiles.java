@@ -4,6 +4,7 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problems;
 import dev.ringout.source.UnusableInput;
@@ -208,8 +209,8 @@ final class CsvFiles implements TabularFile {
                   .quoteCharacter(quotes ? '"' : '\0')
                   .commentStrategy(CommentStrategy.NONE)
                   .skipEmptyLines(false)
-                  .allowMissingFields(true)
-                  .allowExtraFields(true)
+                  .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                  .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                   .ofCsvRecord(in)) {
         int number = 0;
         for (CsvRecord record : csv) {
