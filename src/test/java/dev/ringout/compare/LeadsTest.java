@@ -1,0 +1,91 @@
+package dev.ringout.compare;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.ringout.check.CheckResult;
+import dev.ringout.trade.UnitUnderTest;
+import java.nio.file.Path;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * When nearly all values are off by about as much it is the leads. The shares (four of five, of at
+ * least five) are common practice, no source. A metre of AWG 20 with its contacts reads 0.03 to
+ * 0.0476 Ω here.
+ */
+class LeadsTest {
+  @TempDir Path folder;
+
+  private int number;
+
+  private CheckResult check(String... values) {
+    UnitUnderTest unit = new UnitUnderTest(folder.resolve("unit" + number++));
+    IntStream.range(0, values.length)
+        .forEach(
+            i -> {
+              unit.wire("W" + i + ",J1-" + i + ",P2-" + i + ",20,1 m");
+              unit.reads("J1-" + i, "P2-" + i, values[i]);
+            });
+    return unit.check();
+  }
+
+  private String doubt(String... values) {
+    return check(values).leadDoubt().map(problem -> problem.text()).orElse("");
+  }
+
+  @Test
+  void four_of_five_high_are_the_leads_and_three_are_not() {
+    String doubt = doubt("0.200", "0.200", "0.300", "0.250", "0.040");
+    assertTrue(
+        doubt.startsWith("4 of 5 readings across wires are above what copper and contacts account"),
+        doubt);
+    assertTrue(doubt.contains("the least by 0.152 Ω"), doubt);
+    assertEquals("", doubt("0.200", "0.200", "0.300", "0.040", "0.040"));
+  }
+
+  @Test
+  void four_readings_are_too_few_to_tell() {
+    assertEquals("", doubt("0.200", "0.200", "0.300", "0.250"));
+  }
+
+  @Test
+  void four_of_five_low_were_nulled_too_far() {
+    String doubt = doubt("0.010", "0.010", "0.012", "0.005", "0.040");
+    assertTrue(doubt.startsWith("4 of 5 readings across wires are below what copper"), doubt);
+    assertTrue(doubt.contains("the least by 0.018 Ω"), doubt);
+  }
+
+  @Test
+  void as_many_low_as_high_are_no_leads() {
+    assertEquals("", doubt("0.200", "0.200", "0.010", "0.010", "0.040", "0.040"));
+  }
+
+  @Test
+  void only_values_of_wires_with_a_length_count() {
+    UnitUnderTest unit = new UnitUnderTest(folder);
+    for (int i = 0; i < 6; i++) {
+      unit.wire("W" + i + ",J1-" + i + ",P2-" + i + (i < 4 ? ",20,1 m" : ""));
+      unit.reads("J1-" + i, "P2-" + i, "0.2");
+      unit.wire("V" + i + ",J3-" + i + ",P4-" + i + ",20,1 m");
+      unit.reads("J3-" + i, "P4-" + i, "beep");
+      unit.reads("J1-" + i, "J3-" + i, "OL");
+    }
+    assertTrue(unit.check().leadDoubt().isEmpty(), "four values, the rest tell nothing of leads");
+  }
+
+  @Test
+  void what_the_leads_have_is_the_middle_of_what_is_too_much() {
+    Comparison comparison =
+        check("0.150", "0.200", "0.210", "0.220", "0.220", "0.900").comparison();
+    LeadResistance.Offset offset = LeadResistance.offset(comparison).orElseThrow();
+    assertEquals(0.22 - (0.03 + 0.0476) / 2, offset.ohms(), 0.001);
+    assertEquals(5, offset.readings().size(), "0.9 Ω is more than the leads account for");
+    assertTrue(LeadResistance.offset(check("0.2", "0.2", "0.2", "0.2").comparison()).isEmpty());
+    assertTrue(
+        LeadResistance.offset(
+                check("0.200", "0.200", "0.200", "0.040", "0.040", "0.040").comparison())
+            .isEmpty());
+  }
+}
