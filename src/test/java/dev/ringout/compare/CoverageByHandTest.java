@@ -177,6 +177,27 @@ class CoverageByHandTest {
     assertEquals(new Tally(2, 2), result.coverage().wires(), "both wires carried the reading");
   }
 
+  /** The way may have led through the contact that is open in the normal state. */
+  @Test
+  void a_join_read_while_another_way_was_closed_proves_nothing_of_the_normal_one() {
+    CheckResult result =
+        unit()
+            .wire("W1,J1-A,P2-1")
+            .wire("W2,J1-A,S1-1")
+            .wire("W3,P2-1,S1-2")
+            .wire("W4,J1-B,P2-2")
+            .contact("S1,CLEAR,3,4")
+            .contact("S1,CAUGHT,1,2")
+            .readsIn("S1=CAUGHT", "J1-A", "P2-1", "beep")
+            .readsIn("S1=CAUGHT", "J1-B", "P2-2", "beep")
+            .check();
+    assertTrue(
+        unproven(result).contains("join J1-A P2-1: no reading joins J1-A to P2-1"),
+        unproven(result)::toString);
+    assertEquals(
+        new Tally(5, 1), result.coverage().joins(), "J1-B to P2-2 has nothing to do with S1");
+  }
+
   @Test
   void nets_tied_together_are_held_apart_from_the_rest_and_not_from_each_other() {
     CheckResult result =
