@@ -7,6 +7,7 @@ import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import dev.ringout.readings.Side;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -139,11 +140,17 @@ final class HarnessPoints {
         near.isEmpty() ? "" : String.valueOf(pins.get(near)));
   }
 
+  private static List<String> assignments(String text) {
+    return Arrays.stream(text.split("[;,]", -1))
+        .map(Blanks::strip)
+        .filter(assignment -> !assignment.isEmpty())
+        .toList();
+  }
+
   /** Positions of switches that nothing is known of. */
   private static SwitchState asWritten(String text) {
     SortedMap<String, String> positions = new TreeMap<>();
-    for (String piece : text.split("[;,]", -1)) {
-      String assignment = Blanks.strip(piece);
+    for (String assignment : assignments(text)) {
       int equals = assignment.indexOf('=');
       if (equals > 0) {
         positions.put(
@@ -164,11 +171,7 @@ final class HarnessPoints {
       return Understood.as(asWritten(text));
     }
     SortedSet<String> seen = new TreeSet<>();
-    for (String piece : text.split("[;,]", -1)) {
-      String assignment = Blanks.strip(piece);
-      if (assignment.isEmpty()) {
-        continue;
-      }
+    for (String assignment : assignments(text)) {
       int equals = assignment.indexOf('=');
       if (equals <= 0) {
         return Understood.not(
