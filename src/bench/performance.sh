@@ -8,7 +8,7 @@ largest=${2:-100000}
 classes=target/test-classes:target/classes:$(ls target/lib/*.jar | grep -v ringout.jar | tr '\n' ':')
 export classes folder largest
 python3 - <<'P'
-import math, os, subprocess, time, resource
+import math, os, subprocess, time
 classes, folder, largest = os.environ["classes"], os.environ["folder"], int(os.environ["largest"])
 run = "target/ringout"
 def timed(command, times=3, env=None, codes=(0,)):
@@ -32,7 +32,6 @@ def row(what, seconds, floor, most):
     ratio = seconds / floor
     print(f"| {what} | {seconds:.2f} s | {floor:.3f} s | {ratio:.1f} | {most} |", flush=True)
 print("| what | takes | beside | times | at most |\n| --- | --- | --- | --- | --- |")
-floor = ["java", "-Xshare:auto", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", classes, "dev.ringout.bench.Floor"]
 hello = timed(["java", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", "target/test-classes", "dev.ringout.bench.Floor", "hello"], 7)
 small = unit(50, 0, "xlsx")
 row("`ringout --version`, beside a bare Java start", timed([run, "--version"], 7), hello, 5)

@@ -75,7 +75,7 @@ public final class Circuit {
       partsAtPoint.computeIfAbsent(toOfPart[i], key -> new ArrayList<>()).add(i);
     }
     alone = new int[points.size()][];
-    normal = new Nets(this, closed(SwitchState.normal()));
+    normal = computeNets(SwitchState.normal());
   }
 
   /** The circuit of a harness. */
@@ -220,21 +220,12 @@ public final class Circuit {
   }
 
   private Nets computeNets(SwitchState state) {
-    return new Nets(this, closed(state));
-  }
-
-  /** Which conductors join their ends in a state. */
-  private boolean[] closed(SwitchState state) {
     boolean[] closed = new boolean[conductors.size()];
     Arrays.fill(closed, true);
-    if (state.liftsAny()) {
-      for (int wire = 0; wire < harness.wires().size(); wire++) {
-        closed[wire] = !state.isLifted(harness.wires().get(wire));
-      }
+    // Only contacts differ from state to state, and wires where one is lifted.
+    for (int c = state.liftsAny() ? 0 : firstContact; c < closed.length; c++) {
+      closed[c] = isClosed(c, state);
     }
-    for (int contact = firstContact; contact < closed.length; contact++) {
-      closed[contact] = isClosed(contact, state);
-    }
-    return closed;
+    return new Nets(this, closed);
   }
 }

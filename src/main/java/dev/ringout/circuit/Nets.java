@@ -34,13 +34,8 @@ public final class Nets implements Partition {
         joined.union(circuit.from(c), circuit.to(c));
       }
     }
-    netOf = new int[circuit.size()];
-    int nets = 0;
-    for (int point = 0; point < netOf.length; point++) {
-      int first = joined.firstOf(point);
-      netOf[point] = first == point ? nets++ : netOf[first];
-    }
-    count = nets;
+    netOf = joined.numbered();
+    count = joined.count();
   }
 
   private Trees trees() {

@@ -195,11 +195,14 @@ public final class Prover {
   /** Points proven to be joined to each other, inside their nets. */
   static final class Islands {
     private final int[] islandOf;
-    private final List<Integer> firstPoint;
+    private final int[] firstPoint;
 
-    private Islands(int[] islandOf, List<Integer> firstPoint) {
-      this.islandOf = islandOf;
-      this.firstPoint = firstPoint;
+    private Islands(DisjointPoints joined) {
+      islandOf = joined.numbered();
+      firstPoint = new int[joined.count()];
+      for (int point = islandOf.length - 1; point >= 0; point--) {
+        firstPoint[islandOf[point]] = point;
+      }
     }
 
     static Islands of(Circuit circuit, List<Judged> inForce) {
@@ -212,18 +215,7 @@ public final class Prover {
           joined.union(judged.probing().from()[0], judged.probing().to()[0]);
         }
       }
-      int[] islandOf = new int[circuit.size()];
-      List<Integer> firstPoint = new ArrayList<>();
-      for (int point = 0; point < islandOf.length; point++) {
-        int first = joined.firstOf(point);
-        if (first == point) {
-          islandOf[point] = firstPoint.size();
-          firstPoint.add(point);
-        } else {
-          islandOf[point] = islandOf[first];
-        }
-      }
-      return new Islands(islandOf, firstPoint);
+      return new Islands(joined);
     }
 
     /** In another state the way may lead through a contact that is open in the normal one. */
@@ -241,7 +233,7 @@ public final class Prover {
     }
 
     int count() {
-      return firstPoint.size();
+      return firstPoint.length;
     }
 
     int of(int point) {
@@ -250,7 +242,7 @@ public final class Prover {
 
     /** The first point of an island. */
     int first(int island) {
-      return firstPoint.get(island);
+      return firstPoint[island];
     }
   }
 }

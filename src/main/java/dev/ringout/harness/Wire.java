@@ -38,30 +38,19 @@ public record Wire(
 
   /** The same wire with its ends at other points. */
   public Wire between(Point otherFrom, Point otherTo) {
-    return new Wire(
-        name,
-        otherFrom,
-        otherTo,
-        gauge,
-        type,
-        color,
-        length,
-        signal,
-        cable,
-        group,
-        fromContact,
-        toContact,
-        note,
-        notes,
-        place);
+    return with(name, otherFrom, otherTo);
   }
 
   /** The same wire by another number. */
   public Wire named(String other) {
+    return with(other, from, to);
+  }
+
+  private Wire with(String otherName, Point otherFrom, Point otherTo) {
     return new Wire(
-        other,
-        from,
-        to,
+        otherName,
+        otherFrom,
+        otherTo,
         gauge,
         type,
         color,

@@ -370,12 +370,8 @@ public final class Planner {
   }
 
   private String names(int[] points) {
-    List<String> names =
-        Arrays.stream(points).limit(4).mapToObj(point -> circuit.point(point).toString()).toList();
-    return String.join(", ", names)
-        + (points.length > names.size()
-            ? Text.of(" and %d more", points.length - names.size())
-            : "");
+    return Text.first(
+        Arrays.stream(points).mapToObj(point -> circuit.point(point).toString()).toList(), 4);
   }
 
   private List<Part> sensitive() {

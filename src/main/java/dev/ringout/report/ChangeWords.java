@@ -16,7 +16,6 @@ import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** Changes in words. */
 final class ChangeWords {
@@ -160,10 +159,8 @@ final class ChangeWords {
   private static String nets(List<List<Point>> nets) {
     List<String> texts = new ArrayList<>();
     for (List<Point> net : nets) {
-      String points =
-          net.stream().limit(POINTS_NAMED).map(Point::toString).collect(Collectors.joining(", "));
-      int more = net.size() - POINTS_NAMED;
-      texts.add("{" + points + (more > 0 ? " and " + more + " more" : "") + "}");
+      List<String> points = net.stream().map(Point::toString).toList();
+      texts.add("{" + Text.first(points, POINTS_NAMED) + "}");
     }
     return texts.isEmpty() ? "nothing" : String.join(" + ", texts);
   }

@@ -452,12 +452,7 @@ public final class CheckText {
             .map(conductor -> result.circuit().conductors().get(conductor).label())
             .toList();
     if (!wires.isEmpty()) {
-      int more = wires.size() - MOST_WIRES;
-      page.paragraph(
-          "  - ",
-          "no good reading goes through "
-              + String.join(", ", wires.subList(0, Math.min(wires.size(), MOST_WIRES)))
-              + (more > 0 ? Text.of(" and %d more", more) : ""));
+      page.paragraph("  - ", "no good reading goes through " + Text.first(wires, MOST_WIRES));
     }
     return conductors.stream()
         .map(conductor -> result.circuit().normal().of(result.circuit().from(conductor)))

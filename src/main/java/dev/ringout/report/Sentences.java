@@ -504,15 +504,12 @@ final class Sentences {
 
   /** What it is not, and what speaks against that. */
   static String runnerUp(Fault.RunnerUp runnerUp) {
-    int more = runnerUp.against().size() - MOST_AGAINST;
-    return Text.of(
-        "%s; against it: %s%s",
-        slips(runnerUp.slips()),
+    List<String> against =
         runnerUp.against().stream()
-            .limit(MOST_AGAINST)
             .map(judged -> judged.reading().subject() + " " + judged.reading().measured().text())
-            .collect(Collectors.joining(", ")),
-        more > 0 ? Text.of(" and %d more", more) : "");
+            .toList();
+    return Text.of(
+        "%s; against it: %s", slips(runnerUp.slips()), Text.first(against, MOST_AGAINST));
   }
 
   /** An alternative explanation in words. */

@@ -221,8 +221,6 @@ public final class TraceText {
   }
 
   private static String some(List<String> names) {
-    List<String> shown = names.subList(0, Math.min(names.size(), MOST_PARTS));
-    return String.join(", ", shown)
-        + (names.size() > MOST_PARTS ? Text.of(" and %d more", names.size() - MOST_PARTS) : "");
+    return Text.first(names, MOST_PARTS);
   }
 }
