@@ -2,15 +2,14 @@ package dev.ringout.bench;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.harness.Harness;
-import dev.ringout.harness.Limits;
 import dev.ringout.harness.PinDetail;
+import dev.ringout.harness.PlainLimits;
 import dev.ringout.harness.PlainWires;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import dev.ringout.source.Place;
 import dev.ringout.units.Gauge;
-import dev.ringout.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -93,22 +92,17 @@ public final class Connectivity {
     for (int i = 0; i < from.length; i++) {
       wires.add(PlainWires.of("W" + i, all[from[i]], all[to[i]], gauge, 1, place));
     }
-    Limits limits =
-        new Limits(
-            OptionalDouble.empty(),
-            1,
-            1e5,
-            0.005,
-            0.1,
-            0,
-            20,
-            20,
-            1e8,
-            500,
-            new Length(0),
-            new Length(0));
     return new Harness(
-        Map.of(), wires, List.of(), pins, List.of(), List.of(), List.of(), List.of(), List.of(),
-        limits, List.of());
+        Map.of(),
+        wires,
+        List.of(),
+        pins,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        PlainLimits.of(),
+        List.of());
   }
 }

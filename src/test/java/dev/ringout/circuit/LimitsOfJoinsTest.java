@@ -6,11 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.circuit.JoinLimits.Basis;
 import dev.ringout.circuit.JoinLimits.JoinLimit;
+import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Meter;
-import dev.ringout.standards.CopperWire;
-import dev.ringout.standards.Tables;
-import dev.ringout.standards.WireOhms;
 import dev.ringout.trade.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.List;
@@ -35,17 +33,13 @@ class LimitsOfJoinsTest {
   }
 
   private static JoinLimit of(Circuit circuit, String from, String to, Meter meter) {
-    return new JoinLimits(circuit, WireOhms.of(CopperWire.published(), Tables.published()))
+    return PublishedLimits.of(circuit)
         .of(Probing.pair(index(circuit, from), index(circuit, to), SwitchState.normal()), meter);
   }
 
   private static int index(Circuit circuit, String point) {
-    for (int i = 0; i < circuit.size(); i++) {
-      if (circuit.point(i).toString().equals(point)) {
-        return i;
-      }
-    }
-    throw new AssertionError(point);
+    int dash = point.indexOf('-');
+    return circuit.index(new Point(point.substring(0, dash), point.substring(dash + 1)));
   }
 
   @Test
@@ -93,9 +87,7 @@ class LimitsOfJoinsTest {
                 .limit("switch contact,50,mΩ")
                 .limit("tolerance,10,%")
                 .harness());
-    Resistances ohms =
-        new JoinLimits(circuit, WireOhms.of(CopperWire.published(), Tables.published()))
-            .resistances();
+    Resistances ohms = PublishedLimits.of(circuit).resistances();
     List<Conductor> conductors = circuit.conductors();
     for (int i = 0; i < conductors.size(); i++) {
       if (conductors.get(i) instanceof Conductor.OfLink) {

@@ -6,9 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.circuit.UnitMap.Bundle;
 import dev.ringout.circuit.UnitMap.Mated;
 import dev.ringout.harness.Harness;
-import dev.ringout.intake.HarnessReader;
-import dev.ringout.sheet.TabularFile;
-import dev.ringout.source.Problems;
+import dev.ringout.intake.ReadUnit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -40,10 +38,7 @@ class UnitMapTest {
         TB1,strip,X9
         J10,plug,J10
         """);
-    Harness harness;
-    try (TabularFile file = TabularFile.open(folder, "unit", new Problems())) {
-      harness = HarnessReader.read(file, "unit", new Problems());
-    }
+    Harness harness = ReadUnit.of(folder);
     UnitMap map = UnitMap.of(harness);
     assertEquals(
         List.of(

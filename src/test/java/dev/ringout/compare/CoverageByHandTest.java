@@ -5,12 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.JoinLimits;
+import dev.ringout.circuit.PublishedLimits;
 import dev.ringout.compare.Coverage.Tally;
 import dev.ringout.compare.Coverage.Unproven;
-import dev.ringout.standards.CopperWire;
-import dev.ringout.standards.Tables;
-import dev.ringout.standards.WireOhms;
 import dev.ringout.trade.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.List;
@@ -25,6 +22,16 @@ class CoverageByHandTest {
 
   private UnitUnderTest unit() {
     return new UnitUnderTest(folder.resolve("unit" + number++));
+  }
+
+  private UnitUnderTest threeGoodWires() {
+    return unit()
+        .wire("W1,J1-A,P2-1")
+        .wire("W2,J1-B,P2-2")
+        .wire("W3,J1-C,P2-3")
+        .reads("J1-A", "P2-1", "0.1")
+        .reads("J1-B", "P2-2", "0.1")
+        .reads("J1-C", "P2-3", "0.1");
   }
 
   private static List<String> unproven(CheckResult result) {
@@ -104,15 +111,7 @@ class CoverageByHandTest {
 
   @Test
   void nets_that_nothing_holds_apart_are_told_with_how_many_others() {
-    CheckResult result =
-        unit()
-            .wire("W1,J1-A,P2-1")
-            .wire("W2,J1-B,P2-2")
-            .wire("W3,J1-C,P2-3")
-            .reads("J1-A", "P2-1", "0.1")
-            .reads("J1-B", "P2-2", "0.1")
-            .reads("J1-C", "P2-3", "0.1")
-            .check();
+    CheckResult result = threeGoodWires().check();
     assertEquals(3, unproven(result).size());
     assertEquals(
         "apart J1-A J1-B and 1: no reading holds it apart from 2 other nets, that of J1-B among"
@@ -200,27 +199,9 @@ class CoverageByHandTest {
 
   @Test
   void nets_tied_together_are_held_apart_from_the_rest_and_not_from_each_other() {
-    CheckResult result =
-        unit()
-            .wire("W1,J1-A,P2-1")
-            .wire("W2,J1-B,P2-2")
-            .wire("W3,J1-C,P2-3")
-            .reads("J1-A", "P2-1", "0.1")
-            .reads("J1-B", "P2-2", "0.1")
-            .reads("J1-C", "P2-3", "0.1")
-            .reads("J1-A+J1-B", "REST", "OL")
-            .check();
+    CheckResult result = threeGoodWires().reads("J1-A+J1-B", "REST", "OL").check();
     assertEquals(new Tally(3, 2), result.coverage().isolation());
-    CheckResult groups =
-        unit()
-            .wire("W1,J1-A,P2-1")
-            .wire("W2,J1-B,P2-2")
-            .wire("W3,J1-C,P2-3")
-            .reads("J1-A", "P2-1", "0.1")
-            .reads("J1-B", "P2-2", "0.1")
-            .reads("J1-C", "P2-3", "0.1")
-            .reads("J1-A+J1-B", "P2-3", "OL")
-            .check();
+    CheckResult groups = threeGoodWires().reads("J1-A+J1-B", "P2-3", "OL").check();
     assertEquals(new Tally(3, 2), groups.coverage().isolation());
     CheckResult sameNet =
         unit()
@@ -296,11 +277,7 @@ class CoverageByHandTest {
     for (int step : new int[] {1, -1}) {
       CheckResult result = slipped(4, step);
       List<RowSlip> slips =
-          RowSlip.find(
-              result.circuit(),
-              new JoinLimits(
-                  result.circuit(), WireOhms.of(CopperWire.published(), Tables.published())),
-              result.comparison());
+          RowSlip.find(result.circuit(), PublishedLimits.of(result.circuit()), result.comparison());
       assertEquals(1, slips.size());
       assertEquals(step, slips.get(0).step());
       assertEquals(result.comparison().failing(), slips.get(0).mended());

@@ -7,11 +7,10 @@ import dev.ringout.check.CheckResult;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.Predictor;
+import dev.ringout.circuit.PublishedLimits;
 import dev.ringout.compare.Judged;
 import dev.ringout.harness.Wire;
-import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
-import dev.ringout.standards.WireOhms;
 import dev.ringout.trade.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -80,8 +79,7 @@ class BruteForceReferenceTest {
       }
     }
     CheckResult result = unit.check();
-    JoinLimits limits =
-        new JoinLimits(circuit, WireOhms.of(CopperWire.published(), Tables.published()));
+    JoinLimits limits = PublishedLimits.of(circuit);
     WiringFaults found =
         new WiringFaults(
             circuit,

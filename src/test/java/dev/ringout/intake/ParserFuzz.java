@@ -2,10 +2,6 @@ package dev.ringout.intake;
 
 import dev.ringout.harness.Harness;
 import dev.ringout.readings.Measured;
-import dev.ringout.sheet.TabularFile;
-import dev.ringout.source.Problems;
-import dev.ringout.source.UnusableInput;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
@@ -15,20 +11,11 @@ import java.nio.file.Path;
  * hold: nothing is thrown, and every value is a finite number.
  */
 public final class ParserFuzz {
-  private static final Harness UNIT = unit();
+  private static final Harness UNIT =
+      ReadUnit.of(Path.of("harness-samples/swing-bridge/junction-box"));
   private static final PointSearch SEARCH = new PointSearch(UNIT);
 
   private ParserFuzz() {}
-
-  private static Harness unit() {
-    try (TabularFile file =
-        TabularFile.open(
-            Path.of("harness-samples/swing-bridge/junction-box"), "unit", new Problems())) {
-      return HarnessReader.read(file, "unit", new Problems());
-    } catch (IOException | UnusableInput e) {
-      throw new IllegalStateException(e);
-    }
-  }
 
   /** One text, and what stands in the cell beside it. */
   public static void fuzzerTestOneInput(byte[] bytes) {

@@ -6,15 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
+import dev.ringout.circuit.PublishedLimits;
 import dev.ringout.compare.Comparison;
 import dev.ringout.plan.PlanOptions.Isolation;
 import dev.ringout.plan.Step.Purpose;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
-import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
-import dev.ringout.standards.WireOhms;
 import dev.ringout.trade.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.List;
@@ -34,7 +33,7 @@ class FewestStepsTest {
   private static final HandMovements MOVEMENTS = new HandMovements(Tables.published());
 
   private static JoinLimits limits(Circuit circuit) {
-    return new JoinLimits(circuit, WireOhms.of(CopperWire.published(), Tables.published()));
+    return PublishedLimits.of(circuit);
   }
 
   private static TestPlan plan(Circuit circuit, PlanOptions options) {

@@ -4,12 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
-import dev.ringout.circuit.JoinLimits;
+import dev.ringout.circuit.PublishedLimits;
 import dev.ringout.harness.SwitchState;
-import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
-import dev.ringout.standards.WireOhms;
 import dev.ringout.trade.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -35,7 +33,7 @@ class PlanBruteForceTest {
       TestPlan plan =
           Planner.plan(
               circuit,
-              new JoinLimits(circuit, WireOhms.of(CopperWire.published(), Tables.published())),
+              PublishedLimits.of(circuit),
               new HandMovements(Tables.published()),
               PlanOptions.ALL);
       assertTrue(plan.coverage().isComplete(), "seed " + seed + " " + plan.coverage());

@@ -5,15 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.JoinLimits;
+import dev.ringout.circuit.PublishedLimits;
 import dev.ringout.harness.Harness;
 import dev.ringout.plan.PlanOptions.Isolation;
 import dev.ringout.readings.Reading;
 import dev.ringout.sample.Golden;
-import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
-import dev.ringout.standards.WireOhms;
 import dev.ringout.trade.UnitUnderTest;
 import dev.ringout.units.Ohms;
 import java.nio.file.Path;
@@ -72,10 +70,7 @@ class PlannedStepsTest {
   private TestPlan plan(Harness harness, PlanOptions options) {
     Circuit circuit = Circuit.of(harness);
     return Planner.plan(
-        circuit,
-        new JoinLimits(circuit, WireOhms.of(CopperWire.published(), Tables.published())),
-        new HandMovements(Tables.published()),
-        options);
+        circuit, PublishedLimits.of(circuit), new HandMovements(Tables.published()), options);
   }
 
   private static PlanOptions apart(Isolation isolation) {

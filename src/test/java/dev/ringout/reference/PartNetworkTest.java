@@ -5,14 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Expected.ThroughParts;
-import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.Predictor;
 import dev.ringout.circuit.Probing;
+import dev.ringout.circuit.PublishedLimits;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;
-import dev.ringout.standards.CopperWire;
-import dev.ringout.standards.Tables;
-import dev.ringout.standards.WireOhms;
 import dev.ringout.trade.UnitUnderTest;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -31,11 +28,7 @@ class PartNetworkTest {
             SwitchState.normal());
     return assertInstanceOf(
             ThroughParts.class,
-            new Predictor(
-                    circuit,
-                    new JoinLimits(circuit, WireOhms.of(CopperWire.published(), Tables.published()))
-                        .resistances())
-                .asListed(probing))
+            new Predictor(circuit, PublishedLimits.of(circuit).resistances()).asListed(probing))
         .lowOhms();
   }
 

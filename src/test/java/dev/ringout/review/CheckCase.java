@@ -3,9 +3,7 @@ package dev.ringout.review;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Waiver;
-import dev.ringout.intake.HarnessReader;
-import dev.ringout.sheet.TabularFile;
-import dev.ringout.source.Problems;
+import dev.ringout.intake.ReadUnit;
 import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
 import java.io.IOException;
@@ -45,14 +43,7 @@ record CheckCase(boolean fires, String says, Map<String, String> sheets) {
     for (Map.Entry<String, String> one : sheets.entrySet()) {
       Files.writeString(unit.resolve(one.getKey() + ".csv"), one.getValue());
     }
-    Problems problems = new Problems();
-    try (TabularFile file = TabularFile.open(unit, "unit", problems)) {
-      Harness harness = HarnessReader.read(file, "unit", problems);
-      if (problems.hasErrors()) {
-        throw new IllegalStateException(problems.list().toString());
-      }
-      return harness;
-    }
+    return ReadUnit.of(unit);
   }
 
   Review review(Path folder, List<Waiver> waivers, LocalDate today) throws Exception {

@@ -2,9 +2,9 @@ package dev.ringout.revision;
 
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Item;
-import dev.ringout.harness.Limits;
 import dev.ringout.harness.Link;
 import dev.ringout.harness.PinDetail;
+import dev.ringout.harness.PlainLimits;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.source.Place;
@@ -18,7 +18,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 
@@ -314,23 +313,7 @@ final class RandomUnit {
         List.of(),
         List.of(),
         List.of(),
-        limits(),
+        PlainLimits.of(),
         List.of());
-  }
-
-  private static Limits limits() {
-    return new Limits(
-        OptionalDouble.empty(),
-        1,
-        1e5,
-        0.005,
-        0.1,
-        0,
-        20,
-        20,
-        1e8,
-        500,
-        new Length(0),
-        new Length(0));
   }
 }

@@ -1,12 +1,7 @@
 package dev.ringout.revision;
 
-import static org.junit.jupiter.api.Assertions.assertFalse;
-
 import dev.ringout.harness.Harness;
-import dev.ringout.intake.HarnessReader;
-import dev.ringout.sheet.TabularFile;
-import dev.ringout.source.Problems;
-import dev.ringout.source.UnusableInput;
+import dev.ringout.intake.ReadUnit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -34,16 +29,9 @@ final class SmallLists {
       for (int i = 0; i < sheets.length; i += 2) {
         Files.writeString(unit.resolve(sheets[i] + ".csv"), sheets[i + 1]);
       }
-      Problems problems = new Problems();
-      try (TabularFile file = TabularFile.open(unit, "unit", problems)) {
-        Harness harness = HarnessReader.read(file, "unit", problems);
-        assertFalse(problems.hasErrors(), problems.list().toString());
-        return harness;
-      }
+      return ReadUnit.of(unit);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    } catch (UnusableInput e) {
-      throw new IllegalStateException(e);
     }
   }
 
@@ -89,7 +77,7 @@ final class SmallLists {
       return "renumbered " + one.before().name() + " " + one.after().name();
     }
     if (change instanceof Change.Altered one) {
-      return Field.valueOf(one.field().name()).word()
+      return one.field().word()
           + " of "
           + one.before().name()
           + ": "

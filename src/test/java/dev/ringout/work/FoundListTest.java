@@ -5,21 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
-import dev.ringout.harness.Harness;
+import dev.ringout.circuit.PublishedLimits;
 import dev.ringout.harness.Point;
-import dev.ringout.intake.HarnessReader;
+import dev.ringout.intake.ReadUnit;
 import dev.ringout.plan.GoodUnit;
 import dev.ringout.plan.PlanOptions;
 import dev.ringout.plan.Planner;
 import dev.ringout.plan.Step;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
-import dev.ringout.sheet.TabularFile;
-import dev.ringout.source.Problems;
-import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
-import dev.ringout.standards.WireOhms;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -33,17 +29,12 @@ import org.junit.jupiter.api.Test;
 class FoundListTest {
   private static final Path BRIDGE = Path.of("harness-samples/swing-bridge/junction-box.xlsx");
 
-  private static Circuit bridge() throws Exception {
-    Problems problems = new Problems();
-    try (TabularFile table = TabularFile.open(BRIDGE, "bridge", problems)) {
-      Harness harness = HarnessReader.read(table, "bridge", problems);
-      return Circuit.of(harness);
-    }
+  private static Circuit bridge() {
+    return Circuit.of(ReadUnit.of(BRIDGE));
   }
 
   private static List<Reading> fullReadings(Circuit circuit) {
-    JoinLimits limits =
-        new JoinLimits(circuit, WireOhms.of(CopperWire.published(), Tables.published()));
+    JoinLimits limits = PublishedLimits.of(circuit);
     List<Step> steps =
         Planner.plan(circuit, limits, new HandMovements(Tables.published()), PlanOptions.ALL)
             .steps();

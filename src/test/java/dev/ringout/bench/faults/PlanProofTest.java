@@ -7,16 +7,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.check.CheckResult;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
+import dev.ringout.circuit.PublishedLimits;
 import dev.ringout.harness.Harness;
 import dev.ringout.plan.PlanOptions;
 import dev.ringout.plan.PlanOptions.Isolation;
 import dev.ringout.plan.Planner;
 import dev.ringout.plan.TestPlan;
 import dev.ringout.readings.ReadingSet;
-import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
-import dev.ringout.standards.WireOhms;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -32,8 +31,7 @@ class PlanProofTest {
 
   private static TestPlan plan(Rig paper, Isolation isolation) {
     Circuit circuit = Circuit.of(Paper.of(paper));
-    JoinLimits limits =
-        new JoinLimits(circuit, WireOhms.of(CopperWire.published(), Tables.published()));
+    JoinLimits limits = PublishedLimits.of(circuit);
     return Planner.plan(
         circuit,
         limits,

@@ -1,0 +1,15 @@
+package dev.ringout.circuit;
+
+import dev.ringout.standards.CopperWire;
+import dev.ringout.standards.Tables;
+import dev.ringout.standards.WireOhms;
+
+/** The limits of joins by the published tables, for tests. */
+public final class PublishedLimits {
+  private PublishedLimits() {}
+
+  /** Of one circuit. */
+  public static JoinLimits of(Circuit circuit) {
+    return new JoinLimits(circuit, WireOhms.of(CopperWire.published(), Tables.published()));
+  }
+}
