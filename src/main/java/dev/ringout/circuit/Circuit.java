@@ -15,7 +15,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The unit as a multigraph: points are vertices; wires, links and switch contacts are edges.
@@ -39,7 +38,6 @@ public final class Circuit {
   private final int[] toOfPart;
   private final Map<Integer, List<Integer>> partsAtPoint = new HashMap<>();
   private final Map<SwitchState, Nets> netsOf = new HashMap<>();
-  private final int[] @Nullable [] alone;
   private final Nets normal;
 
   private Circuit(Harness harness, List<Point> points, Map<Point, Integer> indexOf) {
@@ -74,7 +72,6 @@ public final class Circuit {
       partsAtPoint.computeIfAbsent(fromOfPart[i], key -> new ArrayList<>()).add(i);
       partsAtPoint.computeIfAbsent(toOfPart[i], key -> new ArrayList<>()).add(i);
     }
-    alone = new int[points.size()][];
     normal = computeNets(SwitchState.normal());
   }
 
@@ -122,16 +119,6 @@ public final class Circuit {
       throw new IllegalArgumentException("no point " + point);
     }
     return index;
-  }
-
-  /** A point as the only one of a side: one array for all readings there. */
-  int[] alone(int point) {
-    int[] known = alone[point];
-    if (known == null) {
-      known = new int[] {point};
-      alone[point] = known;
-    }
-    return known;
   }
 
   /** Every conductor: wires first, in the order of the list, then links, then switch contacts. */

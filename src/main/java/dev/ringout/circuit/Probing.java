@@ -1,8 +1,6 @@
 package dev.ringout.circuit;
 
 import dev.ringout.harness.SwitchState;
-import dev.ringout.readings.Reading;
-import dev.ringout.readings.Side;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 
@@ -11,27 +9,18 @@ import java.util.stream.IntStream;
  * second side.
  */
 public final class Probing {
-  private static final int[] NO_POINTS = {};
+  static final int[] NO_POINTS = {};
 
   private final int[] from;
   private final int[] to;
   private final boolean toRest;
   private final SwitchState state;
 
-  private Probing(int[] from, int[] to, boolean toRest, SwitchState state) {
+  Probing(int[] from, int[] to, boolean toRest, SwitchState state) {
     this.from = from;
     this.to = to;
     this.toRest = toRest;
     this.state = state;
-  }
-
-  /** The probing of a reading. */
-  public static Probing of(Circuit circuit, Reading reading) {
-    int[] from = indices(circuit, reading.from());
-    int[] to = indices(circuit, reading.to());
-    return reading.from() instanceof Side.Rest
-        ? new Probing(to, NO_POINTS, true, reading.state())
-        : new Probing(from, to, reading.to() instanceof Side.Rest, reading.state());
   }
 
   /** Two single points. */
@@ -82,19 +71,5 @@ public final class Probing {
   /** Whether it is between two single points. */
   public boolean isPair() {
     return !toRest && from.length == 1 && to.length == 1;
-  }
-
-  private static int[] indices(Circuit circuit, Side side) {
-    if (!(side instanceof Side.Points some)) {
-      return NO_POINTS;
-    }
-    if (some.points().size() == 1) {
-      return circuit.alone(circuit.index(some.points().get(0)));
-    }
-    int[] indices = new int[some.points().size()];
-    for (int i = 0; i < indices.length; i++) {
-      indices[i] = circuit.index(some.points().get(i));
-    }
-    return indices;
   }
 }

@@ -10,6 +10,7 @@ import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.JoinLimits.JoinLimit;
 import dev.ringout.circuit.Predictor;
 import dev.ringout.circuit.Probing;
+import dev.ringout.circuit.Probings;
 import dev.ringout.harness.Limits;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Measured.LessThan;
@@ -27,6 +28,7 @@ import java.util.stream.Collectors;
 /** Judges one reading at a time against the circuit and its limits. */
 final class Judge {
   private final Circuit circuit;
+  private final Probings probings;
   private final Predictor predictor;
   private final JoinLimits joinLimits;
   private final Limits limits;
@@ -34,6 +36,7 @@ final class Judge {
 
   Judge(Circuit circuit, JoinLimits joinLimits) {
     this.circuit = circuit;
+    this.probings = new Probings(circuit);
     this.predictor = new Predictor(circuit, joinLimits.resistances());
     this.joinLimits = joinLimits;
     this.limits = circuit.harness().limits();
@@ -41,7 +44,7 @@ final class Judge {
   }
 
   Judged judge(Reading reading) {
-    Probing probing = Probing.of(circuit, reading);
+    Probing probing = probings.of(reading);
     Expected expected = predictor.asListed(probing);
     JoinLimit limit = joinLimits.of(probing, reading.meter());
     OhmsRange seen = seen(reading, limit);

@@ -22,6 +22,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The readings as evidence: which of them does a unit with given slips contradict? Only readings at
@@ -92,6 +93,16 @@ final class Evidence {
     Set<Integer> touched = new LinkedHashSet<>();
     judged.probing().points().forEach(point -> touched.add(nets.of(point)));
     return touched;
+  }
+
+  /** The readings at nets that slips touch, of those that say anything about what is joined. */
+  Stream<Judged> at(List<Slip> slips) {
+    return byState.entrySet().stream()
+        .flatMap(
+            entry ->
+                nets(slips, entry.getKey()).touchedNets().stream()
+                    .flatMap(
+                        net -> entry.getValue().readings.getOrDefault(net, List.of()).stream()));
   }
 
   /** The states in which readings were made. */

@@ -52,14 +52,12 @@ final class ValueFaults {
 
   /** Whether joins are too high on a unit with slips for the ways that are there then. */
   static boolean leaveJoinsHigh(
-      List<Slip> slips, Circuit listed, JoinLimits limits, Comparison comparison) {
+      List<Slip> slips, Circuit listed, JoinLimits limits, Evidence evidence) {
     Circuit found = AsFound.of(listed, slips).circuit();
-    Predicate<Judged> changed = changed(listed, slips);
-    return comparison
-        .heldAgainst(found, new JoinLimits(found, limits.wires()), changed)
+    return !new Comparison(evidence.at(slips).toList(), List.of(), List.of())
+        .heldAgainst(found, new JoinLimits(found, limits.wires()), judged -> true)
         .with(Outcome.RESISTIVE)
-        .stream()
-        .anyMatch(changed);
+        .isEmpty();
   }
 
   private static void add(List<? extends Fault> more, List<Fault> faults, Set<Judged> claimed) {

@@ -29,7 +29,6 @@ final class WiringFaults {
   private final JoinLimits limits;
   private final Neighbours neighbours;
   private final SlipCosts costs;
-  private final Comparison comparison;
   private final boolean anyResistive;
   private final double mostCost;
   private final Evidence evidence;
@@ -59,7 +58,6 @@ final class WiringFaults {
       double mostCost) {
     this.circuit = circuit;
     this.limits = limits;
-    this.comparison = comparison;
     this.anyResistive = !comparison.with(Outcome.RESISTIVE).isEmpty();
     this.neighbours = neighbours;
     this.costs = costs;
@@ -199,8 +197,7 @@ final class WiringFaults {
 
   private double costWithJoints(Explanation explanation) {
     boolean another =
-        anyResistive
-            && ValueFaults.leaveJoinsHigh(explanation.slips(), circuit, limits, comparison);
+        anyResistive && ValueFaults.leaveJoinsHigh(explanation.slips(), circuit, limits, evidence);
     return explanation.cost() + (another ? costs.leastPoor() : 0);
   }
 

@@ -1,0 +1,44 @@
+package dev.ringout.circuit;
+
+import dev.ringout.readings.Reading;
+import dev.ringout.readings.Side;
+import java.util.IdentityHashMap;
+
+/**
+ * Where the probes of readings were. One side serves all readings that were taken there, so its
+ * points need to be looked up but once.
+ *
+ * <p>Not for use by several threads at once.
+ */
+public final class Probings {
+  private final Circuit circuit;
+  private final IdentityHashMap<Side, int[]> known = new IdentityHashMap<>();
+
+  /** Where probes were among the points of a circuit. */
+  public Probings(Circuit circuit) {
+    this.circuit = circuit;
+  }
+
+  /**
+   * The probing of a reading.
+   *
+   * @throws IllegalArgumentException where the harness does not name a point of it
+   */
+  public Probing of(Reading reading) {
+    int[] from = points(reading.from());
+    int[] to = points(reading.to());
+    return reading.from() instanceof Side.Rest
+        ? new Probing(to, Probing.NO_POINTS, true, reading.state())
+        : new Probing(from, to, reading.to() instanceof Side.Rest, reading.state());
+  }
+
+  private int[] points(Side side) {
+    return side instanceof Side.Points some
+        ? known.computeIfAbsent(some, one -> numbers(some))
+        : Probing.NO_POINTS;
+  }
+
+  private int[] numbers(Side.Points some) {
+    return some.points().stream().mapToInt(circuit::index).toArray();
+  }
+}
