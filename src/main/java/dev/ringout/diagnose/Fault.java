@@ -189,6 +189,7 @@ public sealed interface Fault {
    * Isolated for the meter, but below the insulation limit.
    *
    * @param places the connectors that all the low points share; empty where it is one net alone
+   * @param netsLow how many of the nets read there are low
    * @param measuredOhms the lowest; absent where the reading is a word
    * @param volts of the test; absent for a leak seen on the continuity range
    */
@@ -196,7 +197,8 @@ public sealed interface Fault {
       Finding finding,
       List<Point> points,
       List<String> places,
-      int pointsRead,
+      int netsLow,
+      int netsRead,
       OptionalDouble measuredOhms,
       OptionalDouble highestOhms,
       OptionalDouble volts)

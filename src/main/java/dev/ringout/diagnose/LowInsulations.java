@@ -165,7 +165,7 @@ final class LowInsulations {
             .mapToObj(circuit::point)
             .sorted()
             .toList();
-    return fault(readings, points, items, read, Certainty.LIKELY);
+    return fault(readings, points, items, nets.size(), read, Certainty.LIKELY);
   }
 
   private List<Fault> leaks(List<Judged> low, List<Judged> read) {
@@ -198,6 +198,7 @@ final class LowInsulations {
               ends(leak.between()),
               List.of(),
               1,
+              1,
               leak.read() ? Certainty.CERTAIN : Certainty.LIKELY));
     }
     for (int net : leaks.loose()) {
@@ -207,7 +208,7 @@ final class LowInsulations {
               .toList();
       if (!readings.isEmpty()) {
         shown.addAll(readings);
-        faults.add(fault(readings, probed(readings), List.of(), 1, Certainty.CERTAIN));
+        faults.add(fault(readings, probed(readings), List.of(), 1, 1, Certainty.CERTAIN));
       }
     }
     low.stream()
@@ -219,6 +220,7 @@ final class LowInsulations {
                         List.of(judged),
                         probed(List.of(judged)),
                         List.of(),
+                        1,
                         1,
                         Certainty.CERTAIN)));
     return faults;
@@ -274,6 +276,7 @@ final class LowInsulations {
       List<Judged> readings,
       List<Point> points,
       List<String> items,
+      int netsLow,
       int netsRead,
       Certainty certainty) {
     DoubleSummaryStatistics ohms =
@@ -287,6 +290,7 @@ final class LowInsulations {
         Finding.alone(certainty, readings, List.of()),
         points,
         items,
+        netsLow,
         netsRead,
         measured ? OptionalDouble.of(ohms.getMin()) : OptionalDouble.empty(),
         measured ? OptionalDouble.of(ohms.getMax()) : OptionalDouble.empty(),

@@ -352,14 +352,14 @@ final class Sentences {
           volts);
     }
     return Text.of(
-        "%d of the %d pins read at %s are low (%s to %s%s). Moisture or dirt there is likelier than %d damaged wires.",
-        low.finding().readings().size(),
-        low.pointsRead(),
+        "%d of the %d nets read at %s are low (%s to %s%s). Moisture or dirt there is likelier than %d damaged wires.",
+        low.netsLow(),
+        low.netsRead(),
         list(low.places(), "or"),
         ohms(low.measuredOhms()),
         ohms(low.highestOhms()),
         volts,
-        low.finding().readings().size());
+        low.netsLow());
   }
 
   private static String ohms(OptionalDouble ohms) {
@@ -488,18 +488,22 @@ final class Sentences {
     return "Look at that cavity and its neighbours, and read the sleeve, before moving anything.";
   }
 
-  /** Pins that are taken for each other: then the list or the sleeve was misread. */
+  /**
+   * Pins that are taken for each other: then the list or the sleeve was misread. One such pair
+   * among many ends that one mistake put elsewhere is chance.
+   */
   private static String lookAlikes(List<Move> moves) {
     LookAlikes lookAlikes = LookAlikes.published();
-    return moves.stream()
-        .filter(move -> lookAlikes.areAlike(move.from().pin(), move.to().pin()))
-        .findFirst()
-        .map(
-            move ->
-                Text.of(
-                    "%s and %s are easily taken for each other: read the list again. ",
-                    move.from().pin(), move.to().pin()))
-        .orElse("");
+    List<Move> alike =
+        moves.stream()
+            .filter(move -> lookAlikes.areAlike(move.from().pin(), move.to().pin()))
+            .toList();
+    if (alike.isEmpty() || 2 * alike.size() < moves.size()) {
+      return "";
+    }
+    return Text.of(
+        "%s and %s are easily taken for each other: read the list again. ",
+        alike.get(0).from().pin(), alike.get(0).to().pin());
   }
 
   /** What it is not, and what speaks against that. */

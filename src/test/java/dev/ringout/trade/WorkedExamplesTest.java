@@ -187,7 +187,7 @@ class WorkedExamplesTest {
     LowInsulation wet = assertInstanceOf(LowInsulation.class, OnlyFault.of(result));
     assertEquals(List.of("P3"), wet.places());
     assertEquals(14, wet.points().size());
-    assertEquals(19, wet.pointsRead());
+    assertEquals(19, wet.netsRead());
     assertEquals(14, wet.finding().readings().size());
   }
 

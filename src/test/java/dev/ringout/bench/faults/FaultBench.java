@@ -194,7 +194,7 @@ public final class FaultBench {
     }
   }
 
-  private static List<List<Kind>> mixed(long seed, int units, int count) {
+  static List<List<Kind>> mixed(long seed, int units, int count) {
     Random random = new Random(seed + count);
     List<Kind> ofTheUnit =
         Arrays.stream(Kind.values())
