@@ -5,10 +5,13 @@ import dev.ringout.circuit.JoinLimits;
 import dev.ringout.readings.Reading;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Rows of a test sheet whose values stand a row from where they belong: a line was skipped, or
@@ -27,6 +30,7 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
   /** The runs that explain the most, for each sheet at most one. */
   public static List<RowSlip> find(Circuit circuit, JoinLimits limits, Comparison comparison) {
     Judge judge = new Judge(circuit, limits);
+    Map<Judged, Set<Judged>> again = again(comparison);
     Map<List<String>, List<Judged>> sheets = new LinkedHashMap<>();
     List<Judged> all = new ArrayList<>(comparison.inForce());
     comparison.replaced().forEach(one -> all.add(one.earlier()));
@@ -41,13 +45,31 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
     List<RowSlip> slips = new ArrayList<>();
     for (List<Judged> sheet : sheets.values()) {
       if (sheet.stream().filter(judged -> judged.outcome().fails()).count() >= LEAST_MENDED) {
-        best(sheet, judge).ifPresent(slips::add);
+        best(sheet, again, judge).ifPresent(slips::add);
       }
     }
     return slips;
   }
 
-  private static Optional<RowSlip> best(List<Judged> sheet, Judge judge) {
+  /** Failing readings, each with those of the same points that showed the same. */
+  private static Map<Judged, Set<Judged>> again(Comparison comparison) {
+    Map<Judged, Set<Judged>> byLater = new HashMap<>();
+    for (Replaced one : comparison.replaced()) {
+      if (!one.changed() && one.later().outcome().fails()) {
+        byLater.computeIfAbsent(one.later(), later -> new HashSet<>()).add(one.earlier());
+      }
+    }
+    Map<Judged, Set<Judged>> again = new HashMap<>();
+    byLater.forEach(
+        (later, same) -> {
+          same.add(later);
+          same.forEach(one -> again.put(one, same));
+        });
+    return again;
+  }
+
+  private static Optional<RowSlip> best(
+      List<Judged> sheet, Map<Judged, Set<Judged>> again, Judge judge) {
     List<Judged> rows = new ArrayList<>(sheet);
     rows.sort(Comparator.comparingInt(judged -> judged.reading().place().row()));
     List<RowSlip> found = new ArrayList<>();
@@ -64,7 +86,7 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
           while (end < rows.size() && fits(rows, end, end + step, judge)) {
             end++;
           }
-          add(rows.subList(start, end), step, end == rows.size(), rows.size(), found);
+          add(rows, start, end, step, again, found);
         }
       }
     }
@@ -80,15 +102,38 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
     return judge.judge(value.at(rows.get(belongs).reading())).outcome() == Outcome.CONFORMS;
   }
 
+  /**
+   * Adds a run, cut where a reading made outside it bears out one that fails in it: that value
+   * stands where it belongs. Points read twice within a run may both have slipped, but where half
+   * of what fails was read twice, it is the unit that shows it twice.
+   */
   private static void add(
-      List<Judged> run, int step, boolean toTheEnd, int rowsOfSheet, List<RowSlip> found) {
+      List<Judged> rows,
+      int start,
+      int end,
+      int step,
+      Map<Judged, Set<Judged>> again,
+      List<RowSlip> found) {
+    List<Judged> run = rows.subList(start, end);
     List<Judged> mended = run.stream().filter(judged -> judged.outcome().fails()).toList();
-    if (mended.size() < LEAST_MENDED) {
+    Set<Judged> inRun = new HashSet<>(mended);
+    int once = 0;
+    for (Judged one : mended) {
+      Set<Judged> same = again.getOrDefault(one, Set.of());
+      if (!inRun.containsAll(same)) {
+        int at = start + run.indexOf(one);
+        add(rows, start, at, step, again, found);
+        add(rows, at + 1, end, step, again, found);
+        return;
+      }
+      once += same.isEmpty() ? 1 : 0;
+    }
+    if (mended.size() < LEAST_MENDED || 2 * once < mended.size()) {
       return;
     }
     double begins = run.indexOf(mended.get(0)) + 1.0;
     double ends = run.size() - run.indexOf(mended.get(mended.size() - 1));
-    double chance = begins / rowsOfSheet * (toTheEnd ? 1 : ends / rowsOfSheet);
+    double chance = begins / rows.size() * (end == rows.size() ? 1 : ends / rows.size());
     found.add(new RowSlip(List.copyOf(run), step, mended, chance));
   }
 

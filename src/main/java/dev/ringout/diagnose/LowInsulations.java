@@ -14,7 +14,6 @@ import dev.ringout.harness.Point;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.HashMap;
@@ -22,6 +21,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
@@ -165,25 +165,23 @@ final class LowInsulations {
             .mapToObj(circuit::point)
             .sorted()
             .toList();
-    return fault(readings, points, items, nets.size(), read, Certainty.LIKELY);
+    return fault(readings, readings, points, items, nets.size(), read, Certainty.LIKELY);
   }
 
   private List<Fault> leaks(List<Judged> low, List<Judged> read) {
     Map<Pair, Double> pairs = new HashMap<>();
     Map<Integer, Double> toRest = new HashMap<>();
     for (Judged judged : low) {
-      List<Integer> nets = List.copyOf(nets(judged));
       if (judged.probing().toRest()) {
-        toRest.merge(nets.get(0), ohms(judged), Math::min);
-      } else if (nets.size() > 1) {
-        pairs.merge(Pair.of(nets.get(0), nets.get(1)), ohms(judged), Math::min);
+        toRest.merge(nets(judged).iterator().next(), ohms(judged), Math::min);
+      } else {
+        pair(judged).ifPresent(pair -> pairs.merge(pair, ohms(judged), Math::min));
       }
     }
     Set<Pair> apart = new HashSet<>();
     for (Judged judged : read) {
-      List<Integer> nets = List.copyOf(nets(judged));
-      if (judged.outcome() == Outcome.CONFORMS && nets.size() > 1) {
-        apart.add(Pair.of(nets.get(0), nets.get(1)));
+      if (judged.outcome() == Outcome.CONFORMS) {
+        pair(judged).ifPresent(apart::add);
       }
     }
     Leaks leaks = new Leaks(pairs, toRest, apart);
@@ -195,6 +193,7 @@ final class LowInsulations {
       faults.add(
           fault(
               readings,
+              valuesOf(leak, readings),
               ends(leak.between()),
               List.of(),
               1,
@@ -208,7 +207,7 @@ final class LowInsulations {
               .toList();
       if (!readings.isEmpty()) {
         shown.addAll(readings);
-        faults.add(fault(readings, probed(readings), List.of(), 1, 1, Certainty.CERTAIN));
+        faults.add(fault(readings, readings, probed(readings), List.of(), 1, 1, Certainty.CERTAIN));
       }
     }
     low.stream()
@@ -218,6 +217,7 @@ final class LowInsulations {
                 faults.add(
                     fault(
                         List.of(judged),
+                        List.of(judged),
                         probed(List.of(judged)),
                         List.of(),
                         1,
@@ -226,8 +226,26 @@ final class LowInsulations {
     return faults;
   }
 
+  /** The two nets of a reading between two nets. */
+  private Optional<Pair> pair(Judged judged) {
+    List<Integer> nets = List.copyOf(nets(judged));
+    return judged.probing().toRest() || nets.size() < 2
+        ? Optional.empty()
+        : Optional.of(Pair.of(nets.get(0), nets.get(1)));
+  }
+
+  /** A leak's own ohms are those read between its two nets; a net's others are in no reading. */
+  private List<Judged> valuesOf(Leak leak, List<Judged> readings) {
+    List<Judged> between =
+        readings.stream()
+            .filter(one -> pair(one).filter(leak.between()::equals).isPresent())
+            .toList();
+    return between.isEmpty() ? readings : between;
+  }
+
   /** The readings of its two nets, and those of others that lead over it. */
   private List<Judged> shownBy(Leak leak, List<Judged> low, Leaks leaks) {
+    Set<Pair> direct = leaks.all().stream().map(Leak::between).collect(Collectors.toSet());
     Set<Integer> reached = new HashSet<>(Set.of(leak.between().one(), leak.between().other()));
     for (int round = 0; round < leaks.all().size(); round++) {
       for (Leak other : leaks.all()) {
@@ -241,9 +259,11 @@ final class LowInsulations {
         .filter(
             judged -> {
               Set<Integer> nets = nets(judged);
-              return judged.probing().toRest()
-                  ? !Collections.disjoint(
-                      nets, Set.of(leak.between().one(), leak.between().other()))
+              if (judged.probing().toRest()) {
+                return nets.stream().anyMatch(leak.between()::has);
+              }
+              return pair(judged).filter(direct::contains).isPresent()
+                  ? pair(judged).filter(leak.between()::equals).isPresent()
                   : reached.containsAll(nets);
             })
         .sorted(Comparator.comparingDouble(LowInsulations::ohms))
@@ -274,13 +294,14 @@ final class LowInsulations {
 
   private static Fault fault(
       List<Judged> readings,
+      List<Judged> values,
       List<Point> points,
       List<String> items,
       int netsLow,
       int netsRead,
       Certainty certainty) {
     DoubleSummaryStatistics ohms =
-        readings.stream()
+        values.stream()
             .mapToDouble(LowInsulations::ohms)
             .filter(one -> one > 0)
             .summaryStatistics();

@@ -26,6 +26,7 @@ import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
+import dev.ringout.readings.Measured;
 import dev.ringout.standards.LookAlikes;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Numbers;
@@ -91,9 +92,10 @@ final class Sentences {
     }
     if (fault instanceof HighResistance high) {
       return Text.of(
-          "%s to %s reads %s; at most %s is expected. %s is at %s.",
+          "%s to %s reads %s%s; at most %s is expected. %s is at %s.",
           high.points().get(0),
           high.points().get(1),
+          isLeast(high) ? "more than " : "",
           Ohms.text(high.measuredOhms()),
           Ohms.text(high.limitOhms()),
           high.suspects().stream().anyMatch(Fault.Suspicion::inLoop)
@@ -103,10 +105,11 @@ final class Sentences {
     }
     if (fault instanceof UnequalWire unequal) {
       return Text.of(
-          "%s reads %s; its %d fellows of the same gauge and length read %s. It is within the limit of %s, yet poorer than they are.",
+          "%s reads %s; its %d fellows %s read %s. It is within the limit of %s, yet poorer than they are.",
           unequal.wire().name(),
           Ohms.text(unequal.measuredOhms()),
           unequal.fellows(),
+          alike(unequal.wire()),
           unequal.fellowsOhms().text(),
           Ohms.text(unequal.limitOhms()));
     }
@@ -339,6 +342,25 @@ final class Sentences {
         .collect(Collectors.joining(", "));
   }
 
+  /** Whether the value named is what a reading was above, and not what it was. */
+  private static boolean isLeast(HighResistance high) {
+    return high.finding().readings().stream()
+        .map(judged -> judged.reading().measured())
+        .anyMatch(
+            measured ->
+                measured instanceof Measured.MoreThan more && more.ohms() == high.measuredOhms());
+  }
+
+  /** What makes other wires fellows of one. */
+  private static String alike(Wire wire) {
+    if (wire.length().isPresent()) {
+      return "of the same gauge and length";
+    }
+    return wire.cable().isEmpty()
+        ? "from " + wire.from().ref() + " to " + wire.to().ref()
+        : "in cable " + wire.cable();
+  }
+
   private static String lowInsulation(LowInsulation low) {
     String volts =
         low.volts().isPresent() ? " at " + Numbers.plain(low.volts().getAsDouble()) + " V" : "";
@@ -352,12 +374,13 @@ final class Sentences {
           volts);
     }
     return Text.of(
-        "%d of the %d nets read at %s are low (%s to %s%s). Moisture or dirt there is likelier than %d damaged wires.",
+        "%d of the %d nets read at %s are low (%s%s). Moisture or dirt there is likelier than %d damaged wires.",
         low.netsLow(),
         low.netsRead(),
         list(low.places(), "or"),
-        ohms(low.measuredOhms()),
-        ohms(low.highestOhms()),
+        low.measuredOhms().equals(low.highestOhms())
+            ? ohms(low.measuredOhms())
+            : ohms(low.measuredOhms()) + " to " + ohms(low.highestOhms()),
         volts,
         low.netsLow());
   }
@@ -374,7 +397,7 @@ final class Sentences {
           : "Look whether it is there and tight.";
     }
     if (fault instanceof Miswire miswire) {
-      return lookAlikes(miswire.moves()) + advice(miswire);
+      return lookAlikes(miswire) + advice(miswire);
     }
     if (fault instanceof Shorted) {
       return "Unmate connectors one by one until it clears; look for whiskers, bent pins and jumpers.";
@@ -492,6 +515,14 @@ final class Sentences {
    * Pins that are taken for each other: then the list or the sleeve was misread. One such pair
    * among many ends that one mistake put elsewhere is chance.
    */
+  private static String lookAlikes(Miswire miswire) {
+    return Stream.concat(Stream.of(miswire.moves()), miswire.equivalents().stream())
+        .map(Sentences::lookAlikes)
+        .filter(said -> !said.isEmpty())
+        .findFirst()
+        .orElse("");
+  }
+
   private static String lookAlikes(List<Move> moves) {
     LookAlikes lookAlikes = LookAlikes.published();
     List<Move> alike =
