@@ -96,7 +96,11 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
   /** Whether a row's value is what another row expects; the last has none beyond it. */
   private static boolean fits(List<Judged> rows, int row, int belongs, Judge judge) {
     Reading value = rows.get(row).reading();
-    if (belongs < 0 || belongs >= rows.size() || !value.measured().made()) {
+    if (belongs < 0) {
+      // No value was made before the first: what fails there is no other row's.
+      return !rows.get(row).outcome().fails();
+    }
+    if (belongs >= rows.size() || !value.measured().made()) {
       return true;
     }
     return judge.judge(value.at(rows.get(belongs).reading())).outcome() == Outcome.CONFORMS;
