@@ -168,6 +168,8 @@ final class Arrangements {
     shifted(ref, doubtfulEnds);
     List<WireEnd> ends =
         neighbours.endsAt(ref).stream().filter(end -> rank.containsKey(at(end))).toList();
+    // What the face says comes first: the same places may be another turn of the pins' order.
+    faces(ref, ends);
     int size = pins.size();
     whole(Arrangement.MIRRORED, ends, pin -> pins.get(size - 1 - rankOf(pin, rank)));
     whole(Arrangement.MIRRORED, ends, pin -> pins.get((size - rankOf(pin, rank)) % size));
@@ -175,7 +177,6 @@ final class Arrangements {
       int steps = step;
       whole(Arrangement.ROTATED, ends, pin -> pins.get((rankOf(pin, rank) + steps) % size));
     }
-    faces(ref, ends);
     Rings rings = new Rings(circuit, evidence, pins, brokenEnds, inForce);
     rings.all().forEach(ring -> suppose(Arrangement.RING, ring));
     double leastUntried = rings.leastUntried(costs);
