@@ -126,7 +126,7 @@ final class Rings {
         puts.add(new Put(end.wire(), end.end(), goal));
         end = endAt.get(goal);
       }
-      if (start.equals(end)) {
+      if (!puts.isEmpty() && start.equals(end)) {
         all.add(puts);
       }
     }
