@@ -55,8 +55,16 @@ public record Diagnosis(
             (held, mostCost) ->
                 new WiringFaults(circuit, limits, predictor, neighbours, costs, held, mostCost));
     Comparison ofTheUnit = ofTheTest.left();
+    HighThroughParts high = new HighThroughParts(circuit, ofTheUnit);
     WiringFaults wiring =
-        new WiringFaults(circuit, limits, predictor, neighbours, costs, ofTheUnit, Search.ANY_COST);
+        new WiringFaults(
+            circuit,
+            limits,
+            predictor,
+            neighbours,
+            costs,
+            ofTheUnit.without(high.readings()),
+            Search.ANY_COST);
     List<Fault> faults = new ArrayList<>(ofTheTest.faults());
     faults.addAll(wiring.faults());
     AsFound asFound = AsFound.of(circuit, wiring.slips());
@@ -68,6 +76,7 @@ public record Diagnosis(
                 ofTheUnit,
                 new SlippedNets(circuit, SwitchState.normal(), wiring.slips()))
             .faults(wiring.explained()));
+    faults.replaceAll(high::shown);
     Set<Judged> explained = new LinkedHashSet<>(wiring.explained());
     faults.forEach(fault -> explained.addAll(fault.finding().readings()));
     List<Judged> unexplained =

@@ -343,7 +343,7 @@ final class Evidence {
             && judged.outcome() == Outcome.CONFORMS
             && judged.observed() != Observed.APART;
     if (predicted instanceof ThroughParts parts) {
-      return agrees(judged, parts);
+      return !(throughPartsAsListed && isRefuted(judged, parts, nets)) && agrees(judged, parts);
     }
     boolean valueOfAPart =
         valuesOfParts.contains(judged)
@@ -361,6 +361,19 @@ final class Evidence {
       case RESISTIVE -> joined == (judged.expected() instanceof Joined);
       case UNKNOWN -> judged.outcome() != Outcome.PART_VALUE;
     };
+  }
+
+  /** Whether a part that is said to have another value was read by itself and has its own. */
+  private boolean isRefuted(Judged judged, ThroughParts predicted, SlippedNets nets) {
+    if (predicted.parts().size() != 1 || !(judged.reading().measured() instanceof Measured.Value)) {
+      return false;
+    }
+    int part = predicted.parts().get(0);
+    AlteredPart altered = nets.altered().get(part);
+    return altered != null
+        && altered.how() == How.ANY_VALUE
+        && circuit.part(part).ohms().isPresent()
+        && ((ThroughParts) judged.expected()).parts().equals(predicted.parts());
   }
 
   private boolean mustConduct(Judged judged) {

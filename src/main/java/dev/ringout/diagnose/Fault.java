@@ -67,6 +67,11 @@ public sealed interface Fault {
     Finding with(List<Alternative> others) {
       return new Finding(certainty, readings, others, story, runnerUp);
     }
+
+    /** The same, shown by other readings. */
+    Finding shownBy(List<Judged> others) {
+      return new Finding(certainty, List.copyOf(others), alternatives, story, runnerUp);
+    }
   }
 
   /**
@@ -93,8 +98,14 @@ public sealed interface Fault {
    */
   record Open(Finding finding, List<Conductor> suspects, List<Point> points) implements Fault {}
 
-  /** Two nets are joined and no moved wire explains it; a point of each. */
-  record Shorted(Finding finding, List<Point> points) implements Fault {}
+  /**
+   * Two nets are joined and no moved wire explains it.
+   *
+   * @param points a point of each
+   * @param equivalents contacts that, were they never to open, no reading could tell from it
+   */
+  record Shorted(Finding finding, List<Point> points, List<SlipFact.BadSwitch> equivalents)
+      implements Fault {}
 
   /**
    * Wire ends sit in the wrong place.

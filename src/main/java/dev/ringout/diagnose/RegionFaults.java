@@ -231,7 +231,9 @@ final class RegionFaults {
     }
     if (slip instanceof Slip.Bridged bridged) {
       return new Fault.Shorted(
-          finding, List.of(circuit.point(bridged.one()), circuit.point(bridged.other())));
+          finding,
+          List.of(circuit.point(bridged.one()), circuit.point(bridged.other())),
+          contactsAlike(group));
     }
     if (slip instanceof Slip.FaultyPart faulty) {
       return wrongPart(faulty, finding);
@@ -296,6 +298,18 @@ final class RegionFaults {
           .ifPresent(equivalents::add);
     }
     return List.copyOf(equivalents);
+  }
+
+  /** Contacts of switches that could stand in the place of a bridge. */
+  private List<SlipFact.BadSwitch> contactsAlike(List<Slip> bridge) {
+    return region.best().explanations().stream()
+        .map(other -> replacement(bridge, other))
+        .flatMap(Optional::stream)
+        .map(slips -> fact(slips))
+        .filter(SlipFact.BadSwitch.class::isInstance)
+        .map(SlipFact.BadSwitch.class::cast)
+        .distinct()
+        .toList();
   }
 
   private static boolean areAtOneItem(List<Move> moves) {

@@ -84,8 +84,12 @@ final class Sentences {
     }
     if (fault instanceof Shorted shorted) {
       return Text.of(
-          "%s and %s are joined and should not be.",
-          shorted.points().get(0), shorted.points().get(1));
+          "%s and %s are joined and should not be%s.",
+          shorted.points().get(0),
+          shorted.points().get(1),
+          shorted.equivalents().stream()
+              .map(one -> ", or " + slip(one))
+              .collect(Collectors.joining()));
     }
     if (fault instanceof Miswire miswire) {
       return miswire(miswire);
@@ -399,8 +403,11 @@ final class Sentences {
     if (fault instanceof Miswire miswire) {
       return lookAlikes(miswire) + advice(miswire);
     }
-    if (fault instanceof Shorted) {
-      return "Unmate connectors one by one until it clears; look for whiskers, bent pins and jumpers.";
+    if (fault instanceof Shorted shorted) {
+      return (shorted.equivalents().isEmpty()
+              ? ""
+              : "Read that contact by itself in both positions. ")
+          + "Unmate connectors one by one until it clears; look for whiskers, bent pins and jumpers.";
     }
     if (fault instanceof WrongGauge) {
       return "Read the print on the wire, or measure over a bare strand end; where it is as listed, read each joint by itself and measure the length.";

@@ -9,11 +9,11 @@ import dev.ringout.sample.Golden;
 import dev.ringout.sample.Told;
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.Test;
+import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Every kind of slip in a small random unit, read with a meter that shares nothing with the
@@ -26,38 +26,48 @@ class EveryKindTest {
   private static final int UNITS_OF_TWO = 12;
 
   @ParameterizedTest
-  @EnumSource(names = {"SHEET", "SHEET_AND_SWEEPS"})
-  void a_slip_is_told_as_what_it_is_or_among_what_it_may_be(Habit habit) throws IOException {
-    StringBuilder page = new StringBuilder();
-    for (Kind kind : Kind.values()) {
-      add(page, kind == Kind.NONE ? List.of() : List.of(kind), SEED, habit);
-    }
-    Golden.assertMatches(
-        "every-kind-" + habit.name().toLowerCase(Locale.ROOT).replace('_', '-') + ".txt",
-        page.toString());
+  @EnumSource
+  void a_slip_is_told_by_the_fewest_readings_as_what_it_is_or_among_what_it_may_be(Kind kind)
+      throws IOException {
+    assertTold("every-kind-sheet.txt", kind.words(), of(kind), SEED, Habit.SHEET);
   }
 
-  @Test
-  void two_slips_in_one_unit_are_told_as_two() throws IOException {
-    StringBuilder page = new StringBuilder();
-    long seed = SEED;
-    for (List<Kind> two : FaultBench.mixed(SEED, UNITS_OF_TWO, 2)) {
-      add(page, two, seed++, Habit.SHEET_AND_SWEEPS);
-    }
-    Golden.assertMatches("two-kinds.txt", page.toString());
+  @ParameterizedTest
+  @EnumSource
+  void a_slip_is_told_with_sweeps_as_what_it_is_or_among_what_it_may_be(Kind kind)
+      throws IOException {
+    assertTold(
+        "every-kind-sheet-and-sweeps.txt", kind.words(), of(kind), SEED, Habit.SHEET_AND_SWEEPS);
   }
 
-  private static void add(StringBuilder page, List<Kind> planted, long seed, Habit habit) {
-    String name = planted.stream().map(Kind::words).collect(Collectors.joining(", "));
+  static IntStream units() {
+    return IntStream.range(0, UNITS_OF_TWO);
+  }
+
+  @ParameterizedTest
+  @MethodSource("units")
+  void two_slips_in_one_unit_are_told_as_two(int unit) throws IOException {
+    List<Kind> two = FaultBench.mixed(SEED, UNITS_OF_TWO, 2).get(unit);
+    String name = two.stream().map(Kind::words).collect(Collectors.joining(", "));
+    assertTold("two-kinds.txt", name, two, SEED + unit, Habit.SHEET_AND_SWEEPS);
+  }
+
+  private static List<Kind> of(Kind kind) {
+    return kind == Kind.NONE ? List.of() : List.of(kind);
+  }
+
+  private static void assertTold(
+      String file, String name, List<Kind> planted, long seed, Habit habit) throws IOException {
     Trial trial = Trial.of(seed, planted, habit, WIRES);
-    page.append("== ").append(planted.isEmpty() ? "good" : name).append('\n');
-    page.append(Told.of(trial.check()));
+    String told = Told.of(trial.check());
     Outcome outcome = trial.judge();
     assertFalse(outcome.missed(), name);
     assertFalse(outcome.falseAlarm(), name);
     assertFalse(outcome.wrong(), name);
-    if (outcome.readingsToCertainty() > 0) {
-      page.append("certain after ").append(outcome.readingsToCertainty()).append(" more\n");
-    }
+    boolean more = outcome.readingsToCertainty() > 0;
+    Golden.assertSection(
+        file,
+        name,
+        told + (more ? "certain after " + outcome.readingsToCertainty() + " more\n" : ""));
   }
 }
