@@ -68,6 +68,8 @@ final class HighResistances {
     this.leadsInDoubt = leadsInDoubt;
   }
 
+  private static final double A_HAIR = 1e-9;
+
   /** A conductor with the extra resistance that fits best, and the readings' likelihood then. */
   private record Suspect(int conductor, double extraOhms, double score) {}
 
@@ -176,7 +178,10 @@ final class HighResistances {
     for (int conductor : conductors) {
       suspects.add(suspect(conductor, high, evidence));
     }
-    suspects.sort(Comparator.comparingDouble(Suspect::score).reversed());
+    // Alike to a hair stays in the order of the list.
+    suspects.sort(
+        Comparator.comparingLong((Suspect one) -> -Math.round(one.score() / A_HAIR))
+            .thenComparingInt(Suspect::conductor));
     double best = suspects.isEmpty() ? 0 : suspects.get(0).score();
     suspects.removeIf(one -> Math.exp(one.score() - best) < LEAST_ODDS);
     return suspects;

@@ -74,17 +74,23 @@ final class LowInsulations {
     Map<String, Set<Integer>> netsReadAt = netsAt(read);
     while (true) {
       Map<String, Set<Integer>> lowAt = netsAt(left);
+      lowAt.values().removeIf(nets -> among(nets, left).size() < LEAST_FOR_ONE_CAUSE);
       List<String> wet = wetItems(lowAt, netsReadAt);
       if (wet.isEmpty()) {
         break;
       }
       Set<Integer> nets = lowAt.getOrDefault(wet.get(0), Set.of());
-      List<Judged> there = left.stream().filter(judged -> nets.containsAll(nets(judged))).toList();
+      List<Judged> there = among(nets, left);
       faults.add(wet(wet, there, nets, netsReadAt.getOrDefault(wet.get(0), Set.of()).size()));
       left.removeAll(there);
     }
     faults.addAll(leaks(left, read));
     return faults;
+  }
+
+  /** The readings of which every net is among some. */
+  private List<Judged> among(Set<Integer> nets, List<Judged> readings) {
+    return readings.stream().filter(judged -> nets.containsAll(nets(judged))).toList();
   }
 
   private List<Judged> insulationReadings() {
@@ -172,7 +178,7 @@ final class LowInsulations {
     Map<Pair, Double> pairs = new HashMap<>();
     Map<Integer, Double> toRest = new HashMap<>();
     for (Judged judged : low) {
-      if (judged.probing().toRest()) {
+      if (judged.probing().toRest() && judged.probing().from().length == 1) {
         toRest.merge(nets(judged).iterator().next(), ohms(judged), Math::min);
       } else {
         pair(judged).ifPresent(pair -> pairs.merge(pair, ohms(judged), Math::min));
@@ -226,12 +232,14 @@ final class LowInsulations {
     return faults;
   }
 
-  /** The two nets of a reading between two nets. */
+  /** The two nets of a reading between two points; of points tied together any may leak. */
   private Optional<Pair> pair(Judged judged) {
-    List<Integer> nets = List.copyOf(nets(judged));
-    return judged.probing().toRest() || nets.size() < 2
-        ? Optional.empty()
-        : Optional.of(Pair.of(nets.get(0), nets.get(1)));
+    if (!judged.probing().isPair()) {
+      return Optional.empty();
+    }
+    int one = found.groupOf(judged.probing().from()[0]);
+    int other = found.groupOf(judged.probing().to()[0]);
+    return one == other ? Optional.empty() : Optional.of(Pair.of(one, other));
   }
 
   /** A leak's own ohms are those read between its two nets; a net's others are in no reading. */
@@ -259,7 +267,7 @@ final class LowInsulations {
         .filter(
             judged -> {
               Set<Integer> nets = nets(judged);
-              if (judged.probing().toRest()) {
+              if (judged.probing().toRest() || !judged.probing().isPair()) {
                 return nets.stream().anyMatch(leak.between()::has);
               }
               return pair(judged).filter(direct::contains).isPresent()

@@ -355,6 +355,16 @@ final class Sentences {
                 measured instanceof Measured.MoreThan more && more.ohms() == high.measuredOhms());
   }
 
+  /** Whether the value named is what a reading was below, and not what it was. */
+  private static boolean isMost(LowInsulation low) {
+    return low.finding().readings().stream()
+        .map(judged -> judged.reading().measured())
+        .anyMatch(
+            measured ->
+                measured instanceof Measured.LessThan less
+                    && less.ohms() == low.measuredOhms().orElse(0));
+  }
+
   /** What makes other wires fellows of one. */
   private static String alike(Wire wire) {
     if (wire.length().isPresent()) {
@@ -371,10 +381,14 @@ final class Sentences {
     if (low.places().isEmpty()) {
       String what = low.volts().isPresent() ? "insulation" : "a leak";
       return Text.of(
-          "%s: %s of %s%s.",
-          low.points().stream().map(Point::toString).collect(Collectors.joining(" and ")),
+          "%s: %s %s%s.",
+          low.points().size() > 2
+              ? low.finding().readings().get(0).reading().subject()
+              : low.points().stream().map(Point::toString).collect(Collectors.joining(" and ")),
           what,
-          ohms(low.measuredOhms()),
+          low.measuredOhms().isPresent()
+              ? (isMost(low) ? "of less than " : "of ") + ohms(low.measuredOhms())
+              : "failed, without a value,",
           volts);
     }
     return Text.of(
