@@ -44,7 +44,7 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
     }
     List<RowSlip> slips = new ArrayList<>();
     for (List<Judged> sheet : sheets.values()) {
-      if (sheet.stream().filter(judged -> judged.outcome().fails()).count() >= LEAST_MENDED) {
+      if (failing(sheet).size() >= LEAST_MENDED) {
         best(sheet, again, judge).ifPresent(slips::add);
       }
     }
@@ -106,10 +106,13 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
     return judge.judge(value.at(rows.get(belongs).reading())).outcome() == Outcome.CONFORMS;
   }
 
+  private static List<Judged> failing(List<Judged> rows) {
+    return rows.stream().filter(judged -> judged.outcome().fails()).toList();
+  }
+
   /**
    * Adds a run, cut where a reading made outside it bears out one that fails in it: that value
-   * stands where it belongs. Points read twice within a run may both have slipped, but where half
-   * of what fails was read twice, it is the unit that shows it twice.
+   * stands where it belongs.
    */
   private static void add(
       List<Judged> rows,
@@ -118,21 +121,32 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
       int step,
       Map<Judged, Set<Judged>> again,
       List<RowSlip> found) {
-    List<Judged> run = rows.subList(start, end);
-    List<Judged> mended = run.stream().filter(judged -> judged.outcome().fails()).toList();
-    Set<Judged> inRun = new HashSet<>(mended);
-    int once = 0;
-    for (Judged one : mended) {
-      Set<Judged> same = again.getOrDefault(one, Set.of());
-      if (!inRun.containsAll(same)) {
-        int at = start + run.indexOf(one);
-        add(rows, start, at, step, again, found);
-        add(rows, at + 1, end, step, again, found);
-        return;
+    Set<Judged> failing = new HashSet<>(failing(rows.subList(start, end)));
+    int from = start;
+    for (int row = start; row < end; row++) {
+      if (!failing.containsAll(again.getOrDefault(rows.get(row), Set.of()))) {
+        addPiece(rows, from, row, step, again, found);
+        from = row + 1;
       }
-      once += same.isEmpty() ? 1 : 0;
     }
-    if (mended.size() < LEAST_MENDED || 2 * once < mended.size()) {
+    addPiece(rows, from, end, step, again, found);
+  }
+
+  /**
+   * Points read twice within a run may both have slipped, but where half of what fails was read
+   * twice, it is the unit that shows it twice.
+   */
+  private static void addPiece(
+      List<Judged> rows,
+      int start,
+      int end,
+      int step,
+      Map<Judged, Set<Judged>> again,
+      List<RowSlip> found) {
+    List<Judged> run = rows.subList(start, end);
+    List<Judged> mended = failing(run);
+    long twice = mended.stream().filter(again::containsKey).count();
+    if (mended.size() < LEAST_MENDED || 2 * twice > mended.size()) {
       return;
     }
     double begins = run.indexOf(mended.get(0)) + 1.0;

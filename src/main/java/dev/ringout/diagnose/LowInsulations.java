@@ -71,26 +71,31 @@ final class LowInsulations {
     List<Fault> faults = new ArrayList<>();
     List<Judged> left = new ArrayList<>(low);
     List<Judged> read = insulationReadings();
-    Map<String, Set<Integer>> netsReadAt = netsAt(read);
+    Map<String, AtItem> readAt = byItem(read);
     while (true) {
-      Map<String, Set<Integer>> lowAt = netsAt(left);
-      lowAt.values().removeIf(nets -> among(nets, left).size() < LEAST_FOR_ONE_CAUSE);
-      List<String> wet = wetItems(lowAt, netsReadAt);
+      Map<String, AtItem> lowAt = byItem(left);
+      List<String> wet = wetItems(lowAt, readAt);
       if (wet.isEmpty()) {
         break;
       }
-      Set<Integer> nets = lowAt.getOrDefault(wet.get(0), Set.of());
-      List<Judged> there = among(nets, left);
-      faults.add(wet(wet, there, nets, netsReadAt.getOrDefault(wet.get(0), Set.of()).size()));
+      Set<Integer> nets = netsAt(wet.get(0), lowAt);
+      List<Judged> there = left.stream().filter(judged -> nets.containsAll(nets(judged))).toList();
+      faults.add(wet(wet, there, nets, netsAt(wet.get(0), readAt).size()));
       left.removeAll(there);
     }
     faults.addAll(leaks(left, read));
     return faults;
   }
 
-  /** The readings of which every net is among some. */
-  private List<Judged> among(Set<Integer> nets, List<Judged> readings) {
-    return readings.stream().filter(judged -> nets.containsAll(nets(judged))).toList();
+  /** The readings at one item, and the nets that they are about. */
+  private static final class AtItem {
+    final Set<Integer> nets = new TreeSet<>();
+    int readings;
+  }
+
+  private static Set<Integer> netsAt(String item, Map<String, AtItem> byItem) {
+    AtItem there = byItem.get(item);
+    return there == null ? Set.of() : there.nets;
   }
 
   private List<Judged> insulationReadings() {
@@ -106,9 +111,9 @@ final class LowInsulations {
     return nets;
   }
 
-  /** The nets of some readings, by the items at which all nets of a reading have points. */
-  private Map<String, Set<Integer>> netsAt(List<Judged> readings) {
-    Map<String, Set<Integer>> netsAt = new TreeMap<>();
+  /** Readings, by the items at which all nets of each have points. */
+  private Map<String, AtItem> byItem(List<Judged> readings) {
+    Map<String, AtItem> byItem = new TreeMap<>();
     for (Judged judged : readings) {
       Set<Integer> nets = nets(judged);
       Set<String> shared = new TreeSet<>();
@@ -123,9 +128,13 @@ final class LowInsulations {
           break;
         }
       }
-      shared.forEach(item -> netsAt.computeIfAbsent(item, ref -> new TreeSet<>()).addAll(nets));
+      for (String item : shared) {
+        AtItem there = byItem.computeIfAbsent(item, ref -> new AtItem());
+        there.nets.addAll(nets);
+        there.readings++;
+      }
     }
-    return netsAt;
+    return byItem;
   }
 
   private Set<String> items(int net) {
@@ -138,29 +147,23 @@ final class LowInsulations {
    * The items at which the greatest share of the nets read is low, if it is most of them. Several
    * with the same share are the ends of one cable: those with the most low nets.
    */
-  private static List<String> wetItems(
-      Map<String, Set<Integer>> lowAt, Map<String, Set<Integer>> readAt) {
+  private static List<String> wetItems(Map<String, AtItem> lowAt, Map<String, AtItem> readAt) {
     Map<String, Double> shareAt = new TreeMap<>();
     lowAt.forEach(
-        (item, nets) -> {
-          int read = Math.max(nets.size(), readAt.getOrDefault(item, Set.of()).size());
-          double share = nets.size() / (double) read;
-          if (nets.size() >= LEAST_FOR_ONE_CAUSE && share >= SHARE_FOR_ONE_CAUSE) {
+        (item, low) -> {
+          int nets = low.nets.size();
+          double share = nets / (double) Math.max(nets, netsAt(item, readAt).size());
+          if (nets >= LEAST_FOR_ONE_CAUSE
+              && low.readings >= LEAST_FOR_ONE_CAUSE
+              && share >= SHARE_FOR_ONE_CAUSE) {
             shareAt.put(item, share);
           }
         });
     double most = shareAt.values().stream().mapToDouble(share -> share).max().orElse(0);
     shareAt.values().removeIf(share -> share < most);
-    Comparator<String> byNets =
-        Comparator.comparingInt(item -> lowAt.getOrDefault(item, Set.of()).size());
     int highest =
-        shareAt.keySet().stream()
-            .max(byNets)
-            .map(item -> lowAt.getOrDefault(item, Set.of()).size())
-            .orElse(0);
-    return shareAt.keySet().stream()
-        .filter(item -> lowAt.getOrDefault(item, Set.of()).size() == highest)
-        .toList();
+        shareAt.keySet().stream().mapToInt(item -> netsAt(item, lowAt).size()).max().orElse(0);
+    return shareAt.keySet().stream().filter(item -> netsAt(item, lowAt).size() == highest).toList();
   }
 
   private Fault wet(List<String> items, List<Judged> readings, Set<Integer> nets, int read) {
@@ -267,7 +270,7 @@ final class LowInsulations {
         .filter(
             judged -> {
               Set<Integer> nets = nets(judged);
-              if (judged.probing().toRest() || !judged.probing().isPair()) {
+              if (!judged.probing().isPair()) {
                 return nets.stream().anyMatch(leak.between()::has);
               }
               return pair(judged).filter(direct::contains).isPresent()
