@@ -9,7 +9,7 @@ for package in "${@:-revision}"; do
     plan) tests='dev.ringout.plan.*,dev.ringout.cli.PlanCommandTest' ;;
     circuit) tests='dev.ringout.circuit.*,dev.ringout.reference.Net*,dev.ringout.trade.*,dev.ringout.cli.TraceCommandTest,dev.ringout.compare.*' ;;
     compare) tests='dev.ringout.compare.*,dev.ringout.trade.*,dev.ringout.cli.CheckCommandTest' ;;
-    diagnose) tests='dev.ringout.trade.*,dev.ringout.cli.CheckCommandTest,dev.ringout.compare.JudgingTest,dev.ringout.compare.ValueTest' ;;
+    diagnose) tests='dev.ringout.diagnose.*,dev.ringout.trade.*,dev.ringout.bench.faults.EveryKindTest,dev.ringout.sample.SwingBridgeTest' ;;
     *) echo "no tests are named for $package" >&2; exit 64 ;;
   esac
   mvn -B -q -Pmutation test-compile org.pitest:pitest-maven:1.30.2:mutationCoverage -DtargetClasses="dev.ringout.$package.*" \

@@ -86,7 +86,9 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
           while (end < rows.size() && fits(rows, end, end + step, judge)) {
             end++;
           }
-          add(rows, start, end, step, again, found);
+          for (Range piece : pieces(rows, new Range(start, end), again)) {
+            slip(rows, piece, step, again).ifPresent(found::add);
+          }
         }
       }
     }
@@ -110,49 +112,48 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
     return rows.stream().filter(judged -> judged.outcome().fails()).toList();
   }
 
-  /**
-   * Adds a run, cut where a reading made outside it bears out one that fails in it: that value
-   * stands where it belongs.
-   */
-  private static void add(
-      List<Judged> rows,
-      int start,
-      int end,
-      int step,
-      Map<Judged, Set<Judged>> again,
-      List<RowSlip> found) {
-    Set<Judged> failing = new HashSet<>(failing(rows.subList(start, end)));
-    int from = start;
-    for (int row = start; row < end; row++) {
-      if (!failing.containsAll(again.getOrDefault(rows.get(row), Set.of()))) {
-        addPiece(rows, from, row, step, again, found);
-        from = row + 1;
-      }
+  /** Rows by their places in the sheet, the last not among them. */
+  private record Range(int start, int end) {
+    List<Judged> of(List<Judged> rows) {
+      return rows.subList(start, end);
     }
-    addPiece(rows, from, end, step, again, found);
   }
 
   /**
-   * Points read twice within a run may both have slipped, but where half of what fails was read
-   * twice, it is the unit that shows it twice.
+   * A run, cut where a reading made outside it bears out one that fails in it: that value stands
+   * where it belongs.
    */
-  private static void addPiece(
-      List<Judged> rows,
-      int start,
-      int end,
-      int step,
-      Map<Judged, Set<Judged>> again,
-      List<RowSlip> found) {
-    List<Judged> run = rows.subList(start, end);
+  private static List<Range> pieces(List<Judged> rows, Range run, Map<Judged, Set<Judged>> again) {
+    Set<Judged> failing = new HashSet<>(failing(run.of(rows)));
+    List<Range> pieces = new ArrayList<>();
+    int start = run.start();
+    for (int row = start; row < run.end(); row++) {
+      if (!failing.containsAll(again.getOrDefault(rows.get(row), Set.of()))) {
+        pieces.add(new Range(start, row));
+        start = row + 1;
+      }
+    }
+    pieces.add(new Range(start, run.end()));
+    return pieces;
+  }
+
+  /**
+   * The slip that a run shows. Points read twice within it may both have slipped, but where more
+   * than half of what fails was read twice, it is the unit that shows it twice.
+   */
+  private static Optional<RowSlip> slip(
+      List<Judged> rows, Range range, int step, Map<Judged, Set<Judged>> again) {
+    List<Judged> run = range.of(rows);
     List<Judged> mended = failing(run);
     long twice = mended.stream().filter(again::containsKey).count();
     if (mended.size() < LEAST_MENDED || 2 * twice > mended.size()) {
-      return;
+      return Optional.empty();
     }
+    boolean toTheEnd = range.end() == rows.size();
     double begins = run.indexOf(mended.get(0)) + 1.0;
     double ends = run.size() - run.indexOf(mended.get(mended.size() - 1));
-    double chance = begins / rows.size() * (end == rows.size() ? 1 : ends / rows.size());
-    found.add(new RowSlip(List.copyOf(run), step, mended, chance));
+    double chance = begins / rows.size() * (toTheEnd ? 1 : ends / rows.size());
+    return Optional.of(new RowSlip(List.copyOf(run), step, mended, chance));
   }
 
   /** The row from which on, at the latest, the values stand where they do not belong. */
