@@ -67,6 +67,9 @@ public record Comparison(
 
   /** The same without some readings: what they show is not taken for the unit's. */
   public Comparison without(Collection<Judged> doubtful) {
+    if (doubtful.isEmpty()) {
+      return this;
+    }
     Set<Judged> out = Set.copyOf(doubtful);
     return new Comparison(
         inForce.stream().filter(judged -> !out.contains(judged)).toList(),

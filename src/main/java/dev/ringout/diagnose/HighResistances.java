@@ -45,6 +45,9 @@ final class HighResistances {
   /** No single reading may count for more against a conductor: it may have a fault of its own. */
   private static final double MOST_AGAINST = 25;
 
+  /** Scores that differ by less are the same, summed in another order. */
+  private static final double A_HAIR = 1e-9;
+
   private static final double STILL_HIGH = 4;
   private static final long MOST_WORK = 4_000_000;
 
@@ -67,8 +70,6 @@ final class HighResistances {
     this.costs = costs;
     this.leadsInDoubt = leadsInDoubt;
   }
-
-  private static final double A_HAIR = 1e-9;
 
   /** A conductor with the extra resistance that fits best, and the readings' likelihood then. */
   private record Suspect(int conductor, double extraOhms, double score) {}

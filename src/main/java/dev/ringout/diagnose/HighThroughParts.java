@@ -82,6 +82,9 @@ final class HighThroughParts {
             readings.add(judged);
           }
         });
+    if (readings.size() == high.finding().readings().size()) {
+      return fault;
+    }
     return new Fault.HighResistance(
         high.finding().shownBy(readings),
         high.suspects(),

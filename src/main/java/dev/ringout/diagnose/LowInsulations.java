@@ -182,7 +182,7 @@ final class LowInsulations {
     Map<Integer, Double> toRest = new HashMap<>();
     for (Judged judged : low) {
       if (judged.probing().toRest() && judged.probing().from().length == 1) {
-        toRest.merge(nets(judged).iterator().next(), ohms(judged), Math::min);
+        toRest.merge(found.groupOf(judged.probing().from()[0]), ohms(judged), Math::min);
       } else {
         pair(judged).ifPresent(pair -> pairs.merge(pair, ohms(judged), Math::min));
       }
@@ -200,13 +200,10 @@ final class LowInsulations {
       List<Judged> readings = shownBy(leak, low, leaks);
       shown.addAll(readings);
       faults.add(
-          fault(
+          leak(
               readings,
               valuesOf(leak, readings),
               ends(leak.between()),
-              List.of(),
-              1,
-              1,
               leak.read() ? Certainty.CERTAIN : Certainty.LIKELY));
     }
     for (int net : leaks.loose()) {
@@ -216,7 +213,7 @@ final class LowInsulations {
               .toList();
       if (!readings.isEmpty()) {
         shown.addAll(readings);
-        faults.add(fault(readings, readings, probed(readings), List.of(), 1, 1, Certainty.CERTAIN));
+        faults.add(leak(readings, readings, probed(readings), Certainty.CERTAIN));
       }
     }
     low.stream()
@@ -224,13 +221,10 @@ final class LowInsulations {
         .forEach(
             judged ->
                 faults.add(
-                    fault(
+                    leak(
                         List.of(judged),
                         List.of(judged),
                         probed(List.of(judged)),
-                        List.of(),
-                        1,
-                        1,
                         Certainty.CERTAIN)));
     return faults;
   }
@@ -301,6 +295,11 @@ final class LowInsulations {
         .flatMap(judged -> judged.probing().points().mapToObj(circuit::point))
         .distinct()
         .toList();
+  }
+
+  private static Fault leak(
+      List<Judged> readings, List<Judged> values, List<Point> points, Certainty certainty) {
+    return fault(readings, values, points, List.of(), 1, 1, certainty);
   }
 
   private static Fault fault(

@@ -305,7 +305,7 @@ final class RegionFaults {
     return region.best().explanations().stream()
         .map(other -> replacement(bridge, other))
         .flatMap(Optional::stream)
-        .map(slips -> fact(slips))
+        .map(this::fact)
         .filter(SlipFact.BadSwitch.class::isInstance)
         .map(SlipFact.BadSwitch.class::cast)
         .distinct()
