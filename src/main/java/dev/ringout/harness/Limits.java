@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
  * @param insulationVolts the insulation test voltage, direct current
  * @param retermination left over at each end of a wire, so that it may be made off anew
  * @param serviceLoop left over in each wire besides
+ * @param demands what the test must show besides
  */
 public record Limits(
     OptionalDouble closedMaxOhms,
@@ -31,4 +32,5 @@ public record Limits(
     double insulationMinOhms,
     double insulationVolts,
     Length retermination,
-    Length serviceLoop) {}
+    Length serviceLoop,
+    Demands demands) {}

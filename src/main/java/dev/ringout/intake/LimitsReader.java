@@ -1,13 +1,21 @@
 package dev.ringout.intake;
 
+import dev.ringout.harness.Demands;
+import dev.ringout.harness.Demands.Calibration;
+import dev.ringout.harness.Demands.WordUse;
 import dev.ringout.harness.Limits;
 import dev.ringout.harness.NetLimit;
 import dev.ringout.harness.Point;
 import dev.ringout.intake.Settings.Setting;
 import dev.ringout.standards.SwitchContacts;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 
 /** The limits sheet. Defaults are the contract's own; no resistance is taken without its unit. */
@@ -24,7 +32,16 @@ final class LimitsReader {
           "insulation min",
           "insulation volts",
           "re-termination",
-          "service loop");
+          "service loop",
+          "insulation test",
+          "words",
+          "calibration",
+          "serial number",
+          "test day",
+          "independent inspector");
+
+  private static final List<String> YES_OR_NONE = List.of("required", "none");
+  private static final List<String> REQUIRED = List.of("required", "not required");
 
   private static final String[] VOLTS = {"V", "V dc", "Vdc", "volts", "V DC"};
   private static final List<String> OF_NETS = List.of("insulation min", "insulation volts");
@@ -66,7 +83,8 @@ final class LimitsReader {
             settings.ohms("insulation min").orElse(100e6),
             settings.number("insulation volts", VOLTS).orElse(500),
             settings.length("re-termination"),
-            settings.length("service loop"));
+            settings.length("service loop"),
+            demands());
     if (limits.closedMaxOhms().orElse(limits.fixedClosedMaxOhms()) >= limits.openMinOhms()) {
       settings
           .find("open min")
@@ -79,6 +97,74 @@ final class LimitsReader {
                           Settings.VALUE.name(), "\"open min\" must be above \"closed max\"", ""));
     }
     return limits;
+  }
+
+  private Demands demands() {
+    Demands usual = Demands.USUAL;
+    return new Demands(
+        choice("insulation test", YES_OR_NONE).orElse(usual.insulationTest()),
+        words(),
+        choice("calibration", REQUIRED)
+            .map(required -> required ? Calibration.REQUIRED : Calibration.NOT_REQUIRED)
+            .orElse(usual.calibration()),
+        choice("serial number", REQUIRED).orElse(usual.serialNumber()),
+        choice("test day", REQUIRED).orElse(usual.testDay()),
+        choice("independent inspector", REQUIRED).orElse(usual.independentInspector()));
+  }
+
+  /** One of two words; absent where the list says nothing, or what can't be understood. */
+  private Optional<Boolean> choice(String name, List<String> words) {
+    Optional<Setting> setting = settings.find(name).filter(one -> !one.value().isEmpty());
+    if (setting.isEmpty()) {
+      return Optional.empty();
+    }
+    for (String word : words) {
+      if (Names.key(setting.get().value()).equals(Names.key(word))) {
+        return Optional.of(words.indexOf(word) == 0);
+      }
+    }
+    setting
+        .get()
+        .entry()
+        .error(
+            Settings.VALUE.name(),
+            "\""
+                + setting.get().value()
+                + "\" is not what \""
+                + name
+                + "\" may be: "
+                + String.join(" or ", words),
+            LookAlikes.nearest(setting.get().value(), words));
+    return Optional.empty();
+  }
+
+  private Optional<Set<WordUse>> words() {
+    Optional<Setting> setting = settings.find("words").filter(one -> !one.value().isEmpty());
+    if (setting.isEmpty()) {
+      return Optional.empty();
+    }
+    Set<WordUse> uses = new TreeSet<>();
+    for (String word : setting.get().value().split("[,;+&]|\\band\\b", -1)) {
+      String key = Names.key(word);
+      Optional<WordUse> use =
+          Arrays.stream(WordUse.values())
+              .filter(one -> Names.key(one.name()).equals(key))
+              .findFirst();
+      use.ifPresent(uses::add);
+      if (use.isEmpty() && !key.equals("NONE") && !key.equals("none")) {
+        setting
+            .get()
+            .entry()
+            .error(
+                Settings.VALUE.name(),
+                "\""
+                    + setting.get().value()
+                    + "\" is not what \"words\" may be: none, or any of joins, gaps, insulation",
+                "");
+        return Optional.empty();
+      }
+    }
+    return Optional.of(Collections.unmodifiableSet(uses));
   }
 
   /**

@@ -117,9 +117,12 @@ public final class ReadingsReader {
   private static Job job(Settings settings, String shownName) {
     Optional<Settings.Setting> revision = settings.find("revision");
     return new Job(
+        shownName,
         settings.asMap(),
+        settings.places(),
         settings.ohms("continuity range"),
         settings.ohms("insulation range"),
+        settings.number("insulation volts", "V", "V dc", "Vdc", "volts"),
         MeterRows.read(settings),
         revision.map(Settings.Setting::value).orElse(""),
         revision.map(Settings.Setting::place).orElse(Place.of(shownName)));

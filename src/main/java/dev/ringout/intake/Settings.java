@@ -168,6 +168,13 @@ final class Settings {
         .orElse(new Length(0));
   }
 
+  /** Name to the cell of its value. */
+  Map<String, Place> places() {
+    Map<String, Place> map = new LinkedHashMap<>();
+    byKey.values().forEach(setting -> map.put(setting.name(), setting.place()));
+    return map;
+  }
+
   /** Name to value, as written. */
   Map<String, String> asMap() {
     Map<String, String> map = new LinkedHashMap<>();

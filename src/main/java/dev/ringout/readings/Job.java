@@ -1,23 +1,31 @@
 package dev.ringout.readings;
 
 import dev.ringout.source.Place;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
  * The job sheet of one readings file.
  *
+ * @param file the readings file, as it is named in every message
  * @param entries name to value, as written
+ * @param places the cell of each entry's value
  * @param continuityRangeOhms the top of the meter's range on continuity
  * @param insulationRangeOhms the top of the insulation tester's range
+ * @param insulationVolts the volts of every insulation reading that does not say its own
  * @param meter what is said of the meter
  * @param revision the revision the readings were taken against, or empty
  * @param revisionPlace the cell that gives the revision, or the file
  */
 public record Job(
+    String file,
     Map<String, String> entries,
+    Map<String, Place> places,
     OptionalDouble continuityRangeOhms,
     OptionalDouble insulationRangeOhms,
+    OptionalDouble insulationVolts,
     Meter meter,
     String revision,
     Place revisionPlace) {
@@ -30,5 +38,46 @@ public record Job(
         .findFirst()
         .orElse("")
         .strip();
+  }
+
+  /** The cell that gives an entry, or the file. */
+  public Place place(String name) {
+    return places.entrySet().stream()
+        .filter(entry -> entry.getKey().equalsIgnoreCase(name))
+        .map(Map.Entry::getValue)
+        .findFirst()
+        .orElse(Place.of(file));
+  }
+
+  /** The unit's serial number, or empty. */
+  public String serialNumber() {
+    return value("serial number");
+  }
+
+  /** Whether a cell stands in this readings file. */
+  public boolean holds(Place place) {
+    return place.file().equals(file) || place.file().startsWith(file + "/");
+  }
+
+  /** The instruments, each by itself: the insulation tester where it has rows of its own. */
+  public List<Instrument> instruments() {
+    Instrument own =
+        new Instrument(
+            "insulation",
+            value("insulation instrument"),
+            value("insulation instrument number"),
+            value("insulation calibration due"));
+    boolean hasOwn = !(own.name() + own.number() + own.calibrationDue()).isEmpty();
+    List<Instrument> instruments = new ArrayList<>();
+    instruments.add(
+        new Instrument(
+            hasOwn ? "continuity" : "continuity and insulation",
+            value("instrument"),
+            value("instrument number"),
+            value("calibration due")));
+    if (hasOwn) {
+      instruments.add(own);
+    }
+    return List.copyOf(instruments);
   }
 }

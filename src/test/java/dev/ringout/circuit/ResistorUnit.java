@@ -1,5 +1,6 @@
 package dev.ringout.circuit;
 
+import dev.ringout.harness.Demands;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Limits;
 import dev.ringout.harness.PlainWires;
@@ -61,7 +62,19 @@ public final class ResistorUnit {
   public Circuit circuit() {
     Limits limits =
         new Limits(
-            OptionalDouble.empty(), 1, 1e5, 0, 0, 0, 0, 20, 1e8, 500, new Length(0), new Length(0));
+            OptionalDouble.empty(),
+            1,
+            1e5,
+            0,
+            0,
+            0,
+            0,
+            20,
+            1e8,
+            500,
+            new Length(0),
+            new Length(0),
+            Demands.USUAL);
     return Circuit.of(
         new Harness(
             Map.of(),

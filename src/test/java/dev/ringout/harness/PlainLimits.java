@@ -21,6 +21,7 @@ public final class PlainLimits {
         1e8,
         500,
         new Length(0),
-        new Length(0));
+        new Length(0),
+        Demands.USUAL);
   }
 }

@@ -3,6 +3,7 @@ package dev.ringout.bench.faults;
 import dev.ringout.bench.faults.Rig.Component;
 import dev.ringout.bench.faults.Rig.Joint;
 import dev.ringout.bench.faults.Rig.JointKind;
+import dev.ringout.harness.Demands;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Limits;
 import dev.ringout.harness.Link;
@@ -78,7 +79,8 @@ final class Paper {
             100e6,
             500,
             new Length(0),
-            new Length(0)),
+            new Length(0),
+            Demands.USUAL),
         List.of());
   }
 
