@@ -6,7 +6,7 @@ import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Coverage;
 import dev.ringout.compare.LeadResistance;
 import dev.ringout.compare.Outcome;
-import dev.ringout.compare.Prover;
+import dev.ringout.compare.Requirements;
 import dev.ringout.compare.ValueVerdict;
 import dev.ringout.diagnose.Diagnosis;
 import dev.ringout.harness.Harness;
@@ -69,7 +69,7 @@ public record CheckResult(
     JoinLimits limits = new JoinLimits(circuit, WireOhms.of(copper, tables));
     Comparison comparison = Comparison.of(circuit, limits, readings);
     Optional<Problem> leadDoubt = LeadResistance.doubt(comparison);
-    Coverage coverage = Prover.prove(circuit, limits, comparison);
+    Coverage coverage = Requirements.of(circuit, limits).shownBy(comparison);
     return new CheckResult(
         circuit,
         readings,
@@ -125,6 +125,7 @@ public record CheckResult(
     }
     boolean gaps =
         !coverage.isComplete()
+            || !readings.unread().isEmpty()
             || !comparison.with(Outcome.NOT_TESTED).isEmpty()
             || !comparison.with(Outcome.NOT_JUDGED).isEmpty()
             || comparison.inForce().stream().anyMatch(one -> one.value() == ValueVerdict.LOW);

@@ -17,9 +17,24 @@ public sealed interface Expected {
    *
    * @param lowOhms the least that a meter may read; infinite where every way is blocked
    * @param highOhms the most; infinite where a part of unknown or one-way resistance is needed
+   * @param shortOhms the most that wires alone would read, were the sides joined where the parts
+   *     are
+   * @param mayBeAnything whether a part on the way may have any resistance
    * @param parts the parts of the network between the sides, by number
    */
-  record ThroughParts(double lowOhms, double highOhms, List<Integer> parts) implements Expected {
+  record ThroughParts(
+      double lowOhms, double highOhms, double shortOhms, boolean mayBeAnything, List<Integer> parts)
+      implements Expected {
+    /** Whether what was read is more than a join of the two sides could read. */
+    public boolean isAboveJoin(OhmsRange seen) {
+      return seen.isKnown() && seen.lowOhms() > shortOhms;
+    }
+
+    /** Whether such a reading holds the two sides apart: no part could be mistaken for a join. */
+    public boolean holdsApart(OhmsRange seen) {
+      return !mayBeAnything && isAboveJoin(seen);
+    }
+
     /** Whether any of the resistances that a reading leaves possible is what the parts allow. */
     public boolean allows(OhmsRange seen) {
       return seen.highOhms() >= lowOhms && seen.lowOhms() <= highOhms;

@@ -151,7 +151,8 @@ public final class Predictor {
             follow(part);
           }
           if (nodeOf.size() > MOST_NODES) {
-            return new ThroughParts(0, Double.POSITIVE_INFINITY, List.copyOf(parts));
+            return new ThroughParts(
+                0, Double.POSITIVE_INFINITY, allowanceOhms(), true, List.copyOf(parts));
           }
         }
       }
@@ -159,9 +160,12 @@ public final class Predictor {
         return new Apart();
       }
       OhmsRange wiring = wiring();
+      double least = network.lowOhms();
       return new ThroughParts(
-          network.lowOhms() + wiring.lowOhms(),
+          least + wiring.lowOhms(),
           network.highOhms() + wiring.highOhms(),
+          wiring.highOhms(),
+          least <= 0,
           List.copyOf(parts));
     }
 
@@ -227,14 +231,23 @@ public final class Predictor {
         network.add(from, to, LEAST_OF_A_DIODE_OHMS, Double.POSITIVE_INFINITY);
         return;
       }
-      if (part.ohms().isEmpty() || part.kind() == Part.Kind.SUPPRESSOR || anything) {
+      if (part.kind().isOpenToDirectCurrent() && !anything) {
+        // What is beside it still has to be read; with ohms of its own it may lead that much.
+        part.ohms()
+            .ifPresent(
+                ohms -> network.add(from, to, ohms * (1 - share(part)), Double.POSITIVE_INFINITY));
+        return;
+      }
+      if (part.ohms().isEmpty() || anything) {
         network.add(from, to, 0, Double.POSITIVE_INFINITY);
         return;
       }
-      double share =
-          part.tolerancePercent().orElse(circuit.harness().limits().tolerancePercent()) / 100;
       double ohms = part.ohms().getAsDouble();
-      network.add(from, to, ohms * (1 - share), ohms * (1 + share));
+      network.add(from, to, ohms * (1 - share(part)), ohms * (1 + share(part)));
+    }
+
+    private double share(Part part) {
+      return part.tolerancePercent().orElse(circuit.harness().limits().tolerancePercent()) / 100;
     }
 
     /**

@@ -7,6 +7,7 @@ import dev.ringout.report.CheckJson;
 import dev.ringout.report.CheckText;
 import dev.ringout.report.ProblemText;
 import dev.ringout.standards.Tables;
+import dev.ringout.units.Text;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -43,6 +44,8 @@ final class CheckCommand implements Callable<Integer> {
       paramLabel = "READINGS",
       description = "Filled test sheets; later readings replace earlier ones.")
   private List<Path> readingsFiles = new ArrayList<>();
+
+  @Mixin private Touched touched = new Touched();
 
   @Mixin private OwnTables tables = new OwnTables();
 
@@ -96,7 +99,8 @@ final class CheckCommand implements Callable<Integer> {
       otherUnits.forEach(file -> inputs.findProblems(List.of(file)));
       return refuse(inputs);
     }
-    ReadingSet readings = inputs.readings(readingsFiles, harness.get());
+    ReadingSet readings =
+        touched.before(inputs.readings(readingsFiles, harness.get()), spec, harness.get());
     Map<String, ReadingSet> others = new LinkedHashMap<>();
     for (Path file : otherUnits) {
       others.put(file.toString(), inputs.readings(List.of(file), harness.get()));
@@ -105,7 +109,8 @@ final class CheckCommand implements Callable<Integer> {
       inputs.refuseOtherRevision(harness.get(), readings);
       others.values().forEach(other -> inputs.refuseOtherRevision(harness.get(), other));
     }
-    if (inputs.problems().hasErrors()) {
+    // A cell that can't be understood stops the verdict, and not what the other cells say.
+    if (inputs.hasErrorsBeside(readings.unread())) {
       return refuse(inputs);
     }
     output.err().print(ProblemText.write(inputs.problems().list()));
@@ -119,11 +124,28 @@ final class CheckCommand implements Callable<Integer> {
     int written =
         destination.write(
             output,
-            destination.json() ? CheckJson.write(result) : CheckText.write(result, inColour()));
+            destination.json()
+                ? CheckJson.write(result)
+                : CheckText.write(result, inColour(), planOfTheRest()));
     if (written != ExitCode.DONE) {
       return written;
     }
-    return ExitCode.of(result.verdict());
+    return readings.unread().isEmpty() ? ExitCode.of(result.verdict()) : ExitCode.NOT_UNDERSTOOD;
+  }
+
+  /** The command that plans what these readings leave open. */
+  private String planOfTheRest() {
+    StringBuilder command = new StringBuilder("ringout plan ");
+    command.append(quoted(harnessFile.file())).append(touched.typed());
+    for (Path file : readingsFiles) {
+      command.append(" --after ").append(quoted(file));
+    }
+    return command.append(" -o rest.xlsx").toString();
+  }
+
+  private static String quoted(Path file) {
+    String text = Text.visible(file.toString());
+    return text.matches("[\\w./\\\\:-]+") ? text : "\"" + text + "\"";
   }
 
   private boolean inColour() {

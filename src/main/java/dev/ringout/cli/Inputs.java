@@ -14,16 +14,22 @@ import dev.ringout.readings.Job;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Place;
+import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
+import dev.ringout.source.Severity;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
 import dev.ringout.units.Text;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Reads the files that a command line names, and collects every problem of all of them. */
 final class Inputs {
@@ -48,6 +54,14 @@ final class Inputs {
 
   Problems problems() {
     return problems;
+  }
+
+  /** Whether any error was found besides some that are known. */
+  boolean hasErrorsBeside(Collection<Problem> known) {
+    Set<Problem> beside = Collections.newSetFromMap(new IdentityHashMap<>());
+    beside.addAll(known);
+    return problems.list().stream()
+        .anyMatch(one -> one.severity() == Severity.ERROR && !beside.contains(one));
   }
 
   /** The exit code for what was found wrong in the files. */

@@ -70,14 +70,7 @@ final class PlanCommand implements Callable<Integer> {
       description = "Only the nets of these items.")
   private List<String> only = new ArrayList<>();
 
-  @Option(
-      names = "--touched",
-      paramLabel = "WIRE",
-      split = ",",
-      description =
-          "After rework: these wires, every wire of each connector opened for them, and what is"
-              + " beside them.")
-  private List<String> touched = new ArrayList<>();
+  @Mixin private Touched touched = new Touched();
 
   @Option(
       names = "--after",
@@ -103,7 +96,8 @@ final class PlanCommand implements Callable<Integer> {
       inputs.findProblems(taken);
       return refuse(inputs);
     }
-    ReadingSet readings = inputs.readings(taken, harness.get());
+    ReadingSet readings =
+        touched.before(inputs.readings(taken, harness.get()), spec, harness.get());
     inputs.refuseOtherRevision(harness.get(), readings);
     if (inputs.problems().hasErrors()) {
       return refuse(inputs);
@@ -121,8 +115,10 @@ final class PlanCommand implements Callable<Integer> {
             !noInsulation,
             byConnector,
             named.items("--only", only),
-            named.wires("--touched", touched),
-            after);
+            touched.wires(spec, harness.get()),
+            touched.items(spec, harness.get()),
+            after,
+            readings.reworks());
     TestPlan plan = Planner.plan(circuit, limits, new HandMovements(own), options);
     return file.write(
         output,

@@ -17,15 +17,33 @@ import java.util.function.Predicate;
  * @param inForce the readings that stand, in the order of the files; steps not tested among them
  * @param replaced those that a later reading of the same points replaces
  * @param contradictions what can't all be true
+ * @param overtaken readings of what was opened or touched after they were taken: kept, and no proof
+ * @param conceded those in force that are accepted out of limits
+ * @param idleConcessions words of an inspector that cover nothing
  */
 public record Comparison(
-    List<Judged> inForce, List<Replaced> replaced, List<Contradiction> contradictions) {
+    List<Judged> inForce,
+    List<Replaced> replaced,
+    List<Contradiction> contradictions,
+    List<Judged> overtaken,
+    List<Conceded> conceded,
+    List<IdleConcession> idleConcessions) {
 
   /** Judges every reading. */
   public static Comparison of(Circuit circuit, JoinLimits limits, ReadingSet readings) {
-    Judge judge = new Judge(circuit, limits);
+    JobOfReading jobs = new JobOfReading(readings.jobs());
+    Judge judge = new Judge(circuit, limits, jobs);
+    Reworks reworks = new Reworks(circuit, readings);
     List<Judged> all = new ArrayList<>(readings.readings().size());
-    readings.readings().forEach(reading -> all.add(judge.judge(reading)));
+    List<Judged> overtaken = new ArrayList<>();
+    for (Reading reading : readings.readings()) {
+      Judged judged = judge.judge(reading);
+      if (!reworks.isEmpty() && reworks.isOvertaken(reading, judged.probing())) {
+        overtaken.add(judged);
+      } else {
+        all.add(reworks.isEmpty() ? judged : judged.before(reworks.touchedSince(reading)));
+      }
+    }
     Subjects subjects = Subjects.of(circuit, all);
     List<Judged> inForce = new ArrayList<>(all.size());
     List<Replaced> replaced = new ArrayList<>();
@@ -40,8 +58,34 @@ public record Comparison(
         replaced.add(new Replaced(judged, standing[i], saysOtherwise(judged, standing[i])));
       }
     }
-    List<Judged> paired = List.copyOf(DiodePairs.judge(circuit, inForce));
-    return new Comparison(paired, List.copyOf(replaced), Contradictions.find(circuit, paired));
+    Concessions concessions =
+        Concessions.of(DiodePairs.judge(circuit, inForce), readings.concessions(), jobs);
+    List<Judged> judged = List.copyOf(concessions.judged());
+    return new Comparison(
+        judged,
+        List.copyOf(replaced),
+        Contradictions.find(circuit, judged),
+        List.copyOf(overtaken),
+        List.copyOf(concessions.conceded()),
+        List.copyOf(concessions.idle()));
+  }
+
+  /** Readings that stand, and nothing else. */
+  public static Comparison inForce(List<Judged> judged) {
+    return new Comparison(judged, List.of(), List.of(), List.of(), List.of(), List.of());
+  }
+
+  /** These readings and others besides, as if they had been taken together. */
+  public Comparison and(Circuit circuit, Comparison others) {
+    List<Judged> all = new ArrayList<>(inForce);
+    all.addAll(others.inForce);
+    return new Comparison(
+        List.copyOf(DiodePairs.judge(circuit, all)),
+        replaced,
+        contradictions,
+        overtaken,
+        conceded,
+        idleConcessions);
   }
 
   /**
@@ -51,7 +95,7 @@ public record Comparison(
    *     judged anew, since it is the paper that says what the rest of a net is
    */
   public Comparison heldAgainst(Circuit found, JoinLimits limits, Predicate<Judged> changed) {
-    Judge judge = new Judge(found, limits);
+    Judge judge = new Judge(found, limits, JobOfReading.NONE);
     List<Judged> anew =
         inForce.stream()
             .map(
@@ -62,7 +106,7 @@ public record Comparison(
                         ? judge.judge(judged.reading())
                         : judged)
             .toList();
-    return new Comparison(anew, replaced, contradictions);
+    return new Comparison(anew, replaced, contradictions, overtaken, conceded, idleConcessions);
   }
 
   /** The same without some readings: what they show is not taken for the unit's. */
@@ -77,7 +121,10 @@ public record Comparison(
         contradictions.stream()
             .filter(
                 one -> !out.contains(one.apart()) && one.joins().stream().noneMatch(out::contains))
-            .toList());
+            .toList(),
+        overtaken,
+        conceded,
+        idleConcessions);
   }
 
   private static boolean saysOtherwise(Judged earlier, Judged later) {

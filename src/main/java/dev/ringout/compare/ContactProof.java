@@ -32,54 +32,44 @@ final class ContactProof {
     }
   }
 
-  Tally prove(Consumer<Unproven> unproven) {
-    long needed = 0;
+  Tally prove(List<Requirements.OfContact> needed, Consumer<Unproven> unproven) {
     long proven = 0;
-    for (int c = 0; c < crossed.length; c++) {
-      if (!(circuit.conductors().get(c) instanceof Conductor.OfContact contact)) {
-        continue;
-      }
-      String position = contact.contact().state();
-      needed++;
-      if (crossed[c]) {
+    for (Requirements.OfContact one : needed) {
+      Switch.Contact contact =
+          ((Conductor.OfContact) circuit.conductors().get(one.conductor())).contact();
+      boolean shown =
+          one.closed()
+              ? crossed[one.conductor()]
+              : isShownOpen(contact, one.conductor(), one.position());
+      if (shown) {
         proven++;
       } else {
         unproven.accept(
-            new Unproven.Contact(c, position, true, "no reading shows it closed at " + position));
-      }
-      for (String other : positionsWhereOpen(contact.contact())) {
-        needed++;
-        if (isShownOpen(contact.contact(), c, other)) {
-          proven++;
-        } else {
-          unproven.accept(
-              new Unproven.Contact(c, other, false, "no reading shows it open at " + other));
-        }
+            new Unproven.Contact(
+                one.conductor(),
+                one.position(),
+                one.closed(),
+                "no reading shows it "
+                    + (one.closed() ? "closed at " : "open at ")
+                    + one.position()));
       }
     }
-    return new Tally(needed, proven);
-  }
-
-  private List<String> positionsWhereOpen(Switch.Contact contact) {
-    Switch one = circuit.switchOf(contact);
-    return one.states().stream()
-        .filter(
-            state ->
-                one.contacts().stream()
-                    .noneMatch(other -> other.state().equals(state) && samePoints(other, contact)))
-        .toList();
-  }
-
-  private static boolean samePoints(Switch.Contact one, Switch.Contact other) {
-    return (one.from().equals(other.from()) && one.to().equals(other.to()))
-        || (one.from().equals(other.to()) && one.to().equals(other.from()));
+    return new Tally(needed.size(), proven);
   }
 
   private boolean isShownOpen(Switch.Contact contact, int conductor, String position) {
     Switch one = circuit.switchOf(contact);
     return apart.stream()
         .filter(judged -> judged.reading().state().positionOf(one).equals(position))
-        .anyMatch(judged -> separates(judged.probing(), conductor));
+        .anyMatch(
+            judged ->
+                separates(judged.probing(), conductor)
+                    && !isTouched(judged, circuit.from(conductor))
+                    && !isTouched(judged, circuit.to(conductor)));
+  }
+
+  private boolean isTouched(Judged judged, int point) {
+    return judged.touchedSince().has(circuit.normal().of(point));
   }
 
   private boolean separates(Probing probing, int conductor) {

@@ -6,16 +6,16 @@ import dev.ringout.compare.Coverage.Tally;
 import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.compare.Prover.Islands;
 import dev.ringout.harness.SwitchState;
-import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.IntPredicate;
 
 /**
  * Which pairs of nets the readings hold apart.
@@ -30,13 +30,22 @@ final class IsolationProof {
   private final Islands islands;
   private final Nets normal;
 
-  /** For each state, the islands of single nets that were read against the rest. */
-  private final Map<SwitchState, BitSet> againstRest = new HashMap<>();
+  /** The islands of single nets that were read against the rest, in a state, before a rework. */
+  private final Map<Against, BitSet> againstRest = new LinkedHashMap<>();
 
   /**
    * Readings of several nets tied together against the rest: apart from it, not from each other.
    */
   private final List<TiedAgainstRest> tied = new ArrayList<>();
+
+  /**
+   * How single nets were read against the rest.
+   *
+   * @param touchedSince the nets of the rest of which it proves nothing any more
+   */
+  private record Against(SwitchState state, TouchedNets touchedSince) {
+    static final Against NOW = new Against(SwitchState.normal(), TouchedNets.NONE);
+  }
 
   /**
    * Several nets against the rest.
@@ -49,18 +58,19 @@ final class IsolationProof {
   /** For each island, the islands on the other side of readings between named groups. */
   private final List<List<int[]>> across = new ArrayList<>();
 
-  IsolationProof(Circuit circuit, Islands islands, List<Judged> inForce) {
+  /**
+   * Ready to prove.
+   *
+   * @param showing the readings that hold their sides apart as is asked
+   */
+  IsolationProof(Circuit circuit, Islands islands, Iterable<Judged> showing) {
     this.circuit = circuit;
     this.islands = islands;
     this.normal = circuit.normal();
     for (int island = 0; island < islands.count(); island++) {
       across.add(List.of());
     }
-    for (Judged judged : inForce) {
-      if (judged.provesApart()) {
-        add(judged);
-      }
-    }
+    showing.forEach(this::add);
   }
 
   private void add(Judged judged) {
@@ -73,11 +83,14 @@ final class IsolationProof {
       for (int point : judged.probing().from()) {
         nets.or(islandsInNetsOf(point, state));
       }
+      nets.or(islandsOf(judged.touchedSince()));
       tied.add(new TiedAgainstRest(read, nets));
       return;
     }
     if (judged.probing().toRest()) {
-      BitSet read = againstRest.computeIfAbsent(state, key -> new BitSet());
+      BitSet read =
+          againstRest.computeIfAbsent(
+              new Against(state, judged.touchedSince()), key -> new BitSet());
       from.forEach(read::set);
       return;
     }
@@ -127,56 +140,78 @@ final class IsolationProof {
     return true;
   }
 
-  Tally prove(Consumer<Unproven> unproven) {
+  /** Which pairs of nets are to be held apart. */
+  interface Pairs {
+    /** How many there are. */
+    long needed();
+
+    /** The others from which a net is to be held apart, by number. */
+    IntPredicate of(int net);
+
+    /** Whether a net is to be held apart from every other. */
+    boolean isAll(int net);
+
+    /** What to say of a net that is not held apart from so many, of which one is named. */
+    Unproven unproven(int point, int other, long others, boolean waitsForJoins);
+  }
+
+  Tally prove(Pairs pairs, Consumer<Unproven> unproven) {
     long nets = normal.count();
-    long needed = nets * (nets - 1) / 2;
     long missingEnds = 0;
     BitSet sole = soleIslands();
     List<Integer> netsInPieces = netsInPieces();
-    BitSet all = againstRest.getOrDefault(SwitchState.normal(), new BitSet());
+    BitSet all = againstRest.getOrDefault(Against.NOW, new BitSet());
     for (int net = 0; net < nets; net++) {
       if (containsAll(all, net)) {
         continue;
       }
+      IntPredicate wanted = pairs.of(net);
       BitSet apart = apartFrom(net);
+      if (pairs.isAll(net) && apart.isEmpty() && nets > 1) {
+        // Nothing was read: every other net is missing, and that needs no walk over them all.
+        boolean waits = sole.cardinality() <= (isInOnePiece(net) ? 1 : 0) || !isInOnePiece(net);
+        int other = example(sole, net);
+        missingEnds += nets - 1;
+        unproven.accept(pairs.unproven(normal.pointsOf(net)[0], other, nets - 1, waits));
+        continue;
+      }
       BitSet missing = new BitSet();
       missing.or(sole);
       missing.andNot(apart);
       clear(missing, net);
+      if (!pairs.isAll(net)) {
+        for (int island = missing.nextSetBit(0);
+            island >= 0;
+            island = missing.nextSetBit(island + 1)) {
+          if (!wanted.test(normal.of(islands.first(island)))) {
+            missing.clear(island);
+          }
+        }
+      }
       long count = missing.cardinality();
       boolean waitsForJoins = missing.isEmpty() || !isInOnePiece(net);
       int example = missing.isEmpty() ? -1 : islands.first(missing.nextSetBit(0));
-      if (apart.isEmpty() && nets > 1) {
-        // Nothing was read: every other net is missing, and that needs no walk over them all.
-        int other = example >= 0 ? example : normal.pointsOf(net == 0 ? 1 : 0)[0];
-        missingEnds += nets - 1;
-        report(net, other, nets - 1, waitsForJoins, unproven);
-        continue;
-      }
       for (int other : netsInPieces) {
-        if (other != net && !containsAll(apart, other)) {
+        if (other != net && wanted.test(other) && !containsAll(apart, other)) {
           count++;
           example = example < 0 ? normal.pointsOf(other)[0] : example;
         }
       }
       if (count > 0) {
         missingEnds += count;
-        report(net, example, count, waitsForJoins, unproven);
+        unproven.accept(pairs.unproven(normal.pointsOf(net)[0], example, count, waitsForJoins));
       }
     }
-    return new Tally(needed, needed - missingEnds / 2);
+    return new Tally(pairs.needed(), pairs.needed() - missingEnds / 2);
   }
 
-  private void report(
-      int net, int example, long count, boolean waitsForJoins, Consumer<Unproven> unproven) {
-    int point = normal.pointsOf(net)[0];
-    String why =
-        count == 1
-            ? "no reading holds it apart from the net of " + circuit.point(example)
-            : Text.of(
-                "no reading holds it apart from %d other nets, that of %s among them",
-                count, circuit.point(example));
-    unproven.accept(new Unproven.Isolation(point, example, count, waitsForJoins, why));
+  private int example(BitSet sole, int net) {
+    for (int island = sole.nextSetBit(0); island >= 0; island = sole.nextSetBit(island + 1)) {
+      if (normal.of(islands.first(island)) != net) {
+        return islands.first(island);
+      }
+    }
+    return normal.pointsOf(net == 0 ? 1 : 0)[0];
   }
 
   private BitSet apartFrom(int net) {
@@ -203,8 +238,15 @@ final class IsolationProof {
         row.set(other);
       }
     }
-    for (Map.Entry<SwitchState, BitSet> entry : againstRest.entrySet()) {
-      BitSet own = islandsBeside(island, entry.getKey());
+    for (Map.Entry<Against, BitSet> entry : againstRest.entrySet()) {
+      BitSet own = islandsBeside(island, entry.getKey().state());
+      TouchedNets touched = entry.getKey().touchedSince();
+      if (!touched.isEmpty()) {
+        if (touched.has(normal.of(islands.first(island)))) {
+          continue;
+        }
+        own.or(islandsOf(touched));
+      }
       BitSet apart = new BitSet(islands.count());
       if (entry.getValue().get(island)) {
         apart.set(0, islands.count());
@@ -225,6 +267,19 @@ final class IsolationProof {
       }
     }
     return row;
+  }
+
+  /** The islands of nets that have been touched. */
+  private BitSet islandsOf(TouchedNets touched) {
+    BitSet found = new BitSet();
+    if (!touched.isEmpty()) {
+      for (int island = 0; island < islands.count(); island++) {
+        if (touched.has(normal.of(islands.first(island)))) {
+          found.set(island);
+        }
+      }
+    }
+    return found;
   }
 
   /** The islands in the net that a point has in a state: no part of the rest. */

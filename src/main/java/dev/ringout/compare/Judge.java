@@ -11,6 +11,8 @@ import dev.ringout.circuit.JoinLimits.JoinLimit;
 import dev.ringout.circuit.Predictor;
 import dev.ringout.circuit.Probing;
 import dev.ringout.circuit.Probings;
+import dev.ringout.harness.Demands;
+import dev.ringout.harness.Demands.WordUse;
 import dev.ringout.harness.Limits;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Measured.LessThan;
@@ -23,32 +25,38 @@ import dev.ringout.units.Numbers;
 import dev.ringout.units.Ohms;
 import dev.ringout.units.OhmsRange;
 import dev.ringout.units.Text;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /** Judges one reading at a time against the circuit and its limits. */
 final class Judge {
   private final Circuit circuit;
+  private final JobOfReading jobs;
   private final Probings probings;
   private final Predictor predictor;
   private final JoinLimits joinLimits;
   private final Limits limits;
+  private final Demands demands;
   private final InsulationLimits insulationLimits;
 
-  Judge(Circuit circuit, JoinLimits joinLimits) {
+  Judge(Circuit circuit, JoinLimits joinLimits, JobOfReading jobs) {
     this.circuit = circuit;
+    this.jobs = jobs;
     this.probings = new Probings(circuit);
     this.predictor = new Predictor(circuit, joinLimits.resistances());
     this.joinLimits = joinLimits;
     this.limits = circuit.harness().limits();
+    this.demands = limits.demands();
     this.insulationLimits = new InsulationLimits(circuit);
   }
 
-  Judged judge(Reading reading) {
+  Judged judge(Reading asWritten) {
+    Reading reading = jobs.withVolts(asWritten);
     Probing probing = probings.of(reading);
     Expected expected = predictor.asListed(probing);
     JoinLimit limit = joinLimits.of(probing, reading.meter());
     OhmsRange seen = seen(reading, limit);
-    Verdict verdict = verdict(reading, probing, expected, limit, seen);
+    Verdict verdict = withinRange(reading, verdict(reading, probing, expected, limit, seen));
     boolean isJoin =
         reading.kind() == Reading.Kind.CONTINUITY
             && expected instanceof Joined
@@ -63,7 +71,22 @@ final class Judge {
         value,
         seen,
         limit,
-        verdict.why());
+        verdict.why(),
+        TouchedNets.NONE);
+  }
+
+  /** A good value that the meter can't have shown proves nothing. */
+  private Verdict withinRange(Reading reading, Verdict verdict) {
+    if (verdict.outcome() != Outcome.CONFORMS || !(reading.measured() instanceof Value value)) {
+      return verdict;
+    }
+    OptionalDouble range = jobs.rangeOhms(reading);
+    return range.isPresent() && value.ohms() > range.getAsDouble()
+        ? Verdict.notJudged(
+            Text.of(
+                "%s is beyond the range of %s that the sheet Job gives",
+                reading.measured().text(), Ohms.text(range.getAsDouble())))
+        : verdict;
   }
 
   private static OhmsRange seen(Reading reading, JoinLimit limit) {
@@ -127,9 +150,21 @@ final class Judge {
       return Verdict.of(Observed.APART, Outcome.OPEN);
     }
     if (measured instanceof Word word) {
-      return word == Word.FAIL
-          ? Verdict.of(Observed.APART, Outcome.OPEN)
-          : Verdict.of(Observed.JOINED, Outcome.CONFORMS);
+      if (word == Word.FAIL) {
+        return Verdict.of(Observed.APART, Outcome.OPEN);
+      }
+      boolean enough =
+          demands
+              .words()
+              .map(uses -> uses.contains(WordUse.JOINS))
+              .orElse(!limit.expected().isKnown());
+      return enough
+          ? Verdict.of(Observed.JOINED, Outcome.CONFORMS)
+          : Verdict.notJudged(
+              Text.of(
+                  "\"%s\" is no value; the limit is %s (\"words\" on the sheet Limits says where a"
+                      + " word is enough)",
+                  measured.text(), Ohms.text(limit.ohms())));
     }
     if (measured instanceof LessThan less) {
       return less.ohms() <= limit.ohms()
@@ -171,9 +206,12 @@ final class Judge {
   private Verdict gapExpected(Reading reading, JoinLimit limit) {
     Measured measured = reading.measured();
     if (measured instanceof Word word) {
-      return word == Word.PASS
+      if (word != Word.PASS) {
+        return Verdict.of(Observed.JOINED, Outcome.UNEXPECTED_JOIN);
+      }
+      return allows(WordUse.GAPS)
           ? Verdict.of(Observed.APART, Outcome.CONFORMS)
-          : Verdict.of(Observed.JOINED, Outcome.UNEXPECTED_JOIN);
+          : Verdict.notJudged(noValue(measured));
     }
     if (measured instanceof LessThan less) {
       return less.ohms() <= limit.ohms()
@@ -226,16 +264,18 @@ final class Judge {
     Measured measured = reading.measured();
     if (measured instanceof Word word) {
       return switch (word) {
-        case PASS -> Verdict.of(Observed.APART, Outcome.CONFORMS);
+        case PASS, BEEP ->
+            Verdict.notJudged(
+                Text.of("\"%s\" is no value of the %s", measured.text(), names(parts)));
         case FAIL -> Verdict.of(Observed.UNKNOWN, Outcome.PART_VALUE);
-        case BEEP -> Verdict.notJudged(Text.of("a beep through the %s is no value", names(parts)));
       };
     }
     if (measured instanceof Value value) {
-      if (parts.allows(seen) && (parts.lowOhms() > 0 || value.ohms() > limit.ohms())) {
+      Observed observed = observe(reading, value, limit);
+      boolean mayBeJoin = observed == Observed.JOINED || !parts.isAboveJoin(seen);
+      if (parts.allows(seen) && !(parts.mayBeAnything() && mayBeJoin)) {
         return Verdict.of(Observed.RESISTIVE, Outcome.CONFORMS);
       }
-      Observed observed = observe(reading, value, limit);
       if (observed == Observed.APART && parts.mayBeOpen()) {
         return Verdict.of(observed, Outcome.CONFORMS);
       }
@@ -249,7 +289,7 @@ final class Judge {
           : Verdict.notJudged(Text.of("\"%s\" is no value of the %s", less.text(), names(parts)));
     }
     if (parts.mayBeOpen()) {
-      return Verdict.of(Observed.APART, Outcome.CONFORMS);
+      return aboveRange(measured, limits.openMinOhms(), "not joined", true);
     }
     double atLeast =
         measured instanceof MoreThan more
@@ -281,7 +321,12 @@ final class Judge {
               "the %s lies between the two sides: disconnect it, or tie both its ends to one side",
               names(parts)));
     }
-    double volts = reading.volts().orElse(limits.insulationVolts());
+    if (passes && reading.volts().isEmpty()) {
+      return Verdict.notJudged(
+          "at how many volts is not said, neither in its row nor as \"insulation volts\" on the sheet"
+              + " Job");
+    }
+    double volts = reading.volts().orElse(0);
     if (passes && volts < limit.leastVolts()) {
       return Verdict.notJudged(
           Text.of(
@@ -289,6 +334,16 @@ final class Judge {
               Numbers.plain(volts), Numbers.plain(limit.leastVolts())));
     }
     return verdict;
+  }
+
+  private boolean allows(WordUse use) {
+    return demands.words().map(uses -> uses.contains(use)).orElse(false);
+  }
+
+  private static String noValue(Measured measured) {
+    return Text.of(
+        "\"%s\" is no value (\"words\" on the sheet Limits says where a word is enough)",
+        measured.text());
   }
 
   private Verdict insulationValue(Measured measured, double least) {
@@ -304,7 +359,10 @@ final class Judge {
     }
     if (measured instanceof Word word) {
       return switch (word) {
-        case PASS -> Verdict.of(Observed.APART, Outcome.CONFORMS);
+        case PASS ->
+            allows(WordUse.INSULATION)
+                ? Verdict.of(Observed.APART, Outcome.CONFORMS)
+                : Verdict.notJudged(noValue(measured));
         case FAIL -> Verdict.of(Observed.UNKNOWN, Outcome.LOW_INSULATION);
         case BEEP -> Verdict.notJudged("a beep is no insulation reading");
       };

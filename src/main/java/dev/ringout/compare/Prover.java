@@ -22,37 +22,57 @@ import java.util.Map;
  * <p>A join is proven by closed readings that connect a net's points; a wire by a closed reading
  * across it where no other way goes around it.
  */
-public final class Prover {
+final class Prover {
   /** Loops of more conductors than these are proven by lifting ends, not by ohms. */
   private static final int MOST_IN_LOOPS = 400;
 
   private final Circuit circuit;
   private final JoinLimits limits;
+  private final Requirements requirements;
   private final List<Judged> inForce;
   private final Nets normal;
   private final List<Unproven> unproven = new ArrayList<>();
 
-  private Prover(Circuit circuit, JoinLimits limits, List<Judged> inForce) {
+  Prover(Circuit circuit, JoinLimits limits, Requirements requirements, List<Judged> inForce) {
     this.circuit = circuit;
     this.limits = limits;
+    this.requirements = requirements;
     this.inForce = inForce;
     this.normal = circuit.normal();
   }
 
-  /** What a comparison's readings prove about the circuit. */
-  public static Coverage prove(Circuit circuit, JoinLimits limits, Comparison comparison) {
-    return new Prover(circuit, limits, comparison.inForce()).prove();
-  }
-
-  private Coverage prove() {
+  Coverage prove() {
     Islands islands = Islands.of(circuit, inForce);
     Tally joins = joins(islands);
     boolean[] crossed = crossed();
     Tally wires = wires(crossed);
-    IsolationProof isolation = new IsolationProof(circuit, islands, inForce);
-    Tally pairs = isolation.prove(unproven::add);
-    Tally switches = new ContactProof(circuit, inForce, crossed).prove(unproven::add);
-    return new Coverage(joins, pairs, wires, switches, List.copyOf(unproven));
+    Tally pairs =
+        new IsolationProof(circuit, islands, inForce.stream().filter(Judged::provesApart).toList())
+            .prove(requirements.pairsApart(), unproven::add);
+    Tally insulation = insulation(islands);
+    Tally switches =
+        new ContactProof(circuit, inForce, crossed).prove(requirements.contacts(), unproven::add);
+    Tally parts = new PartProof(circuit, inForce).prove(requirements.parts(), unproven::add);
+    return new Coverage(
+        joins,
+        pairs,
+        insulation,
+        wires,
+        switches,
+        parts,
+        List.copyOf(unproven),
+        requirements.unprovable());
+  }
+
+  private Tally insulation(Islands islands) {
+    Tally all = Tally.NONE;
+    for (PairsInsulated level : requirements.pairsInsulated()) {
+      Tally one =
+          new IsolationProof(circuit, islands, inForce.stream().filter(level::isShownBy).toList())
+              .prove(level, unproven::add);
+      all = new Tally(all.needed() + one.needed(), all.proven() + one.proven());
+    }
+    return all;
   }
 
   private Tally joins(Islands islands) {
@@ -155,19 +175,15 @@ public final class Prover {
   }
 
   private Tally wires(boolean[] crossed) {
-    long needed = 0;
     long proven = 0;
-    for (int c = 0; c < crossed.length; c++) {
-      if (circuit.isWire(c)) {
-        needed++;
-        if (crossed[c]) {
-          proven++;
-        } else {
-          unproven.add(new Unproven.OfWire(c, whyNot(c)));
-        }
+    for (int wire : requirements.wires()) {
+      if (crossed[wire]) {
+        proven++;
+      } else {
+        unproven.add(new Unproven.OfWire(wire, whyNot(wire)));
       }
     }
-    return new Tally(needed, proven);
+    return new Tally(requirements.wires().size(), proven);
   }
 
   private String whyNot(int wire) {

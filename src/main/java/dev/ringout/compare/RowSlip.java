@@ -29,7 +29,7 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
 
   /** The runs that explain the most, for each sheet at most one. */
   public static List<RowSlip> find(Circuit circuit, JoinLimits limits, Comparison comparison) {
-    Judge judge = new Judge(circuit, limits);
+    Judge judge = new Judge(circuit, limits, JobOfReading.NONE);
     Map<Judged, Set<Judged>> again = again(comparison);
     Map<List<String>, List<Judged>> sheets = new LinkedHashMap<>();
     List<Judged> all = new ArrayList<>(comparison.inForce());

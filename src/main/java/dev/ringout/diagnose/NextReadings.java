@@ -5,6 +5,7 @@ import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Nets;
+import dev.ringout.circuit.PartGroups;
 import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Coverage;
@@ -23,6 +24,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -41,6 +43,7 @@ final class NextReadings {
   private final HandMovements movements;
   private final List<NextReading> list = new ArrayList<>();
   private final Made made;
+  private final PartGroups behindParts;
   private final Set<String> named = new HashSet<>();
   private final DisjointPoints asked;
 
@@ -55,6 +58,7 @@ final class NextReadings {
     this.wiring = wiring;
     this.movements = movements;
     made = new Made(comparison);
+    behindParts = new PartGroups(circuit, part -> true);
     asked = askedFor(circuit, comparison);
     wiring.told().forEach(this::tellApart);
     wiring.told().forEach(this::confirm);
@@ -103,6 +107,12 @@ final class NextReadings {
           bySide.computeIfAbsent(one(from, to), side -> new ArrayList<>(2)).add(judged);
         }
       }
+    }
+
+    boolean anyInsulation() {
+      return bySide.values().stream()
+          .flatMap(List::stream)
+          .anyMatch(judged -> judged.reading().kind() == Reading.Kind.INSULATION);
     }
 
     /** The same for either way round. */
@@ -314,6 +324,17 @@ final class NextReadings {
       if (!isolation.waitsForJoins()) {
         apart(isolation);
       }
+    } else if (unproven instanceof Unproven.Insulation insulation) {
+      if (!insulation.waitsForJoins() && made.anyInsulation()) {
+        insulation(insulation);
+      }
+    } else if (unproven instanceof Unproven.OfPart part) {
+      add(
+          circuit.point(circuit.fromOfPart(part.part())).toString(),
+          circuit.point(circuit.toOfPart(part.part())).toString(),
+          SwitchState.normal(),
+          Purpose.PROVE,
+          part.why());
     } else if (unproven instanceof Unproven.OfWire wire
         && circuit.normal().isBridge(wire.conductor())
         && !isAsked(circuit.from(wire.conductor()), circuit.to(wire.conductor()))) {
@@ -342,6 +363,30 @@ final class NextReadings {
         SwitchState.normal(),
         Purpose.PROVE,
         isolation.why());
+  }
+
+  /** With every net that parts join to it on the same side, else the parts would be read. */
+  private void insulation(Unproven.Insulation owed) {
+    Nets normal = circuit.normal();
+    int group = behindParts.of(normal.of(owed.point()));
+    Set<String> side = new LinkedHashSet<>();
+    side.add(circuit.point(owed.point()).toString());
+    if (behindParts.size(group) > 1) {
+      for (int net = 0; net < normal.count(); net++) {
+        if (behindParts.of(net) == group && net != normal.of(owed.point())) {
+          side.add(circuit.point(normal.pointsOf(net)[0]).toString());
+        }
+      }
+    }
+    add(
+        new NextReading(
+            Reading.Kind.INSULATION,
+            String.join("+", side),
+            REST,
+            SwitchState.normal(),
+            Purpose.PROVE,
+            owed.why(),
+            List.of()));
   }
 
   private SwitchState stateFor(Unproven.Contact contact) {

@@ -54,7 +54,7 @@ final class ValueFaults {
   static boolean leaveJoinsHigh(
       List<Slip> slips, Circuit listed, JoinLimits limits, Evidence evidence) {
     Circuit found = AsFound.of(listed, slips).circuit();
-    return !new Comparison(evidence.at(slips).toList(), List.of(), List.of())
+    return !Comparison.inForce(evidence.at(slips).toList())
         .heldAgainst(found, new JoinLimits(found, limits.wires()), judged -> true)
         .with(Outcome.RESISTIVE)
         .isEmpty();

@@ -37,6 +37,14 @@ public record Part(
       return this == OTHER ? "part" : name().toLowerCase(Locale.ROOT);
     }
 
+    /**
+     * Whether no steady current flows through it at a meter's volts: a capacitor once it is
+     * charged, a suppressor below the volts at which it clamps (common practice, no source).
+     */
+    public boolean isOpenToDirectCurrent() {
+      return this == CAPACITOR || this == SUPPRESSOR;
+    }
+
     /** Whether an ohmmeter reads the same with its leads reversed. */
     public boolean readsTheSameReversed() {
       return this != DIODE && this != SUPPRESSOR;

@@ -17,5 +17,12 @@ public record Switch(String ref, List<String> states, List<Contact> contacts) {
   }
 
   /** A contact closed in one position. */
-  public record Contact(String ref, String state, Point from, Point to, Place place) {}
+  public record Contact(String ref, String state, Point from, Point to, Place place) {
+
+    /** Whether it joins the same two points as another, whichever is named first. */
+    public boolean hasSamePointsAs(Contact other) {
+      return (from.equals(other.from) && to.equals(other.to))
+          || (from.equals(other.to) && to.equals(other.from));
+    }
+  }
 }

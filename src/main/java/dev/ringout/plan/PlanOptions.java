@@ -1,6 +1,8 @@
 package dev.ringout.plan;
 
 import dev.ringout.compare.Comparison;
+import dev.ringout.readings.Rework;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -13,7 +15,9 @@ import java.util.Set;
  * @param only the items to whose nets the plan is limited; empty: all
  * @param touched the wires that were worked on: they, every wire of each connector opened for them,
  *     and the isolation there; empty: all
+ * @param opened items that were opened besides
  * @param after readings that need not be taken again
+ * @param reworks what was opened before the planned readings are taken, by the sheet's own word
  */
 public record PlanOptions(
     Isolation isolation,
@@ -21,7 +25,20 @@ public record PlanOptions(
     boolean byConnector,
     Set<String> only,
     Set<String> touched,
-    Optional<Comparison> after) {
+    Set<String> opened,
+    Optional<Comparison> after,
+    List<Rework> reworks) {
+
+  /** A plan of a unit that was not opened since. */
+  public PlanOptions(
+      Isolation isolation,
+      boolean insulation,
+      boolean byConnector,
+      Set<String> only,
+      Set<String> touched,
+      Optional<Comparison> after) {
+    this(isolation, insulation, byConnector, only, touched, Set.of(), after, List.of());
+  }
 
   /** Everything, by the least movement. */
   public static final PlanOptions ALL =

@@ -17,10 +17,10 @@ import dev.ringout.circuit.Probing;
 import dev.ringout.circuit.Resistances;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Coverage;
+import dev.ringout.compare.Coverage.Unprovable;
 import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.compare.Judged;
-import dev.ringout.compare.Outcome;
-import dev.ringout.compare.Prover;
+import dev.ringout.compare.Requirements;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
@@ -30,16 +30,17 @@ import dev.ringout.plan.PlanOptions.Isolation;
 import dev.ringout.plan.Step.Purpose;
 import dev.ringout.readings.Meter;
 import dev.ringout.readings.Reading;
-import dev.ringout.readings.ReadingSet;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -60,6 +61,7 @@ public final class Planner {
   private final InsulationLimits insulation;
   private final Predictor predictor;
   private final PlanOptions options;
+  private final Requirements requirements;
   private final Nets normal;
   private final Hubs hubs;
   private final BitSet scope;
@@ -72,6 +74,7 @@ public final class Planner {
 
   private final List<Step> steps = new ArrayList<>();
   private final Set<String> planned = new HashSet<>();
+  private final Set<Integer> insulationPlanned = new HashSet<>();
   private final Set<String> leftOut = new LinkedHashSet<>();
 
   private Planner(Circuit circuit, JoinLimits limits, PlanOptions options) {
@@ -83,8 +86,13 @@ public final class Planner {
     this.normal = circuit.normal();
     Set<String> items = Scope.items(circuit, options);
     this.hubs = new Hubs(circuit, items);
-    this.scope = Scope.nets(circuit, items);
-    this.taken = options.after().map(after -> after.with(Outcome.CONFORMS)).orElse(List.of());
+    this.scope = Scope.nets(circuit, options);
+    this.requirements = Requirements.of(circuit, limits);
+    this.taken =
+        options
+            .after()
+            .map(after -> after.inForce().stream().filter(one -> one.outcome().passes()).toList())
+            .orElse(List.of());
     Set<String> names = new HashSet<>();
     for (Wire wire : circuit.harness().wires()) {
       String name = wire.name().toUpperCase(Locale.ROOT);
@@ -102,7 +110,7 @@ public final class Planner {
 
   private TestPlan plan(HandMovements movements) {
     for (Judged judged : taken) {
-      if (judged.reading().kind() == Reading.Kind.CONTINUITY) {
+      if (judged.reading().kind() == Reading.Kind.CONTINUITY && judged.touchedSince().isEmpty()) {
         planned.add(key(judged.probing(), false));
       }
     }
@@ -112,11 +120,14 @@ public final class Planner {
     if (options.isolation() != Isolation.INSULATION) {
       apart(unprovenAfter());
     }
-    insulation();
+    if (plansInsulation()) {
+      insulation(unprovenAfter());
+    }
     Coverage coverage = prove();
     for (int round = 0; round < MOST_ROUNDS && fill(coverage); round++) {
       coverage = prove();
     }
+    coverage.unprovable().forEach(this::leaveOut);
     coverage.unproven().stream().filter(this::isInScope).forEach(this::leaveOut);
     Walk walk = new Walk(circuit, movements);
     List<Step> ordered = walk.order(steps, options.byConnector());
@@ -142,12 +153,9 @@ public final class Planner {
    * What a good unit would prove by the steps so far and the readings that need not be repeated.
    */
   private Coverage prove() {
-    List<Reading> readings = new ArrayList<>();
-    taken.forEach(judged -> readings.add(judged.reading()));
-    readings.addAll(GoodUnit.readings(circuit, steps).readings());
-    Comparison comparison =
-        Comparison.of(circuit, limits, new ReadingSet(List.copyOf(readings), List.of()));
-    return Prover.prove(circuit, limits, comparison);
+    Comparison planned = Comparison.of(circuit, limits, GoodUnit.readings(circuit, steps));
+    return requirements.shownBy(
+        taken.isEmpty() ? planned : Comparison.inForce(taken).and(circuit, planned));
   }
 
   private void joins(List<Unproven> before) {
@@ -216,21 +224,25 @@ public final class Planner {
 
   private void parts() {
     for (int number = 0; number < circuit.harness().parts().size(); number++) {
-      Part part = circuit.part(number);
-      int from = circuit.fromOfPart(number);
-      int to = circuit.toOfPart(number);
-      boolean eitherWay = part.kind().readsTheSameReversed();
-      boolean wanted = scope.get(normal.of(from)) || scope.get(normal.of(to));
-      boolean isRead =
-          eitherWay ? isRead(from, to) || isRead(to, from) : isRead(from, to) && isRead(to, from);
-      if (!wanted || normal.of(from) == normal.of(to) || isRead) {
-        continue;
-      }
-      boolean forwards = part.anode().equals(part.from()) || eitherWay;
-      add(pair(forwards ? from : to, forwards ? to : from), Purpose.PART, part.label());
-      if (!eitherWay) {
-        add(pair(forwards ? to : from, forwards ? from : to), Purpose.PART, part.label());
-      }
+      part(number);
+    }
+  }
+
+  private void part(int number) {
+    Part part = circuit.part(number);
+    int from = circuit.fromOfPart(number);
+    int to = circuit.toOfPart(number);
+    boolean eitherWay = part.kind().readsTheSameReversed();
+    boolean wanted = scope.get(normal.of(from)) || scope.get(normal.of(to));
+    boolean isRead =
+        eitherWay ? isRead(from, to) || isRead(to, from) : isRead(from, to) && isRead(to, from);
+    if (!wanted || normal.of(from) == normal.of(to) || isRead) {
+      return;
+    }
+    boolean forwards = part.anode().equals(part.from()) || eitherWay;
+    add(pair(forwards ? from : to, forwards ? to : from), Purpose.PART, part.label());
+    if (!eitherWay) {
+      add(pair(forwards ? to : from, forwards ? from : to), Purpose.PART, part.label());
     }
   }
 
@@ -267,18 +279,10 @@ public final class Planner {
 
   /** The groups of nets to hold against the rest: one may be left out where all others are read. */
   private List<int[]> wanted(List<Unproven> before) {
-    Set<Integer> unproven = new HashSet<>();
-    for (Unproven one : before) {
-      if (one instanceof Unproven.Isolation isolation) {
-        unproven.add(normal.of(isolation.point()));
-        unproven.add(normal.of(isolation.other()));
-      }
-    }
+    Set<Integer> owed = owed(before, Unproven.Isolation.class);
     List<int[]> groups = new ArrayList<>();
     for (int[] group : hubs.groups()) {
-      if (isInScope(group)
-          && (options.after().isEmpty()
-              || Arrays.stream(group).map(normal::of).anyMatch(unproven::contains))) {
+      if (isInScope(group) && (options.after().isEmpty() || isAmong(group, owed))) {
         groups.add(group);
       }
     }
@@ -286,6 +290,34 @@ public final class Planner {
       groups.remove(hubs.largest());
     }
     return groups;
+  }
+
+  private boolean isAmong(int[] group, Set<Integer> nets) {
+    return Arrays.stream(group).map(normal::of).anyMatch(nets::contains);
+  }
+
+  /**
+   * The nets that lack the most: read against the rest, they leave little or nothing to those that
+   * only lack a few.
+   */
+  private Set<Integer> owed(List<Unproven> before, Class<? extends Unproven> kind) {
+    Map<Integer, Long> others = new LinkedHashMap<>();
+    for (Unproven one : before) {
+      if (kind.isInstance(one) && one instanceof Unproven.Isolation isolation) {
+        others.merge(normal.of(isolation.point()), isolation.others(), Long::sum);
+      } else if (kind.isInstance(one) && one instanceof Unproven.Insulation insulation) {
+        others.merge(normal.of(insulation.point()), insulation.others(), Long::sum);
+      }
+    }
+    long most = others.values().stream().mapToLong(Long::longValue).max().orElse(0);
+    Set<Integer> owed = new HashSet<>();
+    others.forEach(
+        (net, count) -> {
+          if (2 * count > most) {
+            owed.add(net);
+          }
+        });
+    return owed;
   }
 
   private void byBits() {
@@ -313,60 +345,42 @@ public final class Planner {
     }
   }
 
-  private void insulation() {
-    if (!options.insulation() && options.isolation() != Isolation.INSULATION) {
-      return;
-    }
+  private boolean plansInsulation() {
+    return options.isolation() == Isolation.INSULATION
+        || (options.insulation() && requirements.asksForInsulation());
+  }
+
+  private void insulation(List<Unproven> before) {
     boolean all = scope.cardinality() == normal.count();
+    Set<Integer> owed = owed(before, Unproven.Insulation.class);
     for (int number = 0; number < hubs.groups().size(); number++) {
       int[] group = hubs.groups().get(number);
       boolean wanted =
-          isInScope(group) && !(all && number == hubs.largest()) && !isInsulationRead(group);
-      if (wanted) {
-        Probing probing = Probing.groupToRest(group, SwitchState.normal());
-        InsulationLimit limit = insulation.of(probing);
-        steps.add(
-            new Step(
-                steps.size() + 1,
-                Reading.Kind.INSULATION,
-                probing,
-                new Apart(),
-                OptionalDouble.of(limit.minOhms()),
-                OptionalDouble.empty(),
-                OptionalDouble.of(limit.volts()),
-                Purpose.APART,
-                "",
-                false));
-        if (group.length > 1) {
-          leftOut.add(
-              Text.of("insulation between %s: %s between them", names(group), partsWithin(group)));
-        }
+          options.after().isPresent() ? isAmong(group, owed) : !(all && number == hubs.largest());
+      if (wanted && isInScope(group)) {
+        insulation(group);
       }
     }
   }
 
-  private boolean isInsulationRead(int[] group) {
-    return taken.stream()
-        .filter(judged -> judged.reading().kind() == Reading.Kind.INSULATION)
-        .filter(judged -> judged.probing().toRest())
-        .anyMatch(
-            judged ->
-                Arrays.stream(judged.probing().from())
-                    .map(normal::of)
-                    .anyMatch(
-                        net -> Arrays.stream(group).map(normal::of).anyMatch(own -> own == net)));
-  }
-
-  private String partsWithin(int[] group) {
-    Set<String> labels = new LinkedHashSet<>();
-    for (int point : group) {
-      for (int part : normal.partsAt(normal.of(point))) {
-        labels.add(circuit.part(part).label());
-      }
+  private void insulation(int[] group) {
+    if (!insulationPlanned.add(normal.of(group[0]))) {
+      return;
     }
-    boolean many = labels.size() > 3;
-    return (many ? labels.size() + " parts" : String.join(" and ", labels))
-        + (labels.size() == 1 ? " is" : " are");
+    Probing probing = Probing.groupToRest(group, SwitchState.normal());
+    InsulationLimit limit = insulation.of(probing);
+    steps.add(
+        new Step(
+            steps.size() + 1,
+            Reading.Kind.INSULATION,
+            probing,
+            new Apart(),
+            OptionalDouble.of(limit.minOhms()),
+            OptionalDouble.empty(),
+            OptionalDouble.of(limit.volts()),
+            Purpose.APART,
+            "",
+            false));
   }
 
   private String names(int[] points) {
@@ -403,6 +417,12 @@ public final class Planner {
           && !isolation.waitsForJoins()
           && told.add(normal.of(isolation.point()))) {
         behindParts(isolation);
+      } else if (one instanceof Unproven.Insulation insulation
+          && plansInsulation()
+          && !insulation.waitsForJoins()) {
+        insulation(hubs.groupOf(insulation.point()));
+      } else if (one instanceof Unproven.OfPart part) {
+        part(part.part());
       }
     }
     return steps.size() > before;
@@ -419,6 +439,13 @@ public final class Planner {
     if (one instanceof Unproven.Isolation isolation) {
       return scope.get(normal.of(isolation.point())) || scope.get(normal.of(isolation.other()));
     }
+    if (one instanceof Unproven.Insulation insulation) {
+      return scope.get(normal.of(insulation.point())) || scope.get(normal.of(insulation.other()));
+    }
+    if (one instanceof Unproven.OfPart part) {
+      return scope.get(normal.of(circuit.fromOfPart(part.part())))
+          || scope.get(normal.of(circuit.toOfPart(part.part())));
+    }
     int conductor =
         one instanceof Unproven.OfWire wire
             ? wire.conductor()
@@ -427,7 +454,25 @@ public final class Planner {
         || scope.get(normal.of(circuit.to(conductor)));
   }
 
+  private void leaveOut(Unprovable one) {
+    if (one.points().stream().noneMatch(point -> scope.get(normal.of(point)))) {
+      return;
+    }
+    String nets = names(one.points().stream().mapToInt(Integer::intValue).toArray());
+    String parts =
+        Text.first(
+            one.parts().stream().map(part -> circuit.part(part).label()).distinct().toList(), 3);
+    leftOut.add(
+        one.insulation()
+            ? Text.of("insulation between %s: %s between them", nets, parts)
+            : Text.of("%s apart: no ohms are listed for the %s between them", nets, parts));
+  }
+
   private void leaveOut(Unproven one) {
+    if (one instanceof Unproven.Insulation && !plansInsulation()) {
+      leftOut.add("insulation, which the list asks for: no test of it is planned here");
+      return;
+    }
     if (!(one instanceof Unproven.Isolation) || options.isolation() != Isolation.NEIGHBOURS) {
       leftOut.add(one.why());
     }
@@ -437,10 +482,15 @@ public final class Planner {
   private void behindParts(Unproven.Isolation isolation) {
     int[] group = hubs.groupOf(isolation.point());
     int net = normal.of(isolation.point());
+    int other = normal.of(isolation.other());
     int[] own = Arrays.stream(group).filter(point -> normal.of(point) == net).toArray();
     int[] others = Arrays.stream(group).filter(point -> normal.of(point) != net).toArray();
-    if (own.length == 0 || others.length == 0) {
-      add(pair(isolation.point(), isolation.other()), Purpose.APART, "");
+    if (own.length == 0 || Arrays.stream(others).map(normal::of).noneMatch(one -> one == other)) {
+      if (isolation.others() > 1) {
+        add(Probing.groupToRest(group, SwitchState.normal()), Purpose.APART, "");
+      } else {
+        add(pair(isolation.point(), isolation.other()), Purpose.APART, "");
+      }
     } else {
       add(Probing.groups(own, others, SwitchState.normal()), Purpose.APART, "");
     }

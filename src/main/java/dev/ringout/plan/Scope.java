@@ -2,7 +2,7 @@ package dev.ringout.plan;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Nets;
-import dev.ringout.harness.Wire;
+import dev.ringout.readings.Rework;
 import java.util.BitSet;
 import java.util.HashSet;
 import java.util.Set;
@@ -11,21 +11,23 @@ import java.util.Set;
 final class Scope {
   private Scope() {}
 
-  /** The items that a plan is about; none where it is about all. */
+  /** The items that were opened, and those that the plan is limited to. */
   static Set<String> items(Circuit circuit, PlanOptions options) {
     Set<String> items = new HashSet<>(options.only());
-    for (int wire = 0; wire < circuit.harness().wires().size(); wire++) {
-      Wire one = circuit.harness().wires().get(wire);
-      if (options.touched().contains(one.name())) {
-        // What was beside it when its connectors were opened may have been disturbed too.
-        items.add(one.from().ref());
-        items.add(one.to().ref());
-      }
-    }
+    // What was beside a wire when its connectors were opened may have been disturbed too.
+    items.addAll(Rework.opened(circuit.harness(), options.touched(), options.opened()));
     return items;
   }
 
-  static BitSet nets(Circuit circuit, Set<String> items) {
+  /**
+   * The nets that a plan is about. Where earlier readings stand, what they do not prove is planned,
+   * in the items that were opened and elsewhere.
+   */
+  static BitSet nets(Circuit circuit, PlanOptions options) {
+    return nets(circuit, options.after().isPresent() ? options.only() : items(circuit, options));
+  }
+
+  private static BitSet nets(Circuit circuit, Set<String> items) {
     Nets normal = circuit.normal();
     BitSet nets = new BitSet();
     if (items.isEmpty()) {

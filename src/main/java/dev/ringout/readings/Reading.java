@@ -45,6 +45,12 @@ public record Reading(
     return with(row.from, row.to, row.state, measured, place);
   }
 
+  /** The same reading with the volts of its whole sheet. */
+  public Reading at(OptionalDouble voltsOfSheet) {
+    return new Reading(
+        kind, step, from, to, state, measured, meter, voltsOfSheet, seconds, time, by, note, place);
+  }
+
   private Reading with(
       Side otherFrom,
       Side otherTo,

@@ -1,6 +1,7 @@
 package dev.ringout.readings;
 
 import dev.ringout.source.Problem;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -17,6 +18,13 @@ public record ReadingSet(
     List<Rework> reworks,
     List<Concession> concessions,
     List<Problem> unread) {
+
+  /** The same readings, of which something was opened after all of them. */
+  public ReadingSet before(Rework rework) {
+    List<Rework> all = new ArrayList<>(reworks);
+    all.add(rework);
+    return new ReadingSet(readings, jobs, List.copyOf(all), concessions, unread);
+  }
 
   /** Readings and job sheets alone. */
   public ReadingSet(List<Reading> readings, List<Job> jobs) {

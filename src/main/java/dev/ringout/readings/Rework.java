@@ -1,6 +1,10 @@
 package dev.ringout.readings;
 
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Wire;
 import dev.ringout.source.Place;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
 
@@ -20,6 +24,26 @@ public record Rework(
     Set<String> wires,
     String note,
     Place place) {
+
+  /**
+   * A rework that somebody tells of beside the sheets. The items at both ends of a wire were opened
+   * for it.
+   */
+  public static Rework told(Harness harness, Set<String> wires, Set<String> items, Place place) {
+    return new Rework("", Optional.empty(), opened(harness, wires, items), wires, "", place);
+  }
+
+  /** Some items, and those at the ends of some wires. */
+  public static Set<String> opened(Harness harness, Set<String> wires, Set<String> items) {
+    Set<String> opened = new LinkedHashSet<>(items);
+    for (Wire wire : harness.wires()) {
+      if (wires.contains(wire.name())) {
+        opened.add(wire.from().ref());
+        opened.add(wire.to().ref());
+      }
+    }
+    return Collections.unmodifiableSet(opened);
+  }
 
   /** Whether two rows, in whichever files, tell of the same rework. */
   public boolean isSame(Rework other) {

@@ -4,8 +4,10 @@ import dev.ringout.check.CheckResult;
 import dev.ringout.check.CheckResult.Verdict;
 import dev.ringout.check.Values;
 import dev.ringout.circuit.Circuit;
+import dev.ringout.compare.Conceded;
 import dev.ringout.compare.Contradiction;
 import dev.ringout.compare.Coverage.Unproven;
+import dev.ringout.compare.IdleConcession;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.Replaced;
@@ -19,9 +21,11 @@ import dev.ringout.harness.Wire;
 import dev.ringout.readings.Job;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
+import dev.ringout.readings.Rework;
 import dev.ringout.report.Page.Style;
 import dev.ringout.review.Remark;
 import dev.ringout.source.Place;
+import dev.ringout.source.Problem;
 import dev.ringout.source.Severity;
 import dev.ringout.standards.Cautions;
 import dev.ringout.units.Numbers;
@@ -47,18 +51,32 @@ public final class CheckText {
   private final CheckResult result;
   private final Values values;
   private final Page page;
+  private final String planOfTheRest;
 
-  private CheckText(CheckResult result, boolean colour) {
+  private CheckText(CheckResult result, boolean colour, String planOfTheRest) {
     this.result = result;
+    this.planOfTheRest = planOfTheRest;
     this.values = result.values();
     this.page = new Page(colour);
   }
 
   /** The page as text, with terminal colours or without. */
   public static String write(CheckResult result, boolean colour) {
-    CheckText text = new CheckText(result, colour);
+    return write(result, colour, "");
+  }
+
+  /**
+   * The page as text, with terminal colours or without.
+   *
+   * @param planOfTheRest the command that plans what these readings leave open, or empty
+   */
+  public static String write(CheckResult result, boolean colour, String planOfTheRest) {
+    CheckText text = new CheckText(result, colour, planOfTheRest);
     text.headline();
+    text.unread();
     text.doubt();
+    text.overtaken();
+    text.conceded();
     text.faults();
     text.unexplained();
     text.unlike();
@@ -171,6 +189,53 @@ public final class CheckText {
         .ifPresent(doubt -> page.heading("First of all").paragraph("  ! ", doubt.sentence() + "."));
   }
 
+  /** The cells that could not be read: nothing is final before they are. */
+  private void unread() {
+    if (result.readings().unread().isEmpty()) {
+      return;
+    }
+    page.heading("Cells that can't be understood: no verdict before they are mended");
+    for (Problem problem : result.readings().unread()) {
+      page.paragraph("  ! ", Text.of("%s (%s)", problem.sentence(), problem.place()));
+    }
+  }
+
+  /** What was opened and touched, and which readings are older than that. */
+  private void overtaken() {
+    if (result.readings().reworks().isEmpty()) {
+      return;
+    }
+    page.heading("Opened and touched");
+    for (Rework rework : result.readings().reworks()) {
+      page.paragraph("  - ", Sentences.rework(rework));
+    }
+    List<Judged> overtaken = result.comparison().overtaken();
+    long failed = overtaken.stream().filter(judged -> judged.outcome().fails()).count();
+    page.paragraph(
+        "    ",
+        Text.of(
+            "%s taken before, at what was opened: they prove nothing of it any more%s.",
+            Numbers.count(overtaken.size(), "reading"),
+            failed == 0 ? "" : Text.of(" (%d of them failed)", failed)));
+  }
+
+  /** Readings out of limits that an inspector accepts, and words of his that cover nothing. */
+  private void conceded() {
+    if (!result.comparison().conceded().isEmpty()) {
+      page.heading("Out of limits, and accepted");
+      for (Conceded one : result.comparison().conceded()) {
+        page.paragraph(
+            "  - ", Sentences.conceded(one) + " (" + place(one.judged().reading().place()) + ")");
+      }
+    }
+    if (!result.comparison().idleConcessions().isEmpty()) {
+      page.heading("Waivers that cover nothing");
+      for (IdleConcession one : result.comparison().idleConcessions()) {
+        page.paragraph("  - ", Sentences.idle(one) + " (" + one.concession().place() + ")");
+      }
+    }
+  }
+
   private static String revision(String revision) {
     return revision.isEmpty() ? "revision not stated" : "revision " + revision;
   }
@@ -220,6 +285,19 @@ public final class CheckText {
     }
     if (result.comparison().unquantified() > 0) {
       words.append(Text.of(", %d a word without a value", result.comparison().unquantified()));
+    }
+    long voltsOfSheet =
+        result.readings().readings().stream()
+            .filter(reading -> reading.kind() == Reading.Kind.INSULATION)
+            .filter(reading -> reading.measured().made() && reading.volts().isEmpty())
+            .count();
+    boolean sheetGives =
+        result.readings().jobs().stream().anyMatch(job -> job.insulationVolts().isPresent());
+    if (voltsOfSheet > 0) {
+      words.append(
+          Text.of(
+              "; %d of insulation without volts in their row%s",
+              voltsOfSheet, sheetGives ? ", which the sheet Job gives for all" : ": not judged"));
     }
     boolean rangeUnknown =
         result.comparison().inForce().stream()
@@ -422,13 +500,32 @@ public final class CheckText {
               judged.reading().subject(), judged.why(), place(judged.reading().place())));
     }
     Set<Integer> netsOfWiresOwed = wiresOwed(unproven);
+    boolean noInsulation = result.comparison().made(Reading.Kind.INSULATION) == 0;
+    if (noInsulation && result.coverage().insulation().needed() > 0) {
+      page.paragraph(
+          "  - ",
+          Text.of(
+              "no insulation reading was made: %s of nets",
+              Numbers.count(result.coverage().insulation().needed(), "pair")));
+    }
     several(
         unproven.stream()
             .filter(one -> isSaidByItself(one, netsOfWiresOwed))
+            .filter(one -> !(noInsulation && one instanceof Unproven.Insulation))
             .map(one -> unproven(result.circuit(), one))
             .toList());
     if (unproven.stream().anyMatch(CheckText::waitsForJoins)) {
       page.paragraph("  - ", "once these are joined: that their nets are apart from all others");
+    }
+    if (!planOfTheRest.isEmpty() && !result.coverage().isComplete()) {
+      page.paragraph("    ", "To plan what is left:").line("    " + planOfTheRest);
+    }
+    if (!result.coverage().unprovable().isEmpty()) {
+      page.heading("What no reading shows with the parts in place");
+      several(
+          result.coverage().unprovable().stream()
+              .map(one -> Sentences.unprovable(result.circuit(), one))
+              .toList());
     }
     if (!result.diagnosis().blind().isEmpty()) {
       page.heading("What these readings can't see");
@@ -437,7 +534,8 @@ public final class CheckText {
   }
 
   private static boolean waitsForJoins(Unproven one) {
-    return one instanceof Unproven.Isolation isolation && isolation.waitsForJoins();
+    return (one instanceof Unproven.Isolation isolation && isolation.waitsForJoins())
+        || (one instanceof Unproven.Insulation insulation && insulation.waitsForJoins());
   }
 
   /** Wires that only lack a good reading are named together; gives their nets. */
@@ -484,6 +582,9 @@ public final class CheckText {
   static String unproven(Circuit circuit, Unproven one) {
     if (one instanceof Unproven.Isolation isolation) {
       return Text.of("net of %s: %s", circuit.point(isolation.point()), isolation.why());
+    }
+    if (one instanceof Unproven.Insulation insulation) {
+      return Text.of("net of %s: %s", circuit.point(insulation.point()), insulation.why());
     }
     if (one instanceof Unproven.OfWire wire) {
       return Text.of("wire %s: %s", circuit.conductors().get(wire.conductor()).label(), wire.why());

@@ -8,6 +8,7 @@ import dev.ringout.plan.Planner;
 import dev.ringout.plan.Step;
 import dev.ringout.plan.TestPlan;
 import dev.ringout.readings.Reading;
+import dev.ringout.readings.Rework;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.sheet.OutSheet.Look;
 import dev.ringout.units.Numbers;
@@ -75,6 +76,9 @@ public final class PlanSheets {
     List<OutSheet> sheets = new ArrayList<>();
     sheets.add(first(plan, title));
     sheets.add(job(plan));
+    if (!plan.options().reworks().isEmpty()) {
+      sheets.add(reworks(plan, title));
+    }
     sheets.add(
         new OutSheet(
             "Continuity",
@@ -129,6 +133,27 @@ public final class PlanSheets {
       rows.add(List.of(name, ""));
     }
     return new OutSheet("Job", List.of("Name", "Value"), rows);
+  }
+
+  /** What the readings of this sheet are taken after: so that a check knows them for later ones. */
+  private static OutSheet reworks(TestPlan plan, String title) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Rework rework : plan.options().reworks()) {
+      List<String> row =
+          List.of(
+              rework.timeText(),
+              String.join(", ", rework.items()),
+              String.join(", ", rework.wires()),
+              rework.note());
+      if (!rows.contains(row)) {
+        rows.add(row);
+      }
+    }
+    return new OutSheet(
+        "Rework",
+        List.of("Time", "Items", "Wires", "Note"),
+        rows,
+        Look.printed(title).withToFill(0, 3));
   }
 
   private static List<List<String>> rows(TestPlan plan, Predicate<Step> which) {

@@ -67,6 +67,7 @@ final class RecordLimits {
   /** An outcome in words. */
   static String words(Outcome outcome) {
     return switch (outcome) {
+      case ACCEPTED -> "accepted";
       case UNEXPECTED_JOIN -> "unexpected join";
       case RESISTIVE -> "poor or leaking";
       case PART_VALUE -> "wrong value";

@@ -1,10 +1,16 @@
 package dev.ringout.report;
 
 import dev.ringout.check.CheckResult;
+import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
+import dev.ringout.circuit.Expected;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Expected.ThroughParts;
+import dev.ringout.compare.Conceded;
 import dev.ringout.compare.Coverage;
+import dev.ringout.compare.Coverage.Unprovable;
+import dev.ringout.compare.IdleConcession;
+import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.Arrangement;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.HighResistance;
@@ -27,12 +33,15 @@ import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
 import dev.ringout.readings.Measured;
+import dev.ringout.readings.Reading;
+import dev.ringout.readings.Rework;
 import dev.ringout.standards.LookAlikes;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Ohms;
 import dev.ringout.units.OhmsRange;
 import dev.ringout.units.Text;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -41,6 +50,8 @@ import java.util.stream.Stream;
 
 /** Facts as sentences that a mechanic acts on. */
 final class Sentences {
+  private static final int MOST_NAMED = 6;
+
   private static final String LOOK_AT_THE_RUN =
       "Look at the first cavity of the run, and whether a spare was counted, before moving anything.";
 
@@ -460,16 +471,26 @@ final class Sentences {
 
   /** What is proven of what there is. */
   static String coverage(Coverage coverage) {
-    return Text.of(
-        "joins %s, pairs of nets apart %s, wires %s%s",
-        tally(coverage.joins()),
-        tally(coverage.isolation()),
-        tally(coverage.wires()),
-        coverage.switches().needed() == 0 ? "" : ", switch contacts " + tally(coverage.switches()));
+    List<String> parts =
+        new ArrayList<>(
+            List.of(
+                "joins " + tally(coverage.joins()),
+                "pairs of nets apart " + tally(coverage.isolation()),
+                "insulated " + tally(coverage.insulation()),
+                "wires " + tally(coverage.wires())));
+    if (coverage.switches().needed() > 0) {
+      parts.add("switch contacts " + tally(coverage.switches()));
+    }
+    if (coverage.parts().needed() > 0) {
+      parts.add("parts " + tally(coverage.parts()));
+    }
+    return String.join(", ", parts);
   }
 
   private static String tally(Coverage.Tally tally) {
-    return tally.proven() + " of " + tally.needed();
+    return tally.equals(Coverage.Tally.NONE)
+        ? "not asked for"
+        : tally.proven() + " of " + tally.needed();
   }
 
   /** Why a reading is worth making. */
@@ -680,6 +701,20 @@ final class Sentences {
 
   /** The verdict on a unit, as it stands above everything else. */
   static String verdict(CheckResult result) {
+    String conceded =
+        result.comparison().conceded().isEmpty()
+            ? ""
+            : Text.of(
+                " %s out of limits, accepted by an inspector's word.",
+                Numbers.count(result.comparison().conceded().size(), "reading"));
+    return plainVerdict(result)
+        + conceded
+        + (result.harness().limits().demands().insulationTest()
+            ? ""
+            : " NO INSULATION TEST: the list asks for none.");
+  }
+
+  private static String plainVerdict(CheckResult result) {
     int faults = result.diagnosis().faults().size();
     return switch (result.verdict()) {
       case CONFORMS -> "CONFORMS. Everything on the list is proven.";
@@ -694,5 +729,68 @@ final class Sentences {
   /** What is known of several things, in one line. */
   static String named(String... parts) {
     return Stream.of(parts).filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
+  }
+
+  /** What was opened and touched. */
+  static String rework(Rework rework) {
+    return named(
+        rework.timeText(),
+        rework.items().isEmpty() ? "" : "opened " + String.join(" ", rework.items()),
+        rework.wires().isEmpty() ? "" : "touched " + String.join(" ", rework.wires()),
+        rework.note());
+  }
+
+  /** A reading out of limits that is accepted, and by whose word. */
+  static String conceded(Conceded one) {
+    return Text.of(
+        "%s reads %s; accepted %s %s by %s: %s%s",
+        one.judged().reading().subject(),
+        one.judged().reading().measured().text(),
+        isLow(one.judged()) ? "down to" : "up to",
+        Ohms.text(one.concession().acceptedOhms()),
+        one.concession().who(),
+        one.concession().why(),
+        one.concession().untilDay().map(day -> ", until " + day).orElse(""));
+  }
+
+  private static boolean isLow(Judged judged) {
+    return judged.reading().kind() == Reading.Kind.INSULATION
+        || judged.expected() instanceof Expected.Apart;
+  }
+
+  /** An inspector's word that covers nothing, and why. */
+  static String idle(IdleConcession one) {
+    String why =
+        switch (one.why()) {
+          case NO_SUCH_READING -> "no such reading is out of limits";
+          case NOT_SO_FAR -> "the reading is further out, or shows no value";
+          case EXPIRED -> "its last day is over, or the day of the test is not stated";
+          case OTHER_UNIT -> "it is for other serial numbers, or this unit's is not stated";
+          case BY_THE_TESTER -> "the tester can't accept his own reading";
+        };
+    return Text.of(
+        "%s to %s, %s: %s",
+        one.concession().from(),
+        one.concession().to(),
+        one.concession().kind().name().toLowerCase(Locale.ROOT),
+        why);
+  }
+
+  /** Nets between which parts lie that a meter reads instead. */
+  static String unprovable(Circuit circuit, Unprovable one) {
+    String points =
+        Text.first(
+            one.points().stream().map(point -> circuit.point(point).toString()).toList(),
+            MOST_NAMED);
+    String parts =
+        Text.first(
+            one.parts().stream().map(part -> circuit.part(part).label()).distinct().toList(),
+            MOST_NAMED);
+    return one.insulation()
+        ? Text.of("the insulation between the nets of %s: through %s", points, parts)
+        : Text.of(
+            "that the nets of %s are apart: no ohms are listed for %s, and a poor join might read as"
+                + " it does",
+            points, parts);
   }
 }

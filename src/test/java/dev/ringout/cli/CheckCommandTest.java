@@ -23,6 +23,13 @@ class CheckCommandTest {
     return write("list.csv", "Wire,From,To\nW1,J1-A,P2-1\nW2,J1-B,P2-2\n");
   }
 
+  /** The same list, that asks for no insulation test. */
+  private Path withoutInsulationTest() throws IOException {
+    write("list/wires.csv", "Wire,From,To\nW1,J1-A,P2-1\nW2,J1-B,P2-2\n");
+    write("list/limits.csv", "Name,Value\ninsulation test,none\n");
+    return folder.resolve("list");
+  }
+
   private Path readings(String... rows) throws IOException {
     return write("readings.csv", "From,To,Reading\n" + String.join("\n", rows) + "\n");
   }
@@ -30,9 +37,13 @@ class CheckCommandTest {
   @Test
   void a_proven_unit_exits_0() throws IOException {
     Run run =
-        Run.of("check", harness(), readings("J1-A,P2-1,0.2", "J1-B,P2-2,0.2", "J1-A,REST,OL"));
+        Run.of(
+            "check",
+            withoutInsulationTest(),
+            readings("J1-A,P2-1,0.2", "J1-B,P2-2,0.2", "J1-A,REST,OL"));
     assertEquals(0, run.code(), run.out());
     assertTrue(run.out().startsWith("CONFORMS."), run.out());
+    assertTrue(run.out().lines().findFirst().orElse("").contains("NO INSULATION TEST"), run.out());
   }
 
   @Test
@@ -155,7 +166,8 @@ class CheckCommandTest {
   void later_readings_replace_earlier_ones_and_both_stay_in_the_record() throws IOException {
     write("one/continuity.csv", "From,To,Reading\nJ1-A,P2-1,OL\nJ1-B,P2-2,0.2\n");
     write("two/continuity.csv", "From,To,Reading\nP2-1,J1-A,0.2\nJ1-A,REST,OL\n");
-    Run run = Run.of("check", harness(), folder.resolve("one"), folder.resolve("two"));
+    Run run =
+        Run.of("check", withoutInsulationTest(), folder.resolve("one"), folder.resolve("two"));
     assertEquals(0, run.code(), run.out());
     assertTrue(run.out().contains("1 replaced by later ones"), run.out());
     assertTrue(run.out().contains("READINGS THAT CHANGED"), run.out());

@@ -21,7 +21,7 @@ class CoverageByHandTest {
   private int number;
 
   private UnitUnderTest unit() {
-    return new UnitUnderTest(folder.resolve("unit" + number++));
+    return new UnitUnderTest(folder.resolve("unit" + number++)).withoutInsulationTest();
   }
 
   private UnitUnderTest threeGoodWires() {

@@ -56,7 +56,7 @@ class JudgingTest {
     "99k,RESISTIVE",
     "0.3,UNEXPECTED_JOIN",
     "beep,UNEXPECTED_JOIN",
-    "PASS,CONFORMS",
+    "PASS,NOT_JUDGED",
     "FAIL,UNEXPECTED_JOIN",
     ">50k,NOT_JUDGED",
     ">200k,CONFORMS"
@@ -75,7 +75,7 @@ class JudgingTest {
     ">200,CONFORMS",
     ">20,NOT_JUDGED",
     "OL,NOT_JUDGED",
-    "PASS,CONFORMS",
+    "PASS,NOT_JUDGED",
     "FAIL,LOW_INSULATION",
     "beep,NOT_JUDGED"
   })

@@ -46,7 +46,8 @@ class FewestStepsTest {
 
   /** Nets of so many points each, at connectors J1, J2 … pin by pin. */
   private Circuit nets(int count, int points) {
-    UnitUnderTest unit = new UnitUnderTest(folder.resolve(count + "x" + points));
+    UnitUnderTest unit =
+        new UnitUnderTest(folder.resolve(count + "x" + points)).withoutInsulationTest();
     for (int net = 1; net <= count; net++) {
       if (points == 1) {
         unit.pin("J1," + net + ",");
@@ -118,7 +119,7 @@ class FewestStepsTest {
 
   @Test
   void two_wires_in_parallel_take_a_step_each_with_the_other_lifted_at_its_screw() {
-    UnitUnderTest unit = new UnitUnderTest(folder);
+    UnitUnderTest unit = new UnitUnderTest(folder).withoutInsulationTest();
     unit.wire("W1,J1-A,TB1-1").wire("W2,J1-A,TB1-1").wire("W3,J1-B,TB1-2");
     Circuit circuit = unit.reads("J1-A", "J1-B", "").check().circuit();
     TestPlan plan = plan(circuit, with(Isolation.REST, Set.of(), Set.of()));
@@ -133,7 +134,7 @@ class FewestStepsTest {
   /** Which of two wires of one name is lifted no sheet can say. */
   @Test
   void two_parallel_wires_of_one_name_are_left_out_with_the_reason() {
-    UnitUnderTest unit = new UnitUnderTest(folder);
+    UnitUnderTest unit = new UnitUnderTest(folder).withoutInsulationTest();
     unit.wire("W1,J1-A,TB1-1").wire("W1,J1-A,TB1-1").wire("W3,J1-B,TB1-2");
     Circuit circuit = unit.reads("J1-A", "J1-B", "").check().circuit();
     TestPlan plan = plan(circuit, with(Isolation.REST, Set.of(), Set.of()));
@@ -144,7 +145,7 @@ class FewestStepsTest {
   /** 16 AWG of 10 m beside another: without it the reading would be twice as high. */
   @Test
   void two_long_wires_in_parallel_are_proven_by_their_ohms() {
-    UnitUnderTest unit = new UnitUnderTest(folder);
+    UnitUnderTest unit = new UnitUnderTest(folder).withoutInsulationTest();
     unit.wire("W1,J1-A,P1-A,16,10 m").wire("W2,J1-A,P1-A,16,10 m");
     Circuit circuit = unit.reads("J1-A", "P1-A", "").check().circuit();
     TestPlan plan = plan(circuit, with(Isolation.REST, Set.of(), Set.of()));
@@ -154,7 +155,7 @@ class FewestStepsTest {
 
   @Test
   void only_the_nets_of_one_connector_are_planned() {
-    UnitUnderTest unit = new UnitUnderTest(folder);
+    UnitUnderTest unit = new UnitUnderTest(folder).withoutInsulationTest();
     unit.wire("W1,J1-A,P1-A").wire("W2,J2-A,P2-A").wire("W3,J3-A,P2-B");
     Circuit circuit = unit.reads("J1-A", "P1-A", "").check().circuit();
     List<Step> steps = plan(circuit, with(Isolation.REST, Set.of("J3"), Set.of())).steps();
@@ -165,7 +166,7 @@ class FewestStepsTest {
 
   @Test
   void after_rework_every_wire_of_each_opened_connector_is_read_again() {
-    UnitUnderTest unit = new UnitUnderTest(folder);
+    UnitUnderTest unit = new UnitUnderTest(folder).withoutInsulationTest();
     unit.wire("W1,J1-A,P1-A").wire("W2,J1-B,P2-A").wire("W3,J3-A,P3-A");
     Circuit circuit = unit.reads("J1-A", "P1-A", "").check().circuit();
     List<Step> steps = plan(circuit, with(Isolation.REST, Set.of(), Set.of("W1"))).steps();

@@ -86,6 +86,11 @@ public final class UnitUnderTest {
     return row("limits", row);
   }
 
+  /** A list that asks for no insulation test. */
+  public UnitUnderTest withoutInsulationTest() {
+    return limit("insulation test,none");
+  }
+
   /** An insulation reading at other volts. */
   public UnitUnderTest insulationAt(String volts, String from, String to, String reading) {
     return row("insulation", from + "," + to + ",," + volts + "," + reading + ",");

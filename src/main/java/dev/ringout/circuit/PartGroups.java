@@ -1,0 +1,54 @@
+package dev.ringout.circuit;
+
+import dev.ringout.harness.Part;
+import java.util.function.Predicate;
+
+/** Nets, of the normal state, that parts of some kind join to each other. */
+public final class PartGroups {
+  private final int[] groupOf;
+  private final int[] sizeOf;
+
+  /**
+   * The groups of a circuit.
+   *
+   * @param which the parts that join
+   */
+  public PartGroups(Circuit circuit, Predicate<Part> which) {
+    Nets normal = circuit.normal();
+    DisjointPoints joined = new DisjointPoints(normal.count());
+    for (int part = 0; part < circuit.harness().parts().size(); part++) {
+      if (which.test(circuit.part(part))) {
+        joined.union(normal.of(circuit.fromOfPart(part)), normal.of(circuit.toOfPart(part)));
+      }
+    }
+    groupOf = joined.numbered();
+    sizeOf = new int[joined.count()];
+    for (int net = 0; net < groupOf.length; net++) {
+      sizeOf[groupOf[net]]++;
+    }
+  }
+
+  /** The group of a net. */
+  public int of(int net) {
+    return groupOf[net];
+  }
+
+  /** How many groups there are. */
+  public int count() {
+    return sizeOf.length;
+  }
+
+  /** How many nets a group has. */
+  public int size(int group) {
+    return sizeOf[group];
+  }
+
+  /** How many pairs of nets stand in one group. */
+  public long pairsWithin() {
+    long pairs = 0;
+    for (int size : sizeOf) {
+      pairs += (long) size * (size - 1) / 2;
+    }
+    return pairs;
+  }
+}

@@ -1,0 +1,162 @@
+package dev.ringout.compare;
+
+import dev.ringout.circuit.Expected;
+import dev.ringout.compare.IdleConcession.Why;
+import dev.ringout.readings.Concession;
+import dev.ringout.readings.Job;
+import dev.ringout.readings.Measured;
+import dev.ringout.readings.Reading;
+import dev.ringout.readings.Side;
+import dev.ringout.readings.TimeOfReading;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Takes readings out of limits for accepted, where an inspector's word covers them. */
+final class Concessions {
+  private final JobOfReading jobs;
+  private final List<Conceded> conceded = new ArrayList<>();
+  private final List<IdleConcession> idle = new ArrayList<>();
+  private final List<Judged> judged;
+
+  private Concessions(List<Judged> judged, JobOfReading jobs) {
+    this.judged = new ArrayList<>(judged);
+    this.jobs = jobs;
+  }
+
+  static Concessions of(List<Judged> judged, List<Concession> concessions, JobOfReading jobs) {
+    Concessions all = new Concessions(judged, jobs);
+    if (!concessions.isEmpty()) {
+      Map<String, List<Integer>> bySubject = new HashMap<>();
+      for (int i = 0; i < judged.size(); i++) {
+        if (judged.get(i).outcome().fails()) {
+          Reading reading = judged.get(i).reading();
+          bySubject
+              .computeIfAbsent(
+                  subject(reading.kind(), reading.from(), reading.to(), reading.state().toString()),
+                  key -> new ArrayList<>())
+              .add(i);
+        }
+      }
+      for (Concession one : concessions) {
+        all.apply(
+            one,
+            bySubject.getOrDefault(
+                subject(one.kind(), one.from(), one.to(), one.state().toString()), List.of()));
+      }
+    }
+    return all;
+  }
+
+  /** The readings, those that are accepted among them as such. */
+  List<Judged> judged() {
+    return judged;
+  }
+
+  List<Conceded> conceded() {
+    return conceded;
+  }
+
+  List<IdleConcession> idle() {
+    return idle;
+  }
+
+  private void apply(Concession concession, List<Integer> places) {
+    boolean covers = false;
+    Why why = Why.NO_SUCH_READING;
+    for (int place : places) {
+      Judged one = judged.get(place);
+      Optional<Why> against = against(concession, one);
+      if (against.isEmpty()) {
+        Judged accepted = one.as(one.observed(), Outcome.ACCEPTED, "");
+        judged.set(place, accepted);
+        conceded.add(new Conceded(accepted, concession));
+        covers = true;
+      } else {
+        why = against.get();
+      }
+    }
+    if (!covers) {
+      idle.add(new IdleConcession(concession, why));
+    }
+  }
+
+  private Optional<Why> against(Concession concession, Judged one) {
+    Optional<Job> job = jobs.of(one.reading());
+    String tester = job.map(sheet -> sheet.value("operator")).orElse("");
+    boolean byTester =
+        concession.who().equalsIgnoreCase(tester)
+            || concession.who().equalsIgnoreCase(one.reading().by());
+    if (byTester) {
+      return Optional.of(Why.BY_THE_TESTER);
+    }
+    String serial = job.map(Job::serialNumber).orElse("");
+    if (concession.serials().isPresent()
+        && (serial.isEmpty() || !concession.serials().get().covers(serial))) {
+      return Optional.of(Why.OTHER_UNIT);
+    }
+    if (concession.untilDay().isPresent()) {
+      Optional<LocalDate> day = day(one.reading(), job);
+      if (day.isEmpty() || day.get().isAfter(concession.untilDay().get())) {
+        return Optional.of(Why.EXPIRED);
+      }
+    }
+    return isWithin(concession, one) ? Optional.empty() : Optional.of(Why.NOT_SO_FAR);
+  }
+
+  /** Only a value can be accepted: an open, a short and a word have none. */
+  private static boolean isWithin(Concession concession, Judged one) {
+    if (!(one.reading().measured() instanceof Measured.Value value)) {
+      return false;
+    }
+    return switch (one.outcome()) {
+      case LOW_INSULATION ->
+          value.ohms() >= concession.acceptedOhms() && one.reading().volts().isPresent();
+      case RESISTIVE, PART_VALUE ->
+          one.expected() instanceof Expected.Apart
+              ? value.ohms() >= concession.acceptedOhms()
+              : value.ohms() <= concession.acceptedOhms();
+      case CONFORMS, ACCEPTED, OPEN, UNEXPECTED_JOIN, NOT_TESTED, NOT_JUDGED -> false;
+    };
+  }
+
+  private static Optional<LocalDate> day(Reading reading, Optional<Job> job) {
+    Optional<LocalDate> own =
+        reading
+            .time()
+            .map(TimeOfReading::at)
+            .map(at -> at.toLocalDate())
+            .filter(day -> !day.equals(LocalDate.EPOCH));
+    if (own.isPresent() || job.isEmpty()) {
+      return own;
+    }
+    try {
+      return Optional.of(LocalDate.parse(job.get().value("date")));
+    } catch (DateTimeParseException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Points, state and kind in one text, whichever side was named first. */
+  private static String subject(Reading.Kind kind, Side from, Side to, String state) {
+    List<String> sides = new ArrayList<>(List.of(side(from), side(to)));
+    sides.sort(Comparator.naturalOrder());
+    return kind + "\t" + String.join("\t", sides) + "\t" + state;
+  }
+
+  private static String side(Side side) {
+    return side instanceof Side.Points some
+        ? some.points().stream()
+            .map(point -> point.ref().toUpperCase(Locale.ROOT) + "-" + point.pin())
+            .sorted()
+            .collect(Collectors.joining("+"))
+        : side.toString();
+  }
+}

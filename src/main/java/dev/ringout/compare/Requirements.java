@@ -1,0 +1,157 @@
+package dev.ringout.compare;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Conductor;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.circuit.Nets;
+import dev.ringout.circuit.PartGroups;
+import dev.ringout.compare.Coverage.Unprovable;
+import dev.ringout.harness.Demands;
+import dev.ringout.harness.Part;
+import dev.ringout.harness.Switch;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Everything that must be shown of a unit made to a list, made once and from the list alone: nets
+ * in one piece, pairs of nets apart and insulated, wires, switch contacts in every position, parts.
+ * What a check calls proven, what a plan still asks for, and what has to be read again after a
+ * rework are all answers of this one set; there is no other opinion.
+ *
+ * <p>Who tested, when and with what is asked by the list's {@link Demands} besides.
+ */
+public final class Requirements {
+  private final Circuit circuit;
+  private final JoinLimits limits;
+  private final PartGroups behindParts;
+  private final PartGroups mayBeAnything;
+  private final InsulationDemand insulation;
+  private final List<Integer> wires = new ArrayList<>();
+  private final List<OfContact> contacts = new ArrayList<>();
+  private final List<Integer> parts = new ArrayList<>();
+
+  /**
+   * A switch contact in one position.
+   *
+   * @param conductor its number among the circuit's conductors
+   * @param closed whether it must be seen closed there; else open
+   */
+  public record OfContact(int conductor, String position, boolean closed) {}
+
+  private Requirements(Circuit circuit, JoinLimits limits) {
+    this.circuit = circuit;
+    this.limits = limits;
+    this.behindParts = new PartGroups(circuit, part -> true);
+    this.mayBeAnything =
+        new PartGroups(
+            circuit,
+            part ->
+                part.ohms().isEmpty()
+                    && !part.kind().isOpenToDirectCurrent()
+                    && part.kind() != Part.Kind.DIODE);
+    this.insulation = new InsulationDemand(circuit, behindParts);
+    Nets normal = circuit.normal();
+    for (int conductor = 0; conductor < circuit.conductors().size(); conductor++) {
+      if (circuit.isWire(conductor)) {
+        wires.add(conductor);
+      } else if (circuit.conductors().get(conductor) instanceof Conductor.OfContact contact) {
+        contacts(conductor, contact.contact());
+      }
+    }
+    for (int part = 0; part < circuit.harness().parts().size(); part++) {
+      if (normal.of(circuit.fromOfPart(part)) != normal.of(circuit.toOfPart(part))) {
+        parts.add(part);
+      }
+    }
+  }
+
+  /** What a list requires. */
+  public static Requirements of(Circuit circuit, JoinLimits limits) {
+    return new Requirements(circuit, limits);
+  }
+
+  private void contacts(int conductor, Switch.Contact contact) {
+    contacts.add(new OfContact(conductor, contact.state(), true));
+    Switch one = circuit.switchOf(contact);
+    for (String position : one.states()) {
+      boolean closed =
+          one.contacts().stream()
+              .anyMatch(other -> other.state().equals(position) && other.hasSamePointsAs(contact));
+      if (!closed) {
+        contacts.add(new OfContact(conductor, position, false));
+      }
+    }
+  }
+
+  /** Whether insulation is part of the proof. */
+  public boolean asksForInsulation() {
+    return circuit.harness().limits().demands().insulationTest();
+  }
+
+  /** The nets that parts join: a meter reads the parts between them. */
+  public PartGroups behindParts() {
+    return behindParts;
+  }
+
+  /** What some readings show of all this, and what they leave open. */
+  public Coverage shownBy(Comparison comparison) {
+    return new Prover(circuit, limits, this, comparison.inForce()).prove();
+  }
+
+  List<Integer> wires() {
+    return wires;
+  }
+
+  List<OfContact> contacts() {
+    return contacts;
+  }
+
+  List<Integer> parts() {
+    return parts;
+  }
+
+  PairsApart pairsApart() {
+    return new PairsApart(circuit, mayBeAnything);
+  }
+
+  /** For each level of insulation, the pairs of nets of which it is asked. */
+  List<PairsInsulated> pairsInsulated() {
+    return asksForInsulation()
+        ? insulation.levels().stream()
+            .map(level -> new PairsInsulated(circuit, insulation, level))
+            .toList()
+        : List.of();
+  }
+
+  /** What no reading can show with the parts in place. */
+  List<Unprovable> unprovable() {
+    List<Unprovable> all = new ArrayList<>(unprovable(mayBeAnything, false));
+    if (asksForInsulation()) {
+      all.addAll(unprovable(behindParts, true));
+    }
+    return List.copyOf(all);
+  }
+
+  private List<Unprovable> unprovable(PartGroups groups, boolean insulation) {
+    Nets normal = circuit.normal();
+    Map<Integer, List<Integer>> netsOf = new TreeMap<>();
+    for (int net = 0; net < normal.count(); net++) {
+      if (groups.size(groups.of(net)) > 1) {
+        netsOf.computeIfAbsent(groups.of(net), key -> new ArrayList<>()).add(net);
+      }
+    }
+    List<Unprovable> all = new ArrayList<>();
+    netsOf.forEach(
+        (group, nets) ->
+            all.add(
+                new Unprovable(
+                    insulation,
+                    nets.stream().map(net -> normal.pointsOf(net)[0]).toList(),
+                    parts.stream()
+                        .filter(part -> groups.of(normal.of(circuit.fromOfPart(part))) == group)
+                        .toList())));
+    return all;
+  }
+}
