@@ -24,7 +24,6 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -354,39 +353,46 @@ final class NextReadings {
     }
   }
 
-  /** Against the rest at once, unless a part would be read instead: then against the one net. */
+  /** Against the rest at once, unless it is a part that would be read: then against the one net. */
   private void apart(Unproven.Isolation isolation) {
-    boolean hasParts = circuit.normal().partsAt(circuit.normal().of(isolation.point())).length > 0;
+    boolean behindOneGroup =
+        behindParts.of(circuit.normal().of(isolation.point()))
+            == behindParts.of(circuit.normal().of(isolation.other()));
     add(
-        circuit.point(isolation.point()).toString(),
-        hasParts ? circuit.point(isolation.other()).toString() : REST,
+        behindOneGroup ? circuit.point(isolation.point()).toString() : side(isolation.point()),
+        behindOneGroup ? circuit.point(isolation.other()).toString() : REST,
         SwitchState.normal(),
         Purpose.PROVE,
         isolation.why());
   }
 
-  /** With every net that parts join to it on the same side, else the parts would be read. */
   private void insulation(Unproven.Insulation owed) {
-    Nets normal = circuit.normal();
-    int group = behindParts.of(normal.of(owed.point()));
-    Set<String> side = new LinkedHashSet<>();
-    side.add(circuit.point(owed.point()).toString());
-    if (behindParts.size(group) > 1) {
-      for (int net = 0; net < normal.count(); net++) {
-        if (behindParts.of(net) == group && net != normal.of(owed.point())) {
-          side.add(circuit.point(normal.pointsOf(net)[0]).toString());
-        }
-      }
-    }
     add(
         new NextReading(
             Reading.Kind.INSULATION,
-            String.join("+", side),
+            side(owed.point()),
             REST,
             SwitchState.normal(),
             Purpose.PROVE,
             owed.why(),
             List.of()));
+  }
+
+  /** A point with one of every net that parts join to its own: else the parts would be read. */
+  private String side(int point) {
+    Nets normal = circuit.normal();
+    int group = behindParts.of(normal.of(point));
+    if (behindParts.size(group) == 1) {
+      return circuit.point(point).toString();
+    }
+    Set<Integer> side = new TreeSet<>();
+    side.add(point);
+    for (int net = 0; net < normal.count(); net++) {
+      if (behindParts.of(net) == group && net != normal.of(point)) {
+        side.add(normal.pointsOf(net)[0]);
+      }
+    }
+    return side.stream().map(one -> circuit.point(one).toString()).collect(Collectors.joining("+"));
   }
 
   private SwitchState stateFor(Unproven.Contact contact) {
