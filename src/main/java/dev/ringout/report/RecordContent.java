@@ -556,6 +556,13 @@ public final class RecordContent {
     List<List<String>> before = new ArrayList<>();
     record.earlier().forEach(one -> before.add(List.of(one.name(), one.verdict(), one.sha256())));
     blocks.add(new Table("Before", List.of("Record", "Verdict", "SHA-256"), before, -1));
+    record.earlier().stream()
+        .filter(Seal.Earlier::vouchedFor)
+        .forEach(
+            one ->
+                blocks.add(
+                    new Words(
+                        "Unit of the record before: vouched for (" + one.name() + ")", true)));
     record.notes().forEach(note -> blocks.add(new Words("Done between: " + note, false)));
     List<List<String>> failed = new ArrayList<>();
     for (Seal.Failed one : record.failedBefore()) {
