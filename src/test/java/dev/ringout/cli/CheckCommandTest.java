@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -83,6 +85,48 @@ class CheckCommandTest {
     assertEquals(2, run.code(), run.out());
     assertTrue(run.out().startsWith("NOT COMPLETE."), run.out());
     assertTrue(run.out().contains("not tested: J1-B to P2-2 (C3)"), run.out());
+  }
+
+  @Test
+  void every_reading_is_shown_with_its_cell_and_step() throws IOException {
+    Path sheet =
+        write(
+            "sheet.csv",
+            "Step,From,To,Reading\n4,J1-A,P2-1,OL\n5,J1-B,P2-2,\nStep 6,J1-A,REST,OL\n7,J1-A,P2-1,OL\n");
+    Run run = Run.of("check", harness(), sheet);
+    assertTrue(run.out().contains("OL        D5, step 7\n"), run.out());
+    assertTrue(run.out().contains("not tested: J1-B to P2-2 (D3, step 5)"), run.out());
+  }
+
+  @Test
+  void a_cell_is_shown_with_its_file_where_several_were_read() throws IOException {
+    Path first = write("first.csv", "Step,From,To,Reading\n4,J1-A,P2-1,OL\n5,J1-B,P2-2,\n");
+    Path second = write("second.csv", "Step,From,To,Reading\n1,J1-A,P2-1,0.2\n2,J1-A,J1-B,OL\n");
+    Run run = Run.of("check", harness(), first, second);
+    assertTrue(
+        run.out()
+            .replaceAll("\\s+", " ")
+            .contains(
+                "J1-A to P2-1: OL (first.csv!D2, step 4), later 0.2 Ω (second.csv!D2, step 1)"),
+        run.out());
+    assertTrue(run.out().contains("not tested: J1-B to P2-2 (first.csv!D3, step 5)"), run.out());
+  }
+
+  @Test
+  void a_page_with_files_and_steps_holds_80_columns() throws IOException {
+    Path sample = Path.of("harness-samples/swing-bridge");
+    Path again = folder.resolve("read-again-on-tuesday.xlsx");
+    Files.copy(sample.resolve("point-to-point.xlsx"), again);
+    for (Object[] readings :
+        new Object[][] {
+          {sample.resolve("point-to-point.xlsx")}, {sample.resolve("point-to-point.xlsx"), again}
+        }) {
+      List<Object> words = new ArrayList<>(List.of("check", sample.resolve("junction-box.xlsx")));
+      words.addAll(List.of(readings));
+      Run run = Run.of(words.toArray());
+      assertTrue(run.out().contains(", step 8\n"), run.out());
+      assertTrue(run.out().lines().allMatch(line -> line.length() <= 80), run.out());
+    }
   }
 
   @Test

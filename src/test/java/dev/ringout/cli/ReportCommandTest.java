@@ -135,6 +135,18 @@ class ReportCommandTest {
   }
 
   @Test
+  void a_cell_stands_there_with_its_file_where_several_were_read() throws IOException {
+    Path first = readings("one", "OL ");
+    String html = page(unit(), first);
+    assertTrue(html.contains(">D2<"), "one file alone needs no name");
+    assertTrue(html.contains(">continuity.csv D3, step 2<"), html);
+    html = page(unit(), first, readings("two", "0.04 "));
+    assertTrue(html.contains(">two/continuity.csv D2<"), html);
+    assertTrue(html.contains(">one/continuity.csv!D2, step 1<"), "the first, taken again: " + html);
+    assertTrue(html.contains(">two/continuity.csv!D2, step 1<"), html);
+  }
+
+  @Test
   void faults_are_marked_on_the_faces_of_the_sample() throws IOException {
     String html = page(BRIDGE, FAULTY, "--date", "2026-11-20");
     assertTrue(html.contains("J1 from both sides; marked 1: H"), html);
