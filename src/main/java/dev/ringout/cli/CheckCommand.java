@@ -122,11 +122,9 @@ final class CheckCommand implements Callable<Integer> {
         CheckResult.of(harness.get(), readings, parts, inputs.problems().list())
             .heldAgainst(checked);
     int written =
-        destination.write(
-            output,
-            destination.json()
-                ? CheckJson.write(result)
-                : CheckText.write(result, inColour(), planOfTheRest()));
+        destination.json()
+            ? destination.write(output, to -> CheckJson.write(result, to))
+            : destination.write(output, CheckText.write(result, inColour(), planOfTheRest()));
     if (written != ExitCode.DONE) {
       return written;
     }

@@ -1,5 +1,12 @@
 package dev.ringout.cli;
 
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.CharBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Option;
@@ -22,6 +29,55 @@ final class Destination {
   /** Whether colours are shown unless asked for: not in a file. */
   boolean showsColour(Output output) {
     return output.showsColour() && file.isEmpty();
+  }
+
+  /** A page that is too long to be held as one text. */
+  interface LongPage {
+    void writeTo(Writer to) throws IOException;
+  }
+
+  /** Writes a page piece by piece; gives the exit code. */
+  int write(Output output, LongPage page) {
+    if (file.isPresent()) {
+      return output.write(
+          file.get(),
+          beside -> {
+            try (Writer to = Files.newBufferedWriter(beside, StandardCharsets.UTF_8)) {
+              page.writeTo(to);
+            }
+          },
+          force);
+    }
+    try {
+      page.writeTo(new OntoStream(output.out()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return ExitCode.DONE;
+  }
+
+  /** Text onto a stream in the stream's own encoding. */
+  private static final class OntoStream extends Writer {
+    private final PrintStream stream;
+
+    OntoStream(PrintStream stream) {
+      this.stream = stream;
+    }
+
+    @Override
+    public void write(char[] text, int offset, int length) {
+      stream.append(CharBuffer.wrap(text, offset, length));
+    }
+
+    @Override
+    public void flush() {
+      stream.flush();
+    }
+
+    @Override
+    public void close() {
+      flush();
+    }
   }
 
   /** Writes a page; gives the exit code. */

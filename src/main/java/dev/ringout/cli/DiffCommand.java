@@ -17,6 +17,7 @@ import dev.ringout.report.RevisionPaper.FieldChanges;
 import dev.ringout.report.UnitTitle;
 import dev.ringout.revision.Change;
 import dev.ringout.revision.Difference;
+import dev.ringout.revision.HeaderChange;
 import dev.ringout.revision.Rework;
 import dev.ringout.revision.Risks;
 import dev.ringout.sheet.PrintForm;
@@ -126,7 +127,7 @@ final class DiffCommand implements Callable<Integer> {
     if (written != ExitCode.DONE) {
       return written;
     }
-    return paper.difference().isEmpty() ? ExitCode.DONE : ExitCode.FAULTS;
+    return paper.isEmpty() ? ExitCode.DONE : ExitCode.FAULTS;
   }
 
   private RevisionPaper paper(Harness before, Harness after, Optional<Harness> built, Tables read) {
@@ -143,6 +144,7 @@ final class DiffCommand implements Callable<Integer> {
         UnitTitle.of(after),
         netsOnly,
         difference,
+        netsOnly ? List.of() : HeaderChange.between(before, after),
         rework,
         Risks.of(difference, rework),
         papers(

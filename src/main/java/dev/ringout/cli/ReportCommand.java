@@ -1,6 +1,7 @@
 package dev.ringout.cli;
 
 import dev.ringout.check.CheckResult;
+import dev.ringout.check.UnitOfTest;
 import dev.ringout.circuit.UnitMap;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Waiver;
@@ -15,9 +16,11 @@ import dev.ringout.review.Review;
 import dev.ringout.seal.Digest;
 import dev.ringout.seal.Keys;
 import dev.ringout.seal.Seal;
+import dev.ringout.seal.TestedUnit;
 import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.PrintForm;
 import dev.ringout.sheet.PrintForm.PaperSize;
+import dev.ringout.source.Place;
 import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
 import dev.ringout.work.SleeveText;
@@ -109,6 +112,13 @@ final class ReportCommand implements Callable<Integer> {
       paramLabel = "FILE",
       description = "The record before this one: its first failing values are kept.")
   private Optional<Path> continues = Optional.empty();
+
+  @Option(
+      names = "--same-unit",
+      description =
+          "With --continues: vouch that it is the same unit and list where the seal of the record"
+              + " before does not say so.")
+  private boolean sameUnit;
 
   @Option(
       names = "--done",
@@ -229,13 +239,17 @@ final class ReportCommand implements Callable<Integer> {
     if (!anyRevision) {
       inputs.refuseOtherRevision(harness.get(), readings);
     }
+    List<Seal.Earlier> earlier =
+        before
+            .map(one -> earlier(one, harnessPath, harness.get(), readings, inputs))
+            .orElse(List.of());
     output.err().print(ProblemText.write(inputs.problems().list()));
     if (inputs.problems().hasErrors()) {
       return inputs.exitCode();
     }
     TestRecord record;
     try {
-      record = record(harness.get(), readings, accepted, inputs, files, before, to);
+      record = record(harness.get(), readings, accepted, inputs, files, before, earlier, to);
     } catch (IOException e) {
       output.err().println("ringout: an input can't be read again: " + e.getMessage());
       return ExitCode.MISSING_INPUT;
@@ -282,6 +296,7 @@ final class ReportCommand implements Callable<Integer> {
           new Seal(
               new Seal.Named(name, Digest.of(to)),
               contentDigest,
+              Optional.of(UnitOfTest.of(record.result().harness(), record.result().readings())),
               record.inputs(),
               record.program(),
               record.result().verdict().word(),
@@ -301,6 +316,33 @@ final class ReportCommand implements Callable<Integer> {
     return ExitCode.of(record.result().verdict());
   }
 
+  /** The records before this one; what keeps it from continuing them is among the problems. */
+  private List<Seal.Earlier> earlier(
+      Seal before, Path harnessPath, Harness harness, ReadingSet readings, Inputs inputs) {
+    TestedUnit.Continuation continuation =
+        UnitOfTest.of(harness, readings)
+            .after(before.record().name(), before.unit(), sameUnit, anyRevision);
+    for (TestedUnit.Objection one : continuation.objections()) {
+      Place ofList = Place.of(inputs.shownName(harnessPath));
+      Place place =
+          one.about() == TestedUnit.About.LIST
+              ? ofList
+              : readings.jobs().stream()
+                  .findFirst()
+                  .map(job -> job.place("serial number"))
+                  .orElse(ofList);
+      inputs.problems().error(place, one.text());
+    }
+    List<Seal.Earlier> earlier = new ArrayList<>(before.earlier());
+    earlier.add(
+        new Seal.Earlier(
+            before.record().name(),
+            before.record().sha256(),
+            before.verdict(),
+            continuation.vouchedFor()));
+    return List.copyOf(earlier);
+  }
+
   private List<String> notes(Optional<Seal> before) {
     List<String> notes = new ArrayList<>(before.map(Seal::notes).orElse(List.of()));
     notes.addAll(done);
@@ -314,20 +356,12 @@ final class ReportCommand implements Callable<Integer> {
       Inputs inputs,
       List<Path> files,
       Optional<Seal> before,
+      List<Seal.Earlier> earlier,
       Path to)
       throws IOException {
     Tables read = tables.read(spec);
     CheckResult result = CheckResult.of(harness, readings, read, inputs.problems().list());
     Optional<LocalDate> day = date.isPresent() ? date : RecordContent.lastDay(readings.readings());
-    List<Seal.Earlier> earlier = new ArrayList<>();
-    if (before.isPresent()) {
-      earlier.addAll(before.get().earlier());
-      earlier.add(
-          new Seal.Earlier(
-              before.get().record().name(),
-              before.get().record().sha256(),
-              before.get().verdict()));
-    }
     Map<String, String> sources = new LinkedHashMap<>();
     for (String table : Tables.names()) {
       sources.put(
@@ -344,7 +378,7 @@ final class ReportCommand implements Callable<Integer> {
             result.circuit(), read, CopperWire.published(), accepted, day.orElse(LocalDate.MIN)),
         day,
         digests(files, to),
-        List.copyOf(earlier),
+        earlier,
         before.map(Seal::failed).orElse(List.of()),
         notes(before),
         WorkPapers.of(harness, read, CopperWire.published(), Set.of(), new SleeveText("{wire}"))

@@ -1,6 +1,7 @@
 package dev.ringout.report;
 
 import dev.ringout.check.CheckResult;
+import dev.ringout.check.UnitOfTest;
 import dev.ringout.check.Values;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.compare.Judged;
@@ -20,14 +21,21 @@ import dev.ringout.diagnose.NextReading;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
+import dev.ringout.readings.Instrument;
+import dev.ringout.readings.Job;
+import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
+import dev.ringout.seal.TestedUnit;
 import dev.ringout.source.Problem;
 import dev.ringout.units.OhmsRange;
+import java.io.IOException;
+import java.io.Writer;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /** The check as one JSON document, {@code ringout-check/1}; its schema is in docs/reference. */
 public final class CheckJson {
@@ -40,9 +48,9 @@ public final class CheckJson {
     this.result = result;
   }
 
-  /** The whole result. */
-  public static String write(CheckResult result) {
-    return Json.text(new CheckJson(result).document());
+  /** The whole result, piece by piece: a large unit has a million readings. */
+  public static void write(CheckResult result, Writer to) throws IOException {
+    Json.write(new CheckJson(result).document(), to);
   }
 
   /** What is left to say where the files can't be understood. */
@@ -57,6 +65,8 @@ public final class CheckJson {
     Map<String, Object> document = new LinkedHashMap<>();
     document.put("format", FORMAT);
     document.put("harness", harness());
+    document.put("unit", unit());
+    document.put("jobs", result.readings().jobs().stream().map(CheckJson::job).toList());
     document.put("readings", readings());
     document.put("values", values());
     document.put("insulationNotes", result.insulationNotes());
@@ -75,7 +85,72 @@ public final class CheckJson {
     List<Problem> problems = new ArrayList<>(result.problems());
     result.leadDoubt().ifPresent(problems::add);
     document.put("problems", Json.problems(problems));
+    document.put("judged", judged());
     return document;
+  }
+
+  private Map<String, Object> unit() {
+    TestedUnit unit = UnitOfTest.of(result.harness(), result.readings());
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("serialNumber", unit.serialNumber());
+    json.put("title", unit.title());
+    json.put("drawing", unit.drawing());
+    json.put("revision", unit.revision());
+    return json;
+  }
+
+  private static Map<String, Object> job(Job job) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("file", job.file());
+    json.put("entries", job.entries());
+    json.put("instruments", job.instruments().stream().map(CheckJson::instrument).toList());
+    return json;
+  }
+
+  private static Map<String, Object> instrument(Instrument instrument) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("use", instrument.use());
+    json.put("name", instrument.name());
+    json.put("number", instrument.number());
+    json.put("calibrationDue", instrument.calibrationDue());
+    return json;
+  }
+
+  /** Every reading in force, made only while it is written. */
+  private Iterable<Map<String, Object>> judged() {
+    RecordLimits limits = new RecordLimits(result);
+    return () -> result.comparison().inForce().stream().map(one -> judged(one, limits)).iterator();
+  }
+
+  private static Map<String, Object> judged(Judged judged, RecordLimits limits) {
+    Reading reading = judged.reading();
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("reading", reading.place().toString());
+    json.put("step", reading.step());
+    json.put("kind", reading.kind().name().toLowerCase(Locale.ROOT));
+    json.put("from", reading.from().toString());
+    json.put("to", reading.to().toString());
+    json.put("state", reading.state().toString());
+    json.put("value", reading.measured().text());
+    OptionalDouble ohms =
+        reading.measured() instanceof Measured.Value value
+            ? OptionalDouble.of(value.ohms())
+            : OptionalDouble.empty();
+    json.put("ohms", Json.orNull(ohms));
+    json.put("volts", Json.orNull(reading.volts()));
+    json.put("limit", limit(limits.bounds(judged)));
+    json.put("outcome", judged.outcome().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    json.put("requirement", RecordLimits.requirement(judged));
+    json.put("why", judged.why());
+    return json;
+  }
+
+  private static Map<String, Object> limit(RecordLimits.Bounds bounds) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    bounds.minOhms().ifPresent(ohms -> json.put("minOhms", ohms));
+    bounds.maxOhms().ifPresent(ohms -> json.put("ohms", ohms));
+    json.put("basis", bounds.basis());
+    return json;
   }
 
   private Map<String, Object> harness() {

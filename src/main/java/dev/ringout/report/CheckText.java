@@ -24,7 +24,6 @@ import dev.ringout.readings.Reading;
 import dev.ringout.readings.Rework;
 import dev.ringout.report.Page.Style;
 import dev.ringout.review.Remark;
-import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Severity;
 import dev.ringout.standards.Cautions;
@@ -46,10 +45,12 @@ public final class CheckText {
   private static final int MOST_READINGS = 8;
   private static final int MOST_WIRES = 24;
   private static final int MOST_ALTERNATIVES = 3;
+  private static final int LONGEST_UNBROKEN = 60;
   private static final double LEAST_ODDS_SHOWN = 0.015;
 
   private final CheckResult result;
   private final Values values;
+  private final ReadingPlace places;
   private final Page page;
   private final String planOfTheRest;
 
@@ -57,6 +58,7 @@ public final class CheckText {
     this.result = result;
     this.planOfTheRest = planOfTheRest;
     this.values = result.values();
+    this.places = new ReadingPlace(result.readings());
     this.page = new Page(colour);
   }
 
@@ -169,7 +171,7 @@ public final class CheckText {
               judged.reading().measured().text(),
               judged.value() == ValueVerdict.LOW ? "low" : "high",
               judged.limit().expected().text(),
-              place(judged.reading().place())));
+              place(judged.reading())));
     }
     if (unlike.size() > MOST_READINGS) {
       page.paragraph("  - ", Text.of("and %d more", unlike.size() - MOST_READINGS));
@@ -225,7 +227,7 @@ public final class CheckText {
       page.heading("Out of limits, and accepted");
       for (Conceded one : result.comparison().conceded()) {
         page.paragraph(
-            "  - ", Sentences.conceded(one) + " (" + place(one.judged().reading().place()) + ")");
+            "  - ", Sentences.conceded(one) + " (" + place(one.judged().reading()) + ")");
       }
     }
     if (!result.comparison().idleConcessions().isEmpty()) {
@@ -369,14 +371,15 @@ public final class CheckText {
   private void shown(String lead, List<Judged> readings) {
     String indent = lead;
     for (Judged judged : readings.subList(0, Math.min(readings.size(), MOST_READINGS))) {
-      page.paragraph(
-          indent,
-          Text.of(
-                  "%-26s %-9s %s",
-                  judged.reading().subject(),
-                  judged.reading().measured().text(),
-                  place(judged.reading().place()))
-              .stripTrailing());
+      String read =
+          Text.of("%-26s %-9s ", judged.reading().subject(), judged.reading().measured().text());
+      String place = place(judged.reading());
+      if (indent.length() + read.length() + place.length() <= Page.WIDTH) {
+        page.paragraph(indent, read + place);
+      } else {
+        page.paragraph(indent, read.stripTrailing());
+        page.paragraph(" ".repeat(lead.length() + 2), place);
+      }
       indent = " ".repeat(lead.length());
     }
     if (readings.size() > MOST_READINGS) {
@@ -392,20 +395,19 @@ public final class CheckText {
                     "%s %s (%s)",
                     judged.reading().subject(),
                     judged.reading().measured().text(),
-                    place(judged.reading().place())))
+                    place(judged.reading())))
         .collect(Collectors.joining("; "));
   }
 
-  /** A cell without its file's name where only one file was read. */
-  private String place(Place place) {
-    if (result.readings().jobs().size() > 1) {
-      return place.toString();
+  /** Cell and step, kept on one line where they fit. */
+  private String place(Reading reading) {
+    String cell = places.cell(reading.place());
+    String step = ReadingPlace.step(reading);
+    if (step.isEmpty()) {
+      return cell;
     }
-    if (!place.sheet().isEmpty()) {
-      return place.sheet() + " " + place.cell();
-    }
-    int inFolder = place.file().lastIndexOf('/');
-    return (inFolder < 0 ? "" : place.file().substring(inFolder + 1) + " ") + place.cell();
+    boolean fits = cell.length() + step.length() <= LONGEST_UNBROKEN;
+    return cell + "," + (fits ? Page.UNBROKEN : ' ') + step.replace(' ', Page.UNBROKEN);
   }
 
   private void unexplained() {
@@ -489,15 +491,14 @@ public final class CheckText {
     for (Judged judged : notTested) {
       page.paragraph(
           "  - ",
-          Text.of(
-              "not tested: %s (%s)", judged.reading().subject(), place(judged.reading().place())));
+          Text.of("not tested: %s (%s)", judged.reading().subject(), place(judged.reading())));
     }
     for (Judged judged : notJudged) {
       page.paragraph(
           "  - ",
           Text.of(
               "not judged: %s, %s (%s)",
-              judged.reading().subject(), judged.why(), place(judged.reading().place())));
+              judged.reading().subject(), judged.why(), place(judged.reading())));
     }
     Set<Integer> netsOfWiresOwed = wiresOwed(unproven);
     boolean noInsulation = result.comparison().made(Reading.Kind.INSULATION) == 0;
@@ -608,9 +609,9 @@ public final class CheckText {
                 "%s: %s (%s), later %s (%s); the later stands",
                 replaced.later().reading().subject(),
                 replaced.earlier().reading().measured().text(),
-                place(replaced.earlier().reading().place()),
+                place(replaced.earlier().reading()),
                 replaced.later().reading().measured().text(),
-                place(replaced.later().reading().place())));
+                place(replaced.later().reading())));
       }
     }
   }

@@ -5,6 +5,7 @@ import dev.ringout.harness.Wire;
 import dev.ringout.revision.Change;
 import dev.ringout.revision.Difference;
 import dev.ringout.revision.Field;
+import dev.ringout.revision.HeaderChange;
 import dev.ringout.revision.NetChange;
 import dev.ringout.revision.Reach;
 import dev.ringout.revision.Rename;
@@ -38,13 +39,14 @@ public final class DiffJson {
     document.put("format", FORMAT);
     document.put("electrical", difference.isElectricallySame() ? "same" : "changed");
     document.put("fromReadings", paper.fromReadings());
+    document.put("header", paper.header().stream().map(DiffJson::header).toList());
     document.put("balance", balance(difference));
     document.put("renamed", difference.renames().stream().map(DiffJson::rename).toList());
     document.put("possible", difference.possible().stream().map(DiffJson::rename).toList());
     document.put("wires", wires(difference.changes()));
     document.put("others", others(difference.changes()));
     document.put("nets", difference.nets().stream().map(DiffJson::net).toList());
-    document.put("unsure", DiffText.unsure(difference));
+    document.put("unsure", DiffText.unsure(paper));
     document.put("rework", paper.rework().steps().stream().map(DiffJson::step).toList());
     document.put("visits", paper.rework().visits().stream().map(Rework.Visit::items).toList());
     document.put("exchange", DiffText.exchanges(paper.rework()));
@@ -65,6 +67,14 @@ public final class DiffJson {
             });
     document.put("problems", Json.problems(problems));
     return Json.text(document);
+  }
+
+  private static Map<String, Object> header(HeaderChange change) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("name", change.name());
+    json.put("old", change.old());
+    json.put("new", change.now());
+    return json;
   }
 
   private static Map<String, Object> balance(Difference difference) {

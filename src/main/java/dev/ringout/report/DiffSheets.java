@@ -43,9 +43,10 @@ public final class DiffSheets {
   private static OutSheet first(RevisionPaper paper, String title) {
     Difference difference = paper.difference();
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("verdict", DiffText.verdict(difference)));
+    rows.add(List.of("verdict", DiffText.verdict(paper)));
     rows.add(List.of("from", paper.oldTitle()));
     rows.add(List.of("to", paper.newTitle()));
+    paper.header().forEach(one -> rows.add(List.of("header", DiffText.sentence(one))));
     rows.add(
         List.of(
             "balance",
@@ -56,7 +57,7 @@ public final class DiffSheets {
           List.of(rename.asTold() ? "renamed" : "renamed? confirm", ChangeWords.sentence(rename)));
     }
     difference.possible().forEach(one -> rows.add(List.of("renamed?", DiffText.possible(one))));
-    DiffText.unsure(difference).forEach(tie -> rows.add(List.of("unsure", tie)));
+    DiffText.unsure(paper).forEach(tie -> rows.add(List.of("unsure", tie)));
     Cautions.published(false).forEach(one -> rows.add(List.of("caution", one.text())));
     DiffText.risks(paper).forEach(risk -> rows.add(List.of("danger", risk)));
     paper

@@ -4,6 +4,7 @@ import dev.ringout.harness.Wire;
 import dev.ringout.report.Page.Style;
 import dev.ringout.revision.Change;
 import dev.ringout.revision.Difference;
+import dev.ringout.revision.HeaderChange;
 import dev.ringout.revision.Reach;
 import dev.ringout.revision.Rename;
 import dev.ringout.revision.Rework;
@@ -60,16 +61,31 @@ public final class DiffText {
   }
 
   /** The verdict in words. */
-  static String verdict(Difference difference) {
-    if (difference.isEmpty()) {
+  static String verdict(RevisionPaper paper) {
+    Difference difference = paper.difference();
+    if (paper.isEmpty()) {
       return "NO DIFFERENCE";
     }
-    return difference.isElectricallySame()
-        ? "ELECTRICALLY THE SAME: the same points are joined; names, wires or words differ."
-        : "ELECTRICALLY CHANGED: "
-            + (difference.nets().isEmpty()
-                ? "switch contacts or parts lie between other nets."
-                : Numbers.count(difference.nets().size(), "group") + " of nets changed.");
+    if (difference.isElectricallySame()) {
+      return "ELECTRICALLY THE SAME: the same points are joined; "
+          + (difference.isEmpty()
+              ? "the units it is for differ."
+              : "names, wires or words differ.");
+    }
+    return "ELECTRICALLY CHANGED: "
+        + (difference.nets().isEmpty()
+            ? "switch contacts or parts lie between other nets."
+            : Numbers.count(difference.nets().size(), "group") + " of nets changed.");
+  }
+
+  /** What the headers have otherwise, in words. */
+  static String sentence(HeaderChange change) {
+    return Text.of(
+        "%s: was %s, is %s now", change.name(), stated(change.old()), stated(change.now()));
+  }
+
+  private static String stated(String value) {
+    return value.isEmpty() ? "not stated" : "\"" + value + "\"";
   }
 
   /** What was, what went, what came, what is. */
@@ -84,21 +100,25 @@ public final class DiffText {
 
   private void headline() {
     Style style = difference.isElectricallySame() ? Style.GOOD : Style.BAD;
-    page.paragraph("", page.styled(style, verdict(difference)));
+    page.paragraph("", page.styled(style, verdict(paper)));
     page.blank();
     page.paragraph("From     ", paper.oldTitle());
     page.paragraph("To       ", paper.newTitle());
+    for (HeaderChange one : paper.header()) {
+      page.paragraph("Header   ", page.styled(Style.BAD, sentence(one)));
+    }
     page.paragraph("Balance  ", paper.fromReadings() ? FROM_READINGS : balance(difference));
     for (String doubled : doubled(difference)) {
       page.paragraph("         ", doubled);
     }
-    for (String one : unsure(difference)) {
+    for (String one : unsure(paper)) {
       page.paragraph("Unsure   ", one);
     }
   }
 
   /** What makes one doubt that the right lists, or the right wires, were held together. */
-  static List<String> unsure(Difference difference) {
+  static List<String> unsure(RevisionPaper paper) {
+    Difference difference = paper.difference();
     List<String> unsure = new ArrayList<>();
     String oldDrawing = difference.before().headerValue("drawing");
     String newDrawing = difference.after().headerValue("drawing");
@@ -107,7 +127,7 @@ public final class DiffText {
     }
     String revision = difference.after().headerValue("revision");
     boolean sameLetter = revision.equals(difference.before().headerValue("revision"));
-    if (!revision.isEmpty() && sameLetter && !difference.isEmpty()) {
+    if (!revision.isEmpty() && sameLetter && !paper.isEmpty()) {
       unsure.add(Text.of("both say revision %s, and differ", revision));
     }
     unsure.addAll(difference.ties());

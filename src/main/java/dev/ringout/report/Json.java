@@ -3,11 +3,14 @@ package dev.ringout.report;
 import com.fasterxml.jackson.jr.ob.JSON;
 import dev.ringout.review.Remark;
 import dev.ringout.source.Problem;
+import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /** JSON text, indented, in the order in which it was put together. */
 final class Json {
@@ -19,6 +22,31 @@ final class Json {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /**
+   * Writes a document piece by piece: what it holds as an {@link Iterable} is never held at once.
+   */
+  static void write(Map<String, Object> document, Writer to) throws IOException {
+    JSON.std
+        .with(JSON.Feature.PRETTY_PRINT_OUTPUT, JSON.Feature.WRITE_NULL_PROPERTIES)
+        .write(document, new StaysOpen(to));
+    to.write("\n");
+  }
+
+  /** The library closes what it wrote to, and the last line is still to come. */
+  private static final class StaysOpen extends FilterWriter {
+    StaysOpen(Writer to) {
+      super(to);
+    }
+
+    @Override
+    public void close() {}
+  }
+
+  @SuppressWarnings("NullAway") // JSON has null for a number that is not there.
+  static Object orNull(OptionalDouble number) {
+    return number.isPresent() ? number.getAsDouble() : null;
   }
 
   static List<Map<String, Object>> problems(List<Problem> problems) {

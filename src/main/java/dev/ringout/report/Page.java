@@ -6,6 +6,9 @@ import java.util.Locale;
 final class Page {
   static final int WIDTH = 80;
 
+  /** Printed as a blank, and no line ends there. */
+  static final char UNBROKEN = '\u00A0';
+
   private final StringBuilder text = new StringBuilder();
   private final boolean colour;
 
@@ -38,7 +41,7 @@ final class Page {
 
   /** A line that is known to fit. */
   Page line(String line) {
-    text.append(line.stripTrailing()).append('\n');
+    text.append(line.stripTrailing().replace(UNBROKEN, ' ')).append('\n');
     return this;
   }
 

@@ -11,7 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalDouble;
 
 /** A plan as one JSON document, {@code ringout-plan/1}. */
 public final class PlanJson {
@@ -62,9 +61,9 @@ public final class PlanJson {
     json.put(
         "to", step.probing().toRest() ? List.of("REST") : points(circuit, step.probing().to()));
     json.put("state", step.probing().state().toString());
-    json.put("volts", orNull(step.volts()));
-    json.put("min", orNull(step.minOhms()));
-    json.put("max", orNull(step.maxOhms()));
+    json.put("volts", Json.orNull(step.volts()));
+    json.put("min", Json.orNull(step.minOhms()));
+    json.put("max", Json.orNull(step.maxOhms()));
     json.put("unit", "ohm");
     json.put("proves", step.purpose().name().toLowerCase(Locale.ROOT));
     json.put("of", step.ofWhat());
@@ -73,10 +72,5 @@ public final class PlanJson {
 
   private static List<String> points(Circuit circuit, int[] points) {
     return Arrays.stream(points).mapToObj(point -> circuit.point(point).toString()).toList();
-  }
-
-  @SuppressWarnings("NullAway") // JSON has null for a number that is not there.
-  private static Object orNull(OptionalDouble number) {
-    return number.isPresent() ? number.getAsDouble() : null;
   }
 }

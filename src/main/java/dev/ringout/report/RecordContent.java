@@ -49,16 +49,19 @@ import java.util.stream.Collectors;
 public final class RecordContent {
   private static final int POINTS_DRAWN = 30;
   private static final double LEAST_ODDS_SHOWN = 0.015;
+  private static final String NO_STATE = "";
   private static final String STATED = "not stated";
 
   private final TestRecord record;
   private final RecordLimits limits;
+  private final ReadingPlace places;
   private final List<RecordBlock> blocks = new ArrayList<>();
   private String digest = "";
 
   private RecordContent(TestRecord record) {
     this.record = record;
     this.limits = new RecordLimits(record.result());
+    this.places = new ReadingPlace(record.result().readings());
   }
 
   /** The content of a record, its own digest last. */
@@ -502,10 +505,14 @@ public final class RecordContent {
   private void unproven() {
     List<List<String>> rows = new ArrayList<>();
     for (Judged judged : record.result().comparison().with(Outcome.NOT_TESTED)) {
-      rows.add(List.of("not tested", judged.reading().subject()));
+      rows.add(List.of("not tested", judged.reading().subject(), places.of(judged.reading())));
     }
     for (Judged judged : record.result().comparison().with(Outcome.NOT_JUDGED)) {
-      rows.add(List.of("not judged", judged.reading().subject() + ": " + judged.why()));
+      rows.add(
+          List.of(
+              "not judged",
+              judged.reading().subject() + ": " + judged.why(),
+              places.of(judged.reading())));
     }
     record
         .result()
@@ -514,10 +521,11 @@ public final class RecordContent {
         .forEach(
             one ->
                 rows.add(
-                    List.of("not proven", CheckText.unproven(record.result().circuit(), one))));
+                    List.of("not proven", CheckText.unproven(record.result().circuit(), one), "")));
     if (!rows.isEmpty()) {
       blocks.add(new Heading(2, "What is not proven"));
-      blocks.add(new Table("Not proven", List.of("How", "What"), rows, -1));
+      blocks.add(
+          withoutEmptyColumns("Not proven", List.of("How", "What", "Where"), rows, NO_STATE));
     }
     List<List<String>> blind = new ArrayList<>();
     record.result().diagnosis().blind().forEach(one -> blind.add(List.of(one)));
@@ -536,9 +544,9 @@ public final class RecordContent {
           List.of(
               one.later().reading().subject(),
               one.earlier().reading().measured().text(),
-              one.earlier().reading().place().toString(),
+              places.of(one.earlier().reading()),
               one.later().reading().measured().text(),
-              one.later().reading().place().toString()));
+              places.of(one.later().reading())));
     }
     if (!rows.isEmpty()) {
       blocks.add(new Heading(2, "Readings that were taken again"));
@@ -556,6 +564,13 @@ public final class RecordContent {
     List<List<String>> before = new ArrayList<>();
     record.earlier().forEach(one -> before.add(List.of(one.name(), one.verdict(), one.sha256())));
     blocks.add(new Table("Before", List.of("Record", "Verdict", "SHA-256"), before, -1));
+    record.earlier().stream()
+        .filter(Seal.Earlier::vouchedFor)
+        .forEach(
+            one ->
+                blocks.add(
+                    new Words(
+                        "Unit of the record before: vouched for (" + one.name() + ")", true)));
     record.notes().forEach(note -> blocks.add(new Words("Done between: " + note, false)));
     List<List<String>> failed = new ArrayList<>();
     for (Seal.Failed one : record.failedBefore()) {
@@ -635,7 +650,7 @@ public final class RecordContent {
               limit.from(),
               RecordLimits.words(judged.outcome()),
               reading.by(),
-              cell(judged)));
+              places.cellOfKind(reading)));
     }
     List<String> headings =
         List.of(
@@ -651,18 +666,8 @@ public final class RecordContent {
             "Verdict",
             "By",
             "Cell");
-    return withoutEmptyColumns(name, headings, rows, name.equals("Readings") ? "Verdict" : "");
-  }
-
-  /** The cell alone where its sheet is named as the kind of the reading. */
-  private static String cell(Judged judged) {
-    Place place = judged.reading().place();
-    if (place.cell().isEmpty()) {
-      return place.toString();
-    }
-    return place.sheet().equalsIgnoreCase(kind(judged))
-        ? place.cell()
-        : (place.sheet() + " " + place.cell()).strip();
+    return withoutEmptyColumns(
+        name, headings, rows, name.equals("Readings") ? "Verdict" : NO_STATE);
   }
 
   private static Table withoutEmptyColumns(

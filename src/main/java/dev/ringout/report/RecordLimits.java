@@ -9,6 +9,7 @@ import dev.ringout.compare.Outcome;
 import dev.ringout.readings.Reading;
 import dev.ringout.units.Ohms;
 import java.util.Locale;
+import java.util.OptionalDouble;
 
 /** What a reading was held against, in words, and where that comes from. */
 final class RecordLimits {
@@ -28,6 +29,20 @@ final class RecordLimits {
           + " insulation min of the harness file; own, the net's own.";
 
   /**
+   * A limit in numbers.
+   *
+   * @param minOhms the least that passes, where there is one
+   * @param maxOhms the most that passes, where there is one
+   * @param from where the limit comes from, by the words of {@link #LEGEND}
+   */
+  record Bounds(OptionalDouble minOhms, OptionalDouble maxOhms, String from) {
+    /** Where it comes from as one word of machine-readable output. */
+    String basis() {
+      return from.replace(",", "").replace(' ', '-');
+    }
+  }
+
+  /**
    * A limit in words.
    *
    * @param expected what the way between has, where that is computed
@@ -36,16 +51,40 @@ final class RecordLimits {
   record Limit(String words, String expected, String from) {}
 
   Limit of(Judged judged) {
+    Bounds bounds = bounds(judged);
+    boolean computed = requirement(judged).equals(JOIN) && judged.limit().expected().isKnown();
+    return new Limit(
+        requirement(judged).equals(PART) ? ofParts(bounds) : oneSided(bounds),
+        computed ? judged.limit().expected().text() : "",
+        bounds.from());
+  }
+
+  private static String ofParts(Bounds bounds) {
+    if (bounds.minOhms().isEmpty()) {
+      return "open";
+    }
+    String high =
+        bounds.maxOhms().isEmpty()
+            ? " or more"
+            : " to " + Ohms.text(bounds.maxOhms().getAsDouble());
+    return Ohms.text(bounds.minOhms().getAsDouble()) + high;
+  }
+
+  private static String oneSided(Bounds bounds) {
+    return bounds.maxOhms().isPresent()
+        ? "≤ " + Ohms.text(bounds.maxOhms().getAsDouble())
+        : "≥ " + Ohms.text(bounds.minOhms().orElse(Double.POSITIVE_INFINITY));
+  }
+
+  Bounds bounds(Judged judged) {
     if (judged.reading().kind() == Reading.Kind.INSULATION) {
       InsulationLimit limit = insulation.of(judged.probing());
-      return new Limit(
-          "≥ " + Ohms.text(limit.minOhms()), "", limit.own() ? "own" : "insulation min");
+      return least(limit.minOhms(), limit.own() ? "own" : "insulation min");
     }
     if (judged.expected() instanceof Expected.Joined) {
-      boolean computed = judged.limit().expected().isKnown();
-      return new Limit(
-          "≤ " + Ohms.text(judged.limit().ohms()),
-          computed ? judged.limit().expected().text() : "",
+      return new Bounds(
+          OptionalDouble.empty(),
+          OptionalDouble.of(judged.limit().ohms()),
           switch (judged.limit().basis()) {
             case GIVEN -> "given";
             case COMPUTED -> "computed";
@@ -56,12 +95,33 @@ final class RecordLimits {
           });
     }
     if (judged.expected() instanceof Expected.ThroughParts parts) {
-      String high =
-          Double.isInfinite(parts.highOhms()) ? " or more" : " to " + Ohms.text(parts.highOhms());
-      String low = Double.isInfinite(parts.lowOhms()) ? "open" : Ohms.text(parts.lowOhms());
-      return new Limit(low.equals("open") ? low : low + high, "", "parts");
+      boolean open = Double.isInfinite(parts.lowOhms());
+      return new Bounds(
+          open ? OptionalDouble.empty() : OptionalDouble.of(parts.lowOhms()),
+          open || Double.isInfinite(parts.highOhms())
+              ? OptionalDouble.empty()
+              : OptionalDouble.of(parts.highOhms()),
+          "parts");
     }
-    return new Limit("≥ " + Ohms.text(result.harness().limits().openMinOhms()), "", "open min");
+    return least(result.harness().limits().openMinOhms(), "open min");
+  }
+
+  private static Bounds least(double minOhms, String from) {
+    return new Bounds(OptionalDouble.of(minOhms), OptionalDouble.empty(), from);
+  }
+
+  private static final String JOIN = "join";
+  private static final String PART = "part";
+
+  /** What a reading has to show: {@code join}, {@code apart}, {@code part}, {@code insulation}. */
+  static String requirement(Judged judged) {
+    if (judged.reading().kind() == Reading.Kind.INSULATION) {
+      return "insulation";
+    }
+    if (judged.expected() instanceof Expected.Joined) {
+      return JOIN;
+    }
+    return judged.expected() instanceof Expected.ThroughParts ? PART : "apart";
   }
 
   /** An outcome in words. */

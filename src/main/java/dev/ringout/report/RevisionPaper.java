@@ -2,6 +2,7 @@ package dev.ringout.report;
 
 import dev.ringout.revision.Change;
 import dev.ringout.revision.Difference;
+import dev.ringout.revision.HeaderChange;
 import dev.ringout.revision.NetChange;
 import dev.ringout.revision.Rework;
 import dev.ringout.revision.Risk;
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param newTitle what the later is
  * @param fromReadings whether a list was built from readings, so that only nets are compared
  * @param difference from the unit as it is to the later revision
+ * @param header what the headers of the two revisions have otherwise and counts as a difference
  * @param rework what is to be done to it
  * @param risks power and ground joined on the way; absent where the work is too large to walk
  * @param plus the papers of the wires that are made new
@@ -29,6 +31,7 @@ public record RevisionPaper(
     String newTitle,
     boolean fromReadings,
     Difference difference,
+    List<HeaderChange> header,
     Rework rework,
     Optional<List<Risk>> risks,
     WorkPapers plus,
@@ -36,6 +39,11 @@ public record RevisionPaper(
     Optional<WorkPapers> splices,
     List<Retest> retests,
     Optional<FieldChanges> field) {
+
+  /** Whether nothing at all differs. */
+  public boolean isEmpty() {
+    return difference.isEmpty() && header.isEmpty();
+  }
 
   /**
    * What somebody changed in the field.

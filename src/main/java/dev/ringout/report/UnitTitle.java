@@ -1,5 +1,6 @@
 package dev.ringout.report;
 
+import dev.ringout.harness.Effectivity;
 import dev.ringout.harness.Harness;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +14,7 @@ public final class UnitTitle {
     String name = harness.headerValue("title");
     String drawing = harness.headerValue("drawing");
     String revision = harness.headerValue("revision");
-    String effectivity = harness.headerValue("effectivity");
+    String effectivity = Effectivity.of(harness);
     List<String> parts = new ArrayList<>();
     parts.add(name.isEmpty() ? "Unit without a title" : name);
     if (!drawing.isEmpty()) {

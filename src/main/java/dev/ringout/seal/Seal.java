@@ -17,6 +17,7 @@ import java.util.Optional;
  *
  * @param record the record's name and digest
  * @param content the digest that is printed in the record
+ * @param unit which unit the record is of; absent in seals of the time before it stood in them
  * @param inputs files by their paths from the record's folder, and digests
  * @param program name and version
  * @param verdict of the record
@@ -27,6 +28,7 @@ import java.util.Optional;
 public record Seal(
     Named record,
     String content,
+    Optional<TestedUnit> unit,
     List<Named> inputs,
     String program,
     String verdict,
@@ -34,12 +36,17 @@ public record Seal(
     List<Failed> failed,
     List<String> notes) {
   private static final String FORMAT = "ringout-seal/1";
+  private static final String VOUCHED = "vouched";
 
   /** A file by its name, and its digest. */
   public record Named(String name, String sha256) {}
 
-  /** A record before this one. */
-  public record Earlier(String name, String sha256, String verdict) {}
+  /**
+   * A record before this one.
+   *
+   * @param vouchedFor whether its seal did not say of which unit it is, and somebody vouched for it
+   */
+  public record Earlier(String name, String sha256, String verdict, boolean vouchedFor) {}
 
   /**
    * A value that failed.
@@ -78,10 +85,18 @@ public record Seal(
     StringBuilder text = new StringBuilder(FORMAT + "\n");
     line(text, "record", record.name(), record.sha256());
     line(text, "content", content);
+    unit.ifPresent(
+        one -> line(text, "unit", one.serialNumber(), one.title(), one.drawing(), one.revision()));
     inputs.forEach(input -> line(text, "input", input.name(), input.sha256()));
     line(text, "program", program);
     line(text, "verdict", verdict);
-    earlier.forEach(one -> line(text, "earlier", one.name(), one.sha256(), one.verdict()));
+    for (Earlier one : earlier) {
+      if (one.vouchedFor()) {
+        line(text, "earlier", one.name(), one.sha256(), one.verdict(), VOUCHED);
+      } else {
+        line(text, "earlier", one.name(), one.sha256(), one.verdict());
+      }
+    }
     failed.forEach(
         one -> line(text, "failed", one.inRecord(), one.kind(), one.subject(), one.value()));
     notes.forEach(note -> line(text, "note", note));
@@ -134,6 +149,7 @@ public record Seal(
   private static final class Reader {
     private Named record = new Named("", "");
     private String content = "";
+    private Optional<TestedUnit> unit = Optional.empty();
     private final List<Named> inputs = new ArrayList<>();
     private String program = "";
     private String verdict = "";
@@ -148,10 +164,11 @@ public record Seal(
         switch (parts[0]) {
           case "record" -> record = new Named(parts[1], parts[2]);
           case "content" -> content = parts[1];
+          case "unit" -> unit = Optional.of(new TestedUnit(parts[1], parts[2], parts[3], parts[4]));
           case "input" -> inputs.add(new Named(parts[1], parts[2]));
           case "program" -> program = parts[1];
           case "verdict" -> verdict = parts[1];
-          case "earlier" -> earlier.add(new Earlier(parts[1], parts[2], parts[3]));
+          case "earlier" -> earlier.add(earlier(parts));
           case "failed" -> failed.add(new Failed(parts[1], parts[2], parts[3], parts[4]));
           case "note" -> notes.add(parts[1]);
           case "key" -> key = Optional.of(Keys.publicKey(Base64.getDecoder().decode(parts[1])));
@@ -163,6 +180,11 @@ public record Seal(
       }
     }
 
+    private static Earlier earlier(String[] parts) {
+      boolean vouchedFor = parts.length > 4 && parts[4].equals(VOUCHED);
+      return new Earlier(parts[1], parts[2], parts[3], vouchedFor);
+    }
+
     Seal seal() throws Unusable {
       if (record.name().isEmpty() || content.isEmpty()) {
         throw new Unusable("it names no record");
@@ -170,6 +192,7 @@ public record Seal(
       return new Seal(
           record,
           content,
+          unit,
           List.copyOf(inputs),
           program,
           verdict,

@@ -264,4 +264,69 @@ class DiffCommandTest {
     assertEquals(73, Run.of("diff", B, C, "-o", folder.resolve("one-diff.pdf")).code());
     assertEquals(66, Run.of("diff", B, folder.resolve("none.xlsx")).code());
   }
+
+  private static final String TWO_WIRES = "Wire,From,To\nW1,J1-A,P2-1\nW2,J1-B,P2-2\n";
+
+  private Path headed(String name, String... rows) throws IOException {
+    return list(name, TWO_WIRES, "header", "Name,Value\n" + String.join("\n", rows) + "\n");
+  }
+
+  /** Which unit is built by a list is as much its business as which wires it has. */
+  @Test
+  void a_list_that_is_for_other_units_differs_though_nothing_else_does() throws IOException {
+    Path a = headed("a", "title,Box", "revision,B", "effectivity,0100 to 0200");
+    for (String row :
+        new String[] {
+          "effectivity,0100 to 0300", "Serial numbers,0100 to 0300", "effective for,0100 to 0300"
+        }) {
+      Path b = headed("b", "title,Box", "revision,C", row);
+      Run run = Run.of("diff", a, b);
+      assertEquals(1, run.code(), run.out());
+      assertTrue(
+          run.out()
+              .startsWith(
+                  "ELECTRICALLY THE SAME: the same points are joined; the units it is for differ.\n"),
+          run.out());
+      assertTrue(
+          run.out().contains("effectivity: was \"0100 to 0200\", is \"0100 to 0300\" now"),
+          run.out());
+      String json = Run.of("diff", a, b, "--json").out().replaceAll("\\s", "");
+      assertTrue(
+          json.contains(
+              "\"header\":[{\"name\":\"effectivity\",\"old\":\"0100to0200\",\"new\":\"0100to0300\"}]"),
+          json);
+    }
+    Path page = folder.resolve("page.html");
+    assertEquals(1, Run.of("diff", a, headed("b", "revision,C"), "-o", page).code());
+    String html = Files.readString(page).replace("&quot;", "\"");
+    assertTrue(html.contains("effectivity: was \"0100 to 0200\", is not stated now"), html);
+    assertTrue(
+        Run.of("diff", a, headed("b", "revision,B", "effectivity,all"))
+            .out()
+            .contains("both say revision B, and differ"));
+  }
+
+  @Test
+  void the_same_units_in_other_words_and_another_title_or_revision_are_no_difference()
+      throws IOException {
+    Path a = headed("a", "title,Box", "drawing,HSB-1", "revision,B", "effectivity,0100-0200");
+    Path b =
+        headed("b", "title,The box", "drawing,HSB-1", "revision,C", "effectivity,0100 to 0200");
+    Run run = Run.of("diff", a, b);
+    assertEquals(0, run.code(), run.out());
+    assertTrue(run.out().startsWith("NO DIFFERENCE"), run.out());
+    assertTrue(
+        Run.of("diff", a, b, "--json").out().replaceAll("\\s", "").contains("\"header\":[]"));
+  }
+
+  /** What one unit's own list says of other units is nobody's change. */
+  @Test
+  void a_unit_as_it_was_found_does_not_change_for_whom_the_list_is() throws IOException {
+    Path a = headed("a", "revision,B", "effectivity,0100 to 0200");
+    Path c = headed("c", "revision,C", "effectivity,0100 to 0200");
+    Path built = headed("built", "revision,B");
+    Run run = Run.of("diff", a, c, "--as-built", built);
+    assertEquals(0, run.code(), run.out());
+    assertFalse(run.out().contains("effectivity: was"), run.out());
+  }
 }

@@ -5,12 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.ringout.seal.Keys;
+import dev.ringout.seal.Seal;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -129,6 +132,18 @@ class ReportCommandTest {
     assertTrue(html.contains("data-verdict=\"poor or leaking\""), html);
     assertTrue(html.contains("AS LISTED"), html);
     assertTrue(html.contains("AS MEASURED"), html);
+  }
+
+  @Test
+  void a_cell_stands_there_with_its_file_where_several_were_read() throws IOException {
+    Path first = readings("one", "OL ");
+    String html = page(unit(), first);
+    assertTrue(html.contains(">D2<"), "one file alone needs no name");
+    assertTrue(html.contains(">continuity.csv D3, step 2<"), html);
+    html = page(unit(), first, readings("two", "0.04 "));
+    assertTrue(html.contains(">two/continuity.csv D2<"), html);
+    assertTrue(html.contains(">one/continuity.csv!D2, step 1<"), "the first, taken again: " + html);
+    assertTrue(html.contains(">two/continuity.csv!D2, step 1<"), html);
   }
 
   @Test
@@ -307,13 +322,13 @@ class ReportCommandTest {
   void a_retest_keeps_the_first_failing_values_and_names_the_record_before() throws IOException {
     Path unit = unit();
     Path first = folder.resolve("first.html");
-    assertEquals(1, Run.of("report", unit, readings("one", "OL 0.04"), "-o", first).code());
+    assertEquals(1, Run.of("report", unit, readings("one", "OL 0.04", SERIAL), "-o", first).code());
     Path second = folder.resolve("second.html");
     Run run =
         Run.of(
             "report",
             unit,
-            readings("two", "0.04 0.04"),
+            readings("two", "0.04 0.04", SERIAL),
             "-o",
             second,
             "--continues",
@@ -327,7 +342,8 @@ class ReportCommandTest {
     assertTrue(html.contains("0.04 Ω, conforms"), html);
     assertTrue(html.contains("first.html"), html);
     Path third = folder.resolve("third.html");
-    Run.of("report", unit, readings("two", "0.04 0.04"), "-o", third, "--continues", second);
+    Run.of(
+        "report", unit, readings("two", "0.04 0.04", SERIAL), "-o", third, "--continues", second);
     String seal = Files.readString(folder.resolve("third.html.seal"));
     assertTrue(seal.contains("earlier\tfirst.html"), seal);
     assertTrue(seal.contains("earlier\tsecond.html"), seal);
@@ -341,12 +357,172 @@ class ReportCommandTest {
         Run.of(
             "report",
             unit,
-            readings("two", "0.04 0.04"),
+            readings("two", "0.04 0.04", SERIAL),
             "-o",
             folder.resolve("fourth.html"),
             "--continues",
             second);
     assertEquals(65, refused.code());
     assertTrue(refused.err().contains("is not as it was sealed"), refused.err());
+  }
+
+  private static final String SERIAL = "serial number,0418";
+
+  /** The first record of unit 0418, by a list with a drawing. */
+  private Path firstRecord() throws IOException {
+    Path first = folder.resolve("first.html");
+    Run run = Run.of("report", drawn("A"), readings("one", "OL 0.04", SERIAL), "-o", first);
+    assertEquals(1, run.code(), run.err());
+    return first;
+  }
+
+  private Path drawn(String revision) throws IOException {
+    Path unit = unit();
+    Files.writeString(
+        unit.resolve("header.csv"),
+        "Name,Value\ntitle,Box\ndrawing,HSB-1\nrevision," + revision + "\n");
+    return unit;
+  }
+
+  private Run retest(Path unit, Path readings, Path before, Object... more) {
+    List<Object> all = new ArrayList<>(List.of("report", unit, readings, "--continues", before));
+    all.addAll(List.of(more));
+    all.addAll(List.of("-o", folder.resolve("second.html"), "--force"));
+    return Run.of(all.toArray());
+  }
+
+  @Test
+  void a_retest_of_another_unit_is_refused_with_both_serial_numbers_named() throws IOException {
+    Path first = firstRecord();
+    Path other = readings("two", "0.04 0.04", "serial number,0419");
+    Run run = retest(drawn("A"), other, first);
+    assertEquals(65, run.code(), run.err());
+    assertTrue(run.err().contains("two/job.csv!B3"), run.err());
+    assertTrue(
+        run.err().contains("unit 0419 can't continue first.html, which is of unit 0418"),
+        run.err());
+    assertFalse(Files.exists(folder.resolve("second.html")));
+    assertEquals(
+        65,
+        retest(drawn("A"), other, first, "--same-unit").code(),
+        "nobody can vouch for what the seal says is not so");
+    Path same = readings("three", "0.04 0.04", "Serial Number, 04 18 ");
+    assertEquals(0, retest(drawn("A"), same, first).code());
+  }
+
+  @Test
+  void letters_of_a_serial_number_may_be_of_either_case() throws IOException {
+    Path first = folder.resolve("first.html");
+    Path one = readings("one", "OL 0.04", "serial number,hsb-7 a");
+    assertEquals(1, Run.of("report", drawn("A"), one, "-o", first).code());
+    Path two = readings("two", "0.04 0.04", "serial number,HSB-7A");
+    assertEquals(0, retest(drawn("A"), two, first).code());
+  }
+
+  @Test
+  void a_retest_by_another_list_or_revision_is_refused_with_both_named() throws IOException {
+    Path first = firstRecord();
+    Path two = readings("two", "0.04 0.04", SERIAL);
+    Run revised = retest(drawn("B"), two, first);
+    assertEquals(65, revised.code());
+    Path silent = readings("three", "0.04 0.04", SERIAL);
+    Files.writeString(silent.resolve("job.csv"), "Name,Value\n" + SERIAL + "\n");
+    revised = retest(drawn("B"), silent, first);
+    assertEquals(65, revised.code(), revised.err());
+    assertTrue(
+        revised
+            .err()
+            .contains("the list is of revision B; first.html was made by revision A of it"),
+        revised.err());
+    assertEquals(0, retest(drawn("B"), silent, first, "--any-revision").code());
+    Path other = drawn("A");
+    Files.writeString(
+        other.resolve("header.csv"), "Name,Value\ntitle,Box\ndrawing,HSB-2\nrevision,A\n");
+    Run run = retest(other, two, first, "--any-revision");
+    assertEquals(65, run.code(), run.err());
+    assertTrue(
+        run.err().contains("the list is HSB-2; first.html was made by the list HSB-1"), run.err());
+    Files.writeString(other.resolve("header.csv"), "Name,Value\ntitle,another box\nrevision,A\n");
+    run = retest(other, two, first);
+    assertEquals(65, run.code(), run.err());
+    assertTrue(
+        run.err().contains("the list is another box; first.html was made by the list Box"),
+        run.err());
+  }
+
+  @Test
+  void a_retest_that_does_not_state_its_serial_number_is_asked_for_it() throws IOException {
+    Path first = firstRecord();
+    for (Object[] more : new Object[][] {{}, {"--same-unit"}}) {
+      Run run = retest(drawn("A"), readings("two", "0.04 0.04"), first, more);
+      assertEquals(65, run.code(), run.err());
+      assertTrue(run.err().contains("write the row \"serial number\" on the job sheet"), run.err());
+    }
+  }
+
+  /** A seal of the time before units stood in seals. */
+  private void takeUnitOutOf(Path seal) throws IOException {
+    List<String> lines = new ArrayList<>(Files.readAllLines(seal));
+    assertTrue(lines.removeIf(line -> line.startsWith("unit\t")), lines.toString());
+    Files.writeString(seal, String.join("\n", lines) + "\n");
+  }
+
+  @Test
+  void a_record_whose_seal_names_no_unit_is_continued_only_if_somebody_vouches()
+      throws IOException {
+    Path first = firstRecord();
+    takeUnitOutOf(folder.resolve("first.html.seal"));
+    Path two = readings("two", "0.04 0.04", SERIAL);
+    Run refused = retest(drawn("A"), two, first);
+    assertEquals(65, refused.code(), refused.err());
+    assertTrue(
+        refused.err().contains("its seal does not say of which unit and list it is"),
+        refused.err());
+    assertTrue(refused.err().contains("--same-unit"), refused.err());
+    assertEquals(0, retest(drawn("A"), two, first, "--same-unit").code());
+    Path second = folder.resolve("second.html");
+    String html = Files.readString(second);
+    assertTrue(html.contains("Unit of the record before: vouched for (first.html)"), html);
+    Path third = folder.resolve("third.html");
+    Run.of("report", drawn("A"), two, "-o", third, "--continues", second);
+    html = Files.readString(third);
+    assertTrue(html.contains("Unit of the record before: vouched for (first.html)"), html);
+  }
+
+  @Test
+  void a_seal_names_the_unit_and_its_signature_covers_that() throws IOException {
+    Path record = sealed("r.html");
+    Path seal = folder.resolve("r.html.seal");
+    String text = Files.readString(seal);
+    String unit =
+        "unit\t0418\tHarrow Sluice swing bridge, control junction box JB4 and cables\tHSB-2210\tB\n";
+    assertTrue(text.contains(unit), text);
+    Files.writeString(seal, text.replace("unit\t0418\t", "unit\t0419\t"));
+    Run changed = verify(record);
+    assertEquals(1, changed.code(), changed.out());
+    assertTrue(changed.out().contains("DIFFERS     signature"), changed.out());
+  }
+
+  /** Made before seals named a unit: its signature is over the lines that it has. */
+  @Test
+  void an_old_seal_is_still_as_it_was_signed() throws Exception {
+    Path record = sealed("r.html");
+    Path seal = folder.resolve("r.html.seal");
+    Seal now = Seal.read(Files.readString(seal)).seal();
+    Seal old =
+        new Seal(
+            now.record(),
+            now.content(),
+            Optional.empty(),
+            now.inputs(),
+            now.program(),
+            now.verdict(),
+            now.earlier(),
+            now.failed(),
+            now.notes());
+    assertFalse(old.text().contains("unit\t"), old.text());
+    Files.writeString(seal, old.signed(Keys.pair(folder.resolve("key"))));
+    Run run = verify(record);
+    assertEquals(0, run.code(), run.out() + run.err());
   }
 }
