@@ -23,11 +23,12 @@ public final class Effectivity {
 
   /** Whether two effectivities are for the same units, however they are written. */
   public static boolean same(String one, String other) {
-    if (key(one).equals(key(other))) {
-      return true;
-    }
     var numbers = SerialNumbers.of(one);
-    return numbers.isPresent() && numbers.equals(SerialNumbers.of(other));
+    var others = SerialNumbers.of(other);
+    if (numbers.isPresent() && others.isPresent()) {
+      return numbers.equals(others);
+    }
+    return one.strip().equalsIgnoreCase(other.strip());
   }
 
   private static String key(String text) {

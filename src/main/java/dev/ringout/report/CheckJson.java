@@ -77,6 +77,12 @@ public final class CheckJson {
     document.put("notTested", places(result.comparison().with(Outcome.NOT_TESTED)));
     document.put("notJudged", notJudged());
     document.put("replaced", replaced());
+    document.put(
+        "rework", result.readings().reworks().stream().map(ReworkJson::of).distinct().toList());
+    document.put("overtaken", places(result.comparison().overtaken()));
+    document.put("waived", result.comparison().conceded().stream().map(ReworkJson::of).toList());
+    document.put(
+        "idleWaivers", result.comparison().idleConcessions().stream().map(ReworkJson::of).toList());
     document.put("blind", result.diagnosis().blind());
     document.put("coverage", CoverageJson.of(result.coverage(), result.circuit()));
     document.put("next", result.diagnosis().next().stream().map(CheckJson::next).toList());
@@ -171,6 +177,7 @@ public final class CheckJson {
     json.put("replaced", result.comparison().replaced().size());
     json.put("unquantified", result.comparison().unquantified());
     json.put("conform", result.comparison().with(Outcome.CONFORMS).size());
+    json.put("accepted", result.comparison().conceded().size());
     json.put("fail", result.comparison().failing().size());
     json.put("notTested", result.comparison().with(Outcome.NOT_TESTED).size());
     json.put("notJudged", result.comparison().with(Outcome.NOT_JUDGED).size());

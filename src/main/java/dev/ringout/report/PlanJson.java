@@ -4,7 +4,6 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.harness.Part;
 import dev.ringout.plan.Step;
 import dev.ringout.plan.TestPlan;
-import dev.ringout.readings.Rework;
 import dev.ringout.source.Problem;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -36,21 +35,12 @@ public final class PlanJson {
     walk.put("movesAsListed", plan.movesAsListed());
     document.put("walk", walk);
     document.put(
-        "rework", plan.options().reworks().stream().map(PlanJson::rework).distinct().toList());
+        "rework", plan.options().reworks().stream().map(ReworkJson::of).distinct().toList());
     document.put("disconnect", plan.sensitive().stream().map(Part::label).toList());
     document.put("leftOut", plan.leftOut());
     document.put("coverage", CoverageJson.of(plan.coverage(), plan.circuit()));
     document.put("problems", Json.problems(problems));
     return Json.text(document);
-  }
-
-  private static Map<String, Object> rework(Rework rework) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("time", rework.timeText());
-    json.put("items", List.copyOf(rework.items()));
-    json.put("wires", List.copyOf(rework.wires()));
-    json.put("note", rework.note());
-    return json;
   }
 
   private static Map<String, Object> step(Circuit circuit, Step step) {
