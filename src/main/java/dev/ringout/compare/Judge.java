@@ -14,6 +14,7 @@ import dev.ringout.circuit.Probings;
 import dev.ringout.harness.Limits;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Measured.LessThan;
+import dev.ringout.readings.Measured.Meaning;
 import dev.ringout.readings.Measured.MoreThan;
 import dev.ringout.readings.Measured.OverRange;
 import dev.ringout.readings.Measured.Value;
@@ -127,7 +128,7 @@ final class Judge {
       return Verdict.of(Observed.APART, Outcome.OPEN);
     }
     if (measured instanceof Word word) {
-      return word == Word.FAIL
+      return word.meaning() == Meaning.FAIL
           ? Verdict.of(Observed.APART, Outcome.OPEN)
           : Verdict.of(Observed.JOINED, Outcome.CONFORMS);
     }
@@ -171,7 +172,7 @@ final class Judge {
   private Verdict gapExpected(Reading reading, JoinLimit limit) {
     Measured measured = reading.measured();
     if (measured instanceof Word word) {
-      return word == Word.PASS
+      return word.meaning() == Meaning.PASS
           ? Verdict.of(Observed.APART, Outcome.CONFORMS)
           : Verdict.of(Observed.JOINED, Outcome.UNEXPECTED_JOIN);
     }
@@ -225,7 +226,7 @@ final class Judge {
       Reading reading, OhmsRange seen, ThroughParts parts, JoinLimit limit) {
     Measured measured = reading.measured();
     if (measured instanceof Word word) {
-      return switch (word) {
+      return switch (word.meaning()) {
         case PASS -> Verdict.of(Observed.APART, Outcome.CONFORMS);
         case FAIL -> Verdict.of(Observed.UNKNOWN, Outcome.PART_VALUE);
         case BEEP -> Verdict.notJudged(Text.of("a beep through the %s is no value", names(parts)));
@@ -303,7 +304,7 @@ final class Judge {
           : Verdict.notJudged(Text.of("\"%s\" may be above the limit", less.text()));
     }
     if (measured instanceof Word word) {
-      return switch (word) {
+      return switch (word.meaning()) {
         case PASS -> Verdict.of(Observed.APART, Outcome.CONFORMS);
         case FAIL -> Verdict.of(Observed.UNKNOWN, Outcome.LOW_INSULATION);
         case BEEP -> Verdict.notJudged("a beep is no insulation reading");

@@ -2,6 +2,7 @@ package dev.ringout.intake;
 
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Measured.LessThan;
+import dev.ringout.readings.Measured.Meaning;
 import dev.ringout.readings.Measured.MoreThan;
 import dev.ringout.readings.Measured.NotTested;
 import dev.ringout.readings.Measured.OverRange;
@@ -91,16 +92,16 @@ final class OhmsCell {
       return Understood.as(new NotTested());
     }
     if (OVER_RANGE.contains(word)) {
-      return Understood.as(new OverRange(OptionalDouble.empty()));
+      return Understood.as(new OverRange(OptionalDouble.empty(), text));
     }
     if (BEEP.contains(word)) {
-      return Understood.as(Word.BEEP);
+      return Understood.as(new Word(Meaning.BEEP, text));
     }
     if (PASS.contains(word)) {
-      return Understood.as(Word.PASS);
+      return Understood.as(new Word(Meaning.PASS, text));
     }
     if (FAIL.contains(word)) {
-      return Understood.as(Word.FAIL);
+      return Understood.as(new Word(Meaning.FAIL, text));
     }
     return numeric(text, unit);
   }

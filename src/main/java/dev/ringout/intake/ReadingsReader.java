@@ -237,7 +237,7 @@ public final class ReadingsReader {
       return understood(entry, column, text, unit)
           .map(
               measured -> {
-                if (!isBelowZero(measured) && count++ < MOST_KNOWN) {
+                if (isWord(measured) || (!isBelowZero(measured) && count++ < MOST_KNOWN)) {
                   ofUnit.put(text, measured);
                 }
                 return measured;
@@ -256,7 +256,13 @@ public final class ReadingsReader {
         }
         entry.warning(column.name(), text + " is below zero: the leads were nulled too far", "");
       }
-      return measured.map(one -> one instanceof OverRange ? new OverRange(rangeOhms) : one);
+      return measured.map(
+          one -> one instanceof OverRange over ? new OverRange(rangeOhms, over.typed()) : one);
+    }
+
+    /** There are few ways to write one, however many rows do. */
+    private static boolean isWord(Measured measured) {
+      return measured instanceof OverRange || measured instanceof Measured.Word;
     }
 
     private static boolean isBelowZero(Measured measured) {

@@ -79,6 +79,13 @@ class CellsTest {
     assertInstanceOf(Measured.OverRange.class, OhmsCell.reading(text, "").value().orElseThrow());
   }
 
+  /** An inspector who looks for the cell finds there what the page says. */
+  @ParameterizedTest
+  @ValueSource(strings = {"OL", "O.L", "OPEN", "∞", "OK", "✓", "Pass", "beep", "tone", "UNSAT"})
+  void a_word_is_shown_as_it_was_typed(String text) {
+    assertEquals(text, OhmsCell.reading(text, "").value().orElseThrow().text());
+  }
+
   @Test
   void more_than_and_less_than_keep_their_bound() {
     assertEquals(
@@ -89,7 +96,9 @@ class CellsTest {
   @ParameterizedTest
   @ValueSource(strings = {"PASS", "pass", "OK", "✓"})
   void a_word_says_good_without_a_number(String text) {
-    assertEquals(Measured.Word.PASS, OhmsCell.reading(text, "").value().orElseThrow());
+    assertEquals(
+        new Measured.Word(Measured.Meaning.PASS, text),
+        OhmsCell.reading(text, "").value().orElseThrow());
   }
 
   @ParameterizedTest
