@@ -14,7 +14,9 @@ import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Place;
+import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
+import dev.ringout.source.Severity;
 import dev.ringout.source.UnusableInput;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -28,6 +30,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Reads filled test sheets against the harness that they were made for. */
@@ -65,6 +68,7 @@ public final class ReadingsReader {
   private final HarnessPoints points;
   private final List<Reading> readings = new ArrayList<>();
   private final List<Job> jobs = new ArrayList<>();
+  private final List<Problem> unread = new ArrayList<>();
   private final Map<String, Understood<SwitchState>> states = new HashMap<>();
   private final Map<String, String> texts = new HashMap<>();
 
@@ -111,7 +115,8 @@ public final class ReadingsReader {
 
   /** Everything read so far. */
   public ReadingSet readings() {
-    return new ReadingSet(List.copyOf(readings), List.copyOf(jobs));
+    return new ReadingSet(
+        List.copyOf(readings), List.copyOf(jobs), List.of(), List.of(), List.copyOf(unread));
   }
 
   private static Job job(Settings settings, String shownName) {
@@ -132,30 +137,59 @@ public final class ReadingsReader {
       throws UnusableInput {
     Values values = new Values(kind, range);
     new Table(sheet, kind == Reading.Kind.CONTINUITY ? CONTINUITY : COLUMNS, REQUIRED, problems)
+        .naming(ReadingsReader::subject, this::keepUnread)
         .forEach(entry -> row(entry, kind, job, values));
   }
 
+  /** One bad cell does not stop the rest: its row is left out, and known to be. */
+  private void keepUnread(Problem problem) {
+    if (problem.severity() == Severity.ERROR) {
+      unread.add(problem);
+    }
+  }
+
+  /** {@code step 36, J1-F to J2-4}, as far as the row says so. */
+  private static String subject(Entry entry) {
+    String step = entry.asTyped(STEP.name());
+    String from = pointAsTyped(entry, FROM, FROM_PIN);
+    String to = pointAsTyped(entry, TO, TO_PIN);
+    String points = to.isEmpty() ? from : from.isEmpty() ? "to " + to : from + " to " + to;
+    return Stream.of(step.isEmpty() ? "" : "step " + step, points)
+        .filter(part -> !part.isEmpty())
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String pointAsTyped(Entry entry, Column ref, Column pin) {
+    return Stream.of(entry.asTyped(ref.name()), entry.asTyped(pin.name()))
+        .filter(part -> !part.isEmpty())
+        .collect(Collectors.joining("-"));
+  }
+
   private void row(Entry entry, Reading.Kind kind, Job job, Values values) {
+    int unreadBefore = unread.size();
+    String step = entry.text(STEP.name());
+    String by = shared(entry.text(BY.name()));
+    String note = shared(entry.text(NOTE.name()));
     Optional<Side> from = side(entry, FROM, FROM_PIN);
     Optional<Side> to = side(entry, TO, TO_PIN);
     Optional<SwitchState> state =
         entry.take(STATE.name(), states.computeIfAbsent(entry.text(STATE.name()), points::state));
     Optional<Measured> measured = values.of(entry, READING);
     Optional<Measured> reverse =
-        entry.text(REVERSE.name()).isEmpty() ? Optional.empty() : values.of(entry, REVERSE);
+        entry.asTyped(REVERSE.name()).isEmpty() ? Optional.empty() : values.of(entry, REVERSE);
     OptionalDouble volts = number(entry, VOLTS);
     OptionalDouble seconds = number(entry, SECONDS);
     Optional<TimeOfReading> time = time(entry);
     if (from.isEmpty() || to.isEmpty() || state.isEmpty() || measured.isEmpty()) {
       return;
     }
-    if (!sidesAreApart(entry, from.get(), to.get())) {
+    if (!sidesAreApart(entry, from.get(), to.get()) || unread.size() > unreadBefore) {
       return;
     }
     Reading reading =
         new Reading(
             kind,
-            entry.text(STEP.name()),
+            step,
             from.get(),
             to.get(),
             state.get(),
@@ -164,8 +198,8 @@ public final class ReadingsReader {
             volts,
             seconds,
             time,
-            shared(entry.text(BY.name())),
-            shared(entry.text(NOTE.name())),
+            by,
+            note,
             entry.place(READING.name()));
     readings.add(reading);
     reverse.ifPresent(one -> readings.add(reading.reversed(one, entry.place(REVERSE.name()))));
