@@ -98,7 +98,7 @@ public final class ReadingsReader {
    */
   public void read(TabularFile file, String shownName) throws UnusableInput {
     SheetsByName sheets = new SheetsByName(file, SHEETS, "Continuity", problems);
-    Job job = job(Settings.read(sheets.find("Job"), problems), shownName);
+    Job job = job(JobRows.read(sheets.find("Job"), problems), shownName);
     jobs.add(job);
     Optional<Sheet> continuity = sheets.find("Continuity");
     Optional<Sheet> insulation = sheets.find("Insulation");

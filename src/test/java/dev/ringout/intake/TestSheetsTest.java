@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.harness.Harness;
+import dev.ringout.readings.Job;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.sheet.TabularFile;
@@ -15,6 +16,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -117,6 +121,79 @@ class TestSheetsTest {
           problems.list().stream().anyMatch(unread::equals),
           "it stays an error among the problems: " + unread);
     }
+  }
+
+  @Test
+  void a_job_row_that_nobody_knows_is_a_warning_with_what_was_meant() throws Exception {
+    write("continuity", "From,To,Reading", "J1-A,P2-1,0.3");
+    write(
+        "job",
+        "Name,Value",
+        "Serial Number:,0418",
+        "leads,0.2 Ω",
+        "calibration du,2027-03-31",
+        "colour of the bench,grey");
+    read();
+
+    assertEquals(
+        List.of(
+            "A3: \"leads\" is no name that is read on the sheet Job; maybe lead null",
+            "A4: \"calibration du\" is no name that is read on the sheet Job; maybe calibration"
+                + " due",
+            "A5: \"colour of the bench\" is no name that is read on the sheet Job"),
+        found(Severity.WARNING));
+    assertEquals(List.of(), found(Severity.ERROR));
+  }
+
+  @Test
+  void a_job_row_has_one_name_however_it_is_called() throws Exception {
+    write("continuity", "From,To,Reading", "J1-A,P2-1,0.3");
+    write(
+        "job",
+        "Name,Value",
+        "S/N,0418",
+        "Tester,R. Adeyemi",
+        "operator,",
+        "Date of Test,2026-11-25",
+        "INSPECTOR:,M. Lindqvist",
+        "calibration due date,2027-03-31");
+    Job job = read().jobs().get(0);
+
+    assertEquals(List.of(), problems.list());
+    assertEquals("0418", job.serialNumber());
+    assertEquals("R. Adeyemi", job.value("operator"));
+    assertEquals("2026-11-25", job.value("date"));
+    assertEquals("M. Lindqvist", job.value("inspector"));
+    assertEquals("2027-03-31", job.value("calibration due"));
+    assertEquals("B3", job.place("operator").cell());
+  }
+
+  @Test
+  void two_values_under_two_names_of_one_job_row_are_given_twice() throws Exception {
+    write("continuity", "From,To,Reading", "J1-A,P2-1,0.3");
+    write("job", "Name,Value", "operator,R. Adeyemi", "tester,M. Lindqvist");
+    read();
+
+    assertEquals(
+        List.of("B3: operator is given twice: \"R. Adeyemi\" and \"M. Lindqvist\""),
+        found(Severity.ERROR));
+  }
+
+  @Test
+  void the_reference_page_lists_the_job_rows_that_are_read() throws IOException {
+    Map<String, List<String>> documented = new TreeMap<>();
+    String page = Files.readString(Path.of("docs/reference/files.md"));
+    page.substring(page.indexOf("Rows of `Job`;"), page.indexOf("One side may be"))
+        .lines()
+        .filter(line -> line.startsWith("| `"))
+        .map(line -> line.split("\\|", -1))
+        .forEach(cells -> names(cells[1]).forEach(name -> documented.put(name, names(cells[2]))));
+
+    assertEquals(new TreeMap<>(JobRows.KNOWN), documented);
+  }
+
+  private static List<String> names(String cell) {
+    return Pattern.compile("`([^`]+)`").matcher(cell).results().map(one -> one.group(1)).toList();
   }
 
   /** What is wrong with the headings makes every row of the sheet unread; nothing can go on. */
