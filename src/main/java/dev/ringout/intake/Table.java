@@ -70,7 +70,9 @@ final class Table {
         });
     if (!headingSeen) {
       problems.error(
-          sheet.place(), "the sheet is empty; expected a heading row with " + names(required));
+          sheet.place(),
+          "the sheet is empty; expected a heading row with "
+              + names(required.isEmpty() ? known : required));
     }
     blanksIgnored.forEach(
         (column, count) ->
@@ -135,6 +137,11 @@ final class Table {
       return;
     }
     unknown.put(column, heading);
+  }
+
+  /** Whether a row was found that holds the headings. */
+  boolean isHeaded() {
+    return headingSeen;
   }
 
   int columnOf(String name) {

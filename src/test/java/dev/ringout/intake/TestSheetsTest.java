@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.harness.Harness;
+import dev.ringout.readings.Concession;
 import dev.ringout.readings.Job;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
+import dev.ringout.readings.Rework;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
@@ -15,8 +17,11 @@ import dev.ringout.source.UnusableInput;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
@@ -194,6 +199,147 @@ class TestSheetsTest {
 
   private static List<String> names(String cell) {
     return Pattern.compile("`([^`]+)`").matcher(cell).results().map(one -> one.group(1)).toList();
+  }
+
+  @Test
+  void a_rework_opens_the_items_at_both_ends_of_each_wire_touched() throws Exception {
+    write(
+        "rework",
+        "Time,Items,Wires,Note",
+        "2026-11-25 14:30,s1,,new contact",
+        ",,w1 + W3,",
+        ",J1; P2,,",
+        ",,,");
+    ReadingSet readings = read();
+
+    assertEquals(List.of(), problems.list());
+    assertEquals(3, readings.reworks().size());
+    Rework first = readings.reworks().get(0);
+    assertEquals("2026-11-25 14:30", first.timeText());
+    assertEquals(LocalDateTime.of(2026, 11, 25, 14, 30), first.time().orElseThrow().at());
+    assertEquals(Set.of("S1"), first.items());
+    assertEquals("new contact", first.note());
+    assertEquals(2, first.place().row());
+    assertEquals(Set.of("W1", "W3"), readings.reworks().get(1).wires());
+    assertEquals(List.of("J1", "P2", "S1"), List.copyOf(readings.reworks().get(1).items()));
+    assertEquals(Set.of("J1", "P2"), readings.reworks().get(2).items());
+    assertTrue(readings.reworks().get(2).time().isEmpty());
+    assertEquals(List.of(), readings.jobs(), "it holds no readings of a unit");
+  }
+
+  /** A rework that is not understood would leave readings standing that prove nothing any more. */
+  @Test
+  void a_rework_that_is_not_understood_is_an_error() throws Exception {
+    write(
+        "rework",
+        "Time,Items,Wires,Note",
+        "after lunch,J1,,",
+        ",J1-A,,",
+        ",J2,W9,",
+        ",,,looked at it");
+    ReadingSet readings = read();
+
+    assertEquals(
+        List.of(
+            "A2: \"after lunch\" is no time that is read here (2026-11-25 14:30, or 14:30)",
+            "B3: the harness has no item J1-A; maybe J1",
+            "B4: the harness has no item J2; maybe J1",
+            "C4: the harness has no wire W9; maybe W1",
+            "B5: a rework names the items opened, or the wires touched"),
+        found(Severity.ERROR));
+    assertEquals(List.of(), readings.reworks());
+    assertEquals(List.of(), readings.unread());
+  }
+
+  @Test
+  void a_rework_sheet_under_other_headings_is_not_passed_over() throws Exception {
+    write("rework", "When,What", "14:30,J1");
+    read();
+
+    assertEquals(
+        List.of(": the first row should hold the headings; missing: Items or Wires"),
+        found(Severity.ERROR));
+  }
+
+  @Test
+  void a_waiver_says_which_reading_is_accepted_up_to_what_by_whom_and_why() throws Exception {
+    write(
+        "waivers",
+        "Kind,From,From Pin,To,To Pin,State,Accepted,Unit,Who,Why,Until,Serial Numbers",
+        "Continuity,J1,A,P2,1,,1.2,Ω,M. Lindqvist,spare wire,2027-03-31,0100 to 0500",
+        "insulation,J1-B,,REST,,S1=ON,20 MΩ,,M. Lindqvist,damp day,,");
+    ReadingSet readings = read();
+
+    assertEquals(List.of(), problems.list());
+    assertEquals(List.of(), readings.jobs());
+    Concession join = readings.concessions().get(0);
+    assertEquals(Reading.Kind.CONTINUITY, join.kind());
+    assertEquals("J1-A to P2-1", join.from() + " to " + join.to());
+    assertEquals(1.2, join.acceptedOhms());
+    assertEquals("M. Lindqvist", join.who());
+    assertEquals("spare wire", join.why());
+    assertEquals(LocalDate.of(2027, 3, 31), join.untilDay().orElseThrow());
+    assertTrue(join.serials().orElseThrow().covers("418"));
+    Concession leak = readings.concessions().get(1);
+    assertEquals(Reading.Kind.INSULATION, leak.kind());
+    assertEquals("J1-B to REST", leak.from() + " to " + leak.to());
+    assertEquals("S1=ON", leak.state().toString());
+    assertEquals(20e6, leak.acceptedOhms());
+    assertTrue(leak.untilDay().isEmpty());
+    assertTrue(leak.serials().isEmpty());
+  }
+
+  @Test
+  void a_waiver_in_which_anything_is_missing_or_in_doubt_waives_nothing() throws Exception {
+    write(
+        "waivers",
+        "Kind,From,To,Accepted,Who,Why,Until,Serial Numbers",
+        "continuty,J1-A,P2-1,1 Ω,M. Lindqvist,spare,,",
+        "continuity,J1-A,P2-9,1 Ω,M. Lindqvist,spare,,",
+        "continuity,J1-A,P2-1,,,,,",
+        "continuity,J1-A,P2-1,300,M. Lindqvist,spare,,",
+        "continuity,J1-A,P2-1,-1 Ω,M. Lindqvist,spare,,",
+        "continuity,J1-A,P2-1,1 Ω,M. Lindqvist,spare,next year,",
+        "continuity,J1-A,P2-1,1 Ω,M. Lindqvist,spare,,before mod 12");
+    ReadingSet readings = read();
+
+    assertEquals(List.of(), readings.concessions());
+    String points = "J1-A to P2-1: ";
+    assertEquals(
+        List.of(
+            "A2: "
+                + points
+                + "\"continuty\" is no kind of reading; expected continuity or insulation; maybe"
+                + " continuity",
+            "C3: J1-A to P2-9: the harness has no point P2-9; a spare cavity is listed on the sheet"
+                + " Pins; maybe P2-1",
+            "D4: " + points + "a waiver says up to which value the reading is accepted",
+            "E4: " + points + "a waiver says who accepts the reading",
+            "F4: " + points + "a waiver says why the reading is accepted",
+            "D5: " + points + "the value accepted needs its unit, such as mΩ, Ω, kΩ, MΩ",
+            "D6: " + points + "the value accepted can't be negative",
+            "G7: " + points + "\"next year\" is no day; expected one such as 2027-03-31",
+            "H8: "
+                + points
+                + "\"before mod 12\" does not say which serial numbers; expected such as 0418, 0100"
+                + " to 0200, or 0300 and on"),
+        found(Severity.ERROR));
+  }
+
+  @Test
+  void a_job_beside_a_rework_is_read_where_it_says_anything() throws Exception {
+    write("rework", "Items", "J1");
+    write("job", "Name,Value", "serial number,0418");
+    assertEquals("0418", read().jobs().get(0).serialNumber());
+  }
+
+  @Test
+  void a_file_without_any_of_these_sheets_holds_nothing_to_read() throws Exception {
+    write("job", "Name,Value", "serial number,0418");
+    read();
+
+    assertEquals(
+        List.of(": there is no sheet Continuity or Insulation; found: job"), found(Severity.ERROR));
   }
 
   /** What is wrong with the headings makes every row of the sheet unread; nothing can go on. */
