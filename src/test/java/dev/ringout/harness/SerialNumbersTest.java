@@ -58,7 +58,9 @@ class SerialNumbersTest {
         "0100 to 0200 and 0300 and on|0150",
         "0100 to 0200 and 0300 and on|0400",
         "0418|0418",
-        "HS-0418|hs-0418"
+        "HS-0418|hs-0418",
+        "22-0400 to 22-0500|22-0418",
+        "9-12|10"
       })
   void a_unit_is_among_them(String text, String serial) {
     assertTrue(numbers(text).covers(serial), text + " covers " + serial);
@@ -112,6 +114,8 @@ class SerialNumbersTest {
         "0100 to",
         "to 0200 to",
         "0100,",
+        ", 0100",
+        "22-0418",
         "various",
         "see note 3"
       })
