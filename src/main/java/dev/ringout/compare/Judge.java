@@ -16,6 +16,7 @@ import dev.ringout.harness.Demands.WordUse;
 import dev.ringout.harness.Limits;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Measured.LessThan;
+import dev.ringout.readings.Measured.Meaning;
 import dev.ringout.readings.Measured.MoreThan;
 import dev.ringout.readings.Measured.OverRange;
 import dev.ringout.readings.Measured.Value;
@@ -150,7 +151,7 @@ final class Judge {
       return Verdict.of(Observed.APART, Outcome.OPEN);
     }
     if (measured instanceof Word word) {
-      if (word == Word.FAIL) {
+      if (word.meaning() == Meaning.FAIL) {
         return Verdict.of(Observed.APART, Outcome.OPEN);
       }
       boolean enough =
@@ -206,7 +207,7 @@ final class Judge {
   private Verdict gapExpected(Reading reading, JoinLimit limit) {
     Measured measured = reading.measured();
     if (measured instanceof Word word) {
-      if (word != Word.PASS) {
+      if (word.meaning() != Meaning.PASS) {
         return Verdict.of(Observed.JOINED, Outcome.UNEXPECTED_JOIN);
       }
       return allows(WordUse.GAPS)
@@ -263,7 +264,7 @@ final class Judge {
       Reading reading, OhmsRange seen, ThroughParts parts, JoinLimit limit) {
     Measured measured = reading.measured();
     if (measured instanceof Word word) {
-      return switch (word) {
+      return switch (word.meaning()) {
         case PASS, BEEP ->
             Verdict.notJudged(
                 Text.of("\"%s\" is no value of the %s", measured.text(), names(parts)));
@@ -358,7 +359,7 @@ final class Judge {
           : Verdict.notJudged(Text.of("\"%s\" may be above the limit", less.text()));
     }
     if (measured instanceof Word word) {
-      return switch (word) {
+      return switch (word.meaning()) {
         case PASS ->
             allows(WordUse.INSULATION)
                 ? Verdict.of(Observed.APART, Outcome.CONFORMS)

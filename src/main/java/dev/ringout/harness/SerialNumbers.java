@@ -70,6 +70,10 @@ public final class SerialNumbers {
   }
 
   private static Optional<Range> range(String piece) {
+    if (piece.isEmpty()) {
+      // Something was left out: nothing, rather than everything.
+      return Optional.empty();
+    }
     if (ALL.matcher(piece).matches()) {
       return Optional.of(new Range("", ""));
     }
@@ -83,11 +87,19 @@ public final class SerialNumbers {
     }
     Matcher range = RANGE.matcher(piece);
     if (range.matches()) {
+      if (isOneNumber(range.group(1), range.group(2))) {
+        return Optional.empty();
+      }
       return order(range.group(1), range.group(2)).filter(order -> order <= 0).isPresent()
           ? ifNumbers(range.group(1), range.group(2))
           : Optional.empty();
     }
     return ifNumbers(piece, piece);
+  }
+
+  /** {@code 22-0418} is no range from 22 on: likelier the 418th unit of a year. */
+  private static boolean isOneNumber(String from, String to) {
+    return to.startsWith("0") && to.length() != from.length();
   }
 
   private static Optional<Range> ifNumbers(String from, String to) {

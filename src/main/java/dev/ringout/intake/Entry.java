@@ -3,7 +3,6 @@ package dev.ringout.intake;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
-import dev.ringout.source.Problem;
 import dev.ringout.source.Severity;
 import dev.ringout.units.Text;
 import java.util.Collections;
@@ -109,6 +108,11 @@ final class Entry {
     return broken ? BREAKS.matcher(text).replaceAll(" ") : text;
   }
 
+  /** What stands in a cell, damaged or not, for naming the row where it is spoken of. */
+  String asTyped(String column) {
+    return table.columnOf(column) == 0 ? "" : inOneLine(Blanks.strip(cell(column).text()));
+  }
+
   /** The cell as stored, for columns in which a date or a number is welcome. */
   Cell cell(String column) {
     return row.cell(table.columnOf(column));
@@ -149,7 +153,6 @@ final class Entry {
   }
 
   private void report(String column, Severity severity, String text, String maybe) {
-    table.add(
-        new Problem(place(column), table.heading(table.columnOf(column)), severity, text, maybe));
+    table.add(this, column, severity, text, maybe);
   }
 }

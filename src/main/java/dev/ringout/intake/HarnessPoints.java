@@ -25,6 +25,7 @@ final class HarnessPoints {
   private final Map<String, Map<String, Point>> byRef = new HashMap<>();
   private final Map<String, Switch> switches = new HashMap<>();
   private final Map<String, Wire> wires = new HashMap<>();
+  private final Map<String, String> items = new HashMap<>();
 
   /** What sides of readings were understood to be, by their texts; most are asked for often. */
   private final Map<String, Understood<Side.Points>> sides = new HashMap<>();
@@ -35,7 +36,9 @@ final class HarnessPoints {
     this.anyPoint = false;
     for (Point point : harness.pointsAsListed()) {
       byRef.computeIfAbsent(upper(point.ref()), ref -> new HashMap<>()).put(point.pin(), point);
+      items.putIfAbsent(upper(point.ref()), point.ref());
     }
+    harness.items().forEach(item -> items.putIfAbsent(upper(item.ref()), item.ref()));
     harness.switches().forEach(one -> switches.put(upper(one.ref()), one));
     harness.wires().forEach(wire -> wires.put(upper(wire.name()), wire));
   }
@@ -139,6 +142,43 @@ final class HarnessPoints {
             + "; a spare cavity is listed on the sheet Pins",
         near.isEmpty() ? "" : String.valueOf(pins.get(near)));
   }
+
+  /** An item, as the harness spells it. */
+  Understood<String> item(String text) {
+    String listed = anyPoint ? text : items.get(upper(text));
+    if (listed != null) {
+      return Understood.as(listed);
+    }
+    Optional<Side.Points> point = side(text, "").value();
+    return Understood.not(
+        "the harness has no item " + text,
+        point.isPresent()
+            ? point.get().points().get(0).ref()
+            : LookAlikes.nearest(upper(text), new TreeSet<>(items.values())));
+  }
+
+  /** A wire by its name, and the items at its ends. */
+  Understood<TouchedWire> wire(String text) {
+    Wire wire = wires.get(upper(text));
+    if (wire != null) {
+      return Understood.as(
+          new TouchedWire(wire.name(), List.of(wire.from().ref(), wire.to().ref())));
+    }
+    if (anyPoint) {
+      return Understood.as(new TouchedWire(text, List.of()));
+    }
+    return Understood.not(
+        "the harness has no wire " + text,
+        LookAlikes.nearest(text, new TreeSet<>(wires.values().stream().map(Wire::name).toList())));
+  }
+
+  /**
+   * A wire that somebody has touched.
+   *
+   * @param name as the harness spells it
+   * @param ends the items at its ends; none where the harness is not known
+   */
+  record TouchedWire(String name, List<String> ends) {}
 
   private static List<String> assignments(String text) {
     return Arrays.stream(text.split("[;,]", -1))

@@ -2,23 +2,67 @@ package dev.ringout.intake;
 
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Measured.LessThan;
+import dev.ringout.readings.Measured.Meaning;
 import dev.ringout.readings.Measured.MoreThan;
 import dev.ringout.readings.Measured.NotTested;
 import dev.ringout.readings.Measured.OverRange;
 import dev.ringout.readings.Measured.Value;
 import dev.ringout.readings.Measured.Word;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Readings and resistances as people write them. */
 final class OhmsCell {
-  private static final Set<String> NOT_TESTED = Set.of("", "N/T", "NT", "NOT TESTED", "N/A");
+  private static final Set<String> NOT_TESTED =
+      Set.of(
+          "",
+          "N/T",
+          "NT",
+          "N.T.",
+          "NOT TESTED",
+          "NOT DONE",
+          "NOT MEASURED",
+          "NOT READ",
+          "SKIPPED",
+          "N/A",
+          "N.A.",
+          "-",
+          "--",
+          "---",
+          "\u2013",
+          "\u2014");
+
   private static final Set<String> OVER_RANGE =
-      Set.of("OL", "O.L", "O.L.", "0L", "0.L", "OVER", "∞", "INF", "OPEN");
+      Set.of(
+          "OL",
+          "O.L",
+          "O.L.",
+          "O/L",
+          "O L",
+          "0L",
+          "0.L",
+          "0.L.",
+          "0/L",
+          "0 L",
+          "OVLD",
+          "OVER",
+          "OVERLOAD",
+          "OVER RANGE",
+          "OVERRANGE",
+          "∞",
+          "INF",
+          "INF.",
+          "INFINITE",
+          "INFINITY",
+          "OPEN");
+
   private static final Set<String> BEEP = Set.of("BEEP", "BEEPS", "TONE");
   private static final Set<String> PASS = Set.of("PASS", "OK", "✓", "✔", "SAT", "GOOD");
   private static final Set<String> FAIL = Set.of("FAIL", "UNSAT", "✗", "✘", "BAD", "NOT OK");
@@ -30,7 +74,7 @@ final class OhmsCell {
   private static final Pattern LETTER_FOR_POINT = Pattern.compile("(\\d*)([RrkKmMG])(\\d+)");
 
   /** {@code 1,000} could be one or a thousand. */
-  private static final Pattern COMMA_AND_THREE_DIGITS = Pattern.compile("[+-]?[1-9]\\d*,\\d{3}");
+  static final Pattern COMMA_AND_THREE_DIGITS = Pattern.compile("[+-]?[1-9]\\d*,\\d{3}");
 
   private static final Pattern OHM_AT_END =
       Pattern.compile("(Ω|ohms?)$", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
@@ -91,16 +135,16 @@ final class OhmsCell {
       return Understood.as(new NotTested());
     }
     if (OVER_RANGE.contains(word)) {
-      return Understood.as(new OverRange(OptionalDouble.empty()));
+      return Understood.as(new OverRange(OptionalDouble.empty(), text));
     }
     if (BEEP.contains(word)) {
-      return Understood.as(Word.BEEP);
+      return Understood.as(new Word(Meaning.BEEP, text));
     }
     if (PASS.contains(word)) {
-      return Understood.as(Word.PASS);
+      return Understood.as(new Word(Meaning.PASS, text));
     }
     if (FAIL.contains(word)) {
-      return Understood.as(Word.FAIL);
+      return Understood.as(new Word(Meaning.FAIL, text));
     }
     return numeric(text, unit);
   }
@@ -115,44 +159,68 @@ final class OhmsCell {
   }
 
   private static Understood<Measured> numeric(String text, String unit) {
+    Optional<Measured> measured = number(text, unit);
+    return measured.isPresent()
+        ? new Understood<>(measured, "", "")
+        : DoubtfulReading.understood(text);
+  }
+
+  /** Whether a text is one value, whatever its unit may be. */
+  static boolean isValue(String text) {
+    return number(text, "").filter(Value.class::isInstance).isPresent();
+  }
+
+  private static Optional<Measured> number(String text, String unit) {
     Matcher letter = LETTER_FOR_POINT.matcher(text);
     if (letter.matches()) {
       double factor = UNITS.getOrDefault(letter.group(2), 1.0);
       String whole = letter.group(1).isEmpty() ? "0" : letter.group(1);
-      Value value = value(whole + "." + letter.group(3), factor);
-      return isFinite(value) ? Understood.as(value) : notUnderstood(text);
+      return Optional.<Measured>of(value(whole + "." + letter.group(3), factor))
+          .filter(OhmsCell::isFinite);
     }
     Matcher number = NUMBER.matcher(text);
-    if (!number.matches()) {
-      return notUnderstood(text);
+    if (!number.matches() || COMMA_AND_THREE_DIGITS.matcher(number.group(2)).matches()) {
+      return Optional.empty();
     }
+    String sign = number.group(1) == null ? "" : number.group(1);
     String digits = number.group(2);
-    if (COMMA_AND_THREE_DIGITS.matcher(digits).matches()) {
-      return Understood.not(
-          "\"" + text + "\" can be read in two ways; write it without a comma",
-          digits.replace(",", "") + " or " + digits.replace(',', '.'));
-    }
     String written = Blanks.strip(number.group(3));
+    boolean andMore = written.startsWith("+") || written.endsWith("+");
+    if (andMore) {
+      written = Blanks.strip(withoutPlus(written));
+    }
     OptionalDouble factor = unit(written.isEmpty() ? unit : written);
-    if (factor.isEmpty()) {
-      return notUnderstood(text);
+    boolean less = sign.startsWith("<") || sign.startsWith("≤");
+    if (factor.isEmpty() || (andMore && (less || digits.startsWith("-")))) {
+      return Optional.empty();
     }
     Value value = value(digits.replace(',', '.'), factor.getAsDouble());
     if (!isFinite(value)) {
-      return notUnderstood(text);
+      return Optional.empty();
     }
-    String sign = number.group(1);
-    if (sign == null) {
-      return Understood.as(value);
+    if (sign.isEmpty() && !andMore) {
+      return Optional.of(value);
     }
-    return Understood.as(
-        sign.startsWith("<") || sign.startsWith("≤")
-            ? new LessThan(value.ohms())
-            : new MoreThan(value.ohms()));
+    return Optional.of(less ? new LessThan(value.ohms()) : new MoreThan(value.ohms()));
   }
 
-  private static boolean isFinite(Value value) {
-    return Double.isFinite(value.ohms()) && Double.isFinite(value.halfDigitOhms());
+  /** {@code 200+ MΩ} and {@code 200 MΩ+} are more than 200 MΩ. */
+  private static String withoutPlus(String unit) {
+    return unit.startsWith("+") ? unit.substring(1) : unit.substring(0, unit.length() - 1);
+  }
+
+  /** Every word that is understood, for what was probably meant. */
+  static List<String> words() {
+    return Stream.of(NOT_TESTED, OVER_RANGE, BEEP, PASS, FAIL)
+        .flatMap(Set::stream)
+        .sorted()
+        .toList();
+  }
+
+  private static boolean isFinite(Measured measured) {
+    return measured instanceof Value value
+        && Double.isFinite(value.ohms())
+        && Double.isFinite(value.halfDigitOhms());
   }
 
   private static Value value(String digits, double factor) {
@@ -167,11 +235,5 @@ final class OhmsCell {
 
   private static int exponent(String digits) {
     return digits.length() > 4 ? 0 : Integer.parseInt(digits);
-  }
-
-  private static Understood<Measured> notUnderstood(String text) {
-    return Understood.not(
-        "\"" + text + "\" is no reading; expected one such as 0.3, 300 mΩ, 2k2, OL, >200 M, PASS",
-        LookAlikes.asNumber(text));
   }
 }

@@ -1,42 +1,34 @@
 package dev.ringout.intake;
 
 import dev.ringout.harness.Harness;
-import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;
+import dev.ringout.readings.Concession;
 import dev.ringout.readings.Job;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Measured.OverRange;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
+import dev.ringout.readings.Rework;
 import dev.ringout.readings.Side;
 import dev.ringout.readings.TimeOfReading;
-import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Place;
+import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
+import dev.ringout.source.Severity;
 import dev.ringout.source.UnusableInput;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.LocalTime;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Reads filled test sheets against the harness that they were made for. */
 public final class ReadingsReader {
-  private static final Column STEP = Column.of("Step");
-  private static final Column FROM = Column.of("From");
-  private static final Column FROM_PIN = Column.of("From Pin");
-  private static final Column TO = Column.of("To");
-  private static final Column TO_PIN = Column.of("To Pin");
   private static final Column STATE = Column.of("State");
   private static final Column VOLTS = Column.withUnit("Volts");
   private static final Column SECONDS = Column.withUnit("Seconds");
@@ -49,22 +41,38 @@ public final class ReadingsReader {
 
   private static final List<Column> COLUMNS =
       List.of(
-          STEP, FROM_PIN, FROM, TO_PIN, TO, STATE, VOLTS, SECONDS, READING, UNIT, TIME, BY, NOTE);
+          RowSides.STEP,
+          RowSides.FROM_PIN,
+          RowSides.FROM,
+          RowSides.TO_PIN,
+          RowSides.TO,
+          STATE,
+          VOLTS,
+          SECONDS,
+          READING,
+          UNIT,
+          TIME,
+          BY,
+          NOTE);
   private static final List<Column> CONTINUITY =
       Stream.concat(COLUMNS.stream(), Stream.of(REVERSE)).toList();
-  private static final List<Column> REQUIRED = List.of(FROM, TO, READING);
+  private static final List<Column> REQUIRED = List.of(RowSides.FROM, RowSides.TO, READING);
 
   private static final Pattern UNIT_AT_END =
       Pattern.compile("\\s*(V|V\\s*dc|s|sec)$", Pattern.CASE_INSENSITIVE);
 
   /** What a planned sheet says besides is for people. */
   private static final List<String> SHEETS =
-      List.of("Continuity", "Insulation", "Job", "Read first", "Calls");
+      List.of("Continuity", "Insulation", "Job", "Rework", "Waivers", "Read first", "Calls");
 
   private final Problems problems;
   private final HarnessPoints points;
+  private final RowSides sides;
   private final List<Reading> readings = new ArrayList<>();
   private final List<Job> jobs = new ArrayList<>();
+  private final List<Rework> reworks = new ArrayList<>();
+  private final List<Concession> concessions = new ArrayList<>();
+  private final List<Problem> unread = new ArrayList<>();
   private final Map<String, Understood<SwitchState>> states = new HashMap<>();
   private final Map<String, String> texts = new HashMap<>();
 
@@ -76,6 +84,7 @@ public final class ReadingsReader {
   private ReadingsReader(HarnessPoints points, Problems problems) {
     this.problems = problems;
     this.points = points;
+    this.sides = new RowSides(points);
   }
 
   /**
@@ -94,12 +103,18 @@ public final class ReadingsReader {
    */
   public void read(TabularFile file, String shownName) throws UnusableInput {
     SheetsByName sheets = new SheetsByName(file, SHEETS, "Continuity", problems);
-    Job job = job(Settings.read(sheets.find("Job"), problems), shownName);
-    jobs.add(job);
+    Settings settings = JobRows.read(sheets.find("Job"), problems);
+    Job job = job(settings, shownName);
     Optional<Sheet> continuity = sheets.find("Continuity");
     Optional<Sheet> insulation = sheets.find("Insulation");
-    if (continuity.isEmpty() && insulation.isEmpty()) {
+    Optional<Sheet> rework = sheets.find("Rework");
+    Optional<Sheet> waivers = sheets.find("Waivers");
+    boolean holdsReadings = continuity.isPresent() || insulation.isPresent();
+    if (!holdsReadings && rework.isEmpty() && waivers.isEmpty()) {
       sheets.reportMissing("Continuity or Insulation", shownName, problems);
+    }
+    if (holdsReadings || !settings.asMap().isEmpty()) {
+      jobs.add(job);
     }
     if (continuity.isPresent()) {
       rows(continuity.get(), Reading.Kind.CONTINUITY, job, job.continuityRangeOhms());
@@ -107,11 +122,22 @@ public final class ReadingsReader {
     if (insulation.isPresent()) {
       rows(insulation.get(), Reading.Kind.INSULATION, job, job.insulationRangeOhms());
     }
+    if (rework.isPresent()) {
+      reworks.addAll(ReworkRows.read(rework.get(), points, problems));
+    }
+    if (waivers.isPresent()) {
+      concessions.addAll(ConcessionRows.read(waivers.get(), points, problems));
+    }
   }
 
   /** Everything read so far. */
   public ReadingSet readings() {
-    return new ReadingSet(List.copyOf(readings), List.copyOf(jobs));
+    return new ReadingSet(
+        List.copyOf(readings),
+        List.copyOf(jobs),
+        List.copyOf(reworks),
+        List.copyOf(concessions),
+        List.copyOf(unread));
   }
 
   private static Job job(Settings settings, String shownName) {
@@ -132,30 +158,42 @@ public final class ReadingsReader {
       throws UnusableInput {
     Values values = new Values(kind, range);
     new Table(sheet, kind == Reading.Kind.CONTINUITY ? CONTINUITY : COLUMNS, REQUIRED, problems)
+        .naming(RowSides::subject, this::keepUnread)
         .forEach(entry -> row(entry, kind, job, values));
   }
 
+  /** One bad cell does not stop the rest: its row is left out, and known to be. */
+  private void keepUnread(Problem problem) {
+    if (problem.severity() == Severity.ERROR) {
+      unread.add(problem);
+    }
+  }
+
   private void row(Entry entry, Reading.Kind kind, Job job, Values values) {
-    Optional<Side> from = side(entry, FROM, FROM_PIN);
-    Optional<Side> to = side(entry, TO, TO_PIN);
+    int unreadBefore = unread.size();
+    String step = entry.text(RowSides.STEP.name());
+    String by = shared(entry.text(BY.name()));
+    String note = shared(entry.text(NOTE.name()));
+    Optional<Side> from = sides.from(entry);
+    Optional<Side> to = sides.to(entry);
     Optional<SwitchState> state =
         entry.take(STATE.name(), states.computeIfAbsent(entry.text(STATE.name()), points::state));
     Optional<Measured> measured = values.of(entry, READING);
     Optional<Measured> reverse =
-        entry.text(REVERSE.name()).isEmpty() ? Optional.empty() : values.of(entry, REVERSE);
+        entry.asTyped(REVERSE.name()).isEmpty() ? Optional.empty() : values.of(entry, REVERSE);
     OptionalDouble volts = number(entry, VOLTS);
     OptionalDouble seconds = number(entry, SECONDS);
     Optional<TimeOfReading> time = time(entry);
     if (from.isEmpty() || to.isEmpty() || state.isEmpty() || measured.isEmpty()) {
       return;
     }
-    if (!sidesAreApart(entry, from.get(), to.get())) {
+    if (!RowSides.areApart(entry, from.get(), to.get()) || unread.size() > unreadBefore) {
       return;
     }
     Reading reading =
         new Reading(
             kind,
-            entry.text(STEP.name()),
+            step,
             from.get(),
             to.get(),
             state.get(),
@@ -164,8 +202,8 @@ public final class ReadingsReader {
             volts,
             seconds,
             time,
-            shared(entry.text(BY.name())),
-            shared(entry.text(NOTE.name())),
+            by,
+            note,
             entry.place(READING.name()));
     readings.add(reading);
     reverse.ifPresent(one -> readings.add(reading.reversed(one, entry.place(REVERSE.name()))));
@@ -173,31 +211,6 @@ public final class ReadingsReader {
 
   private String shared(String text) {
     return text.isEmpty() ? "" : texts.computeIfAbsent(text, same -> same);
-  }
-
-  private Optional<Side> side(Entry entry, Column ref, Column pin) {
-    String refText = entry.text(ref.name());
-    String pinText = entry.text(pin.name());
-    if (refText.equalsIgnoreCase("REST") && pinText.isEmpty()) {
-      return Optional.of(new Side.Rest());
-    }
-    return entry.take(ref.name(), points.side(refText, pinText)).map(Function.identity());
-  }
-
-  private static boolean sidesAreApart(Entry entry, Side from, Side to) {
-    if (from instanceof Side.Rest && to instanceof Side.Rest) {
-      entry.error(TO.name(), "REST against REST says nothing", "");
-      return false;
-    }
-    if (from instanceof Side.Points one && to instanceof Side.Points other) {
-      for (Point point : one.points()) {
-        if (other.points().contains(point)) {
-          entry.error(TO.name(), point + " stands on both sides of the reading", "");
-          return false;
-        }
-      }
-    }
-    return true;
   }
 
   /** The values of one sheet. What one text means is found out once: most are written often. */
@@ -237,7 +250,7 @@ public final class ReadingsReader {
       return understood(entry, column, text, unit)
           .map(
               measured -> {
-                if (!isBelowZero(measured) && count++ < MOST_KNOWN) {
+                if (isWord(measured) || (!isBelowZero(measured) && count++ < MOST_KNOWN)) {
                   ofUnit.put(text, measured);
                 }
                 return measured;
@@ -256,7 +269,13 @@ public final class ReadingsReader {
         }
         entry.warning(column.name(), text + " is below zero: the leads were nulled too far", "");
       }
-      return measured.map(one -> one instanceof OverRange ? new OverRange(rangeOhms) : one);
+      return measured.map(
+          one -> one instanceof OverRange over ? new OverRange(rangeOhms, over.typed()) : one);
+    }
+
+    /** There are few ways to write one, however many rows do. */
+    private static boolean isWord(Measured measured) {
+      return measured instanceof OverRange || measured instanceof Measured.Word;
     }
 
     private static boolean isBelowZero(Measured measured) {
@@ -272,15 +291,11 @@ public final class ReadingsReader {
   }
 
   private static Optional<TimeOfReading> time(Entry entry) {
-    Cell cell = entry.cell(TIME.name());
-    String text =
-        cell.kind() == Cell.Kind.DATE || cell.kind() == Cell.Kind.NUMBER
-            ? cell.text()
-            : entry.text(TIME.name());
+    String text = TimeCell.text(entry, TIME);
     if (text.isEmpty()) {
       return Optional.empty();
     }
-    Optional<TimeOfReading> time = parseTime(text);
+    Optional<TimeOfReading> time = TimeCell.time(text);
     if (time.isEmpty()) {
       entry.warning(
           TIME.name(),
@@ -291,21 +306,5 @@ public final class ReadingsReader {
           "");
     }
     return time;
-  }
-
-  private static Optional<TimeOfReading> parseTime(String text) {
-    String iso = text.replaceFirst("^(\\d{4}-\\d{2}-\\d{2})\\s+", "$1T");
-    try {
-      if (iso.indexOf('T') > 0) {
-        return Optional.of(new TimeOfReading(LocalDateTime.parse(iso)));
-      }
-      if (iso.indexOf(':') > 0) {
-        LocalTime time = LocalTime.parse(iso.length() == 4 ? "0" + iso : iso);
-        return Optional.of(new TimeOfReading(LocalDate.EPOCH.atTime(time)));
-      }
-      return Optional.of(new TimeOfReading(LocalDate.parse(iso).atStartOfDay()));
-    } catch (DateTimeParseException e) {
-      return Optional.empty();
-    }
   }
 }

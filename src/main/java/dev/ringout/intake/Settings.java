@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 
 /** A sheet of names and values: {@code Header}, {@code Limits}, {@code Job}. */
 final class Settings {
@@ -22,13 +23,14 @@ final class Settings {
   static final Column UNIT = Column.of("Unit");
   static final Column NET = Column.of("Net");
 
+  private final UnaryOperator<String> nameOf;
   private final Map<String, Setting> byKey = new LinkedHashMap<>();
   private final List<Setting> ofNets = new ArrayList<>();
 
   /**
    * One row.
    *
-   * @param name as written
+   * @param name as written, or what stands for it
    */
   record Setting(String name, String value, String unit, Entry entry) {
     Place place() {
@@ -37,7 +39,7 @@ final class Settings {
   }
 
   static Settings read(Optional<Sheet> sheet, Problems problems) throws UnusableInput {
-    Settings settings = new Settings();
+    Settings settings = new Settings(UnaryOperator.identity());
     if (sheet.isPresent()) {
       new Table(sheet.get(), List.of(NAME, VALUE, UNIT, NET), List.of(NAME, VALUE), problems)
           .forEach(settings::add);
@@ -45,8 +47,27 @@ final class Settings {
     return settings;
   }
 
+  /**
+   * The settings of a sheet that has no nets.
+   *
+   * @param nameOf the name that stands for the one written
+   */
+  static Settings readNamed(Optional<Sheet> sheet, UnaryOperator<String> nameOf, Problems problems)
+      throws UnusableInput {
+    Settings settings = new Settings(nameOf);
+    if (sheet.isPresent()) {
+      new Table(sheet.get(), List.of(NAME, VALUE, UNIT), List.of(NAME, VALUE), problems)
+          .forEach(settings::add);
+    }
+    return settings;
+  }
+
+  private Settings(UnaryOperator<String> nameOf) {
+    this.nameOf = nameOf;
+  }
+
   private void add(Entry entry) {
-    String name = entry.text(NAME.name());
+    String name = nameOf.apply(entry.text(NAME.name()));
     if (name.isEmpty()) {
       entry.error(NAME.name(), "a value without a name", "");
       return;
@@ -57,7 +78,12 @@ final class Settings {
       return;
     }
     Setting earlier = byKey.putIfAbsent(Names.key(name), setting);
-    if (earlier != null && !earlier.value().equals(setting.value())) {
+    if (earlier != null && earlier.value().isEmpty()) {
+      // A printed form's blank row and the filled one below it.
+      byKey.put(Names.key(name), setting);
+      return;
+    }
+    if (earlier != null && !setting.value().isEmpty() && !earlier.value().equals(setting.value())) {
       entry.error(
           VALUE.name(),
           name + " is given twice: \"" + earlier.value() + "\" and \"" + setting.value() + "\"",

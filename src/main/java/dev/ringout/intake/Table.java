@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** A sheet whose first row holds headings: finds the columns and hands over row after row. */
@@ -31,12 +32,26 @@ final class Table {
   private final Map<Integer, Integer> blanksIgnored = new LinkedHashMap<>();
   private boolean headingSeen;
   private boolean usable = true;
+  private Function<Entry, String> subject = entry -> "";
+  private Consumer<Problem> rowProblems = problem -> {};
 
   Table(Sheet sheet, List<Column> known, List<Column> required, Problems problems) {
     this.sheet = sheet;
     this.known = known;
     this.required = required;
     this.problems = problems;
+  }
+
+  /**
+   * Names the subject of a row before each of its problems, and hands these on.
+   *
+   * @param subjectOf asked for only where a problem is reported; empty where a row names none
+   * @param alsoTo takes the problems of rows; those of the headings are not among them
+   */
+  Table naming(Function<Entry, String> subjectOf, Consumer<Problem> alsoTo) {
+    subject = subjectOf;
+    rowProblems = alsoTo;
+    return this;
   }
 
   /** Reads the sheet to its end; rows are handed over only where the headings suffice. */
@@ -55,7 +70,9 @@ final class Table {
         });
     if (!headingSeen) {
       problems.error(
-          sheet.place(), "the sheet is empty; expected a heading row with " + names(required));
+          sheet.place(),
+          "the sheet is empty; expected a heading row with "
+              + names(required.isEmpty() ? known : required));
     }
     blanksIgnored.forEach(
         (column, count) ->
@@ -122,6 +139,11 @@ final class Table {
     unknown.put(column, heading);
   }
 
+  /** Whether a row was found that holds the headings. */
+  boolean isHeaded() {
+    return headingSeen;
+  }
+
   int columnOf(String name) {
     return columnOf.getOrDefault(name, 0);
   }
@@ -151,7 +173,17 @@ final class Table {
     blanksIgnored.merge(column, 1, Integer::sum);
   }
 
-  void add(Problem problem) {
+  /** A problem of a row, below its headings. */
+  void add(Entry entry, String column, Severity severity, String text, String maybe) {
+    String named = subject.apply(entry);
+    Problem problem =
+        new Problem(
+            entry.place(column),
+            heading(columnOf(column)),
+            severity,
+            named.isEmpty() ? text : named + ": " + text,
+            maybe);
     problems.add(problem);
+    rowProblems.accept(problem);
   }
 }

@@ -6,7 +6,6 @@ import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Problems;
 import dev.ringout.source.UnusableInput;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -49,13 +48,8 @@ public final class WaiversReader {
     Cell until = entry.cell(UNTIL.name());
     Optional<LocalDate> day = Optional.empty();
     if (!until.isBlank()) {
-      try {
-        day = Optional.of(LocalDate.parse(until.text().strip().split("T", -1)[0]));
-      } catch (DateTimeParseException e) {
-        entry.error(
-            UNTIL.name(),
-            "\"" + until.text() + "\" is no day; expected one such as 2027-03-31",
-            "");
+      day = entry.take(UNTIL.name(), TimeCell.day(until.text()));
+      if (day.isEmpty()) {
         return Optional.empty();
       }
     }

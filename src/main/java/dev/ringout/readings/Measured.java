@@ -44,32 +44,42 @@ public sealed interface Measured {
     }
   }
 
-  /** {@code OL}: above the meter's range, which the job sheet may give. */
-  record OverRange(OptionalDouble rangeOhms) implements Measured {
+  /**
+   * {@code OL}: above the meter's range, which the job sheet may give.
+   *
+   * @param typed as written on the sheet: {@code OPEN}, {@code ∞}
+   */
+  record OverRange(OptionalDouble rangeOhms, String typed) implements Measured {
+    /** Written {@code OL}. */
+    public OverRange(OptionalDouble rangeOhms) {
+      this(rangeOhms, "OL");
+    }
+
     @Override
     public String text() {
-      return "OL";
+      return typed;
     }
   }
 
-  /** A word without a number. */
-  enum Word implements Measured {
+  /** What a word without a number says. */
+  enum Meaning {
     /** The meter sounded: joined. */
-    BEEP("beep"),
+    BEEP,
     /** As it should be. */
-    PASS("PASS"),
+    PASS,
     /** Not as it should be. */
-    FAIL("FAIL");
+    FAIL
+  }
 
-    private final String text;
-
-    Word(String text) {
-      this.text = text;
-    }
-
+  /**
+   * A word without a number.
+   *
+   * @param typed as written on the sheet: {@code OK}, {@code ✓}; never another word for it
+   */
+  record Word(Meaning meaning, String typed) implements Measured {
     @Override
     public String text() {
-      return text;
+      return typed;
     }
   }
 

@@ -33,7 +33,7 @@ final class PlanNotes {
     notes.add(
         new Note(
             "before",
-            "Null the leads, or write what they read together on the sheet Job as leads."));
+            "Null the leads, or write what they read together on the sheet Job as lead null."));
     notes.add(
         new Note(
             "before",

@@ -75,7 +75,7 @@ public final class PlanSheets {
     String title = UnitTitle.of(plan.circuit().harness());
     List<OutSheet> sheets = new ArrayList<>();
     sheets.add(first(plan, title));
-    sheets.add(job(plan));
+    sheets.add(job(plan, title));
     if (!plan.options().reworks().isEmpty()) {
       sheets.add(reworks(plan, title));
     }
@@ -115,24 +115,30 @@ public final class PlanSheets {
         "Read first", List.of("About", "What to know, and to tick"), rows, Look.printed(title));
   }
 
-  private static OutSheet job(TestPlan plan) {
+  /** What says which unit was tested, by whom and with what: the names that are read again. */
+  private static OutSheet job(TestPlan plan, String title) {
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("revision", plan.circuit().harness().headerValue("revision")));
-    for (String name :
-        List.of(
-            "serial number",
-            "procedure",
-            "operator",
-            "inspector",
-            "instrument",
-            "instrument number",
-            "calibration due",
-            "temperature",
-            "continuity range",
-            "insulation range")) {
-      rows.add(List.of(name, ""));
+    rows.add(List.of("serial number", "", ""));
+    rows.add(List.of("date", "", "2026-11-25"));
+    rows.add(List.of("revision", plan.circuit().harness().headerValue("revision"), ""));
+    rows.add(List.of("procedure", "", ""));
+    rows.add(List.of("operator", "", "who reads"));
+    rows.add(List.of("inspector", "", "who accepts, and did not read"));
+    rows.add(List.of("temperature", "", "20 °C"));
+    rows.add(List.of("humidity", "", "46 %"));
+    rows.add(List.of("instrument", "", "milliohm meter"));
+    rows.add(List.of("instrument number", "", ""));
+    rows.add(List.of("calibration due", "", "2027-03-31"));
+    rows.add(List.of("continuity range", "", "40 MΩ: what OL is more than"));
+    rows.add(List.of("lead null", "", "nulled, or what they read together: 0.21 Ω"));
+    if (plan.steps().stream().anyMatch(step -> step.kind() == Reading.Kind.INSULATION)) {
+      rows.add(List.of("insulation instrument", "", "insulation tester; blank: the same"));
+      rows.add(List.of("insulation instrument number", "", ""));
+      rows.add(List.of("insulation calibration due", "", "2027-03-31"));
+      rows.add(List.of("insulation range", "", "10 GΩ: what OL is more than"));
     }
-    return new OutSheet("Job", List.of("Name", "Value"), rows);
+    return new OutSheet(
+        "Job", List.of("Name", "Value", "Such as"), rows, Look.printed(title).withTextToFill(1));
   }
 
   /** What the readings of this sheet are taken after: so that a check knows them for later ones. */

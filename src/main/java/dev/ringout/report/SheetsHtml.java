@@ -30,6 +30,7 @@ public final class SheetsHtml {
       th { border-bottom: 0.6mm solid #000; text-align: left; padding: 1mm 1.5mm; }
       td { border-bottom: 0.2mm solid #888; padding: 1.2mm 1.5mm; }
       td.fill { border: 0.2mm solid #000; min-width: 16mm; height: 6mm; }
+      td.words { width: 45%; }
       """;
 
   private static final int SMALL_ROWS = 8;
@@ -75,7 +76,8 @@ public final class SheetsHtml {
 
   private static String cellClass(OutSheet sheet, int column, String text) {
     if (sheet.look().toFill().contains(column)) {
-      return "<td class=\"fill\">";
+      boolean words = sheet.look().texts().contains(column);
+      return words ? "<td class=\"fill words\">" : "<td class=\"fill\">";
     }
     return text.length() <= SHORT ? "<td class=\"short\">" : "<td>";
   }

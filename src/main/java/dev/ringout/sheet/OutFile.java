@@ -33,6 +33,8 @@ public final class OutFile {
   /** What a pen needs. */
   private static final int NARROWEST_TO_FILL = 8;
 
+  private static final int NARROWEST_FOR_TEXT = 40;
+
   /** Of characters, in .xlsx. */
   private static final int MOST_IN_CELL = 32_767;
 
@@ -79,6 +81,7 @@ public final class OutFile {
     private final CellStyle heading;
     private final CellStyle text;
     private final CellStyle ruled;
+    private final CellStyle ruledText;
     private final CellStyle ruledHeading;
 
     Styles(SXSSFWorkbook workbook) {
@@ -90,6 +93,8 @@ public final class OutFile {
       heading = workbook.createCellStyle();
       heading.setFont(bold);
       ruled = ruled(workbook);
+      ruledText = ruled(workbook);
+      ruledText.setDataFormat(asText);
       ruledHeading = ruled(workbook);
       ruledHeading.setFont(bold);
     }
@@ -139,7 +144,7 @@ public final class OutFile {
     for (int column = 0; column < sheet.headings().size(); column++) {
       String text = column < cells.size() ? cells.get(column) : "";
       var cell = row.createCell(column);
-      cell.setCellStyle(styles.ruled);
+      cell.setCellStyle(sheet.look().texts().contains(column) ? styles.ruledText : styles.ruled);
       if (!text.isEmpty() && sheet.look().numbers().contains(column)) {
         cell.setCellValue(Double.parseDouble(text));
       } else if (!text.isEmpty()) {
@@ -165,6 +170,9 @@ public final class OutFile {
     boolean printed = !sheet.look().title().isEmpty();
     if (sheet.look().toFill().contains(column)) {
       widest = Math.max(widest, NARROWEST_TO_FILL);
+    }
+    if (sheet.look().texts().contains(column)) {
+      widest = Math.max(widest, NARROWEST_FOR_TEXT);
     }
     return Math.min(printed ? WIDEST_PRINTED_COLUMN : WIDEST_COLUMN, widest + 2);
   }

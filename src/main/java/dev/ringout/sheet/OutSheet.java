@@ -24,6 +24,7 @@ public record OutSheet(String name, List<String> headings, List<List<String>> ro
    * @param numbers columns whose cells are numbers
    * @param choices what may be chosen in a column
    * @param toFill columns that are written into
+   * @param texts columns in which what is typed stays as typed: a serial number keeps its zeros
    * @param markWhere a formula over row 2: a filled row is marked where it is true; may be empty
    * @param codes columns whose texts are drawn as bar codes too, where pages can hold one
    * @param filter whether rows can be chosen by their values
@@ -35,6 +36,7 @@ public record OutSheet(String name, List<String> headings, List<List<String>> ro
       Set<Integer> numbers,
       Map<Integer, List<String>> choices,
       Set<Integer> toFill,
+      Set<Integer> texts,
       String markWhere,
       Map<Integer, BarCode> codes,
       boolean filter,
@@ -45,51 +47,96 @@ public record OutSheet(String name, List<String> headings, List<List<String>> ro
 
     /** A printed sheet of words. */
     public static Look printed(String title) {
-      return new Look(title, Set.of(), Map.of(), Set.of(), "", Map.of(), false, "", "");
+      return new Look(title, Set.of(), Map.of(), Set.of(), Set.of(), "", Map.of(), false, "", "");
     }
 
     /** The same with columns of numbers. */
     public Look withNumbers(Integer... columns) {
       return new Look(
-          title, Set.of(columns), choices, toFill, markWhere, codes, filter, about, picture);
+          title, Set.of(columns), choices, toFill, texts, markWhere, codes, filter, about, picture);
     }
 
     /** The same with columns that are written into. */
     public Look withToFill(Integer... columns) {
       return new Look(
-          title, numbers, choices, Set.of(columns), markWhere, codes, filter, about, picture);
+          title,
+          numbers,
+          choices,
+          Set.of(columns),
+          texts,
+          markWhere,
+          codes,
+          filter,
+          about,
+          picture);
+    }
+
+    /** The same with columns that are written into, in which what is typed stays as typed. */
+    public Look withTextToFill(Integer... columns) {
+      return new Look(
+          title,
+          numbers,
+          choices,
+          Set.of(columns),
+          Set.of(columns),
+          markWhere,
+          codes,
+          filter,
+          about,
+          picture);
     }
 
     /** The same with what may be chosen in a column. */
     public Look withChoices(int column, List<String> any) {
       return new Look(
-          title, numbers, Map.of(column, any), toFill, markWhere, codes, filter, about, picture);
+          title,
+          numbers,
+          Map.of(column, any),
+          toFill,
+          texts,
+          markWhere,
+          codes,
+          filter,
+          about,
+          picture);
     }
 
     /** The same with a formula over row 2 that marks a row. */
     public Look withMarkWhere(String formula) {
-      return new Look(title, numbers, choices, toFill, formula, codes, filter, about, picture);
+      return new Look(
+          title, numbers, choices, toFill, texts, formula, codes, filter, about, picture);
     }
 
     /** The same with the texts of a column as bar codes. */
     public Look withCodes(int column, BarCode code) {
       return new Look(
-          title, numbers, choices, toFill, markWhere, Map.of(column, code), filter, about, picture);
+          title,
+          numbers,
+          choices,
+          toFill,
+          texts,
+          markWhere,
+          Map.of(column, code),
+          filter,
+          about,
+          picture);
     }
 
     /** The same with rows that can be chosen by their values. */
     public Look withFilter() {
-      return new Look(title, numbers, choices, toFill, markWhere, codes, true, about, picture);
+      return new Look(
+          title, numbers, choices, toFill, texts, markWhere, codes, true, about, picture);
     }
 
     /** The same with words beside the sheet's name. */
     public Look withAbout(String words) {
-      return new Look(title, numbers, choices, toFill, markWhere, codes, filter, words, picture);
+      return new Look(
+          title, numbers, choices, toFill, texts, markWhere, codes, filter, words, picture);
     }
 
     /** The same with a drawing above the table. */
     public Look withPicture(String svg) {
-      return new Look(title, numbers, choices, toFill, markWhere, codes, filter, about, svg);
+      return new Look(title, numbers, choices, toFill, texts, markWhere, codes, filter, about, svg);
     }
   }
 }

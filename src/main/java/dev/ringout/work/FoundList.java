@@ -61,7 +61,7 @@ public record FoundList(
   private static Shown shown(Reading reading) {
     Measured measured = reading.measured();
     if (reading.kind() == Reading.Kind.CONTINUITY && measured instanceof Measured.Word word) {
-      return word == Measured.Word.FAIL ? Shown.NOTHING : Shown.JOINED;
+      return word.meaning() == Measured.Meaning.FAIL ? Shown.NOTHING : Shown.JOINED;
     }
     if (measured instanceof Measured.OverRange) {
       return reading.kind() == Reading.Kind.CONTINUITY ? Shown.APART : Shown.NOTHING;

@@ -11,6 +11,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
@@ -152,6 +153,74 @@ class PlanCommandTest {
             && !from.isEmpty(),
         run.out().substring(0, 400));
     assertTrue(document.get("coverage") instanceof Map<?, ?>, "coverage");
+  }
+
+  private List<String> plannedJobRows(String... more) throws IOException {
+    Path sheets = folder.resolve("job-" + more.length);
+    List<Object> words = new ArrayList<>(List.of("plan", BRIDGE, "-o", sheets));
+    words.addAll(List.of(more));
+    assertEquals(0, Run.of(words.toArray()).code());
+    Run read = Run.of("check", BRIDGE, sheets);
+    assertEquals("", read.err(), "a name that check does not know would be a warning");
+    return Files.readAllLines(sheets.resolve("job.csv")).stream()
+        .skip(1)
+        .map(line -> line.split(",", -1))
+        .map(cells -> cells[0] + "," + cells[1])
+        .toList();
+  }
+
+  @Test
+  void the_job_is_printed_with_each_instrument_by_itself_and_every_name_is_read_again()
+      throws IOException {
+    assertEquals(
+        List.of(
+            "serial number,",
+            "date,",
+            "revision,B",
+            "procedure,",
+            "operator,",
+            "inspector,",
+            "temperature,",
+            "humidity,",
+            "instrument,",
+            "instrument number,",
+            "calibration due,",
+            "continuity range,",
+            "lead null,",
+            "insulation instrument,",
+            "insulation instrument number,",
+            "insulation calibration due,",
+            "insulation range,"),
+        plannedJobRows());
+  }
+
+  @Test
+  void without_insulation_steps_no_insulation_tester_is_asked_for() throws IOException {
+    assertTrue(
+        plannedJobRows("--no-insulation").stream().noneMatch(row -> row.contains("insulation")));
+  }
+
+  /** 0418 typed into a cell for numbers becomes 418, another serial number. */
+  @Test
+  void what_is_typed_beside_a_job_row_stays_as_typed() throws IOException {
+    try (InputStream in = Files.newInputStream(planned());
+        Workbook workbook = new XSSFWorkbook(in)) {
+      Row serial = workbook.getSheet("Job").getRow(1);
+      assertEquals("serial number", serial.getCell(0).getStringCellValue());
+      assertEquals("@", serial.getCell(1).getCellStyle().getDataFormatString());
+    }
+  }
+
+  @Test
+  void paper_has_the_job_with_room_to_write() throws IOException {
+    Path page = folder.resolve("job.html");
+    assertEquals(0, Run.of("plan", BRIDGE, "-o", page).code());
+    String html = Files.readString(page);
+    assertTrue(
+        html.contains("insulation calibration due</td><td class=\"fill words\"></td>"),
+        "room to write");
+    assertTrue(html.contains("revision</td><td class=\"fill words\">B</td>"), "revision");
+    assertTrue(html.contains("on the sheet Job as lead null"), "the name that is read");
   }
 
   @Test

@@ -1,0 +1,104 @@
+package dev.ringout.intake;
+
+import dev.ringout.readings.Rework;
+import dev.ringout.readings.TimeOfReading;
+import dev.ringout.sheet.Sheet;
+import dev.ringout.source.Problems;
+import dev.ringout.source.UnusableInput;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** The sheet {@code Rework}: what was opened and touched between readings, and when. */
+final class ReworkRows {
+  private static final Column TIME = Column.of("Time");
+  private static final Column ITEMS = Column.of("Items", "Item");
+  private static final Column WIRES = Column.of("Wires", "Wire");
+  private static final Column NOTE = Column.of("Note");
+  private static final String SEVERAL = "[,;+]";
+
+  private final HarnessPoints points;
+  private final List<Rework> reworks = new ArrayList<>();
+
+  private ReworkRows(HarnessPoints points) {
+    this.points = points;
+  }
+
+  static List<Rework> read(Sheet sheet, HarnessPoints points, Problems problems)
+      throws UnusableInput {
+    ReworkRows rows = new ReworkRows(points);
+    Table table = new Table(sheet, List.of(TIME, ITEMS, WIRES, NOTE), List.of(), problems);
+    table.forEach(rows::row);
+    if (table.isHeaded() && table.columnOf(ITEMS.name()) + table.columnOf(WIRES.name()) == 0) {
+      // Ignored in silence, readings taken before a rework would go on counting.
+      problems.error(
+          sheet.place(), "the first row should hold the headings; missing: Items or Wires");
+    }
+    return List.copyOf(rows.reworks);
+  }
+
+  private void row(Entry entry) {
+    String timeText = TimeCell.text(entry, TIME);
+    Optional<TimeOfReading> time = TimeCell.time(timeText);
+    boolean understood = true;
+    if (!timeText.isEmpty() && time.isEmpty()) {
+      // Which readings were taken before would be a guess.
+      entry.error(
+          TIME.name(),
+          "\"" + timeText + "\" is no time that is read here (2026-11-25 14:30, or 14:30)",
+          "");
+      understood = false;
+    }
+    Set<String> items = new LinkedHashSet<>();
+    for (String name : names(entry, ITEMS)) {
+      Optional<String> item = entry.take(ITEMS.name(), points.item(name));
+      item.ifPresent(items::add);
+      understood &= item.isPresent();
+    }
+    Set<String> wires = new LinkedHashSet<>();
+    for (String name : names(entry, WIRES)) {
+      Optional<HarnessPoints.TouchedWire> wire = entry.take(WIRES.name(), points.wire(name));
+      wire.ifPresent(
+          one -> {
+            wires.add(one.name());
+            // A wire is not touched but at its ends.
+            items.addAll(one.ends());
+          });
+      understood &= wire.isPresent();
+    }
+    if (!understood) {
+      return;
+    }
+    if (items.isEmpty() && wires.isEmpty()) {
+      entry.error(ITEMS.name(), "a rework names the items opened, or the wires touched", "");
+      return;
+    }
+    reworks.add(
+        new Rework(
+            timeText,
+            time,
+            Collections.unmodifiableSet(items),
+            Collections.unmodifiableSet(wires),
+            entry.text(NOTE.name()),
+            entry.place()));
+  }
+
+  /** A name that holds a comma or plus itself is known as a whole. */
+  private List<String> names(Entry entry, Column column) {
+    String text = entry.text(column.name());
+    if (column.equals(WIRES) && points.wire(text).value().isPresent()) {
+      return text.isEmpty() ? List.of() : List.of(text);
+    }
+    List<String> names = new ArrayList<>();
+    for (String piece : text.split(SEVERAL, -1)) {
+      String name = Blanks.strip(piece);
+      if (!name.isEmpty()) {
+        names.add(name);
+      }
+    }
+    return names;
+  }
+}
