@@ -48,10 +48,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin private Destination destination = new Destination();
 
-  @Option(
-      names = "--any-revision",
-      description = "Accept readings that were taken against another revision of the harness.")
-  private boolean anyRevision;
+  @Mixin private UnitOptions unit = new UnitOptions();
 
   @Option(
       names = "--also",
@@ -96,14 +93,12 @@ final class CheckCommand implements Callable<Integer> {
       otherUnits.forEach(file -> inputs.findProblems(List.of(file)));
       return refuse(inputs);
     }
-    ReadingSet readings = inputs.readings(readingsFiles, harness.get());
+    ReadingSet readings =
+        inputs.ofOneUnit(harness.get(), inputs.readings(readingsFiles, harness.get()), unit);
     Map<String, ReadingSet> others = new LinkedHashMap<>();
     for (Path file : otherUnits) {
-      others.put(file.toString(), inputs.readings(List.of(file), harness.get()));
-    }
-    if (!anyRevision) {
-      inputs.refuseOtherRevision(harness.get(), readings);
-      others.values().forEach(other -> inputs.refuseOtherRevision(harness.get(), other));
+      ReadingSet other = inputs.readings(List.of(file), harness.get());
+      others.put(file.toString(), inputs.ofAnotherUnit(harness.get(), readings, other, unit));
     }
     if (inputs.problems().hasErrors()) {
       return refuse(inputs);

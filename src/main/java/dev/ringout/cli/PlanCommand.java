@@ -85,6 +85,8 @@ final class PlanCommand implements Callable<Integer> {
       description = "Readings already taken: only what they do not prove is planned.")
   private List<Path> taken = new ArrayList<>();
 
+  @Mixin private UnitOptions unit = new UnitOptions();
+
   @Mixin private OwnTables tables = new OwnTables();
 
   @Mixin private Sheets file = new Sheets();
@@ -103,8 +105,8 @@ final class PlanCommand implements Callable<Integer> {
       inputs.findProblems(taken);
       return refuse(inputs);
     }
-    ReadingSet readings = inputs.readings(taken, harness.get());
-    inputs.refuseOtherRevision(harness.get(), readings);
+    ReadingSet readings =
+        inputs.ofOneUnit(harness.get(), inputs.readings(taken, harness.get()), unit);
     if (inputs.problems().hasErrors()) {
       return refuse(inputs);
     }

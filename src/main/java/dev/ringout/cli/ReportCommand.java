@@ -116,10 +116,7 @@ final class ReportCommand implements Callable<Integer> {
       description = "What was done since that record. May be given more than once.")
   private List<String> done = new ArrayList<>();
 
-  @Option(
-      names = "--any-revision",
-      description = "Accept readings that were taken against another revision of the harness.")
-  private boolean anyRevision;
+  @Mixin private UnitOptions unit = new UnitOptions();
 
   @Option(
       names = "--verify",
@@ -225,10 +222,8 @@ final class ReportCommand implements Callable<Integer> {
       output.err().print(ProblemText.write(inputs.problems().list()));
       return inputs.exitCode();
     }
-    ReadingSet readings = inputs.readings(readingsFiles, harness.get());
-    if (!anyRevision) {
-      inputs.refuseOtherRevision(harness.get(), readings);
-    }
+    ReadingSet readings =
+        inputs.ofOneUnit(harness.get(), inputs.readings(readingsFiles, harness.get()), unit);
     output.err().print(ProblemText.write(inputs.problems().list()));
     if (inputs.problems().hasErrors()) {
       return inputs.exitCode();
