@@ -1,6 +1,7 @@
 package dev.ringout.cli;
 
 import dev.ringout.check.CheckResult;
+import dev.ringout.check.TestDay;
 import dev.ringout.circuit.UnitMap;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Waiver;
@@ -312,8 +313,8 @@ final class ReportCommand implements Callable<Integer> {
       Path to)
       throws IOException {
     Tables read = tables.read(spec);
-    CheckResult result = CheckResult.of(harness, readings, read, inputs.problems().list());
-    Optional<LocalDate> day = date.isPresent() ? date : RecordContent.lastDay(readings.readings());
+    CheckResult result = CheckResult.of(harness, readings, read, date, inputs.problems().list());
+    Optional<LocalDate> day = TestDay.of(readings, date);
     List<Seal.Earlier> earlier = new ArrayList<>();
     if (before.isPresent()) {
       earlier.addAll(before.get().earlier());
@@ -335,8 +336,7 @@ final class ReportCommand implements Callable<Integer> {
     }
     return new TestRecord(
         result,
-        Review.of(
-            result.circuit(), read, CopperWire.published(), accepted, day.orElse(LocalDate.MIN)),
+        Review.of(result.circuit(), read, CopperWire.published(), accepted, day),
         day,
         digests(files, to),
         List.copyOf(earlier),
