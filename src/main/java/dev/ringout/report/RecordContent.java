@@ -192,18 +192,16 @@ public final class RecordContent {
             "Drawing, revision",
             orStated(
                 Sentences.named(harness.headerValue("drawing"), harness.headerValue("revision")))));
-    rows.add(List.of("Effectivity", orStated(harness.headerValue("effectivity"))));
-    rows.add(List.of("Procedure", orStated(value("procedure"))));
     rows.add(
         List.of(
-            "Instruments",
+            "Effectivity",
             orStated(
                 Sentences.named(
-                    value("instrument"),
-                    value("instrument number"),
-                    value("calibration due").isEmpty()
-                        ? ""
-                        : "calibration due " + value("calibration due")))));
+                    harness.headerValue("effectivity"),
+                    harness.headerValue("serial numbers"),
+                    harness.headerValue("effective for")))));
+    rows.add(List.of("Procedure", orStated(value("procedure"))));
+    rows.add(List.of("Instruments", orStated(instruments())));
     rows.add(
         List.of(
             "Ranges",
@@ -223,6 +221,23 @@ public final class RecordContent {
             "Tester, inspector", orStated(Sentences.named(value("operator"), value("inspector")))));
     rows.add(List.of("Proven", Sentences.coverage(record.result().coverage())));
     return rows;
+  }
+
+  /** Each instrument by itself: the due day of one says nothing of another. */
+  private String instruments() {
+    return record.result().readings().jobs().stream()
+        .flatMap(job -> job.instruments().stream())
+        .map(
+            one ->
+                Sentences.named(
+                    one.name(),
+                    one.number(),
+                    one.calibrationDue().isEmpty()
+                        ? ""
+                        : "calibration due " + one.calibrationDue()))
+        .filter(one -> !one.isEmpty())
+        .distinct()
+        .collect(Collectors.joining("; "));
   }
 
   private void faults() {

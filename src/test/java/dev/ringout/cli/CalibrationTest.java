@@ -253,6 +253,24 @@ class CalibrationTest {
   }
 
   @Test
+  void the_record_names_each_instrument_with_its_own_due_day() throws IOException {
+    Path sheet =
+        unit.sheet(
+            "s",
+            "instrument,M1",
+            "calibration due,2027-03-31",
+            "insulation instrument,M2",
+            "insulation calibration due,2027-05-31",
+            "date,2027-03-01");
+    Path record = folder.resolve("r.html");
+    assertEquals(0, Run.of("report", unit.list(), sheet, "-o", record).code());
+    assertTrue(
+        Files.readString(record)
+            .contains("M1, calibration due 2027-03-31; M2, calibration due 2027-05-31"));
+    assertTrue(Files.readString(record).contains("2027-03-01"), "the job sheet's day");
+  }
+
+  @Test
   void json_says_what_the_verdict_waits_for() throws IOException {
     Path sheet = unit.sheet("s", "instrument,M1", "calibration due,2027-03-31", "date,2027-04-01");
     Run run = Run.of("check", unit.list(), sheet, "--json");
