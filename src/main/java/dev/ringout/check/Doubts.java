@@ -54,15 +54,20 @@ final class Doubts {
   private final TestDay days;
 
   /** Of the files whose readings stand: one that is replaced as a whole proves nothing. */
-  private final Map<Job, Use> uses = new LinkedHashMap<>();
+  private final Map<String, Use> uses = new LinkedHashMap<>();
 
   private final Set<Raised> raised = new LinkedHashSet<>();
 
   /** What a file's readings that stand say of instruments and people. */
   private static final class Use {
+    private final Job job;
     private final Set<Reading.Kind> kinds = EnumSet.noneOf(Reading.Kind.class);
     private final Set<String> readers = new LinkedHashSet<>();
     private final Map<Reading.Kind, BeyondRange> beyond = new EnumMap<>(Reading.Kind.class);
+
+    Use(Job job) {
+      this.job = job;
+    }
   }
 
   private Doubts(Harness harness, ReadingSet readings, Optional<LocalDate> statedDay) {
@@ -105,7 +110,7 @@ final class Doubts {
         continue;
       }
       Job job = byPlace.of(reading.place()).orElseGet(() -> silent(reading.place()));
-      Use use = uses.computeIfAbsent(job, one -> new Use());
+      Use use = uses.computeIfAbsent(job.file(), one -> new Use(job));
       use.kinds.add(reading.kind());
       use.readers.add(reading.by());
       OptionalDouble range =
@@ -159,7 +164,8 @@ final class Doubts {
         }
       }
     }
-    if (serials.isEmpty() || uses.keySet().stream().anyMatch(job -> job.serialNumber().isEmpty())) {
+    if (serials.isEmpty()
+        || uses.values().stream().anyMatch(use -> use.job.serialNumber().isEmpty())) {
       raise(new SerialNumberNotStated(), matters);
     }
   }
@@ -173,7 +179,8 @@ final class Doubts {
         demands.calibration() == Calibration.REQUIRED
             || (demands.calibration() == Calibration.ONCE_NAMED && named);
     uses.forEach(
-        (job, use) -> {
+        (file, use) -> {
+          Job job = use.job;
           boolean datesAreDays = datesAreDays(job, waits || demands.testDay());
           Optional<LocalDate> day = days.of(job);
           boolean missed = false;
@@ -183,7 +190,7 @@ final class Doubts {
               if (due.isPresent() && day.isEmpty() && datesAreDays) {
                 missed = true;
                 raise(
-                    new TestDayNotStated(job.file(), Optional.of(instrument)),
+                    new TestDayNotStated(file, Optional.of(instrument)),
                     waits || demands.testDay());
               } else if (due.isPresent() && day.isPresent() && day.get().isAfter(due.get())) {
                 raise(new CalibrationExpired(instrument, due.get(), day.get()), waits);
@@ -191,7 +198,7 @@ final class Doubts {
             }
           }
           if (day.isEmpty() && datesAreDays && !missed) {
-            raise(new TestDayNotStated(job.file(), Optional.empty()), demands.testDay());
+            raise(new TestDayNotStated(file, Optional.empty()), demands.testDay());
           }
         });
   }
@@ -225,7 +232,8 @@ final class Doubts {
   private void people() {
     boolean waits = demands.independentInspector();
     uses.forEach(
-        (job, use) -> {
+        (file, use) -> {
+          Job job = use.job;
           String inspector = job.value("inspector");
           Set<String> testers = new LinkedHashSet<>();
           testers.add(key(job.value("operator")));
@@ -234,9 +242,9 @@ final class Doubts {
           if (testers.contains(key(inspector))) {
             raise(new TesterIsInspector(inspector), waits);
           } else if (waits && key(inspector).isEmpty()) {
-            raise(new NoInspector(job.file()), true);
+            raise(new NoInspector(file), true);
           } else if (waits && testers.isEmpty()) {
-            raise(new NoTester(job.file()), true);
+            raise(new NoTester(file), true);
           }
         });
   }

@@ -3,6 +3,7 @@ package dev.ringout.intake;
 import dev.ringout.harness.Harness;
 import dev.ringout.readings.Job;
 import dev.ringout.readings.Jobs;
+import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problems;
@@ -10,7 +11,6 @@ import dev.ringout.units.Text;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -76,15 +76,16 @@ public final class OneUnit {
   }
 
   private static void reportUnnamed(Job named, ReadingSet readings, Problems problems) {
-    Jobs jobs = new Jobs(readings.jobs());
-    Set<Job> filledIn = new LinkedHashSet<>();
-    readings.readings().stream()
-        .filter(reading -> reading.measured().made())
-        .map(reading -> jobs.of(reading.place()))
-        .flatMap(Optional::stream)
-        .forEach(filledIn::add);
-    filledIn.stream()
-        .filter(OneUnit::isBlank)
+    List<Job> unnamed = readings.jobs().stream().filter(OneUnit::isBlank).toList();
+    Jobs jobs = new Jobs(unnamed);
+    Set<String> filledIn = new LinkedHashSet<>();
+    for (Reading reading : unnamed.isEmpty() ? List.<Reading>of() : readings.readings()) {
+      if (reading.measured().made()) {
+        jobs.of(reading.place()).ifPresent(job -> filledIn.add(job.file()));
+      }
+    }
+    unnamed.stream()
+        .filter(job -> filledIn.contains(job.file()))
         .forEach(
             job ->
                 problems.error(

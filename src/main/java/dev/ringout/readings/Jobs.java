@@ -1,6 +1,7 @@
 package dev.ringout.readings;
 
 import dev.ringout.source.Place;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,11 @@ public final class Jobs {
   /** The job sheet of the readings file in which a cell stands. */
   public Optional<Job> of(Place place) {
     return byFile.computeIfAbsent(
-        place.file(), file -> jobs.stream().filter(job -> job.holds(place)).findFirst());
+        place.file(),
+        file ->
+            jobs.stream()
+                .filter(job -> job.holds(place))
+                // A file may stand in a folder that is given too: the nearer one is meant.
+                .max(Comparator.comparingInt(job -> job.file().length())));
   }
 }
