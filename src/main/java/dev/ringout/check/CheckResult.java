@@ -4,7 +4,6 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Coverage;
-import dev.ringout.compare.LeadResistance;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.Requirements;
 import dev.ringout.compare.ValueVerdict;
@@ -26,7 +25,7 @@ import java.util.Optional;
 /**
  * Everything that a check finds.
  *
- * @param leadDoubt a doubt about the meter's leads, where nearly every reading is high
+ * @param doubts what makes the verdict less than the values alone, what it waits for first
  * @param problems what was odd in the files without stopping the check
  */
 public record CheckResult(
@@ -36,7 +35,7 @@ public record CheckResult(
     Coverage coverage,
     Diagnosis diagnosis,
     Review review,
-    Optional<Problem> leadDoubt,
+    List<Doubt.Raised> doubts,
     List<Problem> problems) {
 
   /** The verdict on the unit. */
@@ -62,22 +61,36 @@ public record CheckResult(
   /** Compares a unit's readings with its paper, by the tables given. */
   public static CheckResult of(
       Harness harness, ReadingSet readings, Tables tables, List<Problem> problems) {
+    return of(harness, readings, tables, Optional.empty(), problems);
+  }
+
+  /**
+   * Compares a unit's readings with its paper.
+   *
+   * @param statedDay the day of the test as whoever writes the record gives it
+   */
+  public static CheckResult of(
+      Harness harness,
+      ReadingSet readings,
+      Tables tables,
+      Optional<LocalDate> statedDay,
+      List<Problem> problems) {
     CopperWire copper = CopperWire.published();
     Circuit circuit = Circuit.of(harness);
     // Waivers belong to the review; a check shows everything that the paper is blamed for.
-    Review review = Review.of(circuit, tables, copper, List.of(), LocalDate.MIN);
+    Review review = Review.of(circuit, tables, copper, List.of(), Optional.empty());
     JoinLimits limits = new JoinLimits(circuit, WireOhms.of(copper, tables));
     Comparison comparison = Comparison.of(circuit, limits, readings);
-    Optional<Problem> leadDoubt = LeadResistance.doubt(comparison);
+    List<Doubt.Raised> doubts = Doubts.of(harness, readings, comparison, statedDay);
     Coverage coverage = Requirements.of(circuit, limits).shownBy(comparison);
     return new CheckResult(
         circuit,
         readings,
         comparison,
         coverage,
-        Diagnosis.of(circuit, limits, comparison, coverage, tables, leadDoubt.isPresent()),
+        Diagnosis.of(circuit, limits, comparison, coverage, tables, leadDoubt(doubts).isPresent()),
         review,
-        leadDoubt,
+        doubts,
         problems);
   }
 
@@ -97,8 +110,26 @@ public record CheckResult(
         coverage,
         diagnosis.heldAgainst(diagnoses),
         review,
-        leadDoubt,
+        doubts,
         problems);
+  }
+
+  /** A doubt about the meter's leads, where nearly every reading is high. */
+  public Optional<Problem> leadDoubt() {
+    return leadDoubt(doubts);
+  }
+
+  private static Optional<Problem> leadDoubt(List<Doubt.Raised> doubts) {
+    return doubts.stream()
+        .map(Doubt.Raised::doubt)
+        .filter(Doubt.LeadsNotNulled.class::isInstance)
+        .map(one -> ((Doubt.LeadsNotNulled) one).problem())
+        .findFirst();
+  }
+
+  /** How many things the list demands that are not shown: the verdict waits for them. */
+  public long waitsFor() {
+    return doubts.stream().filter(Doubt.Raised::withholds).count();
   }
 
   /** The values of the joins against what their wires account for. */
@@ -123,12 +154,15 @@ public record CheckResult(
         || !diagnosis.faults().isEmpty()) {
       return Verdict.FAULTS;
     }
-    boolean gaps =
-        !coverage.isComplete()
-            || !readings.unread().isEmpty()
-            || !comparison.with(Outcome.NOT_TESTED).isEmpty()
-            || !comparison.with(Outcome.NOT_JUDGED).isEmpty()
-            || comparison.inForce().stream().anyMatch(one -> one.value() == ValueVerdict.LOW);
-    return gaps ? Verdict.INCOMPLETE : Verdict.CONFORMS;
+    return isProven() && waitsFor() == 0 ? Verdict.CONFORMS : Verdict.INCOMPLETE;
+  }
+
+  /** Whether the values show all that they must, whatever is in doubt about the test itself. */
+  public boolean isProven() {
+    return coverage.isComplete()
+        && readings.unread().isEmpty()
+        && comparison.with(Outcome.NOT_TESTED).isEmpty()
+        && comparison.with(Outcome.NOT_JUDGED).isEmpty()
+        && comparison.inForce().stream().noneMatch(one -> one.value() == ValueVerdict.LOW);
   }
 }

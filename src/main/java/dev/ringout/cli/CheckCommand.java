@@ -51,10 +51,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin private Destination destination = new Destination();
 
-  @Option(
-      names = "--any-revision",
-      description = "Accept readings that were taken against another revision of the harness.")
-  private boolean anyRevision;
+  @Mixin private UnitOptions unit = new UnitOptions();
 
   @Option(
       names = "--also",
@@ -100,14 +97,14 @@ final class CheckCommand implements Callable<Integer> {
       return refuse(inputs);
     }
     ReadingSet readings =
-        touched.before(inputs.readings(readingsFiles, harness.get()), spec, harness.get());
+        touched.before(
+            inputs.ofOneUnit(harness.get(), inputs.readings(readingsFiles, harness.get()), unit),
+            spec,
+            harness.get());
     Map<String, ReadingSet> others = new LinkedHashMap<>();
     for (Path file : otherUnits) {
-      others.put(file.toString(), inputs.readings(List.of(file), harness.get()));
-    }
-    if (!anyRevision) {
-      inputs.refuseOtherRevision(harness.get(), readings);
-      others.values().forEach(other -> inputs.refuseOtherRevision(harness.get(), other));
+      ReadingSet other = inputs.readings(List.of(file), harness.get());
+      others.put(file.toString(), inputs.ofAnotherUnit(harness.get(), readings, other, unit));
     }
     // A cell that can't be understood stops the verdict, and not what the other cells say.
     if (inputs.hasErrorsBeside(readings.unread())) {

@@ -8,6 +8,7 @@ import dev.ringout.imports.ListImporter;
 import dev.ringout.imports.Words;
 import dev.ringout.intake.HarnessReader;
 import dev.ringout.intake.LostCase;
+import dev.ringout.intake.OneUnit;
 import dev.ringout.intake.ReadingsReader;
 import dev.ringout.intake.WaiversReader;
 import dev.ringout.readings.Job;
@@ -129,8 +130,35 @@ final class Inputs {
     return Optional.empty();
   }
 
-  /** Readings of another revision are refused, unless the caller says otherwise. */
-  void refuseOtherRevision(Harness harness, ReadingSet readings) {
+  /**
+   * A unit's readings; those of another unit, drawing or revision among them are refused.
+   *
+   * @param said what the command line says of the unit
+   */
+  ReadingSet ofOneUnit(Harness harness, ReadingSet readings, UnitOptions said) {
+    ReadingSet vouched =
+        said.serial()
+            .map(serial -> OneUnit.vouchedFor(readings, serial, problems))
+            .orElse(readings);
+    refuseOthers(harness, vouched, said);
+    return vouched;
+  }
+
+  /** Readings of another unit than these, which must be of one unit, drawing and revision too. */
+  ReadingSet ofAnotherUnit(Harness harness, ReadingSet own, ReadingSet readings, UnitOptions said) {
+    refuseOthers(harness, readings, said);
+    OneUnit.reportSame(own, readings, problems);
+    return readings;
+  }
+
+  private void refuseOthers(Harness harness, ReadingSet readings, UnitOptions said) {
+    OneUnit.report(harness, readings, problems);
+    if (!said.anyRevision()) {
+      refuseOtherRevision(harness, readings);
+    }
+  }
+
+  private void refuseOtherRevision(Harness harness, ReadingSet readings) {
     String own = harness.headerValue("revision");
     for (Job job : readings.jobs()) {
       if (!job.revision().isEmpty() && !own.isEmpty() && !job.revision().equalsIgnoreCase(own)) {

@@ -78,6 +78,8 @@ final class PlanCommand implements Callable<Integer> {
       description = "Readings already taken: only what they do not prove is planned.")
   private List<Path> taken = new ArrayList<>();
 
+  @Mixin private UnitOptions unit = new UnitOptions();
+
   @Mixin private OwnTables tables = new OwnTables();
 
   @Mixin private Sheets file = new Sheets();
@@ -97,8 +99,10 @@ final class PlanCommand implements Callable<Integer> {
       return refuse(inputs);
     }
     ReadingSet readings =
-        touched.before(inputs.readings(taken, harness.get()), spec, harness.get());
-    inputs.refuseOtherRevision(harness.get(), readings);
+        touched.before(
+            inputs.ofOneUnit(harness.get(), inputs.readings(taken, harness.get()), unit),
+            spec,
+            harness.get());
     if (inputs.problems().hasErrors()) {
       return refuse(inputs);
     }

@@ -1,6 +1,7 @@
 package dev.ringout.cli;
 
 import dev.ringout.check.CheckResult;
+import dev.ringout.check.TestDay;
 import dev.ringout.check.UnitOfTest;
 import dev.ringout.circuit.UnitMap;
 import dev.ringout.harness.Harness;
@@ -126,10 +127,7 @@ final class ReportCommand implements Callable<Integer> {
       description = "What was done since that record. May be given more than once.")
   private List<String> done = new ArrayList<>();
 
-  @Option(
-      names = "--any-revision",
-      description = "Accept readings that were taken against another revision of the harness.")
-  private boolean anyRevision;
+  @Mixin private UnitOptions unit = new UnitOptions();
 
   @Option(
       names = "--verify",
@@ -148,6 +146,8 @@ final class ReportCommand implements Callable<Integer> {
       paramLabel = "KEY",
       description = "Make a new key to seal with: KEY, to be kept secret, and KEY.pub.")
   private Optional<Path> newKey = Optional.empty();
+
+  @Mixin private Touched touched = new Touched();
 
   @Mixin private OwnTables tables = new OwnTables();
 
@@ -235,10 +235,11 @@ final class ReportCommand implements Callable<Integer> {
       output.err().print(ProblemText.write(inputs.problems().list()));
       return inputs.exitCode();
     }
-    ReadingSet readings = inputs.readings(readingsFiles, harness.get());
-    if (!anyRevision) {
-      inputs.refuseOtherRevision(harness.get(), readings);
-    }
+    ReadingSet readings =
+        touched.before(
+            inputs.ofOneUnit(harness.get(), inputs.readings(readingsFiles, harness.get()), unit),
+            spec,
+            harness.get());
     List<Seal.Earlier> earlier =
         before
             .map(one -> earlier(one, harnessPath, harness.get(), readings, inputs))
@@ -321,7 +322,7 @@ final class ReportCommand implements Callable<Integer> {
       Seal before, Path harnessPath, Harness harness, ReadingSet readings, Inputs inputs) {
     TestedUnit.Continuation continuation =
         UnitOfTest.of(harness, readings)
-            .after(before.record().name(), before.unit(), sameUnit, anyRevision);
+            .after(before.record().name(), before.unit(), sameUnit, unit.anyRevision());
     for (TestedUnit.Objection one : continuation.objections()) {
       Place ofList = Place.of(inputs.shownName(harnessPath));
       Place place =
@@ -360,8 +361,8 @@ final class ReportCommand implements Callable<Integer> {
       Path to)
       throws IOException {
     Tables read = tables.read(spec);
-    CheckResult result = CheckResult.of(harness, readings, read, inputs.problems().list());
-    Optional<LocalDate> day = date.isPresent() ? date : RecordContent.lastDay(readings.readings());
+    CheckResult result = CheckResult.of(harness, readings, read, date, inputs.problems().list());
+    Optional<LocalDate> day = TestDay.of(readings, date);
     Map<String, String> sources = new LinkedHashMap<>();
     for (String table : Tables.names()) {
       sources.put(
@@ -374,8 +375,7 @@ final class ReportCommand implements Callable<Integer> {
     }
     return new TestRecord(
         result,
-        Review.of(
-            result.circuit(), read, CopperWire.published(), accepted, day.orElse(LocalDate.MIN)),
+        Review.of(result.circuit(), read, CopperWire.published(), accepted, day),
         day,
         digests(files, to),
         earlier,

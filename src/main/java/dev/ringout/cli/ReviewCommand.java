@@ -77,7 +77,7 @@ final class ReviewCommand implements Callable<Integer> {
             tables.read(spec),
             CopperWire.published(),
             accepted,
-            today.orElseGet(LocalDate::now));
+            Optional.of(today.orElseGet(LocalDate::now)));
     boolean colour = destination.showsColour(output);
     String text =
         destination.json()

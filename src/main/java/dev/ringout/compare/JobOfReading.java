@@ -1,35 +1,27 @@
 package dev.ringout.compare;
 
 import dev.ringout.readings.Job;
+import dev.ringout.readings.Jobs;
 import dev.ringout.readings.Reading;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/**
- * The job sheet that goes with a reading, by the file in which it stands. All readings of a file
- * name it by the same text, so it is looked up once.
- */
+/** What the job sheet that goes with a reading says of it. */
 final class JobOfReading {
   /** For readings that stand in no file with a job sheet. */
   static final JobOfReading NONE = new JobOfReading(List.of());
 
-  private final List<Job> jobs;
-  private final Map<String, Optional<Job>> byFile = new HashMap<>();
+  private final Jobs jobs;
+  private final boolean none;
 
   JobOfReading(List<Job> jobs) {
-    this.jobs = jobs;
+    this.jobs = new Jobs(jobs);
+    this.none = jobs.isEmpty();
   }
 
   Optional<Job> of(Reading reading) {
-    if (jobs.isEmpty()) {
-      return Optional.empty();
-    }
-    return byFile.computeIfAbsent(
-        reading.place().file(),
-        file -> jobs.stream().filter(job -> job.holds(reading.place())).findFirst());
+    return none ? Optional.empty() : jobs.of(reading.place());
   }
 
   /** The top of the range of the meter that it was taken with; absent where none is given. */

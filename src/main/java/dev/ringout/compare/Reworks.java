@@ -5,6 +5,7 @@ import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Probing;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Job;
+import dev.ringout.readings.Jobs;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.readings.Rework;
@@ -29,7 +30,7 @@ import java.util.Optional;
 final class Reworks {
   private final Circuit circuit;
   private final List<Rework> reworks;
-  private final List<Job> jobs;
+  private final Jobs jobs;
 
   /** The earliest dated reading of each file. */
   private final Map<String, LocalDateTime> earliest = new HashMap<>();
@@ -42,7 +43,7 @@ final class Reworks {
   Reworks(Circuit circuit, ReadingSet readings) {
     this.circuit = circuit;
     this.reworks = readings.reworks();
-    this.jobs = readings.jobs();
+    this.jobs = new Jobs(readings.jobs());
     if (!reworks.isEmpty()) {
       for (Reading reading : readings.readings()) {
         dated(reading.time())
@@ -139,11 +140,7 @@ final class Reworks {
 
   /** The workbook or the folder in which a cell stands. */
   private String file(Place place) {
-    return jobs.stream()
-        .filter(job -> job.holds(place))
-        .findFirst()
-        .map(Job::file)
-        .orElse(place.file());
+    return jobs.of(place).map(Job::file).orElse(place.file());
   }
 
   /** Only what has a day can be compared. */

@@ -2,7 +2,10 @@ package dev.ringout.readings;
 
 import dev.ringout.source.Place;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -30,10 +33,13 @@ public record Job(
     String revision,
     Place revisionPlace) {
 
-  /** The entry of that name in any case, without the blanks around it; or empty. */
+  /**
+   * The entry of that name whatever its case, blanks and punctuation, without the blanks around it;
+   * or empty.
+   */
   public String value(String name) {
     return entries.entrySet().stream()
-        .filter(entry -> entry.getKey().equalsIgnoreCase(name))
+        .filter(entry -> key(entry.getKey()).equals(key(name)))
         .map(Map.Entry::getValue)
         .findFirst()
         .orElse("")
@@ -43,10 +49,33 @@ public record Job(
   /** The cell that gives an entry, or the file. */
   public Place place(String name) {
     return places.entrySet().stream()
-        .filter(entry -> entry.getKey().equalsIgnoreCase(name))
+        .filter(entry -> key(entry.getKey()).equals(key(name)))
         .map(Map.Entry::getValue)
         .findFirst()
         .orElse(Place.of(file));
+  }
+
+  private static String key(String name) {
+    StringBuilder key = new StringBuilder();
+    name.codePoints().filter(Character::isLetterOrDigit).forEach(key::appendCodePoint);
+    return key.toString().toLowerCase(Locale.ROOT);
+  }
+
+  /** The same with one entry more, which no cell gives. */
+  public Job with(String name, String value) {
+    Map<String, String> more = new LinkedHashMap<>(entries);
+    more.keySet().removeIf(one -> key(one).equals(key(name)));
+    more.put(name, value);
+    return new Job(
+        file,
+        Collections.unmodifiableMap(more),
+        places,
+        continuityRangeOhms,
+        insulationRangeOhms,
+        insulationVolts,
+        meter,
+        revision,
+        revisionPlace);
   }
 
   /** The unit's serial number, or empty. */

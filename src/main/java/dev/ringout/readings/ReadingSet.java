@@ -30,4 +30,9 @@ public record ReadingSet(
   public ReadingSet(List<Reading> readings, List<Job> jobs) {
     this(readings, jobs, List.of(), List.of(), List.of());
   }
+
+  /** The same with other job sheets. */
+  public ReadingSet withJobs(List<Job> others) {
+    return new ReadingSet(readings, others, reworks, concessions, unread);
+  }
 }

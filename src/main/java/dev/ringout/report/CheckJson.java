@@ -71,6 +71,7 @@ public final class CheckJson {
     document.put("values", values());
     document.put("insulationNotes", result.insulationNotes());
     document.put("verdict", result.verdict().word());
+    document.put("doubts", DoubtJson.of(result.doubts()));
     document.put("faults", result.diagnosis().faults().stream().map(CheckJson::fault).toList());
     document.put("unexplained", places(result.diagnosis().unexplained()));
     document.put("contradictions", contradictions());

@@ -2,6 +2,7 @@ package dev.ringout.report;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.check.CheckResult.Verdict;
+import dev.ringout.check.Doubt;
 import dev.ringout.check.Values;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.compare.Conceded;
@@ -34,6 +35,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -76,7 +78,7 @@ public final class CheckText {
     CheckText text = new CheckText(result, colour, planOfTheRest);
     text.headline();
     text.unread();
-    text.doubt();
+    text.doubts();
     text.overtaken();
     text.conceded();
     text.faults();
@@ -185,10 +187,20 @@ public final class CheckText {
             : "High: within the limit of the harness file, and more than copper and contacts have.");
   }
 
-  private void doubt() {
-    result
-        .leadDoubt()
-        .ifPresent(doubt -> page.heading("First of all").paragraph("  ! ", doubt.sentence() + "."));
+  private void doubts() {
+    // Leads that were not nulled make faults of good joints: to be settled before anything else.
+    doubts("First of all", one -> one.doubt() instanceof Doubt.LeadsNotNulled);
+    doubts(
+        "What makes this less than it seems",
+        one -> !(one.doubt() instanceof Doubt.LeadsNotNulled));
+  }
+
+  private void doubts(String heading, Predicate<Doubt.Raised> which) {
+    List<Doubt.Raised> shown = result.doubts().stream().filter(which).toList();
+    if (!shown.isEmpty()) {
+      page.heading(heading);
+      shown.forEach(doubt -> page.paragraph("  ! ", Sentences.doubt(doubt)));
+    }
   }
 
   /** The cells that could not be read: nothing is final before they are. */

@@ -8,8 +8,6 @@ import dev.ringout.compare.Outcome;
 import dev.ringout.compare.Replaced;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.harness.Point;
-import dev.ringout.readings.Job;
-import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import dev.ringout.report.JoinPicture.Join;
 import dev.ringout.report.JoinPicture.Look;
@@ -24,22 +22,17 @@ import dev.ringout.review.Remark;
 import dev.ringout.review.Review;
 import dev.ringout.seal.Digest;
 import dev.ringout.seal.Seal;
-import dev.ringout.source.Place;
 import dev.ringout.source.Severity;
 import dev.ringout.standards.Cautions;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import dev.ringout.work.ItemSheet;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -171,85 +164,12 @@ public final class RecordContent {
   /** What makes the verdict less than it seems: on the first page, beside it. */
   private List<String> doubts() {
     List<String> doubts = new ArrayList<>();
-    record.result().leadDoubt().ifPresent(doubt -> doubts.add(doubt.sentence() + "."));
-    for (Job job : record.result().readings().jobs()) {
-      calibration(job, doubts);
-      String tester = job.value("operator");
-      if (!tester.isEmpty() && tester.equalsIgnoreCase(job.value("inspector"))) {
-        doubts.add(
-            Text.of(
-                "Tester and inspector are the same person, %s: the inspection is not independent.",
-                tester));
-      }
-    }
-    beyondRange(doubts);
+    record.result().doubts().forEach(doubt -> doubts.add(Sentences.doubt(doubt)));
     long errors = record.review().count(Severity.ERROR);
     if (errors > 0) {
       doubts.add(Text.of("The paper itself has %s: see Remarks.", Numbers.count(errors, "error")));
     }
     return doubts;
-  }
-
-  private void calibration(Job job, List<String> doubts) {
-    String due = job.value("calibration due");
-    String which = Sentences.named(job.value("instrument"), job.value("instrument number"));
-    if (due.isEmpty()) {
-      doubts.add(Text.of("No calibration date is stated for %s.", orStated(which)));
-      return;
-    }
-    try {
-      LocalDate day = LocalDate.parse(due.strip());
-      if (record.date().isEmpty()) {
-        doubts.add(
-            Text.of(
-                "The date of the test is not stated, so nothing tells whether %s, due %s, was in"
-                    + " calibration.",
-                orStated(which), due));
-      } else if (record.date().get().isAfter(day)) {
-        doubts.add(
-            Text.of(
-                "Calibration of %s had expired on %s; the test is of %s.",
-                orStated(which), due, record.date().get()));
-      }
-    } catch (DateTimeParseException e) {
-      doubts.add(
-          Text.of(
-              "The calibration date \"%s\" of %s is no day such as 2027-03-31.",
-              due, orStated(which)));
-    }
-  }
-
-  private void beyondRange(List<String> doubts) {
-    Map<String, Job> jobOf = new LinkedHashMap<>();
-    record.result().readings().jobs().forEach(job -> jobOf.put(sheets(job.revisionPlace()), job));
-    int beyond = 0;
-    String first = "";
-    for (Judged judged : record.result().comparison().inForce()) {
-      Job job = jobOf.get(sheets(judged.reading().place()));
-      if (job != null && judged.reading().measured() instanceof Measured.Value value) {
-        OptionalDouble range =
-            judged.reading().kind() == Reading.Kind.INSULATION
-                ? job.insulationRangeOhms()
-                : job.continuityRangeOhms();
-        if (range.isPresent() && value.ohms() > range.getAsDouble()) {
-          beyond++;
-          first = first.isEmpty() ? judged.reading().place().toString() : first;
-        }
-      }
-    }
-    if (beyond > 0) {
-      doubts.add(
-          Text.of(
-              "%s beyond the range that the job sheet gives for the instrument, the first at %s.",
-              beyond == 1 ? "1 reading is" : beyond + " readings are", first));
-    }
-  }
-
-  /** The workbook, or the folder of .csv, in which a sheet stands. */
-  private static String sheets(Place place) {
-    int folder = place.file().lastIndexOf('/');
-    boolean one = folder > 0 && place.file().endsWith(".csv");
-    return one ? place.file().substring(0, folder) : place.file();
   }
 
   private String value(String name) {
@@ -274,18 +194,16 @@ public final class RecordContent {
             "Drawing, revision",
             orStated(
                 Sentences.named(harness.headerValue("drawing"), harness.headerValue("revision")))));
-    rows.add(List.of("Effectivity", orStated(harness.headerValue("effectivity"))));
-    rows.add(List.of("Procedure", orStated(value("procedure"))));
     rows.add(
         List.of(
-            "Instruments",
+            "Effectivity",
             orStated(
                 Sentences.named(
-                    value("instrument"),
-                    value("instrument number"),
-                    value("calibration due").isEmpty()
-                        ? ""
-                        : "calibration due " + value("calibration due")))));
+                    harness.headerValue("effectivity"),
+                    harness.headerValue("serial numbers"),
+                    harness.headerValue("effective for")))));
+    rows.add(List.of("Procedure", orStated(value("procedure"))));
+    rows.add(List.of("Instruments", orStated(instruments())));
     rows.add(
         List.of(
             "Ranges",
@@ -305,6 +223,23 @@ public final class RecordContent {
             "Tester, inspector", orStated(Sentences.named(value("operator"), value("inspector")))));
     rows.add(List.of("Proven", Sentences.coverage(record.result().coverage())));
     return rows;
+  }
+
+  /** Each instrument by itself: the due day of one says nothing of another. */
+  private String instruments() {
+    return record.result().readings().jobs().stream()
+        .flatMap(job -> job.instruments().stream())
+        .map(
+            one ->
+                Sentences.named(
+                    one.name(),
+                    one.number(),
+                    one.calibrationDue().isEmpty()
+                        ? ""
+                        : "calibration due " + one.calibrationDue()))
+        .filter(one -> !one.isEmpty())
+        .distinct()
+        .collect(Collectors.joining("; "));
   }
 
   private void faults() {
@@ -706,13 +641,5 @@ public final class RecordContent {
     blocks.add(new Words("By " + record.program() + ".", false));
     digest = Digest.of(blocks.toString());
     blocks.add(new Words("Content digest " + digest, false));
-  }
-
-  /** A day in ISO form, where the readings' own times give one. */
-  public static Optional<LocalDate> lastDay(List<Reading> readings) {
-    return readings.stream()
-        .flatMap(reading -> reading.time().stream())
-        .map(time -> time.at().toLocalDate())
-        .max(LocalDate::compareTo);
   }
 }

@@ -1,6 +1,7 @@
 package dev.ringout.report;
 
 import dev.ringout.check.CheckResult;
+import dev.ringout.check.Doubt;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Expected;
@@ -722,8 +723,19 @@ final class Sentences {
           faults == 0
               ? "FAULTS: readings fail, and nothing here explains them."
               : "FAULTS: " + faults + ".";
-      case INCOMPLETE -> "NOT COMPLETE. No fault seen, but not everything is proven.";
+      case INCOMPLETE ->
+          result.isProven()
+              ? Text.of(
+                  "NOT COMPLETE. Every value is good; the verdict waits for %s about the test.",
+                  Numbers.count(result.waitsFor(), "answer"))
+              : "NOT COMPLETE. No fault seen, but not everything is proven.";
     };
+  }
+
+  /** What makes the verdict less than it seems, and whether it waits for that. */
+  static String doubt(Doubt.Raised raised) {
+    return raised.doubt().match(new DoubtSentences())
+        + (raised.withholds() ? " The verdict waits for this." : "");
   }
 
   /** What is known of several things, in one line. */

@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What the checks of the paper say.
@@ -73,10 +74,14 @@ public record Review(
   /**
    * Runs every check.
    *
-   * @param today the day by which waivers expire
+   * @param day the day by which waivers expire; absent: those that expire can't be shown to hold
    */
   public static Review of(
-      Circuit circuit, Tables tables, CopperWire copper, List<Waiver> waivers, LocalDate today) {
+      Circuit circuit,
+      Tables tables,
+      CopperWire copper,
+      List<Waiver> waivers,
+      Optional<LocalDate> day) {
     Paper paper = new Paper(circuit, tables, copper);
     List<Remark> remarks = new ArrayList<>();
     Map<String, String> notRun = new LinkedHashMap<>();
@@ -90,13 +95,13 @@ public record Review(
         notRun.put(check.rule(), findings.why());
       }
     }
-    return waive(remarks, waivers, today, notRun, checks);
+    return waive(remarks, waivers, day, notRun, checks);
   }
 
   private static Review waive(
       List<Remark> remarks,
       List<Waiver> waivers,
-      LocalDate today,
+      Optional<LocalDate> day,
       Map<String, String> notRun,
       Map<String, String> checks) {
     List<Remark> open = new ArrayList<>();
@@ -107,7 +112,7 @@ public record Review(
       for (Waiver waiver : waivers) {
         if (covers(waiver, remark)) {
           unused.remove(waiver);
-          accepted = waiver.isExpired(today) ? accepted : waiver;
+          accepted = holds(waiver, day) ? waiver : accepted;
         }
       }
       if (accepted == null) {
@@ -120,9 +125,17 @@ public record Review(
       String about = waiver.rule() + " at " + waiver.subject() + " by " + waiver.who();
       if (unused.contains(waiver)) {
         open.add(waiverRemark(waiver, "the waiver of " + about + " covers nothing: remove it"));
-      } else if (waiver.isExpired(today)) {
+      } else if (!holds(waiver, day)) {
         open.add(
-            waiverRemark(waiver, "the waiver of " + about + " has expired on " + waiver.until()));
+            waiverRemark(
+                waiver,
+                "the waiver of "
+                    + about
+                    + (day.isPresent()
+                        ? " has expired on " + waiver.until()
+                        : " holds until "
+                            + waiver.until()
+                            + ", and nothing says on which day the test was")));
       }
     }
     open.sort(Comparator.comparing(Remark::severity));
@@ -131,6 +144,10 @@ public record Review(
         List.copyOf(waived),
         Collections.unmodifiableMap(notRun),
         Collections.unmodifiableMap(checks));
+  }
+
+  private static boolean holds(Waiver waiver, Optional<LocalDate> day) {
+    return waiver.untilDay().isEmpty() || day.filter(one -> !waiver.isExpired(one)).isPresent();
   }
 
   private static boolean covers(Waiver waiver, Remark remark) {

@@ -173,6 +173,21 @@ class ReportCommandTest {
   }
 
   @Test
+  void a_waiver_that_ends_on_a_day_holds_only_where_the_day_of_the_test_is_known()
+      throws IOException {
+    Path blank = Files.createDirectories(folder.resolve("blank"));
+    Files.writeString(
+        blank.resolve("continuity.csv"), "Step,From,To,Reading,Unit\n1,J1-A,J1-B,,\n");
+    Path waivers = SAMPLE.resolve("waivers.csv");
+    Path paper = SAMPLE.resolve("paper-errors.xlsx");
+    String undated = page(paper, blank, "--waivers", waivers);
+    assertTrue(undated.contains("holds until 2026-06-30, and nothing says on which day"), undated);
+    String before = page(paper, blank, "--waivers", waivers, "--date", "2026-06-30");
+    assertFalse(before.contains("nothing says on which day the test was"), before);
+    assertTrue(before.contains(", until 2026-06-30"), before);
+  }
+
+  @Test
   void the_same_inputs_give_the_same_bytes_in_every_form() throws IOException {
     for (String name : new String[] {"r.html", "r.pdf", "r.xlsx"}) {
       Path one = Files.createDirectories(folder.resolve("one")).resolve(name);

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A unit of src/test/resources/checks: {@code == fires} and what the check must say of it, or
@@ -48,6 +49,10 @@ record CheckCase(boolean fires, String says, Map<String, String> sheets) {
 
   Review review(Path folder, List<Waiver> waivers, LocalDate today) throws Exception {
     return Review.of(
-        Circuit.of(harness(folder)), Tables.published(), CopperWire.published(), waivers, today);
+        Circuit.of(harness(folder)),
+        Tables.published(),
+        CopperWire.published(),
+        waivers,
+        Optional.of(today));
   }
 }

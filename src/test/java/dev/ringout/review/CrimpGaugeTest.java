@@ -9,8 +9,8 @@ import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
 import dev.ringout.trade.UnitUnderTest;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,7 +26,7 @@ class CrimpGaugeTest {
             Tables.published(),
             CopperWire.published(),
             List.of(),
-            LocalDate.MIN)
+            Optional.empty())
         .remarks()
         .stream()
         .filter(remark -> remark.rule().equals("crimp-gauge"))

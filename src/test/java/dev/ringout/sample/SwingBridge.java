@@ -441,6 +441,7 @@ final class SwingBridge {
         .row("Job", "revision", "B")
         .row("Job", "operator", "R. Adeyemi")
         .row("Job", "inspector", "M. Lindqvist")
+        .row("Job", "date", "2026-11-20")
         .row("Job", "instrument", "milliohm meter and insulation tester")
         .row("Job", "instrument number", "T-118")
         .row("Job", "calibration due", "2027-03-31")

@@ -1,0 +1,262 @@
+package dev.ringout.check;
+
+import dev.ringout.check.Doubt.BeyondRange;
+import dev.ringout.check.Doubt.CalibrationExpired;
+import dev.ringout.check.Doubt.CalibrationNotADay;
+import dev.ringout.check.Doubt.CalibrationNotStated;
+import dev.ringout.check.Doubt.EffectivityNotUnderstood;
+import dev.ringout.check.Doubt.LeadsNotNulled;
+import dev.ringout.check.Doubt.NoInspector;
+import dev.ringout.check.Doubt.NoTester;
+import dev.ringout.check.Doubt.NotEffective;
+import dev.ringout.check.Doubt.Raised;
+import dev.ringout.check.Doubt.SerialNumberNotStated;
+import dev.ringout.check.Doubt.TestDayNotADay;
+import dev.ringout.check.Doubt.TestDayNotStated;
+import dev.ringout.check.Doubt.TesterIsInspector;
+import dev.ringout.compare.Comparison;
+import dev.ringout.compare.Judged;
+import dev.ringout.compare.LeadResistance;
+import dev.ringout.harness.Demands;
+import dev.ringout.harness.Demands.Calibration;
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.SerialNumbers;
+import dev.ringout.readings.Instrument;
+import dev.ringout.readings.Job;
+import dev.ringout.readings.Jobs;
+import dev.ringout.readings.Measured;
+import dev.ringout.readings.Meter;
+import dev.ringout.readings.Reading;
+import dev.ringout.readings.ReadingSet;
+import dev.ringout.source.Place;
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Finds what makes a verdict less than its values alone. */
+final class Doubts {
+  private static final List<String> EFFECTIVITY =
+      List.of("effectivity", "serial numbers", "effective for");
+
+  private final Harness harness;
+  private final Demands demands;
+  private final List<Job> jobs;
+  private final TestDay days;
+
+  /** Of the files whose readings stand: one that is replaced as a whole proves nothing. */
+  private final Map<String, Use> uses = new LinkedHashMap<>();
+
+  private final Set<Raised> raised = new LinkedHashSet<>();
+
+  /** What a file's readings that stand say of instruments and people. */
+  private static final class Use {
+    private final Job job;
+    private final Set<Reading.Kind> kinds = EnumSet.noneOf(Reading.Kind.class);
+    private final Set<String> readers = new LinkedHashSet<>();
+    private final Map<Reading.Kind, BeyondRange> beyond = new EnumMap<>(Reading.Kind.class);
+
+    Use(Job job) {
+      this.job = job;
+    }
+  }
+
+  private Doubts(Harness harness, ReadingSet readings, Optional<LocalDate> statedDay) {
+    this.harness = harness;
+    this.demands = harness.limits().demands();
+    this.jobs = readings.jobs();
+    this.days = new TestDay(readings, statedDay);
+  }
+
+  /**
+   * Every doubt, those for which the verdict waits first.
+   *
+   * @param statedDay the day of the test as whoever writes the record gives it
+   */
+  static List<Raised> of(
+      Harness harness, ReadingSet readings, Comparison comparison, Optional<LocalDate> statedDay) {
+    Doubts doubts = new Doubts(harness, readings, statedDay);
+    LeadResistance.doubt(comparison)
+        .ifPresent(problem -> doubts.raise(new LeadsNotNulled(problem), false));
+    doubts.use(comparison);
+    doubts.unit();
+    doubts.calibration();
+    doubts.people();
+    doubts.ranges();
+    return Stream.concat(
+            doubts.raised.stream().filter(Raised::withholds),
+            doubts.raised.stream().filter(one -> !one.withholds()))
+        .toList();
+  }
+
+  private void raise(Doubt doubt, boolean withholds) {
+    raised.add(new Raised(doubt, withholds));
+  }
+
+  private void use(Comparison comparison) {
+    Jobs byPlace = new Jobs(jobs);
+    for (Judged judged : comparison.inForce()) {
+      Reading reading = judged.reading();
+      if (!reading.measured().made()) {
+        continue;
+      }
+      Job job = byPlace.of(reading.place()).orElseGet(() -> silent(reading.place()));
+      Use use = uses.computeIfAbsent(job.file(), one -> new Use(job));
+      use.kinds.add(reading.kind());
+      use.readers.add(reading.by());
+      OptionalDouble range =
+          reading.kind() == Reading.Kind.INSULATION
+              ? job.insulationRangeOhms()
+              : job.continuityRangeOhms();
+      if (reading.measured() instanceof Measured.Value value
+          && range.isPresent()
+          && value.ohms() > range.getAsDouble()) {
+        use.beyond.merge(
+            reading.kind(),
+            new BeyondRange(reading.kind(), 1, reading.place(), range.getAsDouble()),
+            (first, more) ->
+                new BeyondRange(first.kind(), first.count() + 1, first.first(), first.rangeOhms()));
+      }
+    }
+  }
+
+  /** Readings without a job sheet are those of one that says nothing. */
+  private static Job silent(Place place) {
+    return new Job(
+        place.file(),
+        Collections.emptyMap(),
+        Collections.emptyMap(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        Meter.UNKNOWN,
+        "",
+        Place.of(place.file()));
+  }
+
+  private void unit() {
+    List<String> serials =
+        jobs.stream().map(Job::serialNumber).filter(one -> !one.isEmpty()).distinct().toList();
+    boolean matters = demands.serialNumber();
+    for (String name : EFFECTIVITY) {
+      String text = harness.headerValue(name).strip();
+      if (text.isEmpty()) {
+        continue;
+      }
+      Optional<SerialNumbers> effective = SerialNumbers.of(text);
+      if (effective.isEmpty()) {
+        raise(new EffectivityNotUnderstood(text), true);
+      }
+      // A list for every unit is for one without a number too.
+      matters |= effective.isEmpty() || !effective.get().covers("");
+      for (String serial : serials) {
+        if (effective.isPresent() && !effective.get().covers(serial)) {
+          raise(new NotEffective(serial, text), true);
+        }
+      }
+    }
+    if (serials.isEmpty()
+        || uses.values().stream().anyMatch(use -> use.job.serialNumber().isEmpty())) {
+      raise(new SerialNumberNotStated(), matters);
+    }
+  }
+
+  private void calibration() {
+    boolean named =
+        jobs.stream()
+            .flatMap(job -> job.instruments().stream())
+            .anyMatch(instrument -> !instrument.calibrationDue().isBlank());
+    boolean waits =
+        demands.calibration() == Calibration.REQUIRED
+            || (demands.calibration() == Calibration.ONCE_NAMED && named);
+    uses.forEach(
+        (file, use) -> {
+          Job job = use.job;
+          boolean datesAreDays = datesAreDays(job, waits || demands.testDay());
+          Optional<LocalDate> day = days.of(job);
+          boolean missed = false;
+          for (Instrument instrument : job.instruments()) {
+            if (use.kinds.stream().anyMatch(kind -> isUsedFor(instrument, kind))) {
+              Optional<LocalDate> due = due(job, instrument, waits);
+              if (due.isPresent() && day.isEmpty() && datesAreDays) {
+                missed = true;
+                raise(
+                    new TestDayNotStated(file, Optional.of(instrument)),
+                    waits || demands.testDay());
+              } else if (due.isPresent() && day.isPresent() && day.get().isAfter(due.get())) {
+                raise(new CalibrationExpired(instrument, due.get(), day.get()), waits);
+              }
+            }
+          }
+          if (day.isEmpty() && datesAreDays && !missed) {
+            raise(new TestDayNotStated(file, Optional.empty()), demands.testDay());
+          }
+        });
+  }
+
+  private static boolean isUsedFor(Instrument instrument, Reading.Kind kind) {
+    return instrument.use().contains(kind.name().toLowerCase(Locale.ROOT));
+  }
+
+  private boolean datesAreDays(Job job, boolean waits) {
+    List<String> unread =
+        TestDay.written(job).stream()
+            .filter(name -> TestDay.day(job.value(name)).isEmpty())
+            .toList();
+    unread.forEach(name -> raise(new TestDayNotADay(job.place(name), job.value(name)), waits));
+    return unread.isEmpty();
+  }
+
+  private Optional<LocalDate> due(Job job, Instrument instrument, boolean waits) {
+    String text = instrument.calibrationDue();
+    if (text.isBlank()) {
+      raise(new CalibrationNotStated(job.file(), instrument), waits);
+      return Optional.empty();
+    }
+    Optional<LocalDate> due = TestDay.day(text);
+    if (due.isEmpty()) {
+      raise(new CalibrationNotADay(instrument, text.strip()), waits);
+    }
+    return due;
+  }
+
+  private void people() {
+    boolean waits = demands.independentInspector();
+    uses.forEach(
+        (file, use) -> {
+          Job job = use.job;
+          String inspector = job.value("inspector");
+          Set<String> testers = new LinkedHashSet<>();
+          testers.add(key(job.value("operator")));
+          use.readers.forEach(reader -> testers.add(key(reader)));
+          testers.remove("");
+          if (testers.contains(key(inspector))) {
+            raise(new TesterIsInspector(inspector), waits);
+          } else if (waits && key(inspector).isEmpty()) {
+            raise(new NoInspector(file), true);
+          } else if (waits && testers.isEmpty()) {
+            raise(new NoTester(file), true);
+          }
+        });
+  }
+
+  /** One person, however the name is spaced and dotted. */
+  private static String key(String name) {
+    StringBuilder key = new StringBuilder();
+    name.codePoints().filter(Character::isLetterOrDigit).forEach(key::appendCodePoint);
+    return key.toString().toLowerCase(Locale.ROOT);
+  }
+
+  private void ranges() {
+    uses.values().forEach(use -> use.beyond.values().forEach(one -> raise(one, false)));
+  }
+}

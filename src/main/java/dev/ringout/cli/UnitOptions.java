@@ -1,0 +1,39 @@
+package dev.ringout.cli;
+
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** What the command line says of the unit that was read. */
+final class UnitOptions {
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec = CommandSpec.create();
+
+  private Optional<String> serial = Optional.empty();
+
+  @Option(
+      names = "--any-revision",
+      description = "Accept readings that were taken against another revision of the harness.")
+  private boolean anyRevision;
+
+  @Option(
+      names = "--serial",
+      paramLabel = "NUMBER",
+      description = "The unit's serial number, for readings files that give none.")
+  void serial(Optional<String> number) {
+    if (number.filter(String::isBlank).isPresent()) {
+      throw new ParameterException(spec.commandLine(), "--serial needs a number");
+    }
+    serial = number.map(String::strip);
+  }
+
+  Optional<String> serial() {
+    return serial;
+  }
+
+  boolean anyRevision() {
+    return anyRevision;
+  }
+}
