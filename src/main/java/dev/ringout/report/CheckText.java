@@ -43,6 +43,7 @@ import java.util.stream.Collectors;
  */
 public final class CheckText {
   private static final int MOST_NEXT = 12;
+  private static final int MOST_IN_COMMAND_LINE = 70;
   private static final int MOST_UNPROVEN = 12;
   private static final int MOST_READINGS = 8;
   private static final int MOST_WIRES = 24;
@@ -531,7 +532,8 @@ public final class CheckText {
       page.paragraph("  - ", "once these are joined: that their nets are apart from all others");
     }
     if (!planOfTheRest.isEmpty() && !result.coverage().isComplete()) {
-      page.paragraph("    ", "To plan what is left:").line("    " + planOfTheRest);
+      page.paragraph("    ", "To plan what is left:");
+      commandLines(planOfTheRest).forEach(line -> page.line("      " + line));
     }
     if (!result.coverage().unprovable().isEmpty()) {
       page.heading("What no reading shows with the parts in place");
@@ -544,6 +546,21 @@ public final class CheckText {
       page.heading("What these readings can't see");
       several(result.diagnosis().blind());
     }
+  }
+
+  /** A command in lines that a shell takes for one, broken before its options. */
+  private static List<String> commandLines(String command) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String piece : command.split("(?= --)|(?= -o )", -1)) {
+      if (line.length() > 0 && line.length() + piece.length() > MOST_IN_COMMAND_LINE) {
+        lines.add(line + " \\");
+        line = new StringBuilder(" ");
+      }
+      line.append(piece);
+    }
+    lines.add(line.toString());
+    return lines;
   }
 
   private static boolean waitsForJoins(Unproven one) {

@@ -3,12 +3,15 @@ package dev.ringout.report;
 import dev.ringout.check.CheckResult.Verdict;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
+import dev.ringout.compare.Conceded;
+import dev.ringout.compare.IdleConcession;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.Replaced;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.harness.Point;
 import dev.ringout.readings.Reading;
+import dev.ringout.readings.Rework;
 import dev.ringout.report.JoinPicture.Join;
 import dev.ringout.report.JoinPicture.Look;
 import dev.ringout.report.RecordBlock.Heading;
@@ -98,6 +101,9 @@ public final class RecordContent {
         .map(Replaced::earlier)
         .filter(one -> one.outcome().fails())
         .forEach(failing::add);
+    record.result().comparison().overtaken().stream()
+        .filter(one -> one.outcome().fails())
+        .forEach(failing::add);
     failing.addAll(record.result().comparison().failing());
     for (Judged judged : failing) {
       if (known.add(kind(judged) + "\t" + judged.reading().subject())) {
@@ -130,7 +136,14 @@ public final class RecordContent {
   }
 
   private static final List<String> COUNTS =
-      List.of("Tested", "Passed", "Failed", "Not tested", "Not judged", "Waived remarks");
+      List.of(
+          "Tested",
+          "Passed",
+          "Accepted out of limits",
+          "Failed",
+          "Not tested",
+          "Not judged",
+          "Waived remarks");
 
   private List<String> counts() {
     long tested =
@@ -140,6 +153,7 @@ public final class RecordContent {
     return List.of(
         "" + tested,
         "" + record.result().comparison().with(Outcome.CONFORMS).size(),
+        "" + record.result().comparison().conceded().size(),
         "" + record.result().comparison().failing().size(),
         "" + record.result().comparison().with(Outcome.NOT_TESTED).size(),
         "" + record.result().comparison().with(Outcome.NOT_JUDGED).size(),
@@ -147,6 +161,13 @@ public final class RecordContent {
   }
 
   private void waivedOnFirstPage() {
+    for (Conceded one : record.result().comparison().conceded()) {
+      blocks.add(
+          new Words("Accepted out of limits: " + Sentences.conceded(one) + cellOf(one), true));
+    }
+    for (IdleConcession one : record.result().comparison().idleConcessions()) {
+      blocks.add(new Words("A waiver that covers nothing: " + Sentences.idle(one), false));
+    }
     for (Review.Waived one : record.review().waived()) {
       blocks.add(
           new Words(
@@ -463,6 +484,11 @@ public final class RecordContent {
           withoutEmptyColumns("Not proven", List.of("How", "What", "Where"), rows, NO_STATE));
     }
     List<List<String>> blind = new ArrayList<>();
+    record
+        .result()
+        .coverage()
+        .unprovable()
+        .forEach(one -> blind.add(List.of(Sentences.unprovable(record.result().circuit(), one))));
     record.result().diagnosis().blind().forEach(one -> blind.add(List.of(one)));
     blind.add(
         List.of(
@@ -472,7 +498,27 @@ public final class RecordContent {
     blocks.add(new Table("Not seen", List.of("What"), blind, -1));
   }
 
+  private String cellOf(Conceded one) {
+    return " (" + places.of(one.judged().reading()) + ")";
+  }
+
+  /** What was opened between the readings, and which of them are older than that. */
+  private void reworks() {
+    List<Rework> reworks = record.result().readings().reworks();
+    if (reworks.isEmpty()) {
+      return;
+    }
+    blocks.add(new Heading(2, "Opened and touched between the readings"));
+    reworks.forEach(one -> blocks.add(new Words(Sentences.rework(one), false)));
+    List<Judged> overtaken = record.result().comparison().overtaken();
+    if (!overtaken.isEmpty()) {
+      blocks.add(new Words("Taken before, at what was opened: these prove nothing of it.", false));
+      blocks.add(readingTable("Overtaken", overtaken));
+    }
+  }
+
   private void retests() {
+    reworks();
     List<List<String>> rows = new ArrayList<>();
     for (Replaced one : record.result().comparison().replaced()) {
       rows.add(

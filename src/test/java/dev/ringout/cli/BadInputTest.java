@@ -485,9 +485,11 @@ class BadInputTest {
   @Test
   void a_reading_at_a_point_that_the_harness_lacks() throws IOException {
     readings = file("readings.csv", "From,To,Reading\nJ1-a,P2-1,0.2\n");
-    assertRefused(
-        file("list.csv", "From,To\nJ1-A,P2-1\n"),
-        65,
-        "the harness has no point J1-a; a spare cavity is listed on the sheet Pins; maybe J1-A");
+    Run run = Run.of("check", file("list.csv", "From,To\nJ1-A,P2-1\n"), readings);
+    assertEquals(65, run.code(), run.err());
+    String message =
+        "the harness has no point J1-a; a spare cavity is listed on the sheet Pins; maybe J1-A";
+    assertTrue(run.err().contains(message), run.err());
+    assertTrue(run.out().startsWith("NOT COMPLETE"), "no verdict, and the rest: " + run.out());
   }
 }

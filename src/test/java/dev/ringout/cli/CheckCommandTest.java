@@ -174,7 +174,7 @@ class CheckCommandTest {
     assertEquals("sheet", job.get("file"));
     Map<?, ?> entries = (Map<?, ?>) Objects.requireNonNull(job.get("entries"));
     assertEquals("R. Adeyemi", entries.get("operator"));
-    assertEquals("B", entries.get("Revision"));
+    assertEquals("B", entries.get("revision"));
     assertEquals(
         List.of(
             Map.of(
@@ -404,7 +404,11 @@ class CheckCommandTest {
     assertEquals(65, run.code());
     assertTrue(run.out().startsWith("{"), run.out());
     assertTrue(run.out().contains("\"cell\" : \"C2\""), run.out());
-    assertFalse(run.out().contains("verdict"));
+    assertTrue(run.out().contains("\"verdict\" : \"incomplete\""), "the rest is said all the same");
+    Run whole = Run.of("check", harness(), write("no.csv", "From,Reading\nJ1-A,1\n"), "--json");
+    assertEquals(65, whole.code());
+    assertTrue(whole.out().startsWith("{"), whole.out());
+    assertFalse(whole.out().contains("verdict"), whole.out());
   }
 
   @Test

@@ -154,8 +154,10 @@ class SwingBridgeTest {
         folders
             .out()
             .replace("continuity.csv ", "Continuity ")
-            .replace("insulation.csv ", "Insulation "),
-        "but for how cells are named");
+            .replace("insulation.csv ", "Insulation ")
+            .replace("/junction-box", "/junction-box.xlsx")
+            .replace("/point-to-point", "/point-to-point.xlsx"),
+        "but for how cells and files are named");
   }
 
   @Test
