@@ -88,7 +88,7 @@ final class SheetReader {
 
   private void rows(int file, Table table, boolean insulation) {
     for (int row = 0; row < table.rows.size(); row++) {
-      boolean isBlank = table.rows.get(row).stream().allMatch(String::isEmpty);
+      boolean isBlank = table.rows.get(row).stream().allMatch(String::isBlank);
       if (!isBlank && !row(file, table, row, insulation)) {
         unread.add(String.join(" ", table.rows.get(row)));
       }

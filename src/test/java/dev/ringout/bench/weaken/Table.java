@@ -40,10 +40,10 @@ final class Table {
     return -1;
   }
 
-  /** A cell's text; empty where there is no such column. */
+  /** A cell's text without blanks around it; empty where there is no such column. */
   String cell(int row, String name) {
     int column = column(name);
-    return column < 0 ? "" : rows.get(row).get(column);
+    return column < 0 ? "" : rows.get(row).get(column).strip();
   }
 
   void set(int row, String name, String text) {
