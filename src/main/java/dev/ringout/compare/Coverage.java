@@ -90,7 +90,11 @@ public record Coverage(
     record Contact(int conductor, String position, boolean closed, String why)
         implements Unproven {}
 
-    /** A part that no good reading was made across; its number. */
-    record OfPart(int part, String why) implements Unproven {}
+    /**
+     * A part that no good reading was made across; its number.
+     *
+     * @param read whether one was made that is not good
+     */
+    record OfPart(int part, boolean read, String why) implements Unproven {}
   }
 }

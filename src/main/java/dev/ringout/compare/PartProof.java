@@ -19,6 +19,7 @@ import java.util.function.Consumer;
  */
 final class PartProof {
   private final Circuit circuit;
+  private final Set<Way> read = new HashSet<>();
   private final Set<Way> shown = new HashSet<>();
   private final Set<Way> conducting = new HashSet<>();
 
@@ -33,12 +34,16 @@ final class PartProof {
     }
     for (Judged judged : inForce) {
       if (judged.reading().kind() == Reading.Kind.CONTINUITY
-          && judged.outcome().passes()
+          && judged.reading().measured().made()
           && judged.probing().isPair()
           && judged.expected() instanceof Expected.ThroughParts through
           && judged.reading().state().isNormal()) {
         Way way =
             new Way(normal.of(judged.probing().from()[0]), normal.of(judged.probing().to()[0]));
+        read.add(way);
+        if (!judged.outcome().passes()) {
+          continue;
+        }
         shown.add(way);
         if (!through.mayBeOpen()) {
           conducting.add(way);
@@ -55,10 +60,18 @@ final class PartProof {
       } else {
         unproven.accept(
             new Unproven.OfPart(
-                part, Text.of("no good reading was made across %s", circuit.part(part).label())));
+                part,
+                isRead(part),
+                Text.of("no good reading was made across %s", circuit.part(part).label())));
       }
     }
     return new Tally(needed.size(), proven);
+  }
+
+  private boolean isRead(int part) {
+    int from = circuit.normal().of(circuit.fromOfPart(part));
+    int to = circuit.normal().of(circuit.toOfPart(part));
+    return read.contains(new Way(from, to)) || read.contains(new Way(to, from));
   }
 
   private boolean isShown(int part) {

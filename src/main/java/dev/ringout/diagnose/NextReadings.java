@@ -35,6 +35,10 @@ import org.jspecify.annotations.Nullable;
 final class NextReadings {
   private static final int MOST_POINTS = 40;
   private static final int MOST_AGAIN = 3;
+
+  /** More nets than these without insulation readings are a test to plan, not readings to name. */
+  private static final int MOST_INSULATION = 4;
+
   private static final String REST = "REST";
 
   private final Circuit circuit;
@@ -42,6 +46,7 @@ final class NextReadings {
   private final HandMovements movements;
   private final List<NextReading> list = new ArrayList<>();
   private final Made made;
+  private final boolean namesInsulation;
   private final PartGroups behindParts;
   private final Set<String> named = new HashSet<>();
   private final DisjointPoints asked;
@@ -65,6 +70,10 @@ final class NextReadings {
     ofWiring.addAll(wiring.faults());
     faults.stream().filter(fault -> !ofWiring.contains(fault)).forEach(this::confirm);
     comparison.with(Outcome.NOT_TESTED).forEach(this::notTested);
+    namesInsulation =
+        comparison.made(Reading.Kind.INSULATION) > 0
+            && coverage.unproven().stream().filter(Unproven.Insulation.class::isInstance).count()
+                <= MOST_INSULATION;
     coverage.unproven().forEach(this::prove);
   }
 
@@ -106,12 +115,6 @@ final class NextReadings {
           bySide.computeIfAbsent(one(from, to), side -> new ArrayList<>(2)).add(judged);
         }
       }
-    }
-
-    boolean anyInsulation() {
-      return bySide.values().stream()
-          .flatMap(List::stream)
-          .anyMatch(judged -> judged.reading().kind() == Reading.Kind.INSULATION);
     }
 
     /** The same for either way round. */
@@ -324,10 +327,10 @@ final class NextReadings {
         apart(isolation);
       }
     } else if (unproven instanceof Unproven.Insulation insulation) {
-      if (!insulation.waitsForJoins() && made.anyInsulation()) {
+      if (!insulation.waitsForJoins() && namesInsulation) {
         insulation(insulation);
       }
-    } else if (unproven instanceof Unproven.OfPart part) {
+    } else if (unproven instanceof Unproven.OfPart part && !part.read()) {
       add(
           circuit.point(circuit.fromOfPart(part.part())).toString(),
           circuit.point(circuit.toOfPart(part.part())).toString(),

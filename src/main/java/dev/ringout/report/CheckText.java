@@ -514,6 +514,7 @@ public final class CheckText {
               judged.reading().subject(), judged.why(), place(judged.reading())));
     }
     Set<Integer> netsOfWiresOwed = wiresOwed(unproven);
+    Set<Integer> netsOfFailingInsulation = netsOfFailingInsulation();
     boolean noInsulation = result.comparison().made(Reading.Kind.INSULATION) == 0;
     if (noInsulation && result.coverage().insulation().needed() > 0) {
       page.paragraph(
@@ -525,7 +526,12 @@ public final class CheckText {
     several(
         unproven.stream()
             .filter(one -> isSaidByItself(one, netsOfWiresOwed))
-            .filter(one -> !(noInsulation && one instanceof Unproven.Insulation))
+            .filter(
+                one ->
+                    !(one instanceof Unproven.Insulation insulation)
+                        || !(noInsulation
+                            || netsOfFailingInsulation.contains(
+                                result.circuit().normal().of(insulation.point()))))
             .map(one -> unproven(result.circuit(), one))
             .toList());
     if (unproven.stream().anyMatch(CheckText::waitsForJoins)) {
@@ -561,6 +567,15 @@ public final class CheckText {
     }
     lines.add(line.toString());
     return lines;
+  }
+
+  /** Of them the failing reading says more than that their insulation is not shown. */
+  private Set<Integer> netsOfFailingInsulation() {
+    return result.comparison().failing().stream()
+        .filter(judged -> judged.reading().kind() == Reading.Kind.INSULATION)
+        .flatMap(judged -> judged.probing().points().boxed())
+        .map(result.circuit().normal()::of)
+        .collect(Collectors.toSet());
   }
 
   private static boolean waitsForJoins(Unproven one) {

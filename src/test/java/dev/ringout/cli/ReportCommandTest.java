@@ -83,7 +83,7 @@ class ReportCommandTest {
           "calibration due 2027-03-31",
           "20 °C",
           "R. Adeyemi, M. Lindqvist",
-          "<td class=\"short\">203</td><td class=\"short\">185</td><td class=\"short\">18</td>",
+          "<td class=\"short\">203</td><td class=\"short\">185</td><td class=\"short\">0</td><td class=\"short\">18</td>",
           "Inspector, independent of the tester",
           "Stamp"
         }) {

@@ -5,9 +5,11 @@ import dev.ringout.bench.weaken.Evidence.Reading;
 import dev.ringout.bench.weaken.Oracle.Open;
 import dev.ringout.bench.weaken.Unit.Demand;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** Which unit, which revision, which instruments, on which day: what the job sheets must say. */
 final class Conditions {
@@ -63,13 +65,24 @@ final class Conditions {
       Job job = jobs.get(reading.file());
       boolean tester = reading.probing().insulation() && job.ownTester();
       Optional<LocalDate> due = tester ? job.testerDue() : job.due();
-      if (due.isEmpty() || job.date().isEmpty() || job.date().get().isAfter(due.get())) {
+      Optional<LocalDate> tested = lastDay(reading.file(), job, standing);
+      if (due.isEmpty() || tested.isEmpty() || tested.get().isAfter(due.get())) {
         String who = tester ? "tester of file " : "instrument of file ";
         open.add(
-            new Open(
-                "calibration", who + reading.file() + ": due " + due + ", tested " + job.date()));
+            new Open("calibration", who + reading.file() + ": due " + due + ", tested " + tested));
         return;
       }
     }
+  }
+
+  /** The last day that the job sheet or a dated reading of a file gives. */
+  private static Optional<LocalDate> lastDay(int file, Job job, List<Reading> readings) {
+    return Stream.concat(
+            job.date().stream(),
+            readings.stream()
+                .filter(reading -> reading.file() == file)
+                .flatMap(reading -> reading.time().stream())
+                .map(LocalDateTime::toLocalDate))
+        .max(LocalDate::compareTo);
   }
 }

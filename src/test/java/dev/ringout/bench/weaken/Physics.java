@@ -3,7 +3,6 @@ package dev.ringout.bench.weaken;
 import dev.ringout.bench.weaken.Unit.Component;
 import dev.ringout.bench.weaken.Unit.Demand;
 import dev.ringout.bench.weaken.Unit.Joint;
-import dev.ringout.bench.weaken.Unit.JointKind;
 import dev.ringout.bench.weaken.Unit.PartKind;
 import dev.ringout.bench.weaken.Unit.State;
 import java.util.ArrayList;
@@ -98,7 +97,7 @@ final class Physics {
 
   /**
    * Whether the limit of a join is computed: every wire on the way has gauge and length, and the
-   * way is not links alone.
+   * way is not links or contacts alone.
    */
   boolean hasComputedLimit(Probing probing) {
     if (!isJoin(probing) || probing.from().size() > 1 || probing.to().size() != 1) {
@@ -106,7 +105,7 @@ final class Physics {
     }
     List<Joint> way = way(probing);
     return way.stream().noneMatch(one -> one.isWire() && one.metres().isEmpty())
-        && way.stream().anyMatch(one -> one.kind() != JointKind.LINK);
+        && way.stream().anyMatch(Joint::isWire);
   }
 
   /** The joints through which current flows. */
