@@ -33,11 +33,6 @@ public final class PartGroups {
     return groupOf[net];
   }
 
-  /** How many groups there are. */
-  public int count() {
-    return sizeOf.length;
-  }
-
   /** How many nets a group has. */
   public int size(int group) {
     return sizeOf[group];

@@ -122,13 +122,12 @@ public final class InsulationDemand {
         least(left.ohms(), right.ohms()).orElse(usualOhms));
   }
 
-  /** Whether parts lie between two nets: a meter reads them instead of the insulation. */
-  boolean isBehindParts(int net, int other) {
-    return groups.of(net) == groups.of(other);
+  /** Nets that parts join: a meter reads the parts instead of the insulation. */
+  PartGroups groups() {
+    return groups;
   }
 
-  /** Whether no part lies between a net and any other. */
-  boolean isAlone(int net) {
+  private boolean isAlone(int net) {
     return groups.size(groups.of(net)) == 1;
   }
 

@@ -2,12 +2,14 @@ package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Nets;
+import dev.ringout.circuit.PartGroups;
 import dev.ringout.compare.Coverage.Tally;
 import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.compare.Prover.Islands;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -15,7 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.function.IntPredicate;
+import java.util.function.IntConsumer;
 
 /**
  * Which pairs of nets the readings hold apart.
@@ -54,6 +56,10 @@ final class IsolationProof {
    * @param nets every island of the nets that were touched: no part of the rest
    */
   private record TiedAgainstRest(BitSet read, BitSet nets) {}
+
+  private static final BitSet NOTHING = new BitSet();
+
+  private boolean linksAny;
 
   /** For each island, the islands on the other side of readings between named groups. */
   private final List<List<int[]>> across = new ArrayList<>();
@@ -112,6 +118,7 @@ final class IsolationProof {
   private void link(Set<Integer> from, Set<Integer> to) {
     // Few islands of many: their numbers take a thousandth of a row of bits.
     int[] other = to.stream().mapToInt(Integer::intValue).toArray();
+    linksAny = true;
     for (int island : from) {
       if (across.get(island).isEmpty()) {
         across.set(island, new ArrayList<>(2));
@@ -145,56 +152,60 @@ final class IsolationProof {
     /** How many there are. */
     long needed();
 
-    /** The others from which a net is to be held apart, by number. */
-    IntPredicate of(int net);
+    /** How many kinds of nets are told apart. */
+    int kinds();
 
-    /** Whether a net is to be held apart from every other. */
-    boolean isAll(int net);
+    /** The kind of a net, from 0. */
+    int kind(int net);
+
+    /** Whether nets of one kind are to be held apart from those of another. */
+    boolean isAsked(int kind, int otherKind);
+
+    /** Nets between which parts lie: from those of its own group a net need not be held apart. */
+    PartGroups groups();
 
     /** What to say of a net that is not held apart from so many, of which one is named. */
     Unproven unproven(int point, int other, long others, boolean waitsForJoins);
   }
 
+  /** The islands, each a whole net, from which nets of a kind are to be held apart. */
+  private record Wanted(BitSet islands, int count) {}
+
   Tally prove(Pairs pairs, Consumer<Unproven> unproven) {
-    long nets = normal.count();
     long missingEnds = 0;
     BitSet sole = soleIslands();
     List<Integer> netsInPieces = netsInPieces();
     BitSet all = againstRest.getOrDefault(Against.NOW, new BitSet());
-    for (int net = 0; net < nets; net++) {
+    Map<Integer, Wanted> wantedOf = new HashMap<>();
+    Map<Integer, List<Integer>> netsOf = netsBehindParts(pairs.groups());
+    for (int net = 0; net < normal.count(); net++) {
       if (containsAll(all, net)) {
         continue;
       }
-      IntPredicate wanted = pairs.of(net);
-      BitSet apart = apartFrom(net);
-      if (pairs.isAll(net) && apart.isEmpty() && nets > 1) {
+      int kind = pairs.kind(net);
+      Wanted wanted = wantedOf.computeIfAbsent(kind, one -> wanted(pairs, one, sole));
+      List<Integer> own = netsOf.getOrDefault(pairs.groups().of(net), List.of(net));
+      BitSet apart = saysNothing() ? NOTHING : apartFrom(net);
+      BitSet missing = wanted.islands();
+      long count = wanted.count();
+      if (apart.isEmpty()) {
         // Nothing was read: every other net is missing, and that needs no walk over them all.
-        boolean waits = sole.cardinality() <= (isInOnePiece(net) ? 1 : 0) || !isInOnePiece(net);
-        int other = example(sole, net);
-        missingEnds += nets - 1;
-        unproven.accept(pairs.unproven(normal.pointsOf(net)[0], other, nets - 1, waits));
-        continue;
+        count -= countOf(own, missing);
+      } else {
+        missing = (BitSet) missing.clone();
+        missing.andNot(apart);
+        eachIsland(own, missing::clear);
+        count = missing.cardinality();
       }
-      BitSet missing = new BitSet();
-      missing.or(sole);
-      missing.andNot(apart);
-      clear(missing, net);
-      if (!pairs.isAll(net)) {
-        for (int island = missing.nextSetBit(0);
-            island >= 0;
-            island = missing.nextSetBit(island + 1)) {
-          if (!wanted.test(normal.of(islands.first(island)))) {
-            missing.clear(island);
-          }
-        }
-      }
-      long count = missing.cardinality();
-      boolean waitsForJoins = missing.isEmpty() || !isInOnePiece(net);
-      int example = missing.isEmpty() ? -1 : islands.first(missing.nextSetBit(0));
+      boolean waitsForJoins = count == 0 || !isInOnePiece(net);
+      int example = count == 0 ? Nets.NONE : firstBeside(missing, own);
       for (int other : netsInPieces) {
-        if (other != net && wanted.test(other) && !containsAll(apart, other)) {
+        if (other != net
+            && pairs.isAsked(kind, pairs.kind(other))
+            && pairs.groups().of(other) != pairs.groups().of(net)
+            && !containsAll(apart, other)) {
           count++;
-          example = example < 0 ? normal.pointsOf(other)[0] : example;
+          example = example == Nets.NONE ? normal.pointsOf(other)[0] : example;
         }
       }
       if (count > 0) {
@@ -205,13 +216,58 @@ final class IsolationProof {
     return new Tally(pairs.needed(), pairs.needed() - missingEnds / 2);
   }
 
-  private int example(BitSet sole, int net) {
-    for (int island = sole.nextSetBit(0); island >= 0; island = sole.nextSetBit(island + 1)) {
-      if (normal.of(islands.first(island)) != net) {
+  private boolean saysNothing() {
+    return againstRest.isEmpty() && tied.isEmpty() && !linksAny;
+  }
+
+  private Wanted wanted(Pairs pairs, int kind, BitSet sole) {
+    BitSet wanted = (BitSet) sole.clone();
+    if (pairs.kinds() > 1) {
+      for (int island = sole.nextSetBit(0); island >= 0; island = sole.nextSetBit(island + 1)) {
+        if (!pairs.isAsked(kind, pairs.kind(normal.of(islands.first(island))))) {
+          wanted.clear(island);
+        }
+      }
+    }
+    return new Wanted(wanted, wanted.cardinality());
+  }
+
+  /** The nets of each group that parts join; those with no part are not among them. */
+  private Map<Integer, List<Integer>> netsBehindParts(PartGroups groups) {
+    Map<Integer, List<Integer>> netsOf = new HashMap<>();
+    for (int net = 0; net < normal.count(); net++) {
+      if (groups.size(groups.of(net)) > 1) {
+        netsOf.computeIfAbsent(groups.of(net), group -> new ArrayList<>()).add(net);
+      }
+    }
+    return netsOf;
+  }
+
+  private void eachIsland(List<Integer> nets, IntConsumer each) {
+    for (int net : nets) {
+      for (int point : normal.pointsOf(net)) {
+        each.accept(islands.of(point));
+      }
+    }
+  }
+
+  /** How many of some nets, each one island, are among others. */
+  private int countOf(List<Integer> nets, BitSet among) {
+    int count = 0;
+    for (int net : nets) {
+      count += among.get(islands.of(normal.pointsOf(net)[0])) ? 1 : 0;
+    }
+    return count;
+  }
+
+  /** The first point of the first island that is not in some nets. */
+  private int firstBeside(BitSet some, List<Integer> nets) {
+    for (int island = some.nextSetBit(0); island >= 0; island = some.nextSetBit(island + 1)) {
+      if (!nets.contains(normal.of(islands.first(island)))) {
         return islands.first(island);
       }
     }
-    return normal.pointsOf(net == 0 ? 1 : 0)[0];
+    return Nets.NONE;
   }
 
   private BitSet apartFrom(int net) {
@@ -303,12 +359,6 @@ final class IsolationProof {
       }
     }
     return found;
-  }
-
-  private void clear(BitSet set, int net) {
-    for (int point : normal.pointsOf(net)) {
-      set.clear(islands.of(point));
-    }
   }
 
   private boolean isInOnePiece(int net) {

@@ -4,7 +4,6 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.PartGroups;
 import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.units.Text;
-import java.util.function.IntPredicate;
 
 /** Every pair of nets, but those between which a part may have any resistance. */
 record PairsApart(Circuit circuit, PartGroups mayBeAnything) implements IsolationProof.Pairs {
@@ -15,14 +14,23 @@ record PairsApart(Circuit circuit, PartGroups mayBeAnything) implements Isolatio
   }
 
   @Override
-  public boolean isAll(int net) {
-    return mayBeAnything.size(mayBeAnything.of(net)) == 1;
+  public int kinds() {
+    return 1;
   }
 
   @Override
-  public IntPredicate of(int net) {
-    int group = mayBeAnything.of(net);
-    return other -> mayBeAnything.of(other) != group;
+  public int kind(int net) {
+    return 0;
+  }
+
+  @Override
+  public boolean isAsked(int kind, int otherKind) {
+    return true;
+  }
+
+  @Override
+  public PartGroups groups() {
+    return mayBeAnything;
   }
 
   @Override

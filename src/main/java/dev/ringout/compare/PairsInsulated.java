@@ -2,12 +2,12 @@ package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Nets;
+import dev.ringout.circuit.PartGroups;
 import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.compare.InsulationDemand.Level;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Ohms;
 import dev.ringout.units.Text;
-import java.util.function.IntPredicate;
 
 /** The pairs of nets of which one level of insulation is asked. */
 final class PairsInsulated implements IsolationProof.Pairs {
@@ -17,8 +17,6 @@ final class PairsInsulated implements IsolationProof.Pairs {
 
   /** For each kind of net, the kinds from which this level is asked. */
   private final boolean[][] asked;
-
-  private final boolean all;
 
   PairsInsulated(Circuit circuit, InsulationDemand demand, Level level) {
     this.circuit = circuit;
@@ -31,7 +29,6 @@ final class PairsInsulated implements IsolationProof.Pairs {
         asked[one][other] = demand.between(one, other).equals(level);
       }
     }
-    all = demand.levels().size() == 1;
   }
 
   /** Whether a reading is good enough for this level. */
@@ -60,14 +57,23 @@ final class PairsInsulated implements IsolationProof.Pairs {
   }
 
   @Override
-  public boolean isAll(int net) {
-    return all && demand.isAlone(net);
+  public int kinds() {
+    return demand.kinds();
   }
 
   @Override
-  public IntPredicate of(int net) {
-    boolean[] kinds = asked[demand.kind(net)];
-    return other -> kinds[demand.kind(other)] && !demand.isBehindParts(net, other);
+  public int kind(int net) {
+    return demand.kind(net);
+  }
+
+  @Override
+  public boolean isAsked(int kind, int otherKind) {
+    return asked[kind][otherKind];
+  }
+
+  @Override
+  public PartGroups groups() {
+    return demand.groups();
   }
 
   @Override

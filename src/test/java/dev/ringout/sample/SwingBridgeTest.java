@@ -150,14 +150,15 @@ class SwingBridgeTest {
             SAMPLE.resolve("junction-box").toString(),
             SAMPLE.resolve("point-to-point").toString());
     assertEquals(
-        check("point-to-point.xlsx").out(),
-        folders
-            .out()
+        withoutCommand(check("point-to-point.xlsx").out()),
+        withoutCommand(folders.out())
             .replace("continuity.csv ", "Continuity ")
-            .replace("insulation.csv ", "Insulation ")
-            .replace("/junction-box", "/junction-box.xlsx")
-            .replace("/point-to-point", "/point-to-point.xlsx"),
+            .replace("insulation.csv ", "Insulation "),
         "but for how cells and files are named");
+  }
+
+  private static String withoutCommand(String page) {
+    return page.replaceFirst("(?s) +To plan what is left:\n.*?\n\n", "");
   }
 
   @Test
