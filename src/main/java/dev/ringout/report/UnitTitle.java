@@ -24,6 +24,9 @@ public final class UnitTitle {
     if (!effectivity.isEmpty()) {
       parts.add("for " + effectivity);
     }
+    if (!harness.limits().demands().insulationTest()) {
+      parts.add("no insulation test");
+    }
     return String.join(", ", parts);
   }
 }

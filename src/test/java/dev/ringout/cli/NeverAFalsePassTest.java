@@ -114,6 +114,9 @@ class NeverAFalsePassTest {
     assertTrue(
         Files.readString(folder.resolve("record.html")).contains("NO INSULATION TEST"),
         "every page says it");
+    Run plan = Run.of("plan", list("insulation test,none"));
+    assertTrue(
+        plan.out().lines().findFirst().orElse("").contains("no insulation test"), plan.out());
   }
 
   @Test
