@@ -23,6 +23,9 @@ public final class DiodePairs {
   /** What counts as clearly less. */
   private static final double CLEARLY = 3;
 
+  /** The least that a sound diode reads where it blocks (common practice, no source). */
+  private static final double LEAST_BLOCKING_OHMS = 10e3;
+
   private final Map<Key, Integer> placeOf = new HashMap<>();
   private final List<Judged> judged;
   private final Set<Meter> opensDiodes = new HashSet<>();
@@ -122,7 +125,7 @@ public final class DiodePairs {
     double back = ohms(reverse);
     if (Double.isInfinite(there) && Double.isInfinite(back)) {
       neitherConducts(forward);
-    } else if (there * CLEARLY < back) {
+    } else if (there * CLEARLY < back && back >= LEAST_BLOCKING_OHMS) {
       judged.set(reverse, judged.get(reverse).as(Observed.APART, Outcome.CONFORMS, ""));
     } else if (judged.get(reverse).observed() != Observed.JOINED) {
       judged.set(reverse, judged.get(reverse).as(Observed.RESISTIVE, Outcome.PART_VALUE, ""));

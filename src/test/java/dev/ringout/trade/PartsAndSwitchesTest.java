@@ -76,7 +76,7 @@ class PartsAndSwitchesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"620,610", "0.05,0.05"})
+  @CsvSource({"620,610", "0.05,0.05", "5,20", "600,9.9 k"})
   void a_diode_that_reads_alike_both_ways_is_bad(String forward, String reverse) {
     CheckResult result = diode().readsBothWays("TB1-1", "TB1-2", forward, reverse).check();
     assertEquals(1, result.diagnosis().faults().size());
