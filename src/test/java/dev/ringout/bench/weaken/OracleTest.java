@@ -261,7 +261,16 @@ class OracleTest {
     assertEquals(Set.of("inspector"), kinds(job("inspector", "R. Adeyemi")));
     assertEquals(Set.of("calibration"), kinds(job("calibration due", "2026-11-19")));
     assertEquals(Set.of("calibration"), kinds(job("calibration due", "")));
-    assertEquals(Set.of("calibration"), kinds(job("date", "")));
+    assertEquals(Set.of(), kinds(job("date", "")), "the days of its readings tell it too");
+    assertEquals(
+        Set.of("calibration"),
+        kinds(
+            folder -> {
+              folder.sheet(Folder.JOB).put("date", "");
+              for (String name : List.of(Folder.CONTINUITY, Folder.INSULATION)) {
+                folder.sheet(name).dropColumn(folder.sheet(name).column("Time"));
+              }
+            }));
     assertEquals(Set.of("calibration"), kinds(job("insulation calibration due", "2026-11-19")));
     assertEquals(Set.of(), kinds(job("calibration due", "2026-11-20")));
   }
