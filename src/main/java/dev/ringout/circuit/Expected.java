@@ -40,6 +40,11 @@ public sealed interface Expected {
       return seen.highOhms() >= lowOhms && seen.lowOhms() <= highOhms;
     }
 
+    /** How far the value may be off to either side; without bound where the parts may be open. */
+    public double halfWidthOhms() {
+      return Double.isInfinite(highOhms) ? Double.POSITIVE_INFINITY : (highOhms - lowOhms) / 2;
+    }
+
     /** Whether the parts may read as open. */
     public boolean mayBeOpen() {
       return Double.isInfinite(highOhms);

@@ -3,8 +3,11 @@ package dev.ringout.circuit;
 import dev.ringout.harness.Limits;
 import dev.ringout.harness.NetLimit;
 import dev.ringout.harness.Part;
+import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
@@ -16,6 +19,7 @@ import java.util.TreeSet;
  */
 public final class InsulationLimits {
   private final Circuit circuit;
+  private final Map<SwitchState, Map<Integer, NetLimit>> limitsIn = new HashMap<>();
 
   /**
    * Volts and ohms.
@@ -50,10 +54,12 @@ public final class InsulationLimits {
     }
     OptionalDouble ohms = OptionalDouble.empty();
     OptionalDouble volts = OptionalDouble.empty();
-    for (NetLimit one : circuit.harness().netLimits()) {
-      if (own.contains(nets.of(circuit.index(one.point())))) {
-        ohms = least(ohms, one.insulationMinOhms());
-        volts = least(volts, one.insulationVolts());
+    Map<Integer, NetLimit> limitOf = limitsIn(probing.state());
+    for (int net : own) {
+      NetLimit one = limitOf.get(net);
+      if (one != null) {
+        ohms = NetLimits.least(ohms, one.insulationMinOhms());
+        volts = NetLimits.least(volts, one.insulationVolts());
       }
     }
     double asked = volts.orElse(limits.insulationVolts());
@@ -85,10 +91,11 @@ public final class InsulationLimits {
         ohms.isPresent() || volts.isPresent());
   }
 
-  private static OptionalDouble least(OptionalDouble one, OptionalDouble other) {
-    if (one.isEmpty() || other.isEmpty()) {
-      return one.isEmpty() ? other : one;
-    }
-    return OptionalDouble.of(Math.min(one.getAsDouble(), other.getAsDouble()));
+  private Map<Integer, NetLimit> limitsIn(SwitchState state) {
+    return limitsIn.computeIfAbsent(
+        state,
+        one ->
+            NetLimits.strictest(
+                circuit.harness().netLimits(), point -> circuit.in(one).of(circuit.index(point))));
   }
 }

@@ -239,7 +239,10 @@ public final class Predictor {
         return;
       }
       if (part.ohms().isEmpty() || anything) {
-        network.add(from, to, 0, Double.POSITIVE_INFINITY);
+        boolean conducts = part.kind().alwaysConducts() && !anything;
+        double most =
+            conducts ? circuit.harness().limits().openMinOhms() : Double.POSITIVE_INFINITY;
+        network.add(from, to, 0, most);
         return;
       }
       double ohms = part.ohms().getAsDouble();

@@ -110,7 +110,7 @@ final class CheckCommand implements Callable<Integer> {
     if (inputs.hasErrorsBeside(readings.unread())) {
       return refuse(inputs);
     }
-    output.err().print(ProblemText.write(inputs.problems().list()));
+    output.err().print(ProblemText.withoutRows(inputs.problems().list(), readings.unread().size()));
     Tables parts = tables.read(spec);
     Map<String, CheckResult> checked = new LinkedHashMap<>();
     others.forEach(

@@ -5,6 +5,7 @@ import dev.ringout.circuit.JoinLimits;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
+import dev.ringout.source.Place;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -51,7 +52,7 @@ public record Comparison(
     for (int i = 0; i < standing.length; i++) {
       Judged judged = all.get(i);
       int first = subjects.first(i);
-      standing[i] = first == i ? standing(subjects.like(i)) : standing[first];
+      standing[i] = first == i ? standing(subjects.like(i), jobs) : standing[first];
       if (standing[i].equals(judged)) {
         inForce.add(judged);
       } else if (judged.reading().measured().made()) {
@@ -132,10 +133,11 @@ public record Comparison(
   }
 
   /**
-   * The last one measured: by time where every one has a time, else by order. Of a step that was
-   * never measured the first: it is named once, however often the sheet asks for it.
+   * The last one measured: by day where every one has another, by time where every one has a time,
+   * else by order. What stands in one row was measured at once: there the failing one stands. Of a
+   * step that was never measured the first: it is named once, however often the sheet asks for it.
    */
-  private static Judged standing(List<Judged> same) {
+  private static Judged standing(List<Judged> same, JobOfReading jobs) {
     if (same.size() == 1) {
       return same.get(0);
     }
@@ -143,10 +145,37 @@ public record Comparison(
     if (made.isEmpty()) {
       return same.get(0);
     }
+    Judged last = last(made, jobs);
+    if (last.outcome().fails()) {
+      return last;
+    }
+    return made.stream()
+        .filter(one -> one.outcome().fails() && isInRowOf(one, last))
+        .findFirst()
+        .orElse(last);
+  }
+
+  private static boolean isInRowOf(Judged one, Judged other) {
+    Place left = one.reading().place();
+    Place right = other.reading().place();
+    return left.row() == right.row()
+        && left.file().equals(right.file())
+        && left.sheet().equals(right.sheet());
+  }
+
+  private static Judged last(List<Judged> made, JobOfReading jobs) {
     Judged last = made.get(made.size() - 1);
     if (made.stream().allMatch(one -> one.reading().time().isPresent())) {
       for (Judged one : made) {
         if (one.reading().time().orElseThrow().compareTo(last.reading().time().orElseThrow()) > 0) {
+          last = one;
+        }
+      }
+      return last;
+    }
+    if (made.stream().allMatch(one -> jobs.day(one.reading()).isPresent())) {
+      for (Judged one : made) {
+        if (jobs.day(one.reading()).orElseThrow().isAfter(jobs.day(last.reading()).orElseThrow())) {
           last = one;
         }
       }

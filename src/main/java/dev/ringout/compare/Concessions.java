@@ -7,9 +7,7 @@ import dev.ringout.readings.Job;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.Side;
-import dev.ringout.readings.TimeOfReading;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -97,13 +95,16 @@ final class Concessions {
     if (byTester) {
       return Optional.of(Why.BY_THE_TESTER);
     }
+    if (tester.isEmpty() && one.reading().by().isEmpty()) {
+      return Optional.of(Why.TESTER_NOT_STATED);
+    }
     String serial = job.map(Job::serialNumber).orElse("");
     if (concession.serials().isPresent()
         && (serial.isEmpty() || !concession.serials().get().covers(serial))) {
       return Optional.of(Why.OTHER_UNIT);
     }
     if (concession.untilDay().isPresent()) {
-      Optional<LocalDate> day = day(one.reading(), job);
+      Optional<LocalDate> day = jobs.day(one.reading());
       if (day.isEmpty() || day.get().isAfter(concession.untilDay().get())) {
         return Optional.of(Why.EXPIRED);
       }
@@ -125,23 +126,6 @@ final class Concessions {
               : value.ohms() <= concession.acceptedOhms();
       case CONFORMS, ACCEPTED, OPEN, UNEXPECTED_JOIN, NOT_TESTED, NOT_JUDGED -> false;
     };
-  }
-
-  private static Optional<LocalDate> day(Reading reading, Optional<Job> job) {
-    Optional<LocalDate> own =
-        reading
-            .time()
-            .map(TimeOfReading::at)
-            .map(at -> at.toLocalDate())
-            .filter(day -> !day.equals(LocalDate.EPOCH));
-    if (own.isPresent() || job.isEmpty()) {
-      return own;
-    }
-    try {
-      return Optional.of(LocalDate.parse(job.get().value("date")));
-    } catch (DateTimeParseException e) {
-      return Optional.empty();
-    }
   }
 
   /** Points, state and kind in one text, whichever side was named first. */

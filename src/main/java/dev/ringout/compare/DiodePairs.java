@@ -105,8 +105,8 @@ public final class DiodePairs {
     return judged.get(place).reading().measured();
   }
 
-  /** What was read; infinite beyond the meter's range. */
-  private double ohms(int place) {
+  /** The most that was read; infinite where the reading only says more than so much. */
+  private double atMost(int place) {
     Measured measured = measured(place);
     if (measured instanceof Measured.Value value) {
       return value.ohms();
@@ -114,16 +114,29 @@ public final class DiodePairs {
     return measured instanceof Measured.LessThan less ? less.ohms() : Double.POSITIVE_INFINITY;
   }
 
+  /** The least that it was; {@code OL} without a range is more than any diode reads. */
+  private double atLeast(int place) {
+    Measured measured = measured(place);
+    if (measured instanceof Measured.MoreThan more) {
+      return more.ohms();
+    }
+    if (measured instanceof Measured.OverRange over) {
+      return over.rangeOhms().orElse(Double.POSITIVE_INFINITY);
+    }
+    return measured instanceof Measured.Value value ? value.ohms() : 0;
+  }
+
   private void noteIfOpened(int forward, int reverse) {
-    if (Math.min(ohms(forward), ohms(reverse)) * CLEARLY < Math.max(ohms(forward), ohms(reverse))) {
+    if (atMost(forward) * CLEARLY < atLeast(reverse)
+        || atMost(reverse) * CLEARLY < atLeast(forward)) {
       opensDiodes.add(judged.get(forward).reading().meter());
     }
   }
 
   private void judge(int forward, int reverse) {
-    double there = ohms(forward);
-    double back = ohms(reverse);
-    if (Double.isInfinite(there) && Double.isInfinite(back)) {
+    double there = atMost(forward);
+    double back = atLeast(reverse);
+    if (Double.isInfinite(there) && Double.isInfinite(atMost(reverse))) {
       neitherConducts(forward);
     } else if (there * CLEARLY < back && back >= LEAST_BLOCKING_OHMS) {
       judged.set(reverse, judged.get(reverse).as(Observed.APART, Outcome.CONFORMS, ""));

@@ -20,6 +20,8 @@ public record IdleConcession(Concession concession, Why why) {
     /** It is for other serial numbers, or the unit's is not stated. */
     OTHER_UNIT,
     /** Who accepts is the tester. */
-    BY_THE_TESTER
+    BY_THE_TESTER,
+    /** Who took the reading is not stated: it may be who accepts it. */
+    TESTER_NOT_STATED
   }
 }

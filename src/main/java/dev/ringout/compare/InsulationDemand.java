@@ -1,13 +1,11 @@
 package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.NetLimits;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.PartGroups;
 import dev.ringout.harness.Limits;
-import dev.ringout.harness.NetLimit;
-import dev.ringout.harness.Part;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,8 +13,8 @@ import java.util.OptionalDouble;
 
 /**
  * How good the insulation between two nets must be. A limit of a net's own stands before the
- * harness's, of two the more lenient; nets that parts join are tested together and share what is
- * asked of any of them. A part that bears less than the volts lowers them for its nets.
+ * harness's: of one net's two the stricter, of two nets' the more lenient; nets that parts join are
+ * tested together, so that no part bears the volts, and share what is asked of any of them.
  */
 public final class InsulationDemand {
   /** So many are told apart; each pair of them is a question of its own. */
@@ -29,7 +27,7 @@ public final class InsulationDemand {
   private final List<Kind> kinds = new ArrayList<>();
 
   /** What is asked of some nets alike. */
-  private record Kind(OptionalDouble volts, OptionalDouble ohms, double bearsVolts) {}
+  private record Kind(OptionalDouble volts, OptionalDouble ohms) {}
 
   /**
    * Volts and ohms that a reading needs.
@@ -46,22 +44,12 @@ public final class InsulationDemand {
     Nets normal = circuit.normal();
     Map<Integer, OptionalDouble> volts = new LinkedHashMap<>();
     Map<Integer, OptionalDouble> ohms = new LinkedHashMap<>();
-    for (NetLimit one : circuit.harness().netLimits()) {
-      int group = groups.of(normal.of(circuit.index(one.point())));
-      volts.merge(group, one.insulationVolts(), InsulationDemand::least);
-      ohms.merge(group, one.insulationMinOhms(), InsulationDemand::least);
-    }
-    double[] bears = new double[normal.count()];
-    Arrays.fill(bears, Double.POSITIVE_INFINITY);
-    for (int part = 0; part < circuit.harness().parts().size(); part++) {
-      Part one = circuit.part(part);
-      int from = normal.of(circuit.fromOfPart(part));
-      int to = normal.of(circuit.toOfPart(part));
-      if (from != to && one.maxTestVolts().isPresent()) {
-        bears[from] = Math.min(bears[from], one.maxTestVolts().getAsDouble());
-        bears[to] = Math.min(bears[to], one.maxTestVolts().getAsDouble());
-      }
-    }
+    NetLimits.strictest(circuit.harness().netLimits(), point -> normal.of(circuit.index(point)))
+        .forEach(
+            (net, limit) -> {
+              volts.merge(groups.of(net), limit.insulationVolts(), NetLimits::least);
+              ohms.merge(groups.of(net), limit.insulationMinOhms(), NetLimits::least);
+            });
     Map<Kind, Integer> known = new LinkedHashMap<>();
     kindOf = new int[normal.count()];
     for (int net = 0; net < kindOf.length; net++) {
@@ -69,8 +57,7 @@ public final class InsulationDemand {
       Kind kind =
           new Kind(
               volts.getOrDefault(group, OptionalDouble.empty()),
-              ohms.getOrDefault(group, OptionalDouble.empty()),
-              bears[net]);
+              ohms.getOrDefault(group, OptionalDouble.empty()));
       kindOf[net] =
           known.computeIfAbsent(
               kind,
@@ -79,13 +66,6 @@ public final class InsulationDemand {
                 return kinds.size() - 1;
               });
     }
-  }
-
-  private static OptionalDouble least(OptionalDouble one, OptionalDouble other) {
-    if (one.isEmpty() || other.isEmpty()) {
-      return one.isEmpty() ? other : one;
-    }
-    return OptionalDouble.of(Math.min(one.getAsDouble(), other.getAsDouble()));
   }
 
   /** How many kinds of nets there are. */
@@ -116,10 +96,9 @@ public final class InsulationDemand {
   private Level ofTwo(int one, int other) {
     Kind left = kinds.get(one);
     Kind right = kinds.get(other);
-    double volts = least(left.volts(), right.volts()).orElse(usualVolts);
     return new Level(
-        Math.min(volts, Math.min(left.bearsVolts(), right.bearsVolts())),
-        least(left.ohms(), right.ohms()).orElse(usualOhms));
+        NetLimits.least(left.volts(), right.volts()).orElse(usualVolts),
+        NetLimits.least(left.ohms(), right.ohms()).orElse(usualOhms));
   }
 
   /** Nets that parts join: a meter reads the parts instead of the insulation. */

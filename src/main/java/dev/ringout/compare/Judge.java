@@ -31,6 +31,9 @@ import java.util.stream.Collectors;
 
 /** Judges one reading at a time against the circuit and its limits. */
 final class Judge {
+  /** Half a digit of a meter that shows whole ohms. */
+  private static final double COARSEST_OHMS = 0.5;
+
   private final Circuit circuit;
   private final JobOfReading jobs;
   private final Probings probings;
@@ -186,7 +189,11 @@ final class Judge {
                   "\"%s\" says nothing about the limit of %s",
                   measured.text(), Ohms.text(limit.ohms())));
     }
-    Observed observed = observe(reading, (Value) measured, limit);
+    Value value = (Value) measured;
+    Observed observed = observe(reading, value, limit);
+    if (observed == Observed.JOINED && isTooCoarse(reading, value, limit.ohms())) {
+      return tooCoarse(reading, value);
+    }
     return Verdict.of(
         observed,
         switch (observed) {
@@ -194,6 +201,22 @@ final class Judge {
           case APART -> Outcome.OPEN;
           case RESISTIVE, UNKNOWN -> Outcome.RESISTIVE;
         });
+  }
+
+  /**
+   * Whether a value may be off by more than a limit, and by more than a whole digit of an ohm
+   * besides: {@code 0 kΩ} was anything below 500 Ω.
+   */
+  private static boolean isTooCoarse(Reading reading, Value value, double limitOhms) {
+    return reading.meter().uncertaintyOhms(value) > Math.max(limitOhms, COARSEST_OHMS);
+  }
+
+  private static Verdict tooCoarse(Reading reading, Value value) {
+    double either = reading.meter().uncertaintyOhms(value);
+    return Verdict.notJudged(
+        Text.of(
+            "%s may be up to %s: too coarse to tell",
+            Ohms.text(value.ohms()), Ohms.text(value.ohms() + either)));
   }
 
   private Observed observe(Reading reading, Value value, JoinLimit limit) {
@@ -275,7 +298,10 @@ final class Judge {
       Observed observed = observe(reading, value, limit);
       boolean mayBeJoin = observed == Observed.JOINED || !parts.isAboveJoin(seen);
       if (parts.allows(seen) && !(parts.mayBeAnything() && mayBeJoin)) {
-        return Verdict.of(Observed.RESISTIVE, Outcome.CONFORMS);
+        return isTooCoarse(reading, value, parts.halfWidthOhms())
+                || (observed == Observed.JOINED && parts.lowOhms() > limit.ohms())
+            ? coarsePart(reading, value, limit)
+            : Verdict.of(Observed.RESISTIVE, Outcome.CONFORMS);
       }
       if (observed == Observed.APART && parts.mayBeOpen()) {
         return Verdict.of(observed, Outcome.CONFORMS);
@@ -299,6 +325,13 @@ final class Judge {
     return atLeast >= parts.highOhms()
         ? Verdict.of(Observed.APART, Outcome.PART_VALUE)
         : Verdict.notJudged(Text.of("%s says nothing about the %s", measured.text(), names(parts)));
+  }
+
+  /** A value that by itself is a join's is one, however coarse; another one tells nothing. */
+  private static Verdict coarsePart(Reading reading, Value value, JoinLimit limit) {
+    return value.ohms() <= limit.ohms()
+        ? Verdict.of(Observed.JOINED, Outcome.UNEXPECTED_JOIN)
+        : tooCoarse(reading, value);
   }
 
   private String names(ThroughParts parts) {

@@ -1,13 +1,22 @@
 package dev.ringout.diagnose;
 
+import dev.ringout.circuit.AlteredPart;
+import dev.ringout.circuit.AlteredPart.How;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
+import dev.ringout.circuit.Expected;
+import dev.ringout.circuit.Expected.ThroughParts;
+import dev.ringout.circuit.Nets;
+import dev.ringout.circuit.Predictor;
+import dev.ringout.circuit.Probing;
+import dev.ringout.circuit.Resistances;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.DiodePairs;
 import dev.ringout.compare.Judged;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
+import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
@@ -32,12 +41,13 @@ final class BlindSpots {
     this.circuit = circuit;
   }
 
-  static List<String> of(Circuit circuit, Comparison comparison) {
+  static List<String> of(Circuit circuit, Resistances resistances, Comparison comparison) {
     BlindSpots spots = new BlindSpots(circuit);
     spots.wiresOfOneNet();
     spots.equalWindings();
     spots.diodes(DiodePairs.shown(circuit, comparison.inForce()));
     spots.partsWithoutValue();
+    spots.partsBesideOthers(new Predictor(circuit, resistances));
     spots.splitPairs();
     spots.cancelling(comparison);
     return List.copyOf(spots.found);
@@ -181,6 +191,39 @@ final class BlindSpots {
           Text.of(
               "no ohms are listed for %s: missing or wrong, no reading here would show it",
               some(unknown, "the ", "the ")));
+    }
+  }
+
+  /** Parts without which, for what is beside them, the very same might be read. */
+  private void partsBesideOthers(Predictor predictor) {
+    Nets normal = circuit.normal();
+    List<String> hidden = new ArrayList<>();
+    for (int i = 0; i < circuit.harness().parts().size(); i++) {
+      Part part = circuit.part(i);
+      int from = circuit.fromOfPart(i);
+      int to = circuit.toOfPart(i);
+      boolean alone = normal.partsAt(normal.of(from)).length == 1;
+      if (part.ohms().isEmpty() || alone || normal.of(from) == normal.of(to)) {
+        continue;
+      }
+      Probing probing = Probing.pair(from, to, SwitchState.normal());
+      Expected missing =
+          predictor.expect(
+              probing, normal, normal, Map.of(i, new AlteredPart(How.MISSING, from, to)));
+      if (predictor.asListed(probing) instanceof ThroughParts listed
+          && missing instanceof ThroughParts without
+          && listed.lowOhms() <= without.highOhms()
+          && without.lowOhms() <= listed.highOhms()) {
+        hidden.add(part.label());
+      }
+    }
+    if (!hidden.isEmpty()) {
+      found.add(
+          Text.of(
+              "%s may be missing with the same read, for what is beside %s: read %s with one lead lifted",
+              some(hidden, "the ", "the "),
+              hidden.size() == 1 ? "it" : "them",
+              hidden.size() == 1 ? "it" : "each"));
     }
   }
 

@@ -87,7 +87,7 @@ public record Diagnosis(
     return new Diagnosis(
         List.copyOf(faults),
         unexplained,
-        BlindSpots.of(circuit, comparison),
+        BlindSpots.of(circuit, limits.resistances(), comparison),
         next,
         wiring.isComplete());
   }

@@ -45,6 +45,13 @@ public record Part(
       return this == CAPACITOR || this == SUPPRESSOR;
     }
 
+    /**
+     * Whether it is no good where it reads open, whatever its ohms (common practice, no source).
+     */
+    public boolean alwaysConducts() {
+      return this == WINDING || this == LAMP;
+    }
+
     /** Whether an ohmmeter reads the same with its leads reversed. */
     public boolean readsTheSameReversed() {
       return this != DIODE && this != SUPPRESSOR;

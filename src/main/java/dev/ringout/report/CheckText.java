@@ -226,6 +226,10 @@ public final class CheckText {
     }
     List<Judged> overtaken = result.comparison().overtaken();
     long failed = overtaken.stream().filter(judged -> judged.outcome().fails()).count();
+    if (overtaken.isEmpty()) {
+      page.paragraph("    ", "Every reading given is told to have been taken after.");
+      return;
+    }
     page.paragraph(
         "    ",
         Text.of(

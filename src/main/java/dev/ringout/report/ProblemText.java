@@ -23,6 +23,20 @@ public final class ProblemText {
     return text.toString();
   }
 
+  /**
+   * The problems of a check that goes on without some rows.
+   *
+   * @param unread how many cells of readings can't be understood
+   */
+  public static String withoutRows(List<Problem> problems, int unread) {
+    return lines(problems)
+        + (unread == 0
+            ? ""
+            : Text.of(
+                "\nringout: no verdict before %s; the rest was judged.\n",
+                unread == 1 ? "this cell is mended" : "these " + unread + " cells are mended"));
+  }
+
   /** The problems, and how many errors kept the files from being judged. */
   public static String write(List<Problem> problems) {
     StringBuilder text = new StringBuilder(lines(problems));

@@ -702,14 +702,7 @@ final class Sentences {
 
   /** The verdict on a unit, as it stands above everything else. */
   static String verdict(CheckResult result) {
-    String conceded =
-        result.comparison().conceded().isEmpty()
-            ? ""
-            : Text.of(
-                " %s out of limits, accepted by an inspector's word.",
-                Numbers.count(result.comparison().conceded().size(), "reading"));
     return plainVerdict(result)
-        + conceded
         + (result.harness().limits().demands().insulationTest()
             ? ""
             : " NO INSULATION TEST: the list asks for none.");
@@ -718,18 +711,37 @@ final class Sentences {
   private static String plainVerdict(CheckResult result) {
     int faults = result.diagnosis().faults().size();
     return switch (result.verdict()) {
-      case CONFORMS -> "CONFORMS. Everything on the list is proven.";
+      case CONFORMS -> conforms(result);
       case FAULTS ->
           faults == 0
               ? "FAULTS: readings fail, and nothing here explains them."
               : "FAULTS: " + faults + ".";
-      case INCOMPLETE ->
-          result.isProven()
-              ? Text.of(
-                  "NOT COMPLETE. Every value is good; the verdict waits for %s about the test.",
-                  Numbers.count(result.waitsFor(), "answer"))
-              : "NOT COMPLETE. No fault seen, but not everything is proven.";
+      case INCOMPLETE -> incomplete(result);
     };
+  }
+
+  private static String conforms(CheckResult result) {
+    int conceded = result.comparison().conceded().size();
+    return conceded == 0
+        ? "CONFORMS. Everything on the list is proven."
+        : Text.of(
+            "CONFORMS BY WAIVER. %s out of limits, accepted by an inspector's word; everything else"
+                + " on the list is proven.",
+            Numbers.count(conceded, "reading"));
+  }
+
+  private static String incomplete(CheckResult result) {
+    int unread = result.readings().unread().size();
+    if (unread > 0) {
+      return Text.of(
+          "NOT COMPLETE. No fault seen, but %s can't be understood.",
+          Numbers.count(unread, "cell"));
+    }
+    return result.isProven()
+        ? Text.of(
+            "NOT COMPLETE. Every value is good; the verdict waits for %s about the test.",
+            Numbers.count(result.waitsFor(), "answer"))
+        : "NOT COMPLETE. No fault seen, but not everything is proven.";
   }
 
   /** What makes the verdict less than it seems, and whether it waits for that. */
@@ -779,6 +791,7 @@ final class Sentences {
           case EXPIRED -> "its last day is over, or the day of the test is not stated";
           case OTHER_UNIT -> "it is for other serial numbers, or this unit's is not stated";
           case BY_THE_TESTER -> "the tester can't accept his own reading";
+          case TESTER_NOT_STATED -> "who took the reading is not stated: it may be who accepts it";
         };
     return Text.of(
         "%s to %s, %s: %s",
