@@ -9,12 +9,16 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** One row under its headings. */
 final class Entry {
   /** A cell may be written in several lines; what it says is one. */
   private static final Pattern BREAKS = Pattern.compile("[ ]*[\\t\\n\\r]+[ ]*");
+
+  /** Columns whose cells are never compared with anything. */
+  private static final Set<String> FOR_PEOPLE = Set.of("Step", "Note");
 
   private final Table table;
   private final Row row;
@@ -81,6 +85,16 @@ final class Entry {
         return text;
       }
       case NUMBER -> {
+        if (!cell.shown().isEmpty() && !FOR_PEOPLE.contains(column)) {
+          error(
+              column,
+              Text.of(
+                  "%s is shown by the spreadsheet as \"%s\", by the cell's number format; type what"
+                      + " holds, a unit into the cell or the column Unit, and format the cell as"
+                      + " General",
+                  cell.text(), cell.shown()),
+              "");
+        }
         return cell.text();
       }
       case DATE ->

@@ -17,8 +17,14 @@ final class ReworkRows {
   private static final Column TIME = Column.of("Time");
   private static final Column ITEMS = Column.of("Items", "Item");
   private static final Column WIRES = Column.of("Wires", "Wire");
+  private static final Column READINGS = Column.of("Readings");
   private static final Column NOTE = Column.of("Note");
   private static final String SEVERAL = "[,;+]";
+
+  /** Whether the readings beside it that have no time were taken after the rework or before. */
+  private static final String AFTER = "after";
+
+  private static final String BEFORE = "before";
 
   private final HarnessPoints points;
   private final List<Rework> reworks = new ArrayList<>();
@@ -30,7 +36,8 @@ final class ReworkRows {
   static List<Rework> read(Sheet sheet, HarnessPoints points, Problems problems)
       throws UnusableInput {
     ReworkRows rows = new ReworkRows(points);
-    Table table = new Table(sheet, List.of(TIME, ITEMS, WIRES, NOTE), List.of(), problems);
+    Table table =
+        new Table(sheet, List.of(TIME, ITEMS, WIRES, READINGS, NOTE), List.of(), problems);
     table.forEach(rows::row);
     if (table.isHeaded() && table.columnOf(ITEMS.name()) + table.columnOf(WIRES.name()) == 0) {
       // Ignored in silence, readings taken before a rework would go on counting.
@@ -69,6 +76,15 @@ final class ReworkRows {
           });
       understood &= wire.isPresent();
     }
+    String readings = entry.text(READINGS.name());
+    boolean readAfter = Names.key(readings).equals(AFTER);
+    if (!readAfter && !readings.isEmpty() && !Names.key(readings).equals(BEFORE)) {
+      entry.error(
+          READINGS.name(),
+          "\"" + readings + "\" is not what Readings may be: after, or blank for before",
+          LookAlikes.nearest(readings, List.of(AFTER, BEFORE)));
+      understood = false;
+    }
     if (!understood) {
       return;
     }
@@ -83,6 +99,7 @@ final class ReworkRows {
             Collections.unmodifiableSet(items),
             Collections.unmodifiableSet(wires),
             entry.text(NOTE.name()),
+            readAfter,
             entry.place()));
   }
 

@@ -16,6 +16,8 @@ import java.util.Set;
  * @param items the items that were opened, the ends of the wires among them
  * @param wires the wires that were touched
  * @param note what was done, or empty
+ * @param readAfter whether its row says that the readings of its file, as far as they have no time,
+ *     were taken after it
  */
 public record Rework(
     String timeText,
@@ -23,6 +25,7 @@ public record Rework(
     Set<String> items,
     Set<String> wires,
     String note,
+    boolean readAfter,
     Place place) {
 
   /**
@@ -30,7 +33,7 @@ public record Rework(
    * for it.
    */
   public static Rework told(Harness harness, Set<String> wires, Set<String> items, Place place) {
-    return new Rework("", Optional.empty(), opened(harness, wires, items), wires, "", place);
+    return new Rework("", Optional.empty(), opened(harness, wires, items), wires, "", false, place);
   }
 
   /** Some items, and those at the ends of some wires. */

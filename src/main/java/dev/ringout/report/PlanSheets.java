@@ -20,6 +20,10 @@ import java.util.function.Predicate;
 /** A plan as a test sheet to fill in, which {@code ringout check} reads as it is. */
 public final class PlanSheets {
   private static final String REST = "REST";
+
+  /** Whatever is read on this sheet is read after the reworks that it was planned for. */
+  private static final String AFTER = "after";
+
   private static final List<String> CONTINUITY =
       List.of(
           "Step",
@@ -150,6 +154,7 @@ public final class PlanSheets {
               rework.timeText(),
               String.join(", ", rework.items()),
               String.join(", ", rework.wires()),
+              AFTER,
               rework.note());
       if (!rows.contains(row)) {
         rows.add(row);
@@ -157,9 +162,9 @@ public final class PlanSheets {
     }
     return new OutSheet(
         "Rework",
-        List.of("Time", "Items", "Wires", "Note"),
+        List.of("Time", "Items", "Wires", "Readings", "Note"),
         rows,
-        Look.printed(title).withToFill(0, 3));
+        Look.printed(title).withToFill(0, 4));
   }
 
   private static List<List<String>> rows(TestPlan plan, Predicate<Step> which) {

@@ -8,8 +8,10 @@ import dev.ringout.units.Text;
  * @param text the text, struck out or not; numbers in their shortest form ({@code 7}, never {@code
  *     7.0})
  * @param ink how the text is marked
+ * @param shown what the spreadsheet shows of a number where its format says more than the number
+ *     ({@code 36 kΩ} for 36), else empty
  */
-public record Cell(Kind kind, String text, Ink ink) {
+public record Cell(Kind kind, String text, Ink ink, String shown) {
   /** What can't be seen is made visible here, once for every kind of file. */
   public Cell {
     text = Text.visible(text);
@@ -48,7 +50,12 @@ public record Cell(Kind kind, String text, Ink ink) {
 
   /** A cell in plain ink. */
   public Cell(Kind kind, String text) {
-    this(kind, text, Ink.PLAIN);
+    this(kind, text, Ink.PLAIN, "");
+  }
+
+  /** The same number, which the spreadsheet shows otherwise. */
+  Cell shownAs(String other) {
+    return other.isEmpty() ? this : new Cell(kind, text, ink, Text.visible(other));
   }
 
   /** A cell of plain text. */
@@ -58,7 +65,7 @@ public record Cell(Kind kind, String text, Ink ink) {
 
   /** The same cell, marked. */
   public Cell in(Ink other) {
-    return other.equals(ink) ? this : new Cell(kind, text, other);
+    return other.equals(ink) ? this : new Cell(kind, text, other, shown);
   }
 
   /** Whether there is nothing in it but blanks. */

@@ -124,7 +124,9 @@ final class OdsFile implements TabularFile {
                     ? Cell.EMPTY
                     : !marks.truth(spot).isEmpty()
                         ? new Cell(Cell.Kind.BOOLEAN, marks.truth(spot))
-                        : cell(values[row][column], formulas[row][column]).in(marks.ink(spot)));
+                        : cell(values[row][column], formulas[row][column])
+                            .in(marks.ink(spot))
+                            .shownAs(marks.shown(spot)));
             OfficeAnnotation annotation = annotations[row][column];
             if (annotation != null && annotation.getMsg() != null) {
               comments.put(spot, annotation.getMsg().strip());

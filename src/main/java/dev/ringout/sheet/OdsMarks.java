@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import javax.xml.parsers.ParserConfigurationException;
@@ -27,6 +29,11 @@ import org.xml.sax.helpers.DefaultHandler;
  */
 final class OdsMarks extends DefaultHandler {
   private static final int MOST_REPEATS = 1024;
+
+  /** A number with what no one reads as a unit: signs, brackets, groups of digits, an exponent. */
+  private static final Pattern NUMBER_SHOWN =
+      Pattern.compile(
+          "[\\s\\p{Zs}\\p{Sc}()+\u2212-]*[0-9.,'\\p{Zs}]*[0-9][0-9.,'\\p{Zs}]*(?:E[+-]?[0-9]+)?[\\s\\p{Zs}\\p{Sc})%-]*");
 
   private final Map<String, OfSheet> sheets = new HashMap<>();
   private final Map<String, Style> styles = new HashMap<>();
@@ -57,6 +64,7 @@ final class OdsMarks extends DefaultHandler {
   static final class OfSheet {
     private final Map<Spot, Ink> inks = new HashMap<>();
     private final Map<Spot, String> truths = new HashMap<>();
+    private final Map<Spot, String> shown = new HashMap<>();
     private final SortedSet<Integer> hiddenRows = new TreeSet<>();
     private boolean filtered;
     private int rows;
@@ -69,6 +77,11 @@ final class OdsMarks extends DefaultHandler {
     /** TRUE or FALSE where the cell shows it, though it stores a number; else empty. */
     String truth(Spot spot) {
       return truths.getOrDefault(spot, "");
+    }
+
+    /** What is shown of a number, where that says more or less than the number; else empty. */
+    String shown(Spot spot) {
+      return shown.getOrDefault(spot, "");
     }
 
     /** Rows that a filter or a person has hidden. */
@@ -242,12 +255,21 @@ final class OdsMarks extends DefaultHandler {
     }
     if (anyText && (anyStruck || anyRed)) {
       Ink ink = anyStruck ? new Ink(true, left.toString(), anyRed) : Ink.RED;
-      for (int down = 1; down <= Math.min(rowRepeats, MOST_REPEATS); down++) {
-        for (int right = 1; right <= Math.min(cellRepeats, MOST_REPEATS); right++) {
-          sheet.inks.put(new Spot(row + down, column + right), ink);
-        }
-      }
+      OfSheet marked = sheet;
+      eachSpot(spot -> marked.inks.put(spot, ink));
+    }
+    if (number && !text.isBlank() && !NUMBER_SHOWN.matcher(text).matches()) {
+      OfSheet marked = sheet;
+      eachSpot(spot -> marked.shown.put(spot, text));
     }
     column += cellRepeats;
+  }
+
+  private void eachSpot(Consumer<Spot> each) {
+    for (int down = 1; down <= Math.min(rowRepeats, MOST_REPEATS); down++) {
+      for (int right = 1; right <= Math.min(cellRepeats, MOST_REPEATS); right++) {
+        each.accept(new Spot(row + down, column + right));
+      }
+    }
   }
 }

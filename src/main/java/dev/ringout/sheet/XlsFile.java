@@ -7,10 +7,12 @@ import dev.ringout.units.Text;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -48,7 +50,7 @@ final class XlsFile implements TabularFile {
       HSSFWorkbook workbook = new HSSFWorkbook(container);
       List<Sheet> sheets = new ArrayList<>();
       for (var sheet : workbook) {
-        sheets.add(new XlsSheet(sheet, shownName));
+        sheets.add(new XlsSheet(sheet, shownName, new HashMap<>()));
       }
       return new XlsFile(workbook, List.copyOf(sheets));
     } catch (EncryptedDocumentException e) {
@@ -71,7 +73,10 @@ final class XlsFile implements TabularFile {
     workbook.close();
   }
 
-  private record XlsSheet(org.apache.poi.ss.usermodel.Sheet sheet, String shownName)
+  private record XlsSheet(
+      org.apache.poi.ss.usermodel.Sheet sheet,
+      String shownName,
+      Map<String, Optional<ShownNumbers>> shownByFormat)
       implements Sheet {
 
     @Override
@@ -146,7 +151,7 @@ final class XlsFile implements TabularFile {
           .toList();
     }
 
-    private static Cell cell(org.apache.poi.ss.usermodel.Cell stored) {
+    private Cell cell(org.apache.poi.ss.usermodel.Cell stored) {
       Cell cell = plain(stored);
       return cell.isBlank() ? cell : cell.in(ink((HSSFCell) stored, cell));
     }
@@ -187,22 +192,33 @@ final class XlsFile implements TabularFile {
       return XlsxStyles.isRed(mixture[0], mixture[1], mixture[2]);
     }
 
-    private static Cell plain(org.apache.poi.ss.usermodel.Cell stored) {
+    private Cell plain(org.apache.poi.ss.usermodel.Cell stored) {
       CellType type =
           stored.getCellType() == CellType.FORMULA
               ? stored.getCachedFormulaResultType()
               : stored.getCellType();
       return switch (type) {
         case STRING -> Cell.text(stored.getStringCellValue());
-        case NUMERIC ->
-            Numerals.cell(
-                stored.getNumericCellValue(), DateUtil.isCellDateFormatted(stored), false);
+        case NUMERIC -> number(stored);
         case BOOLEAN ->
             new Cell(Cell.Kind.BOOLEAN, stored.getBooleanCellValue() ? "TRUE" : "FALSE");
         case ERROR ->
             new Cell(Cell.Kind.ERROR, FormulaError.forInt(stored.getErrorCellValue()).getString());
         default -> Cell.EMPTY;
       };
+    }
+
+    private Cell number(org.apache.poi.ss.usermodel.Cell stored) {
+      double number = stored.getNumericCellValue();
+      Cell cell = Numerals.cell(number, DateUtil.isCellDateFormatted(stored), false);
+      String format = stored.getCellStyle().getDataFormatString();
+      if (cell.kind() != Cell.Kind.NUMBER || format == null || format.isEmpty()) {
+        return cell;
+      }
+      return shownByFormat
+          .computeIfAbsent(format, ShownNumbers::of)
+          .map(shown -> cell.shownAs(shown.of(number)))
+          .orElse(cell);
     }
   }
 }

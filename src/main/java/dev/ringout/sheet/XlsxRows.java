@@ -218,7 +218,11 @@ final class XlsxRows extends DefaultHandler {
 
   private Cell numeral(String stored) {
     try {
-      return Numerals.cell(Double.parseDouble(stored), styles.isDate(style), dates1904);
+      double number = Double.parseDouble(stored);
+      Cell cell = Numerals.cell(number, styles.isDate(style), dates1904);
+      Optional<ShownNumbers> shown =
+          cell.kind() == Cell.Kind.NUMBER ? styles.shown(style) : Optional.empty();
+      return shown.isEmpty() ? cell : cell.shownAs(shown.get().of(number));
     } catch (NumberFormatException e) {
       return Cell.text(stored);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.poi.ss.usermodel.BuiltinFormats;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.xml.sax.Attributes;
@@ -20,6 +21,7 @@ final class XlsxStyles extends DefaultHandler {
   private final List<Boolean> struckFonts = new ArrayList<>();
   private final List<Boolean> redFonts = new ArrayList<>();
   private final List<Integer> fontOfStyle = new ArrayList<>();
+  private final Map<Integer, Optional<ShownNumbers>> shownByStyle = new HashMap<>();
   private boolean inFonts;
   private boolean inCellStyles;
 
@@ -31,6 +33,20 @@ final class XlsxStyles extends DefaultHandler {
     int format = formatOfStyle.get(style);
     String code = formats.getOrDefault(format, builtin(format));
     return DateUtil.isADateFormat(format, code);
+  }
+
+  /** What cells of this style show of a number; found out once a style. */
+  Optional<ShownNumbers> shown(int style) {
+    if (style < 0 || style >= formatOfStyle.size()) {
+      return Optional.empty();
+    }
+    return shownByStyle.computeIfAbsent(
+        style,
+        one -> {
+          int format = formatOfStyle.get(one);
+          String code = formats.getOrDefault(format, builtin(format));
+          return code.isEmpty() ? Optional.empty() : ShownNumbers.of(code);
+        });
   }
 
   /** Whether cells of this style strike their text through. */

@@ -215,7 +215,7 @@ class NeverAFalsePassTest {
         Run.of("plan", list(), "--touched", "W1", "--after", sheet, "-o", folder.resolve("again"));
     assertEquals(0, planned.code(), planned.err());
     String rework = Files.readString(folder.resolve("again/rework.csv"));
-    assertTrue(rework.contains("W1"), rework);
+    assertTrue(rework.contains("W1,after"), rework);
     List<String> steps = Files.readAllLines(folder.resolve("again/continuity.csv"));
     assertTrue(
         steps.stream().anyMatch(row -> row.contains("J1") && row.contains("P2")), "" + steps);

@@ -227,6 +227,27 @@ class TestSheetsTest {
     assertEquals(List.of(), readings.jobs(), "it holds no readings of a unit");
   }
 
+  /** The order of readings and rework is the tester's to say; a program would guess. */
+  @Test
+  void readings_are_after_a_rework_only_where_its_row_says_so() throws Exception {
+    write(
+        "rework",
+        "Time,Items,Wires,Readings,Note",
+        ",S1,,After,new contact",
+        ",S1,,before,",
+        ",S1,,,",
+        ",S1,,aftre,");
+    ReadingSet readings = read();
+
+    assertEquals(
+        List.of(true, false, false), readings.reworks().stream().map(Rework::readAfter).toList());
+    assertTrue(readings.reworks().get(0).isSame(readings.reworks().get(2)));
+    assertEquals(
+        List.of(
+            "D5: \"aftre\" is not what Readings may be: after, or blank for before; maybe after"),
+        found(Severity.ERROR));
+  }
+
   /** A rework that is not understood would leave readings standing that prove nothing any more. */
   @Test
   void a_rework_that_is_not_understood_is_an_error() throws Exception {

@@ -1,0 +1,175 @@
+package dev.ringout.cli;
+
+import static dev.ringout.cli.SmallUnit.flat;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Whatever a tester has put on a sheet is read as he meant it, or said to be unread: nothing that
+ * speaks against a unit is dropped in silence (common practice, no source).
+ */
+class WhatTheTesterWroteTest {
+
+  @TempDir Path folder;
+  private SmallUnit unit = new SmallUnit(Path.of(""));
+
+  @BeforeEach
+  void unit() {
+    unit = new SmallUnit(folder);
+  }
+
+  private Run check(Path sheet) throws IOException {
+    return Run.of("check", unit.list(), sheet);
+  }
+
+  private static String said(Run run) {
+    return flat(run.out() + run.err());
+  }
+
+  private static void assertRefused(Run run, String... sentences) {
+    assertEquals(65, run.code(), run.out() + run.err());
+    for (String sentence : sentences) {
+      assertTrue(said(run).contains(sentence), run.err());
+    }
+  }
+
+  private static void assertConforms(Run run) {
+    assertEquals(0, run.code(), run.out() + run.err());
+  }
+
+  /** A good unit's workbook, in which one cell of numbers has a number format. */
+  private Path formatted(boolean newer, String sheet, int column, double number, String format)
+      throws IOException {
+    Path file = folder.resolve(newer ? "r.xlsx" : "r.xls");
+    try (Workbook book = newer ? new XSSFWorkbook() : new HSSFWorkbook();
+        OutputStream out = Files.newOutputStream(file)) {
+      rows(
+          book.createSheet("Continuity"),
+          List.of("From", "To", "Reading", "Reverse"),
+          List.of("J1-A", "P1-1", 0.04, ""),
+          List.of("J1-B", "P1-2", 0.04, ""),
+          List.of("J1-A", "REST", "OL", ""));
+      rows(
+          book.createSheet("Insulation"),
+          List.of("From", "To", "Volts", "Seconds", "Reading"),
+          List.of("J1-A", "REST", 500, 60, 2000));
+      CellStyle style = book.createCellStyle();
+      style.setDataFormat(book.createDataFormat().getFormat(format));
+      Cell cell = book.getSheet(sheet).getRow(1).createCell(column);
+      cell.setCellValue(number);
+      cell.setCellStyle(style);
+      book.write(out);
+    }
+    return file;
+  }
+
+  private static void rows(Sheet sheet, List<?>... rows) {
+    for (List<?> values : rows) {
+      Row row = sheet.createRow(sheet.getPhysicalNumberOfRows());
+      for (Object value : values) {
+        Cell cell = row.createCell(Math.max(0, row.getLastCellNum()));
+        if (value instanceof Number number) {
+          cell.setCellValue(number.doubleValue());
+        } else {
+          cell.setCellValue(value.toString());
+        }
+      }
+    }
+  }
+
+  /** ECMA-376 part 1, 18.8.31: a number format may hold texts of its own. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "true|Continuity|2|0.036|0.000\" kΩ\"|0.036 kΩ",
+        "true|Continuity|2|0.036|\"OL\"|OL",
+        "true|Continuity|2|0.036|0.000\\ \\M\\Ω|0.036 MΩ",
+        "true|Continuity|2|0.036|[<1]\"OL\";0.0|OL",
+        "true|Continuity|2|0.036|[$kΩ-409] 0.000|0.036",
+        "true|Continuity|2|0.036|;;;|;;;",
+        "true|Continuity|3|0.036|0.000\" V\"|0.036 V",
+        "true|Insulation|4|2000|0\" kΩ\"|2000 kΩ",
+        "true|Insulation|4|2000|#,##0\" Ω\"|2,000 Ω",
+        "true|Insulation|4|2000|#,##0,|2",
+        "true|Insulation|2|500|0.0 \"mV\"|500.0 mV",
+        "true|Insulation|3|60|0\" min\"|60 min",
+        "false|Insulation|4|2000|0\" kΩ\"|2000 kΩ",
+        "false|Continuity|2|0.036|\"OL\"|OL"
+      })
+  void a_unit_that_only_the_number_format_shows_is_refused_at_its_cell(
+      boolean newer, String sheet, int column, double number, String format, String shown)
+      throws IOException {
+    Run run = check(formatted(newer, sheet, column, number, format));
+    assertRefused(
+        run, shown, "by the cell's number format", sheet + "!" + (char) ('A' + column) + 2);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "General",
+        "0.000",
+        "#,##0.000",
+        "0.00E+00",
+        "##0.0E+0",
+        "[Red]0.000",
+        "0.000;[Red]-0.000",
+        "_-* #,##0.000_-;-* #,##0.000_-;_-* \"-\"??_-;_-@_-",
+        "#,##0.000 [$€-407]",
+        "@",
+        "0.000_);(0.000)"
+      })
+  void a_number_format_that_shows_the_number_alone_is_none_of_these(String format)
+      throws IOException {
+    assertConforms(check(formatted(true, "Continuity", 2, 0.036, format)));
+    assertConforms(check(formatted(false, "Continuity", 2, 0.036, format)));
+  }
+
+  @Test
+  void a_format_of_one_sign_says_nothing_of_the_others() throws IOException {
+    String dashForNothing = "0.000;-0.000;\"-\"";
+    assertConforms(check(formatted(true, "Continuity", 2, 0.036, dashForNothing)));
+    assertRefused(check(formatted(true, "Continuity", 2, 0, dashForNothing)), "\"-\"");
+  }
+
+  @Test
+  void a_limit_whose_unit_is_its_number_format_is_refused() throws IOException {
+    Path file = folder.resolve("unit.xlsx");
+    try (Workbook book = new XSSFWorkbook();
+        OutputStream out = Files.newOutputStream(file)) {
+      rows(
+          book.createSheet("Wires"),
+          List.of("Wire", "From", "To"),
+          List.of("W1", "J1-A", "P1-1"),
+          List.of("W2", "J1-B", "P1-2"));
+      rows(book.createSheet("Limits"), List.of("Name", "Value"), List.of("insulation volts", 500));
+      CellStyle style = book.createCellStyle();
+      style.setDataFormat(book.createDataFormat().getFormat("0\" mV\""));
+      book.getSheet("Limits").getRow(1).getCell(1).setCellStyle(style);
+      book.write(out);
+    }
+    Run run = Run.of("check", file, unit.sheet("good"));
+    assertRefused(run, "500 mV", "Limits!B2");
+  }
+}
