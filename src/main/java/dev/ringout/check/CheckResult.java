@@ -80,7 +80,7 @@ public record CheckResult(
     // Waivers belong to the review; a check shows everything that the paper is blamed for.
     Review review = Review.of(circuit, tables, copper, List.of(), Optional.empty());
     JoinLimits limits = new JoinLimits(circuit, WireOhms.of(copper, tables));
-    Comparison comparison = Comparison.of(circuit, limits, readings);
+    Comparison comparison = Comparison.of(circuit, limits, readings, statedDay);
     List<Doubt.Raised> doubts = Doubts.of(harness, readings, comparison, statedDay);
     Coverage coverage = Requirements.of(circuit, limits).shownBy(comparison);
     return new CheckResult(

@@ -19,6 +19,7 @@ import dev.ringout.compare.Judged;
 import dev.ringout.compare.LeadResistance;
 import dev.ringout.harness.Demands;
 import dev.ringout.harness.Demands.Calibration;
+import dev.ringout.harness.Effectivity;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.SerialNumbers;
 import dev.ringout.readings.Instrument;
@@ -26,10 +27,12 @@ import dev.ringout.readings.Job;
 import dev.ringout.readings.Jobs;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Meter;
+import dev.ringout.readings.Person;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.source.Place;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -45,9 +48,6 @@ import java.util.stream.Stream;
 
 /** Finds what makes a verdict less than its values alone. */
 final class Doubts {
-  private static final List<String> EFFECTIVITY =
-      List.of("effectivity", "serial numbers", "effective for");
-
   private final Harness harness;
   private final Demands demands;
   private final List<Job> jobs;
@@ -147,11 +147,8 @@ final class Doubts {
     List<String> serials =
         jobs.stream().map(Job::serialNumber).filter(one -> !one.isEmpty()).distinct().toList();
     boolean matters = demands.serialNumber();
-    for (String name : EFFECTIVITY) {
-      String text = harness.headerValue(name).strip();
-      if (text.isEmpty()) {
-        continue;
-      }
+    String text = Effectivity.of(harness);
+    if (!text.isEmpty()) {
       Optional<SerialNumbers> effective = SerialNumbers.of(text);
       if (effective.isEmpty()) {
         raise(new EffectivityNotUnderstood(text), true);
@@ -235,25 +232,17 @@ final class Doubts {
         (file, use) -> {
           Job job = use.job;
           String inspector = job.value("inspector");
-          Set<String> testers = new LinkedHashSet<>();
-          testers.add(key(job.value("operator")));
-          use.readers.forEach(reader -> testers.add(key(reader)));
-          testers.remove("");
-          if (testers.contains(key(inspector))) {
+          List<String> testers = new ArrayList<>(use.readers);
+          testers.add(job.value("operator"));
+          testers.removeIf(tester -> !Person.isNamed(tester));
+          if (testers.stream().anyMatch(tester -> Person.isSame(tester, inspector))) {
             raise(new TesterIsInspector(inspector), waits);
-          } else if (waits && key(inspector).isEmpty()) {
+          } else if (waits && !Person.isNamed(inspector)) {
             raise(new NoInspector(file), true);
           } else if (waits && testers.isEmpty()) {
             raise(new NoTester(file), true);
           }
         });
-  }
-
-  /** One person, however the name is spaced and dotted. */
-  private static String key(String name) {
-    StringBuilder key = new StringBuilder();
-    name.codePoints().filter(Character::isLetterOrDigit).forEach(key::appendCodePoint);
-    return key.toString().toLowerCase(Locale.ROOT);
   }
 
   private void ranges() {

@@ -22,7 +22,8 @@ public final class TestDay {
       List.of("date", "date of test", "date of the test", "test date", "test day");
 
   /** A spreadsheet's day may have the time of day behind it. */
-  private static final Pattern DAY = Pattern.compile("(\\d{4}-\\d{2}-\\d{2})(?:[T ].*)?");
+  private static final Pattern DAY =
+      Pattern.compile("(\\d{4}-\\d{2}-\\d{2})(?:[T ]\\d{2}:\\d{2}(?::\\d{2})?)?");
 
   private final Optional<LocalDate> stated;
   private final Map<String, LocalDate> lastReading = new HashMap<>();

@@ -122,7 +122,7 @@ final class PlanCommand implements Callable<Integer> {
             touched.wires(spec, harness.get()),
             touched.items(spec, harness.get()),
             after,
-            readings.reworks());
+            readings.reworksBefore());
     TestPlan plan = Planner.plan(circuit, limits, new HandMovements(own), options);
     return file.write(
         output,

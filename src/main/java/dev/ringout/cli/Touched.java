@@ -3,7 +3,6 @@ package dev.ringout.cli;
 import dev.ringout.harness.Harness;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.readings.Rework;
-import dev.ringout.source.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,9 +43,7 @@ final class Touched {
   /** The rework; absent where nothing is told of. */
   Optional<Rework> rework(CommandSpec spec, Harness harness) {
     return isGiven()
-        ? Optional.of(
-            Rework.told(
-                harness, wires(spec, harness), items(spec, harness), Place.of("command line")))
+        ? Optional.of(Rework.told(harness, wires(spec, harness), items(spec, harness)))
         : Optional.empty();
   }
 

@@ -6,9 +6,11 @@ import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.source.Place;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 
@@ -32,6 +34,16 @@ public record Comparison(
 
   /** Judges every reading. */
   public static Comparison of(Circuit circuit, JoinLimits limits, ReadingSet readings) {
+    return of(circuit, limits, readings, Optional.empty());
+  }
+
+  /**
+   * Judges every reading.
+   *
+   * @param statedDay the day of the test, as somebody states it beside the sheets
+   */
+  public static Comparison of(
+      Circuit circuit, JoinLimits limits, ReadingSet readings, Optional<LocalDate> statedDay) {
     JobOfReading jobs = new JobOfReading(readings.jobs());
     Judge judge = new Judge(circuit, limits, jobs);
     Reworks reworks = new Reworks(circuit, readings);
@@ -60,7 +72,7 @@ public record Comparison(
       }
     }
     Concessions concessions =
-        Concessions.of(DiodePairs.judge(circuit, inForce), readings.concessions(), jobs);
+        Concessions.of(DiodePairs.judge(circuit, inForce), readings.concessions(), jobs, statedDay);
     List<Judged> judged = List.copyOf(concessions.judged());
     return new Comparison(
         judged,
@@ -133,9 +145,9 @@ public record Comparison(
   }
 
   /**
-   * The last one measured: by day where every one has another, by time where every one has a time,
-   * else by order. What stands in one row was measured at once: there the failing one stands. Of a
-   * step that was never measured the first: it is named once, however often the sheet asks for it.
+   * The last one measured: by their days where they differ, then by their times, else by order.
+   * What stands in one row was measured at once: there the failing one stands. Of a step that was
+   * never measured the first: it is named once, however often the sheet asks for it.
    */
   private static Judged standing(List<Judged> same, JobOfReading jobs) {
     if (same.size() == 1) {
@@ -164,23 +176,24 @@ public record Comparison(
   }
 
   private static Judged last(List<Judged> made, JobOfReading jobs) {
-    Judged last = made.get(made.size() - 1);
-    if (made.stream().allMatch(one -> one.reading().time().isPresent())) {
-      for (Judged one : made) {
-        if (one.reading().time().orElseThrow().compareTo(last.reading().time().orElseThrow()) > 0) {
-          last = one;
-        }
-      }
-      return last;
-    }
-    if (made.stream().allMatch(one -> jobs.day(one.reading()).isPresent())) {
-      for (Judged one : made) {
-        if (jobs.day(one.reading()).orElseThrow().isAfter(jobs.day(last.reading()).orElseThrow())) {
-          last = one;
-        }
-      }
+    Judged last = made.get(0);
+    for (Judged one : made) {
+      last = isEarlier(one.reading(), last.reading(), jobs) ? last : one;
     }
     return last;
+  }
+
+  /** By their days where both have one, in one day or one file by their times of day. */
+  private static boolean isEarlier(Reading one, Reading other, JobOfReading jobs) {
+    Optional<LocalDate> day = jobs.day(one);
+    Optional<LocalDate> otherDay = jobs.day(other);
+    if (day.isPresent() && otherDay.isPresent() && !day.equals(otherDay)) {
+      return day.get().isBefore(otherDay.get());
+    }
+    return day.isPresent() == otherDay.isPresent()
+        && one.time().isPresent()
+        && other.time().isPresent()
+        && one.time().get().at().toLocalTime().isBefore(other.time().get().at().toLocalTime());
   }
 
   /** Readings of one kind that were made (and judged or not). */

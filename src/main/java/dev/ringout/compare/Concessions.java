@@ -5,6 +5,7 @@ import dev.ringout.compare.IdleConcession.Why;
 import dev.ringout.readings.Concession;
 import dev.ringout.readings.Job;
 import dev.ringout.readings.Measured;
+import dev.ringout.readings.Person;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.Side;
 import java.time.LocalDate;
@@ -16,21 +17,34 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Takes readings out of limits for accepted, where an inspector's word covers them. */
 final class Concessions {
+  /** No joint has more, whoever accepts it (common practice, no source). */
+  private static final double MOST_OF_A_JOIN_OHMS = 10;
+
+  /** Nothing that reads so many times what is listed is the part (common practice, no source). */
+  private static final double MOST_TIMES_A_PART = 2;
+
   private final JobOfReading jobs;
+  private final Optional<LocalDate> statedDay;
   private final List<Conceded> conceded = new ArrayList<>();
   private final List<IdleConcession> idle = new ArrayList<>();
   private final List<Judged> judged;
 
-  private Concessions(List<Judged> judged, JobOfReading jobs) {
+  private Concessions(List<Judged> judged, JobOfReading jobs, Optional<LocalDate> statedDay) {
+    this.statedDay = statedDay;
     this.judged = new ArrayList<>(judged);
     this.jobs = jobs;
   }
 
-  static Concessions of(List<Judged> judged, List<Concession> concessions, JobOfReading jobs) {
-    Concessions all = new Concessions(judged, jobs);
+  static Concessions of(
+      List<Judged> judged,
+      List<Concession> concessions,
+      JobOfReading jobs,
+      Optional<LocalDate> statedDay) {
+    Concessions all = new Concessions(judged, jobs, statedDay);
     if (!concessions.isEmpty()) {
       Map<String, List<Integer>> bySubject = new HashMap<>();
       for (int i = 0; i < judged.size(); i++) {
@@ -89,13 +103,15 @@ final class Concessions {
   private Optional<Why> against(Concession concession, Judged one) {
     Optional<Job> job = jobs.of(one.reading());
     String tester = job.map(sheet -> sheet.value("operator")).orElse("");
+    String by = one.reading().by();
     boolean byTester =
-        concession.who().equalsIgnoreCase(tester)
-            || concession.who().equalsIgnoreCase(one.reading().by());
+        !Person.isNamed(concession.who())
+            || Person.isSame(concession.who(), tester)
+            || Person.isSame(concession.who(), by);
     if (byTester) {
       return Optional.of(Why.BY_THE_TESTER);
     }
-    if (tester.isEmpty() && one.reading().by().isEmpty()) {
+    if (!Person.isNamed(tester) && !Person.isNamed(by)) {
       return Optional.of(Why.TESTER_NOT_STATED);
     }
     String serial = job.map(Job::serialNumber).orElse("");
@@ -104,7 +120,9 @@ final class Concessions {
       return Optional.of(Why.OTHER_UNIT);
     }
     if (concession.untilDay().isPresent()) {
-      Optional<LocalDate> day = jobs.day(one.reading());
+      Optional<LocalDate> day =
+          Stream.concat(jobs.day(one.reading()).stream(), statedDay.stream())
+              .max(LocalDate::compareTo);
       if (day.isEmpty() || day.get().isAfter(concession.untilDay().get())) {
         return Optional.of(Why.EXPIRED);
       }
@@ -113,17 +131,22 @@ final class Concessions {
   }
 
   /** Only a value can be accepted: an open, a short and a word have none. */
-  private static boolean isWithin(Concession concession, Judged one) {
+  private boolean isWithin(Concession concession, Judged one) {
     if (!(one.reading().measured() instanceof Measured.Value value)) {
       return false;
     }
     return switch (one.outcome()) {
       case LOW_INSULATION ->
-          value.ohms() >= concession.acceptedOhms() && one.reading().volts().isPresent();
-      case RESISTIVE, PART_VALUE ->
-          one.expected() instanceof Expected.Apart
-              ? value.ohms() >= concession.acceptedOhms()
-              : value.ohms() <= concession.acceptedOhms();
+          one.observed() == Observed.APART
+              && value.ohms() >= concession.acceptedOhms()
+              && one.reading().volts().isPresent();
+      case RESISTIVE ->
+          one.expected() instanceof Expected.Joined
+              && value.ohms() <= Math.min(concession.acceptedOhms(), MOST_OF_A_JOIN_OHMS);
+      case PART_VALUE ->
+          one.expected() instanceof Expected.ThroughParts parts
+              && value.ohms()
+                  <= Math.min(concession.acceptedOhms(), MOST_TIMES_A_PART * parts.highOhms());
       case CONFORMS, ACCEPTED, OPEN, UNEXPECTED_JOIN, NOT_TESTED, NOT_JUDGED -> false;
     };
   }

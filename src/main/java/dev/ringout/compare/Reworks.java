@@ -13,7 +13,6 @@ import dev.ringout.readings.TimeOfReading;
 import dev.ringout.source.Place;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
@@ -23,9 +22,10 @@ import java.util.Optional;
 /**
  * Which readings were taken before what they touch was opened.
  *
- * <p>A reading counts as taken after a rework only where that is shown: it stands in a file that
- * tells of the rework, or it is dated later. In a file that tells of it, what is dated earlier was
- * taken before; and so was, in such a file, what has no date. In doubt a reading was taken before.
+ * <p>A reading counts as taken after a rework only where that is shown: it is dated later, or the
+ * sheet Rework of its own file says so, as a sheet does that was planned after it. What is dated
+ * earlier was taken before, whatever the sheet says; and so was what has no date in a sheet of an
+ * earlier day, or beside readings that are dated earlier. In doubt a reading was taken before.
  */
 final class Reworks {
   private final Circuit circuit;
@@ -108,17 +108,32 @@ final class Reworks {
   private boolean isAfter(Reading reading, Rework rework) {
     Optional<LocalDateTime> done = dated(rework.time());
     Optional<LocalDateTime> taken = dated(reading.time());
-    if (isToldIn(file(reading), rework)) {
-      if (done.isEmpty()) {
-        return true;
-      }
-      return taken.isPresent()
-          ? !taken.get().isBefore(done.get())
-          : Optional.ofNullable(earliest.get(file(reading)))
-              .map(first -> !first.isBefore(done.get()))
-              .orElse(true);
+    if (taken.isPresent() && done.isPresent()) {
+      boolean own = file(rework.place()).equals(file(reading));
+      boolean told = own || isTold(rework, reading);
+      return told ? !taken.get().isBefore(done.get()) : taken.get().isAfter(atLatest(done.get()));
     }
-    return done.isPresent() && taken.isPresent() && taken.get().isAfter(atLatest(done.get()));
+    return isTold(rework, reading)
+        && !isEarlierThatDay(reading, rework)
+        && !isDatedBefore(reading, done);
+  }
+
+  /** Whether the sheet of a reading, or one that it is read with, may be older than a rework. */
+  private boolean isDatedBefore(Reading reading, Optional<LocalDateTime> done) {
+    if (done.isEmpty()) {
+      return false;
+    }
+    Optional<LocalDateTime> first = Optional.ofNullable(earliest.get(file(reading)));
+    Optional<LocalDate> day = jobs.of(reading.place()).flatMap(JobOfReading::day);
+    return first.map(one -> one.isBefore(done.get())).orElse(false)
+        || day.map(one -> one.isBefore(done.get().toLocalDate())).orElse(false);
+  }
+
+  /** Times of day without a day: in one sheet they are of one day. */
+  private static boolean isEarlierThatDay(Reading reading, Rework rework) {
+    return reading.time().isPresent()
+        && rework.time().isPresent()
+        && reading.time().get().at().toLocalTime().isBefore(rework.time().get().at().toLocalTime());
   }
 
   /** A day without a time of day may mean its end. */
@@ -128,10 +143,17 @@ final class Reworks {
         : done;
   }
 
-  private boolean isToldIn(String file, Rework rework) {
-    List<Rework> same = new ArrayList<>(reworks);
-    same.removeIf(one -> !one.isSame(rework));
-    return same.stream().anyMatch(one -> file(one.place()).equals(file));
+  /** Whether the sheet of a reading says that it was filled in after a rework. */
+  private boolean isTold(Rework rework, Reading reading) {
+    String file = file(reading);
+    boolean own = file(rework.place()).equals(file);
+    if (own && rework.readAfter()) {
+      return true;
+    }
+    return !own
+        && reworks.stream()
+            .filter(row -> file(row.place()).equals(file))
+            .anyMatch(rework::isToldBy);
   }
 
   private String file(Reading reading) {

@@ -5,7 +5,8 @@ import java.util.Locale;
 
 /** For which units a list is good, as its header says it under any of the names in use. */
 public final class Effectivity {
-  private static final List<String> NAMES = List.of("effectivity", "serialnumbers", "effectivefor");
+  private static final List<String> NAMES =
+      List.of("effectivity", "serialnumbers", "serialnumber", "effectivefor", "validfor");
 
   private Effectivity() {}
 

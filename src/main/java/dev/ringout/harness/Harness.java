@@ -3,6 +3,7 @@ package dev.ringout.harness;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -68,10 +69,15 @@ public record Harness(
   /** The header's value of that name in any case, or empty. */
   public String headerValue(String name) {
     return header.entrySet().stream()
-        .filter(entry -> entry.getKey().equalsIgnoreCase(name))
+        .filter(entry -> key(entry.getKey()).equals(key(name)))
         .map(Map.Entry::getValue)
         .findFirst()
         .orElse("");
+  }
+
+  /** Case, blanks and punctuation make no other name. */
+  private static String key(String name) {
+    return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "");
   }
 
   /** Every point that the harness names, in natural order. */

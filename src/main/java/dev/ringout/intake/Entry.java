@@ -166,7 +166,7 @@ final class Entry {
     report(column, Severity.WARNING, text, maybe);
   }
 
-  private void report(String column, Severity severity, String text, String maybe) {
+  void report(String column, Severity severity, String text, String maybe) {
     table.add(this, column, severity, text, maybe);
   }
 }

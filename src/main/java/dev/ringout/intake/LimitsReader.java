@@ -7,6 +7,7 @@ import dev.ringout.harness.Limits;
 import dev.ringout.harness.NetLimit;
 import dev.ringout.harness.Point;
 import dev.ringout.intake.Settings.Setting;
+import dev.ringout.source.Severity;
 import dev.ringout.standards.SwitchContacts;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -59,10 +60,15 @@ final class LimitsReader {
   private Limits read() {
     for (Setting setting : settings.all()) {
       if (NAMES.stream().noneMatch(name -> Names.key(name).equals(Names.key(setting.name())))) {
+        // A demand that nobody knows would go unmet in silence.
+        boolean demands =
+            REQUIRED.stream().anyMatch(one -> Names.key(one).equals(Names.key(setting.value())))
+                || Names.key(setting.value()).equals("none");
         setting
             .entry()
-            .warning(
+            .report(
                 Settings.NAME.name(),
+                demands ? Severity.ERROR : Severity.WARNING,
                 "\""
                     + setting.name()
                     + "\" is no limit that is used here; the names are "

@@ -23,7 +23,7 @@ public final class OneUnit {
   private static final String DRAWING = "drawing";
   private static final Pattern BLANKS = Pattern.compile("[\\s\\p{Z}\\p{Cf}]+");
   private static final Pattern SEVERAL =
-      Pattern.compile("[;,]|\\s(?:and|&|\\+)\\s", Pattern.CASE_INSENSITIVE);
+      Pattern.compile("[;,]|\\s(?:and|&|\\+|/)\\s", Pattern.CASE_INSENSITIVE);
 
   private OneUnit() {}
 

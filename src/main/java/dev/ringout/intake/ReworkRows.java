@@ -14,6 +14,7 @@ import java.util.Set;
 
 /** The sheet {@code Rework}: what was opened and touched between readings, and when. */
 final class ReworkRows {
+  private static final Column NUMBER = Column.of("No");
   private static final Column TIME = Column.of("Time");
   private static final Column ITEMS = Column.of("Items", "Item");
   private static final Column WIRES = Column.of("Wires", "Wire");
@@ -37,7 +38,7 @@ final class ReworkRows {
       throws UnusableInput {
     ReworkRows rows = new ReworkRows(points);
     Table table =
-        new Table(sheet, List.of(TIME, ITEMS, WIRES, READINGS, NOTE), List.of(), problems);
+        new Table(sheet, List.of(NUMBER, TIME, ITEMS, WIRES, READINGS, NOTE), List.of(), problems);
     table.forEach(rows::row);
     if (table.isHeaded() && table.columnOf(ITEMS.name()) + table.columnOf(WIRES.name()) == 0) {
       // Ignored in silence, readings taken before a rework would go on counting.
@@ -85,6 +86,12 @@ final class ReworkRows {
           LookAlikes.nearest(readings, List.of(AFTER, BEFORE)));
       understood = false;
     }
+    String number = entry.text(NUMBER.name());
+    if (readAfter && number.isEmpty() && timeText.isEmpty()) {
+      // Else it can't be told from the next rework of the same items.
+      entry.error(TIME.name(), "readings taken after a rework name its Time, or its No", "");
+      understood = false;
+    }
     if (!understood) {
       return;
     }
@@ -94,6 +101,7 @@ final class ReworkRows {
     }
     reworks.add(
         new Rework(
+            number,
             timeText,
             time,
             Collections.unmodifiableSet(items),

@@ -21,6 +21,7 @@ import dev.ringout.compare.Coverage.Unprovable;
 import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Requirements;
+import dev.ringout.compare.ValueVerdict;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
@@ -91,7 +92,7 @@ public final class Planner {
     this.taken =
         options
             .after()
-            .map(after -> after.inForce().stream().filter(one -> one.outcome().passes()).toList())
+            .map(after -> after.inForce().stream().filter(one -> !stands(one)).toList())
             .orElse(List.of());
     Set<String> names = new HashSet<>();
     for (Wire wire : circuit.harness().wires()) {
@@ -123,6 +124,7 @@ public final class Planner {
     if (plansInsulation()) {
       insulation(unprovenAfter());
     }
+    options.after().ifPresent(this::again);
     Coverage coverage = prove();
     for (int round = 0; round < MOST_ROUNDS && fill(coverage); round++) {
       coverage = prove();
@@ -140,6 +142,31 @@ public final class Planner {
         coverage,
         walk.movements(ordered),
         walk.movements(steps));
+  }
+
+  /** Whether a reading stands against the unit until it is read good, whatever else is proven. */
+  private static boolean stands(Judged judged) {
+    return !judged.outcome().passes() || judged.value() == ValueVerdict.LOW;
+  }
+
+  private void again(Comparison after) {
+    for (Judged judged : after.inForce()) {
+      if (stands(judged) && judged.probing().points().allMatch(point -> scope.get(normal.of(point)))) {
+        again(judged);
+      }
+    }
+  }
+
+  private void again(Judged judged) {
+    if (judged.reading().kind() == Reading.Kind.CONTINUITY) {
+      Purpose purpose =
+          judged.expected() instanceof Joined
+              ? Purpose.JOIN
+              : judged.expected() instanceof ThroughParts ? Purpose.PART : Purpose.APART;
+      add(judged.probing(), purpose, "");
+    } else if (judged.expected() instanceof Apart || judged.expected() instanceof ThroughParts) {
+      insulation(judged.probing());
+    }
   }
 
   /**
@@ -367,7 +394,13 @@ public final class Planner {
     if (!insulationPlanned.add(normal.of(group[0]))) {
       return;
     }
-    Probing probing = Probing.groupToRest(group, SwitchState.normal());
+    insulation(Probing.groupToRest(group, SwitchState.normal()));
+  }
+
+  private void insulation(Probing probing) {
+    if (!planned.add("insulation " + key(probing, false))) {
+      return;
+    }
     InsulationLimit limit = insulation.of(probing);
     steps.add(
         new Step(

@@ -78,9 +78,10 @@ public record Job(
         revisionPlace);
   }
 
-  /** The unit's serial number, or empty. */
+  /** The unit's serial number; empty where none is stated, or a dash or {@code n/a} is. */
   public String serialNumber() {
-    return value("serial number");
+    String serial = value("serial number");
+    return serial.chars().anyMatch(Character::isDigit) || Person.isNamed(serial) ? serial : "";
   }
 
   /** Whether a cell stands in this readings file. */

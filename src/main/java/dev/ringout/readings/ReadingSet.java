@@ -26,6 +26,27 @@ public record ReadingSet(
     return new ReadingSet(readings, jobs, List.copyOf(all), concessions, unread);
   }
 
+  /** The reworks as a sheet tells of them that is filled in after all, each once and numbered. */
+  public List<Rework> reworksBefore() {
+    List<Rework> told = new ArrayList<>();
+    int last = 0;
+    for (Rework one : reworks) {
+      last = Math.max(last, one.number().matches("\\d{1,6}") ? Integer.parseInt(one.number()) : 0);
+    }
+    for (Rework one : reworks) {
+      boolean isTold = told.stream().anyMatch(row -> isElsewhere(one, row) && one.isToldBy(row));
+      if (!isTold) {
+        last += one.number().isEmpty() ? 1 : 0;
+        told.add(one.numbered(one.number().isEmpty() ? "" + last : one.number()));
+      }
+    }
+    return List.copyOf(told);
+  }
+
+  private static boolean isElsewhere(Rework one, Rework other) {
+    return !one.place().file().equals(other.place().file());
+  }
+
   /** Readings and job sheets alone. */
   public ReadingSet(List<Reading> readings, List<Job> jobs) {
     this(readings, jobs, List.of(), List.of(), List.of());

@@ -11,6 +11,7 @@ import java.util.Set;
 /**
  * What was opened and touched between readings: those taken before prove nothing of it any more.
  *
+ * @param number by which the sheets planned after it know it again, or empty
  * @param timeText as written, or empty
  * @param time when; absent where none is given or it can't be understood
  * @param items the items that were opened, the ends of the wires among them
@@ -20,6 +21,7 @@ import java.util.Set;
  *     were taken after it
  */
 public record Rework(
+    String number,
     String timeText,
     Optional<TimeOfReading> time,
     Set<String> items,
@@ -28,12 +30,16 @@ public record Rework(
     boolean readAfter,
     Place place) {
 
+  /** Where a rework stands that no sheet tells of yet. */
+  private static final Place BESIDE = Place.of("command line");
+
   /**
    * A rework that somebody tells of beside the sheets. The items at both ends of a wire were opened
    * for it.
    */
-  public static Rework told(Harness harness, Set<String> wires, Set<String> items, Place place) {
-    return new Rework("", Optional.empty(), opened(harness, wires, items), wires, "", false, place);
+  public static Rework told(Harness harness, Set<String> wires, Set<String> items) {
+    return new Rework(
+        "", "", Optional.empty(), opened(harness, wires, items), wires, "", false, BESIDE);
   }
 
   /** Some items, and those at the ends of some wires. */
@@ -48,10 +54,30 @@ public record Rework(
     return Collections.unmodifiableSet(opened);
   }
 
-  /** Whether two rows, in whichever files, tell of the same rework. */
-  public boolean isSame(Rework other) {
-    return timeText.equals(other.timeText)
-        && items.equals(other.items)
-        && wires.equals(other.wires);
+  /** The same rework under a number, as a sheet that is planned after it tells of it. */
+  public Rework numbered(String other) {
+    return new Rework(other, timeText, time, items, wires, note, true, place);
+  }
+
+  /**
+   * Whether a row of another file tells of this rework. Without a number and a time one can't be
+   * told from the next at the same place: then only a sheet that was planned after it knows it.
+   */
+  public boolean isToldBy(Rework row) {
+    if (!items.equals(row.items)
+        || !wires.equals(row.wires)
+        || !row.readAfter
+        || place.equals(BESIDE)) {
+      return false;
+    }
+    boolean otherTime =
+        !timeText.isEmpty() && !row.timeText.isEmpty() && !timeText.equals(row.timeText);
+    if (otherTime) {
+      return false;
+    }
+    if (!number.isEmpty() && !row.number.isEmpty()) {
+      return number.equals(row.number);
+    }
+    return timeText.isEmpty() ? number.isEmpty() && !row.number.isEmpty() : !row.timeText.isEmpty();
   }
 }

@@ -125,6 +125,10 @@ public final class PlanSheets {
     rows.add(List.of("serial number", "", ""));
     rows.add(List.of("date", "", "2026-11-25"));
     rows.add(List.of("revision", plan.circuit().harness().headerValue("revision"), ""));
+    String drawing = plan.circuit().harness().headerValue("drawing");
+    if (!drawing.isEmpty()) {
+      rows.add(List.of("drawing", drawing, ""));
+    }
     rows.add(List.of("procedure", "", ""));
     rows.add(List.of("operator", "", "who reads"));
     rows.add(List.of("inspector", "", "who accepts, and did not read"));
@@ -134,6 +138,8 @@ public final class PlanSheets {
     rows.add(List.of("instrument number", "", ""));
     rows.add(List.of("calibration due", "", "2027-03-31"));
     rows.add(List.of("continuity range", "", "40 MΩ: what OL is more than"));
+    rows.add(List.of("meter accuracy", "", "0.5 % + 2 digits"));
+    rows.add(List.of("meter resolution", "", "1 mΩ"));
     rows.add(List.of("lead null", "", "nulled, or what they read together: 0.21 Ω"));
     if (plan.steps().stream().anyMatch(step -> step.kind() == Reading.Kind.INSULATION)) {
       rows.add(List.of("insulation instrument", "", "insulation tester; blank: the same"));
@@ -149,22 +155,20 @@ public final class PlanSheets {
   private static OutSheet reworks(TestPlan plan, String title) {
     List<List<String>> rows = new ArrayList<>();
     for (Rework rework : plan.options().reworks()) {
-      List<String> row =
+      rows.add(
           List.of(
+              rework.number(),
               rework.timeText(),
               String.join(", ", rework.items()),
               String.join(", ", rework.wires()),
               AFTER,
-              rework.note());
-      if (!rows.contains(row)) {
-        rows.add(row);
-      }
+              rework.note()));
     }
     return new OutSheet(
         "Rework",
-        List.of("Time", "Items", "Wires", "Readings", "Note"),
+        List.of("No", "Time", "Items", "Wires", "Readings", "Note"),
         rows,
-        Look.printed(title).withToFill(0, 4));
+        Look.printed(title).withToFill(1, 5));
   }
 
   private static List<List<String>> rows(TestPlan plan, Predicate<Step> which) {

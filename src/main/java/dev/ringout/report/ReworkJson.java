@@ -16,6 +16,7 @@ final class ReworkJson {
 
   static Map<String, Object> of(Rework rework) {
     Map<String, Object> json = new LinkedHashMap<>();
+    json.put("number", rework.number());
     json.put("time", rework.timeText());
     json.put("items", List.copyOf(rework.items()));
     json.put("wires", List.copyOf(rework.wires()));

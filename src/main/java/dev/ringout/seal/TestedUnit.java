@@ -142,6 +142,8 @@ public record TestedUnit(String serialNumber, String title, String drawing, Stri
   }
 
   private static String key(String text) {
-    return text.replaceAll("[\\s\\u00a0]+", "").toLowerCase(Locale.ROOT);
+    return text.replaceAll("[\\s\\u00a0]+", "")
+        .toLowerCase(Locale.ROOT)
+        .replaceFirst("^0+(?=.)", "");
   }
 }

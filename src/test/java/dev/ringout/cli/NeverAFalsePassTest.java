@@ -577,4 +577,188 @@ class NeverAFalsePassTest {
     Files.writeString(sheet.resolve("job.csv"), JOB.replace("operator,R. Adeyemi\n", ""));
     assertEquals(1, Run.of("check", list(), sheet, folder.resolve("waivers")).code());
   }
+
+  /** Undated, with the same wires: only its number tells the second rework from the first. */
+  @Test
+  void a_second_rework_of_the_same_wire_is_not_taken_for_the_first() throws IOException {
+    Path old = goodSheet("old");
+    Run.of("plan", list(), "--touched", "W1", "--after", old, "-o", folder.resolve("first"));
+    fill("first", "continuity.csv", "insulation.csv");
+    Files.writeString(folder.resolve("first/job.csv"), JOB);
+    Path first = folder.resolve("first");
+    assertEquals(0, Run.of("check", list(), old, first).code());
+    assertEquals(2, Run.of("check", list(), old, first, "--touched", "W1").code());
+    Run planned =
+        Run.of(
+            "plan",
+            list(),
+            "--touched",
+            "W1",
+            "--after",
+            old,
+            "--after",
+            first,
+            "-o",
+            folder.resolve("second"));
+    assertEquals(0, planned.code(), planned.err());
+    List<String> reworks = Files.readAllLines(folder.resolve("second/rework.csv"));
+    assertEquals(3, reworks.size(), "both reworks, each by its number: " + reworks);
+    Path second = folder.resolve("second");
+    Files.writeString(second.resolve("job.csv"), JOB);
+    assertEquals(2, Run.of("check", list(), old, first, second).code(), "not filled in yet");
+    fill("second", "continuity.csv", "insulation.csv");
+    Run run = Run.of("check", list(), old, first, second);
+    assertEquals(0, run.code(), run.out() + run.err());
+  }
+
+  /** Somebody notes the rework in the sheet of the first test. */
+  @Test
+  void a_rework_noted_in_the_sheet_of_the_test_before_it_makes_that_test_older()
+      throws IOException {
+    Path old = goodSheet("old");
+    file("old/rework.csv", "Time,Items,Wires,Note", ",,W1,new contact");
+    assertEquals(2, Run.of("check", list(), old).code());
+    file("old/rework.csv", "Time,Items,Wires,Note", "2026-11-21 10:00,,W1,new contact");
+    assertEquals(2, Run.of("check", list(), old).code(), "a day after the test");
+    Run planned = Run.of("plan", list(), "--after", old, "-o", folder.resolve("again"));
+    assertEquals(0, planned.code(), planned.err());
+    fill("again", "continuity.csv", "insulation.csv");
+    Files.writeString(folder.resolve("again/job.csv"), JOB.replace("2026-11-20", "2026-11-21"));
+    assertEquals(0, Run.of("check", list(), old, folder.resolve("again")).code());
+  }
+
+  @Test
+  void days_of_the_sheets_come_before_times_of_day() throws IOException {
+    Path bad = sheet("bad", "OL", "OL", "500,2000");
+    Path old = goodSheet("old");
+    Files.writeString(bad.resolve("job.csv"), JOB.replace("2026-11-20", "2026-11-25"));
+    for (Path sheet : List.of(bad, old)) {
+      List<String> rows = new ArrayList<>();
+      for (String row : Files.readAllLines(sheet.resolve("continuity.csv"))) {
+        rows.add(row + "," + (rows.isEmpty() ? "Time" : sheet.equals(bad) ? "09:00" : "10:00"));
+      }
+      Files.write(sheet.resolve("continuity.csv"), rows);
+    }
+    assertEquals(1, Run.of("check", list(), old, bad).code());
+    assertEquals(1, Run.of("check", list(), bad, old).code());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"Effectivity:", "EFFECTIVITY", "effective-for", "Serial Numbers", "valid for"})
+  void the_header_s_effectivity_is_found_however_it_is_named(String name) throws IOException {
+    Path list = list();
+    file("list/header.csv", "Name,Value", name + ",0500 to 0600");
+    assertEquals(2, Run.of("check", list, goodSheet("good")).code());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"R. Adeyemi", "R Adeyemi", "adeyemi r", "Adeyemi", "-", "n/a", "same as operator"})
+  void nobody_accepts_his_own_reading_however_he_writes_his_name(String who) throws IOException {
+    Run run = withWaiver("continuity,J1-B,P2-2,100,mΩ," + who + ",spare,,");
+    assertTrue(run.code() != 0, run.out() + run.err());
+  }
+
+  @Test
+  void a_waiver_makes_no_join_of_an_open_and_no_insulation_of_a_short() throws IOException {
+    Path far = sheet("far", "99k", "OL", "500,2000");
+    List<String> rows = new ArrayList<>(List.of("Kind,From,To,Accepted,Unit,Who,Why"));
+    JOINS.forEach(pair -> rows.add("continuity," + pair + ",99.9,kΩ,M. Lindqvist,spare"));
+    NETS.forEach(net -> rows.add("insulation," + net + ",REST,0,MΩ,M. Lindqvist,spare"));
+    file("waivers/waivers.csv", rows.toArray(String[]::new));
+    assertEquals(1, Run.of("check", list(), far, folder.resolve("waivers")).code());
+    Path none = sheet("none", "0.045", "OL", "500,0");
+    assertEquals(1, Run.of("check", list(), none, folder.resolve("waivers")).code());
+  }
+
+  @Test
+  void a_waiver_that_has_run_out_by_the_day_that_the_record_states_covers_nothing()
+      throws IOException {
+    file(
+        "waivers/waivers.csv",
+        "Kind,From,To,Accepted,Unit,Who,Why,Until",
+        "continuity,J1-B,P2-2,100,mΩ,M. Lindqvist,spare,2026-12-01");
+    Path record = folder.resolve("record.html");
+    Path waivers = folder.resolve("waivers");
+    assertEquals(
+        1,
+        Run.of("report", list(), poorJoint(), waivers, "--date", "2027-01-01", "-o", record)
+            .code());
+    assertEquals(0, Run.of("report", list(), poorJoint(), waivers, "--force", "-o", record).code());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"-", "?", "n/a", "tbd"})
+  void a_dash_is_no_serial_number(String serial) throws IOException {
+    Path sheet = goodSheet("good");
+    Files.writeString(sheet.resolve("job.csv"), JOB.replace("0412", serial));
+    assertEquals(2, Run.of("check", list("serial number,required"), sheet).code());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"n/a", "same as operator", "R Adeyemi", "Adeyemi, R.", "-"})
+  void an_independent_inspector_is_somebody_and_somebody_else(String inspector) throws IOException {
+    Path sheet = goodSheet("good");
+    Files.writeString(sheet.resolve("job.csv"), JOB + "inspector,\"" + inspector + "\"\n");
+    assertEquals(2, Run.of("check", list("independent inspector,required"), sheet).code());
+    Files.writeString(sheet.resolve("job.csv"), JOB + "inspector,M. Lindqvist\n");
+    assertEquals(0, Run.of("check", list("independent inspector,required"), sheet).code());
+  }
+
+  @Test
+  void a_day_with_more_behind_it_is_no_day() throws IOException {
+    Path sheet = goodSheet("good");
+    Files.writeString(
+        sheet.resolve("job.csv"), JOB + "calibration due,\"2027-03-31 EXPIRED, do not use\"\n");
+    assertEquals(2, Run.of("check", list(), sheet).code());
+  }
+
+  @Test
+  void a_demand_that_nobody_knows_is_an_error() throws IOException {
+    assertEquals(
+        65, Run.of("check", list("independent inspection,required"), goodSheet("good")).code());
+  }
+
+  /** Whatever check holds against a unit, the plan of the rest asks for again. */
+  @Test
+  void the_plan_of_the_rest_filled_in_good_leads_to_conforms() throws IOException {
+    Path sheet = goodSheet("damaged");
+    Path continuity = sheet.resolve("continuity.csv");
+    Files.writeString(
+        continuity,
+        Files.readString(continuity)
+                .replace("2,J1-B,P2-2,0.045", "2,J1-B,P2-2,OL")
+                .replace("6,J1-A,REST,OL", "6,J1-A,REST,5k")
+            + "30,J1-A,J1-B,\n31,J3-A,J3-B,0.02\n32,P4-1,J3-A,0.001\n");
+    Path insulation = sheet.resolve("insulation.csv");
+    Files.writeString(
+        insulation,
+        Files.readString(insulation).replace("J1-C,REST,500,2000", "J1-C,REST,500,5")
+            + "33,J3-B,REST,500,\n");
+    assertEquals(1, Run.of("check", list(), sheet).code());
+    Run planned = Run.of("plan", list(), "--after", sheet, "-o", folder.resolve("rest"));
+    assertEquals(0, planned.code(), planned.err());
+    fillGood("rest");
+    Files.writeString(folder.resolve("rest/job.csv"), JOB);
+    Run run = Run.of("check", list(), sheet, folder.resolve("rest"));
+    assertEquals(0, run.code(), run.out() + run.err());
+  }
+
+  private void fillGood(String sheet) throws IOException {
+    for (String name : List.of("continuity.csv", "insulation.csv")) {
+      Path file = folder.resolve(sheet).resolve(name);
+      List<String> rows = new ArrayList<>();
+      for (String row : Files.readAllLines(file)) {
+        List<String> cells = new ArrayList<>(List.of(row.split(",", -1)));
+        int reading = name.startsWith("cont") ? 8 : 9;
+        if (!rows.isEmpty()) {
+          boolean join = name.startsWith("cont") && !cells.get(7).isEmpty();
+          cells.set(reading, name.startsWith("ins") ? "2000" : join ? "0.045" : "OL");
+        }
+        rows.add(String.join(",", cells));
+      }
+      Files.write(file, rows);
+    }
+  }
 }

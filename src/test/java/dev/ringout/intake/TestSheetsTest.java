@@ -1,6 +1,7 @@
 package dev.ringout.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.harness.Harness;
@@ -232,19 +233,22 @@ class TestSheetsTest {
   void readings_are_after_a_rework_only_where_its_row_says_so() throws Exception {
     write(
         "rework",
-        "Time,Items,Wires,Readings,Note",
-        ",S1,,After,new contact",
-        ",S1,,before,",
-        ",S1,,,",
-        ",S1,,aftre,");
+        "No,Time,Items,Wires,Readings,Note",
+        "1,,S1,,After,new contact",
+        ",,S1,,before,",
+        ",,S1,,,",
+        "2,,S1,,aftre,",
+        ",,S1,,after,");
     ReadingSet readings = read();
 
     assertEquals(
         List.of(true, false, false), readings.reworks().stream().map(Rework::readAfter).toList());
-    assertTrue(readings.reworks().get(0).isSame(readings.reworks().get(2)));
+    assertTrue(readings.reworks().get(1).isToldBy(readings.reworks().get(0)));
+    assertFalse(readings.reworks().get(0).isToldBy(readings.reworks().get(1)));
     assertEquals(
         List.of(
-            "D5: \"aftre\" is not what Readings may be: after, or blank for before; maybe after"),
+            "E5: \"aftre\" is not what Readings may be: after, or blank for before; maybe after",
+            "B6: readings taken after a rework name its Time, or its No"),
         found(Severity.ERROR));
   }
 
