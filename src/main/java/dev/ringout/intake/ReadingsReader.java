@@ -65,6 +65,9 @@ public final class ReadingsReader {
   private static final List<String> SHEETS =
       List.of("Continuity", "Insulation", "Job", "Rework", "Waivers", "Read first", "Calls");
 
+  /** A title and who made it, at most. */
+  private static final int ROWS_ABOVE_HEADINGS = 10;
+
   private final Problems problems;
   private final HarnessPoints points;
   private final RowSides sides;
@@ -102,7 +105,8 @@ public final class ReadingsReader {
    * @throws UnusableInput where the file as a whole is missing or no table
    */
   public void read(TabularFile file, String shownName) throws UnusableInput {
-    SheetsByName sheets = new SheetsByName(file, SHEETS, "Continuity", problems);
+    SheetsByName sheets =
+        new SheetsByName(file, SHEETS, "Continuity", ReadingsReader::refusal, problems);
     Settings settings = JobRows.read(sheets.find("Job"), problems);
     Job job = job(settings, shownName);
     Optional<Sheet> continuity = sheets.find("Continuity");
@@ -128,6 +132,32 @@ public final class ReadingsReader {
     if (waivers.isPresent()) {
       concessions.addAll(ConcessionRows.read(waivers.get(), points, problems));
     }
+  }
+
+  /**
+   * A retest that somebody has put on a sheet of its own speaks against the unit as any other: a
+   * sheet is one of readings where one of its first rows holds their headings.
+   */
+  private static String refusal(Sheet sheet) throws UnusableInput {
+    int[] rows = new int[1];
+    boolean[] headed = new boolean[1];
+    sheet.forEachRow(
+        row ->
+            headed[0] |=
+                rows[0]++ < ROWS_ABOVE_HEADINGS
+                    && REQUIRED.stream()
+                        .allMatch(
+                            column ->
+                                row.cells().stream()
+                                    .map(cell -> Blanks.strip(cell.text()))
+                                    .anyMatch(
+                                        heading ->
+                                            column.matches(heading)
+                                                || !column.unitIn(heading).isEmpty())));
+    return headed[0]
+        ? "holds readings and is not read; name it Continuity or Insulation, or give it as a file"
+            + " of its own"
+        : "";
   }
 
   /** Everything read so far. */

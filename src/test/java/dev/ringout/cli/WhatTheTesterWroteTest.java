@@ -172,4 +172,35 @@ class WhatTheTesterWroteTest {
     Run run = Run.of("check", file, unit.sheet("good"));
     assertRefused(run, "500 mV", "Limits!B2");
   }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"retest", "continuity2", "Continuity (2)"})
+  void a_sheet_of_readings_under_another_name_is_not_passed_over(String name) throws IOException {
+    for (String headings : List.of("From,To,Reading", "Step,from,TO,Reading (mΩ)")) {
+      Path sheet = unit.sheet("good");
+      String step = headings.startsWith("Step") ? "9," : "";
+      Files.writeString(sheet.resolve(name + ".csv"), headings + "\n" + step + "J1-A,P1-1,OL\n");
+      assertRefused(
+          check(sheet),
+          "the sheet \"" + name + "\" holds readings and is not read",
+          "good/" + name + ".csv");
+    }
+  }
+
+  @Test
+  void a_title_above_their_headings_hides_no_readings() throws IOException {
+    Path sheet = unit.sheet("good");
+    Files.writeString(
+        sheet.resolve("retest.csv"), "Retest after repair\n\nFrom,To,Reading\nJ1-A,P1-1,OL\n");
+    assertRefused(check(sheet), "\"retest\" holds readings and is not read");
+  }
+
+  @Test
+  void a_sheet_of_something_else_is_named_in_a_note() throws IOException {
+    Path sheet = unit.sheet("good");
+    Files.writeString(sheet.resolve("tools.csv"), "Tool,From,To\ncrimper,store,bench\n");
+    Run run = check(sheet);
+    assertConforms(run);
+    assertTrue(said(run).contains("the sheet \"tools\" is not read"), run.err());
+  }
 }
