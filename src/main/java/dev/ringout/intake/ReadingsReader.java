@@ -25,7 +25,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /** Reads filled test sheets against the harness that they were made for. */
 public final class ReadingsReader {
@@ -50,12 +49,11 @@ public final class ReadingsReader {
           VOLTS,
           SECONDS,
           READING,
+          REVERSE,
           UNIT,
           TIME,
           BY,
           NOTE);
-  private static final List<Column> CONTINUITY =
-      Stream.concat(COLUMNS.stream(), Stream.of(REVERSE)).toList();
   private static final List<Column> REQUIRED = List.of(RowSides.FROM, RowSides.TO, READING);
 
   private static final Pattern UNIT_AT_END =
@@ -187,9 +185,16 @@ public final class ReadingsReader {
   private void rows(Sheet sheet, Reading.Kind kind, Job job, OptionalDouble range)
       throws UnusableInput {
     Values values = new Values(kind, range);
-    new Table(sheet, kind == Reading.Kind.CONTINUITY ? CONTINUITY : COLUMNS, REQUIRED, problems)
-        .naming(RowSides::subject, this::keepUnread)
-        .forEach(entry -> row(entry, kind, job, values));
+    OwnColumns own = new OwnColumns();
+    Table table =
+        new Table(sheet, COLUMNS, REQUIRED, problems).naming(RowSides::subject, this::keepUnread);
+    table.forEach(
+        entry -> {
+          int unreadBefore = unread.size();
+          own.row(entry);
+          row(entry, kind, job, values, unreadBefore);
+        });
+    own.report(table, problems);
   }
 
   /** One bad cell does not stop the rest: its row is left out, and known to be. */
@@ -199,8 +204,7 @@ public final class ReadingsReader {
     }
   }
 
-  private void row(Entry entry, Reading.Kind kind, Job job, Values values) {
-    int unreadBefore = unread.size();
+  private void row(Entry entry, Reading.Kind kind, Job job, Values values, int unreadBefore) {
     String step = entry.text(RowSides.STEP.name());
     String by = shared(entry.text(BY.name()));
     String note = shared(entry.text(NOTE.name()));
@@ -209,8 +213,7 @@ public final class ReadingsReader {
     Optional<SwitchState> state =
         entry.take(STATE.name(), states.computeIfAbsent(entry.text(STATE.name()), points::state));
     Optional<Measured> measured = values.of(entry, READING);
-    Optional<Measured> reverse =
-        entry.asTyped(REVERSE.name()).isEmpty() ? Optional.empty() : values.of(entry, REVERSE);
+    Optional<Measured> reverse = reverse(entry, kind, values);
     OptionalDouble volts = number(entry, VOLTS);
     OptionalDouble seconds = number(entry, SECONDS);
     Optional<TimeOfReading> time = time(entry);
@@ -237,6 +240,21 @@ public final class ReadingsReader {
             entry.place(READING.name()));
     readings.add(reading);
     reverse.ifPresent(one -> readings.add(reading.reversed(one, entry.place(REVERSE.name()))));
+  }
+
+  private static Optional<Measured> reverse(Entry entry, Reading.Kind kind, Values values) {
+    String text = entry.asTyped(REVERSE.name());
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    if (kind == Reading.Kind.INSULATION) {
+      entry.error(
+          REVERSE.name(),
+          "an insulation reading has no reverse here; give \"" + text + "\" a row of its own",
+          "");
+      return Optional.empty();
+    }
+    return values.of(entry, REVERSE);
   }
 
   private String shared(String text) {

@@ -203,4 +203,76 @@ class WhatTheTesterWroteTest {
     assertConforms(run);
     assertTrue(said(run).contains("the sheet \"tools\" is not read"), run.err());
   }
+
+  /** A good unit's continuity sheet with a column of the tester's own at its right. */
+  private Path withColumn(String heading, String cell) throws IOException {
+    Path sheet = unit.sheet("good");
+    Files.writeString(
+        sheet.resolve("continuity.csv"),
+        "From,To,Reading,Unit,"
+            + heading
+            + "\nJ1-A,P1-1,0.04,Ω,"
+            + cell
+            + "\nJ1-B,P1-2,0.04,Ω,\nJ1-A,REST,OL,,\n");
+    return sheet;
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Result|FAIL",
+        "Result|Failed",
+        "Pass/Fail|reject",
+        "Pass/Fail|NG",
+        "Retest|OL",
+        "Retest|open",
+        "Verdict|✗",
+        "Inspector|not ok",
+        "QA|UNSAT",
+        "Remark|short",
+        "Remark|fail: flashed over",
+        "''|BAD"
+      })
+  void a_word_of_failing_in_a_column_that_is_not_read_is_refused_at_its_cell(
+      String heading, String word) throws IOException {
+    assertRefused(
+        check(withColumn(heading, word)),
+        "continuity.csv!E2",
+        "\"" + word + "\" stands in a column that is not read",
+        "belongs into Reading");
+  }
+
+  @Test
+  void so_it_is_on_the_insulation_sheet() throws IOException {
+    Path sheet = unit.sheet("good");
+    Files.writeString(
+        sheet.resolve("insulation.csv"),
+        "From,To,Volts,Reading,Result\nJ1-A,REST,500,2000,\"FAIL, flashed over at 300 V\"\n");
+    assertRefused(check(sheet), "insulation.csv!E2", "flashed over at 300 V");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {"Note|open", "Expected|OL", "Most (Ω)|OL", "Switch|OPEN", "Wire|W1"})
+  void what_should_be_read_is_no_word_of_failing(String heading, String word) throws IOException {
+    assertConforms(check(withColumn(heading, word)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Result", "Pass/Fail", "Status", "Retest", "Remarks", "Comment"})
+  void a_column_of_results_is_said_to_be_unread(String heading) throws IOException {
+    Run run = check(withColumn(heading, "looked at it"));
+    assertConforms(run);
+    assertTrue(said(run).contains("the column \"" + heading + "\" is not read: 1 cell"), run.err());
+  }
+
+  @Test
+  void an_insulation_reading_has_no_reverse() throws IOException {
+    Path sheet = unit.sheet("good");
+    Files.writeString(
+        sheet.resolve("insulation.csv"), "From,To,Volts,Reading,Reverse\nJ1-A,REST,500,2000,0.1\n");
+    assertRefused(check(sheet), "insulation.csv!E2", "has no reverse");
+  }
 }
