@@ -43,7 +43,6 @@ final class LimitsReader {
   private static final List<String> YES_OR_NONE = List.of("required", "none");
   private static final List<String> REQUIRED = List.of("required", "not required");
 
-  private static final String[] VOLTS = {"V", "V dc", "Vdc", "volts", "V DC"};
   private static final List<String> OF_NETS = List.of("insulation min", "insulation volts");
 
   private final Settings settings;
@@ -81,7 +80,7 @@ final class LimitsReader {
             settings.number("tolerance", "%").orElse(10),
             settings.number("temperature", "°C", "C", "degC", "deg C").orElse(20),
             settings.ohms("insulation min").orElse(100e6),
-            settings.number("insulation volts", VOLTS).orElse(500),
+            settings.volts("insulation volts").orElse(500),
             settings.length("re-termination"),
             settings.length("service loop"),
             demands());
@@ -198,7 +197,7 @@ final class LimitsReader {
                 "\"" + net + "\" is no point and no signal of this harness",
                 "");
       }
-      OptionalDouble value = ohms ? Settings.ohms(setting) : Settings.number(setting, VOLTS);
+      OptionalDouble value = ohms ? Settings.ohms(setting) : Settings.volts(setting);
       for (Point point : points) {
         limits.add(
             new NetLimit(

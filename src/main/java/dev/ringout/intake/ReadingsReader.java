@@ -56,8 +56,10 @@ public final class ReadingsReader {
           NOTE);
   private static final List<Column> REQUIRED = List.of(RowSides.FROM, RowSides.TO, READING);
 
-  private static final Pattern UNIT_AT_END =
-      Pattern.compile("\\s*(V|V\\s*dc|s|sec)$", Pattern.CASE_INSENSITIVE);
+  private static final Pattern IN_SECONDS =
+      Pattern.compile("s|sec\\.?|secs|seconds?", Pattern.CASE_INSENSITIVE);
+  private static final Pattern SECONDS_AT_END =
+      Pattern.compile("\\s*(s|sec|secs|seconds?)\\.?$", Pattern.CASE_INSENSITIVE);
 
   /** What a planned sheet says besides is for people. */
   private static final List<String> SHEETS =
@@ -176,7 +178,7 @@ public final class ReadingsReader {
         settings.places(),
         settings.ohms("continuity range"),
         settings.ohms("insulation range"),
-        settings.number("insulation volts", "V", "V dc", "Vdc", "volts"),
+        settings.volts("insulation volts"),
         MeterRows.read(settings),
         revision.map(Settings.Setting::value).orElse(""),
         revision.map(Settings.Setting::place).orElse(Place.of(shownName)));
@@ -214,8 +216,8 @@ public final class ReadingsReader {
         entry.take(STATE.name(), states.computeIfAbsent(entry.text(STATE.name()), points::state));
     Optional<Measured> measured = values.of(entry, READING);
     Optional<Measured> reverse = reverse(entry, kind, values);
-    OptionalDouble volts = number(entry, VOLTS);
-    OptionalDouble seconds = number(entry, SECONDS);
+    OptionalDouble volts = volts(entry);
+    OptionalDouble seconds = seconds(entry);
     Optional<TimeOfReading> time = time(entry);
     if (from.isEmpty() || to.isEmpty() || state.isEmpty() || measured.isEmpty()) {
       return;
@@ -331,11 +333,33 @@ public final class ReadingsReader {
     }
   }
 
-  private static OptionalDouble number(Entry entry, Column column) {
-    String text = entry.text(column.name());
+  private static OptionalDouble volts(Entry entry) {
+    String text = entry.text(VOLTS.name());
     return text.isEmpty()
         ? OptionalDouble.empty()
-        : PlainNumber.of(UNIT_AT_END.matcher(text).replaceFirst(""), entry, column);
+        : entry
+            .take(VOLTS.name(), VoltsCell.volts(text, entry.headingUnit(VOLTS.name())))
+            .map(OptionalDouble::of)
+            .orElse(OptionalDouble.empty());
+  }
+
+  private static OptionalDouble seconds(Entry entry) {
+    String text = entry.text(SECONDS.name());
+    if (text.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    String unit = entry.headingUnit(SECONDS.name());
+    if (!unit.isEmpty() && !IN_SECONDS.matcher(unit).matches()) {
+      entry.error(SECONDS.name(), "\"" + unit + "\" is not seconds", "");
+      return OptionalDouble.empty();
+    }
+    OptionalDouble seconds =
+        PlainNumber.of(SECONDS_AT_END.matcher(text).replaceFirst(""), entry, SECONDS);
+    if (seconds.isPresent() && seconds.getAsDouble() < 0) {
+      entry.error(SECONDS.name(), "\"" + text + "\" is no time: it is below 0", "");
+      return OptionalDouble.empty();
+    }
+    return seconds;
   }
 
   private static Optional<TimeOfReading> time(Entry entry) {

@@ -275,4 +275,70 @@ class WhatTheTesterWroteTest {
         sheet.resolve("insulation.csv"), "From,To,Volts,Reading,Reverse\nJ1-A,REST,500,2000,0.1\n");
     assertRefused(check(sheet), "insulation.csv!E2", "has no reverse");
   }
+
+  /** A good unit whose insulation row says its volts and seconds so. */
+  private Path insulated(String heading, String volts, String seconds) throws IOException {
+    Path sheet = unit.sheet("good");
+    Files.writeString(
+        sheet.resolve("insulation.csv"),
+        "From,To," + heading + ",Seconds,Reading\nJ1-A,REST," + volts + "," + seconds + ",2000\n");
+    return sheet;
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Volts,500 V",
+    "Volts,500V",
+    "Volts,500 Vdc",
+    "Volts,500 V DC",
+    "Volts,0.5 kV",
+    "Volts,0.5kV",
+    "Volts (V),500",
+    "Volts DC,500",
+    "Volts (kV),0.5",
+    "Volts (kV),500 V"
+  })
+  void volts_are_understood_with_their_unit(String heading, String volts) throws IOException {
+    assertConforms(check(insulated(heading, volts, "60 s")));
+  }
+
+  /** Insulation is tested with direct current; 500 mV tests nothing (common practice). */
+  @ParameterizedTest
+  @CsvSource({
+    "Volts,500 mV",
+    "Volts,500 VAC",
+    "Volts,500 V ac",
+    "Volts (mV),500",
+    "Volts (mV),500 mV",
+    "Volts AC,500",
+    "Volts,0",
+    "Volts,-500",
+    "Volts,500 M"
+  })
+  void other_volts_are_refused_at_their_cell(String heading, String volts) throws IOException {
+    assertRefused(check(insulated(heading, volts, "60")), "insulation.csv!C2");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.5 kV,0", "500 V DC,0", "500,0", "500 mV,65", "500 VAC,65", "0,65", "-500 V,65"})
+  void so_are_the_volts_of_the_whole_sheet(String volts, int code) throws IOException {
+    Path sheet = unit.sheet("good", "insulation volts," + volts);
+    Files.writeString(sheet.resolve("insulation.csv"), "From,To,Reading\nJ1-A,REST,2000\n");
+    Run run = check(sheet);
+    assertEquals(code, run.code(), run.out() + run.err());
+  }
+
+  @Test
+  void volts_in_kilovolts_are_a_limit_as_well() throws IOException {
+    Path list = unit.list(List.of(), List.of());
+    Files.writeString(list.resolve("limits.csv"), "Name,Value,Unit\ninsulation volts,0.5,kV\n");
+    assertConforms(Run.of("check", list, unit.sheet("good")));
+    Files.writeString(list.resolve("limits.csv"), "Name,Value,Unit\ninsulation volts,1,kV\n");
+    assertEquals(2, Run.of("check", list, unit.sheet("good")).code());
+  }
+
+  @Test
+  void nothing_is_applied_for_less_than_no_time() throws IOException {
+    assertRefused(check(insulated("Volts", "500", "-60")), "insulation.csv!D2", "below 0");
+  }
 }
