@@ -341,4 +341,101 @@ class WhatTheTesterWroteTest {
   void nothing_is_applied_for_less_than_no_time() throws IOException {
     assertRefused(check(insulated("Volts", "500", "-60")), "insulation.csv!D2", "below 0");
   }
+
+  @ParameterizedTest
+  @CsvSource({
+    "insulation volts,0 V,above 0",
+    "insulation volts,-5 V,above 0",
+    "insulation min,0 Ω,above 0",
+    "open min,0 kΩ,above 0",
+    "closed max,0 Ω,above 0",
+    "tolerance,99999 %,from 0 to 100",
+    "tolerance,-1 %,from 0 to 100"
+  })
+  void a_limit_that_anything_passes_is_none(String name, String value, String why)
+      throws IOException {
+    Path list = unit.list();
+    Files.writeString(list.resolve("limits.csv"), "Name,Value\n" + name + "," + value + "\n");
+    assertRefused(Run.of("check", list, unit.sheet("good")), "limits.csv!B2", why);
+    if (name.startsWith("insulation")) {
+      Files.writeString(
+          list.resolve("limits.csv"), "Name,Value,Net\n" + name + "," + value + ",J1-A\n");
+      assertRefused(Run.of("check", list, unit.sheet("good")), "limits.csv!B2", why);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "insulation min,1 kΩ,100 MΩ",
+    "insulation min,100 MΩ,1 kΩ",
+    "insulation volts,50 V,500 V"
+  })
+  void two_limits_of_one_net_are_not_both_right(String name, String one, String other)
+      throws IOException {
+    Path list = unit.list();
+    Files.writeString(
+        list.resolve("limits.csv"),
+        "Name,Value,Net\n" + name + "," + one + ",J1-A\n" + name + "," + other + ",J1-A\n");
+    assertRefused(
+        Run.of("check", list, unit.sheet("good")),
+        "limits.csv!B3",
+        name + " of J1-A is given twice: \"" + one + "\" (B2) and \"" + other + "\" (B3)");
+  }
+
+  @Test
+  void one_limit_written_twice_is_one() throws IOException {
+    Path list = unit.list();
+    Files.writeString(
+        list.resolve("limits.csv"),
+        "Name,Value,Net\ninsulation min,100 MΩ,J1-A\ninsulation min,0.1 GΩ,J1-A\n");
+    assertConforms(Run.of("check", list, unit.sheet("good")));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "-48,10,50,E2",
+    "0,10,50,E2",
+    "48,-10,50,F2",
+    "48,110,50,F2",
+    "48,10,0,G2",
+    "48,10,-10,G2",
+    "48,10,50 mV,G2"
+  })
+  void a_part_that_no_part_is_like_is_refused(
+      String ohms, String tolerance, String volts, String cell) throws IOException {
+    Path list = unit.list();
+    Files.writeString(
+        list.resolve("parts.csv"),
+        "Ref,Pin,To Pin,Kind,Ohms,Tolerance %,Max Test Volts\n,J1-A,J1-B,winding,"
+            + String.join(",", ohms, tolerance, volts)
+            + "\n");
+    assertRefused(Run.of("check", list, unit.sheet("good")), "parts.csv!" + cell);
+  }
+
+  /** The coarser a meter is said to be, the more it lets pass (common practice, no source). */
+  @ParameterizedTest
+  @CsvSource({
+    "meter accuracy,100 % + 10 Ω",
+    "meter accuracy,10 Ω",
+    "meter accuracy,99 %",
+    "meter accuracy,1000 digits",
+    "meter accuracy,-5 Ω",
+    "meter accuracy,0.5 % + -2 digits",
+    "meter resolution,1 kΩ"
+  })
+  void a_meter_that_can_not_tell_joints_is_refused(String name, String value) throws IOException {
+    assertRefused(
+        check(unit.sheet("good", name + "," + value)), "job.csv!B3", "no such meter tells joints");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "meter accuracy,±0.5 % + 2 digits",
+    "meter accuracy,1 % + 3 mΩ",
+    "meter resolution,1 mΩ",
+    "meter resolution,0.1 Ω"
+  })
+  void a_meter_of_the_trade_is_not(String name, String value) throws IOException {
+    assertTrue(check(unit.sheet("good", name + "," + value)).code() <= 2);
+  }
 }
