@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
 
 /** One row under its headings. */
@@ -150,6 +151,29 @@ final class Entry {
     return Collections.unmodifiableMap(notes);
   }
 
+  /** Hands over the cells of the columns that are not understood, in their order. */
+  void forEachUnknown(BiConsumer<Integer, String> each) {
+    for (int column = 1; column <= row.cells().size(); column++) {
+      if (!table.isKnown(column) && !row.cell(column).isBlank()) {
+        String text = inOneLine(Blanks.strip(row.cell(column).text()));
+        if (!text.isEmpty()) {
+          each.accept(column, text);
+        }
+      }
+    }
+  }
+
+  /** The heading of a column counted from 1, or empty. */
+  String heading(int column) {
+    return table.heading(column);
+  }
+
+  /** An error in a column that is not understood. */
+  void error(int column, String text) {
+    table.add(
+        this, table.placeOf(row.number(), column), table.heading(column), Severity.ERROR, text, "");
+  }
+
   /** The value of a cell, or empty with its problem reported. */
   <T> Optional<T> take(String column, Understood<T> understood) {
     if (understood.value().isEmpty()) {
@@ -167,6 +191,6 @@ final class Entry {
   }
 
   void report(String column, Severity severity, String text, String maybe) {
-    table.add(this, column, severity, text, maybe);
+    table.add(this, place(column), table.heading(table.columnOf(column)), severity, text, maybe);
   }
 }

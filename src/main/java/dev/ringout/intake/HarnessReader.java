@@ -468,8 +468,8 @@ public final class HarnessReader {
                                 pair.to(),
                                 kind(entry),
                                 ohms(entry),
-                                number(entry, TOLERANCE),
-                                number(entry, MAX_TEST_VOLTS),
+                                tolerance(entry),
+                                maxTestVolts(entry),
                                 shared(entry.text(NOTE.name())),
                                 entry.place()))));
     return parts;
@@ -577,8 +577,35 @@ public final class HarnessReader {
     String unit = entry.headingUnit(OHMS.name());
     return entry
         .take(OHMS.name(), OhmsCell.ohms(text, OhmsCell.unit(unit).isPresent() ? unit : ""))
+        .filter(ohms -> isAboveZero(entry, ohms))
         .map(OptionalDouble::of)
         .orElse(OptionalDouble.empty());
+  }
+
+  private static boolean isAboveZero(Entry entry, double ohms) {
+    if (ohms <= 0) {
+      entry.error(OHMS.name(), "a part's ohms must be above 0", "");
+    }
+    return ohms > 0;
+  }
+
+  private static OptionalDouble tolerance(Entry entry) {
+    OptionalDouble percent = number(entry, TOLERANCE);
+    if (percent.isPresent() && (percent.getAsDouble() < 0 || percent.getAsDouble() > 100)) {
+      entry.error(TOLERANCE.name(), "a tolerance must be from 0 to 100 %", "");
+      return OptionalDouble.empty();
+    }
+    return percent;
+  }
+
+  private static OptionalDouble maxTestVolts(Entry entry) {
+    String text = entry.text(MAX_TEST_VOLTS.name());
+    return text.isEmpty()
+        ? OptionalDouble.empty()
+        : entry
+            .take(MAX_TEST_VOLTS.name(), VoltsCell.volts(text, ""))
+            .map(OptionalDouble::of)
+            .orElse(OptionalDouble.empty());
   }
 
   private static Part.Kind kind(Entry entry) {

@@ -9,10 +9,13 @@ import dev.ringout.harness.Point;
 import dev.ringout.intake.Settings.Setting;
 import dev.ringout.source.Severity;
 import dev.ringout.standards.SwitchContacts;
+import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -44,7 +47,6 @@ final class LimitsReader {
   private static final List<String> YES_OR_NONE = List.of("required", "none");
   private static final List<String> REQUIRED = List.of("required", "not required");
 
-  private static final String[] VOLTS = {"V", "V dc", "Vdc", "volts", "V DC"};
   private static final List<String> OF_NETS = List.of("insulation min", "insulation volts");
 
   private final Settings settings;
@@ -78,16 +80,16 @@ final class LimitsReader {
     }
     Limits limits =
         new Limits(
-            settings.ohms("closed max"),
+            ohmsAboveZero("closed max"),
             1,
-            settings.ohms("open min").orElse(100e3),
+            ohmsAboveZero("open min").orElse(100e3),
             settings.ohms("contact").orElse(0.005),
             settings.ohms("switch contact").orElseGet(SwitchContacts::mostOhmsWhenNew),
             settings.ohms("meter").orElse(0),
-            settings.number("tolerance", "%").orElse(10),
+            tolerance().orElse(10),
             settings.number("temperature", "°C", "C", "degC", "deg C").orElse(20),
-            settings.ohms("insulation min").orElse(100e6),
-            settings.number("insulation volts", VOLTS).orElse(500),
+            ohmsAboveZero("insulation min").orElse(100e6),
+            settings.volts("insulation volts").orElse(500),
             settings.length("re-termination"),
             settings.length("service loop"),
             demands());
@@ -103,6 +105,37 @@ final class LimitsReader {
                           Settings.VALUE.name(), "\"open min\" must be above \"closed max\"", ""));
     }
     return limits;
+  }
+
+  private OptionalDouble ohmsAboveZero(String name) {
+    return settings.find(name).map(LimitsReader::ohmsAboveZero).orElse(OptionalDouble.empty());
+  }
+
+  /** A limit of 0 Ω would let everything pass, or nothing. */
+  private static OptionalDouble ohmsAboveZero(Setting setting) {
+    OptionalDouble ohms = Settings.ohms(setting);
+    if (ohms.isPresent() && ohms.getAsDouble() <= 0) {
+      setting
+          .entry()
+          .error(Settings.VALUE.name(), "\"" + setting.name() + "\" must be above 0", "");
+      return OptionalDouble.empty();
+    }
+    return ohms;
+  }
+
+  private OptionalDouble tolerance() {
+    OptionalDouble percent = settings.number("tolerance", "%");
+    if (percent.isPresent() && (percent.getAsDouble() < 0 || percent.getAsDouble() > 100)) {
+      settings
+          .find("tolerance")
+          .ifPresent(
+              setting ->
+                  setting
+                      .entry()
+                      .error(Settings.VALUE.name(), "\"tolerance\" must be from 0 to 100 %", ""));
+      return OptionalDouble.empty();
+    }
+    return percent;
   }
 
   private Demands demands() {
@@ -173,6 +206,20 @@ final class LimitsReader {
     return Optional.of(Collections.unmodifiableSet(uses));
   }
 
+  private record Given(Setting setting, double value) {
+    /** The value as written, with its cell. */
+    String shown() {
+      String text = Blanks.strip(setting.value() + " " + setting.unit());
+      return "\"" + text + "\" (" + setting.place().cell() + ")";
+    }
+  }
+
+  private static String twice(Point point, Given earlier, Given given) {
+    return Text.of(
+        "%s of %s is given twice: %s and %s",
+        given.setting().name(), point, earlier.shown(), given.shown());
+  }
+
   /**
    * The limits that single nets have of their own, each by a point.
    *
@@ -180,6 +227,8 @@ final class LimitsReader {
    */
   static List<NetLimit> ofNets(Settings settings, Function<String, List<Point>> find) {
     List<NetLimit> limits = new ArrayList<>();
+    Map<Point, Given> mins = new HashMap<>();
+    Map<Point, Given> volts = new HashMap<>();
     for (Setting setting : settings.ofNets()) {
       boolean ohms = Names.key(setting.name()).equals(Names.key(OF_NETS.get(0)));
       if (!ohms && !Names.key(setting.name()).equals(Names.key(OF_NETS.get(1)))) {
@@ -204,8 +253,17 @@ final class LimitsReader {
                 "\"" + net + "\" is no point and no signal of this harness",
                 "");
       }
-      OptionalDouble value = ohms ? Settings.ohms(setting) : Settings.number(setting, VOLTS);
+      OptionalDouble value = ohms ? ohmsAboveZero(setting) : Settings.volts(setting);
+      if (value.isEmpty()) {
+        continue;
+      }
+      Given given = new Given(setting, value.getAsDouble());
       for (Point point : points) {
+        Given earlier = (ohms ? mins : volts).putIfAbsent(point, given);
+        if (earlier != null && earlier.value() != given.value()) {
+          setting.entry().error(Settings.VALUE.name(), twice(point, earlier, given), "");
+          break;
+        }
         limits.add(
             new NetLimit(
                 point,

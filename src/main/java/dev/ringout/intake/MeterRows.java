@@ -2,6 +2,7 @@ package dev.ringout.intake;
 
 import dev.ringout.intake.Settings.Setting;
 import dev.ringout.readings.Meter;
+import dev.ringout.units.Text;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,6 +26,14 @@ final class MeterRows {
       Pattern.compile(
           "([+-]?\\d+(?:[.,]\\d+)?)\\s*(?:°|deg\\.?)?\\s*([CF]?)", Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern MINUS = Pattern.compile("[-\u2212\u2013]\\s*[.,]?\\d");
+
+  /** Beyond these a sound joint and a bad one read alike (common practice, no source). */
+  private static final double WORST_SHARE = 0.2;
+
+  private static final double MOST_DIGITS = 100;
+  private static final double COARSEST_OHMS = 1;
+
   private static final double COLDEST_CELSIUS = -60;
   private static final double HOTTEST_CELSIUS = 200;
 
@@ -43,7 +52,11 @@ final class MeterRows {
     double share = accuracy.map(one -> amount(PERCENT, one.value())).orElse(0.0) / 100;
     double digits = accuracy.map(one -> amount(DIGITS, one.value())).orElse(0.0);
     double ohms = accuracy.map(MeterRows::ohms).orElse(0.0);
-    if (share + digits + ohms == 0) {
+    if (accuracy.isPresent() && MINUS.matcher(accuracy.get().value()).find()) {
+      tellsNothing(accuracy.get());
+    } else if (share > WORST_SHARE || digits > MOST_DIGITS || ohms > COARSEST_OHMS) {
+      tellsNothing(accuracy.orElseThrow());
+    } else if (share + digits + ohms == 0) {
       accuracy.ifPresent(
           one ->
               one.entry()
@@ -54,7 +67,23 @@ final class MeterRows {
                           + "\" is no accuracy; expected one such as 0.5 % + 2 digits, or 1 % + 3 mΩ",
                       ""));
     }
-    return new Meter(leads(), celsius(), share, digits, ohms, settings.ohms("meter resolution"));
+    OptionalDouble resolution = settings.ohms("meter resolution");
+    if (resolution.orElse(0) > COARSEST_OHMS) {
+      given("meter resolution").ifPresent(MeterRows::tellsNothing);
+    }
+    return new Meter(leads(), celsius(), share, digits, ohms, resolution);
+  }
+
+  /** The coarser the meter, the more would pass. */
+  private static void tellsNothing(Setting setting) {
+    setting
+        .entry()
+        .error(
+            Settings.VALUE.name(),
+            Text.of(
+                "\"%s\" as %s: no such meter tells joints; it may be up to 20 %%, 100 digits and 1 Ω",
+                setting.value(), setting.name()),
+            "");
   }
 
   private Optional<Setting> given(String name) {

@@ -209,6 +209,11 @@ final class OhmsCell {
     return unit.startsWith("+") ? unit.substring(1) : unit.substring(0, unit.length() - 1);
   }
 
+  /** Whether a word, in capitals, says that something is open or not as it should be. */
+  static boolean isFailing(String word) {
+    return FAIL.contains(word) || OVER_RANGE.contains(word);
+  }
+
   /** Every word that is understood, for what was probably meant. */
   static List<String> words() {
     return Stream.of(NOT_TESTED, OVER_RANGE, BEEP, PASS, FAIL)

@@ -25,7 +25,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /** Reads filled test sheets against the harness that they were made for. */
 public final class ReadingsReader {
@@ -50,20 +49,24 @@ public final class ReadingsReader {
           VOLTS,
           SECONDS,
           READING,
+          REVERSE,
           UNIT,
           TIME,
           BY,
           NOTE);
-  private static final List<Column> CONTINUITY =
-      Stream.concat(COLUMNS.stream(), Stream.of(REVERSE)).toList();
   private static final List<Column> REQUIRED = List.of(RowSides.FROM, RowSides.TO, READING);
 
-  private static final Pattern UNIT_AT_END =
-      Pattern.compile("\\s*(V|V\\s*dc|s|sec)$", Pattern.CASE_INSENSITIVE);
+  private static final Pattern IN_SECONDS =
+      Pattern.compile("s|sec\\.?|secs|seconds?", Pattern.CASE_INSENSITIVE);
+  private static final Pattern SECONDS_AT_END =
+      Pattern.compile("\\s*(s|sec|secs|seconds?)\\.?$", Pattern.CASE_INSENSITIVE);
 
   /** What a planned sheet says besides is for people. */
   private static final List<String> SHEETS =
       List.of("Continuity", "Insulation", "Job", "Rework", "Waivers", "Read first", "Calls");
+
+  /** A title and who made it, at most. */
+  private static final int ROWS_ABOVE_HEADINGS = 10;
 
   private final Problems problems;
   private final HarnessPoints points;
@@ -102,7 +105,8 @@ public final class ReadingsReader {
    * @throws UnusableInput where the file as a whole is missing or no table
    */
   public void read(TabularFile file, String shownName) throws UnusableInput {
-    SheetsByName sheets = new SheetsByName(file, SHEETS, "Continuity", problems);
+    SheetsByName sheets =
+        new SheetsByName(file, SHEETS, "Continuity", ReadingsReader::refusal, problems);
     Settings settings = JobRows.read(sheets.find("Job"), problems);
     Job job = job(settings, shownName);
     Optional<Sheet> continuity = sheets.find("Continuity");
@@ -130,6 +134,32 @@ public final class ReadingsReader {
     }
   }
 
+  /**
+   * A retest that somebody has put on a sheet of its own speaks against the unit as any other: a
+   * sheet is one of readings where one of its first rows holds their headings.
+   */
+  private static String refusal(Sheet sheet) throws UnusableInput {
+    int[] rows = new int[1];
+    boolean[] headed = new boolean[1];
+    sheet.forEachRow(
+        row ->
+            headed[0] |=
+                rows[0]++ < ROWS_ABOVE_HEADINGS
+                    && REQUIRED.stream()
+                        .allMatch(
+                            column ->
+                                row.cells().stream()
+                                    .map(cell -> Blanks.strip(cell.text()))
+                                    .anyMatch(
+                                        heading ->
+                                            column.matches(heading)
+                                                || !column.unitIn(heading).isEmpty())));
+    return headed[0]
+        ? "holds readings and is not read; name it Continuity or Insulation, or give it as a file"
+            + " of its own"
+        : "";
+  }
+
   /** Everything read so far. */
   public ReadingSet readings() {
     return new ReadingSet(
@@ -148,7 +178,7 @@ public final class ReadingsReader {
         settings.places(),
         settings.ohms("continuity range"),
         settings.ohms("insulation range"),
-        settings.number("insulation volts", "V", "V dc", "Vdc", "volts"),
+        settings.volts("insulation volts"),
         MeterRows.read(settings),
         revision.map(Settings.Setting::value).orElse(""),
         revision.map(Settings.Setting::place).orElse(Place.of(shownName)));
@@ -157,9 +187,16 @@ public final class ReadingsReader {
   private void rows(Sheet sheet, Reading.Kind kind, Job job, OptionalDouble range)
       throws UnusableInput {
     Values values = new Values(kind, range);
-    new Table(sheet, kind == Reading.Kind.CONTINUITY ? CONTINUITY : COLUMNS, REQUIRED, problems)
-        .naming(RowSides::subject, this::keepUnread)
-        .forEach(entry -> row(entry, kind, job, values));
+    OwnColumns own = new OwnColumns();
+    Table table =
+        new Table(sheet, COLUMNS, REQUIRED, problems).naming(RowSides::subject, this::keepUnread);
+    table.forEach(
+        entry -> {
+          int unreadBefore = unread.size();
+          own.row(entry);
+          row(entry, kind, job, values, unreadBefore);
+        });
+    own.report(table, problems);
   }
 
   /** One bad cell does not stop the rest: its row is left out, and known to be. */
@@ -169,8 +206,7 @@ public final class ReadingsReader {
     }
   }
 
-  private void row(Entry entry, Reading.Kind kind, Job job, Values values) {
-    int unreadBefore = unread.size();
+  private void row(Entry entry, Reading.Kind kind, Job job, Values values, int unreadBefore) {
     String step = entry.text(RowSides.STEP.name());
     String by = shared(entry.text(BY.name()));
     String note = shared(entry.text(NOTE.name()));
@@ -179,10 +215,9 @@ public final class ReadingsReader {
     Optional<SwitchState> state =
         entry.take(STATE.name(), states.computeIfAbsent(entry.text(STATE.name()), points::state));
     Optional<Measured> measured = values.of(entry, READING);
-    Optional<Measured> reverse =
-        entry.asTyped(REVERSE.name()).isEmpty() ? Optional.empty() : values.of(entry, REVERSE);
-    OptionalDouble volts = number(entry, VOLTS);
-    OptionalDouble seconds = number(entry, SECONDS);
+    Optional<Measured> reverse = reverse(entry, kind, values);
+    OptionalDouble volts = volts(entry);
+    OptionalDouble seconds = seconds(entry);
     Optional<TimeOfReading> time = time(entry);
     if (from.isEmpty() || to.isEmpty() || state.isEmpty() || measured.isEmpty()) {
       return;
@@ -207,6 +242,21 @@ public final class ReadingsReader {
             entry.place(READING.name()));
     readings.add(reading);
     reverse.ifPresent(one -> readings.add(reading.reversed(one, entry.place(REVERSE.name()))));
+  }
+
+  private static Optional<Measured> reverse(Entry entry, Reading.Kind kind, Values values) {
+    String text = entry.asTyped(REVERSE.name());
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    if (kind == Reading.Kind.INSULATION) {
+      entry.error(
+          REVERSE.name(),
+          "an insulation reading has no reverse here; give \"" + text + "\" a row of its own",
+          "");
+      return Optional.empty();
+    }
+    return values.of(entry, REVERSE);
   }
 
   private String shared(String text) {
@@ -283,11 +333,33 @@ public final class ReadingsReader {
     }
   }
 
-  private static OptionalDouble number(Entry entry, Column column) {
-    String text = entry.text(column.name());
+  private static OptionalDouble volts(Entry entry) {
+    String text = entry.text(VOLTS.name());
     return text.isEmpty()
         ? OptionalDouble.empty()
-        : PlainNumber.of(UNIT_AT_END.matcher(text).replaceFirst(""), entry, column);
+        : entry
+            .take(VOLTS.name(), VoltsCell.volts(text, entry.headingUnit(VOLTS.name())))
+            .map(OptionalDouble::of)
+            .orElse(OptionalDouble.empty());
+  }
+
+  private static OptionalDouble seconds(Entry entry) {
+    String text = entry.text(SECONDS.name());
+    if (text.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    String unit = entry.headingUnit(SECONDS.name());
+    if (!unit.isEmpty() && !IN_SECONDS.matcher(unit).matches()) {
+      entry.error(SECONDS.name(), "\"" + unit + "\" is not seconds", "");
+      return OptionalDouble.empty();
+    }
+    OptionalDouble seconds =
+        PlainNumber.of(SECONDS_AT_END.matcher(text).replaceFirst(""), entry, SECONDS);
+    if (seconds.isPresent() && seconds.getAsDouble() < 0) {
+      entry.error(SECONDS.name(), "\"" + text + "\" is no time: it is below 0", "");
+      return OptionalDouble.empty();
+    }
+    return seconds;
   }
 
   private static Optional<TimeOfReading> time(Entry entry) {

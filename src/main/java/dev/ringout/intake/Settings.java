@@ -143,6 +143,24 @@ final class Settings {
     return OptionalDouble.of(ohms);
   }
 
+  /** Volts above 0; absent where they are not given or can't be understood. */
+  OptionalDouble volts(String name) {
+    return find(name).map(Settings::volts).orElse(OptionalDouble.empty());
+  }
+
+  /** A row's volts above 0. */
+  static OptionalDouble volts(Setting setting) {
+    if (setting.value().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    Double volts =
+        setting
+            .entry()
+            .take(VALUE.name(), VoltsCell.volts(setting.value(), setting.unit()))
+            .orElse(null);
+    return volts == null ? OptionalDouble.empty() : OptionalDouble.of(volts);
+  }
+
   /**
    * A number in the first of some units, all of which mean the same; absent where it is not given
    * or can't be understood.

@@ -6,6 +6,7 @@ import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
 import dev.ringout.source.Severity;
+import dev.ringout.source.UnusableInput;
 import dev.ringout.units.Text;
 import java.util.HashMap;
 import java.util.List;
@@ -19,13 +20,34 @@ final class SheetsByName {
   private final Map<String, Sheet> byKey = new HashMap<>();
   private final String present;
 
+  /** Looks into a sheet of another name. */
+  interface Unnamed {
+    /** Why a sheet can't be passed over; empty where it can. */
+    String refusal(Sheet sheet) throws UnusableInput;
+  }
+
   /**
    * Sorts a file's sheets.
    *
    * @param names the sheets that are read; others are named in a note
    * @param onlyTable what a single CSV file holds
    */
-  SheetsByName(TabularFile file, List<String> names, String onlyTable, Problems problems) {
+  SheetsByName(TabularFile file, List<String> names, String onlyTable, Problems problems)
+      throws UnusableInput {
+    this(file, names, onlyTable, sheet -> "", problems);
+  }
+
+  /**
+   * Sorts a file's sheets.
+   *
+   * @param names the sheets that are read; others are named in a note
+   * @param onlyTable what a single CSV file holds
+   * @param unnamed looks into the others
+   * @throws UnusableInput where one of the others is damaged
+   */
+  SheetsByName(
+      TabularFile file, List<String> names, String onlyTable, Unnamed unnamed, Problems problems)
+      throws UnusableInput {
     List<String> keys = names.stream().map(Names::key).toList();
     if (file.isSingleTable()) {
       byKey.put(Names.key(onlyTable), file.sheets().get(0));
@@ -33,12 +55,16 @@ final class SheetsByName {
       for (Sheet sheet : file.sheets()) {
         String key = Names.key(sheet.name());
         if (!keys.contains(key)) {
+          String refusal = unnamed.refusal(sheet);
           problems.add(
               new Problem(
                   sheet.place(),
                   "",
-                  Severity.NOTE,
-                  "the sheet \"" + sheet.name() + "\" is not read",
+                  refusal.isEmpty() ? Severity.NOTE : Severity.ERROR,
+                  "the sheet \""
+                      + sheet.name()
+                      + "\" "
+                      + (refusal.isEmpty() ? "is not read" : refusal),
                   LookAlikes.nearest(sheet.name(), names)));
         } else if (byKey.putIfAbsent(key, sheet) != null) {
           problems.error(sheet.place(), "there is more than one sheet \"" + sheet.name() + "\"");

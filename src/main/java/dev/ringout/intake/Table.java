@@ -8,6 +8,7 @@ import dev.ringout.source.Problems;
 import dev.ringout.source.Severity;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.units.Text;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,6 +27,7 @@ final class Table {
   private final Problems problems;
 
   private final Map<String, Integer> columnOf = new HashMap<>();
+  private final BitSet knownAt = new BitSet();
   private final Map<String, String> unitOf = new HashMap<>();
   private final Map<Integer, String> headings = new LinkedHashMap<>();
   private final Map<Integer, String> unknown = new LinkedHashMap<>();
@@ -131,6 +133,7 @@ final class Table {
                 heading,
                 candidate.name()));
       }
+      knownAt.set(column);
       if (!unit.isEmpty()) {
         unitOf.put(candidate.name(), unit);
       }
@@ -156,6 +159,11 @@ final class Table {
     return columnOf.values();
   }
 
+  /** Whether a column, counted from 1, is one that is understood. */
+  boolean isKnown(int column) {
+    return knownAt.get(column);
+  }
+
   Map<Integer, String> unknownColumns() {
     return unknown;
   }
@@ -174,15 +182,10 @@ final class Table {
   }
 
   /** A problem of a row, below its headings. */
-  void add(Entry entry, String column, Severity severity, String text, String maybe) {
+  void add(Entry entry, Place place, String heading, Severity severity, String text, String maybe) {
     String named = subject.apply(entry);
     Problem problem =
-        new Problem(
-            entry.place(column),
-            heading(columnOf(column)),
-            severity,
-            named.isEmpty() ? text : named + ": " + text,
-            maybe);
+        new Problem(place, heading, severity, named.isEmpty() ? text : named + ": " + text, maybe);
     problems.add(problem);
     rowProblems.accept(problem);
   }

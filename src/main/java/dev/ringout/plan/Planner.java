@@ -151,7 +151,8 @@ public final class Planner {
 
   private void again(Comparison after) {
     for (Judged judged : after.inForce()) {
-      if (stands(judged) && judged.probing().points().allMatch(point -> scope.get(normal.of(point)))) {
+      if (stands(judged)
+          && judged.probing().points().allMatch(point -> scope.get(normal.of(point)))) {
         again(judged);
       }
     }

@@ -172,4 +172,270 @@ class WhatTheTesterWroteTest {
     Run run = Run.of("check", file, unit.sheet("good"));
     assertRefused(run, "500 mV", "Limits!B2");
   }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"retest", "continuity2", "Continuity (2)"})
+  void a_sheet_of_readings_under_another_name_is_not_passed_over(String name) throws IOException {
+    for (String headings : List.of("From,To,Reading", "Step,from,TO,Reading (mΩ)")) {
+      Path sheet = unit.sheet("good");
+      String step = headings.startsWith("Step") ? "9," : "";
+      Files.writeString(sheet.resolve(name + ".csv"), headings + "\n" + step + "J1-A,P1-1,OL\n");
+      assertRefused(
+          check(sheet),
+          "the sheet \"" + name + "\" holds readings and is not read",
+          "good/" + name + ".csv");
+    }
+  }
+
+  @Test
+  void a_title_above_their_headings_hides_no_readings() throws IOException {
+    Path sheet = unit.sheet("good");
+    Files.writeString(
+        sheet.resolve("retest.csv"), "Retest after repair\n\nFrom,To,Reading\nJ1-A,P1-1,OL\n");
+    assertRefused(check(sheet), "\"retest\" holds readings and is not read");
+  }
+
+  @Test
+  void a_sheet_of_something_else_is_named_in_a_note() throws IOException {
+    Path sheet = unit.sheet("good");
+    Files.writeString(sheet.resolve("tools.csv"), "Tool,From,To\ncrimper,store,bench\n");
+    Run run = check(sheet);
+    assertConforms(run);
+    assertTrue(said(run).contains("the sheet \"tools\" is not read"), run.err());
+  }
+
+  /** A good unit's continuity sheet with a column of the tester's own at its right. */
+  private Path withColumn(String heading, String cell) throws IOException {
+    Path sheet = unit.sheet("good");
+    Files.writeString(
+        sheet.resolve("continuity.csv"),
+        "From,To,Reading,Unit,"
+            + heading
+            + "\nJ1-A,P1-1,0.04,Ω,"
+            + cell
+            + "\nJ1-B,P1-2,0.04,Ω,\nJ1-A,REST,OL,,\n");
+    return sheet;
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Result|FAIL",
+        "Result|Failed",
+        "Pass/Fail|reject",
+        "Pass/Fail|NG",
+        "Retest|OL",
+        "Retest|open",
+        "Verdict|✗",
+        "Inspector|not ok",
+        "QA|UNSAT",
+        "Remark|short",
+        "Remark|fail: flashed over",
+        "''|BAD"
+      })
+  void a_word_of_failing_in_a_column_that_is_not_read_is_refused_at_its_cell(
+      String heading, String word) throws IOException {
+    assertRefused(
+        check(withColumn(heading, word)),
+        "continuity.csv!E2",
+        "\"" + word + "\" stands in a column that is not read",
+        "belongs into Reading");
+  }
+
+  @Test
+  void so_it_is_on_the_insulation_sheet() throws IOException {
+    Path sheet = unit.sheet("good");
+    Files.writeString(
+        sheet.resolve("insulation.csv"),
+        "From,To,Volts,Reading,Result\nJ1-A,REST,500,2000,\"FAIL, flashed over at 300 V\"\n");
+    assertRefused(check(sheet), "insulation.csv!E2", "flashed over at 300 V");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {"Note|open", "Expected|OL", "Most (Ω)|OL", "Switch|OPEN", "Wire|W1"})
+  void what_should_be_read_is_no_word_of_failing(String heading, String word) throws IOException {
+    assertConforms(check(withColumn(heading, word)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Result", "Pass/Fail", "Status", "Retest", "Remarks", "Comment"})
+  void a_column_of_results_is_said_to_be_unread(String heading) throws IOException {
+    Run run = check(withColumn(heading, "looked at it"));
+    assertConforms(run);
+    assertTrue(said(run).contains("the column \"" + heading + "\" is not read: 1 cell"), run.err());
+  }
+
+  @Test
+  void an_insulation_reading_has_no_reverse() throws IOException {
+    Path sheet = unit.sheet("good");
+    Files.writeString(
+        sheet.resolve("insulation.csv"), "From,To,Volts,Reading,Reverse\nJ1-A,REST,500,2000,0.1\n");
+    assertRefused(check(sheet), "insulation.csv!E2", "has no reverse");
+  }
+
+  /** A good unit whose insulation row says its volts and seconds so. */
+  private Path insulated(String heading, String volts, String seconds) throws IOException {
+    Path sheet = unit.sheet("good");
+    Files.writeString(
+        sheet.resolve("insulation.csv"),
+        "From,To," + heading + ",Seconds,Reading\nJ1-A,REST," + volts + "," + seconds + ",2000\n");
+    return sheet;
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Volts,500 V",
+    "Volts,500V",
+    "Volts,500 Vdc",
+    "Volts,500 V DC",
+    "Volts,0.5 kV",
+    "Volts,0.5kV",
+    "Volts (V),500",
+    "Volts DC,500",
+    "Volts (kV),0.5",
+    "Volts (kV),500 V"
+  })
+  void volts_are_understood_with_their_unit(String heading, String volts) throws IOException {
+    assertConforms(check(insulated(heading, volts, "60 s")));
+  }
+
+  /** Insulation is tested with direct current; 500 mV tests nothing (common practice). */
+  @ParameterizedTest
+  @CsvSource({
+    "Volts,500 mV",
+    "Volts,500 VAC",
+    "Volts,500 V ac",
+    "Volts (mV),500",
+    "Volts (mV),500 mV",
+    "Volts AC,500",
+    "Volts,0",
+    "Volts,-500",
+    "Volts,500 M"
+  })
+  void other_volts_are_refused_at_their_cell(String heading, String volts) throws IOException {
+    assertRefused(check(insulated(heading, volts, "60")), "insulation.csv!C2");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.5 kV,0", "500 V DC,0", "500,0", "500 mV,65", "500 VAC,65", "0,65", "-500 V,65"})
+  void so_are_the_volts_of_the_whole_sheet(String volts, int code) throws IOException {
+    Path sheet = unit.sheet("good", "insulation volts," + volts);
+    Files.writeString(sheet.resolve("insulation.csv"), "From,To,Reading\nJ1-A,REST,2000\n");
+    Run run = check(sheet);
+    assertEquals(code, run.code(), run.out() + run.err());
+  }
+
+  @Test
+  void volts_in_kilovolts_are_a_limit_as_well() throws IOException {
+    Path list = unit.list(List.of(), List.of());
+    Files.writeString(list.resolve("limits.csv"), "Name,Value,Unit\ninsulation volts,0.5,kV\n");
+    assertConforms(Run.of("check", list, unit.sheet("good")));
+    Files.writeString(list.resolve("limits.csv"), "Name,Value,Unit\ninsulation volts,1,kV\n");
+    assertEquals(2, Run.of("check", list, unit.sheet("good")).code());
+  }
+
+  @Test
+  void nothing_is_applied_for_less_than_no_time() throws IOException {
+    assertRefused(check(insulated("Volts", "500", "-60")), "insulation.csv!D2", "below 0");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "insulation volts,0 V,above 0",
+    "insulation volts,-5 V,above 0",
+    "insulation min,0 Ω,above 0",
+    "open min,0 kΩ,above 0",
+    "closed max,0 Ω,above 0",
+    "tolerance,99999 %,from 0 to 100",
+    "tolerance,-1 %,from 0 to 100"
+  })
+  void a_limit_that_anything_passes_is_none(String name, String value, String why)
+      throws IOException {
+    Path list = unit.list();
+    Files.writeString(list.resolve("limits.csv"), "Name,Value\n" + name + "," + value + "\n");
+    assertRefused(Run.of("check", list, unit.sheet("good")), "limits.csv!B2", why);
+    if (name.startsWith("insulation")) {
+      Files.writeString(
+          list.resolve("limits.csv"), "Name,Value,Net\n" + name + "," + value + ",J1-A\n");
+      assertRefused(Run.of("check", list, unit.sheet("good")), "limits.csv!B2", why);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "insulation min,1 kΩ,100 MΩ",
+    "insulation min,100 MΩ,1 kΩ",
+    "insulation volts,50 V,500 V"
+  })
+  void two_limits_of_one_net_are_not_both_right(String name, String one, String other)
+      throws IOException {
+    Path list = unit.list();
+    Files.writeString(
+        list.resolve("limits.csv"),
+        "Name,Value,Net\n" + name + "," + one + ",J1-A\n" + name + "," + other + ",J1-A\n");
+    assertRefused(
+        Run.of("check", list, unit.sheet("good")),
+        "limits.csv!B3",
+        name + " of J1-A is given twice: \"" + one + "\" (B2) and \"" + other + "\" (B3)");
+  }
+
+  @Test
+  void one_limit_written_twice_is_one() throws IOException {
+    Path list = unit.list();
+    Files.writeString(
+        list.resolve("limits.csv"),
+        "Name,Value,Net\ninsulation min,100 MΩ,J1-A\ninsulation min,0.1 GΩ,J1-A\n");
+    assertConforms(Run.of("check", list, unit.sheet("good")));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "-48,10,50,E2",
+    "0,10,50,E2",
+    "48,-10,50,F2",
+    "48,110,50,F2",
+    "48,10,0,G2",
+    "48,10,-10,G2",
+    "48,10,50 mV,G2"
+  })
+  void a_part_that_no_part_is_like_is_refused(
+      String ohms, String tolerance, String volts, String cell) throws IOException {
+    Path list = unit.list();
+    Files.writeString(
+        list.resolve("parts.csv"),
+        "Ref,Pin,To Pin,Kind,Ohms,Tolerance %,Max Test Volts\n,J1-A,J1-B,winding,"
+            + String.join(",", ohms, tolerance, volts)
+            + "\n");
+    assertRefused(Run.of("check", list, unit.sheet("good")), "parts.csv!" + cell);
+  }
+
+  /** The coarser a meter is said to be, the more it lets pass (common practice, no source). */
+  @ParameterizedTest
+  @CsvSource({
+    "meter accuracy,100 % + 10 Ω",
+    "meter accuracy,10 Ω",
+    "meter accuracy,99 %",
+    "meter accuracy,1000 digits",
+    "meter accuracy,-5 Ω",
+    "meter accuracy,0.5 % + -2 digits",
+    "meter resolution,1 kΩ"
+  })
+  void a_meter_that_can_not_tell_joints_is_refused(String name, String value) throws IOException {
+    assertRefused(
+        check(unit.sheet("good", name + "," + value)), "job.csv!B3", "no such meter tells joints");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "meter accuracy,±0.5 % + 2 digits",
+    "meter accuracy,1 % + 3 mΩ",
+    "meter resolution,1 mΩ",
+    "meter resolution,0.1 Ω"
+  })
+  void a_meter_of_the_trade_is_not(String name, String value) throws IOException {
+    assertTrue(check(unit.sheet("good", name + "," + value)).code() <= 2);
+  }
 }
