@@ -42,8 +42,9 @@ final class WeakByHand {
     String items = wire ? "" : anyItem(one, random);
     String wires = wire ? anyWire(one, random) : "";
     Table rework =
-        file.sheets.getOrDefault(Folder.REWORK, Table.of("Time", "Items", "Wires", "Note"));
-    file.sheets.put(Folder.REWORK, rework.row(time, items, wires, "pin repaired"));
+        file.sheets.getOrDefault(
+            Folder.REWORK, Table.of("No", "Time", "Items", "Wires", "Readings", "Note"));
+    file.sheets.put(Folder.REWORK, rework.row("1", time, items, wires, "after", "pin repaired"));
     return "rework of " + items + wires + " at " + time;
   }
 
