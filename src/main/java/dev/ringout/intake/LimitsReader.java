@@ -190,7 +190,7 @@ final class LimitsReader {
               .filter(one -> Names.key(one.name()).equals(key))
               .findFirst();
       use.ifPresent(uses::add);
-      if (use.isEmpty() && !key.equals("NONE") && !key.equals("none")) {
+      if (use.isEmpty() && !key.equals("none")) {
         setting
             .get()
             .entry()

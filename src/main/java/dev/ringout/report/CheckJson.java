@@ -21,7 +21,6 @@ import dev.ringout.diagnose.NextReading;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
-import dev.ringout.readings.Instrument;
 import dev.ringout.readings.Job;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
@@ -110,16 +109,7 @@ public final class CheckJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("file", job.file());
     json.put("entries", job.entries());
-    json.put("instruments", job.instruments().stream().map(CheckJson::instrument).toList());
-    return json;
-  }
-
-  private static Map<String, Object> instrument(Instrument instrument) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("use", instrument.use());
-    json.put("name", instrument.name());
-    json.put("number", instrument.number());
-    json.put("calibrationDue", instrument.calibrationDue());
+    json.put("instruments", job.instruments().stream().map(DoubtJson::instrument).toList());
     return json;
   }
 

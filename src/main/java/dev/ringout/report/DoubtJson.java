@@ -35,7 +35,7 @@ final class DoubtJson implements Doubt.Cases<Map<String, Object>> {
     return json;
   }
 
-  private static Map<String, Object> instrument(Instrument instrument) {
+  static Map<String, Object> instrument(Instrument instrument) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("use", instrument.use());
     json.put("name", instrument.name());
