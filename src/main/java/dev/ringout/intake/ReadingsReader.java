@@ -364,17 +364,15 @@ public final class ReadingsReader {
 
   private static Optional<TimeOfReading> time(Entry entry) {
     String text = TimeCell.text(entry, TIME);
-    if (text.isEmpty()) {
+    if (OhmsCell.isNotTested(text)) {
       return Optional.empty();
     }
     Optional<TimeOfReading> time = TimeCell.time(text);
     if (time.isEmpty()) {
-      entry.warning(
+      // Which of two readings stands would be a guess.
+      entry.error(
           TIME.name(),
-          "\""
-              + text
-              + "\" is no time that is read here (2026-11-25 14:30, or 14:30);"
-              + " the order of the rows stands instead",
+          "\"" + text + "\" is no time that is read here (" + TimeCell.SUCH_AS + ")",
           "");
     }
     return time;
