@@ -188,15 +188,18 @@ public final class ReadingsReader {
       throws UnusableInput {
     Values values = new Values(kind, range);
     OwnColumns own = new OwnColumns();
+    HiddenReadings hidden = new HiddenReadings(List.of(READING, REVERSE));
     Table table =
         new Table(sheet, COLUMNS, REQUIRED, problems).naming(RowSides::subject, this::keepUnread);
     table.forEach(
         entry -> {
           int unreadBefore = unread.size();
           own.row(entry);
+          hidden.row(entry);
           row(entry, kind, job, values, unreadBefore);
         });
     own.report(table, problems);
+    hidden.report(table, problems);
   }
 
   /** One bad cell does not stop the rest: its row is left out, and known to be. */

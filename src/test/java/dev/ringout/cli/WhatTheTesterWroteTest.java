@@ -489,4 +489,38 @@ class WhatTheTesterWroteTest {
   void a_dash_is_no_time() throws IOException {
     assertEquals(1, check(readTwice("-", "-")).code());
   }
+
+  @Test
+  void readings_that_the_spreadsheet_hides_are_named() throws IOException {
+    for (boolean newer : List.of(true, false)) {
+      Path file = folder.resolve(newer ? "hidden.xlsx" : "hidden.xls");
+      try (Workbook book = newer ? new XSSFWorkbook() : new HSSFWorkbook();
+          OutputStream out = Files.newOutputStream(file)) {
+        Sheet continuity = book.createSheet("Continuity");
+        rows(
+            continuity,
+            List.of("From", "To", "Reading"),
+            List.of("J1-A", "P1-1", 0.04),
+            List.of("J1-B", "P1-2", 0.04),
+            List.of("J1-A", "REST", "OL"),
+            List.of("J1-B", "REST", ""));
+        for (int row : List.of(1, 3, 4)) {
+          continuity.getRow(row).setZeroHeight(true);
+        }
+        Sheet insulation = book.createSheet("Insulation");
+        rows(
+            insulation,
+            List.of("From", "To", "Volts", "Reading"),
+            List.of("J1-A", "REST", 500, 2000));
+        insulation.setColumnHidden(3, true);
+        book.setSheetHidden(1, true);
+        book.write(out);
+      }
+      Run run = check(file);
+      assertEquals(2, run.code(), "the blank row is not tested");
+      assertTrue(said(run).contains("rows 2, 4 are hidden in the spreadsheet"), run.err());
+      assertTrue(said(run).contains("the sheet is hidden in the spreadsheet"), run.err());
+      assertTrue(said(run).contains("column D (Reading) is hidden in the spreadsheet"), run.err());
+    }
+  }
 }
