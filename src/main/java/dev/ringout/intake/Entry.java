@@ -39,6 +39,11 @@ final class Entry {
     return false;
   }
 
+  /** The row's number, counted from 1. */
+  int number() {
+    return row.number();
+  }
+
   /** The row as a place. */
   Place place() {
     return table.placeOf(row.number(), 0);

@@ -209,6 +209,11 @@ final class OhmsCell {
     return unit.startsWith("+") ? unit.substring(1) : unit.substring(0, unit.length() - 1);
   }
 
+  /** Whether a text is blank, or says that there is nothing. */
+  static boolean isNotTested(String text) {
+    return NOT_TESTED.contains(text.toUpperCase(Locale.ROOT));
+  }
+
   /** Whether a word, in capitals, says that something is open or not as it should be. */
   static boolean isFailing(String word) {
     return FAIL.contains(word) || OVER_RANGE.contains(word);

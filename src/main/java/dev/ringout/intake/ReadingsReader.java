@@ -188,15 +188,18 @@ public final class ReadingsReader {
       throws UnusableInput {
     Values values = new Values(kind, range);
     OwnColumns own = new OwnColumns();
+    HiddenReadings hidden = new HiddenReadings(List.of(READING, REVERSE));
     Table table =
         new Table(sheet, COLUMNS, REQUIRED, problems).naming(RowSides::subject, this::keepUnread);
     table.forEach(
         entry -> {
           int unreadBefore = unread.size();
           own.row(entry);
+          hidden.row(entry);
           row(entry, kind, job, values, unreadBefore);
         });
     own.report(table, problems);
+    hidden.report(table, problems);
   }
 
   /** One bad cell does not stop the rest: its row is left out, and known to be. */
@@ -364,17 +367,15 @@ public final class ReadingsReader {
 
   private static Optional<TimeOfReading> time(Entry entry) {
     String text = TimeCell.text(entry, TIME);
-    if (text.isEmpty()) {
+    if (OhmsCell.isNotTested(text)) {
       return Optional.empty();
     }
     Optional<TimeOfReading> time = TimeCell.time(text);
     if (time.isEmpty()) {
-      entry.warning(
+      // Which of two readings stands would be a guess.
+      entry.error(
           TIME.name(),
-          "\""
-              + text
-              + "\" is no time that is read here (2026-11-25 14:30, or 14:30);"
-              + " the order of the rows stands instead",
+          "\"" + text + "\" is no time that is read here (" + TimeCell.SUCH_AS + ")",
           "");
     }
     return time;

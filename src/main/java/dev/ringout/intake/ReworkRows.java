@@ -56,7 +56,7 @@ final class ReworkRows {
       // Which readings were taken before would be a guess.
       entry.error(
           TIME.name(),
-          "\"" + timeText + "\" is no time that is read here (2026-11-25 14:30, or 14:30)",
+          "\"" + timeText + "\" is no time that is read here (" + TimeCell.SUCH_AS + ")",
           "");
       understood = false;
     }

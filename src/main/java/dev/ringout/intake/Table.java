@@ -2,6 +2,7 @@ package dev.ringout.intake;
 
 import dev.ringout.sheet.Row;
 import dev.ringout.sheet.Sheet;
+import dev.ringout.sheet.Surroundings;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
@@ -32,6 +33,7 @@ final class Table {
   private final Map<Integer, String> headings = new LinkedHashMap<>();
   private final Map<Integer, String> unknown = new LinkedHashMap<>();
   private final Map<Integer, Integer> blanksIgnored = new LinkedHashMap<>();
+  private Surroundings surroundings = Surroundings.none();
   private boolean headingSeen;
   private boolean usable = true;
   private Function<Entry, String> subject = entry -> "";
@@ -58,18 +60,19 @@ final class Table {
 
   /** Reads the sheet to its end; rows are handed over only where the headings suffice. */
   void forEach(Consumer<Entry> each) throws UnusableInput {
-    sheet.forEachRow(
-        row -> {
-          if (!headingSeen) {
-            headingSeen = true;
-            readHeadings(row);
-          } else if (usable) {
-            Entry entry = new Entry(this, row);
-            if (entry.hasKnown()) {
-              each.accept(entry);
-            }
-          }
-        });
+    surroundings =
+        sheet.forEachRow(
+            row -> {
+              if (!headingSeen) {
+                headingSeen = true;
+                readHeadings(row);
+              } else if (usable) {
+                Entry entry = new Entry(this, row);
+                if (entry.hasKnown()) {
+                  each.accept(entry);
+                }
+              }
+            });
     if (!headingSeen) {
       problems.error(
           sheet.place(),
@@ -140,6 +143,11 @@ final class Table {
       return;
     }
     unknown.put(column, heading);
+  }
+
+  /** What stands around the cells, once the sheet has been read. */
+  Surroundings surroundings() {
+    return surroundings;
   }
 
   /** Whether a row was found that holds the headings. */

@@ -438,4 +438,89 @@ class WhatTheTesterWroteTest {
   void a_meter_of_the_trade_is_not(String name, String value) throws IOException {
     assertTrue(check(unit.sheet("good", name + "," + value)).code() <= 2);
   }
+
+  /** A unit that was open at one time and good at another, in rows the other way round. */
+  private Path readTwice(String openAt, String goodAt) throws IOException {
+    return unit.filled(
+        "twice",
+        "1,J1-A,P1-1,0.04,Ω,"
+            + goodAt
+            + ",\n2,J1-B,P1-2,0.04,Ω,,\n3,J1-A,REST,OL,,,\n4,J1-A,P1-1,OL,Ω,"
+            + openAt
+            + ",\n",
+        "4,J1-A,REST,500,60,2000,MΩ\n");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "2026-11-20 9:00,2026-11-20 10:00",
+    "10:00 AM,9:00 PM",
+    "10:00 am,1:00 p.m.",
+    "12:30 AM,0:45",
+    "2026-11-20 10:00 AM,2026-11-20 10:00 PM",
+    "20.11.2026 10:00,21.11.2026 9:00",
+    "20.11.2026,2026-11-21",
+    "2026-11-20T10:00:00,2026-11-20T10:00:01"
+  })
+  void times_are_read_as_people_write_them(String earlier, String later) throws IOException {
+    Run good = check(readTwice(earlier, later));
+    assertEquals(0, good.code(), good.out() + good.err());
+    assertEquals(1, check(readTwice(later, earlier)).code());
+  }
+
+  /** 3/11 is one day here and another there. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "20/11/2026 10:00",
+        "11/20/2026",
+        "2026-11-20 25:00",
+        "13:00 PM",
+        "31.2.2026",
+        "2026-11-2010:00",
+        "after lunch",
+        "2026-11-20T10:00Z"
+      })
+  void a_time_that_can_not_be_read_leaves_no_reading_to_guess_by(String time) throws IOException {
+    assertRefused(check(readTwice("2026-11-20 9:00", time)), "continuity.csv!F2", "is no time");
+  }
+
+  @Test
+  void a_dash_is_no_time() throws IOException {
+    assertEquals(1, check(readTwice("-", "-")).code());
+  }
+
+  @Test
+  void readings_that_the_spreadsheet_hides_are_named() throws IOException {
+    for (boolean newer : List.of(true, false)) {
+      Path file = folder.resolve(newer ? "hidden.xlsx" : "hidden.xls");
+      try (Workbook book = newer ? new XSSFWorkbook() : new HSSFWorkbook();
+          OutputStream out = Files.newOutputStream(file)) {
+        Sheet continuity = book.createSheet("Continuity");
+        rows(
+            continuity,
+            List.of("From", "To", "Reading"),
+            List.of("J1-A", "P1-1", 0.04),
+            List.of("J1-B", "P1-2", 0.04),
+            List.of("J1-A", "REST", "OL"),
+            List.of("J1-B", "REST", ""));
+        for (int row : List.of(1, 3, 4)) {
+          continuity.getRow(row).setZeroHeight(true);
+        }
+        Sheet insulation = book.createSheet("Insulation");
+        rows(
+            insulation,
+            List.of("From", "To", "Volts", "Reading"),
+            List.of("J1-A", "REST", 500, 2000));
+        insulation.setColumnHidden(3, true);
+        book.setSheetHidden(1, true);
+        book.write(out);
+      }
+      Run run = check(file);
+      assertEquals(2, run.code(), "the blank row is not tested");
+      assertTrue(said(run).contains("rows 2, 4 are hidden in the spreadsheet"), run.err());
+      assertTrue(said(run).contains("the sheet is hidden in the spreadsheet"), run.err());
+      assertTrue(said(run).contains("column D (Reading) is hidden in the spreadsheet"), run.err());
+    }
+  }
 }
