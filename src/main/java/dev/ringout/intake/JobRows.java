@@ -38,7 +38,9 @@ final class JobRows {
     names.put("stamp", List.of());
     names.put("instrument", List.of());
     names.put("instrument number", List.of());
-    names.put("calibration due", List.of("calibration due date"));
+    names.put(
+        "calibration due",
+        List.of("calibration due date", "cal due", "cal due date", "calibration expires"));
     names.put("continuity range", List.of());
     names.put("lead null", List.of());
     names.put("meter accuracy", List.of());

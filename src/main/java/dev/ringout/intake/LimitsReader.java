@@ -93,6 +93,19 @@ final class LimitsReader {
             settings.length("re-termination"),
             settings.length("service loop"),
             demands());
+    if (limits.insulationMinOhms() < limits.openMinOhms()) {
+      settings
+          .find("insulation min")
+          .or(() -> settings.find("open min"))
+          .ifPresent(
+              setting ->
+                  setting
+                      .entry()
+                      .error(
+                          Settings.VALUE.name(),
+                          "\"insulation min\" must not be below \"open min\"",
+                          ""));
+    }
     if (limits.closedMaxOhms().orElse(limits.fixedClosedMaxOhms()) >= limits.openMinOhms()) {
       settings
           .find("open min")
