@@ -379,12 +379,15 @@ public final class Planner {
   }
 
   private void insulation(List<Unproven> before) {
-    boolean all = scope.cardinality() == normal.count();
     Set<Integer> owed = owed(before, Unproven.Insulation.class);
+    boolean fresh = options.after().isEmpty();
+    // One may be left out where all others are read.
+    boolean all =
+        scope.cardinality() == normal.count()
+            && (fresh || hubs.groups().stream().allMatch(group -> isAmong(group, owed)));
     for (int number = 0; number < hubs.groups().size(); number++) {
       int[] group = hubs.groups().get(number);
-      boolean wanted =
-          options.after().isPresent() ? isAmong(group, owed) : !(all && number == hubs.largest());
+      boolean wanted = !(all && number == hubs.largest()) && (fresh || isAmong(group, owed));
       if (wanted && isInScope(group)) {
         insulation(group);
       }
