@@ -204,8 +204,8 @@ final class Judge {
   }
 
   /**
-   * Whether a value may be off by more than a limit, and by more than a whole digit of an ohm
-   * besides: {@code 0 kΩ} was anything below 500 Ω.
+   * Whether a value may be off by more than a limit, and by more than that of a meter that shows
+   * whole ohms: {@code 0 kΩ} was anything below 500 Ω.
    */
   private static boolean isTooCoarse(Reading reading, Value value, double limitOhms) {
     return reading.meter().uncertaintyOhms(value) > Math.max(limitOhms, COARSEST_OHMS);

@@ -90,11 +90,6 @@ public final class Requirements {
     return circuit.harness().limits().demands().insulationTest();
   }
 
-  /** The nets that parts join: a meter reads the parts between them. */
-  public PartGroups behindParts() {
-    return behindParts;
-  }
-
   /** What some readings show of all this, and what they leave open. */
   public Coverage shownBy(Comparison comparison) {
     return new Prover(circuit, limits, this, comparison.inForce()).prove();

@@ -65,11 +65,6 @@ public final class CheckText {
     this.page = new Page(colour);
   }
 
-  /** The page as text, with terminal colours or without. */
-  public static String write(CheckResult result, boolean colour) {
-    return write(result, colour, "");
-  }
-
   /**
    * The page as text, with terminal colours or without.
    *

@@ -23,7 +23,7 @@ public final class Told {
   public static String of(CheckResult result) {
     StringBuilder told = new StringBuilder();
     boolean wanted = false;
-    for (String line : CheckText.write(result, false).lines().toList()) {
+    for (String line : CheckText.write(result, false, "").lines().toList()) {
       boolean isHeading = !line.isBlank() && line.equals(line.toUpperCase(Locale.ROOT));
       if (isHeading && line.charAt(0) > ' ') {
         wanted = PARTS.contains(line);
