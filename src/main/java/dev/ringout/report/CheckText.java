@@ -98,11 +98,13 @@ public final class CheckText {
           case INCOMPLETE -> Style.OWED;
         };
     page.line(page.styled(style, Sentences.verdict(result)));
+    int accepted = result.comparison().conceded().size();
     page.paragraph(
         "",
         Text.of(
-            "%d conform, %d fail, %d not tested, %d not judged.",
+            "%d conform,%s %d fail, %d not tested, %d not judged.",
             result.comparison().with(Outcome.CONFORMS).size(),
+            accepted == 0 ? "" : " " + accepted + " accepted out of limits,",
             result.comparison().failing().size(),
             result.comparison().with(Outcome.NOT_TESTED).size(),
             result.comparison().with(Outcome.NOT_JUDGED).size()));
