@@ -113,10 +113,7 @@ final class Doubts {
       Use use = uses.computeIfAbsent(job.file(), one -> new Use(job));
       use.kinds.add(reading.kind());
       use.readers.add(reading.by());
-      OptionalDouble range =
-          reading.kind() == Reading.Kind.INSULATION
-              ? job.insulationRangeOhms()
-              : job.continuityRangeOhms();
+      OptionalDouble range = job.rangeOhms(reading.kind());
       if (reading.measured() instanceof Measured.Value value
           && range.isPresent()
           && value.ohms() > range.getAsDouble()) {

@@ -1,6 +1,10 @@
 package dev.ringout.circuit;
 
 import dev.ringout.harness.Part;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 
 /** Nets, of the normal state, that parts of some kind join to each other. */
@@ -36,6 +40,17 @@ public final class PartGroups {
   /** How many nets a group has. */
   public int size(int group) {
     return sizeOf[group];
+  }
+
+  /** The nets of each group that has more than one, both in rising order. */
+  public Map<Integer, List<Integer>> netsOf() {
+    Map<Integer, List<Integer>> netsOf = new TreeMap<>();
+    for (int net = 0; net < groupOf.length; net++) {
+      if (size(of(net)) > 1) {
+        netsOf.computeIfAbsent(of(net), group -> new ArrayList<>()).add(net);
+      }
+    }
+    return netsOf;
   }
 
   /** How many pairs of nets stand in one group. */

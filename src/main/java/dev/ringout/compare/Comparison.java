@@ -51,11 +51,9 @@ public record Comparison(
     List<Judged> overtaken = new ArrayList<>();
     for (Reading reading : readings.readings()) {
       Judged judged = judge.judge(reading);
-      if (!reworks.isEmpty() && reworks.isOvertaken(reading, judged.probing())) {
-        overtaken.add(judged);
-      } else {
-        all.add(reworks.isEmpty() ? judged : judged.before(reworks.touchedSince(reading)));
-      }
+      reworks
+          .touchedSince(reading, judged.probing())
+          .ifPresentOrElse(touched -> all.add(judged.before(touched)), () -> overtaken.add(judged));
     }
     Subjects subjects = Subjects.of(circuit, all);
     List<Judged> inForce = new ArrayList<>(all.size());

@@ -59,6 +59,9 @@ final class IsolationProof {
 
   private static final BitSet NOTHING = new BitSet();
 
+  /** The islands of each set of touched nets: every row of bits asks for them. */
+  private final Map<TouchedNets, BitSet> touchedIslands = new HashMap<>();
+
   private boolean linksAny;
 
   /** For each island, the islands on the other side of readings between named groups. */
@@ -177,7 +180,7 @@ final class IsolationProof {
     List<Integer> netsInPieces = netsInPieces();
     BitSet all = againstRest.getOrDefault(Against.NOW, new BitSet());
     Map<Integer, Wanted> wantedOf = new HashMap<>();
-    Map<Integer, List<Integer>> netsOf = netsBehindParts(pairs.groups());
+    Map<Integer, List<Integer>> netsOf = pairs.groups().netsOf();
     for (int net = 0; net < normal.count(); net++) {
       if (containsAll(all, net)) {
         continue;
@@ -230,17 +233,6 @@ final class IsolationProof {
       }
     }
     return new Wanted(wanted, wanted.cardinality());
-  }
-
-  /** The nets of each group that parts join; those with no part are not among them. */
-  private Map<Integer, List<Integer>> netsBehindParts(PartGroups groups) {
-    Map<Integer, List<Integer>> netsOf = new HashMap<>();
-    for (int net = 0; net < normal.count(); net++) {
-      if (groups.size(groups.of(net)) > 1) {
-        netsOf.computeIfAbsent(groups.of(net), group -> new ArrayList<>()).add(net);
-      }
-    }
-    return netsOf;
   }
 
   private void eachIsland(List<Integer> nets, IntConsumer each) {
@@ -327,6 +319,10 @@ final class IsolationProof {
 
   /** The islands of nets that have been touched. */
   private BitSet islandsOf(TouchedNets touched) {
+    return touchedIslands.computeIfAbsent(touched, this::findIslandsOf);
+  }
+
+  private BitSet findIslandsOf(TouchedNets touched) {
     BitSet found = new BitSet();
     if (!touched.isEmpty()) {
       for (int island = 0; island < islands.count(); island++) {

@@ -3,6 +3,7 @@ package dev.ringout.compare;
 import dev.ringout.readings.Job;
 import dev.ringout.readings.Jobs;
 import dev.ringout.readings.Reading;
+import dev.ringout.readings.TimeOfReading;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
@@ -28,22 +29,12 @@ final class JobOfReading {
 
   /** The top of the range of the meter that it was taken with; absent where none is given. */
   OptionalDouble rangeOhms(Reading reading) {
-    return of(reading)
-        .map(
-            job ->
-                reading.kind() == Reading.Kind.INSULATION
-                    ? job.insulationRangeOhms()
-                    : job.continuityRangeOhms())
-        .orElse(OptionalDouble.empty());
+    return of(reading).map(job -> job.rangeOhms(reading.kind())).orElse(OptionalDouble.empty());
   }
 
   /** The day on which it was taken: its own, else its sheet's; absent where neither says one. */
   Optional<LocalDate> day(Reading reading) {
-    Optional<LocalDate> own =
-        reading
-            .time()
-            .map(time -> time.at().toLocalDate())
-            .filter(day -> !day.equals(LocalDate.EPOCH));
+    Optional<LocalDate> own = reading.time().flatMap(TimeOfReading::day);
     return own.isPresent() ? own : of(reading).flatMap(JobOfReading::day);
   }
 

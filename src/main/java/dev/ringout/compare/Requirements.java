@@ -10,9 +10,9 @@ import dev.ringout.harness.Demands;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Switch;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * Everything that must be shown of a unit made to a list, made once and from the list alone: nets
@@ -131,22 +131,23 @@ public final class Requirements {
 
   private List<Unprovable> unprovable(PartGroups groups, boolean insulation) {
     Nets normal = circuit.normal();
-    Map<Integer, List<Integer>> netsOf = new TreeMap<>();
-    for (int net = 0; net < normal.count(); net++) {
-      if (groups.size(groups.of(net)) > 1) {
-        netsOf.computeIfAbsent(groups.of(net), key -> new ArrayList<>()).add(net);
-      }
+    Map<Integer, List<Integer>> partsOf = new HashMap<>();
+    for (int part : parts) {
+      partsOf
+          .computeIfAbsent(
+              groups.of(normal.of(circuit.fromOfPart(part))), group -> new ArrayList<>())
+          .add(part);
     }
     List<Unprovable> all = new ArrayList<>();
-    netsOf.forEach(
-        (group, nets) ->
-            all.add(
-                new Unprovable(
-                    insulation,
-                    nets.stream().map(net -> normal.pointsOf(net)[0]).toList(),
-                    parts.stream()
-                        .filter(part -> groups.of(normal.of(circuit.fromOfPart(part))) == group)
-                        .toList())));
+    groups
+        .netsOf()
+        .forEach(
+            (group, nets) ->
+                all.add(
+                    new Unprovable(
+                        insulation,
+                        nets.stream().map(net -> normal.pointsOf(net)[0]).toList(),
+                        List.copyOf(partsOf.getOrDefault(group, List.of())))));
     return all;
   }
 }

@@ -55,31 +55,29 @@ final class Reworks {
     }
   }
 
-  boolean isEmpty() {
-    return reworks.isEmpty();
-  }
-
-  /** The nets that were touched since a reading was taken. */
-  TouchedNets touchedSince(Reading reading) {
-    BitSet since = since(reading);
-    return since.isEmpty()
-        ? TouchedNets.NONE
-        : touchedBy.computeIfAbsent(
-            since, which -> new TouchedNets(touched(which, circuit.normal())));
-  }
-
-  /** Whether anything that a reading's probes were joined to has been touched since. */
-  boolean isOvertaken(Reading reading, Probing probing) {
+  /**
+   * The nets that were touched since a reading was taken; absent where any that its probes were
+   * joined to is among them, so that nothing of it stands.
+   */
+  Optional<TouchedNets> touchedSince(Reading reading, Probing probing) {
+    if (reworks.isEmpty()) {
+      return Optional.of(TouchedNets.NONE);
+    }
     BitSet since = since(reading);
     if (since.isEmpty()) {
-      return false;
+      return Optional.of(TouchedNets.NONE);
     }
     Nets nets = circuit.in(probing.state());
     BitSet touched =
         touchedIn
             .computeIfAbsent(since, which -> new HashMap<>())
             .computeIfAbsent(probing.state(), state -> touched(since, nets));
-    return probing.points().anyMatch(point -> touched.get(nets.of(point)));
+    if (probing.points().anyMatch(point -> touched.get(nets.of(point)))) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        touchedBy.computeIfAbsent(
+            since, which -> new TouchedNets(touched(which, circuit.normal()))));
   }
 
   /** The nets with a point at an item that was opened. */
@@ -167,6 +165,6 @@ final class Reworks {
 
   /** Only what has a day can be compared. */
   private static Optional<LocalDateTime> dated(Optional<TimeOfReading> time) {
-    return time.map(TimeOfReading::at).filter(at -> !at.toLocalDate().equals(LocalDate.EPOCH));
+    return time.filter(one -> one.day().isPresent()).map(TimeOfReading::at);
   }
 }

@@ -48,6 +48,7 @@ final class NextReadings {
   private final Made made;
   private final boolean namesInsulation;
   private final PartGroups behindParts;
+  private final Map<Integer, List<Integer>> netsBehindParts;
   private final Set<String> named = new HashSet<>();
   private final DisjointPoints asked;
 
@@ -63,6 +64,7 @@ final class NextReadings {
     this.movements = movements;
     made = new Made(comparison);
     behindParts = new PartGroups(circuit, part -> true);
+    netsBehindParts = behindParts.netsOf();
     asked = askedFor(circuit, comparison);
     wiring.told().forEach(this::tellApart);
     wiring.told().forEach(this::confirm);
@@ -384,14 +386,11 @@ final class NextReadings {
   /** A point with one of every net that parts join to its own: else the parts would be read. */
   private String side(int point) {
     Nets normal = circuit.normal();
-    int group = behindParts.of(normal.of(point));
-    if (behindParts.size(group) == 1) {
-      return circuit.point(point).toString();
-    }
+    int own = normal.of(point);
     Set<Integer> side = new TreeSet<>();
     side.add(point);
-    for (int net = 0; net < normal.count(); net++) {
-      if (behindParts.of(net) == group && net != normal.of(point)) {
+    for (int net : netsBehindParts.getOrDefault(behindParts.of(own), List.of())) {
+      if (net != own) {
         side.add(normal.pointsOf(net)[0]);
       }
     }

@@ -1,25 +1,21 @@
 package dev.ringout.harness;
 
 import java.util.List;
-import java.util.Locale;
 
 /** For which units a list is good, as its header says it under any of the names in use. */
 public final class Effectivity {
   private static final List<String> NAMES =
-      List.of("effectivity", "serialnumbers", "serialnumber", "effectivefor", "validfor");
+      List.of("effectivity", "serial numbers", "serial number", "effective for", "valid for");
 
   private Effectivity() {}
 
   /** As written, or empty. */
   public static String of(Harness harness) {
-    for (String name : NAMES) {
-      for (var entry : harness.header().entrySet()) {
-        if (key(entry.getKey()).equals(name) && !entry.getValue().isBlank()) {
-          return entry.getValue().strip();
-        }
-      }
-    }
-    return "";
+    return NAMES.stream()
+        .map(name -> harness.headerValue(name).strip())
+        .filter(text -> !text.isEmpty())
+        .findFirst()
+        .orElse("");
   }
 
   /** Whether two effectivities are for the same units, however they are written. */
@@ -30,9 +26,5 @@ public final class Effectivity {
       return numbers.equals(others);
     }
     return one.strip().equalsIgnoreCase(other.strip());
-  }
-
-  private static String key(String text) {
-    return text.toLowerCase(Locale.ROOT).replaceAll("[\\s\\p{Punct}]+", "");
   }
 }

@@ -98,24 +98,13 @@ final class LimitsReader {
           .find("insulation min")
           .or(() -> settings.find("open min"))
           .ifPresent(
-              setting ->
-                  setting
-                      .entry()
-                      .error(
-                          Settings.VALUE.name(),
-                          "\"insulation min\" must not be below \"open min\"",
-                          ""));
+              setting -> wrong(setting, "\"insulation min\" must not be below \"open min\"", ""));
     }
     if (limits.closedMaxOhms().orElse(limits.fixedClosedMaxOhms()) >= limits.openMinOhms()) {
       settings
           .find("open min")
           .or(() -> settings.find("closed max"))
-          .ifPresent(
-              setting ->
-                  setting
-                      .entry()
-                      .error(
-                          Settings.VALUE.name(), "\"open min\" must be above \"closed max\"", ""));
+          .ifPresent(setting -> wrong(setting, "\"open min\" must be above \"closed max\"", ""));
     }
     return limits;
   }
@@ -128,9 +117,7 @@ final class LimitsReader {
   private static OptionalDouble ohmsAboveZero(Setting setting) {
     OptionalDouble ohms = Settings.ohms(setting);
     if (ohms.isPresent() && ohms.getAsDouble() <= 0) {
-      setting
-          .entry()
-          .error(Settings.VALUE.name(), "\"" + setting.name() + "\" must be above 0", "");
+      wrong(setting, "\"" + setting.name() + "\" must be above 0", "");
       return OptionalDouble.empty();
     }
     return ohms;
@@ -141,14 +128,14 @@ final class LimitsReader {
     if (percent.isPresent() && (percent.getAsDouble() < 0 || percent.getAsDouble() > 100)) {
       settings
           .find("tolerance")
-          .ifPresent(
-              setting ->
-                  setting
-                      .entry()
-                      .error(Settings.VALUE.name(), "\"tolerance\" must be from 0 to 100 %", ""));
+          .ifPresent(setting -> wrong(setting, "\"tolerance\" must be from 0 to 100 %", ""));
       return OptionalDouble.empty();
     }
     return percent;
+  }
+
+  private static void wrong(Setting setting, String text, String maybe) {
+    setting.entry().error(Settings.VALUE.name(), text, maybe);
   }
 
   private Demands demands() {
@@ -175,18 +162,15 @@ final class LimitsReader {
         return Optional.of(words.indexOf(word) == 0);
       }
     }
-    setting
-        .get()
-        .entry()
-        .error(
-            Settings.VALUE.name(),
-            "\""
-                + setting.get().value()
-                + "\" is not what \""
-                + name
-                + "\" may be: "
-                + String.join(" or ", words),
-            LookAlikes.nearest(setting.get().value(), words));
+    wrong(
+        setting.get(),
+        "\""
+            + setting.get().value()
+            + "\" is not what \""
+            + name
+            + "\" may be: "
+            + String.join(" or ", words),
+        LookAlikes.nearest(setting.get().value(), words));
     return Optional.empty();
   }
 
@@ -204,15 +188,12 @@ final class LimitsReader {
               .findFirst();
       use.ifPresent(uses::add);
       if (use.isEmpty() && !key.equals("none")) {
-        setting
-            .get()
-            .entry()
-            .error(
-                Settings.VALUE.name(),
-                "\""
-                    + setting.get().value()
-                    + "\" is not what \"words\" may be: none, or any of joins, gaps, insulation",
-                "");
+        wrong(
+            setting.get(),
+            "\""
+                + setting.get().value()
+                + "\" is not what \"words\" may be: none, or any of joins, gaps, insulation",
+            "");
         return Optional.empty();
       }
     }
@@ -274,7 +255,7 @@ final class LimitsReader {
       for (Point point : points) {
         Given earlier = (ohms ? mins : volts).putIfAbsent(point, given);
         if (earlier != null && earlier.value() != given.value()) {
-          setting.entry().error(Settings.VALUE.name(), twice(point, earlier, given), "");
+          wrong(setting, twice(point, earlier, given), "");
           break;
         }
         limits.add(

@@ -1,8 +1,8 @@
 package dev.ringout.plan;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.circuit.Nets;
+import dev.ringout.circuit.PartGroups;
 import dev.ringout.harness.Item;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -37,18 +37,15 @@ final class Hubs {
     }
     Nets normal = circuit.normal();
     int[] hubOf = hubs(normal, preferred);
-    DisjointPoints behind = new DisjointPoints(normal.count());
-    for (int part = 0; part < circuit.harness().parts().size(); part++) {
-      behind.union(normal.of(circuit.fromOfPart(part)), normal.of(circuit.toOfPart(part)));
-    }
-    Map<Integer, List<Integer>> byFirst = new LinkedHashMap<>();
+    PartGroups behind = new PartGroups(circuit, part -> true);
+    Map<Integer, List<Integer>> byGroup = new LinkedHashMap<>();
     for (int net = 0; net < normal.count(); net++) {
-      byFirst.computeIfAbsent(behind.firstOf(net), key -> new ArrayList<>()).add(net);
+      byGroup.computeIfAbsent(behind.of(net), key -> new ArrayList<>()).add(net);
     }
     groupOfNet = new int[normal.count()];
     int most = 0;
     int mostPoints = -1;
-    for (List<Integer> nets : byFirst.values()) {
+    for (List<Integer> nets : byGroup.values()) {
       int points = 0;
       for (int net : nets) {
         groupOfNet[net] = groups.size();

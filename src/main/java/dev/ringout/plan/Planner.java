@@ -75,7 +75,6 @@ public final class Planner {
 
   private final List<Step> steps = new ArrayList<>();
   private final Set<String> planned = new HashSet<>();
-  private final Set<Integer> insulationPlanned = new HashSet<>();
   private final Set<String> leftOut = new LinkedHashSet<>();
 
   private Planner(Circuit circuit, JoinLimits limits, PlanOptions options) {
@@ -395,9 +394,6 @@ public final class Planner {
   }
 
   private void insulation(int[] group) {
-    if (!insulationPlanned.add(normal.of(group[0]))) {
-      return;
-    }
     insulation(Probing.groupToRest(group, SwitchState.normal()));
   }
 

@@ -78,6 +78,11 @@ public record Job(
         revisionPlace);
   }
 
+  /** The top of the range of the meter that reads so; absent where none is given. */
+  public OptionalDouble rangeOhms(Reading.Kind kind) {
+    return kind == Reading.Kind.INSULATION ? insulationRangeOhms : continuityRangeOhms;
+  }
+
   /** The unit's serial number; empty where none is stated, or a dash or {@code n/a} is. */
   public String serialNumber() {
     String serial = value("serial number");

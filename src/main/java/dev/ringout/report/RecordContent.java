@@ -9,6 +9,7 @@ import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.Replaced;
 import dev.ringout.diagnose.Fault;
+import dev.ringout.harness.Effectivity;
 import dev.ringout.harness.Point;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.Rework;
@@ -215,14 +216,7 @@ public final class RecordContent {
             "Drawing, revision",
             orStated(
                 Sentences.named(harness.headerValue("drawing"), harness.headerValue("revision")))));
-    rows.add(
-        List.of(
-            "Effectivity",
-            orStated(
-                Sentences.named(
-                    harness.headerValue("effectivity"),
-                    harness.headerValue("serial numbers"),
-                    harness.headerValue("effective for")))));
+    rows.add(List.of("Effectivity", orStated(Effectivity.of(harness))));
     rows.add(List.of("Procedure", orStated(value("procedure"))));
     rows.add(List.of("Instruments", orStated(instruments())));
     rows.add(
