@@ -1,10 +1,10 @@
 package dev.ringout.cli;
 
+import dev.ringout.print.HarnessSheets;
 import dev.ringout.readings.ReadingSet;
-import dev.ringout.report.FoundListText;
-import dev.ringout.report.HarnessSheets;
-import dev.ringout.report.ProblemText;
 import dev.ringout.sheet.OutSheet;
+import dev.ringout.text.FoundListText;
+import dev.ringout.words.ProblemText;
 import dev.ringout.work.FoundList;
 import java.nio.file.Path;
 import java.util.ArrayList;

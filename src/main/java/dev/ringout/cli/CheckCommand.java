@@ -2,12 +2,12 @@ package dev.ringout.cli;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.harness.Harness;
+import dev.ringout.json.CheckJson;
 import dev.ringout.readings.ReadingSet;
-import dev.ringout.report.CheckJson;
-import dev.ringout.report.CheckText;
-import dev.ringout.report.ProblemText;
 import dev.ringout.standards.Tables;
+import dev.ringout.text.CheckText;
 import dev.ringout.units.Text;
+import dev.ringout.words.ProblemText;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,6 +1,6 @@
 package dev.ringout.cli;
 
-import dev.ringout.report.EmbeddedDigest;
+import dev.ringout.print.EmbeddedDigest;
 import dev.ringout.seal.Digest;
 import dev.ringout.seal.Keys;
 import dev.ringout.seal.Seal;

@@ -1,7 +1,7 @@
 package dev.ringout.cli;
 
-import dev.ringout.report.PdfFile;
-import dev.ringout.report.SheetsHtml;
+import dev.ringout.print.PdfFile;
+import dev.ringout.print.SheetsHtml;
 import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.sheet.PrintForm;

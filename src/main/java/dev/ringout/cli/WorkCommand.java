@@ -1,15 +1,15 @@
 package dev.ringout.cli;
 
 import dev.ringout.harness.Harness;
-import dev.ringout.report.ProblemText;
-import dev.ringout.report.UnitTitle;
-import dev.ringout.report.WorkJson;
-import dev.ringout.report.WorkSheets;
-import dev.ringout.report.WorkText;
+import dev.ringout.json.WorkJson;
+import dev.ringout.print.WorkSheets;
 import dev.ringout.sheet.BarCode;
 import dev.ringout.sheet.PrintForm;
 import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
+import dev.ringout.text.WorkText;
+import dev.ringout.words.ProblemText;
+import dev.ringout.words.UnitTitle;
 import dev.ringout.work.SleeveText;
 import dev.ringout.work.WorkPapers;
 import java.util.ArrayList;

@@ -1,7 +1,7 @@
 package dev.ringout.sample;
 
 import dev.ringout.check.CheckResult;
-import dev.ringout.report.CheckText;
+import dev.ringout.text.CheckText;
 import java.util.Locale;
 import java.util.Set;
 

@@ -1,0 +1,221 @@
+package dev.ringout.json;
+
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
+import dev.ringout.jobs.Retest;
+import dev.ringout.jobs.RevisionPaper;
+import dev.ringout.revision.Change;
+import dev.ringout.revision.Difference;
+import dev.ringout.revision.Field;
+import dev.ringout.revision.HeaderChange;
+import dev.ringout.revision.NetChange;
+import dev.ringout.revision.Reach;
+import dev.ringout.revision.Rename;
+import dev.ringout.revision.Rework;
+import dev.ringout.revision.Step;
+import dev.ringout.source.Problem;
+import dev.ringout.text.DiffText;
+import dev.ringout.words.ChangeWords;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Two revisions as one JSON document, {@code ringout-diff/1}. */
+public final class DiffJson {
+  private static final String FORMAT = "ringout-diff/1";
+
+  private DiffJson() {}
+
+  /** What is left to say where the files can't be understood. */
+  public static String write(List<Problem> problems) {
+    Map<String, Object> document = new LinkedHashMap<>();
+    document.put("format", FORMAT);
+    document.put("problems", Json.problems(problems));
+    return Json.text(document);
+  }
+
+  /** All of it. */
+  public static String write(RevisionPaper paper, List<Problem> problems) {
+    Difference difference = paper.difference();
+    Map<String, Object> document = new LinkedHashMap<>();
+    document.put("format", FORMAT);
+    document.put("electrical", difference.isElectricallySame() ? "same" : "changed");
+    document.put("fromReadings", paper.fromReadings());
+    document.put("header", paper.header().stream().map(DiffJson::header).toList());
+    document.put("balance", balance(difference));
+    document.put("renamed", difference.renames().stream().map(DiffJson::rename).toList());
+    document.put("possible", difference.possible().stream().map(DiffJson::rename).toList());
+    document.put("wires", wires(difference.changes()));
+    document.put("others", others(difference.changes()));
+    document.put("nets", difference.nets().stream().map(DiffJson::net).toList());
+    document.put("unsure", DiffText.unsure(paper));
+    document.put("rework", paper.rework().steps().stream().map(DiffJson::step).toList());
+    document.put("visits", paper.rework().visits().stream().map(Rework.Visit::items).toList());
+    document.put("exchange", DiffText.exchanges(paper.rework()));
+    document.put("relabel", paper.rework().relabels().stream().map(DiffJson::relabel).toList());
+    document.put("reach", paper.rework().reaches().stream().map(DiffJson::reach).toList());
+    document.put("risks", DiffText.risks(paper));
+    document.put("partsPlus", DiffText.plus(paper));
+    document.put("partsMinus", DiffText.minus(paper));
+    document.put("retest", paper.retests().stream().map(DiffJson::retest).toList());
+    paper
+        .field()
+        .ifPresent(
+            field -> {
+              document.put("field", sentences(field.changes()));
+              document.put("fieldNets", field.nets().stream().map(DiffJson::net).toList());
+              document.put("alreadyDone", sentences(field.done()));
+              document.put("undoesField", sentences(field.undone()));
+            });
+    document.put("problems", Json.problems(problems));
+    return Json.text(document);
+  }
+
+  private static Map<String, Object> header(HeaderChange change) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("name", change.name());
+    json.put("old", change.old());
+    json.put("new", change.now());
+    return json;
+  }
+
+  private static Map<String, Object> balance(Difference difference) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("old", difference.before().wires().size());
+    json.put("removed", difference.changes(Change.Removed.class).size());
+    json.put("added", difference.changes(Change.Added.class).size());
+    json.put("new", difference.after().wires().size());
+    return json;
+  }
+
+  private static Map<String, Object> rename(Rename rename) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("old", rename.oldRef());
+    json.put("new", rename.newRef());
+    json.put("pins", rename.pins());
+    json.put("agreeing", rename.agreeing());
+    json.put("ends", rename.ends());
+    json.put("told", rename.asTold());
+    return json;
+  }
+
+  /** The differences of wires: after the renames they make the later list of the earlier. */
+  private static List<Map<String, Object>> wires(List<Change> changes) {
+    List<Map<String, Object>> wires = new ArrayList<>();
+    for (Change change : changes) {
+      if (change instanceof Change.Removed one) {
+        wires.add(wire("removed", one.wire(), false));
+      } else if (change instanceof Change.Added one) {
+        wires.add(wire("added", one.wire(), true));
+      } else if (change instanceof Change.Moved one) {
+        for (Change.MovedEnd end : one.ends()) {
+          Map<String, Object> json = new LinkedHashMap<>();
+          json.put("change", "moved");
+          json.put("wire", one.before().name());
+          json.put("end", end.from().toString());
+          json.put("to", end.to().toString());
+          wires.add(json);
+        }
+      } else if (change instanceof Change.Renumbered one) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("change", "renumbered");
+        json.put("wire", one.before().name());
+        json.put("new", one.after().name());
+        wires.add(json);
+      } else if (change instanceof Change.Altered one) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("change", "altered");
+        json.put("wire", one.before().name());
+        json.put("field", one.field().word());
+        json.put("old", one.old());
+        json.put("new", one.now());
+        wires.add(json);
+      }
+    }
+    return wires;
+  }
+
+  private static Map<String, Object> wire(String change, Wire wire, boolean all) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("change", change);
+    json.put("wire", wire.name());
+    json.put("from", wire.from().toString());
+    json.put("to", wire.to().toString());
+    for (Field field : Field.values()) {
+      if (all && !field.of(wire).isEmpty()) {
+        json.put(field.word(), field.of(wire));
+      }
+    }
+    return json;
+  }
+
+  private static List<Map<String, Object>> others(List<Change> changes) {
+    List<Map<String, Object>> others = new ArrayList<>();
+    for (Change change : changes) {
+      if (!(change instanceof Change.OfWire)) {
+        ChangeWords.Said said = ChangeWords.of(change);
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("change", said.kind());
+        json.put("item", said.subject());
+        json.put("text", said.sentence());
+        others.add(json);
+      }
+    }
+    return others;
+  }
+
+  private static List<String> sentences(List<Change> changes) {
+    return changes.stream().map(change -> ChangeWords.of(change).sentence()).toList();
+  }
+
+  private static Map<String, Object> net(NetChange change) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("change", change.kind().name().toLowerCase(Locale.ROOT));
+    json.put("old", points(change.before()));
+    json.put("new", points(change.after()));
+    return json;
+  }
+
+  private static List<List<String>> points(List<List<Point>> nets) {
+    return nets.stream().map(net -> net.stream().map(Point::toString).toList()).toList();
+  }
+
+  private static Map<String, Object> step(Step step) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("step", step.number());
+    json.put("do", step.what().word());
+    json.put("wire", step.wire());
+    json.put("at", step.at().toString());
+    json.put("text", step.text());
+    return json;
+  }
+
+  private static Map<String, Object> relabel(Rework.Relabel relabel) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("at", relabel.at());
+    json.put("old", relabel.old());
+    json.put("new", relabel.now());
+    return json;
+  }
+
+  private static Map<String, Object> reach(Reach reach) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("wire", reach.wire().name());
+    json.put("from", reach.from().toString());
+    json.put("to", reach.to().toString());
+    json.put("verdict", reach.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    json.put("why", reach.why());
+    return json;
+  }
+
+  private static Map<String, Object> retest(Retest one) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("from", one.from());
+    json.put("to", one.to());
+    json.put("kind", one.step().kind().name().toLowerCase(Locale.ROOT));
+    json.put("why", one.why());
+    return json;
+  }
+}

@@ -1,0 +1,151 @@
+package dev.ringout.json;
+
+import dev.ringout.harness.Link;
+import dev.ringout.harness.PinDetail;
+import dev.ringout.harness.Wire;
+import dev.ringout.imports.Finding;
+import dev.ringout.imports.ImportResult;
+import dev.ringout.imports.ImportResult.SheetReport;
+import dev.ringout.imports.ListColumn;
+import dev.ringout.imports.Role;
+import dev.ringout.source.Place;
+import dev.ringout.source.Problem;
+import dev.ringout.units.Gauge;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** An import as one JSON document: {@code docs/reference/import.md}. */
+public final class ImportJson {
+  private static final String FORMAT = "ringout-import/1";
+
+  private ImportJson() {}
+
+  /** What was understood, and everything suspect. */
+  public static String write(ImportResult result) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("format", FORMAT);
+    json.put("sheets", result.sheets().stream().map(ImportJson::sheet).toList());
+    Map<String, Object> counts = new LinkedHashMap<>();
+    counts.put("wires", result.wiring().wires().size());
+    counts.put("links", result.wiring().links().size());
+    counts.put("pins", result.wiring().pins().size());
+    counts.put("foundAtBothEnds", result.bothEnds());
+    counts.put("foundAtOneEndOnly", result.oneSided());
+    counts.put("farPinNotListed", result.farPinNotListed());
+    counts.put("farEndHasNoList", result.farHasNoList());
+    json.put("counts", counts);
+    json.put("wires", result.wiring().wires().stream().map(ImportJson::wire).toList());
+    json.put("links", result.wiring().links().stream().map(ImportJson::link).toList());
+    json.put("pins", result.wiring().pins().stream().map(ImportJson::pin).toList());
+    List<Map<String, Object>> problems = new ArrayList<>();
+    for (Finding finding : result.findings()) {
+      Map<String, Object> problem = Json.problem(finding.problem());
+      problem.put("kind", finding.kind().word());
+      problems.add(problem);
+    }
+    json.put("problems", problems);
+    return Json.text(json);
+  }
+
+  /** A file that could not be read at all. */
+  public static String write(List<Problem> problems) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("format", FORMAT);
+    json.put("sheets", List.of());
+    json.put("wires", List.of());
+    json.put("problems", Json.problems(problems));
+    return Json.text(json);
+  }
+
+  private static Map<String, Object> sheet(SheetReport sheet) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("sheet", sheet.sheet());
+    json.put("range", sheet.range());
+    json.put("headingRow", sheet.headingRow());
+    json.put("layout", sheet.layout().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    json.put(
+        "columns",
+        sheet.columns().stream()
+            .filter(column -> !column.heading().isEmpty() || column.role() != Role.KEEP)
+            .map(ImportJson::column)
+            .toList());
+    json.put("wires", sheet.wires());
+    Map<String, Object> rows = new LinkedHashMap<>();
+    rows.put("total", sheet.rows().total());
+    rows.put("wire", sheet.rows().wire());
+    rows.put("spare", sheet.rows().spare());
+    rows.put("heading", sheet.rows().heading());
+    rows.put("note", sheet.rows().note());
+    rows.put("blank", sheet.rows().blank());
+    rows.put("skipped", sheet.rows().skipped());
+    json.put("rows", rows);
+    json.put(
+        "skipped",
+        sheet.skipped().stream()
+            .map(
+                row -> {
+                  Map<String, Object> skipped = new LinkedHashMap<>();
+                  skipped.put("row", row.row());
+                  skipped.put("why", row.why());
+                  skipped.put("lost", row.lost());
+                  return skipped;
+                })
+            .toList());
+    return json;
+  }
+
+  private static Map<String, Object> column(ListColumn column) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("column", Place.columnLetters(column.index()));
+    json.put("heading", column.heading());
+    json.put("as", column.role().title());
+    json.put("certainty", column.certainty().word());
+    return json;
+  }
+
+  private static Map<String, Object> wire(Wire wire) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("wire", wire.name());
+    json.put("from", wire.from().toString());
+    json.put("to", wire.to().toString());
+    wire.gauge().map(Gauge::label).ifPresent(gauge -> json.put("gauge", gauge));
+    putIfSaid(json, "type", wire.type());
+    putIfSaid(json, "color", wire.color());
+    wire.length().ifPresent(length -> json.put("metres", length.metres()));
+    putIfSaid(json, "signal", wire.signal());
+    putIfSaid(json, "cable", wire.cable());
+    putIfSaid(json, "group", wire.group());
+    putIfSaid(json, "fromContact", wire.fromContact());
+    putIfSaid(json, "toContact", wire.toContact());
+    putIfSaid(json, "note", wire.note());
+    if (!wire.notes().isEmpty()) {
+      json.put("notes", wire.notes());
+    }
+    json.put("row", wire.place().toString());
+    return json;
+  }
+
+  private static void putIfSaid(Map<String, Object> json, String name, String text) {
+    if (!text.isEmpty()) {
+      json.put(name, text);
+    }
+  }
+
+  private static Map<String, Object> link(Link link) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("from", link.from().toString());
+    json.put("to", link.to().toString());
+    json.put("note", link.note());
+    return json;
+  }
+
+  private static Map<String, Object> pin(PinDetail pin) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("point", pin.point().toString());
+    json.put("note", pin.note());
+    return json;
+  }
+}

@@ -1,0 +1,49 @@
+package dev.ringout.print;
+
+import dev.ringout.sheet.SheetTexts;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+
+/** The digest that a record shows of its own content, read from the record itself. */
+public final class EmbeddedDigest {
+  private static final Pattern SHOWN = Pattern.compile("Content digest\\s+([0-9a-f\\s]{64,80})");
+  private static final int HEX_DIGITS = 64;
+
+  private EmbeddedDigest() {}
+
+  /** The digest, where the record shows one. */
+  public static Optional<String> of(Path record) throws IOException {
+    Matcher shown = SHOWN.matcher(text(record));
+    String last = "";
+    while (shown.find()) {
+      last = shown.group(1).replaceAll("\\s", "");
+    }
+    return last.length() < HEX_DIGITS
+        ? Optional.empty()
+        : Optional.of(last.substring(0, HEX_DIGITS));
+  }
+
+  private static String text(Path record) throws IOException {
+    String name = String.valueOf(record.getFileName()).toLowerCase(Locale.ROOT);
+    if (name.endsWith(".pdf")) {
+      try (PDDocument document = Loader.loadPDF(record.toFile())) {
+        PDFTextStripper last = new PDFTextStripper();
+        last.setStartPage(document.getNumberOfPages());
+        return last.getText(document);
+      }
+    }
+    if (name.endsWith(".xlsx")) {
+      return SheetTexts.of(record);
+    }
+    return Files.readString(record, StandardCharsets.UTF_8);
+  }
+}

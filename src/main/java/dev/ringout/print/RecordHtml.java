@@ -1,0 +1,282 @@
+package dev.ringout.print;
+
+import dev.ringout.pictures.Html;
+import dev.ringout.record.RecordBlock;
+import dev.ringout.record.RecordBlock.Heading;
+import dev.ringout.record.RecordBlock.Pairs;
+import dev.ringout.record.RecordBlock.Picture;
+import dev.ringout.record.RecordBlock.Signatures;
+import dev.ringout.record.RecordBlock.Table;
+import dev.ringout.record.RecordBlock.Words;
+import dev.ringout.record.RecordContent;
+import dev.ringout.sheet.PrintForm;
+import dev.ringout.units.Text;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A record as one page that needs nothing else: for a screen, light or dark, wide or narrow, with
+ * the keyboard alone; for paper in black and white; and what the PDF is set from.
+ */
+public final class RecordHtml {
+  private static final double PAGE_MM = 186;
+  private static final int SHORT = 16;
+  private static final Pattern SIZE =
+      Pattern.compile("<svg ([^>]*?)width=\"([0-9.]+)mm\" height=\"([0-9.]+)mm\"");
+
+  private static final String PAPER_STYLE =
+      """
+      @page { size: PAPER; margin: 16mm 12mm 16mm 12mm;
+        @top-left { content: "TITLE"; font: 8pt "Liberation Sans", Arial, sans-serif; }
+        @bottom-left { content: "DIGEST"; font: 7pt "Liberation Sans", Arial, sans-serif; }
+        @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt "Liberation Sans", Arial, sans-serif; } }
+      div.wide td, div.wide th { font-size: 7pt; padding: 0.6mm 0.7mm; }
+      body { font: 9.5pt "Liberation Sans", Arial, sans-serif; color: #000; background: #fff; margin: 0; line-height: 1.35; }
+      h1 { font-size: 15pt; margin: 0 0 2mm 0; }
+      h2 { font-size: 13pt; margin: 7mm 0 2mm 0; page-break-after: avoid; }
+      h3 { font-size: 11pt; margin: 5mm 0 1mm 0; page-break-after: avoid; }
+      p { margin: 1.2mm 0; }
+      p.verdict { font-size: 17pt; border: 0.8mm solid #000; padding: 2mm 3mm; margin: 3mm 0; }
+      p.bad { border-width: 1.6mm; }
+      p.warns { border-left: 1.2mm solid #000; padding-left: 2.5mm; }
+      table { border-collapse: collapse; width: 100%; margin: 1.5mm 0; -fs-table-paginate: paginate; }
+      thead { display: table-header-group; }
+      tr { page-break-inside: avoid; }
+      th { border-bottom: 0.5mm solid #000; text-align: left; padding: 0.8mm 1.2mm; vertical-align: bottom; }
+      td { border-bottom: 0.2mm solid #888; padding: 0.8mm 1.2mm; vertical-align: top; }
+      td.short { white-space: nowrap; }
+      td.pairs { width: 38mm; }
+      tr.fails td { background: #ddd; border-bottom: 0.5mm solid #000; }
+      figure { margin: 3mm 0; page-break-inside: avoid; }
+      figcaption { font-size: 8.5pt; }
+      td.sign { border: 0.3mm solid #000; height: 21mm; width: 33%; font-size: 8.5pt; }
+      div.newpage { page-break-before: always; }
+      nav, form { display: none; }
+      """;
+
+  private static final String SCREEN_STYLE =
+      """
+      @media screen {
+        :root { color-scheme: light dark; --ink: #111; --paper: #fff; --line: #767676; --bad: #a40000; --good: #005c2e; }
+        @media (prefers-color-scheme: dark) { :root { --ink: #eee; --paper: #161616; --line: #9a9a9a; --bad: #ff9c9c; --good: #8fe0b0; } }
+        body { color: var(--ink); background: var(--paper); max-width: 1100px; margin: 0 auto; padding: 12px 16px; font-size: 16px; }
+        nav { display: block; border-bottom: 1px solid var(--line); padding-bottom: 8px; }
+        nav ul { display: flex; flex-wrap: wrap; gap: 4px 14px; margin: 0; padding: 0; list-style: none; }
+        nav a { color: inherit; display: inline-block; padding: 4px 0; }
+        a:focus-visible, input:focus-visible, button:focus-visible, div.scroll:focus-visible { outline: 3px solid currentColor; outline-offset: 2px; }
+        p.verdict { border-color: var(--good); color: var(--good); } p.bad { border-color: var(--bad); color: var(--bad); }
+        tr.fails td { background: transparent; color: var(--bad); font-weight: bold; border-bottom-color: var(--bad); }
+        p.warns { border-left-color: var(--bad); }
+        th { border-bottom-color: var(--ink); } td { border-bottom-color: var(--line); } td.sign { border-color: var(--ink); }
+        div.scroll { overflow-x: auto; }
+        div.wide td, div.wide th { font-size: 15px; padding: 3px 5px; } div.wide table { min-width: 900px; }
+        figure svg { background: #fff; max-width: 100%; height: auto; }
+        form { display: flex; flex-wrap: wrap; gap: 8px 16px; align-items: center; margin: 8px 0; }
+        form input, form select { font: inherit; padding: 4px 6px; }
+        div.newpage { border-top: 1px solid var(--line); margin-top: 16px; }
+        code { overflow-wrap: anywhere; }
+        p, figcaption { overflow-wrap: anywhere; }
+      }
+      """;
+
+  /** Chooses rows by what is typed and by verdict; without it all rows are shown. */
+  private static final String SCRIPT =
+      """
+      document.querySelectorAll('form').forEach(function (form) {
+        var table = document.getElementById(form.getAttribute('data-for'));
+        var said = form.querySelector('output');
+        function choose() {
+          var word = form.querySelector('input').value.trim().toLowerCase();
+          var verdict = form.querySelector('select').value;
+          var shown = 0;
+          var rows = table.tBodies[0].rows;
+          for (var i = 0; i < rows.length; i++) {
+            var row = rows[i];
+            var fits = row.textContent.toLowerCase().indexOf(word) >= 0
+              && (verdict === '' || row.getAttribute('data-verdict') === verdict);
+            row.hidden = !fits;
+            shown += fits ? 1 : 0;
+          }
+          said.textContent = shown + ' of ' + rows.length + ' shown';
+        }
+        form.addEventListener('input', choose);
+        form.addEventListener('change', choose);
+        form.addEventListener('submit', function (event) { event.preventDefault(); });
+        choose();
+      });
+      """;
+
+  private final StringBuilder html = new StringBuilder();
+  private int tables;
+
+  private RecordHtml() {}
+
+  /** The page. */
+  public static String write(RecordContent record, PrintForm.PaperSize paper) {
+    return new RecordHtml().page(record, paper, true);
+  }
+
+  /** The page that a PDF is set from: without what only a screen needs. */
+  public static String forPaper(RecordContent record, PrintForm.PaperSize paper) {
+    return new RecordHtml().page(record, paper, false);
+  }
+
+  private String page(RecordContent record, PrintForm.PaperSize paper, boolean screen) {
+    List<RecordBlock> blocks = record.blocks();
+    String title = record.title();
+    String digest = "content " + record.digest();
+    html.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/><title>")
+        .append(Html.escaped("Test record: " + title))
+        .append("</title>\n<meta name=\"viewport\" content=\"width=device-width\"/>\n")
+        .append("<meta name=\"description\" content=\"Test record of a wired unit\"/>\n<style>\n")
+        .append(
+            PAPER_STYLE
+                .replace("PAPER", paper == PrintForm.PaperSize.LETTER ? "letter" : "A4")
+                .replace("DIGEST", digest)
+                .replace("TITLE", Html.inCss(title)))
+        .append(screen ? SCREEN_STYLE : "")
+        .append("</style></head><body>\n");
+    if (screen) {
+      navigation(blocks);
+    }
+    html.append("<main>\n");
+    blocks.forEach(block -> block(block, screen));
+    html.append("</main>\n");
+    if (screen) {
+      html.append("<script>\n").append(SCRIPT).append("</script>\n");
+    }
+    return html.append("</body></html>\n").toString();
+  }
+
+  private void navigation(List<RecordBlock> blocks) {
+    html.append("<nav aria-label=\"Parts of the record\"><ul>\n");
+    for (RecordBlock block : blocks) {
+      if (block instanceof Heading heading && heading.level() == 2) {
+        html.append(
+            Text.of(
+                "<li><a href=\"#%s\">%s</a></li>\n", heading.id(), Html.escaped(heading.text())));
+      }
+    }
+    html.append("</ul></nav>\n");
+  }
+
+  private void block(RecordBlock block, boolean screen) {
+    if (block instanceof Heading heading) {
+      html.append(
+          Text.of(
+              "<h%1$d id=\"%2$s\">%3$s</h%1$d>\n",
+              heading.level(), heading.id(), Html.escaped(heading.text())));
+    } else if (block instanceof RecordBlock.Verdict verdict) {
+      html.append(verdict.good() ? "<p class=\"verdict\">" : "<p class=\"verdict bad\">")
+          .append(Html.escaped(verdict.words()))
+          .append("</p>\n");
+    } else if (block instanceof Words words) {
+      html.append(words.warns() ? "<p class=\"warns\">" : "<p>")
+          .append(Html.escaped(words.text()))
+          .append("</p>\n");
+    } else if (block instanceof Pairs pairs) {
+      pairs(pairs);
+    } else if (block instanceof Table table) {
+      table(table, screen);
+    } else if (block instanceof Picture picture) {
+      html.append("<figure>")
+          .append(fitted(picture.svg()))
+          .append("<figcaption>")
+          .append(Html.escaped(picture.caption()))
+          .append("</figcaption></figure>\n");
+    } else if (block instanceof Signatures signatures) {
+      html.append("<table aria-label=\"To sign\"><tbody><tr>");
+      for (String who : signatures.who()) {
+        html.append("<td class=\"sign\">")
+            .append(Html.escaped(who))
+            .append("<br/><br/><br/>Date</td>");
+      }
+      html.append("</tr></tbody></table>\n");
+    } else {
+      html.append("<div class=\"newpage\"></div>\n");
+    }
+  }
+
+  private void pairs(Pairs pairs) {
+    html.append("<table><tbody>\n");
+    for (List<String> row : pairs.rows()) {
+      html.append("<tr><th scope=\"row\" class=\"pairs\">")
+          .append(Html.escaped(row.get(0)))
+          .append("</th><td>")
+          .append(Html.escaped(row.get(1)))
+          .append("</td></tr>\n");
+    }
+    html.append("</tbody></table>\n");
+  }
+
+  private void table(Table table, boolean screen) {
+    tables++;
+    String id = "table-" + tables;
+    boolean choosable = screen && table.stateColumn() >= 0;
+    if (choosable) {
+      chooser(table, id);
+    }
+    html.append(
+        Text.of(
+            "<div class=\"scroll%s\"%s><table id=\"%s\"><thead><tr>",
+            table.stateColumn() >= 0 ? " wide" : "",
+            screen
+                ? " tabindex=\"0\" role=\"region\" aria-label=\""
+                    + Html.escaped(table.name() + ", table " + tables)
+                    + "\""
+                : "",
+            id));
+    for (String heading : table.headings()) {
+      html.append("<th scope=\"col\">").append(Html.escaped(heading)).append("</th>");
+    }
+    html.append("</tr></thead><tbody>\n");
+    for (List<String> row : table.rows()) {
+      boolean judged = table.stateColumn() >= 0;
+      String verdict = judged ? row.get(table.stateColumn()) : "";
+      html.append(judged && !verdict.equals("conforms") ? "<tr class=\"fails\"" : "<tr")
+          .append(choosable ? " data-verdict=\"" + Html.escaped(verdict) + "\">" : ">");
+      for (String cell : row) {
+        html.append(cell.length() <= SHORT ? "<td class=\"short\">" : "<td>")
+            .append(Html.escaped(cell))
+            .append("</td>");
+      }
+      html.append("</tr>\n");
+    }
+    html.append("</tbody></table></div>\n");
+  }
+
+  private void chooser(Table table, String id) {
+    html.append(
+        Text.of(
+            "<form data-for=\"%1$s\"><label>Find <input type=\"search\"/></label>\n"
+                + "<label>Verdict <select><option value=\"\">all</option>",
+            id));
+    table.rows().stream()
+        .map(row -> row.get(table.stateColumn()))
+        .distinct()
+        .sorted()
+        .forEach(
+            state ->
+                html.append(Text.of("<option value=\"%1$s\">%1$s</option>", Html.escaped(state))));
+    html.append("</select></label> <output aria-live=\"polite\"></output></form>\n");
+  }
+
+  /** A drawing no wider than the page. */
+  private static String fitted(String svg) {
+    Matcher size = SIZE.matcher(svg);
+    if (!size.find()) {
+      return svg;
+    }
+    double width = Double.parseDouble(size.group(2));
+    double height = Double.parseDouble(size.group(3));
+    if (width <= PAGE_MM) {
+      return svg;
+    }
+    String fitted =
+        Text.of(
+            "<svg %swidth=\"%.1fmm\" height=\"%.1fmm\"",
+            size.group(1), PAGE_MM, height * PAGE_MM / width);
+    return fitted + svg.substring(size.end());
+  }
+}

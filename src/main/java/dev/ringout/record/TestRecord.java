@@ -1,0 +1,37 @@
+package dev.ringout.record;
+
+import dev.ringout.check.CheckResult;
+import dev.ringout.circuit.UnitMap;
+import dev.ringout.review.Review;
+import dev.ringout.seal.Seal;
+import dev.ringout.work.ItemSheet;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Everything that a record is made from; nothing else goes into it, no clock and no chance.
+ *
+ * @param review the paper's remarks, with what was waived
+ * @param date of the test: by which calibrations and waivers are held; absent where nothing says
+ * @param inputs every file with its digest
+ * @param earlier the records that this one continues, the first first
+ * @param failedBefore what failed first in them
+ * @param notes what was done between
+ * @param faces the items with what is known of their faces
+ * @param tables each table of published values with where it stands
+ * @param program name and version
+ */
+public record TestRecord(
+    CheckResult result,
+    Review review,
+    Optional<LocalDate> date,
+    List<Seal.Named> inputs,
+    List<Seal.Earlier> earlier,
+    List<Seal.Failed> failedBefore,
+    List<String> notes,
+    List<ItemSheet> faces,
+    UnitMap map,
+    Map<String, String> tables,
+    String program) {}

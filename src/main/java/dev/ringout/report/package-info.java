@@ -1,5 +1,0 @@
-/** Writers. They compute nothing. */
-@NullMarked
-package dev.ringout.report;
-
-import org.jspecify.annotations.NullMarked;

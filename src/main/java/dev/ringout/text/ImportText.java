@@ -1,0 +1,210 @@
+package dev.ringout.text;
+
+import dev.ringout.harness.Wire;
+import dev.ringout.imports.Finding;
+import dev.ringout.imports.ImportResult;
+import dev.ringout.imports.ImportResult.RowCounts;
+import dev.ringout.imports.ImportResult.SheetReport;
+import dev.ringout.imports.Layout;
+import dev.ringout.imports.ListColumn;
+import dev.ringout.imports.Role;
+import dev.ringout.source.Place;
+import dev.ringout.source.Severity;
+import dev.ringout.text.Page.Style;
+import dev.ringout.units.Numbers;
+import dev.ringout.units.Text;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** How a list was understood, on one screen. */
+public final class ImportText {
+  private static final int WIRES_SHOWN = 5;
+  private static final int SHEETS_SHOWN_WHOLE = 3;
+  private static final int COLUMNS_SHOWN = 16;
+
+  private final Page page;
+  private final ImportResult result;
+
+  private ImportText(ImportResult result, boolean colour) {
+    this.page = new Page(colour);
+    this.result = result;
+  }
+
+  /** The understanding: sheets, columns, first wires, counts, and what is suspect by kind. */
+  public static String write(String file, ImportResult result, boolean colour) {
+    ImportText text = new ImportText(result, colour);
+    text.write(file);
+    return text.page.toString();
+  }
+
+  private void write(String file) {
+    page.line(page.styled(Style.STRONG, file));
+    int shown = 0;
+    for (SheetReport sheet : result.sheets()) {
+      sheet(sheet, shown++ < SHEETS_SHOWN_WHOLE);
+    }
+    wires();
+    counts();
+    findings();
+  }
+
+  private void sheet(SheetReport sheet, boolean whole) {
+    String name = sheet.sheet() + (sheet.range().isEmpty() ? "" : " " + sheet.range());
+    page.blank()
+        .paragraph(
+            "",
+            Text.of(
+                "%s: %s",
+                page.styled(Style.STRONG, name),
+                sheet.layout().says()
+                    + (sheet.headingRow() > 0
+                        ? " (headings in row " + sheet.headingRow() + ")"
+                        : "")));
+    if (whole && sheet.layout() != Layout.NONE) {
+      List<String> kept = new ArrayList<>();
+      int shown = 0;
+      for (ListColumn column : sheet.columns()) {
+        if (column.role() == Role.KEEP) {
+          if (!column.heading().isEmpty()) {
+            kept.add(column.heading());
+          }
+          continue;
+        }
+        if (shown++ >= COLUMNS_SHOWN) {
+          continue;
+        }
+        page.line(
+            Text.of(
+                "  %-3s %-30s %-13s %s",
+                Place.columnLetters(column.index()),
+                cut(column.heading(), 30),
+                column.role().title(),
+                column.certainty().word()));
+      }
+      if (shown > COLUMNS_SHOWN) {
+        page.line(
+            "      and " + Numbers.count(shown - COLUMNS_SHOWN, "column") + " more like these");
+      }
+      if (!kept.isEmpty()) {
+        page.paragraph("      kept as notes: ", String.join(", ", kept));
+      }
+    }
+    page.paragraph("  ", rows(sheet.rows()));
+  }
+
+  private static String rows(RowCounts rows) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    counts.put("wire", rows.wire());
+    counts.put("spare", rows.spare());
+    counts.put("heading", rows.heading());
+    counts.put("note", rows.note());
+    counts.put("blank", rows.blank());
+    counts.put("skipped", rows.skipped());
+    List<String> parts = new ArrayList<>();
+    counts.forEach(
+        (word, count) -> {
+          if (count > 0) {
+            parts.add(count + " " + word);
+          }
+        });
+    return Numbers.count(rows.total(), "row") + ": " + String.join(", ", parts);
+  }
+
+  private static String cut(String text, int length) {
+    return text.length() <= length ? text : text.substring(0, length - 1) + "…";
+  }
+
+  private void wires() {
+    List<Wire> wires = result.wiring().wires();
+    if (wires.isEmpty()) {
+      return;
+    }
+    page.heading("First wires");
+    for (Wire wire : wires.subList(0, Math.min(WIRES_SHOWN, wires.size()))) {
+      String unnamed = wire.from() + ">" + wire.to();
+      page.line(
+          cut(
+              Text.of(
+                  "  %-10s %-22s %-22s %s",
+                  wire.name().equals(unnamed) ? "-" : cut(wire.name(), 10),
+                  cut(wire.from().toString(), 22),
+                  cut(wire.to().toString(), 22),
+                  String.join(" ", wire.gaugeLabel(), wire.color(), wire.signal()).strip()),
+              Page.WIDTH));
+    }
+  }
+
+  private void counts() {
+    page.heading("In all");
+    List<String> parts = new ArrayList<>();
+    parts.add(Numbers.count(result.wiring().wires().size(), "wire"));
+    if (!result.wiring().links().isEmpty()) {
+      parts.add(Numbers.count(result.wiring().links().size(), "link"));
+    }
+    if (!result.wiring().pins().isEmpty()) {
+      parts.add(Numbers.count(result.wiring().pins().size(), "pin") + " listed beside");
+    }
+    if (result.bothEnds() > 0) {
+      parts.add(
+          Text.of(
+              "%d found at both ends, %d at one end only, %d to a pin that the other end does not list, %d to an item without a list",
+              result.bothEnds(),
+              result.oneSided(),
+              result.farPinNotListed(),
+              result.farHasNoList()));
+    }
+    page.paragraph("  ", String.join("; ", parts));
+    long lost = result.lostRows();
+    if (lost > 0) {
+      page.paragraph(
+          "  ",
+          page.styled(
+              Style.BAD, Numbers.count(lost, "row") + " could not be read and may be wires"));
+    }
+  }
+
+  private void findings() {
+    if (result.findings().isEmpty()) {
+      return;
+    }
+    page.heading("To look at");
+    Map<Finding.Kind, List<Finding>> byKind = new TreeMap<>();
+    for (Finding finding : result.findings()) {
+      byKind.computeIfAbsent(finding.kind(), kind -> new ArrayList<>()).add(finding);
+    }
+    for (Severity severity : Severity.values()) {
+      byKind.forEach(
+          (kind, all) -> {
+            if (worst(all) == severity) {
+              kind(kind, all);
+            }
+          });
+    }
+  }
+
+  private static Severity worst(List<Finding> findings) {
+    return findings.stream()
+        .map(finding -> finding.problem().severity())
+        .min(Severity::compareTo)
+        .orElse(Severity.NOTE);
+  }
+
+  private void kind(Finding.Kind kind, List<Finding> all) {
+    Severity worst = worst(all);
+    Style style =
+        worst == Severity.ERROR ? Style.BAD : worst == Severity.WARNING ? Style.OWED : Style.STRONG;
+    Finding first =
+        all.stream().filter(one -> one.problem().severity() == worst).findFirst().orElseThrow();
+    String where =
+        first.problem().place().sheet().isEmpty() ? "" : first.problem().place().sheet() + "!";
+    page.paragraph(
+        "  " + page.styled(style, Text.of("%-8s", worst.word())) + Text.of("%4d  ", all.size()),
+        kind.says()
+            + (all.size() == 1 ? ": " : ", as at ")
+            + where
+            + first.problem().place().cell());
+  }
+}

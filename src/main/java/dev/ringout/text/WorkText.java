@@ -1,0 +1,83 @@
+package dev.ringout.text;
+
+import dev.ringout.standards.CrimpTools.Setting;
+import dev.ringout.text.Page.Style;
+import dev.ringout.units.Numbers;
+import dev.ringout.units.Text;
+import dev.ringout.words.UnitTitle;
+import dev.ringout.work.ItemSheet;
+import dev.ringout.work.WireEnd;
+import dev.ringout.work.WorkPapers;
+import dev.ringout.work.WorkPapers.Total;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The papers of the bench as a page on a terminal. */
+public final class WorkText {
+  private WorkText() {}
+
+  /**
+   * The page.
+   *
+   * @param withSheets whether each item's wiring is shown, or only what it takes
+   */
+  public static String write(WorkPapers papers, boolean withSheets, boolean colour) {
+    Page page = new Page(colour);
+    page.paragraph("", page.styled(Style.STRONG, UnitTitle.of(papers.harness())));
+    page.blank();
+    page.paragraph(
+        "Work   ",
+        Text.of(
+            "%s, %s to cut",
+            Numbers.count(papers.sheets().size(), "item"),
+            Numbers.count(papers.cuts().size(), "wire")));
+    page.heading("Kit");
+    for (Total total : papers.totals()) {
+      page.paragraph("  ", total(total));
+    }
+    papers.kit().forEach((what, count) -> page.paragraph("  ", count + " × " + what));
+    if (withSheets) {
+      papers.sheets().forEach(sheet -> sheet(sheet, page));
+    }
+    return page.toString();
+  }
+
+  static String total(Total total) {
+    String kind = total.kind();
+    return Text.of(
+        "%s m of %s, %s%s",
+        WorkPapers.metres(total.metres()),
+        kind.isEmpty() ? "wire of no gauge, type or colour listed" : kind,
+        Numbers.count(total.wires(), "wire"),
+        total.withoutLength().isEmpty()
+            ? ""
+            : ", without " + String.join(", ", total.withoutLength()) + " (no length listed)");
+  }
+
+  private static void sheet(ItemSheet sheet, Page page) {
+    page.heading(sheet.ref());
+    for (ItemSheet.Cavity cavity : sheet.cavities()) {
+      String pin = Text.of("  %-6s ", cavity.pin());
+      if (cavity.ends().isEmpty() && cavity.jumpers().isEmpty()) {
+        page.paragraph(
+            pin, cavity.plug().isEmpty() ? "empty" : "empty: sealing plug " + cavity.plug());
+      }
+      cavity.ends().forEach(end -> page.paragraph(pin, end(end)));
+      if (!cavity.jumpers().isEmpty()) {
+        page.paragraph(pin, "jumper to " + String.join(", ", cavity.jumpers()));
+      }
+    }
+  }
+
+  private static String end(WireEnd end) {
+    List<String> words = new ArrayList<>(List.of(end.wire().name()));
+    words.add(end.wire().color());
+    words.add(end.wire().gaugeLabel());
+    words.add("to " + end.there());
+    words.add(end.contact().isEmpty() ? "" : "contact " + end.contact());
+    words.add(end.tool().map(Setting::text).orElse(""));
+    words.add(end.strip().isEmpty() ? "" : "strip " + end.strip());
+    words.removeIf(String::isEmpty);
+    return String.join(", ", words);
+  }
+}

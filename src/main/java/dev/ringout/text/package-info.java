@@ -1,0 +1,5 @@
+/** Pages for a terminal. */
+@NullMarked
+package dev.ringout.text;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,113 @@
+package dev.ringout.words;
+
+import dev.ringout.check.Doubt;
+import dev.ringout.readings.Instrument;
+import dev.ringout.units.Ohms;
+import dev.ringout.units.Text;
+import java.util.Locale;
+
+/** Each kind of doubt as a sentence that says what to do about it. */
+public final class DoubtSentences implements Doubt.Cases<String> {
+  @Override
+  public String leadsNotNulled(Doubt.LeadsNotNulled doubt) {
+    return doubt.problem().sentence() + ".";
+  }
+
+  @Override
+  public String calibrationExpired(Doubt.CalibrationExpired doubt) {
+    return Text.of(
+        "Calibration of %s had expired on %s; the test is of %s.",
+        named(doubt.instrument()), doubt.dueDay(), doubt.testDay());
+  }
+
+  @Override
+  public String calibrationNotStated(Doubt.CalibrationNotStated doubt) {
+    return Text.of(
+        "No calibration date is stated for %s (%s).", named(doubt.instrument()), doubt.file());
+  }
+
+  @Override
+  public String calibrationNotADay(Doubt.CalibrationNotADay doubt) {
+    return Text.of(
+        "The calibration date \"%s\" of %s is no day such as 2027-03-31.",
+        doubt.text(), named(doubt.instrument()));
+  }
+
+  @Override
+  public String testDayNotStated(Doubt.TestDayNotStated doubt) {
+    String said = Text.of("The date of the test is not stated in %s", doubt.file());
+    return doubt
+        .instrument()
+        .map(
+            one ->
+                Text.of(
+                    "%s, so nothing tells whether %s, due %s, was in calibration: write it as"
+                        + " \"date\" on the sheet Job.",
+                    said, named(one), one.calibrationDue()))
+        .orElse(said + ": write it as \"date\" on the sheet Job.");
+  }
+
+  @Override
+  public String testDayNotADay(Doubt.TestDayNotADay doubt) {
+    return Text.of(
+        "The date of the test \"%s\" (%s) is no day such as 2027-03-31.",
+        doubt.text(), doubt.place());
+  }
+
+  @Override
+  public String serialNumberNotStated(Doubt.SerialNumberNotStated doubt) {
+    return "No serial number is stated, so nothing tells which unit was tested: write it as \"serial"
+        + " number\" on the sheet Job, or say --serial.";
+  }
+
+  @Override
+  public String notEffective(Doubt.NotEffective doubt) {
+    return Text.of(
+        "The list is not for unit %s: it is effective for %s.",
+        doubt.serial(), doubt.effectivity());
+  }
+
+  @Override
+  public String effectivityNotUnderstood(Doubt.EffectivityNotUnderstood doubt) {
+    return Text.of(
+        "For which units the list is can't be told from \"%s\": write it on the sheet Header such as"
+            + " 0100 to 0200; 0305; 0300 and on; or all.",
+        doubt.text());
+  }
+
+  @Override
+  public String testerIsInspector(Doubt.TesterIsInspector doubt) {
+    return Text.of(
+        "Tester and inspector are the same person, %s: the inspection is not independent.",
+        doubt.name());
+  }
+
+  @Override
+  public String noInspector(Doubt.NoInspector doubt) {
+    return Text.of(
+        "No inspector is named in %s; the list demands one who is not the tester.", doubt.file());
+  }
+
+  @Override
+  public String noTester(Doubt.NoTester doubt) {
+    return Text.of(
+        "No operator is named in %s, so nothing tells whether the inspector is somebody else.",
+        doubt.file());
+  }
+
+  @Override
+  public String beyondRange(Doubt.BeyondRange doubt) {
+    return Text.of(
+        "%s beyond the range that the job sheet gives for the instrument (%s, %s), the first at"
+            + " %s.",
+        doubt.count() == 1 ? "1 reading is" : doubt.count() + " readings are",
+        doubt.kind().name().toLowerCase(Locale.ROOT),
+        Ohms.text(doubt.rangeOhms()),
+        doubt.first());
+  }
+
+  private static String named(Instrument instrument) {
+    String name = Sentences.named(instrument.name(), instrument.number());
+    return name.isEmpty() ? "the instrument for " + instrument.use() : name;
+  }
+}
