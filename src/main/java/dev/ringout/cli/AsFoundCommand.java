@@ -1,5 +1,6 @@
 package dev.ringout.cli;
 
+import dev.ringout.jobs.FileInputs;
 import dev.ringout.print.HarnessSheets;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.sheet.OutSheet;
@@ -55,11 +56,11 @@ final class AsFoundCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Inputs inputs = new Inputs(readingsFiles);
+    FileInputs inputs = new FileInputs(readingsFiles);
     ReadingSet readings = inputs.readingsOfAnything(readingsFiles);
     output.err().print(ProblemText.write(inputs.problems().list()));
     if (inputs.problems().hasErrors()) {
-      return inputs.exitCode();
+      return output.refused(inputs);
     }
     FoundList list = FoundList.of(readings);
     int written = file.isPresent() ? write(file.get(), list) : ExitCode.DONE;

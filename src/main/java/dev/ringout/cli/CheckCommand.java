@@ -1,25 +1,22 @@
 package dev.ringout.cli;
 
 import dev.ringout.check.CheckResult;
-import dev.ringout.harness.Harness;
+import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.CheckJob;
+import dev.ringout.jobs.FileInputs;
+import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.CheckJson;
-import dev.ringout.readings.ReadingSet;
-import dev.ringout.standards.Tables;
 import dev.ringout.text.CheckText;
 import dev.ringout.units.Text;
 import dev.ringout.words.ProblemText;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -79,45 +76,20 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() {
-    for (Path file : otherUnits) {
-      if (readingsFiles.contains(file)) {
-        throw new ParameterException(
-            spec.commandLine(), "--also " + file + " is among this unit's own readings");
-      }
-    }
+  public Integer call() throws WrongRequest {
+    CheckJob.Request request =
+        new CheckJob.Request(
+            unit.of(harnessFile.file(), readingsFiles, touched, tables), otherUnits);
     List<Path> files = new ArrayList<>(readingsFiles);
     files.add(harnessFile.file());
     files.addAll(otherUnits);
-    Inputs inputs = new Inputs(files);
-    Optional<Harness> harness = inputs.harness(harnessFile.file());
-    if (harness.isEmpty() || inputs.problems().hasErrors()) {
-      inputs.findProblems(readingsFiles);
-      otherUnits.forEach(file -> inputs.findProblems(List.of(file)));
-      return refuse(inputs);
-    }
-    ReadingSet readings =
-        touched.before(
-            inputs.ofOneUnit(harness.get(), inputs.readings(readingsFiles, harness.get()), unit),
-            spec,
-            harness.get());
-    Map<String, ReadingSet> others = new LinkedHashMap<>();
-    for (Path file : otherUnits) {
-      ReadingSet other = inputs.readings(List.of(file), harness.get());
-      others.put(file.toString(), inputs.ofAnotherUnit(harness.get(), readings, other, unit));
-    }
-    // A cell that can't be understood stops the verdict, and not what the other cells say.
-    if (inputs.hasErrorsBeside(readings.unread())) {
-      return refuse(inputs);
-    }
-    output.err().print(ProblemText.withoutRows(inputs.problems().list(), readings.unread().size()));
-    Tables parts = tables.read(spec);
-    Map<String, CheckResult> checked = new LinkedHashMap<>();
-    others.forEach(
-        (file, other) -> checked.put(file, CheckResult.of(harness.get(), other, parts, List.of())));
-    CheckResult result =
-        CheckResult.of(harness.get(), readings, parts, inputs.problems().list())
-            .heldAgainst(checked);
+    return CheckJob.run(request, new FileInputs(files)).match(this::show, this::refuse);
+  }
+
+  private int show(Answer.Given<CheckResult> answer) {
+    CheckResult result = answer.value();
+    int unread = result.readings().unread().size();
+    output.err().print(ProblemText.withoutRows(answer.problems(), unread));
     int written =
         destination.json()
             ? destination.write(output, to -> CheckJson.write(result, to))
@@ -125,7 +97,7 @@ final class CheckCommand implements Callable<Integer> {
     if (written != ExitCode.DONE) {
       return written;
     }
-    return readings.unread().isEmpty() ? ExitCode.of(result.verdict()) : ExitCode.NOT_UNDERSTOOD;
+    return unread == 0 ? ExitCode.of(result.verdict()) : ExitCode.NOT_UNDERSTOOD;
   }
 
   /** The command that plans what these readings leave open. */
@@ -151,11 +123,10 @@ final class CheckCommand implements Callable<Integer> {
     };
   }
 
-  private int refuse(Inputs inputs) {
+  private int refuse(Answer.Refused<CheckResult> answer) {
     if (destination.json()) {
-      output.out().print(CheckJson.write(inputs.problems().list()));
+      output.out().print(CheckJson.write(answer.problems()));
     }
-    output.err().print(ProblemText.write(inputs.problems().list()));
-    return inputs.exitCode();
+    return output.refuse(answer);
   }
 }

@@ -5,6 +5,7 @@ import dev.ringout.circuit.JoinLimits;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
+import dev.ringout.jobs.FileInputs;
 import dev.ringout.jobs.Retest;
 import dev.ringout.jobs.RevisionPaper;
 import dev.ringout.jobs.RevisionPaper.FieldChanges;
@@ -102,7 +103,7 @@ final class DiffCommand implements Callable<Integer> {
   public Integer call() {
     List<Path> files = new ArrayList<>(List.of(old, now));
     asBuilt.ifPresent(files::add);
-    Inputs inputs = new Inputs(files);
+    FileInputs inputs = new FileInputs(files);
     Optional<Harness> before = inputs.harness(old);
     Optional<Harness> after = inputs.harness(now);
     Optional<Harness> built = asBuilt.flatMap(inputs::harness);
@@ -111,7 +112,7 @@ final class DiffCommand implements Callable<Integer> {
       if (file.json()) {
         output.out().print(DiffJson.write(inputs.problems().list()));
       }
-      return inputs.exitCode();
+      return output.refused(inputs);
     }
     RevisionPaper paper = paper(before.get(), after.get(), built, tables.read(spec));
     int written =

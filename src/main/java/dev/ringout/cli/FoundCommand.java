@@ -5,6 +5,7 @@ import dev.ringout.harness.Harness;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.intake.PointSearch;
+import dev.ringout.jobs.FileInputs;
 import dev.ringout.text.FoundText;
 import dev.ringout.words.ProblemText;
 import dev.ringout.work.FoundWire;
@@ -58,11 +59,11 @@ final class FoundCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "say which wire was found where, such as \"W12 on J3-14\"");
     }
-    Inputs inputs = new Inputs(List.of(harnessFile.file()));
+    FileInputs inputs = new FileInputs(List.of(harnessFile.file()));
     Optional<Harness> harness = inputs.harness(harnessFile.file());
     output.err().print(ProblemText.write(inputs.problems().list()));
     if (harness.isEmpty() || inputs.problems().hasErrors()) {
-      return inputs.exitCode();
+      return output.refused(inputs);
     }
     String name =
         new Named(spec, harness.get()).wires("wire", List.of(matcher.group(1))).iterator().next();

@@ -8,6 +8,7 @@ import dev.ringout.imports.ImportResult.SkippedRow;
 import dev.ringout.imports.Role;
 import dev.ringout.imports.Words;
 import dev.ringout.intake.HarnessReader;
+import dev.ringout.jobs.FileInputs;
 import dev.ringout.json.ImportJson;
 import dev.ringout.print.HarnessSheets;
 import dev.ringout.sheet.OutFile;
@@ -115,14 +116,14 @@ final class ImportCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ImportOptions options = options();
-    Inputs inputs = new Inputs(List.of(listFile));
+    FileInputs inputs = new FileInputs(List.of(listFile));
     Optional<ImportResult> read = inputs.list(listFile, words(), options);
     if (read.isEmpty()) {
       if (json) {
         output.out().print(ImportJson.write(inputs.problems().list()));
       }
       output.err().print(ProblemText.write(inputs.problems().list()));
-      return inputs.exitCode();
+      return output.refused(inputs);
     }
     ImportResult result = read.get();
     List<Problem> problems =

@@ -1,5 +1,7 @@
 package dev.ringout.cli;
 
+import dev.ringout.jobs.Stopped;
+import dev.ringout.jobs.WrongRequest;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
@@ -75,7 +77,7 @@ public final class Main implements Runnable {
                 terminal ? CommandLine.Help.Ansi.AUTO : CommandLine.Help.Ansi.OFF))
         .setExecutionStrategy(OwnInput::run)
         .setParameterExceptionHandler((e, given) -> wrongUsage(e, err))
-        .setExecutionExceptionHandler((e, command, parsed) -> defect(e, err));
+        .setExecutionExceptionHandler((e, command, parsed) -> ended(e, command, err));
     try {
       return commandLine.execute(args);
     } catch (OutOfMemoryError e) {
@@ -87,6 +89,18 @@ public final class Main implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(spec.commandLine(), "which command?");
+  }
+
+  /** A job that could not be done, or a defect. */
+  private static int ended(Exception e, CommandLine command, PrintStream err) {
+    if (e instanceof WrongRequest wrong) {
+      return wrongUsage(new ParameterException(command, Asked.inWords(wrong)), err);
+    }
+    if (e instanceof Stopped stopped) {
+      err.println("ringout: " + stopped.text());
+      return stopped.isMissing() ? ExitCode.MISSING_INPUT : ExitCode.NOT_UNDERSTOOD;
+    }
+    return defect(e, err);
   }
 
   private static int wrongUsage(ParameterException e, PrintStream err) {

@@ -15,6 +15,10 @@ final class OwnTables {
       description = "Your own parts tables, laid over the published ones.")
   private Optional<Path> folder = Optional.empty();
 
+  Optional<Path> folder() {
+    return folder;
+  }
+
   /** The published tables, with the user's laid over them where there are any. */
   Tables read(CommandSpec spec) {
     if (folder.isEmpty()) {

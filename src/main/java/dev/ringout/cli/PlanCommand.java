@@ -1,28 +1,20 @@
 package dev.ringout.cli;
 
-import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.JoinLimits;
-import dev.ringout.compare.Comparison;
-import dev.ringout.harness.Harness;
+import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.FileInputs;
+import dev.ringout.jobs.PlanJob;
+import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.PlanJson;
-import dev.ringout.plan.PlanOptions;
 import dev.ringout.plan.PlanOptions.Isolation;
-import dev.ringout.plan.Planner;
 import dev.ringout.plan.TestPlan;
 import dev.ringout.print.PlanSheets;
-import dev.ringout.readings.ReadingSet;
 import dev.ringout.sheet.PrintForm;
-import dev.ringout.standards.CopperWire;
-import dev.ringout.standards.HandMovements;
-import dev.ringout.standards.Tables;
-import dev.ringout.standards.WireOhms;
 import dev.ringout.text.PlanText;
 import dev.ringout.words.ProblemText;
 import dev.ringout.words.UnitTitle;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -89,57 +81,37 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() {
-    List<Path> files = new ArrayList<>(taken);
-    files.add(harnessFile.file());
-    Inputs inputs = new Inputs(files);
-    Optional<Harness> harness = inputs.harness(harnessFile.file());
-    if (harness.isEmpty() || inputs.problems().hasErrors()) {
-      inputs.findProblems(taken);
-      return refuse(inputs);
-    }
-    ReadingSet readings =
-        touched.before(
-            inputs.ofOneUnit(harness.get(), inputs.readings(taken, harness.get()), unit),
-            spec,
-            harness.get());
-    if (inputs.problems().hasErrors()) {
-      return refuse(inputs);
-    }
-    output.err().print(ProblemText.write(inputs.problems().list()));
-    Tables own = tables.read(spec);
-    Circuit circuit = Circuit.of(harness.get());
-    JoinLimits limits = new JoinLimits(circuit, WireOhms.of(CopperWire.published(), own));
-    Optional<Comparison> after =
-        taken.isEmpty() ? Optional.empty() : Optional.of(Comparison.of(circuit, limits, readings));
-    Named named = new Named(spec, harness.get());
-    PlanOptions options =
-        new PlanOptions(
+  public Integer call() throws WrongRequest {
+    PlanJob.Request request =
+        new PlanJob.Request(
+            unit.of(harnessFile.file(), taken, touched, tables),
             isolation,
             !noInsulation,
             byConnector,
-            named.items("--only", only),
-            touched.wires(spec, harness.get()),
-            touched.items(spec, harness.get()),
-            after,
-            readings.reworksBefore());
-    TestPlan plan = Planner.plan(circuit, limits, new HandMovements(own), options);
+            only);
+    List<Path> files = new ArrayList<>(taken);
+    files.add(harnessFile.file());
+    return PlanJob.run(request, new FileInputs(files)).match(this::show, this::refuse);
+  }
+
+  private int show(Answer.Given<TestPlan> answer) {
+    output.err().print(ProblemText.write(answer.problems()));
+    TestPlan plan = answer.value();
     return file.write(
         output,
         spec,
-        PrintForm.tested(UnitTitle.of(harness.get()), file.paper()),
+        PrintForm.tested(UnitTitle.of(plan.circuit().harness()), file.paper()),
         () -> PlanSheets.of(plan),
         () ->
             file.json()
-                ? PlanJson.write(plan, inputs.problems().list())
+                ? PlanJson.write(plan, answer.problems())
                 : PlanText.write(plan, !file.asked(), output.showsColour()));
   }
 
-  private int refuse(Inputs inputs) {
+  private int refuse(Answer.Refused<TestPlan> answer) {
     if (file.json()) {
-      output.out().print(PlanJson.write(inputs.problems().list()));
+      output.out().print(PlanJson.write(answer.problems()));
     }
-    output.err().print(ProblemText.write(inputs.problems().list()));
-    return inputs.exitCode();
+    return output.refuse(answer);
   }
 }

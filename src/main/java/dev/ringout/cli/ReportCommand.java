@@ -1,43 +1,34 @@
 package dev.ringout.cli;
 
-import dev.ringout.check.CheckResult;
-import dev.ringout.check.TestDay;
-import dev.ringout.check.UnitOfTest;
-import dev.ringout.circuit.UnitMap;
-import dev.ringout.harness.Harness;
-import dev.ringout.harness.Waiver;
+import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.FileInputs;
+import dev.ringout.jobs.RecordJob;
+import dev.ringout.jobs.Stopped;
+import dev.ringout.jobs.VerifyJob;
+import dev.ringout.jobs.WrongRequest;
 import dev.ringout.print.PdfFile;
 import dev.ringout.print.RecordHtml;
 import dev.ringout.print.RecordSheets;
-import dev.ringout.readings.ReadingSet;
 import dev.ringout.record.RecordContent;
-import dev.ringout.record.TestRecord;
-import dev.ringout.review.Review;
 import dev.ringout.seal.Digest;
 import dev.ringout.seal.Keys;
-import dev.ringout.seal.Seal;
-import dev.ringout.seal.TestedUnit;
+import dev.ringout.seal.SealFinding;
+import dev.ringout.seal.SealFinding.State;
 import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.PrintForm;
 import dev.ringout.sheet.PrintForm.PaperSize;
-import dev.ringout.source.Place;
-import dev.ringout.standards.CopperWire;
-import dev.ringout.standards.Tables;
+import dev.ringout.units.Text;
 import dev.ringout.words.ProblemText;
-import dev.ringout.work.SleeveText;
-import dev.ringout.work.WorkPapers;
+import dev.ringout.words.SealSentences;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.KeyPair;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -156,12 +147,12 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() {
+  public Integer call() throws WrongRequest, Stopped {
     if (newKey.isPresent()) {
       return makeKey(newKey.get());
     }
     if (verify.isPresent()) {
-      return new SealCheck(output, spec).verify(verify.get(), trusted);
+      return verify(verify.get());
     }
     if (harnessFile.isEmpty() || readingsFiles.isEmpty() || file.isEmpty()) {
       throw new ParameterException(
@@ -203,72 +194,39 @@ final class ReportCommand implements Callable<Integer> {
     return code;
   }
 
-  private int write(Path harnessPath, Path to) {
+  private int write(Path harnessPath, Path to) throws WrongRequest, Stopped {
     String name = String.valueOf(to.getFileName()).toLowerCase(Locale.ROOT);
     if (!name.matches(".*\\.(html|pdf|xlsx)")) {
       throw new ParameterException(
           spec.commandLine(), "-o " + to + ": a record is written as .html, .pdf or .xlsx");
     }
-    Path sealFile = SealCheck.sealOf(to);
+    Path sealFile = VerifyJob.sealOf(to);
     for (Path one : List.of(to, sealFile)) {
       if (Files.exists(one) && !force) {
         output.err().println("ringout: " + one + " exists; write over it with --force");
         return ExitCode.CANNOT_WRITE;
       }
     }
-    Optional<KeyPair> key = sealKey.map(this::keyPair);
-    Optional<Seal> before = Optional.empty();
-    if (continues.isPresent()) {
-      before = new SealCheck(output, spec).unchanged(continues.get());
-      if (before.isEmpty()) {
-        return ExitCode.NOT_UNDERSTOOD;
-      }
-    }
+    RecordJob.Request request =
+        new RecordJob.Request(
+            unit.of(harnessPath, readingsFiles, touched, tables),
+            waivers,
+            date,
+            continues.map(one -> new RecordJob.Before(one, sameUnit)),
+            done,
+            sealKey,
+            to);
     List<Path> files = new ArrayList<>(List.of(harnessPath));
     files.addAll(readingsFiles);
     waivers.ifPresent(files::add);
-    Inputs inputs = new Inputs(files);
-    Optional<Harness> harness = inputs.harness(harnessPath);
-    List<Waiver> accepted = waivers.map(inputs::waivers).orElse(List.of());
-    if (harness.isEmpty() || inputs.problems().hasErrors()) {
-      inputs.findProblems(readingsFiles);
-      output.err().print(ProblemText.write(inputs.problems().list()));
-      return inputs.exitCode();
-    }
-    ReadingSet readings =
-        touched.before(
-            inputs.ofOneUnit(harness.get(), inputs.readings(readingsFiles, harness.get()), unit),
-            spec,
-            harness.get());
-    List<Seal.Earlier> earlier =
-        before
-            .map(one -> earlier(one, harnessPath, harness.get(), readings, inputs))
-            .orElse(List.of());
-    output.err().print(ProblemText.write(inputs.problems().list()));
-    if (inputs.problems().hasErrors()) {
-      return inputs.exitCode();
-    }
-    TestRecord record;
-    try {
-      record = record(harness.get(), readings, accepted, inputs, files, before, earlier, to);
-    } catch (IOException e) {
-      output.err().println("ringout: an input can't be read again: " + e.getMessage());
-      return ExitCode.MISSING_INPUT;
-    }
-    RecordContent content = RecordContent.of(record);
-    int code = write(to, name, content);
-    if (code != ExitCode.DONE) {
-      return code;
-    }
-    return seal(record, content.digest(), to, sealFile, before, key);
+    return RecordJob.run(request, new FileInputs(files))
+        .match(answer -> write(to, name, sealFile, answer), output::refuse);
   }
 
-  private KeyPair keyPair(Path file) {
-    try {
-      return Keys.pair(file);
-    } catch (Keys.Unusable e) {
-      throw new ParameterException(spec.commandLine(), "--seal: " + e.getMessage());
-    }
+  private int write(Path to, String name, Path sealFile, Answer.Given<RecordJob.Result> answer) {
+    output.err().print(ProblemText.write(answer.problems()));
+    int code = write(to, name, answer.value().content());
+    return code == ExitCode.DONE ? seal(answer.value(), to, sealFile) : code;
   }
 
   private int write(Path to, String name, RecordContent record) {
@@ -284,27 +242,9 @@ final class ReportCommand implements Callable<Integer> {
         to, beside -> OutFile.workbook(beside, RecordSheets.of(record), form), force);
   }
 
-  private int seal(
-      TestRecord record,
-      String contentDigest,
-      Path to,
-      Path sealFile,
-      Optional<Seal> before,
-      Optional<KeyPair> key) {
-    String name = String.valueOf(to.getFileName());
+  private int seal(RecordJob.Result result, Path to, Path sealFile) {
     try {
-      Seal seal =
-          new Seal(
-              new Seal.Named(name, Digest.of(to)),
-              contentDigest,
-              Optional.of(UnitOfTest.of(record.result().harness(), record.result().readings())),
-              record.inputs(),
-              record.program(),
-              record.result().verdict().word(),
-              record.earlier(),
-              RecordContent.failed(record, name),
-              notes(before));
-      int code = output.write(sealFile, key.map(seal::signed).orElseGet(seal::text), force);
+      int code = output.write(sealFile, result.seal(Digest.of(to)), force);
       if (code != ExitCode.DONE) {
         return code;
       }
@@ -312,92 +252,25 @@ final class ReportCommand implements Callable<Integer> {
       output.err().println("ringout: " + to + " can't be read again: " + e.getMessage());
       return ExitCode.CANNOT_WRITE;
     }
-    key.ifPresent(
-        one -> output.out().println("Signed by key " + Keys.fingerprint(one.getPublic())));
-    return ExitCode.of(record.result().verdict());
+    result
+        .key()
+        .ifPresent(
+            one -> output.out().println("Signed by key " + Keys.fingerprint(one.getPublic())));
+    return ExitCode.of(result.record().result().verdict());
   }
 
-  /** The records before this one; what keeps it from continuing them is among the problems. */
-  private List<Seal.Earlier> earlier(
-      Seal before, Path harnessPath, Harness harness, ReadingSet readings, Inputs inputs) {
-    TestedUnit.Continuation continuation =
-        UnitOfTest.of(harness, readings)
-            .after(before.record().name(), before.unit(), sameUnit, unit.anyRevision());
-    for (TestedUnit.Objection one : continuation.objections()) {
-      Place ofList = Place.of(inputs.shownName(harnessPath));
-      Place place =
-          one.about() == TestedUnit.About.LIST
-              ? ofList
-              : readings.jobs().stream()
-                  .findFirst()
-                  .map(job -> job.place("serial number"))
-                  .orElse(ofList);
-      inputs.problems().error(place, one.text());
+  private int verify(Path record) throws WrongRequest, Stopped {
+    VerifyJob.Result result = VerifyJob.run(new VerifyJob.Request(record, trusted));
+    for (SealFinding one : result.findings()) {
+      output
+          .out()
+          .println(
+              Text.of("%-11s %s", SealSentences.state(one.state()), SealSentences.sentence(one)));
     }
-    List<Seal.Earlier> earlier = new ArrayList<>(before.earlier());
-    earlier.add(
-        new Seal.Earlier(
-            before.record().name(),
-            before.record().sha256(),
-            before.verdict(),
-            continuation.vouchedFor()));
-    return List.copyOf(earlier);
-  }
-
-  private List<String> notes(Optional<Seal> before) {
-    List<String> notes = new ArrayList<>(before.map(Seal::notes).orElse(List.of()));
-    notes.addAll(done);
-    return notes;
-  }
-
-  private TestRecord record(
-      Harness harness,
-      ReadingSet readings,
-      List<Waiver> accepted,
-      Inputs inputs,
-      List<Path> files,
-      Optional<Seal> before,
-      List<Seal.Earlier> earlier,
-      Path to)
-      throws IOException {
-    Tables read = tables.read(spec);
-    CheckResult result = CheckResult.of(harness, readings, read, date, inputs.problems().list());
-    Optional<LocalDate> day = TestDay.of(readings, date);
-    Map<String, String> sources = new LinkedHashMap<>();
-    for (String table : Tables.names()) {
-      sources.put(
-          table,
-          read.rows(table).stream()
-              .map(Tables.Entry::citation)
-              .distinct()
-              .reduce((one, other) -> one + "; " + other)
-              .orElse(""));
-    }
-    return new TestRecord(
-        result,
-        Review.of(result.circuit(), read, CopperWire.published(), accepted, day),
-        day,
-        digests(files, to),
-        earlier,
-        before.map(Seal::failed).orElse(List.of()),
-        notes(before),
-        WorkPapers.of(harness, read, CopperWire.published(), Set.of(), new SleeveText("{wire}"))
-            .sheets(),
-        UnitMap.of(harness),
-        sources,
-        Version.text());
-  }
-
-  /** Each file by its way from the record's folder: so a folder can be moved as a whole. */
-  private static List<Seal.Named> digests(List<Path> files, Path to) throws IOException {
-    Path folder = SealCheck.folderOf(to);
-    List<Seal.Named> digests = new ArrayList<>();
-    for (Path file : files) {
-      for (Map.Entry<Path, String> one : Digest.ofFileOrFolder(file).entrySet()) {
-        Path way = folder.relativize(one.getKey().toAbsolutePath().normalize());
-        digests.add(new Seal.Named(way.toString().replace('\\', '/'), one.getValue()));
-      }
-    }
-    return digests;
+    boolean differs = result.has(State.DIFFERS);
+    boolean open = result.has(State.NOT_SHOWN);
+    output.out().println();
+    output.out().println(SealSentences.verdict(differs, open));
+    return differs ? ExitCode.FAULTS : open ? ExitCode.INCOMPLETE : ExitCode.DONE;
   }
 }

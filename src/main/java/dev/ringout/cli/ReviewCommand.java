@@ -1,16 +1,17 @@
 package dev.ringout.cli;
 
-import dev.ringout.circuit.Circuit;
-import dev.ringout.harness.Harness;
-import dev.ringout.harness.Waiver;
+import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.FileInputs;
+import dev.ringout.jobs.ReviewJob;
+import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.ReviewJson;
 import dev.ringout.review.Review;
 import dev.ringout.source.Severity;
-import dev.ringout.standards.CopperWire;
 import dev.ringout.text.ReviewText;
 import dev.ringout.words.ProblemText;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,35 +59,34 @@ final class ReviewCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() {
+  public Integer call() throws WrongRequest {
+    LocalDate day = today.orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
+    ReviewJob.Request request =
+        new ReviewJob.Request(harnessFile.file(), waivers, day, tables.folder());
     List<Path> files = new ArrayList<>(List.of(harnessFile.file()));
     waivers.ifPresent(files::add);
-    Inputs inputs = new Inputs(files);
-    Optional<Harness> harness = inputs.harness(harnessFile.file());
-    List<Waiver> accepted = waivers.map(inputs::waivers).orElse(List.of());
-    output.err().print(ProblemText.write(inputs.problems().list()));
-    if (harness.isEmpty() || inputs.problems().hasErrors()) {
-      if (destination.json()) {
-        output.out().print(ReviewJson.write(inputs.problems().list()));
-      }
-      return inputs.exitCode();
-    }
-    Review review =
-        Review.of(
-            Circuit.of(harness.get()),
-            tables.read(spec),
-            CopperWire.published(),
-            accepted,
-            Optional.of(today.orElseGet(LocalDate::now)));
+    return ReviewJob.run(request, new FileInputs(files)).match(this::show, this::refuse);
+  }
+
+  private int show(Answer.Given<ReviewJob.Result> answer) {
+    output.err().print(ProblemText.write(answer.problems()));
+    Review review = answer.value().review();
     boolean colour = destination.showsColour(output);
     String text =
         destination.json()
-            ? ReviewJson.write(review, inputs.problems().list())
-            : ReviewText.write(harness.get(), review, colour);
+            ? ReviewJson.write(review, answer.problems())
+            : ReviewText.write(answer.value().harness(), review, colour);
     int written = destination.write(output, text);
     if (written != ExitCode.DONE) {
       return written;
     }
     return review.count(Severity.ERROR) > 0 ? ExitCode.FAULTS : ExitCode.DONE;
+  }
+
+  private int refuse(Answer.Refused<ReviewJob.Result> answer) {
+    if (destination.json()) {
+      output.out().print(ReviewJson.write(answer.problems()));
+    }
+    return output.refuse(answer);
   }
 }

@@ -1,29 +1,20 @@
 package dev.ringout.cli;
 
-import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.JoinLimits;
-import dev.ringout.harness.Harness;
-import dev.ringout.harness.Point;
-import dev.ringout.harness.SwitchState;
-import dev.ringout.intake.PointSearch;
-import dev.ringout.intake.PointSearch.Found;
-import dev.ringout.intake.PointSearch.NotFound;
-import dev.ringout.intake.Understood;
+import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.FileInputs;
+import dev.ringout.jobs.TraceJob;
+import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.TraceJson;
-import dev.ringout.standards.CopperWire;
-import dev.ringout.standards.WireOhms;
 import dev.ringout.text.TraceText;
 import dev.ringout.trace.Trace;
 import dev.ringout.words.ProblemText;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -67,66 +58,27 @@ final class TraceCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() {
-    Inputs inputs = new Inputs(List.of(harnessFile.file()));
-    Optional<Harness> harness = inputs.harness(harnessFile.file());
-    if (harness.isEmpty() || inputs.problems().hasErrors()) {
-      output.err().print(ProblemText.write(inputs.problems().list()));
-      if (destination.json()) {
-        output.out().print(TraceJson.write(inputs.problems().list()));
-      }
-      return inputs.exitCode();
-    }
-    output.err().print(ProblemText.write(inputs.problems().list()));
-    PointSearch search = new PointSearch(harness.get());
-    List<Found> asked = points(search);
-    Circuit circuit = Circuit.of(harness.get());
-    JoinLimits limits =
-        new JoinLimits(circuit, WireOhms.of(CopperWire.published(), tables.read(spec)));
-    Optional<Point> other = asked.size() > 1 ? Optional.of(asked.get(1).point()) : Optional.empty();
-    Trace trace = Trace.of(circuit, limits, asked.get(0).point(), other, positions(search));
-    String text =
+  public Integer call() throws WrongRequest {
+    TraceJob.Request request =
+        new TraceJob.Request(harnessFile.file(), words, state, tables.folder());
+    return TraceJob.run(request, new FileInputs(List.of(harnessFile.file())))
+        .match(this::show, this::refuse);
+  }
+
+  private int show(Answer.Given<TraceJob.Result> answer) {
+    output.err().print(ProblemText.write(answer.problems()));
+    Trace trace = answer.value().trace();
+    return destination.write(
+        output,
         destination.json()
-            ? TraceJson.write(trace, inputs.problems().list())
-            : TraceText.write(
-                trace, asked.stream().map(Found::as).toList(), destination.showsColour(output));
-    return destination.write(output, text);
+            ? TraceJson.write(trace, answer.problems())
+            : TraceText.write(trace, answer.value().as(), destination.showsColour(output)));
   }
 
-  /** All words as one point, or split into two; blanks within a point need no quotes. */
-  private List<Found> points(PointSearch search) {
-    PointSearch.Result whole = search.find(String.join(" ", words));
-    if (whole instanceof Found one) {
-      return List.of(one);
+  private int refuse(Answer.Refused<TraceJob.Result> answer) {
+    if (destination.json()) {
+      output.out().print(TraceJson.write(answer.problems()));
     }
-    PointSearch.Result wrong = whole;
-    for (int split = 1; split < words.size(); split++) {
-      PointSearch.Result first = search.find(String.join(" ", words.subList(0, split)));
-      PointSearch.Result second = search.find(String.join(" ", words.subList(split, words.size())));
-      if (first instanceof Found one && second instanceof Found two) {
-        if (one.point().equals(two.point())) {
-          throw new ParameterException(
-              spec.commandLine(), one.as() + " and " + two.as() + " are the same point");
-        }
-        return List.of(one, two);
-      }
-      wrong = first instanceof NotFound ? first : second;
-    }
-    NotFound not = (NotFound) wrong;
-    throw new ParameterException(
-        spec.commandLine(), not.text() + (not.maybe().isEmpty() ? "" : "; maybe " + not.maybe()));
-  }
-
-  private SwitchState positions(PointSearch search) {
-    Understood<SwitchState> understood = search.state(state);
-    return understood
-        .value()
-        .orElseThrow(
-            () ->
-                new ParameterException(
-                    spec.commandLine(),
-                    "--state: "
-                        + understood.complaint()
-                        + (understood.maybe().isEmpty() ? "" : "; maybe " + understood.maybe())));
+    return output.refuse(answer);
   }
 }

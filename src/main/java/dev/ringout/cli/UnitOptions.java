@@ -1,5 +1,8 @@
 package dev.ringout.cli;
 
+import dev.ringout.jobs.UnitRequest;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -29,11 +32,13 @@ final class UnitOptions {
     serial = number.map(String::strip);
   }
 
-  Optional<String> serial() {
-    return serial;
-  }
-
-  boolean anyRevision() {
-    return anyRevision;
+  /** The unit of a request. */
+  UnitRequest of(Path list, List<Path> readings, Touched touched, OwnTables tables) {
+    return new UnitRequest(
+        list,
+        readings,
+        new UnitRequest.Said(serial, anyRevision),
+        touched.asked(),
+        tables.folder());
   }
 }

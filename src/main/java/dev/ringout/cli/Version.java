@@ -1,5 +1,6 @@
 package dev.ringout.cli;
 
+import dev.ringout.jobs.Program;
 import picocli.CommandLine.IVersionProvider;
 
 /** The version that the build wrote into the jar. */
@@ -10,7 +11,6 @@ final class Version implements IVersionProvider {
   }
 
   static String text() {
-    String version = Version.class.getPackage().getImplementationVersion();
-    return "ringout " + (version == null ? "(development)" : version);
+    return Program.text();
   }
 }

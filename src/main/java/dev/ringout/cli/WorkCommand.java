@@ -1,16 +1,16 @@
 package dev.ringout.cli;
 
-import dev.ringout.harness.Harness;
+import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.FileInputs;
+import dev.ringout.jobs.WorkJob;
+import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.WorkJson;
 import dev.ringout.print.WorkSheets;
 import dev.ringout.sheet.BarCode;
 import dev.ringout.sheet.PrintForm;
-import dev.ringout.standards.CopperWire;
-import dev.ringout.standards.Tables;
 import dev.ringout.text.WorkText;
 import dev.ringout.words.ProblemText;
 import dev.ringout.words.UnitTitle;
-import dev.ringout.work.SleeveText;
 import dev.ringout.work.WorkPapers;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +20,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code ringout work}: the papers from which a unit is wired. */
@@ -70,45 +69,31 @@ final class WorkCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() {
-    Inputs inputs = new Inputs(List.of(harnessFile.file()));
-    Optional<Harness> harness = inputs.harness(harnessFile.file());
-    output.err().print(ProblemText.write(inputs.problems().list()));
-    if (harness.isEmpty() || inputs.problems().hasErrors()) {
-      if (file.json()) {
-        output.out().print(WorkJson.write(inputs.problems().list()));
-      }
-      return inputs.exitCode();
-    }
-    Tables read = tables.read(spec);
-    WorkPapers papers =
-        WorkPapers.of(
-            harness.get(),
-            read,
-            CopperWire.published(),
-            new Named(spec, harness.get()).items("--only", only),
-            sleeveText(read));
+  public Integer call() throws WrongRequest {
+    WorkJob.Request request =
+        new WorkJob.Request(harnessFile.file(), only, sleeve, tables.folder());
+    return WorkJob.run(request, new FileInputs(List.of(harnessFile.file())))
+        .match(this::show, this::refuse);
+  }
+
+  private int show(Answer.Given<WorkPapers> answer) {
+    output.err().print(ProblemText.write(answer.problems()));
+    WorkPapers papers = answer.value();
     return file.write(
         output,
         spec,
-        PrintForm.wired(UnitTitle.of(harness.get()), file.paper()),
+        PrintForm.wired(UnitTitle.of(papers.harness()), file.paper()),
         () -> WorkSheets.of(papers, code),
         () ->
             file.json()
-                ? WorkJson.write(papers, inputs.problems().list())
+                ? WorkJson.write(papers, answer.problems())
                 : WorkText.write(papers, !file.asked(), output.showsColour()));
   }
 
-  private SleeveText sleeveText(Tables read) {
-    return SleeveText.of(sleeve, read)
-        .orElseThrow(
-            () ->
-                new ParameterException(
-                    spec.commandLine(),
-                    "--sleeve: "
-                        + sleeve
-                        + " is no scheme; these are: "
-                        + String.join(", ", SleeveText.schemes(read))
-                        + "; a text of your own has words in braces, such as {wire}"));
+  private int refuse(Answer.Refused<WorkPapers> answer) {
+    if (file.json()) {
+      output.out().print(WorkJson.write(answer.problems()));
+    }
+    return output.refuse(answer);
   }
 }

@@ -1,4 +1,4 @@
-package dev.ringout.print;
+package dev.ringout.record;
 
 import dev.ringout.sheet.SheetTexts;
 import java.io.IOException;

@@ -1,4 +1,4 @@
-package dev.ringout.cli;
+package dev.ringout.jobs;
 
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Waiver;
@@ -8,37 +8,37 @@ import dev.ringout.imports.ListImporter;
 import dev.ringout.imports.Words;
 import dev.ringout.intake.HarnessReader;
 import dev.ringout.intake.LostCase;
-import dev.ringout.intake.OneUnit;
 import dev.ringout.intake.ReadingsReader;
 import dev.ringout.intake.WaiversReader;
-import dev.ringout.readings.Job;
 import dev.ringout.readings.ReadingSet;
+import dev.ringout.seal.Digest;
+import dev.ringout.seal.Seal;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Place;
-import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
-import dev.ringout.source.Severity;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
 import dev.ringout.units.Text;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Collection;
-import java.util.Collections;
+import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
-/** Reads the files that a command line names, and collects every problem of all of them. */
-final class Inputs {
+/** Inputs from files, with every problem of all of them. */
+public final class FileInputs implements Inputs {
   private final Problems problems = new Problems();
   private final Map<String, Integer> timesNamed = new HashMap<>();
   private boolean missing;
 
-  Inputs(List<Path> files) {
+  /**
+   * Inputs from files.
+   *
+   * @param files all that one run names: two of one name are told apart by their paths
+   */
+  public FileInputs(List<Path> files) {
     files.forEach(file -> timesNamed.merge(fileName(file), 1, Integer::sum));
   }
 
@@ -48,43 +48,40 @@ final class Inputs {
   }
 
   /** A file's name alone, or as typed where two files of one command share it. */
-  String shownName(Path file) {
+  @Override
+  public String shownName(Path file) {
     return Text.visible(
         timesNamed.getOrDefault(fileName(file), 1) > 1 ? file.toString() : fileName(file));
   }
 
-  Problems problems() {
+  @Override
+  public Problems problems() {
     return problems;
   }
 
-  /** Whether any error was found besides some that are known. */
-  boolean hasErrorsBeside(Collection<Problem> known) {
-    Set<Problem> beside = Collections.newSetFromMap(new IdentityHashMap<>());
-    beside.addAll(known);
-    return problems.list().stream()
-        .anyMatch(one -> one.severity() == Severity.ERROR && !beside.contains(one));
+  @Override
+  public boolean isMissing() {
+    return missing;
   }
 
-  /** The exit code for what was found wrong in the files. */
-  int exitCode() {
-    return missing ? ExitCode.MISSING_INPUT : ExitCode.NOT_UNDERSTOOD;
-  }
-
-  Optional<Harness> harness(Path file) {
+  @Override
+  public Optional<Harness> harness(Path file) {
     return open(file, (table, name) -> HarnessReader.read(table, name, problems));
   }
 
   /** A wire list in any layout. */
-  Optional<ImportResult> list(Path file, Words words, ImportOptions options) {
+  public Optional<ImportResult> list(Path file, Words words, ImportOptions options) {
     return open(file, (table, name) -> ListImporter.read(table, name, words, options));
   }
 
   /** What somebody has accepted. */
-  List<Waiver> waivers(Path file) {
+  @Override
+  public List<Waiver> waivers(Path file) {
     return open(file, (table, name) -> WaiversReader.read(table, problems)).orElse(List.of());
   }
 
-  ReadingSet readings(List<Path> files, Harness harness) {
+  @Override
+  public ReadingSet readings(List<Path> files, Harness harness) {
     ReadingsReader reader = new ReadingsReader(harness, problems);
     files.forEach(file -> read(reader, file));
     ReadingSet readings = reader.readings();
@@ -92,13 +89,9 @@ final class Inputs {
     return readings;
   }
 
-  /** Looks for problems in the readings files even where the harness can't be used. */
-  void findProblems(List<Path> readingsFiles) {
-    readingsOfAnything(readingsFiles);
-  }
-
   /** Readings of a unit for which there is no harness file. */
-  ReadingSet readingsOfAnything(List<Path> readingsFiles) {
+  @Override
+  public ReadingSet readingsOfAnything(List<Path> readingsFiles) {
     ReadingsReader reader = ReadingsReader.forProblemsOnly(problems);
     readingsFiles.forEach(file -> read(reader, file));
     return reader.readings();
@@ -111,6 +104,18 @@ final class Inputs {
           reader.read(table, name);
           return reader;
         });
+  }
+
+  @Override
+  public List<Seal.Named> digests(List<Path> files, Path folder) throws IOException {
+    List<Seal.Named> digests = new ArrayList<>();
+    for (Path file : files) {
+      for (Map.Entry<Path, String> one : Digest.ofFileOrFolder(file).entrySet()) {
+        Path way = folder.relativize(one.getKey().toAbsolutePath().normalize());
+        digests.add(new Seal.Named(way.toString().replace('\\', '/'), one.getValue()));
+      }
+    }
+    return digests;
   }
 
   private interface Use<T> {
@@ -128,47 +133,6 @@ final class Inputs {
       problems.error(Place.of(name), "can't be closed: " + e.getMessage());
     }
     return Optional.empty();
-  }
-
-  /**
-   * A unit's readings; those of another unit, drawing or revision among them are refused.
-   *
-   * @param said what the command line says of the unit
-   */
-  ReadingSet ofOneUnit(Harness harness, ReadingSet readings, UnitOptions said) {
-    ReadingSet vouched =
-        said.serial()
-            .map(serial -> OneUnit.vouchedFor(readings, serial, problems))
-            .orElse(readings);
-    refuseOthers(harness, vouched, said);
-    return vouched;
-  }
-
-  /** Readings of another unit than these, which must be of one unit, drawing and revision too. */
-  ReadingSet ofAnotherUnit(Harness harness, ReadingSet own, ReadingSet readings, UnitOptions said) {
-    refuseOthers(harness, readings, said);
-    OneUnit.reportSame(own, readings, problems);
-    return readings;
-  }
-
-  private void refuseOthers(Harness harness, ReadingSet readings, UnitOptions said) {
-    OneUnit.report(harness, readings, problems);
-    if (!said.anyRevision()) {
-      refuseOtherRevision(harness, readings);
-    }
-  }
-
-  private void refuseOtherRevision(Harness harness, ReadingSet readings) {
-    String own = harness.headerValue("revision");
-    for (Job job : readings.jobs()) {
-      if (!job.revision().isEmpty() && !own.isEmpty() && !job.revision().equalsIgnoreCase(own)) {
-        problems.error(
-            job.revisionPlace(),
-            Text.of(
-                "the readings were taken against revision %s, the harness file is revision %s; to compare them all the same, say --any-revision",
-                job.revision(), own));
-      }
-    }
   }
 
   private void report(UnusableInput e) {

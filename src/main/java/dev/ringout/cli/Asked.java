@@ -1,0 +1,30 @@
+package dev.ringout.cli;
+
+import dev.ringout.jobs.WrongRequest;
+
+/** Where on the command line a part of a request is asked for. */
+final class Asked {
+  private Asked() {}
+
+  /** What is wrong with a request, behind the option that asks for it. */
+  static String inWords(WrongRequest wrong) {
+    return before(wrong.part()) + wrong.text();
+  }
+
+  private static String before(WrongRequest.Part part) {
+    return switch (part) {
+      case ONLY -> "--only: ";
+      case TOUCHED -> "--touched: ";
+      case OPENED -> "--opened: ";
+      case RENAME -> "--rename: ";
+      case SLEEVE -> "--sleeve: ";
+      case TABLES -> "--tables ";
+      case STATE -> "--state: ";
+      case WIRE -> "wire: ";
+      case POINT -> "";
+      case OTHERS -> "--also ";
+      case SEAL_KEY -> "--seal: ";
+      case TRUSTED_KEY -> "--key: ";
+    };
+  }
+}

@@ -1,0 +1,74 @@
+package dev.ringout.jobs;
+
+import dev.ringout.check.CheckResult;
+import dev.ringout.jobs.WrongRequest.Part;
+import dev.ringout.readings.ReadingSet;
+import dev.ringout.source.Problem;
+import dev.ringout.source.Problems;
+import dev.ringout.source.Severity;
+import dev.ringout.standards.Tables;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The main job: a unit's readings held against its list. */
+public final class CheckJob {
+  private CheckJob() {}
+
+  /**
+   * What is asked.
+   *
+   * @param others readings of other units of the same list, by which a fault of the paper is told
+   */
+  public record Request(UnitRequest unit, List<Path> others) {}
+
+  /**
+   * Checks a unit.
+   *
+   * <p>A cell that can't be understood stops the verdict, and not what the other cells say: its
+   * problem stands among the result's unread readings.
+   *
+   * @throws WrongRequest where the request names what the list does not have
+   */
+  public static Answer<CheckResult> run(Request request, Inputs inputs) throws WrongRequest {
+    for (Path other : request.others()) {
+      if (request.unit().readings().contains(other)) {
+        throw new WrongRequest(Part.OTHERS, other + " is among this unit's own readings");
+      }
+    }
+    Optional<UnitAtHand> read = UnitAtHand.read(request.unit(), inputs);
+    if (read.isEmpty()) {
+      request.others().forEach(file -> inputs.readingsOfAnything(List.of(file)));
+      return Answer.refused(inputs);
+    }
+    UnitAtHand unit = read.get();
+    Map<String, ReadingSet> others = new LinkedHashMap<>();
+    for (Path file : request.others()) {
+      others.put(file.toString(), unit.another(file, request.unit().said(), inputs));
+    }
+    if (hasErrorsBeside(unit.readings().unread(), inputs.problems())) {
+      return Answer.refused(inputs);
+    }
+    Tables tables = OwnTables.over(request.unit().ownTables());
+    Map<String, CheckResult> checked = new LinkedHashMap<>();
+    others.forEach(
+        (file, other) ->
+            checked.put(file, CheckResult.of(unit.harness(), other, tables, List.of())));
+    CheckResult result =
+        CheckResult.of(unit.harness(), unit.readings(), tables, inputs.problems().list());
+    return Answer.of(result.heldAgainst(checked), inputs);
+  }
+
+  private static boolean hasErrorsBeside(Collection<Problem> known, Problems problems) {
+    Set<Problem> beside = Collections.newSetFromMap(new IdentityHashMap<>());
+    beside.addAll(known);
+    return problems.list().stream()
+        .anyMatch(one -> one.severity() == Severity.ERROR && !beside.contains(one));
+  }
+}

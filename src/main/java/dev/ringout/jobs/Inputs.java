@@ -1,0 +1,51 @@
+package dev.ringout.jobs;
+
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Waiver;
+import dev.ringout.readings.ReadingSet;
+import dev.ringout.seal.Seal;
+import dev.ringout.source.Problems;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Where the inputs of one run of a job come from: files today. What can't be used is among the
+ * problems, all of it, and never thrown.
+ */
+public interface Inputs {
+
+  /** Opens the inputs of one run, given everything that the run names. */
+  interface Source extends Function<List<Path>, Inputs> {}
+
+  /** Everything that was odd or wrong in what was read so far. */
+  Problems problems();
+
+  /** Whether something that was named is not there at all. */
+  boolean isMissing();
+
+  /** How an input is called in messages. */
+  String shownName(Path input);
+
+  /** A list of what is wired; absent where it can't be used. */
+  Optional<Harness> harness(Path list);
+
+  /** Readings of a unit of this list, the later of two of the same points in force. */
+  ReadingSet readings(List<Path> sheets, Harness harness);
+
+  /** Readings of a unit for which there is no list, or whose list can't be used. */
+  ReadingSet readingsOfAnything(List<Path> sheets);
+
+  /** What somebody has accepted of the paper. */
+  List<Waiver> waivers(Path file);
+
+  /**
+   * The digest of everything that inputs consist of, each by its way from a folder: so a folder can
+   * be moved as a whole.
+   *
+   * @throws IOException where one can't be read again
+   */
+  List<Seal.Named> digests(List<Path> inputs, Path folder) throws IOException;
+}

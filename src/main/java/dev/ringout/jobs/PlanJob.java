@@ -1,0 +1,74 @@
+package dev.ringout.jobs;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.compare.Comparison;
+import dev.ringout.jobs.WrongRequest.Part;
+import dev.ringout.plan.PlanOptions;
+import dev.ringout.plan.PlanOptions.Isolation;
+import dev.ringout.plan.Planner;
+import dev.ringout.plan.TestPlan;
+import dev.ringout.standards.CopperWire;
+import dev.ringout.standards.HandMovements;
+import dev.ringout.standards.Tables;
+import dev.ringout.standards.WireOhms;
+import java.util.List;
+import java.util.Optional;
+
+/** The test sheet with the fewest steps that prove a unit, or what its readings leave open. */
+public final class PlanJob {
+  private PlanJob() {}
+
+  /**
+   * What is asked.
+   *
+   * @param unit its readings are those already taken: only what they do not prove is planned
+   * @param isolation how nets are held apart
+   * @param insulation whether insulation is tested
+   * @param byConnector connector after connector, rather than by the least movement
+   * @param only the nets of these items; of all where there are none
+   */
+  public record Request(
+      UnitRequest unit,
+      Isolation isolation,
+      boolean insulation,
+      boolean byConnector,
+      List<String> only) {
+
+    /** The plan that proves all of a unit. */
+    public static Request whole(UnitRequest unit) {
+      return new Request(unit, PlanOptions.ALL.isolation(), true, false, List.of());
+    }
+  }
+
+  /**
+   * Plans the steps.
+   *
+   * @throws WrongRequest where the request names what the list does not have
+   */
+  public static Answer<TestPlan> run(Request request, Inputs inputs) throws WrongRequest {
+    Optional<UnitAtHand> read = UnitAtHand.read(request.unit(), inputs);
+    if (read.isEmpty() || inputs.problems().hasErrors()) {
+      return Answer.refused(inputs);
+    }
+    UnitAtHand unit = read.get();
+    Tables tables = OwnTables.over(request.unit().ownTables());
+    Circuit circuit = Circuit.of(unit.harness());
+    JoinLimits limits = new JoinLimits(circuit, WireOhms.of(CopperWire.published(), tables));
+    Optional<Comparison> taken =
+        request.unit().readings().isEmpty()
+            ? Optional.empty()
+            : Optional.of(Comparison.of(circuit, limits, unit.readings()));
+    PlanOptions options =
+        new PlanOptions(
+            request.isolation(),
+            request.insulation(),
+            request.byConnector(),
+            new Names(unit.harness()).items(Part.ONLY, request.only()),
+            unit.wires(),
+            unit.items(),
+            taken,
+            unit.readings().reworksBefore());
+    return Answer.of(Planner.plan(circuit, limits, new HandMovements(tables), options), inputs);
+  }
+}

@@ -1,0 +1,97 @@
+package dev.ringout.jobs;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.SwitchState;
+import dev.ringout.intake.PointSearch;
+import dev.ringout.intake.PointSearch.Found;
+import dev.ringout.intake.PointSearch.NotFound;
+import dev.ringout.intake.Understood;
+import dev.ringout.jobs.WrongRequest.Part;
+import dev.ringout.standards.CopperWire;
+import dev.ringout.standards.WireOhms;
+import dev.ringout.trace.Trace;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** Everything on one net, and what a meter should read between two points. */
+public final class TraceJob {
+  private TraceJob() {}
+
+  /**
+   * What is asked.
+   *
+   * @param words one point or two, each a name, a wire's number or a signal; blanks may be in them
+   * @param state positions of the switches, or nothing
+   */
+  public record Request(Path list, List<String> words, String state, Optional<Path> ownTables) {}
+
+  /**
+   * A trace.
+   *
+   * @param as what each word was understood as
+   */
+  public record Result(Trace trace, List<String> as) {}
+
+  /**
+   * Follows a net.
+   *
+   * @throws WrongRequest where a point or a position is none of the list's
+   */
+  public static Answer<Result> run(Request request, Inputs inputs) throws WrongRequest {
+    Optional<Harness> harness = inputs.harness(request.list());
+    if (harness.isEmpty() || inputs.problems().hasErrors()) {
+      return Answer.refused(inputs);
+    }
+    PointSearch search = new PointSearch(harness.get());
+    List<Found> asked = points(request.words(), search);
+    Circuit circuit = Circuit.of(harness.get());
+    JoinLimits limits =
+        new JoinLimits(
+            circuit, WireOhms.of(CopperWire.published(), OwnTables.over(request.ownTables())));
+    Optional<Point> other = asked.size() > 1 ? Optional.of(asked.get(1).point()) : Optional.empty();
+    Trace trace =
+        Trace.of(circuit, limits, asked.get(0).point(), other, state(request.state(), search));
+    return Answer.of(new Result(trace, asked.stream().map(Found::as).toList()), inputs);
+  }
+
+  /** All words as one point, or split into two; blanks within a point need no quotes. */
+  private static List<Found> points(List<String> words, PointSearch search) throws WrongRequest {
+    PointSearch.Result whole = search.find(String.join(" ", words));
+    if (whole instanceof Found one) {
+      return List.of(one);
+    }
+    PointSearch.Result wrong = whole;
+    for (int split = 1; split < words.size(); split++) {
+      PointSearch.Result first = search.find(String.join(" ", words.subList(0, split)));
+      PointSearch.Result second = search.find(String.join(" ", words.subList(split, words.size())));
+      if (first instanceof Found one && second instanceof Found two) {
+        if (one.point().equals(two.point())) {
+          throw new WrongRequest(Part.POINT, one.as() + " and " + two.as() + " are the same point");
+        }
+        return List.of(one, two);
+      }
+      wrong = first instanceof NotFound ? first : second;
+    }
+    throw notFound((NotFound) wrong);
+  }
+
+  private static WrongRequest notFound(NotFound not) {
+    return new WrongRequest(
+        Part.POINT, not.text() + (not.maybe().isEmpty() ? "" : "; maybe " + not.maybe()));
+  }
+
+  private static SwitchState state(String words, PointSearch search) throws WrongRequest {
+    Understood<SwitchState> understood = search.state(words);
+    if (understood.value().isEmpty()) {
+      throw new WrongRequest(
+          Part.STATE,
+          understood.complaint()
+              + (understood.maybe().isEmpty() ? "" : "; maybe " + understood.maybe()));
+    }
+    return understood.value().get();
+  }
+}
