@@ -1,9 +1,9 @@
 package dev.ringout.cli;
 
+import dev.ringout.Ringout;
 import dev.ringout.check.CheckResult;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.CheckJob;
-import dev.ringout.jobs.FileInputs;
 import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.CheckJson;
 import dev.ringout.text.CheckText;
@@ -80,10 +80,7 @@ final class CheckCommand implements Callable<Integer> {
     CheckJob.Request request =
         new CheckJob.Request(
             unit.of(harnessFile.file(), readingsFiles, touched, tables), otherUnits);
-    List<Path> files = new ArrayList<>(readingsFiles);
-    files.add(harnessFile.file());
-    files.addAll(otherUnits);
-    return CheckJob.run(request, new FileInputs(files)).match(this::show, this::refuse);
+    return Ringout.onFiles().check(request).match(this::show, this::refuse);
   }
 
   private int show(Answer.Given<CheckResult> answer) {

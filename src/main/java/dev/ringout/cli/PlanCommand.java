@@ -1,7 +1,7 @@
 package dev.ringout.cli;
 
+import dev.ringout.Ringout;
 import dev.ringout.jobs.Answer;
-import dev.ringout.jobs.FileInputs;
 import dev.ringout.jobs.PlanJob;
 import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.PlanJson;
@@ -89,9 +89,7 @@ final class PlanCommand implements Callable<Integer> {
             !noInsulation,
             byConnector,
             only);
-    List<Path> files = new ArrayList<>(taken);
-    files.add(harnessFile.file());
-    return PlanJob.run(request, new FileInputs(files)).match(this::show, this::refuse);
+    return Ringout.onFiles().plan(request).match(this::show, this::refuse);
   }
 
   private int show(Answer.Given<TestPlan> answer) {

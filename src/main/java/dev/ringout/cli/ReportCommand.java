@@ -1,7 +1,7 @@
 package dev.ringout.cli;
 
+import dev.ringout.Ringout;
 import dev.ringout.jobs.Answer;
-import dev.ringout.jobs.FileInputs;
 import dev.ringout.jobs.RecordJob;
 import dev.ringout.jobs.Stopped;
 import dev.ringout.jobs.VerifyJob;
@@ -216,10 +216,8 @@ final class ReportCommand implements Callable<Integer> {
             done,
             sealKey,
             to);
-    List<Path> files = new ArrayList<>(List.of(harnessPath));
-    files.addAll(readingsFiles);
-    waivers.ifPresent(files::add);
-    return RecordJob.run(request, new FileInputs(files))
+    return Ringout.onFiles()
+        .record(request)
         .match(answer -> write(to, name, sealFile, answer), output::refuse);
   }
 
@@ -260,7 +258,7 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private int verify(Path record) throws WrongRequest, Stopped {
-    VerifyJob.Result result = VerifyJob.run(new VerifyJob.Request(record, trusted));
+    VerifyJob.Result result = Ringout.onFiles().verify(new VerifyJob.Request(record, trusted));
     for (SealFinding one : result.findings()) {
       output
           .out()

@@ -1,7 +1,7 @@
 package dev.ringout.cli;
 
+import dev.ringout.Ringout;
 import dev.ringout.jobs.Answer;
-import dev.ringout.jobs.FileInputs;
 import dev.ringout.jobs.ReviewJob;
 import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.ReviewJson;
@@ -12,8 +12,6 @@ import dev.ringout.words.ProblemText;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -63,9 +61,7 @@ final class ReviewCommand implements Callable<Integer> {
     LocalDate day = today.orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
     ReviewJob.Request request =
         new ReviewJob.Request(harnessFile.file(), waivers, day, tables.folder());
-    List<Path> files = new ArrayList<>(List.of(harnessFile.file()));
-    waivers.ifPresent(files::add);
-    return ReviewJob.run(request, new FileInputs(files)).match(this::show, this::refuse);
+    return Ringout.onFiles().review(request).match(this::show, this::refuse);
   }
 
   private int show(Answer.Given<ReviewJob.Result> answer) {

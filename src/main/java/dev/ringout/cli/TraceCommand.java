@@ -1,7 +1,7 @@
 package dev.ringout.cli;
 
+import dev.ringout.Ringout;
 import dev.ringout.jobs.Answer;
-import dev.ringout.jobs.FileInputs;
 import dev.ringout.jobs.TraceJob;
 import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.TraceJson;
@@ -61,8 +61,7 @@ final class TraceCommand implements Callable<Integer> {
   public Integer call() throws WrongRequest {
     TraceJob.Request request =
         new TraceJob.Request(harnessFile.file(), words, state, tables.folder());
-    return TraceJob.run(request, new FileInputs(List.of(harnessFile.file())))
-        .match(this::show, this::refuse);
+    return Ringout.onFiles().trace(request).match(this::show, this::refuse);
   }
 
   private int show(Answer.Given<TraceJob.Result> answer) {

@@ -1,7 +1,7 @@
 package dev.ringout.cli;
 
+import dev.ringout.Ringout;
 import dev.ringout.jobs.Answer;
-import dev.ringout.jobs.FileInputs;
 import dev.ringout.jobs.WorkJob;
 import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.WorkJson;
@@ -72,8 +72,7 @@ final class WorkCommand implements Callable<Integer> {
   public Integer call() throws WrongRequest {
     WorkJob.Request request =
         new WorkJob.Request(harnessFile.file(), only, sleeve, tables.folder());
-    return WorkJob.run(request, new FileInputs(List.of(harnessFile.file())))
-        .match(this::show, this::refuse);
+    return Ringout.onFiles().work(request).match(this::show, this::refuse);
   }
 
   private int show(Answer.Given<WorkPapers> answer) {

@@ -26,7 +26,12 @@ public final class CheckJob {
    *
    * @param others readings of other units of the same list, by which a fault of the paper is told
    */
-  public record Request(UnitRequest unit, List<Path> others) {}
+  public record Request(UnitRequest unit, List<Path> others) {
+    /** A unit by itself. */
+    public static Request of(UnitRequest unit) {
+      return new Request(unit, List.of());
+    }
+  }
 
   /**
    * Checks a unit.

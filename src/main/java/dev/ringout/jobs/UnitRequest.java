@@ -1,6 +1,7 @@
 package dev.ringout.jobs;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -56,5 +57,12 @@ public record UnitRequest(
   /** The same unit, worked on since. */
   public UnitRequest with(Touched other) {
     return new UnitRequest(list, readings, said, other, ownTables);
+  }
+
+  /** All inputs that are named, the list first. */
+  public List<Path> named() {
+    List<Path> named = new ArrayList<>(List.of(list));
+    named.addAll(readings);
+    return named;
   }
 }

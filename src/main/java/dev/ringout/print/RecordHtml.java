@@ -2,29 +2,16 @@ package dev.ringout.print;
 
 import dev.ringout.pictures.Html;
 import dev.ringout.record.RecordBlock;
-import dev.ringout.record.RecordBlock.Heading;
-import dev.ringout.record.RecordBlock.Pairs;
-import dev.ringout.record.RecordBlock.Picture;
-import dev.ringout.record.RecordBlock.Signatures;
-import dev.ringout.record.RecordBlock.Table;
-import dev.ringout.record.RecordBlock.Words;
 import dev.ringout.record.RecordContent;
 import dev.ringout.sheet.PrintForm;
 import dev.ringout.units.Text;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * A record as one page that needs nothing else: for a screen, light or dark, wide or narrow, with
  * the keyboard alone; for paper in black and white; and what the PDF is set from.
  */
 public final class RecordHtml {
-  private static final double PAGE_MM = 186;
-  private static final int SHORT = 16;
-  private static final Pattern SIZE =
-      Pattern.compile("<svg ([^>]*?)width=\"([0-9.]+)mm\" height=\"([0-9.]+)mm\"");
-
   private static final String PAPER_STYLE =
       """
       @page { size: PAPER; margin: 16mm 12mm 16mm 12mm;
@@ -108,7 +95,6 @@ public final class RecordHtml {
       """;
 
   private final StringBuilder html = new StringBuilder();
-  private int tables;
 
   private RecordHtml() {}
 
@@ -141,7 +127,8 @@ public final class RecordHtml {
       navigation(blocks);
     }
     html.append("<main>\n");
-    blocks.forEach(block -> block(block, screen));
+    RecordPieces pieces = new RecordPieces(screen);
+    blocks.forEach(block -> html.append(block.match(pieces)));
     html.append("</main>\n");
     if (screen) {
       html.append("<script>\n").append(SCRIPT).append("</script>\n");
@@ -152,131 +139,15 @@ public final class RecordHtml {
   private void navigation(List<RecordBlock> blocks) {
     html.append("<nav aria-label=\"Parts of the record\"><ul>\n");
     for (RecordBlock block : blocks) {
-      if (block instanceof Heading heading && heading.level() == 2) {
-        html.append(
-            Text.of(
-                "<li><a href=\"#%s\">%s</a></li>\n", heading.id(), Html.escaped(heading.text())));
-      }
+      block
+          .part()
+          .ifPresent(
+              heading ->
+                  html.append(
+                      Text.of(
+                          "<li><a href=\"#%s\">%s</a></li>\n",
+                          heading.id(), Html.escaped(heading.text()))));
     }
     html.append("</ul></nav>\n");
-  }
-
-  private void block(RecordBlock block, boolean screen) {
-    if (block instanceof Heading heading) {
-      html.append(
-          Text.of(
-              "<h%1$d id=\"%2$s\">%3$s</h%1$d>\n",
-              heading.level(), heading.id(), Html.escaped(heading.text())));
-    } else if (block instanceof RecordBlock.Verdict verdict) {
-      html.append(verdict.good() ? "<p class=\"verdict\">" : "<p class=\"verdict bad\">")
-          .append(Html.escaped(verdict.words()))
-          .append("</p>\n");
-    } else if (block instanceof Words words) {
-      html.append(words.warns() ? "<p class=\"warns\">" : "<p>")
-          .append(Html.escaped(words.text()))
-          .append("</p>\n");
-    } else if (block instanceof Pairs pairs) {
-      pairs(pairs);
-    } else if (block instanceof Table table) {
-      table(table, screen);
-    } else if (block instanceof Picture picture) {
-      html.append("<figure>")
-          .append(fitted(picture.svg()))
-          .append("<figcaption>")
-          .append(Html.escaped(picture.caption()))
-          .append("</figcaption></figure>\n");
-    } else if (block instanceof Signatures signatures) {
-      html.append("<table aria-label=\"To sign\"><tbody><tr>");
-      for (String who : signatures.who()) {
-        html.append("<td class=\"sign\">")
-            .append(Html.escaped(who))
-            .append("<br/><br/><br/>Date</td>");
-      }
-      html.append("</tr></tbody></table>\n");
-    } else {
-      html.append("<div class=\"newpage\"></div>\n");
-    }
-  }
-
-  private void pairs(Pairs pairs) {
-    html.append("<table><tbody>\n");
-    for (List<String> row : pairs.rows()) {
-      html.append("<tr><th scope=\"row\" class=\"pairs\">")
-          .append(Html.escaped(row.get(0)))
-          .append("</th><td>")
-          .append(Html.escaped(row.get(1)))
-          .append("</td></tr>\n");
-    }
-    html.append("</tbody></table>\n");
-  }
-
-  private void table(Table table, boolean screen) {
-    tables++;
-    String id = "table-" + tables;
-    boolean choosable = screen && table.stateColumn() >= 0;
-    if (choosable) {
-      chooser(table, id);
-    }
-    html.append(
-        Text.of(
-            "<div class=\"scroll%s\"%s><table id=\"%s\"><thead><tr>",
-            table.stateColumn() >= 0 ? " wide" : "",
-            screen
-                ? " tabindex=\"0\" role=\"region\" aria-label=\""
-                    + Html.escaped(table.name() + ", table " + tables)
-                    + "\""
-                : "",
-            id));
-    for (String heading : table.headings()) {
-      html.append("<th scope=\"col\">").append(Html.escaped(heading)).append("</th>");
-    }
-    html.append("</tr></thead><tbody>\n");
-    for (List<String> row : table.rows()) {
-      boolean judged = table.stateColumn() >= 0;
-      String verdict = judged ? row.get(table.stateColumn()) : "";
-      html.append(judged && !verdict.equals("conforms") ? "<tr class=\"fails\"" : "<tr")
-          .append(choosable ? " data-verdict=\"" + Html.escaped(verdict) + "\">" : ">");
-      for (String cell : row) {
-        html.append(cell.length() <= SHORT ? "<td class=\"short\">" : "<td>")
-            .append(Html.escaped(cell))
-            .append("</td>");
-      }
-      html.append("</tr>\n");
-    }
-    html.append("</tbody></table></div>\n");
-  }
-
-  private void chooser(Table table, String id) {
-    html.append(
-        Text.of(
-            "<form data-for=\"%1$s\"><label>Find <input type=\"search\"/></label>\n"
-                + "<label>Verdict <select><option value=\"\">all</option>",
-            id));
-    table.rows().stream()
-        .map(row -> row.get(table.stateColumn()))
-        .distinct()
-        .sorted()
-        .forEach(
-            state ->
-                html.append(Text.of("<option value=\"%1$s\">%1$s</option>", Html.escaped(state))));
-    html.append("</select></label> <output aria-live=\"polite\"></output></form>\n");
-  }
-
-  /** A drawing no wider than the page. */
-  private static String fitted(String svg) {
-    Matcher size = SIZE.matcher(svg);
-    if (!size.find()) {
-      return svg;
-    }
-    double width = Double.parseDouble(size.group(2));
-    double height = Double.parseDouble(size.group(3));
-    if (width <= PAGE_MM) {
-      return svg;
-    }
-    String fitted =
-        Text.of(
-            "<svg %swidth=\"%.1fmm\" height=\"%.1fmm\"",
-            size.group(1), PAGE_MM, height * PAGE_MM / width);
-    return fitted + svg.substring(size.end());
   }
 }

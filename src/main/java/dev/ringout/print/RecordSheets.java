@@ -1,11 +1,6 @@
 package dev.ringout.print;
 
 import dev.ringout.record.RecordBlock;
-import dev.ringout.record.RecordBlock.Heading;
-import dev.ringout.record.RecordBlock.Pairs;
-import dev.ringout.record.RecordBlock.Picture;
-import dev.ringout.record.RecordBlock.Table;
-import dev.ringout.record.RecordBlock.Words;
 import dev.ringout.record.RecordContent;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.sheet.OutSheet.Look;
@@ -15,38 +10,70 @@ import java.util.List;
 import java.util.Map;
 
 /** A record as a workbook: what is said in words on the first sheet, a sheet for each table. */
-public final class RecordSheets {
-  private RecordSheets() {}
+public final class RecordSheets implements RecordBlock.Cases<List<List<String>>> {
+  private final String title;
+  private final Map<String, OutSheet> tables = new LinkedHashMap<>();
+
+  private RecordSheets(String title) {
+    this.title = title;
+  }
 
   /** The sheets. */
   public static List<OutSheet> of(RecordContent record) {
-    String title = record.title();
+    RecordSheets form = new RecordSheets(record.title());
     List<List<String>> words = new ArrayList<>();
-    Map<String, OutSheet> tables = new LinkedHashMap<>();
-    for (RecordBlock block : record.blocks()) {
-      if (block instanceof Heading heading) {
-        words.add(List.of("part", heading.text()));
-      } else if (block instanceof RecordBlock.Verdict verdict) {
-        words.add(List.of("verdict", verdict.words()));
-      } else if (block instanceof Words one) {
-        words.add(List.of(one.warns() ? "note well" : "", one.text()));
-      } else if (block instanceof Pairs pairs) {
-        words.addAll(pairs.rows());
-      } else if (block instanceof Picture picture) {
-        words.add(List.of("picture", "in the page and the PDF: " + picture.caption()));
-      } else if (block instanceof RecordBlock.Signatures signatures) {
-        signatures.who().forEach(who -> words.add(List.of("sign: " + who, "")));
-      } else if (block instanceof Table table) {
-        words.add(List.of("", "sheet " + table.name()));
-        tables.put(
-            table.name(),
-            new OutSheet(
-                table.name(), table.headings(), table.rows(), Look.printed(title).withFilter()));
-      }
-    }
+    record.blocks().forEach(block -> words.addAll(block.match(form)));
     List<OutSheet> sheets = new ArrayList<>();
-    sheets.add(new OutSheet("Record", List.of("About", "What"), words, Look.printed(title)));
-    sheets.addAll(tables.values());
+    sheets.add(
+        new OutSheet("Record", List.of("About", "What"), words, Look.printed(record.title())));
+    sheets.addAll(form.tables.values());
     return sheets;
+  }
+
+  private static List<List<String>> row(String about, String what) {
+    return List.of(List.of(about, what));
+  }
+
+  @Override
+  public List<List<String>> verdict(RecordBlock.Verdict one) {
+    return row("verdict", one.words());
+  }
+
+  @Override
+  public List<List<String>> heading(RecordBlock.Heading one) {
+    return row("part", one.text());
+  }
+
+  @Override
+  public List<List<String>> words(RecordBlock.Words one) {
+    return row(one.warns() ? "note well" : "", one.text());
+  }
+
+  @Override
+  public List<List<String>> pairs(RecordBlock.Pairs one) {
+    return one.rows();
+  }
+
+  @Override
+  public List<List<String>> table(RecordBlock.Table one) {
+    tables.put(
+        one.name(),
+        new OutSheet(one.name(), one.headings(), one.rows(), Look.printed(title).withFilter()));
+    return row("", "sheet " + one.name());
+  }
+
+  @Override
+  public List<List<String>> picture(RecordBlock.Picture one) {
+    return row("picture", "in the page and the PDF: " + one.caption());
+  }
+
+  @Override
+  public List<List<String>> signatures(RecordBlock.Signatures one) {
+    return one.who().stream().map(who -> List.of("sign: " + who, "")).toList();
+  }
+
+  @Override
+  public List<List<String>> newPage(RecordBlock.NewPage one) {
+    return List.of();
   }
 }

@@ -2,15 +2,60 @@ package dev.ringout.record;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** A piece of a record: the same whether it becomes a page, a PDF or a workbook. */
 public sealed interface RecordBlock {
 
+  /** What is made of it, by its kind: a form that lacks a kind does not compile. */
+  <T> T match(Cases<T> cases);
+
+  /** One thing to make of each kind. */
+  interface Cases<T> {
+    T verdict(Verdict one);
+
+    T heading(Heading one);
+
+    T words(Words one);
+
+    T pairs(Pairs one);
+
+    T table(Table one);
+
+    T picture(Picture one);
+
+    T signatures(Signatures one);
+
+    T newPage(NewPage one);
+  }
+
+  /** The heading, where this piece begins a part of the record that can be jumped to. */
+  default Optional<Heading> part() {
+    return Optional.empty();
+  }
+
   /** The verdict, as large as it is important. */
-  record Verdict(String words, boolean good) implements RecordBlock {}
+  record Verdict(String words, boolean good) implements RecordBlock {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.verdict(this);
+    }
+  }
 
   /** A heading; those of level 2 begin a part that can be jumped to. */
   record Heading(int level, String text) implements RecordBlock {
+    private static final int PART = 2;
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.heading(this);
+    }
+
+    @Override
+    public Optional<Heading> part() {
+      return level == PART ? Optional.of(this) : Optional.empty();
+    }
+
     /** Its address within the page. */
     public String id() {
       return text.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
@@ -18,10 +63,20 @@ public sealed interface RecordBlock {
   }
 
   /** A paragraph; one that warns is framed. */
-  record Words(String text, boolean warns) implements RecordBlock {}
+  record Words(String text, boolean warns) implements RecordBlock {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.words(this);
+    }
+  }
 
   /** Names and their values. */
-  record Pairs(List<List<String>> rows) implements RecordBlock {}
+  record Pairs(List<List<String>> rows) implements RecordBlock {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.pairs(this);
+    }
+  }
 
   /**
    * A table.
@@ -30,6 +85,11 @@ public sealed interface RecordBlock {
    */
   record Table(String name, List<String> headings, List<List<String>> rows, int stateColumn)
       implements RecordBlock {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.table(this);
+    }
+
     /**
      * Every row has a cell for each heading.
      *
@@ -45,11 +105,26 @@ public sealed interface RecordBlock {
   }
 
   /** A drawing (SVG) with what it shows in words. */
-  record Picture(String svg, String caption) implements RecordBlock {}
+  record Picture(String svg, String caption) implements RecordBlock {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.picture(this);
+    }
+  }
 
   /** Places to sign, one for each who does. */
-  record Signatures(List<String> who) implements RecordBlock {}
+  record Signatures(List<String> who) implements RecordBlock {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.signatures(this);
+    }
+  }
 
   /** What follows stands on a new page. */
-  record NewPage() implements RecordBlock {}
+  record NewPage() implements RecordBlock {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.newPage(this);
+    }
+  }
 }

@@ -686,7 +686,7 @@ public final class RecordContent {
     blocks.add(new Heading(2, "Made from"));
     blocks.add(new Table("Files", List.of("File", "SHA-256"), rows, -1));
     blocks.add(new Words("By " + record.program() + ".", false));
-    digest = Digest.of(blocks.toString());
+    digest = Digest.of(CanonicalForm.of(blocks));
     blocks.add(new Words("Content digest " + digest, false));
   }
 }

@@ -1,0 +1,122 @@
+package dev.ringout;
+
+import dev.ringout.check.CheckResult;
+import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.CheckJob;
+import dev.ringout.jobs.FileInputs;
+import dev.ringout.jobs.Inputs;
+import dev.ringout.jobs.PlanJob;
+import dev.ringout.jobs.Program;
+import dev.ringout.jobs.RecordJob;
+import dev.ringout.jobs.ReviewJob;
+import dev.ringout.jobs.Stopped;
+import dev.ringout.jobs.TraceJob;
+import dev.ringout.jobs.VerifyJob;
+import dev.ringout.jobs.WorkJob;
+import dev.ringout.jobs.WrongRequest;
+import dev.ringout.plan.TestPlan;
+import dev.ringout.work.WorkPapers;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The library's door: what the commands do, for another program. A request goes in; the answer is a
+ * result made of facts, or a refusal that says everything that is wrong in the inputs.
+ *
+ * <p>Nothing is kept between two calls, and several threads may use one door. See
+ * docs/how-to/use-from-java.md.
+ */
+public final class Ringout {
+  private final Inputs.Source source;
+
+  private Ringout(Inputs.Source source) {
+    this.source = source;
+  }
+
+  /** A door whose inputs are files. */
+  public static Ringout onFiles() {
+    return on(FileInputs::new);
+  }
+
+  /** A door whose inputs come from elsewhere. */
+  public static Ringout on(Inputs.Source source) {
+    return new Ringout(source);
+  }
+
+  /** The program's name and version. */
+  public static String version() {
+    return Program.text();
+  }
+
+  /**
+   * Holds a unit's readings against its list.
+   *
+   * @throws WrongRequest where the request names what the list does not have
+   */
+  public Answer<CheckResult> check(CheckJob.Request request) throws WrongRequest {
+    List<Path> named = request.unit().named();
+    named.addAll(request.others());
+    return CheckJob.run(request, source.apply(named));
+  }
+
+  /**
+   * Plans the steps that prove a unit, or what its readings leave open.
+   *
+   * @throws WrongRequest where the request names what the list does not have
+   */
+  public Answer<TestPlan> plan(PlanJob.Request request) throws WrongRequest {
+    return PlanJob.run(request, source.apply(request.unit().named()));
+  }
+
+  /**
+   * Makes the papers from which a unit is wired.
+   *
+   * @throws WrongRequest where the request names what the list or the schemes do not have
+   */
+  public Answer<WorkPapers> work(WorkJob.Request request) throws WrongRequest {
+    return WorkJob.run(request, source.apply(List.of(request.list())));
+  }
+
+  /**
+   * Looks through the paper before a wire is cut.
+   *
+   * @throws WrongRequest where the tables can't be used
+   */
+  public Answer<ReviewJob.Result> review(ReviewJob.Request request) throws WrongRequest {
+    List<Path> named = new ArrayList<>(List.of(request.list()));
+    request.waivers().ifPresent(named::add);
+    return ReviewJob.run(request, source.apply(named));
+  }
+
+  /**
+   * Follows a net.
+   *
+   * @throws WrongRequest where a point or a position is none of the list's
+   */
+  public Answer<TraceJob.Result> trace(TraceJob.Request request) throws WrongRequest {
+    return TraceJob.run(request, source.apply(List.of(request.list())));
+  }
+
+  /**
+   * Makes the record to sign. It is written by whoever asked, and then sealed by its digest.
+   *
+   * @throws WrongRequest where the request names what the list does not have, or no key
+   * @throws Stopped where the record before is not as it was sealed, or an input vanished
+   */
+  public Answer<RecordJob.Result> record(RecordJob.Request request) throws WrongRequest, Stopped {
+    List<Path> named = request.unit().named();
+    request.waivers().ifPresent(named::add);
+    return RecordJob.run(request, source.apply(named));
+  }
+
+  /**
+   * Says whether a record and all that it was made from are as they were sealed.
+   *
+   * @throws WrongRequest where the trusted key is none
+   * @throws Stopped where there is no record or no seal
+   */
+  public VerifyJob.Result verify(VerifyJob.Request request) throws WrongRequest, Stopped {
+    return VerifyJob.run(request);
+  }
+}

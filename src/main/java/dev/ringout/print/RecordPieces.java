@@ -1,0 +1,158 @@
+package dev.ringout.print;
+
+import dev.ringout.pictures.Html;
+import dev.ringout.record.RecordBlock;
+import dev.ringout.units.Text;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The pieces of a record as parts of its page. */
+final class RecordPieces implements RecordBlock.Cases<String> {
+  private static final double PAGE_MM = 186;
+  private static final int SHORT = 16;
+  private static final Pattern SIZE =
+      Pattern.compile("<svg ([^>]*?)width=\"([0-9.]+)mm\" height=\"([0-9.]+)mm\"");
+
+  private final boolean screen;
+  private int tables;
+
+  /**
+   * Pieces of one page.
+   *
+   * @param screen whether it is for a screen too, where rows can be chosen
+   */
+  RecordPieces(boolean screen) {
+    this.screen = screen;
+  }
+
+  @Override
+  public String heading(RecordBlock.Heading one) {
+    return Text.of(
+        "<h%1$d id=\"%2$s\">%3$s</h%1$d>\n", one.level(), one.id(), Html.escaped(one.text()));
+  }
+
+  @Override
+  public String verdict(RecordBlock.Verdict one) {
+    return (one.good() ? "<p class=\"verdict\">" : "<p class=\"verdict bad\">")
+        + Html.escaped(one.words())
+        + "</p>\n";
+  }
+
+  @Override
+  public String words(RecordBlock.Words one) {
+    return (one.warns() ? "<p class=\"warns\">" : "<p>") + Html.escaped(one.text()) + "</p>\n";
+  }
+
+  @Override
+  public String picture(RecordBlock.Picture one) {
+    return "<figure>"
+        + fitted(one.svg())
+        + "<figcaption>"
+        + Html.escaped(one.caption())
+        + "</figcaption></figure>\n";
+  }
+
+  @Override
+  public String signatures(RecordBlock.Signatures one) {
+    StringBuilder html = new StringBuilder("<table aria-label=\"To sign\"><tbody><tr>");
+    for (String who : one.who()) {
+      html.append("<td class=\"sign\">")
+          .append(Html.escaped(who))
+          .append("<br/><br/><br/>Date</td>");
+    }
+    return html.append("</tr></tbody></table>\n").toString();
+  }
+
+  @Override
+  public String newPage(RecordBlock.NewPage one) {
+    return "<div class=\"newpage\"></div>\n";
+  }
+
+  @Override
+  public String pairs(RecordBlock.Pairs one) {
+    StringBuilder html = new StringBuilder("<table><tbody>\n");
+    for (List<String> row : one.rows()) {
+      html.append("<tr><th scope=\"row\" class=\"pairs\">")
+          .append(Html.escaped(row.get(0)))
+          .append("</th><td>")
+          .append(Html.escaped(row.get(1)))
+          .append("</td></tr>\n");
+    }
+    return html.append("</tbody></table>\n").toString();
+  }
+
+  @Override
+  public String table(RecordBlock.Table table) {
+    tables++;
+    String id = "table-" + tables;
+    boolean judged = table.stateColumn() >= 0;
+    StringBuilder html = new StringBuilder(screen && judged ? chooser(table, id) : "");
+    html.append(
+        Text.of(
+            "<div class=\"scroll%s\"%s><table id=\"%s\"><thead><tr>",
+            judged ? " wide" : "",
+            screen
+                ? " tabindex=\"0\" role=\"region\" aria-label=\""
+                    + Html.escaped(table.name() + ", table " + tables)
+                    + "\""
+                : "",
+            id));
+    for (String heading : table.headings()) {
+      html.append("<th scope=\"col\">").append(Html.escaped(heading)).append("</th>");
+    }
+    html.append("</tr></thead><tbody>\n");
+    for (List<String> row : table.rows()) {
+      html.append(row(row, judged ? row.get(table.stateColumn()) : "", judged));
+    }
+    return html.append("</tbody></table></div>\n").toString();
+  }
+
+  private String row(List<String> row, String verdict, boolean judged) {
+    StringBuilder html =
+        new StringBuilder(judged && !verdict.equals("conforms") ? "<tr class=\"fails\"" : "<tr");
+    html.append(screen && judged ? " data-verdict=\"" + Html.escaped(verdict) + "\">" : ">");
+    for (String cell : row) {
+      html.append(cell.length() <= SHORT ? "<td class=\"short\">" : "<td>")
+          .append(Html.escaped(cell))
+          .append("</td>");
+    }
+    return html.append("</tr>\n").toString();
+  }
+
+  private static String chooser(RecordBlock.Table table, String id) {
+    StringBuilder html =
+        new StringBuilder(
+            Text.of(
+                "<form data-for=\"%1$s\"><label>Find <input type=\"search\"/></label>\n"
+                    + "<label>Verdict <select><option value=\"\">all</option>",
+                id));
+    table.rows().stream()
+        .map(row -> row.get(table.stateColumn()))
+        .distinct()
+        .sorted()
+        .forEach(
+            state ->
+                html.append(Text.of("<option value=\"%1$s\">%1$s</option>", Html.escaped(state))));
+    return html.append("</select></label> <output aria-live=\"polite\"></output></form>\n")
+        .toString();
+  }
+
+  /** A drawing no wider than the page. */
+  private static String fitted(String svg) {
+    Matcher size = SIZE.matcher(svg);
+    if (!size.find()) {
+      return svg;
+    }
+    double width = Double.parseDouble(size.group(2));
+    double height = Double.parseDouble(size.group(3));
+    if (width <= PAGE_MM) {
+      return svg;
+    }
+    String fitted =
+        Text.of(
+            "<svg %swidth=\"%.1fmm\" height=\"%.1fmm\"",
+            size.group(1), PAGE_MM, height * PAGE_MM / width);
+    return fitted + svg.substring(size.end());
+  }
+}
