@@ -15,10 +15,8 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code ringout check}: the main job. */
 @Command(
@@ -30,8 +28,6 @@ import picocli.CommandLine.Spec;
             + " measure next, and what is not yet proven.")
 final class CheckCommand implements Callable<Integer> {
   private final Output output;
-
-  @Spec private CommandSpec spec = CommandSpec.create();
 
   @Mixin private HarnessArgument harnessFile = new HarnessArgument();
 

@@ -16,9 +16,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** {@code ringout review}: is the paper right? */
 @Command(
@@ -31,8 +29,6 @@ import picocli.CommandLine.Spec;
             + " its source.")
 final class ReviewCommand implements Callable<Integer> {
   private final Output output;
-
-  @Spec private CommandSpec spec = CommandSpec.create();
 
   @Mixin private HarnessArgument harnessFile = new HarnessArgument();
 

@@ -13,10 +13,8 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /**
  * {@code ringout trace}: everything on one net, and what a meter should read between two points.
@@ -30,8 +28,6 @@ import picocli.CommandLine.Spec;
             + " should read between them.")
 final class TraceCommand implements Callable<Integer> {
   private final Output output;
-
-  @Spec private CommandSpec spec = CommandSpec.create();
 
   @Mixin private HarnessArgument harnessFile = new HarnessArgument();
 

@@ -70,6 +70,7 @@ public final class FileInputs implements Inputs {
   }
 
   /** A wire list in any layout. */
+  @SuppressWarnings("exports") // For the command alone, until importing is a job.
   public Optional<ImportResult> list(Path file, Words words, ImportOptions options) {
     return open(file, (table, name) -> ListImporter.read(table, name, words, options));
   }

@@ -7,6 +7,11 @@ import java.util.List;
 public final class Problems {
   private final List<Problem> found = new ArrayList<>();
 
+  /** Problems of which there is none yet. */
+  public Problems() {
+    // Nothing was found so far.
+  }
+
   /** Adds a problem. */
   public void add(Problem problem) {
     found.add(problem);

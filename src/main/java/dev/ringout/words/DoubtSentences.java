@@ -8,6 +8,12 @@ import java.util.Locale;
 
 /** Each kind of doubt as a sentence that says what to do about it. */
 public final class DoubtSentences implements Doubt.Cases<String> {
+
+  /** Sentences need nothing but what they are made of. */
+  public DoubtSentences() {
+    // Nothing is kept.
+  }
+
   @Override
   public String leadsNotNulled(Doubt.LeadsNotNulled doubt) {
     return doubt.problem().sentence() + ".";

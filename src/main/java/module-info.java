@@ -1,0 +1,52 @@
+/**
+ * Proves cable harnesses and junction boxes point by point.
+ *
+ * <p>{@code dev.ringout} is the door; the other packages that are exported are what goes in and
+ * comes out: requests, results, and the facts that results are made of. The command line and the
+ * writers are not: their forms are pages and documents, not types.
+ */
+@SuppressWarnings("requires-automatic") // Five of the libraries are not modules yet.
+module dev.ringout {
+  requires ejml.core;
+  requires ejml.ddense;
+  requires ejml.dsparse;
+  requires com.fasterxml.aalto;
+  requires com.fasterxml.jackson.jr.ob;
+  requires com.github.miachm.sods;
+  requires com.google.zxing;
+  requires de.siegmar.fastcsv;
+  requires static info.picocli;
+  requires java.xml;
+  requires org.apache.poi.ooxml;
+  requires org.apache.poi.poi;
+  requires org.jgrapht.core;
+  requires org.jspecify;
+  requires openhtmltopdf.pdfbox;
+  requires openhtmltopdf.core;
+  requires openhtmltopdf.svg.support;
+  requires org.apache.pdfbox;
+  requires org.apache.xmlbeans;
+
+  opens dev.ringout.cli to
+      info.picocli;
+
+  exports dev.ringout;
+  exports dev.ringout.check;
+  exports dev.ringout.circuit;
+  exports dev.ringout.compare;
+  exports dev.ringout.diagnose;
+  exports dev.ringout.harness;
+  exports dev.ringout.jobs;
+  exports dev.ringout.plan;
+  exports dev.ringout.readings;
+  exports dev.ringout.record;
+  exports dev.ringout.review;
+  exports dev.ringout.revision;
+  exports dev.ringout.seal;
+  exports dev.ringout.source;
+  exports dev.ringout.standards;
+  exports dev.ringout.trace;
+  exports dev.ringout.units;
+  exports dev.ringout.words;
+  exports dev.ringout.work;
+}
