@@ -209,18 +209,12 @@ final class DiffCommand implements Callable<Integer> {
     Set<Point> concerned = new HashSet<>(emptied);
     wires.forEach(wire -> concerned.addAll(List.of(wire.from(), wire.to())));
     Harness only =
-        new Harness(
-            harness.header(),
-            wires,
-            harness.items(),
-            harness.pins().stream().filter(pin -> concerned.contains(pin.point())).toList(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            harness.limits(),
-            List.of());
+        Harness.builder(harness.limits())
+            .header(harness.header())
+            .wires(wires)
+            .items(harness.items())
+            .pins(harness.pins().stream().filter(pin -> concerned.contains(pin.point())).toList())
+            .build();
     return WorkPapers.of(only, read, CopperWire.published(), Set.of(), new SleeveText("{wire}"));
   }
 

@@ -69,7 +69,7 @@ public final class TraceJson {
     if (step.by() instanceof Conductor.OfWire one) {
       Wire wire = one.wire();
       json.put("wire", wire.name());
-      json.put("color", wire.color());
+      json.put("color", wire.colour());
       json.put("signal", wire.signal());
       wire.gauge().ifPresent(gauge -> json.put("gauge", gauge.label()));
       wire.length().ifPresent(length -> json.put("metres", length.metres()));

@@ -148,8 +148,8 @@ public final class TraceText {
     }
     Wire wire = one.wire();
     StringBuilder text = new StringBuilder(wire.name());
-    if (!wire.color().isEmpty()) {
-      text.append(' ').append(wire.color());
+    if (!wire.colour().isEmpty()) {
+      text.append(' ').append(wire.colour());
     }
     wire.gauge().map(Gauge::label).ifPresent(gauge -> text.append(", ").append(gauge));
     wire.length()

@@ -654,8 +654,8 @@ public final class Sentences {
   /** A wire as one finds it: number, colour, gauge, ends. */
   public static String wire(Wire wire) {
     StringBuilder text = new StringBuilder(wire.name());
-    if (!wire.color().isEmpty()) {
-      text.append(' ').append(wire.color());
+    if (!wire.colour().isEmpty()) {
+      text.append(' ').append(wire.colour());
     }
     wire.gauge().map(Gauge::label).ifPresent(gauge -> text.append(", ").append(gauge));
     text.append(", ").append(wire.from()).append(" to ").append(wire.to());

@@ -215,13 +215,13 @@ public final class WorkPapers {
   public record Total(
       String type,
       String gauge,
-      String color,
+      String colour,
       int wires,
       double metres,
       List<String> withoutLength) {
     /** Type, gauge and colour as far as they are listed. */
     public String kind() {
-      return Stream.of(type, gauge, color)
+      return Stream.of(type, gauge, colour)
           .filter(word -> !word.isEmpty())
           .collect(Collectors.joining(" "));
     }
@@ -232,7 +232,7 @@ public final class WorkPapers {
         without.add(cut.wire().name());
       }
       return new Total(
-          type, gauge, color, wires + 1, metres + cut.cutMetres().orElse(0), List.copyOf(without));
+          type, gauge, colour, wires + 1, metres + cut.cutMetres().orElse(0), List.copyOf(without));
     }
   }
 
@@ -243,8 +243,8 @@ public final class WorkPapers {
       Wire wire = cut.wire();
       String gauge = wire.gaugeLabel();
       totals.merge(
-          List.of(wire.type(), gauge, wire.color()),
-          new Total(wire.type(), gauge, wire.color(), 0, 0, List.of()).and(cut),
+          List.of(wire.type(), gauge, wire.colour()),
+          new Total(wire.type(), gauge, wire.colour(), 0, 0, List.of()).and(cut),
           (sum, one) -> sum.and(cut));
     }
     return List.copyOf(totals.values());

@@ -16,7 +16,6 @@ import dev.ringout.units.Length;
 import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
@@ -75,19 +74,7 @@ public final class ResistorUnit {
             new Length(0),
             new Length(0),
             Demands.USUAL);
-    return Circuit.of(
-        new Harness(
-            Map.of(),
-            List.copyOf(wires),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            limits,
-            List.of()));
+    return Circuit.of(Harness.builder(limits).wires(wires).build());
   }
 
   /** What is computed between two nodes. */

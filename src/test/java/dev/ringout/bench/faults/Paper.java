@@ -18,7 +18,6 @@ import dev.ringout.units.Gauge;
 import dev.ringout.units.Length;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 
 /** A unit as its wire list says it. */
@@ -57,31 +56,30 @@ final class Paper {
                                     point(rig, joint.ends[1]),
                                     ROW))
                         .toList())));
-    return new Harness(
-        Map.of(),
-        wires,
-        List.of(),
-        pins(rig),
-        links,
-        switches,
-        rig.parts.stream().map(part -> part(rig, part)).toList(),
-        List.of(),
-        List.of(),
-        new Limits(
-            OptionalDouble.empty(),
-            1,
-            100e3,
-            0.005,
-            0.05,
-            0,
-            10,
-            20,
-            100e6,
-            500,
-            new Length(0),
-            new Length(0),
-            Demands.USUAL),
-        List.of());
+    return Harness.builder(limits())
+        .wires(wires)
+        .pins(pins(rig))
+        .links(links)
+        .switches(switches)
+        .parts(rig.parts.stream().map(part -> part(rig, part)).toList())
+        .build();
+  }
+
+  private static Limits limits() {
+    return new Limits(
+        OptionalDouble.empty(),
+        1,
+        100e3,
+        0.005,
+        0.05,
+        0,
+        10,
+        20,
+        100e6,
+        500,
+        new Length(0),
+        new Length(0),
+        Demands.USUAL);
   }
 
   private static Point point(Rig rig, int point) {
