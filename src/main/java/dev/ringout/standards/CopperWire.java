@@ -26,8 +26,7 @@ public final class CopperWire {
   private final double resistivityOhmSquareMillimetresPerMetre;
   private final double temperatureCoefficientPerKelvin;
 
-  private CopperWire(
-      PublishedTable awg, PublishedTable metric, List<Map<String, String>> constants) {
+  private CopperWire(PublishedTable awg, PublishedTable metric, PublishedTable constants) {
     for (Map<String, String> row : awg.rows()) {
       squareMillimetresOfAwg.put(
           Integer.valueOf(value(row, "n")), Double.valueOf(value(row, "area_mm2")));
@@ -37,8 +36,12 @@ public final class CopperWire {
           Double.valueOf(value(row, "size_mm2")),
           Double.parseDouble(value(row, "max_ohm_per_km")) / 1000);
     }
-    resistivityOhmSquareMillimetresPerMetre = Double.parseDouble(value(constants.get(0), "value"));
-    temperatureCoefficientPerKelvin = Double.parseDouble(value(constants.get(1), "value"));
+    resistivityOhmSquareMillimetresPerMetre = constant(constants, "resistivity at 20 C");
+    temperatureCoefficientPerKelvin = constant(constants, "temperature coefficient at 20 C");
+  }
+
+  private static double constant(PublishedTable constants, String name) {
+    return Double.parseDouble(value(constants.row("name", name), "value"));
   }
 
   private static String value(Map<String, String> row, String column) {
@@ -50,7 +53,7 @@ public final class CopperWire {
     return new CopperWire(
         PublishedTable.load(CopperWire.class, "awg.csv"),
         PublishedTable.load(CopperWire.class, "metric-conductors.csv"),
-        PublishedTable.load(CopperWire.class, "copper.csv").rows());
+        PublishedTable.load(CopperWire.class, "copper.csv"));
   }
 
   /**

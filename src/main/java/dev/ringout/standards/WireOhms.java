@@ -35,10 +35,10 @@ public final class WireOhms {
     this.copper = copper;
     this.ofTypes = tables.rows("wire-resistance");
     this.strandedShare =
-        PublishedTable.load(WireOhms.class, "stranding.csv").rows().stream()
-                .filter(row -> "stranded".equals(row.get("construction")))
-                .mapToDouble(row -> Double.parseDouble(row.getOrDefault("added_percent", "0")))
-                .sum()
+        Double.parseDouble(
+                PublishedTable.load(WireOhms.class, "stranding.csv")
+                    .row("construction", "stranded")
+                    .getOrDefault("added_percent", ""))
             / 100;
   }
 
