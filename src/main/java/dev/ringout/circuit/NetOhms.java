@@ -57,7 +57,7 @@ final class NetOhms {
       from[i] = place(circuit.from(conductors[i]));
       to[i] = place(circuit.to(conductors[i]));
       ohms[i] = resistances.of(conductor);
-      isWire[i] = conductor instanceof Conductor.OfWire;
+      isWire[i] = conductor.isWire();
     }
     blockOf = new int[points.length];
     bridgeOf = new int[points.length];

@@ -130,10 +130,7 @@ public final class Resistances {
       return net(nets, one, state).hasWire(one, other);
     }
     boolean[] found = new boolean[1];
-    nets.eachOnWay(
-        one,
-        other,
-        conductor -> found[0] |= circuit.conductors().get(conductor) instanceof Conductor.OfWire);
+    nets.eachOnWay(one, other, conductor -> found[0] |= circuit.isWire(conductor));
     return found[0];
   }
 

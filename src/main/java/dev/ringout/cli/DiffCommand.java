@@ -22,7 +22,6 @@ import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.ItemKinds;
 import dev.ringout.standards.Tables;
-import dev.ringout.standards.WireOhms;
 import dev.ringout.text.DiffText;
 import dev.ringout.words.ProblemText;
 import dev.ringout.words.UnitTitle;
@@ -263,7 +262,7 @@ final class DiffCommand implements Callable<Integer> {
     return Retest.of(
         Planner.plan(
             circuit,
-            new JoinLimits(circuit, WireOhms.of(CopperWire.published(), read)),
+            JoinLimits.of(circuit, read),
             new HandMovements(read),
             new PlanOptions(
                 PlanOptions.ALL.isolation(), true, false, opened, Set.of(), Optional.empty())),

@@ -12,10 +12,8 @@ import dev.ringout.plan.TestPlan;
 import dev.ringout.print.PlanSheets;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.sheet.PrintForm;
-import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
-import dev.ringout.standards.WireOhms;
 import dev.ringout.text.PlanText;
 import dev.ringout.words.ProblemText;
 import dev.ringout.words.UnitTitle;
@@ -109,7 +107,7 @@ final class PlanCommand implements Callable<Integer> {
     output.err().print(ProblemText.write(inputs.problems().list()));
     Tables own = tables.read(spec);
     Circuit circuit = Circuit.of(harness.get());
-    JoinLimits limits = new JoinLimits(circuit, WireOhms.of(CopperWire.published(), own));
+    JoinLimits limits = JoinLimits.of(circuit, own);
     Optional<Comparison> after =
         taken.isEmpty() ? Optional.empty() : Optional.of(Comparison.of(circuit, limits, readings));
     Named named = new Named(spec, harness.get());

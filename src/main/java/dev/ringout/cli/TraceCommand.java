@@ -10,8 +10,6 @@ import dev.ringout.intake.PointSearch.Found;
 import dev.ringout.intake.PointSearch.NotFound;
 import dev.ringout.intake.Understood;
 import dev.ringout.json.TraceJson;
-import dev.ringout.standards.CopperWire;
-import dev.ringout.standards.WireOhms;
 import dev.ringout.text.TraceText;
 import dev.ringout.trace.Trace;
 import dev.ringout.words.ProblemText;
@@ -81,8 +79,7 @@ final class TraceCommand implements Callable<Integer> {
     PointSearch search = new PointSearch(harness.get());
     List<Found> asked = points(search);
     Circuit circuit = Circuit.of(harness.get());
-    JoinLimits limits =
-        new JoinLimits(circuit, WireOhms.of(CopperWire.published(), tables.read(spec)));
+    JoinLimits limits = JoinLimits.of(circuit, tables.read(spec));
     Optional<Point> other = asked.size() > 1 ? Optional.of(asked.get(1).point()) : Optional.empty();
     Trace trace = Trace.of(circuit, limits, asked.get(0).point(), other, positions(search));
     String text =

@@ -596,12 +596,8 @@ public final class HarnessReader {
   }
 
   private static OptionalDouble tolerance(Entry entry) {
-    OptionalDouble percent = number(entry, TOLERANCE);
-    if (percent.isPresent() && (percent.getAsDouble() < 0 || percent.getAsDouble() > 100)) {
-      entry.error(TOLERANCE.name(), "a tolerance must be from 0 to 100 %", "");
-      return OptionalDouble.empty();
-    }
-    return percent;
+    return TolerancePercent.within(
+        number(entry, TOLERANCE), "a tolerance", text -> entry.error(TOLERANCE.name(), text, ""));
   }
 
   private static OptionalDouble maxTestVolts(Entry entry) {

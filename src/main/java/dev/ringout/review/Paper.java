@@ -1,7 +1,6 @@
 package dev.ringout.review;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Item;
@@ -218,9 +217,7 @@ final class Paper {
   List<Wire> path(Point from, Point to) {
     List<Wire> wires = new ArrayList<>();
     for (int conductor : circuit.normal().path(circuit.index(from), circuit.index(to))) {
-      if (circuit.conductors().get(conductor) instanceof Conductor.OfWire one) {
-        wires.add(one.wire());
-      }
+      circuit.conductors().get(conductor).asWire().ifPresent(wires::add);
     }
     return wires;
   }
