@@ -203,9 +203,11 @@ final class Paper {
 
   /** A row of a table for a gauge, by its name: {@code 20}, {@code 4/0}. */
   Optional<Entry> forGauge(String table, Gauge gauge) {
-    return gauge instanceof Gauge.Awg awg
-        ? rows(table).stream().filter(row -> row.get("awg").equals(awg.size())).findFirst()
-        : Optional.empty();
+    return gauge
+        .asAwg()
+        .flatMap(
+            awg ->
+                rows(table).stream().filter(row -> row.get("awg").equals(awg.size())).findFirst());
   }
 
   /** A wire type's row for the wire's gauge. */

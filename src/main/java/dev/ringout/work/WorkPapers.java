@@ -142,10 +142,9 @@ public final class WorkPapers {
   }
 
   private Optional<Setting> tool(String contact, Optional<ContactSize> size, Wire wire) {
-    if (size.isEmpty() || !(wire.gauge().orElse(null) instanceof Gauge.Awg awg)) {
-      return Optional.empty();
-    }
-    return tools.find(contact, size.get(), awg.size());
+    return wire.gauge()
+        .flatMap(Gauge::asAwg)
+        .flatMap(awg -> size.flatMap(one -> tools.find(contact, one, awg.size())));
   }
 
   private CutWire cut(Wire wire) {
@@ -296,17 +295,16 @@ public final class WorkPapers {
   }
 
   private String lugColour(Wire wire) {
-    if (!(wire.gauge().orElse(null) instanceof Gauge.Awg awg)) {
-      return "";
-    }
-    return lugs.stream()
-        .filter(
-            row ->
-                Integer.parseInt(row.get("finest_awg")) >= awg.number()
-                    && awg.number() >= Integer.parseInt(row.get("coarsest_awg")))
-        .findFirst()
+    return wire.gauge()
+        .flatMap(Gauge::asAwg)
+        .flatMap(awg -> lugs.stream().filter(row -> isWithin(row, awg)).findFirst())
         .map(row -> ": a ring lug would be " + row.get("colour"))
         .orElse("");
+  }
+
+  private static boolean isWithin(Entry lug, Gauge.Awg awg) {
+    return Integer.parseInt(lug.get("finest_awg")) >= awg.number()
+        && awg.number() >= Integer.parseInt(lug.get("coarsest_awg"));
   }
 
   /** Metres as they are cut: to the millimetre. */
