@@ -78,7 +78,7 @@ public final class Resistances {
    */
   public OptionalDouble gain(
       int conductor, double extraOhms, int one, int other, SwitchState state) {
-    if (circuit.in(state).isBridge(conductor)) {
+    if (circuit.in(state).isCutEdge(conductor)) {
       return OptionalDouble.of(extraOhms);
     }
     OhmsRange own = of(conductor);
@@ -104,7 +104,7 @@ public final class Resistances {
       int other,
       SwitchState state,
       ToDoubleFunction<OhmsRange> end) {
-    if (circuit.in(state).isBridge(conductor)) {
+    if (circuit.in(state).isCutEdge(conductor)) {
       return extraOhms;
     }
     int u = circuit.from(conductor);

@@ -552,7 +552,7 @@ public final class Planner {
     for (Switch one : circuit.harness().switches()) {
       for (String position : one.states()) {
         SwitchState state = SwitchState.normal().with(one, position);
-        if (circuit.in(state).isBridge(wire)) {
+        if (circuit.in(state).isCutEdge(wire)) {
           add(Probing.pair(from, to, state), Purpose.LOOP, label);
           return;
         }
