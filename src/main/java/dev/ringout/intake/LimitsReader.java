@@ -61,21 +61,23 @@ final class LimitsReader {
 
   private Limits read() {
     settings.all().forEach(LimitsReader::refuseUnknown);
+    Limits usual = Limits.usual(SwitchContacts.mostOhmsWhenNew());
     Limits limits =
-        new Limits(
-            ohmsAboveZero("closed max"),
-            1,
-            ohmsAboveZero("open min").orElse(100e3),
-            settings.ohms("contact").orElse(0.005),
-            settings.ohms("switch contact").orElseGet(SwitchContacts::mostOhmsWhenNew),
-            settings.ohms("meter").orElse(0),
-            tolerance().orElse(10),
-            settings.number("temperature", "°C", "C", "degC", "deg C").orElse(20),
-            ohmsAboveZero("insulation min").orElse(100e6),
-            settings.volts("insulation volts").orElse(500),
-            settings.length("re-termination"),
-            settings.length("service loop"),
-            demands());
+        usual.toBuilder()
+            .closedMaxOhms(ohmsAboveZero("closed max"))
+            .openMinOhms(ohmsAboveZero("open min").orElse(usual.openMinOhms()))
+            .contactOhms(settings.ohms("contact").orElse(usual.contactOhms()))
+            .switchContactOhms(settings.ohms("switch contact").orElse(usual.switchContactOhms()))
+            .meterOhms(settings.ohms("meter").orElse(usual.meterOhms()))
+            .tolerancePercent(tolerance().orElse(usual.tolerancePercent()))
+            .celsius(
+                settings.number("temperature", "°C", "C", "degC", "deg C").orElse(usual.celsius()))
+            .insulationMinOhms(ohmsAboveZero("insulation min").orElse(usual.insulationMinOhms()))
+            .insulationVolts(settings.volts("insulation volts").orElse(usual.insulationVolts()))
+            .retermination(settings.length("re-termination"))
+            .serviceLoop(settings.length("service loop"))
+            .demands(demands())
+            .build();
     refuseCrossed(limits);
     return limits;
   }

@@ -86,8 +86,11 @@ class PublishedTableTest {
       throws Exception {
     Files.writeString(
         folder.resolve("strip-lengths.csv"),
-        "# source: our specification PS-7\ncontact,strip_min_mm,strip_max_mm,confidence\n"
-            + "20,4.5,5,memory\n");
+        """
+        # source: our specification PS-7
+        contact,strip_min_mm,strip_max_mm,confidence
+        20,4.5,5,memory
+        """);
     List<Entry> rows =
         Tables.with(folder).rows("strip-lengths").stream()
             .filter(row -> row.get("contact").equals("20"))

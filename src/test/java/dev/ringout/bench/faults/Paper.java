@@ -3,7 +3,6 @@ package dev.ringout.bench.faults;
 import dev.ringout.bench.faults.Rig.Component;
 import dev.ringout.bench.faults.Rig.Joint;
 import dev.ringout.bench.faults.Rig.JointKind;
-import dev.ringout.harness.Demands;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Limits;
 import dev.ringout.harness.Link;
@@ -15,7 +14,6 @@ import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
 import dev.ringout.source.Place;
 import dev.ringout.units.Gauge;
-import dev.ringout.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -66,20 +64,7 @@ final class Paper {
   }
 
   private static Limits limits() {
-    return new Limits(
-        OptionalDouble.empty(),
-        1,
-        100e3,
-        0.005,
-        0.05,
-        0,
-        10,
-        20,
-        100e6,
-        500,
-        new Length(0),
-        new Length(0),
-        Demands.USUAL);
+    return Limits.usual(0.05);
   }
 
   private static Point point(Rig rig, int point) {
