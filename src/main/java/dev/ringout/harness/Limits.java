@@ -34,6 +34,11 @@ public record Limits(
     Length retermination,
     Length serviceLoop,
     Demands demands) {
+  /** What counts as joined where nothing is given and nothing can be computed: common practice. */
+  public static final double FIXED_CLOSED_MAX_OHMS = 1;
+
+  /** What counts as not joined where nothing is given: common practice, no source. */
+  public static final double OPEN_MIN_OHMS = 100e3;
 
   /**
    * The limits of a list that says nothing of them.
@@ -43,8 +48,8 @@ public record Limits(
   public static Limits usual(double switchContactOhms) {
     return new Limits(
         OptionalDouble.empty(),
-        1,
-        100e3,
+        FIXED_CLOSED_MAX_OHMS,
+        OPEN_MIN_OHMS,
         0.005,
         switchContactOhms,
         0,
