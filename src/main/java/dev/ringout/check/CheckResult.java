@@ -14,7 +14,6 @@ import dev.ringout.review.Review;
 import dev.ringout.source.Problem;
 import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
-import dev.ringout.standards.WireOhms;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -79,7 +78,7 @@ public record CheckResult(
     Circuit circuit = Circuit.of(harness);
     // Waivers belong to the review; a check shows everything that the paper is blamed for.
     Review review = Review.of(circuit, tables, copper, List.of(), Optional.empty());
-    JoinLimits limits = new JoinLimits(circuit, WireOhms.of(copper, tables));
+    JoinLimits limits = JoinLimits.of(circuit, tables);
     Comparison comparison = Comparison.of(circuit, limits, readings, statedDay);
     List<Doubt.Raised> doubts = Doubts.of(harness, readings, comparison, statedDay);
     Coverage coverage = Requirements.of(circuit, limits).shownBy(comparison);

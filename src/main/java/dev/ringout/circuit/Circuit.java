@@ -128,7 +128,7 @@ public final class Circuit {
 
   /** Whether a conductor is a wire, and no link and no contact. */
   public boolean isWire(int conductor) {
-    return conductors.get(conductor) instanceof Conductor.OfWire;
+    return conductors.get(conductor).isWire();
   }
 
   /** The point at a conductor's first end. */
@@ -189,11 +189,32 @@ public final class Circuit {
 
   /** Whether a conductor joins its ends in a state. */
   public boolean isClosed(int conductor, SwitchState state) {
-    if (conductors.get(conductor) instanceof Conductor.OfContact contact) {
-      return state.positionOf(switchOf(contact.contact())).equals(contact.contact().state());
+    return conductors.get(conductor).match(new ClosedIn(state));
+  }
+
+  /** Whether conductors join their ends in one state. */
+  private final class ClosedIn implements Conductor.Cases<Boolean> {
+    private final SwitchState state;
+
+    ClosedIn(SwitchState state) {
+      this.state = state;
     }
-    return !(conductors.get(conductor) instanceof Conductor.OfWire wire)
-        || !state.isLifted(wire.wire());
+
+    @Override
+    public Boolean wire(Conductor.OfWire conductor) {
+      return !state.isLifted(conductor.wire());
+    }
+
+    @Override
+    public Boolean link(Conductor.OfLink conductor) {
+      return true;
+    }
+
+    @Override
+    public Boolean contact(Conductor.OfContact conductor) {
+      Switch.Contact contact = conductor.contact();
+      return state.positionOf(switchOf(contact)).equals(contact.state());
+    }
   }
 
   /** The nets with every switch in its normal position. */

@@ -17,7 +17,7 @@ import java.util.Optional;
  *   <li>A closed switch contact: nothing to the limit {@code switch contact}.
  * </ul>
  */
-final class ConductorOhms {
+final class ConductorOhms implements Conductor.Cases<OhmsRange> {
   private final Limits limits;
   private final WireOhms wires;
   private final double celsius;
@@ -29,13 +29,22 @@ final class ConductorOhms {
   }
 
   OhmsRange of(Conductor conductor) {
-    if (conductor instanceof Conductor.OfContact) {
-      return new OhmsRange(0, limits.switchContactOhms());
-    }
-    if (!(conductor instanceof Conductor.OfWire wire)) {
-      return new OhmsRange(0, 2 * limits.contactOhms() * (1 + limits.tolerancePercent() / 100));
-    }
-    return ofWire(wire.wire(), wire.wire().gauge());
+    return conductor.match(this);
+  }
+
+  @Override
+  public OhmsRange wire(Conductor.OfWire conductor) {
+    return ofWire(conductor.wire(), conductor.wire().gauge());
+  }
+
+  @Override
+  public OhmsRange link(Conductor.OfLink conductor) {
+    return new OhmsRange(0, 2 * limits.contactOhms() * (1 + limits.tolerancePercent() / 100));
+  }
+
+  @Override
+  public OhmsRange contact(Conductor.OfContact conductor) {
+    return new OhmsRange(0, limits.switchContactOhms());
   }
 
   /** A wire as if it were of that gauge. */

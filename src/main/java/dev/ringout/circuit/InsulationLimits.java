@@ -63,32 +63,36 @@ public final class InsulationLimits {
       }
     }
     double asked = volts.orElse(limits.insulationVolts());
-    double enough = asked;
-    List<Part> sensitive = new ArrayList<>();
+    List<Part> across = across(nets, own);
+    List<Part> sensitive = across.stream().filter(part -> bearsVolts(part) < asked).toList();
+    return new InsulationLimit(
+        ohms.orElse(limits.insulationMinOhms()),
+        asked,
+        sensitive.stream().mapToDouble(InsulationLimits::bearsVolts).min().orElse(asked),
+        sensitive,
+        across,
+        ohms.isPresent() || volts.isPresent());
+  }
+
+  private static double bearsVolts(Part part) {
+    return part.maxTestVolts().orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** The parts with one end in some nets and the other in none of them. */
+  private List<Part> across(Nets nets, Set<Integer> own) {
     List<Part> across = new ArrayList<>();
     for (int net : own) {
       for (int number : nets.partsAt(net)) {
         Part part = circuit.part(number);
         boolean inside =
-            own.contains(nets.of(circuit.index(part.from())))
-                && own.contains(nets.of(circuit.index(part.to())));
+            own.contains(nets.of(circuit.fromOfPart(number)))
+                && own.contains(nets.of(circuit.toOfPart(number)));
         if (!inside && !across.contains(part)) {
           across.add(part);
-          double bears = part.maxTestVolts().orElse(Double.POSITIVE_INFINITY);
-          if (bears < asked) {
-            sensitive.add(part);
-            enough = Math.min(enough, bears);
-          }
         }
       }
     }
-    return new InsulationLimit(
-        ohms.orElse(limits.insulationMinOhms()),
-        asked,
-        enough,
-        List.copyOf(sensitive),
-        List.copyOf(across),
-        ohms.isPresent() || volts.isPresent());
+    return List.copyOf(across);
   }
 
   private Map<Integer, NetLimit> limitsIn(SwitchState state) {

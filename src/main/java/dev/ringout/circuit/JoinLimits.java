@@ -2,6 +2,8 @@ package dev.ringout.circuit;
 
 import dev.ringout.harness.Limits;
 import dev.ringout.readings.Meter;
+import dev.ringout.standards.CopperWire;
+import dev.ringout.standards.Tables;
 import dev.ringout.standards.WireOhms;
 import dev.ringout.units.OhmsRange;
 import java.util.EnumMap;
@@ -58,10 +60,19 @@ public final class JoinLimits {
    */
   public record JoinLimit(double ohms, Basis basis, OhmsRange expected, OhmsRange leads) {}
 
-  /** The limits of one circuit. */
-  public JoinLimits(Circuit circuit, WireOhms wires) {
+  private JoinLimits(Circuit circuit, WireOhms wires) {
     this.circuit = circuit;
     this.wires = wires;
+  }
+
+  /** The limits of one circuit by the published values of copper and the tables given. */
+  public static JoinLimits of(Circuit circuit, Tables tables) {
+    return new JoinLimits(circuit, WireOhms.of(CopperWire.published(), tables));
+  }
+
+  /** The limits of another circuit by the same tables. */
+  public JoinLimits on(Circuit other) {
+    return new JoinLimits(other, wires);
   }
 
   /** The resistances at a meter's temperature, else at the harness file's. */

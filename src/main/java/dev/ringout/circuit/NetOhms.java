@@ -28,7 +28,7 @@ final class NetOhms {
   /** For each point what leads from it towards the root: a block, or a single conductor. */
   private final int[] blockOf;
 
-  private final int[] bridgeOf;
+  private final int[] cutEdgeOf;
   private final int[] above;
   private final int[] jump;
   private final int[] depth;
@@ -57,10 +57,10 @@ final class NetOhms {
       from[i] = place(circuit.from(conductors[i]));
       to[i] = place(circuit.to(conductors[i]));
       ohms[i] = resistances.of(conductor);
-      isWire[i] = conductor instanceof Conductor.OfWire;
+      isWire[i] = conductor.isWire();
     }
     blockOf = new int[points.length];
-    bridgeOf = new int[points.length];
+    cutEdgeOf = new int[points.length];
     above = new int[points.length];
     jump = new int[points.length];
     depth = new int[points.length];
@@ -69,7 +69,7 @@ final class NetOhms {
     lowToRoot = new double[points.length];
     highToRoot = new double[points.length];
     Arrays.fill(blockOf, NONE);
-    Arrays.fill(bridgeOf, NONE);
+    Arrays.fill(cutEdgeOf, NONE);
     Arrays.fill(lowToRoot, Double.NaN);
     lowToRoot[0] = 0;
     for (int point : new Walk().find()) {
@@ -96,12 +96,12 @@ final class NetOhms {
 
   private boolean isStepKnown(int point) {
     return blockOf[point] == NONE
-        ? ohms[bridgeOf[point]].isKnown()
+        ? ohms[cutEdgeOf[point]].isKnown()
         : blocks.get(blockOf[point]).isKnown();
   }
 
   private boolean hasStepWire(int point) {
-    return blockOf[point] == NONE ? isWire[bridgeOf[point]] : hasWire(blocks.get(blockOf[point]));
+    return blockOf[point] == NONE ? isWire[cutEdgeOf[point]] : hasWire(blocks.get(blockOf[point]));
   }
 
   private boolean hasWire(Block block) {
@@ -110,7 +110,7 @@ final class NetOhms {
 
   private OhmsRange step(int point) {
     return blockOf[point] == NONE
-        ? ohms[bridgeOf[point]]
+        ? ohms[cutEdgeOf[point]]
         : blocks.get(blockOf[point]).between(above[point], point);
   }
 
@@ -200,7 +200,7 @@ final class NetOhms {
 
   private void addStep(int point, List<Integer> passed) {
     if (blockOf[point] == NONE) {
-      passed.add(conductors[bridgeOf[point]]);
+      passed.add(conductors[cutEdgeOf[point]]);
     } else {
       addAll(blocks.get(blockOf[point]), passed);
     }
@@ -309,7 +309,7 @@ final class NetOhms {
       int[] own = Arrays.copyOfRange(edges, start, edgeCount);
       edgeCount = start;
       if (own.length == 1) {
-        bridgeOf[point] = own[0];
+        cutEdgeOf[point] = own[0];
         above[point] = top;
         return;
       }

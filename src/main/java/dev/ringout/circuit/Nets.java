@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The nets of a circuit in one state of its switches, numbered from 0 in the order of their first
- * points. A net's tree, ways and bridges are found when they are first asked for ({@link Trees}).
+ * points. A net's tree, ways and cut edges are found when they are first asked for ({@link Trees}).
  *
  * <p>Not for use by several threads at once.
  */
@@ -129,8 +129,8 @@ public final class Nets implements Partition {
   }
 
   /** Whether a conductor is the only way between its ends. */
-  public boolean isBridge(int conductor) {
-    return closed[conductor] && trees().isBridge(conductor);
+  public boolean isCutEdge(int conductor) {
+    return closed[conductor] && trees().isCutEdge(conductor);
   }
 
   /** Whether any two points of a net have more than one way between them. */

@@ -27,18 +27,16 @@ public final class Probings {
   public Probing of(Reading reading) {
     int[] from = points(reading.from());
     int[] to = points(reading.to());
-    return reading.from() instanceof Side.Rest
+    return reading.from().isRest()
         ? new Probing(to, Probing.NO_POINTS, true, reading.state())
-        : new Probing(from, to, reading.to() instanceof Side.Rest, reading.state());
+        : new Probing(from, to, reading.to().isRest(), reading.state());
   }
 
   private int[] points(Side side) {
-    return side instanceof Side.Points some
-        ? known.computeIfAbsent(some, one -> numbers(some))
-        : Probing.NO_POINTS;
+    return side.isRest() ? Probing.NO_POINTS : known.computeIfAbsent(side, this::numbers);
   }
 
-  private int[] numbers(Side.Points some) {
+  private int[] numbers(Side some) {
     return some.points().stream().mapToInt(circuit::index).toArray();
   }
 }

@@ -78,7 +78,7 @@ public final class Resistances {
    */
   public OptionalDouble gain(
       int conductor, double extraOhms, int one, int other, SwitchState state) {
-    if (circuit.in(state).isBridge(conductor)) {
+    if (circuit.in(state).isCutEdge(conductor)) {
       return OptionalDouble.of(extraOhms);
     }
     OhmsRange own = of(conductor);
@@ -104,7 +104,7 @@ public final class Resistances {
       int other,
       SwitchState state,
       ToDoubleFunction<OhmsRange> end) {
-    if (circuit.in(state).isBridge(conductor)) {
+    if (circuit.in(state).isCutEdge(conductor)) {
       return extraOhms;
     }
     int u = circuit.from(conductor);
@@ -130,10 +130,7 @@ public final class Resistances {
       return net(nets, one, state).hasWire(one, other);
     }
     boolean[] found = new boolean[1];
-    nets.eachOnWay(
-        one,
-        other,
-        conductor -> found[0] |= circuit.conductors().get(conductor) instanceof Conductor.OfWire);
+    nets.eachOnWay(one, other, conductor -> found[0] |= circuit.isWire(conductor));
     return found[0];
   }
 

@@ -7,11 +7,12 @@ import org.jgrapht.traverse.BreadthFirstIterator;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A spanning tree of each net, and the bridges: conductors that no other path goes around. Each is
- * found when its net is first asked for: the tree by a breadth-first walk over the net as a graph;
- * bridges are the tree's edges that no edge outside the tree spans. Each tree edge is visited once,
- * so a net may be of any size and shape. (The graph library's own inspector of bridges recurses
- * once a point and overflows the stack on long nets; the tests compare with it on short ones.)
+ * A spanning tree of each net, and the cut edges: conductors that no other path goes around. Each
+ * is found when its net is first asked for: the tree by a breadth-first walk over the net as a
+ * graph; cut edges are the tree's edges that no edge outside the tree spans. Each tree edge is
+ * visited once, so a net may be of any size and shape. (The graph library's own inspector of them
+ * recurses once a point and overflows the stack on long nets; the tests compare with it on short
+ * ones.)
  */
 final class Trees {
   private final Circuit circuit;
@@ -20,7 +21,7 @@ final class Trees {
   private final int[] parent;
   private final int[] parentConductor;
   private final int[] depth;
-  private final boolean[] bridge;
+  private final boolean[] cutEdge;
   private @Nullable TreePaths spanned;
 
   Trees(Circuit circuit, Nets nets) {
@@ -30,7 +31,7 @@ final class Trees {
     parent = new int[circuit.size()];
     parentConductor = new int[circuit.size()];
     depth = new int[circuit.size()];
-    bridge = new boolean[circuit.conductors().size()];
+    cutEdge = new boolean[circuit.conductors().size()];
     Arrays.fill(parent, Nets.NONE);
     Arrays.fill(parentConductor, Nets.NONE);
   }
@@ -50,9 +51,9 @@ final class Trees {
     return depth[point];
   }
 
-  boolean isBridge(int conductor) {
+  boolean isCutEdge(int conductor) {
     know(nets.of(circuit.from(conductor)));
-    return bridge[conductor];
+    return cutEdge[conductor];
   }
 
   private void know(int net) {
@@ -80,7 +81,7 @@ final class Trees {
     parent[point] = above;
     parentConductor[point] = conductor;
     depth[point] = depth[above] + 1;
-    bridge[conductor] = true;
+    cutEdge[conductor] = true;
   }
 
   private void walk(int net, int first) {
@@ -101,7 +102,7 @@ final class Trees {
     }
   }
 
-  /** Takes the conductors off the bridges that another way goes around. */
+  /** Takes the conductors off the cut edges that another way goes around. */
   private void findSpanned(int[] conductors) {
     TreePaths visited = spanned == null ? new TreePaths(nets) : spanned;
     spanned = visited;
@@ -109,7 +110,7 @@ final class Trees {
       int from = circuit.from(conductor);
       int to = circuit.to(conductor);
       if (parentConductor[from] != conductor && parentConductor[to] != conductor) {
-        visited.mark(from, to, edge -> bridge[edge] = false);
+        visited.mark(from, to, edge -> cutEdge[edge] = false);
       }
     }
   }

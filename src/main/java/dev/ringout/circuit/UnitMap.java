@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jgrapht.Graph;
@@ -44,34 +45,71 @@ public record UnitMap(Map<String, Place> places, List<Bundle> bundles, List<Mate
   /** Wires between two items, with the cables in which they run. */
   public record Bundle(String one, String other, int wires, List<String> cables) {}
 
+  /** Two items in natural order, ordered as plain text. */
+  private record Pair(String one, String other) implements Comparable<Pair> {
+    static Pair of(String some, String next) {
+      return NaturalOrder.INSTANCE.compare(some, next) <= 0
+          ? new Pair(some, next)
+          : new Pair(next, some);
+    }
+
+    @Override
+    public int compareTo(Pair pair) {
+      int byOne = one.compareTo(pair.one);
+      return byOne != 0 ? byOne : other.compareTo(pair.other);
+    }
+  }
+
   /** The map of a unit. */
   public static UnitMap of(Harness harness) {
-    Graph<String, DefaultEdge> graph = new SimpleGraph<>(DefaultEdge.class);
-    TreeSet<String> refs = new TreeSet<>(NaturalOrder.INSTANCE);
+    Set<String> refs = new TreeSet<>(NaturalOrder.INSTANCE);
     harness.pointsAsListed().stream().map(Point::ref).forEach(refs::add);
-    refs.forEach(graph::addVertex);
-    Map<String, List<Wire>> between = new TreeMap<>();
+    SortedMap<Pair, List<Wire>> between = new TreeMap<>();
+    // Halves that are mated lie beside each other though no wire joins them.
+    Set<Pair> beside = new LinkedHashSet<>();
     for (Wire wire : harness.wires()) {
-      String one = wire.from().ref();
-      String other = wire.to().ref();
-      if (!one.equals(other)) {
-        boolean inOrder = NaturalOrder.INSTANCE.compare(one, other) <= 0;
-        String key = inOrder ? one + "\t" + other : other + "\t" + one;
-        between.computeIfAbsent(key, k -> new ArrayList<>()).add(wire);
-        graph.addEdge(one, other);
+      Pair ends = Pair.of(wire.from().ref(), wire.to().ref());
+      if (!ends.one().equals(ends.other())) {
+        between.computeIfAbsent(ends, pair -> new ArrayList<>()).add(wire);
+        beside.add(ends);
       }
     }
-    // Halves that are mated lie beside each other though no wire joins them.
-    Set<Mated> mated = new LinkedHashSet<>();
+    Set<Pair> mated = mated(harness, refs);
+    beside.addAll(mated);
+    return new UnitMap(
+        places(refs, beside),
+        between.entrySet().stream().map(one -> bundle(one.getKey(), one.getValue())).toList(),
+        mated.stream().map(pair -> new Mated(pair.one(), pair.other())).toList());
+  }
+
+  private static Set<Pair> mated(Harness harness, Set<String> refs) {
+    Set<Pair> mated = new LinkedHashSet<>();
     for (Item item : harness.items()) {
       boolean known = refs.contains(item.ref()) && refs.contains(item.mates());
       if (known && !item.ref().equals(item.mates())) {
-        graph.addEdge(item.ref(), item.mates());
-        boolean inOrder = NaturalOrder.INSTANCE.compare(item.ref(), item.mates()) <= 0;
-        mated.add(
-            inOrder ? new Mated(item.ref(), item.mates()) : new Mated(item.mates(), item.ref()));
+        mated.add(Pair.of(item.ref(), item.mates()));
       }
     }
+    return mated;
+  }
+
+  private static Bundle bundle(Pair ends, List<Wire> wires) {
+    return new Bundle(
+        ends.one(),
+        ends.other(),
+        wires.size(),
+        wires.stream()
+            .map(Wire::cable)
+            .filter(cable -> !cable.isEmpty())
+            .distinct()
+            .sorted()
+            .toList());
+  }
+
+  private static Map<String, Place> places(Set<String> refs, Set<Pair> beside) {
+    Graph<String, DefaultEdge> graph = new SimpleGraph<>(DefaultEdge.class);
+    refs.forEach(graph::addVertex);
+    beside.forEach(pair -> graph.addEdge(pair.one(), pair.other()));
     MapLayoutModel2D<String> model = new MapLayoutModel2D<>(new Box2D(0, 0, 1, 1));
     new FRLayoutAlgorithm2D<String, DefaultEdge>(
             ITERATIONS, FRLayoutAlgorithm2D.DEFAULT_NORMALIZATION_FACTOR, new Random(SEED))
@@ -81,23 +119,6 @@ public record UnitMap(Map<String, Place> places, List<Bundle> bundles, List<Mate
       Point2D at = model.get(ref);
       places.put(ref, new Place(at.getX(), at.getY()));
     }
-    List<Bundle> bundles = new ArrayList<>();
-    between.forEach(
-        (key, wires) -> {
-          String[] ends = key.split("\t", -1);
-          bundles.add(
-              new Bundle(
-                  ends[0],
-                  ends[1],
-                  wires.size(),
-                  wires.stream()
-                      .map(Wire::cable)
-                      .filter(cable -> !cable.isEmpty())
-                      .distinct()
-                      .sorted()
-                      .toList()));
-        });
-    return new UnitMap(
-        Collections.unmodifiableMap(places), List.copyOf(bundles), List.copyOf(mated));
+    return Collections.unmodifiableMap(places);
   }
 }

@@ -1,5 +1,5 @@
 /**
- * Nets, bridges, parts and expected values in every state of the switches. The only place of
+ * Nets, cut edges, parts and expected values in every state of the switches. The only place of
  * JGraphT.
  */
 @NullMarked

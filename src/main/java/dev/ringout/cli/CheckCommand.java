@@ -59,7 +59,7 @@ final class CheckCommand implements Callable<Integer> {
       paramLabel = "WHEN",
       defaultValue = "AUTO",
       description = "Colours: ${COMPLETION-CANDIDATES} (default ${DEFAULT-VALUE}).")
-  private When color = When.AUTO;
+  private When colour = When.AUTO;
 
   enum When {
     AUTO,
@@ -109,7 +109,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private boolean inColour() {
-    return switch (color) {
+    return switch (colour) {
       case ALWAYS -> true;
       case NEVER -> false;
       case AUTO -> destination.showsColour(output);

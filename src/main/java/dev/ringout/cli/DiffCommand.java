@@ -23,7 +23,6 @@ import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.ItemKinds;
 import dev.ringout.standards.Tables;
-import dev.ringout.standards.WireOhms;
 import dev.ringout.text.DiffText;
 import dev.ringout.words.ProblemText;
 import dev.ringout.words.UnitTitle;
@@ -210,18 +209,12 @@ final class DiffCommand implements Callable<Integer> {
     Set<Point> concerned = new HashSet<>(emptied);
     wires.forEach(wire -> concerned.addAll(List.of(wire.from(), wire.to())));
     Harness only =
-        new Harness(
-            harness.header(),
-            wires,
-            harness.items(),
-            harness.pins().stream().filter(pin -> concerned.contains(pin.point())).toList(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            harness.limits(),
-            List.of());
+        Harness.builder(harness.limits())
+            .header(harness.header())
+            .wires(wires)
+            .items(harness.items())
+            .pins(harness.pins().stream().filter(pin -> concerned.contains(pin.point())).toList())
+            .build();
     return WorkPapers.of(only, read, CopperWire.published(), Set.of(), new SleeveText("{wire}"));
   }
 
@@ -270,7 +263,7 @@ final class DiffCommand implements Callable<Integer> {
     return Retest.of(
         Planner.plan(
             circuit,
-            new JoinLimits(circuit, WireOhms.of(CopperWire.published(), read)),
+            JoinLimits.of(circuit, read),
             new HandMovements(read),
             new PlanOptions(
                 PlanOptions.ALL.isolation(), true, false, opened, Set.of(), Optional.empty())),

@@ -1,7 +1,6 @@
 package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Coverage.Tally;
@@ -35,8 +34,7 @@ final class ContactProof {
   Tally prove(List<Requirements.OfContact> needed, Consumer<Unproven> unproven) {
     long proven = 0;
     for (Requirements.OfContact one : needed) {
-      Switch.Contact contact =
-          ((Conductor.OfContact) circuit.conductors().get(one.conductor())).contact();
+      Switch.Contact contact = circuit.conductors().get(one.conductor()).asContact().orElseThrow();
       boolean shown =
           one.closed()
               ? crossed[one.conductor()]

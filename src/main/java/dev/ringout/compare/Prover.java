@@ -111,9 +111,9 @@ final class Prover {
             .mark(
                 judged.probing().from()[0],
                 judged.probing().to()[0],
-                edge -> crossed[edge] |= nets.isBridge(edge));
+                edge -> crossed[edge] |= nets.isCutEdge(edge));
       } else {
-        bridgesBetween(judged, nets).forEach(edge -> crossed[edge] = true);
+        cutEdgesBetween(judged, nets).forEach(edge -> crossed[edge] = true);
       }
       if (judged.value() == ValueVerdict.AS_EXPECTED
           && nets.hasLoops(nets.of(judged.probing().from()[0]))) {
@@ -134,7 +134,7 @@ final class Prover {
       return;
     }
     for (int conductor : way) {
-      if (!crossed[conductor] && !nets.isBridge(conductor)) {
+      if (!crossed[conductor] && !nets.isCutEdge(conductor)) {
         double without = resistances.leastWithout(conductor, from, to, state).orElse(0);
         crossed[conductor] = without > judged.seen().highOhms();
       }
@@ -142,10 +142,10 @@ final class Prover {
   }
 
   /**
-   * The bridges with all of one group on this side and all of the other on that; none where the
+   * The cut edges with all of one group on this side and all of the other on that; none where the
    * groups meet in several nets, of which one would do.
    */
-  private static List<Integer> bridgesBetween(Judged judged, Nets nets) {
+  private static List<Integer> cutEdgesBetween(Judged judged, Nets nets) {
     int shared = Nets.NONE;
     for (int from : judged.probing().from()) {
       for (int to : judged.probing().to()) {
@@ -163,15 +163,15 @@ final class Prover {
     if (from.length == 0 || to.length == 0) {
       return List.of();
     }
-    List<Integer> bridges = new ArrayList<>(nets.path(from[0], to[0]));
-    bridges.removeIf(edge -> !nets.isBridge(edge));
+    List<Integer> cutEdges = new ArrayList<>(nets.path(from[0], to[0]));
+    cutEdges.removeIf(edge -> !nets.isCutEdge(edge));
     for (int other : from) {
-      bridges.retainAll(nets.path(other, to[0]));
+      cutEdges.retainAll(nets.path(other, to[0]));
     }
     for (int other : to) {
-      bridges.retainAll(nets.path(from[0], other));
+      cutEdges.retainAll(nets.path(from[0], other));
     }
-    return bridges;
+    return cutEdges;
   }
 
   private Tally wires(boolean[] crossed) {
@@ -187,7 +187,7 @@ final class Prover {
   }
 
   private String whyNot(int wire) {
-    if (normal.isBridge(wire)) {
+    if (normal.isCutEdge(wire)) {
       return "no good reading goes through it";
     }
     for (int other : normal.conductorsOf(normal.of(circuit.from(wire)))) {

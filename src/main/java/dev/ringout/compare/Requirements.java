@@ -1,7 +1,6 @@
 package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.PartGroups;
@@ -56,9 +55,13 @@ public final class Requirements {
     for (int conductor = 0; conductor < circuit.conductors().size(); conductor++) {
       if (circuit.isWire(conductor)) {
         wires.add(conductor);
-      } else if (circuit.conductors().get(conductor) instanceof Conductor.OfContact contact) {
-        contacts(conductor, contact.contact());
       }
+      int number = conductor;
+      circuit
+          .conductors()
+          .get(conductor)
+          .asContact()
+          .ifPresent(contact -> contacts(number, contact));
     }
     for (int part = 0; part < circuit.harness().parts().size(); part++) {
       if (normal.of(circuit.fromOfPart(part)) != normal.of(circuit.toOfPart(part))) {

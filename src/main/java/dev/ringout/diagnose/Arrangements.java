@@ -150,7 +150,7 @@ final class Arrangements {
             judged.probing().from()[0],
             judged.probing().to()[0],
             one -> {
-              if (listed.isBridge(one)) {
+              if (listed.isCutEdge(one)) {
                 suspects.remove(one);
               }
             });

@@ -83,18 +83,13 @@ final class AsFound {
     }
     // The circuit keeps its points: one that nothing is joined to any more is still there.
     Harness harness =
-        new Harness(
-            paper.header(),
-            wires,
-            paper.items(),
-            paper.pins(),
-            links,
-            switches,
-            parts(listed, slips),
-            List.of(),
-            paper.crimps(),
-            paper.limits(),
-            paper.netLimits());
+        paper.toBuilder()
+            .wires(wires)
+            .links(links)
+            .switches(switches)
+            .parts(parts(listed, slips))
+            .loads(List.of())
+            .build();
     AsFound found = new AsFound(listed, listed.joinedOtherwise(harness));
     found.listedOf.putAll(listedOf);
     return found;

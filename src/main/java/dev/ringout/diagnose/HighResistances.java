@@ -277,7 +277,7 @@ final class HighResistances {
                     new Fault.Suspicion(
                         circuit.conductors().get(one.conductor()),
                         Math.exp(one.score() - suspects.get(0).score()) / total,
-                        !circuit.in(worst.reading().state()).isBridge(one.conductor())))
+                        !circuit.in(worst.reading().state()).isCutEdge(one.conductor())))
             .toList(),
         List.of(
             circuit.point(worst.probing().from()[0]),

@@ -340,7 +340,7 @@ final class NextReadings {
           Purpose.PROVE,
           part.why());
     } else if (unproven instanceof Unproven.OfWire wire
-        && circuit.normal().isBridge(wire.conductor())
+        && circuit.normal().isCutEdge(wire.conductor())
         && !isAsked(circuit.from(wire.conductor()), circuit.to(wire.conductor()))) {
       add(
           circuit.point(circuit.from(wire.conductor())).toString(),

@@ -31,8 +31,7 @@ final class ValueFaults {
       WiringFaults wiring,
       boolean leadsInDoubt) {
     Circuit circuit = asFound.circuit();
-    JoinLimits limitsFound =
-        asFound.isAsListed() ? limits : new JoinLimits(circuit, limits.wires());
+    JoinLimits limitsFound = asFound.isAsListed() ? limits : limits.on(circuit);
     Comparison held =
         asFound.isAsListed()
             ? comparison
@@ -55,7 +54,7 @@ final class ValueFaults {
       List<Slip> slips, Circuit listed, JoinLimits limits, Evidence evidence) {
     Circuit found = AsFound.of(listed, slips).circuit();
     return !Comparison.inForce(evidence.at(slips).toList())
-        .heldAgainst(found, new JoinLimits(found, limits.wires()), judged -> true)
+        .heldAgainst(found, limits.on(found), judged -> true)
         .with(Outcome.RESISTIVE)
         .isEmpty();
   }

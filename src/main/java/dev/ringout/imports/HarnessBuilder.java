@@ -227,22 +227,22 @@ final class HarnessBuilder {
         notes.put("Comment", comment);
       }
     }
-    return new Wire(
-        draft.name().isEmpty() ? from + ">" + to : draft.name(),
-        from,
-        to,
-        gauge,
-        draft.text(Role.TYPE),
-        draft.text(Role.COLOR),
-        length,
-        draft.text(Role.SIGNAL),
-        draft.text(Role.CABLE),
-        draft.text(Role.GROUP),
-        draft.text(Role.FROM_CONTACT),
-        draft.text(Role.TO_CONTACT),
-        draft.text(Role.NOTE),
-        notes.isEmpty() ? Map.of() : Collections.unmodifiableMap(notes),
-        draft.place());
+    return Wire.of(draft.name().isEmpty() ? from + ">" + to : draft.name(), from, to, draft.place())
+        .madeOf(
+            Wire.Make.UNSAID
+                .ofGauge(gauge)
+                .ofType(draft.text(Role.TYPE))
+                .inColour(draft.text(Role.COLOR))
+                .ofLength(length))
+        .usedFor(
+            Wire.Use.UNSAID
+                .carrying(draft.text(Role.SIGNAL))
+                .inCable(draft.text(Role.CABLE))
+                .inGroup(draft.text(Role.GROUP)))
+        .withContact(Wire.End.FROM, draft.text(Role.FROM_CONTACT))
+        .withContact(Wire.End.TO, draft.text(Role.TO_CONTACT))
+        .noted(draft.text(Role.NOTE))
+        .withNotes(notes.isEmpty() ? Map.of() : Collections.unmodifiableMap(notes));
   }
 
   private record Column(Kind kind, String sheet, int index) {}

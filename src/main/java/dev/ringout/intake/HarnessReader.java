@@ -41,7 +41,7 @@ public final class HarnessReader {
   private static final Column TO_PIN = Column.of("To Pin");
   private static final Column GAUGE = Column.withUnit("Gauge");
   private static final Column WIRE_TYPE = Column.of("Wire Type");
-  private static final Column COLOR = Column.of("Color", "Colour");
+  private static final Column COLOUR = Column.of("Color", "Colour");
   private static final Column LENGTH = Column.withUnit("Length");
   private static final Column SIGNAL = Column.of("Signal");
   private static final Column CABLE = Column.of("Cable");
@@ -96,7 +96,7 @@ public final class HarnessReader {
           TO,
           GAUGE,
           WIRE_TYPE,
-          COLOR,
+          COLOUR,
           LENGTH,
           SIGNAL,
           CABLE,
@@ -165,21 +165,23 @@ public final class HarnessReader {
     List<PinDetail> pins = pins();
     List<Wire> wires = wires();
     Harness unit =
-        new Harness(
-            header,
-            wires,
-            items,
-            pins,
-            links(),
-            switches(),
-            parts(),
-            List.of(),
-            crimps(),
-            limits,
-            List.of());
-    return unit.with(
-        loads(unit),
-        limitRows.ofNets().isEmpty() ? List.of() : LimitsReader.ofNets(limitRows, netPoints(unit)));
+        Harness.builder(limits)
+            .header(header)
+            .wires(wires)
+            .items(items)
+            .pins(pins)
+            .links(links())
+            .switches(switches())
+            .parts(parts())
+            .crimps(crimps())
+            .build();
+    return unit.toBuilder()
+        .loads(loads(unit))
+        .netLimits(
+            limitRows.ofNets().isEmpty()
+                ? List.of()
+                : LimitsReader.ofNets(limitRows, netPoints(unit)))
+        .build();
   }
 
   /** A point, or one end of every wire of a signal. */
@@ -251,22 +253,26 @@ public final class HarnessReader {
     }
     String name = entry.text(WIRE.name());
     return Optional.of(
-        new Wire(
-            name.isEmpty() ? from.get() + ">" + to.get() : name,
-            from.get(),
-            to.get(),
-            gauge,
-            shared(entry.text(WIRE_TYPE.name())),
-            shared(entry.text(COLOR.name())),
-            length,
-            shared(entry.text(SIGNAL.name())),
-            shared(entry.text(CABLE.name())),
-            shared(entry.text(GROUP.name())),
-            shared(entry.text(FROM_CONTACT.name())),
-            shared(entry.text(TO_CONTACT.name())),
-            shared(entry.text(NOTE.name())),
-            entry.notes(),
-            entry.place()));
+        Wire.of(
+                name.isEmpty() ? from.get() + ">" + to.get() : name,
+                from.get(),
+                to.get(),
+                entry.place())
+            .madeOf(
+                Wire.Make.UNSAID
+                    .ofGauge(gauge)
+                    .ofType(shared(entry.text(WIRE_TYPE.name())))
+                    .inColour(shared(entry.text(COLOUR.name())))
+                    .ofLength(length))
+            .usedFor(
+                Wire.Use.UNSAID
+                    .carrying(shared(entry.text(SIGNAL.name())))
+                    .inCable(shared(entry.text(CABLE.name())))
+                    .inGroup(shared(entry.text(GROUP.name()))))
+            .withContact(Wire.End.FROM, shared(entry.text(FROM_CONTACT.name())))
+            .withContact(Wire.End.TO, shared(entry.text(TO_CONTACT.name())))
+            .noted(shared(entry.text(NOTE.name())))
+            .withNotes(entry.notes()));
   }
 
   private interface WithUnit<T> {
@@ -590,12 +596,8 @@ public final class HarnessReader {
   }
 
   private static OptionalDouble tolerance(Entry entry) {
-    OptionalDouble percent = number(entry, TOLERANCE);
-    if (percent.isPresent() && (percent.getAsDouble() < 0 || percent.getAsDouble() > 100)) {
-      entry.error(TOLERANCE.name(), "a tolerance must be from 0 to 100 %", "");
-      return OptionalDouble.empty();
-    }
-    return percent;
+    return TolerancePercent.within(
+        number(entry, TOLERANCE), "a tolerance", text -> entry.error(TOLERANCE.name(), text, ""));
   }
 
   private static OptionalDouble maxTestVolts(Entry entry) {

@@ -60,39 +60,50 @@ final class LimitsReader {
   }
 
   private Limits read() {
-    for (Setting setting : settings.all()) {
-      if (NAMES.stream().noneMatch(name -> Names.key(name).equals(Names.key(setting.name())))) {
-        // A demand that nobody knows would go unmet in silence.
-        boolean demands =
-            REQUIRED.stream().anyMatch(one -> Names.key(one).equals(Names.key(setting.value())))
-                || Names.key(setting.value()).equals("none");
-        setting
-            .entry()
-            .report(
-                Settings.NAME.name(),
-                demands ? Severity.ERROR : Severity.WARNING,
-                "\""
-                    + setting.name()
-                    + "\" is no limit that is used here; the names are "
-                    + String.join(", ", NAMES),
-                LookAlikes.nearest(setting.name(), NAMES));
-      }
-    }
+    settings.all().forEach(LimitsReader::refuseUnknown);
+    Limits usual = Limits.usual(SwitchContacts.mostOhmsWhenNew());
     Limits limits =
-        new Limits(
-            ohmsAboveZero("closed max"),
-            1,
-            ohmsAboveZero("open min").orElse(100e3),
-            settings.ohms("contact").orElse(0.005),
-            settings.ohms("switch contact").orElseGet(SwitchContacts::mostOhmsWhenNew),
-            settings.ohms("meter").orElse(0),
-            tolerance().orElse(10),
-            settings.number("temperature", "°C", "C", "degC", "deg C").orElse(20),
-            ohmsAboveZero("insulation min").orElse(100e6),
-            settings.volts("insulation volts").orElse(500),
-            settings.length("re-termination"),
-            settings.length("service loop"),
-            demands());
+        usual.toBuilder()
+            .closedMaxOhms(ohmsAboveZero("closed max"))
+            .openMinOhms(ohmsAboveZero("open min").orElse(usual.openMinOhms()))
+            .contactOhms(settings.ohms("contact").orElse(usual.contactOhms()))
+            .switchContactOhms(settings.ohms("switch contact").orElse(usual.switchContactOhms()))
+            .meterOhms(settings.ohms("meter").orElse(usual.meterOhms()))
+            .tolerancePercent(tolerance().orElse(usual.tolerancePercent()))
+            .celsius(
+                settings.number("temperature", "°C", "C", "degC", "deg C").orElse(usual.celsius()))
+            .insulationMinOhms(ohmsAboveZero("insulation min").orElse(usual.insulationMinOhms()))
+            .insulationVolts(settings.volts("insulation volts").orElse(usual.insulationVolts()))
+            .retermination(settings.length("re-termination"))
+            .serviceLoop(settings.length("service loop"))
+            .demands(demands())
+            .build();
+    refuseCrossed(limits);
+    return limits;
+  }
+
+  private static void refuseUnknown(Setting setting) {
+    if (NAMES.stream().anyMatch(name -> Names.key(name).equals(Names.key(setting.name())))) {
+      return;
+    }
+    // A demand that nobody knows would go unmet in silence.
+    boolean demands =
+        REQUIRED.stream().anyMatch(one -> Names.key(one).equals(Names.key(setting.value())))
+            || Names.key(setting.value()).equals("none");
+    setting
+        .entry()
+        .report(
+            Settings.NAME.name(),
+            demands ? Severity.ERROR : Severity.WARNING,
+            "\""
+                + setting.name()
+                + "\" is no limit that is used here; the names are "
+                + String.join(", ", NAMES),
+            LookAlikes.nearest(setting.name(), NAMES));
+  }
+
+  /** What is joined, apart and good insulation must not overlap. */
+  private void refuseCrossed(Limits limits) {
     if (limits.insulationMinOhms() < limits.openMinOhms()) {
       settings
           .find("insulation min")
@@ -106,7 +117,6 @@ final class LimitsReader {
           .or(() -> settings.find("closed max"))
           .ifPresent(setting -> wrong(setting, "\"open min\" must be above \"closed max\"", ""));
     }
-    return limits;
   }
 
   private OptionalDouble ohmsAboveZero(String name) {
@@ -124,14 +134,10 @@ final class LimitsReader {
   }
 
   private OptionalDouble tolerance() {
-    OptionalDouble percent = settings.number("tolerance", "%");
-    if (percent.isPresent() && (percent.getAsDouble() < 0 || percent.getAsDouble() > 100)) {
-      settings
-          .find("tolerance")
-          .ifPresent(setting -> wrong(setting, "\"tolerance\" must be from 0 to 100 %", ""));
-      return OptionalDouble.empty();
-    }
-    return percent;
+    return TolerancePercent.within(
+        settings.number("tolerance", "%"),
+        "\"tolerance\"",
+        text -> settings.find("tolerance").ifPresent(setting -> wrong(setting, text, "")));
   }
 
   private static void wrong(Setting setting, String text, String maybe) {
@@ -220,10 +226,23 @@ final class LimitsReader {
    * @param find gives the points that a net's cell means: a point, or the ends of a signal's wires
    */
   static List<NetLimit> ofNets(Settings settings, Function<String, List<Point>> find) {
-    List<NetLimit> limits = new ArrayList<>();
-    Map<Point, Given> mins = new HashMap<>();
-    Map<Point, Given> volts = new HashMap<>();
-    for (Setting setting : settings.ofNets()) {
+    NetRows rows = new NetRows(find);
+    settings.ofNets().forEach(rows::read);
+    return List.copyOf(rows.limits);
+  }
+
+  /** The rows that name a net, which may speak of a point but once. */
+  private static final class NetRows {
+    private final Function<String, List<Point>> find;
+    private final List<NetLimit> limits = new ArrayList<>();
+    private final Map<Point, Given> mins = new HashMap<>();
+    private final Map<Point, Given> volts = new HashMap<>();
+
+    NetRows(Function<String, List<Point>> find) {
+      this.find = find;
+    }
+
+    void read(Setting setting) {
       boolean ohms = Names.key(setting.name()).equals(Names.key(OF_NETS.get(0)));
       if (!ohms && !Names.key(setting.name()).equals(Names.key(OF_NETS.get(1)))) {
         setting
@@ -235,7 +254,7 @@ final class LimitsReader {
                     + "\" of its own here; it may have "
                     + String.join(", ", OF_NETS),
                 LookAlikes.nearest(setting.name(), OF_NETS));
-        continue;
+        return;
       }
       String net = setting.entry().text(Settings.NET.name());
       List<Point> points = find.apply(net);
@@ -248,14 +267,17 @@ final class LimitsReader {
                 "");
       }
       OptionalDouble value = ohms ? ohmsAboveZero(setting) : Settings.volts(setting);
-      if (value.isEmpty()) {
-        continue;
+      if (value.isPresent()) {
+        add(points, new Given(setting, value.getAsDouble()), ohms);
       }
-      Given given = new Given(setting, value.getAsDouble());
+    }
+
+    private void add(List<Point> points, Given given, boolean ohms) {
+      OptionalDouble value = OptionalDouble.of(given.value());
       for (Point point : points) {
         Given earlier = (ohms ? mins : volts).putIfAbsent(point, given);
         if (earlier != null && earlier.value() != given.value()) {
-          wrong(setting, twice(point, earlier, given), "");
+          wrong(given.setting(), twice(point, earlier, given), "");
           break;
         }
         limits.add(
@@ -263,9 +285,8 @@ final class LimitsReader {
                 point,
                 ohms ? value : OptionalDouble.empty(),
                 ohms ? OptionalDouble.empty() : value,
-                setting.place()));
+                given.setting().place()));
       }
     }
-    return List.copyOf(limits);
   }
 }

@@ -8,10 +8,8 @@ import dev.ringout.plan.PlanOptions;
 import dev.ringout.plan.PlanOptions.Isolation;
 import dev.ringout.plan.Planner;
 import dev.ringout.plan.TestPlan;
-import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
-import dev.ringout.standards.WireOhms;
 import java.util.List;
 import java.util.Optional;
 
@@ -54,7 +52,7 @@ public final class PlanJob {
     UnitAtHand unit = read.get();
     Tables tables = OwnTables.over(request.unit().ownTables());
     Circuit circuit = Circuit.of(unit.harness());
-    JoinLimits limits = new JoinLimits(circuit, WireOhms.of(CopperWire.published(), tables));
+    JoinLimits limits = JoinLimits.of(circuit, tables);
     Optional<Comparison> taken =
         request.unit().readings().isEmpty()
             ? Optional.empty()

@@ -10,8 +10,6 @@ import dev.ringout.intake.PointSearch.Found;
 import dev.ringout.intake.PointSearch.NotFound;
 import dev.ringout.intake.Understood;
 import dev.ringout.jobs.WrongRequest.Part;
-import dev.ringout.standards.CopperWire;
-import dev.ringout.standards.WireOhms;
 import dev.ringout.trace.Trace;
 import java.nio.file.Path;
 import java.util.List;
@@ -50,8 +48,7 @@ public final class TraceJob {
     List<Found> asked = points(request.words(), search);
     Circuit circuit = Circuit.of(harness.get());
     JoinLimits limits =
-        new JoinLimits(
-            circuit, WireOhms.of(CopperWire.published(), OwnTables.over(request.ownTables())));
+        JoinLimits.of(circuit, OwnTables.over(request.ownTables()));
     Optional<Point> other = asked.size() > 1 ? Optional.of(asked.get(1).point()) : Optional.empty();
     Trace trace =
         Trace.of(circuit, limits, asked.get(0).point(), other, state(request.state(), search));

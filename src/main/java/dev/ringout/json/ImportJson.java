@@ -113,7 +113,7 @@ public final class ImportJson {
     json.put("to", wire.to().toString());
     wire.gauge().map(Gauge::label).ifPresent(gauge -> json.put("gauge", gauge));
     putIfSaid(json, "type", wire.type());
-    putIfSaid(json, "color", wire.color());
+    putIfSaid(json, "color", wire.colour());
     wire.length().ifPresent(length -> json.put("metres", length.metres()));
     putIfSaid(json, "signal", wire.signal());
     putIfSaid(json, "cable", wire.cable());

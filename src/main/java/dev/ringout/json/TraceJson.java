@@ -2,13 +2,13 @@ package dev.ringout.json;
 
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Expected;
+import dev.ringout.circuit.InsulationLimits.InsulationLimit;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Wire;
 import dev.ringout.source.Problem;
 import dev.ringout.trace.Trace;
 import dev.ringout.trace.Trace.Between;
 import dev.ringout.units.OhmsRange;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -38,23 +38,8 @@ public final class TraceJson {
     document.put("steps", trace.steps().stream().map(TraceJson::step).toList());
     document.put("loops", trace.loops().stream().map(Conductor::label).toList());
     document.put("parts", trace.parts().stream().map(TraceJson::part).toList());
-    List<Map<String, Object>> contacts = new ArrayList<>();
-    for (Trace.OpenContact contact : trace.openContacts()) {
-      Map<String, Object> json = new LinkedHashMap<>();
-      json.put("switch", contact.ref());
-      json.put("position", contact.position());
-      json.put("from", contact.here().toString());
-      json.put("to", contact.there().toString());
-      contacts.add(json);
-    }
-    document.put("openContacts", contacts);
-    Map<String, Object> insulation = new LinkedHashMap<>();
-    insulation.put("minOhms", trace.insulation().minOhms());
-    insulation.put("volts", trace.insulation().volts());
-    insulation.put("leastVolts", trace.insulation().leastVolts());
-    insulation.put(
-        "disconnect", trace.insulation().sensitive().stream().map(Part::label).distinct().toList());
-    document.put("insulation", insulation);
+    document.put("openContacts", trace.openContacts().stream().map(TraceJson::contact).toList());
+    document.put("insulation", insulation(trace.insulation()));
     trace.between().ifPresent(between -> document.put("between", between(between)));
     document.put("problems", Json.problems(problems));
     return Json.text(document);
@@ -66,16 +51,39 @@ public final class TraceJson {
     json.put("from", step.from().toString());
     json.put("to", step.to().toString());
     json.put("by", step.by().label());
-    if (step.by() instanceof Conductor.OfWire one) {
-      Wire wire = one.wire();
-      json.put("wire", wire.name());
-      json.put("color", wire.color());
-      json.put("signal", wire.signal());
-      wire.gauge().ifPresent(gauge -> json.put("gauge", gauge.label()));
-      wire.length().ifPresent(length -> json.put("metres", length.metres()));
-    }
+    step.by().asWire().ifPresent(wire -> wire(json, wire));
     range(json, "ohmsFromStart", step.fromStart());
     return json;
+  }
+
+  private static void wire(Map<String, Object> json, Wire wire) {
+    json.put("wire", wire.name());
+    json.put("color", wire.colour());
+    json.put("signal", wire.signal());
+    wire.gauge().ifPresent(gauge -> json.put("gauge", gauge.label()));
+    wire.length().ifPresent(length -> json.put("metres", length.metres()));
+  }
+
+  private static Map<String, Object> contact(Trace.OpenContact contact) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("switch", contact.ref());
+    json.put("position", contact.position());
+    json.put("from", contact.here().toString());
+    json.put("to", contact.there().toString());
+    return json;
+  }
+
+  private static Map<String, Object> insulation(InsulationLimit limit) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("minOhms", limit.minOhms());
+    json.put("volts", limit.volts());
+    json.put("leastVolts", limit.leastVolts());
+    json.put("disconnect", labels(limit.sensitive()));
+    return json;
+  }
+
+  private static List<String> labels(List<Part> parts) {
+    return parts.stream().map(Part::label).distinct().toList();
   }
 
   private static Map<String, Object> part(Part part) {
@@ -90,18 +98,34 @@ public final class TraceJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("to", between.to().toString());
     json.put("way", between.way().stream().map(Conductor::label).toList());
-    boolean joined = between.expected() instanceof Expected.Joined;
-    json.put("joined", joined);
-    if (joined) {
+    json.put("joined", between.expected().isJoined());
+    between.expected().match(new Found(json, between));
+    json.put("joinedIn", between.joinedIn().stream().map(Object::toString).toList());
+    return json;
+  }
+
+  /** What is said of two points by how they are joined. */
+  private record Found(Map<String, Object> json, Between between)
+      implements Expected.Cases<Map<String, Object>> {
+    @Override
+    public Map<String, Object> joined(Expected.Joined expected) {
       range(json, "ohms", between.limit().expected());
       json.put("maxOhms", between.limit().ohms());
       json.put("basis", between.limit().basis().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-    } else if (between.expected() instanceof Expected.ThroughParts through) {
-      json.put("through", between.partNames());
-      range(json, "ohms", new OhmsRange(through.lowOhms(), through.highOhms()));
+      return json;
     }
-    json.put("joinedIn", between.joinedIn().stream().map(Object::toString).toList());
-    return json;
+
+    @Override
+    public Map<String, Object> apart(Expected.Apart expected) {
+      return json;
+    }
+
+    @Override
+    public Map<String, Object> throughParts(Expected.ThroughParts through) {
+      json.put("through", labels(between.parts()));
+      range(json, "ohms", new OhmsRange(through.lowOhms(), through.highOhms()));
+      return json;
+    }
   }
 
   private static void range(Map<String, Object> json, String name, OhmsRange range) {

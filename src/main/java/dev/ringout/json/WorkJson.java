@@ -36,7 +36,7 @@ public final class WorkJson {
       Map<String, Object> json = new LinkedHashMap<>();
       json.put("type", total.type());
       json.put("gauge", total.gauge());
-      json.put("color", total.color());
+      json.put("color", total.colour());
       json.put("wires", total.wires());
       json.put("metres", total.metres());
       json.put("withoutLength", total.withoutLength());
@@ -67,7 +67,7 @@ public final class WorkJson {
   private static Map<String, Object> end(WireEnd end) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("wire", end.wire().name());
-    json.put("color", end.wire().color());
+    json.put("color", end.wire().colour());
     json.put("gauge", end.wire().gaugeLabel());
     json.put("to", end.there().toString());
     json.put("contact", end.contact());

@@ -1,7 +1,6 @@
 package dev.ringout.plan;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.circuit.Nets;
 import dev.ringout.harness.Switch;
@@ -34,7 +33,7 @@ record Pieces(int net, List<Piece> pieces) {
     Nets normal = circuit.normal();
     Map<Integer, List<Integer>> contactsOf = new TreeMap<>();
     for (int c = 0; c < circuit.conductors().size(); c++) {
-      if (circuit.conductors().get(c) instanceof Conductor.OfContact && normal.isClosed(c)) {
+      if (circuit.conductors().get(c).asContact().isPresent() && normal.isClosed(c)) {
         contactsOf.computeIfAbsent(normal.of(circuit.from(c)), net -> new ArrayList<>()).add(c);
       }
     }
@@ -77,7 +76,7 @@ record Pieces(int net, List<Piece> pieces) {
   }
 
   private static SwitchState opened(Circuit circuit, int contact, SwitchState state) {
-    Switch.Contact one = ((Conductor.OfContact) circuit.conductors().get(contact)).contact();
+    Switch.Contact one = circuit.conductors().get(contact).asContact().orElseThrow();
     Switch which = circuit.switchOf(one);
     Optional<String> open =
         which.states().stream().filter(position -> !position.equals(one.state())).findFirst();

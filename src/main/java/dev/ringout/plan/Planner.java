@@ -217,7 +217,7 @@ public final class Planner {
       if (!isProven) {
         add(
             Probing.pair(from, to, SwitchState.normal()),
-            circuit.conductors().get(conductor) instanceof Conductor.OfContact
+            circuit.conductors().get(conductor).asContact().isPresent()
                 ? Purpose.CONTACT
                 : Purpose.JOIN,
             circuit.conductors().get(conductor).label());
@@ -552,7 +552,7 @@ public final class Planner {
     for (Switch one : circuit.harness().switches()) {
       for (String position : one.states()) {
         SwitchState state = SwitchState.normal().with(one, position);
-        if (circuit.in(state).isBridge(wire)) {
+        if (circuit.in(state).isCutEdge(wire)) {
           add(Probing.pair(from, to, state), Purpose.LOOP, label);
           return;
         }
@@ -593,7 +593,7 @@ public final class Planner {
         return Optional.empty();
       }
       off.add(other.get());
-      state = state.withLifted(((Conductor.OfWire) circuit.conductors().get(other.get())).wire());
+      state = state.withLifted(circuit.conductors().get(other.get()).asWire().orElseThrow());
       around = Detour.around(circuit.in(position), circuit, wire, off);
     }
     return Optional.of(state);
@@ -601,9 +601,14 @@ public final class Planner {
 
   /** Whether the column State can say that a wire, and it alone, is lifted. */
   private boolean canBeNamed(int conductor) {
-    return circuit.conductors().get(conductor) instanceof Conductor.OfWire one
-        && !one.wire().name().matches(".*[;,=].*")
-        && !sharedNames.contains(one.wire().name().toUpperCase(Locale.ROOT));
+    return circuit
+        .conductors()
+        .get(conductor)
+        .asWire()
+        .map(Wire::name)
+        .filter(name -> !name.matches(".*[;,=].*"))
+        .filter(name -> !sharedNames.contains(name.toUpperCase(Locale.ROOT)))
+        .isPresent();
   }
 
   /** A wire is lifted at a screw sooner than a contact is taken out of a connector. */

@@ -58,7 +58,7 @@ public final class HarnessSheets {
     Map<String, Function<Wire, String>> optional = new LinkedHashMap<>();
     optional.put("Gauge", wire -> wire.gaugeLabel());
     optional.put("Wire Type", Wire::type);
-    optional.put("Color", Wire::color);
+    optional.put("Color", Wire::colour);
     optional.put(
         "Length (m)", wire -> wire.length().map(one -> Numbers.plain(one.metres())).orElse(""));
     optional.put("Signal", Wire::signal);

@@ -116,7 +116,7 @@ public final class WorkSheets {
             List.of(
                 cavity.pin(),
                 wire.name(),
-                wire.color(),
+                wire.colour(),
                 wire.gaugeLabel(),
                 wire.type(),
                 wire.signal(),
@@ -174,7 +174,7 @@ public final class WorkSheets {
               wire.name(),
               wire.type(),
               wire.gaugeLabel(),
-              wire.color(),
+              wire.colour(),
               wire.from().toString(),
               wire.to().toString(),
               cut.listedMetres().isPresent()
@@ -251,7 +251,7 @@ public final class WorkSheets {
         }
         for (WireEnd end : cavity.ends()) {
           tag++;
-          rows.add(List.of("T" + tag, point, end.wire().name(), end.wire().color()));
+          rows.add(List.of("T" + tag, point, end.wire().name(), end.wire().colour()));
         }
       }
     }

@@ -11,6 +11,7 @@ import dev.ringout.compare.Replaced;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.harness.Effectivity;
 import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
 import dev.ringout.pictures.FacePicture;
 import dev.ringout.pictures.JoinPicture;
 import dev.ringout.pictures.JoinPicture.Join;
@@ -362,11 +363,7 @@ public final class RecordContent {
       for (int conductor : circuit.normal().conductorsOf(net)) {
         Conductor one = circuit.conductors().get(conductor);
         listed.add(
-            new Join(
-                one.from(),
-                one.to(),
-                one instanceof Conductor.OfWire wire ? wire.wire().name() : "",
-                Look.THIN));
+            new Join(one.from(), one.to(), one.asWire().map(Wire::name).orElse(""), Look.THIN));
       }
     }
     List<Join> measured = new ArrayList<>();

@@ -25,16 +25,16 @@ final class ColourCode implements Check {
     ColourCodes codes = paper.colourCodes();
     Map<String, List<String>> unknown = new HashMap<>();
     for (Wire wire : paper.harness().wires()) {
-      if (wire.color().isEmpty()) {
+      if (wire.colour().isEmpty()) {
         continue;
       }
       findings.looked();
-      for (String part : unknown.computeIfAbsent(wire.color(), codes::unknownParts)) {
+      for (String part : unknown.computeIfAbsent(wire.colour(), codes::unknownParts)) {
         findings.say(
             Severity.WARNING,
             wire,
             Text.of(
-                "the colour %s of %s: %s is in no colour code", wire.color(), wire.name(), part),
+                "the colour %s of %s: %s is in no colour code", wire.colour(), wire.name(), part),
             codes.citation());
       }
     }

@@ -78,14 +78,14 @@ final class CrimpPull implements Check {
   }
 
   private static Optional<Entry> least(Paper paper, String standard, Gauge gauge) {
-    return gauge instanceof Gauge.Awg awg
-        ? paper.rows("crimp-pull").stream()
-            .filter(
-                row ->
-                    row.get("standard").equalsIgnoreCase(standard)
-                        && row.get("awg").equals(awg.size()))
-            .findFirst()
-        : Optional.empty();
+    return gauge
+        .asAwg()
+        .flatMap(
+            awg ->
+                paper.rows("crimp-pull").stream()
+                    .filter(row -> row.get("standard").equalsIgnoreCase(standard))
+                    .filter(row -> row.get("awg").equals(awg.size()))
+                    .findFirst());
   }
 
   private static String standards(Paper paper) {

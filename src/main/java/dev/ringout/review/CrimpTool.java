@@ -41,12 +41,7 @@ final class CrimpTool implements Check {
       String tool = crimp.tool().toUpperCase(Locale.ROOT);
       String contact = crimp.contact().toUpperCase(Locale.ROOT);
       String size = paper.contactSize(contact).map(ContactSize::size).orElse("");
-      String awg =
-          wire.get()
-              .gauge()
-              .filter(Gauge.Awg.class::isInstance)
-              .map(gauge -> ((Gauge.Awg) gauge).size())
-              .orElse("");
+      String awg = wire.get().gauge().flatMap(Gauge::asAwg).map(Gauge.Awg::size).orElse("");
       for (Entry row : paper.crimpTools().rows(contact, size, awg)) {
         boolean fits = row.get("tool").equals(tool);
         if (fits

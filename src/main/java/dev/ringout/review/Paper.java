@@ -1,7 +1,6 @@
 package dev.ringout.review;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Item;
@@ -204,9 +203,11 @@ final class Paper {
 
   /** A row of a table for a gauge, by its name: {@code 20}, {@code 4/0}. */
   Optional<Entry> forGauge(String table, Gauge gauge) {
-    return gauge instanceof Gauge.Awg awg
-        ? rows(table).stream().filter(row -> row.get("awg").equals(awg.size())).findFirst()
-        : Optional.empty();
+    return gauge
+        .asAwg()
+        .flatMap(
+            awg ->
+                rows(table).stream().filter(row -> row.get("awg").equals(awg.size())).findFirst());
   }
 
   /** A wire type's row for the wire's gauge. */
@@ -218,9 +219,7 @@ final class Paper {
   List<Wire> path(Point from, Point to) {
     List<Wire> wires = new ArrayList<>();
     for (int conductor : circuit.normal().path(circuit.index(from), circuit.index(to))) {
-      if (circuit.conductors().get(conductor) instanceof Conductor.OfWire one) {
-        wires.add(one.wire());
-      }
+      circuit.conductors().get(conductor).asWire().ifPresent(wires::add);
     }
     return wires;
   }

@@ -27,7 +27,7 @@ final class ShieldEnds implements Check {
         continue;
       }
       String says = (wire.note() + " " + wire.signal()).toUpperCase(Locale.ROOT);
-      if (!SHIELD.matcher(says + " " + wire.color().toUpperCase(Locale.ROOT)).find()) {
+      if (!SHIELD.matcher(says + " " + wire.colour().toUpperCase(Locale.ROOT)).find()) {
         continue;
       }
       int wanted =

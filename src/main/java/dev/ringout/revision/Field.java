@@ -24,7 +24,7 @@ public enum Field {
     return switch (this) {
       case GAUGE -> wire.gaugeLabel();
       case TYPE -> wire.type();
-      case COLOR -> wire.color();
+      case COLOR -> wire.colour();
       case LENGTH -> wire.length().map(one -> Numbers.rounded(one.metres(), 6) + " m").orElse("");
       case SIGNAL -> wire.signal();
       case CABLE -> wire.cable();

@@ -1,6 +1,5 @@
 package dev.ringout.revision;
 
-import dev.ringout.harness.Crimp;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Item;
 import dev.ringout.harness.Link;
@@ -12,7 +11,6 @@ import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 
 /** The names that a revision uses for what an earlier one calls by others. */
@@ -52,27 +50,21 @@ final class Renaming {
 
   /** The earlier revision by the names of the later. */
   Harness harness(Harness old) {
-    List<Crimp> crimps = old.crimps();
-    return new Harness(
-        old.header(),
-        old.wires().stream().map(this::wire).toList(),
-        old.items().stream().map(this::item).toList(),
-        old.pins().stream().map(this::pin).toList(),
-        old.links().stream().map(this::link).toList(),
-        old.switches().stream().map(this::switchOf).toList(),
-        old.parts().stream().map(this::part).toList(),
-        old.loads().stream().map(this::load).toList(),
-        crimps,
-        old.limits(),
-        old.netLimits().stream()
-            .map(
-                one ->
-                    new NetLimit(
-                        point(one.point()),
-                        one.insulationMinOhms(),
-                        one.insulationVolts(),
-                        one.place()))
-            .toList());
+    return old.toBuilder()
+        .wires(old.wires().stream().map(this::wire).toList())
+        .items(old.items().stream().map(this::item).toList())
+        .pins(old.pins().stream().map(this::pin).toList())
+        .links(old.links().stream().map(this::link).toList())
+        .switches(old.switches().stream().map(this::switchOf).toList())
+        .parts(old.parts().stream().map(this::part).toList())
+        .loads(old.loads().stream().map(this::load).toList())
+        .netLimits(old.netLimits().stream().map(this::netLimit).toList())
+        .build();
+  }
+
+  private NetLimit netLimit(NetLimit old) {
+    return new NetLimit(
+        point(old.point()), old.insulationMinOhms(), old.insulationVolts(), old.place());
   }
 
   private Item item(Item old) {

@@ -65,12 +65,11 @@ public final class ContactSizes {
   }
 
   private static String citation(Tables.Entry row) {
-    if (row.citation().startsWith("own table")) {
+    if (row.origin() == Tables.Origin.OWN) {
       return row.citation();
     }
-    boolean fromMemory = row.get("wire_range_confidence").equals("memory");
     return "SAE AS39029/56 and /58 (MIL-DTL-38999 contacts)"
-        + (fromMemory ? ", wire range from memory" : "");
+        + (row.isFromMemory() ? ", wire range from memory" : "");
   }
 
   private static OptionalDouble inches(Tables.Entry row, String column) {

@@ -26,8 +26,7 @@ public final class CopperWire {
   private final double resistivityOhmSquareMillimetresPerMetre;
   private final double temperatureCoefficientPerKelvin;
 
-  private CopperWire(
-      PublishedTable awg, PublishedTable metric, List<Map<String, String>> constants) {
+  private CopperWire(PublishedTable awg, PublishedTable metric, PublishedTable constants) {
     for (Map<String, String> row : awg.rows()) {
       squareMillimetresOfAwg.put(
           Integer.valueOf(value(row, "n")), Double.valueOf(value(row, "area_mm2")));
@@ -37,8 +36,12 @@ public final class CopperWire {
           Double.valueOf(value(row, "size_mm2")),
           Double.parseDouble(value(row, "max_ohm_per_km")) / 1000);
     }
-    resistivityOhmSquareMillimetresPerMetre = Double.parseDouble(value(constants.get(0), "value"));
-    temperatureCoefficientPerKelvin = Double.parseDouble(value(constants.get(1), "value"));
+    resistivityOhmSquareMillimetresPerMetre = constant(constants, "resistivity at 20 C");
+    temperatureCoefficientPerKelvin = constant(constants, "temperature coefficient at 20 C");
+  }
+
+  private static double constant(PublishedTable constants, String name) {
+    return Double.parseDouble(value(constants.row("name", name), "value"));
   }
 
   private static String value(Map<String, String> row, String column) {
@@ -50,7 +53,7 @@ public final class CopperWire {
     return new CopperWire(
         PublishedTable.load(CopperWire.class, "awg.csv"),
         PublishedTable.load(CopperWire.class, "metric-conductors.csv"),
-        PublishedTable.load(CopperWire.class, "copper.csv").rows());
+        PublishedTable.load(CopperWire.class, "copper.csv"));
   }
 
   /**
@@ -58,11 +61,24 @@ public final class CopperWire {
    * tables do not have the gauge.
    */
   public OptionalDouble ohmsPerMetre(Gauge gauge, double celsius) {
-    if (gauge instanceof Gauge.Awg) {
-      return ohmsPerMetreOfCopper(gauge, celsius);
-    }
-    Double most = ohmsPerMetreOfSize.get(((Gauge.SquareMillimetres) gauge).squareMillimetres());
-    return most == null ? OptionalDouble.empty() : OptionalDouble.of(most * timesAt(celsius));
+    return gauge.match(
+        new Gauge.Cases<OptionalDouble>() {
+          @Override
+          public OptionalDouble awg(Gauge.Awg awg) {
+            return ohmsPerMetreOfCopper(awg, celsius);
+          }
+
+          @Override
+          public OptionalDouble squareMillimetres(Gauge.SquareMillimetres metric) {
+            OptionalDouble most = known(ohmsPerMetreOfSize, metric.squareMillimetres());
+            return most.isEmpty() ? most : OptionalDouble.of(most.getAsDouble() * timesAt(celsius));
+          }
+        });
+  }
+
+  private static <K> OptionalDouble known(Map<K, Double> values, K key) {
+    Double value = values.get(key);
+    return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
   }
 
   /** Ohms per metre of solid copper of a gauge's area; absent where the tables do not have it. */
@@ -87,15 +103,24 @@ public final class CopperWire {
 
   /** The standard sizes of the tables, American or metric, finest first. */
   public List<Gauge> sizesLike(Gauge gauge) {
-    return gauge instanceof Gauge.Awg
-        ? squareMillimetresOfAwg.keySet().stream()
-            .sorted(Comparator.reverseOrder())
-            .map(number -> (Gauge) new Gauge.Awg(number))
-            .toList()
-        : ohmsPerMetreOfSize.keySet().stream()
-            .sorted()
-            .map(size -> (Gauge) new Gauge.SquareMillimetres(size))
-            .toList();
+    return gauge.match(
+        new Gauge.Cases<List<Gauge>>() {
+          @Override
+          public List<Gauge> awg(Gauge.Awg awg) {
+            return squareMillimetresOfAwg.keySet().stream()
+                .sorted(Comparator.reverseOrder())
+                .map(number -> (Gauge) new Gauge.Awg(number))
+                .toList();
+          }
+
+          @Override
+          public List<Gauge> squareMillimetres(Gauge.SquareMillimetres metric) {
+            return ohmsPerMetreOfSize.keySet().stream()
+                .sorted()
+                .map(size -> (Gauge) new Gauge.SquareMillimetres(size))
+                .toList();
+          }
+        });
   }
 
   /**
@@ -117,10 +142,17 @@ public final class CopperWire {
 
   /** The cross-section; absent where the tables do not have the gauge. */
   public OptionalDouble squareMillimetres(Gauge gauge) {
-    if (gauge instanceof Gauge.SquareMillimetres metric) {
-      return OptionalDouble.of(metric.squareMillimetres());
-    }
-    Double area = squareMillimetresOfAwg.get(((Gauge.Awg) gauge).number());
-    return area == null ? OptionalDouble.empty() : OptionalDouble.of(area);
+    return gauge.match(
+        new Gauge.Cases<OptionalDouble>() {
+          @Override
+          public OptionalDouble awg(Gauge.Awg awg) {
+            return known(squareMillimetresOfAwg, awg.number());
+          }
+
+          @Override
+          public OptionalDouble squareMillimetres(Gauge.SquareMillimetres metric) {
+            return OptionalDouble.of(metric.squareMillimetres());
+          }
+        });
   }
 }

@@ -38,7 +38,7 @@ public final class CrimpTools {
           tool,
           positioner.isEmpty() ? row.get("positioner") : positioner,
           selector.isEmpty() ? row.get("selector") : selector,
-          fromMemory || row.get("confidence").equals("memory"));
+          fromMemory || row.isFromMemory());
     }
 
     private int known() {

@@ -37,6 +37,18 @@ public record PublishedTable(String citation, List<Map<String, String>> rows) {
     }
   }
 
+  /**
+   * The row that has a value in a column, which is its name.
+   *
+   * @throws IllegalStateException where the program was built without it
+   */
+  Map<String, String> row(String column, String name) {
+    return rows.stream()
+        .filter(row -> name.equals(row.get(column)))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("built without the row " + name));
+  }
+
   /** A table by its text. */
   static PublishedTable of(String text) {
     try {

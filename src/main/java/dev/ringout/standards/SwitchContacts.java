@@ -8,8 +8,7 @@ public final class SwitchContacts {
   public static double mostOhmsWhenNew() {
     return Double.parseDouble(
         PublishedTable.load(SwitchContacts.class, "switch-contacts.csv")
-            .rows()
-            .get(0)
+            .row("name", "new")
             .getOrDefault("max_ohm", ""));
   }
 }

@@ -50,10 +50,24 @@ public final class Tables {
   /**
    * One row.
    *
-   * @param citation where the row stands (its own column {@code source}, else the table's), and
-   *     whether it is from memory
+   * @param origin who wrote the table
+   * @param confidence how sure the row is, by its column {@code confidence}
+   * @param source where the row stands: its own column {@code source}, else the table's
    */
-  public record Entry(Map<String, String> values, String citation) {
+  public record Entry(
+      Map<String, String> values, Origin origin, Confidence confidence, String source) {
+
+    /** Where the row stands, and whether a published one is from memory. */
+    public String citation() {
+      return origin == Origin.PUBLISHED && isFromMemory()
+          ? source + " (this row from memory)"
+          : source;
+    }
+
+    /** Whether the row says that it was written from memory. */
+    public boolean isFromMemory() {
+      return confidence == Confidence.MEMORY;
+    }
 
     /** A value, or empty. */
     public String get(String column) {
@@ -63,6 +77,34 @@ public final class Tables {
     /** A value that is a number. */
     public double number(String column) {
       return Double.parseDouble(get(column));
+    }
+  }
+
+  /** Who wrote a table. */
+  public enum Origin {
+    /** It comes with the program. */
+    PUBLISHED,
+    /** The user. */
+    OWN
+  }
+
+  /** How sure a row is. */
+  public enum Confidence {
+    /** Read where its source has it. */
+    SEEN,
+    /** Written from memory of its source. */
+    MEMORY,
+    /** The row does not say. */
+    NOT_STATED;
+
+    private static final String COLUMN = "confidence";
+
+    private static Confidence of(Map<String, String> row) {
+      return switch (row.getOrDefault(COLUMN, "")) {
+        case "seen" -> SEEN;
+        case "memory" -> MEMORY;
+        default -> NOT_STATED;
+      };
     }
   }
 
@@ -130,6 +172,8 @@ public final class Tables {
       entries.add(
           new Entry(
               row,
+              Origin.OWN,
+              Confidence.of(row),
               "own table " + file + (read.citation().isEmpty() ? "" : ": " + read.citation())));
     }
     return entries;
@@ -203,9 +247,12 @@ public final class Tables {
     List<List<String>> taken = rows.stream().map(row -> key(table, row.values())).toList();
     for (Map<String, String> row : published.rows()) {
       if (!taken.contains(key(table, row))) {
-        boolean memory = row.containsValue("memory");
-        String citation = row.getOrDefault("source", published.citation());
-        rows.add(new Entry(row, memory ? citation + " (this row from memory)" : citation));
+        rows.add(
+            new Entry(
+                row,
+                Origin.PUBLISHED,
+                Confidence.of(row),
+                row.getOrDefault("source", published.citation())));
       }
     }
     return List.copyOf(rows);

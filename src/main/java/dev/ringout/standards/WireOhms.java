@@ -35,10 +35,10 @@ public final class WireOhms {
     this.copper = copper;
     this.ofTypes = tables.rows("wire-resistance");
     this.strandedShare =
-        PublishedTable.load(WireOhms.class, "stranding.csv").rows().stream()
-                .filter(row -> "stranded".equals(row.get("construction")))
-                .mapToDouble(row -> Double.parseDouble(row.getOrDefault("added_percent", "0")))
-                .sum()
+        Double.parseDouble(
+                PublishedTable.load(WireOhms.class, "stranding.csv")
+                    .row("construction", "stranded")
+                    .getOrDefault("added_percent", ""))
             / 100;
   }
 
@@ -70,7 +70,7 @@ public final class WireOhms {
     if (most.isEmpty() || least.isEmpty()) {
       return Optional.empty();
     }
-    boolean lays = key.gauge() instanceof Gauge.Awg && isStranded(key.type());
+    boolean lays = key.gauge().asAwg().isPresent() && isStranded(key.type());
     return Optional.of(
         new OhmsRange(least.getAsDouble(), most.getAsDouble() * (lays ? 1 + strandedShare : 1)));
   }
@@ -81,13 +81,18 @@ public final class WireOhms {
 
   /** A wire type's row for a gauge, by its specification's name within the type. */
   public static Optional<Entry> ofType(List<Entry> rows, String type, Gauge gauge) {
-    if (type.isEmpty() || !(gauge instanceof Gauge.Awg awg)) {
+    if (type.isEmpty()) {
       return Optional.empty();
     }
     String name = type.toUpperCase(Locale.ROOT).replace("M22759", "AS22759");
-    return rows.stream()
-        .filter(row -> row.get("awg").equals(awg.size()) && isType(name, row.get("type")))
-        .findFirst();
+    return gauge
+        .asAwg()
+        .map(Gauge.Awg::size)
+        .flatMap(
+            size ->
+                rows.stream()
+                    .filter(row -> row.get("awg").equals(size) && isType(name, row.get("type")))
+                    .findFirst());
   }
 
   /** Whether a type is this specification: {@code AS22759/16-20-9} is AS22759/16, /160 is not. */

@@ -607,7 +607,7 @@ public final class CheckText {
 
   private boolean isWireOwed(Unproven one) {
     return one instanceof Unproven.OfWire wire
-        && result.circuit().normal().isBridge(wire.conductor());
+        && result.circuit().normal().isCutEdge(wire.conductor());
   }
 
   /** A join that lacks a wire's reading is said by that wire. */

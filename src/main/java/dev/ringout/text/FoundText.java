@@ -51,7 +51,7 @@ public final class FoundText {
   private static String wire(Wire wire) {
     List<String> words =
         List.of(
-            wire.name() + (wire.color().isEmpty() ? "" : " " + wire.color()),
+            wire.name() + (wire.colour().isEmpty() ? "" : " " + wire.colour()),
             wire.gaugeLabel(),
             wire.from() + " to " + wire.to(),
             wire.signal());

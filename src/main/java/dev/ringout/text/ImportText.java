@@ -132,7 +132,7 @@ public final class ImportText {
                   wire.name().equals(unnamed) ? "-" : cut(wire.name(), 10),
                   cut(wire.from().toString(), 22),
                   cut(wire.to().toString(), 22),
-                  String.join(" ", wire.gaugeLabel(), wire.color(), wire.signal()).strip()),
+                  String.join(" ", wire.gaugeLabel(), wire.colour(), wire.signal()).strip()),
               Page.WIDTH));
     }
   }

@@ -1,10 +1,6 @@
 package dev.ringout.text;
 
 import dev.ringout.circuit.Conductor;
-import dev.ringout.circuit.Expected;
-import dev.ringout.circuit.InsulationLimits.InsulationLimit;
-import dev.ringout.circuit.JoinLimits.Basis;
-import dev.ringout.circuit.JoinLimits.JoinLimit;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Wire;
 import dev.ringout.text.Page.Style;
@@ -15,11 +11,9 @@ import dev.ringout.trace.Trace.Step;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Ohms;
-import dev.ringout.units.OhmsRange;
 import dev.ringout.units.Text;
-import dev.ringout.words.Sentences;
+import dev.ringout.words.TraceSentences;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** A net on one screen: what hangs where, by which wire, and what a meter should read. */
 public final class TraceText {
@@ -47,6 +41,7 @@ public final class TraceText {
     text.trace.between().ifPresent(text::between);
     text.steps();
     text.around();
+    text.insulation();
     return text.page.toString();
   }
 
@@ -65,61 +60,13 @@ public final class TraceText {
 
   private void between(Between between) {
     page.heading("Between the two");
-    page.paragraph("  ", expectation(between));
+    page.paragraph("  ", TraceSentences.expectation(between));
     for (Conductor conductor : between.way()) {
-      page.paragraph("  - ", described(conductor));
+      page.paragraph("  - ", TraceSentences.conductor(conductor));
     }
     if (!between.joinedIn().isEmpty()) {
-      page.paragraph(
-          "  ",
-          "Joined with "
-              + between.joinedIn().stream()
-                  .map(Object::toString)
-                  .map(state -> state.isEmpty() ? "every switch in its normal position" : state)
-                  .collect(Collectors.joining(", or with "))
-              + ".");
+      page.paragraph("  ", TraceSentences.joinedIn(between.joinedIn()));
     }
-  }
-
-  private static String expectation(Between between) {
-    if (between.expected() instanceof Expected.Joined) {
-      return "Joined: a meter should read " + joined(between.limit());
-    }
-    if (between.expected() instanceof Expected.ThroughParts through) {
-      String parts = String.join(", ", between.partNames());
-      if (Double.isInfinite(through.lowOhms())) {
-        return Text.of("Not joined; the %s blocks with the positive lead here.", parts);
-      }
-      return through.mayBeOpen()
-          ? Text.of("Not joined; through the %s any value but a short.", parts)
-          : Text.of(
-              "Not joined; through the %s a meter should read %s.",
-              parts, new OhmsRange(through.lowOhms(), through.highOhms()).text());
-    }
-    return "Not joined: a meter should read open.";
-  }
-
-  private static String joined(JoinLimit limit) {
-    if (limit.expected().isKnown()) {
-      String given =
-          limit.basis() == Basis.GIVEN ? Text.of(" (limit %s)", Ohms.text(limit.ohms())) : "";
-      return Text.of(
-          "%s, about %s%s.",
-          limit.expected().text(), Ohms.text(limit.expected().middleOhms()), given);
-    }
-    String why =
-        limit.basis() == Basis.LINKS_ALONE
-            ? "only links are on the way"
-            : "a wire on the way has no gauge or no length";
-    return Text.of(
-        "at most %s, the %s limit (%s).",
-        Ohms.text(limit.ohms()), limit.basis() == Basis.GIVEN ? "given" : "fixed", why);
-  }
-
-  private static String described(Conductor conductor) {
-    return conductor instanceof Conductor.OfWire wire
-        ? Sentences.wire(wire.wire())
-        : Sentences.capital(conductor.label());
   }
 
   private void steps() {
@@ -143,13 +90,13 @@ public final class TraceText {
   }
 
   private static String by(Step step) {
-    if (!(step.by() instanceof Conductor.OfWire one)) {
-      return step.by().label();
-    }
-    Wire wire = one.wire();
+    return step.by().asWire().map(TraceText::wire).orElseGet(() -> step.by().label());
+  }
+
+  private static String wire(Wire wire) {
     StringBuilder text = new StringBuilder(wire.name());
-    if (!wire.color().isEmpty()) {
-      text.append(' ').append(wire.color());
+    if (!wire.colour().isEmpty()) {
+      text.append(' ').append(wire.colour());
     }
     wire.gauge().map(Gauge::label).ifPresent(gauge -> text.append(", ").append(gauge));
     wire.length()
@@ -162,17 +109,12 @@ public final class TraceText {
   }
 
   private void around() {
-    InsulationLimit insulation = trace.insulation();
-    boolean any =
-        !trace.loops().isEmpty() || !trace.parts().isEmpty() || !trace.openContacts().isEmpty();
-    if (any) {
-      page.heading("Also here");
+    if (trace.loops().isEmpty() && trace.parts().isEmpty() && trace.openContacts().isEmpty()) {
+      return;
     }
+    page.heading("Also here");
     if (!trace.loops().isEmpty()) {
-      page.paragraph(
-          "  loop   ",
-          some(trace.loops().stream().map(Conductor::label).toList())
-              + ": the net holds without, and a beep proves nothing");
+      page.paragraph("  loop   ", TraceSentences.loops(trace.loops()));
     }
     for (Part part : trace.parts().stream().limit(MOST_PARTS).toList()) {
       page.paragraph(
@@ -194,34 +136,14 @@ public final class TraceText {
               "%s joins %s to %s at %s",
               contact.ref(), contact.here(), contact.there(), contact.position()));
     }
-    page.heading("Insulation against the rest");
-    page.paragraph(
-        "  ",
-        Text.of(
-            "At least %s at %s V%s.",
-            Ohms.text(insulation.minOhms()),
-            Numbers.plain(insulation.volts()),
-            insulation.own() ? ", this net's own limit" : ""));
-    if (!insulation.sensitive().isEmpty()) {
-      page.paragraph(
-          "  ! ",
-          Text.of(
-              "Disconnect %s first, or test at no more than %s V.",
-              some(insulation.sensitive().stream().map(Part::label).distinct().toList()),
-              Numbers.plain(insulation.leastVolts())));
-    } else if (!insulation.across().isEmpty()) {
-      page.paragraph(
-          "  ! ",
-          Text.of(
-              "%s would be read instead: disconnect it, or tie both its ends to one side.",
-              Sentences.capital(
-                  some(insulation.across().stream().map(Part::label).distinct().toList()))));
-    }
-    page.paragraph(
-        "  ! ", "Dead, discharged and locked first; discharge again after. Your procedure stands.");
   }
 
-  private static String some(List<String> names) {
-    return Text.first(names, MOST_PARTS);
+  private void insulation() {
+    page.heading("Insulation against the rest");
+    page.paragraph("  ", TraceSentences.insulation(trace.insulation()));
+    TraceSentences.partsInTheWay(trace.insulation())
+        .ifPresent(caution -> page.paragraph("  ! ", caution));
+    page.paragraph(
+        "  ! ", "Dead, discharged and locked first; discharge again after. Your procedure stands.");
   }
 }

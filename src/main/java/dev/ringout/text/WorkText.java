@@ -71,7 +71,7 @@ public final class WorkText {
 
   private static String end(WireEnd end) {
     List<String> words = new ArrayList<>(List.of(end.wire().name()));
-    words.add(end.wire().color());
+    words.add(end.wire().colour());
     words.add(end.wire().gaugeLabel());
     words.add("to " + end.there());
     words.add(end.contact().isEmpty() ? "" : "contact " + end.contact());

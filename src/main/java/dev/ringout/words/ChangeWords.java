@@ -117,7 +117,7 @@ public final class ChangeWords {
     List<String> words = new ArrayList<>(List.of(wire.from() + " to " + wire.to()));
     words.add(wire.gaugeLabel());
     words.add(wire.type());
-    words.add(wire.color());
+    words.add(wire.colour());
     words.add(wire.length().map(one -> Numbers.rounded(one.metres(), 6) + " m").orElse(""));
     words.add(wire.signal());
     words.removeIf(String::isEmpty);

@@ -422,7 +422,7 @@ public final class Sentences {
   /** What to look at before anything is moved. */
   public static String advice(Fault fault) {
     if (fault instanceof Open open) {
-      return open.suspects().get(0) instanceof Conductor.OfWire
+      return open.suspects().get(0).isWire()
           ? "Look for a contact that is not home or a bad crimp at both ends; tug the wire gently."
           : "Look whether it is there and tight.";
     }
@@ -654,8 +654,8 @@ public final class Sentences {
   /** A wire as one finds it: number, colour, gauge, ends. */
   public static String wire(Wire wire) {
     StringBuilder text = new StringBuilder(wire.name());
-    if (!wire.color().isEmpty()) {
-      text.append(' ').append(wire.color());
+    if (!wire.colour().isEmpty()) {
+      text.append(' ').append(wire.colour());
     }
     wire.gauge().map(Gauge::label).ifPresent(gauge -> text.append(", ").append(gauge));
     text.append(", ").append(wire.from()).append(" to ").append(wire.to());
@@ -688,10 +688,7 @@ public final class Sentences {
   }
 
   private static List<Wire> wiresOf(List<Conductor> conductors) {
-    return conductors.stream()
-        .filter(Conductor.OfWire.class::isInstance)
-        .map(conductor -> ((Conductor.OfWire) conductor).wire())
-        .toList();
+    return conductors.stream().flatMap(conductor -> conductor.asWire().stream()).toList();
   }
 
   public static String capital(String text) {

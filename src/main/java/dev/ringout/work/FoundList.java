@@ -20,7 +20,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
@@ -256,22 +255,8 @@ public record FoundList(
     }
 
     private static Wire wire(String name, Join join, String note) {
-      return new Wire(
-          name,
-          join.from(),
-          join.to(),
-          Optional.empty(),
-          "",
-          "",
-          Optional.empty(),
-          "",
-          "",
-          "",
-          "",
-          "",
-          note + " (" + join.place() + ")",
-          Map.of(),
-          join.place());
+      return Wire.of(name, join.from(), join.to(), join.place())
+          .noted(note + " (" + join.place() + ")");
     }
   }
 }

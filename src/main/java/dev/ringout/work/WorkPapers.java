@@ -142,10 +142,9 @@ public final class WorkPapers {
   }
 
   private Optional<Setting> tool(String contact, Optional<ContactSize> size, Wire wire) {
-    if (size.isEmpty() || !(wire.gauge().orElse(null) instanceof Gauge.Awg awg)) {
-      return Optional.empty();
-    }
-    return tools.find(contact, size.get(), awg.size());
+    return wire.gauge()
+        .flatMap(Gauge::asAwg)
+        .flatMap(awg -> size.flatMap(one -> tools.find(contact, one, awg.size())));
   }
 
   private CutWire cut(Wire wire) {
@@ -215,13 +214,13 @@ public final class WorkPapers {
   public record Total(
       String type,
       String gauge,
-      String color,
+      String colour,
       int wires,
       double metres,
       List<String> withoutLength) {
     /** Type, gauge and colour as far as they are listed. */
     public String kind() {
-      return Stream.of(type, gauge, color)
+      return Stream.of(type, gauge, colour)
           .filter(word -> !word.isEmpty())
           .collect(Collectors.joining(" "));
     }
@@ -232,7 +231,7 @@ public final class WorkPapers {
         without.add(cut.wire().name());
       }
       return new Total(
-          type, gauge, color, wires + 1, metres + cut.cutMetres().orElse(0), List.copyOf(without));
+          type, gauge, colour, wires + 1, metres + cut.cutMetres().orElse(0), List.copyOf(without));
     }
   }
 
@@ -243,8 +242,8 @@ public final class WorkPapers {
       Wire wire = cut.wire();
       String gauge = wire.gaugeLabel();
       totals.merge(
-          List.of(wire.type(), gauge, wire.color()),
-          new Total(wire.type(), gauge, wire.color(), 0, 0, List.of()).and(cut),
+          List.of(wire.type(), gauge, wire.colour()),
+          new Total(wire.type(), gauge, wire.colour(), 0, 0, List.of()).and(cut),
           (sum, one) -> sum.and(cut));
     }
     return List.copyOf(totals.values());
@@ -296,17 +295,16 @@ public final class WorkPapers {
   }
 
   private String lugColour(Wire wire) {
-    if (!(wire.gauge().orElse(null) instanceof Gauge.Awg awg)) {
-      return "";
-    }
-    return lugs.stream()
-        .filter(
-            row ->
-                Integer.parseInt(row.get("finest_awg")) >= awg.number()
-                    && awg.number() >= Integer.parseInt(row.get("coarsest_awg")))
-        .findFirst()
+    return wire.gauge()
+        .flatMap(Gauge::asAwg)
+        .flatMap(awg -> lugs.stream().filter(row -> isWithin(row, awg)).findFirst())
         .map(row -> ": a ring lug would be " + row.get("colour"))
         .orElse("");
+  }
+
+  private static boolean isWithin(Entry lug, Gauge.Awg awg) {
+    return Integer.parseInt(lug.get("finest_awg")) >= awg.number()
+        && awg.number() >= Integer.parseInt(lug.get("coarsest_awg"));
   }
 
   /** Metres as they are cut: to the millimetre. */

@@ -12,7 +12,6 @@ import dev.ringout.source.Place;
 import dev.ringout.units.Gauge;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
 
@@ -92,17 +91,6 @@ public final class Connectivity {
     for (int i = 0; i < from.length; i++) {
       wires.add(PlainWires.of("W" + i, all[from[i]], all[to[i]], gauge, 1, place));
     }
-    return new Harness(
-        Map.of(),
-        wires,
-        List.of(),
-        pins,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        PlainLimits.of(),
-        List.of());
+    return Harness.builder(PlainLimits.of()).wires(wires).pins(pins).build();
   }
 }

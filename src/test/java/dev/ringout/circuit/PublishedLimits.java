@@ -1,8 +1,6 @@
 package dev.ringout.circuit;
 
-import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
-import dev.ringout.standards.WireOhms;
 
 /** The limits of joins by the published tables, for tests. */
 public final class PublishedLimits {
@@ -10,6 +8,6 @@ public final class PublishedLimits {
 
   /** Of one circuit. */
   public static JoinLimits of(Circuit circuit) {
-    return new JoinLimits(circuit, WireOhms.of(CopperWire.published(), Tables.published()));
+    return JoinLimits.of(circuit, Tables.published());
   }
 }

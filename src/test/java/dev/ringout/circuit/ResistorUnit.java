@@ -1,6 +1,5 @@
 package dev.ringout.circuit;
 
-import dev.ringout.harness.Demands;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Limits;
 import dev.ringout.harness.PlainWires;
@@ -12,12 +11,9 @@ import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
 import dev.ringout.standards.WireOhms;
 import dev.ringout.units.Gauge;
-import dev.ringout.units.Length;
 import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.OptionalDouble;
 
 /**
  * A unit made of resistances alone: each is a wire of AWG 30 just long enough, with contacts and
@@ -60,34 +56,8 @@ public final class ResistorUnit {
 
   /** The circuit. */
   public Circuit circuit() {
-    Limits limits =
-        new Limits(
-            OptionalDouble.empty(),
-            1,
-            1e5,
-            0,
-            0,
-            0,
-            0,
-            20,
-            1e8,
-            500,
-            new Length(0),
-            new Length(0),
-            Demands.USUAL);
-    return Circuit.of(
-        new Harness(
-            Map.of(),
-            List.copyOf(wires),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            limits,
-            List.of()));
+    Limits limits = Limits.usual(0).toBuilder().contactOhms(0).tolerancePercent(0).build();
+    return Circuit.of(Harness.builder(limits).wires(wires).build());
   }
 
   /** What is computed between two nodes. */

@@ -1,27 +1,11 @@
 package dev.ringout.harness;
 
-import dev.ringout.units.Length;
-import java.util.OptionalDouble;
-
 /** Limits for tests that are about something else. */
 public final class PlainLimits {
   private PlainLimits() {}
 
   /** The limits. */
   public static Limits of() {
-    return new Limits(
-        OptionalDouble.empty(),
-        1,
-        1e5,
-        0.005,
-        0.1,
-        0,
-        20,
-        20,
-        1e8,
-        500,
-        new Length(0),
-        new Length(0),
-        Demands.USUAL);
+    return Limits.usual(0.1).toBuilder().tolerancePercent(20).build();
   }
 }

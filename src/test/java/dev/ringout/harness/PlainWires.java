@@ -3,7 +3,6 @@ package dev.ringout.harness;
 import dev.ringout.source.Place;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Length;
-import java.util.Map;
 import java.util.Optional;
 
 /** Wires with a gauge and a length and nothing else, for tests. */
@@ -13,21 +12,8 @@ public final class PlainWires {
   /** One wire. */
   public static Wire of(
       String name, Point from, Point to, Gauge gauge, double metres, Place place) {
-    return new Wire(
-        name,
-        from,
-        to,
-        Optional.of(gauge),
-        "",
-        "",
-        Optional.of(new Length(metres)),
-        "",
-        "",
-        "",
-        "",
-        "",
-        "",
-        Map.of(),
-        place);
+    return Wire.of(name, from, to, place)
+        .madeOf(
+            Wire.Make.UNSAID.ofGauge(Optional.of(gauge)).ofLength(Optional.of(new Length(metres))));
   }
 }

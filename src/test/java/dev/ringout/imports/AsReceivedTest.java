@@ -62,22 +62,7 @@ class AsReceivedTest {
 
   /** A wire without its place, which is another file's. */
   private static Wire unplaced(Wire wire) {
-    return new Wire(
-        wire.name(),
-        wire.from(),
-        wire.to(),
-        wire.gauge(),
-        wire.type(),
-        wire.color(),
-        wire.length(),
-        wire.signal(),
-        wire.cable(),
-        wire.group(),
-        wire.fromContact(),
-        wire.toContact(),
-        wire.note(),
-        wire.notes(),
-        Place.of(""));
+    return wire.listedAt(Place.of(""));
   }
 
   @ParameterizedTest

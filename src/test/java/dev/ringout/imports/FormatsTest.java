@@ -32,7 +32,7 @@ class FormatsTest {
                     wire.from().toString(),
                     wire.to().toString(),
                     wire.gauge().toString(),
-                    wire.color(),
+                    wire.colour(),
                     wire.length().toString(),
                     wire.notes().toString()))
         .toList();

@@ -26,7 +26,7 @@ import org.jgrapht.graph.Multigraph;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Nets and bridges against a textbook, a reference library and a list that others made. */
+/** Nets and cut edges against a textbook, a reference library and a list that others made. */
 class NetsTest {
   @TempDir Path folder;
 
@@ -54,7 +54,7 @@ class NetsTest {
     assertEquals(List.of(7, 2, 4), sizes);
   }
 
-  /** A chain, whose every wire is a bridge: one stack frame a point would overflow. */
+  /** A chain, whose every wire is a cut edge: one stack frame a point would overflow. */
   @Test
   void a_net_of_fifty_thousand_points_in_a_chain_is_no_trouble() {
     UnitUnderTest unit = new UnitUnderTest(folder);
@@ -66,13 +66,13 @@ class NetsTest {
 
     assertEquals(1, nets.count());
     for (int wire = 0; wire < wires; wire++) {
-      assertTrue(nets.isBridge(wire));
+      assertTrue(nets.isCutEdge(wire));
     }
   }
 
-  /** Reference library: JGraphT's BiconnectivityInspector, which finds bridges by another way. */
+  /** Reference library: JGraphT's BiconnectivityInspector, which finds cut edges by another way. */
   @Test
-  void bridges_agree_with_the_graph_library_on_random_graphs() {
+  void cut_edges_agree_with_the_graph_library_on_random_graphs() {
     for (int seed = 0; seed < 300; seed++) {
       Random random = new Random(seed);
       int points = 2 + random.nextInt(20);
@@ -93,7 +93,7 @@ class NetsTest {
       Nets nets = Circuit.of(unit.harness()).normal();
       Set<Integer> found = new TreeSet<>();
       for (int wire = 0; wire < wires; wire++) {
-        if (nets.isBridge(wire)) {
+        if (nets.isCutEdge(wire)) {
           found.add(wire);
         }
       }

@@ -243,7 +243,7 @@ class PartsTablesTest {
     Files.writeString(
         own.resolve("contact-sizes.csv"),
         "# source: our specification PS-7\n"
-            + "size,finest_awg,coarsest_awg,pin_part,socket_part,wire_range_confidence,"
+            + "size,finest_awg,coarsest_awg,pin_part,socket_part,confidence,"
             + "wire_od_min_in,wire_od_max_in,sealing_plug\n12,16,12,,,,,,\n");
     Path list = folder.resolve("list.csv");
     Files.writeString(list, "Wire,From,To,Gauge,From Contact\nW1,J1-1,TB1-1,16,12\n");

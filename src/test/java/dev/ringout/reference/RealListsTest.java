@@ -101,7 +101,7 @@ class RealListsTest {
     assertEquals("Arduino", stop.from().ref());
     assertEquals("D20", stop.from().pin());
     assertEquals("Panel-Stop", stop.to().toString());
-    assertEquals("White", stop.color());
+    assertEquals("White", stop.colour());
     List<String> unused =
         IntStream.rangeClosed(42, 53).mapToObj(number -> "Arduino-D" + number).toList();
     assertTrue(list.pins().containsAll(unused), "D42-D53 are twelve unused pins");

@@ -109,41 +109,22 @@ final class RandomUnit {
 
   private Wire wire(Point from, Point to) {
     number++;
-    return new Wire(
-        named ? "W" + number : from + ">" + to,
-        from,
-        to,
-        Optional.of(new Gauge.Awg(GAUGES[random.nextInt(3)])),
-        "T" + random.nextInt(2),
-        COLOURS[random.nextInt(5)],
-        Optional.of(new Length(1 + random.nextInt(30) / 10.0)),
-        random.nextInt(3) == 0 ? "" : "SIG" + random.nextInt(1 + number / 2),
-        "",
-        "",
-        "",
-        "",
-        "",
-        Map.of(),
-        place());
+    return Wire.of(named ? "W" + number : from + ">" + to, from, to, place())
+        .madeOf(
+            Wire.Make.UNSAID
+                .ofGauge(Optional.of(new Gauge.Awg(GAUGES[random.nextInt(3)])))
+                .ofType("T" + random.nextInt(2))
+                .inColour(COLOURS[random.nextInt(5)])
+                .ofLength(Optional.of(new Length(1 + random.nextInt(30) / 10.0))))
+        .usedFor(
+            Wire.Use.UNSAID.carrying(
+                random.nextInt(3) == 0 ? "" : "SIG" + random.nextInt(1 + number / 2)));
   }
 
   private Wire with(Wire wire, String name, Point from, Point to, int gauge, String colour) {
-    return new Wire(
-        named ? name : from + ">" + to,
-        from,
-        to,
-        Optional.of(new Gauge.Awg(gauge)),
-        wire.type(),
-        colour,
-        wire.length(),
-        wire.signal(),
-        wire.cable(),
-        wire.group(),
-        wire.fromContact(),
-        wire.toContact(),
-        wire.note(),
-        wire.notes(),
-        wire.place());
+    return wire.named(named ? name : from + ">" + to)
+        .between(from, to)
+        .madeOf(wire.make().ofGauge(Optional.of(new Gauge.Awg(gauge))).inColour(colour));
   }
 
   private static int gauge(Wire wire) {
@@ -170,9 +151,10 @@ final class RandomUnit {
       case 5 -> {
         number++;
         wires.set(
-            which, with(wire, "W" + number, wire.from(), wire.to(), gauge(wire), wire.color()));
+            which, with(wire, "W" + number, wire.from(), wire.to(), gauge(wire), wire.colour()));
       }
-      case 6 -> wires.set(which, with(wire, wire.name(), wire.from(), wire.to(), 12, wire.color()));
+      case 6 ->
+          wires.set(which, with(wire, wire.name(), wire.from(), wire.to(), 12, wire.colour()));
       case 7 ->
           wires.set(which, with(wire, wire.name(), wire.from(), wire.to(), gauge(wire), "ORN"));
       case 8 -> wires.set(which, worded(wire));
@@ -191,27 +173,16 @@ final class RandomUnit {
 
   /** Another signal, cable, group, contact, length and note. */
   private Wire worded(Wire wire) {
-    return new Wire(
-        wire.name(),
-        wire.from(),
-        wire.to(),
-        wire.gauge(),
-        wire.type(),
-        wire.color(),
-        Optional.of(new Length(0.5)),
-        "SIG " + random.nextInt(9),
-        "C9",
-        "PAIR 4",
-        "20",
-        "22D",
-        "changed",
-        wire.notes(),
-        wire.place());
+    return wire.madeOf(wire.make().ofLength(Optional.of(new Length(0.5))))
+        .usedFor(new Wire.Use("SIG " + random.nextInt(9), "C9", "PAIR 4"))
+        .withContact(Wire.End.FROM, "20")
+        .withContact(Wire.End.TO, "22D")
+        .noted("changed");
   }
 
   private Wire moved(Wire wire, Point from, Point to) {
     boolean fits = !from.equals(to);
-    return fits ? with(wire, wire.name(), from, to, gauge(wire), wire.color()) : wire;
+    return fits ? with(wire, wire.name(), from, to, gauge(wire), wire.colour()) : wire;
   }
 
   /** Rows in another order, every second with its ends exchanged. */
@@ -223,22 +194,7 @@ final class RandomUnit {
   }
 
   private Wire turned(Wire wire) {
-    return new Wire(
-        named ? wire.name() : wire.to() + ">" + wire.from(),
-        wire.to(),
-        wire.from(),
-        wire.gauge(),
-        wire.type(),
-        wire.color(),
-        wire.length(),
-        wire.signal(),
-        wire.cable(),
-        wire.group(),
-        wire.toContact(),
-        wire.fromContact(),
-        wire.note(),
-        wire.notes(),
-        wire.place());
+    return wire.turned().named(named ? wire.name() : wire.to() + ">" + wire.from());
   }
 
   /** Gives an item another name. */
@@ -272,7 +228,7 @@ final class RandomUnit {
                 map.apply(wire.from()),
                 map.apply(wire.to()),
                 gauge(wire),
-                wire.color()));
+                wire.colour()));
     links.replaceAll(
         link -> new Link(map.apply(link.from()), map.apply(link.to()), link.note(), link.place()));
   }
@@ -303,17 +259,11 @@ final class RandomUnit {
                         "",
                         place())));
     List<PinDetail> pins = List.of();
-    return new Harness(
-        Map.of(),
-        List.copyOf(wires),
-        items,
-        pins,
-        List.copyOf(links),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        PlainLimits.of(),
-        List.of());
+    return Harness.builder(PlainLimits.of())
+        .wires(wires)
+        .items(items)
+        .pins(pins)
+        .links(links)
+        .build();
   }
 }

@@ -109,25 +109,25 @@ final class AsReceived {
     sheet.createRow(1).createCell(0).setCellValue("Sheet " + number + " of " + sheets);
     fill(sheet, 3, "Cav.", "Goes to", "Wire No.", "Col.", "AWG", "Circuit", "Ck'd by");
     int at = 4;
-    String colorAbove = "";
+    String colourAbove = "";
     for (PinRow row : rows) {
       if (at == 24) {
         fill(sheet, at++, "CONT'D");
         fill(sheet, at++, "Cav.", "Goes to", "Wire No.", "Col.", "AWG", "Circuit", "Ck'd by");
-        colorAbove = "";
+        colourAbove = "";
       }
-      String color = text(row.wire(), "Color");
-      boolean same = !color.isEmpty() && color.equals(colorAbove);
+      String colour = text(row.wire(), "Color");
+      boolean same = !colour.isEmpty() && colour.equals(colourAbove);
       fill(
           sheet,
           at++,
           row.pin() + (at % 5 == 0 ? "\u00A0" : ""),
           row.far(),
           text(row.wire(), "Wire"),
-          same ? "\"" : color,
+          same ? "\"" : colour,
           text(row.wire(), "Gauge"),
           text(row.wire(), "Signal"));
-      colorAbove = color;
+      colourAbove = colour;
     }
     if (item.equals("J2")) {
       // A red-line: this wire was taken out at change 3.

@@ -106,15 +106,15 @@ final class SwingBridge {
   }
 
   private void wire(
-      String from, String to, String gauge, String color, String metres, String signal) {
-    wire(from, to, gauge, color, metres, signal, "", "");
+      String from, String to, String gauge, String colour, String metres, String signal) {
+    wire(from, to, gauge, colour, metres, signal, "", "");
   }
 
   private void wire(
       String from,
       String to,
       String gauge,
-      String color,
+      String colour,
       String metres,
       String signal,
       String cable,
@@ -124,7 +124,7 @@ final class SwingBridge {
     String[] one = from.split("-", 2);
     String[] other = to.split("-", 2);
     harness.row(
-        "Wires", name, one[0], one[1], other[0], other[1], gauge, color, metres, signal, cable,
+        "Wires", name, one[0], one[1], other[0], other[1], gauge, colour, metres, signal, cable,
         group, "");
     double ohms =
         OHMS_PER_METRE.getOrDefault(gauge, 0.0) * Double.parseDouble(metres) + 2 * CONTACT_OHMS;
@@ -148,12 +148,12 @@ final class SwingBridge {
       "SPAN OPENED",
       "LAMP EAST"
     };
-    String[] colors = {
+    String[] colours = {
       "WHT", "GRN", "BLU", "YEL", "VIO", "GRY", "ORN", "BRN", "WHT/RED", "WHT/GRN", "WHT/BLU"
     };
     String[] letters = {"C", "D", "E", "F", "G", "H", "J", "K", "L", "M", "N"};
     for (int i = 0; i < commands.length; i++) {
-      wire("J1-" + letters[i], "J2-" + (i + 1), "20", colors[i], "0.9", commands[i]);
+      wire("J1-" + letters[i], "J2-" + (i + 1), "20", colours[i], "0.9", commands[i]);
     }
     String[] phases = {"U", "V", "W"};
     String[] phaseLetters = {"P", "R", "S"};
@@ -188,7 +188,7 @@ final class SwingBridge {
   }
 
   private void consoleCable() {
-    String[] colors = {
+    String[] colours = {
       "BLK", "BRN", "RED", "ORN", "YEL", "GRN", "BLU", "VIO", "GRY", "WHT", "WHT/BLK", "WHT/BRN",
       "WHT/RED"
     };
@@ -197,7 +197,7 @@ final class SwingBridge {
           "P1-" + LETTERS[i],
           "P11-" + (i + 1),
           "20",
-          colors[i % colors.length],
+          colours[i % colours.length],
           "12",
           "",
           "C1",

@@ -3,7 +3,6 @@ package dev.ringout.bench.faults;
 import dev.ringout.bench.faults.Rig.Component;
 import dev.ringout.bench.faults.Rig.Joint;
 import dev.ringout.bench.faults.Rig.JointKind;
-import dev.ringout.harness.Demands;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Limits;
 import dev.ringout.harness.Link;
@@ -15,10 +14,8 @@ import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
 import dev.ringout.source.Place;
 import dev.ringout.units.Gauge;
-import dev.ringout.units.Length;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 
 /** A unit as its wire list says it. */
@@ -57,31 +54,17 @@ final class Paper {
                                     point(rig, joint.ends[1]),
                                     ROW))
                         .toList())));
-    return new Harness(
-        Map.of(),
-        wires,
-        List.of(),
-        pins(rig),
-        links,
-        switches,
-        rig.parts.stream().map(part -> part(rig, part)).toList(),
-        List.of(),
-        List.of(),
-        new Limits(
-            OptionalDouble.empty(),
-            1,
-            100e3,
-            0.005,
-            0.05,
-            0,
-            10,
-            20,
-            100e6,
-            500,
-            new Length(0),
-            new Length(0),
-            Demands.USUAL),
-        List.of());
+    return Harness.builder(limits())
+        .wires(wires)
+        .pins(pins(rig))
+        .links(links)
+        .switches(switches)
+        .parts(rig.parts.stream().map(part -> part(rig, part)).toList())
+        .build();
+  }
+
+  private static Limits limits() {
+    return Limits.usual(0.05);
   }
 
   private static Point point(Rig rig, int point) {
