@@ -25,7 +25,6 @@ import dev.ringout.harness.SerialNumbers;
 import dev.ringout.readings.Instrument;
 import dev.ringout.readings.Job;
 import dev.ringout.readings.Jobs;
-import dev.ringout.readings.Measured;
 import dev.ringout.readings.Meter;
 import dev.ringout.readings.Person;
 import dev.ringout.readings.Reading;
@@ -86,7 +85,7 @@ final class Doubts {
       Harness harness, ReadingSet readings, Comparison comparison, Optional<LocalDate> statedDay) {
     Doubts doubts = new Doubts(harness, readings, statedDay);
     LeadResistance.doubt(comparison)
-        .ifPresent(problem -> doubts.raise(new LeadsNotNulled(problem), false));
+        .ifPresent(leads -> doubts.raise(new LeadsNotNulled(leads), false));
     doubts.use(comparison);
     doubts.unit();
     doubts.calibration();
@@ -114,9 +113,12 @@ final class Doubts {
       use.kinds.add(reading.kind());
       use.readers.add(reading.by());
       OptionalDouble range = job.rangeOhms(reading.kind());
-      if (reading.measured() instanceof Measured.Value value
-          && range.isPresent()
-          && value.ohms() > range.getAsDouble()) {
+      if (range.isPresent()
+          && reading
+              .measured()
+              .value()
+              .filter(value -> value.ohms() > range.getAsDouble())
+              .isPresent()) {
         use.beyond.merge(
             reading.kind(),
             new BeyondRange(reading.kind(), 1, reading.place(), range.getAsDouble()),

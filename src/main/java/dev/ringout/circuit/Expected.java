@@ -2,15 +2,54 @@ package dev.ringout.circuit;
 
 import dev.ringout.units.OhmsRange;
 import java.util.List;
+import java.util.Optional;
 
 /** What a reading between two sides should find. */
 public sealed interface Expected {
 
+  /** What is made of it, by its kind: a use that lacks a kind does not compile. */
+  <T> T match(Cases<T> cases);
+
+  /** Whether a path of wires, links and closed contacts joins the sides. */
+  default boolean isJoined() {
+    return false;
+  }
+
+  /** Whether nothing joins the sides. */
+  default boolean isApart() {
+    return false;
+  }
+
+  /** The parts that alone join the sides; absent where none do, or where more does. */
+  default Optional<ThroughParts> throughParts() {
+    return Optional.empty();
+  }
+
   /** A path of wires, links and closed contacts joins the sides. */
-  record Joined() implements Expected {}
+  record Joined() implements Expected {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.joined(this);
+    }
+
+    @Override
+    public boolean isJoined() {
+      return true;
+    }
+  }
 
   /** Nothing joins the sides. */
-  record Apart() implements Expected {}
+  record Apart() implements Expected {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.apart(this);
+    }
+
+    @Override
+    public boolean isApart() {
+      return true;
+    }
+  }
 
   /**
    * Only parts join the sides.
@@ -25,6 +64,16 @@ public sealed interface Expected {
   record ThroughParts(
       double lowOhms, double highOhms, double shortOhms, boolean mayBeAnything, List<Integer> parts)
       implements Expected {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.throughParts(this);
+    }
+
+    @Override
+    public Optional<ThroughParts> throughParts() {
+      return Optional.of(this);
+    }
+
     /** Whether what was read is more than a join of the two sides could read. */
     public boolean isAboveJoin(OhmsRange seen) {
       return seen.isKnown() && seen.lowOhms() > shortOhms;
@@ -49,5 +98,17 @@ public sealed interface Expected {
     public boolean mayBeOpen() {
       return Double.isInfinite(highOhms);
     }
+  }
+
+  /** One answer for each kind. */
+  interface Cases<T> {
+    /** See {@link Joined}. */
+    T joined(Joined expected);
+
+    /** See {@link Apart}. */
+    T apart(Apart expected);
+
+    /** See {@link ThroughParts}. */
+    T throughParts(ThroughParts expected);
   }
 }

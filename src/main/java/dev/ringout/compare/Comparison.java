@@ -2,7 +2,6 @@ package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
-import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.source.Place;
@@ -213,8 +212,6 @@ public record Comparison(
 
   /** Readings in force that are a word without a number. */
   public long unquantified() {
-    return inForce.stream()
-        .filter(one -> one.reading().measured() instanceof Measured.Word)
-        .count();
+    return inForce.stream().filter(one -> one.reading().measured().isWord()).count();
   }
 }

@@ -1,12 +1,9 @@
 package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Coverage.Tally;
-import dev.ringout.compare.Coverage.Unproven;
-import dev.ringout.harness.Switch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -35,32 +32,20 @@ final class ContactProof {
   Tally prove(List<Requirements.OfContact> needed, Consumer<Unproven> unproven) {
     long proven = 0;
     for (Requirements.OfContact one : needed) {
-      Switch.Contact contact =
-          ((Conductor.OfContact) circuit.conductors().get(one.conductor())).contact();
-      boolean shown =
-          one.closed()
-              ? crossed[one.conductor()]
-              : isShownOpen(contact, one.conductor(), one.position());
-      if (shown) {
+      if (one.closed() ? crossed[one.conductor()] : isShownOpen(one)) {
         proven++;
       } else {
-        unproven.accept(
-            new Unproven.Contact(
-                one.conductor(),
-                one.position(),
-                one.closed(),
-                "no reading shows it "
-                    + (one.closed() ? "closed at " : "open at ")
-                    + one.position()));
+        unproven.accept(new Unproven.Contact(one.conductor(), one.position(), one.closed()));
       }
     }
     return new Tally(needed.size(), proven);
   }
 
-  private boolean isShownOpen(Switch.Contact contact, int conductor, String position) {
-    Switch one = circuit.switchOf(contact);
+  private boolean isShownOpen(Requirements.OfContact wanted) {
+    int conductor = wanted.conductor();
     return apart.stream()
-        .filter(judged -> judged.reading().state().positionOf(one).equals(position))
+        .filter(
+            judged -> judged.reading().state().positionOf(wanted.which()).equals(wanted.position()))
         .anyMatch(
             judged ->
                 separates(judged.probing(), conductor)

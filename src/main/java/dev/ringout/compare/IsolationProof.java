@@ -4,7 +4,6 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.PartGroups;
 import dev.ringout.compare.Coverage.Tally;
-import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.compare.Prover.Islands;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;

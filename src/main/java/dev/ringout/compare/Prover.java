@@ -7,9 +7,7 @@ import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Resistances;
 import dev.ringout.circuit.TreePaths;
 import dev.ringout.compare.Coverage.Tally;
-import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.harness.SwitchState;
-import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -52,7 +50,7 @@ final class Prover {
     Tally insulation = insulation(islands);
     Tally switches =
         new ContactProof(circuit, inForce, crossed).prove(requirements.contacts(), unproven::add);
-    Tally parts = new PartProof(circuit, inForce).prove(requirements.parts(), unproven::add);
+    Tally parts = PartProof.of(circuit, inForce).prove(requirements.parts(), unproven::add);
     return new Coverage(
         joins,
         pairs,
@@ -82,13 +80,7 @@ final class Prover {
         // The first point of each further island of the net.
         if (islands.of(point) != islands.of(points[0])
             && islands.first(islands.of(point)) == point) {
-          unproven.add(
-              new Unproven.Join(
-                  points[0],
-                  point,
-                  Text.of(
-                      "no reading joins %s to %s",
-                      circuit.point(points[0]), circuit.point(point))));
+          unproven.add(new Unproven.Join(points[0], point));
         }
       }
     }
@@ -180,24 +172,22 @@ final class Prover {
       if (crossed[wire]) {
         proven++;
       } else {
-        unproven.add(new Unproven.OfWire(wire, whyNot(wire)));
+        unproven.add(new Unproven.OfWire(wire, missing(wire)));
       }
     }
     return new Tally(requirements.wires().size(), proven);
   }
 
-  private String whyNot(int wire) {
+  private MissingWire missing(int wire) {
     if (normal.isBridge(wire)) {
-      return "no good reading goes through it";
+      return new MissingWire.NotRead();
     }
     for (int other : normal.conductorsOf(normal.of(circuit.from(wire)))) {
       if (other != wire && isParallel(wire, other)) {
-        return Text.of(
-            "in parallel with %s: continuity can't tell them apart",
-            circuit.conductors().get(other).label());
+        return new MissingWire.InParallel(other);
       }
     }
-    return "part of a loop: continuity beeps with it missing; lift one end and read again";
+    return new MissingWire.InLoop();
   }
 
   private boolean isParallel(int one, int other) {

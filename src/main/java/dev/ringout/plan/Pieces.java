@@ -1,7 +1,6 @@
 package dev.ringout.plan;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.circuit.Nets;
 import dev.ringout.harness.Switch;
@@ -10,7 +9,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -34,7 +32,7 @@ record Pieces(int net, List<Piece> pieces) {
     Nets normal = circuit.normal();
     Map<Integer, List<Integer>> contactsOf = new TreeMap<>();
     for (int c = 0; c < circuit.conductors().size(); c++) {
-      if (circuit.conductors().get(c) instanceof Conductor.OfContact && normal.isClosed(c)) {
+      if (circuit.conductors().get(c).asContact().isPresent() && normal.isClosed(c)) {
         contactsOf.computeIfAbsent(normal.of(circuit.from(c)), net -> new ArrayList<>()).add(c);
       }
     }
@@ -77,11 +75,20 @@ record Pieces(int net, List<Piece> pieces) {
   }
 
   private static SwitchState opened(Circuit circuit, int contact, SwitchState state) {
-    Switch.Contact one = ((Conductor.OfContact) circuit.conductors().get(contact)).contact();
-    Switch which = circuit.switchOf(one);
-    Optional<String> open =
-        which.states().stream().filter(position -> !position.equals(one.state())).findFirst();
-    return open.map(position -> state.with(which, position)).orElse(state);
+    return circuit
+        .conductors()
+        .get(contact)
+        .asContact()
+        .map(one -> opened(circuit.switchOf(one), one, state))
+        .orElse(state);
+  }
+
+  private static SwitchState opened(Switch which, Switch.Contact contact, SwitchState state) {
+    return which.states().stream()
+        .filter(position -> !position.equals(contact.state()))
+        .findFirst()
+        .map(position -> state.with(which, position))
+        .orElse(state);
   }
 
   /** All but the largest, and that too where it is as little work as the rest. */
