@@ -4,7 +4,6 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Coverage.Tally;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -15,18 +14,22 @@ import java.util.function.Consumer;
 final class ContactProof {
   private final Circuit circuit;
   private final boolean[] crossed;
-  private final List<Judged> apart = new ArrayList<>();
+  private final List<Judged> apart;
 
-  ContactProof(Circuit circuit, List<Judged> inForce, boolean[] crossed) {
+  private ContactProof(Circuit circuit, boolean[] crossed, List<Judged> apart) {
     this.circuit = circuit;
     this.crossed = crossed;
-    if (!circuit.harness().switches().isEmpty()) {
-      for (Judged judged : inForce) {
-        if (judged.provesApart()) {
-          apart.add(judged);
-        }
-      }
-    }
+    this.apart = apart;
+  }
+
+  /** Ready to prove; of a unit without switches no reading matters. */
+  static ContactProof of(Circuit circuit, List<Judged> inForce, boolean[] crossed) {
+    return new ContactProof(
+        circuit,
+        crossed,
+        circuit.harness().switches().isEmpty()
+            ? List.of()
+            : inForce.stream().filter(Judged::provesApart).toList());
   }
 
   Tally prove(List<Requirements.OfContact> needed, Consumer<Unproven> unproven) {

@@ -36,13 +36,18 @@ public final class DiodePairs {
     }
   }
 
-  private DiodePairs(Circuit circuit, List<Judged> inForce) {
+  private DiodePairs(List<Judged> inForce) {
     judged = new ArrayList<>(inForce);
-    for (int i = 0; i < judged.size(); i++) {
-      if (isThroughDiode(circuit, judged.get(i))) {
-        placeOf.put(key(judged.get(i)), i);
+  }
+
+  private static DiodePairs of(Circuit circuit, List<Judged> inForce) {
+    DiodePairs pairs = new DiodePairs(inForce);
+    for (int i = 0; i < inForce.size(); i++) {
+      if (isThroughDiode(circuit, inForce.get(i))) {
+        pairs.placeOf.put(key(inForce.get(i)), i);
       }
     }
+    return pairs;
   }
 
   private static Key key(Judged one) {
@@ -68,7 +73,7 @@ public final class DiodePairs {
     if (circuit.harness().parts().stream().noneMatch(part -> part.kind() == Part.Kind.DIODE)) {
       return inForce;
     }
-    DiodePairs pairs = new DiodePairs(circuit, inForce);
+    DiodePairs pairs = DiodePairs.of(circuit, inForce);
     pairs.each(pairs::noteIfOpened);
     pairs.each(pairs::judge);
     return pairs.judged;
@@ -77,7 +82,7 @@ public final class DiodePairs {
   /** The parts that a pair of readings shows in both directions, with nothing beside them. */
   public static Set<Integer> shown(Circuit circuit, List<Judged> inForce) {
     Set<Integer> shown = new HashSet<>();
-    DiodePairs pairs = new DiodePairs(circuit, inForce);
+    DiodePairs pairs = DiodePairs.of(circuit, inForce);
     pairs.each(
         (forward, reverse) ->
             pairs

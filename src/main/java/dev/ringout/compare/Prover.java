@@ -45,11 +45,11 @@ final class Prover {
     boolean[] crossed = crossed();
     Tally wires = wires(crossed);
     Tally pairs =
-        new IsolationProof(circuit, islands, inForce.stream().filter(Judged::provesApart).toList())
+        IsolationProof.of(circuit, islands, inForce.stream().filter(Judged::provesApart).toList())
             .prove(requirements.pairsApart(), unproven::add);
     Tally insulation = insulation(islands);
     Tally switches =
-        new ContactProof(circuit, inForce, crossed).prove(requirements.contacts(), unproven::add);
+        ContactProof.of(circuit, inForce, crossed).prove(requirements.contacts(), unproven::add);
     Tally parts = PartProof.of(circuit, inForce).prove(requirements.parts(), unproven::add);
     return new Coverage(
         joins,
@@ -66,7 +66,7 @@ final class Prover {
     Tally all = Tally.NONE;
     for (PairsInsulated level : requirements.pairsInsulated()) {
       Tally one =
-          new IsolationProof(circuit, islands, inForce.stream().filter(level::isShownBy).toList())
+          IsolationProof.of(circuit, islands, inForce.stream().filter(level::isShownBy).toList())
               .prove(level, unproven::add);
       all = new Tally(all.needed() + one.needed(), all.proven() + one.proven());
     }

@@ -516,6 +516,26 @@ public final class CheckText {
               "not judged: %s, %s (%s)",
               judged.reading().subject(), NotJudgedSentences.why(judged), place(judged.reading())));
     }
+    gaps(unproven);
+    if (!planOfTheRest.isEmpty() && !result.coverage().isComplete()) {
+      page.paragraph("    ", "To plan what is left:");
+      commandLines(planOfTheRest).forEach(line -> page.line("      " + line));
+    }
+    if (!result.coverage().unprovable().isEmpty()) {
+      page.heading("What no reading shows with the parts in place");
+      several(
+          result.coverage().unprovable().stream()
+              .map(one -> Sentences.unprovable(result.circuit(), one))
+              .toList());
+    }
+    if (!result.diagnosis().blind().isEmpty()) {
+      page.heading("What these readings can't see");
+      several(result.diagnosis().blind());
+    }
+  }
+
+  /** What is not proven, where another line does not say it. */
+  private void gaps(List<Unproven> unproven) {
     Set<Integer> netsOfWiresOwed = wiresOwed(unproven);
     boolean noInsulation = result.comparison().made(Reading.Kind.INSULATION) == 0;
     SaidByItself byItself =
@@ -535,21 +555,6 @@ public final class CheckText {
             .toList());
     if (unproven.stream().anyMatch(Unproven::waitsForJoins)) {
       page.paragraph("  - ", "once these are joined: that their nets are apart from all others");
-    }
-    if (!planOfTheRest.isEmpty() && !result.coverage().isComplete()) {
-      page.paragraph("    ", "To plan what is left:");
-      commandLines(planOfTheRest).forEach(line -> page.line("      " + line));
-    }
-    if (!result.coverage().unprovable().isEmpty()) {
-      page.heading("What no reading shows with the parts in place");
-      several(
-          result.coverage().unprovable().stream()
-              .map(one -> Sentences.unprovable(result.circuit(), one))
-              .toList());
-    }
-    if (!result.diagnosis().blind().isEmpty()) {
-      page.heading("What these readings can't see");
-      several(result.diagnosis().blind());
     }
   }
 

@@ -4,7 +4,6 @@ import dev.ringout.check.CheckResult;
 import dev.ringout.check.Doubt;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
-import dev.ringout.circuit.Expected;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.compare.Conceded;
@@ -778,8 +777,7 @@ public final class Sentences {
   }
 
   private static boolean isLow(Judged judged) {
-    return judged.reading().kind() == Reading.Kind.INSULATION
-        || judged.expected() instanceof Expected.Apart;
+    return judged.reading().kind() == Reading.Kind.INSULATION || judged.expected().isApart();
   }
 
   /** An inspector's word that covers nothing, and why. */
