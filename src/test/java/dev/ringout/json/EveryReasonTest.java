@@ -163,13 +163,18 @@ class EveryReasonTest {
   }
 
   private static List<String> codes(Path schema, String definition) throws IOException {
-    Map<?, ?> type = (Map<?, ?>) definitions(schema).get(definition);
-    Map<?, ?> code = (Map<?, ?>) ((Map<?, ?>) type.get("properties")).get("code");
-    return ((List<?>) code.get("enum")).stream().map(Object::toString).toList();
+    Map<?, ?> properties = within(within(definitions(schema), definition), "properties");
+    return within(properties, "code").get("enum") instanceof List<?> codes
+        ? codes.stream().map(Object::toString).toList()
+        : List.of();
   }
 
   private static Map<?, ?> definitions(Path schema) throws IOException {
-    return (Map<?, ?>) JSON.std.mapFrom(Files.readString(schema)).get("$defs");
+    return within(JSON.std.mapFrom(Files.readString(schema)), "$defs");
+  }
+
+  private static Map<?, ?> within(Map<?, ?> document, String name) {
+    return document.get(name) instanceof Map<?, ?> one ? one : Map.of();
   }
 
   @Test
