@@ -114,16 +114,12 @@ public record CheckResult(
   }
 
   /** A doubt about the meter's leads, where nearly every reading is high. */
-  public Optional<Problem> leadDoubt() {
+  public Optional<Doubt.LeadsNotNulled> leadDoubt() {
     return leadDoubt(doubts);
   }
 
-  private static Optional<Problem> leadDoubt(List<Doubt.Raised> doubts) {
-    return doubts.stream()
-        .map(Doubt.Raised::doubt)
-        .filter(Doubt.LeadsNotNulled.class::isInstance)
-        .map(one -> ((Doubt.LeadsNotNulled) one).problem())
-        .findFirst();
+  private static Optional<Doubt.LeadsNotNulled> leadDoubt(List<Doubt.Raised> doubts) {
+    return doubts.stream().flatMap(one -> one.doubt().ofLeads().stream()).findFirst();
   }
 
   /** How many things the list demands that are not shown: the verdict waits for them. */
@@ -136,8 +132,8 @@ public record CheckResult(
     return Values.of(comparison, diagnosis);
   }
 
-  /** What must be said about the insulation readings beside their verdicts, in sentences. */
-  public List<String> insulationNotes() {
+  /** What must be said about the insulation readings beside their verdicts. */
+  public List<InsulationNote> insulationNotes() {
     return InsulationNotes.of(circuit, comparison);
   }
 

@@ -1,9 +1,9 @@
 package dev.ringout.check;
 
+import dev.ringout.compare.LeadResistance;
 import dev.ringout.readings.Instrument;
 import dev.ringout.readings.Reading;
 import dev.ringout.source.Place;
-import dev.ringout.source.Problem;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -16,6 +16,11 @@ public sealed interface Doubt {
   /** What is made of it, by its kind: a writer that lacks a kind does not compile. */
   <T> T match(Cases<T> cases);
 
+  /** The doubt where it is one about the meter's leads. */
+  default Optional<LeadsNotNulled> ofLeads() {
+    return Optional.empty();
+  }
+
   /**
    * A doubt as it stands in a result.
    *
@@ -24,7 +29,12 @@ public sealed interface Doubt {
   record Raised(Doubt doubt, boolean withholds) {}
 
   /** Nearly all readings are off by what a pair of leads may have. */
-  record LeadsNotNulled(Problem problem) implements Doubt {
+  record LeadsNotNulled(LeadResistance.AllOff leads) implements Doubt {
+    @Override
+    public Optional<LeadsNotNulled> ofLeads() {
+      return Optional.of(this);
+    }
+
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.leadsNotNulled(this);

@@ -22,10 +22,10 @@ import dev.ringout.harness.Demands.Calibration;
 import dev.ringout.harness.Effectivity;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.SerialNumbers;
+import dev.ringout.readings.Day;
 import dev.ringout.readings.Instrument;
 import dev.ringout.readings.Job;
 import dev.ringout.readings.Jobs;
-import dev.ringout.readings.Measured;
 import dev.ringout.readings.Meter;
 import dev.ringout.readings.Person;
 import dev.ringout.readings.Reading;
@@ -74,7 +74,7 @@ final class Doubts {
     this.harness = harness;
     this.demands = harness.limits().demands();
     this.jobs = readings.jobs();
-    this.days = new TestDay(readings, statedDay);
+    this.days = TestDay.byFile(readings, statedDay);
   }
 
   /**
@@ -86,7 +86,7 @@ final class Doubts {
       Harness harness, ReadingSet readings, Comparison comparison, Optional<LocalDate> statedDay) {
     Doubts doubts = new Doubts(harness, readings, statedDay);
     LeadResistance.doubt(comparison)
-        .ifPresent(problem -> doubts.raise(new LeadsNotNulled(problem), false));
+        .ifPresent(leads -> doubts.raise(new LeadsNotNulled(leads), false));
     doubts.use(comparison);
     doubts.unit();
     doubts.calibration();
@@ -114,9 +114,12 @@ final class Doubts {
       use.kinds.add(reading.kind());
       use.readers.add(reading.by());
       OptionalDouble range = job.rangeOhms(reading.kind());
-      if (reading.measured() instanceof Measured.Value value
-          && range.isPresent()
-          && value.ohms() > range.getAsDouble()) {
+      if (range.isPresent()
+          && reading
+              .measured()
+              .value()
+              .filter(value -> value.ohms() > range.getAsDouble())
+              .isPresent()) {
         use.beyond.merge(
             reading.kind(),
             new BeyondRange(reading.kind(), 1, reading.place(), range.getAsDouble()),
@@ -175,13 +178,13 @@ final class Doubts {
     uses.forEach(
         (file, use) -> {
           Job job = use.job;
-          boolean datesAreDays = datesAreDays(job, waits || demands.testDay());
+          boolean dateIsADay = dateIsADay(job, waits || demands.testDay());
           Optional<LocalDate> day = days.of(job);
           boolean missed = false;
           for (Instrument instrument : job.instruments()) {
             if (use.kinds.stream().anyMatch(kind -> isUsedFor(instrument, kind))) {
               Optional<LocalDate> due = due(job, instrument, waits);
-              if (due.isPresent() && day.isEmpty() && datesAreDays) {
+              if (due.isPresent() && day.isEmpty() && dateIsADay) {
                 missed = true;
                 raise(
                     new TestDayNotStated(file, Optional.of(instrument)),
@@ -191,7 +194,7 @@ final class Doubts {
               }
             }
           }
-          if (day.isEmpty() && datesAreDays && !missed) {
+          if (day.isEmpty() && dateIsADay && !missed) {
             raise(new TestDayNotStated(file, Optional.empty()), demands.testDay());
           }
         });
@@ -201,13 +204,13 @@ final class Doubts {
     return instrument.use().contains(kind.name().toLowerCase(Locale.ROOT));
   }
 
-  private boolean datesAreDays(Job job, boolean waits) {
-    List<String> unread =
-        TestDay.written(job).stream()
-            .filter(name -> TestDay.day(job.value(name)).isEmpty())
-            .toList();
-    unread.forEach(name -> raise(new TestDayNotADay(job.place(name), job.value(name)), waits));
-    return unread.isEmpty();
+  private boolean dateIsADay(Job job, boolean waits) {
+    String written = job.value(Job.DATE);
+    boolean readable = written.isEmpty() || Day.of(written).isPresent();
+    if (!readable) {
+      raise(new TestDayNotADay(job.place(Job.DATE), written), waits);
+    }
+    return readable;
   }
 
   private Optional<LocalDate> due(Job job, Instrument instrument, boolean waits) {
@@ -216,7 +219,7 @@ final class Doubts {
       raise(new CalibrationNotStated(job.file(), instrument), waits);
       return Optional.empty();
     }
-    Optional<LocalDate> due = TestDay.day(text);
+    Optional<LocalDate> due = Day.of(text);
     if (due.isEmpty()) {
       raise(new CalibrationNotADay(instrument, text.strip()), waits);
     }

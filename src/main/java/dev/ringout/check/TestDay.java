@@ -1,16 +1,15 @@
 package dev.ringout.check;
 
+import dev.ringout.readings.Day;
 import dev.ringout.readings.Job;
 import dev.ringout.readings.Jobs;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
+import dev.ringout.readings.TimeOfReading;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -18,37 +17,32 @@ import java.util.stream.Stream;
  * the record give. A calibration that ran out between two of them had run out for some reading.
  */
 public final class TestDay {
-  private static final List<String> NAMES =
-      List.of("date", "date of test", "date of the test", "test date", "test day");
-
-  /** A spreadsheet's day may have the time of day behind it. */
-  private static final Pattern DAY =
-      Pattern.compile("(\\d{4}-\\d{2}-\\d{2})(?:[T ]\\d{2}:\\d{2}(?::\\d{2})?)?");
-
   private final Optional<LocalDate> stated;
   private final Map<String, LocalDate> lastReading = new HashMap<>();
 
-  TestDay(ReadingSet readings, Optional<LocalDate> stated) {
+  private TestDay(Optional<LocalDate> stated) {
     this.stated = stated;
+  }
+
+  /** The days of some readings, by their files. */
+  static TestDay byFile(ReadingSet readings, Optional<LocalDate> stated) {
+    TestDay days = new TestDay(stated);
     Jobs jobs = new Jobs(readings.jobs());
     for (Reading reading : readings.readings()) {
       if (reading.measured().made()) {
+        String file = jobs.of(reading.place()).map(Job::file).orElse(reading.place().file());
         reading
             .time()
-            .flatMap(time -> time.day())
-            .ifPresent(
-                day ->
-                    lastReading.merge(
-                        jobs.of(reading.place()).map(Job::file).orElse(reading.place().file()),
-                        day,
-                        TestDay::later));
+            .flatMap(TimeOfReading::day)
+            .ifPresent(day -> days.lastReading.merge(file, day, TestDay::later));
       }
     }
+    return days;
   }
 
   /** The last day that anything gives. */
   public static Optional<LocalDate> of(ReadingSet readings, Optional<LocalDate> stated) {
-    TestDay days = new TestDay(readings, stated);
+    TestDay days = byFile(readings, stated);
     return Stream.concat(
             readings.jobs().stream().flatMap(job -> days.of(job).stream()),
             Stream.concat(days.lastReading.values().stream(), stated.stream()))
@@ -57,27 +51,9 @@ public final class TestDay {
 
   /** The day of one file's readings. */
   Optional<LocalDate> of(Job job) {
-    Stream<LocalDate> written =
-        written(job).stream().flatMap(name -> day(job.value(name)).stream());
-    return Stream.of(
-            written, Optional.ofNullable(lastReading.get(job.file())).stream(), stated.stream())
-        .flatMap(one -> one)
+    return Stream.of(Day.ofTest(job), Optional.ofNullable(lastReading.get(job.file())), stated)
+        .flatMap(Optional::stream)
         .max(LocalDate::compareTo);
-  }
-
-  /** The rows of a job sheet that give the day of the test. */
-  static List<String> written(Job job) {
-    return NAMES.stream().filter(name -> !job.value(name).isEmpty()).toList();
-  }
-
-  /** A day in ISO form; absent where a text is none. */
-  static Optional<LocalDate> day(String text) {
-    var matcher = DAY.matcher(text.strip());
-    try {
-      return matcher.matches() ? Optional.of(LocalDate.parse(matcher.group(1))) : Optional.empty();
-    } catch (DateTimeParseException e) {
-      return Optional.empty();
-    }
   }
 
   private static LocalDate later(LocalDate one, LocalDate other) {

@@ -1,6 +1,5 @@
 package dev.ringout.check;
 
-import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
@@ -34,7 +33,7 @@ public record Values(
       shown.addAll(fault.finding().readings());
     }
     for (Judged judged : comparison.inForce()) {
-      if (judged.expected() instanceof Joined
+      if (judged.expected().isJoined()
           && judged.reading().kind() == Reading.Kind.CONTINUITY
           && judged.reading().measured().made()) {
         counts.merge(judged.value(), 1L, Long::sum);

@@ -2,10 +2,8 @@ package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
-import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
-import dev.ringout.source.Place;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -46,7 +44,7 @@ public record Comparison(
       Circuit circuit, JoinLimits limits, ReadingSet readings, Optional<LocalDate> statedDay) {
     JobOfReading jobs = new JobOfReading(readings.jobs());
     Judge judge = new Judge(circuit, limits, jobs);
-    Reworks reworks = new Reworks(circuit, readings);
+    Reworks reworks = Reworks.of(circuit, readings);
     List<Judged> all = new ArrayList<>(readings.readings().size());
     List<Judged> overtaken = new ArrayList<>();
     for (Reading reading : readings.readings()) {
@@ -55,26 +53,14 @@ public record Comparison(
           .touchedSince(reading, judged.probing())
           .ifPresentOrElse(touched -> all.add(judged.before(touched)), () -> overtaken.add(judged));
     }
-    Subjects subjects = Subjects.of(circuit, all);
-    List<Judged> inForce = new ArrayList<>(all.size());
-    List<Replaced> replaced = new ArrayList<>();
-    Judged[] standing = new Judged[all.size()];
-    for (int i = 0; i < standing.length; i++) {
-      Judged judged = all.get(i);
-      int first = subjects.first(i);
-      standing[i] = first == i ? standing(subjects.like(i), jobs) : standing[first];
-      if (standing[i].equals(judged)) {
-        inForce.add(judged);
-      } else if (judged.reading().measured().made()) {
-        replaced.add(new Replaced(judged, standing[i], saysOtherwise(judged, standing[i])));
-      }
-    }
+    Standing standing = Standing.of(circuit, all, jobs);
     Concessions concessions =
-        Concessions.of(DiodePairs.judge(circuit, inForce), readings.concessions(), jobs, statedDay);
+        Concessions.of(
+            DiodePairs.judge(circuit, standing.inForce()), readings.concessions(), jobs, statedDay);
     List<Judged> judged = List.copyOf(concessions.judged());
     return new Comparison(
         judged,
-        List.copyOf(replaced),
+        List.copyOf(standing.replaced()),
         Contradictions.find(circuit, judged),
         List.copyOf(overtaken),
         List.copyOf(concessions.conceded()),
@@ -138,62 +124,6 @@ public record Comparison(
         idleConcessions);
   }
 
-  private static boolean saysOtherwise(Judged earlier, Judged later) {
-    return earlier.outcome() != later.outcome() || earlier.observed() != later.observed();
-  }
-
-  /**
-   * The last one measured: by their days where they differ, then by their times, else by order.
-   * What stands in one row was measured at once: there the failing one stands. Of a step that was
-   * never measured the first: it is named once, however often the sheet asks for it.
-   */
-  private static Judged standing(List<Judged> same, JobOfReading jobs) {
-    if (same.size() == 1) {
-      return same.get(0);
-    }
-    List<Judged> made = same.stream().filter(one -> one.reading().measured().made()).toList();
-    if (made.isEmpty()) {
-      return same.get(0);
-    }
-    Judged last = last(made, jobs);
-    if (last.outcome().fails()) {
-      return last;
-    }
-    return made.stream()
-        .filter(one -> one.outcome().fails() && isInRowOf(one, last))
-        .findFirst()
-        .orElse(last);
-  }
-
-  private static boolean isInRowOf(Judged one, Judged other) {
-    Place left = one.reading().place();
-    Place right = other.reading().place();
-    return left.row() == right.row()
-        && left.file().equals(right.file())
-        && left.sheet().equals(right.sheet());
-  }
-
-  private static Judged last(List<Judged> made, JobOfReading jobs) {
-    Judged last = made.get(0);
-    for (Judged one : made) {
-      last = isEarlier(one.reading(), last.reading(), jobs) ? last : one;
-    }
-    return last;
-  }
-
-  /** By their days where both have one, in one day or one file by their times of day. */
-  private static boolean isEarlier(Reading one, Reading other, JobOfReading jobs) {
-    Optional<LocalDate> day = jobs.day(one);
-    Optional<LocalDate> otherDay = jobs.day(other);
-    if (day.isPresent() && otherDay.isPresent() && !day.equals(otherDay)) {
-      return day.get().isBefore(otherDay.get());
-    }
-    return day.isPresent() == otherDay.isPresent()
-        && one.time().isPresent()
-        && other.time().isPresent()
-        && one.time().get().at().toLocalTime().isBefore(other.time().get().at().toLocalTime());
-  }
-
   /** Readings of one kind that were made (and judged or not). */
   public long made(Reading.Kind kind) {
     return inForce.stream()
@@ -213,8 +143,6 @@ public record Comparison(
 
   /** Readings in force that are a word without a number. */
   public long unquantified() {
-    return inForce.stream()
-        .filter(one -> one.reading().measured() instanceof Measured.Word)
-        .count();
+    return inForce.stream().filter(one -> one.reading().measured().isWord()).count();
   }
 }

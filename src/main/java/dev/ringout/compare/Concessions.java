@@ -1,10 +1,8 @@
 package dev.ringout.compare;
 
-import dev.ringout.circuit.Expected;
 import dev.ringout.compare.IdleConcession.Why;
 import dev.ringout.readings.Concession;
 import dev.ringout.readings.Job;
-import dev.ringout.readings.Measured;
 import dev.ringout.readings.Person;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.Side;
@@ -87,7 +85,7 @@ final class Concessions {
       Judged one = judged.get(place);
       Optional<Why> against = against(concession, one);
       if (against.isEmpty()) {
-        Judged accepted = one.as(one.observed(), Outcome.ACCEPTED, "");
+        Judged accepted = one.as(one.observed(), Outcome.ACCEPTED);
         judged.set(place, accepted);
         conceded.add(new Conceded(accepted, concession));
         covers = true;
@@ -131,22 +129,32 @@ final class Concessions {
   }
 
   /** Only a value can be accepted: an open, a short and a word have none. */
-  private boolean isWithin(Concession concession, Judged one) {
-    if (!(one.reading().measured() instanceof Measured.Value value)) {
-      return false;
-    }
+  private static boolean isWithin(Concession concession, Judged one) {
+    return one.reading()
+        .measured()
+        .value()
+        .map(value -> isWithin(concession, one, value.ohms()))
+        .orElse(false);
+  }
+
+  private static boolean isWithin(Concession concession, Judged one, double ohms) {
     return switch (one.outcome()) {
       case LOW_INSULATION ->
           one.observed() == Observed.APART
-              && value.ohms() >= concession.acceptedOhms()
+              && ohms >= concession.acceptedOhms()
               && one.reading().volts().isPresent();
       case RESISTIVE ->
-          one.expected() instanceof Expected.Joined
-              && value.ohms() <= Math.min(concession.acceptedOhms(), MOST_OF_A_JOIN_OHMS);
+          one.expected().isJoined()
+              && ohms <= Math.min(concession.acceptedOhms(), MOST_OF_A_JOIN_OHMS);
       case PART_VALUE ->
-          one.expected() instanceof Expected.ThroughParts parts
-              && value.ohms()
-                  <= Math.min(concession.acceptedOhms(), MOST_TIMES_A_PART * parts.highOhms());
+          one.expected()
+              .throughParts()
+              .filter(
+                  parts ->
+                      ohms
+                          <= Math.min(
+                              concession.acceptedOhms(), MOST_TIMES_A_PART * parts.highOhms()))
+              .isPresent();
       case CONFORMS, ACCEPTED, OPEN, UNEXPECTED_JOIN, NOT_TESTED, NOT_JUDGED -> false;
     };
   }
@@ -159,11 +167,11 @@ final class Concessions {
   }
 
   private static String side(Side side) {
-    return side instanceof Side.Points some
-        ? some.points().stream()
+    return side.isRest()
+        ? side.toString()
+        : side.points().stream()
             .map(point -> point.ref().toUpperCase(Locale.ROOT) + "-" + point.pin())
             .sorted()
-            .collect(Collectors.joining("+"))
-        : side.toString();
+            .collect(Collectors.joining("+"));
   }
 }

@@ -4,9 +4,6 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Coverage.Tally;
-import dev.ringout.compare.Coverage.Unproven;
-import dev.ringout.harness.Switch;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -17,48 +14,41 @@ import java.util.function.Consumer;
 final class ContactProof {
   private final Circuit circuit;
   private final boolean[] crossed;
-  private final List<Judged> apart = new ArrayList<>();
+  private final List<Judged> apart;
 
-  ContactProof(Circuit circuit, List<Judged> inForce, boolean[] crossed) {
+  private ContactProof(Circuit circuit, boolean[] crossed, List<Judged> apart) {
     this.circuit = circuit;
     this.crossed = crossed;
-    if (!circuit.harness().switches().isEmpty()) {
-      for (Judged judged : inForce) {
-        if (judged.provesApart()) {
-          apart.add(judged);
-        }
-      }
-    }
+    this.apart = apart;
+  }
+
+  /** Ready to prove; of a unit without switches no reading matters. */
+  static ContactProof of(Circuit circuit, List<Judged> inForce, boolean[] crossed) {
+    return new ContactProof(
+        circuit,
+        crossed,
+        circuit.harness().switches().isEmpty()
+            ? List.of()
+            : inForce.stream().filter(Judged::provesApart).toList());
   }
 
   Tally prove(List<Requirements.OfContact> needed, Consumer<Unproven> unproven) {
     long proven = 0;
     for (Requirements.OfContact one : needed) {
-      Switch.Contact contact = circuit.conductors().get(one.conductor()).asContact().orElseThrow();
-      boolean shown =
-          one.closed()
-              ? crossed[one.conductor()]
-              : isShownOpen(contact, one.conductor(), one.position());
-      if (shown) {
+      if (one.closed() ? crossed[one.conductor()] : isShownOpen(one)) {
         proven++;
       } else {
-        unproven.accept(
-            new Unproven.Contact(
-                one.conductor(),
-                one.position(),
-                one.closed(),
-                "no reading shows it "
-                    + (one.closed() ? "closed at " : "open at ")
-                    + one.position()));
+        unproven.accept(new Unproven.Contact(one.conductor(), one.position(), one.closed()));
       }
     }
     return new Tally(needed.size(), proven);
   }
 
-  private boolean isShownOpen(Switch.Contact contact, int conductor, String position) {
-    Switch one = circuit.switchOf(contact);
+  private boolean isShownOpen(Requirements.OfContact wanted) {
+    int conductor = wanted.conductor();
     return apart.stream()
-        .filter(judged -> judged.reading().state().positionOf(one).equals(position))
+        .filter(
+            judged -> judged.reading().state().positionOf(wanted.which()).equals(wanted.position()))
         .anyMatch(
             judged ->
                 separates(judged.probing(), conductor)

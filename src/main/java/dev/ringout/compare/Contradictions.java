@@ -34,18 +34,30 @@ final class Contradictions {
   /** A reading that joins a point to another. */
   private record Join(int to, Judged by) {}
 
-  private Contradictions(Circuit circuit, SwitchState state, List<Judged> ofState) {
+  private Contradictions(Circuit circuit, SwitchState state) {
     this.circuit = circuit;
     this.state = state;
-    joined = new DisjointPoints(circuit.size());
-    for (Judged judged : ofState) {
-      if (judged.observed() == Observed.JOINED && judged.probing().isPair()) {
-        joins.add(judged);
-        joined.union(judged.probing().from()[0], judged.probing().to()[0]);
-      }
+    this.joined = new DisjointPoints(circuit.size());
+    this.netOfJoined = new int[circuit.size()];
+  }
+
+  /** The readings of one state, put together. */
+  private static Contradictions of(Circuit circuit, SwitchState state, List<Judged> ofState) {
+    Contradictions all = new Contradictions(circuit, state);
+    ofState.forEach(all::join);
+    all.findNets();
+    return all;
+  }
+
+  private void join(Judged judged) {
+    if (judged.observed() == Observed.JOINED && judged.probing().isPair()) {
+      joins.add(judged);
+      joined.union(judged.probing().from()[0], judged.probing().to()[0]);
     }
+  }
+
+  private void findNets() {
     Nets nets = circuit.in(state);
-    netOfJoined = new int[circuit.size()];
     for (int point = 0; point < netOfJoined.length; point++) {
       int first = joined.firstOf(point);
       if (first == point) {
@@ -64,9 +76,7 @@ final class Contradictions {
     Map<Judged, Contradiction> found = new HashMap<>();
     byState.forEach(
         (state, ofState) ->
-            new Contradictions(circuit, state, ofState)
-                .find(ofState)
-                .forEach(one -> found.put(one.apart(), one)));
+            of(circuit, state, ofState).find(ofState).forEach(one -> found.put(one.apart(), one)));
     return found.isEmpty()
         ? List.of()
         : inForce.stream().map(found::get).filter(Objects::nonNull).toList();

@@ -1,6 +1,5 @@
 package dev.ringout.compare;
 
-import dev.ringout.compare.InsulationDemand.Level;
 import java.util.List;
 
 /**
@@ -55,46 +54,4 @@ public record Coverage(
    * @param parts the parts, by number
    */
   public record Unprovable(boolean insulation, List<Integer> points, List<Integer> parts) {}
-
-  /** What is not proven, with the points that a reading would need. */
-  public sealed interface Unproven {
-    /** Why it is not. */
-    String why();
-
-    /** Two pieces of one net that no reading joins; a point of each. */
-    record Join(int from, int to, String why) implements Unproven {}
-
-    /**
-     * A net that no reading holds apart from some others; a point of it and one of them.
-     *
-     * @param waitsForJoins whether only joins are missing: once each net is proven to be in one
-     *     piece, the readings made hold them apart
-     */
-    record Isolation(int point, int other, long others, boolean waitsForJoins, String why)
-        implements Unproven {}
-
-    /**
-     * A net whose insulation from some others no reading shows; a point of it and one of them.
-     *
-     * @param waitsForJoins whether only joins are missing
-     * @param level the volts and ohms that a reading needs
-     */
-    record Insulation(
-        int point, int other, long others, boolean waitsForJoins, Level level, String why)
-        implements Unproven {}
-
-    /** A wire that no reading would miss; its number among the circuit's conductors. */
-    record OfWire(int conductor, String why) implements Unproven {}
-
-    /** A switch contact not seen closed in its position, or not seen open in another. */
-    record Contact(int conductor, String position, boolean closed, String why)
-        implements Unproven {}
-
-    /**
-     * A part that no good reading was made across; its number.
-     *
-     * @param read whether one was made that is not good
-     */
-    record OfPart(int part, boolean read, String why) implements Unproven {}
-  }
 }

@@ -36,13 +36,18 @@ public final class DiodePairs {
     }
   }
 
-  private DiodePairs(Circuit circuit, List<Judged> inForce) {
+  private DiodePairs(List<Judged> inForce) {
     judged = new ArrayList<>(inForce);
-    for (int i = 0; i < judged.size(); i++) {
-      if (isThroughDiode(circuit, judged.get(i))) {
-        placeOf.put(key(judged.get(i)), i);
+  }
+
+  private static DiodePairs of(Circuit circuit, List<Judged> inForce) {
+    DiodePairs pairs = new DiodePairs(inForce);
+    for (int i = 0; i < inForce.size(); i++) {
+      if (isThroughDiode(circuit, inForce.get(i))) {
+        pairs.placeOf.put(key(inForce.get(i)), i);
       }
     }
+    return pairs;
   }
 
   private static Key key(Judged one) {
@@ -53,9 +58,14 @@ public final class DiodePairs {
     return one.reading().kind() == Reading.Kind.CONTINUITY
         && one.probing().isPair()
         && one.reading().measured().made()
-        && one.expected() instanceof ThroughParts through
-        && through.mayBeOpen()
-        && through.parts().stream().anyMatch(part -> circuit.part(part).kind() == Part.Kind.DIODE);
+        && one.expected()
+            .throughParts()
+            .filter(ThroughParts::mayBeOpen)
+            .filter(
+                through ->
+                    through.parts().stream()
+                        .anyMatch(part -> circuit.part(part).kind() == Part.Kind.DIODE))
+            .isPresent();
   }
 
   /** The same readings, those through a diode in both directions judged by each other. */
@@ -63,7 +73,7 @@ public final class DiodePairs {
     if (circuit.harness().parts().stream().noneMatch(part -> part.kind() == Part.Kind.DIODE)) {
       return inForce;
     }
-    DiodePairs pairs = new DiodePairs(circuit, inForce);
+    DiodePairs pairs = DiodePairs.of(circuit, inForce);
     pairs.each(pairs::noteIfOpened);
     pairs.each(pairs::judge);
     return pairs.judged;
@@ -72,10 +82,15 @@ public final class DiodePairs {
   /** The parts that a pair of readings shows in both directions, with nothing beside them. */
   public static Set<Integer> shown(Circuit circuit, List<Judged> inForce) {
     Set<Integer> shown = new HashSet<>();
-    DiodePairs pairs = new DiodePairs(circuit, inForce);
+    DiodePairs pairs = DiodePairs.of(circuit, inForce);
     pairs.each(
         (forward, reverse) ->
-            shown.addAll(((ThroughParts) pairs.judged.get(forward).expected()).parts()));
+            pairs
+                .judged
+                .get(forward)
+                .expected()
+                .throughParts()
+                .ifPresent(through -> shown.addAll(through.parts())));
     return shown;
   }
 
@@ -94,70 +109,46 @@ public final class DiodePairs {
   }
 
   private boolean isBlocked(int place) {
-    return Double.isInfinite(((ThroughParts) judged.get(place).expected()).lowOhms());
+    return judged
+        .get(place)
+        .expected()
+        .throughParts()
+        .filter(through -> Double.isInfinite(through.lowOhms()))
+        .isPresent();
   }
 
   private boolean hasValue(int one, int other) {
-    return !(measured(one) instanceof Measured.Word) && !(measured(other) instanceof Measured.Word);
+    return !measured(one).isWord() && !measured(other).isWord();
   }
 
   private Measured measured(int place) {
     return judged.get(place).reading().measured();
   }
 
-  /** The most that was read; infinite where the reading only says more than so much. */
-  private double atMost(int place) {
-    Measured measured = measured(place);
-    if (measured instanceof Measured.Value value) {
-      return value.ohms();
-    }
-    return measured instanceof Measured.LessThan less ? less.ohms() : Double.POSITIVE_INFINITY;
-  }
-
-  /** The least that it was; {@code OL} without a range is more than any diode reads. */
-  private double atLeast(int place) {
-    Measured measured = measured(place);
-    if (measured instanceof Measured.MoreThan more) {
-      return more.ohms();
-    }
-    if (measured instanceof Measured.OverRange over) {
-      return over.rangeOhms().orElse(Double.POSITIVE_INFINITY);
-    }
-    return measured instanceof Measured.Value value ? value.ohms() : 0;
-  }
-
   private void noteIfOpened(int forward, int reverse) {
-    if (atMost(forward) * CLEARLY < atLeast(reverse)
-        || atMost(reverse) * CLEARLY < atLeast(forward)) {
+    if (measured(forward).atMostOhms() * CLEARLY < measured(reverse).atLeastOhms()
+        || measured(reverse).atMostOhms() * CLEARLY < measured(forward).atLeastOhms()) {
       opensDiodes.add(judged.get(forward).reading().meter());
     }
   }
 
   private void judge(int forward, int reverse) {
-    double there = atMost(forward);
-    double back = atLeast(reverse);
-    if (Double.isInfinite(there) && Double.isInfinite(atMost(reverse))) {
+    double there = measured(forward).atMostOhms();
+    double back = measured(reverse).atLeastOhms();
+    if (Double.isInfinite(there) && Double.isInfinite(measured(reverse).atMostOhms())) {
       neitherConducts(forward);
     } else if (there * CLEARLY < back && back >= LEAST_BLOCKING_OHMS) {
-      judged.set(reverse, judged.get(reverse).as(Observed.APART, Outcome.CONFORMS, ""));
+      judged.set(reverse, judged.get(reverse).as(Observed.APART, Outcome.CONFORMS));
     } else if (judged.get(reverse).observed() != Observed.JOINED) {
-      judged.set(reverse, judged.get(reverse).as(Observed.RESISTIVE, Outcome.PART_VALUE, ""));
+      judged.set(reverse, judged.get(reverse).as(Observed.RESISTIVE, Outcome.PART_VALUE));
     }
   }
 
   private void neitherConducts(int forward) {
     if (opensDiodes.contains(judged.get(forward).reading().meter())) {
-      judged.set(forward, judged.get(forward).as(Observed.APART, Outcome.PART_VALUE, ""));
+      judged.set(forward, judged.get(forward).as(Observed.APART, Outcome.PART_VALUE));
       return;
     }
-    judged.set(
-        forward,
-        judged
-            .get(forward)
-            .as(
-                Observed.UNKNOWN,
-                Outcome.NOT_JUDGED,
-                "neither way conducts: the diode is missing, or this meter does not open a diode;"
-                    + " use its diode range"));
+    judged.set(forward, judged.get(forward).notJudged(new NotJudged.DiodeNotOpened()));
   }
 }

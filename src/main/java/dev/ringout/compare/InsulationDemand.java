@@ -36,12 +36,18 @@ public final class InsulationDemand {
    */
   public record Level(double volts, double ohms) {}
 
-  InsulationDemand(Circuit circuit, PartGroups groups) {
-    Limits limits = circuit.harness().limits();
+  private InsulationDemand(Limits limits, PartGroups groups, int nets) {
     this.usualVolts = limits.insulationVolts();
     this.usualOhms = limits.insulationMinOhms();
     this.groups = groups;
+    this.kindOf = new int[nets];
+  }
+
+  /** What a list asks for between its nets. */
+  static InsulationDemand of(Circuit circuit, PartGroups groups) {
     Nets normal = circuit.normal();
+    InsulationDemand demand =
+        new InsulationDemand(circuit.harness().limits(), groups, normal.count());
     Map<Integer, OptionalDouble> volts = new LinkedHashMap<>();
     Map<Integer, OptionalDouble> ohms = new LinkedHashMap<>();
     NetLimits.strictest(circuit.harness().netLimits(), point -> normal.of(circuit.index(point)))
@@ -51,20 +57,22 @@ public final class InsulationDemand {
               ohms.merge(groups.of(net), limit.insulationMinOhms(), NetLimits::least);
             });
     Map<Kind, Integer> known = new LinkedHashMap<>();
-    kindOf = new int[normal.count()];
-    for (int net = 0; net < kindOf.length; net++) {
+    for (int net = 0; net < normal.count(); net++) {
       int group = groups.of(net);
-      Kind kind =
+      demand.add(
+          net,
           new Kind(
               volts.getOrDefault(group, OptionalDouble.empty()),
-              ohms.getOrDefault(group, OptionalDouble.empty()));
-      kindOf[net] =
-          known.computeIfAbsent(
-              kind,
-              one -> {
-                kinds.add(one);
-                return kinds.size() - 1;
-              });
+              ohms.getOrDefault(group, OptionalDouble.empty())),
+          known);
+    }
+    return demand;
+  }
+
+  private void add(int net, Kind kind, Map<Kind, Integer> known) {
+    kindOf[net] = known.computeIfAbsent(kind, one -> kinds.size());
+    if (kindOf[net] == kinds.size()) {
+      kinds.add(kind);
     }
   }
 

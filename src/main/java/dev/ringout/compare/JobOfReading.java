@@ -1,11 +1,11 @@
 package dev.ringout.compare;
 
+import dev.ringout.readings.Day;
 import dev.ringout.readings.Job;
 import dev.ringout.readings.Jobs;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.TimeOfReading;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -35,16 +35,7 @@ final class JobOfReading {
   /** The day on which it was taken: its own, else its sheet's; absent where neither says one. */
   Optional<LocalDate> day(Reading reading) {
     Optional<LocalDate> own = reading.time().flatMap(TimeOfReading::day);
-    return own.isPresent() ? own : of(reading).flatMap(JobOfReading::day);
-  }
-
-  /** The day that a job sheet gives. */
-  static Optional<LocalDate> day(Job job) {
-    try {
-      return Optional.of(LocalDate.parse(job.value("date").split("T", -1)[0]));
-    } catch (DateTimeParseException e) {
-      return Optional.empty();
-    }
+    return own.isPresent() ? own : of(reading).flatMap(Day::ofTest);
   }
 
   /** An insulation reading with the volts of its sheet, where it gives none of its own. */

@@ -6,6 +6,7 @@ import dev.ringout.circuit.Probing;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import dev.ringout.units.OhmsRange;
+import java.util.Optional;
 
 /**
  * A reading with its verdict.
@@ -26,11 +27,20 @@ public record Judged(
     ValueVerdict value,
     OhmsRange seen,
     JoinLimit limit,
-    String why,
+    Optional<NotJudged> why,
     TouchedNets touchedSince) {
 
   /** The same reading with another verdict. */
-  Judged as(Observed otherObserved, Outcome otherOutcome, String otherWhy) {
+  Judged as(Observed otherObserved, Outcome otherOutcome) {
+    return as(otherObserved, otherOutcome, Optional.empty());
+  }
+
+  /** The same reading, of which nothing can be said. */
+  Judged notJudged(NotJudged reason) {
+    return as(Observed.UNKNOWN, Outcome.NOT_JUDGED, Optional.of(reason));
+  }
+
+  private Judged as(Observed otherObserved, Outcome otherOutcome, Optional<NotJudged> otherWhy) {
     return new Judged(
         reading,
         probing,
@@ -54,32 +64,55 @@ public record Judged(
 
   /** Whether it shows its two sides joined as they should be. */
   boolean provesJoin() {
-    return reading.kind() == Reading.Kind.CONTINUITY
-        && outcome.passes()
-        && expected instanceof Expected.Joined;
+    return reading.kind() == Reading.Kind.CONTINUITY && outcome.passes() && expected.isJoined();
   }
 
   /** Whether it holds its two sides apart: open, or through parts that show no direct join. */
   boolean provesApart() {
     return observed == Observed.APART
         || (outcome.passes()
-            && expected instanceof Expected.ThroughParts parts
-            && parts.holdsApart(seen));
+            && expected.throughParts().filter(parts -> parts.holdsApart(seen)).isPresent());
   }
 
   /** The least that the sides may have: what was read, or what it was more than. */
   double atLeastOhms() {
-    if (reading.measured() instanceof Measured.Value value) {
-      return value.ohms();
+    return reading.measured().match(AtLeast.CASES);
+  }
+
+  /** By what an insulation reading is at least: {@code OL} without a range says nothing. */
+  private static final class AtLeast implements Measured.Cases<Double> {
+    static final AtLeast CASES = new AtLeast();
+
+    @Override
+    public Double value(Measured.Value measured) {
+      return measured.ohms();
     }
-    if (reading.measured() instanceof Measured.MoreThan more) {
-      return more.ohms();
+
+    @Override
+    public Double moreThan(Measured.MoreThan measured) {
+      return measured.ohms();
     }
-    if (reading.measured() instanceof Measured.OverRange over) {
-      return over.rangeOhms().orElse(0);
+
+    @Override
+    public Double lessThan(Measured.LessThan measured) {
+      return 0.0;
     }
-    // A word that the list lets count says "good", whatever the limit.
-    return reading.measured() instanceof Measured.Word ? Double.POSITIVE_INFINITY : 0;
+
+    @Override
+    public Double overRange(Measured.OverRange measured) {
+      return measured.rangeOhms().orElse(0);
+    }
+
+    /** A word that the list lets count says "good", whatever the limit. */
+    @Override
+    public Double word(Measured.Word measured) {
+      return Double.POSITIVE_INFINITY;
+    }
+
+    @Override
+    public Double notTested(Measured.NotTested measured) {
+      return 0.0;
+    }
   }
 
   /** Whether it shows the insulation between its two sides to be as good as is asked of them. */
@@ -87,14 +120,14 @@ public record Judged(
     return reading.kind() == Reading.Kind.INSULATION && outcome.passes();
   }
 
-  /** A reading is known by its cell. */
+  /** Known by its reading, whatever the verdict: one reading judged anew is the same one. */
   @Override
   public boolean equals(Object other) {
-    return other instanceof Judged judged && reading.place().equals(judged.reading.place());
+    return other instanceof Judged judged && reading.isSameAs(judged.reading);
   }
 
   @Override
   public int hashCode() {
-    return reading.place().hashCode();
+    return reading.identity();
   }
 }

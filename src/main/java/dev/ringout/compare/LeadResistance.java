@@ -1,13 +1,7 @@
 package dev.ringout.compare;
 
-import dev.ringout.circuit.Expected.Joined;
-import dev.ringout.readings.Measured;
 import dev.ringout.source.Place;
-import dev.ringout.source.Problem;
-import dev.ringout.source.Severity;
-import dev.ringout.units.Ohms;
 import dev.ringout.units.OhmsRange;
-import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,10 +18,18 @@ public final class LeadResistance {
   private LeadResistance() {}
 
   /**
-   * A warning about the leads, where nearly all readings with a computed value are above it, or
-   * nearly all below.
+   * Nearly all readings with a computed value off to one side.
+   *
+   * @param first the cell of the first that is off
+   * @param above whether they are above it: the leads were not nulled; else nulled too far
+   * @param off how many are off to that side
+   * @param compared of how many
+   * @param leastOhms by how much the least of them is
    */
-  public static Optional<Problem> doubt(Comparison comparison) {
+  public record AllOff(Place first, boolean above, int off, int compared, double leastOhms) {}
+
+  /** Whether nearly all readings with a computed value are above it, or nearly all below. */
+  public static Optional<AllOff> doubt(Comparison comparison) {
     List<Double> above = new ArrayList<>();
     List<Double> below = new ArrayList<>();
     Optional<Place> place = Optional.empty();
@@ -49,18 +51,7 @@ public final class LeadResistance {
       return Optional.empty();
     }
     double least = off.stream().mapToDouble(Double::doubleValue).min().orElse(0);
-    String text =
-        Text.of(
-            high
-                ? "%d of %d readings across wires are above what copper and contacts account for, the"
-                    + " least by %s; were the leads nulled? If not, state what they read together as"
-                    + " \"lead null\" on the sheet Job"
-                : "%d of %d readings across wires are below what copper can have, the least by %s;"
-                    + " were the leads nulled too far, or are the lengths not those of the wires?",
-            off.size(),
-            computed.size(),
-            Ohms.text(least));
-    return place.map(first -> new Problem(first, "Reading", Severity.WARNING, text, ""));
+    return place.map(first -> new AllOff(first, high, off.size(), computed.size(), least));
   }
 
   /**
@@ -96,8 +87,8 @@ public final class LeadResistance {
   private static List<Judged> computed(Comparison comparison) {
     return comparison.inForce().stream()
         .filter(judged -> judged.limit().expected().isKnown())
-        .filter(judged -> judged.expected() instanceof Joined)
-        .filter(judged -> judged.reading().measured() instanceof Measured.Value)
+        .filter(judged -> judged.expected().isJoined())
+        .filter(judged -> judged.reading().measured().value().isPresent())
         .filter(judged -> judged.value() != ValueVerdict.NOT_COMPARED)
         .toList();
   }

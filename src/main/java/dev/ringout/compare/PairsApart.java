@@ -2,8 +2,6 @@ package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.PartGroups;
-import dev.ringout.compare.Coverage.Unproven;
-import dev.ringout.units.Text;
 
 /** Every pair of nets, but those between which a part may have any resistance. */
 record PairsApart(Circuit circuit, PartGroups mayBeAnything) implements IsolationProof.Pairs {
@@ -35,15 +33,6 @@ record PairsApart(Circuit circuit, PartGroups mayBeAnything) implements Isolatio
 
   @Override
   public Unproven unproven(int point, int other, long others, boolean waitsForJoins) {
-    return new Unproven.Isolation(
-        point, other, others, waitsForJoins, why("holds it apart", circuit, other, others));
-  }
-
-  static String why(String what, Circuit circuit, int other, long others) {
-    return others == 1
-        ? Text.of("no reading %s from the net of %s", what, circuit.point(other))
-        : Text.of(
-            "no reading %s from %d other nets, that of %s among them",
-            what, others, circuit.point(other));
+    return new Unproven.Isolation(point, other, others, waitsForJoins);
   }
 }

@@ -3,11 +3,7 @@ package dev.ringout.compare;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.PartGroups;
-import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.compare.InsulationDemand.Level;
-import dev.ringout.units.Numbers;
-import dev.ringout.units.Ohms;
-import dev.ringout.units.Text;
 
 /** The pairs of nets of which one level of insulation is asked. */
 final class PairsInsulated implements IsolationProof.Pairs {
@@ -78,16 +74,6 @@ final class PairsInsulated implements IsolationProof.Pairs {
 
   @Override
   public Unproven unproven(int point, int other, long others, boolean waitsForJoins) {
-    return new Unproven.Insulation(
-        point,
-        other,
-        others,
-        waitsForJoins,
-        level,
-        Text.of(
-            "%s, at %s V and %s",
-            PairsApart.why("shows its insulation", circuit, other, others),
-            Numbers.plain(level.volts()),
-            Ohms.text(level.ohms())));
+    return new Unproven.Insulation(point, other, others, waitsForJoins, level);
   }
 }

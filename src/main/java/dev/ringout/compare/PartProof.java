@@ -4,10 +4,8 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Expected;
 import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Coverage.Tally;
-import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.harness.Part;
 import dev.ringout.readings.Reading;
-import dev.ringout.units.Text;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -17,7 +15,7 @@ import java.util.function.Consumer;
  * Which parts were read, straight across; a diode both ways, unless something beside it conducts
  * both ways and hides it.
  */
-final class PartProof {
+public final class PartProof {
   private final Circuit circuit;
   private final Set<Way> read = new HashSet<>();
   private final Set<Way> shown = new HashSet<>();
@@ -26,28 +24,36 @@ final class PartProof {
   /** From one net to another. */
   private record Way(int from, int to) {}
 
-  PartProof(Circuit circuit, List<Judged> inForce) {
+  private PartProof(Circuit circuit) {
     this.circuit = circuit;
-    Nets normal = circuit.normal();
-    if (circuit.harness().parts().isEmpty()) {
-      return;
+  }
+
+  /** What some readings show of the parts. */
+  public static PartProof of(Circuit circuit, List<Judged> inForce) {
+    PartProof proof = new PartProof(circuit);
+    if (!circuit.harness().parts().isEmpty()) {
+      inForce.forEach(proof::add);
     }
-    for (Judged judged : inForce) {
-      if (judged.reading().kind() == Reading.Kind.CONTINUITY
-          && judged.reading().measured().made()
-          && judged.probing().isPair()
-          && judged.expected() instanceof Expected.ThroughParts through
-          && judged.reading().state().isNormal()) {
-        Way way =
-            new Way(normal.of(judged.probing().from()[0]), normal.of(judged.probing().to()[0]));
-        read.add(way);
-        if (!judged.outcome().passes()) {
-          continue;
-        }
-        shown.add(way);
-        if (!through.mayBeOpen()) {
-          conducting.add(way);
-        }
+    return proof;
+  }
+
+  private void add(Judged judged) {
+    if (judged.reading().kind() == Reading.Kind.CONTINUITY
+        && judged.reading().measured().made()
+        && judged.probing().isPair()
+        && judged.reading().state().isNormal()) {
+      judged.expected().throughParts().ifPresent(through -> add(judged, through));
+    }
+  }
+
+  private void add(Judged judged, Expected.ThroughParts through) {
+    Nets normal = circuit.normal();
+    Way way = new Way(normal.of(judged.probing().from()[0]), normal.of(judged.probing().to()[0]));
+    read.add(way);
+    if (judged.outcome().passes()) {
+      shown.add(way);
+      if (!through.mayBeOpen()) {
+        conducting.add(way);
       }
     }
   }
@@ -58,11 +64,7 @@ final class PartProof {
       if (isShown(part)) {
         proven++;
       } else {
-        unproven.accept(
-            new Unproven.OfPart(
-                part,
-                isRead(part),
-                Text.of("no good reading was made across %s", circuit.part(part).label())));
+        unproven.accept(new Unproven.OfPart(part, isRead(part)));
       }
     }
     return new Tally(needed.size(), proven);
@@ -74,7 +76,8 @@ final class PartProof {
     return read.contains(new Way(from, to)) || read.contains(new Way(to, from));
   }
 
-  private boolean isShown(int part) {
+  /** Whether a part was read as it should, in as many directions as it needs. */
+  public boolean isShown(int part) {
     int from = circuit.normal().of(circuit.fromOfPart(part));
     int to = circuit.normal().of(circuit.toOfPart(part));
     Way there = new Way(from, to);

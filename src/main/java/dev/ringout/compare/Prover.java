@@ -7,9 +7,7 @@ import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Resistances;
 import dev.ringout.circuit.TreePaths;
 import dev.ringout.compare.Coverage.Tally;
-import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.harness.SwitchState;
-import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -47,12 +45,12 @@ final class Prover {
     boolean[] crossed = crossed();
     Tally wires = wires(crossed);
     Tally pairs =
-        new IsolationProof(circuit, islands, inForce.stream().filter(Judged::provesApart).toList())
+        IsolationProof.of(circuit, islands, inForce.stream().filter(Judged::provesApart).toList())
             .prove(requirements.pairsApart(), unproven::add);
     Tally insulation = insulation(islands);
     Tally switches =
-        new ContactProof(circuit, inForce, crossed).prove(requirements.contacts(), unproven::add);
-    Tally parts = new PartProof(circuit, inForce).prove(requirements.parts(), unproven::add);
+        ContactProof.of(circuit, inForce, crossed).prove(requirements.contacts(), unproven::add);
+    Tally parts = PartProof.of(circuit, inForce).prove(requirements.parts(), unproven::add);
     return new Coverage(
         joins,
         pairs,
@@ -68,7 +66,7 @@ final class Prover {
     Tally all = Tally.NONE;
     for (PairsInsulated level : requirements.pairsInsulated()) {
       Tally one =
-          new IsolationProof(circuit, islands, inForce.stream().filter(level::isShownBy).toList())
+          IsolationProof.of(circuit, islands, inForce.stream().filter(level::isShownBy).toList())
               .prove(level, unproven::add);
       all = new Tally(all.needed() + one.needed(), all.proven() + one.proven());
     }
@@ -82,13 +80,7 @@ final class Prover {
         // The first point of each further island of the net.
         if (islands.of(point) != islands.of(points[0])
             && islands.first(islands.of(point)) == point) {
-          unproven.add(
-              new Unproven.Join(
-                  points[0],
-                  point,
-                  Text.of(
-                      "no reading joins %s to %s",
-                      circuit.point(points[0]), circuit.point(point))));
+          unproven.add(new Unproven.Join(points[0], point));
         }
       }
     }
@@ -113,7 +105,7 @@ final class Prover {
                 judged.probing().to()[0],
                 edge -> crossed[edge] |= nets.isCutEdge(edge));
       } else {
-        cutEdgesBetween(judged, nets).forEach(edge -> crossed[edge] = true);
+        bridgesBetween(judged, nets).forEach(edge -> crossed[edge] = true);
       }
       if (judged.value() == ValueVerdict.AS_EXPECTED
           && nets.hasLoops(nets.of(judged.probing().from()[0]))) {
@@ -142,10 +134,10 @@ final class Prover {
   }
 
   /**
-   * The cut edges with all of one group on this side and all of the other on that; none where the
+   * The bridges with all of one group on this side and all of the other on that; none where the
    * groups meet in several nets, of which one would do.
    */
-  private static List<Integer> cutEdgesBetween(Judged judged, Nets nets) {
+  private static List<Integer> bridgesBetween(Judged judged, Nets nets) {
     int shared = Nets.NONE;
     for (int from : judged.probing().from()) {
       for (int to : judged.probing().to()) {
@@ -163,15 +155,15 @@ final class Prover {
     if (from.length == 0 || to.length == 0) {
       return List.of();
     }
-    List<Integer> cutEdges = new ArrayList<>(nets.path(from[0], to[0]));
-    cutEdges.removeIf(edge -> !nets.isCutEdge(edge));
+    List<Integer> bridges = new ArrayList<>(nets.path(from[0], to[0]));
+    bridges.removeIf(edge -> !nets.isCutEdge(edge));
     for (int other : from) {
-      cutEdges.retainAll(nets.path(other, to[0]));
+      bridges.retainAll(nets.path(other, to[0]));
     }
     for (int other : to) {
-      cutEdges.retainAll(nets.path(from[0], other));
+      bridges.retainAll(nets.path(from[0], other));
     }
-    return cutEdges;
+    return bridges;
   }
 
   private Tally wires(boolean[] crossed) {
@@ -180,24 +172,22 @@ final class Prover {
       if (crossed[wire]) {
         proven++;
       } else {
-        unproven.add(new Unproven.OfWire(wire, whyNot(wire)));
+        unproven.add(new Unproven.OfWire(wire, missing(wire)));
       }
     }
     return new Tally(requirements.wires().size(), proven);
   }
 
-  private String whyNot(int wire) {
+  private MissingWire missing(int wire) {
     if (normal.isCutEdge(wire)) {
-      return "no good reading goes through it";
+      return new MissingWire.NotRead();
     }
     for (int other : normal.conductorsOf(normal.of(circuit.from(wire)))) {
       if (other != wire && isParallel(wire, other)) {
-        return Text.of(
-            "in parallel with %s: continuity can't tell them apart",
-            circuit.conductors().get(other).label());
+        return new MissingWire.InParallel(other);
       }
     }
-    return "part of a loop: continuity beeps with it missing; lift one end and read again";
+    return new MissingWire.InLoop();
   }
 
   private boolean isParallel(int one, int other) {

@@ -34,56 +34,73 @@ public final class Requirements {
   /**
    * A switch contact in one position.
    *
+   * @param which of which switch
    * @param conductor its number among the circuit's conductors
    * @param closed whether it must be seen closed there; else open
    */
-  public record OfContact(int conductor, String position, boolean closed) {}
+  public record OfContact(Switch which, int conductor, String position, boolean closed) {}
 
-  private Requirements(Circuit circuit, JoinLimits limits) {
+  private Requirements(
+      Circuit circuit,
+      JoinLimits limits,
+      PartGroups behindParts,
+      PartGroups mayBeAnything,
+      InsulationDemand insulation) {
     this.circuit = circuit;
     this.limits = limits;
-    this.behindParts = new PartGroups(circuit, part -> true);
-    this.mayBeAnything =
-        new PartGroups(
-            circuit,
-            part ->
-                part.ohms().isEmpty()
-                    && !part.kind().isOpenToDirectCurrent()
-                    && part.kind() != Part.Kind.DIODE);
-    this.insulation = new InsulationDemand(circuit, behindParts);
-    Nets normal = circuit.normal();
-    for (int conductor = 0; conductor < circuit.conductors().size(); conductor++) {
-      if (circuit.isWire(conductor)) {
-        wires.add(conductor);
-      }
-      int number = conductor;
-      circuit
-          .conductors()
-          .get(conductor)
-          .asContact()
-          .ifPresent(contact -> contacts(number, contact));
-    }
-    for (int part = 0; part < circuit.harness().parts().size(); part++) {
-      if (normal.of(circuit.fromOfPart(part)) != normal.of(circuit.toOfPart(part))) {
-        parts.add(part);
-      }
-    }
+    this.behindParts = behindParts;
+    this.mayBeAnything = mayBeAnything;
+    this.insulation = insulation;
   }
 
   /** What a list requires. */
   public static Requirements of(Circuit circuit, JoinLimits limits) {
-    return new Requirements(circuit, limits);
+    PartGroups behindParts = new PartGroups(circuit, part -> true);
+    Requirements required =
+        new Requirements(
+            circuit,
+            limits,
+            behindParts,
+            new PartGroups(circuit, Requirements::mayBeAnything),
+            InsulationDemand.of(circuit, behindParts));
+    for (int conductor = 0; conductor < circuit.conductors().size(); conductor++) {
+      required.conductor(conductor);
+    }
+    for (int part = 0; part < circuit.harness().parts().size(); part++) {
+      required.part(part);
+    }
+    return required;
   }
 
-  private void contacts(int conductor, Switch.Contact contact) {
-    contacts.add(new OfContact(conductor, contact.state(), true));
-    Switch one = circuit.switchOf(contact);
-    for (String position : one.states()) {
+  private static boolean mayBeAnything(Part part) {
+    return part.ohms().isEmpty()
+        && !part.kind().isOpenToDirectCurrent()
+        && part.kind() != Part.Kind.DIODE;
+  }
+
+  private void conductor(int conductor) {
+    if (circuit.isWire(conductor)) {
+      wires.add(conductor);
+    }
+    circuit.conductors().get(conductor).asContact().ifPresent(one -> contact(conductor, one));
+  }
+
+  private void part(int part) {
+    Nets normal = circuit.normal();
+    if (normal.of(circuit.fromOfPart(part)) != normal.of(circuit.toOfPart(part))) {
+      parts.add(part);
+    }
+  }
+
+  private void contact(int conductor, Switch.Contact contact) {
+    Switch which = circuit.switchOf(contact);
+    contacts.add(new OfContact(which, conductor, contact.state(), true));
+    for (String position : which.states()) {
       boolean closed =
-          one.contacts().stream()
+          which.contacts().stream()
               .anyMatch(other -> other.state().equals(position) && other.hasSamePointsAs(contact));
       if (!closed) {
-        contacts.add(new OfContact(conductor, position, false));
+        contacts.add(new OfContact(which, conductor, position, false));
       }
     }
   }

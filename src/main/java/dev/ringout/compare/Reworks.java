@@ -4,6 +4,7 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Probing;
 import dev.ringout.harness.SwitchState;
+import dev.ringout.readings.Day;
 import dev.ringout.readings.Job;
 import dev.ringout.readings.Jobs;
 import dev.ringout.readings.Reading;
@@ -40,19 +41,27 @@ final class Reworks {
 
   private final Map<BitSet, Map<SwitchState, BitSet>> touchedIn = new HashMap<>();
 
-  Reworks(Circuit circuit, ReadingSet readings) {
+  private Reworks(Circuit circuit, List<Rework> reworks, Jobs jobs) {
     this.circuit = circuit;
-    this.reworks = readings.reworks();
-    this.jobs = new Jobs(readings.jobs());
-    if (!reworks.isEmpty()) {
-      for (Reading reading : readings.readings()) {
-        dated(reading.time())
-            .ifPresent(
-                time ->
-                    earliest.merge(
-                        file(reading), time, (one, other) -> one.isBefore(other) ? one : other));
-      }
+    this.reworks = reworks;
+    this.jobs = jobs;
+  }
+
+  /** The reworks that stand beside some readings. */
+  static Reworks of(Circuit circuit, ReadingSet readings) {
+    Reworks all = new Reworks(circuit, readings.reworks(), new Jobs(readings.jobs()));
+    if (!readings.reworks().isEmpty()) {
+      readings.readings().forEach(all::note);
     }
+    return all;
+  }
+
+  private void note(Reading reading) {
+    dated(reading.time())
+        .ifPresent(
+            time ->
+                earliest.merge(
+                    file(reading), time, (one, other) -> one.isBefore(other) ? one : other));
   }
 
   /**
@@ -122,7 +131,7 @@ final class Reworks {
       return false;
     }
     Optional<LocalDateTime> first = Optional.ofNullable(earliest.get(file(reading)));
-    Optional<LocalDate> day = jobs.of(reading.place()).flatMap(JobOfReading::day);
+    Optional<LocalDate> day = jobs.of(reading.place()).flatMap(Day::ofTest);
     return first.map(one -> one.isBefore(done.get())).orElse(false)
         || day.map(one -> one.isBefore(done.get().toLocalDate())).orElse(false);
   }

@@ -119,9 +119,12 @@ final class Subjects {
   }
 
   private boolean isOneWay(Judged judged) {
-    return judged.expected() instanceof ThroughParts through
-        && through.parts().stream()
-            .anyMatch(part -> !circuit.part(part).kind().readsTheSameReversed());
+    return judged.expected().throughParts().filter(this::isOneWay).isPresent();
+  }
+
+  private boolean isOneWay(ThroughParts through) {
+    return through.parts().stream()
+        .anyMatch(part -> !circuit.part(part).kind().readsTheSameReversed());
   }
 
   private static int[] sorted(int[] points) {

@@ -9,16 +9,15 @@ import dev.ringout.circuit.PartGroups;
 import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Coverage;
-import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
+import dev.ringout.compare.Unproven;
 import dev.ringout.diagnose.NextReading.Answer;
 import dev.ringout.diagnose.NextReading.Purpose;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Reading;
 import dev.ringout.standards.HandMovements;
-import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -138,7 +137,7 @@ final class NextReadings {
     }
   }
 
-  private void add(String from, String to, SwitchState state, Purpose purpose, String why) {
+  private void add(String from, String to, SwitchState state, Purpose purpose, NextReason why) {
     add(new NextReading(Reading.Kind.CONTINUITY, from, to, state, purpose, why, List.of()));
   }
 
@@ -227,7 +226,7 @@ final class NextReadings {
         circuit.point(halving.probing().to()[0]).toString(),
         state,
         Purpose.TELL_APART,
-        "",
+        new NextReason.TellsApart(),
         List.of(
             new Answer(new Joined(), true, halving.odds(), meanings(halving.within())),
             new Answer(new Joined(), false, 1 - halving.odds(), meanings(halving.without()))));
@@ -245,10 +244,10 @@ final class NextReadings {
     } else if (fault instanceof Fault.Open open) {
       confirm(open);
     } else if (fault instanceof Fault.Misread misread) {
-      again(misread.judged(), "once more, at these very points");
+      again(misread.judged(), new NextReason.AtTheseVeryPoints());
     } else if (fault instanceof Fault.SlippedRows slipped) {
       for (Judged judged : slipped.finding().readings().stream().limit(MOST_AGAIN).toList()) {
-        again(judged, Text.of("row %d once more", judged.reading().place().row()));
+        again(judged, new NextReason.RowOnceMore(judged.reading().place()));
       }
     } else if (fault instanceof Fault.LowInsulation low
         && low.places().isEmpty()
@@ -261,7 +260,7 @@ final class NextReadings {
               low.points().get(1).toString(),
               SwitchState.normal(),
               Purpose.CONFIRM,
-              "between the two alone: low here, the leak is theirs",
+              new NextReason.LeakOfTheTwo(),
               List.of()));
     }
   }
@@ -271,13 +270,11 @@ final class NextReadings {
     int before = list.size();
     told.faults().forEach(this::confirm);
     if (told.region().shownOnce() && list.size() == before) {
-      again(
-          told.region().failing().get(0),
-          "once more, before anything is touched: this reading alone shows it");
+      again(told.region().failing().get(0), new NextReason.AloneShowsIt());
     }
   }
 
-  private void again(Judged judged, String why) {
+  private void again(Judged judged, NextReason why) {
     list.add(
         new NextReading(
             judged.reading().kind(),
@@ -298,7 +295,7 @@ final class NextReadings {
           suspect.to().toString(),
           SwitchState.normal(),
           Purpose.CONFIRM,
-          "straight across " + suspect.label() + ", to confirm that it is open");
+          new NextReason.AcrossTheOpen(suspect));
     }
   }
 
@@ -310,7 +307,7 @@ final class NextReadings {
             judged.reading().to().toString(),
             judged.reading().state(),
             Purpose.NOT_TESTED,
-            "on the sheet, not measured",
+            new NextReason.NotMeasured(),
             List.of()));
   }
 
@@ -322,7 +319,7 @@ final class NextReadings {
             circuit.point(join.to()).toString(),
             SwitchState.normal(),
             Purpose.PROVE,
-            "no reading joins the two");
+            new NextReason.NotJoined());
       }
     } else if (unproven instanceof Unproven.Isolation isolation) {
       if (!isolation.waitsForJoins()) {
@@ -338,7 +335,7 @@ final class NextReadings {
           circuit.point(circuit.toOfPart(part.part())).toString(),
           SwitchState.normal(),
           Purpose.PROVE,
-          part.why());
+          new NextReason.Owed(part));
     } else if (unproven instanceof Unproven.OfWire wire
         && circuit.normal().isCutEdge(wire.conductor())
         && !isAsked(circuit.from(wire.conductor()), circuit.to(wire.conductor()))) {
@@ -347,14 +344,14 @@ final class NextReadings {
           circuit.point(circuit.to(wire.conductor())).toString(),
           SwitchState.normal(),
           Purpose.PROVE,
-          "no good reading goes through " + circuit.conductors().get(wire.conductor()).label());
+          new NextReason.NotThrough(circuit.conductors().get(wire.conductor())));
     } else if (unproven instanceof Unproven.Contact contact) {
       add(
           circuit.point(circuit.from(contact.conductor())).toString(),
           circuit.point(circuit.to(contact.conductor())).toString(),
           stateFor(contact),
           Purpose.PROVE,
-          unproven.why());
+          new NextReason.Owed(unproven));
     }
   }
 
@@ -368,7 +365,7 @@ final class NextReadings {
         behindOneGroup ? circuit.point(isolation.other()).toString() : REST,
         SwitchState.normal(),
         Purpose.PROVE,
-        isolation.why());
+        new NextReason.Owed(isolation));
   }
 
   private void insulation(Unproven.Insulation owed) {
@@ -379,7 +376,7 @@ final class NextReadings {
             REST,
             SwitchState.normal(),
             Purpose.PROVE,
-            owed.why(),
+            new NextReason.Owed(owed),
             List.of()));
   }
 

@@ -197,7 +197,7 @@ final class TellingReading {
         probing.toRest() ? "REST" : circuit.point(probing.to()[0]).toString(),
         probing.state(),
         Purpose.TELL_APART,
-        "",
+        new NextReason.TellsApart(),
         answers.values().stream()
             .sorted((one, other) -> Double.compare(other.odds(), one.odds()))
             .toList());

@@ -45,4 +45,9 @@ public record Demands(
     /** Shown, never waited for. */
     NOT_REQUIRED
   }
+
+  /** Whether the list says that a word may stand for so much. */
+  public boolean allows(WordUse use) {
+    return words.map(uses -> uses.contains(use)).orElse(false);
+  }
 }

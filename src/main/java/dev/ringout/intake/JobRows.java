@@ -26,7 +26,7 @@ final class JobRows {
   private static Map<String, List<String>> known() {
     Map<String, List<String>> names = new LinkedHashMap<>();
     names.put("serial number", List.of("serial", "serial no", "s/n"));
-    names.put("date", List.of("date of test", "test date", "test day"));
+    names.put("date", List.of("date of test", "date of the test", "test date", "test day"));
     names.put("procedure", List.of());
     names.put("revision", List.of());
     names.put("drawing", List.of());

@@ -27,6 +27,7 @@ import dev.ringout.readings.Reading;
 import dev.ringout.seal.TestedUnit;
 import dev.ringout.source.Problem;
 import dev.ringout.units.OhmsRange;
+import dev.ringout.words.DoubtSentences;
 import dev.ringout.words.RecordLimits;
 import dev.ringout.words.Sentences;
 import java.io.IOException;
@@ -36,7 +37,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalDouble;
 
 /** The check as one JSON document, {@code ringout-check/1}; its schema is in docs/reference. */
 public final class CheckJson {
@@ -70,7 +70,8 @@ public final class CheckJson {
     document.put("jobs", result.readings().jobs().stream().map(CheckJson::job).toList());
     document.put("readings", readings());
     document.put("values", values());
-    document.put("insulationNotes", result.insulationNotes());
+    document.put(
+        "insulationNotes", result.insulationNotes().stream().map(InsulationNoteJson::of).toList());
     document.put("verdict", result.verdict().word());
     document.put("doubts", DoubtJson.of(result.doubts()));
     document.put("faults", result.diagnosis().faults().stream().map(CheckJson::fault).toList());
@@ -87,11 +88,11 @@ public final class CheckJson {
         "idleWaivers", result.comparison().idleConcessions().stream().map(ReworkJson::of).toList());
     document.put("blind", result.diagnosis().blind());
     document.put("coverage", CoverageJson.of(result.coverage(), result.circuit()));
-    document.put("next", result.diagnosis().next().stream().map(CheckJson::next).toList());
+    document.put("next", result.diagnosis().next().stream().map(this::next).toList());
     document.put("searchComplete", result.diagnosis().searchComplete());
     document.put("remarks", Json.remarks(result.review().remarks()));
     List<Problem> problems = new ArrayList<>(result.problems());
-    result.leadDoubt().ifPresent(problems::add);
+    result.leadDoubt().map(DoubtSentences::problem).ifPresent(problems::add);
     document.put("problems", Json.problems(problems));
     document.put("judged", judged());
     return document;
@@ -131,16 +132,12 @@ public final class CheckJson {
     json.put("to", reading.to().toString());
     json.put("state", reading.state().toString());
     json.put("value", reading.measured().text());
-    OptionalDouble ohms =
-        reading.measured() instanceof Measured.Value value
-            ? OptionalDouble.of(value.ohms())
-            : OptionalDouble.empty();
-    json.put("ohms", Json.orNull(ohms));
+    json.put("ohms", Json.orNull(reading.measured().value().map(Measured.Value::ohms)));
     json.put("volts", Json.orNull(reading.volts()));
     json.put("limit", limit(limits.bounds(judged)));
     json.put("outcome", judged.outcome().name().toLowerCase(Locale.ROOT).replace('_', '-'));
     json.put("requirement", RecordLimits.requirement(judged));
-    json.put("why", judged.why());
+    json.put("why", Json.orNull(NotJudgedJson.of(judged)));
     return json;
   }
 
@@ -361,7 +358,7 @@ public final class CheckJson {
             judged -> {
               Map<String, Object> json = new LinkedHashMap<>();
               json.put("reading", judged.reading().place().toString());
-              json.put("why", judged.why());
+              json.put("why", Json.orNull(NotJudgedJson.of(judged)));
               return json;
             })
         .toList();
@@ -381,13 +378,13 @@ public final class CheckJson {
         .toList();
   }
 
-  private static Map<String, Object> next(NextReading next) {
+  private Map<String, Object> next(NextReading next) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("kind", next.kind().name().toLowerCase(Locale.ROOT));
     json.put("from", next.from());
     json.put("to", next.to());
     json.put("state", next.state().toString());
-    json.put("why", Sentences.why(next));
+    json.put("why", Sentences.why(result.circuit(), next));
     if (!next.answers().isEmpty()) {
       json.put("answers", next.answers().stream().map(CheckJson::answer).toList());
     }

@@ -47,7 +47,7 @@ public final class DoubtJson implements Doubt.Cases<Map<String, Object>> {
 
   @Override
   public Map<String, Object> leadsNotNulled(Doubt.LeadsNotNulled doubt) {
-    return kind("leads-not-nulled", "reading", doubt.problem().place().toString());
+    return kind("leads-not-nulled", "reading", doubt.leads().first().toString());
   }
 
   @Override

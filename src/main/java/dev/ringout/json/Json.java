@@ -10,6 +10,7 @@ import java.io.Writer;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** JSON text, indented, in the order in which it was put together. */
@@ -47,6 +48,11 @@ public final class Json {
   @SuppressWarnings("NullAway") // JSON has null for a number that is not there.
   static Object orNull(OptionalDouble number) {
     return number.isPresent() ? number.getAsDouble() : null;
+  }
+
+  @SuppressWarnings("NullAway") // JSON has null for what is not there.
+  static Object orNull(Optional<?> one) {
+    return one.isPresent() ? one.get() : null;
   }
 
   public static List<Map<String, Object>> problems(List<Problem> problems) {

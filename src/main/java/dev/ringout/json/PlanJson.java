@@ -37,7 +37,8 @@ public final class PlanJson {
     document.put(
         "rework", plan.options().reworks().stream().map(ReworkJson::of).distinct().toList());
     document.put("disconnect", plan.sensitive().stream().map(Part::label).toList());
-    document.put("leftOut", plan.leftOut());
+    LeftOutJson leftOut = new LeftOutJson(plan.circuit());
+    document.put("leftOut", plan.leftOut().stream().map(leftOut::of).toList());
     document.put("coverage", CoverageJson.of(plan.coverage(), plan.circuit()));
     document.put("problems", Json.problems(problems));
     return Json.text(document);

@@ -4,6 +4,7 @@ import dev.ringout.compare.Conceded;
 import dev.ringout.compare.IdleConcession;
 import dev.ringout.readings.Concession;
 import dev.ringout.readings.Rework;
+import dev.ringout.words.Sentences;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,7 +36,10 @@ final class ReworkJson {
   static Map<String, Object> of(IdleConcession one) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("waiver", of(one.concession()));
-    json.put("why", one.why().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    json.put(
+        "why",
+        Reason.of(one.why().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+            .said(Sentences.why(one)));
     return json;
   }
 

@@ -1,8 +1,7 @@
 package dev.ringout.plan;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Expected.Apart;
-import dev.ringout.circuit.Expected.ThroughParts;
+import dev.ringout.circuit.Expected;
 import dev.ringout.harness.Limits;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
@@ -28,21 +27,31 @@ public final class GoodUnit {
   }
 
   private static Reading reading(Circuit circuit, Step step) {
-    String sheet = step.kind() == Reading.Kind.CONTINUITY ? "Continuity" : "Insulation";
-    return step.read(
-        circuit,
-        measured(circuit.harness().limits(), step),
-        new Place("plan", sheet, step.number() + 1, 1));
+    return step.read(circuit, measured(circuit.harness().limits(), step), Place.NOWHERE);
   }
 
   private static Measured measured(Limits limits, Step step) {
-    if (step.kind() == Reading.Kind.INSULATION) {
-      return new Measured.MoreThan(2 * step.minOhms().orElse(limits.insulationMinOhms()));
+    return step.kind() == Reading.Kind.INSULATION
+        ? new Measured.MoreThan(2 * step.minOhms().orElse(limits.insulationMinOhms()))
+        : step.expected().match(new Continuity(limits, step));
+  }
+
+  /** What a good meter shows of a continuity step: half way between its limits. */
+  private record Continuity(Limits limits, Step step) implements Expected.Cases<Measured> {
+    @Override
+    public Measured joined(Expected.Joined expected) {
+      double low = step.minOhms().orElse(0);
+      double high = step.maxOhms().orElse(limits.fixedClosedMaxOhms());
+      return new Measured.Value((low + high) / 2, HALF_DIGIT_OHMS);
     }
-    if (step.expected() instanceof Apart) {
+
+    @Override
+    public Measured apart(Expected.Apart expected) {
       return new Measured.MoreThan(2 * limits.openMinOhms());
     }
-    if (step.expected() instanceof ThroughParts parts) {
+
+    @Override
+    public Measured throughParts(Expected.ThroughParts parts) {
       boolean anythingWillDo = parts.lowOhms() == 0 && Double.isInfinite(parts.highOhms());
       if (Double.isInfinite(parts.lowOhms()) || anythingWillDo) {
         return new Measured.MoreThan(2 * limits.openMinOhms());
@@ -50,8 +59,5 @@ public final class GoodUnit {
       double high = Double.isInfinite(parts.highOhms()) ? 2 * parts.lowOhms() : parts.highOhms();
       return new Measured.Value((parts.lowOhms() + high) / 2, HALF_DIGIT_OHMS);
     }
-    double low = step.minOhms().orElse(0);
-    double high = step.maxOhms().orElse(limits.fixedClosedMaxOhms());
-    return new Measured.Value((low + high) / 2, HALF_DIGIT_OHMS);
   }
 }

@@ -5,6 +5,7 @@ import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.PartGroups;
 import dev.ringout.harness.Item;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,41 +24,42 @@ final class Hubs {
   private final Map<String, String> kindOf = new HashMap<>();
   private final List<int[]> groups = new ArrayList<>();
   private final int[] groupOfNet;
-  private final int largest;
+
+  /** How many points each group has. */
+  private final List<Integer> pointsOf = new ArrayList<>();
+
+  private Hubs(Circuit circuit) {
+    this.circuit = circuit;
+    this.groupOfNet = new int[circuit.normal().count()];
+    for (Item item : circuit.harness().items()) {
+      kindOf.put(item.ref(), item.kind().toLowerCase(Locale.ROOT));
+    }
+  }
 
   /**
    * The hubs of a circuit.
    *
    * @param preferred items that are open anyway
    */
-  Hubs(Circuit circuit, Set<String> preferred) {
-    this.circuit = circuit;
-    for (Item item : circuit.harness().items()) {
-      kindOf.put(item.ref(), item.kind().toLowerCase(Locale.ROOT));
-    }
+  static Hubs of(Circuit circuit, Set<String> preferred) {
+    Hubs hubs = new Hubs(circuit);
     Nets normal = circuit.normal();
-    int[] hubOf = hubs(normal, preferred);
+    int[] hubOf = hubs.hubs(normal, preferred);
     PartGroups behind = new PartGroups(circuit, part -> true);
     Map<Integer, List<Integer>> byGroup = new LinkedHashMap<>();
     for (int net = 0; net < normal.count(); net++) {
       byGroup.computeIfAbsent(behind.of(net), key -> new ArrayList<>()).add(net);
     }
-    groupOfNet = new int[normal.count()];
-    int most = 0;
-    int mostPoints = -1;
-    for (List<Integer> nets : byGroup.values()) {
-      int points = 0;
-      for (int net : nets) {
-        groupOfNet[net] = groups.size();
-        points += normal.pointsOf(net).length;
-      }
-      if (points > mostPoints) {
-        mostPoints = points;
-        most = groups.size();
-      }
-      groups.add(nets.stream().mapToInt(net -> hubOf[net]).toArray());
+    byGroup.values().forEach(nets -> hubs.add(nets, hubOf));
+    return hubs;
+  }
+
+  private void add(List<Integer> nets, int[] hubOf) {
+    for (int net : nets) {
+      groupOfNet[net] = groups.size();
     }
-    largest = most;
+    groups.add(nets.stream().mapToInt(net -> hubOf[net]).toArray());
+    pointsOf.add(nets.stream().mapToInt(net -> circuit.normal().pointsOf(net).length).sum());
   }
 
   private int[] hubs(Nets normal, Set<String> preferred) {
@@ -87,9 +89,9 @@ final class Hubs {
     return groups;
   }
 
-  /** The group with the most points. */
+  /** The group with the most points, of several the first; there must be one. */
   int largest() {
-    return largest;
+    return pointsOf.indexOf(Collections.max(pointsOf));
   }
 
   int[] groupOf(int point) {

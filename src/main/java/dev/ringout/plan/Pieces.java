@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -76,11 +75,20 @@ record Pieces(int net, List<Piece> pieces) {
   }
 
   private static SwitchState opened(Circuit circuit, int contact, SwitchState state) {
-    Switch.Contact one = circuit.conductors().get(contact).asContact().orElseThrow();
-    Switch which = circuit.switchOf(one);
-    Optional<String> open =
-        which.states().stream().filter(position -> !position.equals(one.state())).findFirst();
-    return open.map(position -> state.with(which, position)).orElse(state);
+    return circuit
+        .conductors()
+        .get(contact)
+        .asContact()
+        .map(one -> opened(circuit.switchOf(one), one, state))
+        .orElse(state);
+  }
+
+  private static SwitchState opened(Switch which, Switch.Contact contact, SwitchState state) {
+    return which.states().stream()
+        .filter(position -> !position.equals(contact.state()))
+        .findFirst()
+        .map(position -> state.with(which, position))
+        .orElse(state);
   }
 
   /** All but the largest, and that too where it is as little work as the rest. */

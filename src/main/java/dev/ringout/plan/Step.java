@@ -51,7 +51,11 @@ public record Step(
     APART
   }
 
-  /** The step as it stands on a sheet once a meter has shown something. */
+  /**
+   * The reading once a meter has shown something.
+   *
+   * @param place its cell, or nowhere: then it is known by its step
+   */
   public Reading read(Circuit circuit, Measured measured, Place place) {
     return new Reading(
         kind,

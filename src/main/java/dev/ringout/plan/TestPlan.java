@@ -20,7 +20,7 @@ public record TestPlan(
     PlanOptions options,
     List<Step> steps,
     List<Part> sensitive,
-    List<String> leftOut,
+    List<LeftOut> leftOut,
     Coverage coverage,
     double moves,
     double movesAsListed) {}

@@ -1,7 +1,6 @@
 package dev.ringout.print;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Expected.Apart;
 import dev.ringout.circuit.Probing;
 import dev.ringout.harness.Point;
 import dev.ringout.plan.Planner;
@@ -222,7 +221,7 @@ public final class PlanSheets {
   }
 
   private static String note(Step step) {
-    String what = step.expected() instanceof Apart ? "open" : step.ofWhat();
+    String what = step.expected().isApart() ? "open" : step.ofWhat();
     return step.samePoint() ? "same pin" + (what.isEmpty() ? "" : "; " + what) : what;
   }
 
@@ -238,7 +237,7 @@ public final class PlanSheets {
                 "" + step.number(),
                 spoken(from) + state(step),
                 spoken(to),
-                step.expected() instanceof Apart ? "open" : "reads …",
+                step.expected().isApart() ? "open" : "reads …",
                 ""));
       }
     }

@@ -32,6 +32,8 @@ public record Job(
     Meter meter,
     String revision,
     Place revisionPlace) {
+  /** The row that gives the day of the test, whatever else a sheet calls it. */
+  public static final String DATE = "date";
 
   /**
    * The entry of that name whatever its case, blanks and punctuation, without the blanks around it;

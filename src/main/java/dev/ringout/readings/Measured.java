@@ -1,12 +1,16 @@
 package dev.ringout.readings;
 
 import dev.ringout.units.Ohms;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * What the meter said. Not measured, over range and a word without a number are kinds of their own.
  */
 public sealed interface Measured {
+
+  /** What is made of it, by its kind: a use that lacks a kind does not compile. */
+  <T> T match(Cases<T> cases);
 
   /** As shown to the user. */
   String text();
@@ -16,12 +20,52 @@ public sealed interface Measured {
     return true;
   }
 
+  /** The number that was read; absent where it is none. */
+  default Optional<Value> value() {
+    return Optional.empty();
+  }
+
+  /** The least that it was: infinite for {@code OL} without a range, nothing for a word. */
+  default double atLeastOhms() {
+    return 0;
+  }
+
+  /** The most that it was: infinite where it is more than so much, or a word. */
+  default double atMostOhms() {
+    return Double.POSITIVE_INFINITY;
+  }
+
+  /** Whether it is a word without a number. */
+  default boolean isWord() {
+    return false;
+  }
+
   /**
    * A number.
    *
    * @param halfDigitOhms half of the last digit written: {@code 0.1} was anything from 0.05 to 0.15
    */
   record Value(double ohms, double halfDigitOhms) implements Measured {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.value(this);
+    }
+
+    @Override
+    public Optional<Value> value() {
+      return Optional.of(this);
+    }
+
+    @Override
+    public double atLeastOhms() {
+      return ohms;
+    }
+
+    @Override
+    public double atMostOhms() {
+      return ohms;
+    }
+
     @Override
     public String text() {
       return Ohms.text(ohms);
@@ -31,6 +75,16 @@ public sealed interface Measured {
   /** {@code >200 M}: more than so much. */
   record MoreThan(double ohms) implements Measured {
     @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.moreThan(this);
+    }
+
+    @Override
+    public double atLeastOhms() {
+      return ohms;
+    }
+
+    @Override
     public String text() {
       return "> " + Ohms.text(ohms);
     }
@@ -38,6 +92,16 @@ public sealed interface Measured {
 
   /** {@code <0.1}: less than so much. */
   record LessThan(double ohms) implements Measured {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.lessThan(this);
+    }
+
+    @Override
+    public double atMostOhms() {
+      return ohms;
+    }
+
     @Override
     public String text() {
       return "< " + Ohms.text(ohms);
@@ -50,6 +114,16 @@ public sealed interface Measured {
    * @param typed as written on the sheet: {@code OPEN}, {@code ∞}
    */
   record OverRange(OptionalDouble rangeOhms, String typed) implements Measured {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.overRange(this);
+    }
+
+    @Override
+    public double atLeastOhms() {
+      return rangeOhms.orElse(Double.POSITIVE_INFINITY);
+    }
+
     /** Written {@code OL}. */
     public OverRange(OptionalDouble rangeOhms) {
       this(rangeOhms, "OL");
@@ -78,6 +152,16 @@ public sealed interface Measured {
    */
   record Word(Meaning meaning, String typed) implements Measured {
     @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.word(this);
+    }
+
+    @Override
+    public boolean isWord() {
+      return true;
+    }
+
+    @Override
     public String text() {
       return typed;
     }
@@ -85,6 +169,11 @@ public sealed interface Measured {
 
   /** Blank or {@code N/T}. Never a pass. */
   record NotTested() implements Measured {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.notTested(this);
+    }
+
     @Override
     public String text() {
       return "not tested";
@@ -94,5 +183,26 @@ public sealed interface Measured {
     public boolean made() {
       return false;
     }
+  }
+
+  /** One answer for each kind. */
+  interface Cases<T> {
+    /** See {@link Value}. */
+    T value(Value measured);
+
+    /** See {@link MoreThan}. */
+    T moreThan(MoreThan measured);
+
+    /** See {@link LessThan}. */
+    T lessThan(LessThan measured);
+
+    /** See {@link OverRange}. */
+    T overRange(OverRange measured);
+
+    /** See {@link Word}. */
+    T word(Word measured);
+
+    /** See {@link NotTested}. */
+    T notTested(NotTested measured);
   }
 }

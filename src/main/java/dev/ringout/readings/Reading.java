@@ -73,6 +73,23 @@ public record Reading(
         otherPlace);
   }
 
+  /**
+   * Whether it is the same reading, however it is written: of the same cell, or where it stands in
+   * no file, of the same step of the same plan.
+   */
+  public boolean isSameAs(Reading other) {
+    return place.equals(other.place) && (!place.isNowhere() || isOfStep(other));
+  }
+
+  private boolean isOfStep(Reading other) {
+    return kind == other.kind && step.equals(other.step);
+  }
+
+  /** A number that is the same for what {@link #isSameAs} calls the same reading. */
+  public int identity() {
+    return place.isNowhere() ? 31 * step.hashCode() + kind.name().hashCode() : place.hashCode();
+  }
+
   /** From, to and state in one line: {@code J1-A to P2-1 (S1=OPEN)}. */
   public String subject() {
     return from + " to " + to + (state.isNormal() ? "" : " (" + state + ")");

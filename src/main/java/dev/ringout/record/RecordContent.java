@@ -31,13 +31,15 @@ import dev.ringout.seal.Digest;
 import dev.ringout.seal.Seal;
 import dev.ringout.source.Severity;
 import dev.ringout.standards.Cautions;
-import dev.ringout.text.CheckText;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
+import dev.ringout.words.InsulationNoteSentences;
+import dev.ringout.words.NotJudgedSentences;
 import dev.ringout.words.ReadingPlace;
 import dev.ringout.words.RecordLimits;
 import dev.ringout.words.Sentences;
 import dev.ringout.words.UnitTitle;
+import dev.ringout.words.UnprovenSentences;
 import dev.ringout.work.ItemSheet;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -449,7 +451,7 @@ public final class RecordContent {
                         one.to().toString(),
                         one.state().toString(),
                         one.kind().name().toLowerCase(Locale.ROOT),
-                        Sentences.why(one))));
+                        Sentences.why(record.result().circuit(), one))));
     if (!rows.isEmpty()) {
       blocks.add(new Heading(2, "What to measure next"));
       blocks.add(new Table("Next", List.of("From", "To", "State", "Kind", "Because"), rows, -1));
@@ -465,7 +467,7 @@ public final class RecordContent {
       rows.add(
           List.of(
               "not judged",
-              judged.reading().subject() + ": " + judged.why(),
+              judged.reading().subject() + ": " + NotJudgedSentences.why(judged),
               places.of(judged.reading())));
     }
     record
@@ -475,7 +477,8 @@ public final class RecordContent {
         .forEach(
             one ->
                 rows.add(
-                    List.of("not proven", CheckText.unproven(record.result().circuit(), one), "")));
+                    List.of(
+                        "not proven", UnprovenSentences.said(record.result().circuit(), one), "")));
     if (!rows.isEmpty()) {
       blocks.add(new Heading(2, "What is not proven"));
       blocks.add(
@@ -602,7 +605,8 @@ public final class RecordContent {
       blocks.add(
           new Table("Remarks", List.of("Severity", "Rule", "At", "What", "Source"), rows, -1));
     }
-    record.result().insulationNotes().forEach(note -> blocks.add(new Words(note, true)));
+    InsulationNoteSentences.of(record.result().insulationNotes())
+        .forEach(note -> blocks.add(new Words(note, true)));
   }
 
   private void readings() {

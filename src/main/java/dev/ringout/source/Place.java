@@ -10,6 +10,14 @@ package dev.ringout.source;
  */
 public record Place(String file, String sheet, int row, int column) {
 
+  /** In no file: of what was worked out and stands nowhere. */
+  public static final Place NOWHERE = new Place("", "", 0, 0);
+
+  /** Whether it is in no file. */
+  public boolean isNowhere() {
+    return equals(NOWHERE);
+  }
+
   /** A whole file. */
   public static Place of(String file) {
     return new Place(file, "", 0, 0);

@@ -4,14 +4,13 @@ import dev.ringout.check.CheckResult;
 import dev.ringout.check.CheckResult.Verdict;
 import dev.ringout.check.Doubt;
 import dev.ringout.check.Values;
-import dev.ringout.circuit.Circuit;
 import dev.ringout.compare.Conceded;
 import dev.ringout.compare.Contradiction;
-import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.compare.IdleConcession;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.Replaced;
+import dev.ringout.compare.Unproven;
 import dev.ringout.compare.ValueVerdict;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Alternative;
@@ -31,8 +30,11 @@ import dev.ringout.text.Page.Style;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Ohms;
 import dev.ringout.units.Text;
+import dev.ringout.words.InsulationNoteSentences;
+import dev.ringout.words.NotJudgedSentences;
 import dev.ringout.words.ReadingPlace;
 import dev.ringout.words.Sentences;
+import dev.ringout.words.UnprovenSentences;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -189,10 +191,8 @@ public final class CheckText {
 
   private void doubts() {
     // Leads that were not nulled make faults of good joints: to be settled before anything else.
-    doubts("First of all", one -> one.doubt() instanceof Doubt.LeadsNotNulled);
-    doubts(
-        "What makes this less than it seems",
-        one -> !(one.doubt() instanceof Doubt.LeadsNotNulled));
+    doubts("First of all", one -> one.doubt().ofLeads().isPresent());
+    doubts("What makes this less than it seems", one -> one.doubt().ofLeads().isEmpty());
   }
 
   private void doubts(String heading, Predicate<Doubt.Raised> which) {
@@ -449,7 +449,7 @@ public final class CheckText {
   }
 
   private void insulationNotes() {
-    List<String> notes = result.insulationNotes();
+    List<String> notes = InsulationNoteSentences.of(result.insulationNotes());
     if (!notes.isEmpty()) {
       page.heading("On the insulation readings");
       notes.forEach(note -> page.paragraph("  ! ", note));
@@ -486,7 +486,7 @@ public final class CheckText {
               reading.to(),
               reading.state().isNormal() ? "" : " (" + reading.state() + ")",
               reading.kind() == Reading.Kind.INSULATION ? ", insulation" : "",
-              Sentences.why(reading)));
+              Sentences.why(result.circuit(), reading)));
       for (Answer answer : reading.answers()) {
         page.paragraph("      ", Sentences.answer(answer));
       }
@@ -514,32 +514,9 @@ public final class CheckText {
           "  - ",
           Text.of(
               "not judged: %s, %s (%s)",
-              judged.reading().subject(), judged.why(), place(judged.reading())));
+              judged.reading().subject(), NotJudgedSentences.why(judged), place(judged.reading())));
     }
-    Set<Integer> netsOfWiresOwed = wiresOwed(unproven);
-    Set<Integer> netsOfFailingInsulation = netsOfFailingInsulation();
-    boolean noInsulation = result.comparison().made(Reading.Kind.INSULATION) == 0;
-    if (noInsulation && result.coverage().insulation().needed() > 0) {
-      page.paragraph(
-          "  - ",
-          Text.of(
-              "no insulation reading was made: %s of nets",
-              Numbers.count(result.coverage().insulation().needed(), "pair")));
-    }
-    several(
-        unproven.stream()
-            .filter(one -> isSaidByItself(one, netsOfWiresOwed))
-            .filter(
-                one ->
-                    !(one instanceof Unproven.Insulation insulation)
-                        || !(noInsulation
-                            || netsOfFailingInsulation.contains(
-                                result.circuit().normal().of(insulation.point()))))
-            .map(one -> unproven(result.circuit(), one))
-            .toList());
-    if (unproven.stream().anyMatch(CheckText::waitsForJoins)) {
-      page.paragraph("  - ", "once these are joined: that their nets are apart from all others");
-    }
+    gaps(unproven);
     if (!planOfTheRest.isEmpty() && !result.coverage().isComplete()) {
       page.paragraph("    ", "To plan what is left:");
       commandLines(planOfTheRest).forEach(line -> page.line("      " + line));
@@ -554,6 +531,30 @@ public final class CheckText {
     if (!result.diagnosis().blind().isEmpty()) {
       page.heading("What these readings can't see");
       several(result.diagnosis().blind());
+    }
+  }
+
+  /** What is not proven, where another line does not say it. */
+  private void gaps(List<Unproven> unproven) {
+    Set<Integer> netsOfWiresOwed = wiresOwed(unproven);
+    boolean noInsulation = result.comparison().made(Reading.Kind.INSULATION) == 0;
+    SaidByItself byItself =
+        new SaidByItself(
+            result.circuit().normal(), netsOfWiresOwed, noInsulation, netsOfFailingInsulation());
+    if (noInsulation && result.coverage().insulation().needed() > 0) {
+      page.paragraph(
+          "  - ",
+          Text.of(
+              "no insulation reading was made: %s of nets",
+              Numbers.count(result.coverage().insulation().needed(), "pair")));
+    }
+    several(
+        unproven.stream()
+            .filter(one -> one.match(byItself))
+            .map(one -> UnprovenSentences.said(result.circuit(), one))
+            .toList());
+    if (unproven.stream().anyMatch(Unproven::waitsForJoins)) {
+      page.paragraph("  - ", "once these are joined: that their nets are apart from all others");
     }
   }
 
@@ -581,18 +582,10 @@ public final class CheckText {
         .collect(Collectors.toSet());
   }
 
-  private static boolean waitsForJoins(Unproven one) {
-    return (one instanceof Unproven.Isolation isolation && isolation.waitsForJoins())
-        || (one instanceof Unproven.Insulation insulation && insulation.waitsForJoins());
-  }
-
   /** Wires that only lack a good reading are named together; gives their nets. */
   private Set<Integer> wiresOwed(List<Unproven> unproven) {
     List<Integer> conductors =
-        unproven.stream()
-            .filter(this::isWireOwed)
-            .map(one -> ((Unproven.OfWire) one).conductor())
-            .toList();
+        unproven.stream().flatMapToInt(one -> one.unreadWire().stream()).boxed().toList();
     List<String> wires =
         conductors.stream()
             .map(conductor -> result.circuit().conductors().get(conductor).label())
@@ -605,43 +598,12 @@ public final class CheckText {
         .collect(Collectors.toSet());
   }
 
-  private boolean isWireOwed(Unproven one) {
-    return one instanceof Unproven.OfWire wire
-        && result.circuit().normal().isCutEdge(wire.conductor());
-  }
-
-  /** A join that lacks a wire's reading is said by that wire. */
-  private boolean isSaidByItself(Unproven one, Set<Integer> netsOfWiresOwed) {
-    if (one instanceof Unproven.Join join) {
-      return !netsOfWiresOwed.contains(result.circuit().normal().of(join.from()));
-    }
-    return !isWireOwed(one) && !waitsForJoins(one);
-  }
-
   private void several(List<String> lines) {
     lines.stream().limit(MOST_UNPROVEN).forEach(line -> page.paragraph("  - ", line));
     if (lines.size() > MOST_UNPROVEN) {
       page.paragraph(
           "  - ", Text.of("and %d more (all of them with --json)", lines.size() - MOST_UNPROVEN));
     }
-  }
-
-  /** What is not proven, in words. */
-  public static String unproven(Circuit circuit, Unproven one) {
-    if (one instanceof Unproven.Isolation isolation) {
-      return Text.of("net of %s: %s", circuit.point(isolation.point()), isolation.why());
-    }
-    if (one instanceof Unproven.Insulation insulation) {
-      return Text.of("net of %s: %s", circuit.point(insulation.point()), insulation.why());
-    }
-    if (one instanceof Unproven.OfWire wire) {
-      return Text.of("wire %s: %s", circuit.conductors().get(wire.conductor()).label(), wire.why());
-    }
-    if (one instanceof Unproven.Contact contact) {
-      return Text.of(
-          "%s: %s", circuit.conductors().get(contact.conductor()).label(), contact.why());
-    }
-    return one.why();
   }
 
   private void record() {

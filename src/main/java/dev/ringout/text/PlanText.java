@@ -1,7 +1,6 @@
 package dev.ringout.text;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Expected.Apart;
 import dev.ringout.harness.Harness;
 import dev.ringout.plan.MultiProbe;
 import dev.ringout.plan.Planner;
@@ -112,10 +111,11 @@ public final class PlanText {
       return Text.of(
           "%.0f V, at least %s", step.volts().orElse(0), Ohms.text(step.minOhms().orElse(0)));
     }
-    if (step.expected() instanceof Apart || step.maxOhms().isEmpty()) {
-      return step.expected() instanceof Apart
-          ? "open"
-          : "at least " + Ohms.text(step.minOhms().orElse(0));
+    if (step.expected().isApart()) {
+      return "open";
+    }
+    if (step.maxOhms().isEmpty()) {
+      return "at least " + Ohms.text(step.minOhms().orElse(0));
     }
     String most = Ohms.text(step.maxOhms().getAsDouble());
     return step.minOhms().isPresent()

@@ -1,7 +1,10 @@
 package dev.ringout.words;
 
 import dev.ringout.check.Doubt;
+import dev.ringout.compare.LeadResistance;
 import dev.ringout.readings.Instrument;
+import dev.ringout.source.Problem;
+import dev.ringout.source.Severity;
 import dev.ringout.units.Ohms;
 import dev.ringout.units.Text;
 import java.util.Locale;
@@ -16,7 +19,26 @@ public final class DoubtSentences implements Doubt.Cases<String> {
 
   @Override
   public String leadsNotNulled(Doubt.LeadsNotNulled doubt) {
-    return doubt.problem().sentence() + ".";
+    return leads(doubt.leads()) + ".";
+  }
+
+  /** The doubt about the leads as a line beside those about the files. */
+  public static Problem problem(Doubt.LeadsNotNulled doubt) {
+    return new Problem(
+        doubt.leads().first(), "Reading", Severity.WARNING, leads(doubt.leads()), "");
+  }
+
+  private static String leads(LeadResistance.AllOff leads) {
+    return Text.of(
+        leads.above()
+            ? "%d of %d readings across wires are above what copper and contacts account for, the"
+                + " least by %s; were the leads nulled? If not, state what they read together as"
+                + " \"lead null\" on the sheet Job"
+            : "%d of %d readings across wires are below what copper can have, the least by %s;"
+                + " were the leads nulled too far, or are the lengths not those of the wires?",
+        leads.off(),
+        leads.compared(),
+        Ohms.text(leads.leastOhms()));
   }
 
   @Override

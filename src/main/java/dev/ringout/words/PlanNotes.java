@@ -21,24 +21,61 @@ public final class PlanNotes {
   /** One line. */
   public record Note(String topic, String text) {}
 
+  /** Every line, in the order in which it is to be read. */
   public static List<Note> of(TestPlan plan) {
-    List<Note> notes = new ArrayList<>();
     boolean insulation =
         plan.steps().stream().anyMatch(step -> step.kind() == Reading.Kind.INSULATION);
+    Set<String> lifted = lifted(plan);
+    List<Note> notes = new ArrayList<>();
     for (Cautions.Caution caution : Cautions.published(insulation)) {
       notes.add(new Note("caution", caution.text()));
     }
-    notes.add(
-        new Note("before", "Every connector unmated at both ends; the unit looked over first."));
-    notes.add(
-        new Note(
-            "before",
-            "Null the leads, or write what they read together on the sheet Job as lead null."));
-    notes.add(
-        new Note(
-            "before",
-            "Probe with mating contacts: a probe forced into a socket spreads it and makes the next"
-                + " fault."));
+    notes.addAll(BEFORE);
+    notes.addAll(howToRead(plan, lifted));
+    if (insulation) {
+      notes.addAll(WITH_VOLTS);
+    }
+    for (Part part : plan.sensitive()) {
+      notes.add(
+          new Note(
+              "off [ ]",
+              Text.of(
+                  "%s off before insulation volts: it bears %s V.",
+                  Sentences.capital(part.label()), volts(part))));
+    }
+    LeftOutSentences leftOut = new LeftOutSentences(plan.circuit());
+    plan.leftOut().stream()
+        .map(one -> one.match(leftOut))
+        .distinct()
+        .forEach(left -> notes.add(new Note("not proven", left)));
+    notes.addAll(after(plan, lifted));
+    notes.addAll(limits(plan));
+    return notes;
+  }
+
+  private static final List<Note> BEFORE =
+      List.of(
+          new Note("before", "Every connector unmated at both ends; the unit looked over first."),
+          new Note(
+              "before",
+              "Null the leads, or write what they read together on the sheet Job as lead null."),
+          new Note(
+              "before",
+              "Probe with mating contacts: a probe forced into a socket spreads it and makes the"
+                  + " next fault."));
+
+  private static final List<Note> WITH_VOLTS =
+      List.of(
+          new Note(
+              "order",
+              "Continuity first and all of it good; insulation volts after, never before."),
+          new Note(
+              "after volts",
+              "Short each net to the others before it is touched, as long as the volts were on."));
+
+  /** What the words in the columns of a step mean. */
+  private static List<Note> howToRead(TestPlan plan, Set<String> lifted) {
+    List<Note> notes = new ArrayList<>();
     if (uses(plan, true)) {
       notes.add(
           new Note(
@@ -49,7 +86,6 @@ public final class PlanNotes {
     if (uses(plan, false)) {
       notes.add(new Note("A+B", "These points tied together for this step."));
     }
-    Set<String> lifted = lifted(plan);
     if (!lifted.isEmpty()) {
       notes.add(
           new Note(
@@ -61,27 +97,12 @@ public final class PlanNotes {
     if (plan.options().isolation() == Isolation.NEIGHBOURS) {
       notes.add(new Note("limits", "Only pins next to each other are held apart by this sheet."));
     }
-    if (insulation) {
-      notes.add(
-          new Note(
-              "order",
-              "Continuity first and all of it good; insulation volts after, never before."));
-      notes.add(
-          new Note(
-              "after volts",
-              "Short each net to the others before it is touched, as long as the volts were on."));
-    }
-    for (Part part : plan.sensitive()) {
-      notes.add(
-          new Note(
-              "off [ ]",
-              Text.of(
-                  "%s off before insulation volts: it bears %s V.",
-                  Sentences.capital(part.label()), volts(part))));
-    }
-    for (String left : plan.leftOut()) {
-      notes.add(new Note("not proven", left));
-    }
+    return notes;
+  }
+
+  /** What is to be put back. */
+  private static List<Note> after(TestPlan plan, Set<String> lifted) {
+    List<Note> notes = new ArrayList<>();
     for (Part part : plan.sensitive()) {
       notes.add(new Note("on again [ ]", Sentences.capital(part.label()) + " connected again."));
     }
@@ -92,19 +113,21 @@ public final class PlanNotes {
       notes.add(new Note("restore [ ]", "Every switch in its normal position."));
     }
     notes.add(new Note("restore [ ]", "Jumpers, clips and shorting leads off; caps on."));
-    notes.add(
+    return notes;
+  }
+
+  private static List<Note> limits(TestPlan plan) {
+    return List.of(
         new Note(
             "limits",
             Text.of(
                 "Least and most are from the harness file's limits: open from %s, insulation from %s.",
                 Ohms.text(plan.circuit().harness().limits().openMinOhms()),
-                Ohms.text(plan.circuit().harness().limits().insulationMinOhms()))));
-    notes.add(
+                Ohms.text(plan.circuit().harness().limits().insulationMinOhms()))),
         new Note(
             "limits",
             "Continuity does not prove polarity, pairing, phase or function; safety-critical circuits"
                 + " need an independent inspection and a check of direction from each station."));
-    return notes;
   }
 
   private static String volts(Part part) {

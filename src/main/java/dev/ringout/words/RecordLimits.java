@@ -81,7 +81,19 @@ public final class RecordLimits {
       InsulationLimit limit = insulation.of(judged.probing());
       return least(limit.minOhms(), limit.own() ? "own" : "insulation min");
     }
-    if (judged.expected() instanceof Expected.Joined) {
+    return judged.expected().match(new Continuity(judged));
+  }
+
+  /** The limit of a continuity reading, by what it is to find. */
+  private final class Continuity implements Expected.Cases<Bounds> {
+    private final Judged judged;
+
+    Continuity(Judged judged) {
+      this.judged = judged;
+    }
+
+    @Override
+    public Bounds joined(Expected.Joined expected) {
       return new Bounds(
           OptionalDouble.empty(),
           OptionalDouble.of(judged.limit().ohms()),
@@ -94,7 +106,14 @@ public final class RecordLimits {
             case APART -> "fixed";
           });
     }
-    if (judged.expected() instanceof Expected.ThroughParts parts) {
+
+    @Override
+    public Bounds apart(Expected.Apart expected) {
+      return least(result.harness().limits().openMinOhms(), "open min");
+    }
+
+    @Override
+    public Bounds throughParts(Expected.ThroughParts parts) {
       boolean open = Double.isInfinite(parts.lowOhms());
       return new Bounds(
           open ? OptionalDouble.empty() : OptionalDouble.of(parts.lowOhms()),
@@ -103,7 +122,6 @@ public final class RecordLimits {
               : OptionalDouble.of(parts.highOhms()),
           "parts");
     }
-    return least(result.harness().limits().openMinOhms(), "open min");
   }
 
   private static Bounds least(double minOhms, String from) {
@@ -118,11 +136,26 @@ public final class RecordLimits {
     if (judged.reading().kind() == Reading.Kind.INSULATION) {
       return "insulation";
     }
-    if (judged.expected() instanceof Expected.Joined) {
-      return JOIN;
-    }
-    return judged.expected() instanceof Expected.ThroughParts ? PART : "apart";
+    return judged.expected().match(REQUIREMENT);
   }
+
+  private static final Expected.Cases<String> REQUIREMENT =
+      new Expected.Cases<>() {
+        @Override
+        public String joined(Expected.Joined expected) {
+          return JOIN;
+        }
+
+        @Override
+        public String apart(Expected.Apart expected) {
+          return "apart";
+        }
+
+        @Override
+        public String throughParts(Expected.ThroughParts expected) {
+          return PART;
+        }
+      };
 
   /** An outcome in words. */
   public static String words(Outcome outcome) {

@@ -4,7 +4,6 @@ import dev.ringout.check.CheckResult;
 import dev.ringout.check.Doubt;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
-import dev.ringout.circuit.Expected;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.compare.Conceded;
@@ -495,8 +494,8 @@ public final class Sentences {
   }
 
   /** Why a reading is worth making. */
-  public static String why(NextReading next) {
-    return next.answers().isEmpty() ? next.why() : "tells what it is";
+  public static String why(Circuit circuit, NextReading next) {
+    return next.why().match(new NextReasonSentences(circuit));
   }
 
   /** What a reading would show, in a word or as a value. */
@@ -775,27 +774,29 @@ public final class Sentences {
   }
 
   private static boolean isLow(Judged judged) {
-    return judged.reading().kind() == Reading.Kind.INSULATION
-        || judged.expected() instanceof Expected.Apart;
+    return judged.reading().kind() == Reading.Kind.INSULATION || judged.expected().isApart();
   }
 
   /** An inspector's word that covers nothing, and why. */
   public static String idle(IdleConcession one) {
-    String why =
-        switch (one.why()) {
-          case NO_SUCH_READING -> "no such reading is out of limits";
-          case NOT_SO_FAR -> "the reading is further out, or shows no value";
-          case EXPIRED -> "its last day is over, or the day of the test is not stated";
-          case OTHER_UNIT -> "it is for other serial numbers, or this unit's is not stated";
-          case BY_THE_TESTER -> "the tester can't accept his own reading";
-          case TESTER_NOT_STATED -> "who took the reading is not stated: it may be who accepts it";
-        };
     return Text.of(
         "%s to %s, %s: %s",
         one.concession().from(),
         one.concession().to(),
         one.concession().kind().name().toLowerCase(Locale.ROOT),
-        why);
+        why(one));
+  }
+
+  /** Why an inspector's word covers nothing. */
+  public static String why(IdleConcession one) {
+    return switch (one.why()) {
+      case NO_SUCH_READING -> "no such reading is out of limits";
+      case NOT_SO_FAR -> "the reading is further out, or shows no value";
+      case EXPIRED -> "its last day is over, or the day of the test is not stated";
+      case OTHER_UNIT -> "it is for other serial numbers, or this unit's is not stated";
+      case BY_THE_TESTER -> "the tester can't accept his own reading";
+      case TESTER_NOT_STATED -> "who took the reading is not stated: it may be who accepts it";
+    };
   }
 
   /** Nets between which parts lie that a meter reads instead. */

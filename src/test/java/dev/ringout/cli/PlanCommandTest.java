@@ -2,9 +2,13 @@ package dev.ringout.cli;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.jr.ob.JSON;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -153,6 +157,24 @@ class PlanCommandTest {
             && !from.isEmpty(),
         run.out().substring(0, 400));
     assertTrue(document.get("coverage") instanceof Map<?, ?>, "coverage");
+  }
+
+  @Test
+  void json_follows_its_schema() throws IOException {
+    var schema =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(Files.readString(Path.of("docs/reference/plan.schema.json")));
+    for (Run run :
+        List.of(
+            Run.of("plan", BRIDGE, "--json"),
+            Run.of("plan", BRIDGE, "--json", "--no-insulation", "--apart", "NEIGHBOURS"),
+            Run.of("plan", BRIDGE, "--json", "--touched", "W012"),
+            Run.of("plan", Path.of("README.md"), "--json"))) {
+      assertEquals(List.of(), schema.validate(run.out(), InputFormat.JSON), run.out());
+    }
+    assertFalse(
+        schema.validate("{\"format\":\"ringout-plan/1\"}", InputFormat.JSON).isEmpty(),
+        "the schema can fail");
   }
 
   private List<String> plannedJobRows(String... more) throws IOException {

@@ -7,8 +7,8 @@ import dev.ringout.check.CheckResult;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.PublishedLimits;
 import dev.ringout.compare.Coverage.Tally;
-import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.words.UnprovenSentences;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -45,7 +45,7 @@ class CoverageByHandTest {
           + " "
           + circuit.point(join.to())
           + ": "
-          + join.why();
+          + UnprovenSentences.why(circuit, one);
     }
     if (one instanceof Unproven.Isolation apart) {
       return "apart "
@@ -55,12 +55,12 @@ class CoverageByHandTest {
           + " and "
           + (apart.others() - 1)
           + (apart.waitsForJoins() ? ", waits for joins: " : ": ")
-          + apart.why();
+          + UnprovenSentences.why(circuit, one);
     }
     if (one instanceof Unproven.OfWire wire) {
-      return "wire " + circuit.conductors().get(wire.conductor()).label() + ": " + wire.why();
+      return UnprovenSentences.said(circuit, wire);
     }
-    return "contact " + one.why();
+    return "contact " + UnprovenSentences.why(circuit, one);
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.words.DoubtSentences;
 import java.nio.file.Path;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -32,7 +33,7 @@ class LeadsTest {
   }
 
   private String doubt(String... values) {
-    return check(values).leadDoubt().map(problem -> problem.text()).orElse("");
+    return check(values).leadDoubt().map(one -> DoubtSentences.problem(one).text()).orElse("");
   }
 
   @Test

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.compare.Coverage.Tally;
-import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.readings.Reading;
 import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.words.UnprovenSentences;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -192,7 +192,7 @@ class StandingReadingsTest {
                     + "/"
                     + result.circuit().conductors().get(one.conductor()).to().pin()
                     + " "
-                    + one.why())
+                    + UnprovenSentences.why(result.circuit(), one))
         .toList();
   }
 

@@ -14,6 +14,7 @@ import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
 import dev.ringout.trade.UnitUnderTest;
 import dev.ringout.units.Ohms;
+import dev.ringout.words.LeftOutSentences;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -94,7 +95,11 @@ class PlannedStepsTest {
                   step.samePoint() ? ", same point" : ""));
     }
     plan.sensitive().forEach(part -> text.append("off before volts: " + part.label() + "\n"));
-    plan.leftOut().forEach(one -> text.append("left out: " + one + "\n"));
+    LeftOutSentences leftOut = new LeftOutSentences(plan.circuit());
+    plan.leftOut().stream()
+        .map(one -> one.match(leftOut))
+        .distinct()
+        .forEach(one -> text.append("left out: " + one + "\n"));
     text.append(
         "%.1f movements, %.1f as listed%n%s%n%n"
             .formatted(plan.moves(), plan.movesAsListed(), tallies(plan)));

@@ -29,6 +29,7 @@ public final class UnitUnderTest {
           "switches", "Ref,State,Pin,To Pin",
           "parts", "Ref,Pin,To Pin,Kind,Ohms,Tolerance %,Max Test Volts",
           "limits", "Name,Value,Unit,Net",
+          "header", "Name,Value",
           "continuity", "From,To,State,Reading,Time,Reverse",
           "insulation", "From,To,State,Volts,Reading,Unit",
           "job", "Name,Value,Unit");
@@ -74,6 +75,11 @@ public final class UnitUnderTest {
   /** {@code DS1,1,2,lamp,40}. */
   public UnitUnderTest part(String row) {
     return row("parts", row);
+  }
+
+  /** {@code effectivity,0100 to 0200}. */
+  public UnitUnderTest header(String row) {
+    return row("header", row);
   }
 
   /** {@code insulation min,100,MΩ}. */

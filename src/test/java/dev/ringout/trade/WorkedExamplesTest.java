@@ -16,6 +16,7 @@ import dev.ringout.diagnose.Fault.Pattern;
 import dev.ringout.diagnose.NextReading;
 import dev.ringout.diagnose.NextReading.Purpose;
 import dev.ringout.source.Problem;
+import dev.ringout.words.NotJudgedSentences;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -218,7 +219,7 @@ class WorkedExamplesTest {
     assertEquals(2, result.comparison().with(Outcome.NOT_JUDGED).size());
     assertEquals(
         "OL on a 20 MΩ range proves nothing about a 100 MΩ limit",
-        result.comparison().with(Outcome.NOT_JUDGED).get(0).why());
+        NotJudgedSentences.why(result.comparison().with(Outcome.NOT_JUDGED).get(0)));
     assertEquals(Verdict.INCOMPLETE, result.verdict());
   }
 

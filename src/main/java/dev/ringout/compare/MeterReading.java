@@ -1,0 +1,39 @@
+package dev.ringout.compare;
+
+import dev.ringout.circuit.JoinLimits.JoinLimit;
+import dev.ringout.harness.Limits;
+import dev.ringout.readings.Measured.Value;
+import dev.ringout.readings.Meter;
+import dev.ringout.units.OhmsRange;
+
+/**
+ * One reading as its meter leaves it open: a value written 0.1 was anything from 0.05 on.
+ *
+ * @param limit the highest value that counts as joined between its two sides
+ * @param seen the resistances between the two sides that it leaves possible
+ */
+record MeterReading(Meter meter, JoinLimit limit, OhmsRange seen, Limits limits) {
+  /** Half a digit of a meter that shows whole ohms. */
+  private static final double COARSEST_OHMS = 0.5;
+
+  /** What a value shows of the two sides: a coarse meter is no fault of the joint. */
+  Observed observe(Value value) {
+    if (value.ohms() - meter.uncertaintyOhms(value) <= limit.ohms()) {
+      return Observed.JOINED;
+    }
+    return value.ohms() >= limits.openMinOhms() ? Observed.APART : Observed.RESISTIVE;
+  }
+
+  /**
+   * Whether a value may be off by more than a limit, and by more than that of a meter that shows
+   * whole ohms: {@code 0 kΩ} was anything below 500 Ω.
+   */
+  boolean isTooCoarse(Value value, double limitOhms) {
+    return meter.uncertaintyOhms(value) > Math.max(limitOhms, COARSEST_OHMS);
+  }
+
+  Verdict tooCoarse(Value value) {
+    return Verdict.notJudged(
+        new NotJudged.TooCoarse(value.ohms(), value.ohms() + meter.uncertaintyOhms(value)));
+  }
+}

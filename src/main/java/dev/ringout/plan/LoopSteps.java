@@ -1,0 +1,141 @@
+package dev.ringout.plan;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.circuit.JoinLimits.JoinLimit;
+import dev.ringout.circuit.Probing;
+import dev.ringout.compare.Unproven;
+import dev.ringout.harness.Switch;
+import dev.ringout.harness.SwitchState;
+import dev.ringout.harness.Wire;
+import dev.ringout.plan.Step.Purpose;
+import dev.ringout.readings.Meter;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** Steps across what others go around: wires in loops, and switch contacts. */
+final class LoopSteps {
+  private final Circuit circuit;
+  private final JoinLimits limits;
+  private final Hubs hubs;
+  private final DraftSteps draft;
+
+  /** The names that several wires share. */
+  private final Set<String> sharedNames;
+
+  LoopSteps(Circuit circuit, JoinLimits limits, Hubs hubs, DraftSteps draft) {
+    this.circuit = circuit;
+    this.limits = limits;
+    this.hubs = hubs;
+    this.draft = draft;
+    this.sharedNames = sharedNames(circuit.harness().wires());
+  }
+
+  private static Set<String> sharedNames(List<Wire> wires) {
+    Set<String> names = new HashSet<>();
+    Set<String> shared = new HashSet<>();
+    for (Wire wire : wires) {
+      String name = wire.name().toUpperCase(Locale.ROOT);
+      if (!names.add(name)) {
+        shared.add(name);
+      }
+    }
+    return shared;
+  }
+
+  /** A contact in the position that is not shown. */
+  void add(Unproven.Contact gap) {
+    int conductor = gap.conductor();
+    circuit
+        .conductors()
+        .get(conductor)
+        .asContact()
+        .map(circuit::switchOf)
+        .map(which -> SwitchState.normal().with(which, gap.position()))
+        .ifPresent(
+            state ->
+                across(
+                    conductor,
+                    // What goes around a contact shows it closed whether it is or not.
+                    lifted(conductor, state).orElse(state),
+                    Purpose.CONTACT));
+  }
+
+  private void across(int conductor, SwitchState state, Purpose purpose) {
+    draft.add(
+        Probing.pair(circuit.from(conductor), circuit.to(conductor), state),
+        purpose,
+        circuit.conductors().get(conductor).label());
+  }
+
+  /** By a switch position in which nothing goes around it, by ohms, or with a wire's end lifted. */
+  void add(Unproven.OfWire gap) {
+    stateFor(gap.conductor()).ifPresent(state -> across(gap.conductor(), state, Purpose.LOOP));
+  }
+
+  private Optional<SwitchState> stateFor(int wire) {
+    for (Switch one : circuit.harness().switches()) {
+      for (String position : one.states()) {
+        SwitchState state = SwitchState.normal().with(one, position);
+        if (circuit.in(state).isCutEdge(wire)) {
+          return Optional.of(state);
+        }
+      }
+    }
+    return showsByOhms(wire)
+        ? Optional.of(SwitchState.normal())
+        : lifted(wire, SwitchState.normal());
+  }
+
+  /** Whether the highest good reading across a wire is below the least one without it. */
+  private boolean showsByOhms(int wire) {
+    int from = circuit.from(wire);
+    int to = circuit.to(wire);
+    SwitchState state = SwitchState.normal();
+    OptionalDouble without = limits.resistances().leastWithout(wire, from, to, state);
+    JoinLimit limit = limits.of(Probing.pair(from, to, state), Meter.UNKNOWN);
+    return limit.expected().isKnown()
+        && without.isPresent()
+        && without.getAsDouble() > limit.ohms();
+  }
+
+  /** A state with enough other wires lifted that nothing goes around a conductor. */
+  private Optional<SwitchState> lifted(int conductor, SwitchState position) {
+    SwitchState state = position;
+    Set<Integer> off = new HashSet<>();
+    List<Integer> around = Detour.around(circuit.in(position), circuit, conductor, off);
+    while (!around.isEmpty()) {
+      Optional<Integer> other =
+          around.stream()
+              .filter(one -> namedWire(one).isPresent())
+              .min((left, right) -> Integer.compare(effort(left), effort(right)));
+      Optional<Wire> wire = other.flatMap(this::namedWire);
+      if (other.isEmpty() || wire.isEmpty()) {
+        return Optional.empty();
+      }
+      off.add(other.get());
+      state = state.withLifted(wire.get());
+      around = Detour.around(circuit.in(position), circuit, conductor, off);
+    }
+    return Optional.of(state);
+  }
+
+  /** A wire of which the column State can say that it, and it alone, is lifted. */
+  private Optional<Wire> namedWire(int conductor) {
+    return circuit
+        .conductors()
+        .get(conductor)
+        .asWire()
+        .filter(wire -> !wire.name().matches(".*[;,=].*"))
+        .filter(wire -> !sharedNames.contains(wire.name().toUpperCase(Locale.ROOT)));
+  }
+
+  /** A wire is lifted at a screw sooner than a contact is taken out of a connector. */
+  private int effort(int wire) {
+    return hubs.isScrew(circuit.from(wire)) || hubs.isScrew(circuit.to(wire)) ? 0 : 1;
+  }
+}
