@@ -7,6 +7,7 @@ import dev.ringout.compare.Coverage;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.Requirements;
 import dev.ringout.compare.ValueVerdict;
+import dev.ringout.diagnose.Diagnoser;
 import dev.ringout.diagnose.Diagnosis;
 import dev.ringout.harness.Harness;
 import dev.ringout.readings.ReadingSet;
@@ -88,7 +89,8 @@ public record CheckResult(
         readings,
         comparison,
         coverage,
-        Diagnosis.of(circuit, limits, comparison, coverage, tables, leadDoubt(doubts).isPresent()),
+        Diagnoser.diagnose(
+            circuit, limits, comparison, coverage, tables, leadDoubt(doubts).isPresent()),
         review,
         doubts,
         problems);

@@ -57,7 +57,7 @@ final class Arrangements {
    */
   record Supposed(Rearranged slip, Set<Judged> mended, Set<Integer> nets) {}
 
-  Arrangements(
+  private Arrangements(
       Circuit circuit,
       Neighbours neighbours,
       SlipCosts costs,
@@ -72,11 +72,24 @@ final class Arrangements {
     this.failing = failing;
     this.doubtful = doubtfulWires();
     this.broken = brokenWires();
-    Map<String, List<WireEnd>> brokenAt = endsByItem(broken);
+  }
+
+  /** The arrangements that the readings in force allow. */
+  static Arrangements of(
+      Circuit circuit,
+      Neighbours neighbours,
+      SlipCosts costs,
+      Evidence evidence,
+      List<Judged> inForce,
+      List<Judged> failing) {
+    Arrangements found = new Arrangements(circuit, neighbours, costs, evidence, inForce, failing);
+    Map<String, List<WireEnd>> brokenAt = found.endsByItem(found.broken);
     brokenAt.values().removeIf(ends -> ends.size() < LEAST_ENDS);
-    Map<String, List<WireEnd>> doubtfulAt = endsByItem(doubtful);
-    brokenAt.forEach((ref, ends) -> suppose(ref, ends, doubtfulAt.getOrDefault(ref, List.of())));
-    plugsCrossed(brokenAt.keySet());
+    Map<String, List<WireEnd>> doubtfulAt = found.endsByItem(found.doubtful);
+    brokenAt.forEach(
+        (ref, ends) -> found.suppose(ref, ends, doubtfulAt.getOrDefault(ref, List.of())));
+    found.plugsCrossed(brokenAt.keySet());
+    return found;
   }
 
   private Map<String, List<WireEnd>> endsByItem(Set<Integer> wires) {
@@ -177,7 +190,7 @@ final class Arrangements {
       int steps = step;
       whole(Arrangement.ROTATED, ends, pin -> pins.get((rankOf(pin, rank) + steps) % size));
     }
-    Rings rings = new Rings(circuit, evidence, pins, brokenEnds, inForce);
+    Rings rings = Rings.of(circuit, evidence, pins, brokenEnds, inForce);
     rings.all().forEach(ring -> suppose(Arrangement.RING, ring));
     double leastUntried = rings.leastUntried(costs);
     brokenEnds.forEach(

@@ -43,11 +43,10 @@ final class AsFound {
     Set<Integer> missing = new HashSet<>();
     List<Link> bridges = new ArrayList<>();
     for (Slip slip : slips) {
-      if (slip instanceof Slip.Missing one) {
-        missing.add(one.conductor());
-      } else if (slip instanceof Slip.Bridged one) {
-        bridges.add(new Link(listed.point(one.one()), listed.point(one.other()), "", NOWHERE));
-      }
+      slip.asMissing().ifPresent(one -> missing.add(one.conductor()));
+      slip.asBridged()
+          .map(one -> new Link(listed.point(one.one()), listed.point(one.other()), "", NOWHERE))
+          .ifPresent(bridges::add);
     }
     List<Wire> wires = new ArrayList<>();
     Map<Wire, Wire> listedOf = new HashMap<>();

@@ -19,7 +19,6 @@ import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import dev.ringout.units.Numbers;
-import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -28,20 +27,17 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /** What could be wrong without any reading of this kind showing it. */
 final class BlindSpots {
-  private static final int MOST_NAMED = 6;
-
   private final Circuit circuit;
-  private final List<String> found = new ArrayList<>();
+  private final List<BlindSpot> found = new ArrayList<>();
 
   private BlindSpots(Circuit circuit) {
     this.circuit = circuit;
   }
 
-  static List<String> of(Circuit circuit, Resistances resistances, Comparison comparison) {
+  static List<BlindSpot> of(Circuit circuit, Resistances resistances, Comparison comparison) {
     BlindSpots spots = new BlindSpots(circuit);
     spots.wiresOfOneNet();
     spots.equalWindings();
@@ -72,9 +68,8 @@ final class BlindSpots {
     for (Set<Integer> wires : alike.values()) {
       if (wires.size() > 1 && said.add(wires)) {
         found.add(
-            Text.of(
-                "%s join the same net%s: had they been crossed, no reading here would show it",
-                names(wires), wires.size() > 2 ? " (any two of them)" : ""));
+            new BlindSpot.SameNet(
+                wires.stream().<Conductor>map(circuit.conductors()::get).toList()));
       }
     }
   }
@@ -85,18 +80,6 @@ final class BlindSpots {
       return;
     }
     alike.computeIfAbsent(circuit.point(near).ref() + " " + far, key -> new TreeSet<>()).add(wire);
-  }
-
-  private String names(Set<Integer> wires) {
-    List<String> names =
-        wires.stream().map(wire -> circuit.conductors().get(wire).label()).toList();
-    if (names.size() > MOST_NAMED) {
-      return String.join(", ", names.subList(0, MOST_NAMED))
-          + Text.of(" and %s more", names.size() - MOST_NAMED);
-    }
-    return String.join(", ", names.subList(0, names.size() - 1))
-        + " and "
-        + names.get(names.size() - 1);
   }
 
   /**
@@ -128,11 +111,7 @@ final class BlindSpots {
     unread.forEach(
         (ref, pins) -> {
           if (pins.size() > 1) {
-            found.add(
-                Text.of(
-                    "nothing was read at %s (%s): two errors there that cancel each other would not"
-                        + " show; read at every break",
-                    ref, Text.first(pins, MOST_NAMED)));
+            found.add(new BlindSpot.BreaksNotRead(ref, List.copyOf(pins)));
           }
         });
   }
@@ -151,53 +130,41 @@ final class BlindSpots {
     }
     for (List<Part> windings : alike.values()) {
       if (windings.size() > 1) {
-        found.add(
-            Text.of(
-                "the windings of %s read alike (%s): with their leads exchanged no reading here would show it; check the direction from each control position",
-                windings.get(0).ref(),
-                windings.stream()
-                    .map(part -> part.from().pin() + "/" + part.to().pin())
-                    .collect(Collectors.joining(", "))));
+        found.add(new BlindSpot.EqualWindings(List.copyOf(windings)));
       }
     }
   }
 
   /** A diode is seen by two readings with nothing in parallel. */
   private void diodes(Set<Integer> shown) {
-    List<String> unseen = new ArrayList<>();
+    List<Part> unseen = new ArrayList<>();
     for (int i = 0; i < circuit.harness().parts().size(); i++) {
       if (circuit.part(i).kind() == Part.Kind.DIODE && !shown.contains(i)) {
-        unseen.add(circuit.part(i).ref());
+        unseen.add(circuit.part(i));
       }
     }
     if (!unseen.isEmpty()) {
-      found.add(
-          Text.of(
-              "no pair of readings, one each way and with nothing in parallel, shows %s: reversed or missing, no reading here would show it; lift one lead and read both ways",
-              some(unseen, "the diode ", "the diodes ")));
+      found.add(new BlindSpot.DiodesNotShown(List.copyOf(unseen)));
     }
   }
 
   /** What has no ohms to compare with: present or missing, most readings look alike. */
   private void partsWithoutValue() {
-    List<String> unknown = new ArrayList<>();
+    List<Part> unknown = new ArrayList<>();
     for (Part part : circuit.harness().parts()) {
       if (part.kind() != Part.Kind.DIODE && part.ohms().isEmpty()) {
-        unknown.add(part.label());
+        unknown.add(part);
       }
     }
     if (!unknown.isEmpty()) {
-      found.add(
-          Text.of(
-              "no ohms are listed for %s: missing or wrong, no reading here would show it",
-              some(unknown, "the ", "the ")));
+      found.add(new BlindSpot.PartsWithoutOhms(List.copyOf(unknown)));
     }
   }
 
   /** Parts without which, for what is beside them, the very same might be read. */
   private void partsBesideOthers(Predictor predictor) {
     Nets normal = circuit.normal();
-    List<String> hidden = new ArrayList<>();
+    List<Part> hidden = new ArrayList<>();
     for (int i = 0; i < circuit.harness().parts().size(); i++) {
       Part part = circuit.part(i);
       int from = circuit.fromOfPart(i);
@@ -214,21 +181,12 @@ final class BlindSpots {
           && missing instanceof ThroughParts without
           && listed.lowOhms() <= without.highOhms()
           && without.lowOhms() <= listed.highOhms()) {
-        hidden.add(part.label());
+        hidden.add(part);
       }
     }
     if (!hidden.isEmpty()) {
-      found.add(
-          Text.of(
-              "%s may be missing with the same read, for what is beside %s: read %s with one lead lifted",
-              some(hidden, "the ", "the "),
-              hidden.size() == 1 ? "it" : "them",
-              hidden.size() == 1 ? "it" : "each"));
+      found.add(new BlindSpot.PartsBesideOthers(List.copyOf(hidden)));
     }
-  }
-
-  private static String some(List<String> names, String one, String several) {
-    return (names.size() == 1 ? one : several) + Text.first(names, MOST_NAMED);
   }
 
   private void splitPairs() {
@@ -239,12 +197,7 @@ final class BlindSpots {
       }
     }
     if (!groups.isEmpty()) {
-      found.add(
-          Text.of(
-              "continuity does not see which wires are twisted together (%s): look at the pairs",
-              groups.size() > MOST_NAMED
-                  ? Numbers.count(groups.size(), "group")
-                  : String.join(", ", groups)));
+      found.add(new BlindSpot.TwistedGroups(List.copyOf(groups)));
     }
   }
 }

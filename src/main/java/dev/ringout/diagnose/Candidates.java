@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntPredicate;
 
@@ -147,11 +148,13 @@ final class Candidates {
 
   private static boolean isAltered(int part, List<Slip> slips) {
     return slips.stream()
-        .anyMatch(slip -> slip instanceof Slip.FaultyPart faulty && faulty.part() == part);
+        .flatMap(slip -> slip.asFaultyPart().stream())
+        .anyMatch(faulty -> faulty.part() == part);
   }
 
   /** A part whose value was read where nothing is listed, one of its leads being there. */
-  private void partElsewhere(Judged judged, SlippedNets nets, List<Slip> slips, Set<Slip> found) {
+  private void partElsewhere(
+      Judged judged, SlippedNets nets, List<Slip> slips, Set<? super Slip.FaultyPart> found) {
     if (!judged.probing().isPair()) {
       return;
     }
@@ -179,15 +182,13 @@ final class Candidates {
   private void leadsAtValuesElsewhere(
       ThroughParts parts, SlippedNets nets, List<Slip> slips, Set<Slip> found) {
     for (Judged elsewhere : evidence.valuesOfParts()) {
-      Set<Slip> there = new LinkedHashSet<>();
+      Set<Slip.FaultyPart> there = new LinkedHashSet<>();
       partElsewhere(elsewhere, nets, slips, there);
-      there.stream()
-          .filter(slip -> parts.parts().contains(((Slip.FaultyPart) slip).part()))
-          .forEach(found::add);
+      there.stream().filter(slip -> parts.parts().contains(slip.part())).forEach(found::add);
     }
   }
 
-  private static void leadAt(int part, int from, int to, Set<Slip> found) {
+  private static void leadAt(int part, int from, int to, Set<? super Slip.FaultyPart> found) {
     found.add(new Slip.FaultyPart(part, PartFault.OTHER_POINTS, from, to));
   }
 
@@ -379,10 +380,12 @@ final class Candidates {
   List<Slip> settled(List<Slip> slips, SwitchState state) {
     List<Slip> settled = new ArrayList<>(slips);
     for (int i = 0; i < settled.size(); i++) {
-      if (settled.get(i) instanceof Slip.Bridged bridged) {
+      Optional<Slip.Bridged> bridged = settled.get(i).asBridged();
+      if (bridged.isPresent()) {
         List<Slip> others = new ArrayList<>(settled);
         others.remove(i);
-        settled.set(i, bridge(bridged.one(), bridged.other(), evidence.nets(others, state)));
+        settled.set(
+            i, bridge(bridged.get().one(), bridged.get().other(), evidence.nets(others, state)));
       }
     }
     return List.copyOf(settled);

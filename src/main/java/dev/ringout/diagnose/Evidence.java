@@ -21,6 +21,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -54,25 +55,32 @@ final class Evidence {
    */
   private record OfNet(List<Judged> told, Map<Long, Judged> apart) {}
 
-  Evidence(Circuit circuit, Predictor predictor, List<Judged> inForce) {
+  private Evidence(Circuit circuit, Predictor predictor) {
     this.circuit = circuit;
     this.predictor = predictor;
-    for (Judged judged : inForce) {
-      if (PartValues.isOfAPart(judged, circuit)) {
-        valuesOfParts.add(judged);
-      }
-      if (judged.observed() == Observed.APART
-          && judged.outcome() == Outcome.PART_VALUE
-          && judged.probing().isPair()
-          && judged.expected() instanceof ThroughParts parts
-          && parts.mayBeOpen()) {
-        opened.add(probes(judged.probing().to()[0], judged.probing().from()[0], judged));
-      }
-      if (says(judged)) {
-        OfState ofState = byState.computeIfAbsent(judged.reading().state(), state -> new OfState());
-        for (int net : netsOf(judged)) {
-          ofState.readings.computeIfAbsent(net, key -> new ArrayList<>(2)).add(judged);
-        }
+  }
+
+  static Evidence of(Circuit circuit, Predictor predictor, List<Judged> inForce) {
+    Evidence evidence = new Evidence(circuit, predictor);
+    inForce.forEach(evidence::take);
+    return evidence;
+  }
+
+  private void take(Judged judged) {
+    if (PartValues.isOfAPart(judged, circuit)) {
+      valuesOfParts.add(judged);
+    }
+    if (judged.observed() == Observed.APART
+        && judged.outcome() == Outcome.PART_VALUE
+        && judged.probing().isPair()
+        && judged.expected() instanceof ThroughParts parts
+        && parts.mayBeOpen()) {
+      opened.add(probes(judged.probing().to()[0], judged.probing().from()[0], judged));
+    }
+    if (says(judged)) {
+      OfState ofState = byState.computeIfAbsent(judged.reading().state(), state -> new OfState());
+      for (int net : netsOf(judged)) {
+        ofState.readings.computeIfAbsent(net, key -> new ArrayList<>(2)).add(judged);
       }
     }
   }
@@ -121,11 +129,9 @@ final class Evidence {
   /** Where the probes really were. */
   private static Probing probing(Judged judged, List<Slip> slips) {
     for (Slip slip : slips) {
-      if (slip instanceof Slip.Misread misread && misread.judged().equals(judged)) {
-        int kept = misread.first() ? judged.probing().to()[0] : judged.probing().from()[0];
-        return misread.first()
-            ? Probing.pair(misread.at(), kept, judged.probing().state())
-            : Probing.pair(kept, misread.at(), judged.probing().state());
+      Optional<Probing> really = slip.asMisread().flatMap(misread -> misread.probingOf(judged));
+      if (really.isPresent()) {
+        return really.get();
       }
     }
     return judged.probing();

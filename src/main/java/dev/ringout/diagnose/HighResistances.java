@@ -51,6 +51,7 @@ final class HighResistances {
   private static final double STILL_HIGH = 4;
   private static final long MOST_WORK = 4_000_000;
 
+  private final AsFound asFound;
   private final Circuit circuit;
   private final JoinLimits limits;
   private final Comparison comparison;
@@ -59,12 +60,13 @@ final class HighResistances {
   private final Map<Judged, Set<Integer>> ways = new HashMap<>();
 
   HighResistances(
-      Circuit circuit,
+      AsFound asFound,
       JoinLimits limits,
       SlipCosts costs,
       Comparison comparison,
       boolean leadsInDoubt) {
-    this.circuit = circuit;
+    this.asFound = asFound;
+    this.circuit = asFound.circuit();
     this.limits = limits;
     this.comparison = comparison;
     this.costs = costs;
@@ -275,7 +277,7 @@ final class HighResistances {
             .map(
                 one ->
                     new Fault.Suspicion(
-                        circuit.conductors().get(one.conductor()),
+                        asFound.listed(circuit.conductors().get(one.conductor())),
                         Math.exp(one.score() - suspects.get(0).score()) / total,
                         !circuit.in(worst.reading().state()).isBridge(one.conductor())))
             .toList(),

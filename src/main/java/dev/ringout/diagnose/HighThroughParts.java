@@ -23,22 +23,31 @@ final class HighThroughParts {
   private final Circuit circuit;
   private final Map<Judged, Judged> joinOf = new LinkedHashMap<>();
 
-  HighThroughParts(Circuit circuit, Comparison comparison) {
+  private HighThroughParts(Circuit circuit) {
     this.circuit = circuit;
+  }
+
+  static HighThroughParts of(Circuit circuit, Comparison comparison) {
+    HighThroughParts found = new HighThroughParts(circuit);
     List<Judged> joins =
         comparison.with(Outcome.RESISTIVE).stream()
             .filter(one -> one.expected() instanceof Joined && isPairOfValue(one))
             .toList();
-    if (joins.isEmpty()) {
-      return;
+    if (!joins.isEmpty()) {
+      comparison.with(Outcome.PART_VALUE).stream()
+          .filter(HighThroughParts::isPairOfValue)
+          .forEach(judged -> found.lookFor(judged, joins));
     }
-    for (Judged judged : comparison.with(Outcome.PART_VALUE)) {
-      if (isPairOfValue(judged) && judged.expected() instanceof ThroughParts parts) {
-        joins.stream()
-            .filter(join -> shareANet(judged, join) && accountsFor(join, judged, parts))
-            .findFirst()
-            .ifPresent(join -> joinOf.put(judged, join));
-      }
+    return found;
+  }
+
+  /** The first join that accounts for a reading through parts. */
+  private void lookFor(Judged judged, List<Judged> joins) {
+    if (judged.expected() instanceof ThroughParts parts) {
+      joins.stream()
+          .filter(join -> shareANet(judged, join) && accountsFor(join, judged, parts))
+          .findFirst()
+          .ifPresent(join -> joinOf.put(judged, join));
     }
   }
 
@@ -72,9 +81,10 @@ final class HighThroughParts {
 
   /** A fault with the readings through parts that it shows in too. */
   Fault shown(Fault fault) {
-    if (!(fault instanceof Fault.HighResistance high)) {
-      return fault;
-    }
+    return fault.asHighResistance().<Fault>map(this::shown).orElse(fault);
+  }
+
+  private Fault.HighResistance shown(Fault.HighResistance high) {
     List<Judged> readings = new ArrayList<>(high.finding().readings());
     joinOf.forEach(
         (judged, join) -> {
@@ -82,14 +92,6 @@ final class HighThroughParts {
             readings.add(judged);
           }
         });
-    if (readings.size() == high.finding().readings().size()) {
-      return fault;
-    }
-    return new Fault.HighResistance(
-        high.finding().shownBy(readings),
-        high.suspects(),
-        high.points(),
-        high.limitOhms(),
-        high.measuredOhms());
+    return high.shownBy(readings);
   }
 }

@@ -11,6 +11,7 @@ import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.diagnose.Fault.Finding;
 import dev.ringout.harness.Point;
+import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import java.util.ArrayList;
@@ -45,19 +46,22 @@ final class LowInsulations {
   private final Partition found;
   private final Map<Integer, Set<String>> itemsOf = new HashMap<>();
 
-  /**
-   * Low insulation of a unit.
-   *
-   * @param found its points as they were found to be joined
-   */
-  LowInsulations(Circuit circuit, Neighbours neighbours, Comparison comparison, Partition found) {
+  private LowInsulations(
+      Circuit circuit, Neighbours neighbours, Comparison comparison, Partition found) {
     this.circuit = circuit;
     this.neighbours = neighbours;
     this.comparison = comparison;
     this.found = found;
   }
 
-  List<Fault> faults(Set<Judged> explainedOtherwise) {
+  /** Low insulation that no fault of the wiring explains. */
+  static List<Fault> of(ListedUnit unit, Comparison comparison, WiringFaults wiring) {
+    Partition found = new SlippedNets(unit.circuit(), SwitchState.normal(), wiring.slips());
+    return new LowInsulations(unit.circuit(), unit.neighbours(), comparison, found)
+        .faults(wiring.explained());
+  }
+
+  private List<Fault> faults(Set<Judged> explainedOtherwise) {
     List<Judged> low =
         Stream.concat(
                 comparison.with(Outcome.LOW_INSULATION).stream(),

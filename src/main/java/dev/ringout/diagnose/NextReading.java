@@ -20,7 +20,7 @@ public record NextReading(
     String to,
     SwitchState state,
     Purpose purpose,
-    String why,
+    NextReason why,
     List<Answer> answers) {
 
   /** What it is for: the more urgent first. */

@@ -18,7 +18,6 @@ import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Reading;
 import dev.ringout.standards.HandMovements;
-import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -26,6 +25,7 @@ import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -52,12 +52,11 @@ final class NextReadings {
   private final Set<String> named = new HashSet<>();
   private final DisjointPoints asked;
 
-  NextReadings(
+  private NextReadings(
       Circuit circuit,
       Comparison comparison,
       Coverage coverage,
       WiringFaults wiring,
-      List<Fault> faults,
       HandMovements movements) {
     this.circuit = circuit;
     this.wiring = wiring;
@@ -66,17 +65,28 @@ final class NextReadings {
     behindParts = new PartGroups(circuit, part -> true);
     netsBehindParts = behindParts.netsOf();
     asked = askedFor(circuit, comparison);
-    wiring.told().forEach(this::tellApart);
-    wiring.told().forEach(this::confirm);
-    Set<Fault> ofWiring = Collections.newSetFromMap(new IdentityHashMap<>());
-    ofWiring.addAll(wiring.faults());
-    faults.stream().filter(fault -> !ofWiring.contains(fault)).forEach(this::confirm);
-    comparison.with(Outcome.NOT_TESTED).forEach(this::notTested);
     namesInsulation =
         comparison.made(Reading.Kind.INSULATION) > 0
             && coverage.unproven().stream().filter(Unproven.Insulation.class::isInstance).count()
                 <= MOST_INSULATION;
-    coverage.unproven().forEach(this::prove);
+  }
+
+  static List<NextReading> of(
+      Circuit circuit,
+      Comparison comparison,
+      Coverage coverage,
+      WiringFaults wiring,
+      List<Fault> faults,
+      HandMovements movements) {
+    NextReadings next = new NextReadings(circuit, comparison, coverage, wiring, movements);
+    wiring.told().forEach(next::tellApart);
+    wiring.told().forEach(next::confirm);
+    Set<Fault> ofWiring = Collections.newSetFromMap(new IdentityHashMap<>());
+    ofWiring.addAll(wiring.faults());
+    faults.stream().filter(fault -> !ofWiring.contains(fault)).forEach(next::confirm);
+    comparison.with(Outcome.NOT_TESTED).forEach(next::notTested);
+    coverage.unproven().forEach(next::prove);
+    return List.copyOf(next.list);
   }
 
   /** Points that would be proven to be joined, were every step of the sheet made and good. */
@@ -92,10 +102,6 @@ final class NextReadings {
 
   private boolean isAsked(int from, int to) {
     return asked.firstOf(from) == asked.firstOf(to);
-  }
-
-  List<NextReading> list() {
-    return List.copyOf(list);
   }
 
   private static String key(Reading.Kind kind, String from, String to, SwitchState state) {
@@ -138,24 +144,25 @@ final class NextReadings {
     }
   }
 
-  private void add(String from, String to, SwitchState state, Purpose purpose, String why) {
+  private void add(String from, String to, SwitchState state, Purpose purpose, NextReason why) {
     add(new NextReading(Reading.Kind.CONTINUITY, from, to, state, purpose, why, List.of()));
   }
 
   private void add(NextReading reading) {
-    String key = key(reading.kind(), reading.from(), reading.to(), reading.state());
-    if (!made.has(key, reading.from(), reading.to()) && named.add(key)) {
+    if (isNew(reading)) {
       list.add(reading);
     }
   }
 
+  /** Whether it was neither made nor asked for; it counts as asked for from then on. */
+  private boolean isNew(NextReading reading) {
+    String key = key(reading.kind(), reading.from(), reading.to(), reading.state());
+    return !made.has(key, reading.from(), reading.to()) && named.add(key);
+  }
+
   /** The reading that lowers the entropy of a region's odds most for each movement. */
   private void tellApart(RegionFaults told) {
-    if (told.region().classes().size() > 1) {
-      new TellingReading(circuit, wiring.evidence(), movements, told.region())
-          .best(this::isMade, told::facts)
-          .ifPresent(this::add);
-    }
+    told.tellingReading(circuit, wiring.evidence(), movements, this::isMade).ifPresent(this::add);
   }
 
   private boolean isMade(Probing probing) {
@@ -166,9 +173,9 @@ final class NextReadings {
   }
 
   /** Where a poor joint is: a reading across about half of the odds. */
-  private void halve(Fault.HighResistance high) {
+  private Optional<NextReading> halving(Fault.HighResistance high) {
     if (high.suspects().size() < 2) {
-      return;
+      return Optional.empty();
     }
     SwitchState state = high.finding().readings().get(0).reading().state();
     Set<Integer> points = new TreeSet<>();
@@ -187,9 +194,7 @@ final class NextReadings {
         }
       }
     }
-    if (best != null) {
-      add(reading(best, state));
-    }
+    return Optional.ofNullable(best).map(one -> reading(one, state));
   }
 
   /** The suspects that a reading leads over, and the others. */
@@ -227,7 +232,7 @@ final class NextReadings {
         circuit.point(halving.probing().to()[0]).toString(),
         state,
         Purpose.TELL_APART,
-        "",
+        new NextReason.TellsApart(),
         List.of(
             new Answer(new Joined(), true, halving.odds(), meanings(halving.within())),
             new Answer(new Joined(), false, 1 - halving.odds(), meanings(halving.without()))));
@@ -240,65 +245,128 @@ final class NextReadings {
   }
 
   private void confirm(Fault fault) {
-    if (fault instanceof Fault.HighResistance high) {
-      halve(high);
-    } else if (fault instanceof Fault.Open open) {
-      confirm(open);
-    } else if (fault instanceof Fault.Misread misread) {
-      again(misread.judged(), "once more, at these very points");
-    } else if (fault instanceof Fault.SlippedRows slipped) {
-      for (Judged judged : slipped.finding().readings().stream().limit(MOST_AGAIN).toList()) {
-        again(judged, Text.of("row %d once more", judged.reading().place().row()));
-      }
-    } else if (fault instanceof Fault.LowInsulation low
-        && low.places().isEmpty()
-        && low.finding().certainty() != Certainty.CERTAIN
-        && low.points().size() == 2) {
-      add(
-          new NextReading(
-              Reading.Kind.INSULATION,
-              low.points().get(0).toString(),
-              low.points().get(1).toString(),
-              SwitchState.normal(),
-              Purpose.CONFIRM,
-              "between the two alone: low here, the leak is theirs",
-              List.of()));
-    }
+    fault.match(new Confirming()).forEach(list::add);
   }
 
   /** What one reading alone shows is read again, another way where there is one. */
   private void confirm(RegionFaults told) {
     int before = list.size();
     told.faults().forEach(this::confirm);
-    if (told.region().shownOnce() && list.size() == before) {
-      again(
-          told.region().failing().get(0),
-          "once more, before anything is touched: this reading alone shows it");
+    if (list.size() == before) {
+      told.onlyReading().map(one -> again(one, new NextReason.AloneShowsIt())).ifPresent(list::add);
     }
   }
 
-  private void again(Judged judged, String why) {
-    list.add(
-        new NextReading(
-            judged.reading().kind(),
-            judged.reading().from().toString(),
-            judged.reading().to().toString(),
-            judged.reading().state(),
-            Purpose.CONFIRM,
-            why,
-            List.of()));
+  private static NextReading again(Judged judged, NextReason why) {
+    return new NextReading(
+        judged.reading().kind(),
+        judged.reading().from().toString(),
+        judged.reading().to().toString(),
+        judged.reading().state(),
+        Purpose.CONFIRM,
+        why,
+        List.of());
   }
 
-  /** A certain open is read across once more before anything is taken apart. */
-  private void confirm(Fault.Open open) {
-    if (open.suspects().size() == 1) {
-      Conductor suspect = open.suspects().get(0);
-      add(
-          suspect.from().toString(),
-          suspect.to().toString(),
-          SwitchState.normal(),
-          Purpose.CONFIRM,
-          "straight across " + suspect.label() + ", to confirm that it is open");
+  /** The readings that confirm a fault, by its kind, or tell more of it. */
+  private final class Confirming implements Fault.Cases<List<NextReading>> {
+    /** None where it was made or is asked for already. */
+    private List<NextReading> unlessMade(NextReading reading) {
+      return isNew(reading) ? List.of(reading) : List.of();
+    }
+
+    /** A certain open is read across once more before anything is taken apart. */
+    @Override
+    public List<NextReading> open(Fault.Open fault) {
+      if (fault.suspects().size() != 1) {
+        return List.of();
+      }
+      Conductor suspect = fault.suspects().get(0);
+      return unlessMade(
+          new NextReading(
+              Reading.Kind.CONTINUITY,
+              suspect.from().toString(),
+              suspect.to().toString(),
+              SwitchState.normal(),
+              Purpose.CONFIRM,
+              new NextReason.AcrossTheOpen(suspect),
+              List.of()));
+    }
+
+    @Override
+    public List<NextReading> shorted(Fault.Shorted fault) {
+      return List.of();
+    }
+
+    @Override
+    public List<NextReading> miswire(Fault.Miswire fault) {
+      return List.of();
+    }
+
+    @Override
+    public List<NextReading> highResistance(Fault.HighResistance fault) {
+      return halving(fault).map(this::unlessMade).orElse(List.of());
+    }
+
+    @Override
+    public List<NextReading> unequalWire(Fault.UnequalWire fault) {
+      return List.of();
+    }
+
+    @Override
+    public List<NextReading> wrongGauge(Fault.WrongGauge fault) {
+      return List.of();
+    }
+
+    @Override
+    public List<NextReading> lowInsulation(Fault.LowInsulation fault) {
+      if (!fault.places().isEmpty()
+          || fault.finding().certainty() == Certainty.CERTAIN
+          || fault.points().size() != 2) {
+        return List.of();
+      }
+      return unlessMade(
+          new NextReading(
+              Reading.Kind.INSULATION,
+              fault.points().get(0).toString(),
+              fault.points().get(1).toString(),
+              SwitchState.normal(),
+              Purpose.CONFIRM,
+              new NextReason.LeakOfTheTwo(),
+              List.of()));
+    }
+
+    @Override
+    public List<NextReading> wrongPart(Fault.WrongPart fault) {
+      return List.of();
+    }
+
+    @Override
+    public List<NextReading> wrongSwitch(Fault.WrongSwitch fault) {
+      return List.of();
+    }
+
+    @Override
+    public List<NextReading> misread(Fault.Misread fault) {
+      return List.of(again(fault.judged(), new NextReason.AtTheseVeryPoints()));
+    }
+
+    @Override
+    public List<NextReading> slippedRows(Fault.SlippedRows fault) {
+      return fault.finding().readings().stream()
+          .limit(MOST_AGAIN)
+          .map(one -> again(one, new NextReason.RowOnceMore(one.reading().place())))
+          .toList();
+    }
+
+    @Override
+    public List<NextReading> leadsNotNulled(Fault.LeadsNotNulled fault) {
+      return List.of();
+    }
+
+    @Override
+    public List<NextReading> onPaper(Fault.OnPaper fault) {
+      return List.of();
     }
   }
 
@@ -310,7 +378,7 @@ final class NextReadings {
             judged.reading().to().toString(),
             judged.reading().state(),
             Purpose.NOT_TESTED,
-            "on the sheet, not measured",
+            new NextReason.NotMeasured(),
             List.of()));
   }
 
@@ -322,7 +390,7 @@ final class NextReadings {
             circuit.point(join.to()).toString(),
             SwitchState.normal(),
             Purpose.PROVE,
-            "no reading joins the two");
+            new NextReason.NotJoined());
       }
     } else if (unproven instanceof Unproven.Isolation isolation) {
       if (!isolation.waitsForJoins()) {
@@ -338,7 +406,7 @@ final class NextReadings {
           circuit.point(circuit.toOfPart(part.part())).toString(),
           SwitchState.normal(),
           Purpose.PROVE,
-          part.why());
+          new NextReason.Owed(part));
     } else if (unproven instanceof Unproven.OfWire wire
         && circuit.normal().isBridge(wire.conductor())
         && !isAsked(circuit.from(wire.conductor()), circuit.to(wire.conductor()))) {
@@ -347,14 +415,14 @@ final class NextReadings {
           circuit.point(circuit.to(wire.conductor())).toString(),
           SwitchState.normal(),
           Purpose.PROVE,
-          "no good reading goes through " + circuit.conductors().get(wire.conductor()).label());
+          new NextReason.NotThrough(circuit.conductors().get(wire.conductor())));
     } else if (unproven instanceof Unproven.Contact contact) {
       add(
           circuit.point(circuit.from(contact.conductor())).toString(),
           circuit.point(circuit.to(contact.conductor())).toString(),
           stateFor(contact),
           Purpose.PROVE,
-          unproven.why());
+          new NextReason.Owed(unproven));
     }
   }
 
@@ -368,7 +436,7 @@ final class NextReadings {
         behindOneGroup ? circuit.point(isolation.other()).toString() : REST,
         SwitchState.normal(),
         Purpose.PROVE,
-        isolation.why());
+        new NextReason.Owed(isolation));
   }
 
   private void insulation(Unproven.Insulation owed) {
@@ -379,7 +447,7 @@ final class NextReadings {
             REST,
             SwitchState.normal(),
             Purpose.PROVE,
-            owed.why(),
+            new NextReason.Owed(owed),
             List.of()));
   }
 

@@ -75,7 +75,6 @@ record Region(
         failing, List.copyOf(classes), result.complete(), shownOnce, result.runnerUp());
   }
 
-  /** A part that may read anything is nothing beside the same part missing, reversed or moved. */
   private static boolean isSaidBetter(Explanation vague, List<Explanation> all) {
     return all.stream().anyMatch(precise -> isVaguerThan(vague, precise));
   }
@@ -88,10 +87,7 @@ record Region(
     return vague.slips().size() == precise.slips().size()
         && only.size() == 1
         && instead.size() == 1
-        && only.get(0) instanceof Slip.FaultyPart anything
-        && anything.how() == PartFault.OTHER_VALUE
-        && instead.get(0) instanceof Slip.FaultyPart particular
-        && particular.part() == anything.part();
+        && only.get(0).isVaguerThan(instead.get(0));
   }
 
   private static double weight(List<Explanation> same) {

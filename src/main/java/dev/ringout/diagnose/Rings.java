@@ -32,28 +32,33 @@ final class Rings {
   private final Map<Integer, Set<Integer>> joinedTo = new HashMap<>();
   private final Map<Integer, Set<Integer>> apartFrom = new HashMap<>();
   private final List<List<Put>> all = new ArrayList<>();
-  private final int answered;
+  private int answered;
 
-  Rings(
+  private Rings(Circuit circuit, List<WireEnd> brokenEnds, SlippedNets nets) {
+    this.circuit = circuit;
+    this.brokenEnds = brokenEnds;
+    this.nets = nets;
+  }
+
+  static Rings of(
       Circuit circuit,
       Evidence evidence,
       List<Integer> pins,
       List<WireEnd> brokenEnds,
       List<Judged> inForce) {
-    this.circuit = circuit;
-    this.brokenEnds = brokenEnds;
     List<Slip> off = new ArrayList<>();
     brokenEnds.forEach(end -> off.add(new Slip.Missing(end.wire())));
-    this.nets = evidence.nets(off, SwitchState.normal());
+    Rings rings = new Rings(circuit, brokenEnds, evidence.nets(off, SwitchState.normal()));
     for (Judged judged : inForce) {
       if (judged.probing().isPair() && judged.reading().state().isNormal()) {
-        note(judged);
+        rings.note(judged);
       }
     }
-    answered = asRead(pins);
+    rings.answered = rings.asRead(pins);
     if (brokenEnds.size() <= MOST_ENDS_IN_ANY_ORDER) {
-      inAnyOrder(new ArrayList<>(), 0);
+      rings.inAnyOrder(new ArrayList<>(), 0);
     }
+    return rings;
   }
 
   private void note(Judged judged) {

@@ -182,7 +182,7 @@ final class Search {
     while (!node.contradicted().isEmpty()) {
       Node next = node;
       for (List<Slip> slips : successors(node, new HashSet<>())) {
-        if (slips.get(slips.size() - 1) instanceof Slip.Crossed) {
+        if (slips.get(slips.size() - 1).asCrossed().isPresent()) {
           continue;
         }
         tries++;
@@ -288,7 +288,7 @@ final class Search {
       slips.add(slip);
       if (!node.slips().contains(slip) && seen.add(new HashSet<>(slips))) {
         successors.add(List.copyOf(slips));
-        if (slips.size() > 1 && slips.stream().anyMatch(Slip.Bridged.class::isInstance)) {
+        if (slips.size() > 1 && slips.stream().anyMatch(one -> one.asBridged().isPresent())) {
           List<Slip> settled = candidates.settled(slips, node.first().reading().state());
           if (seen.add(new HashSet<>(settled))) {
             successors.add(settled);

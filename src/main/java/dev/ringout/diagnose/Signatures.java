@@ -41,13 +41,13 @@ final class Signatures {
     // What a meter at the listed points would not tell apart by what is joined.
     signature.add(
         explanation.slips().stream()
-            .filter(slip -> slip instanceof Slip.Poor)
+            .filter(slip -> slip.asPoor().isPresent())
             .collect(Collectors.toSet()));
     // Where the probe was no reading can show any more, only that it was not where it should be.
     signature.add(
         explanation.slips().stream()
-            .filter(Slip.Misread.class::isInstance)
-            .map(slip -> ((Slip.Misread) slip).judged())
+            .flatMap(slip -> slip.asMisread().stream())
+            .map(Slip.Misread::judged)
             .collect(Collectors.toSet()));
     for (SwitchState state : states) {
       SlippedNets nets = evidence.nets(explanation.slips(), state);

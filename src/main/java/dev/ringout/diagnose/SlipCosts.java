@@ -19,6 +19,7 @@ final class SlipCosts {
   private final Set<Integer> atASwitch = new HashSet<>();
   private final double least;
   private final double leastAtASwitch;
+  private final OfKind ofKind = new OfKind();
 
   SlipCosts(Circuit circuit, Neighbours neighbours, Tables tables) {
     this.circuit = circuit;
@@ -44,10 +45,7 @@ final class SlipCosts {
   }
 
   double of(Slip slip) {
-    if (slip instanceof Slip.Rearranged many && many.how() == Arrangement.RING) {
-      return ofRing(many.puts().size());
-    }
-    return costOf.getOrDefault(name(slip), Double.POSITIVE_INFINITY);
+    return slip.match(ofKind);
   }
 
   /** A ring of so many ends in one order: all the orders there may be share its chance. */
@@ -116,34 +114,57 @@ final class SlipCosts {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  private String name(Slip slip) {
-    if (slip instanceof Slip.Missing missing) {
-      return "open " + kind(circuit.conductors().get(missing.conductor()));
+  /** What each kind costs, by the row of the table that names it. */
+  private final class OfKind implements Slip.Cases<Double> {
+    private double row(String name) {
+      return costOf.getOrDefault(name, Double.POSITIVE_INFINITY);
     }
-    if (slip instanceof Slip.Moved moved) {
-      return "moved " + where(circuit.at(moved.wire(), moved.end()), moved.to());
+
+    @Override
+    public Double missing(Slip.Missing slip) {
+      return row("open " + kind(circuit.conductors().get(slip.conductor())));
     }
-    if (slip instanceof Slip.Crossed crossed) {
-      return "crossed "
-          + where(
-              circuit.at(crossed.wire(), crossed.end()),
-              circuit.at(crossed.otherWire(), crossed.otherEnd()));
+
+    @Override
+    public Double moved(Slip.Moved slip) {
+      return row("moved " + where(circuit.at(slip.wire(), slip.end()), slip.to()));
     }
-    if (slip instanceof Slip.Bridged bridged) {
-      return "bridged " + where(bridged.one(), bridged.other());
+
+    @Override
+    public Double crossed(Slip.Crossed slip) {
+      int one = circuit.at(slip.wire(), slip.end());
+      return row("crossed " + where(one, circuit.at(slip.otherWire(), slip.otherEnd())));
     }
-    if (slip instanceof Slip.Rearranged many) {
-      return "arrangement " + many.how().word();
+
+    @Override
+    public Double rearranged(Slip.Rearranged slip) {
+      return slip.how() == Arrangement.RING ? ofRing(slip.puts().size()) : ofAny(slip.how());
     }
-    if (slip instanceof Slip.Misread) {
-      return "test wrong-pin";
+
+    @Override
+    public Double misread(Slip.Misread slip) {
+      return row("test wrong-pin");
     }
-    if (slip instanceof Slip.Poor poor) {
-      return "poor " + kind(circuit.conductors().get(poor.conductor()));
+
+    @Override
+    public Double poor(Slip.Poor slip) {
+      return ofPoor(circuit.conductors().get(slip.conductor()));
     }
-    return slip instanceof Slip.FaultySwitch faulty
-        ? "switch " + faulty.how().word()
-        : "part " + ((Slip.FaultyPart) slip).how().word();
+
+    @Override
+    public Double bridged(Slip.Bridged slip) {
+      return row("bridged " + where(slip.one(), slip.other()));
+    }
+
+    @Override
+    public Double faultyPart(Slip.FaultyPart slip) {
+      return row("part " + slip.how().word());
+    }
+
+    @Override
+    public Double faultySwitch(Slip.FaultySwitch slip) {
+      return row("switch " + slip.how().word());
+    }
   }
 
   private String where(int one, int other) {

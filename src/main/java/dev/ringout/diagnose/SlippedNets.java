@@ -48,35 +48,73 @@ final class SlippedNets implements Partition {
     this.circuit = circuit;
     this.listed = circuit.in(state);
     this.state = state;
-    slips.forEach(this::apply);
+    Altering altering = new Altering();
+    slips.forEach(slip -> slip.match(altering));
     regroup();
   }
 
-  private void apply(Slip slip) {
-    if (slip instanceof Slip.Missing one) {
-      missing.add(one.conductor());
-      affect(circuit.from(one.conductor()));
-      affect(circuit.to(one.conductor()));
-    } else if (slip instanceof Slip.Moved one) {
-      move(one.wire(), one.end(), one.to());
-    } else if (slip instanceof Slip.Crossed one) {
-      int first = end(one.wire(), one.end());
-      int second = end(one.otherWire(), one.otherEnd());
-      move(one.wire(), one.end(), second);
-      move(one.otherWire(), one.otherEnd(), first);
-    } else if (slip instanceof Slip.Rearranged many) {
-      many.puts().forEach(put -> move(put.wire(), put.end(), put.to()));
-    } else if (slip instanceof Slip.Poor one) {
-      poor.add(one.conductor());
-      affect(circuit.from(one.conductor()));
-    } else if (slip instanceof Slip.Bridged one) {
-      bridges.add(new int[] {one.one(), one.other()});
-      affect(one.one());
-      affect(one.other());
-    } else if (slip instanceof Slip.FaultySwitch one) {
-      apply(one);
-    } else if (slip instanceof Slip.FaultyPart one) {
-      altered.put(one.part(), altered(one));
+  /** What each kind of slip does to the nets; gives them once it is done. */
+  private final class Altering implements Slip.Cases<SlippedNets> {
+    @Override
+    public SlippedNets missing(Slip.Missing slip) {
+      missing.add(slip.conductor());
+      affect(circuit.from(slip.conductor()));
+      affect(circuit.to(slip.conductor()));
+      return SlippedNets.this;
+    }
+
+    @Override
+    public SlippedNets moved(Slip.Moved slip) {
+      move(slip.wire(), slip.end(), slip.to());
+      return SlippedNets.this;
+    }
+
+    @Override
+    public SlippedNets crossed(Slip.Crossed slip) {
+      int first = end(slip.wire(), slip.end());
+      int second = end(slip.otherWire(), slip.otherEnd());
+      move(slip.wire(), slip.end(), second);
+      move(slip.otherWire(), slip.otherEnd(), first);
+      return SlippedNets.this;
+    }
+
+    @Override
+    public SlippedNets rearranged(Slip.Rearranged slip) {
+      slip.puts().forEach(put -> move(put.wire(), put.end(), put.to()));
+      return SlippedNets.this;
+    }
+
+    /** The unit is as it was: the probe was not where it should be. */
+    @Override
+    public SlippedNets misread(Slip.Misread slip) {
+      return SlippedNets.this;
+    }
+
+    @Override
+    public SlippedNets poor(Slip.Poor slip) {
+      poor.add(slip.conductor());
+      affect(circuit.from(slip.conductor()));
+      return SlippedNets.this;
+    }
+
+    @Override
+    public SlippedNets bridged(Slip.Bridged slip) {
+      bridges.add(new int[] {slip.one(), slip.other()});
+      affect(slip.one());
+      affect(slip.other());
+      return SlippedNets.this;
+    }
+
+    @Override
+    public SlippedNets faultyPart(Slip.FaultyPart slip) {
+      altered.put(slip.part(), altered(slip));
+      return SlippedNets.this;
+    }
+
+    @Override
+    public SlippedNets faultySwitch(Slip.FaultySwitch slip) {
+      apply(slip);
+      return SlippedNets.this;
     }
   }
 

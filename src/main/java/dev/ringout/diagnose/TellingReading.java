@@ -49,17 +49,31 @@ final class TellingReading {
 
   private record Option(Probing probing, double perMovement, List<Shown> shown) {}
 
-  /** The choice for a region with more than one explanation. */
-  TellingReading(Circuit circuit, Evidence evidence, HandMovements movements, Region region) {
+  private TellingReading(
+      Circuit circuit, Evidence evidence, HandMovements movements, List<EquivalenceClass> classes) {
     this.circuit = circuit;
     this.evidence = evidence;
     this.movements = movements;
-    this.classes = region.classes().stream().limit(MOST_CLASSES).toList();
+    this.classes = classes;
+  }
+
+  /** The choice for a region with more than one explanation. */
+  static TellingReading of(
+      Circuit circuit, Evidence evidence, HandMovements movements, Region region) {
+    TellingReading choice =
+        new TellingReading(
+            circuit, evidence, movements, region.classes().stream().limit(MOST_CLASSES).toList());
     for (Judged judged : region.failing()) {
-      judged.probing().points().forEach(point -> openItems.add(circuit.point(point).ref()));
-      addState(judged.reading().state());
+      judged.probing().points().forEach(point -> choice.openItems.add(circuit.point(point).ref()));
+      choice.addState(judged.reading().state());
     }
-    addState(SwitchState.normal());
+    choice.addState(SwitchState.normal());
+    choice.addPositions();
+    return choice;
+  }
+
+  /** Every position of the switches at the nets that the explanations are about. */
+  private void addPositions() {
     Set<Integer> nets = new HashSet<>();
     points().forEach(point -> nets.add(circuit.normal().of(point)));
     for (Switch one : circuit.harness().switches()) {
@@ -197,7 +211,7 @@ final class TellingReading {
         probing.toRest() ? "REST" : circuit.point(probing.to()[0]).toString(),
         probing.state(),
         Purpose.TELL_APART,
-        "",
+        new NextReason.TellsApart(),
         answers.values().stream()
             .sorted((one, other) -> Double.compare(other.odds(), one.odds()))
             .toList());

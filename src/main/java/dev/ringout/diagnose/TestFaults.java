@@ -1,7 +1,5 @@
 package dev.ringout.diagnose;
 
-import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.JoinLimits;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.LeadResistance;
@@ -21,27 +19,23 @@ final class TestFaults {
   private final List<Fault> faults = new ArrayList<>();
   private Comparison left;
 
-  /** The faults of the unit that cost no more than so much. */
-  interface OfTheUnit {
-    WiringFaults upTo(Comparison comparison, double mostCost);
+  private TestFaults(Comparison comparison) {
+    left = comparison;
   }
 
-  TestFaults(
-      Circuit circuit,
-      JoinLimits limits,
-      SlipCosts costs,
-      Comparison comparison,
-      OfTheUnit ofTheUnit) {
-    left = comparison;
-    LeadResistance.offset(comparison).ifPresent(this::leads);
-    List<RowSlip> slips = RowSlip.find(circuit, limits, left);
+  static TestFaults of(ListedUnit unit, Comparison comparison) {
+    TestFaults found = new TestFaults(comparison);
+    LeadResistance.offset(comparison).ifPresent(found::leads);
+    SlipCosts costs = unit.costs();
+    List<RowSlip> slips = RowSlip.find(unit.circuit(), unit.limits(), found.left);
     if (!slips.isEmpty()) {
       double most = slips.stream().mapToDouble(slip -> cost(slip, costs)).max().orElse(0);
-      WiringFaults wiring = ofTheUnit.upTo(left, most);
+      WiringFaults wiring = WiringFaults.of(unit, found.left, most);
       slips.stream()
           .filter(slip -> wiring.costOf(slip.mended()) > cost(slip, costs))
-          .forEach(this::slipped);
+          .forEach(found::slipped);
     }
+    return found;
   }
 
   private static double cost(RowSlip slip, SlipCosts costs) {

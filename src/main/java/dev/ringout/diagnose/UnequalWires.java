@@ -40,12 +40,14 @@ final class UnequalWires {
 
   private static final double TIMES_THE_METER = 3;
 
+  private final AsFound asFound;
   private final Circuit circuit;
   private final JoinLimits limits;
   private final Comparison comparison;
 
-  UnequalWires(Circuit circuit, JoinLimits limits, Comparison comparison) {
-    this.circuit = circuit;
+  UnequalWires(AsFound asFound, JoinLimits limits, Comparison comparison) {
+    this.asFound = asFound;
+    this.circuit = asFound.circuit();
     this.limits = limits;
     this.comparison = comparison;
   }
@@ -137,7 +139,7 @@ final class UnequalWires {
         faults.add(
             new Fault.UnequalWire(
                 Finding.alone(Certainty.LIKELY, List.of(one.judged()), List.of()),
-                one.wire().wire(),
+                asFound.listed(one.wire().wire()),
                 one.judged().limit().ohms(),
                 one.ohms(),
                 most + 1,

@@ -5,7 +5,6 @@ import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
-import dev.ringout.compare.Outcome;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -23,41 +22,28 @@ final class ValueFaults {
   private ValueFaults() {}
 
   static List<Fault> of(
-      AsFound asFound,
-      Circuit listed,
-      JoinLimits limits,
-      SlipCosts costs,
-      Comparison comparison,
-      WiringFaults wiring,
-      boolean leadsInDoubt) {
+      ListedUnit unit, Comparison comparison, WiringFaults wiring, boolean leadsInDoubt) {
+    AsFound asFound = AsFound.of(unit.circuit(), wiring.slips());
+    JoinLimits limits = unit.limits();
+    SlipCosts costs = unit.costs();
     Circuit circuit = asFound.circuit();
     JoinLimits limitsFound =
         asFound.isAsListed() ? limits : new JoinLimits(circuit, limits.wires());
     Comparison held =
         asFound.isAsListed()
             ? comparison
-            : comparison.heldAgainst(circuit, limitsFound, changed(listed, wiring.slips()));
+            : comparison.heldAgainst(circuit, limitsFound, changed(unit.circuit(), wiring.slips()));
     Set<Judged> claimed = new LinkedHashSet<>(wiring.explained());
     List<Fault> faults = new ArrayList<>();
     if (!leadsInDoubt) {
-      add(new WrongGauges(circuit, limitsFound, costs, held).faults(claimed), faults, claimed);
+      add(new WrongGauges(asFound, limitsFound, costs, held).faults(claimed), faults, claimed);
     }
-    HighResistances high = new HighResistances(circuit, limitsFound, costs, held, leadsInDoubt);
+    HighResistances high = new HighResistances(asFound, limitsFound, costs, held, leadsInDoubt);
     add(high.faults(claimed), faults, claimed);
     if (!leadsInDoubt) {
-      add(new UnequalWires(circuit, limitsFound, held).faults(claimed), faults, claimed);
+      add(new UnequalWires(asFound, limitsFound, held).faults(claimed), faults, claimed);
     }
-    return faults.stream().map(fault -> onPaper(fault, asFound)).toList();
-  }
-
-  /** Whether joins are too high on a unit with slips for the ways that are there then. */
-  static boolean leaveJoinsHigh(
-      List<Slip> slips, Circuit listed, JoinLimits limits, Evidence evidence) {
-    Circuit found = AsFound.of(listed, slips).circuit();
-    return !Comparison.inForce(evidence.at(slips).toList())
-        .heldAgainst(found, new JoinLimits(found, limits.wires()), judged -> true)
-        .with(Outcome.RESISTIVE)
-        .isEmpty();
+    return faults;
   }
 
   private static void add(List<? extends Fault> more, List<Fault> faults, Set<Judged> claimed) {
@@ -85,43 +71,5 @@ final class ValueFaults {
       }
     }
     return false;
-  }
-
-  /** The same fault with its wires as they stand on the list. */
-  private static Fault onPaper(Fault fault, AsFound asFound) {
-    if (fault instanceof Fault.HighResistance high) {
-      return new Fault.HighResistance(
-          high.finding(),
-          high.suspects().stream()
-              .map(
-                  one ->
-                      new Fault.Suspicion(
-                          asFound.listed(one.conductor()), one.odds(), one.inLoop()))
-              .toList(),
-          high.points(),
-          high.limitOhms(),
-          high.measuredOhms());
-    }
-    if (fault instanceof Fault.UnequalWire unequal) {
-      return new Fault.UnequalWire(
-          unequal.finding(),
-          asFound.listed(unequal.wire()),
-          unequal.limitOhms(),
-          unequal.measuredOhms(),
-          unequal.fellows(),
-          unequal.fellowsOhms());
-    }
-    if (fault instanceof Fault.WrongGauge wrong) {
-      return new Fault.WrongGauge(
-          wrong.finding(),
-          wrong.wires().stream().map(asFound::listed).toList(),
-          wrong.listed(),
-          wrong.likely(),
-          wrong.odds(),
-          wrong.expected(),
-          wrong.expectedOfLikely(),
-          wrong.measuredOhms());
-    }
-    return fault;
   }
 }

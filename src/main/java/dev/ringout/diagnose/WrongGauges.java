@@ -36,13 +36,15 @@ final class WrongGauges {
   /** Wire eight gauge numbers off would not go into the contact. */
   private static final int FARTHEST = 8;
 
+  private final AsFound asFound;
   private final Circuit circuit;
   private final JoinLimits limits;
   private final SlipCosts costs;
   private final Comparison comparison;
 
-  WrongGauges(Circuit circuit, JoinLimits limits, SlipCosts costs, Comparison comparison) {
-    this.circuit = circuit;
+  WrongGauges(AsFound asFound, JoinLimits limits, SlipCosts costs, Comparison comparison) {
+    this.asFound = asFound;
+    this.circuit = asFound.circuit();
     this.limits = limits;
     this.costs = costs;
     this.comparison = comparison;
@@ -143,7 +145,7 @@ final class WrongGauges {
                 odds >= ALL_BUT_SURE ? Certainty.CERTAIN : Certainty.LIKELY,
                 List.of(judged),
                 List.copyOf(alternatives)),
-            List.of(wire),
+            List.of(asFound.listed(wire)),
             wire.gauge().get(),
             best.gauge(),
             odds,

@@ -55,7 +55,7 @@ class CandidatesTest {
     CheckResult result = written.check();
     JoinLimits limits = PublishedLimits.of(result.circuit());
     Evidence evidence =
-        new Evidence(
+        Evidence.of(
             result.circuit(),
             new Predictor(result.circuit(), limits.resistances()),
             result.comparison().inForce());

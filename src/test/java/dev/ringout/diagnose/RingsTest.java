@@ -52,9 +52,9 @@ class RingsTest {
     for (int wire = 0; wire < broken; wire++) {
       ends.add(new WireEnd(wire, Wire.End.TO));
     }
-    return new Rings(
+    return Rings.of(
         circuit,
-        new Evidence(
+        Evidence.of(
             circuit, new Predictor(circuit, limits.resistances()), result.comparison().inForce()),
         new Neighbours(circuit).pinsOf("P1"),
         ends,

@@ -16,6 +16,7 @@ import dev.ringout.diagnose.Fault.Pattern;
 import dev.ringout.diagnose.NextReading;
 import dev.ringout.diagnose.NextReading.Purpose;
 import dev.ringout.source.Problem;
+import dev.ringout.words.BlindSentences;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -166,7 +167,9 @@ class WorkedExamplesTest {
 
     assertEquals(Verdict.CONFORMS, result.verdict());
     assertEquals(1, result.diagnosis().blind().size());
-    assertTrue(result.diagnosis().blind().get(0).startsWith("W1 and W2 join the same net"));
+    assertTrue(
+        BlindSentences.of(result.diagnosis().blind().get(0))
+            .startsWith("W1 and W2 join the same net"));
   }
 
   @Test
