@@ -11,7 +11,6 @@ import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.diagnose.Fault.Finding;
 import dev.ringout.harness.Point;
-import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import java.util.ArrayList;
@@ -56,8 +55,7 @@ final class LowInsulations {
 
   /** Low insulation that no fault of the wiring explains. */
   static List<Fault> of(ListedUnit unit, Comparison comparison, WiringFaults wiring) {
-    Partition found = new SlippedNets(unit.circuit(), SwitchState.normal(), wiring.slips());
-    return new LowInsulations(unit.circuit(), unit.neighbours(), comparison, found)
+    return new LowInsulations(unit.circuit(), unit.neighbours(), comparison, wiring.found())
         .faults(wiring.explained());
   }
 

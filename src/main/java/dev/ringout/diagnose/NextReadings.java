@@ -42,7 +42,6 @@ final class NextReadings {
   private static final String REST = "REST";
 
   private final Circuit circuit;
-  private final WiringFaults wiring;
   private final HandMovements movements;
   private final List<NextReading> list = new ArrayList<>();
   private final Made made;
@@ -56,10 +55,8 @@ final class NextReadings {
       Circuit circuit,
       Comparison comparison,
       Coverage coverage,
-      WiringFaults wiring,
       HandMovements movements) {
     this.circuit = circuit;
-    this.wiring = wiring;
     this.movements = movements;
     made = new Made(comparison);
     behindParts = new PartGroups(circuit, part -> true);
@@ -78,7 +75,7 @@ final class NextReadings {
       WiringFaults wiring,
       List<Fault> faults,
       HandMovements movements) {
-    NextReadings next = new NextReadings(circuit, comparison, coverage, wiring, movements);
+    NextReadings next = new NextReadings(circuit, comparison, coverage, movements);
     wiring.told().forEach(next::tellApart);
     wiring.told().forEach(next::confirm);
     Set<Fault> ofWiring = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -162,7 +159,7 @@ final class NextReadings {
 
   /** The reading that lowers the entropy of a region's odds most for each movement. */
   private void tellApart(RegionFaults told) {
-    told.tellingReading(circuit, wiring.evidence(), movements, this::isMade).ifPresent(this::add);
+    told.tellingReading(movements, this::isMade).ifPresent(this::add);
   }
 
   private boolean isMade(Probing probing) {

@@ -73,7 +73,7 @@ final class RegionStory {
               i == 0 ? runnerUp() : Optional.empty());
       faults.add(groups.get(i).get(0).match(new FaultOfKind(groups.get(i), finding)));
     }
-    return new RegionFaults(region, List.copyOf(faults), explained(), facts);
+    return new RegionFaults(circuit, evidence, region, faults, explained());
   }
 
   private Set<Judged> explained() {

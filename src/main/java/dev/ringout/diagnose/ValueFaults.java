@@ -23,7 +23,7 @@ final class ValueFaults {
 
   static List<Fault> of(
       ListedUnit unit, Comparison comparison, WiringFaults wiring, boolean leadsInDoubt) {
-    AsFound asFound = AsFound.of(unit.circuit(), wiring.slips());
+    AsFound asFound = wiring.asFound();
     JoinLimits limits = unit.limits();
     SlipCosts costs = unit.costs();
     Circuit circuit = asFound.circuit();
@@ -32,7 +32,7 @@ final class ValueFaults {
     Comparison held =
         asFound.isAsListed()
             ? comparison
-            : comparison.heldAgainst(circuit, limitsFound, changed(unit.circuit(), wiring.slips()));
+            : comparison.heldAgainst(circuit, limitsFound, changed(unit.circuit(), wiring));
     Set<Judged> claimed = new LinkedHashSet<>(wiring.explained());
     List<Fault> faults = new ArrayList<>();
     if (!leadsInDoubt) {
@@ -52,12 +52,12 @@ final class ValueFaults {
   }
 
   /** Readings at nets that the slips touch. */
-  private static Predicate<Judged> changed(Circuit listed, List<Slip> slips) {
+  private static Predicate<Judged> changed(Circuit listed, WiringFaults wiring) {
     Map<SwitchState, Set<Integer>> touched = new HashMap<>();
     return judged -> {
       SwitchState state = judged.reading().state();
       Set<Integer> here =
-          touched.computeIfAbsent(state, one -> new SlippedNets(listed, one, slips).touchedNets());
+          touched.computeIfAbsent(state, wiring::touchedNets);
       Nets nets = listed.in(state);
       return isAtAny(judged.probing().from(), nets, here)
           || isAtAny(judged.probing().to(), nets, here);

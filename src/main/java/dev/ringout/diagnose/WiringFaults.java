@@ -1,7 +1,10 @@
 package dev.ringout.diagnose;
 
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Partition;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
+import dev.ringout.harness.SwitchState;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -15,12 +18,12 @@ final class WiringFaults {
 
   private final List<Region> regions;
   private final List<RegionFaults> told;
-  private final Evidence evidence;
+  private final Circuit circuit;
 
-  WiringFaults(List<Region> regions, List<RegionFaults> told, Evidence evidence) {
+  WiringFaults(Circuit circuit, List<Region> regions, List<RegionFaults> told) {
+    this.circuit = circuit;
     this.regions = List.copyOf(regions);
     this.told = List.copyOf(told);
-    this.evidence = evidence;
   }
 
   /** The faults of a unit that cost no more than so much. */
@@ -64,10 +67,22 @@ final class WiringFaults {
         .sum();
   }
 
-  Evidence evidence() {
-    return evidence;
+  /** The unit with the likeliest slips in it. */
+  AsFound asFound() {
+    return AsFound.of(circuit, slips());
   }
 
+  /** The points as they were found to be joined, in the normal state. */
+  Partition found() {
+    return new SlippedNets(circuit, SwitchState.normal(), slips());
+  }
+
+  /** The listed nets that the likeliest slips touch in a state. */
+  Set<Integer> touchedNets(SwitchState state) {
+    return new SlippedNets(circuit, state, slips()).touchedNets();
+  }
+
+  /** Whether no search for an explanation was cut short. */
   boolean isComplete() {
     return regions.stream().allMatch(Region::complete);
   }

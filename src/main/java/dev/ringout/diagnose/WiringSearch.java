@@ -84,7 +84,7 @@ final class WiringSearch {
       search.add(search.explain(region, arrangements), arrangements);
     }
     return new WiringFaults(
-        search.regions, search.told(comparison.with(Outcome.LOW_INSULATION)), search.evidence);
+        unit.circuit(), search.regions, search.told(comparison.with(Outcome.LOW_INSULATION)));
   }
 
   /** The regions that something explains, with their faults. */
