@@ -7,7 +7,7 @@ import dev.ringout.compare.Coverage;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.Requirements;
 import dev.ringout.compare.ValueVerdict;
-import dev.ringout.diagnose.Diagnoser;
+import dev.ringout.diagnose.run.Diagnoser;
 import dev.ringout.diagnose.Diagnosis;
 import dev.ringout.harness.Harness;
 import dev.ringout.readings.ReadingSet;

@@ -61,18 +61,19 @@ public sealed interface Fault {
       List<Alternative> alternatives,
       int story,
       Optional<RunnerUp> runnerUp) {
-    static Finding alone(
+    /** Of a fault by itself. */
+    public static Finding alone(
         Certainty certainty, List<Judged> readings, List<Alternative> alternatives) {
       return new Finding(certainty, readings, alternatives, 0, Optional.empty());
     }
 
     /** The same with other alternatives. */
-    Finding with(List<Alternative> others) {
+    public Finding with(List<Alternative> others) {
       return new Finding(certainty, readings, others, story, runnerUp);
     }
 
     /** The same, shown by other readings. */
-    Finding shownBy(List<Judged> others) {
+    public Finding shownBy(List<Judged> others) {
       return new Finding(certainty, List.copyOf(others), alternatives, story, runnerUp);
     }
   }
@@ -181,7 +182,7 @@ public sealed interface Fault {
     }
 
     /** The same, shown by other readings. */
-    HighResistance shownBy(List<Judged> readings) {
+    public HighResistance shownBy(List<Judged> readings) {
       return new HighResistance(
           finding.shownBy(readings), suspects, points, limitOhms, measuredOhms);
     }
