@@ -1,7 +1,5 @@
 package dev.ringout.diagnose.run;
 
-import dev.ringout.diagnose.BlindSpot;
-
 import dev.ringout.circuit.AlteredPart;
 import dev.ringout.circuit.AlteredPart.How;
 import dev.ringout.circuit.Circuit;
@@ -16,6 +14,7 @@ import dev.ringout.circuit.Resistances;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.DiodePairs;
 import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.BlindSpot;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;

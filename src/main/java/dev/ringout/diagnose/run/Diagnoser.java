@@ -1,5 +1,10 @@
 package dev.ringout.diagnose.run;
 
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.compare.Comparison;
+import dev.ringout.compare.Coverage;
+import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.Diagnosis;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.values.HighThroughParts;
@@ -7,12 +12,6 @@ import dev.ringout.diagnose.values.LowInsulations;
 import dev.ringout.diagnose.values.ValueFaults;
 import dev.ringout.diagnose.wiring.ListedUnit;
 import dev.ringout.diagnose.wiring.WiringFaults;
-
-import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.JoinLimits;
-import dev.ringout.compare.Comparison;
-import dev.ringout.compare.Coverage;
-import dev.ringout.compare.Judged;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
 import java.util.ArrayList;

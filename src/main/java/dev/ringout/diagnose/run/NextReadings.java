@@ -1,13 +1,5 @@
 package dev.ringout.diagnose.run;
 
-import dev.ringout.diagnose.Certainty;
-import dev.ringout.diagnose.Fault;
-import dev.ringout.diagnose.NextReading;
-import dev.ringout.diagnose.NextReason;
-import dev.ringout.diagnose.SlipFact;
-import dev.ringout.diagnose.wiring.RegionFaults;
-import dev.ringout.diagnose.wiring.WiringFaults;
-
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
@@ -20,8 +12,15 @@ import dev.ringout.compare.Coverage;
 import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
+import dev.ringout.diagnose.Certainty;
+import dev.ringout.diagnose.Fault;
+import dev.ringout.diagnose.NextReading;
 import dev.ringout.diagnose.NextReading.Answer;
 import dev.ringout.diagnose.NextReading.Purpose;
+import dev.ringout.diagnose.NextReason;
+import dev.ringout.diagnose.SlipFact;
+import dev.ringout.diagnose.wiring.RegionFaults;
+import dev.ringout.diagnose.wiring.WiringFaults;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Reading;
@@ -60,10 +59,7 @@ final class NextReadings {
   private final DisjointPoints asked;
 
   private NextReadings(
-      Circuit circuit,
-      Comparison comparison,
-      Coverage coverage,
-      HandMovements movements) {
+      Circuit circuit, Comparison comparison, Coverage coverage, HandMovements movements) {
     this.circuit = circuit;
     this.movements = movements;
     made = new Made(comparison);

@@ -1,17 +1,16 @@
 package dev.ringout.diagnose.run;
 
-import dev.ringout.diagnose.Certainty;
-import dev.ringout.diagnose.Fault;
-import dev.ringout.diagnose.wiring.ListedUnit;
-import dev.ringout.diagnose.wiring.SlipCosts;
-import dev.ringout.diagnose.wiring.WiringFaults;
-
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.LeadResistance;
 import dev.ringout.compare.LeadResistance.Offset;
 import dev.ringout.compare.RowSlip;
+import dev.ringout.diagnose.Certainty;
+import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Finding;
+import dev.ringout.diagnose.wiring.ListedUnit;
+import dev.ringout.diagnose.wiring.SlipCosts;
+import dev.ringout.diagnose.wiring.WiringFaults;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

@@ -1,10 +1,5 @@
 package dev.ringout.diagnose.values;
 
-import dev.ringout.diagnose.Certainty;
-import dev.ringout.diagnose.Fault;
-import dev.ringout.diagnose.wiring.AsFound;
-import dev.ringout.diagnose.wiring.SlipCosts;
-
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.circuit.Expected.Joined;
@@ -14,7 +9,11 @@ import dev.ringout.circuit.Resistances;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
+import dev.ringout.diagnose.Certainty;
+import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Finding;
+import dev.ringout.diagnose.wiring.AsFound;
+import dev.ringout.diagnose.wiring.SlipCosts;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Measured;
 import dev.ringout.units.OhmsRange;

@@ -1,7 +1,5 @@
 package dev.ringout.diagnose.values;
 
-import dev.ringout.diagnose.Fault;
-
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Expected.ThroughParts;
@@ -9,6 +7,7 @@ import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
+import dev.ringout.diagnose.Fault;
 import dev.ringout.readings.Measured;
 import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;

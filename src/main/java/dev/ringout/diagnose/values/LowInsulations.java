@@ -1,11 +1,5 @@
 package dev.ringout.diagnose.values;
 
-import dev.ringout.diagnose.Certainty;
-import dev.ringout.diagnose.Fault;
-import dev.ringout.diagnose.wiring.ListedUnit;
-import dev.ringout.diagnose.wiring.Neighbours;
-import dev.ringout.diagnose.wiring.WiringFaults;
-
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Leaks;
@@ -15,7 +9,12 @@ import dev.ringout.circuit.Partition;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
+import dev.ringout.diagnose.Certainty;
+import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Finding;
+import dev.ringout.diagnose.wiring.ListedUnit;
+import dev.ringout.diagnose.wiring.Neighbours;
+import dev.ringout.diagnose.wiring.WiringFaults;
 import dev.ringout.harness.Point;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
@@ -186,22 +185,7 @@ public final class LowInsulations {
   }
 
   private List<Fault> leaks(List<Judged> low, List<Judged> read) {
-    Map<Pair, Double> pairs = new HashMap<>();
-    Map<Integer, Double> toRest = new HashMap<>();
-    for (Judged judged : low) {
-      if (judged.probing().toRest() && judged.probing().from().length == 1) {
-        toRest.merge(found.groupOf(judged.probing().from()[0]), ohms(judged), Math::min);
-      } else {
-        pair(judged).ifPresent(pair -> pairs.merge(pair, ohms(judged), Math::min));
-      }
-    }
-    Set<Pair> apart = new HashSet<>();
-    for (Judged judged : read) {
-      if (judged.outcome() == Outcome.CONFORMS) {
-        pair(judged).ifPresent(apart::add);
-      }
-    }
-    Leaks leaks = new Leaks(pairs, toRest, apart);
+    Leaks leaks = leaksShownBy(low, read);
     List<Fault> faults = new ArrayList<>();
     Set<Judged> shown = new HashSet<>();
     for (Leak leak : leaks.all()) {
@@ -221,20 +205,37 @@ public final class LowInsulations {
               .toList();
       if (!readings.isEmpty()) {
         shown.addAll(readings);
-        faults.add(leak(readings, readings, probed(readings), Certainty.CERTAIN));
+        faults.add(leakAsRead(readings));
       }
     }
     low.stream()
         .filter(judged -> !shown.contains(judged))
-        .forEach(
-            judged ->
-                faults.add(
-                    leak(
-                        List.of(judged),
-                        List.of(judged),
-                        probed(List.of(judged)),
-                        Certainty.CERTAIN)));
+        .forEach(judged -> faults.add(leakAsRead(List.of(judged))));
     return faults;
+  }
+
+  private Leaks leaksShownBy(List<Judged> low, List<Judged> read) {
+    Map<Pair, Double> pairs = new HashMap<>();
+    Map<Integer, Double> toRest = new HashMap<>();
+    for (Judged judged : low) {
+      if (judged.probing().toRest() && judged.probing().from().length == 1) {
+        toRest.merge(found.groupOf(judged.probing().from()[0]), ohms(judged), Math::min);
+      } else {
+        pair(judged).ifPresent(pair -> pairs.merge(pair, ohms(judged), Math::min));
+      }
+    }
+    Set<Pair> apart = new HashSet<>();
+    for (Judged judged : read) {
+      if (judged.outcome() == Outcome.CONFORMS) {
+        pair(judged).ifPresent(apart::add);
+      }
+    }
+    return new Leaks(pairs, toRest, apart);
+  }
+
+  /** A leak of which nothing more is known than what was read at its points. */
+  private Fault leakAsRead(List<Judged> readings) {
+    return leak(readings, readings, probed(readings), Certainty.CERTAIN);
   }
 
   /** The two nets of a reading between two points; of points tied together any may leak. */

@@ -1,16 +1,15 @@
 package dev.ringout.diagnose.values;
 
-import dev.ringout.diagnose.Certainty;
-import dev.ringout.diagnose.Fault;
-import dev.ringout.diagnose.wiring.AsFound;
-
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
+import dev.ringout.diagnose.Certainty;
+import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Finding;
+import dev.ringout.diagnose.wiring.AsFound;
 import dev.ringout.harness.Wire;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Meter;

@@ -1,16 +1,15 @@
 package dev.ringout.diagnose.values;
 
-import dev.ringout.diagnose.Fault;
-import dev.ringout.diagnose.wiring.AsFound;
-import dev.ringout.diagnose.wiring.ListedUnit;
-import dev.ringout.diagnose.wiring.SlipCosts;
-import dev.ringout.diagnose.wiring.WiringFaults;
-
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.Fault;
+import dev.ringout.diagnose.wiring.AsFound;
+import dev.ringout.diagnose.wiring.ListedUnit;
+import dev.ringout.diagnose.wiring.SlipCosts;
+import dev.ringout.diagnose.wiring.WiringFaults;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -63,8 +62,7 @@ public final class ValueFaults {
     Map<SwitchState, Set<Integer>> touched = new HashMap<>();
     return judged -> {
       SwitchState state = judged.reading().state();
-      Set<Integer> here =
-          touched.computeIfAbsent(state, wiring::touchedNets);
+      Set<Integer> here = touched.computeIfAbsent(state, wiring::touchedNets);
       Nets nets = listed.in(state);
       return isAtAny(judged.probing().from(), nets, here)
           || isAtAny(judged.probing().to(), nets, here);

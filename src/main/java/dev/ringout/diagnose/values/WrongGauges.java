@@ -1,22 +1,20 @@
 package dev.ringout.diagnose.values;
 
-import dev.ringout.diagnose.Certainty;
-import dev.ringout.diagnose.Fault;
-import dev.ringout.diagnose.SlipFact;
-import dev.ringout.diagnose.wiring.AsFound;
-import dev.ringout.diagnose.wiring.SlipCosts;
-
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.JoinLimits;
-import dev.ringout.circuit.Resistances;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.ValueVerdict;
+import dev.ringout.diagnose.Certainty;
+import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Alternative;
 import dev.ringout.diagnose.Fault.Finding;
+import dev.ringout.diagnose.SlipFact;
+import dev.ringout.diagnose.wiring.AsFound;
+import dev.ringout.diagnose.wiring.SlipCosts;
 import dev.ringout.harness.Wire;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.OhmsRange;
@@ -106,10 +104,11 @@ final class WrongGauges {
   }
 
   private Optional<Fault.WrongGauge> fault(Judged judged, Set<Integer> seen) {
-    Resistances resistances = limits.resistances(judged.reading().meter());
     int[] way =
-        resistances.conductorsBetween(
-            judged.probing().from()[0], judged.probing().to()[0], judged.reading().state());
+        limits
+            .resistances(judged.reading().meter())
+            .conductorsBetween(
+                judged.probing().from()[0], judged.probing().to()[0], judged.reading().state());
     if (way.length != 1
         || !(circuit.conductors().get(way[0]) instanceof Conductor.OfWire one)
         || one.wire().gauge().isEmpty()
@@ -117,24 +116,20 @@ final class WrongGauges {
         || !seen.add(way[0])) {
       return Optional.empty();
     }
+    return fault(judged, one, one.wire().gauge().get());
+  }
+
+  private Optional<Fault.WrongGauge> fault(Judged judged, Conductor.OfWire one, Gauge listed) {
     Wire wire = one.wire();
     double ohms = judged.seen().middleOhms();
-    List<Fit> fits = new ArrayList<>();
-    for (Gauge gauge : limits.wires().copper().sizesLike(wire.gauge().get())) {
-      double steps = steps(wire.gauge().get(), gauge);
-      if (isInUse(gauge) && steps <= FARTHEST) {
-        double often = steps == 0 ? 1 : costs.rateOf("gauge other") * Math.pow(2, -steps / 2);
-        OhmsRange range = resistances.ofWireAs(wire, gauge);
-        fits.add(new Fit(gauge, often * density(ohms, range, judged.seen())));
-      }
-    }
+    List<Fit> fits = fits(judged, wire, listed);
     Fit best = fits.stream().max((a, b) -> Double.compare(a.weight(), b.weight())).orElseThrow();
     double excess = ohms - judged.limit().expected().middleOhms();
     double poor = excess > 0 ? costs.rateOf("poor wire") / (excess * Math.log(1e4)) : 0;
     double length = costs.rateOf("length other") / (ohms * Math.log(4));
     double total = fits.stream().mapToDouble(Fit::weight).sum() + poor + length;
     double odds = best.weight() / total;
-    if (best.gauge().equals(wire.gauge().get()) || odds < CLEARLY) {
+    if (best.gauge().equals(listed) || odds < CLEARLY) {
       return Optional.empty();
     }
     List<Alternative> alternatives = new ArrayList<>();
@@ -152,12 +147,26 @@ final class WrongGauges {
                 List.of(judged),
                 List.copyOf(alternatives)),
             List.of(asFound.listed(wire)),
-            wire.gauge().get(),
+            listed,
             best.gauge(),
             odds,
             judged.limit().expected(),
-            resistances.ofWireAs(wire, best.gauge()),
+            limits.resistances(judged.reading().meter()).ofWireAs(wire, best.gauge()),
             ohms));
+  }
+
+  /** How well each gauge in use fits what was read, weighed by how often it is taken. */
+  private List<Fit> fits(Judged judged, Wire wire, Gauge listed) {
+    List<Fit> fits = new ArrayList<>();
+    for (Gauge gauge : limits.wires().copper().sizesLike(listed)) {
+      double steps = steps(listed, gauge);
+      if (isInUse(gauge) && steps <= FARTHEST) {
+        double often = steps == 0 ? 1 : costs.rateOf("gauge other") * Math.pow(2, -steps / 2);
+        OhmsRange range = limits.resistances(judged.reading().meter()).ofWireAs(wire, gauge);
+        fits.add(new Fit(gauge, often * density(judged.seen().middleOhms(), range, judged.seen())));
+      }
+    }
+    return fits;
   }
 
   private static void alternative(List<Alternative> to, double odds, SlipFact fact) {

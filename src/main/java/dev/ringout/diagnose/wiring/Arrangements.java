@@ -1,12 +1,11 @@
 package dev.ringout.diagnose.wiring;
 
-import dev.ringout.diagnose.Arrangement;
-
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
+import dev.ringout.diagnose.Arrangement;
 import dev.ringout.diagnose.wiring.Neighbours.Face;
 import dev.ringout.diagnose.wiring.Neighbours.WireEnd;
 import dev.ringout.diagnose.wiring.Slip.Put;

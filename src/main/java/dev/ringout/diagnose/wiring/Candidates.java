@@ -1,8 +1,5 @@
 package dev.ringout.diagnose.wiring;
 
-import dev.ringout.diagnose.PartFault;
-import dev.ringout.diagnose.SwitchFault;
-
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Expected;
@@ -11,6 +8,8 @@ import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Observed;
+import dev.ringout.diagnose.PartFault;
+import dev.ringout.diagnose.SwitchFault;
 import dev.ringout.diagnose.wiring.Arrangements.Supposed;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Switch;

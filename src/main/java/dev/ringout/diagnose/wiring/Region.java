@@ -1,8 +1,7 @@
 package dev.ringout.diagnose.wiring;
 
-import dev.ringout.diagnose.Certainty;
-
 import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.wiring.Search.Explanation;
 import dev.ringout.diagnose.wiring.Search.NearMiss;
 import java.util.ArrayList;

@@ -1,11 +1,10 @@
 package dev.ringout.diagnose.wiring;
 
-import dev.ringout.diagnose.Fault;
-import dev.ringout.diagnose.NextReading;
-
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.Fault;
+import dev.ringout.diagnose.NextReading;
 import dev.ringout.standards.HandMovements;
 import java.util.List;
 import java.util.Optional;

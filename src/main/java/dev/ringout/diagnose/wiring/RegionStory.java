@@ -1,19 +1,18 @@
 package dev.ringout.diagnose.wiring;
 
-import dev.ringout.diagnose.Arrangement;
-import dev.ringout.diagnose.Fault;
-import dev.ringout.diagnose.Move;
-import dev.ringout.diagnose.SlipFact;
-
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.Arrangement;
+import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Alternative;
 import dev.ringout.diagnose.Fault.Finding;
 import dev.ringout.diagnose.Fault.Pattern;
 import dev.ringout.diagnose.Fault.RunnerUp;
+import dev.ringout.diagnose.Move;
+import dev.ringout.diagnose.SlipFact;
 import dev.ringout.diagnose.wiring.Region.EquivalenceClass;
 import dev.ringout.diagnose.wiring.Search.Explanation;
 import dev.ringout.harness.Part;

@@ -1,7 +1,5 @@
 package dev.ringout.diagnose.wiring;
 
-import dev.ringout.diagnose.Diagnosis;
-
 import dev.ringout.circuit.Circuit;
 import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.wiring.Arrangements.Supposed;
@@ -139,7 +137,7 @@ final class Search {
 
   /** Explains readings that hang together. */
   Result explain(List<Judged> failing) {
-    Result best = bestFirst(failing);
+    Result best = new BestFirst(failing).result();
     if (!best.explanations().isEmpty()) {
       return new Result(best.explanations(), best.complete(), runnerUp(best.explanations().get(0)));
     }
@@ -209,38 +207,51 @@ final class Search {
     return new Result(List.of(new Explanation(node.slips(), node.cost())), false);
   }
 
-  private Result bestFirst(List<Judged> failing) {
-    PriorityQueue<Node> open =
+  /** One best-first search: what is open, what was found, how much was tried. */
+  private final class BestFirst {
+    private final List<Judged> failing;
+    private final PriorityQueue<Node> open =
         new PriorityQueue<>(
             Comparator.comparingDouble(Node::promise)
                 .thenComparingInt(node -> node.contradicted().size())
                 .thenComparingInt(Node::number));
-    Set<Set<Slip>> seen = new HashSet<>();
-    List<Explanation> found = new ArrayList<>();
-    open.add(node(List.of(), failing));
-    int tries = 0;
-    boolean complete = true;
-    while (!open.isEmpty()) {
-      Node node = open.remove();
-      if (!found.isEmpty() && isBeyond(node, found.get(0))) {
-        continue;
-      }
-      if (node.contradicted().isEmpty()) {
-        found.add(new Explanation(node.slips(), node.cost()));
-        if (found.size() >= MOST_EXPLANATIONS) {
+    private final Set<Set<Slip>> seen = new HashSet<>();
+    private final List<Explanation> found = new ArrayList<>();
+    private int triesLeft = mostCost == ANY_COST ? MOST_TRIES : MOST_TRIES_UP_TO_A_COST;
+
+    BestFirst(List<Judged> failing) {
+      this.failing = failing;
+    }
+
+    Result result() {
+      open.add(node(List.of(), failing));
+      boolean complete = true;
+      while (!open.isEmpty()) {
+        Node node = open.remove();
+        if (!found.isEmpty() && isBeyond(node, found.get(0))) {
+          continue;
+        }
+        if (node.contradicted().isEmpty()) {
+          found.add(new Explanation(node.slips(), node.cost()));
+          if (found.size() >= MOST_EXPLANATIONS) {
+            return new Result(found, false);
+          }
+        } else if (node.slips().size() >= MOST_SLIPS) {
+          complete = false;
+        } else if (!grow(node)) {
           return new Result(found, false);
         }
-        continue;
       }
-      if (node.slips().size() >= MOST_SLIPS) {
-        complete = false;
-        continue;
-      }
+      return new Result(found, complete);
+    }
+
+    /** Opens what mends a node's first reading; false where nothing more may be tried. */
+    private boolean grow(Node node) {
       for (List<Slip> slips : successors(node, seen)) {
-        tries++;
-        if (tries > (mostCost == ANY_COST ? MOST_TRIES : MOST_TRIES_UP_TO_A_COST)) {
-          return new Result(found, false);
+        if (triesLeft == 0) {
+          return false;
         }
+        triesLeft--;
         if (isTooDear(slips, found)) {
           continue;
         }
@@ -253,8 +264,8 @@ final class Search {
           }
         }
       }
+      return true;
     }
-    return new Result(found, complete);
   }
 
   private boolean isTooDear(List<Slip> slips, List<Explanation> found) {

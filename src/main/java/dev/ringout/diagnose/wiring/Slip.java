@@ -1,12 +1,11 @@
 package dev.ringout.diagnose.wiring;
 
-import dev.ringout.diagnose.Arrangement;
-import dev.ringout.diagnose.PartFault;
-import dev.ringout.diagnose.SwitchFault;
-
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.Arrangement;
+import dev.ringout.diagnose.PartFault;
+import dev.ringout.diagnose.SwitchFault;
 import dev.ringout.harness.Wire;
 import java.util.List;
 import java.util.Optional;

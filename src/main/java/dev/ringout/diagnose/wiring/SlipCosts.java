@@ -1,9 +1,8 @@
 package dev.ringout.diagnose.wiring;
 
-import dev.ringout.diagnose.Arrangement;
-
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
+import dev.ringout.diagnose.Arrangement;
 import dev.ringout.harness.Switch;
 import dev.ringout.standards.Tables;
 import java.util.Arrays;

@@ -1,12 +1,11 @@
 package dev.ringout.diagnose.wiring;
 
-import dev.ringout.diagnose.Move;
-import dev.ringout.diagnose.SlipFact;
-import dev.ringout.diagnose.SwitchFault;
-
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Probing;
+import dev.ringout.diagnose.Move;
+import dev.ringout.diagnose.SlipFact;
+import dev.ringout.diagnose.SwitchFault;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;

@@ -1,17 +1,16 @@
 package dev.ringout.diagnose.wiring;
 
-import dev.ringout.diagnose.NextReading;
-import dev.ringout.diagnose.NextReason;
-import dev.ringout.diagnose.SlipFact;
-
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Expected;
 import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.NextReading;
 import dev.ringout.diagnose.NextReading.Answer;
 import dev.ringout.diagnose.NextReading.Purpose;
+import dev.ringout.diagnose.NextReason;
+import dev.ringout.diagnose.SlipFact;
 import dev.ringout.diagnose.wiring.Region.EquivalenceClass;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;

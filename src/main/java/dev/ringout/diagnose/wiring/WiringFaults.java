@@ -1,11 +1,10 @@
 package dev.ringout.diagnose.wiring;
 
-import dev.ringout.diagnose.Fault;
-
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Partition;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.Fault;
 import dev.ringout.harness.SwitchState;
 import java.util.Collection;
 import java.util.Collections;

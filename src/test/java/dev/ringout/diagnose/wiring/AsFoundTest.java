@@ -1,8 +1,5 @@
 package dev.ringout.diagnose.wiring;
 
-import dev.ringout.diagnose.PartFault;
-import dev.ringout.diagnose.SwitchFault;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
@@ -10,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
+import dev.ringout.diagnose.PartFault;
+import dev.ringout.diagnose.SwitchFault;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;

@@ -1,7 +1,5 @@
 package dev.ringout.diagnose.wiring;
 
-import dev.ringout.diagnose.Diagnosis;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 

@@ -1,8 +1,5 @@
 package dev.ringout.diagnose.wiring;
 
-import dev.ringout.diagnose.PartFault;
-import dev.ringout.diagnose.SwitchFault;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,6 +9,8 @@ import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.Predictor;
 import dev.ringout.circuit.PublishedLimits;
 import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.PartFault;
+import dev.ringout.diagnose.SwitchFault;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import dev.ringout.trade.UnitUnderTest;

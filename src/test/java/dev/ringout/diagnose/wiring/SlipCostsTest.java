@@ -1,12 +1,11 @@
 package dev.ringout.diagnose.wiring;
 
-import dev.ringout.diagnose.Arrangement;
-import dev.ringout.diagnose.PartFault;
-import dev.ringout.diagnose.SwitchFault;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.ringout.circuit.Circuit;
+import dev.ringout.diagnose.Arrangement;
+import dev.ringout.diagnose.PartFault;
+import dev.ringout.diagnose.SwitchFault;
 import dev.ringout.harness.Wire;
 import dev.ringout.standards.Tables;
 import dev.ringout.trade.UnitUnderTest;
