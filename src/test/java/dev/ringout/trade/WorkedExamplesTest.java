@@ -70,8 +70,7 @@ class WorkedExamplesTest {
 
   private static boolean isTwoOpens(Fault.Alternative alternative) {
     return alternative.slips().size() == 2
-        && alternative.slips().stream()
-            .allMatch(slip -> slip instanceof dev.ringout.diagnose.SlipFact.Opened);
+        && alternative.slips().stream().allMatch(slip -> slip.asOpened().isPresent());
   }
 
   @Test

@@ -79,11 +79,9 @@ final class SlippedHarness {
       Conductor conductor = listed.conductors().get(number);
       if (conductor instanceof Conductor.OfContact contact) {
         numberOf.put(contact.contact(), number);
-      } else if (missing.contains(number)) {
-        continue;
-      } else if (conductor instanceof Conductor.OfWire wire) {
+      } else if (!missing.contains(number) && conductor instanceof Conductor.OfWire wire) {
         takeWire(number, wire.wire());
-      } else if (conductor instanceof Conductor.OfLink link) {
+      } else if (!missing.contains(number) && conductor instanceof Conductor.OfLink link) {
         links.add(link.link());
       }
     }
