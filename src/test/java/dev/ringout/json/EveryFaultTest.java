@@ -293,7 +293,8 @@ class EveryFaultTest {
       }
     }
     for (Fault fault : faults) {
-      String row = "| `" + at(FaultJson.of(fault), List.of("code")) + "` | `" + FaultSentences.kind(fault);
+      String row =
+          "| `" + at(FaultJson.of(fault), List.of("code")) + "` | `" + FaultSentences.kind(fault);
       assertTrue(page.contains(row + "` |"), row);
     }
   }
