@@ -93,6 +93,19 @@ class ArchitectureTest {
       slices().matching("dev.ringout.(*)..").should().beFreeOfCycles();
 
   @ArchTest
+  static final ArchRule the_rooms_of_diagnose_have_no_cycles =
+      slices().matching("dev.ringout.diagnose.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule the_facts_of_diagnose_know_no_search =
+      noClasses()
+          .that()
+          .resideInAPackage("dev.ringout.diagnose")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("dev.ringout.diagnose.*..");
+
+  @ArchTest
   static final ArchRule only_the_sheet_floor_uses_the_workbook_library =
       noClasses()
           .that()

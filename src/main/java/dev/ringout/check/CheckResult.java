@@ -8,6 +8,7 @@ import dev.ringout.compare.Outcome;
 import dev.ringout.compare.Requirements;
 import dev.ringout.compare.ValueVerdict;
 import dev.ringout.diagnose.Diagnosis;
+import dev.ringout.diagnose.run.Diagnoser;
 import dev.ringout.harness.Harness;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.review.Review;
@@ -87,7 +88,8 @@ public record CheckResult(
         readings,
         comparison,
         coverage,
-        Diagnosis.of(circuit, limits, comparison, coverage, tables, leadDoubt(doubts).isPresent()),
+        Diagnoser.diagnose(
+            circuit, limits, comparison, coverage, tables, leadDoubt(doubts).isPresent()),
         review,
         doubts,
         problems);

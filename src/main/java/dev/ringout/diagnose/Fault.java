@@ -25,23 +25,26 @@ public sealed interface Fault {
   /** The points that matter. */
   List<Point> points();
 
+  /** What is made of it, by its kind: a writer that lacks a kind does not compile. */
+  <T> T match(Cases<T> cases);
+
+  /** The wires that it is about. */
+  default List<Wire> wires() {
+    return match(new WiresOfFault());
+  }
+
   /**
    * Whether another unit's fault is the same as the list would see it. Leaks and poor joints are of
    * one unit alone: no paper makes them.
    */
   default boolean isLike(Fault other) {
-    boolean paperMayMakeIt =
-        this instanceof Open
-            || this instanceof Shorted
-            || this instanceof Miswire
-            || this instanceof WrongPart
-            || this instanceof WrongSwitch
-            || this instanceof WrongGauge;
-    return paperMayMakeIt
-        && getClass() == other.getClass()
-        && points().equals(other.points())
-        && (!(this instanceof Miswire miswire)
-            || miswire.moves().equals(((Miswire) other).moves()));
+    Optional<PaperMistake> mistake = match(new PaperMistake.Made());
+    return mistake.isPresent() && mistake.equals(other.match(new PaperMistake.Made()));
+  }
+
+  /** This fault, where it is a high resistance. */
+  default Optional<HighResistance> asHighResistance() {
+    return Optional.empty();
   }
 
   /**
@@ -58,18 +61,19 @@ public sealed interface Fault {
       List<Alternative> alternatives,
       int story,
       Optional<RunnerUp> runnerUp) {
-    static Finding alone(
+    /** Of a fault by itself. */
+    public static Finding alone(
         Certainty certainty, List<Judged> readings, List<Alternative> alternatives) {
       return new Finding(certainty, readings, alternatives, 0, Optional.empty());
     }
 
     /** The same with other alternatives. */
-    Finding with(List<Alternative> others) {
+    public Finding with(List<Alternative> others) {
       return new Finding(certainty, readings, others, story, runnerUp);
     }
 
     /** The same, shown by other readings. */
-    Finding shownBy(List<Judged> others) {
+    public Finding shownBy(List<Judged> others) {
       return new Finding(certainty, List.copyOf(others), alternatives, story, runnerUp);
     }
   }
@@ -96,7 +100,12 @@ public sealed interface Fault {
    * @param suspects the wires, links or contacts that may be open; one where it is certain
    * @param points the two ends of the reading
    */
-  record Open(Finding finding, List<Conductor> suspects, List<Point> points) implements Fault {}
+  record Open(Finding finding, List<Conductor> suspects, List<Point> points) implements Fault {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.open(this);
+    }
+  }
 
   /**
    * Two nets are joined and no moved wire explains it.
@@ -105,7 +114,12 @@ public sealed interface Fault {
    * @param equivalents contacts that, were they never to open, no reading could tell from it
    */
   record Shorted(Finding finding, List<Point> points, List<SlipFact.BadSwitch> equivalents)
-      implements Fault {}
+      implements Fault {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.shorted(this);
+    }
+  }
 
   /**
    * Wire ends sit in the wrong place.
@@ -121,6 +135,11 @@ public sealed interface Fault {
       List<Move> moves,
       List<List<Move>> equivalents)
       implements Fault {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.miswire(this);
+    }
+
     @Override
     public List<Point> points() {
       return moves.stream()
@@ -151,7 +170,23 @@ public sealed interface Fault {
       List<Point> points,
       double limitOhms,
       double measuredOhms)
-      implements Fault {}
+      implements Fault {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.highResistance(this);
+    }
+
+    @Override
+    public Optional<HighResistance> asHighResistance() {
+      return Optional.of(this);
+    }
+
+    /** The same, shown by other readings. */
+    public HighResistance shownBy(List<Judged> readings) {
+      return new HighResistance(
+          finding.shownBy(readings), suspects, points, limitOhms, measuredOhms);
+    }
+  }
 
   /**
    * Within its limit, but above its fellows of the same gauge, type and length.
@@ -167,6 +202,11 @@ public sealed interface Fault {
       int fellows,
       OhmsRange fellowsOhms)
       implements Fault {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.unequalWire(this);
+    }
+
     @Override
     public List<Point> points() {
       return List.of(wire.from(), wire.to());
@@ -191,6 +231,11 @@ public sealed interface Fault {
       double measuredOhms)
       implements Fault {
     @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.wrongGauge(this);
+    }
+
+    @Override
     public List<Point> points() {
       return wires.stream().flatMap(wire -> Stream.of(wire.from(), wire.to())).toList();
     }
@@ -213,7 +258,12 @@ public sealed interface Fault {
       OptionalDouble measuredOhms,
       OptionalDouble highestOhms,
       OptionalDouble volts)
-      implements Fault {}
+      implements Fault {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.lowInsulation(this);
+    }
+  }
 
   /**
    * A part does not read as listed.
@@ -230,7 +280,12 @@ public sealed interface Fault {
       double lowOhms,
       double highOhms,
       String measured)
-      implements Fault {}
+      implements Fault {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.wrongPart(this);
+    }
+  }
 
   /**
    * A switch or relay does not close what it should.
@@ -240,7 +295,12 @@ public sealed interface Fault {
    */
   record WrongSwitch(
       Finding finding, Switch which, SwitchFault how, String position, List<Point> points)
-      implements Fault {}
+      implements Fault {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.wrongSwitch(this);
+    }
+  }
 
   /** The test went wrong, not the unit. */
   sealed interface OfTheTest extends Fault {}
@@ -252,6 +312,11 @@ public sealed interface Fault {
    * @param at where it likely was
    */
   record Misread(Finding finding, Judged judged, Point listed, Point at) implements OfTheTest {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.misread(this);
+    }
+
     @Override
     public List<Point> points() {
       return List.of(listed, at);
@@ -267,6 +332,11 @@ public sealed interface Fault {
    */
   record SlippedRows(Finding finding, int rows, int step, Judged first) implements OfTheTest {
     @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.slippedRows(this);
+    }
+
+    @Override
     public List<Point> points() {
       return List.of();
     }
@@ -278,6 +348,11 @@ public sealed interface Fault {
    * @param ohms what the leads seem to have together
    */
   record LeadsNotNulled(Finding finding, double ohms) implements OfTheTest {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.leadsNotNulled(this);
+    }
+
     @Override
     public List<Point> points() {
       return List.of();
@@ -291,6 +366,11 @@ public sealed interface Fault {
    * @param others the files in which it was found too
    */
   record OnPaper(Finding finding, Fault same, List<String> others) implements Fault {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.onPaper(this);
+    }
+
     @Override
     public List<Point> points() {
       return same.points();
@@ -310,5 +390,47 @@ public sealed interface Fault {
     public String word() {
       return name().toLowerCase(Locale.ROOT);
     }
+  }
+
+  /** One answer for each kind. */
+  interface Cases<T> {
+    /** See {@link Open}. */
+    T open(Open fault);
+
+    /** See {@link Shorted}. */
+    T shorted(Shorted fault);
+
+    /** See {@link Miswire}. */
+    T miswire(Miswire fault);
+
+    /** See {@link HighResistance}. */
+    T highResistance(HighResistance fault);
+
+    /** See {@link UnequalWire}. */
+    T unequalWire(UnequalWire fault);
+
+    /** See {@link WrongGauge}. */
+    T wrongGauge(WrongGauge fault);
+
+    /** See {@link LowInsulation}. */
+    T lowInsulation(LowInsulation fault);
+
+    /** See {@link WrongPart}. */
+    T wrongPart(WrongPart fault);
+
+    /** See {@link WrongSwitch}. */
+    T wrongSwitch(WrongSwitch fault);
+
+    /** See {@link Misread}. */
+    T misread(Misread fault);
+
+    /** See {@link SlippedRows}. */
+    T slippedRows(SlippedRows fault);
+
+    /** See {@link LeadsNotNulled}. */
+    T leadsNotNulled(LeadsNotNulled fault);
+
+    /** See {@link OnPaper}. */
+    T onPaper(OnPaper fault);
   }
 }

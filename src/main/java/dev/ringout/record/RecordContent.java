@@ -33,7 +33,10 @@ import dev.ringout.source.Severity;
 import dev.ringout.standards.Cautions;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
+import dev.ringout.words.BlindSentences;
+import dev.ringout.words.FaultSentences;
 import dev.ringout.words.InsulationNoteSentences;
+import dev.ringout.words.NextSentences;
 import dev.ringout.words.NotJudgedSentences;
 import dev.ringout.words.ReadingPlace;
 import dev.ringout.words.RecordLimits;
@@ -294,16 +297,17 @@ public final class RecordContent {
             Text.of(
                 "%d  %s (%s)",
                 number,
-                Sentences.kind(fault).replace('-', ' '),
+                FaultSentences.kind(fault).replace('-', ' '),
                 fault.finding().certainty().word())));
-    blocks.add(new Words(Sentences.summary(fault), false));
-    blocks.add(new Words("Do: " + Sentences.advice(fault), false));
+    blocks.add(new Words(FaultSentences.summary(fault), false));
+    blocks.add(new Words("Do: " + FaultSentences.advice(fault), false));
     for (Fault.Alternative other : fault.finding().alternatives()) {
       if (other.odds() >= LEAST_ODDS_SHOWN) {
         blocks.add(
             new Words(
                 Text.of(
-                    "Or: %s (%s)", Sentences.slips(other.slips()), Sentences.percent(other.odds())),
+                    "Or: %s (%s)",
+                    FaultSentences.slips(other.slips()), Sentences.percent(other.odds())),
                 false));
       }
     }
@@ -451,7 +455,7 @@ public final class RecordContent {
                         one.to().toString(),
                         one.state().toString(),
                         one.kind().name().toLowerCase(Locale.ROOT),
-                        Sentences.why(record.result().circuit(), one))));
+                        NextSentences.why(record.result().circuit(), one))));
     if (!rows.isEmpty()) {
       blocks.add(new Heading(2, "What to measure next"));
       blocks.add(new Table("Next", List.of("From", "To", "State", "Kind", "Because"), rows, -1));
@@ -490,7 +494,7 @@ public final class RecordContent {
         .coverage()
         .unprovable()
         .forEach(one -> blind.add(List.of(Sentences.unprovable(record.result().circuit(), one))));
-    record.result().diagnosis().blind().forEach(one -> blind.add(List.of(one)));
+    record.result().diagnosis().blind().forEach(one -> blind.add(List.of(BlindSentences.of(one))));
     blind.add(
         List.of(
             "No direct current sees twisted pairs split, equal windings exchanged, or wires crossed"

@@ -30,7 +30,10 @@ import dev.ringout.text.Page.Style;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Ohms;
 import dev.ringout.units.Text;
+import dev.ringout.words.BlindSentences;
+import dev.ringout.words.FaultSentences;
 import dev.ringout.words.InsulationNoteSentences;
+import dev.ringout.words.NextSentences;
 import dev.ringout.words.NotJudgedSentences;
 import dev.ringout.words.ReadingPlace;
 import dev.ringout.words.Sentences;
@@ -350,16 +353,16 @@ public final class CheckText {
     page.line(
         lead
             + page.styled(
-                Style.BAD, Sentences.kind(fault).toUpperCase(Locale.ROOT).replace('-', ' '))
+                Style.BAD, FaultSentences.kind(fault).toUpperCase(Locale.ROOT).replace('-', ' '))
             + "  ("
             + fault.finding().certainty().word()
             + ")");
-    page.paragraph("    ", Sentences.summary(fault));
-    for (Wire wire : Sentences.wires(fault)) {
+    page.paragraph("    ", FaultSentences.summary(fault));
+    for (Wire wire : fault.wires()) {
       page.paragraph("    wire   ", Sentences.wire(wire));
     }
     shown("    shown  ", fault.finding().readings());
-    page.paragraph("    do     ", Sentences.advice(fault));
+    page.paragraph("    do     ", FaultSentences.advice(fault));
     List<Alternative> alternatives =
         fault.finding().alternatives().stream()
             .filter(alternative -> alternative.odds() >= LEAST_ODDS_SHOWN)
@@ -370,12 +373,12 @@ public final class CheckText {
           "    or     ",
           Text.of(
               "%s (%s)",
-              Sentences.slips(alternative.slips()), Sentences.percent(alternative.odds())));
+              FaultSentences.slips(alternative.slips()), Sentences.percent(alternative.odds())));
     }
     fault
         .finding()
         .runnerUp()
-        .ifPresent(one -> page.paragraph("    not    ", Sentences.runnerUp(one)));
+        .ifPresent(one -> page.paragraph("    not    ", FaultSentences.runnerUp(one)));
     if (alternatives.size() > MOST_ALTERNATIVES) {
       page.paragraph(
           "    or     ",
@@ -486,9 +489,9 @@ public final class CheckText {
               reading.to(),
               reading.state().isNormal() ? "" : " (" + reading.state() + ")",
               reading.kind() == Reading.Kind.INSULATION ? ", insulation" : "",
-              Sentences.why(result.circuit(), reading)));
+              NextSentences.why(result.circuit(), reading)));
       for (Answer answer : reading.answers()) {
-        page.paragraph("      ", Sentences.answer(answer));
+        page.paragraph("      ", NextSentences.answer(answer));
       }
     }
     if (next.size() > MOST_NEXT) {
@@ -530,7 +533,7 @@ public final class CheckText {
     }
     if (!result.diagnosis().blind().isEmpty()) {
       page.heading("What these readings can't see");
-      several(result.diagnosis().blind());
+      several(result.diagnosis().blind().stream().map(BlindSentences::of).toList());
     }
   }
 

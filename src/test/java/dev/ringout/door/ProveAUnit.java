@@ -6,7 +6,7 @@ import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.CheckJob;
 import dev.ringout.jobs.UnitRequest;
 import dev.ringout.jobs.WrongRequest;
-import dev.ringout.words.Sentences;
+import dev.ringout.words.FaultSentences;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -23,7 +23,7 @@ final class ProveAUnit {
 
   private static void show(CheckResult result) {
     System.out.println(result.verdict());
-    result.diagnosis().faults().forEach(fault -> System.out.println(Sentences.summary(fault)));
+    result.diagnosis().faults().forEach(fault -> System.out.println(FaultSentences.summary(fault)));
     System.out.println(result.coverage().unproven().size() + " not proven");
   }
 }

@@ -20,6 +20,7 @@ import dev.ringout.diagnose.Fault.Shorted;
 import dev.ringout.diagnose.Fault.SlippedRows;
 import dev.ringout.diagnose.NextReading;
 import dev.ringout.diagnose.SlipFact;
+import dev.ringout.words.BlindSentences;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -386,6 +387,9 @@ class FaultSignaturesTest {
   }
 
   private static List<String> cancelling(CheckResult result) {
-    return result.diagnosis().blind().stream().filter(text -> text.contains("cancel")).toList();
+    return result.diagnosis().blind().stream()
+        .map(BlindSentences::of)
+        .filter(text -> text.contains("cancel"))
+        .toList();
   }
 }

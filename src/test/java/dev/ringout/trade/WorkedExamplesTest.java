@@ -16,6 +16,7 @@ import dev.ringout.diagnose.Fault.Pattern;
 import dev.ringout.diagnose.NextReading;
 import dev.ringout.diagnose.NextReading.Purpose;
 import dev.ringout.source.Problem;
+import dev.ringout.words.BlindSentences;
 import dev.ringout.words.NotJudgedSentences;
 import java.nio.file.Path;
 import java.util.List;
@@ -70,8 +71,7 @@ class WorkedExamplesTest {
 
   private static boolean isTwoOpens(Fault.Alternative alternative) {
     return alternative.slips().size() == 2
-        && alternative.slips().stream()
-            .allMatch(slip -> slip instanceof dev.ringout.diagnose.SlipFact.Opened);
+        && alternative.slips().stream().allMatch(slip -> slip.asOpened().isPresent());
   }
 
   @Test
@@ -167,7 +167,9 @@ class WorkedExamplesTest {
 
     assertEquals(Verdict.CONFORMS, result.verdict());
     assertEquals(1, result.diagnosis().blind().size());
-    assertTrue(result.diagnosis().blind().get(0).startsWith("W1 and W2 join the same net"));
+    assertTrue(
+        BlindSentences.of(result.diagnosis().blind().get(0))
+            .startsWith("W1 and W2 join the same net"));
   }
 
   @Test

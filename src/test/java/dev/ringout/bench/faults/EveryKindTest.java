@@ -18,7 +18,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * Every kind of slip in a small random unit, read with a meter that shares nothing with the
  * program. By physics the story told, or one of its alternatives, makes the unit what it is; how it
- * is told, and how many more readings it takes to be certain, stands in golden files.
+ * is told, and how many more readings it takes to be certain, stands in golden files, below what
+ * was planted and what fails.
  */
 class EveryKindTest {
   private static final int WIRES = 20;
@@ -59,6 +60,7 @@ class EveryKindTest {
   private static void assertTold(
       String file, String name, List<Kind> planted, long seed, Habit habit) throws IOException {
     Trial trial = Trial.of(seed, planted, habit, WIRES);
+    String input = Planted.of(trial);
     String told = Told.of(trial.check());
     Outcome outcome = trial.judge();
     assertFalse(outcome.missed(), name);
@@ -68,6 +70,6 @@ class EveryKindTest {
     Golden.assertSection(
         file,
         name,
-        told + (more ? "certain after " + outcome.readingsToCertainty() + " more\n" : ""));
+        input + told + (more ? "certain after " + outcome.readingsToCertainty() + " more\n" : ""));
   }
 }

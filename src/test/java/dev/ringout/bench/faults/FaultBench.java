@@ -284,46 +284,8 @@ public final class FaultBench {
   }
 
   private static void explain(Trial trial) {
-    for (Rig.Joint joint : trial.paper().joints) {
-      trial.bench().joints.stream()
-          .filter(one -> one.name.equals(joint.name))
-          .findFirst()
-          .ifPresentOrElse(
-              now -> {
-                if (!Arrays.equals(now.ends, joint.ends)
-                    || now.ohms != joint.ohms
-                    || !now.position.equals(joint.position)) {
-                  System.err.println(
-                      "   " + text(trial.paper(), joint) + " -> " + text(trial.bench(), now));
-                }
-              },
-              () -> System.err.println("   " + text(trial.paper(), joint) + " is gone"));
-    }
-    trial.bench().joints.stream()
-        .filter(one -> one.kind == Rig.JointKind.BRIDGE)
-        .forEach(one -> System.err.println("   + " + text(trial.bench(), one)));
-    trial
-        .bench()
-        .leaks
-        .forEach(
-            leak ->
-                System.err.println(
-                    "   leak "
-                        + trial.bench().points.get(leak.from())
-                        + " "
-                        + trial.bench().points.get(leak.to())));
+    System.err.print(Planted.of(trial));
     CheckResult result = trial.check();
-    result.comparison().failing().stream()
-        .limit(80)
-        .forEach(
-            one ->
-                System.err.println(
-                    "   ! "
-                        + one.reading().subject()
-                        + " "
-                        + one.reading().measured().text()
-                        + " "
-                        + one.outcome()));
     for (Fault fault : result.diagnosis().faults().stream().limit(8).toList()) {
       System.err.println(
           "   => "
@@ -356,16 +318,5 @@ public final class FaultBench {
     if (!result.diagnosis().searchComplete()) {
       System.err.println("   search cut short");
     }
-  }
-
-  private static String text(Rig rig, Rig.Joint joint) {
-    return joint.name
-        + " "
-        + rig.points.get(joint.ends[0])
-        + " "
-        + rig.points.get(joint.ends[1])
-        + " "
-        + joint.position
-        + (rig.poor.contains(joint.name) ? " poor" : "");
   }
 }

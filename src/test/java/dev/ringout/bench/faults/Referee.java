@@ -107,56 +107,129 @@ final class Referee {
   }
 
   private static List<Effect> effects(Fault fault) {
-    if (fault instanceof Fault.Open open) {
-      return open.suspects().stream().map(one -> opened(one)).toList();
-    }
-    if (fault instanceof Fault.Shorted shorted) {
-      return List.of(bridge(shorted.points().get(0), shorted.points().get(1)));
-    }
-    if (fault instanceof Fault.Miswire miswire) {
-      return List.of(moved(miswire.moves()));
-    }
-    if (fault instanceof Fault.HighResistance high) {
-      return high.suspects().stream().map(one -> poor(one.conductor())).toList();
-    }
-    if (fault instanceof Fault.LowInsulation low) {
-      return List.of(leaking(low));
-    }
-    if (fault instanceof Fault.WrongPart part) {
-      return List.of(part(part.part(), part.how(), part.points()));
-    }
-    if (fault instanceof Fault.WrongSwitch wrong) {
-      return List.of(switched(wrong.which(), wrong.how(), wrong.position(), wrong.points()));
-    }
-    if (fault instanceof Fault.OnPaper paper) {
-      return effects(paper.same());
-    }
-    if (fault instanceof Fault.OfTheTest) {
-      return List.of(rig -> {});
-    }
-    return List.of(rig -> rig.poor.add("no such fault was planted: " + fault));
+    return fault.match(new EffectsOfFault());
   }
 
   private static Effect effect(SlipFact slip) {
-    if (slip instanceof SlipFact.Opened opened) {
-      return opened(opened.conductor());
+    return slip.match(new EffectOfSlip());
+  }
+
+  /** What each kind of fault may have done to a unit. */
+  private static final class EffectsOfFault implements Fault.Cases<List<Effect>> {
+    /** The unit itself is sound. */
+    private static final List<Effect> NONE = List.of(rig -> {});
+
+    private static List<Effect> notPlanted(Fault fault) {
+      return List.of(rig -> rig.poor.add("no such fault was planted: " + fault));
     }
-    if (slip instanceof SlipFact.Misplaced misplaced) {
-      return moved(misplaced.moves());
+
+    @Override
+    public List<Effect> open(Fault.Open fault) {
+      return fault.suspects().stream().map(one -> opened(one)).toList();
     }
-    if (slip instanceof SlipFact.Bridge bridge) {
-      return bridge(bridge.one(), bridge.other());
+
+    @Override
+    public List<Effect> shorted(Fault.Shorted fault) {
+      return List.of(bridge(fault.points().get(0), fault.points().get(1)));
     }
-    if (slip instanceof SlipFact.PoorJoint poor) {
-      return poor(poor.conductor());
+
+    @Override
+    public List<Effect> miswire(Fault.Miswire fault) {
+      return List.of(moved(fault.moves()));
     }
-    if (slip instanceof SlipFact.BadPart bad) {
-      return part(bad.part(), bad.how(), List.of(bad.from(), bad.to()));
+
+    @Override
+    public List<Effect> highResistance(Fault.HighResistance fault) {
+      return fault.suspects().stream().map(one -> poor(one.conductor())).toList();
     }
-    if (slip instanceof SlipFact.BadSwitch bad) {
-      return switched(bad.which(), bad.how(), bad.position(), bad.contact());
+
+    @Override
+    public List<Effect> unequalWire(Fault.UnequalWire fault) {
+      return notPlanted(fault);
     }
-    return rig -> {};
+
+    @Override
+    public List<Effect> wrongGauge(Fault.WrongGauge fault) {
+      return notPlanted(fault);
+    }
+
+    @Override
+    public List<Effect> lowInsulation(Fault.LowInsulation fault) {
+      return List.of(leaking(fault));
+    }
+
+    @Override
+    public List<Effect> wrongPart(Fault.WrongPart fault) {
+      return List.of(part(fault.part(), fault.how(), fault.points()));
+    }
+
+    @Override
+    public List<Effect> wrongSwitch(Fault.WrongSwitch fault) {
+      return List.of(switched(fault.which(), fault.how(), fault.position(), fault.points()));
+    }
+
+    @Override
+    public List<Effect> misread(Fault.Misread fault) {
+      return NONE;
+    }
+
+    @Override
+    public List<Effect> slippedRows(Fault.SlippedRows fault) {
+      return NONE;
+    }
+
+    @Override
+    public List<Effect> leadsNotNulled(Fault.LeadsNotNulled fault) {
+      return NONE;
+    }
+
+    @Override
+    public List<Effect> onPaper(Fault.OnPaper fault) {
+      return effects(fault.same());
+    }
+  }
+
+  /** What each kind of slip did to a unit. */
+  private static final class EffectOfSlip implements SlipFact.Cases<Effect> {
+    @Override
+    public Effect opened(SlipFact.Opened fact) {
+      return Referee.opened(fact.conductor());
+    }
+
+    @Override
+    public Effect misplaced(SlipFact.Misplaced fact) {
+      return moved(fact.moves());
+    }
+
+    @Override
+    public Effect bridge(SlipFact.Bridge fact) {
+      return Referee.bridge(fact.one(), fact.other());
+    }
+
+    @Override
+    public Effect misread(SlipFact.Misread fact) {
+      return rig -> {};
+    }
+
+    @Override
+    public Effect poorJoint(SlipFact.PoorJoint fact) {
+      return poor(fact.conductor());
+    }
+
+    @Override
+    public Effect otherLength(SlipFact.OtherLength fact) {
+      return rig -> {};
+    }
+
+    @Override
+    public Effect badPart(SlipFact.BadPart fact) {
+      return part(fact.part(), fact.how(), List.of(fact.from(), fact.to()));
+    }
+
+    @Override
+    public Effect badSwitch(SlipFact.BadSwitch fact) {
+      return switched(fact.which(), fact.how(), fact.position(), fact.contact());
+    }
   }
 
   private static Effect change(Consumer<Rig> change) {

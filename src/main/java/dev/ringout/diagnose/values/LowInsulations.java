@@ -1,0 +1,348 @@
+package dev.ringout.diagnose.values;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Expected.Joined;
+import dev.ringout.circuit.Leaks;
+import dev.ringout.circuit.Leaks.Leak;
+import dev.ringout.circuit.Leaks.Pair;
+import dev.ringout.circuit.Partition;
+import dev.ringout.compare.Comparison;
+import dev.ringout.compare.Judged;
+import dev.ringout.compare.Outcome;
+import dev.ringout.diagnose.Certainty;
+import dev.ringout.diagnose.Fault;
+import dev.ringout.diagnose.Fault.Finding;
+import dev.ringout.diagnose.wiring.ListedUnit;
+import dev.ringout.diagnose.wiring.Neighbours;
+import dev.ringout.diagnose.wiring.WiringFaults;
+import dev.ringout.harness.Point;
+import dev.ringout.readings.Measured;
+import dev.ringout.readings.Reading;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Low insulation as leaks between nets, on the unit as it was found. Where most of the nets read at
+ * one connector are low, that is one finding: moisture or dirt there is likelier than so many
+ * damaged wires (common practice, no source).
+ */
+public final class LowInsulations {
+  private static final int LEAST_FOR_ONE_CAUSE = 3;
+  private static final double SHARE_FOR_ONE_CAUSE = 0.5;
+
+  private final Circuit circuit;
+  private final Neighbours neighbours;
+  private final Comparison comparison;
+  private final Partition found;
+  private final Map<Integer, Set<String>> itemsOf = new HashMap<>();
+
+  private LowInsulations(
+      Circuit circuit, Neighbours neighbours, Comparison comparison, Partition found) {
+    this.circuit = circuit;
+    this.neighbours = neighbours;
+    this.comparison = comparison;
+    this.found = found;
+  }
+
+  /** Low insulation that no fault of the wiring explains. */
+  public static List<Fault> of(ListedUnit unit, Comparison comparison, WiringFaults wiring) {
+    return new LowInsulations(unit.circuit(), unit.neighbours(), comparison, wiring.found())
+        .faults(wiring.explained());
+  }
+
+  private List<Fault> faults(Set<Judged> explainedOtherwise) {
+    List<Judged> low =
+        Stream.concat(
+                comparison.with(Outcome.LOW_INSULATION).stream(),
+                comparison.with(Outcome.RESISTIVE).stream()
+                    .filter(judged -> !(judged.expected() instanceof Joined)))
+            .filter(judged -> !explainedOtherwise.contains(judged))
+            .toList();
+    if (low.isEmpty()) {
+      return List.of();
+    }
+    List<Fault> faults = new ArrayList<>();
+    List<Judged> left = new ArrayList<>(low);
+    List<Judged> read = insulationReadings();
+    Map<String, AtItem> readAt = byItem(read);
+    while (true) {
+      Map<String, AtItem> lowAt = byItem(left);
+      List<String> wet = wetItems(lowAt, readAt);
+      if (wet.isEmpty()) {
+        break;
+      }
+      Set<Integer> nets = netsAt(wet.get(0), lowAt);
+      List<Judged> there = left.stream().filter(judged -> nets.containsAll(nets(judged))).toList();
+      faults.add(wet(wet, there, nets, netsAt(wet.get(0), readAt).size()));
+      left.removeAll(there);
+    }
+    faults.addAll(leaks(left, read));
+    return faults;
+  }
+
+  /** The readings at one item, and the nets that they are about. */
+  private static final class AtItem {
+    final Set<Integer> nets = new TreeSet<>();
+    int readings;
+  }
+
+  private static Set<Integer> netsAt(String item, Map<String, AtItem> byItem) {
+    AtItem there = byItem.get(item);
+    return there == null ? Set.of() : there.nets;
+  }
+
+  private List<Judged> insulationReadings() {
+    return comparison.inForce().stream()
+        .filter(judged -> judged.reading().kind() == Reading.Kind.INSULATION)
+        .filter(judged -> judged.reading().measured().made())
+        .toList();
+  }
+
+  private Set<Integer> nets(Judged judged) {
+    Set<Integer> nets = new LinkedHashSet<>();
+    judged.probing().points().forEach(point -> nets.add(found.groupOf(point)));
+    return nets;
+  }
+
+  /** Readings, by the items at which all nets of each have points. */
+  private Map<String, AtItem> byItem(List<Judged> readings) {
+    Map<String, AtItem> byItem = new TreeMap<>();
+    for (Judged judged : readings) {
+      Set<Integer> nets = nets(judged);
+      Set<String> shared = new TreeSet<>();
+      for (int net : nets) {
+        Set<String> items = itemsOf.computeIfAbsent(net, this::items);
+        if (shared.isEmpty()) {
+          shared.addAll(items);
+        } else {
+          shared.retainAll(items);
+        }
+        if (shared.isEmpty()) {
+          break;
+        }
+      }
+      for (String item : shared) {
+        AtItem there = byItem.computeIfAbsent(item, ref -> new AtItem());
+        there.nets.addAll(nets);
+        there.readings++;
+      }
+    }
+    return byItem;
+  }
+
+  private Set<String> items(int net) {
+    return IntStream.of(found.pointsOf(net))
+        .mapToObj(neighbours::refOf)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /**
+   * The items at which the greatest share of the nets read is low, if it is most of them. Several
+   * with the same share are the ends of one cable: those with the most low nets.
+   */
+  private static List<String> wetItems(Map<String, AtItem> lowAt, Map<String, AtItem> readAt) {
+    Map<String, Double> shareAt = new TreeMap<>();
+    lowAt.forEach(
+        (item, low) -> {
+          int nets = low.nets.size();
+          double share = nets / (double) Math.max(nets, netsAt(item, readAt).size());
+          if (nets >= LEAST_FOR_ONE_CAUSE
+              && low.readings >= LEAST_FOR_ONE_CAUSE
+              && share >= SHARE_FOR_ONE_CAUSE) {
+            shareAt.put(item, share);
+          }
+        });
+    double most = shareAt.values().stream().mapToDouble(share -> share).max().orElse(0);
+    shareAt.values().removeIf(share -> share < most);
+    int highest =
+        shareAt.keySet().stream().mapToInt(item -> netsAt(item, lowAt).size()).max().orElse(0);
+    return shareAt.keySet().stream().filter(item -> netsAt(item, lowAt).size() == highest).toList();
+  }
+
+  private Fault wet(List<String> items, List<Judged> readings, Set<Integer> nets, int read) {
+    List<Point> points =
+        nets.stream()
+            .flatMapToInt(net -> IntStream.of(found.pointsOf(net)))
+            .filter(point -> neighbours.refOf(point).equals(items.get(0)))
+            .mapToObj(circuit::point)
+            .sorted()
+            .toList();
+    return fault(readings, readings, points, items, nets.size(), read, Certainty.LIKELY);
+  }
+
+  private List<Fault> leaks(List<Judged> low, List<Judged> read) {
+    Leaks leaks = leaksShownBy(low, read);
+    List<Fault> faults = new ArrayList<>();
+    Set<Judged> shown = new HashSet<>();
+    for (Leak leak : leaks.all()) {
+      List<Judged> readings = shownBy(leak, low, leaks);
+      shown.addAll(readings);
+      faults.add(
+          leak(
+              readings,
+              valuesOf(leak, readings),
+              ends(leak.between()),
+              leak.read() ? Certainty.CERTAIN : Certainty.LIKELY));
+    }
+    for (int net : leaks.loose()) {
+      List<Judged> readings =
+          low.stream()
+              .filter(judged -> !shown.contains(judged) && nets(judged).contains(net))
+              .toList();
+      if (!readings.isEmpty()) {
+        shown.addAll(readings);
+        faults.add(leakAsRead(readings));
+      }
+    }
+    low.stream()
+        .filter(judged -> !shown.contains(judged))
+        .forEach(judged -> faults.add(leakAsRead(List.of(judged))));
+    return faults;
+  }
+
+  private Leaks leaksShownBy(List<Judged> low, List<Judged> read) {
+    Map<Pair, Double> pairs = new HashMap<>();
+    Map<Integer, Double> toRest = new HashMap<>();
+    for (Judged judged : low) {
+      if (judged.probing().toRest() && judged.probing().from().length == 1) {
+        toRest.merge(found.groupOf(judged.probing().from()[0]), ohms(judged), Math::min);
+      } else {
+        pair(judged).ifPresent(pair -> pairs.merge(pair, ohms(judged), Math::min));
+      }
+    }
+    Set<Pair> apart = new HashSet<>();
+    for (Judged judged : read) {
+      if (judged.outcome() == Outcome.CONFORMS) {
+        pair(judged).ifPresent(apart::add);
+      }
+    }
+    return new Leaks(pairs, toRest, apart);
+  }
+
+  /** A leak of which nothing more is known than what was read at its points. */
+  private Fault leakAsRead(List<Judged> readings) {
+    return leak(readings, readings, probed(readings), Certainty.CERTAIN);
+  }
+
+  /** The two nets of a reading between two points; of points tied together any may leak. */
+  private Optional<Pair> pair(Judged judged) {
+    if (!judged.probing().isPair()) {
+      return Optional.empty();
+    }
+    int one = found.groupOf(judged.probing().from()[0]);
+    int other = found.groupOf(judged.probing().to()[0]);
+    return one == other ? Optional.empty() : Optional.of(Pair.of(one, other));
+  }
+
+  /** A leak's own ohms are those read between its two nets; a net's others are in no reading. */
+  private List<Judged> valuesOf(Leak leak, List<Judged> readings) {
+    List<Judged> between =
+        readings.stream()
+            .filter(one -> pair(one).filter(leak.between()::equals).isPresent())
+            .toList();
+    return between.isEmpty() ? readings : between;
+  }
+
+  /** The readings of its two nets, and those of others that lead over it. */
+  private List<Judged> shownBy(Leak leak, List<Judged> low, Leaks leaks) {
+    Set<Pair> direct = leaks.all().stream().map(Leak::between).collect(Collectors.toSet());
+    Set<Integer> reached = new HashSet<>(Set.of(leak.between().one(), leak.between().other()));
+    for (int round = 0; round < leaks.all().size(); round++) {
+      for (Leak other : leaks.all()) {
+        if (reached.contains(other.between().one()) || reached.contains(other.between().other())) {
+          reached.add(other.between().one());
+          reached.add(other.between().other());
+        }
+      }
+    }
+    return low.stream()
+        .filter(
+            judged -> {
+              Set<Integer> nets = nets(judged);
+              if (!judged.probing().isPair()) {
+                return nets.stream().anyMatch(leak.between()::has);
+              }
+              return pair(judged).filter(direct::contains).isPresent()
+                  ? pair(judged).filter(leak.between()::equals).isPresent()
+                  : reached.containsAll(nets);
+            })
+        .sorted(Comparator.comparingDouble(LowInsulations::ohms))
+        .toList();
+  }
+
+  /** Where two nets are nearest to each other. */
+  private List<Point> ends(Pair nets) {
+    int[] best = {found.pointsOf(nets.one())[0], found.pointsOf(nets.other())[0]};
+    int least = Integer.MAX_VALUE;
+    for (int one : found.pointsOf(nets.one())) {
+      for (int other : found.pointsOf(nets.other())) {
+        if (neighbours.sameItem(one, other) && neighbours.distance(one, other) < least) {
+          least = neighbours.distance(one, other);
+          best = new int[] {one, other};
+        }
+      }
+    }
+    return IntStream.of(best).mapToObj(circuit::point).toList();
+  }
+
+  private List<Point> probed(List<Judged> readings) {
+    return readings.stream()
+        .flatMap(judged -> judged.probing().points().mapToObj(circuit::point))
+        .distinct()
+        .toList();
+  }
+
+  private static Fault leak(
+      List<Judged> readings, List<Judged> values, List<Point> points, Certainty certainty) {
+    return fault(readings, values, points, List.of(), 1, 1, certainty);
+  }
+
+  private static Fault fault(
+      List<Judged> readings,
+      List<Judged> values,
+      List<Point> points,
+      List<String> items,
+      int netsLow,
+      int netsRead,
+      Certainty certainty) {
+    DoubleSummaryStatistics ohms =
+        values.stream()
+            .mapToDouble(LowInsulations::ohms)
+            .filter(one -> one > 0)
+            .summaryStatistics();
+    boolean measured = ohms.getCount() > 0;
+    Reading first = readings.get(0).reading();
+    return new Fault.LowInsulation(
+        Finding.alone(certainty, readings, List.of()),
+        points,
+        items,
+        netsLow,
+        netsRead,
+        measured ? OptionalDouble.of(ohms.getMin()) : OptionalDouble.empty(),
+        measured ? OptionalDouble.of(ohms.getMax()) : OptionalDouble.empty(),
+        first.kind() == Reading.Kind.INSULATION ? first.volts() : OptionalDouble.empty());
+  }
+
+  /** What was read; 0 where it is no number. */
+  private static double ohms(Judged judged) {
+    Measured measured = judged.reading().measured();
+    if (measured instanceof Measured.Value value) {
+      return value.ohms();
+    }
+    return measured instanceof Measured.LessThan less ? less.ohms() : 0;
+  }
+}

@@ -1,0 +1,80 @@
+package dev.ringout.diagnose.values;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.circuit.Nets;
+import dev.ringout.compare.Comparison;
+import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.Fault;
+import dev.ringout.diagnose.wiring.AsFound;
+import dev.ringout.diagnose.wiring.ListedUnit;
+import dev.ringout.diagnose.wiring.SlipCosts;
+import dev.ringout.diagnose.wiring.WiringFaults;
+import dev.ringout.harness.SwitchState;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/**
+ * Faults of what is joined, but with other ohms than its wires account for: wrong gauges, poor
+ * joints, unequal wires. Held against the unit as it was found.
+ */
+public final class ValueFaults {
+  private ValueFaults() {}
+
+  /** The faults by value that no fault of the wiring explains. */
+  public static List<Fault> of(
+      ListedUnit unit, Comparison comparison, WiringFaults wiring, boolean leadsInDoubt) {
+    AsFound asFound = wiring.asFound();
+    JoinLimits limits = unit.limits();
+    SlipCosts costs = unit.costs();
+    Circuit circuit = asFound.circuit();
+    JoinLimits limitsFound =
+        asFound.isAsListed() ? limits : limits.on(circuit);
+    Comparison held =
+        asFound.isAsListed()
+            ? comparison
+            : comparison.heldAgainst(circuit, limitsFound, changed(unit.circuit(), wiring));
+    Set<Judged> claimed = new LinkedHashSet<>(wiring.explained());
+    List<Fault> faults = new ArrayList<>();
+    if (!leadsInDoubt) {
+      add(new WrongGauges(asFound, limitsFound, costs, held).faults(claimed), faults, claimed);
+    }
+    HighResistances high = new HighResistances(asFound, limitsFound, costs, held, leadsInDoubt);
+    add(high.faults(claimed), faults, claimed);
+    if (!leadsInDoubt) {
+      add(new UnequalWires(asFound, limitsFound, held).faults(claimed), faults, claimed);
+    }
+    return faults;
+  }
+
+  private static void add(List<? extends Fault> more, List<Fault> faults, Set<Judged> claimed) {
+    faults.addAll(more);
+    more.forEach(fault -> claimed.addAll(fault.finding().readings()));
+  }
+
+  /** Readings at nets that the slips touch. */
+  private static Predicate<Judged> changed(Circuit listed, WiringFaults wiring) {
+    Map<SwitchState, Set<Integer>> touched = new HashMap<>();
+    return judged -> {
+      SwitchState state = judged.reading().state();
+      Set<Integer> here = touched.computeIfAbsent(state, wiring::touchedNets);
+      Nets nets = listed.in(state);
+      return isAtAny(judged.probing().from(), nets, here)
+          || isAtAny(judged.probing().to(), nets, here);
+    };
+  }
+
+  private static boolean isAtAny(int[] points, Nets nets, Set<Integer> here) {
+    for (int point : points) {
+      if (here.contains(nets.of(point))) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

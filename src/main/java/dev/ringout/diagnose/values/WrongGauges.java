@@ -1,0 +1,197 @@
+package dev.ringout.diagnose.values;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Conductor;
+import dev.ringout.circuit.Expected.Joined;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.compare.Comparison;
+import dev.ringout.compare.Judged;
+import dev.ringout.compare.Outcome;
+import dev.ringout.compare.ValueVerdict;
+import dev.ringout.diagnose.Certainty;
+import dev.ringout.diagnose.Fault;
+import dev.ringout.diagnose.Fault.Alternative;
+import dev.ringout.diagnose.Fault.Finding;
+import dev.ringout.diagnose.SlipFact;
+import dev.ringout.diagnose.wiring.AsFound;
+import dev.ringout.diagnose.wiring.SlipCosts;
+import dev.ringout.harness.Wire;
+import dev.ringout.units.Gauge;
+import dev.ringout.units.OhmsRange;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Single wires whose reading another standard gauge fits clearly better than the listed one,
+ * weighed against a poor joint and another length (Bayes): how often each happens stands in {@code
+ * slips.csv}; a gauge says what is read within some percent, a poor joint may add anything, a
+ * length may be off by up to half or double.
+ */
+final class WrongGauges {
+  private static final double CLEARLY = 0.5;
+  private static final double ALL_BUT_SURE = 0.99;
+  private static final double LEAST_ODDS = 0.01;
+
+  /** Wire eight gauge numbers off would not go into the contact. */
+  private static final int FARTHEST = 8;
+
+  private final AsFound asFound;
+  private final Circuit circuit;
+  private final JoinLimits limits;
+  private final SlipCosts costs;
+  private final Comparison comparison;
+
+  WrongGauges(AsFound asFound, JoinLimits limits, SlipCosts costs, Comparison comparison) {
+    this.asFound = asFound;
+    this.circuit = asFound.circuit();
+    this.limits = limits;
+    this.costs = costs;
+    this.comparison = comparison;
+  }
+
+  private record Fit(Gauge gauge, double weight) {}
+
+  /** Wires of one cable that all seem to be of the same other gauge are one fault. */
+  private record Same(String cable, Gauge listed, Gauge likely) {}
+
+  List<Fault> faults(Set<Judged> explainedOtherwise) {
+    Map<Same, List<Fault.WrongGauge>> alike = new LinkedHashMap<>();
+    Set<Integer> seen = new HashSet<>();
+    for (Judged judged : comparison.inForce()) {
+      // A high value that a limit in the file lets pass is left to the comparison with its fellows.
+      boolean outside =
+          judged.outcome() == Outcome.RESISTIVE
+              ? judged.value() == ValueVerdict.HIGH
+              : judged.outcome() == Outcome.CONFORMS && judged.value() == ValueVerdict.LOW;
+      if (outside && judged.expected() instanceof Joined && !explainedOtherwise.contains(judged)) {
+        fault(judged, seen)
+            .ifPresent(
+                fault -> {
+                  Wire wire = fault.wires().get(0);
+                  String cable = wire.cable().isEmpty() ? wire.name() : wire.cable();
+                  alike
+                      .computeIfAbsent(
+                          new Same(cable, fault.listed(), fault.likely()), key -> new ArrayList<>())
+                      .add(fault);
+                });
+      }
+    }
+    return alike.values().stream().map(WrongGauges::together).toList();
+  }
+
+  private static Fault together(List<Fault.WrongGauge> alike) {
+    Fault.WrongGauge first = alike.get(0);
+    if (alike.size() == 1) {
+      return first;
+    }
+    return new Fault.WrongGauge(
+        Finding.alone(
+            first.finding().certainty(),
+            alike.stream().flatMap(one -> one.finding().readings().stream()).toList(),
+            first.finding().alternatives()),
+        alike.stream().flatMap(one -> one.wires().stream()).toList(),
+        first.listed(),
+        first.likely(),
+        first.odds(),
+        first.expected(),
+        first.expectedOfLikely(),
+        first.measuredOhms());
+  }
+
+  private Optional<Fault.WrongGauge> fault(Judged judged, Set<Integer> seen) {
+    int[] way =
+        limits
+            .resistances(judged.reading().meter())
+            .conductorsBetween(
+                judged.probing().from()[0], judged.probing().to()[0], judged.reading().state());
+    if (way.length != 1
+        || !(circuit.conductors().get(way[0]) instanceof Conductor.OfWire one)
+        || one.wire().gauge().isEmpty()
+        || judged.seen().middleOhms() <= 0
+        || !seen.add(way[0])) {
+      return Optional.empty();
+    }
+    return fault(judged, one, one.wire().gauge().get());
+  }
+
+  private Optional<Fault.WrongGauge> fault(Judged judged, Conductor.OfWire one, Gauge listed) {
+    Wire wire = one.wire();
+    double ohms = judged.seen().middleOhms();
+    List<Fit> fits = fits(judged, wire, listed);
+    Fit best = fits.stream().max((a, b) -> Double.compare(a.weight(), b.weight())).orElseThrow();
+    double excess = ohms - judged.limit().expected().middleOhms();
+    double poor = excess > 0 ? costs.rateOf("poor wire") / (excess * Math.log(1e4)) : 0;
+    double length = costs.rateOf("length other") / (ohms * Math.log(4));
+    double total = fits.stream().mapToDouble(Fit::weight).sum() + poor + length;
+    double odds = best.weight() / total;
+    if (best.gauge().equals(listed) || odds < CLEARLY) {
+      return Optional.empty();
+    }
+    List<Alternative> alternatives = new ArrayList<>();
+    alternative(alternatives, poor / total, new SlipFact.PoorJoint(one));
+    double times = ohms / judged.limit().expected().middleOhms();
+    alternative(
+        alternatives,
+        length / total,
+        new SlipFact.OtherLength(wire, wire.length().orElseThrow().metres() * times));
+    alternatives.sort((a, b) -> Double.compare(b.odds(), a.odds()));
+    return Optional.of(
+        new Fault.WrongGauge(
+            Finding.alone(
+                odds >= ALL_BUT_SURE ? Certainty.CERTAIN : Certainty.LIKELY,
+                List.of(judged),
+                List.copyOf(alternatives)),
+            List.of(asFound.listed(wire)),
+            listed,
+            best.gauge(),
+            odds,
+            judged.limit().expected(),
+            limits.resistances(judged.reading().meter()).ofWireAs(wire, best.gauge()),
+            ohms));
+  }
+
+  /** How well each gauge in use fits what was read, weighed by how often it is taken. */
+  private List<Fit> fits(Judged judged, Wire wire, Gauge listed) {
+    List<Fit> fits = new ArrayList<>();
+    for (Gauge gauge : limits.wires().copper().sizesLike(listed)) {
+      double steps = steps(listed, gauge);
+      if (isInUse(gauge) && steps <= FARTHEST) {
+        double often = steps == 0 ? 1 : costs.rateOf("gauge other") * Math.pow(2, -steps / 2);
+        OhmsRange range = limits.resistances(judged.reading().meter()).ofWireAs(wire, gauge);
+        fits.add(new Fit(gauge, often * density(judged.seen().middleOhms(), range, judged.seen())));
+      }
+    }
+    return fits;
+  }
+
+  private static void alternative(List<Alternative> to, double odds, SlipFact fact) {
+    if (odds >= LEAST_ODDS) {
+      to.add(new Alternative(odds, List.of(fact)));
+    }
+  }
+
+  /** Normal about the middle of the range, the ends two standard deviations away. */
+  private static double density(double ohms, OhmsRange range, OhmsRange seen) {
+    double spread = Math.hypot(range.halfWidthOhms() / 2, seen.halfWidthOhms() / 2);
+    double off = (ohms - range.middleOhms()) / spread;
+    return Math.exp(-off * off / 2) / (spread * Math.sqrt(2 * Math.PI));
+  }
+
+  /** Odd gauges finer than 2 are hardly made as hook-up wire (common practice, no source). */
+  private static boolean isInUse(Gauge gauge) {
+    return !(gauge instanceof Gauge.Awg awg) || awg.number() <= 2 || awg.number() % 2 == 0;
+  }
+
+  /** How many gauge numbers apart; a gauge number is a factor of 1.26 in area (ASTM B258). */
+  private double steps(Gauge one, Gauge other) {
+    double ratio =
+        limits.wires().copper().squareMillimetres(one).orElseThrow()
+            / limits.wires().copper().squareMillimetres(other).orElseThrow();
+    return Math.abs(Math.log(ratio) / Math.log(Math.pow(92, 2 / 39.0)));
+  }
+}

@@ -1,0 +1,424 @@
+package dev.ringout.diagnose.wiring;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Conductor;
+import dev.ringout.circuit.Expected;
+import dev.ringout.circuit.Expected.Apart;
+import dev.ringout.circuit.Expected.ThroughParts;
+import dev.ringout.circuit.Nets;
+import dev.ringout.compare.Judged;
+import dev.ringout.compare.Observed;
+import dev.ringout.diagnose.PartFault;
+import dev.ringout.diagnose.SwitchFault;
+import dev.ringout.diagnose.wiring.Arrangements.Supposed;
+import dev.ringout.harness.Part;
+import dev.ringout.harness.Switch;
+import dev.ringout.harness.SwitchState;
+import dev.ringout.harness.Wire;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntPredicate;
+
+/** The slips that could mend one contradicted reading, found on the unit as slipped so far. */
+final class Candidates {
+  /** Beyond so many pins an item's wires are tried only in nearby cavities. */
+  private static final int MOST_PINS = 160;
+
+  private static final int NEARBY = 4;
+  private static final int MOST_WIRES = 40;
+
+  private final Circuit circuit;
+  private final Neighbours neighbours;
+  private final Evidence evidence;
+  private final List<Supposed> arrangements;
+  private final Set<Judged> mayBeMisread;
+
+  /**
+   * Candidates for one region.
+   *
+   * @param mayBeMisread readings that may have been taken at another pin
+   */
+  Candidates(
+      Circuit circuit,
+      Neighbours neighbours,
+      Evidence evidence,
+      List<Supposed> arrangements,
+      Set<Judged> mayBeMisread) {
+    this.circuit = circuit;
+    this.neighbours = neighbours;
+    this.evidence = evidence;
+    this.arrangements = arrangements;
+    this.mayBeMisread = mayBeMisread;
+  }
+
+  /**
+   * Slips that could mend a reading.
+   *
+   * @param suspects points of other contradicted readings, to which a join with the rest may lead
+   */
+  Set<Slip> mending(Judged judged, List<Slip> slips, Set<Integer> suspects) {
+    SlippedNets nets = evidence.nets(slips, judged.reading().state());
+    Expected predicted = evidence.predict(judged, nets, slips);
+    Set<Slip> found = new LinkedHashSet<>();
+    arrange(judged, slips, found);
+    misread(judged, found);
+    if (predicted instanceof ThroughParts parts) {
+      parts.parts().forEach(part -> partNotAsListed(part, judged, slips, found));
+      leadsAtValuesElsewhere(parts, nets, slips, found);
+      if (judged.observed() == Observed.APART || judged.observed() == Observed.RESISTIVE) {
+        cutWaysToParts(judged, parts, nets, found);
+      }
+      if (judged.observed() != Observed.APART) {
+        join(judged, nets, suspects, found);
+      }
+    } else if (predicted instanceof Apart) {
+      if (judged.expected() instanceof ThroughParts parts) {
+        parts.parts().forEach(part -> partNotAsListed(part, judged, slips, found));
+      }
+      if (judged.observed() == Observed.RESISTIVE) {
+        partElsewhere(judged, nets, slips, found);
+      } else {
+        contactsThatJoin(judged, nets, found);
+      }
+      join(judged, nets, suspects, found);
+    } else {
+      List<Integer> way = nets.way(judged.probing().from(), otherSide(judged));
+      cut(way, nets, found);
+      if (judged.observed() == Observed.RESISTIVE) {
+        way.forEach(conductor -> found.add(new Slip.Poor(conductor)));
+      }
+    }
+    return found;
+  }
+
+  private void arrange(Judged judged, List<Slip> slips, Set<Slip> found) {
+    for (Supposed one : arrangements) {
+      boolean touches =
+          judged
+              .probing()
+              .points()
+              .anyMatch(point -> one.nets().contains(circuit.normal().of(point)));
+      Set<Integer> wires = one.slip().misplaced();
+      if (touches
+          && slips.stream().allMatch(slip -> Collections.disjoint(wires, slip.misplaced()))) {
+        found.add(one.slip());
+      }
+    }
+  }
+
+  /** The probes of a doubtful reading at a neighbouring pin. */
+  private void misread(Judged judged, Set<Slip> found) {
+    if (!judged.probing().isPair() || !mayBeMisread.contains(judged)) {
+      return;
+    }
+    for (boolean first : new boolean[] {true, false}) {
+      int listed = first ? judged.probing().from()[0] : judged.probing().to()[0];
+      int kept = first ? judged.probing().to()[0] : judged.probing().from()[0];
+      for (int pin : neighbours.itemOf(listed)) {
+        if (isNextToTheEye(pin, listed) && pin != kept) {
+          found.add(new Slip.Misread(judged, first, pin));
+        }
+      }
+    }
+  }
+
+  /** On the face, or by its number. */
+  private boolean isNextToTheEye(int one, int other) {
+    return neighbours.areNext(one, other)
+        || Math.abs(neighbours.rank(one) - neighbours.rank(other)) == 1;
+  }
+
+  private void partNotAsListed(int number, Judged judged, List<Slip> slips, Set<Slip> found) {
+    if (isAltered(number, slips)) {
+      return;
+    }
+    Part part = circuit.part(number);
+    int from = circuit.fromOfPart(number);
+    int to = circuit.toOfPart(number);
+    found.add(new Slip.FaultyPart(number, PartFault.OTHER_VALUE, from, to));
+    if (judged.observed() != Observed.JOINED) {
+      found.add(new Slip.FaultyPart(number, PartFault.MISSING, from, to));
+      if (part.kind() == Part.Kind.DIODE) {
+        found.add(new Slip.FaultyPart(number, PartFault.REVERSED, to, from));
+      }
+    }
+  }
+
+  private static boolean isAltered(int part, List<Slip> slips) {
+    return slips.stream()
+        .flatMap(slip -> slip.asFaultyPart().stream())
+        .anyMatch(faulty -> faulty.part() == part);
+  }
+
+  /** A part whose value was read where nothing is listed, one of its leads being there. */
+  private void partElsewhere(
+      Judged judged, SlippedNets nets, List<Slip> slips, Set<? super Slip.FaultyPart> found) {
+    if (!judged.probing().isPair()) {
+      return;
+    }
+    int one = judged.probing().from()[0];
+    int other = judged.probing().to()[0];
+    for (int number = 0; number < circuit.harness().parts().size(); number++) {
+      Part part = circuit.part(number);
+      if (isAltered(number, slips) || !PartValues.mayBe(part, judged, circuit)) {
+        continue;
+      }
+      int from = circuit.fromOfPart(number);
+      int to = circuit.toOfPart(number);
+      for (int[] probes : new int[][] {{one, other}, {other, one}}) {
+        if (nets.groupOf(from) == nets.groupOf(probes[0])) {
+          leadAt(number, from, near(to, probes[1], nets), found);
+        }
+        if (nets.groupOf(to) == nets.groupOf(probes[0])) {
+          leadAt(number, near(from, probes[1], nets), to, found);
+        }
+      }
+    }
+  }
+
+  /** A part that is not read where it is listed, but where its value was read instead. */
+  private void leadsAtValuesElsewhere(
+      ThroughParts parts, SlippedNets nets, List<Slip> slips, Set<Slip> found) {
+    for (Judged elsewhere : evidence.valuesOfParts()) {
+      Set<Slip.FaultyPart> there = new LinkedHashSet<>();
+      partElsewhere(elsewhere, nets, slips, there);
+      there.stream().filter(slip -> parts.parts().contains(slip.part())).forEach(found::add);
+    }
+  }
+
+  private static void leadAt(int part, int from, int to, Set<? super Slip.FaultyPart> found) {
+    found.add(new Slip.FaultyPart(part, PartFault.OTHER_POINTS, from, to));
+  }
+
+  /** The point of a probed net at which a lead that belongs elsewhere is likeliest. */
+  private int near(int listed, int probed, SlippedNets nets) {
+    int nearest = probed;
+    int least = Integer.MAX_VALUE;
+    for (int point : nets.pointsOf(nets.groupOf(probed))) {
+      if (neighbours.sameItem(point, listed) && neighbours.distance(point, listed) < least) {
+        least = neighbours.distance(point, listed);
+        nearest = point;
+      }
+    }
+    return nearest;
+  }
+
+  /** Switches that would join two sides, were one of their contacts closed when it should not. */
+  private void contactsThatJoin(Judged judged, SlippedNets nets, Set<Slip> found) {
+    if (!judged.probing().isPair()) {
+      return;
+    }
+    int one = nets.groupOf(judged.probing().from()[0]);
+    int other = nets.groupOf(judged.probing().to()[0]);
+    for (int which = 0; which < circuit.harness().switches().size(); which++) {
+      for (int contact : circuit.contactsOf(circuit.harness().switches().get(which))) {
+        int from = nets.groupOf(circuit.from(contact));
+        int to = nets.groupOf(circuit.to(contact));
+        if ((from == one && to == other) || (from == other && to == one)) {
+          found.add(new Slip.FaultySwitch(which, SwitchFault.WELDED, "", contact));
+          switchNotAsListed(which, found);
+        }
+      }
+    }
+  }
+
+  private void switchNotAsListed(int which, Set<Slip> found) {
+    Switch one = circuit.harness().switches().get(which);
+    for (String position : one.states()) {
+      found.add(new Slip.FaultySwitch(which, SwitchFault.STUCK, position, Nets.NONE));
+    }
+    if (one.states().size() == 2) {
+      found.add(new Slip.FaultySwitch(which, SwitchFault.OTHER_WAY, "", Nets.NONE));
+    }
+  }
+
+  private IntPredicate otherSide(Judged judged) {
+    if (!judged.probing().toRest()) {
+      return point -> contains(judged.probing().to(), point);
+    }
+    Nets listed = circuit.in(judged.reading().state());
+    Set<Integer> own = evidence.netsOf(judged);
+    return point -> !own.contains(listed.of(point));
+  }
+
+  private static boolean contains(int[] points, int point) {
+    for (int one : points) {
+      if (one == point) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void cutWaysToParts(
+      Judged judged, ThroughParts parts, SlippedNets nets, Set<Slip> found) {
+    for (int number : parts.parts()) {
+      int from = circuit.fromOfPart(number);
+      int to = circuit.toOfPart(number);
+      for (int[] side : List.of(judged.probing().from(), judged.probing().to())) {
+        cut(nets.way(side, point -> point == from || point == to), nets, found);
+      }
+    }
+  }
+
+  /** Whatever interrupts a way: a conductor missing, or a wire's end somewhere else. */
+  private void cut(List<Integer> way, SlippedNets nets, Set<Slip> found) {
+    for (int conductor : way) {
+      found.add(new Slip.Missing(conductor));
+      if (circuit.conductors().get(conductor) instanceof Conductor.OfContact contact) {
+        switchNotAsListed(
+            circuit.harness().switches().indexOf(circuit.switchOf(contact.contact())), found);
+      }
+      if (circuit.isWire(conductor)) {
+        for (Wire.End end : Wire.End.values()) {
+          int at = nets.end(conductor, end);
+          for (int pin : reachable(at)) {
+            found.add(new Slip.Moved(conductor, end, pin));
+          }
+          for (Neighbours.WireEnd other : neighbours.endsAtItemOf(at)) {
+            cross(conductor, end, other, nets, found);
+          }
+        }
+      }
+    }
+  }
+
+  /** The pins of an item in which a wire's end may sit by mistake. */
+  private List<Integer> reachable(int at) {
+    List<Integer> pins = neighbours.itemOf(at);
+    return pins.stream()
+        .filter(pin -> pin != at)
+        .filter(pin -> pins.size() <= MOST_PINS || neighbours.distance(at, pin) <= NEARBY)
+        .toList();
+  }
+
+  private void cross(
+      int wire, Wire.End end, Neighbours.WireEnd other, SlippedNets nets, Set<Slip> found) {
+    int at = nets.end(wire, end);
+    int otherAt = nets.end(other.wire(), other.end());
+    if (other.wire() == wire || at == otherAt || !neighbours.sameItem(at, otherAt)) {
+      return;
+    }
+    found.add(
+        wire < other.wire()
+            ? new Slip.Crossed(wire, end, other.wire(), other.end())
+            : new Slip.Crossed(other.wire(), other.end(), wire, end));
+  }
+
+  /** Whatever joins two sides: a bridge, a wire's end over there, two ends crossed. */
+  private void join(Judged judged, SlippedNets nets, Set<Integer> suspects, Set<Slip> found) {
+    for (int from : judged.probing().from()) {
+      for (int to : targets(judged, suspects)) {
+        if (nets.groupOf(from) != nets.groupOf(to)) {
+          joinPoints(from, to, nets, found);
+        }
+      }
+    }
+  }
+
+  private Set<Integer> targets(Judged judged, Set<Integer> suspects) {
+    Set<Integer> targets = new LinkedHashSet<>();
+    IntPredicate other = otherSide(judged);
+    if (!judged.probing().toRest()) {
+      for (int point : judged.probing().to()) {
+        targets.add(point);
+      }
+      return targets;
+    }
+    suspects.stream().filter(other::test).forEach(targets::add);
+    Nets listed = circuit.in(judged.reading().state());
+    for (int net : evidence.netsOf(judged)) {
+      int[] points = listed.pointsOf(net);
+      for (int i = 0; i < Math.min(points.length, MOST_WIRES); i++) {
+        reachable(points[i]).stream().filter(other::test).forEach(targets::add);
+      }
+    }
+    return targets;
+  }
+
+  private void joinPoints(int from, int to, SlippedNets nets, Set<Slip> found) {
+    found.add(bridge(from, to, nets));
+    List<Integer> fromWires = few(nets.wiresIn(nets.groupOf(from)));
+    List<Integer> toWires = few(nets.wiresIn(nets.groupOf(to)));
+    moveInto(fromWires, nets.groupOf(to), nets, found);
+    moveInto(toWires, nets.groupOf(from), nets, found);
+    for (int wire : fromWires) {
+      for (int other : toWires) {
+        if (circuit.isWire(wire) && circuit.isWire(other)) {
+          for (Wire.End end : Wire.End.values()) {
+            for (Wire.End otherEnd : Wire.End.values()) {
+              cross(wire, end, new Neighbours.WireEnd(other, otherEnd), nets, found);
+            }
+          }
+        }
+      }
+    }
+  }
+
+  private static List<Integer> few(List<Integer> wires) {
+    return wires.size() <= MOST_WIRES ? wires : wires.subList(0, MOST_WIRES);
+  }
+
+  private void moveInto(List<Integer> wires, int group, SlippedNets nets, Set<Slip> found) {
+    for (int wire : wires) {
+      if (!circuit.isWire(wire)) {
+        continue;
+      }
+      for (Wire.End end : Wire.End.values()) {
+        for (int pin : reachable(nets.end(wire, end))) {
+          if (nets.groupOf(pin) == group) {
+            found.add(new Slip.Moved(wire, end, pin));
+          }
+        }
+      }
+    }
+  }
+
+  /** The same slips with each bridge where, beside the others, its pins are nearest. */
+  List<Slip> settled(List<Slip> slips, SwitchState state) {
+    List<Slip> settled = new ArrayList<>(slips);
+    for (int i = 0; i < settled.size(); i++) {
+      Optional<Slip.Bridged> bridged = settled.get(i).asBridged();
+      if (bridged.isPresent()) {
+        List<Slip> others = new ArrayList<>(settled);
+        others.remove(i);
+        settled.set(
+            i, bridge(bridged.get().one(), bridged.get().other(), evidence.nets(others, state)));
+      }
+    }
+    return List.copyOf(settled);
+  }
+
+  /** A bridge between two groups, put where pins of theirs are next to each other if any are. */
+  private Slip bridge(int from, int to, SlippedNets nets) {
+    List<Integer> fromPoints = points(nets, from);
+    List<Integer> toPoints = points(nets, to);
+    int one = from;
+    int other = to;
+    int nearest = neighbours.sameItem(from, to) ? neighbours.distance(from, to) : MOST_PINS;
+    for (int a : fromPoints) {
+      for (int b : toPoints) {
+        if (neighbours.sameItem(a, b) && neighbours.distance(a, b) < nearest) {
+          nearest = neighbours.distance(a, b);
+          one = a;
+          other = b;
+        }
+      }
+    }
+    return new Slip.Bridged(Math.min(one, other), Math.max(one, other));
+  }
+
+  private static List<Integer> points(SlippedNets nets, int point) {
+    List<Integer> points = new ArrayList<>();
+    for (int one : nets.pointsOf(nets.groupOf(point))) {
+      if (points.size() < MOST_WIRES) {
+        points.add(one);
+      }
+    }
+    return points;
+  }
+}

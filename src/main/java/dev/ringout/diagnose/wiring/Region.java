@@ -1,0 +1,117 @@
+package dev.ringout.diagnose.wiring;
+
+import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.Certainty;
+import dev.ringout.diagnose.wiring.Search.Explanation;
+import dev.ringout.diagnose.wiring.Search.NearMiss;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Failing readings that hang together, with the explanations that fit them, sorted into classes:
+ * within a class no reading of any kind could tell one from the other.
+ *
+ * @param classes likeliest first; empty where nothing explains the readings
+ * @param complete whether the search ended by itself
+ * @param shownOnce whether a single reading, made once, is all that shows it: a probe that did not
+ *     touch shows the same
+ * @param runnerUp the nearest story that readings speak against
+ */
+record Region(
+    List<Judged> failing,
+    List<EquivalenceClass> classes,
+    boolean complete,
+    boolean shownOnce,
+    Optional<NearMiss> runnerUp) {
+
+  private static final double ALL_BUT_SURE = 0.99;
+
+  /**
+   * Explanations that are one and the same to every meter.
+   *
+   * @param explanations likeliest first
+   * @param odds the class's share of all, from 0 to 1
+   */
+  record EquivalenceClass(List<Explanation> explanations, double odds) {
+    Explanation primary() {
+      return explanations.get(0);
+    }
+
+    int size() {
+      return primary().slips().size();
+    }
+  }
+
+  static Region of(
+      List<Judged> failing,
+      Search.Result result,
+      boolean shownOnce,
+      Signatures signatures,
+      Comparator<Explanation> likelierFirst) {
+    Map<Object, List<Explanation>> bySignature = new LinkedHashMap<>();
+    for (Explanation explanation : result.explanations()) {
+      if (isSaidBetter(explanation, result.explanations())) {
+        continue;
+      }
+      List<Explanation> same =
+          bySignature.computeIfAbsent(
+              signatures.of(explanation, result.explanations()), key -> new ArrayList<>());
+      // Two moves that make one swap are no second explanation beside the swap.
+      if (same.isEmpty() || explanation.slips().size() == same.get(0).slips().size()) {
+        same.add(explanation);
+      }
+    }
+    double total = bySignature.values().stream().mapToDouble(Region::weight).sum();
+    List<EquivalenceClass> classes = new ArrayList<>();
+    for (List<Explanation> same : bySignature.values()) {
+      same.sort(likelierFirst);
+      classes.add(new EquivalenceClass(List.copyOf(same), weight(same) / total));
+    }
+    classes.sort((left, right) -> Double.compare(right.odds(), left.odds()));
+    return new Region(
+        failing, List.copyOf(classes), result.complete(), shownOnce, result.runnerUp());
+  }
+
+  private static boolean isSaidBetter(Explanation vague, List<Explanation> all) {
+    return all.stream().anyMatch(precise -> isVaguerThan(vague, precise));
+  }
+
+  private static boolean isVaguerThan(Explanation vague, Explanation precise) {
+    List<Slip> only = new ArrayList<>(vague.slips());
+    only.removeAll(precise.slips());
+    List<Slip> instead = new ArrayList<>(precise.slips());
+    instead.removeAll(vague.slips());
+    return vague.slips().size() == precise.slips().size()
+        && only.size() == 1
+        && instead.size() == 1
+        && only.get(0).isVaguerThan(instead.get(0));
+  }
+
+  private static double weight(List<Explanation> same) {
+    return same.stream().mapToDouble(one -> Math.exp(-one.cost())).sum();
+  }
+
+  EquivalenceClass best() {
+    return classes.get(0);
+  }
+
+  /** The classes that have no more slips than the best, itself included. */
+  List<EquivalenceClass> ofBestSize() {
+    return classes.stream().filter(one -> one.size() <= best().size()).toList();
+  }
+
+  /**
+   * Certain: more than one reading shows it, nothing of the same size fits, and nothing larger is
+   * worth a thought.
+   */
+  Certainty certainty() {
+    if (!shownOnce && complete && ofBestSize().size() == 1 && best().odds() >= ALL_BUT_SURE) {
+      return Certainty.CERTAIN;
+    }
+    return best().odds() > 0.5 ? Certainty.LIKELY : Certainty.POSSIBLE;
+  }
+}

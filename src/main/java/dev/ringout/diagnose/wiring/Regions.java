@@ -1,0 +1,123 @@
+package dev.ringout.diagnose.wiring;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.DisjointPoints;
+import dev.ringout.circuit.Nets;
+import dev.ringout.compare.Judged;
+import dev.ringout.compare.Outcome;
+import dev.ringout.diagnose.wiring.Arrangements.Supposed;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Sorts failing readings into regions that have nothing to do with each other. */
+final class Regions {
+  private final Circuit circuit;
+  private final Nets normal;
+  private final DisjointPoints joined;
+
+  private Regions(Circuit circuit) {
+    this.circuit = circuit;
+    this.normal = circuit.normal();
+    this.joined = new DisjointPoints(normal.count());
+  }
+
+  /**
+   * Readings that share a net belong together; so do a join with the rest and the open nets or
+   * other such joins at the same items, since a wire may have strayed from the one to the other;
+   * the only two open wires between the same two items, which may be crossed; and whatever one
+   * arrangement of many ends would explain.
+   */
+  static List<List<Judged>> of(Circuit circuit, List<Judged> failing, List<Supposed> arrangements) {
+    Regions regions = new Regions(circuit);
+    for (Judged judged : failing) {
+      List<Integer> nets = regions.nets(judged);
+      nets.forEach(net -> regions.joined.union(nets.get(0), net));
+    }
+    regions.joinStrays(failing);
+    regions.joinOpenPairs(failing);
+    arrangements.forEach(one -> regions.joinMended(one));
+    Map<Integer, List<Judged>> byRegion = new LinkedHashMap<>();
+    for (Judged judged : failing) {
+      byRegion
+          .computeIfAbsent(
+              regions.joined.firstOf(regions.nets(judged).get(0)), key -> new ArrayList<>())
+          .add(judged);
+    }
+    return List.copyOf(byRegion.values());
+  }
+
+  private List<Integer> nets(Judged judged) {
+    return judged.probing().points().map(normal::of).distinct().sorted().boxed().toList();
+  }
+
+  private Set<String> items(int net) {
+    Set<String> items = new TreeSet<>();
+    for (int point : normal.pointsOf(net)) {
+      items.add(circuit.point(point).ref());
+    }
+    return items;
+  }
+
+  /** What one arrangement of many ends would explain. */
+  private void joinMended(Supposed arrangement) {
+    int first = -1;
+    for (Judged judged : arrangement.mended()) {
+      for (int net : nets(judged)) {
+        first = first < 0 ? net : first;
+        joined.union(first, net);
+      }
+    }
+  }
+
+  private void joinStrays(List<Judged> failing) {
+    Map<String, Integer> strayAt = new HashMap<>();
+    for (Judged judged : failing) {
+      if (judged.probing().toRest()) {
+        for (int net : nets(judged)) {
+          for (String item : items(net)) {
+            Integer other = strayAt.putIfAbsent(item, net);
+            if (other != null) {
+              joined.union(net, other);
+            }
+          }
+        }
+      }
+    }
+    for (Judged judged : failing) {
+      if (judged.outcome() == Outcome.OPEN) {
+        for (int net : nets(judged)) {
+          for (String item : items(net)) {
+            Integer stray = strayAt.get(item);
+            if (stray != null) {
+              joined.union(net, stray);
+            }
+          }
+        }
+      }
+    }
+  }
+
+  private void joinOpenPairs(List<Judged> failing) {
+    Map<Set<String>, Set<Integer>> openBetween = new LinkedHashMap<>();
+    for (Judged judged : failing) {
+      if (judged.outcome() == Outcome.OPEN && judged.probing().isPair()) {
+        int net = normal.of(judged.probing().from()[0]);
+        Set<String> ends = new TreeSet<>();
+        ends.add(circuit.point(judged.probing().from()[0]).ref());
+        ends.add(circuit.point(judged.probing().to()[0]).ref());
+        openBetween.computeIfAbsent(ends, key -> new TreeSet<>()).add(net);
+      }
+    }
+    for (Set<Integer> nets : openBetween.values()) {
+      if (nets.size() == 2) {
+        List<Integer> pair = List.copyOf(nets);
+        joined.union(pair.get(0), pair.get(1));
+      }
+    }
+  }
+}

@@ -1,0 +1,77 @@
+package dev.ringout.diagnose.wiring;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.diagnose.wiring.Search.Explanation;
+import dev.ringout.harness.Switch;
+import dev.ringout.harness.SwitchState;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/**
+ * What every possible reading would find under an explanation: the partition of the points in every
+ * state.
+ */
+final class Signatures {
+  private final Circuit circuit;
+  private final Evidence evidence;
+  private final Set<SwitchState> states = new LinkedHashSet<>();
+
+  Signatures(Circuit circuit, Evidence evidence) {
+    this.circuit = circuit;
+    this.evidence = evidence;
+    states.add(SwitchState.normal());
+    states.addAll(evidence.states());
+    for (Switch one : circuit.harness().switches()) {
+      for (String position : one.states()) {
+        states.add(SwitchState.normal().with(one, position));
+      }
+    }
+  }
+
+  /** Equal for explanations that no reading could tell apart. */
+  Object of(Explanation explanation, List<Explanation> all) {
+    List<Object> signature = new ArrayList<>();
+    signature.add(evidence.nets(explanation.slips(), SwitchState.normal()).altered());
+    // What a meter at the listed points would not tell apart by what is joined.
+    signature.add(
+        explanation.slips().stream()
+            .filter(slip -> slip.asPoor().isPresent())
+            .collect(Collectors.toSet()));
+    // Where the probe was no reading can show any more, only that it was not where it should be.
+    signature.add(
+        explanation.slips().stream()
+            .flatMap(slip -> slip.asMisread().stream())
+            .map(Slip.Misread::judged)
+            .collect(Collectors.toSet()));
+    for (SwitchState state : states) {
+      SlippedNets nets = evidence.nets(explanation.slips(), state);
+      List<Integer> groups = new ArrayList<>();
+      Map<Integer, Integer> number = new HashMap<>();
+      for (int point : pointsThatMatter(all, state)) {
+        groups.add(number.computeIfAbsent(nets.groupOf(point), key -> number.size()));
+      }
+      signature.add(groups);
+    }
+    return signature;
+  }
+
+  private Set<Integer> pointsThatMatter(List<Explanation> all, SwitchState state) {
+    Set<Integer> points = new TreeSet<>();
+    Set<Integer> nets = new TreeSet<>();
+    for (Explanation explanation : all) {
+      nets.addAll(evidence.nets(explanation.slips(), state).affectedNets());
+    }
+    for (int net : nets) {
+      for (int point : circuit.in(state).pointsOf(net)) {
+        points.add(point);
+      }
+    }
+    return points;
+  }
+}

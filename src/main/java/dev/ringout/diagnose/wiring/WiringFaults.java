@@ -1,0 +1,91 @@
+package dev.ringout.diagnose.wiring;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Partition;
+import dev.ringout.compare.Comparison;
+import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.Fault;
+import dev.ringout.harness.SwitchState;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Faults of what is joined to what: opens, shorts, miswires and wrong parts. */
+public final class WiringFaults {
+  /** No explanation costs too much. */
+  public static final double ANY_COST = Search.ANY_COST;
+
+  private final List<Region> regions;
+  private final List<RegionFaults> told;
+  private final Circuit circuit;
+
+  WiringFaults(Circuit circuit, List<Region> regions, List<RegionFaults> told) {
+    this.circuit = circuit;
+    this.regions = List.copyOf(regions);
+    this.told = List.copyOf(told);
+  }
+
+  /** The faults of a unit that cost no more than so much. */
+  public static WiringFaults of(ListedUnit unit, Comparison comparison, double mostCost) {
+    return WiringSearch.faults(unit, comparison, mostCost);
+  }
+
+  /** What is wrong, region by region. */
+  public List<Fault> faults() {
+    return told.stream().flatMap(one -> one.faults().stream()).toList();
+  }
+
+  /** Every reading that these faults explain. */
+  public Set<Judged> explained() {
+    Set<Judged> explained = new LinkedHashSet<>();
+    told.forEach(one -> explained.addAll(one.explained()));
+    return explained;
+  }
+
+  /** The regions that something explains, with their faults. */
+  public List<RegionFaults> told() {
+    return told;
+  }
+
+  /** Every slip of the likeliest explanations. */
+  List<Slip> slips() {
+    return regions.stream()
+        .filter(region -> !region.classes().isEmpty())
+        .flatMap(region -> region.best().primary().slips().stream())
+        .toList();
+  }
+
+  /** What it costs that the unit itself shows some readings. */
+  public double costOf(Collection<Judged> readings) {
+    return regions.stream()
+        .filter(region -> !Collections.disjoint(readings, region.failing()))
+        .mapToDouble(
+            region ->
+                region.classes().isEmpty()
+                    ? Double.POSITIVE_INFINITY
+                    : region.best().primary().cost())
+        .sum();
+  }
+
+  /** The unit with the likeliest slips in it. */
+  public AsFound asFound() {
+    return AsFound.of(circuit, slips());
+  }
+
+  /** The points as they were found to be joined, in the normal state. */
+  public Partition found() {
+    return new SlippedNets(circuit, SwitchState.normal(), slips());
+  }
+
+  /** The listed nets that the likeliest slips touch in a state. */
+  public Set<Integer> touchedNets(SwitchState state) {
+    return new SlippedNets(circuit, state, slips()).touchedNets();
+  }
+
+  /** Whether no search for an explanation was cut short. */
+  public boolean isComplete() {
+    return regions.stream().allMatch(Region::complete);
+  }
+}

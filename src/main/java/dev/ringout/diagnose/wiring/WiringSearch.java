@@ -1,0 +1,237 @@
+package dev.ringout.diagnose.wiring;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.compare.Comparison;
+import dev.ringout.compare.Contradiction;
+import dev.ringout.compare.Judged;
+import dev.ringout.compare.Outcome;
+import dev.ringout.compare.Replaced;
+import dev.ringout.diagnose.wiring.Arrangements.Supposed;
+import dev.ringout.diagnose.wiring.Search.Explanation;
+import dev.ringout.harness.SwitchState;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Searches what explains the readings of what is joined to what, region by region. */
+final class WiringSearch {
+  private final ListedUnit unit;
+  private final Circuit circuit;
+  private final boolean anyResistive;
+  private final double mostCost;
+  private final Evidence evidence;
+  private final Evidence consistent;
+  private final Set<Judged> contradictory;
+  private final Arrangements supposed;
+
+  /** Readings that an earlier one of the same points bears out. */
+  private final Set<Judged> readTwice;
+
+  private final List<Region> regions = new ArrayList<>();
+
+  /** How far each region goes, in the same order. */
+  private final List<Reach> reaches = new ArrayList<>();
+
+  private WiringSearch(
+      ListedUnit unit, Comparison comparison, List<Judged> failing, double mostCost) {
+    this.unit = unit;
+    this.circuit = unit.circuit();
+    this.anyResistive = !comparison.with(Outcome.RESISTIVE).isEmpty();
+    this.mostCost = mostCost;
+    this.contradictory = contradictory(comparison);
+    this.readTwice =
+        comparison.replaced().stream()
+            .filter(one -> !one.changed())
+            .map(Replaced::later)
+            .collect(Collectors.toSet());
+    this.evidence = Evidence.of(circuit, unit.predictor(), comparison.inForce());
+    this.consistent = contradictory.isEmpty() ? evidence : consistent(comparison);
+    this.supposed =
+        Arrangements.of(
+            circuit, unit.neighbours(), unit.costs(), evidence, comparison.inForce(), failing);
+  }
+
+  private static Set<Judged> contradictory(Comparison comparison) {
+    Set<Judged> contradictory = new HashSet<>();
+    for (Contradiction contradiction : comparison.contradictions()) {
+      contradictory.add(contradiction.apart());
+      contradictory.addAll(contradiction.joins());
+    }
+    return contradictory;
+  }
+
+  private Evidence consistent(Comparison comparison) {
+    return Evidence.of(
+        circuit,
+        unit.predictor(),
+        comparison.inForce().stream().filter(judged -> !contradictory.contains(judged)).toList());
+  }
+
+  /** The faults of a unit that cost no more than so much. */
+  static WiringFaults faults(ListedUnit unit, Comparison comparison, double mostCost) {
+    List<Judged> failing =
+        comparison.inForce().stream().filter(judged -> isOfWiring(judged, unit.circuit())).toList();
+    WiringSearch search = new WiringSearch(unit, comparison, failing, mostCost);
+    List<Supposed> arrangements = search.supposed.supposed();
+    for (List<Judged> region : Regions.of(unit.circuit(), failing, arrangements)) {
+      search.add(search.explain(region, arrangements), arrangements);
+    }
+    return new WiringFaults(
+        unit.circuit(), search.regions, search.told(comparison.with(Outcome.LOW_INSULATION)));
+  }
+
+  /** The regions that something explains, with their faults. */
+  private List<RegionFaults> told(List<Judged> lowInsulation) {
+    List<RegionFaults> told = new ArrayList<>();
+    for (int i = 0; i < regions.size(); i++) {
+      Region region = regions.get(i);
+      if (!region.classes().isEmpty()) {
+        told.add(
+            new RegionStory(circuit, unit.neighbours(), evidence, region, lowInsulation)
+                .told(i + 1));
+      }
+    }
+    return told;
+  }
+
+  /** What explains one region may have to do with another: then both are explained together. */
+  private void add(Region region, List<Supposed> arrangements) {
+    Reach reach = reach(region);
+    for (int i = 0; i < regions.size(); i++) {
+      if (reach.meets(reaches.get(i))) {
+        reaches.remove(i);
+        List<Judged> both = new ArrayList<>(regions.remove(i).failing());
+        both.addAll(region.failing());
+        add(explain(both, arrangements), arrangements);
+        return;
+      }
+    }
+    regions.add(region);
+    reaches.add(reach);
+  }
+
+  /**
+   * How far a region goes, by listed nets.
+   *
+   * @param failing where its readings fail
+   * @param touched what its likeliest explanation touches
+   */
+  private record Reach(Set<Integer> failing, Set<Integer> touched) {
+    boolean meets(Reach other) {
+      return !Collections.disjoint(touched, other.failing)
+          || !Collections.disjoint(other.touched, failing);
+    }
+  }
+
+  private Reach reach(Region region) {
+    Set<Integer> failing = new HashSet<>();
+    for (Judged judged : region.failing()) {
+      judged.probing().points().forEach(point -> failing.add(circuit.normal().of(point)));
+    }
+    return new Reach(
+        failing,
+        region.classes().isEmpty()
+            ? Set.of()
+            : evidence.nets(region.best().primary().slips(), SwitchState.normal()).touchedNets());
+  }
+
+  /**
+   * A reading that contradicts others may have been taken at another pin; so may one that alone
+   * shows what it shows, and any, once no single slip explains them all. Where nothing does, what
+   * contradicts itself is left out.
+   */
+  private Region explain(List<Judged> failing, List<Supposed> arrangements) {
+    List<Supposed> here =
+        arrangements.stream()
+            .filter(one -> failing.stream().anyMatch(one.mended()::contains))
+            .toList();
+    Search search = search(evidence, here, contradictory);
+    if (isShownOnce(failing) || !search.oneSlipExplains(failing)) {
+      Set<Judged> doubtful = new HashSet<>(contradictory);
+      doubtful.addAll(failing);
+      search = search(evidence, here, doubtful);
+    }
+    Search.Result result = search.explain(failing);
+    if (result.explanations().isEmpty() && !contradictory.isEmpty()) {
+      List<Judged> without =
+          failing.stream().filter(judged -> !contradictory.contains(judged)).toList();
+      if (!without.isEmpty()) {
+        Search.Result left = search(consistent, here, Set.of()).explain(without);
+        return region(without, left, consistent);
+      }
+    }
+    return region(failing, result, evidence);
+  }
+
+  private Search search(Evidence held, List<Supposed> arrangements, Set<Judged> mayBeMisread) {
+    return new Search(
+        circuit,
+        held,
+        unit.costs(),
+        arrangements,
+        new Candidates(circuit, unit.neighbours(), held, arrangements, mayBeMisread),
+        mostCost);
+  }
+
+  private Region region(List<Judged> failing, Search.Result result, Evidence held) {
+    boolean allTried =
+        result.explanations().isEmpty()
+            || supposed.leastUntried(failing) > result.explanations().get(0).cost() + Search.MARGIN;
+    Search.Result found =
+        new Search.Result(result.explanations(), result.complete() && allTried, result.runnerUp());
+    return Region.of(
+        failing, found, isShownOnce(failing), new Signatures(circuit, held), likelierFirst());
+  }
+
+  /**
+   * Of explanations that join the same points the cheaper, or that which leaves no join too high;
+   * of those the one at the fewest items.
+   */
+  private Comparator<Explanation> likelierFirst() {
+    Map<Explanation, Double> known = new HashMap<>();
+    return Comparator.comparingDouble(
+            (Explanation one) -> known.computeIfAbsent(one, this::costWithJoints))
+        .thenComparingInt(this::itemsTouched);
+  }
+
+  private double costWithJoints(Explanation explanation) {
+    boolean another = anyResistive && leavesJoinsHigh(explanation.slips());
+    return explanation.cost() + (another ? unit.costs().leastPoor() : 0);
+  }
+
+  private boolean isShownOnce(List<Judged> failing) {
+    return failing.size() == 1 && !readTwice.contains(failing.get(0));
+  }
+
+  /** Whether joins are too high on a unit with slips for the ways that are there then. */
+  private boolean leavesJoinsHigh(List<Slip> slips) {
+    Circuit found = AsFound.of(circuit, slips).circuit();
+    return !Comparison.inForce(evidence.at(slips).toList())
+        .heldAgainst(found, unit.limits().on(found), judged -> true)
+        .with(Outcome.RESISTIVE)
+        .isEmpty();
+  }
+
+  private static boolean isOfWiring(Judged judged, Circuit circuit) {
+    return judged.outcome() == Outcome.OPEN
+        || judged.outcome() == Outcome.UNEXPECTED_JOIN
+        || judged.outcome() == Outcome.PART_VALUE
+        || PartValues.isOfAPart(judged, circuit);
+  }
+
+  /** At how many items wire ends are misplaced: one hand's slip is at one item. */
+  private int itemsTouched(Explanation explanation) {
+    Set<String> items = new HashSet<>();
+    for (Slip slip : explanation.slips()) {
+      slip.placedAt(circuit).forEach(point -> items.add(circuit.point(point).ref()));
+    }
+    return items.size();
+  }
+}
