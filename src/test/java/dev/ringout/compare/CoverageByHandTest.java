@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.PublishedLimits;
 import dev.ringout.compare.Coverage.Tally;
 import dev.ringout.compare.Coverage.Unproven;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.PublishedLimits;
+import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;

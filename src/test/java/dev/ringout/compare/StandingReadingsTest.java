@@ -6,7 +6,7 @@ import dev.ringout.check.CheckResult;
 import dev.ringout.compare.Coverage.Tally;
 import dev.ringout.compare.Coverage.Unproven;
 import dev.ringout.readings.Reading;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;

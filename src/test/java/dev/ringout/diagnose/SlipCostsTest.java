@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.harness.Wire;
 import dev.ringout.standards.Tables;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;

@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;

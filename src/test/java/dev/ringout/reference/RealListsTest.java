@@ -9,7 +9,7 @@ import dev.ringout.harness.Wire;
 import dev.ringout.imports.ImportOptions;
 import dev.ringout.imports.ImportResult.RowCounts;
 import dev.ringout.imports.ImportResult.SheetReport;
-import dev.ringout.imports.ImportedList;
+import dev.ringout.support.ImportedList;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;

@@ -1,5 +1,7 @@
-package dev.ringout.circuit;
+package dev.ringout.support;
 
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.JoinLimits;
 import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
 import dev.ringout.standards.WireOhms;

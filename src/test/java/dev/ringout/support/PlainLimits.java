@@ -1,5 +1,7 @@
-package dev.ringout.harness;
+package dev.ringout.support;
 
+import dev.ringout.harness.Demands;
+import dev.ringout.harness.Limits;
 import dev.ringout.units.Length;
 import java.util.OptionalDouble;
 
