@@ -68,6 +68,6 @@ final class CrimpGauge implements Check {
               Numbers.count(unchecked, "wire end")),
           COMMON);
     }
-    findings.notRun("no wire has both a gauge and a contact or cavity of known size");
+    findings.notRun(Lack.GAUGES_AND_CONTACT_SIZES);
   }
 }

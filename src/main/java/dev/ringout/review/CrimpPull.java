@@ -74,7 +74,7 @@ final class CrimpPull implements Check {
             least.get().citation());
       }
     }
-    findings.notRun("there is no sheet Crimps with pulls");
+    findings.notRun(Lack.CRIMP_PULLS);
   }
 
   private static Optional<Entry> least(Paper paper, String standard, Gauge gauge) {

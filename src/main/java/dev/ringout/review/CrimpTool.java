@@ -75,6 +75,6 @@ final class CrimpTool implements Check {
         }
       }
     }
-    findings.notRun("there is no sheet Crimps that names tools");
+    findings.notRun(Lack.CRIMP_TOOLS);
   }
 }

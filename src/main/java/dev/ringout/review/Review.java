@@ -25,7 +25,7 @@ import java.util.Optional;
 public record Review(
     List<Remark> remarks,
     List<Waived> waived,
-    Map<String, String> notRun,
+    Map<String, Lack> notRun,
     Map<String, String> checks) {
 
   /** A remark that is accepted. */
@@ -84,16 +84,14 @@ public record Review(
       Optional<LocalDate> day) {
     Paper paper = new Paper(circuit, tables, copper);
     List<Remark> remarks = new ArrayList<>();
-    Map<String, String> notRun = new LinkedHashMap<>();
+    Map<String, Lack> notRun = new LinkedHashMap<>();
     Map<String, String> checks = new LinkedHashMap<>();
     for (Check check : all()) {
       Findings findings = new Findings(check.rule());
       check.run(paper, findings);
       remarks.addAll(findings.remarks());
       checks.put(check.rule(), check.about());
-      if (!findings.why().isEmpty()) {
-        notRun.put(check.rule(), findings.why());
-      }
+      findings.lack().ifPresent(lack -> notRun.put(check.rule(), lack));
     }
     return waive(remarks, waivers, day, notRun, checks);
   }
@@ -102,7 +100,7 @@ public record Review(
       List<Remark> remarks,
       List<Waiver> waivers,
       Optional<LocalDate> day,
-      Map<String, String> notRun,
+      Map<String, Lack> notRun,
       Map<String, String> checks) {
     List<Remark> open = new ArrayList<>();
     List<Waived> waived = new ArrayList<>();

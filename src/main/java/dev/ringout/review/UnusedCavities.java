@@ -66,6 +66,6 @@ final class UnusedCavities implements Check {
             "SAE AS50881 (from memory); " + insert.get().citation());
       }
     }
-    findings.notRun("no item names an insert arrangement that the tables have");
+    findings.notRun(Lack.INSERT_ARRANGEMENTS);
   }
 }

@@ -76,8 +76,7 @@ final class VoltageDrop implements Check {
                 : table.map(Entry::citation).orElse(COMMON));
       }
     }
-    findings.notRun(
-        "no load has volts that the table has, with gauge and length on every wire of its way");
+    findings.notRun(Lack.LOADS_WITH_VOLTS_AND_LENGTHS);
   }
 
   /** By the table's ohms per foot at 20 °C; absent where a wire lacks its gauge or length. */

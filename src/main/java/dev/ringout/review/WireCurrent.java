@@ -68,6 +68,6 @@ final class WireCurrent implements Check {
         }
       }
     }
-    findings.notRun("there is no sheet Loads, or no gauges on the way of its loads");
+    findings.notRun(Lack.LOADS_WITH_GAUGES);
   }
 }
