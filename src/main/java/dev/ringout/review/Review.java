@@ -120,20 +120,12 @@ public record Review(
       }
     }
     for (Waiver waiver : waivers) {
-      String about = waiver.rule() + " at " + waiver.subject() + " by " + waiver.who();
+      String about =
+          "the waiver of " + waiver.rule() + " at " + waiver.subject() + " by " + waiver.who();
       if (unused.contains(waiver)) {
-        open.add(waiverRemark(waiver, "the waiver of " + about + " covers nothing: remove it"));
+        open.add(waiverRemark(waiver, about + " covers nothing: remove it"));
       } else if (!holds(waiver, day)) {
-        open.add(
-            waiverRemark(
-                waiver,
-                "the waiver of "
-                    + about
-                    + (day.isPresent()
-                        ? " has expired on " + waiver.until()
-                        : " holds until "
-                            + waiver.until()
-                            + ", and nothing says on which day the test was")));
+        open.add(waiverRemark(waiver, about + notInForce(waiver, day)));
       }
     }
     open.sort(Comparator.comparing(Remark::severity));
@@ -142,6 +134,12 @@ public record Review(
         List.copyOf(waived),
         Collections.unmodifiableMap(notRun),
         Collections.unmodifiableMap(checks));
+  }
+
+  private static String notInForce(Waiver waiver, Optional<LocalDate> day) {
+    return day.isPresent()
+        ? " has expired on " + waiver.until()
+        : " holds until " + waiver.until() + ", and nothing says on which day the test was";
   }
 
   private static boolean holds(Waiver waiver, Optional<LocalDate> day) {
