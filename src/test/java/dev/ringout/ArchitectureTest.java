@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.Dependency;
+import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
@@ -218,21 +219,25 @@ class ArchitectureTest {
         Stream.concat(
                 type.getCodeUnitCallsFromSelf().stream(),
                 type.getCodeUnitReferencesFromSelf().stream())
-            .filter(
-                access ->
-                    readsClock(access.getTargetOwner().getName(), access.getTarget().getName())
-                        || access instanceof JavaCall<?> call && isDateOfNow(call))
+            .filter(ArchitectureTest::readsClock)
             .forEach(
                 access -> events.add(SimpleConditionEvent.violated(type, access.getDescription())));
       }
     };
   }
 
+  private static boolean readsClock(JavaAccess<?> access) {
+    return (access instanceof JavaCall<?> call && isDateOfNow(call))
+        || readsClock(access.getTargetOwner().getName(), access.getTarget().getName());
+  }
+
   private static boolean readsClock(String owner, String method) {
-    return owner.startsWith("java.time.") && (method.equals("now") || owner.endsWith(".Clock"))
-        || owner.equals("java.lang.System")
-            && (method.equals("nanoTime") || method.equals("currentTimeMillis"))
-        || owner.equals("java.util.Calendar") && method.equals("getInstance");
+    return switch (owner) {
+      case "java.lang.System" -> method.equals("nanoTime") || method.equals("currentTimeMillis");
+      case "java.util.Calendar" -> method.equals("getInstance");
+      case "java.time.Clock" -> true;
+      default -> owner.startsWith("java.time.") && method.equals("now");
+    };
   }
 
   /** {@code new Date()} and {@code new GregorianCalendar()} are of this moment. */
