@@ -301,7 +301,7 @@ class ArchitectureTest {
       String[] cells = line.split("\\|", 2);
       table.put(
           cells[0].strip(),
-          Arrays.stream(cells[1].strip().split(" ")).filter(one -> !one.isEmpty()).toList());
+          Arrays.stream(cells[1].strip().split(" ", -1)).filter(one -> !one.isEmpty()).toList());
     }
     return table;
   }

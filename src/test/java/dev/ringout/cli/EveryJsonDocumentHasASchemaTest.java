@@ -82,7 +82,7 @@ class EveryJsonDocumentHasASchemaTest {
 
   private static Run run(String line) {
     List<Object> words =
-        new ArrayList<>(List.of((Object[]) line.replace("@", SAMPLE.toString()).split(" ")));
+        new ArrayList<>(List.of((Object[]) line.replace("@", SAMPLE.toString()).split(" ", -1)));
     words.add("--json");
     return Run.of(words.toArray());
   }
@@ -95,7 +95,7 @@ class EveryJsonDocumentHasASchemaTest {
   private static Set<String> commandsWithJson() {
     Set<String> commands = new TreeSet<>();
     for (String command : Run.of("--help").out().lines().toList()) {
-      String name = command.strip().split(" ")[0];
+      String name = command.strip().split(" ", 2)[0];
       if (name.matches("[a-z]+") && Run.of(name, "--help").out().contains("  --json")) {
         commands.add(name);
       }
