@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -24,25 +25,28 @@ class NoticesIT {
   private static final Path NOTICES = Path.of("docs/notices.md");
   private static final Path COMPONENTS = Path.of("target/components.json");
 
-  private static List<Map<?, ?>> objects(Object list) {
+  private static Object part(Map<?, ?> of, String name) {
+    return Objects.requireNonNull(of.get(name), name);
+  }
+
+  private static List<Map<?, ?>> objects(Map<?, ?> of, String name) {
     List<Map<?, ?>> objects = new ArrayList<>();
-    for (Object one : (List<?>) list) {
+    for (Object one : (List<?>) part(of, name)) {
       objects.add((Map<?, ?>) one);
     }
     return objects;
   }
 
   private static List<Map<?, ?>> components() throws IOException {
-    return objects(JSON.std.mapFrom(Files.readString(COMPONENTS)).get("components"));
+    return objects(JSON.std.mapFrom(Files.readString(COMPONENTS)), "components");
   }
 
   /** A licence by its SPDX id, else by its name. */
   private static String licences(Map<?, ?> component) {
     List<String> names = new ArrayList<>();
-    for (Map<?, ?> one : objects(component.get("licenses"))) {
-      Map<?, ?> licence = (Map<?, ?>) one.get("license");
-      names.add(
-          String.valueOf(licence.containsKey("id") ? licence.get("id") : licence.get("name")));
+    for (Map<?, ?> one : objects(component, "licenses")) {
+      Map<?, ?> licence = (Map<?, ?>) part(one, "license");
+      names.add(part(licence, licence.containsKey("id") ? "id" : "name").toString());
     }
     return String.join("; ", names);
   }
