@@ -1,7 +1,9 @@
 package dev.ringout.json;
 
+import dev.ringout.review.Lack;
 import dev.ringout.review.Review;
 import dev.ringout.source.Problem;
+import dev.ringout.words.LackWords;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,12 +38,19 @@ public final class ReviewJson {
                 entry -> {
                   Map<String, Object> notRun = new LinkedHashMap<>();
                   notRun.put("rule", entry.getKey());
-                  notRun.put("why", entry.getValue());
+                  notRun.put("why", why(entry.getValue()));
                   return notRun;
                 })
             .toList());
     json.put("problems", Json.problems(problems));
     return Json.text(json);
+  }
+
+  private static Map<String, Object> why(Lack lack) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("code", lack.code());
+    json.put("text", LackWords.of(lack));
+    return json;
   }
 
   /** Files that can't be understood. */

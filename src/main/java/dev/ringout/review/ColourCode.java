@@ -38,6 +38,6 @@ final class ColourCode implements Check {
             codes.citation());
       }
     }
-    findings.notRun("no wire has a colour");
+    findings.notRun(Lack.COLOURS);
   }
 }

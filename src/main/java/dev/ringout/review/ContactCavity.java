@@ -41,6 +41,6 @@ final class ContactCavity implements Check {
         }
       }
     }
-    findings.notRun("no wire end has both a contact named and a cavity of known size");
+    findings.notRun(Lack.CONTACTS_AND_CAVITY_SIZES);
   }
 }

@@ -43,31 +43,38 @@ final class CrimpGauge implements Check {
         }
         findings.looked();
         if (!takes.get()) {
-          ContactSize size = contact.get();
-          findings.say(
-              Severity.ERROR,
-              wire.at(end),
-              wire,
-              Text.of(
-                  "%s is %s; a size %s contact takes AWG %s to %s",
-                  wire.name(),
-                  wire.gauge().get().label(),
-                  size.size(),
-                  size.finest().size(),
-                  size.coarsest().size()),
-              size.citation());
+          sayWrongGauge(wire, end, contact.get(), findings);
         }
       }
     }
     if (unchecked > 0 && findings.hasLooked()) {
-      findings.say(
-          Severity.NOTE,
-          firstUnchecked,
-          Text.of(
-              "%s of connectors, this one first, could not be held against a contact: the gauge, or a contact that the tables have, is missing",
-              Numbers.count(unchecked, "wire end")),
-          COMMON);
+      sayUnchecked(unchecked, firstUnchecked, findings);
     }
-    findings.notRun("no wire has both a gauge and a contact or cavity of known size");
+    findings.notRun(Lack.GAUGES_AND_CONTACT_SIZES);
+  }
+
+  private static void sayWrongGauge(Wire wire, Wire.End end, ContactSize size, Findings findings) {
+    findings.say(
+        Severity.ERROR,
+        wire.at(end),
+        wire,
+        Text.of(
+            "%s is %s; a size %s contact takes AWG %s to %s",
+            wire.name(),
+            wire.gaugeLabel(),
+            size.size(),
+            size.finest().size(),
+            size.coarsest().size()),
+        size.citation());
+  }
+
+  private static void sayUnchecked(int ends, String first, Findings findings) {
+    findings.say(
+        Severity.NOTE,
+        first,
+        Text.of(
+            "%s of connectors, this one first, could not be held against a contact: the gauge, or a contact that the tables have, is missing",
+            Numbers.count(ends, "wire end")),
+        COMMON);
   }
 }

@@ -28,53 +28,55 @@ final class CrimpPull implements Check {
   public void run(Paper paper, Findings findings) {
     List<Crimp> crimps = paper.harness().crimps();
     for (int i = 0; i < crimps.size(); i++) {
-      Crimp crimp = crimps.get(i);
-      Optional<Gauge> gauge = paper.wire(crimp.wire()).flatMap(Wire::gauge);
-      if (crimp.pullNewtons().isEmpty()) {
-        continue;
-      }
-      if (crimp.standard().isEmpty()) {
-        findings.say(
-            Severity.WARNING,
-            crimp.wire(),
-            "the pull of "
-                + crimp.wire()
-                + " names no standard; the standards differ by more than half",
-            COMMON);
-        continue;
-      }
-      Optional<Entry> least =
-          gauge.isPresent() ? least(paper, crimp.standard(), gauge.get()) : Optional.empty();
-      if (least.isEmpty()) {
-        findings.say(
-            Severity.WARNING,
-            crimp.wire(),
-            Text.of(
-                "%s has no least pull for %s; there are %s",
-                crimp.standard(),
-                gauge.map(Gauge::label).orElse("a wire without a gauge"),
-                standards(paper)),
-            COMMON);
-        continue;
-      }
-      findings.looked();
-      double needed = least.get().number("newtons");
-      if (crimp.pullNewtons().getAsDouble() < needed) {
-        findings.say(
-            Severity.ERROR,
-            crimp.wire(),
-            Text.of(
-                "the sample %s came off at %s N; %s asks for %s N at %s%s",
-                crimp.wire(),
-                Numbers.rounded(crimp.pullNewtons().getAsDouble(), 3),
-                least.get().get("standard"),
-                least.get().get("newtons"),
-                gauge.map(Gauge::label).orElse(""),
-                doubt(paper, crimps, i)),
-            least.get().citation());
+      if (crimps.get(i).pullNewtons().isPresent()) {
+        sample(paper, crimps, i, crimps.get(i).pullNewtons().getAsDouble(), findings);
       }
     }
-    findings.notRun("there is no sheet Crimps with pulls");
+    findings.notRun(Lack.CRIMP_PULLS);
+  }
+
+  private static void sample(
+      Paper paper, List<Crimp> crimps, int number, double newtons, Findings findings) {
+    Crimp crimp = crimps.get(number);
+    if (crimp.standard().isEmpty()) {
+      findings.say(
+          Severity.WARNING,
+          crimp.wire(),
+          "the pull of "
+              + crimp.wire()
+              + " names no standard; the standards differ by more than half",
+          COMMON);
+      return;
+    }
+    Optional<Gauge> gauge = paper.wire(crimp.wire()).flatMap(Wire::gauge);
+    Optional<Entry> least = gauge.flatMap(one -> least(paper, crimp.standard(), one));
+    if (least.isEmpty()) {
+      findings.say(
+          Severity.WARNING,
+          crimp.wire(),
+          Text.of(
+              "%s has no least pull for %s; there are %s",
+              crimp.standard(),
+              gauge.map(Gauge::label).orElse("a wire without a gauge"),
+              standards(paper)),
+          COMMON);
+      return;
+    }
+    findings.looked();
+    if (newtons < least.get().number("newtons")) {
+      findings.say(
+          Severity.ERROR,
+          crimp.wire(),
+          Text.of(
+              "the sample %s came off at %s N; %s asks for %s N at %s%s",
+              crimp.wire(),
+              Numbers.rounded(newtons, 3),
+              least.get().get("standard"),
+              least.get().get("newtons"),
+              gauge.map(Gauge::label).orElse(""),
+              doubt(paper, crimps, number)),
+          least.get().citation());
+    }
   }
 
   private static Optional<Entry> least(Paper paper, String standard, Gauge gauge) {
@@ -104,8 +106,7 @@ final class CrimpPull implements Check {
         continue;
       }
       Optional<Gauge> gauge = paper.wire(crimp.wire()).flatMap(Wire::gauge);
-      Optional<Entry> least =
-          gauge.isPresent() ? least(paper, crimp.standard(), gauge.get()) : Optional.empty();
+      Optional<Entry> least = gauge.flatMap(one -> least(paper, crimp.standard(), one));
       if (crimp.pullNewtons().isPresent()
           && least.isPresent()
           && crimp.pullNewtons().getAsDouble() >= least.get().number("newtons")) {

@@ -34,42 +34,48 @@ final class CrimpTool implements Check {
             COMMON);
         continue;
       }
-      if (crimp.tool().isEmpty()) {
-        continue;
-      }
-      findings.looked();
-      String tool = crimp.tool().toUpperCase(Locale.ROOT);
-      String contact = crimp.contact().toUpperCase(Locale.ROOT);
-      String size = paper.contactSize(contact).map(ContactSize::size).orElse("");
-      String awg = wire.get().gauge().flatMap(Gauge::asAwg).map(Gauge.Awg::size).orElse("");
-      for (Entry row : paper.crimpTools().rows(contact, size, awg)) {
-        boolean fits = row.get("tool").equals(tool);
-        if (fits
-            && !crimp.setting().isEmpty()
-            && !row.get("selector").isEmpty()
-            && !row.get("selector").equals(crimp.setting())) {
-          findings.say(
-              Severity.ERROR,
-              wire.get(),
-              Text.of(
-                  "%s, AWG %s, was crimped with %s at selector %s; the table says %s",
-                  crimp.wire(), awg, tool, crimp.setting(), row.get("selector")),
-              row.citation());
-        }
-        if (fits
-            && !crimp.positioner().isEmpty()
-            && !row.get("positioner").isEmpty()
-            && !row.get("positioner").equalsIgnoreCase(crimp.positioner())) {
-          findings.say(
-              Severity.ERROR,
-              wire.get(),
-              Text.of(
-                  "%s: %s in %s takes positioner %s, not %s",
-                  crimp.wire(), contact, tool, row.get("positioner"), crimp.positioner()),
-              row.citation());
-        }
+      if (!crimp.tool().isEmpty()) {
+        findings.looked();
+        logged(paper, crimp, wire.get(), findings);
       }
     }
-    findings.notRun("there is no sheet Crimps that names tools");
+    findings.notRun(Lack.CRIMP_TOOLS);
+  }
+
+  private static void logged(Paper paper, Crimp crimp, Wire wire, Findings findings) {
+    String tool = crimp.tool().toUpperCase(Locale.ROOT);
+    String contact = crimp.contact().toUpperCase(Locale.ROOT);
+    String size = paper.contactSize(contact).map(ContactSize::size).orElse("");
+    String awg =
+        wire.gauge().flatMap(Gauge::asAwg).map(Gauge.Awg::size).orElse("");
+    for (Entry row : paper.crimpTools().rows(contact, size, awg)) {
+      boolean fits = row.get("tool").equals(tool);
+      if (fits && differ(crimp.setting(), row.get("selector"))) {
+        findings.say(
+            Severity.ERROR,
+            wire,
+            Text.of(
+                "%s, AWG %s, was crimped with %s at selector %s; the table says %s",
+                crimp.wire(), awg, tool, crimp.setting(), row.get("selector")),
+            row.citation());
+      }
+      if (fits
+          && differ(
+              crimp.positioner().toUpperCase(Locale.ROOT),
+              row.get("positioner").toUpperCase(Locale.ROOT))) {
+        findings.say(
+            Severity.ERROR,
+            wire,
+            Text.of(
+                "%s: %s in %s takes positioner %s, not %s",
+                crimp.wire(), contact, tool, row.get("positioner"), crimp.positioner()),
+            row.citation());
+      }
+    }
+  }
+
+  /** Whether both are said, and not the same. */
+  private static boolean differ(String logged, String listed) {
+    return !logged.isEmpty() && !listed.isEmpty() && !listed.equals(logged);
   }
 }

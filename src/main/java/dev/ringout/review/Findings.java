@@ -5,12 +5,13 @@ import dev.ringout.harness.Wire;
 import dev.ringout.source.Severity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Takes what one check says. */
 final class Findings {
   private final String rule;
   private final List<Remark> remarks = new ArrayList<>();
-  private String notRun = "";
+  private Optional<Lack> lack = Optional.empty();
   private boolean looked;
 
   Findings(String rule) {
@@ -47,10 +48,10 @@ final class Findings {
     return looked;
   }
 
-  /** Why the check could not look, where it had nothing to look at. */
-  void notRun(String why) {
+  /** What the check lacked, where it had nothing to look at. */
+  void notRun(Lack what) {
     if (!looked) {
-      notRun = why;
+      lack = Optional.of(what);
     }
   }
 
@@ -58,7 +59,7 @@ final class Findings {
     return remarks;
   }
 
-  String why() {
-    return notRun;
+  Optional<Lack> lack() {
+    return lack;
   }
 }

@@ -53,7 +53,6 @@ final class InsulationGrommet implements Check {
         }
       }
     }
-    findings.notRun(
-        "no wire has a type whose diameter the tables have, and a contact of known size");
+    findings.notRun(Lack.WIRE_DIAMETERS);
   }
 }

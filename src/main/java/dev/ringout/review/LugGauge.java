@@ -56,7 +56,7 @@ final class LugGauge implements Check {
         }
       }
     }
-    findings.notRun("no wire end names a coloured lug, such as \"red ring #10\"");
+    findings.notRun(Lack.COLOURED_LUGS);
   }
 
   private static Gauge awg(Entry row, String column) {

@@ -51,8 +51,7 @@ final class LugStud implements Check {
         }
       }
     }
-    findings.notRun(
-        "no lug and stud both have a size: \"red ring #10\" on the wire, \"#10\" as the pin's size");
+    findings.notRun(Lack.LUG_AND_STUD_SIZES);
   }
 
   private static String size(String stud) {

@@ -48,6 +48,6 @@ final class LugsPerStud implements Check {
             "FAA AC 43.13-1B chapter 11 against US military equipment practice");
       }
     }
-    findings.notRun("there are no terminal strips or studs");
+    findings.notRun(Lack.STUDS);
   }
 }

@@ -36,7 +36,7 @@ final class MatedPins implements Check {
       done.add(item.ref() + "\t" + mate.get().ref());
       compare(paper, item, mate.get(), findings);
     }
-    findings.notRun("no item names the one that it mates with");
+    findings.notRun(Lack.MATES);
   }
 
   private static void compare(Paper paper, Item item, Item mate, Findings findings) {

@@ -40,7 +40,7 @@ final class NoSuchPin implements Check {
         }
       }
     }
-    findings.notRun("no item names an insert arrangement that the tables have");
+    findings.notRun(Lack.INSERT_ARRANGEMENTS);
   }
 
   private static boolean exists(Insert insert, String pin) {

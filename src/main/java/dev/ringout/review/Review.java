@@ -25,7 +25,7 @@ import java.util.Optional;
 public record Review(
     List<Remark> remarks,
     List<Waived> waived,
-    Map<String, String> notRun,
+    Map<String, Lack> notRun,
     Map<String, String> checks) {
 
   /** A remark that is accepted. */
@@ -84,16 +84,14 @@ public record Review(
       Optional<LocalDate> day) {
     Paper paper = new Paper(circuit, tables, copper);
     List<Remark> remarks = new ArrayList<>();
-    Map<String, String> notRun = new LinkedHashMap<>();
+    Map<String, Lack> notRun = new LinkedHashMap<>();
     Map<String, String> checks = new LinkedHashMap<>();
     for (Check check : all()) {
       Findings findings = new Findings(check.rule());
       check.run(paper, findings);
       remarks.addAll(findings.remarks());
       checks.put(check.rule(), check.about());
-      if (!findings.why().isEmpty()) {
-        notRun.put(check.rule(), findings.why());
-      }
+      findings.lack().ifPresent(lack -> notRun.put(check.rule(), lack));
     }
     return waive(remarks, waivers, day, notRun, checks);
   }
@@ -102,7 +100,7 @@ public record Review(
       List<Remark> remarks,
       List<Waiver> waivers,
       Optional<LocalDate> day,
-      Map<String, String> notRun,
+      Map<String, Lack> notRun,
       Map<String, String> checks) {
     List<Remark> open = new ArrayList<>();
     List<Waived> waived = new ArrayList<>();
@@ -122,20 +120,12 @@ public record Review(
       }
     }
     for (Waiver waiver : waivers) {
-      String about = waiver.rule() + " at " + waiver.subject() + " by " + waiver.who();
+      String about =
+          "the waiver of " + waiver.rule() + " at " + waiver.subject() + " by " + waiver.who();
       if (unused.contains(waiver)) {
-        open.add(waiverRemark(waiver, "the waiver of " + about + " covers nothing: remove it"));
+        open.add(waiverRemark(waiver, about + " covers nothing: remove it"));
       } else if (!holds(waiver, day)) {
-        open.add(
-            waiverRemark(
-                waiver,
-                "the waiver of "
-                    + about
-                    + (day.isPresent()
-                        ? " has expired on " + waiver.until()
-                        : " holds until "
-                            + waiver.until()
-                            + ", and nothing says on which day the test was")));
+        open.add(waiverRemark(waiver, about + notInForce(waiver, day)));
       }
     }
     open.sort(Comparator.comparing(Remark::severity));
@@ -144,6 +134,12 @@ public record Review(
         List.copyOf(waived),
         Collections.unmodifiableMap(notRun),
         Collections.unmodifiableMap(checks));
+  }
+
+  private static String notInForce(Waiver waiver, Optional<LocalDate> day) {
+    return day.isPresent()
+        ? " has expired on " + waiver.until()
+        : " holds until " + waiver.until() + ", and nothing says on which day the test was";
   }
 
   private static boolean holds(Waiver waiver, Optional<LocalDate> day) {

@@ -23,7 +23,7 @@ final class RevisionLetter implements Check {
   public void run(Paper paper, Findings findings) {
     String revision = paper.harness().headerValue("revision").toUpperCase(Locale.ROOT);
     if (revision.isEmpty()) {
-      findings.notRun("the header has no revision");
+      findings.notRun(Lack.REVISION);
       return;
     }
     findings.looked();

@@ -58,6 +58,6 @@ final class ShieldEnds implements Check {
             COMMON);
       }
     }
-    findings.notRun("no shield's note says \"both ends\", \"one end\" or \"float\"");
+    findings.notRun(Lack.SHIELD_NOTES);
   }
 }

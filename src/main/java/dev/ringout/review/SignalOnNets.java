@@ -55,22 +55,22 @@ final class SignalOnNets implements Check {
         (key, points) -> {
           String signal = key.signal();
           if (points.size() > 1 && !meetOnAStrip(strips.getOrDefault(signal, Map.of()), points)) {
-            Point point = points.values().iterator().next();
-            findings.say(
-                Severity.WARNING,
-                point,
-                Text.of(
-                    "%s stands on %d nets of %s: %s",
-                    signal,
-                    points.size(),
-                    point.ref(),
-                    points.values().stream()
-                        .map(Point::toString)
-                        .limit(4)
-                        .collect(Collectors.joining(", "))),
-                COMMON);
+            say(signal, List.copyOf(points.values()), findings);
           }
         });
+  }
+
+  private static void say(String signal, List<Point> points, Findings findings) {
+    findings.say(
+        Severity.WARNING,
+        points.get(0),
+        Text.of(
+            "%s stands on %d nets of %s: %s",
+            signal,
+            points.size(),
+            points.get(0).ref(),
+            points.stream().map(Point::toString).limit(4).collect(Collectors.joining(", "))),
+        COMMON);
   }
 
   /** Whether the nets share a strip: then a jumper is missing there, which is another check's. */

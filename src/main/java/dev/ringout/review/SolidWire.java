@@ -41,6 +41,6 @@ final class SolidWire implements Check {
             "NASA-STD-8739.4: no solid or solder-tinned conductor is crimped");
       }
     }
-    findings.notRun("no wire has a type");
+    findings.notRun(Lack.WIRE_TYPES);
   }
 }

@@ -57,8 +57,7 @@ final class SpliceArea implements Check {
             barrel.get().citation());
       }
     }
-    findings.notRun(
-        "no splice's Part names the colour of its barrel, with gauges on all its wires");
+    findings.notRun(Lack.SPLICE_BARRELS);
   }
 
   private static Optional<Entry> barrel(Paper paper, String ref) {

@@ -51,7 +51,7 @@ final class SplitPair implements Check {
       }
       apart(paper, wires, findings);
     }
-    findings.notRun("no wires share a Group");
+    findings.notRun(Lack.GROUPS);
   }
 
   private static Map<String, List<Wire>> groups(Paper paper) {

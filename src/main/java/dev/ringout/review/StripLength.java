@@ -50,7 +50,7 @@ final class StripLength implements Check {
             asked.get().citation());
       }
     }
-    findings.notRun("there is no sheet Crimps with strip lengths for contacts that the table has");
+    findings.notRun(Lack.STRIP_LENGTHS);
   }
 
   /** The row of the contact itself, else of its size. */

@@ -31,41 +31,47 @@ final class UnusedCavities implements Check {
         continue;
       }
       findings.looked();
-      Set<String> used =
-          item.getValue().stream()
-              .filter(point -> !paper.wiresAt(point).isEmpty() || paper.pin(point).isPresent())
-              .map(Point::pin)
-              .collect(Collectors.toCollection(HashSet::new));
-      used.remove(Point.SHELL);
-      if (!insert.get().labels().isEmpty()) {
-        used.retainAll(insert.get().labels());
-      }
-      int open = insert.get().contacts() - used.size();
-      if (open > 0) {
-        List<String> names =
-            insert.get().labels().stream().filter(label -> !used.contains(label)).limit(8).toList();
-        String plug =
-            insert
-                .get()
-                .onlySize()
-                .flatMap(paper::contactSize)
-                .map(ContactSize::sealingPlug)
-                .orElse("");
-        findings.say(
-            Severity.NOTE,
-            item.getKey(),
-            Text.of(
-                "%d of %d cavities of %s are not listed%s: fill each with a contact%s",
-                open,
-                insert.get().contacts(),
-                item.getKey(),
-                names.isEmpty()
-                    ? ""
-                    : " (" + String.join(", ", names) + (open > names.size() ? " …" : "") + ")",
-                plug.isEmpty() ? " and a sealing plug" : " and a plug " + plug),
-            "SAE AS50881 (from memory); " + insert.get().citation());
+      Set<String> used = used(paper, item.getValue(), insert.get());
+      if (insert.get().contacts() > used.size()) {
+        say(paper, item.getKey(), insert.get(), used, findings);
       }
     }
-    findings.notRun("no item names an insert arrangement that the tables have");
+    findings.notRun(Lack.INSERT_ARRANGEMENTS);
+  }
+
+  /** The cavities that a wire or the sheet Pins names. */
+  private static Set<String> used(Paper paper, Set<Point> points, Insert insert) {
+    Set<String> used =
+        points.stream()
+            .filter(point -> !paper.wiresAt(point).isEmpty() || paper.pin(point).isPresent())
+            .map(Point::pin)
+            .collect(Collectors.toCollection(HashSet::new));
+    used.remove(Point.SHELL);
+    if (!insert.labels().isEmpty()) {
+      used.retainAll(insert.labels());
+    }
+    return used;
+  }
+
+  private static void say(
+      Paper paper, String ref, Insert insert, Set<String> used, Findings findings) {
+    int open = insert.contacts() - used.size();
+    List<String> names =
+        insert.labels().stream().filter(label -> !used.contains(label)).limit(8).toList();
+    String plug =
+        insert.onlySize().flatMap(paper::contactSize).map(ContactSize::sealingPlug).orElse("");
+    findings.say(
+        Severity.NOTE,
+        ref,
+        Text.of(
+            "%d of %d cavities of %s are not listed%s: fill each with a contact%s",
+            open,
+            insert.contacts(),
+            ref,
+            names.isEmpty()
+                ? ""
+                : " (" + String.join(", ", names) + (open > names.size() ? " …" : "") + ")",
+            plug.isEmpty() ? " and a sealing plug" : " and a plug " + plug),
+        "SAE AS50881 (from memory); " + insert.citation());
   }
 }

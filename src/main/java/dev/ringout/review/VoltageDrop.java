@@ -43,41 +43,39 @@ final class VoltageDrop implements Check {
         continue;
       }
       findings.looked();
-      double allowed =
-          load.allowedDropVolts()
-              .orElseGet(
-                  () ->
-                      table
-                          .map(
-                              row ->
-                                  row.number(
-                                      load.intermittent()
-                                          ? "intermittent_volts"
-                                          : "continuous_volts"))
-                          .orElse(0.0));
-      double drop = ohms.getAsDouble() * load.amps();
-      if (drop > allowed * ROUNDING) {
-        findings.say(
-            Severity.ERROR,
-            load.from(),
-            Text.of(
-                "%s drops %s V from %s to %s (%s A); %s V are allowed%s",
-                load.name().isEmpty() ? "the load" : load.name(),
-                Numbers.rounded(drop, 3),
-                load.from(),
-                load.to(),
-                Numbers.plain(load.amps()),
-                Numbers.plain(allowed),
-                load.allowedDropVolts().isPresent()
-                    ? " by the sheet"
-                    : Text.of(" in a %s V system", Numbers.plain(load.volts().orElse(0)))),
-            load.allowedDropVolts().isPresent()
-                ? "resistance: FAA AC 43.13-1B table 11-9"
-                : table.map(Entry::citation).orElse(COMMON));
+      double allowedVolts =
+          load.allowedDropVolts().orElseGet(() -> table.map(row -> allowed(row, load)).orElse(0.0));
+      double dropVolts = ohms.getAsDouble() * load.amps();
+      if (dropVolts > allowedVolts * ROUNDING) {
+        say(load, dropVolts, allowedVolts, table, findings);
       }
     }
-    findings.notRun(
-        "no load has volts that the table has, with gauge and length on every wire of its way");
+    findings.notRun(Lack.LOADS_WITH_VOLTS_AND_LENGTHS);
+  }
+
+  private static double allowed(Entry row, Load load) {
+    return row.number(load.intermittent() ? "intermittent_volts" : "continuous_volts");
+  }
+
+  private static void say(
+      Load load, double dropVolts, double allowedVolts, Optional<Entry> table, Findings findings) {
+    findings.say(
+        Severity.ERROR,
+        load.from(),
+        Text.of(
+            "%s drops %s V from %s to %s (%s A); %s V are allowed%s",
+            load.name().isEmpty() ? "the load" : load.name(),
+            Numbers.rounded(dropVolts, 3),
+            load.from(),
+            load.to(),
+            Numbers.plain(load.amps()),
+            Numbers.plain(allowedVolts),
+            load.allowedDropVolts().isPresent()
+                ? " by the sheet"
+                : Text.of(" in a %s V system", Numbers.plain(load.volts().orElse(0)))),
+        load.allowedDropVolts().isPresent()
+            ? "resistance: FAA AC 43.13-1B table 11-9"
+            : table.map(Entry::citation).orElse(COMMON));
   }
 
   /** By the table's ohms per foot at 20 °C; absent where a wire lacks its gauge or length. */

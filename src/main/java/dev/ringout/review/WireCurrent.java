@@ -42,32 +42,34 @@ final class WireCurrent implements Check {
           continue;
         }
         findings.looked();
-        double celsius =
-            load.wireCelsius()
-                .orElseGet(
-                    () ->
-                        paper
-                            .wireType(wire)
-                            .map(type -> type.number("celsius"))
-                            .orElse(LEAST_CELSIUS));
-        String column = celsius >= 200 ? "amps_200" : celsius >= 150 ? "amps_150" : "amps_105";
-        double most = row.get().number(column);
-        if (load.amps() > most) {
-          findings.say(
-              Severity.ERROR,
-              wire,
-              Text.of(
-                  "%s, AWG %s rated %s °C, carries %s A of %s; in a bundle it takes %s A",
-                  wire.name(),
-                  row.get().get("awg"),
-                  Numbers.plain(celsius),
-                  Numbers.plain(load.amps()),
-                  load.name().isEmpty() ? "the load" : load.name(),
-                  Numbers.plain(most)),
-              row.get().citation());
-        }
+        carries(load, wire, celsius(paper, load, wire), row.get(), findings);
       }
     }
-    findings.notRun("there is no sheet Loads, or no gauges on the way of its loads");
+    findings.notRun(Lack.LOADS_WITH_GAUGES);
+  }
+
+  private static double celsius(Paper paper, Load load, Wire wire) {
+    return load.wireCelsius()
+        .orElseGet(
+            () -> paper.wireType(wire).map(type -> type.number("celsius")).orElse(LEAST_CELSIUS));
+  }
+
+  private static void carries(Load load, Wire wire, double celsius, Entry row, Findings findings) {
+    String column = celsius >= 200 ? "amps_200" : celsius >= 150 ? "amps_150" : "amps_105";
+    double most = row.number(column);
+    if (load.amps() > most) {
+      findings.say(
+          Severity.ERROR,
+          wire,
+          Text.of(
+              "%s, AWG %s rated %s °C, carries %s A of %s; in a bundle it takes %s A",
+              wire.name(),
+              row.get("awg"),
+              Numbers.plain(celsius),
+              Numbers.plain(load.amps()),
+              load.name().isEmpty() ? "the load" : load.name(),
+              Numbers.plain(most)),
+          row.citation());
+    }
   }
 }

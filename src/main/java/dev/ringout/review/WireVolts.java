@@ -46,6 +46,6 @@ final class WireVolts implements Check {
         }
       }
     }
-    findings.notRun("no load with volts flows through a wire whose type the tables have");
+    findings.notRun(Lack.LOADS_WITH_VOLTS_AND_TYPES);
   }
 }

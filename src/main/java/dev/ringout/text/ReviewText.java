@@ -8,6 +8,7 @@ import dev.ringout.source.Severity;
 import dev.ringout.text.Page.Style;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
+import dev.ringout.words.LackWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -117,7 +118,8 @@ public final class ReviewText {
     review
         .notRun()
         .forEach(
-            (rule, why) ->
-                page.paragraph("  - ", rule + " (" + review.checks().get(rule) + "): " + why));
+            (rule, lack) ->
+                page.paragraph(
+                    "  - ", rule + " (" + review.checks().get(rule) + "): " + LackWords.of(lack)));
   }
 }

@@ -8,7 +8,7 @@ import dev.ringout.check.CheckResult.Verdict;
 import dev.ringout.harness.Harness;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.TreeSet;

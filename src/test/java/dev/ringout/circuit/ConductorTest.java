@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Link;
-import dev.ringout.harness.PlainLimits;
-import dev.ringout.harness.PlainWires;
+import dev.ringout.support.PlainLimits;
+import dev.ringout.support.PlainWires;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;

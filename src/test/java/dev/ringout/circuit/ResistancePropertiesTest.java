@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;
+import dev.ringout.support.ResistorUnit;
 import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.circuit.UnitMap.Bundle;
 import dev.ringout.circuit.UnitMap.Mated;
 import dev.ringout.harness.Harness;
-import dev.ringout.intake.ReadUnit;
+import dev.ringout.support.ReadUnit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import dev.ringout.imports.Finding;
+import dev.ringout.support.Run;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

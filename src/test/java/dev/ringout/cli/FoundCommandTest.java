@@ -3,6 +3,7 @@ package dev.ringout.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.ringout.support.Run;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 

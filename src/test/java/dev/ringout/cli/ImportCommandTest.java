@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.jr.ob.JSON;
+import dev.ringout.support.Run;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

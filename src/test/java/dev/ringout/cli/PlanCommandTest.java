@@ -9,6 +9,7 @@ import com.fasterxml.jackson.jr.ob.JSON;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import dev.ringout.support.Run;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.seal.Keys;
 import dev.ringout.seal.Seal;
+import dev.ringout.support.Run;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

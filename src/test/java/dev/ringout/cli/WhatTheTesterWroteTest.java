@@ -4,6 +4,7 @@ import static dev.ringout.cli.SmallUnit.flat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.ringout.support.Run;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;

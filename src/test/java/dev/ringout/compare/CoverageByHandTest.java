@@ -1,13 +1,15 @@
 package dev.ringout.compare;
 
+import dev.ringout.compare.Unproven;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.PublishedLimits;
 import dev.ringout.compare.Coverage.Tally;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.PublishedLimits;
+import dev.ringout.support.UnitUnderTest;
 import dev.ringout.words.UnprovenSentences;
 import java.nio.file.Path;
 import java.util.List;

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.compare.Coverage.Tally;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -10,7 +10,7 @@ import dev.ringout.check.CheckResult.Verdict;
 import dev.ringout.check.InsulationNote;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.harness.Part;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.UnitUnderTest;
 import dev.ringout.words.InsulationNoteSentences;
 import dev.ringout.words.UnprovenSentences;
 import java.nio.file.Path;
@@ -310,38 +310,6 @@ class JudgingTest {
             .insulation("J1-A+J1-B", "REST", "500")
             .check();
     assertEquals(new Coverage.Tally(3, 2), result.coverage().isolation());
-  }
-
-  @Test
-  void readings_that_are_nearly_all_high_put_the_leads_in_doubt() {
-    UnitUnderTest unit = new UnitUnderTest(folder);
-    for (int pin = 1; pin <= 10; pin++) {
-      unit.wire("W" + pin + ",J1-" + pin + ",P2-" + pin + ",20,4 ft");
-      unit.reads("J1-" + pin, "P2-" + pin, pin == 3 ? "0.05" : "0.35");
-    }
-    CheckResult result = unit.check();
-    LeadResistance.AllOff off = result.leadDoubt().orElseThrow().leads();
-    assertTrue(off.above());
-    assertEquals(List.of(9, 10), List.of(off.off(), off.compared()));
-    List<Fault> faults = result.diagnosis().faults();
-    assertEquals(1, faults.size(), faults.toString());
-    Fault.LeadsNotNulled leads = assertInstanceOf(Fault.LeadsNotNulled.class, faults.get(0));
-    assertEquals(0.3, leads.ohms(), 0.02);
-    assertEquals(9, leads.finding().readings().size());
-  }
-
-  @Test
-  void readings_that_are_nearly_all_low_were_nulled_too_far_and_blame_no_gauge() {
-    UnitUnderTest unit = new UnitUnderTest(folder);
-    for (int pin = 1; pin <= 10; pin++) {
-      unit.wire("W" + pin + ",J1-" + pin + ",P2-" + pin + ",20,40 ft");
-      unit.reads("J1-" + pin, "P2-" + pin, pin == 3 ? "0.41" : "0.21");
-    }
-    CheckResult result = unit.check();
-    assertFalse(result.leadDoubt().orElseThrow().leads().above());
-    assertEquals(List.of(), result.diagnosis().faults());
-    assertEquals(Verdict.INCOMPLETE, result.verdict());
-    assertEquals(9, result.values().unlike().size());
   }
 
   @Test

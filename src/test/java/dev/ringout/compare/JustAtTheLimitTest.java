@@ -3,7 +3,7 @@ package dev.ringout.compare;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.ringout.check.CheckResult;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;

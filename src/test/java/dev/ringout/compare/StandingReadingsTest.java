@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import dev.ringout.check.CheckResult;
 import dev.ringout.compare.Coverage.Tally;
 import dev.ringout.readings.Reading;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.UnitUnderTest;
 import dev.ringout.words.UnprovenSentences;
 import java.nio.file.Path;
 import java.util.List;

@@ -10,7 +10,7 @@ import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.Fault.Miswire;
 import dev.ringout.diagnose.Fault.Open;
 import dev.ringout.diagnose.Fault.Shorted;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;

@@ -1,5 +1,7 @@
 package dev.ringout.harness;
 
+import dev.ringout.support.PlainLimits;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 

@@ -3,7 +3,6 @@ package dev.ringout.imports;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.ringout.cli.Run;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Wire;
 import dev.ringout.harness.Wiring;
@@ -13,6 +12,8 @@ import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
 import dev.ringout.source.Severity;
+import dev.ringout.support.ImportedList;
+import dev.ringout.support.Run;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;

@@ -8,6 +8,7 @@ import dev.ringout.imports.ImportResult.RowCounts;
 import dev.ringout.imports.ImportResult.SheetReport;
 import dev.ringout.imports.MessyList.Line;
 import dev.ringout.source.Severity;
+import dev.ringout.support.ImportedList;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -15,6 +15,7 @@ import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
 import dev.ringout.source.Severity;
 import dev.ringout.source.UnusableInput;
+import dev.ringout.support.ReadUnit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,7 +1,7 @@
 package dev.ringout.json;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.harness.PlainLimits;
+import dev.ringout.support.PlainLimits;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -35,7 +35,7 @@ import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import dev.ringout.readings.Reading;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.UnitUnderTest;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.OhmsRange;
 import dev.ringout.words.FaultSentences;
@@ -69,7 +69,7 @@ class EveryFaultTest {
   private List<SlipFact> slips = List.of();
   private List<NextReason> reasons = List.of();
   private List<BlindSpot> spots = List.of();
-  private Circuit circuit = Circuit.of(Harness.builder(PlainLimits.of()).build());
+  private Circuit circuit = Circuit.of(dev.ringout.harness.Harness.builder(PlainLimits.of()).build());
 
   @BeforeEach
   void one_of_every_kind() {

@@ -24,7 +24,7 @@ import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.Side;
 import dev.ringout.source.Place;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.UnitUnderTest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
-import dev.ringout.circuit.PublishedLimits;
 import dev.ringout.compare.Comparison;
 import dev.ringout.plan.PlanOptions.Isolation;
 import dev.ringout.plan.Step.Purpose;
@@ -14,7 +13,8 @@ import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.PublishedLimits;
+import dev.ringout.support.UnitUnderTest;
 import dev.ringout.words.LeftOutSentences;
 import java.nio.file.Path;
 import java.util.List;

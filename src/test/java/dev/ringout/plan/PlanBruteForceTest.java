@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
-import dev.ringout.circuit.PublishedLimits;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.PublishedLimits;
+import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Random;

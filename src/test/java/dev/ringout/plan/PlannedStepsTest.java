@@ -5,14 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.PublishedLimits;
 import dev.ringout.harness.Harness;
 import dev.ringout.plan.PlanOptions.Isolation;
 import dev.ringout.readings.Reading;
 import dev.ringout.sample.Golden;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.PublishedLimits;
+import dev.ringout.support.UnitUnderTest;
 import dev.ringout.units.Ohms;
 import dev.ringout.words.LeftOutSentences;
 import java.nio.file.Path;

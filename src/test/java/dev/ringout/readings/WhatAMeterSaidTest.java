@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.harness.Harness;
-import dev.ringout.harness.PlainLimits;
-import dev.ringout.harness.PlainWires;
+import dev.ringout.support.PlainLimits;
+import dev.ringout.support.PlainWires;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.source.Place;

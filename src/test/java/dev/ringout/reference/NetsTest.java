@@ -10,7 +10,7 @@ import dev.ringout.harness.Harness;
 import dev.ringout.sheet.Row;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Problems;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -2,7 +2,7 @@ package dev.ringout.reference;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import dev.ringout.circuit.ResistorUnit;
+import dev.ringout.support.ResistorUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -3,11 +3,11 @@ package dev.ringout.reference;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.ringout.cli.Run;
 import dev.ringout.standards.ContactSizes;
 import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
 import dev.ringout.standards.Tables.Entry;
+import dev.ringout.support.Run;
 import dev.ringout.units.Gauge;
 import java.io.IOException;
 import java.nio.file.Files;

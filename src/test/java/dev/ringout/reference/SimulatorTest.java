@@ -3,7 +3,7 @@ package dev.ringout.reference;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import dev.ringout.circuit.ResistorUnit;
+import dev.ringout.support.ResistorUnit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -74,7 +74,7 @@ class ChecksTest {
   void a_check_that_lacked_its_input_says_what_it_lacked() throws Exception {
     CheckCase bare = CheckCase.read(CASES.resolve("wire-number-twice.txt")).get(1);
     Review review = bare.review(folder, List.of(), DAY);
-    assertEquals("there is no sheet Crimps with pulls", review.notRun().get("crimp-pull"));
+    assertEquals(Lack.CRIMP_PULLS, review.notRun().get("crimp-pull"));
     assertFalse(review.notRun().containsKey("wire-number-twice"));
   }
 

@@ -7,7 +7,7 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.source.Severity;
 import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package dev.ringout.revision;
 
 import dev.ringout.harness.Harness;
-import dev.ringout.intake.ReadUnit;
+import dev.ringout.support.ReadUnit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Item;
-import dev.ringout.harness.PlainLimits;
+import dev.ringout.support.PlainLimits;
 import dev.ringout.source.Place;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -20,6 +20,7 @@ import dev.ringout.diagnose.Fault.Shorted;
 import dev.ringout.diagnose.Fault.SlippedRows;
 import dev.ringout.diagnose.NextReading;
 import dev.ringout.diagnose.SlipFact;
+import dev.ringout.support.UnitUnderTest;
 import dev.ringout.words.BlindSentences;
 import java.nio.file.Path;
 import java.util.List;

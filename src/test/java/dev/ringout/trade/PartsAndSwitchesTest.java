@@ -15,6 +15,7 @@ import dev.ringout.diagnose.Fault.WrongSwitch;
 import dev.ringout.diagnose.PartFault;
 import dev.ringout.diagnose.SlipFact;
 import dev.ringout.diagnose.SwitchFault;
+import dev.ringout.support.UnitUnderTest;
 import dev.ringout.words.BlindSentences;
 import java.nio.file.Path;
 import java.util.List;

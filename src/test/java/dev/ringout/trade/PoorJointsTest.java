@@ -11,6 +11,7 @@ import dev.ringout.diagnose.Fault.HighResistance;
 import dev.ringout.diagnose.Fault.UnequalWire;
 import dev.ringout.diagnose.Fault.WrongGauge;
 import dev.ringout.harness.Wire;
+import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;

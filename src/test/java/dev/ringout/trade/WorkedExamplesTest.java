@@ -16,6 +16,7 @@ import dev.ringout.diagnose.Fault.Pattern;
 import dev.ringout.diagnose.NextReading;
 import dev.ringout.diagnose.NextReading.Purpose;
 import dev.ringout.source.Problem;
+import dev.ringout.support.UnitUnderTest;
 import dev.ringout.words.BlindSentences;
 import dev.ringout.words.NotJudgedSentences;
 import java.nio.file.Path;

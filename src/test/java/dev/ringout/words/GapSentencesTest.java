@@ -10,7 +10,7 @@ import dev.ringout.compare.InsulationDemand.Level;
 import dev.ringout.compare.MissingWire;
 import dev.ringout.compare.Unproven;
 import dev.ringout.plan.LeftOut;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;

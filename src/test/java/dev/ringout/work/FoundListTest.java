@@ -5,9 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
-import dev.ringout.circuit.PublishedLimits;
 import dev.ringout.harness.Point;
-import dev.ringout.intake.ReadUnit;
 import dev.ringout.plan.GoodUnit;
 import dev.ringout.plan.PlanOptions;
 import dev.ringout.plan.Planner;
@@ -16,6 +14,8 @@ import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
+import dev.ringout.support.PublishedLimits;
+import dev.ringout.support.ReadUnit;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -2,8 +2,6 @@ package dev.ringout.bench.faults;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import dev.ringout.bench.faults.FaultBench.Outcome;
-import dev.ringout.bench.faults.FaultBench.Trial;
 import dev.ringout.bench.faults.Sheet.Habit;
 import dev.ringout.sample.Golden;
 import dev.ringout.sample.Told;
@@ -48,7 +46,7 @@ class EveryKindTest {
   @ParameterizedTest
   @MethodSource("units")
   void two_slips_in_one_unit_are_told_as_two(int unit) throws IOException {
-    List<Kind> two = FaultBench.mixed(SEED, UNITS_OF_TWO, 2).get(unit);
+    List<Kind> two = Trial.mixed(SEED, UNITS_OF_TWO, 2).get(unit);
     String name = two.stream().map(Kind::words).collect(Collectors.joining(", "));
     assertTold("two-kinds.txt", name, two, SEED + unit, Habit.SHEET_AND_SWEEPS);
   }

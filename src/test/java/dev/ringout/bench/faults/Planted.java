@@ -1,6 +1,7 @@
 package dev.ringout.bench.faults;
 
-import dev.ringout.bench.faults.FaultBench.Trial;
+import dev.ringout.bench.faults.Trial;
+
 import dev.ringout.bench.faults.Rig.Component;
 import dev.ringout.bench.faults.Rig.Joint;
 import dev.ringout.bench.faults.Rig.JointKind;

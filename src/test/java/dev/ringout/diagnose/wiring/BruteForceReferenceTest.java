@@ -5,11 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.PublishedLimits;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.circuit.Predictor;
+import dev.ringout.support.PublishedLimits;
 import dev.ringout.compare.Judged;
 import dev.ringout.harness.Wire;
 import dev.ringout.standards.Tables;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.PublishedLimits;
+import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;

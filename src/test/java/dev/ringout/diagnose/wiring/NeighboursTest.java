@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.diagnose.wiring.Neighbours.WireEnd;
 import dev.ringout.harness.Wire;
-import dev.ringout.intake.ReadUnit;
+import dev.ringout.support.ReadUnit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

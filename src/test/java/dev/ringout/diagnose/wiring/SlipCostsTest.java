@@ -8,7 +8,7 @@ import dev.ringout.diagnose.PartFault;
 import dev.ringout.diagnose.SwitchFault;
 import dev.ringout.harness.Wire;
 import dev.ringout.standards.Tables;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;

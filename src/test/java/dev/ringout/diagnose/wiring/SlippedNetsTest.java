@@ -10,7 +10,7 @@ import dev.ringout.diagnose.PartFault;
 import dev.ringout.diagnose.SwitchFault;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
-import dev.ringout.trade.UnitUnderTest;
+import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;

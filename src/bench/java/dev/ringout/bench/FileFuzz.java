@@ -1,6 +1,6 @@
 package dev.ringout.bench;
 
-import dev.ringout.cli.Run;
+import dev.ringout.support.Run;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -2,8 +2,8 @@ package dev.ringout.bench;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Resistances;
-import dev.ringout.circuit.ResistorUnit;
 import dev.ringout.harness.SwitchState;
+import dev.ringout.support.ResistorUnit;
 import java.util.Locale;
 import java.util.Random;
 

@@ -1,5 +1,7 @@
-package dev.ringout.harness;
+package dev.ringout.support;
 
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
 import dev.ringout.source.Place;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Length;

@@ -1,4 +1,4 @@
-package dev.ringout.trade;
+package dev.ringout.support;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.harness.Harness;

@@ -1,5 +1,6 @@
-package dev.ringout.cli;
+package dev.ringout.support;
 
+import dev.ringout.cli.Main;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;

@@ -2,6 +2,7 @@ package dev.ringout.intake;
 
 import dev.ringout.harness.Harness;
 import dev.ringout.readings.Measured;
+import dev.ringout.support.ReadUnit;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 

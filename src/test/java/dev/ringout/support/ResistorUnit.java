@@ -1,8 +1,10 @@
-package dev.ringout.circuit;
+package dev.ringout.support;
 
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Resistances;
+import dev.ringout.harness.Demands;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Limits;
-import dev.ringout.harness.PlainWires;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;

@@ -1,10 +1,14 @@
-package dev.ringout.imports;
+package dev.ringout.support;
 
 import dev.ringout.harness.Link;
 import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Wire;
+import dev.ringout.imports.ImportOptions;
+import dev.ringout.imports.ImportResult;
 import dev.ringout.imports.ImportResult.RowCounts;
 import dev.ringout.imports.ImportResult.SheetReport;
+import dev.ringout.imports.ListImporter;
+import dev.ringout.imports.Words;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;

@@ -1,7 +1,9 @@
-package dev.ringout.intake;
+package dev.ringout.support;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.harness.Harness;
+import dev.ringout.intake.HarnessReader;
+import dev.ringout.intake.ReadingsReader;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Problems;

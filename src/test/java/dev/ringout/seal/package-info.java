@@ -1,0 +1,4 @@
+@NullMarked
+package dev.ringout.seal;
+
+import org.jspecify.annotations.NullMarked;
