@@ -11,6 +11,7 @@ import dev.ringout.circuit.JoinLimits.JoinLimit;
 import dev.ringout.circuit.Predictor;
 import dev.ringout.circuit.Probing;
 import dev.ringout.circuit.Probings;
+import dev.ringout.circuit.ShownByOhms;
 import dev.ringout.harness.Demands;
 import dev.ringout.harness.Demands.WordUse;
 import dev.ringout.harness.Limits;
@@ -31,9 +32,6 @@ import java.util.stream.Collectors;
 
 /** Judges one reading at a time against the circuit and its limits. */
 final class Judge {
-  /** Half a digit of a meter that shows whole ohms. */
-  private static final double COARSEST_OHMS = 0.5;
-
   private final Circuit circuit;
   private final JobOfReading jobs;
   private final Probings probings;
@@ -203,12 +201,8 @@ final class Judge {
         });
   }
 
-  /**
-   * Whether a value may be off by more than a limit, and by more than that of a meter that shows
-   * whole ohms: {@code 0 kΩ} was anything below 500 Ω.
-   */
   private static boolean isTooCoarse(Reading reading, Value value, double limitOhms) {
-    return reading.meter().uncertaintyOhms(value) > Math.max(limitOhms, COARSEST_OHMS);
+    return ShownByOhms.isTooCoarse(value, reading.meter(), limitOhms);
   }
 
   private static Verdict tooCoarse(Reading reading, Value value) {
@@ -220,11 +214,11 @@ final class Judge {
   }
 
   private Observed observe(Reading reading, Value value, JoinLimit limit) {
-    // A value written 0.1 was anything from 0.05 on: a coarse meter is no fault of the joint.
-    if (value.ohms() - reading.meter().uncertaintyOhms(value) <= limit.ohms()) {
-      return Observed.JOINED;
-    }
-    return value.ohms() >= limits.openMinOhms() ? Observed.APART : Observed.RESISTIVE;
+    return switch (ShownByOhms.of(value, reading.meter(), limit.ohms(), limits.openMinOhms())) {
+      case JOINED -> Observed.JOINED;
+      case BETWEEN -> Observed.RESISTIVE;
+      case APART -> Observed.APART;
+    };
   }
 
   private Verdict gapExpected(Reading reading, JoinLimit limit) {

@@ -33,4 +33,10 @@ public record Limits(
     double insulationVolts,
     Length retermination,
     Length serviceLoop,
-    Demands demands) {}
+    Demands demands) {
+  /** What counts as joined where nothing is given and nothing can be computed: common practice. */
+  public static final double FIXED_CLOSED_MAX_OHMS = 1;
+
+  /** What counts as not joined where nothing is given: common practice, no source. */
+  public static final double OPEN_MIN_OHMS = 100e3;
+}

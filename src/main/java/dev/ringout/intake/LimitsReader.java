@@ -81,8 +81,8 @@ final class LimitsReader {
     Limits limits =
         new Limits(
             ohmsAboveZero("closed max"),
-            1,
-            ohmsAboveZero("open min").orElse(100e3),
+            Limits.FIXED_CLOSED_MAX_OHMS,
+            ohmsAboveZero("open min").orElse(Limits.OPEN_MIN_OHMS),
             settings.ohms("contact").orElse(0.005),
             settings.ohms("switch contact").orElseGet(SwitchContacts::mostOhmsWhenNew),
             settings.ohms("meter").orElse(0),
