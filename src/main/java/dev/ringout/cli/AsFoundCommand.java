@@ -1,9 +1,11 @@
 package dev.ringout.cli;
 
+import dev.ringout.json.FoundListJson;
 import dev.ringout.print.HarnessSheets;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.text.FoundListText;
+import dev.ringout.words.FoundListWords;
 import dev.ringout.words.ProblemText;
 import dev.ringout.work.FoundList;
 import java.nio.file.Path;
@@ -27,9 +29,6 @@ import picocli.CommandLine.Spec;
         "Builds a wire list from an unknown unit's readings: joins only where they were read, marked"
             + " as inferred; says what is not sure and what to read next.")
 final class AsFoundCommand implements Callable<Integer> {
-  /** The header's name that tells a list built from readings. */
-  static final String HEADER = "as found";
-
   private final Output output;
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -70,18 +69,20 @@ final class AsFoundCommand implements Callable<Integer> {
         .out()
         .print(
             json
-                ? FoundListText.json(list, inputs.problems().list())
+                ? FoundListJson.write(list, inputs.problems().list())
                 : FoundListText.write(list, output.showsColour()));
     return ExitCode.DONE;
   }
 
   private int write(Path to, FoundList list) {
-    if (list.wiring().wires().isEmpty()) {
+    if (list.nets().isEmpty()) {
       output.err().println("ringout: no two points were read joined, so nothing is written");
       return ExitCode.NOT_UNDERSTOOD;
     }
     List<OutSheet> sheets =
-        HarnessSheets.of(list.wiring(), Map.of(HEADER, "inferred from readings; no drawing"));
+        HarnessSheets.of(
+            FoundListWords.wiring(list),
+            Map.of(FoundList.HEADER, "inferred from readings; no drawing"));
     return Sheets.writeHarness(output, spec, to, sheets, force);
   }
 }

@@ -5,6 +5,7 @@ import dev.ringout.harness.Harness;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.intake.PointSearch;
+import dev.ringout.json.FoundJson;
 import dev.ringout.text.FoundText;
 import dev.ringout.words.ProblemText;
 import dev.ringout.work.FoundWire;
@@ -62,6 +63,9 @@ final class FoundCommand implements Callable<Integer> {
     Optional<Harness> harness = inputs.harness(harnessFile.file());
     output.err().print(ProblemText.write(inputs.problems().list()));
     if (harness.isEmpty() || inputs.problems().hasErrors()) {
+      if (destination.json()) {
+        output.out().print(FoundJson.write(inputs.problems().list()));
+      }
       return inputs.exitCode();
     }
     String name =
@@ -76,7 +80,7 @@ final class FoundCommand implements Callable<Integer> {
     return destination.write(
         output,
         destination.json()
-            ? FoundText.json(found)
+            ? FoundJson.write(found, inputs.problems().list())
             : FoundText.write(found, destination.showsColour(output)));
   }
 

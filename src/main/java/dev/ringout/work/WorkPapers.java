@@ -252,11 +252,26 @@ public final class WorkPapers {
 
   /** Contacts, lugs, splices, plugs and sleeves: what, and how many. */
   public Map<String, Integer> kit() {
-    Map<String, Integer> kit = new TreeMap<>();
+    Map<String, Integer> kit = kitBesideSplices();
+    kit.putAll(splices());
+    return kit;
+  }
+
+  /** Splices: what, and how many. */
+  public Map<String, Integer> splices() {
+    Map<String, Integer> splices = new TreeMap<>();
     for (ItemSheet sheet : sheets) {
       if (kinds.isSplice(sheet.ref())) {
-        kit.merge(splice(sheet), 1, Integer::sum);
+        splices.merge(splice(sheet), 1, Integer::sum);
       }
+    }
+    return splices;
+  }
+
+  /** Contacts, lugs, plugs and sleeves: what, and how many. */
+  public Map<String, Integer> kitBesideSplices() {
+    Map<String, Integer> kit = new TreeMap<>();
+    for (ItemSheet sheet : sheets) {
       for (ItemSheet.Cavity cavity : sheet.cavities()) {
         for (WireEnd end : cavity.ends()) {
           if (!kinds.isSplice(sheet.ref())) {

@@ -7,6 +7,7 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.PublishedLimits;
 import dev.ringout.harness.Point;
+import dev.ringout.harness.Wiring;
 import dev.ringout.intake.ReadUnit;
 import dev.ringout.plan.GoodUnit;
 import dev.ringout.plan.PlanOptions;
@@ -16,6 +17,7 @@ import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
+import dev.ringout.words.FoundListWords;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -60,7 +62,7 @@ class FoundListTest {
     Circuit circuit = bridge();
     FoundList found = FoundList.of(new ReadingSet(fullReadings(circuit), List.of()));
     Set<Set<Point>> nets = new HashSet<>();
-    found.nets().forEach(net -> nets.add(new HashSet<>(net)));
+    found.nets().forEach(net -> nets.add(new HashSet<>(net.points())));
     assertEquals(nets(circuit), nets);
   }
 
@@ -74,9 +76,10 @@ class FoundListTest {
       FoundList found =
           FoundList.of(
               new ReadingSet(List.copyOf(all.subList(0, random.nextInt(all.size()))), List.of()));
-      for (List<Point> net : found.nets()) {
+      for (FoundList.Net net : found.nets()) {
         assertTrue(
-            nets(circuit).stream().anyMatch(listed -> listed.containsAll(net)), net.toString());
+            nets(circuit).stream().anyMatch(listed -> listed.containsAll(net.points())),
+            net.toString());
       }
       assertTrue(found.pairs().heldApart() <= found.pairs().all());
     }
@@ -85,14 +88,15 @@ class FoundListTest {
   @Test
   void each_join_names_the_cell_that_shows_it_and_what_it_does_not_prove() throws Exception {
     Circuit circuit = bridge();
-    FoundList found = FoundList.of(new ReadingSet(fullReadings(circuit), List.of()));
+    Wiring found =
+        FoundListWords.wiring(FoundList.of(new ReadingSet(fullReadings(circuit), List.of())));
     assertTrue(
-        found.wiring().wires().stream()
+        found.wires().stream()
             .allMatch(
                 wire -> wire.note().contains("plan!Continuity!") && wire.name().startsWith("F")),
-        found.wiring().wires().toString());
+        found.wires().toString());
     assertTrue(
-        found.wiring().wires().stream()
+        found.wires().stream()
             .filter(wire -> wire.from().toString().equals("J1-A"))
             .allMatch(wire -> wire.note().contains("which wires make this net of 6 points")),
         "J1-A");
