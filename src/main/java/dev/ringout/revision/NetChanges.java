@@ -224,10 +224,11 @@ final class NetChanges {
         && parts(before, oldNets).equals(parts(after, newNets));
   }
 
-  /** Two nets, in order where it makes no difference which is first; each by one of its points. */
+  /** Two nets, each by one of its points. */
   private record Between(Point one, Point other) {
-    Between sorted() {
-      return one.compareTo(other) <= 0 ? this : new Between(other, one);
+    /** Of nets of which it makes no difference which is first. */
+    static Between unordered(Point first, Point second) {
+      return first.compareTo(second) <= 0 ? new Between(first, second) : new Between(second, first);
     }
   }
 
@@ -246,7 +247,7 @@ final class NetChanges {
                 contact.ref(),
                 contact.state(),
                 contact.state().equals(one.normalState()),
-                between(contact.from(), contact.to(), nets).sorted()),
+                Between.unordered(net(contact.from(), nets), net(contact.to(), nets))),
             1,
             Integer::sum);
       }
@@ -259,15 +260,11 @@ final class NetChanges {
     for (Part part : harness.parts()) {
       Between between =
           part.kind().readsTheSameReversed()
-              ? between(part.from(), part.to(), nets).sorted()
-              : between(part.anode(), part.cathode(), nets);
+              ? Between.unordered(net(part.from(), nets), net(part.to(), nets))
+              : new Between(net(part.anode(), nets), net(part.cathode(), nets));
       parts.merge(new PartBetween(part.kind(), part.ohms(), between), 1, Integer::sum);
     }
     return parts;
-  }
-
-  private Between between(Point one, Point other, DisjointPoints nets) {
-    return new Between(net(one, nets), net(other, nets));
   }
 
   /** A net by the first of its points that both revisions have; by its first where none is. */
