@@ -42,11 +42,11 @@ final class Reaches {
     return one.metres() <= other.metres() ? one : other;
   }
 
-  /** Whether the later revision lists more of a wire than there is. */
-  static boolean isLonger(Wire before, Wire after) {
-    return before.length().isPresent()
-        && after.length().isPresent()
-        && after.length().get().metres() > before.length().get().metres();
+  /** Whether more is listed of a wire than of another; not where one has no length. */
+  static boolean isLonger(Wire wire, Wire than) {
+    return wire.length().isPresent()
+        && than.length().isPresent()
+        && wire.length().get().metres() > than.length().get().metres();
   }
 
   Reach of(Moved moved, MovedEnd end) {
@@ -61,7 +61,7 @@ final class Reaches {
     if (own.isEmpty()) {
       return new Reach.NoLength();
     }
-    if (isLonger(moved.after(), moved.before())) {
+    if (isLonger(moved.before(), moved.after())) {
       double wanted = moved.after().length().map(Length::metres).orElse(0.0);
       return new Reach.ListWantsLess(own.get().metres(), wanted);
     }

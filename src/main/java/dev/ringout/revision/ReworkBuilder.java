@@ -163,7 +163,7 @@ final class ReworkBuilder {
     Map<Wire, Wire> pairs = new LinkedHashMap<>();
     for (Altered altered : difference.changes(Altered.class)) {
       boolean longer =
-          altered.field() == Field.LENGTH && Reaches.isLonger(altered.before(), altered.after());
+          altered.field() == Field.LENGTH && Reaches.isLonger(altered.after(), altered.before());
       if (longer || (altered.field().isOfTheWireItself() && !altered.old().isEmpty())) {
         pairs.put(altered.after(), altered.before());
       }
