@@ -15,7 +15,7 @@ sealed interface WireClue {
   }
 
   /** The number on it. */
-  record Number(String name) implements WireClue {}
+  record Numbered(String name) implements WireClue {}
 
   /** Its two points, in order. */
   record Points(Point one, Point other) implements WireClue {
@@ -49,7 +49,7 @@ sealed interface WireClue {
   static List<WireClue> of(Wire wire) {
     List<WireClue> clues = new ArrayList<>();
     if (!Renaming.isUnnamed(wire)) {
-      clues.add(new Number(wire.name()));
+      clues.add(new Numbered(wire.name()));
     }
     clues.add(Points.of(wire));
     if (!wire.signal().isEmpty()) {
