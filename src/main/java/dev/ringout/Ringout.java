@@ -1,5 +1,11 @@
 package dev.ringout;
 
+import dev.ringout.jobs.AsFoundJob;
+import dev.ringout.jobs.DiffJob;
+import dev.ringout.jobs.FoundJob;
+import dev.ringout.work.FoundList;
+import dev.ringout.work.FoundWire;
+
 import dev.ringout.check.CheckResult;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.CheckJob;
@@ -96,6 +102,29 @@ public final class Ringout {
    */
   public Answer<TraceJob.Result> trace(TraceJob.Request request) throws WrongRequest {
     return TraceJob.run(request, source.apply(List.of(request.list())));
+  }
+
+  /**
+   * Compares two revisions.
+   *
+   * @throws WrongRequest where the request names what the lists do not have
+   */
+  public Answer<DiffJob.Result> diff(DiffJob.Request request) throws WrongRequest {
+    return DiffJob.run(request, source.apply(request.named()));
+  }
+
+  /**
+   * Says where a wire belongs that was found on a point.
+   *
+   * @throws WrongRequest where the list has no such wire or point
+   */
+  public Answer<FoundWire> found(FoundJob.Request request) throws WrongRequest {
+    return FoundJob.run(request, source.apply(List.of(request.list())));
+  }
+
+  /** Builds a wire list from the readings of a unit for which there is none. */
+  public Answer<FoundList> asFound(AsFoundJob.Request request) {
+    return AsFoundJob.run(request, source.apply(request.readings()));
   }
 
   /**

@@ -1,10 +1,16 @@
 package dev.ringout.cli;
 
+import dev.ringout.Ringout;
+import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.AsFoundJob;
+
 import dev.ringout.jobs.FileInputs;
+import dev.ringout.json.FoundListJson;
 import dev.ringout.print.HarnessSheets;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.text.FoundListText;
+import dev.ringout.words.FoundListWords;
 import dev.ringout.words.ProblemText;
 import dev.ringout.work.FoundList;
 import java.nio.file.Path;
@@ -28,9 +34,6 @@ import picocli.CommandLine.Spec;
         "Builds a wire list from an unknown unit's readings: joins only where they were read, marked"
             + " as inferred; says what is not sure and what to read next.")
 final class AsFoundCommand implements Callable<Integer> {
-  /** The header's name that tells a list built from readings. */
-  static final String HEADER = "as found";
-
   private final Output output;
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -56,13 +59,14 @@ final class AsFoundCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    FileInputs inputs = new FileInputs(readingsFiles);
-    ReadingSet readings = inputs.readingsOfAnything(readingsFiles);
-    output.err().print(ProblemText.write(inputs.problems().list()));
-    if (inputs.problems().hasErrors()) {
-      return output.refused(inputs);
-    }
-    FoundList list = FoundList.of(readings);
+    return Ringout.onFiles()
+        .asFound(new AsFoundJob.Request(readingsFiles))
+        .match(this::show, this::refuse);
+  }
+
+  private int show(Answer.Given<FoundList> answer) {
+    output.err().print(ProblemText.write(answer.problems()));
+    FoundList list = answer.value();
     int written = file.isPresent() ? write(file.get(), list) : ExitCode.DONE;
     if (written != ExitCode.DONE) {
       return written;
@@ -71,18 +75,27 @@ final class AsFoundCommand implements Callable<Integer> {
         .out()
         .print(
             json
-                ? FoundListText.json(list, inputs.problems().list())
+                ? FoundListJson.write(list, answer.problems())
                 : FoundListText.write(list, output.showsColour()));
     return ExitCode.DONE;
   }
 
+  private int refuse(Answer.Refused<FoundList> answer) {
+    if (json) {
+      output.out().print(FoundListJson.write(answer.problems()));
+    }
+    return output.refuse(answer);
+  }
+
   private int write(Path to, FoundList list) {
-    if (list.wiring().wires().isEmpty()) {
+    if (list.nets().isEmpty()) {
       output.err().println("ringout: no two points were read joined, so nothing is written");
       return ExitCode.NOT_UNDERSTOOD;
     }
     List<OutSheet> sheets =
-        HarnessSheets.of(list.wiring(), Map.of(HEADER, "inferred from readings; no drawing"));
+        HarnessSheets.of(
+            FoundListWords.wiring(list),
+            Map.of(FoundList.HEADER, "inferred from readings; no drawing"));
     return Sheets.writeHarness(output, spec, to, sheets, force);
   }
 }

@@ -1,11 +1,16 @@
 package dev.ringout.cli;
 
+import dev.ringout.Ringout;
+import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.FoundJob;
+import dev.ringout.jobs.WrongRequest;
+
 import dev.ringout.circuit.Circuit;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.intake.PointSearch;
-import dev.ringout.jobs.FileInputs;
+import dev.ringout.json.FoundJson;
 import dev.ringout.text.FoundText;
 import dev.ringout.words.ProblemText;
 import dev.ringout.work.FoundWire;
@@ -53,41 +58,30 @@ final class FoundCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() {
+  public Integer call() throws WrongRequest {
     Matcher matcher = ON.matcher(String.join(" ", words));
     if (!matcher.matches()) {
       throw new ParameterException(
           spec.commandLine(), "say which wire was found where, such as \"W12 on J3-14\"");
     }
-    FileInputs inputs = new FileInputs(List.of(harnessFile.file()));
-    Optional<Harness> harness = inputs.harness(harnessFile.file());
-    output.err().print(ProblemText.write(inputs.problems().list()));
-    if (harness.isEmpty() || inputs.problems().hasErrors()) {
-      return output.refused(inputs);
-    }
-    String name =
-        new Named(spec, harness.get()).wires("wire", List.of(matcher.group(1))).iterator().next();
-    Wire wire =
-        harness.get().wires().stream()
-            .filter(one -> one.name().equals(name))
-            .findFirst()
-            .orElseThrow();
-    FoundWire found =
-        FoundWire.of(Circuit.of(harness.get()), wire, point(harness.get(), matcher.group(2)));
+    FoundJob.Request request =
+        new FoundJob.Request(harnessFile.file(), matcher.group(1), matcher.group(2));
+    return Ringout.onFiles().found(request).match(this::show, this::refuse);
+  }
+
+  private int show(Answer.Given<FoundWire> answer) {
+    output.err().print(ProblemText.write(answer.problems()));
     return destination.write(
         output,
         destination.json()
-            ? FoundText.json(found)
-            : FoundText.write(found, destination.showsColour(output)));
+            ? FoundJson.write(answer.value(), answer.problems())
+            : FoundText.write(answer.value(), destination.showsColour(output)));
   }
 
-  private Point point(Harness harness, String text) {
-    PointSearch.Result result = new PointSearch(harness).find(text);
-    if (result instanceof PointSearch.Found found) {
-      return found.point();
+  private int refuse(Answer.Refused<FoundWire> answer) {
+    if (destination.json()) {
+      output.out().print(FoundJson.write(answer.problems()));
     }
-    PointSearch.NotFound not = (PointSearch.NotFound) result;
-    throw new ParameterException(
-        spec.commandLine(), not.text() + (not.maybe().isEmpty() ? "" : "; maybe " + not.maybe()));
+    return output.refuse(answer);
   }
 }

@@ -1,6 +1,7 @@
 package dev.ringout.compare;
 
 import dev.ringout.circuit.JoinLimits.JoinLimit;
+import dev.ringout.circuit.ShownByOhms;
 import dev.ringout.harness.Limits;
 import dev.ringout.readings.Measured.Value;
 import dev.ringout.readings.Meter;
@@ -13,15 +14,13 @@ import dev.ringout.units.OhmsRange;
  * @param seen the resistances between the two sides that it leaves possible
  */
 record MeterReading(Meter meter, JoinLimit limit, OhmsRange seen, Limits limits) {
-  /** Half a digit of a meter that shows whole ohms. */
-  private static final double COARSEST_OHMS = 0.5;
-
   /** What a value shows of the two sides: a coarse meter is no fault of the joint. */
   Observed observe(Value value) {
-    if (value.ohms() - meter.uncertaintyOhms(value) <= limit.ohms()) {
-      return Observed.JOINED;
-    }
-    return value.ohms() >= limits.openMinOhms() ? Observed.APART : Observed.RESISTIVE;
+    return switch (ShownByOhms.of(value, meter, limit.ohms(), limits.openMinOhms())) {
+      case JOINED -> Observed.JOINED;
+      case BETWEEN -> Observed.RESISTIVE;
+      case APART -> Observed.APART;
+    };
   }
 
   /**
@@ -29,7 +28,7 @@ record MeterReading(Meter meter, JoinLimit limit, OhmsRange seen, Limits limits)
    * whole ohms: {@code 0 kΩ} was anything below 500 Ω.
    */
   boolean isTooCoarse(Value value, double limitOhms) {
-    return meter.uncertaintyOhms(value) > Math.max(limitOhms, COARSEST_OHMS);
+    return ShownByOhms.isTooCoarse(value, meter, limitOhms);
   }
 
   Verdict tooCoarse(Value value) {

@@ -5,9 +5,9 @@ import dev.ringout.circuit.Conductor;
 import dev.ringout.plan.Step;
 import dev.ringout.plan.TestPlan;
 import dev.ringout.readings.Reading;
+import dev.ringout.revision.RetestReason;
 import dev.ringout.revision.Rework;
 import dev.ringout.revision.Step.Do;
-import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -20,9 +20,9 @@ import java.util.TreeSet;
  * A reading to take again after rework.
  *
  * @param step as the plan has it
- * @param why which wire was touched, or which item was opened
+ * @param why what was done that makes it necessary
  */
-public record Retest(Step step, String from, String to, String why) {
+public record Retest(Step step, String from, String to, RetestReason why) {
 
   /** Every reading of a plan, with its reason. */
   public static List<Retest> of(TestPlan plan, Rework rework) {
@@ -60,32 +60,39 @@ public record Retest(Step step, String from, String to, String why) {
     return String.join(" ", names);
   }
 
-  private static String why(
+  private static RetestReason why(
       Circuit circuit, Step step, Set<String> touched, Map<Integer, Set<String>> openedOn) {
-    int[] from = step.probing().from();
-    if (step.kind() == Reading.Kind.CONTINUITY && step.probing().isPair()) {
-      int to = step.probing().to()[0];
-      List<String> wires = new ArrayList<>();
-      if (circuit.normal().of(from[0]) == circuit.normal().of(to)) {
-        for (int conductor : circuit.normal().path(from[0], to)) {
-          if (circuit.conductors().get(conductor) instanceof Conductor.OfWire one
-              && touched.contains(one.wire().name())) {
-            wires.add(one.wire().name());
-          }
-        }
-      }
+    boolean isolation = step.kind() != Reading.Kind.CONTINUITY;
+    if (!isolation && step.probing().isPair()) {
+      List<String> wires =
+          touchedBetween(circuit, step.probing().from()[0], step.probing().to()[0], touched);
       if (!wires.isEmpty()) {
-        return Text.of("%s touched", String.join(", ", wires));
+        return new RetestReason.WiresTouched(wires);
       }
     }
     Set<String> items = new TreeSet<>();
-    for (int[] side : new int[][] {from, step.probing().to()}) {
+    for (int[] side : new int[][] {step.probing().from(), step.probing().to()}) {
       for (int point : side) {
         items.addAll(openedOn.getOrDefault(circuit.normal().of(point), Set.of()));
       }
     }
-    String what = step.kind() == Reading.Kind.CONTINUITY ? "" : "isolation: ";
-    return what
-        + (items.isEmpty() ? "beside what was touched" : String.join(", ", items) + " opened");
+    return items.isEmpty()
+        ? new RetestReason.BesideTheWork(isolation)
+        : new RetestReason.ItemsOpened(List.copyOf(items), isolation);
+  }
+
+  /** The touched wires on the way from one point to another; none where they are apart. */
+  private static List<String> touchedBetween(
+      Circuit circuit, int from, int to, Set<String> touched) {
+    List<String> wires = new ArrayList<>();
+    if (circuit.normal().of(from) == circuit.normal().of(to)) {
+      for (int conductor : circuit.normal().path(from, to)) {
+        if (circuit.conductors().get(conductor) instanceof Conductor.OfWire one
+            && touched.contains(one.wire().name())) {
+          wires.add(one.wire().name());
+        }
+      }
+    }
+    return List.copyOf(wires);
   }
 }

@@ -6,6 +6,7 @@ import dev.ringout.revision.HeaderChange;
 import dev.ringout.revision.NetChange;
 import dev.ringout.revision.Rework;
 import dev.ringout.revision.Risk;
+import dev.ringout.revision.Unsure;
 import dev.ringout.work.WorkPapers;
 import java.util.List;
 import java.util.Optional;
@@ -13,11 +14,10 @@ import java.util.Optional;
 /**
  * All that is to be said of two revisions.
  *
- * @param oldTitle what the earlier is
- * @param newTitle what the later is
  * @param fromReadings whether a list was built from readings, so that only nets are compared
  * @param difference from the unit as it is to the later revision
  * @param header what the headers of the two revisions have otherwise and counts as a difference
+ * @param unsure what makes one doubt that the right lists, or the right wires, were compared
  * @param rework what is to be done to it
  * @param risks power and ground joined on the way; absent where the work is too large to walk
  * @param plus the papers of the wires that are made new
@@ -27,11 +27,10 @@ import java.util.Optional;
  * @param field what the unit has that the earlier revision has not, where a list of it was given
  */
 public record RevisionPaper(
-    String oldTitle,
-    String newTitle,
     boolean fromReadings,
     Difference difference,
     List<HeaderChange> header,
+    List<Unsure> unsure,
     Rework rework,
     Optional<List<Risk>> risks,
     WorkPapers plus,

@@ -73,12 +73,7 @@ public final class TraceJob {
       }
       wrong = first instanceof NotFound ? first : second;
     }
-    throw notFound((NotFound) wrong);
-  }
-
-  private static WrongRequest notFound(NotFound not) {
-    return new WrongRequest(
-        Part.POINT, not.text() + (not.maybe().isEmpty() ? "" : "; maybe " + not.maybe()));
+    throw Points.notFound((NotFound) wrong);
   }
 
   private static SwitchState state(String words, PointSearch search) throws WrongRequest {

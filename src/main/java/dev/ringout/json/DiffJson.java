@@ -1,21 +1,21 @@
 package dev.ringout.json;
 
 import dev.ringout.harness.Point;
-import dev.ringout.harness.Wire;
 import dev.ringout.jobs.Retest;
 import dev.ringout.jobs.RevisionPaper;
 import dev.ringout.revision.Change;
 import dev.ringout.revision.Difference;
-import dev.ringout.revision.Field;
 import dev.ringout.revision.HeaderChange;
 import dev.ringout.revision.NetChange;
 import dev.ringout.revision.Reach;
+import dev.ringout.revision.Relabel;
 import dev.ringout.revision.Rename;
 import dev.ringout.revision.Rework;
 import dev.ringout.revision.Step;
 import dev.ringout.source.Problem;
-import dev.ringout.text.DiffText;
 import dev.ringout.words.ChangeWords;
+import dev.ringout.words.DiffWords;
+import dev.ringout.words.RelabelWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -50,15 +50,15 @@ public final class DiffJson {
     document.put("wires", wires(difference.changes()));
     document.put("others", others(difference.changes()));
     document.put("nets", difference.nets().stream().map(DiffJson::net).toList());
-    document.put("unsure", DiffText.unsure(paper));
+    document.put("unsure", paper.unsure().stream().map(DiffWords::sentence).toList());
     document.put("rework", paper.rework().steps().stream().map(DiffJson::step).toList());
     document.put("visits", paper.rework().visits().stream().map(Rework.Visit::items).toList());
-    document.put("exchange", DiffText.exchanges(paper.rework()));
+    document.put("exchange", DiffWords.exchanges(paper.rework()));
     document.put("relabel", paper.rework().relabels().stream().map(DiffJson::relabel).toList());
     document.put("reach", paper.rework().reaches().stream().map(DiffJson::reach).toList());
-    document.put("risks", DiffText.risks(paper));
-    document.put("partsPlus", DiffText.plus(paper));
-    document.put("partsMinus", DiffText.minus(paper));
+    document.put("risks", DiffWords.risks(paper.risks()));
+    document.put("partsPlus", DiffWords.plus(paper.plus(), paper.splices()));
+    document.put("partsMinus", DiffWords.minus(paper.minus()));
     document.put("retest", paper.retests().stream().map(DiffJson::retest).toList());
     paper
         .field()
@@ -105,62 +105,18 @@ public final class DiffJson {
   private static List<Map<String, Object>> wires(List<Change> changes) {
     List<Map<String, Object>> wires = new ArrayList<>();
     for (Change change : changes) {
-      if (change instanceof Change.Removed one) {
-        wires.add(wire("removed", one.wire(), false));
-      } else if (change instanceof Change.Added one) {
-        wires.add(wire("added", one.wire(), true));
-      } else if (change instanceof Change.Moved one) {
-        for (Change.MovedEnd end : one.ends()) {
-          Map<String, Object> json = new LinkedHashMap<>();
-          json.put("change", "moved");
-          json.put("wire", one.before().name());
-          json.put("end", end.from().toString());
-          json.put("to", end.to().toString());
-          wires.add(json);
-        }
-      } else if (change instanceof Change.Renumbered one) {
-        Map<String, Object> json = new LinkedHashMap<>();
-        json.put("change", "renumbered");
-        json.put("wire", one.before().name());
-        json.put("new", one.after().name());
-        wires.add(json);
-      } else if (change instanceof Change.Altered one) {
-        Map<String, Object> json = new LinkedHashMap<>();
-        json.put("change", "altered");
-        json.put("wire", one.before().name());
-        json.put("field", one.field().word());
-        json.put("old", one.old());
-        json.put("new", one.now());
-        wires.add(json);
+      if (change.isOfWire()) {
+        wires.addAll(change.match(new ChangeFacts()));
       }
     }
     return wires;
   }
 
-  private static Map<String, Object> wire(String change, Wire wire, boolean all) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("change", change);
-    json.put("wire", wire.name());
-    json.put("from", wire.from().toString());
-    json.put("to", wire.to().toString());
-    for (Field field : Field.values()) {
-      if (all && !field.of(wire).isEmpty()) {
-        json.put(field.word(), field.of(wire));
-      }
-    }
-    return json;
-  }
-
   private static List<Map<String, Object>> others(List<Change> changes) {
     List<Map<String, Object>> others = new ArrayList<>();
     for (Change change : changes) {
-      if (!(change instanceof Change.OfWire)) {
-        ChangeWords.Said said = ChangeWords.of(change);
-        Map<String, Object> json = new LinkedHashMap<>();
-        json.put("change", said.kind());
-        json.put("item", said.subject());
-        json.put("text", said.sentence());
-        others.add(json);
+      if (!change.isOfWire()) {
+        others.addAll(change.match(new ChangeFacts()));
       }
     }
     return others;
@@ -188,15 +144,16 @@ public final class DiffJson {
     json.put("do", step.what().word());
     json.put("wire", step.wire());
     json.put("at", step.at().toString());
-    json.put("text", step.text());
+    json.put("text", DiffWords.sentence(step));
     return json;
   }
 
-  private static Map<String, Object> relabel(Rework.Relabel relabel) {
+  private static Map<String, Object> relabel(Relabel label) {
+    RelabelWords.Said said = RelabelWords.of(label);
     Map<String, Object> json = new LinkedHashMap<>();
-    json.put("at", relabel.at());
-    json.put("old", relabel.old());
-    json.put("new", relabel.now());
+    json.put("at", said.at());
+    json.put("old", said.old());
+    json.put("new", said.now());
     return json;
   }
 
@@ -206,7 +163,7 @@ public final class DiffJson {
     json.put("from", reach.from().toString());
     json.put("to", reach.to().toString());
     json.put("verdict", reach.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-    json.put("why", reach.why());
+    json.put("why", reach.why().match(new ReachFacts(DiffWords.why(reach))));
     return json;
   }
 
@@ -215,7 +172,7 @@ public final class DiffJson {
     json.put("from", one.from());
     json.put("to", one.to());
     json.put("kind", one.step().kind().name().toLowerCase(Locale.ROOT));
-    json.put("why", one.why());
+    json.put("why", one.why().match(new RetestFacts(DiffWords.sentence(one.why()))));
     return json;
   }
 }

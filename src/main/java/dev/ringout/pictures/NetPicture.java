@@ -21,23 +21,18 @@ import java.util.TreeSet;
 public final class NetPicture {
   private static final int MOST_POINTS = 36;
 
-  private final Set<Object> changed = new HashSet<>();
+  private final Set<Wire> changedWires = new HashSet<>();
+  private final Set<Link> changedLinks = new HashSet<>();
   private final Difference difference;
 
   public NetPicture(Difference difference) {
     this.difference = difference;
-    for (Change change : difference.changes()) {
-      if (change instanceof Change.Removed one) {
-        changed.add(one.wire());
-      } else if (change instanceof Change.Added one) {
-        changed.add(one.wire());
-      } else if (change instanceof Change.Moved one) {
-        changed.add(one.before());
-        changed.add(one.after());
-      } else if (change instanceof Change.Jumper one) {
-        changed.add(one.link());
-      }
+    difference.changes(Change.Removed.class).forEach(one -> changedWires.add(one.wire()));
+    difference.changes(Change.Added.class).forEach(one -> changedWires.add(one.wire()));
+    for (Change.Moved one : difference.changes(Change.Moved.class)) {
+      changedWires.addAll(List.of(one.before(), one.after()));
     }
+    difference.changes(Change.Jumper.class).forEach(one -> changedLinks.add(one.link()));
   }
 
   /** The drawing (SVG). */
@@ -76,12 +71,16 @@ public final class NetPicture {
       if (points.contains(wire.from())) {
         joins.add(
             new Join(
-                wire.from(), wire.to(), wire.name(), changed.contains(wire) ? look : Look.THIN));
+                wire.from(),
+                wire.to(),
+                wire.name(),
+                changedWires.contains(wire) ? look : Look.THIN));
       }
     }
     for (Link link : harness.links()) {
       if (points.contains(link.from())) {
-        joins.add(new Join(link.from(), link.to(), "", changed.contains(link) ? look : Look.THIN));
+        joins.add(
+            new Join(link.from(), link.to(), "", changedLinks.contains(link) ? look : Look.THIN));
       }
     }
     return joins;

@@ -9,14 +9,17 @@ import dev.ringout.revision.Change;
 import dev.ringout.revision.Difference;
 import dev.ringout.revision.NetChange;
 import dev.ringout.revision.Reach;
+import dev.ringout.revision.Relabel;
 import dev.ringout.revision.Rename;
 import dev.ringout.revision.Rework;
 import dev.ringout.revision.Step;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.sheet.OutSheet.Look;
 import dev.ringout.standards.Cautions;
-import dev.ringout.text.DiffText;
 import dev.ringout.words.ChangeWords;
+import dev.ringout.words.DiffWords;
+import dev.ringout.words.RelabelWords;
+import dev.ringout.words.UnitTitle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -29,7 +32,7 @@ public final class DiffSheets {
 
   /** Every sheet that has something to say. */
   public static List<OutSheet> of(RevisionPaper paper) {
-    String title = paper.newTitle();
+    String title = UnitTitle.of(paper.difference().after());
     List<OutSheet> sheets = new ArrayList<>();
     sheets.add(first(paper, title));
     sheets.add(changes("Changes", paper.difference().changes(), title));
@@ -48,42 +51,35 @@ public final class DiffSheets {
   private static OutSheet first(RevisionPaper paper, String title) {
     Difference difference = paper.difference();
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("verdict", DiffText.verdict(paper)));
-    rows.add(List.of("from", paper.oldTitle()));
-    rows.add(List.of("to", paper.newTitle()));
-    paper.header().forEach(one -> rows.add(List.of("header", DiffText.sentence(one))));
+    rows.add(List.of("verdict", DiffWords.verdict(difference, paper.header())));
+    rows.add(List.of("from", UnitTitle.of(difference.before())));
+    rows.add(List.of("to", UnitTitle.of(difference.after())));
+    paper.header().forEach(one -> rows.add(List.of("header", DiffWords.sentence(one))));
     rows.add(
         List.of(
             "balance",
-            paper.fromReadings() ? DiffText.FROM_READINGS : DiffText.balance(difference)));
-    DiffText.doubled(difference).forEach(text -> rows.add(List.of("twice", text)));
+            paper.fromReadings() ? DiffWords.FROM_READINGS : DiffWords.balance(difference)));
+    DiffWords.doubled(difference).forEach(text -> rows.add(List.of("twice", text)));
     for (Rename rename : difference.renames()) {
       rows.add(
           List.of(rename.asTold() ? "renamed" : "renamed? confirm", ChangeWords.sentence(rename)));
     }
-    difference.possible().forEach(one -> rows.add(List.of("renamed?", DiffText.possible(one))));
-    DiffText.unsure(paper).forEach(tie -> rows.add(List.of("unsure", tie)));
+    difference.possible().forEach(one -> rows.add(List.of("renamed?", DiffWords.possible(one))));
+    paper.unsure().forEach(one -> rows.add(List.of("unsure", DiffWords.sentence(one))));
     Cautions.published(false).forEach(one -> rows.add(List.of("caution", one.text())));
-    DiffText.risks(paper).forEach(risk -> rows.add(List.of("danger", risk)));
-    paper
-        .field()
-        .ifPresent(
-            field -> {
-              field
-                  .nets()
-                  .forEach(net -> rows.add(List.of("in the field", ChangeWords.sentence(net))));
-              field
-                  .done()
-                  .forEach(
-                      one -> rows.add(List.of("already done", ChangeWords.of(one).sentence())));
-              field
-                  .undone()
-                  .forEach(
-                      one ->
-                          rows.add(
-                              List.of("undoes a field change", ChangeWords.of(one).sentence())));
-            });
+    DiffWords.risks(paper.risks()).forEach(risk -> rows.add(List.of("danger", risk)));
+    paper.field().ifPresent(field -> addField(field, rows));
     return new OutSheet("Read first", List.of("About", "What to know"), rows, Look.printed(title));
+  }
+
+  private static void addField(RevisionPaper.FieldChanges field, List<List<String>> rows) {
+    field.nets().forEach(net -> rows.add(List.of("in the field", ChangeWords.sentence(net))));
+    for (Change one : field.done()) {
+      rows.add(List.of("already done", ChangeWords.of(one).sentence()));
+    }
+    for (Change one : field.undone()) {
+      rows.add(List.of("undoes a field change", ChangeWords.of(one).sentence()));
+    }
   }
 
   private static OutSheet changes(String name, List<Change> changes, String title) {
@@ -130,11 +126,11 @@ public final class DiffSheets {
         rows.add(
             List.of(
                 Integer.toString(step.number()),
-                DiffText.at(visit, paper.difference()),
+                DiffWords.at(visit, paper.difference()),
                 step.what().word(),
                 step.wire(),
                 step.at().toString(),
-                step.text(),
+                DiffWords.sentence(step),
                 "",
                 ""));
       }
@@ -148,14 +144,17 @@ public final class DiffSheets {
 
   private static OutSheet exchange(Rework rework, String title) {
     List<List<String>> rows = new ArrayList<>();
-    DiffText.exchanges(rework).forEach(text -> rows.add(List.of(text, "")));
+    DiffWords.exchanges(rework).forEach(text -> rows.add(List.of(text, "")));
     return new OutSheet(
         "Exchange", List.of("What", "Made"), rows, Look.printed(title).withToFill(1));
   }
 
   private static OutSheet labels(Rework rework, String title) {
     List<List<String>> rows = new ArrayList<>();
-    rework.relabels().forEach(one -> rows.add(List.of(one.at(), one.old(), one.now(), "")));
+    for (Relabel label : rework.relabels()) {
+      RelabelWords.Said said = RelabelWords.of(label);
+      rows.add(List.of(said.at(), said.old(), said.now(), ""));
+    }
     return new OutSheet(
         "Labels", List.of("At", "Was", "Is now", "Made"), rows, Look.printed(title).withToFill(3));
   }
@@ -169,7 +168,7 @@ public final class DiffSheets {
               one.from().toString(),
               one.to().toString(),
               one.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-              one.why()));
+              DiffWords.why(one)));
     }
     return new OutSheet(
         "Reach", List.of("Wire", "From", "To", "Reaches", "Because"), rows, Look.printed(title));
@@ -177,8 +176,8 @@ public final class DiffSheets {
 
   private static OutSheet parts(RevisionPaper paper, String title) {
     List<List<String>> rows = new ArrayList<>();
-    DiffText.plus(paper).forEach(line -> rows.add(List.of("plus", line)));
-    DiffText.minus(paper).forEach(line -> rows.add(List.of("minus", line)));
+    DiffWords.plus(paper.plus(), paper.splices()).forEach(line -> rows.add(List.of("plus", line)));
+    DiffWords.minus(paper.minus()).forEach(line -> rows.add(List.of("minus", line)));
     return new OutSheet("Parts", List.of("Which", "What"), rows, Look.printed(title));
   }
 
@@ -192,7 +191,7 @@ public final class DiffSheets {
               one.from(),
               one.to(),
               one.step().probing().state().toString(),
-              one.why(),
+              DiffWords.sentence(one.why()),
               ""));
     }
     return new OutSheet(

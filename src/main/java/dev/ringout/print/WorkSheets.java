@@ -8,6 +8,7 @@ import dev.ringout.sheet.OutSheet;
 import dev.ringout.sheet.OutSheet.Look;
 import dev.ringout.standards.Cautions;
 import dev.ringout.units.Text;
+import dev.ringout.words.FaceWords;
 import dev.ringout.words.UnitTitle;
 import dev.ringout.work.CutWire;
 import dev.ringout.work.ItemSheet;
@@ -90,9 +91,7 @@ public final class WorkSheets {
             "Items in this order: "
                 + String.join(", ", papers.sheets().stream().map(ItemSheet::ref).toList())));
     for (ItemSheet sheet : papers.sheets()) {
-      if (!sheet.noFace().isEmpty()) {
-        rows.add(List.of(sheet.ref(), sheet.noFace()));
-      }
+      sheet.noFace().ifPresent(why -> rows.add(List.of(sheet.ref(), FaceWords.sentence(why))));
     }
     String name = papers.harness().headerValue("effectivity");
     rows.add(List.of("for", name.isEmpty() ? "effectivity not stated" : name));

@@ -63,18 +63,45 @@ final class Bench {
 
   /** Does one step. */
   void step(Step step) {
-    switch (step.what()) {
-      case DISCONNECT -> disconnect(wires.get(step.which().orElseThrow()), step.at());
-      case CONNECT -> connect(wires.get(step.which().orElseThrow()), step);
-      case LINK -> step.jumper().ifPresent(links::add);
-      case UNLINK -> step.jumper().ifPresent(links::remove);
-      case PULL, STOW -> {
-        // Both ends are off already.
-      }
-    }
+    step.match(new Doing()).run();
   }
 
-  private static void disconnect(Ends ends, Point at) {
+  /** What each kind of step does to the unit. */
+  private final class Doing implements Step.Cases<Runnable> {
+    @Override
+    public Runnable disconnect(Step.Disconnect step) {
+      return () -> takeOff(wires.get(step.which()), step.at());
+    }
+
+    @Override
+    public Runnable connect(Step.Connect step) {
+      return () -> putOn(wires.get(step.which()), step);
+    }
+
+    @Override
+    public Runnable pull(Step.Pull step) {
+      return Doing::bothEndsAreOffAlready;
+    }
+
+    @Override
+    public Runnable stow(Step.Stow step) {
+      return Doing::bothEndsAreOffAlready;
+    }
+
+    @Override
+    public Runnable takeJumperOff(Step.TakeJumperOff step) {
+      return () -> links.remove(step.jumper());
+    }
+
+    @Override
+    public Runnable fitJumper(Step.FitJumper step) {
+      return () -> links.add(step.jumper());
+    }
+
+    private static void bothEndsAreOffAlready() {}
+  }
+
+  private static void takeOff(Ends ends, Point at) {
     if (ends.from.equals(Optional.of(at))) {
       ends.from = Optional.empty();
       ends.fromWas = Optional.of(at);
@@ -83,7 +110,7 @@ final class Bench {
     }
   }
 
-  private static void connect(Ends ends, Step step) {
+  private static void putOn(Ends ends, Step.Connect step) {
     boolean isFrom =
         ends.from.isEmpty() && (step.from().isEmpty() || step.from().equals(ends.fromWas));
     if (isFrom) {

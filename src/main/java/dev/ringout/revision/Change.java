@@ -11,14 +11,42 @@ import java.util.List;
 /** One difference between two revisions, by the names of the later. */
 public sealed interface Change {
 
-  /** A difference of wires: applied to the earlier list, all of them give the later. */
-  sealed interface OfWire extends Change {}
+  /** What is made of it, by its kind: who lacks a kind does not compile. */
+  <T> T match(Cases<T> cases);
+
+  /** Whether it is of a wire: applied to the earlier list, all such give the later. */
+  default boolean isOfWire() {
+    return false;
+  }
+
+  /** Whether something of an item differs that both revisions have. */
+  default boolean isOfItem() {
+    return false;
+  }
+
+  /** A difference of wires. */
+  sealed interface OfWire extends Change {
+    @Override
+    default boolean isOfWire() {
+      return true;
+    }
+  }
 
   /** A wire that is gone. */
-  record Removed(Wire wire) implements OfWire {}
+  record Removed(Wire wire) implements OfWire {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.removed(this);
+    }
+  }
 
   /** A wire that is new. */
-  record Added(Wire wire) implements OfWire {}
+  record Added(Wire wire) implements OfWire {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.added(this);
+    }
+  }
 
   /**
    * A wire that goes elsewhere.
@@ -27,32 +55,118 @@ public sealed interface Change {
    * @param after as the later has it
    * @param ends the ends that moved: one or both
    */
-  record Moved(Wire before, Wire after, List<MovedEnd> ends) implements OfWire {}
+  record Moved(Wire before, Wire after, List<MovedEnd> ends) implements OfWire {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.moved(this);
+    }
+  }
 
   /** An end that moved from one point to another. */
   record MovedEnd(Point from, Point to) {}
 
   /** A wire that has another number. */
-  record Renumbered(Wire before, Wire after) implements OfWire {}
+  record Renumbered(Wire before, Wire after) implements OfWire {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.renumbered(this);
+    }
+  }
 
   /** Something else of a wire that differs. */
-  record Altered(Wire before, Wire after, Field field, String old, String now) implements OfWire {}
+  record Altered(Wire before, Wire after, Field field, String old, String now) implements OfWire {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.altered(this);
+    }
+  }
 
   /** An item that is new. */
-  record ItemAdded(String ref) implements Change {}
+  record ItemAdded(String ref) implements Change {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.itemAdded(this);
+    }
+  }
 
   /** An item that is gone. */
-  record ItemDropped(String ref) implements Change {}
+  record ItemDropped(String ref) implements Change {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.itemDropped(this);
+    }
+  }
 
   /** Something of an item that differs. */
-  record ItemAltered(Item after, String field, String old, String now) implements Change {}
+  record ItemAltered(Item after, ItemField field, String old, String now) implements Change {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.itemAltered(this);
+    }
+
+    @Override
+    public boolean isOfItem() {
+      return true;
+    }
+  }
 
   /** A jumper that is gone, or new. */
-  record Jumper(Link link, boolean added) implements Change {}
+  record Jumper(Link link, boolean added) implements Change {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.jumper(this);
+    }
+  }
 
   /** A switch contact that is gone, or new. */
-  record SwitchContact(Switch.Contact contact, boolean added) implements Change {}
+  record SwitchContact(Switch.Contact contact, boolean added) implements Change {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.switchContact(this);
+    }
+  }
 
   /** A part that is gone, or new, or is another. */
-  record OfPart(Part part, boolean added) implements Change {}
+  record OfPart(Part part, boolean added) implements Change {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.ofPart(this);
+    }
+  }
+
+  /** One answer for each kind. */
+  interface Cases<T> {
+    /** See {@link Removed}. */
+    T removed(Removed change);
+
+    /** See {@link Added}. */
+    T added(Added change);
+
+    /** See {@link Moved}. */
+    T moved(Moved change);
+
+    /** See {@link Renumbered}. */
+    T renumbered(Renumbered change);
+
+    /** See {@link Altered}. */
+    T altered(Altered change);
+
+    /** See {@link ItemAdded}. */
+    T itemAdded(ItemAdded change);
+
+    /** See {@link ItemDropped}. */
+    T itemDropped(ItemDropped change);
+
+    /** See {@link ItemAltered}. */
+    T itemAltered(ItemAltered change);
+
+    /** See {@link Jumper}. */
+    T jumper(Jumper change);
+
+    /** See {@link SwitchContact}. */
+    T switchContact(SwitchContact change);
+
+    /** See {@link OfPart}. */
+    T ofPart(OfPart change);
+  }
 }

@@ -19,6 +19,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -48,7 +49,7 @@ public record Difference(
     List<Change> changes,
     List<NetChange> nets,
     boolean sameContactsAndParts,
-    List<String> ties,
+    List<Unsure> ties,
     List<Wire> doubledBefore,
     List<Wire> doubledAfter) {
 
@@ -126,13 +127,16 @@ public record Difference(
     return harness.withLinks(joins);
   }
 
+  /** By what a row is known that is written twice: whichever end comes first. */
+  private record Row(String wire, Set<Point> ends) {}
+
   /** Each wire once: a row that is written twice is one wire. */
   private static Harness once(Harness harness, List<Wire> doubled) {
-    Set<List<Object>> seen = new HashSet<>();
+    Set<Row> seen = new HashSet<>();
     List<Wire> once = new ArrayList<>();
     for (Wire wire : harness.wires()) {
       Set<Point> ends = Set.of(wire.from(), wire.to());
-      if (Renaming.isUnnamed(wire) || seen.add(List.of(wire.name(), ends))) {
+      if (Renaming.isUnnamed(wire) || seen.add(new Row(wire.name(), ends))) {
         once.add(wire);
       } else {
         doubled.add(wire);
@@ -189,25 +193,20 @@ public record Difference(
     newRefs.stream()
         .filter(ref -> !oldRefs.contains(ref))
         .forEach(ref -> changes.add(new Change.ItemAdded(ref)));
-    Map<String, Function<Item, String>> fields = new LinkedHashMap<>();
-    fields.put("kind", Item::kind);
-    fields.put("part", Item::part);
-    fields.put("arrangement", Item::arrangement);
-    fields.put("location", Item::location);
-    fields.put("mates", Item::mates);
-    news.forEach(
-        (ref, now) -> {
-          Item old = olds.get(ref);
-          if (old != null) {
-            fields.forEach(
-                (field, value) -> {
-                  if (!Field.same(value.apply(old), value.apply(now))) {
-                    changes.add(
-                        new Change.ItemAltered(now, field, value.apply(old), value.apply(now)));
-                  }
-                });
-          }
-        });
+    news.forEach((ref, now) -> altered(Optional.ofNullable(olds.get(ref)), now, changes));
+  }
+
+  private static void altered(Optional<Item> before, Item after, List<Change> changes) {
+    if (before.isEmpty()) {
+      return;
+    }
+    for (ItemField field : ItemField.values()) {
+      String old = field.of(before.get());
+      String now = field.of(after);
+      if (!Field.same(old, now)) {
+        changes.add(new Change.ItemAltered(after, field, old, now));
+      }
+    }
   }
 
   private static Set<String> refs(Harness harness) {

@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -223,52 +224,54 @@ final class NetChanges {
         && parts(before, oldNets).equals(parts(after, newNets));
   }
 
-  private Map<String, Integer> contacts(Harness harness, DisjointPoints nets) {
-    Map<String, Integer> contacts = new HashMap<>();
+  /** Two nets, each by one of its points. */
+  private record Between(Point one, Point other) {
+    /** Of nets of which it makes no difference which is first. */
+    static Between unordered(Point first, Point second) {
+      return first.compareTo(second) <= 0 ? new Between(first, second) : new Between(second, first);
+    }
+  }
+
+  /** A switch contact by the nets that it joins. */
+  private record ContactBetween(String item, String state, boolean normal, Between nets) {}
+
+  /** A part by the nets that it lies between. */
+  private record PartBetween(Part.Kind kind, OptionalDouble ohms, Between nets) {}
+
+  private Map<ContactBetween, Integer> contacts(Harness harness, DisjointPoints nets) {
+    Map<ContactBetween, Integer> contacts = new HashMap<>();
     for (Switch one : harness.switches()) {
       for (Switch.Contact contact : one.contacts()) {
-        String key =
-            contact.ref()
-                + "\t"
-                + contact.state()
-                + "\t"
-                + contact.state().equals(one.normalState())
-                + "\t"
-                + between(contact.from(), contact.to(), nets);
-        contacts.merge(key, 1, Integer::sum);
+        contacts.merge(
+            new ContactBetween(
+                contact.ref(),
+                contact.state(),
+                contact.state().equals(one.normalState()),
+                Between.unordered(net(contact.from(), nets), net(contact.to(), nets))),
+            1,
+            Integer::sum);
       }
     }
     return contacts;
   }
 
-  private Map<String, Integer> parts(Harness harness, DisjointPoints nets) {
-    Map<String, Integer> parts = new HashMap<>();
+  private Map<PartBetween, Integer> parts(Harness harness, DisjointPoints nets) {
+    Map<PartBetween, Integer> parts = new HashMap<>();
     for (Part part : harness.parts()) {
-      boolean turned = !part.kind().readsTheSameReversed();
-      String key =
-          part.kind()
-              + "\t"
-              + part.ohms()
-              + "\t"
-              + (turned
-                  ? net(part.anode(), nets) + ">" + net(part.cathode(), nets)
-                  : between(part.from(), part.to(), nets));
-      parts.merge(key, 1, Integer::sum);
+      Between between =
+          part.kind().readsTheSameReversed()
+              ? Between.unordered(net(part.from(), nets), net(part.to(), nets))
+              : new Between(net(part.anode(), nets), net(part.cathode(), nets));
+      parts.merge(new PartBetween(part.kind(), part.ohms(), between), 1, Integer::sum);
     }
     return parts;
   }
 
-  private String between(Point one, Point other, DisjointPoints nets) {
-    String first = net(one, nets);
-    String second = net(other, nets);
-    return first.compareTo(second) <= 0 ? first + "\t" + second : second + "\t" + first;
-  }
-
   /** A net by the first of its points that both revisions have; by its first where none is. */
-  private String net(Point point, DisjointPoints nets) {
+  private Point net(Point point, DisjointPoints nets) {
     int first = nets.firstOf(index(point));
     Map<Integer, Integer> named = nets == oldNets ? oldNames : newNames;
-    return points.get(named.getOrDefault(first, first)).toString();
+    return points.get(named.getOrDefault(first, first));
   }
 
   private Map<Integer, Integer> names(DisjointPoints nets) {

@@ -1,18 +1,14 @@
 package dev.ringout.revision;
 
-import dev.ringout.circuit.LeastCost;
 import dev.ringout.harness.Harness;
-import dev.ringout.harness.Item;
-import dev.ringout.harness.NaturalOrder;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
+import dev.ringout.revision.ItemEnds.End;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -38,39 +34,21 @@ final class RenameFinder {
   /** An item whose wires hardly meet anything they met before may have given away its name. */
   private static final double DOUBTFUL_SHARE = 0.4;
 
-  /** Of the smaller number of wired pins: pins of the old scheme that the new one has too. */
-  private static final double MOST_COMMON_PINS = 0.1;
-
-  private static final int SAME_FAR_POINT = 4;
-  private static final int SAME_WIRE = 3;
-  private static final int SAME_SIGNAL = 1;
-  private static final int MOST_ASSIGNED = 250;
-
-  private final Map<String, List<End>> oldEnds;
-  private final Map<String, List<End>> newEnds;
-  private final Map<String, String> oldKinds;
-  private final Map<String, String> newKinds;
-  private final Map<String, Set<String>> oldPins;
-  private final Map<String, Set<String>> newPins;
+  private final ItemEnds before;
+  private final ItemEnds after;
 
   /** Every old item with its name in the later revision, as far as known. */
   private final Map<String, String> newRefOf = new LinkedHashMap<>();
 
   private final Map<String, String> oldRefOf = new HashMap<>();
-  private final Map<String, Map<String, String>> newPinOf = new HashMap<>();
+  private final PinMatching pins;
   private final List<Rename> found = new ArrayList<>();
   private final List<Rename> possible = new ArrayList<>();
 
-  /** The end of a wire at an item. */
-  private record End(String pin, Point far, String wire, String signal) {}
-
   private RenameFinder(Harness before, Harness after) {
-    oldEnds = ends(before);
-    newEnds = ends(after);
-    oldKinds = kinds(before);
-    newKinds = kinds(after);
-    oldPins = pins(before);
-    newPins = pins(after);
+    this.before = new ItemEnds(before);
+    this.after = new ItemEnds(after);
+    this.pins = new PinMatching(this.before, this.after, newRefOf);
   }
 
   /** What was found. */
@@ -97,36 +75,6 @@ final class RenameFinder {
     return finder.result(told);
   }
 
-  private static Map<String, List<End>> ends(Harness harness) {
-    Map<String, List<End>> ends = new LinkedHashMap<>();
-    for (Wire wire : harness.wires()) {
-      String name = Renaming.isUnnamed(wire) ? "" : wire.name();
-      for (Wire.End end : Wire.End.values()) {
-        Point here = wire.at(end);
-        ends.computeIfAbsent(here.ref(), ref -> new ArrayList<>())
-            .add(new End(here.pin(), wire.at(end.opposite()), name, wire.signal()));
-      }
-    }
-    return ends;
-  }
-
-  private static Map<String, String> kinds(Harness harness) {
-    Map<String, String> kinds = new HashMap<>();
-    for (Item item : harness.items()) {
-      kinds.put(item.ref(), item.kind());
-    }
-    return kinds;
-  }
-
-  private static Map<String, Set<String>> pins(Harness harness) {
-    Map<String, Set<String>> pins = new LinkedHashMap<>();
-    for (Point point : harness.pointsAsListed()) {
-      pins.computeIfAbsent(point.ref(), ref -> new LinkedHashSet<>()).add(point.pin());
-    }
-    harness.items().forEach(item -> pins.computeIfAbsent(item.ref(), ref -> new LinkedHashSet<>()));
-    return pins;
-  }
-
   private void asTold(Map<String, String> told) {
     told.forEach(this::pair);
   }
@@ -142,12 +90,12 @@ final class RenameFinder {
         List.<Function<String, String>>of(
             ref -> ref, ref -> ref.toUpperCase(Locale.ROOT), RenameFinder::spelling)) {
       Map<String, String> byKey = new HashMap<>();
-      for (String ref : newPins.keySet()) {
+      for (String ref : after.refs()) {
         if (!oldRefOf.containsKey(ref)) {
           byKey.put(spelling.apply(ref), ref);
         }
       }
-      for (String ref : oldPins.keySet()) {
+      for (String ref : before.refs()) {
         String same = byKey.get(spelling.apply(ref));
         if (same != null && !newRefOf.containsKey(ref) && !oldRefOf.containsKey(same)) {
           pair(ref, same);
@@ -165,8 +113,8 @@ final class RenameFinder {
     List<String> doubted = new ArrayList<>();
     newRefOf.forEach(
         (oldRef, newRef) -> {
-          int ends = size(oldEnds, oldRef);
-          boolean enough = ends >= LEAST_ENDS && size(newEnds, newRef) >= LEAST_ENDS;
+          int ends = before.count(oldRef);
+          boolean enough = ends >= LEAST_ENDS && after.count(newRef) >= LEAST_ENDS;
           if (enough
               && !told.containsKey(oldRef)
               && unchanged.getOrDefault(oldRef, 0) <= DOUBTFUL_SHARE * ends
@@ -194,17 +142,13 @@ final class RenameFinder {
     return unchanged;
   }
 
-  private static int size(Map<String, List<End>> ends, String ref) {
-    return ends.getOrDefault(ref, List.of()).size();
-  }
-
   private void search() {
     boolean more = true;
     while (more) {
       more = false;
-      Set<String> gone = new TreeSet<>(oldPins.keySet());
+      Set<String> gone = new TreeSet<>(before.refs());
       gone.removeAll(newRefOf.keySet());
-      Set<String> come = new TreeSet<>(newPins.keySet());
+      Set<String> come = new TreeSet<>(after.refs());
       come.removeAll(oldRefOf.keySet());
       possible.clear();
       List<Rename> claims = claims(gone, come);
@@ -221,26 +165,20 @@ final class RenameFinder {
 
   /** Pairs that agree well, and with nobody else nearly as well. */
   private List<Rename> claims(Set<String> gone, Set<String> come) {
-    Map<String, Set<String>> meeting = meeting(come);
-    Map<String, Map<String, Integer>> agreeing = new LinkedHashMap<>();
+    Map<Sign, Set<String>> meeting = meeting(come);
+    Map<String, Map<String, Integer>> ofOld = new LinkedHashMap<>();
     Map<String, List<Integer>> ofNew = new HashMap<>();
     for (String oldRef : gone) {
-      Set<String> candidates = new TreeSet<>();
-      for (End end : oldEnds.getOrDefault(oldRef, List.of())) {
-        for (String key : keys(end, this::known)) {
-          candidates.addAll(meeting.getOrDefault(key, Set.of()));
-        }
-      }
-      for (String newRef : candidates) {
+      for (String newRef : candidates(oldRef, meeting)) {
         int count = agreeing(oldRef, newRef);
         if (count > 0) {
-          agreeing.computeIfAbsent(oldRef, ref -> new LinkedHashMap<>()).put(newRef, count);
+          ofOld.computeIfAbsent(oldRef, ref -> new LinkedHashMap<>()).put(newRef, count);
           ofNew.computeIfAbsent(newRef, ref -> new ArrayList<>()).add(count);
         }
       }
     }
     List<Rename> claims = new ArrayList<>();
-    agreeing.forEach(
+    ofOld.forEach(
         (oldRef, counts) ->
             counts.forEach(
                 (newRef, count) -> {
@@ -253,10 +191,21 @@ final class RenameFinder {
     return claims;
   }
 
+  /** The new items at which an end of an old one may be found again. */
+  private Set<String> candidates(String oldRef, Map<Sign, Set<String>> meeting) {
+    Set<String> candidates = new TreeSet<>();
+    for (End end : before.of(oldRef)) {
+      for (Sign sign : Sign.of(end, this::known)) {
+        candidates.addAll(meeting.getOrDefault(sign, Set.of()));
+      }
+    }
+    return candidates;
+  }
+
   private Optional<Rename> claim(String oldRef, String newRef, int agreeing, int rival) {
-    int ends = Math.max(size(oldEnds, oldRef), size(newEnds, newRef));
-    String oldKind = oldKinds.getOrDefault(oldRef, "");
-    String newKind = newKinds.getOrDefault(newRef, "");
+    int ends = Math.max(before.count(oldRef), after.count(newRef));
+    String oldKind = before.kind(oldRef);
+    String newKind = after.kind(newRef);
     boolean otherKind =
         !oldKind.isEmpty() && !newKind.isEmpty() && !oldKind.equalsIgnoreCase(newKind);
     if (otherKind || agreeing < LEAST_SHARE * ends || rival > MOST_RIVAL * agreeing) {
@@ -285,12 +234,12 @@ final class RenameFinder {
   }
 
   /** By what an end can be known: the new items that have such an end. */
-  private Map<String, Set<String>> meeting(Set<String> come) {
-    Map<String, Set<String>> meeting = new HashMap<>();
+  private Map<Sign, Set<String>> meeting(Set<String> come) {
+    Map<Sign, Set<String>> meeting = new HashMap<>();
     for (String newRef : come) {
-      for (End end : newEnds.getOrDefault(newRef, List.of())) {
-        for (String key : keys(end, this::asItIs)) {
-          meeting.computeIfAbsent(key, k -> new TreeSet<>()).add(newRef);
+      for (End end : after.of(newRef)) {
+        for (Sign sign : Sign.of(end, this::asItIs)) {
+          meeting.computeIfAbsent(sign, k -> new TreeSet<>()).add(newRef);
         }
       }
     }
@@ -306,170 +255,36 @@ final class RenameFinder {
     return oldRefOf.containsKey(newRef) ? Optional.of(newRef) : Optional.empty();
   }
 
-  /** How an end may be known again, the surest first. */
-  private static List<String> keys(End end, Function<String, Optional<String>> refs) {
-    Optional<String> far = refs.apply(end.far().ref());
-    String name = end.wire().isEmpty() ? end.signal() : end.wire();
-    List<String> keys = new ArrayList<>();
-    if (far.isPresent()) {
-      String point = far.get() + "\t" + end.far().pin();
-      keys.add("1\t" + point + "\t" + end.pin());
-      keys.add("2\t" + point);
-      if (!name.isEmpty()) {
-        keys.add("3\t" + far.get() + "\t" + name);
-      }
-    } else if (!name.isEmpty()) {
-      keys.add("4\t" + end.pin() + "\t" + end.far().pin() + "\t" + name);
-    }
-    return keys;
-  }
-
   /** How many ends of an old item are found again at a new one. */
   private int agreeing(String oldRef, String newRef) {
-    Map<String, List<Integer>> byKey = new HashMap<>();
-    List<End> ends = newEnds.getOrDefault(newRef, List.of());
-    for (int i = 0; i < ends.size(); i++) {
-      for (String key : keys(ends.get(i), this::asItIs)) {
-        byKey.computeIfAbsent(key, k -> new ArrayList<>()).add(i);
-      }
-    }
-    boolean[] taken = new boolean[ends.size()];
-    int count = 0;
-    List<List<String>> open = new ArrayList<>();
-    oldEnds
-        .getOrDefault(oldRef, List.of())
-        .forEach(end -> open.add(new ArrayList<>(keys(end, this::known))));
-    for (char tier = '1'; tier <= '4'; tier++) {
-      String prefix = tier + "\t";
-      for (List<String> keys : open) {
-        for (String key : List.copyOf(keys)) {
-          if (key.startsWith(prefix) && take(byKey.getOrDefault(key, List.of()), taken)) {
-            keys.clear();
-            count++;
-            break;
-          }
-        }
-      }
-    }
-    return count;
+    return Sign.agreeing(
+        before.of(oldRef).stream().map(end -> Sign.of(end, this::known)).toList(),
+        after.of(newRef).stream().map(end -> Sign.of(end, this::asItIs)).toList());
   }
 
-  private static boolean take(List<Integer> candidates, boolean[] taken) {
-    for (int candidate : candidates) {
-      if (!taken[candidate]) {
-        taken[candidate] = true;
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** Where no pin has its old name: which pin is which, by where their wires go. */
   private void pinScheme(String oldRef, String newRef) {
-    List<String> olds = wired(oldEnds, oldRef);
-    List<String> news = wired(newEnds, newRef);
-    Set<String> common = new TreeSet<>(olds);
-    common.retainAll(news);
-    int fewer = Math.min(olds.size(), news.size());
-    if (fewer < LEAST_ENDS || common.size() > MOST_COMMON_PINS * fewer) {
-      return;
-    }
-    int[][] weights = weights(oldRef, newRef, olds, news);
-    Map<String, String> pins = new LinkedHashMap<>();
-    int[] columnOf = assigned(weights);
-    for (int i = 0; i < olds.size(); i++) {
-      if (columnOf[i] >= 0 && columnOf[i] < news.size() && weights[i][columnOf[i]] >= SAME_WIRE) {
-        pins.put(olds.get(i), news.get(columnOf[i]));
-      }
-    }
-    int ends = Math.max(olds.size(), news.size());
-    if (pins.size() >= LEAST_SHARE * ends && pins.size() >= LEAST_ENDS) {
-      int agreeing = PinScheme.complete(pins, inOrder(oldPins, oldRef));
-      newPinOf.put(oldRef, pins);
+    Optional<Rename> rename = pins.find(oldRef, newRef);
+    if (rename.isPresent()) {
       found.removeIf(one -> one.oldRef().equals(oldRef));
-      found.add(new Rename(oldRef, newRef, pins, agreeing, ends, false));
+      found.add(rename.get());
     }
-  }
-
-  private static List<String> wired(Map<String, List<End>> ends, String ref) {
-    return ends.getOrDefault(ref, List.of()).stream()
-        .map(End::pin)
-        .filter(pin -> !pin.equals(Point.SHELL))
-        .distinct()
-        .toList();
-  }
-
-  private int[][] weights(String oldRef, String newRef, List<String> olds, List<String> news) {
-    int[][] weights = new int[olds.size()][news.size()];
-    List<End> there = newEnds.getOrDefault(newRef, List.of());
-    for (End end : oldEnds.getOrDefault(oldRef, List.of())) {
-      int row = olds.indexOf(end.pin());
-      for (End other : there) {
-        int column = news.indexOf(other.pin());
-        if (row >= 0 && column >= 0) {
-          weights[row][column] += weight(end, other);
-        }
-      }
-    }
-    return weights;
-  }
-
-  private int weight(End end, End other) {
-    String far = newRefOf.getOrDefault(end.far().ref(), end.far().ref());
-    String farPin =
-        newPinOf
-            .getOrDefault(end.far().ref(), Map.of())
-            .getOrDefault(end.far().pin(), end.far().pin());
-    boolean sameItem = far.equals(other.far().ref());
-    boolean samePoint = sameItem && farPin.equals(other.far().pin());
-    boolean sameWire = sameItem && !end.wire().isEmpty() && end.wire().equals(other.wire());
-    boolean sameSignal = !end.signal().isEmpty() && end.signal().equals(other.signal());
-    return (samePoint ? SAME_FAR_POINT : 0)
-        + (sameWire ? SAME_WIRE : 0)
-        + (sameSignal ? SAME_SIGNAL : 0);
-  }
-
-  private static int[] assigned(int[][] weights) {
-    int rows = weights.length;
-    int size = Math.max(rows, weights[0].length);
-    int[] columnOf = new int[rows];
-    Arrays.fill(columnOf, -1);
-    if (size > MOST_ASSIGNED) {
-      return columnOf;
-    }
-    int most = Arrays.stream(weights).flatMapToInt(Arrays::stream).max().orElse(0);
-    int[][] costs = new int[size][size];
-    for (int i = 0; i < size; i++) {
-      for (int j = 0; j < size; j++) {
-        costs[i][j] = most - (i < rows && j < weights[0].length ? weights[i][j] : 0);
-      }
-    }
-    System.arraycopy(LeastCost.assignment(costs), 0, columnOf, 0, rows);
-    return columnOf;
-  }
-
-  private static List<String> inOrder(Map<String, Set<String>> pins, String ref) {
-    return pins.getOrDefault(ref, Set.of()).stream()
-        .filter(pin -> !pin.equals(Point.SHELL))
-        .sorted(NaturalOrder.INSTANCE)
-        .toList();
   }
 
   private Result result(Map<String, String> told) {
     Renaming renaming = new Renaming();
     List<Rename> renames = new ArrayList<>();
     newRefOf.forEach(renaming::item);
-    newPinOf.forEach(
-        (ref, pins) -> pins.forEach((pin, now) -> renaming.pin(new Point(ref, pin), now)));
+    pins.newPins()
+        .forEach((ref, some) -> some.forEach((pin, now) -> renaming.pin(new Point(ref, pin), now)));
     told.forEach(
         (oldRef, newRef) ->
             renames.add(
                 new Rename(
                     oldRef,
                     newRef,
-                    newPinOf.getOrDefault(oldRef, Map.of()),
+                    pins.newPins(oldRef),
                     agreeing(oldRef, newRef),
-                    Math.max(size(oldEnds, oldRef), size(newEnds, newRef)),
+                    Math.max(before.count(oldRef), after.count(newRef)),
                     true)));
     found.stream().filter(one -> !told.containsKey(one.oldRef())).forEach(renames::add);
     return new Result(renaming, List.copyOf(renames), List.copyOf(possible));

@@ -4,32 +4,32 @@ import dev.ringout.harness.Link;
 import dev.ringout.harness.Point;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * One thing to do at the bench.
  *
- * @param number counted from 1 through all visits
- * @param which the wire, by its place in the earlier list, counted on through the wires that are
- *     made new; of a jumper: none
- * @param wire the number on it while the step is done; empty for a jumper
- * @param at where
- * @param from for an end that is put on: where it came from; absent for a new wire
- * @param jumper the jumper that is taken off or fitted
- * @param text the step in words
+ * <p>A wire is known by its place in the earlier list, counted on through the wires that are made
+ * new: {@code which}.
  */
-public record Step(
-    int number,
-    Do what,
-    OptionalInt which,
-    String wire,
-    Point at,
-    Optional<Point> from,
-    Optional<Link> jumper,
-    String text) {
+public sealed interface Step {
+
+  /** What is made of it, by its kind. */
+  <T> T match(Cases<T> cases);
+
+  /** Counted from 1 through all visits. */
+  int number();
 
   /** What is done. */
-  public enum Do {
+  Do what();
+
+  /** The number on the wire while the step is done; empty for a jumper. */
+  String wire();
+
+  /** Where. */
+  Point at();
+
+  /** What is done. */
+  enum Do {
     /** Take a wire's end off its point. */
     DISCONNECT,
     /** Put a wire's end on its point. */
@@ -49,20 +49,134 @@ public record Step(
     }
   }
 
-  static Step ofWire(
-      int number, Do what, int which, String wire, Point at, Optional<Point> from, String text) {
-    return new Step(number, what, OptionalInt.of(which), wire, at, from, Optional.empty(), text);
+  /**
+   * A wire's end comes off its point.
+   *
+   * @param next where it goes then; absent for a wire that goes altogether
+   */
+  record Disconnect(int number, int which, String wire, Point at, Optional<Point> next)
+      implements Step {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.disconnect(this);
+    }
+
+    @Override
+    public Do what() {
+      return Do.DISCONNECT;
+    }
   }
 
-  static Step ofJumper(int number, Do what, Link jumper, String text) {
-    return new Step(
-        number,
-        what,
-        OptionalInt.empty(),
-        "",
-        jumper.from(),
-        Optional.empty(),
-        Optional.of(jumper),
-        text);
+  /**
+   * A wire's end goes on its point.
+   *
+   * @param from where it came from; absent for a new wire
+   * @param newContact the contact that it gets; empty where it keeps its own or is new
+   */
+  record Connect(
+      int number, int which, String wire, Point at, Optional<Point> from, String newContact)
+      implements Step {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.connect(this);
+    }
+
+    @Override
+    public Do what() {
+      return Do.CONNECT;
+    }
+  }
+
+  /** A loose wire comes out, both its ends being off. */
+  record Pull(int number, int which, String wire, Point at) implements Step {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.pull(this);
+    }
+
+    @Override
+    public Do what() {
+      return Do.PULL;
+    }
+  }
+
+  /** A core stays in its cable, both its ends being off. */
+  record Stow(int number, int which, String wire, Point at, String cable) implements Step {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.stow(this);
+    }
+
+    @Override
+    public Do what() {
+      return Do.STOW;
+    }
+  }
+
+  /** A jumper comes off. */
+  record TakeJumperOff(int number, Link jumper) implements Step {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.takeJumperOff(this);
+    }
+
+    @Override
+    public Do what() {
+      return Do.UNLINK;
+    }
+
+    @Override
+    public String wire() {
+      return "";
+    }
+
+    @Override
+    public Point at() {
+      return jumper.from();
+    }
+  }
+
+  /** A jumper goes on. */
+  record FitJumper(int number, Link jumper) implements Step {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.fitJumper(this);
+    }
+
+    @Override
+    public Do what() {
+      return Do.LINK;
+    }
+
+    @Override
+    public String wire() {
+      return "";
+    }
+
+    @Override
+    public Point at() {
+      return jumper.from();
+    }
+  }
+
+  /** One answer for each kind. */
+  interface Cases<T> {
+    /** See {@link Disconnect}. */
+    T disconnect(Disconnect step);
+
+    /** See {@link Connect}. */
+    T connect(Connect step);
+
+    /** See {@link Pull}. */
+    T pull(Pull step);
+
+    /** See {@link Stow}. */
+    T stow(Stow step);
+
+    /** See {@link TakeJumperOff}. */
+    T takeJumperOff(TakeJumperOff step);
+
+    /** See {@link FitJumper}. */
+    T fitJumper(FitJumper step);
   }
 }

@@ -4,7 +4,6 @@ import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.circuit.LeastCost;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
-import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -12,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * Which wire of the later revision is which of the earlier: the matching in which all together is
@@ -23,7 +23,7 @@ import java.util.TreeMap;
  * @param added the wires that are new
  * @param ties where another matching would be as little work
  */
-record WireMatches(List<Pair> pairs, List<Wire> removed, List<Wire> added, List<String> ties) {
+record WireMatches(List<Pair> pairs, List<Wire> removed, List<Wire> added, List<Unsure> ties) {
   private static final int END_MOVES = 20;
   private static final int BOTH_ENDS_MOVE = 45;
   private static final int NUMBER_CHANGES = 8;
@@ -32,9 +32,6 @@ record WireMatches(List<Pair> pairs, List<Wire> removed, List<Wire> added, List<
 
   /** More wires than this that may be each other are matched one by one. */
   private static final int MOST_TOGETHER = 160;
-
-  /** A point with more wires of one signal than this tells nothing of who is who. */
-  private static final int MOST_ALIKE = 12;
 
   /**
    * A wire in both revisions.
@@ -53,7 +50,7 @@ record WireMatches(List<Pair> pairs, List<Wire> removed, List<Wire> added, List<
     private final List<Wire> after;
     private final int[] matchOf;
     private final boolean[] taken;
-    private final List<String> ties = new ArrayList<>();
+    private final List<Unsure> ties = new ArrayList<>();
 
     Matcher(List<Wire> before, List<Wire> after) {
       this.before = before;
@@ -93,13 +90,15 @@ record WireMatches(List<Pair> pairs, List<Wire> removed, List<Wire> added, List<
 
     /** Wires of one number between the same points: nothing is less work than none. */
     private void same() {
-      Map<String, List<Integer>> later = new HashMap<>();
+      Map<WireClue.Identity, List<Integer>> later = new HashMap<>();
       for (int j = 0; j < after.size(); j++) {
-        later.computeIfAbsent(identity(after.get(j)), k -> new ArrayList<>(1)).add(j);
+        later.computeIfAbsent(WireClue.Identity.of(after.get(j)), k -> new ArrayList<>(1)).add(j);
       }
-      Map<String, List<Integer>> earlier = new LinkedHashMap<>();
+      Map<WireClue.Identity, List<Integer>> earlier = new LinkedHashMap<>();
       for (int i = 0; i < before.size(); i++) {
-        earlier.computeIfAbsent(identity(before.get(i)), k -> new ArrayList<>(1)).add(i);
+        earlier
+            .computeIfAbsent(WireClue.Identity.of(before.get(i)), k -> new ArrayList<>(1))
+            .add(i);
       }
       earlier.forEach(
           (key, olds) -> {
@@ -112,74 +111,54 @@ record WireMatches(List<Pair> pairs, List<Wire> removed, List<Wire> added, List<
           });
     }
 
-    private static String identity(Wire wire) {
-      return (Renaming.isUnnamed(wire) ? "" : wire.name()) + "\t" + points(wire);
-    }
-
-    private static String points(Wire wire) {
-      return wire.from().compareTo(wire.to()) <= 0
-          ? wire.from() + "\t" + wire.to()
-          : wire.to() + "\t" + wire.from();
-    }
-
     /** Of the rest, those that may be each other are matched together. */
     private void leastWork() {
-      List<Integer> olds = new ArrayList<>();
-      List<Integer> news = new ArrayList<>();
-      for (int i = 0; i < matchOf.length; i++) {
-        if (matchOf[i] < 0) {
-          olds.add(i);
+      List<Integer> olds = unmatchedBefore();
+      List<Integer> news = unmatchedAfter();
+      List<List<WireClue>> clues = new ArrayList<>();
+      olds.forEach(i -> clues.add(WireClue.of(before.get(i))));
+      news.forEach(j -> clues.add(WireClue.of(after.get(j))));
+      DisjointPoints together = together(clues);
+      Map<Integer, Group> groups = new TreeMap<>();
+      for (int node = 0; node < clues.size(); node++) {
+        Group group =
+            groups.computeIfAbsent(
+                together.firstOf(node), k -> new Group(new ArrayList<>(), new ArrayList<>()));
+        if (node < olds.size()) {
+          group.olds().add(olds.get(node));
+        } else {
+          group.news().add(news.get(node - olds.size()));
         }
       }
-      for (int j = 0; j < taken.length; j++) {
-        if (!taken[j]) {
-          news.add(j);
-        }
-      }
-      DisjointPoints together = new DisjointPoints(olds.size() + news.size());
-      Map<String, Integer> firstWith = new HashMap<>();
-      Map<String, Integer> wiresWith = new HashMap<>();
-      List<List<String>> keys = new ArrayList<>();
-      olds.forEach(i -> keys.add(keys(before.get(i))));
-      news.forEach(j -> keys.add(keys(after.get(j))));
-      keys.forEach(some -> some.forEach(key -> wiresWith.merge(key, 1, Integer::sum)));
-      for (int node = 0; node < keys.size(); node++) {
-        for (String key : keys.get(node)) {
-          boolean telling =
-              !key.startsWith("signal") || wiresWith.getOrDefault(key, 0) <= MOST_ALIKE;
-          Integer first = telling ? firstWith.putIfAbsent(key, node) : Integer.valueOf(node);
-          if (first != null) {
-            together.union(first, node);
+      groups.values().forEach(group -> assign(group.olds(), group.news()));
+    }
+
+    /** Wires that may be each other. */
+    private record Group(List<Integer> olds, List<Integer> news) {}
+
+    private List<Integer> unmatchedBefore() {
+      return IntStream.range(0, matchOf.length).filter(i -> matchOf[i] < 0).boxed().toList();
+    }
+
+    private List<Integer> unmatchedAfter() {
+      return IntStream.range(0, taken.length).filter(j -> !taken[j]).boxed().toList();
+    }
+
+    /** Wires that share a clue, by their places in the list of clues. */
+    private static DisjointPoints together(List<List<WireClue>> clues) {
+      Map<WireClue, Integer> wiresWith = new HashMap<>();
+      clues.forEach(some -> some.forEach(clue -> wiresWith.merge(clue, 1, Integer::sum)));
+      DisjointPoints together = new DisjointPoints(clues.size());
+      Map<WireClue, Integer> firstWith = new HashMap<>();
+      for (int node = 0; node < clues.size(); node++) {
+        for (WireClue clue : clues.get(node)) {
+          if (clue.tells(wiresWith.getOrDefault(clue, 0))) {
+            firstWith.putIfAbsent(clue, node);
+            together.union(firstWith.getOrDefault(clue, node), node);
           }
         }
       }
-      Map<Integer, List<List<Integer>>> groups = new TreeMap<>();
-      for (int node = 0; node < keys.size(); node++) {
-        List<List<Integer>> group =
-            groups.computeIfAbsent(
-                together.firstOf(node), k -> List.of(new ArrayList<>(), new ArrayList<>()));
-        if (node < olds.size()) {
-          group.get(0).add(olds.get(node));
-        } else {
-          group.get(1).add(news.get(node - olds.size()));
-        }
-      }
-      groups.values().forEach(group -> assign(group.get(0), group.get(1)));
-    }
-
-    /** By what a wire may be known again. */
-    private static List<String> keys(Wire wire) {
-      List<String> keys = new ArrayList<>();
-      if (!Renaming.isUnnamed(wire)) {
-        keys.add("name\t" + wire.name());
-      }
-      keys.add("points\t" + points(wire));
-      if (!wire.signal().isEmpty()) {
-        String signal = Field.plain(wire.signal());
-        keys.add("signal\t" + wire.from() + "\t" + signal);
-        keys.add("signal\t" + wire.to() + "\t" + signal);
-      }
-      return keys;
+      return together;
     }
 
     private void assign(List<Integer> olds, List<Integer> news) {
@@ -222,10 +201,7 @@ record WireMatches(List<Pair> pairs, List<Wire> removed, List<Wire> added, List<
           }
         }
       }
-      ties.add(
-          Text.of(
-              "%d and %d wires from %s on could be each other: they were matched one by one",
-              olds.size(), news.size(), before.get(olds.get(0)).name()));
+      ties.add(new Unsure.MatchedOneByOne(olds.size(), news.size(), before.get(olds.get(0))));
     }
 
     /** Two that could change places at no more work, where the changes would be others. */
@@ -236,10 +212,7 @@ record WireMatches(List<Pair> pairs, List<Wire> removed, List<Wire> added, List<
           int crossed = costs[i][columnOf[k]] + costs[k][columnOf[i]];
           boolean someMatched = columnOf[i] < news.size() || columnOf[k] < news.size();
           if (own > 0 && own == crossed && someMatched) {
-            ties.add(
-                Text.of(
-                    "%s and %s: which of the two is which in the later revision, the lists do not tell",
-                    before.get(olds.get(i)).name(), before.get(olds.get(k)).name()));
+            ties.add(new Unsure.EitherOfTwo(before.get(olds.get(i)), before.get(olds.get(k))));
           }
         }
       }

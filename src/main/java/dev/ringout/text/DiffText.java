@@ -1,6 +1,5 @@
 package dev.ringout.text;
 
-import dev.ringout.harness.Wire;
 import dev.ringout.jobs.Retest;
 import dev.ringout.jobs.RevisionPaper;
 import dev.ringout.revision.Change;
@@ -9,27 +8,21 @@ import dev.ringout.revision.HeaderChange;
 import dev.ringout.revision.Reach;
 import dev.ringout.revision.Rename;
 import dev.ringout.revision.Rework;
-import dev.ringout.revision.Risk;
 import dev.ringout.revision.Step;
+import dev.ringout.revision.Unsure;
 import dev.ringout.standards.Cautions;
 import dev.ringout.text.Page.Style;
-import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import dev.ringout.words.ChangeWords;
-import dev.ringout.work.WorkPapers;
-import java.util.ArrayList;
+import dev.ringout.words.DiffWords;
+import dev.ringout.words.RelabelWords;
+import dev.ringout.words.UnitTitle;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Two revisions as a page on a terminal. */
 public final class DiffText {
-  public static final String FROM_READINGS =
-      "A list that was built from readings knows no wires: only nets are compared. What was never"
-          + " read shows as apart; see what ringout asfound wants read next.";
-
   private static final int RETESTS_SHOWN = 30;
   private static final int ITEMS_NAMED = 20;
-  private static final String SPLICE = " × splice for ";
 
   private final RevisionPaper paper;
   private final Difference difference;
@@ -58,97 +51,24 @@ public final class DiffText {
     return page.toString();
   }
 
-  /** A change in a sentence. */
-  public static String sentence(Change change) {
-    return ChangeWords.of(change).sentence();
-  }
-
-  /** The verdict in words. */
-  public static String verdict(RevisionPaper paper) {
-    Difference difference = paper.difference();
-    if (paper.isEmpty()) {
-      return "NO DIFFERENCE";
-    }
-    if (difference.isElectricallySame()) {
-      return "ELECTRICALLY THE SAME: the same points are joined; "
-          + (difference.isEmpty()
-              ? "the units it is for differ."
-              : "names, wires or words differ.");
-    }
-    return "ELECTRICALLY CHANGED: "
-        + (difference.nets().isEmpty()
-            ? "switch contacts or parts lie between other nets."
-            : Numbers.count(difference.nets().size(), "group") + " of nets changed.");
-  }
-
-  /** What the headers have otherwise, in words. */
-  public static String sentence(HeaderChange change) {
-    return Text.of(
-        "%s: was %s, is %s now", change.name(), stated(change.old()), stated(change.now()));
-  }
-
-  private static String stated(String value) {
-    return value.isEmpty() ? "not stated" : "\"" + value + "\"";
-  }
-
-  /** What was, what went, what came, what is. */
-  public static String balance(Difference difference) {
-    return Text.of(
-        "%s listed - %d removed + %d added = %d listed",
-        Numbers.count(difference.before().wires().size(), "wire"),
-        difference.changes(Change.Removed.class).size(),
-        difference.changes(Change.Added.class).size(),
-        difference.after().wires().size());
-  }
-
   private void headline() {
     Style style = difference.isElectricallySame() ? Style.GOOD : Style.BAD;
-    page.paragraph("", page.styled(style, verdict(paper)));
+    page.paragraph("", page.styled(style, DiffWords.verdict(difference, paper.header())));
     page.blank();
-    page.paragraph("From     ", paper.oldTitle());
-    page.paragraph("To       ", paper.newTitle());
+    page.paragraph("From     ", UnitTitle.of(difference.before()));
+    page.paragraph("To       ", UnitTitle.of(difference.after()));
     for (HeaderChange one : paper.header()) {
-      page.paragraph("Header   ", page.styled(Style.BAD, sentence(one)));
+      page.paragraph("Header   ", page.styled(Style.BAD, DiffWords.sentence(one)));
     }
-    page.paragraph("Balance  ", paper.fromReadings() ? FROM_READINGS : balance(difference));
-    for (String doubled : doubled(difference)) {
+    page.paragraph(
+        "Balance  ",
+        paper.fromReadings() ? DiffWords.FROM_READINGS : DiffWords.balance(difference));
+    for (String doubled : DiffWords.doubled(difference)) {
       page.paragraph("         ", doubled);
     }
-    for (String one : unsure(paper)) {
-      page.paragraph("Unsure   ", one);
+    for (Unsure one : paper.unsure()) {
+      page.paragraph("Unsure   ", DiffWords.sentence(one));
     }
-  }
-
-  /** What makes one doubt that the right lists, or the right wires, were held together. */
-  public static List<String> unsure(RevisionPaper paper) {
-    Difference difference = paper.difference();
-    List<String> unsure = new ArrayList<>();
-    String oldDrawing = difference.before().headerValue("drawing");
-    String newDrawing = difference.after().headerValue("drawing");
-    if (!oldDrawing.isEmpty() && !newDrawing.isEmpty() && !oldDrawing.equals(newDrawing)) {
-      unsure.add(Text.of("these are two drawings: %s and %s", oldDrawing, newDrawing));
-    }
-    String revision = difference.after().headerValue("revision");
-    boolean sameLetter = revision.equals(difference.before().headerValue("revision"));
-    if (!revision.isEmpty() && sameLetter && !paper.isEmpty()) {
-      unsure.add(Text.of("both say revision %s, and differ", revision));
-    }
-    unsure.addAll(difference.ties());
-    return unsure;
-  }
-
-  /** Rows that are written twice, in words. */
-  public static List<String> doubled(Difference difference) {
-    List<String> texts = new ArrayList<>();
-    difference.doubledBefore().forEach(wire -> texts.add(doubled(wire, "earlier")));
-    difference.doubledAfter().forEach(wire -> texts.add(doubled(wire, "later")));
-    return texts;
-  }
-
-  private static String doubled(Wire wire, String which) {
-    return Text.of(
-        "%s is written twice in the %s list (%s), and counts once",
-        wire.name(), which, wire.place());
   }
 
   private void renames() {
@@ -159,28 +79,13 @@ public final class DiffText {
     for (Rename rename : difference.renames()) {
       page.paragraph("  ", ChangeWords.sentence(rename));
     }
-    String told = toConfirm(difference.renames());
+    String told = DiffWords.toConfirm(difference.renames());
     if (!told.isEmpty()) {
       page.paragraph("  ", "To confirm: " + told);
     }
     for (Rename rename : difference.possible()) {
-      page.paragraph("  ", possible(rename));
+      page.paragraph("  ", DiffWords.possible(rename));
     }
-  }
-
-  /** The options that say what was found. */
-  static String toConfirm(List<Rename> renames) {
-    return renames.stream()
-        .filter(rename -> rename.ofItem() && !rename.asTold())
-        .map(rename -> "--rename " + rename.oldRef() + "=" + rename.newRef())
-        .collect(Collectors.joining(" "));
-  }
-
-  public static String possible(Rename rename) {
-    return Text.of(
-        "%s may be %s now: too few wires to tell, so they are taken for two; if it is one, say"
-            + " --rename %s=%s",
-        rename.oldRef(), rename.newRef(), rename.oldRef(), rename.newRef());
   }
 
   private void field() {
@@ -194,7 +99,7 @@ public final class DiffText {
     }
     list(field.changes());
     if (!field.nets().isEmpty()) {
-      page.paragraph("  ", FROM_READINGS);
+      page.paragraph("  ", DiffWords.FROM_READINGS);
       field.nets().forEach(net -> page.paragraph("  ", ChangeWords.sentence(net)));
     }
     if (!field.done().isEmpty()) {
@@ -238,128 +143,54 @@ public final class DiffText {
     }
     page.heading("Work");
     Cautions.published(false).forEach(caution -> page.paragraph("  ! ", caution.text()));
-    risks(paper).forEach(risk -> page.paragraph("  ! ", page.styled(Style.BAD, risk)));
+    DiffWords.risks(paper.risks())
+        .forEach(risk -> page.paragraph("  ! ", page.styled(Style.BAD, risk)));
     if (!rework.exchanges().isEmpty()) {
-      page.paragraph("  ", page.styled(Style.STRONG, "Items and parts to exchange"));
-      exchanges(rework).forEach(text -> page.paragraph("  [ ] ", text));
+      subheading("Items and parts to exchange");
+      DiffWords.exchanges(rework).forEach(text -> page.paragraph("  [ ] ", text));
     }
-    for (Rework.Visit visit : rework.visits()) {
-      if (visit.steps().isEmpty()) {
-        continue;
-      }
-      page.paragraph("  ", page.styled(Style.STRONG, "At " + at(visit, difference)));
-      for (Step step : visit.steps()) {
-        page.paragraph(Text.of("  [ ] %3d  ", step.number()), step.text());
-      }
-    }
+    rework.visits().forEach(this::visit);
     if (!rework.relabels().isEmpty()) {
-      page.paragraph("  ", page.styled(Style.STRONG, "Labels and sleeves"));
-      for (Rework.Relabel relabel : rework.relabels()) {
-        page.paragraph("  [ ] ", relabel(relabel));
-      }
+      subheading("Labels and sleeves");
+      rework
+          .relabels()
+          .forEach(label -> page.paragraph("  [ ] ", RelabelWords.of(label).sentence()));
     }
+    reaches(rework);
+  }
+
+  private void subheading(String text) {
+    page.paragraph("  ", page.styled(Style.STRONG, text));
+  }
+
+  private void visit(Rework.Visit visit) {
+    if (visit.steps().isEmpty()) {
+      return;
+    }
+    subheading("At " + DiffWords.at(visit, difference));
+    for (Step step : visit.steps()) {
+      page.paragraph(Text.of("  [ ] %3d  ", step.number()), DiffWords.sentence(step));
+    }
+  }
+
+  private void reaches(Rework rework) {
     List<Reach> unsure =
         rework.reaches().stream().filter(one -> one.verdict() != Reach.Verdict.REACHES).toList();
     if (!unsure.isEmpty()) {
-      page.paragraph("  ", page.styled(Style.STRONG, "Does it reach"));
-      unsure.forEach(one -> page.paragraph("  ", reach(one)));
+      subheading("Does it reach");
+      unsure.forEach(one -> page.paragraph("  ", DiffWords.sentence(one)));
     }
-  }
-
-  /** What is another thing now, in words. */
-  public static List<String> exchanges(Rework rework) {
-    List<String> texts = new ArrayList<>();
-    for (Change change : rework.exchanges()) {
-      String wires =
-          change instanceof Change.ItemAltered ? "; its wires come off and on again" : "";
-      texts.add(ChangeWords.of(change).sentence() + wires);
-    }
-    return texts;
-  }
-
-  /** The items of a visit, with the names that they still bear. */
-  public static String at(Rework.Visit visit, Difference difference) {
-    List<String> names = new ArrayList<>();
-    for (String item : visit.items()) {
-      String marked =
-          difference.renames().stream()
-              .filter(rename -> rename.ofItem() && rename.newRef().equals(item))
-              .map(rename -> " (marked " + rename.oldRef() + ")")
-              .findFirst()
-              .orElse("");
-      names.add(item + marked);
-    }
-    return names.size() > 1 ? String.join(" and ", names) + " together" : names.get(0);
-  }
-
-  static String relabel(Rework.Relabel relabel) {
-    return Text.of("at %s: \"%s\" becomes \"%s\"", relabel.at(), relabel.old(), relabel.now());
-  }
-
-  static String reach(Reach reach) {
-    return Text.of(
-        "%s, from %s to %s, %s: %s",
-        reach.wire().name(),
-        reach.from(),
-        reach.to(),
-        reach.verdict() == Reach.Verdict.TOO_SHORT ? "may be too short" : "can't be told",
-        reach.why());
-  }
-
-  /** What is joined on the way. */
-  public static List<String> risks(RevisionPaper paper) {
-    List<String> texts = new ArrayList<>();
-    if (paper.risks().isEmpty()) {
-      texts.add("The work is too large to look for power and ground joined on the way.");
-    }
-    for (Risk risk : paper.risks().orElse(List.of())) {
-      texts.add(
-          Text.of(
-              "Half done, from step %d until step %d, %s (%s) is joined to %s (%s): never leave it"
-                  + " there, never energise it there.",
-              risk.afterStep(),
-              risk.untilStep(),
-              risk.powerSignal(),
-              risk.power(),
-              risk.groundSignal(),
-              risk.ground()));
-    }
-    return texts;
   }
 
   private void parts() {
-    List<String> plus = plus(paper);
-    List<String> minus = minus(paper);
+    List<String> plus = DiffWords.plus(paper.plus(), paper.splices());
+    List<String> minus = DiffWords.minus(paper.minus());
     if (plus.isEmpty() && minus.isEmpty()) {
       return;
     }
     page.heading("Parts");
     plus.forEach(line -> page.paragraph("  + ", line));
     minus.forEach(line -> page.paragraph("  - ", line));
-  }
-
-  /** What has to be at hand: wire by kind, then the rest; a new splice by all its wires. */
-  public static List<String> plus(RevisionPaper paper) {
-    List<String> lines = new ArrayList<>(kit(paper.plus()));
-    lines.removeIf(line -> line.contains(SPLICE));
-    paper
-        .splices()
-        .ifPresent(
-            splices ->
-                kit(splices).stream().filter(line -> line.contains(SPLICE)).forEach(lines::add));
-    return lines;
-  }
-
-  /** What is left over. */
-  public static List<String> minus(RevisionPaper paper) {
-    return kit(paper.minus());
-  }
-
-  private static List<String> kit(WorkPapers papers) {
-    List<String> lines = new ArrayList<>();
-    papers.totals().forEach(total -> lines.add(WorkText.total(total)));
-    papers.kit().forEach((what, count) -> lines.add(count + " × " + what));
-    return lines;
   }
 
   private void retest() {
@@ -371,7 +202,7 @@ public final class DiffText {
     for (Retest one : retests.subList(0, Math.min(RETESTS_SHOWN, retests.size()))) {
       page.paragraph(
           Text.of("  [ ] %3d  ", one.step().number()),
-          Text.of("%s to %s: %s", one.from(), one.to(), one.why()));
+          Text.of("%s to %s: %s", one.from(), one.to(), DiffWords.sentence(one.why())));
     }
     if (retests.size() > RETESTS_SHOWN) {
       page.paragraph("  ", Text.of("and %d more", retests.size() - RETESTS_SHOWN));

@@ -1,90 +1,22 @@
 package dev.ringout.text;
 
-import dev.ringout.harness.Point;
-import dev.ringout.harness.Wire;
-import dev.ringout.json.Json;
 import dev.ringout.text.Page.Style;
-import dev.ringout.units.Text;
+import dev.ringout.words.FoundWords;
 import dev.ringout.work.FoundWire;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 
-/** What is to be said of a wire found on a point, for a reader at the bench and for programs. */
+/** What is to be said of a wire found on a point, for a reader at the bench. */
 public final class FoundText {
   private FoundText() {}
 
   /** In sentences. */
   public static String write(FoundWire found, boolean colour) {
     Page page = new Page(colour);
-    page.paragraph("", page.styled(Style.STRONG, slip(found)));
-    page.paragraph("wire   ", wire(found.wire()));
-    page.paragraph(
-        "there  ",
-        found.listedHere().isEmpty()
-            ? found.here() + " is to stay empty, or to have a jumper only."
-            : found.here()
-                + " is for "
-                + found.listedHere().stream().map(FoundText::wire).collect(Collectors.joining("; "))
-                + ".");
+    page.paragraph("", page.styled(Style.STRONG, FoundWords.slip(found)));
+    page.paragraph("wire   ", FoundWords.wire(found.wire()));
+    page.paragraph("there  ", FoundWords.there(found));
     if (found.slip() != FoundWire.Slip.NONE) {
-      page.paragraph("do     ", advice(found));
+      page.paragraph("do     ", FoundWords.advice(found));
     }
     return page.toString();
-  }
-
-  /** As one JSON document, {@code ringout-found/1}. */
-  public static String json(FoundWire found) {
-    Map<String, Object> document = new LinkedHashMap<>();
-    document.put("format", "ringout-found/1");
-    document.put("wire", found.wire().name());
-    document.put("point", found.here().toString());
-    document.put("belongs", found.belongs().stream().map(Point::toString).toList());
-    document.put("listedThere", found.listedHere().stream().map(Wire::name).toList());
-    document.put("slip", found.slip().name().toLowerCase(java.util.Locale.ROOT));
-    document.put("sameNet", found.sameNet());
-    document.put("summary", slip(found));
-    return Json.text(document);
-  }
-
-  private static String wire(Wire wire) {
-    List<String> words =
-        List.of(
-            wire.name() + (wire.colour().isEmpty() ? "" : " " + wire.colour()),
-            wire.gaugeLabel(),
-            wire.from() + " to " + wire.to(),
-            wire.signal());
-    return words.stream().filter(word -> !word.isEmpty()).collect(Collectors.joining(", "));
-  }
-
-  private static String slip(FoundWire found) {
-    String name = found.wire().name();
-    String instead = found.instead().map(Point::toString).orElse("");
-    return switch (found.slip()) {
-      case NONE -> Text.of("%s belongs on %s.", name, found.here());
-      case NEIGHBOUR -> Text.of("%s belongs in %s: it is one cavity over.", name, instead);
-      case LOOK_ALIKE ->
-          Text.of("%s belongs in %s, which looks like %s in writing.", name, instead, found.here());
-      case SAME_ITEM -> Text.of("%s belongs in %s of the same item.", name, instead);
-      case OTHER_ITEM_SAME_PIN ->
-          Text.of(
-              "%s belongs in %s, the same cavity of another item: the plugs or their labels may be"
-                  + " exchanged.",
-              name, instead);
-      case OTHER_ITEM ->
-          Text.of(
-              "%s has no end at %s: it goes from %s to %s. Its number may be misread.",
-              name, found.here().ref(), found.belongs().get(0), found.belongs().get(1));
-    };
-  }
-
-  private static String advice(FoundWire found) {
-    String net = found.sameNet() ? " The net is the same either way; the drawing is not kept." : "";
-    String who =
-        found.slip() == FoundWire.Slip.NEIGHBOUR || found.slip() == FoundWire.Slip.LOOK_ALIKE
-            ? "Look who sits where it belongs: the two may be crossed, or the whole run shifted."
-            : "Read the sleeve at both ends, and ring the wire out.";
-    return who + " Tag it as found before it is moved." + net;
   }
 }

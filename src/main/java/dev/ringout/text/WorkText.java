@@ -4,6 +4,7 @@ import dev.ringout.standards.CrimpTools.Setting;
 import dev.ringout.text.Page.Style;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
+import dev.ringout.words.KitWords;
 import dev.ringout.words.UnitTitle;
 import dev.ringout.work.ItemSheet;
 import dev.ringout.work.WireEnd;
@@ -33,25 +34,13 @@ public final class WorkText {
             Numbers.count(papers.cuts().size(), "wire")));
     page.heading("Kit");
     for (Total total : papers.totals()) {
-      page.paragraph("  ", total(total));
+      page.paragraph("  ", KitWords.total(total));
     }
     papers.kit().forEach((what, count) -> page.paragraph("  ", count + " × " + what));
     if (withSheets) {
       papers.sheets().forEach(sheet -> sheet(sheet, page));
     }
     return page.toString();
-  }
-
-  static String total(Total total) {
-    String kind = total.kind();
-    return Text.of(
-        "%s m of %s, %s%s",
-        WorkPapers.metres(total.metres()),
-        kind.isEmpty() ? "wire of no gauge, type or colour listed" : kind,
-        Numbers.count(total.wires(), "wire"),
-        total.withoutLength().isEmpty()
-            ? ""
-            : ", without " + String.join(", ", total.withoutLength()) + " (no length listed)");
   }
 
   private static void sheet(ItemSheet sheet, Page page) {

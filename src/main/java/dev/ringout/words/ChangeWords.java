@@ -1,6 +1,8 @@
 package dev.ringout.words;
 
+import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
+import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
 import dev.ringout.revision.Change;
 import dev.ringout.revision.Change.Added;
@@ -18,7 +20,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** Changes in words. */
-public final class ChangeWords {
+public final class ChangeWords implements Change.Cases<ChangeWords.Said> {
   private static final int POINTS_NAMED = 6;
 
   private ChangeWords() {}
@@ -32,74 +34,98 @@ public final class ChangeWords {
    */
   public record Said(String kind, String subject, String sentence) {}
 
+  /** What is said of a change. */
   public static Said of(Change change) {
-    if (change instanceof Removed one) {
-      String name = one.wire().name();
-      return new Said("removed", name, Text.of("%s goes: %s", name, wire(one.wire())));
-    } else if (change instanceof Added one) {
-      String name = one.wire().name();
-      return new Said("added", name, Text.of("%s is new: %s", name, wire(one.wire())));
-    } else if (change instanceof Moved one) {
-      return moved(one);
-    } else if (change instanceof Renumbered one) {
-      return new Said(
-          "renumbered",
-          one.after().name(),
-          Text.of(
-              "%s, %s to %s, is %s now",
-              one.before().name(), one.after().from(), one.after().to(), one.after().name()));
-    } else if (change instanceof Altered one) {
-      String name = one.after().name();
-      return new Said("altered", name, was(name, one.field().word(), one.old(), one.now()));
-    } else if (change instanceof Change.ItemAdded one) {
-      return new Said("new item", one.ref(), one.ref() + " is new");
-    } else if (change instanceof Change.ItemDropped one) {
-      return new Said("dropped item", one.ref(), one.ref() + " is gone");
-    } else if (change instanceof Change.ItemAltered one) {
-      String ref = one.after().ref();
-      return new Said("item", ref, was(ref, one.field(), one.old(), one.now()));
-    } else if (change instanceof Change.Jumper one) {
-      return addedOrNot(
-          "jumper",
-          one.link().from().ref(),
-          Text.of("the jumper from %s to %s", one.link().from(), one.link().to()),
-          one.added());
-    } else if (change instanceof Change.SwitchContact one) {
-      return addedOrNot(
-          "contact",
-          one.contact().ref(),
-          Text.of(
-              "the contact of %s from %s to %s, closed in %s,",
-              one.contact().ref(), one.contact().from(), one.contact().to(), one.contact().state()),
-          one.added());
-    } else if (change instanceof Change.OfPart one) {
-      return part(one);
-    }
-    throw new IllegalArgumentException("a change of no known kind");
+    return change.match(new ChangeWords());
   }
 
-  private static Said moved(Moved one) {
+  @Override
+  public Said removed(Removed change) {
+    String name = change.wire().name();
+    return new Said("removed", name, Text.of("%s goes: %s", name, wire(change.wire())));
+  }
+
+  @Override
+  public Said added(Added change) {
+    String name = change.wire().name();
+    return new Said("added", name, Text.of("%s is new: %s", name, wire(change.wire())));
+  }
+
+  @Override
+  public Said moved(Moved change) {
     List<String> ends = new ArrayList<>();
-    for (MovedEnd end : one.ends()) {
+    for (MovedEnd end : change.ends()) {
       ends.add(end.from() + " to " + end.to());
     }
     return new Said(
         ends.size() > 1 ? "moved, both ends" : "moved",
-        one.after().name(),
-        Text.of("%s moves from %s", one.before().name(), String.join(" and from ", ends)));
+        change.after().name(),
+        Text.of("%s moves from %s", change.before().name(), String.join(" and from ", ends)));
   }
 
-  private static Said part(Change.OfPart one) {
+  @Override
+  public Said renumbered(Renumbered change) {
+    Wire now = change.after();
+    return new Said(
+        "renumbered",
+        now.name(),
+        Text.of(
+            "%s, %s to %s, is %s now", change.before().name(), now.from(), now.to(), now.name()));
+  }
+
+  @Override
+  public Said altered(Altered change) {
+    String name = change.after().name();
+    return new Said("altered", name, was(name, change.field().word(), change.old(), change.now()));
+  }
+
+  @Override
+  public Said itemAdded(Change.ItemAdded change) {
+    return new Said("new item", change.ref(), change.ref() + " is new");
+  }
+
+  @Override
+  public Said itemDropped(Change.ItemDropped change) {
+    return new Said("dropped item", change.ref(), change.ref() + " is gone");
+  }
+
+  @Override
+  public Said itemAltered(Change.ItemAltered change) {
+    String ref = change.after().ref();
+    return new Said("item", ref, was(ref, change.field().word(), change.old(), change.now()));
+  }
+
+  @Override
+  public Said jumper(Change.Jumper change) {
+    return addedOrNot(
+        "jumper",
+        change.link().from().ref(),
+        Text.of("the jumper from %s to %s", change.link().from(), change.link().to()),
+        change.added());
+  }
+
+  @Override
+  public Said switchContact(Change.SwitchContact change) {
+    Switch.Contact contact = change.contact();
+    return addedOrNot(
+        "contact",
+        contact.ref(),
+        Text.of(
+            "the contact of %s from %s to %s, closed in %s,",
+            contact.ref(), contact.from(), contact.to(), contact.state()),
+        change.added());
+  }
+
+  @Override
+  public Said ofPart(Change.OfPart change) {
+    Part part = change.part();
     String ohms =
-        one.part().ohms().isPresent()
-            ? ", " + Numbers.plain(one.part().ohms().getAsDouble()) + " Ω,"
-            : "";
+        part.ohms().isPresent() ? ", " + Numbers.plain(part.ohms().getAsDouble()) + " Ω," : "";
     return addedOrNot(
         "part",
-        one.part().ref(),
-        Text.of(
-            "the %s%s from %s to %s", one.part().label(), ohms, one.part().from(), one.part().to()),
-        one.added());
+        part.ref(),
+        Text.of("the %s%s from %s to %s", part.label(), ohms, part.from(), part.to()),
+        change.added());
   }
 
   private static Said addedOrNot(String what, String subject, String sentence, boolean added) {

@@ -38,9 +38,13 @@ final class Faces {
   /**
    * A face, or why there is none.
    *
-   * @param why empty where there is nothing to say: nobody expects a face of a splice
+   * @param why absent where there is nothing to say: nobody expects a face of a splice
    */
-  record Found(Optional<Face> face, String why) {}
+  record Found(Optional<Face> face, Optional<NoFace> why) {
+    static Found none(NoFace why) {
+      return new Found(Optional.empty(), Optional.of(why));
+    }
+  }
 
   Found of(Optional<Item> item, boolean connector, List<Point> points) {
     List<Spot> listed = new ArrayList<>();
@@ -63,13 +67,11 @@ final class Faces {
       return found(listed, connector, "the list's sheet Pins", unplaced);
     }
     if (!connector) {
-      return new Found(Optional.empty(), "");
+      return new Found(Optional.empty(), Optional.empty());
     }
     Optional<Insert> insert = item.flatMap(one -> published.find(one.arrangement()));
     if (insert.isEmpty()) {
-      return new Found(
-          Optional.empty(),
-          "no face picture: Pins gives no X and Y for it, and its arrangement is in no table");
+      return Found.none(NoFace.IN_NO_TABLE);
     }
     return ofInsert(insert.get(), item, points);
   }
@@ -84,10 +86,7 @@ final class Faces {
             .toList();
     Optional<Boolean> socketHalf = socketHalf(item, points);
     if (socketHalf.isEmpty()) {
-      return new Found(
-          Optional.empty(),
-          "no face picture: neither its kind nor its contacts say whether it has pins or sockets,"
-              + " and one is the mirror image of the other");
+      return Found.none(NoFace.PINS_OR_SOCKETS);
     }
     return found(
         socketHalf.get() ? spots : spots.stream().map(Spot::mirrored).toList(),
@@ -99,7 +98,8 @@ final class Faces {
   private static Found found(
       List<Spot> spots, boolean connector, String source, List<String> unplaced) {
     return new Found(
-        Optional.of(new Face(List.copyOf(spots), connector, source, List.copyOf(unplaced))), "");
+        Optional.of(new Face(List.copyOf(spots), connector, source, List.copyOf(unplaced))),
+        Optional.empty());
   }
 
   /** Whether it is the half with sockets; absent where nothing says, or two say different. */

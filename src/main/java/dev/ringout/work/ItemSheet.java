@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param kind what kind of item it is, in lower case; empty where nothing says
  * @param item what the list says of it
  * @param face where its cavities stand
- * @param noFace why there is no face, where one is to be expected; else empty
+ * @param noFace why there is no face, where one is to be expected
  */
 public record ItemSheet(
     String ref,
@@ -18,7 +18,7 @@ public record ItemSheet(
     Optional<Item> item,
     List<Cavity> cavities,
     Optional<Face> face,
-    String noFace) {
+    Optional<NoFace> noFace) {
 
   /**
    * A cavity, terminal or stud.

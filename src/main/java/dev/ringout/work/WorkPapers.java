@@ -69,17 +69,21 @@ public final class WorkPapers {
       jumpers.computeIfAbsent(link.from(), p -> new ArrayList<>()).add(link.to().toString());
       jumpers.computeIfAbsent(link.to(), p -> new ArrayList<>()).add(link.from().toString());
     }
-    for (Wire wire : harness.wires()) {
-      boolean wanted =
-          only.isEmpty() || only.contains(wire.from().ref()) || only.contains(wire.to().ref());
-      for (Wire.End end : Wire.End.values()) {
-        endsAt.computeIfAbsent(wire.at(end), p -> new ArrayList<>(1)).add(end(wire, end));
-      }
-      if (wanted) {
-        cuts.add(cut(wire));
-      }
+    harness.wires().forEach(wire -> add(wire, only));
+    addSheets(only);
+  }
+
+  private void add(Wire wire, Set<String> only) {
+    for (Wire.End end : Wire.End.values()) {
+      endsAt.computeIfAbsent(wire.at(end), p -> new ArrayList<>(1)).add(end(wire, end));
     }
-    // The points stand in natural order: J2 before J10.
+    if (only.isEmpty() || only.contains(wire.from().ref()) || only.contains(wire.to().ref())) {
+      cuts.add(cut(wire));
+    }
+  }
+
+  /** The points stand in natural order: J2 before J10. */
+  private void addSheets(Set<String> only) {
     Map<String, List<Point>> points = new LinkedHashMap<>();
     only.forEach(ref -> points.put(ref, new ArrayList<>()));
     for (Point point : harness.points()) {
@@ -251,11 +255,26 @@ public final class WorkPapers {
 
   /** Contacts, lugs, splices, plugs and sleeves: what, and how many. */
   public Map<String, Integer> kit() {
-    Map<String, Integer> kit = new TreeMap<>();
+    Map<String, Integer> kit = kitBesideSplices();
+    kit.putAll(splices());
+    return kit;
+  }
+
+  /** Splices: what, and how many. */
+  public Map<String, Integer> splices() {
+    Map<String, Integer> splices = new TreeMap<>();
     for (ItemSheet sheet : sheets) {
       if (kinds.isSplice(sheet.ref())) {
-        kit.merge(splice(sheet), 1, Integer::sum);
+        splices.merge(splice(sheet), 1, Integer::sum);
       }
+    }
+    return splices;
+  }
+
+  /** Contacts, lugs, plugs and sleeves: what, and how many. */
+  public Map<String, Integer> kitBesideSplices() {
+    Map<String, Integer> kit = new TreeMap<>();
+    for (ItemSheet sheet : sheets) {
       for (ItemSheet.Cavity cavity : sheet.cavities()) {
         for (WireEnd end : cavity.ends()) {
           if (!kinds.isSplice(sheet.ref())) {

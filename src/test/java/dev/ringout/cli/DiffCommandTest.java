@@ -5,10 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import dev.ringout.support.Run;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -251,6 +255,61 @@ class DiffCommandTest {
         }) {
       assertTrue(run.out().replaceAll("\\s", "").contains(part.replace(" ", "")), part);
     }
+  }
+
+  private static List<String> against(String name, String json) throws IOException {
+    return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+        .getSchema(Files.readString(Path.of("docs/reference/" + name)))
+        .validate(json, InputFormat.JSON)
+        .stream()
+        .map(Object::toString)
+        .toList();
+  }
+
+  @Test
+  void json_follows_its_schema_refused_files_too() throws IOException {
+    Path found = folder.resolve("found");
+    Path readings = Path.of("harness-samples/swing-bridge/point-to-point.xlsx");
+    assertEquals(0, Run.of("asfound", readings, "-o", found).code());
+    Path none = folder.resolve("none.xlsx");
+    for (Run run :
+        List.of(
+            Run.of("diff", B, C, "--json"),
+            Run.of("diff", C, B, "--json"),
+            Run.of("diff", B, C, "--as-named", "--json"),
+            Run.of("diff", B, B, "--json"),
+            Run.of("diff", B, C, "--as-built", C, "--json"),
+            Run.of("diff", B, C, "--as-built", found, "--json"),
+            Run.of("diff", B, found, "--json"),
+            Run.of("diff", B, none, "--json"))) {
+      assertEquals(List.of(), against("diff.schema.json", run.out()));
+    }
+    String schema = "diff.schema.json";
+    assertFalse(against(schema, "{\"format\": \"ringout-diff/1\"}").isEmpty(), "it can fail");
+    String half = "{\"format\": \"ringout-diff/1\", \"electrical\": \"same\", \"problems\": []}";
+    assertFalse(against(schema, half).isEmpty(), "half a document is none");
+  }
+
+  @Test
+  void every_reason_in_json_has_a_code_its_facts_and_its_sentence() throws IOException {
+    Path a =
+        list("a", "Wire,From,To,Length (m)\nW1,J1-A,P2-1,1\nW2,J1-B,P2-2,2\nW3,J1-C,P3-1,2.5\n");
+    Path b =
+        list("b", "Wire,From,To,Length (m)\nW1,J1-A,P2-9,1\nW2,J1-B,P3-2,2\nW3,J1-C,P3-1,2.5\n");
+    String json = Run.of("diff", a, b, "--json").out();
+    assertEquals(List.of(), against("diff.schema.json", json));
+    String plain = json.replaceAll("\\s+", " ");
+    assertTrue(
+        plain.contains(
+            "\"verdict\" : \"too short\", \"why\" : { \"code\" : \"others-that-way\","
+                + " \"metres\" : 2.0, \"shortestMetres\" : 2.5, \"text\" : \"it is 2 m, the"
+                + " shortest other wire that way 2.5 m\" }"),
+        plain);
+    assertTrue(
+        plain.contains(
+            "\"why\" : { \"code\" : \"wires-touched\", \"wires\" : [ \"W1\" ], \"text\" : \"W1"
+                + " touched\" }"),
+        plain);
   }
 
   @Test

@@ -3,8 +3,14 @@ package dev.ringout.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import dev.ringout.support.Run;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class FoundCommandTest {
@@ -46,5 +52,31 @@ class FoundCommandTest {
     assertTrue(wire.err().contains("maybe W012"), wire.err());
     assertEquals(64, Run.of("found", BRIDGE, "W043 on J77-1").code());
     assertTrue(Run.of("found", BRIDGE, "W043 on J2-18", "--json").out().contains("neighbour"));
+  }
+
+  @Test
+  void json_follows_its_schema_whatever_slip_it_is_and_where_the_file_is_refused()
+      throws IOException {
+    var schema =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(Files.readString(Path.of("docs/reference/found.schema.json")));
+    for (String words :
+        List.of("W043 on J2-17", "W043 on J2-18", "W043 on J2-1", "W048 on P2-5", "W008 on P3-4")) {
+      Run run = Run.of("found", BRIDGE, words, "--json");
+      assertEquals(0, run.code(), run.err());
+      assertEquals(List.of(), schema.validate(run.out(), InputFormat.JSON));
+    }
+    Run none = Run.of("found", "nowhere.xlsx", "W043 on J2-17", "--json");
+    assertEquals(66, none.code());
+    assertEquals(List.of(), schema.validate(none.out(), InputFormat.JSON));
+    assertTrue(none.out().contains("there is no such file"), none.out());
+    assertEquals("", Run.of("found", "nowhere.xlsx", "W043 on J2-17").out(), "a page says nothing");
+    assertTrue(
+        !schema
+            .validate(
+                "{\"format\": \"ringout-found/1\", \"wire\": \"W1\", \"problems\": []}",
+                InputFormat.JSON)
+            .isEmpty(),
+        "the schema can fail");
   }
 }

@@ -5,6 +5,7 @@ import static dev.ringout.revision.SmallLists.said;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.ringout.harness.Harness;
+import dev.ringout.words.DiffWords;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -122,7 +123,7 @@ class ChangedWiresTest {
         List.of(
             "J1-A>P2-1 and J1-A>P2-2: which of the two is which in the later revision, the lists"
                 + " do not tell"),
-        difference.ties().stream().map(tie -> tie.replace(" > ", ">")).toList());
+        difference.ties().stream().map(DiffWords::sentence).toList());
     Difference one =
         asNamed(
             lists.wiresWith(MORE, ",J1-A,P2-1,20,RED,S,,,,", ",J1-A,P2-2,20,RED,S,,,,"),
@@ -149,7 +150,7 @@ class ChangedWiresTest {
         asNamed(lists.wires(old.toArray(String[]::new)), lists.wires(now.toArray(String[]::new)));
     assertEquals(
         List.of("90 and 90 wires from W0 on could be each other: they were matched one by one"),
-        difference.ties());
+        difference.ties().stream().map(DiffWords::sentence).toList());
     // Another number is less work than a moved end: the least of all is taken first.
     assertEquals(89, difference.changes(Change.Renumbered.class).size());
     assertEquals(1, difference.changes(Change.Removed.class).size());
@@ -215,9 +216,10 @@ class ChangedWiresTest {
             "part of J1: A > B"),
         said(asNamed(a, b)));
     List<String> order =
-        asNamed(lists.wires("W1,J10-1,J2-1"), lists.wires("W1,J30-1,J4-1")).changes().stream()
-            .filter(Change.ItemAdded.class::isInstance)
-            .map(change -> ((Change.ItemAdded) change).ref())
+        asNamed(lists.wires("W1,J10-1,J2-1"), lists.wires("W1,J30-1,J4-1"))
+            .changes(Change.ItemAdded.class)
+            .stream()
+            .map(Change.ItemAdded::ref)
             .toList();
     assertEquals(List.of("J4", "J30"), order);
   }

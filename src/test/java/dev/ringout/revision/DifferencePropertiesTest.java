@@ -82,21 +82,21 @@ class DifferencePropertiesTest {
     Map<Wire, String> names = new HashMap<>();
     List<Wire> wires = new ArrayList<>(difference.before().wires());
     List<Wire> added = new ArrayList<>();
-    for (Change change : difference.changes()) {
-      if (change instanceof Change.Removed removed) {
-        assertTrue(wires.remove(removed.wire()));
-      } else if (change instanceof Change.Added one) {
-        added.add(one.wire());
-      } else if (change instanceof Change.Moved moved) {
-        List<Point> points = new ArrayList<>(List.of(moved.before().from(), moved.before().to()));
-        moved.ends().forEach(end -> points.set(points.indexOf(end.from()), end.to()));
-        ends.put(moved.before(), points);
-      } else if (change instanceof Change.Renumbered one) {
-        names.put(one.before(), one.after().name());
-      } else if (change instanceof Change.Altered one) {
-        assertEquals(one.old(), one.field().of(one.before()));
-        fields.computeIfAbsent(one.before(), w -> new HashMap<>()).put(one.field(), one.now());
-      }
+    for (Change.Removed one : difference.changes(Change.Removed.class)) {
+      assertTrue(wires.remove(one.wire()));
+    }
+    difference.changes(Change.Added.class).forEach(one -> added.add(one.wire()));
+    for (Change.Moved moved : difference.changes(Change.Moved.class)) {
+      List<Point> points = new ArrayList<>(List.of(moved.before().from(), moved.before().to()));
+      moved.ends().forEach(end -> points.set(points.indexOf(end.from()), end.to()));
+      ends.put(moved.before(), points);
+    }
+    for (Change.Renumbered one : difference.changes(Change.Renumbered.class)) {
+      names.put(one.before(), one.after().name());
+    }
+    for (Change.Altered one : difference.changes(Change.Altered.class)) {
+      assertEquals(one.old(), one.field().of(one.before()));
+      fields.computeIfAbsent(one.before(), w -> new HashMap<>()).put(one.field(), one.now());
     }
     Map<String, Integer> counted = counted(added);
     for (Wire wire : wires) {

@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.harness.Harness;
+import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
+import dev.ringout.words.DiffWords;
+import dev.ringout.words.RelabelWords;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -26,7 +29,7 @@ class ReworkTest {
 
   private static List<String> steps(Difference difference) {
     return Rework.of(difference).steps().stream()
-        .map(step -> step.number() + " " + step.text())
+        .map(step -> step.number() + " " + DiffWords.sentence(step))
         .toList();
   }
 
@@ -138,7 +141,9 @@ class ReworkTest {
     Harness a = lists.wires("W1,J1-A,P2-1");
     Harness b = lists.wires("W7,J1-A,P2-1");
     assertEquals(
-        List.of(new Rework.Relabel("J1-A", "W1", "W7"), new Rework.Relabel("P2-1", "W1", "W7")),
+        List.of(
+            new Relabel.WireNumber(new Point("J1", "A"), "W1", "W7"),
+            new Relabel.WireNumber(new Point("P2", "1"), "W1", "W7")),
         Rework.of(asNamed(a, b)).relabels());
     String[] old = new String[12];
     String[] now = new String[12];
@@ -151,9 +156,9 @@ class ReworkTest {
     Rework work = Rework.of(diff(lists.wires(old), lists.wires(now)));
     assertEquals(
         List.of(
-            new Rework.Relabel("J9 and every sleeve that names it", "J1", "J9"),
-            new Rework.Relabel("every sleeve that names a pin of J9", "1 … 6", "A … F")),
-        work.relabels());
+            new RelabelWords.Said("J9 and every sleeve that names it", "J1", "J9"),
+            new RelabelWords.Said("every sleeve that names a pin of J9", "1 … 6", "A … F")),
+        work.relabels().stream().map(RelabelWords::of).toList());
     assertEquals(List.of(), work.steps());
   }
 
@@ -201,7 +206,7 @@ class ReworkTest {
             .reaches()
             .get(0);
     assertEquals("W1", reach.wire().name());
-    return reach.verdict() + ": " + reach.why();
+    return reach.verdict() + ": " + DiffWords.why(reach);
   }
 
   @Test

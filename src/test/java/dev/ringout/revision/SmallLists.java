@@ -1,6 +1,7 @@
 package dev.ringout.revision;
 
 import dev.ringout.harness.Harness;
+import dev.ringout.harness.Switch;
 import dev.ringout.support.ReadUnit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -64,50 +65,73 @@ final class SmallLists {
   }
 
   private static String word(Change change) {
-    if (change instanceof Change.Removed one) {
+    return change.match(new InShort());
+  }
+
+  /** A change in as few words as tell it from others. */
+  private static final class InShort implements Change.Cases<String> {
+    @Override
+    public String removed(Change.Removed one) {
       return "removed " + one.wire().name();
     }
-    if (change instanceof Change.Added one) {
+
+    @Override
+    public String added(Change.Added one) {
       return "added " + one.wire().name();
     }
-    if (change instanceof Change.Moved one) {
+
+    @Override
+    public String moved(Change.Moved one) {
       return "moved " + one.before().name() + " " + one.ends();
     }
-    if (change instanceof Change.Renumbered one) {
+
+    @Override
+    public String renumbered(Change.Renumbered one) {
       return "renumbered " + one.before().name() + " " + one.after().name();
     }
-    if (change instanceof Change.Altered one) {
-      return one.field().word()
-          + " of "
-          + one.before().name()
-          + ": "
-          + one.old()
-          + " > "
-          + one.now();
+
+    @Override
+    public String altered(Change.Altered one) {
+      String of = one.field().word() + " of " + one.before().name();
+      return of + ": " + one.old() + " > " + one.now();
     }
-    if (change instanceof Change.ItemAdded one) {
+
+    @Override
+    public String itemAdded(Change.ItemAdded one) {
       return "item added " + one.ref();
     }
-    if (change instanceof Change.ItemDropped one) {
+
+    @Override
+    public String itemDropped(Change.ItemDropped one) {
       return "item dropped " + one.ref();
     }
-    if (change instanceof Change.ItemAltered one) {
-      return one.field() + " of " + one.after().ref() + ": " + one.old() + " > " + one.now();
+
+    @Override
+    public String itemAltered(Change.ItemAltered one) {
+      String of = one.field().word() + " of " + one.after().ref();
+      return of + ": " + one.old() + " > " + one.now();
     }
-    if (change instanceof Change.Jumper one) {
+
+    @Override
+    public String jumper(Change.Jumper one) {
       return (one.added() ? "jumper " : "no jumper ") + one.link().from() + " " + one.link().to();
     }
-    if (change instanceof Change.SwitchContact one) {
-      return (one.added() ? "contact " : "no contact ")
-          + one.contact().ref()
-          + " "
-          + one.contact().state()
-          + " "
-          + one.contact().from()
-          + " "
-          + one.contact().to();
+
+    @Override
+    public String switchContact(Change.SwitchContact change) {
+      Switch.Contact one = change.contact();
+      return String.join(
+          " ",
+          change.added() ? "contact" : "no contact",
+          one.ref(),
+          one.state(),
+          one.from().toString(),
+          one.to().toString());
     }
-    Change.OfPart part = (Change.OfPart) change;
-    return (part.added() ? "part " : "no part ") + part.part().ref() + " " + part.part().kind();
+
+    @Override
+    public String ofPart(Change.OfPart one) {
+      return (one.added() ? "part " : "no part ") + one.part().ref() + " " + one.part().kind();
+    }
   }
 }
