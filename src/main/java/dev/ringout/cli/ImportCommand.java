@@ -1,12 +1,12 @@
 package dev.ringout.cli;
 
-import dev.ringout.imports.ColumnChoice;
-import dev.ringout.imports.ImportOptions;
 import dev.ringout.imports.ImportResult;
 import dev.ringout.imports.ImportResult.SheetReport;
 import dev.ringout.imports.ImportResult.SkippedRow;
-import dev.ringout.imports.Role;
-import dev.ringout.imports.Words;
+import dev.ringout.imports.list.ColumnChoice;
+import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.Words;
 import dev.ringout.intake.HarnessReader;
 import dev.ringout.json.ImportJson;
 import dev.ringout.print.HarnessSheets;

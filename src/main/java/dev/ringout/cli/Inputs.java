@@ -2,10 +2,10 @@ package dev.ringout.cli;
 
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Waiver;
-import dev.ringout.imports.ImportOptions;
 import dev.ringout.imports.ImportResult;
 import dev.ringout.imports.ListImporter;
-import dev.ringout.imports.Words;
+import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.Words;
 import dev.ringout.intake.HarnessReader;
 import dev.ringout.intake.LostCase;
 import dev.ringout.intake.OneUnit;
@@ -76,7 +76,10 @@ final class Inputs {
 
   /** A wire list in any layout. */
   Optional<ImportResult> list(Path file, Words words, ImportOptions options) {
-    return open(file, (table, name) -> ListImporter.read(table, name, words, options));
+    return open(
+        file,
+        (table, name) ->
+            ListImporter.read(table, name, words, options, HarnessReader::noteHeading));
   }
 
   /** What somebody has accepted. */

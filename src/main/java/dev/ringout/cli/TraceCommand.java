@@ -1,5 +1,6 @@
 package dev.ringout.cli;
 
+import dev.ringout.cells.Understood;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.harness.Harness;
@@ -8,7 +9,6 @@ import dev.ringout.harness.SwitchState;
 import dev.ringout.intake.PointSearch;
 import dev.ringout.intake.PointSearch.Found;
 import dev.ringout.intake.PointSearch.NotFound;
-import dev.ringout.intake.Understood;
 import dev.ringout.json.TraceJson;
 import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.WireOhms;

@@ -1,6 +1,9 @@
 package dev.ringout.imports;
 
 import dev.ringout.harness.Wiring;
+import dev.ringout.imports.list.Finding;
+import dev.ringout.imports.list.Layout;
+import dev.ringout.imports.list.ListColumn;
 import dev.ringout.source.Severity;
 import java.util.List;
 

@@ -1,12 +1,31 @@
 package dev.ringout.imports;
 
+import dev.ringout.cells.CellText;
 import dev.ringout.harness.Wiring;
-import dev.ringout.imports.Finding.Kind;
-import dev.ringout.imports.HarnessBuilder.Built;
 import dev.ringout.imports.ImportResult.RowCounts;
 import dev.ringout.imports.ImportResult.SheetReport;
 import dev.ringout.imports.ImportResult.SkippedRow;
-import dev.ringout.imports.Tally.RowKind;
+import dev.ringout.imports.find.HeadingReader;
+import dev.ringout.imports.find.TableFinder;
+import dev.ringout.imports.join.HarnessBuilder;
+import dev.ringout.imports.join.HarnessBuilder.Built;
+import dev.ringout.imports.join.TwoRows;
+import dev.ringout.imports.join.WireEnds;
+import dev.ringout.imports.list.Draft;
+import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Finding.Kind;
+import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.Grid;
+import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.Layout;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.ListTable;
+import dev.ringout.imports.list.Understanding;
+import dev.ringout.imports.list.Words;
+import dev.ringout.imports.rows.TableCells;
+import dev.ringout.imports.rows.TableReader;
+import dev.ringout.imports.rows.Tally;
+import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
 import dev.ringout.sheet.Sheet;
@@ -24,11 +43,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /** Reads a wire list in any layout. */
 public final class ListImporter {
   private final Words words;
   private final ImportOptions options;
+  private final UnaryOperator<String> noteHeading;
   private final Findings findings = new Findings();
   private final TwoRows twoRows = new TwoRows(findings);
   private final Understanding list = new Understanding();
@@ -36,7 +57,8 @@ public final class ListImporter {
   private final Map<Place, String> comments = new HashMap<>();
   private final List<Part> parts = new ArrayList<>();
 
-  private ListImporter(Words words, ImportOptions options) {
+  private ListImporter(Words words, ImportOptions options, UnaryOperator<String> noteHeading) {
+    this.noteHeading = noteHeading;
     this.words = words;
     this.options = options;
     this.ends = new Ends(words);
@@ -49,11 +71,17 @@ public final class ListImporter {
    * Reads every table of every sheet.
    *
    * @param shownName the file's name in every message
+   * @param noteHeading under what heading a column's texts may stand as notes of a wire
    * @throws UnusableInput where the file turns out to be damaged
    */
   public static ImportResult read(
-      TabularFile file, String shownName, Words words, ImportOptions options) throws UnusableInput {
-    return new ListImporter(words, options).read(file, shownName);
+      TabularFile file,
+      String shownName,
+      Words words,
+      ImportOptions options,
+      UnaryOperator<String> noteHeading)
+      throws UnusableInput {
+    return new ListImporter(words, options, noteHeading).read(file, shownName);
   }
 
   private ImportResult read(TabularFile file, String shownName) throws UnusableInput {
@@ -65,7 +93,7 @@ public final class ListImporter {
     new WireEnds(list, twoRows, findings).join();
     reportUnusedOptions(Place.of(shownName));
     Built built =
-        new HarnessBuilder(list, words, options, twoRows, findings, comments)
+        new HarnessBuilder(list, words, options, twoRows, findings, comments, noteHeading)
             .build(Place.of(shownName));
     for (Draft duplicate : built.duplicates()) {
       for (Part part : parts) {
@@ -291,7 +319,7 @@ public final class ListImporter {
             .flatMap(part -> part.table().columns().stream())
             .anyMatch(
                 column ->
-                    HeadingReader.key(column.heading()).equals(HeadingReader.key(heading))
+                    CellText.headingKey(column.heading()).equals(CellText.headingKey(heading))
                         || (column.heading().isEmpty()
                             && Place.columnLetters(column.index()).equals(heading)));
     if (!used) {

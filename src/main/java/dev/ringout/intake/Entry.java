@@ -1,5 +1,9 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.Blanks;
+import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.PlainNumber;
+import dev.ringout.cells.Understood;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
@@ -9,6 +13,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
@@ -121,6 +126,26 @@ final class Entry {
               "");
     }
     return "";
+  }
+
+  /** What stands in a cell in which a date is welcome; a time may be stored as a number too. */
+  String timeText(Column column) {
+    Cell cell = cell(column.name());
+    return cell.kind() == Cell.Kind.DATE || cell.kind() == Cell.Kind.NUMBER
+        ? cell.text()
+        : text(column.name());
+  }
+
+  /** The number that a cell's text is; what is none is reported there. */
+  OptionalDouble number(String text, Column column) {
+    if (text.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    OptionalDouble number = PlainNumber.of(text);
+    if (number.isEmpty()) {
+      error(column.name(), "\"" + text + "\" is no number", LookAlikes.asNumber(text));
+    }
+    return number;
   }
 
   private static String inOneLine(String text) {

@@ -1,5 +1,8 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.Blanks;
+import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.Names;
 import dev.ringout.harness.Demands;
 import dev.ringout.harness.Demands.Calibration;
 import dev.ringout.harness.Demands.WordUse;

@@ -1,5 +1,10 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.Blanks;
+import dev.ringout.cells.LengthCell;
+import dev.ringout.cells.Names;
+import dev.ringout.cells.OhmsCell;
+import dev.ringout.cells.VoltsCell;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.source.Place;

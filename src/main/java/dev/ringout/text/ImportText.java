@@ -1,13 +1,13 @@
 package dev.ringout.text;
 
 import dev.ringout.harness.Wire;
-import dev.ringout.imports.Finding;
 import dev.ringout.imports.ImportResult;
 import dev.ringout.imports.ImportResult.RowCounts;
 import dev.ringout.imports.ImportResult.SheetReport;
-import dev.ringout.imports.Layout;
-import dev.ringout.imports.ListColumn;
-import dev.ringout.imports.Role;
+import dev.ringout.imports.list.Finding;
+import dev.ringout.imports.list.Layout;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.Role;
 import dev.ringout.source.Place;
 import dev.ringout.source.Severity;
 import dev.ringout.text.Page.Style;

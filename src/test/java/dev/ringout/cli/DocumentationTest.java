@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
-import dev.ringout.imports.Finding;
+import dev.ringout.imports.list.Finding;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -5,6 +5,9 @@ import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Wire;
 import dev.ringout.imports.ImportResult.RowCounts;
 import dev.ringout.imports.ImportResult.SheetReport;
+import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.Words;
+import dev.ringout.intake.HarnessReader;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
@@ -30,7 +33,8 @@ public record ImportedList(ImportResult result, List<Problem> fileProblems) {
     Problems problems = new Problems();
     String name = String.valueOf(file.getFileName());
     try (TabularFile table = TabularFile.open(file, name, problems)) {
-      ImportResult result = ListImporter.read(table, name, Words.standard(), options);
+      ImportResult result =
+          ListImporter.read(table, name, Words.standard(), options, HarnessReader::noteHeading);
       return new ImportedList(result, problems.list());
     }
   }

@@ -7,6 +7,7 @@ import dev.ringout.harness.PinDetail;
 import dev.ringout.imports.ImportResult.RowCounts;
 import dev.ringout.imports.ImportResult.SheetReport;
 import dev.ringout.imports.MessyList.Line;
+import dev.ringout.imports.list.Finding;
 import dev.ringout.source.Severity;
 import java.io.IOException;
 import java.nio.file.Files;

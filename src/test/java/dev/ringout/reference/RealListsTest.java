@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import dev.ringout.harness.Wire;
-import dev.ringout.imports.ImportOptions;
 import dev.ringout.imports.ImportResult.RowCounts;
 import dev.ringout.imports.ImportResult.SheetReport;
 import dev.ringout.imports.ImportedList;
+import dev.ringout.imports.list.ImportOptions;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;

@@ -1,0 +1,207 @@
+package dev.ringout.imports.rows;
+
+import dev.ringout.cells.PinList;
+import dev.ringout.imports.list.Draft;
+import dev.ringout.imports.list.End;
+import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Finding.Kind;
+import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListTable;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.SparePin;
+import dev.ringout.imports.list.Understanding;
+import dev.ringout.imports.list.Words;
+import dev.ringout.imports.rows.Tally.RowKind;
+import dev.ringout.sheet.Row;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Rows that are wires from one point to another. */
+final class FromToReader extends TableReader {
+  FromToReader(ListTable table, Words words, Ends ends, Findings findings, Understanding into) {
+    super(table, words, ends, findings, into);
+  }
+
+  @Override
+  void readRow(Row row) {
+    String name = cells.text(row, Role.WIRE);
+    Side from = side(row, Role.FROM, Role.FROM_PIN);
+    Side to = side(row, Role.TO, Role.TO_PIN);
+    if (cells.rowIsLost()) {
+      lose(row);
+      return;
+    }
+    boolean wire = !name.isEmpty() && !isNothing(name);
+    if (from.isNothing() && to.isNothing()) {
+      withoutEnds(row, wire);
+      return;
+    }
+    if (from.isNothing() || to.isNothing()) {
+      oneEnd(row, name, from, to, wire);
+      return;
+    }
+    List<End> starts = from.points();
+    List<End> finishes = to.points();
+    if (from.stowed()) {
+      starts = List.of(stowed(row, Role.FROM, from.text(), endName(row, name, finishes)));
+    }
+    if (to.stowed()) {
+      String end = endName(row, name, from.points());
+      finishes = List.of(stowed(row, Role.TO, to.text(), from.stowed() ? end + "/2" : end));
+    }
+    wires(row, name, starts, finishes, to.joined());
+  }
+
+  private void wires(Row row, String name, List<End> starts, List<End> finishes, boolean joined) {
+    tally.count(RowKind.WIRE);
+    if (starts.size() == 1 && finishes.size() == 1) {
+      add(row, name, starts.get(0), finishes.get(0), List.of());
+      return;
+    }
+    if (starts.size() == finishes.size()) {
+      say(row, "as many points at both ends: read as one wire each, in their order");
+      for (int i = 0; i < starts.size(); i++) {
+        add(row, Draft.numbered(name, i), starts.get(i), finishes.get(i), List.of());
+      }
+    } else if (starts.size() == 1 && joined) {
+      say(
+          row,
+          "one conductor on several terminals: read as a wire to the first, linked to the rest");
+      add(row, name, starts.get(0), finishes.get(0), finishes.subList(1, finishes.size()));
+    } else if (starts.size() == 1 || finishes.size() == 1) {
+      say(row, "several points in a cell: read as a wire to each");
+      int number = 0;
+      for (End start : starts) {
+        for (End finish : finishes) {
+          add(row, Draft.numbered(name, number++), start, finish, List.of());
+        }
+      }
+    } else {
+      tally.count(RowKind.WIRE, -1);
+      error(
+          Kind.SEVERAL,
+          row,
+          Role.TO,
+          "several points at both ends, and not as many: which goes to which?",
+          "");
+      lose(row, "several points at both ends");
+    }
+  }
+
+  private void say(Row row, String text) {
+    findings.warning(Kind.SEVERAL, cells.place(row, Role.TO), text);
+  }
+
+  /** One end of a row. */
+  private record Side(
+      String text, boolean isNothing, boolean stowed, boolean joined, List<End> points) {}
+
+  private Side side(Row row, Role item, Role pin) {
+    String text = cells.text(row, item);
+    String pinText = cells.text(row, pin);
+    String strip = cells.text(row, item == Role.FROM ? Role.FROM_STRIP : Role.TO_STRIP);
+    boolean hasPin = !isNoPin(text, pinText);
+    if (isStowed(text) || isStowed(pinText)) {
+      return new Side(isStowed(text) ? text : pinText, false, true, false, List.of());
+    }
+    if (hasPin && cells.column(item).isEmpty()) {
+      // One column an end, whatever its heading: a point, or an item alone.
+      boolean joined = pinText.indexOf('+') > 0;
+      return new Side(pinText, false, false, joined, ends(ends.parseAll(pinText), row, pin));
+    }
+    if (text.isEmpty() && hasPin) {
+      text = cells.carried(row, item);
+    }
+    if (text.isEmpty() && hasPin) {
+      Ends.Text whole = ends.parse(pinText);
+      if (!whole.pin().isEmpty()) {
+        return new Side(pinText, false, false, false, ends(List.of(whole), row, pin));
+      }
+      text = section();
+    }
+    if (text.isEmpty() && hasPin && !cells.rowIsLost()) {
+      error(
+          Kind.NO_END, row, pin, "the pin " + pinText + " has no item, and none stands above", "");
+      cells.lose();
+    }
+    if (isNothing(text) && !hasPin) {
+      return new Side(text, true, false, false, List.of());
+    }
+    if (!hasPin) {
+      boolean joined = text.indexOf('+') > 0;
+      return new Side(text, false, false, joined, ends(ends.parseAll(text), row, item));
+    }
+    if (isNothing(text)) {
+      return new Side(text, true, false, false, List.of());
+    }
+    text = isNothing(strip) ? text : text + " " + strip;
+    List<End> points = new ArrayList<>();
+    List<String> pins = PinList.listed(pinText);
+    List<String> range = pins.size() == 1 ? PinList.range(pinText) : List.of();
+    if (range.size() > 1 && isPlainRange(pinText)) {
+      pins = range;
+      findings.warning(
+          Kind.RANGE,
+          cells.place(row, pin),
+          "\"" + pinText + "\" is read as a range of " + pins.size() + " pins");
+    }
+    for (String one : pins) {
+      points.add(new End(text, ends.shell(one), cells.place(row, pin), false));
+    }
+    return new Side(text, false, false, pinText.indexOf('+') > 0, points);
+  }
+
+  /** "1-2" may be a pin's own name; only letters before both numbers, or "thru", make a range. */
+  private static boolean isPlainRange(String text) {
+    return text.matches("(?i)([A-Z]+)\\d+\\s?-\\s?\\1\\d+|.*(\\.\\.|thru| to ).*");
+  }
+
+  private void withoutEnds(Row row, boolean wire) {
+    if (wire && !attributes(row).isEmpty()) {
+      error(Kind.NO_END, row, Role.FROM, "a wire without ends", "");
+      lose(row, "a wire without ends");
+    } else {
+      tally.count(RowKind.NOTE);
+    }
+  }
+
+  /** One end only: a spare pin; a spare wire where the row gives one; else a mistake. */
+  private void oneEnd(Row row, String name, Side from, Side to, boolean wire) {
+    Side there = from.isNothing() ? to : from;
+    Side missing = from.isNothing() ? from : to;
+    Role role = from.isNothing() ? Role.FROM : Role.TO;
+    boolean said = !missing.text().isEmpty();
+    boolean attributes =
+        !cells.text(row, Role.GAUGE).isEmpty() || !cells.text(row, Role.LENGTH).isEmpty();
+    if (there.stowed()) {
+      tally.count(RowKind.NOTE);
+    } else if (wire && said && attributes) {
+      tally.count(RowKind.WIRE);
+      End start = there.points().get(0);
+      add(
+          row,
+          name,
+          start,
+          stowed(row, role, missing.text(), endName(row, name, List.of(start))),
+          List.of());
+    } else if (said || !wire) {
+      if (!said && attributes) {
+        error(Kind.NO_END, row, role, "the wire has no other end", "");
+        lose(row, "no other end");
+        return;
+      }
+      tally.count(RowKind.SPARE);
+      for (End end : there.points()) {
+        into.add(new SparePin(end, said ? missing.text() : cells.text(row, Role.SIGNAL)));
+      }
+    } else {
+      error(
+          Kind.NO_END,
+          row,
+          role,
+          "the wire " + name + " has no other end; a spare one says SPARE",
+          "");
+      lose(row, "no other end");
+    }
+  }
+}
