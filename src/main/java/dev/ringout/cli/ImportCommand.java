@@ -14,6 +14,7 @@ import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.source.Problem;
 import dev.ringout.text.ImportText;
+import dev.ringout.words.ImportWords;
 import dev.ringout.words.ProblemText;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -127,8 +128,7 @@ final class ImportCommand implements Callable<Integer> {
     ImportResult result = read.get();
     List<Problem> problems =
         Stream.concat(
-                inputs.problems().list().stream(),
-                result.findings().stream().map(finding -> finding.problem()))
+                inputs.problems().list().stream(), ImportWords.problems(result.findings()).stream())
             .toList();
     if (json) {
       output.out().print(ImportJson.write(result));
@@ -250,7 +250,7 @@ final class ImportCommand implements Callable<Integer> {
               List.of(
                   sheet.sheet(),
                   Integer.toString(row.row()),
-                  row.why(),
+                  ImportWords.skipped(row.why()),
                   String.join(" | ", row.cells())));
         }
       }

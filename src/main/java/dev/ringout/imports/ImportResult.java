@@ -4,6 +4,7 @@ import dev.ringout.harness.Wiring;
 import dev.ringout.imports.list.Finding;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.SkipReason;
 import dev.ringout.source.Severity;
 import java.util.List;
 
@@ -48,10 +49,15 @@ public record ImportResult(
   /**
    * A row that holds no wire that could be read.
    *
-   * @param lost whether there probably was one
    * @param cells the row's texts
    */
-  public record SkippedRow(int row, String why, boolean lost, List<String> cells) {}
+  public record SkippedRow(int row, SkipReason why, List<String> cells) {
+
+    /** Whether there probably was a wire. */
+    public boolean lost() {
+      return why.lost();
+    }
+  }
 
   /** Rows that probably hold wires and could not be read. */
   public long lostRows() {
@@ -63,6 +69,6 @@ public record ImportResult(
 
   /** Whether anything found is an error. */
   public boolean hasErrors() {
-    return findings.stream().anyMatch(finding -> finding.problem().severity() == Severity.ERROR);
+    return findings.stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
   }
 }

@@ -11,6 +11,7 @@ import dev.ringout.intake.HarnessReader;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
+import dev.ringout.words.ImportWords;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -71,13 +72,13 @@ public record ImportedList(ImportResult result, List<Problem> fileProblems) {
     return result.findings().stream()
         .map(
             finding ->
-                finding.problem().severity().word()
+                finding.severity().word()
                     + " "
                     + finding.kind().word()
                     + " "
-                    + finding.problem().place().cell()
+                    + finding.place().cell()
                     + ": "
-                    + finding.problem().sentence())
+                    + ImportWords.problem(finding).sentence())
         .toList();
   }
 

@@ -2,9 +2,8 @@ package dev.ringout.imports.join;
 
 import dev.ringout.cells.LookAlikes;
 import dev.ringout.imports.list.Draft;
-import dev.ringout.imports.list.Finding.Kind;
 import dev.ringout.imports.list.Findings;
-import dev.ringout.units.Text;
+import dev.ringout.imports.list.WiringOddity;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -14,7 +13,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Matches wires that are listed at both ends, and says which are not. */
 final class BothEnds {
@@ -103,22 +101,22 @@ final class BothEnds {
 
   private void reportOneSided(Draft draft, Map<String, List<Draft>> byEnd) {
     List<Draft> others = byEnd.getOrDefault(draft.to().toString(), List.of());
-    String says =
-        !draft.to().hasPin()
-            ? "it names no pin there"
-            : others.isEmpty()
-                ? draft.to() + "'s own row names no wire"
-                : draft.to()
-                    + "'s own row says "
-                    + others.stream()
-                        .map(other -> other.to().toString())
-                        .distinct()
-                        .collect(Collectors.joining(", "));
-    findings.warning(
-        others.isEmpty() ? Kind.ONE_SIDED : Kind.ENDS_DIFFER,
-        draft.to().place(),
-        Text.of("%s goes to %s, but %s", draft.from(), draft.to(), says),
-        meant(draft, byEnd));
+    findings.warning(draft.to().place(), oneSided(draft, others, meant(draft, byEnd)));
+  }
+
+  private static WiringOddity oneSided(Draft draft, List<Draft> others, String meant) {
+    String from = draft.from().toString();
+    String to = draft.to().toString();
+    if (!draft.to().hasPin()) {
+      return new WiringOddity.NoPinNamedThere(from, to, !others.isEmpty(), meant);
+    }
+    return others.isEmpty()
+        ? new WiringOddity.NoWireNamedThere(from, to, meant)
+        : new WiringOddity.OtherEndNamedThere(
+            from,
+            to,
+            others.stream().map(other -> other.to().toString()).distinct().toList(),
+            meant);
   }
 
   /** The pin over there whose own row leads back here, or one that is a slip of the pen away. */
@@ -147,20 +145,17 @@ final class BothEnds {
         (pin, drafts) -> {
           if (drafts.size() > SAID_ONE_BY_ONE) {
             findings.warning(
-                Kind.ONE_SIDED,
-                drafts.get(0).to().place(),
-                Text.of(
-                    "%d rows lead to a pin %s that the other connector's own list does not have: a mark of another kind? Kept as points",
-                    drafts.size(), pin));
+                drafts.get(0).to().place(), new WiringOddity.ManyToUnlistedPin(drafts.size(), pin));
           } else {
             for (Draft draft : drafts) {
               findings.warning(
-                  Kind.ONE_SIDED,
                   draft.to().place(),
-                  Text.of(
-                      "%s goes to %s, but %s's own list has no pin %s",
-                      draft.from(), draft.to(), draft.to().item(), pin),
-                  meant(draft, byEnd));
+                  new WiringOddity.PinNotListedThere(
+                      draft.from().toString(),
+                      draft.to().toString(),
+                      draft.to().item(),
+                      pin,
+                      meant(draft, byEnd)));
             }
           }
         });
@@ -189,13 +184,9 @@ final class BothEnds {
               && checks.isContact(draft.from())
               && rows.getOrDefault(point, Set.of()).size() > 1) {
             findings.warning(
-                Kind.PIN_TWICE,
                 draft.from().place(),
-                Text.of(
-                    "%s has %d far ends: %s",
-                    point,
-                    ends.size(),
-                    ends.stream().sorted().limit(6).collect(Collectors.joining(", "))));
+                new WiringOddity.FarEndsOfPin(
+                    point, ends.size(), ends.stream().sorted().limit(6).toList()));
           }
         });
   }

@@ -2,11 +2,10 @@ package dev.ringout.imports.join;
 
 import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.Draft;
-import dev.ringout.imports.list.Finding.Kind;
 import dev.ringout.imports.list.Findings;
 import dev.ringout.imports.list.Understanding;
+import dev.ringout.imports.list.WiringOddity;
 import dev.ringout.source.Place;
-import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -23,7 +22,7 @@ final class ItemNames {
   private final Map<String, String> bySound = new HashMap<>();
   private final Set<String> ambiguous = new HashSet<>();
   private final Map<String, String> settledNames = new HashMap<>();
-  private final Set<String> said = new HashSet<>();
+  private final Set<WiringOddity> said = new HashSet<>();
   private String prefix = "";
 
   ItemNames(Understanding list, Findings findings) {
@@ -89,11 +88,7 @@ final class ItemNames {
   /** Says once what was settled for the list as a whole. */
   void report(Place place) {
     if (!prefix.isEmpty()) {
-      findings.note(
-          Kind.ALIAS,
-          place,
-          Text.of(
-              "the titles begin with %s, which far ends leave out: left out throughout", prefix));
+      findings.note(place, new WiringOddity.PrefixLeftOut(prefix));
     }
   }
 
@@ -112,7 +107,7 @@ final class ItemNames {
     String known = spelling.get(upper(text));
     if (known != null) {
       if (!known.equals(text)) {
-        sayOnce(Kind.CASE_TWIN, place, Text.of("\"%s\" and \"%s\" are one item", text, known));
+        sayOnce(place, new WiringOddity.ItemOfTwoCases(text, known));
       }
       return known;
     }
@@ -123,7 +118,7 @@ final class ItemNames {
     }
     String sound = ambiguous.contains(key) ? null : bySound.get(key);
     if (sound != null) {
-      sayOnce(Kind.ALIAS, place, Text.of("\"%s\" is taken for %s", text, sound));
+      sayOnce(place, new WiringOddity.TakenFor(text, sound));
       return sound;
     }
     String shorter = withoutPrefix(text);
@@ -134,9 +129,9 @@ final class ItemNames {
     return text;
   }
 
-  private void sayOnce(Kind kind, Place place, String text) {
-    if (said.add(text)) {
-      findings.note(kind, place, text);
+  private void sayOnce(Place place, WiringOddity oddity) {
+    if (said.add(oddity)) {
+      findings.note(place, oddity);
     }
   }
 
@@ -150,10 +145,7 @@ final class ItemNames {
       List<String> twins = byKey.getOrDefault(CellText.refKey(item), List.of());
       if (twins.size() > 1 && twins.get(0).equals(item)) {
         Place place = places.get(twins.get(1));
-        findings.warning(
-            Kind.ALIAS,
-            place == null ? Place.of("") : place,
-            Text.of("%s are taken as different items", String.join(" and ", twins)));
+        findings.warning(place == null ? Place.of("") : place, new WiringOddity.TwinItems(twins));
       }
     }
   }

@@ -5,10 +5,10 @@ import dev.ringout.harness.Point;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.Finding.Kind;
 import dev.ringout.imports.list.Findings;
 import dev.ringout.imports.list.Layout;
-import dev.ringout.units.Text;
+import dev.ringout.imports.list.WiringOddity;
+import dev.ringout.imports.list.WiringOddity.Run;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -17,7 +17,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /** Contradictions inside a list: reported, never resolved. */
 final class ListChecks {
@@ -100,12 +99,7 @@ final class ListChecks {
     int rows = twice.stream().mapToInt(List::size).sum();
     if (rows * 3 > wires && twice.size() > 3) {
       Draft first = twice.get(0).get(1);
-      findings.warning(
-          Kind.WIRE_TWICE,
-          first.place(),
-          Text.of(
-              "%d of %d wires share their number with another: are these numbers of circuits or nets rather than of wires?",
-              rows, wires));
+      findings.warning(first.place(), new WiringOddity.NumbersOfCircuits(rows, wires));
       return;
     }
     for (List<Draft> same : twice) {
@@ -113,16 +107,14 @@ final class ListChecks {
         continue;
       }
       findings.warning(
-          Kind.WIRE_TWICE,
           same.get(1).place(),
-          Text.of(
-              "the wire number %s is used %d times: %s",
+          new WiringOddity.NumberUsedAgain(
               same.get(0).name(),
               same.size(),
               same.stream()
-                  .map(wire -> wire.from() + " to " + wire.to())
+                  .map(wire -> new Run(wire.from().toString(), wire.to().toString()))
                   .limit(4)
-                  .collect(Collectors.joining(", "))));
+                  .toList()));
     }
   }
 
@@ -134,17 +126,11 @@ final class ListChecks {
       boolean severalRows = wires.stream().map(wire -> wire.place().row()).distinct().count() > 1;
       if (listed && severalRows && said++ < SAID_ONE_BY_ONE) {
         findings.warning(
-            Kind.PIN_TWICE,
             wires.get(1).place(),
-            Text.of(
-                "%s has %d wires (%s): one contact takes one wire, unless both are crimped in it",
-                entry.getKey(),
+            new WiringOddity.WiresOfContact(
+                entry.getKey().toString(),
                 wires.size(),
-                wires.stream()
-                    .map(wire -> "row " + wire.place().row())
-                    .distinct()
-                    .limit(4)
-                    .collect(Collectors.joining(", "))));
+                wires.stream().map(wire -> wire.place().row()).distinct().limit(4).toList()));
       }
     }
   }
@@ -171,10 +157,8 @@ final class ListChecks {
     for (TreeSet<Point> twins : byFolded.values()) {
       if (twins.size() > 1 && said++ < SAID_ONE_BY_ONE) {
         findings.note(
-            Kind.CASE_TWIN,
             Objects.requireNonNull(contacts.first().get(twins.first())).place(),
-            twins.stream().map(Point::toString).collect(Collectors.joining(" and "))
-                + " are two contacts, by case alone");
+            new WiringOddity.ContactsOfTwoCases(twins.stream().map(Point::toString).toList()));
       }
     }
   }

@@ -1,12 +1,11 @@
 package dev.ringout.imports.join;
 
 import dev.ringout.imports.list.End;
-import dev.ringout.imports.list.Finding.Kind;
 import dev.ringout.imports.list.Findings;
 import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.WiringOddity;
 import dev.ringout.imports.list.Words;
 import dev.ringout.source.Place;
-import dev.ringout.units.Text;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -67,32 +66,18 @@ final class Terminals {
           Place place = firstUse.getOrDefault(item, Place.of(""));
           if (isOnePoint(item)) {
             if (count > 1) {
-              findings.note(
-                  Kind.NO_PIN,
-                  place,
-                  Text.of("%s is named %d times without a pin: taken as one point", item, count));
+              findings.note(place, new WiringOddity.TakenAsOnePoint(item, count));
             }
           } else if (count > 1) {
-            findings.warning(
-                Kind.NO_PIN,
-                place,
-                Text.of(
-                    "%s is named %d times without a pin: each wire has a terminal of its own there (?1 to ?%d). If it is one point, say --one-point \"%s\"",
-                    item, count, count, item));
+            findings.warning(place, new WiringOddity.TerminalForEach(item, count));
           } else if (withPins.contains(item)) {
-            findings.warning(
-                Kind.NO_PIN,
-                place,
-                Text.of("%s is named without a pin here, with one elsewhere", item));
+            findings.warning(place, new WiringOddity.PinElsewhere(item));
           }
         });
     if (!single.isEmpty()) {
       findings.note(
-          Kind.NO_PIN,
           firstUse.getOrDefault(single.get(0), Place.of("")),
-          Text.of(
-              "%d ends are named once and without a pin; each has one terminal, written \"?\"",
-              single.size()));
+          new WiringOddity.NamedOnceWithoutPin(single.size()));
     }
   }
 }

@@ -4,16 +4,14 @@ import dev.ringout.cells.GaugeCell;
 import dev.ringout.cells.LengthCell;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Draft.Value;
-import dev.ringout.imports.list.Finding.Kind;
 import dev.ringout.imports.list.Findings;
 import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.WiringOddity;
 import dev.ringout.standards.ColourCodes;
 import dev.ringout.standards.Tables;
-import dev.ringout.units.Text;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -32,28 +30,7 @@ public final class TwoRows {
     Map<Role, Value> texts = new EnumMap<>(Role.class);
     texts.putAll(one.texts());
     other.texts().forEach(texts::putIfAbsent);
-    for (Role role : List.of(Role.GAUGE, Role.LENGTH, Role.COLOR)) {
-      if (!agree(role, one, other)) {
-        findings.warning(
-            Kind.ENDS_DIFFER,
-            Objects.requireNonNull(other.texts().get(role)).place(),
-            Text.of(
-                "%s to %s: %s is %s in one row and %s in the other",
-                one.from(),
-                one.to(),
-                role.title().toLowerCase(Locale.ROOT),
-                one.text(role),
-                other.text(role)));
-      }
-    }
-    if (!one.name().isEmpty() && !other.name().isEmpty() && !one.name().equals(other.name())) {
-      findings.warning(
-          Kind.ENDS_DIFFER,
-          other.place(),
-          Text.of(
-              "%s to %s: the wire is %s in one row and %s in the other",
-              one.from(), one.to(), one.name(), other.name()));
-    }
+    reportDifferences(one, other);
     Map<String, String> notes = new LinkedHashMap<>(one.notes());
     other
         .notes()
@@ -72,6 +49,22 @@ public final class TwoRows {
         notes,
         one.place(),
         one.layout());
+  }
+
+  private void reportDifferences(Draft one, Draft other) {
+    String from = one.from().toString();
+    String to = one.to().toString();
+    for (Role role : List.of(Role.GAUGE, Role.LENGTH, Role.COLOR)) {
+      if (!agree(role, one, other)) {
+        findings.warning(
+            Objects.requireNonNull(other.texts().get(role)).place(),
+            new WiringOddity.RowsDisagree(from, to, role, one.text(role), other.text(role)));
+      }
+    }
+    if (!one.name().isEmpty() && !other.name().isEmpty() && !one.name().equals(other.name())) {
+      findings.warning(
+          other.place(), new WiringOddity.NumbersDisagree(from, to, one.name(), other.name()));
+    }
   }
 
   private boolean agree(Role role, Draft one, Draft other) {

@@ -1,15 +1,13 @@
 package dev.ringout.imports.join;
 
 import dev.ringout.imports.list.Draft;
-import dev.ringout.imports.list.Finding.Kind;
 import dev.ringout.imports.list.Findings;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.SparePin;
 import dev.ringout.imports.list.Understanding;
-import dev.ringout.units.Text;
+import dev.ringout.imports.list.WiringOddity;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /** Joins the two rows that bear one wire number, where lists name wires instead of far ends. */
 public final class WireEnds {
@@ -29,23 +27,15 @@ public final class WireEnds {
       Draft first = ends.get(0);
       if (ends.size() == 1) {
         findings.warning(
-            Kind.ONE_SIDED,
-            first.place(),
-            Text.of(
-                "the wire %s ends at %s; no other pin bears its number",
-                wire.getKey(), first.from()));
+            first.place(), new WiringOddity.NumberAtOnePin(wire.getKey(), first.from().toString()));
         list.add(new SparePin(first.from(), "wire " + wire.getKey() + ", other end not listed"));
         continue;
       }
       if (ends.size() > 2) {
         findings.warning(
-            Kind.WIRE_TWICE,
             ends.get(2).place(),
-            Text.of(
-                "the wire number %s stands at %d pins (%s): read as a chain of wires in their order; one wire has two ends",
-                wire.getKey(),
-                ends.size(),
-                ends.stream().map(end -> end.from().toString()).collect(Collectors.joining(", "))));
+            new WiringOddity.NumberAtSeveralPins(
+                wire.getKey(), ends.stream().map(end -> end.from().toString()).toList()));
       }
       for (int i = 0; i + 1 < ends.size(); i++) {
         join(ends.get(i), ends.get(i + 1), i);

@@ -1,8 +1,6 @@
 package dev.ringout.imports.list;
 
-import dev.ringout.imports.list.Finding.Kind;
 import dev.ringout.source.Place;
-import dev.ringout.source.Problem;
 import dev.ringout.source.Severity;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,27 +9,27 @@ import java.util.List;
 public final class Findings {
   private final List<Finding> found = new ArrayList<>();
 
-  public void add(
-      Kind kind, Severity severity, Place place, String heading, String text, String maybe) {
-    found.add(new Finding(kind, new Problem(place, heading, severity, text, maybe)));
+  /** Something in a cell under a heading. */
+  public void add(Severity severity, Place place, String heading, Oddity oddity) {
+    found.add(new Finding(severity, place, heading, oddity));
   }
 
-  public void error(Kind kind, Place place, String text, String maybe) {
-    add(kind, Severity.ERROR, place, "", text, maybe);
+  /** Something because of which a wire could not be read. */
+  public void error(Place place, Oddity oddity) {
+    add(Severity.ERROR, place, "", oddity);
   }
 
-  public void warning(Kind kind, Place place, String text) {
-    add(kind, Severity.WARNING, place, "", text, "");
+  /** Something that may have made another wire of a wire. */
+  public void warning(Place place, Oddity oddity) {
+    add(Severity.WARNING, place, "", oddity);
   }
 
-  public void warning(Kind kind, Place place, String text, String maybe) {
-    add(kind, Severity.WARNING, place, "", text, maybe);
+  /** Something that was settled. */
+  public void note(Place place, Oddity oddity) {
+    add(Severity.NOTE, place, "", oddity);
   }
 
-  public void note(Kind kind, Place place, String text) {
-    add(kind, Severity.NOTE, place, "", text, "");
-  }
-
+  /** All that was found, in its order. */
   public List<Finding> list() {
     return List.copyOf(found);
   }

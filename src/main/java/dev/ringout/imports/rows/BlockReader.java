@@ -5,19 +5,19 @@ import dev.ringout.cells.PinList;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.Finding.Kind;
 import dev.ringout.imports.list.Findings;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.RowOddity;
+import dev.ringout.imports.list.SkipReason;
 import dev.ringout.imports.list.SparePin;
 import dev.ringout.imports.list.Understanding;
 import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
-import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -148,55 +148,53 @@ final class BlockReader extends TableReader {
     own.forEach(end -> into.add(new SparePin(end, note)));
   }
 
-  private void wire(Row row, List<End> own, String farText) {
+  private void wire(Row row, List<End> own, String listedFar) {
     String farPin = cells.text(row, Role.FAR_PIN);
     String name = cells.text(row, Role.WIRE);
+    String farText = listedFar;
     if (farText.isEmpty() && !isNothing(farPin)) {
       farText = cells.carried(row, Role.FAR);
       if (farText.isEmpty()) {
-        error(
-            Kind.NO_END,
+        lose(
             row,
             Role.FAR_PIN,
-            "the pin " + farPin + " has no item, and none stands above",
-            "");
-        lose(row, "a far pin without its item");
+            new RowOddity.PinWithoutItem(farPin),
+            SkipReason.FAR_PIN_WITHOUT_ITEM);
         return;
       }
     }
     if (isNothing(farText) && isNoPin(farText, farPin)) {
-      String note = farText.isEmpty() ? cells.text(row, Role.SIGNAL) : farText;
-      if (own.isEmpty() && !name.isEmpty() && !isNothing(name)) {
-        error(Kind.NO_END, row, Role.FAR, "the wire " + name + " has no ends", "");
-        lose(row, "a wire without ends");
-        return;
-      }
-      if (own.isEmpty()) {
-        tally.count(RowKind.NOTE);
-      } else {
-        spare(own, note);
-      }
-      return;
-    }
-    if (own.isEmpty()) {
+      withoutFarEnd(row, name, own, farText);
+    } else if (own.isEmpty()) {
       farAlone(row, farText, farPin);
-      return;
-    }
-    if (isStowed(farText) || isStowed(farPin)) {
+    } else if (isStowed(farText) || isStowed(farPin)) {
       tally.count(RowKind.WIRE);
       End end = stowed(row, Role.FAR, farText, endName(row, name, own));
       add(row, name, own.get(0), end, List.of());
-      return;
+    } else {
+      toFarEnd(row, name, own, farText, farPin);
     }
+  }
+
+  /** A pin to which no wire goes, or a wire of which the row gives neither end. */
+  private void withoutFarEnd(Row row, String name, List<End> own, String farText) {
+    if (!own.isEmpty()) {
+      spare(own, farText.isEmpty() ? cells.text(row, Role.SIGNAL) : farText);
+    } else if (!name.isEmpty() && !isNothing(name)) {
+      lose(row, Role.FAR, new RowOddity.NamedWireWithoutEnds(name), SkipReason.WIRE_WITHOUT_ENDS);
+    } else {
+      tally.count(RowKind.NOTE);
+    }
+  }
+
+  private void toFarEnd(Row row, String name, List<End> own, String farText, String farPin) {
     List<End> far = far(row, farText, farPin);
     if (own.size() > 1 && PinList.range(cells.text(row, Role.PIN)).size() > 1) {
-      error(
-          Kind.RANGE,
+      lose(
           row,
           Role.PIN,
-          "a range of " + own.size() + " pins with one far end; which wire goes where?",
-          "");
-      lose(row, "a range of pins with one far end");
+          new RowOddity.RangeWithOneEnd(own.size()),
+          SkipReason.RANGE_WITH_ONE_FAR_END);
       return;
     }
     tally.count(RowKind.WIRE);
@@ -206,11 +204,10 @@ final class BlockReader extends TableReader {
   private void connect(Row row, String name, List<End> own, List<End> far, String farText) {
     if (own.size() > 1 || far.size() > 1) {
       findings.warning(
-          Kind.SEVERAL,
           cells.place(row, far.size() > 1 ? Role.FAR : Role.PIN),
           farText.indexOf('+') > 0
-              ? "one conductor on several terminals: read as a wire to the first, linked to the rest"
-              : "several points in a cell: read as a wire to each");
+              ? new RowOddity.OneConductorOnSeveral()
+              : new RowOddity.WireToEach());
     }
     if (own.size() == 1 && farText.indexOf('+') > 0) {
       add(row, name, own.get(0), far.get(0), far.subList(1, far.size()));
@@ -239,15 +236,11 @@ final class BlockReader extends TableReader {
   private void farAlone(Row row, String farText, String farPin) {
     boolean said = hasWordForNothing(row);
     if (!said && !cells.text(row, Role.WIRE).isEmpty()) {
-      error(Kind.NO_END, row, Role.PIN, "a wire to " + farText + " without a pin here", "");
-      lose(row, "no pin here");
+      lose(row, Role.PIN, new RowOddity.NoPinHere(farText), SkipReason.NO_PIN_HERE);
       return;
     }
     if (!said) {
-      findings.warning(
-          Kind.NO_END,
-          cells.place(row, Role.PIN),
-          farText + " stands beside no pin: taken as not connected here");
+      findings.warning(cells.place(row, Role.PIN), new RowOddity.BesideNoPin(farText));
     }
     tally.count(RowKind.SPARE);
     far(row, farText, farPin).stream()
@@ -278,8 +271,7 @@ final class BlockReader extends TableReader {
       return;
     }
     if (own.isEmpty()) {
-      error(Kind.NO_END, row, Role.PIN, "\"" + text + "\" without a conductor", "");
-      lose(row, "no conductor");
+      lose(row, Role.PIN, new RowOddity.NoConductor(text), SkipReason.NO_CONDUCTOR);
       return;
     }
     if (isNothing(text)) {
@@ -336,25 +328,12 @@ final class BlockReader extends TableReader {
   @Override
   void finish() {
     if (table.layout() == Layout.OPEN_ENDED) {
-      findings.warning(
-          Kind.NO_END,
-          table.grid().place(table.headingRow(), 0),
-          "the list does not say where its wires go; each far end is a point of its own, named after"
-              + " its pin");
+      findings.warning(table.grid().place(table.headingRow(), 0), new RowOddity.FarEndsNotListed());
     }
     if (table.layout() == Layout.PIN_NAMES && tally.of(RowKind.SPARE) > 0) {
       findings.warning(
-          Kind.NAMES,
           table.grid().place(table.headingRow(), 0),
-          "pins and their names, but no wires"
-              + cells
-                  .column(Role.SIGNAL)
-                  .map(
-                      column ->
-                          "; to take pins of one name as joined, say --join-by \""
-                              + column.heading()
-                              + "\"")
-                  .orElse(""));
+          new RowOddity.NamesWithoutWires(cells.column(Role.SIGNAL).map(ListColumn::heading)));
     }
   }
 
@@ -375,21 +354,12 @@ final class BlockReader extends TableReader {
       spare(ownPins(row, from.isEmpty() ? fromCode : from, pinText), farText);
       return;
     }
-    String unknown = from.isEmpty() ? fromCode : to.isEmpty() ? toCode : "";
     if (from.isEmpty() || to.isEmpty()) {
-      error(
-          Kind.CODE,
+      lose(
           row,
           from.isEmpty() ? Role.FROM_CODE : Role.TO_CODE,
-          unknown.isEmpty()
-              ? "the code is missing"
-              : Text.of(
-                  CellText.isDigits(unknown)
-                      ? "the legend has no code \"%s\""
-                      : "the code \"%s\" does not name one item: which of them?",
-                  unknown),
-          "");
-      lose(row, "a code that the legend does not explain");
+          unexplained(from.isEmpty() ? fromCode : toCode),
+          SkipReason.CODE_NOT_EXPLAINED);
       return;
     }
     List<End> own =
@@ -397,6 +367,19 @@ final class BlockReader extends TableReader {
             ? List.of(new End(from, "", cells.place(row, Role.FROM_CODE), false))
             : ownPins(row, from, within(from, pinText));
     tally.count(RowKind.WIRE);
+    connect(row, cells.text(row, Role.WIRE), own, codedFar(row, to, farText), "");
+  }
+
+  private static RowOddity unexplained(String code) {
+    if (code.isEmpty()) {
+      return new RowOddity.CodeMissing();
+    }
+    return CellText.isDigits(code)
+        ? new RowOddity.CodeNotInLegend(code)
+        : new RowOddity.CodeOfSeveral(code);
+  }
+
+  private List<End> codedFar(Row row, String to, String farText) {
     List<End> far = new ArrayList<>();
     for (Ends.Text text : ends.parseAll(farText)) {
       boolean designated = Ends.isDesignator(text.item()) && !text.pin().isEmpty();
@@ -405,7 +388,7 @@ final class BlockReader extends TableReader {
               ? new End(text.item(), text.pin(), cells.place(row, Role.FAR), false)
               : new End(to, within(to, farText), cells.place(row, Role.FAR), false));
     }
-    connect(row, cells.text(row, Role.WIRE), own, far, "");
+    return far;
   }
 
   /** What an end's text says beyond the item's name: {@code Stop} of "Panel Stop". */

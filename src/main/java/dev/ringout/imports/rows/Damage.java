@@ -1,7 +1,7 @@
 package dev.ringout.imports.rows;
 
 import dev.ringout.cells.CellText;
-import dev.ringout.imports.list.Finding.Kind;
+import dev.ringout.imports.list.DamagedCell;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
@@ -48,7 +48,7 @@ final class Damage {
   }
 
   /** What was found in a cell, and how bad it is. */
-  record Found(Kind kind, Severity severity, String text, String maybe) {}
+  record Found(Severity severity, DamagedCell what) {}
 
   /** What the other cells of a column look like. */
   private record Evidence(boolean lettersBetweenDigits, int zeroPadded) {}
@@ -59,17 +59,9 @@ final class Damage {
           column.role() == Role.WIRE || namesThings(column.role())
               ? date(row, column, cell)
               : Optional.empty();
-      case BOOLEAN ->
-          error(
-              Kind.BOOLEAN,
-              "the spreadsheet has made " + cell.text() + " of this cell",
-              cell.text().substring(0, 1));
-      case ERROR -> error(Kind.ERROR_VALUE, "the cell holds the error " + cell.text(), "");
-      case UNCALCULATED ->
-          error(
-              Kind.NO_RESULT,
-              "the cell holds a formula without a stored result; open and save it in a spreadsheet",
-              "");
+      case BOOLEAN -> error(new DamagedCell.MadeBoolean(cell.text()));
+      case ERROR -> error(new DamagedCell.ErrorValue(cell.text()));
+      case UNCALCULATED -> error(new DamagedCell.NoResult());
       case NUMBER -> number(row, column, cell);
       case TEXT -> text(row, column, cell);
     };
@@ -82,37 +74,42 @@ final class Damage {
     };
   }
 
-  private static Optional<Found> error(Kind kind, String text, String maybe) {
-    return Optional.of(new Found(kind, Severity.ERROR, text, maybe));
+  private static Optional<Found> error(DamagedCell what) {
+    return Optional.of(new Found(Severity.ERROR, what));
+  }
+
+  private static Optional<Found> warning(DamagedCell what) {
+    return Optional.of(new Found(Severity.WARNING, what));
   }
 
   private Optional<Found> date(Row row, ListColumn column, Cell cell) {
     Matcher time = TIME.matcher(cell.text());
     if (time.matches()) {
-      int hour = Integer.parseInt(time.group(1));
-      String minutes = time.group(2);
-      String lettered =
-          minutes.equals("00") && hour % 12 != 0
-              ? " or " + hour % 12 + " " + (hour < 12 ? "A" : "P")
-              : "";
-      return error(
-          Kind.TIME,
-          "the spreadsheet has made a time of this cell (" + cell.text() + ")",
-          hour + ":" + Integer.parseInt(minutes) + " or " + hour + ":" + minutes + lettered);
+      return error(new DamagedCell.MadeTime(cell.text(), pointsOf(time)));
     }
     Matcher date = ISO_DATE.matcher(cell.text());
-    if (!date.matches()) {
-      return error(
-          Kind.DATE, "the spreadsheet has made a date of this cell (" + cell.text() + ")", "");
-    }
     return error(
-        Kind.DATE,
-        "the spreadsheet has made a date of this cell (" + cell.text() + ")" + around(row, column),
-        candidates(row, column, date));
+        date.matches()
+            ? new DamagedCell.MadeDate(
+                cell.text(), neighbours(row, column), candidates(row, column, date))
+            : new DamagedCell.MadeDate(cell.text(), List.of(), List.of()));
+  }
+
+  /** The points that may have been typed: {@code 1:2}, and {@code 3 A} for three in the morning. */
+  private static List<String> pointsOf(Matcher time) {
+    int hour = Integer.parseInt(time.group(1));
+    String minutes = time.group(2);
+    List<String> points = new ArrayList<>();
+    points.add(hour + ":" + Integer.parseInt(minutes));
+    points.add(hour + ":" + minutes);
+    if (minutes.equals("00") && hour % 12 != 0) {
+      points.add(hour % 12 + " " + (hour < 12 ? "A" : "P"));
+    }
+    return points;
   }
 
   /** Both orders of day and month, the one that continues its neighbours first. */
-  private String candidates(Row row, ListColumn column, Matcher date) {
+  private List<String> candidates(Row row, ListColumn column, Matcher date) {
     int month = Integer.parseInt(date.group(2));
     int day = Integer.parseInt(date.group(3));
     String monthFirst = month + "-" + day;
@@ -125,17 +122,15 @@ final class Damage {
     boolean dayFits = neighbours.stream().anyMatch(text -> startsLike(text, day));
     String first = dayFits && !monthFits ? dayFirst : monthFirst;
     String second = first.equals(monthFirst) ? dayFirst : monthFirst;
-    String text = first.equals(second) ? first : first + " or " + second;
-    return (slash ? text.replace('-', '/') : text) + " or " + name;
+    List<String> orders = first.equals(second) ? List.of(first) : List.of(first, second);
+    List<String> candidates = new ArrayList<>();
+    orders.forEach(order -> candidates.add(slash ? order.replace('-', '/') : order));
+    candidates.add(name);
+    return candidates;
   }
 
   private static boolean startsLike(String text, int number) {
     return text.startsWith(number + "-") || text.startsWith(number + "/");
-  }
-
-  private String around(Row row, ListColumn column) {
-    List<String> neighbours = neighbours(row, column);
-    return neighbours.isEmpty() ? "" : "; its neighbours are " + String.join(" and ", neighbours);
   }
 
   private List<String> neighbours(Row row, ListColumn column) {
@@ -167,82 +162,39 @@ final class Damage {
     }
     String text = cell.text();
     if (text.startsWith("-")) {
-      return Optional.of(
-          new Found(
-              Kind.SIGN,
-              Severity.WARNING,
-              "the number " + text + " has a minus: a dash before a pin, or a polarity?",
-              text.substring(1)));
+      return warning(new DamagedCell.HasMinus(text));
     }
     if (text.length() > DIGITS_KEPT) {
-      return Optional.of(
-          new Found(
-              Kind.LONG_NUMBER,
-              Severity.WARNING,
-              "a spreadsheet keeps "
-                  + DIGITS_KEPT
-                  + " digits of a number; the last of "
-                  + text
-                  + " may have become zeros",
-              ""));
+      return warning(new DamagedCell.TooManyDigits(text, DIGITS_KEPT));
     }
-    if (text.indexOf('.') > 0) {
-      return fraction(row, column, text);
-    }
+    return text.indexOf('.') > 0 ? fraction(row, column, text) : whole(column, text);
+  }
+
+  /** A number among names that were typed otherwise: {@code 22E1}, {@code 007}. */
+  private Optional<Found> whole(ListColumn column, String text) {
     if (evidence(column).lettersBetweenDigits() && (text.endsWith("0") || text.length() > 4)) {
-      return error(
-          Kind.EXPONENT,
-          "the number "
-              + text
-              + " stands among names such as "
-              + example(column)
-              + ": the spreadsheet has taken an E for an exponent",
-          exponents(text));
+      return error(new DamagedCell.NumberAmongNames(text, example(column), exponents(text)));
     }
     int padded = evidence(column).zeroPadded();
-    if (role != Role.PIN && padded > text.length()) {
-      return Optional.of(
-          new Found(
-              Kind.LEADING_ZERO,
-              Severity.WARNING,
-              "the number " + text + " stands among texts with leading zeros",
-              "0".repeat(padded - text.length()) + text));
-    }
-    return Optional.empty();
+    return column.role() != Role.PIN && padded > text.length()
+        ? warning(new DamagedCell.ZeroLost(text, "0".repeat(padded - text.length()) + text))
+        : Optional.empty();
   }
 
   /** A number with a fraction among names: dragged down, or a version of 1.10. */
   private Optional<Found> fraction(Row row, ListColumn column, String text) {
-    double step = step(row, column);
-    boolean dragged = step != 0;
-    return Optional.of(
-        new Found(
-            dragged ? Kind.FILL_DRAG : Kind.EXPONENT,
-            Severity.WARNING,
-            dragged
-                ? Text.of(
-                    "the number %s goes on from its neighbours by the same step, as a fill handle makes it",
-                    text)
-                : "the number "
-                    + text
-                    + " has a fraction; a zero at its end would be lost, and an E taken for an exponent",
-            text.matches("\\d+\\.\\d") ? text + "0" : ""));
+    List<String> candidates = text.matches("\\d+\\.\\d") ? List.of(text + "0") : List.of();
+    return warning(
+        step(row, column) != 0
+            ? new DamagedCell.StepOfNeighbours(text, candidates)
+            : new DamagedCell.WithFraction(text, candidates));
   }
 
   private Optional<Found> drag(Row row, ListColumn column, Cell cell) {
     double value = number(cell).orElse(0.0);
     boolean series = step(row, column) == 1 && runLength(row, column) >= DRAGGED;
     boolean odd = value == Math.rint(value) && value % 2 == 1;
-    return series && odd
-        ? Optional.of(
-            new Found(
-                Kind.FILL_DRAG,
-                Severity.WARNING,
-                "the gauge "
-                    + cell.text()
-                    + " is one more than the row above, row after row: dragged down?",
-                "the gauge of the first of these rows"))
-        : Optional.empty();
+    return series && odd ? warning(new DamagedCell.GaugeCountsUp(cell.text())) : Optional.empty();
   }
 
   private Optional<Double> numberAt(int index, ListColumn column) {
@@ -307,14 +259,11 @@ final class Damage {
     char last = cell.text().charAt(cell.text().length() - 1);
     boolean digits = CellText.isDigit(first) || CellText.isDigit(last);
     if (first == '#' && cell.text().matches("#(REF!|N/A|NAME\\?|VALUE!|DIV/0!|NUM!|NULL!)")) {
-      return error(Kind.ERROR_VALUE, "the cell holds the error " + cell.text(), "");
+      return error(new DamagedCell.ErrorValue(cell.text()));
     }
     if (!digits) {
       return cell.text().equals("TRUE") || cell.text().equals("FALSE")
-          ? error(
-              Kind.BOOLEAN,
-              "the cell says " + cell.text() + ", which a spreadsheet makes of a letter",
-              cell.text().substring(0, 1))
+          ? error(new DamagedCell.SaysBoolean(cell.text()))
           : Optional.empty();
     }
     if (cell.text().length() > 4
@@ -322,10 +271,7 @@ final class Damage {
         && EXPONENT.matcher(cell.text()).matches()
         && (cell.text().indexOf('+') > 0 || cell.text().indexOf('.') > 0)) {
       double number = Double.parseDouble(cell.text().replace(',', '.'));
-      return error(
-          Kind.EXPONENT,
-          "\"" + cell.text() + "\" is a number with an exponent: a name with an E in it was lost",
-          exponents(Numbers.plain(number)));
+      return error(new DamagedCell.WithExponent(cell.text(), exponents(Numbers.plain(number))));
     }
     if (cell.text().length() <= 9
         && cell.text().length() >= 5
@@ -354,27 +300,26 @@ final class Damage {
             ISO_DATE.matcher(Text.of("2000-%02d-%02d", month.getValue(), Math.min(day, 99)));
         if (date.matches()) {
           return error(
-              Kind.DATE,
-              "\"" + text + "\" looks like a date that a spreadsheet made" + around(row, column),
-              candidates(row, column, date));
+              new DamagedCell.LooksLikeDate(
+                  text, neighbours(row, column), candidates(row, column, date)));
         }
       }
     }
     return Optional.empty();
   }
 
-  /** Names with an E that a spreadsheet reads as this number: 220 is 22E1. */
-  private static String exponents(String number) {
+  /** Names with an E that a spreadsheet reads as this number: 220 is 22E1; none where any would. */
+  private static List<String> exponents(String number) {
     String digits = number.replaceFirst("0+$", "");
     int zeros = number.length() - digits.length();
     if (digits.isEmpty()) {
-      return "0E0, 00E4 or the like";
+      return List.of();
     }
     List<String> names = new ArrayList<>();
     for (int exponent = zeros; exponent > 0 && names.size() < 3; exponent--) {
       names.add(digits + "0".repeat(zeros - exponent) + "E" + exponent);
     }
-    return String.join(" or ", names);
+    return names;
   }
 
   private String example(ListColumn column) {

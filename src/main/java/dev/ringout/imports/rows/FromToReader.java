@@ -4,10 +4,11 @@ import dev.ringout.cells.PinList;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.Finding.Kind;
 import dev.ringout.imports.list.Findings;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.RowOddity;
+import dev.ringout.imports.list.SkipReason;
 import dev.ringout.imports.list.SparePin;
 import dev.ringout.imports.list.Understanding;
 import dev.ringout.imports.list.Words;
@@ -59,17 +60,15 @@ final class FromToReader extends TableReader {
       return;
     }
     if (starts.size() == finishes.size()) {
-      say(row, "as many points at both ends: read as one wire each, in their order");
+      say(row, new RowOddity.AsManyAtBothEnds());
       for (int i = 0; i < starts.size(); i++) {
         add(row, Draft.numbered(name, i), starts.get(i), finishes.get(i), List.of());
       }
     } else if (starts.size() == 1 && joined) {
-      say(
-          row,
-          "one conductor on several terminals: read as a wire to the first, linked to the rest");
+      say(row, new RowOddity.OneConductorOnSeveral());
       add(row, name, starts.get(0), finishes.get(0), finishes.subList(1, finishes.size()));
     } else if (starts.size() == 1 || finishes.size() == 1) {
-      say(row, "several points in a cell: read as a wire to each");
+      say(row, new RowOddity.WireToEach());
       int number = 0;
       for (End start : starts) {
         for (End finish : finishes) {
@@ -78,18 +77,12 @@ final class FromToReader extends TableReader {
       }
     } else {
       tally.count(RowKind.WIRE, -1);
-      error(
-          Kind.SEVERAL,
-          row,
-          Role.TO,
-          "several points at both ends, and not as many: which goes to which?",
-          "");
-      lose(row, "several points at both ends");
+      lose(row, Role.TO, new RowOddity.NotAsManyAtBothEnds(), SkipReason.SEVERAL_AT_BOTH_ENDS);
     }
   }
 
-  private void say(Row row, String text) {
-    findings.warning(Kind.SEVERAL, cells.place(row, Role.TO), text);
+  private void say(Row row, RowOddity oddity) {
+    findings.warning(cells.place(row, Role.TO), oddity);
   }
 
   /** One end of a row. */
@@ -120,8 +113,7 @@ final class FromToReader extends TableReader {
       text = section();
     }
     if (text.isEmpty() && hasPin && !cells.rowIsLost()) {
-      error(
-          Kind.NO_END, row, pin, "the pin " + pinText + " has no item, and none stands above", "");
+      error(row, pin, new RowOddity.PinWithoutItem(pinText));
       cells.lose();
     }
     if (isNothing(text) && !hasPin) {
@@ -140,10 +132,7 @@ final class FromToReader extends TableReader {
     List<String> range = pins.size() == 1 ? PinList.range(pinText) : List.of();
     if (range.size() > 1 && isPlainRange(pinText)) {
       pins = range;
-      findings.warning(
-          Kind.RANGE,
-          cells.place(row, pin),
-          "\"" + pinText + "\" is read as a range of " + pins.size() + " pins");
+      findings.warning(cells.place(row, pin), new RowOddity.ReadAsRange(pinText, pins.size()));
     }
     for (String one : pins) {
       points.add(new End(text, ends.shell(one), cells.place(row, pin), false));
@@ -158,8 +147,7 @@ final class FromToReader extends TableReader {
 
   private void withoutEnds(Row row, boolean wire) {
     if (wire && !attributes(row).isEmpty()) {
-      error(Kind.NO_END, row, Role.FROM, "a wire without ends", "");
-      lose(row, "a wire without ends");
+      lose(row, Role.FROM, new RowOddity.NoEnds(), SkipReason.WIRE_WITHOUT_ENDS);
     } else {
       tally.count(RowKind.NOTE);
     }
@@ -186,8 +174,7 @@ final class FromToReader extends TableReader {
           List.of());
     } else if (said || !wire) {
       if (!said && attributes) {
-        error(Kind.NO_END, row, role, "the wire has no other end", "");
-        lose(row, "no other end");
+        lose(row, role, new RowOddity.NoOtherEnd(), SkipReason.NO_OTHER_END);
         return;
       }
       tally.count(RowKind.SPARE);
@@ -195,13 +182,7 @@ final class FromToReader extends TableReader {
         into.add(new SparePin(end, said ? missing.text() : cells.text(row, Role.SIGNAL)));
       }
     } else {
-      error(
-          Kind.NO_END,
-          row,
-          role,
-          "the wire " + name + " has no other end; a spare one says SPARE",
-          "");
-      lose(row, "no other end");
+      lose(row, role, new RowOddity.NamedWireWithoutOtherEnd(name), SkipReason.NO_OTHER_END);
     }
   }
 }

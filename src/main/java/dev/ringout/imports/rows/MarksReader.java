@@ -2,22 +2,21 @@ package dev.ringout.imports.rows;
 
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.Finding.Kind;
 import dev.ringout.imports.list.Findings;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.RowOddity;
+import dev.ringout.imports.list.SkipReason;
 import dev.ringout.imports.list.Understanding;
 import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
-import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /** Devices down, terminals across, marks where they meet. What a mark means must be asked. */
 final class MarksReader extends TableReader {
@@ -59,7 +58,7 @@ final class MarksReader extends TableReader {
     if (wires > 0) {
       tally.count(RowKind.WIRE);
     } else if (marked > 0) {
-      tally.skip(row.number(), "marks that are not taken as wires", false);
+      tally.skip(row.number(), SkipReason.MARKS_NOT_TAKEN);
     } else {
       tally.count(RowKind.NOTE);
     }
@@ -76,25 +75,17 @@ final class MarksReader extends TableReader {
 
   @Override
   void finish() {
-    String found =
+    List<RowOddity.Mark> found =
         marks.entrySet().stream()
-            .map(entry -> entry.getKey() + " " + entry.getValue() + " times")
-            .collect(Collectors.joining(", "));
-    long shared = users.values().stream().filter(devices -> devices.size() > 1).count();
+            .map(entry -> new RowOddity.Mark(entry.getKey(), entry.getValue()))
+            .toList();
+    int shared = (int) users.values().stream().filter(devices -> devices.size() > 1).count();
     if (options.marks().isEmpty()) {
       findings.warning(
-          Kind.MARKS,
-          table.grid().place(table.headingRow(), 0),
-          Text.of(
-              "marks (%s) may be wires, alternatives or types: nothing was joined. %d terminals are marked by several devices. To take a mark as a wire, say --mark X",
-              found, shared));
+          table.grid().place(table.headingRow(), 0), new RowOddity.MarksNotTaken(found, shared));
     } else if (shared > 0) {
       findings.warning(
-          Kind.MARKS,
-          table.grid().place(table.headingRow(), 0),
-          shared
-              + " terminals are marked by several devices: their wires meet there, unless the"
-              + " devices are alternatives");
+          table.grid().place(table.headingRow(), 0), new RowOddity.MarksShareTerminals(shared));
     }
   }
 }

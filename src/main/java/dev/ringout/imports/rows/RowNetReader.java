@@ -3,18 +3,17 @@ package dev.ringout.imports.rows;
 import dev.ringout.cells.PinList;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.Finding.Kind;
 import dev.ringout.imports.list.Findings;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.RowOddity;
 import dev.ringout.imports.list.SparePin;
 import dev.ringout.imports.list.Understanding;
 import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
-import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -41,6 +40,37 @@ final class RowNetReader extends TableReader {
   @Override
   void readRow(Row row) {
     String signal = cells.text(row, Role.SIGNAL);
+    Named named = named(row);
+    if (cells.rowIsLost()) {
+      lose(row);
+      return;
+    }
+    joinByNames(row, named.points());
+    String net = signal.isEmpty() ? named.lastName() : signal;
+    boolean wired = false;
+    boolean any = false;
+    for (List<End> group : groups(row, named.points())) {
+      List<End> open = withoutTaken(row, group, net);
+      any |= !open.isEmpty();
+      wired |= open.size() > 1;
+      if (open.size() == 1) {
+        into.add(new SparePin(open.get(0), net));
+      }
+      for (int i = 0; i + 1 < open.size(); i++) {
+        add(row, cells.text(row, Role.WIRE), open.get(i), open.get(i + 1), List.of());
+      }
+    }
+    tally.count(wired ? RowKind.WIRE : any ? RowKind.SPARE : RowKind.NOTE);
+  }
+
+  /**
+   * The row's points by the name that their item's own column of names gives them.
+   *
+   * @param lastName the name of the last such column, or empty
+   */
+  private record Named(Map<String, List<End>> points, String lastName) {}
+
+  private Named named(Row row) {
     Map<String, List<End>> byName = new LinkedHashMap<>();
     String localName = "";
     List<String> items = new ArrayList<>();
@@ -58,21 +88,18 @@ final class RowNetReader extends TableReader {
         items.add(column.item());
       }
     }
-    if (cells.rowIsLost()) {
-      lose(row);
-      return;
-    }
-    joinByNames(row, byName);
-    String net = signal.isEmpty() ? localName : signal;
+    return new Named(byName, localName);
+  }
+
+  /** The points that are joined: all of the row, or where it has several names those of one. */
+  private List<List<End>> groups(Row row, Map<String, List<End>> byName) {
     long names = byName.keySet().stream().filter(name -> !isNothing(name)).distinct().count();
     List<List<End>> groups = new ArrayList<>();
     if (names > 1) {
       findings.warning(
-          Kind.NAMES_DIFFER,
           table.place(row),
-          Text.of(
-              "one row, but the names %s: joined only where the name is the same; points without a name of their own are left out",
-              String.join(" and ", byName.keySet().stream().filter(n -> !n.isEmpty()).toList())));
+          new RowOddity.RowOfSeveralNames(
+              byName.keySet().stream().filter(name -> !name.isEmpty()).toList()));
       byName.forEach((name, points) -> groups.add(points));
       List<End> nameless = byName.getOrDefault("", List.of());
       groups.remove(nameless);
@@ -82,20 +109,7 @@ final class RowNetReader extends TableReader {
       byName.values().forEach(all::addAll);
       groups.add(all);
     }
-    boolean wired = false;
-    boolean any = false;
-    for (List<End> group : groups) {
-      List<End> open = withoutTaken(row, group, net);
-      any |= !open.isEmpty();
-      wired |= open.size() > 1;
-      if (open.size() == 1) {
-        into.add(new SparePin(open.get(0), net));
-      }
-      for (int i = 0; i + 1 < open.size(); i++) {
-        add(row, cells.text(row, Role.WIRE), open.get(i), open.get(i + 1), List.of());
-      }
-    }
-    tally.count(wired ? RowKind.WIRE : any ? RowKind.SPARE : RowKind.NOTE);
+    return groups;
   }
 
   /** Whether a column of names stands before the column, for the same item. */
@@ -126,10 +140,7 @@ final class RowNetReader extends TableReader {
       return points;
     }
     if (column.item().indexOf(',') > 0 || column.item().indexOf('/') > 0) {
-      findings.warning(
-          Kind.NO_PIN,
-          table.place(row, column),
-          Text.of("\"%s\" under \"%s\" does not say which item", text, column.heading()));
+      findings.warning(table.place(row, column), new RowOddity.ItemUnclear(text, column.heading()));
       return List.of();
     }
     for (String pin : PinList.listed(text)) {
@@ -165,10 +176,7 @@ final class RowNetReader extends TableReader {
       Integer other = rowOfPoint.putIfAbsent(key, row.number());
       String otherNet = netOfPoint.putIfAbsent(key, net);
       if (other != null && (otherNet == null || !otherNet.equals(net) || net.isEmpty())) {
-        findings.warning(
-            Kind.PIN_TWICE,
-            end.place(),
-            Text.of("%s is also in row %d, which is another net; not joined here", end, other));
+        findings.warning(end.place(), new RowOddity.InAnotherNet(end.toString(), other));
       } else {
         open.add(end);
       }
@@ -178,9 +186,6 @@ final class RowNetReader extends TableReader {
 
   @Override
   void finish() {
-    findings.note(
-        Kind.NAMES,
-        table.grid().place(table.headingRow(), 0),
-        "each row is taken as one net; its wires run from item to item in the order of the columns");
+    findings.note(table.grid().place(table.headingRow(), 0), new RowOddity.RowsAreNets());
   }
 }

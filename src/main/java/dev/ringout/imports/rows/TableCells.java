@@ -1,8 +1,8 @@
 package dev.ringout.imports.rows;
 
 import dev.ringout.cells.CellText;
+import dev.ringout.imports.list.DamagedCell;
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.Finding.Kind;
 import dev.ringout.imports.list.Findings;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListTable;
@@ -19,10 +19,27 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Reads the cells of a table: as above, carried down, damaged by the spreadsheet, struck out. */
 public final class TableCells {
-  private static final int CELLS_NAMED = 12;
+  /** What is cleaned without a word at each cell, and said once a column. */
+  private enum Cleaned {
+    BLANKS(DamagedCell.BlanksIgnored::new),
+    DASHES(DamagedCell.DashesMadePlain::new),
+    DITTO(DamagedCell.MarksReadAsAbove::new),
+    CARRIED(DamagedCell.BlanksReadAsAbove::new);
+
+    private final Function<List<Integer>, DamagedCell> inRows;
+
+    Cleaned(Function<List<Integer>, DamagedCell> inRows) {
+      this.inRows = inRows;
+    }
+
+    DamagedCell in(List<Integer> rows) {
+      return inRows.apply(rows);
+    }
+  }
 
   private final ListTable table;
   private final Words words;
@@ -30,7 +47,7 @@ public final class TableCells {
   private final Damage damage;
   private final Map<Role, ListColumn> columns = new EnumMap<>(Role.class);
   private final String[] above;
-  private final Map<Kind, Map<Integer, List<Integer>>> quiet = new LinkedHashMap<>();
+  private final Map<Cleaned, Map<Integer, List<Integer>>> quiet = new LinkedHashMap<>();
   private boolean rowIsLost;
 
   TableCells(ListTable table, Words words, Findings findings) {
@@ -80,41 +97,14 @@ public final class TableCells {
       return "";
     }
     boolean kept = column.role() == Role.KEEP || column.role() == Role.NOTE;
-    String raw = cell.text();
-    if (cell.ink().struck()) {
-      if (!cell.isStruck()) {
-        findings.add(
-            Kind.STRUCK,
-            Severity.WARNING,
-            table.place(row, column),
-            column.heading(),
-            "\""
-                + raw
-                + "\" is struck through in part; read as \""
-                + cell.ink().left().strip()
-                + "\"",
-            "");
-      }
-      raw = cell.ink().left();
-    }
-    Optional<Damage.Found> found = kept ? Optional.empty() : damage.find(row, column, cell);
-    if (found.isPresent()) {
-      findings.add(
-          found.get().kind(),
-          found.get().severity(),
-          table.place(row, column),
-          column.heading(),
-          found.get().text(),
-          found.get().maybe());
-      if (found.get().severity() == Severity.ERROR) {
-        rowIsLost |= carriesPoint(column.role());
-        return "";
-      }
+    String raw = withoutStruck(row, column, cell);
+    if (!kept && isDamaged(row, column, cell)) {
+      return "";
     }
     String clean = CellText.clean(raw);
     if (!kept && !CellText.isPlain(raw)) {
-      countIf(CellText.hasOddBlanks(raw), Kind.BLANKS, row, column);
-      countIf(CellText.hasOddDash(raw), Kind.DASH, row, column);
+      countIf(CellText.hasOddBlanks(raw), Cleaned.BLANKS, row, column);
+      countIf(CellText.hasOddDash(raw), Cleaned.DASHES, row, column);
     }
     if (words.isDitto(clean)) {
       return ditto(row, column, clean);
@@ -123,6 +113,35 @@ public final class TableCells {
       above[column.index()] = clean;
     }
     return clean;
+  }
+
+  /** A cell's text; of what is struck through in part, the rest. */
+  private String withoutStruck(Row row, ListColumn column, Cell cell) {
+    if (!cell.ink().struck()) {
+      return cell.text();
+    }
+    if (!cell.isStruck()) {
+      findings.add(
+          Severity.WARNING,
+          table.place(row, column),
+          column.heading(),
+          new DamagedCell.StruckInPart(cell.text(), cell.ink().left().strip()));
+    }
+    return cell.ink().left();
+  }
+
+  /** Says what a spreadsheet has done to a cell; whether its text is lost by it. */
+  private boolean isDamaged(Row row, ListColumn column, Cell cell) {
+    Optional<Damage.Found> found = damage.find(row, column, cell);
+    if (found.isPresent()) {
+      findings.add(
+          found.get().severity(), table.place(row, column), column.heading(), found.get().what());
+      if (found.get().severity() == Severity.ERROR) {
+        rowIsLost |= carriesPoint(column.role());
+        return true;
+      }
+    }
+    return false;
   }
 
   private String above(ListColumn column) {
@@ -141,25 +160,17 @@ public final class TableCells {
     boolean repeats = column.role().repeats() || column.role() == Role.FAR;
     boolean point = carriesPoint(column.role()) && Ends.looksLikePoint(value);
     if (repeats && !value.isEmpty() && !point) {
-      countIf(true, Kind.DITTO, row, column);
+      countIf(true, Cleaned.DITTO, row, column);
       return value;
     }
     if (column.role() == Role.KEEP || column.role() == Role.NOTE) {
       return value.isEmpty() ? mark : value;
     }
     findings.error(
-        Kind.DITTO,
         table.place(row, column),
         repeats
-            ? "the mark "
-                + mark
-                + " says \"as above\", but nothing stands above that may be repeated"
-            : "the mark "
-                + mark
-                + " under "
-                + column.heading()
-                + ": two wires don't share it by a mark",
-        "");
+            ? new DamagedCell.NothingAbove(mark)
+            : new DamagedCell.SharedByMark(mark, column.heading()));
     rowIsLost |= carriesPoint(column.role()) || column.role() == Role.WIRE;
     return "";
   }
@@ -171,11 +182,11 @@ public final class TableCells {
       return "";
     }
     String value = above(column);
-    countIf(!value.isEmpty(), Kind.CARRIED, row, column);
+    countIf(!value.isEmpty(), Cleaned.CARRIED, row, column);
     return value;
   }
 
-  private void countIf(boolean holds, Kind kind, Row row, ListColumn column) {
+  private void countIf(boolean holds, Cleaned kind, Row row, ListColumn column) {
     if (holds) {
       quiet
           .computeIfAbsent(kind, key -> new LinkedHashMap<>())
@@ -201,32 +212,10 @@ public final class TableCells {
                           .findFirst()
                           .orElseThrow();
                   findings.add(
-                      kind,
                       Severity.NOTE,
                       table.grid().place(rows.get(0), index),
                       column.heading(),
-                      quietText(kind) + ": " + rows(rows),
-                      "");
+                      kind.in(rows));
                 }));
-  }
-
-  private static String quietText(Kind kind) {
-    return switch (kind) {
-      case BLANKS -> "blanks that can't be seen were ignored";
-      case DASH -> "dashes or quotes of another kind were read as the plain ones";
-      case DITTO -> "marks for \"as above\" were read so";
-      default -> "blanks were read as the text above";
-    };
-  }
-
-  public static String rows(List<Integer> rows) {
-    StringBuilder text = new StringBuilder(rows.size() == 1 ? "row " : "rows ");
-    for (int i = 0; i < Math.min(rows.size(), CELLS_NAMED); i++) {
-      text.append(i > 0 ? ", " : "").append(rows.get(i));
-    }
-    if (rows.size() > CELLS_NAMED) {
-      text.append(" and ").append(rows.size() - CELLS_NAMED).append(" more");
-    }
-    return text.toString();
   }
 }

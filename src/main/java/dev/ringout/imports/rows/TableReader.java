@@ -5,13 +5,14 @@ import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Draft.Value;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.Finding.Kind;
 import dev.ringout.imports.list.Findings;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.RowOddity;
+import dev.ringout.imports.list.SkipReason;
 import dev.ringout.imports.list.Understanding;
 import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.Tally.RowKind;
@@ -19,7 +20,6 @@ import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
 import dev.ringout.source.Severity;
-import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -132,14 +132,13 @@ public abstract class TableReader {
       return RowKind.HEADING;
     }
     if (struck * 2 > filled || endsAreStruck(row)) {
-      findings.warning(
-          Kind.STRUCK, table.place(row), "the row is struck through: taken as deleted");
-      tally.skip(row.number(), "struck through: taken as deleted", false);
+      findings.warning(table.place(row), new RowOddity.RowStruck());
+      tally.skip(row.number(), SkipReason.STRUCK_THROUGH);
       return RowKind.SKIPPED;
     }
     if (deleted) {
-      findings.warning(Kind.STRUCK, table.place(row), "the row says that it is deleted");
-      tally.skip(row.number(), "says that it is deleted", false);
+      findings.warning(table.place(row), new RowOddity.RowSaysDeleted());
+      tally.skip(row.number(), SkipReason.SAYS_DELETED);
       return RowKind.SKIPPED;
     }
     if (filled <= 2) {
@@ -330,10 +329,7 @@ public abstract class TableReader {
       String conductor = name.isEmpty() ? "" : name + "-" + letter;
       into.add(new Draft(conductor, from, to, also, own, notes, table.place(row), table.layout()));
     }
-    findings.note(
-        Kind.SEVERAL,
-        several.place(),
-        Text.of("\"%s\" is read as that many conductors of one cable", several.text()));
+    findings.note(several.place(), new RowOddity.ConductorsOfCable(several.text()));
   }
 
   /** What stands in brackets beside a point goes along as the cell was listed. */
@@ -360,21 +356,25 @@ public abstract class TableReader {
   }
 
   final void lose(Row row) {
-    tally.skip(row.number(), "a cell that the wire needs could not be read", true);
+    lose(row, SkipReason.CELL_NOT_READ);
   }
 
-  final void lose(Row row, String why) {
-    tally.skip(row.number(), why, true);
+  final void lose(Row row, SkipReason why) {
+    tally.skip(row.number(), why);
   }
 
-  final void error(Kind kind, Row row, Role role, String text, String maybe) {
+  final void error(Row row, Role role, RowOddity oddity) {
     findings.add(
-        kind,
         Severity.ERROR,
         cells.place(row, role),
         cells.column(role).map(ListColumn::heading).orElse(""),
-        text,
-        maybe);
+        oddity);
+  }
+
+  /** An error because of which the row can't be read. */
+  final void lose(Row row, Role role, RowOddity oddity, SkipReason why) {
+    error(row, role, oddity);
+    lose(row, why);
   }
 
   final boolean isNothing(String text) {
@@ -399,12 +399,7 @@ public abstract class TableReader {
    * @param name what tells the end from all others: the wire's number, else its other end
    */
   final End stowed(Row row, Role role, String text, String name) {
-    findings.warning(
-        Kind.STOWED,
-        cells.place(row, role),
-        Text.of(
-            "\"%s\": the wire ends on no contact; its end is a point of its own, STOWED-%s",
-            text, name));
+    findings.warning(cells.place(row, role), new RowOddity.StowedEnd(text, name));
     return new End("STOWED", name, cells.place(row, role), false);
   }
 

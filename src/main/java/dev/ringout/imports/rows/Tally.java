@@ -1,5 +1,6 @@
 package dev.ringout.imports.rows;
 
+import dev.ringout.imports.list.SkipReason;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -12,30 +13,16 @@ public final class Tally {
 
   /** What a row can be. */
   public enum RowKind {
-    WIRE("wire"),
-    SPARE("spare"),
-    HEADING("heading"),
-    NOTE("note"),
-    BLANK("blank"),
-    SKIPPED("skipped");
-
-    private final String word;
-
-    RowKind(String word) {
-      this.word = word;
-    }
-
-    String word() {
-      return word;
-    }
+    WIRE,
+    SPARE,
+    HEADING,
+    NOTE,
+    BLANK,
+    SKIPPED
   }
 
-  /**
-   * A row that holds no wire that could be read.
-   *
-   * @param lost whether there probably was one
-   */
-  public record Skipped(int row, String why, boolean lost) {}
+  /** A row that holds no wire that could be read. */
+  public record Skipped(int row, SkipReason why) {}
 
   public void count(RowKind kind) {
     counts.merge(kind, 1, Integer::sum);
@@ -45,9 +32,9 @@ public final class Tally {
     counts.merge(kind, rows, Integer::sum);
   }
 
-  public void skip(int row, String why, boolean lost) {
+  public void skip(int row, SkipReason why) {
     count(RowKind.SKIPPED);
-    skipped.add(new Skipped(row, why, lost));
+    skipped.add(new Skipped(row, why));
   }
 
   public int of(RowKind kind) {
