@@ -1,4 +1,7 @@
-/** Every sentence, made from typed facts: one place to read them, to filter them, later to translate them. */
+/**
+ * Every sentence, made from typed facts: one place to read them, to filter them, later to translate
+ * them.
+ */
 @NullMarked
 package dev.ringout.words;
 
