@@ -1,15 +1,13 @@
 package dev.ringout.cli;
 
+import dev.ringout.print.ImportedSheets;
+import dev.ringout.jobs.ImportJob;
 import dev.ringout.imports.ImportResult;
-import dev.ringout.imports.ImportResult.SheetReport;
-import dev.ringout.imports.ImportResult.SkippedRow;
 import dev.ringout.imports.list.ColumnChoice;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
-import dev.ringout.intake.HarnessReader;
 import dev.ringout.json.ImportJson;
-import dev.ringout.print.HarnessSheets;
 import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.source.Problem;
@@ -116,36 +114,34 @@ final class ImportCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ImportOptions options = options();
-    Inputs inputs = new Inputs(List.of(listFile));
-    Optional<ImportResult> read = inputs.list(listFile, words(), options);
-    if (read.isEmpty()) {
+    String shownName = new Inputs(List.of(listFile)).shownName(listFile);
+    ImportJob.Result result =
+        ImportJob.of(new ImportJob.Request(listFile, shownName, words(), options));
+    if (result.list().isEmpty()) {
       if (json) {
-        output.out().print(ImportJson.write(inputs.problems().list()));
+        output.out().print(ImportJson.write(result.problems()));
       }
-      output.err().print(ProblemText.write(inputs.problems().list()));
-      return inputs.exitCode();
+      output.err().print(ProblemText.write(result.problems()));
+      return result.missing() ? ExitCode.MISSING_INPUT : ExitCode.NOT_UNDERSTOOD;
     }
-    ImportResult result = read.get();
-    List<Problem> problems =
-        Stream.concat(
-                inputs.problems().list().stream(), ImportWords.problems(result.findings()).stream())
-            .toList();
-    if (json) {
-      output.out().print(ImportJson.write(result));
-    } else {
-      output
-          .out()
-          .print(ImportText.write(inputs.shownName(listFile), result, output.showsColour()));
-    }
+    ImportResult list = result.list().get();
+    output
+        .out()
+        .print(
+            json
+                ? ImportJson.write(list)
+                : ImportText.write(shownName, list, output.showsColour()));
+    List<Problem> problems = new ArrayList<>(result.problems());
+    problems.addAll(ImportWords.problems(list.findings()));
     output.err().print(ProblemText.lines(problems));
-    int written = outputFile.isPresent() ? write(outputFile.get(), result) : ExitCode.DONE;
+    int written = outputFile.isPresent() ? write(outputFile.get(), list) : ExitCode.DONE;
     if (written == ExitCode.DONE) {
       written = saveProfile(options);
     }
     if (written != ExitCode.DONE) {
       return written;
     }
-    return result.hasErrors() || result.lostRows() > 0 ? ExitCode.NOT_UNDERSTOOD : ExitCode.DONE;
+    return result.isUnderstood() ? ExitCode.DONE : ExitCode.NOT_UNDERSTOOD;
   }
 
   private ImportOptions options() {
@@ -208,8 +204,7 @@ final class ImportCommand implements Callable<Integer> {
 
   private int write(Path file, ImportResult result) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    List<OutSheet> sheets = new ArrayList<>(HarnessSheets.of(result.wiring(), header()));
-    notRead(result).ifPresent(sheets::add);
+    List<OutSheet> sheets = ImportedSheets.of(result, header());
     if (result.wiring().wires().isEmpty()) {
       output.err().println("ringout: no wires, so nothing is written");
       return ExitCode.NOT_UNDERSTOOD;
@@ -218,7 +213,7 @@ final class ImportCommand implements Callable<Integer> {
       return output.write(file, beside -> OutFile.workbook(beside, sheets), force);
     }
     if (name.endsWith(".csv")) {
-      if (!result.wiring().links().isEmpty() || result.lostRows() > 0) {
+      if (result.hasMoreThanWires()) {
         output
             .err()
             .println(
@@ -238,26 +233,5 @@ final class ImportCommand implements Callable<Integer> {
 
   private Map<String, String> header() {
     return Map.of("imported from", String.valueOf(listFile.getFileName()));
-  }
-
-  /** The rows that may be wires and could not be read: a harness that holds any is not judged. */
-  private static Optional<OutSheet> notRead(ImportResult result) {
-    List<List<String>> rows = new ArrayList<>();
-    for (SheetReport sheet : result.sheets()) {
-      for (SkippedRow row : sheet.skipped()) {
-        if (row.lost()) {
-          rows.add(
-              List.of(
-                  sheet.sheet(),
-                  Integer.toString(row.row()),
-                  ImportWords.skipped(row.why()),
-                  String.join(" | ", row.cells())));
-        }
-      }
-    }
-    return rows.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new OutSheet(HarnessReader.NOT_READ, List.of("Sheet", "Row", "Why", "Cells"), rows));
   }
 }

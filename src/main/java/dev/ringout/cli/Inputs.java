@@ -2,16 +2,11 @@ package dev.ringout.cli;
 
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Waiver;
-import dev.ringout.imports.ImportResult;
-import dev.ringout.imports.ListImporter;
-import dev.ringout.imports.list.ImportOptions;
-import dev.ringout.imports.list.Words;
 import dev.ringout.intake.HarnessReader;
 import dev.ringout.intake.LostCase;
 import dev.ringout.intake.OneUnit;
 import dev.ringout.intake.ReadingsReader;
 import dev.ringout.intake.WaiversReader;
-import dev.ringout.readings.Job;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Place;
@@ -72,14 +67,6 @@ final class Inputs {
 
   Optional<Harness> harness(Path file) {
     return open(file, (table, name) -> HarnessReader.read(table, name, problems));
-  }
-
-  /** A wire list in any layout. */
-  Optional<ImportResult> list(Path file, Words words, ImportOptions options) {
-    return open(
-        file,
-        (table, name) ->
-            ListImporter.read(table, name, words, options, HarnessReader::noteHeading));
   }
 
   /** What somebody has accepted. */
@@ -157,20 +144,7 @@ final class Inputs {
   private void refuseOthers(Harness harness, ReadingSet readings, UnitOptions said) {
     OneUnit.report(harness, readings, problems);
     if (!said.anyRevision()) {
-      refuseOtherRevision(harness, readings);
-    }
-  }
-
-  private void refuseOtherRevision(Harness harness, ReadingSet readings) {
-    String own = harness.headerValue("revision");
-    for (Job job : readings.jobs()) {
-      if (!job.revision().isEmpty() && !own.isEmpty() && !job.revision().equalsIgnoreCase(own)) {
-        problems.error(
-            job.revisionPlace(),
-            Text.of(
-                "the readings were taken against revision %s, the harness file is revision %s; to compare them all the same, say --any-revision",
-                job.revision(), own));
-      }
+      OneUnit.reportOtherRevision(harness, readings, problems);
     }
   }
 

@@ -67,6 +67,11 @@ public record ImportResult(
         .count();
   }
 
+  /** Whether a sheet of wires alone would lose something: links, or rows that were not read. */
+  public boolean hasMoreThanWires() {
+    return !wiring.links().isEmpty() || lostRows() > 0;
+  }
+
   /** Whether anything found is an error. */
   public boolean hasErrors() {
     return findings.stream().anyMatch(finding -> finding.severity() == Severity.ERROR);

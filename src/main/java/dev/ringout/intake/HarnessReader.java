@@ -110,7 +110,7 @@ public final class HarnessReader {
           NOTE);
 
   /** Where an import leaves the rows that it could not read: while any stand there, no judging. */
-  public static final String NOT_READ = "Not Read";
+  private static final String NOT_READ = "Not Read";
 
   private static final List<String> SHEETS =
       List.of(
