@@ -1,13 +1,13 @@
 package dev.ringout.cli;
 
-import dev.ringout.print.ImportedSheets;
-import dev.ringout.jobs.ImportJob;
 import dev.ringout.imports.ImportResult;
 import dev.ringout.imports.list.ColumnChoice;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
+import dev.ringout.jobs.ImportJob;
 import dev.ringout.json.ImportJson;
+import dev.ringout.print.ImportedSheets;
 import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.source.Problem;

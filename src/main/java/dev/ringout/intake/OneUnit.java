@@ -111,8 +111,7 @@ public final class OneUnit {
   }
 
   /** Reports every file whose readings were taken against another revision than this one. */
-  public static void reportOtherRevision(
-      Harness harness, ReadingSet readings, Problems problems) {
+  public static void reportOtherRevision(Harness harness, ReadingSet readings, Problems problems) {
     String own = harness.headerValue("revision");
     for (Job job : readings.jobs()) {
       if (!job.revision().isEmpty() && !own.isEmpty() && !job.revision().equalsIgnoreCase(own)) {

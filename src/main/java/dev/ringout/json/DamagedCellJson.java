@@ -116,7 +116,10 @@ final class DamagedCellJson implements DamagedCell.Cases<Map<String, Object>> {
 
   @Override
   public Map<String, Object> struckInPart(DamagedCell.StruckInPart odd) {
-    return OddityFacts.of("struck-in-part").with("text", odd.text()).with("left", odd.left()).map();
+    return OddityFacts.of("struck-in-part")
+        .with("written", odd.written())
+        .with("left", odd.left())
+        .map();
   }
 
   @Override

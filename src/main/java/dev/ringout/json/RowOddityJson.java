@@ -18,12 +18,15 @@ final class RowOddityJson implements RowOddity.Cases<Map<String, Object>> {
 
   @Override
   public Map<String, Object> conductorsOfCable(RowOddity.ConductorsOfCable odd) {
-    return OddityFacts.of("conductors-of-cable").with("text", odd.text()).map();
+    return OddityFacts.of("conductors-of-cable").with("written", odd.written()).map();
   }
 
   @Override
   public Map<String, Object> stowedEnd(RowOddity.StowedEnd odd) {
-    return OddityFacts.of("stowed-end").with("text", odd.text()).with("name", odd.name()).map();
+    return OddityFacts.of("stowed-end")
+        .with("written", odd.written())
+        .with("name", odd.name())
+        .map();
   }
 
   @Override
@@ -63,7 +66,7 @@ final class RowOddityJson implements RowOddity.Cases<Map<String, Object>> {
 
   @Override
   public Map<String, Object> noConductor(RowOddity.NoConductor odd) {
-    return OddityFacts.of("no-conductor").with("text", odd.text()).map();
+    return OddityFacts.of("no-conductor").with("written", odd.written()).map();
   }
 
   @Override
@@ -78,7 +81,10 @@ final class RowOddityJson implements RowOddity.Cases<Map<String, Object>> {
 
   @Override
   public Map<String, Object> readAsRange(RowOddity.ReadAsRange odd) {
-    return OddityFacts.of("read-as-range").with("text", odd.text()).with("pins", odd.pins()).map();
+    return OddityFacts.of("read-as-range")
+        .with("written", odd.written())
+        .with("pins", odd.pins())
+        .map();
   }
 
   @Override
@@ -108,12 +114,12 @@ final class RowOddityJson implements RowOddity.Cases<Map<String, Object>> {
 
   @Override
   public Map<String, Object> codeNotInLegend(RowOddity.CodeNotInLegend odd) {
-    return OddityFacts.of("code-not-in-legend").with("code", odd.code()).map();
+    return OddityFacts.of("code-not-in-legend").with("written", odd.written()).map();
   }
 
   @Override
   public Map<String, Object> codeOfSeveral(RowOddity.CodeOfSeveral odd) {
-    return OddityFacts.of("code-of-several").with("code", odd.code()).map();
+    return OddityFacts.of("code-of-several").with("written", odd.written()).map();
   }
 
   @Override
@@ -134,7 +140,7 @@ final class RowOddityJson implements RowOddity.Cases<Map<String, Object>> {
   @Override
   public Map<String, Object> itemUnclear(RowOddity.ItemUnclear odd) {
     return OddityFacts.of("item-unclear")
-        .with("text", odd.text())
+        .with("written", odd.written())
         .with("heading", odd.heading())
         .map();
   }

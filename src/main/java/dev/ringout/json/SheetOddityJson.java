@@ -48,12 +48,12 @@ final class SheetOddityJson implements SheetOddity.Cases<Map<String, Object>> {
 
   @Override
   public Map<String, Object> cellComment(SheetOddity.CellComment odd) {
-    return OddityFacts.of("cell-comment").with("text", odd.text()).map();
+    return OddityFacts.of("cell-comment").with("written", odd.written()).map();
   }
 
   @Override
   public Map<String, Object> redText(SheetOddity.RedText odd) {
-    return OddityFacts.of("red-text").with("text", odd.text()).map();
+    return OddityFacts.of("red-text").with("written", odd.written()).map();
   }
 
   @Override

@@ -201,7 +201,7 @@ final class WiringOddityJson implements WiringOddity.Cases<Map<String, Object>> 
   @Override
   public Map<String, Object> itemOfTwoCases(WiringOddity.ItemOfTwoCases odd) {
     return OddityFacts.of("item-of-two-cases")
-        .with("text", odd.text())
+        .with("written", odd.written())
         .with("item", odd.item())
         .map();
   }
@@ -213,7 +213,10 @@ final class WiringOddityJson implements WiringOddity.Cases<Map<String, Object>> 
 
   @Override
   public Map<String, Object> takenFor(WiringOddity.TakenFor odd) {
-    return OddityFacts.of("taken-for").with("text", odd.text()).with("item", odd.item()).map();
+    return OddityFacts.of("taken-for")
+        .with("written", odd.written())
+        .with("item", odd.item())
+        .map();
   }
 
   @Override

@@ -128,7 +128,7 @@ final class DamagedCellWords implements DamagedCell.Cases<OddityWords> {
   @Override
   public OddityWords struckInPart(DamagedCell.StruckInPart odd) {
     return OddityWords.of(
-        "\"" + odd.text() + "\" is struck through in part; read as \"" + odd.left() + "\"");
+        "\"" + odd.written() + "\" is struck through in part; read as \"" + odd.left() + "\"");
   }
 
   @Override

@@ -18,14 +18,14 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords conductorsOfCable(RowOddity.ConductorsOfCable odd) {
-    return OddityWords.of("\"" + odd.text() + "\" is read as that many conductors of one cable");
+    return OddityWords.of("\"" + odd.written() + "\" is read as that many conductors of one cable");
   }
 
   @Override
   public OddityWords stowedEnd(RowOddity.StowedEnd odd) {
     return OddityWords.of(
         "\""
-            + odd.text()
+            + odd.written()
             + "\": the wire ends on no contact; its end is a point of its own, STOWED-"
             + odd.name());
   }
@@ -67,7 +67,7 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords noConductor(RowOddity.NoConductor odd) {
-    return OddityWords.of("\"" + odd.text() + "\" without a conductor");
+    return OddityWords.of("\"" + odd.written() + "\" without a conductor");
   }
 
   @Override
@@ -85,7 +85,8 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords readAsRange(RowOddity.ReadAsRange odd) {
-    return OddityWords.of("\"" + odd.text() + "\" is read as a range of " + odd.pins() + " pins");
+    return OddityWords.of(
+        "\"" + odd.written() + "\" is read as a range of " + odd.pins() + " pins");
   }
 
   @Override
@@ -116,12 +117,13 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords codeNotInLegend(RowOddity.CodeNotInLegend odd) {
-    return OddityWords.of("the legend has no code \"" + odd.code() + "\"");
+    return OddityWords.of("the legend has no code \"" + odd.written() + "\"");
   }
 
   @Override
   public OddityWords codeOfSeveral(RowOddity.CodeOfSeveral odd) {
-    return OddityWords.of("the code \"" + odd.code() + "\" does not name one item: which of them?");
+    return OddityWords.of(
+        "the code \"" + odd.written() + "\" does not name one item: which of them?");
   }
 
   @Override
@@ -152,7 +154,7 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
   @Override
   public OddityWords itemUnclear(RowOddity.ItemUnclear odd) {
     return OddityWords.of(
-        "\"" + odd.text() + "\" under \"" + odd.heading() + "\" does not say which item");
+        "\"" + odd.written() + "\" under \"" + odd.heading() + "\" does not say which item");
   }
 
   @Override

@@ -56,13 +56,13 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords cellComment(SheetOddity.CellComment odd) {
-    return OddityWords.of("a comment says: \"" + odd.text() + "\"");
+    return OddityWords.of("a comment says: \"" + odd.written() + "\"");
   }
 
   @Override
   public OddityWords redText(SheetOddity.RedText odd) {
     return OddityWords.of(
-        "\"" + odd.text() + "\" is written in red: a change marked by hand? Read as it stands");
+        "\"" + odd.written() + "\" is written in red: a change marked by hand? Read as it stands");
   }
 
   @Override

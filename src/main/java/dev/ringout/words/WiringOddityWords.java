@@ -199,7 +199,7 @@ final class WiringOddityWords implements WiringOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords itemOfTwoCases(WiringOddity.ItemOfTwoCases odd) {
-    return OddityWords.of("\"" + odd.text() + "\" and \"" + odd.item() + "\" are one item");
+    return OddityWords.of("\"" + odd.written() + "\" and \"" + odd.item() + "\" are one item");
   }
 
   @Override
@@ -212,7 +212,7 @@ final class WiringOddityWords implements WiringOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords takenFor(WiringOddity.TakenFor odd) {
-    return OddityWords.of("\"" + odd.text() + "\" is taken for " + odd.item());
+    return OddityWords.of("\"" + odd.written() + "\" is taken for " + odd.item());
   }
 
   @Override

@@ -252,7 +252,7 @@ public sealed interface DamagedCell extends Oddity {
   }
 
   /** A part of a cell is struck through. */
-  record StruckInPart(String text, String left) implements DamagedCell {
+  record StruckInPart(String written, String left) implements DamagedCell {
     @Override
     public OddityKind kind() {
       return OddityKind.STRUCK;

@@ -47,7 +47,7 @@ public sealed interface RowOddity extends Oddity {
   }
 
   /** A type or colour names several conductors of one cable. */
-  record ConductorsOfCable(String text) implements RowOddity {
+  record ConductorsOfCable(String written) implements RowOddity {
     @Override
     public OddityKind kind() {
       return OddityKind.SEVERAL;
@@ -60,7 +60,7 @@ public sealed interface RowOddity extends Oddity {
   }
 
   /** A wire ends on no contact. */
-  record StowedEnd(String text, String name) implements RowOddity {
+  record StowedEnd(String written, String name) implements RowOddity {
     @Override
     public OddityKind kind() {
       return OddityKind.STOWED;
@@ -164,7 +164,7 @@ public sealed interface RowOddity extends Oddity {
   }
 
   /** A terminal stands beside no conductor. */
-  record NoConductor(String text) implements RowOddity {
+  record NoConductor(String written) implements RowOddity {
     @Override
     public OddityKind kind() {
       return OddityKind.NO_END;
@@ -203,7 +203,7 @@ public sealed interface RowOddity extends Oddity {
   }
 
   /** A text is read as a range of pins. */
-  record ReadAsRange(String text, int pins) implements RowOddity {
+  record ReadAsRange(String written, int pins) implements RowOddity {
     @Override
     public OddityKind kind() {
       return OddityKind.RANGE;
@@ -281,7 +281,7 @@ public sealed interface RowOddity extends Oddity {
   }
 
   /** The legend has no such code. */
-  record CodeNotInLegend(String code) implements RowOddity {
+  record CodeNotInLegend(String written) implements RowOddity {
     @Override
     public OddityKind kind() {
       return OddityKind.CODE;
@@ -294,7 +294,7 @@ public sealed interface RowOddity extends Oddity {
   }
 
   /** A code does not name one item. */
-  record CodeOfSeveral(String code) implements RowOddity {
+  record CodeOfSeveral(String written) implements RowOddity {
     @Override
     public OddityKind kind() {
       return OddityKind.CODE;
@@ -351,7 +351,7 @@ public sealed interface RowOddity extends Oddity {
   }
 
   /** A text under the heading of several items does not say which it means. */
-  record ItemUnclear(String text, String heading) implements RowOddity {
+  record ItemUnclear(String written, String heading) implements RowOddity {
     @Override
     public OddityKind kind() {
       return OddityKind.NO_PIN;

@@ -136,7 +136,7 @@ public sealed interface SheetOddity extends Oddity {
   }
 
   /** A cell has a comment. */
-  record CellComment(String text) implements SheetOddity {
+  record CellComment(String written) implements SheetOddity {
     @Override
     public OddityKind kind() {
       return OddityKind.COMMENT;
@@ -149,7 +149,7 @@ public sealed interface SheetOddity extends Oddity {
   }
 
   /** A cell is written in red. */
-  record RedText(String text) implements SheetOddity {
+  record RedText(String written) implements SheetOddity {
     @Override
     public OddityKind kind() {
       return OddityKind.RED;

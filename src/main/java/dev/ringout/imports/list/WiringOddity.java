@@ -342,7 +342,7 @@ public sealed interface WiringOddity extends Oddity {
   }
 
   /** An item is written in two cases. */
-  record ItemOfTwoCases(String text, String item) implements WiringOddity {
+  record ItemOfTwoCases(String written, String item) implements WiringOddity {
     @Override
     public OddityKind kind() {
       return OddityKind.CASE_TWIN;
@@ -368,7 +368,7 @@ public sealed interface WiringOddity extends Oddity {
   }
 
   /** A name is taken for an item's. */
-  record TakenFor(String text, String item) implements WiringOddity {
+  record TakenFor(String written, String item) implements WiringOddity {
     @Override
     public OddityKind kind() {
       return OddityKind.ALIAS;

@@ -19,25 +19,23 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** Reads the cells of a table: as above, carried down, damaged by the spreadsheet, struck out. */
 public final class TableCells {
   /** What is cleaned without a word at each cell, and said once a column. */
   private enum Cleaned {
-    BLANKS(DamagedCell.BlanksIgnored::new),
-    DASHES(DamagedCell.DashesMadePlain::new),
-    DITTO(DamagedCell.MarksReadAsAbove::new),
-    CARRIED(DamagedCell.BlanksReadAsAbove::new);
-
-    private final Function<List<Integer>, DamagedCell> inRows;
-
-    Cleaned(Function<List<Integer>, DamagedCell> inRows) {
-      this.inRows = inRows;
-    }
+    BLANKS,
+    DASHES,
+    DITTO,
+    CARRIED;
 
     DamagedCell in(List<Integer> rows) {
-      return inRows.apply(rows);
+      return switch (this) {
+        case BLANKS -> new DamagedCell.BlanksIgnored(rows);
+        case DASHES -> new DamagedCell.DashesMadePlain(rows);
+        case DITTO -> new DamagedCell.MarksReadAsAbove(rows);
+        case CARRIED -> new DamagedCell.BlanksReadAsAbove(rows);
+      };
     }
   }
 
