@@ -19,6 +19,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -30,6 +31,16 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class RealListsTest {
   private static final Path LISTS = Path.of("../shared/lists");
+
+  /** Skipped tests alone would not be noticed: the run says so where its lines are read. */
+  @BeforeAll
+  @SuppressWarnings("SystemOut") // It is the summary of the run that this is for.
+  static void say_where_the_lists_are_absent() {
+    if (!Files.isDirectory(LISTS)) {
+      System.out.println(
+          "[NOT RUN] RealListsTest: the real lists are not beside the clone (" + LISTS + ")");
+    }
+  }
 
   private static ImportedList read(String file) throws Exception {
     return read(file, ImportOptions.none());
