@@ -4,6 +4,7 @@ package dev.ringout.cells;
 public final class Blanks {
   private Blanks() {}
 
+  /** A text without blanks around it. */
   public static String strip(String text) {
     int start = 0;
     int end = text.length();

@@ -10,14 +10,17 @@ import java.util.Optional;
  */
 public record Understood<T>(Optional<T> value, String complaint, String maybe) {
 
+  /** What a cell means. */
   public static <T> Understood<T> as(T value) {
     return new Understood<>(Optional.of(value), "", "");
   }
 
+  /** A cell that means nothing that is known, and what was probably meant. */
   public static <T> Understood<T> not(String complaint, String maybe) {
     return new Understood<>(Optional.empty(), complaint, maybe);
   }
 
+  /** A cell that means nothing that is known. */
   public static <T> Understood<T> not(String complaint) {
     return not(complaint, "");
   }

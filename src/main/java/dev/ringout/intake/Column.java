@@ -9,25 +9,25 @@ import java.util.List;
  * @param aliases other spellings of the same word
  * @param takesUnit whether the heading may end in a unit: {@code Length (ft)}
  */
-public record Column(String name, List<String> aliases, boolean takesUnit) {
+record Column(String name, List<String> aliases, boolean takesUnit) {
 
-  public static Column of(String name, String... aliases) {
+  static Column of(String name, String... aliases) {
     return new Column(name, List.of(aliases), false);
   }
 
-  public static Column withUnit(String name) {
+  static Column withUnit(String name) {
     return new Column(name, List.of(), true);
   }
 
   /** Whether a heading is this column's name, unit or not. */
-  public boolean matches(String heading) {
+  boolean matches(String heading) {
     String key = Names.key(heading);
     return key.equals(Names.key(name))
         || aliases.stream().anyMatch(alias -> key.equals(Names.key(alias)));
   }
 
   /** What follows the column's name in a heading, without brackets; empty where nothing does. */
-  public String unitIn(String heading) {
+  String unitIn(String heading) {
     String text = heading.strip();
     if (!takesUnit || text.length() <= name.length() || !startsWithName(text)) {
       return "";

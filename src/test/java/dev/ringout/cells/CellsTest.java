@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.ringout.intake.Column;
 import dev.ringout.readings.Measured;
 import dev.ringout.units.Gauge;
 import org.junit.jupiter.api.Test;
@@ -268,17 +267,5 @@ class CellsTest {
   void a_length_without_a_unit_is_a_problem_not_a_guess() {
     assertTrue(LengthCell.length("4", "").value().isEmpty());
     assertEquals(1.2192, LengthCell.length("4", "ft").value().orElseThrow().metres(), 1e-12);
-  }
-
-  @ParameterizedTest
-  @CsvSource({"Length (ft),ft", "Length mm,mm", "length [m],m", "LENGTH,''", "Lengthwise,''"})
-  void a_heading_may_end_in_a_unit(String heading, String unit) {
-    assertEquals(unit, Column.withUnit("Length").unitIn(heading));
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"From Pin", "from pin", "FROM-PIN", "FromPin", "From  Pin:"})
-  void headings_match_without_regard_to_case_spaces_and_punctuation(String heading) {
-    assertTrue(Column.of("From Pin").matches(heading));
   }
 }

@@ -45,6 +45,7 @@ public final class HeadingReader {
   private final Map<String, ColumnChoice> overrides;
   private final Map<String, ListColumn> headings = new HashMap<>();
 
+  /** Headings in these words; what the user says of one overrules them. */
   public HeadingReader(Words words, Map<String, ColumnChoice> overrides) {
     this.words = words;
     this.overrides = new HashMap<>();

@@ -44,6 +44,7 @@ public final class TableFinder {
    */
   public record Found(List<ListTable> tables, List<Row> above) {}
 
+  /** The tables of a sheet. */
   public static Found find(Grid grid, Words words, HeadingReader headings) {
     TableFinder finder = new TableFinder(grid, words, headings);
     finder.find();

@@ -47,6 +47,7 @@ public final class HarnessBuilder {
   private final Set<Point> wired = new HashSet<>();
   private final List<Draft> duplicates = new ArrayList<>();
 
+  /** Nothing is built yet. */
   public HarnessBuilder(
       Understanding list,
       Words words,

@@ -21,6 +21,7 @@ public final class TwoRows {
   private final ColourCodes colours = ColourCodes.of(Tables.published());
   private final Findings findings;
 
+  /** What two rows say differently goes to the findings. */
   public TwoRows(Findings findings) {
     this.findings = findings;
   }

@@ -15,12 +15,14 @@ public final class WireEnds {
   private final Findings findings;
   private final TwoRows twoRows;
 
+  /** Ends of wires are taken from the list, and the wires put there. */
   public WireEnds(Understanding list, TwoRows twoRows, Findings findings) {
     this.list = list;
     this.findings = findings;
     this.twoRows = twoRows;
   }
 
+  /** Puts a wire into the list for each two ends of one number. */
   public void join() {
     for (Map.Entry<String, List<Draft>> wire : list.halves().entrySet()) {
       List<Draft> ends = wire.getValue();

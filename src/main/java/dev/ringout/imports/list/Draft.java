@@ -42,6 +42,7 @@ public record Draft(
     }
   }
 
+  /** The text under a role, or empty. */
   public String text(Role role) {
     Value value = texts.get(role);
     return value == null ? "" : value.text();

@@ -10,10 +10,12 @@ import dev.ringout.source.Place;
  */
 public record End(String item, String pin, Place place, boolean own) {
 
+  /** The same end under other names. */
   public End with(String otherItem, String otherPin) {
     return new End(otherItem, otherPin, place, own);
   }
 
+  /** Whether the list names a pin. */
   public boolean hasPin() {
     return !pin.isEmpty();
   }

@@ -41,6 +41,7 @@ public final class Ends {
    */
   public record Text(String item, String pin) {}
 
+  /** Ends of a list that uses these words. */
   public Ends(Words words) {
     this.words = words;
   }
@@ -169,6 +170,7 @@ public final class Ends {
     return at;
   }
 
+  /** A pin as it is written; a word for the shell is the shell. */
   public String shell(String pin) {
     return pin.length() > 3 && words.is("shell", pin) ? Point.SHELL : pin;
   }

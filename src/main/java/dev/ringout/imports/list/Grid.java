@@ -28,6 +28,7 @@ public final class Grid {
     this.width = rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0);
   }
 
+  /** All rows of a sheet, with what is merged in every row that it spans. */
   public static Grid read(Sheet sheet) throws UnusableInput {
     List<Row> rows = new ArrayList<>();
     Surroundings around = sheet.forEachRow(rows::add);
@@ -68,18 +69,22 @@ public final class Grid {
     return new Row(row.number(), List.copyOf(cells));
   }
 
+  /** The sheet's name. */
   public String name() {
     return sheet.name();
   }
 
+  /** The rows that hold something. */
   public List<Row> rows() {
     return rows;
   }
 
+  /** What stands around the cells. */
   public Surroundings around() {
     return around;
   }
 
+  /** How many columns the widest row has. */
   public int width() {
     return width;
   }
@@ -89,6 +94,7 @@ public final class Grid {
     return rows.isEmpty() ? 0 : rows.get(rows.size() - 1).number();
   }
 
+  /** A cell of the sheet; column 0 is the row. */
   public Place place(int row, int column) {
     return new Place(whole.file(), whole.sheet(), row, column);
   }

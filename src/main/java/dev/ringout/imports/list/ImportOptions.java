@@ -23,11 +23,13 @@ public record ImportOptions(
     return new ImportOptions(Map.of(), Set.of(), Set.of(), Set.of());
   }
 
+  /** Whether rows with the same text under a heading are one net. */
   public boolean joinsBy(String heading) {
     return joinBy.stream()
         .anyMatch(name -> CellText.headingKey(name).equals(CellText.headingKey(heading)));
   }
 
+  /** Whether the user says that an item without pins is one point. */
   public boolean isOnePoint(String item) {
     return onePoint.stream().anyMatch(name -> CellText.refKey(name).equals(CellText.refKey(item)));
   }

@@ -21,10 +21,12 @@ public record ListColumn(
     boolean known,
     Certainty certainty) {
 
+  /** The same column in another role. */
   public ListColumn as(Role other, Certainty sure) {
     return new ListColumn(index, heading, other, unit, item, known, sure);
   }
 
+  /** The same column as one of an item's. */
   public ListColumn of(String otherItem) {
     return new ListColumn(index, heading, role, unit, otherItem, known, certainty);
   }

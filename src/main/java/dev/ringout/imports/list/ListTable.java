@@ -21,10 +21,12 @@ public record ListTable(
     String sheetItem,
     List<Row> body) {
 
+  /** A cell of the table. */
   public Place place(Row row, ListColumn column) {
     return grid.place(row.number(), column.index());
   }
 
+  /** A row of the table. */
   public Place place(Row row) {
     return grid.place(row.number(), 0);
   }

@@ -15,6 +15,7 @@ public final class Understanding {
   private final Map<String, String> otherNames = new LinkedHashMap<>();
   private final Map<String, List<End>> named = new LinkedHashMap<>();
 
+  /** A wire. */
   public void add(Draft draft) {
     drafts.add(draft);
   }
@@ -24,10 +25,12 @@ public final class Understanding {
     halves.computeIfAbsent(half.name(), key -> new ArrayList<>()).add(half);
   }
 
+  /** The ends of wires by their numbers. */
   public Map<String, List<Draft>> halves() {
     return halves;
   }
 
+  /** A pin without a wire. */
   public void add(SparePin spare) {
     spares.add(spare);
   }
@@ -50,22 +53,27 @@ public final class Understanding {
     named.computeIfAbsent(net, key -> new ArrayList<>()).add(end);
   }
 
+  /** All wires, in the order of their rows. */
   public List<Draft> drafts() {
     return drafts;
   }
 
+  /** All pins without a wire. */
   public List<SparePin> spares() {
     return spares;
   }
 
+  /** Of each connector that has its own list, its pins with all their names. */
   public Map<String, Map<String, List<String>>> namesOfPins() {
     return namesOfPins;
   }
 
+  /** Items by their other names. */
   public Map<String, String> otherNames() {
     return otherNames;
   }
 
+  /** Points by the net that the list names. */
   public Map<String, List<End>> named() {
     return named;
   }

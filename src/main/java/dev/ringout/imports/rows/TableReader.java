@@ -60,6 +60,7 @@ public abstract class TableReader {
     this.hasNotes = table.columns().stream().anyMatch(column -> column.role() == Role.KEEP);
   }
 
+  /** The reader of a table's layout. */
   public static TableReader of(
       ListTable table,
       Words words,
