@@ -79,35 +79,51 @@ final class Entry {
           "\"" + cell.text() + "\" is struck through; delete the row, or type what holds now",
           cell.ink().left());
     }
-    switch (cell.kind()) {
-      case TEXT -> {
-        String text = inOneLine(Blanks.strip(cell.text()));
-        if (text.indexOf(Text.REPLACED) >= 0) {
-          boolean matters = !column.equals("Note");
-          report(
-              column,
-              matters ? Severity.ERROR : Severity.WARNING,
-              "\"" + text + "\" holds a character that can't be shown",
-              "");
-        }
-        if (text.length() != cell.text().length() && !text.isEmpty()) {
-          table.countBlanksIgnored(table.columnOf(column));
-        }
-        return text;
-      }
+    return switch (cell.kind()) {
+      case TEXT -> textOf(column, cell);
       case NUMBER -> {
-        if (!cell.shown().isEmpty() && !FOR_PEOPLE.contains(column)) {
-          error(
-              column,
-              Text.of(
-                  "%s is shown by the spreadsheet as \"%s\", by the cell's number format; type what"
-                      + " holds, a unit into the cell or the column Unit, and format the cell as"
-                      + " General",
-                  cell.text(), cell.shown()),
-              "");
-        }
-        return cell.text();
+        reportShown(column, cell);
+        yield cell.text();
       }
+      default -> {
+        reportDamage(column, cell);
+        yield "";
+      }
+    };
+  }
+
+  private String textOf(String column, Cell cell) {
+    String text = inOneLine(Blanks.strip(cell.text()));
+    if (text.indexOf(Text.REPLACED) >= 0) {
+      boolean matters = !column.equals("Note");
+      report(
+          column,
+          matters ? Severity.ERROR : Severity.WARNING,
+          "\"" + text + "\" holds a character that can't be shown",
+          "");
+    }
+    if (text.length() != cell.text().length() && !text.isEmpty()) {
+      table.countBlanksIgnored(table.columnOf(column));
+    }
+    return text;
+  }
+
+  private void reportShown(String column, Cell cell) {
+    if (!cell.shown().isEmpty() && !FOR_PEOPLE.contains(column)) {
+      error(
+          column,
+          Text.of(
+              "%s is shown by the spreadsheet as \"%s\", by the cell's number format; type what"
+                  + " holds, a unit into the cell or the column Unit, and format the cell as"
+                  + " General",
+              cell.text(), cell.shown()),
+          "");
+    }
+  }
+
+  private void reportDamage(String column, Cell cell) {
+    switch (cell.kind()) {
+      case TEXT, NUMBER -> {}
       case DATE ->
           error(
               column,
@@ -125,7 +141,6 @@ final class Entry {
               "the cell holds a formula without a stored result; save it from a spreadsheet",
               "");
     }
-    return "";
   }
 
   /** What stands in a cell in which a date is welcome; a time may be stored as a number too. */

@@ -63,6 +63,27 @@ final class LimitsReader {
   }
 
   private Limits read() {
+    reportUnknown();
+    Limits limits =
+        new Limits(
+            ohmsAboveZero("closed max"),
+            1,
+            ohmsAboveZero("open min").orElse(100e3),
+            settings.ohms("contact").orElse(0.005),
+            settings.ohms("switch contact").orElseGet(SwitchContacts::mostOhmsWhenNew),
+            settings.ohms("meter").orElse(0),
+            tolerance().orElse(10),
+            settings.number("temperature", "°C", "C", "degC", "deg C").orElse(20),
+            ohmsAboveZero("insulation min").orElse(100e6),
+            settings.volts("insulation volts").orElse(500),
+            settings.length("re-termination"),
+            settings.length("service loop"),
+            demands());
+    reportContradictions(limits);
+    return limits;
+  }
+
+  private void reportUnknown() {
     for (Setting setting : settings.all()) {
       if (NAMES.stream().noneMatch(name -> Names.key(name).equals(Names.key(setting.name())))) {
         // A demand that nobody knows would go unmet in silence.
@@ -81,21 +102,9 @@ final class LimitsReader {
                 LookAlikes.nearest(setting.name(), NAMES));
       }
     }
-    Limits limits =
-        new Limits(
-            ohmsAboveZero("closed max"),
-            1,
-            ohmsAboveZero("open min").orElse(100e3),
-            settings.ohms("contact").orElse(0.005),
-            settings.ohms("switch contact").orElseGet(SwitchContacts::mostOhmsWhenNew),
-            settings.ohms("meter").orElse(0),
-            tolerance().orElse(10),
-            settings.number("temperature", "°C", "C", "degC", "deg C").orElse(20),
-            ohmsAboveZero("insulation min").orElse(100e6),
-            settings.volts("insulation volts").orElse(500),
-            settings.length("re-termination"),
-            settings.length("service loop"),
-            demands());
+  }
+
+  private void reportContradictions(Limits limits) {
     if (limits.insulationMinOhms() < limits.openMinOhms()) {
       settings
           .find("insulation min")
@@ -109,7 +118,6 @@ final class LimitsReader {
           .or(() -> settings.find("closed max"))
           .ifPresent(setting -> wrong(setting, "\"open min\" must be above \"closed max\"", ""));
     }
-    return limits;
   }
 
   private OptionalDouble ohmsAboveZero(String name) {
@@ -229,27 +237,10 @@ final class LimitsReader {
     for (Setting setting : settings.ofNets()) {
       boolean ohms = Names.key(setting.name()).equals(Names.key(OF_NETS.get(0)));
       if (!ohms && !Names.key(setting.name()).equals(Names.key(OF_NETS.get(1)))) {
-        setting
-            .entry()
-            .error(
-                Settings.NAME.name(),
-                "a net has no \""
-                    + setting.name()
-                    + "\" of its own here; it may have "
-                    + String.join(", ", OF_NETS),
-                LookAlikes.nearest(setting.name(), OF_NETS));
+        reportNotOfNets(setting);
         continue;
       }
-      String net = setting.entry().text(Settings.NET.name());
-      List<Point> points = find.apply(net);
-      if (points.isEmpty()) {
-        setting
-            .entry()
-            .error(
-                Settings.NET.name(),
-                "\"" + net + "\" is no point and no signal of this harness",
-                "");
-      }
+      List<Point> points = pointsOf(setting, find);
       OptionalDouble value = ohms ? ohmsAboveZero(setting) : Settings.volts(setting);
       if (value.isEmpty()) {
         continue;
@@ -270,5 +261,29 @@ final class LimitsReader {
       }
     }
     return List.copyOf(limits);
+  }
+
+  private static void reportNotOfNets(Setting setting) {
+    setting
+        .entry()
+        .error(
+            Settings.NAME.name(),
+            "a net has no \""
+                + setting.name()
+                + "\" of its own here; it may have "
+                + String.join(", ", OF_NETS),
+            LookAlikes.nearest(setting.name(), OF_NETS));
+  }
+
+  private static List<Point> pointsOf(Setting setting, Function<String, List<Point>> find) {
+    String net = setting.entry().text(Settings.NET.name());
+    List<Point> points = find.apply(net);
+    if (points.isEmpty()) {
+      setting
+          .entry()
+          .error(
+              Settings.NET.name(), "\"" + net + "\" is no point and no signal of this harness", "");
+    }
+    return points;
   }
 }

@@ -238,22 +238,32 @@ final class Columns {
     if (far) {
       return block(points);
     }
-    Optional<ListColumn> devices = devices();
     long pins = columns.stream().filter(column -> column.role() == Role.PIN).count();
+    if (pins == 1 && isOfDevices()) {
+      return Layout.ITEM_TO_POINTS;
+    }
+    return points.size() >= 2 ? rowNets(points) : ofPins(pins);
+  }
+
+  /** Whether a column of devices has one column of terminals beside it; both get their roles. */
+  private boolean isOfDevices() {
+    Optional<ListColumn> devices = devices();
     List<ListColumn> others =
         columns.stream()
             .filter(column -> column.role() == Role.KEEP || column.role() == Role.POINTS)
             .filter(column -> !column.heading().isEmpty() && !column.known())
             .filter(column -> profile(column).canBePins())
             .toList();
-    if (devices.isPresent() && pins == 1 && others.size() == 1) {
-      set(devices.get(), Role.ITEM, Certainty.LIKELY);
-      set(others.get(0), Role.POINTS, Certainty.LIKELY);
-      return Layout.ITEM_TO_POINTS;
+    if (devices.isEmpty() || others.size() != 1) {
+      return false;
     }
-    if (points.size() >= 2) {
-      return rowNets(points);
-    }
+    set(devices.get(), Role.ITEM, Certainty.LIKELY);
+    set(others.get(0), Role.POINTS, Certainty.LIKELY);
+    return true;
+  }
+
+  /** A table of pins without their far ends. */
+  private Layout ofPins(long pins) {
     if (pins >= 1 && first(Role.WIRE).filter(column -> !profile(column).isSparse()).isPresent()) {
       pinsAfterTheFirstBecomeNotes();
       return Layout.WIRE_ENDS;
@@ -336,28 +346,33 @@ final class Columns {
         first(pin).ifPresent(column -> set(column, Role.FAR_PIN, column.certainty()));
       }
     }
-    if (!ownPin) {
-      // Several columns that name pins are names of the table's own pins: the fullest comes first.
-      List<ListColumn> candidates =
-          points.isEmpty() ? columns.stream().filter(this::canHoldSomePins).toList() : points;
-      Optional<ListColumn> best =
-          candidates.stream()
-              .max(
-                  Comparator.<ListColumn>comparingInt(
-                          column -> profile(column).distinct() == profile(column).filled() ? 1 : 0)
-                      .thenComparingInt(column -> profile(column).filled())
-                      .thenComparingInt(ListColumn::index));
-      if (best.isEmpty()) {
-        return Layout.NONE;
-      }
-      int enough = profile(best.get()).filled() / 2;
-      for (ListColumn column : candidates) {
-        Certainty certainty = column.role() == Role.PIN ? column.certainty() : Certainty.LIKELY;
-        Role role = profile(column).filled() > enough ? Role.POINTS : Role.KEEP;
-        set(column, column.equals(best.get()) ? Role.PIN : role, certainty);
-      }
+    return ownPin || findsOwnPins(points) ? Layout.BLOCK : Layout.NONE;
+  }
+
+  /**
+   * Finds the column of the table's own pins. Several columns that name pins are names of the same
+   * ones: the fullest comes first.
+   */
+  private boolean findsOwnPins(List<ListColumn> points) {
+    List<ListColumn> candidates =
+        points.isEmpty() ? columns.stream().filter(this::canHoldSomePins).toList() : points;
+    Optional<ListColumn> best =
+        candidates.stream()
+            .max(
+                Comparator.<ListColumn>comparingInt(
+                        column -> profile(column).distinct() == profile(column).filled() ? 1 : 0)
+                    .thenComparingInt(column -> profile(column).filled())
+                    .thenComparingInt(ListColumn::index));
+    if (best.isEmpty()) {
+      return false;
     }
-    return Layout.BLOCK;
+    int enough = profile(best.get()).filled() / 2;
+    for (ListColumn column : candidates) {
+      Certainty certainty = column.role() == Role.PIN ? column.certainty() : Certainty.LIKELY;
+      Role role = profile(column).filled() > enough ? Role.POINTS : Role.KEEP;
+      set(column, column.equals(best.get()) ? Role.PIN : role, certainty);
+    }
+    return true;
   }
 
   /** Pins of which several are used more than once, as a supply's. */

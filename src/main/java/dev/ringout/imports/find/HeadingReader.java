@@ -105,20 +105,14 @@ public final class HeadingReader {
         rest.add(part.phrase());
       }
     }
+    boolean known = !thing.isEmpty() || !side.isEmpty();
     Role role = said == null ? role(side, thing) : said.role();
     unit = said == null || said.unit().isEmpty() ? unit : said.unit();
     Certainty certainty =
         said != null || (rest.isEmpty() && role != Role.KEEP)
             ? Certainty.CERTAIN
             : Certainty.LIKELY;
-    return new ListColumn(
-        index,
-        heading,
-        role,
-        unit,
-        itemIn(heading, rest),
-        !thing.isEmpty() || !side.isEmpty(),
-        certainty);
+    return new ListColumn(index, heading, role, unit, itemIn(heading, rest), known, certainty);
   }
 
   private static boolean isLengthUnit(String phrase, String thing) {

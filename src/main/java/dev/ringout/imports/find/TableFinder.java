@@ -285,14 +285,16 @@ public final class TableFinder {
     if (first + ROWS_NEEDED_TO_CONTRAST >= rows.size()) {
       return rows.size();
     }
+    return isWideEnough(first) && contrasts(first) ? first : rows.size();
+  }
+
+  private boolean contrasts(int first) {
+    List<Row> rows = grid.rows();
     Row heading = rows.get(first);
     Map<Integer, ColumnProfile> below =
         ColumnProfile.of(rows.subList(first + 1, rows.size()), 1, grid.width(), words);
     int stands = 0;
     int partsList = 0;
-    if (!isWideEnough(first)) {
-      return rows.size();
-    }
     for (int column = 1; column <= heading.cells().size(); column++) {
       Cell cell = heading.cell(column);
       if (cell.isBlank()) {
@@ -313,12 +315,12 @@ public final class TableFinder {
           || asBelow
           || twice
           || Ends.looksLikePoint(text)) {
-        return rows.size();
+        return false;
       }
       boolean pinsBelow = cells.canBePins() && cells.filled() * 2 >= cells.rows();
       stands += pinsBelow && text.chars().anyMatch(Character::isLetter) ? 1 : 0;
     }
-    return stands >= 2 && partsList < 2 ? first : rows.size();
+    return stands >= 2 && partsList < 2;
   }
 
   private boolean isDesignatorBelow(int first, int column) {

@@ -126,7 +126,13 @@ final class FromToReader extends TableReader {
     if (isNothing(text)) {
       return new Side(text, true, false, false, List.of());
     }
-    text = isNothing(strip) ? text : text + " " + strip;
+    String whole = isNothing(strip) ? text : text + " " + strip;
+    return new Side(
+        whole, false, false, pinText.indexOf('+') > 0, pinsOf(row, pin, whole, pinText));
+  }
+
+  /** The pins of a cell: one, several, or a range where it is plain that it is one. */
+  private List<End> pinsOf(Row row, Role pin, String item, String pinText) {
     List<End> points = new ArrayList<>();
     List<String> pins = PinList.listed(pinText);
     List<String> range = pins.size() == 1 ? PinList.range(pinText) : List.of();
@@ -135,9 +141,9 @@ final class FromToReader extends TableReader {
       findings.warning(cells.place(row, pin), new RowOddity.ReadAsRange(pinText, pins.size()));
     }
     for (String one : pins) {
-      points.add(new End(text, ends.shell(one), cells.place(row, pin), false));
+      points.add(new End(item, ends.shell(one), cells.place(row, pin), false));
     }
-    return new Side(text, false, false, pinText.indexOf('+') > 0, points);
+    return points;
   }
 
   /** "1-2" may be a pin's own name; only letters before both numbers, or "thru", make a range. */

@@ -133,19 +133,18 @@ public abstract class TableReader {
       return RowKind.HEADING;
     }
     if (struck * 2 > filled || endsAreStruck(row)) {
-      findings.warning(table.place(row), new RowOddity.RowStruck());
-      tally.skip(row.number(), SkipReason.STRUCK_THROUGH);
-      return RowKind.SKIPPED;
+      return skip(row, new RowOddity.RowStruck(), SkipReason.STRUCK_THROUGH);
     }
     if (deleted) {
-      findings.warning(table.place(row), new RowOddity.RowSaysDeleted());
-      tally.skip(row.number(), SkipReason.SAYS_DELETED);
-      return RowKind.SKIPPED;
+      return skip(row, new RowOddity.RowSaysDeleted(), SkipReason.SAYS_DELETED);
     }
-    if (filled <= 2) {
-      return shortRow(row, filled, CellText.clean(only));
-    }
-    return RowKind.WIRE;
+    return filled <= 2 ? shortRow(row, filled, CellText.clean(only)) : RowKind.WIRE;
+  }
+
+  private RowKind skip(Row row, RowOddity oddity, SkipReason why) {
+    findings.warning(table.place(row), oddity);
+    tally.skip(row.number(), why);
+    return RowKind.SKIPPED;
   }
 
   private static boolean isSame(String text, String heading) {
