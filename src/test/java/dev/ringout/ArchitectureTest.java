@@ -93,6 +93,28 @@ class ArchitectureTest {
       slices().matching("dev.ringout.(*)..").should().beFreeOfCycles();
 
   @ArchTest
+  static final ArchRule the_rooms_of_the_importer_have_no_cycles =
+      slices().matching("dev.ringout.imports.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule the_importer_does_not_reach_into_the_reader_of_harness_files =
+      noClasses()
+          .that()
+          .resideInAPackage("dev.ringout.imports..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("dev.ringout.intake..");
+
+  @ArchTest
+  static final ArchRule the_reader_of_harness_files_does_not_reach_into_the_importer =
+      noClasses()
+          .that()
+          .resideInAnyPackage("dev.ringout.intake..", "dev.ringout.cells..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("dev.ringout.imports..");
+
+  @ArchTest
   static final ArchRule only_the_sheet_floor_uses_the_workbook_library =
       noClasses()
           .that()

@@ -146,7 +146,7 @@ final class Entry {
   /** What stands in a cell in which a date is welcome; a time may be stored as a number too. */
   String timeText(Column column) {
     Cell cell = cell(column.name());
-    return cell.kind() == Cell.Kind.DATE || cell.kind() == Cell.Kind.NUMBER
+    return cell.kind() == Cell.Stored.DATE || cell.kind() == Cell.Stored.NUMBER
         ? cell.text()
         : text(column.name());
   }

@@ -99,7 +99,7 @@ final class Settings {
   /** A date is a welcome value here: calibration due, date of test. */
   private static String value(Entry entry) {
     Cell cell = entry.cell(VALUE.name());
-    return cell.kind() == Cell.Kind.DATE ? cell.text() : entry.text(VALUE.name());
+    return cell.kind() == Cell.Stored.DATE ? cell.text() : entry.text(VALUE.name());
   }
 
   Optional<Setting> find(String name) {

@@ -143,7 +143,7 @@ final class OdsFile implements TabularFile {
     private Cell cell(Spot spot, @Nullable Object value, @Nullable String formula) {
       return marks.truth(spot).isEmpty()
           ? cell(value, formula).in(marks.ink(spot)).shownAs(marks.shown(spot))
-          : new Cell(Cell.Kind.BOOLEAN, marks.truth(spot));
+          : new Cell(Cell.Stored.BOOLEAN, marks.truth(spot));
     }
 
     private static Map<Spot, String> comments(Range all) {
@@ -202,25 +202,25 @@ final class OdsFile implements TabularFile {
 
     private static Cell cell(@Nullable Object value, @Nullable String formula) {
       if (value == null) {
-        return formula == null ? Cell.EMPTY : new Cell(Cell.Kind.UNCALCULATED, "");
+        return formula == null ? Cell.EMPTY : new Cell(Cell.Stored.UNCALCULATED, "");
       }
       if (value instanceof Number number) {
-        return new Cell(Cell.Kind.NUMBER, Numbers.plain(number.doubleValue()));
+        return new Cell(Cell.Stored.NUMBER, Numbers.plain(number.doubleValue()));
       }
       if (value instanceof Boolean truth) {
-        return new Cell(Cell.Kind.BOOLEAN, truth ? "TRUE" : "FALSE");
+        return new Cell(Cell.Stored.BOOLEAN, truth ? "TRUE" : "FALSE");
       }
       if (value instanceof LocalDate || value instanceof LocalDateTime) {
-        return new Cell(Cell.Kind.DATE, value.toString());
+        return new Cell(Cell.Stored.DATE, value.toString());
       }
       if (value instanceof Duration duration) {
         return new Cell(
-            Cell.Kind.DATE,
+            Cell.Stored.DATE,
             LocalTime.ofSecondOfDay(Math.floorMod(duration.toSeconds(), 86_400L)).toString());
       }
       String text = value.toString();
       return text.startsWith("#") && text.matches("#(REF!|N/A|NAME\\?|VALUE!|DIV/0!|NUM!|NULL!)")
-          ? new Cell(Cell.Kind.ERROR, text)
+          ? new Cell(Cell.Stored.ERROR, text)
           : Cell.text(text);
     }
   }

@@ -63,7 +63,7 @@ class RandomMessTest {
     "∞"
   };
 
-  private static final List<Cell.Kind> KINDS = List.of(Cell.Kind.values());
+  private static final List<Cell.Stored> KINDS = List.of(Cell.Stored.values());
 
   private record Rows(List<Row> rows) implements Sheet, TabularFile {
     @Override

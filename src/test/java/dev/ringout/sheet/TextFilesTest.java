@@ -63,8 +63,8 @@ class TextFilesTest {
   @Test
   void every_cell_of_a_text_file_is_text() throws Exception {
     Book book = csv("Pin,Zero\n1-2,007\n");
-    assertEquals(new Cell(Cell.Kind.TEXT, "1-2"), book.cell(2, 1), "no date");
-    assertEquals(new Cell(Cell.Kind.TEXT, "007"), book.cell(2, 2));
+    assertEquals(new Cell(Cell.Stored.TEXT, "1-2"), book.cell(2, 1), "no date");
+    assertEquals(new Cell(Cell.Stored.TEXT, "007"), book.cell(2, 2));
   }
 
   @Test
@@ -116,7 +116,7 @@ class TextFilesTest {
             book.cell(row + 2, column + 1).text().replace("\r\n", "\n"));
       }
     }
-    assertEquals(Cell.Kind.TEXT, book.cell(3, 1).kind(), "no spreadsheet makes a date of a pin");
+    assertEquals(Cell.Stored.TEXT, book.cell(3, 1).kind(), "no spreadsheet makes a date of a pin");
   }
 
   /** Common practice, no source: a cell that begins so is taken for a formula when it is opened. */
@@ -132,7 +132,7 @@ class TextFilesTest {
 
     Path workbook = folder.resolve("notes.xlsx");
     OutFile.workbook(workbook, List.of(sheet));
-    assertEquals(new Cell(Cell.Kind.TEXT, text), Book.read(workbook).cell(2, 1));
+    assertEquals(new Cell(Cell.Stored.TEXT, text), Book.read(workbook).cell(2, 1));
   }
 
   @Test

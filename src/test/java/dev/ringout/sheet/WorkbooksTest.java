@@ -38,10 +38,10 @@ class WorkbooksTest {
               row.createCell(3).setCellValue(true);
             });
     assertEquals("List", book.sheet());
-    assertEquals(new Cell(Cell.Kind.TEXT, "007"), book.cell(1, 1));
-    assertEquals(new Cell(Cell.Kind.NUMBER, "7"), book.cell(1, 2), "never 7.0");
-    assertEquals(new Cell(Cell.Kind.NUMBER, "0.3"), book.cell(1, 3));
-    assertEquals(new Cell(Cell.Kind.BOOLEAN, "TRUE"), book.cell(1, 4));
+    assertEquals(new Cell(Cell.Stored.TEXT, "007"), book.cell(1, 1));
+    assertEquals(new Cell(Cell.Stored.NUMBER, "7"), book.cell(1, 2), "never 7.0");
+    assertEquals(new Cell(Cell.Stored.NUMBER, "0.3"), book.cell(1, 3));
+    assertEquals(new Cell(Cell.Stored.BOOLEAN, "TRUE"), book.cell(1, 4));
   }
 
   @ParameterizedTest
@@ -74,7 +74,7 @@ class WorkbooksTest {
               cell.setCellValue(LocalDate.of(2026, 1, 2));
               cell.setCellStyle(day);
             });
-    assertEquals(new Cell(Cell.Kind.DATE, "2026-01-02"), book.cell(1, 1), "typed as 1-2");
+    assertEquals(new Cell(Cell.Stored.DATE, "2026-01-02"), book.cell(1, 1), "typed as 1-2");
   }
 
   @ParameterizedTest
@@ -90,8 +90,8 @@ class WorkbooksTest {
               row.createCell(2).setCellFormula("1/0");
               workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();
             });
-    assertEquals(new Cell(Cell.Kind.NUMBER, "6"), book.cell(1, 2));
-    assertEquals(new Cell(Cell.Kind.ERROR, "#DIV/0!"), book.cell(1, 3));
+    assertEquals(new Cell(Cell.Stored.NUMBER, "6"), book.cell(1, 2));
+    assertEquals(new Cell(Cell.Stored.ERROR, "#DIV/0!"), book.cell(1, 3));
   }
 
   @Test
@@ -101,7 +101,7 @@ class WorkbooksTest {
             folder.resolve("list.xlsx"),
             workbook ->
                 workbook.createSheet("List").createRow(0).createCell(0).setCellFormula("1+1"));
-    assertEquals(Cell.Kind.UNCALCULATED, book.cell(1, 1).kind());
+    assertEquals(Cell.Stored.UNCALCULATED, book.cell(1, 1).kind());
   }
 
   @ParameterizedTest

@@ -43,6 +43,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -117,6 +118,14 @@ class EveryOddityTest {
     return new ImportResult(List.of(sheet), none, findings, 0, 0, 0, 0);
   }
 
+  private static Map<?, ?> map(@Nullable Object part) {
+    return part instanceof Map<?, ?> map ? map : Map.of();
+  }
+
+  private static List<?> list(@Nullable Object part) {
+    return part instanceof List<?> list ? list : List.of();
+  }
+
   @Test
   void each_has_a_sentence_of_its_own() throws Exception {
     Map<String, List<Oddity>> bySentence =
@@ -157,10 +166,8 @@ class EveryOddityTest {
     Set<String> codes = new TreeSet<>();
     Map<String, Object> schema =
         JSON.std.mapFrom(Files.readString(Path.of("docs/reference/import.schema.json")));
-    Map<?, ?> why = (Map<?, ?>) ((Map<?, ?>) schema.get("$defs")).get("why");
-    for (Object one : (List<?>) why.get("oneOf")) {
-      Map<?, ?> facts = (Map<?, ?>) ((Map<?, ?>) one).get("properties");
-      codes.add(String.valueOf(((Map<?, ?>) facts.get("code")).get("const")));
+    for (Object one : list(map(map(schema.get("$defs")).get("why")).get("oneOf"))) {
+      codes.add(String.valueOf(map(map(map(one).get("properties")).get("code")).get("const")));
     }
     Set<String> names = new TreeSet<>();
     for (Oddity one : every) {

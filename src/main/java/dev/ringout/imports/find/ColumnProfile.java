@@ -59,7 +59,7 @@ record ColumnProfile(
       }
       distinct.add(text);
       count[0]++;
-      count[1] += cell.kind() == Cell.Kind.NUMBER || CellText.isDigits(text) ? 1 : 0;
+      count[1] += cell.kind() == Cell.Stored.NUMBER || CellText.isDigits(text) ? 1 : 0;
       count[2] += text.length() <= LONGEST_PIN ? 1 : 0;
       count[3] += !words.color(firstWord(text)).isEmpty() ? 1 : 0;
       count[4] += GAUGE.matcher(text).matches() ? 1 : 0;

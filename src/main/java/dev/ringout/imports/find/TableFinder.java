@@ -178,7 +178,7 @@ public final class TableFinder {
       }
       filled++;
       String text = CellText.clean(cell.text());
-      numbers += cell.kind() == Cell.Kind.NUMBER || CellText.isDigits(text) ? 1 : 0;
+      numbers += cell.kind() == Cell.Stored.NUMBER || CellText.isDigits(text) ? 1 : 0;
       partsList += headings.isOfPartsList(text) ? 1 : 0;
       if (Ends.isDesignator(text)) {
         designators++;
@@ -213,7 +213,7 @@ public final class TableFinder {
       if (cell.isBlank()) {
         continue;
       }
-      if (cell.kind() == Cell.Kind.NUMBER || Ends.looksLikePoint(CellText.clean(cell.text()))) {
+      if (cell.kind() == Cell.Stored.NUMBER || Ends.looksLikePoint(CellText.clean(cell.text()))) {
         return false;
       }
       filled++;
@@ -310,7 +310,7 @@ public final class TableFinder {
       boolean asBelow =
           Ends.isDesignator(text) && cells.filled() > 0 && isDesignatorBelow(first, column);
       boolean twice = text.equals(CellText.clean(heading.cell(column - 1).text()));
-      if (cell.kind() != Cell.Kind.TEXT
+      if (cell.kind() != Cell.Stored.TEXT
           || text.length() > 40
           || asBelow
           || twice

@@ -144,7 +144,7 @@ final class Damage {
     for (int beside : new int[] {index - 1, index + 1}) {
       if (beside >= 0 && beside < table.body().size()) {
         Cell cell = table.body().get(beside).cell(column.index());
-        if (cell.kind() == Cell.Kind.TEXT && !cell.isBlank()) {
+        if (cell.kind() == Cell.Stored.TEXT && !cell.isBlank()) {
           neighbours.add(CellText.clean(cell.text()));
         }
       }
@@ -206,7 +206,7 @@ final class Damage {
   }
 
   private static Optional<Double> number(Cell cell) {
-    if (cell.kind() != Cell.Kind.NUMBER) {
+    if (cell.kind() != Cell.Stored.NUMBER) {
       return Optional.empty();
     }
     try {
@@ -344,7 +344,7 @@ final class Damage {
     List<Row> rows = table.body();
     for (Row row : rows.subList(0, Math.min(rows.size(), 400))) {
       Cell cell = row.cell(index);
-      if (cell.kind() != Cell.Kind.TEXT || cell.isBlank()) {
+      if (cell.kind() != Cell.Stored.TEXT || cell.isBlank()) {
         continue;
       }
       String text = CellText.clean(cell.text());

@@ -98,9 +98,7 @@ final class FromToReader extends TableReader {
       return new Side(isStowed(text) ? text : pinText, false, true, false, List.of());
     }
     if (hasPin && cells.column(item).isEmpty()) {
-      // One column an end, whatever its heading: a point, or an item alone.
-      boolean joined = pinText.indexOf('+') > 0;
-      return new Side(pinText, false, false, joined, ends(ends.parseAll(pinText), row, pin));
+      return oneColumn(row, pin, pinText);
     }
     if (text.isEmpty() && hasPin) {
       text = cells.carried(row, item);
@@ -120,8 +118,7 @@ final class FromToReader extends TableReader {
       return new Side(text, true, false, false, List.of());
     }
     if (!hasPin) {
-      boolean joined = text.indexOf('+') > 0;
-      return new Side(text, false, false, joined, ends(ends.parseAll(text), row, item));
+      return oneColumn(row, item, text);
     }
     if (isNothing(text)) {
       return new Side(text, true, false, false, List.of());
@@ -129,6 +126,12 @@ final class FromToReader extends TableReader {
     String whole = isNothing(strip) ? text : text + " " + strip;
     return new Side(
         whole, false, false, pinText.indexOf('+') > 0, pinsOf(row, pin, whole, pinText));
+  }
+
+  /** One column an end, whatever its heading: a point, or an item alone. */
+  private Side oneColumn(Row row, Role column, String text) {
+    return new Side(
+        text, false, false, text.indexOf('+') > 0, ends(ends.parseAll(text), row, column));
   }
 
   /** The pins of a cell: one, several, or a range where it is plain that it is one. */

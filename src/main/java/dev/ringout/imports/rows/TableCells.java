@@ -21,7 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Reads the cells of a table: as above, carried down, damaged by the spreadsheet, struck out. */
-public final class TableCells {
+final class TableCells {
   /** What is cleaned without a word at each cell, and said once a column. */
   private enum Cleaned {
     BLANKS,
@@ -91,7 +91,7 @@ public final class TableCells {
   /** A cell's text, cleaned; what was cleaned is counted. */
   String text(Row row, ListColumn column) {
     Cell cell = row.cell(column.index());
-    if (cell.kind() == Cell.Kind.TEXT && cell.text().isEmpty()) {
+    if (cell.kind() == Cell.Stored.TEXT && cell.text().isEmpty()) {
       return "";
     }
     boolean kept = column.role() == Role.KEEP || column.role() == Role.NOTE;
