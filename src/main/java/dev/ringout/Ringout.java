@@ -1,15 +1,13 @@
 package dev.ringout;
 
-import dev.ringout.jobs.AsFoundJob;
-import dev.ringout.jobs.DiffJob;
-import dev.ringout.jobs.FoundJob;
-import dev.ringout.work.FoundList;
-import dev.ringout.work.FoundWire;
-
 import dev.ringout.check.CheckResult;
 import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.AsFoundJob;
 import dev.ringout.jobs.CheckJob;
+import dev.ringout.jobs.DiffJob;
 import dev.ringout.jobs.FileInputs;
+import dev.ringout.jobs.FoundJob;
+import dev.ringout.jobs.ImportJob;
 import dev.ringout.jobs.Inputs;
 import dev.ringout.jobs.PlanJob;
 import dev.ringout.jobs.Program;
@@ -21,6 +19,8 @@ import dev.ringout.jobs.VerifyJob;
 import dev.ringout.jobs.WorkJob;
 import dev.ringout.jobs.WrongRequest;
 import dev.ringout.plan.TestPlan;
+import dev.ringout.work.FoundList;
+import dev.ringout.work.FoundWire;
 import dev.ringout.work.WorkPapers;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -120,6 +120,11 @@ public final class Ringout {
    */
   public Answer<FoundWire> found(FoundJob.Request request) throws WrongRequest {
     return FoundJob.run(request, source.apply(List.of(request.list())));
+  }
+
+  /** Reads a wire list as somebody else laid it out. */
+  public Answer<ImportJob.Result> importList(ImportJob.Request request) {
+    return ImportJob.run(request, source.apply(List.of(request.list())));
   }
 
   /** Builds a wire list from the readings of a unit for which there is none. */

@@ -1,5 +1,11 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.GaugeCell;
+import dev.ringout.cells.LengthCell;
+import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.Names;
+import dev.ringout.cells.OhmsCell;
+import dev.ringout.cells.PlainNumber;
 import dev.ringout.harness.Harness;
 import dev.ringout.readings.Measured;
 import dev.ringout.support.ReadUnit;

@@ -3,11 +3,8 @@ package dev.ringout.cli;
 import dev.ringout.Ringout;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.AsFoundJob;
-
-import dev.ringout.jobs.FileInputs;
 import dev.ringout.json.FoundListJson;
 import dev.ringout.print.HarnessSheets;
-import dev.ringout.readings.ReadingSet;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.text.FoundListText;
 import dev.ringout.words.FoundListWords;

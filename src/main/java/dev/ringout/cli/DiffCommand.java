@@ -2,23 +2,18 @@ package dev.ringout.cli;
 
 import dev.ringout.Ringout;
 import dev.ringout.jobs.Answer;
-import dev.ringout.jobs.WrongRequest;
-
-import dev.ringout.harness.Harness;
 import dev.ringout.jobs.DiffJob;
 import dev.ringout.jobs.RevisionPaper;
+import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.DiffJson;
 import dev.ringout.print.DiffSheets;
 import dev.ringout.sheet.PrintForm;
-import dev.ringout.standards.Tables;
 import dev.ringout.text.DiffText;
 import dev.ringout.words.ProblemText;
 import dev.ringout.words.UnitTitle;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
@@ -26,7 +21,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 

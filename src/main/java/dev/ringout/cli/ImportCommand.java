@@ -1,20 +1,20 @@
 package dev.ringout.cli;
 
-import dev.ringout.imports.ColumnChoice;
-import dev.ringout.imports.ImportOptions;
+import dev.ringout.Ringout;
 import dev.ringout.imports.ImportResult;
-import dev.ringout.imports.ImportResult.SheetReport;
-import dev.ringout.imports.ImportResult.SkippedRow;
-import dev.ringout.imports.Role;
-import dev.ringout.imports.Words;
-import dev.ringout.intake.HarnessReader;
-import dev.ringout.jobs.FileInputs;
+import dev.ringout.imports.list.ColumnChoice;
+import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.Words;
+import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.ImportJob;
 import dev.ringout.json.ImportJson;
-import dev.ringout.print.HarnessSheets;
+import dev.ringout.print.ImportedSheets;
 import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.source.Problem;
 import dev.ringout.text.ImportText;
+import dev.ringout.words.ImportWords;
 import dev.ringout.words.ProblemText;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -116,37 +116,38 @@ final class ImportCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     ImportOptions options = options();
-    FileInputs inputs = new FileInputs(List.of(listFile));
-    Optional<ImportResult> read = inputs.list(listFile, words(), options);
-    if (read.isEmpty()) {
-      if (json) {
-        output.out().print(ImportJson.write(inputs.problems().list()));
-      }
-      output.err().print(ProblemText.write(inputs.problems().list()));
-      return output.refused(inputs);
-    }
-    ImportResult result = read.get();
-    List<Problem> problems =
-        Stream.concat(
-                inputs.problems().list().stream(),
-                result.findings().stream().map(finding -> finding.problem()))
-            .toList();
-    if (json) {
-      output.out().print(ImportJson.write(result));
-    } else {
-      output
-          .out()
-          .print(ImportText.write(inputs.shownName(listFile), result, output.showsColour()));
-    }
+    ImportJob.Request request = new ImportJob.Request(listFile, words(), options);
+    return Ringout.onFiles()
+        .importList(request)
+        .match(answer -> show(answer, options), this::refuse);
+  }
+
+  private int show(Answer.Given<ImportJob.Result> answer, ImportOptions options) {
+    ImportResult list = answer.value().list();
+    output
+        .out()
+        .print(
+            json
+                ? ImportJson.write(list)
+                : ImportText.write(answer.value().shownName(), list, output.showsColour()));
+    List<Problem> problems = new ArrayList<>(answer.problems());
+    problems.addAll(ImportWords.problems(list.findings()));
     output.err().print(ProblemText.lines(problems));
-    int written = outputFile.isPresent() ? write(outputFile.get(), result) : ExitCode.DONE;
+    int written = outputFile.isPresent() ? write(outputFile.get(), list) : ExitCode.DONE;
     if (written == ExitCode.DONE) {
       written = saveProfile(options);
     }
     if (written != ExitCode.DONE) {
       return written;
     }
-    return result.hasErrors() || result.lostRows() > 0 ? ExitCode.NOT_UNDERSTOOD : ExitCode.DONE;
+    return answer.value().isUnderstood() ? ExitCode.DONE : ExitCode.NOT_UNDERSTOOD;
+  }
+
+  private int refuse(Answer.Refused<ImportJob.Result> answer) {
+    if (json) {
+      output.out().print(ImportJson.write(answer.problems()));
+    }
+    return output.refuse(answer);
   }
 
   private ImportOptions options() {
@@ -209,8 +210,7 @@ final class ImportCommand implements Callable<Integer> {
 
   private int write(Path file, ImportResult result) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    List<OutSheet> sheets = new ArrayList<>(HarnessSheets.of(result.wiring(), header()));
-    notRead(result).ifPresent(sheets::add);
+    List<OutSheet> sheets = ImportedSheets.of(result, header());
     if (result.wiring().wires().isEmpty()) {
       output.err().println("ringout: no wires, so nothing is written");
       return ExitCode.NOT_UNDERSTOOD;
@@ -219,7 +219,7 @@ final class ImportCommand implements Callable<Integer> {
       return output.write(file, beside -> OutFile.workbook(beside, sheets), force);
     }
     if (name.endsWith(".csv")) {
-      if (!result.wiring().links().isEmpty() || result.lostRows() > 0) {
+      if (result.hasMoreThanWires()) {
         output
             .err()
             .println(
@@ -239,26 +239,5 @@ final class ImportCommand implements Callable<Integer> {
 
   private Map<String, String> header() {
     return Map.of("imported from", String.valueOf(listFile.getFileName()));
-  }
-
-  /** The rows that may be wires and could not be read: a harness that holds any is not judged. */
-  private static Optional<OutSheet> notRead(ImportResult result) {
-    List<List<String>> rows = new ArrayList<>();
-    for (SheetReport sheet : result.sheets()) {
-      for (SkippedRow row : sheet.skipped()) {
-        if (row.lost()) {
-          rows.add(
-              List.of(
-                  sheet.sheet(),
-                  Integer.toString(row.row()),
-                  row.why(),
-                  String.join(" | ", row.cells())));
-        }
-      }
-    }
-    return rows.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new OutSheet(HarnessReader.NOT_READ, List.of("Sheet", "Row", "Why", "Cells"), rows));
   }
 }

@@ -1,7 +1,7 @@
 package dev.ringout.cli;
 
+import dev.ringout.cells.LookAlikes;
 import dev.ringout.harness.Harness;
-import dev.ringout.intake.LookAlikes;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;

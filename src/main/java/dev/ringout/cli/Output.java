@@ -1,7 +1,6 @@
 package dev.ringout.cli;
 
 import dev.ringout.jobs.Answer;
-import dev.ringout.jobs.FileInputs;
 import dev.ringout.words.ProblemText;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -32,11 +31,6 @@ record Output(PrintStream out, PrintStream err, boolean terminal) {
   int write(Path file, String text, boolean overExisting) {
     return write(
         file, beside -> Files.writeString(beside, text, StandardCharsets.UTF_8), overExisting);
-  }
-
-  /** The exit code of inputs that can't be used. */
-  int refused(FileInputs inputs) {
-    return inputs.isMissing() ? ExitCode.MISSING_INPUT : ExitCode.NOT_UNDERSTOOD;
   }
 
   /** Says why a job has no result; gives the exit code. */

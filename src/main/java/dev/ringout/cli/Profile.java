@@ -1,8 +1,8 @@
 package dev.ringout.cli;
 
 import com.fasterxml.jackson.jr.ob.JSON;
-import dev.ringout.imports.ColumnChoice;
-import dev.ringout.imports.ImportOptions;
+import dev.ringout.imports.list.ColumnChoice;
+import dev.ringout.imports.list.ImportOptions;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;

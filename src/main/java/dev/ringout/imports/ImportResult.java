@@ -1,6 +1,10 @@
 package dev.ringout.imports;
 
 import dev.ringout.harness.Wiring;
+import dev.ringout.imports.list.Finding;
+import dev.ringout.imports.list.Layout;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.SkipReason;
 import dev.ringout.source.Severity;
 import java.util.List;
 
@@ -45,10 +49,15 @@ public record ImportResult(
   /**
    * A row that holds no wire that could be read.
    *
-   * @param lost whether there probably was one
    * @param cells the row's texts
    */
-  public record SkippedRow(int row, String why, boolean lost, List<String> cells) {}
+  public record SkippedRow(int row, SkipReason why, List<String> cells) {
+
+    /** Whether there probably was a wire. */
+    public boolean lost() {
+      return why.lost();
+    }
+  }
 
   /** Rows that probably hold wires and could not be read. */
   public long lostRows() {
@@ -58,8 +67,13 @@ public record ImportResult(
         .count();
   }
 
+  /** Whether a sheet of wires alone would lose something: links, or rows that were not read. */
+  public boolean hasMoreThanWires() {
+    return !wiring.links().isEmpty() || lostRows() > 0;
+  }
+
   /** Whether anything found is an error. */
   public boolean hasErrors() {
-    return findings.stream().anyMatch(finding -> finding.problem().severity() == Severity.ERROR);
+    return findings.stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
   }
 }

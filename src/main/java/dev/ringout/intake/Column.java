@@ -1,5 +1,6 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.Names;
 import java.util.List;
 
 /**

@@ -1,5 +1,9 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.OhmsCell;
+import dev.ringout.cells.PlainNumber;
+import dev.ringout.cells.TimeCell;
 import dev.ringout.harness.SerialNumbers;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Concession;
@@ -154,7 +158,7 @@ final class ConcessionRows {
   }
 
   private static Optional<LocalDate> until(Entry entry) {
-    String text = TimeCell.text(entry, UNTIL);
+    String text = entry.timeText(UNTIL);
     return text.isEmpty() ? Optional.empty() : entry.take(UNTIL.name(), TimeCell.day(text));
   }
 

@@ -1,5 +1,9 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.Blanks;
+import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.PlainNumber;
+import dev.ringout.cells.Understood;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
@@ -9,6 +13,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
@@ -74,35 +79,51 @@ final class Entry {
           "\"" + cell.text() + "\" is struck through; delete the row, or type what holds now",
           cell.ink().left());
     }
-    switch (cell.kind()) {
-      case TEXT -> {
-        String text = inOneLine(Blanks.strip(cell.text()));
-        if (text.indexOf(Text.REPLACED) >= 0) {
-          boolean matters = !column.equals("Note");
-          report(
-              column,
-              matters ? Severity.ERROR : Severity.WARNING,
-              "\"" + text + "\" holds a character that can't be shown",
-              "");
-        }
-        if (text.length() != cell.text().length() && !text.isEmpty()) {
-          table.countBlanksIgnored(table.columnOf(column));
-        }
-        return text;
-      }
+    return switch (cell.kind()) {
+      case TEXT -> textOf(column, cell);
       case NUMBER -> {
-        if (!cell.shown().isEmpty() && !FOR_PEOPLE.contains(column)) {
-          error(
-              column,
-              Text.of(
-                  "%s is shown by the spreadsheet as \"%s\", by the cell's number format; type what"
-                      + " holds, a unit into the cell or the column Unit, and format the cell as"
-                      + " General",
-                  cell.text(), cell.shown()),
-              "");
-        }
-        return cell.text();
+        reportShown(column, cell);
+        yield cell.text();
       }
+      default -> {
+        reportDamage(column, cell);
+        yield "";
+      }
+    };
+  }
+
+  private String textOf(String column, Cell cell) {
+    String text = inOneLine(Blanks.strip(cell.text()));
+    if (text.indexOf(Text.REPLACED) >= 0) {
+      boolean matters = !column.equals("Note");
+      report(
+          column,
+          matters ? Severity.ERROR : Severity.WARNING,
+          "\"" + text + "\" holds a character that can't be shown",
+          "");
+    }
+    if (text.length() != cell.text().length() && !text.isEmpty()) {
+      table.countBlanksIgnored(table.columnOf(column));
+    }
+    return text;
+  }
+
+  private void reportShown(String column, Cell cell) {
+    if (!cell.shown().isEmpty() && !FOR_PEOPLE.contains(column)) {
+      error(
+          column,
+          Text.of(
+              "%s is shown by the spreadsheet as \"%s\", by the cell's number format; type what"
+                  + " holds, a unit into the cell or the column Unit, and format the cell as"
+                  + " General",
+              cell.text(), cell.shown()),
+          "");
+    }
+  }
+
+  private void reportDamage(String column, Cell cell) {
+    switch (cell.kind()) {
+      case TEXT, NUMBER -> {}
       case DATE ->
           error(
               column,
@@ -120,7 +141,26 @@ final class Entry {
               "the cell holds a formula without a stored result; save it from a spreadsheet",
               "");
     }
-    return "";
+  }
+
+  /** What stands in a cell in which a date is welcome; a time may be stored as a number too. */
+  String timeText(Column column) {
+    Cell cell = cell(column.name());
+    return cell.kind() == Cell.Stored.DATE || cell.kind() == Cell.Stored.NUMBER
+        ? cell.text()
+        : text(column.name());
+  }
+
+  /** The number that a cell's text is; what is none is reported there. */
+  OptionalDouble number(String text, Column column) {
+    if (text.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    OptionalDouble number = PlainNumber.of(text);
+    if (number.isEmpty()) {
+      error(column.name(), "\"" + text + "\" is no number", LookAlikes.asNumber(text));
+    }
+    return number;
   }
 
   private static String inOneLine(String text) {

@@ -1,11 +1,15 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.Blanks;
+import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.Understood;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import dev.ringout.readings.Side;
+import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -232,13 +236,7 @@ final class HarnessPoints {
       Optional<String> listed =
           one.states().stream().filter(name -> name.equalsIgnoreCase(position)).findFirst();
       if (listed.isEmpty()) {
-        return Understood.not(
-            one.ref()
-                + " has no position "
-                + position
-                + "; it has "
-                + String.join(", ", one.states()),
-            LookAlikes.nearest(position, one.states()));
+        return noPosition(one, position);
       }
       if (!seen.add(one.ref())) {
         return Understood.not(one.ref() + " can't be in two positions at once");
@@ -246,5 +244,13 @@ final class HarnessPoints {
       state = state.with(one, listed.get());
     }
     return Understood.as(state);
+  }
+
+  private static Understood<SwitchState> noPosition(Switch one, String position) {
+    return Understood.not(
+        Text.of(
+            "%s has no position %s; it has %s",
+            one.ref(), position, String.join(", ", one.states())),
+        LookAlikes.nearest(position, one.states()));
   }
 }

@@ -1,5 +1,11 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.GaugeCell;
+import dev.ringout.cells.LengthCell;
+import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.OhmsCell;
+import dev.ringout.cells.Understood;
+import dev.ringout.cells.VoltsCell;
 import dev.ringout.harness.Crimp;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Item;
@@ -104,7 +110,7 @@ public final class HarnessReader {
           NOTE);
 
   /** Where an import leaves the rows that it could not read: while any stand there, no judging. */
-  public static final String NOT_READ = "Not Read";
+  private static final String NOT_READ = "Not Read";
 
   private static final List<String> SHEETS =
       List.of(
@@ -357,7 +363,7 @@ public final class HarnessReader {
   }
 
   private static OptionalDouble number(Entry entry, Column column) {
-    return PlainNumber.of(entry.text(column.name()), entry, column);
+    return entry.number(entry.text(column.name()), column);
   }
 
   private List<Link> links() throws UnusableInput {

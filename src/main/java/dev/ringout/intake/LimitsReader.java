@@ -1,5 +1,8 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.Blanks;
+import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.Names;
 import dev.ringout.harness.Demands;
 import dev.ringout.harness.Demands.Calibration;
 import dev.ringout.harness.Demands.WordUse;
@@ -245,27 +248,10 @@ final class LimitsReader {
     void read(Setting setting) {
       boolean ohms = Names.key(setting.name()).equals(Names.key(OF_NETS.get(0)));
       if (!ohms && !Names.key(setting.name()).equals(Names.key(OF_NETS.get(1)))) {
-        setting
-            .entry()
-            .error(
-                Settings.NAME.name(),
-                "a net has no \""
-                    + setting.name()
-                    + "\" of its own here; it may have "
-                    + String.join(", ", OF_NETS),
-                LookAlikes.nearest(setting.name(), OF_NETS));
+        reportNotOfNets(setting);
         return;
       }
-      String net = setting.entry().text(Settings.NET.name());
-      List<Point> points = find.apply(net);
-      if (points.isEmpty()) {
-        setting
-            .entry()
-            .error(
-                Settings.NET.name(),
-                "\"" + net + "\" is no point and no signal of this harness",
-                "");
-      }
+      List<Point> points = pointsOf(setting, find);
       OptionalDouble value = ohms ? ohmsAboveZero(setting) : Settings.volts(setting);
       if (value.isPresent()) {
         add(points, new Given(setting, value.getAsDouble()), ohms);
@@ -288,5 +274,29 @@ final class LimitsReader {
                 given.setting().place()));
       }
     }
+  }
+
+  private static void reportNotOfNets(Setting setting) {
+    setting
+        .entry()
+        .error(
+            Settings.NAME.name(),
+            "a net has no \""
+                + setting.name()
+                + "\" of its own here; it may have "
+                + String.join(", ", OF_NETS),
+            LookAlikes.nearest(setting.name(), OF_NETS));
+  }
+
+  private static List<Point> pointsOf(Setting setting, Function<String, List<Point>> find) {
+    String net = setting.entry().text(Settings.NET.name());
+    List<Point> points = find.apply(net);
+    if (points.isEmpty()) {
+      setting
+          .entry()
+          .error(
+              Settings.NET.name(), "\"" + net + "\" is no point and no signal of this harness", "");
+    }
+    return points;
   }
 }

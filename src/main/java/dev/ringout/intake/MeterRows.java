@@ -1,5 +1,7 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.Blanks;
+import dev.ringout.cells.OhmsCell;
 import dev.ringout.intake.Settings.Setting;
 import dev.ringout.readings.Meter;
 import dev.ringout.units.Text;

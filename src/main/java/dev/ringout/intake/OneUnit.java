@@ -110,6 +110,20 @@ public final class OneUnit {
     }
   }
 
+  /** Reports every file whose readings were taken against another revision than this one. */
+  public static void reportOtherRevision(Harness harness, ReadingSet readings, Problems problems) {
+    String own = harness.headerValue("revision");
+    for (Job job : readings.jobs()) {
+      if (!job.revision().isEmpty() && !own.isEmpty() && !job.revision().equalsIgnoreCase(own)) {
+        problems.error(
+            job.revisionPlace(),
+            Text.of(
+                "the readings were taken against revision %s, the harness file is revision %s; to compare them all the same, say --any-revision",
+                job.revision(), own));
+      }
+    }
+  }
+
   /** Reports readings that are said to be of another unit, and are of this one. */
   public static void reportSame(ReadingSet own, ReadingSet other, Problems problems) {
     for (Job job : other.jobs()) {

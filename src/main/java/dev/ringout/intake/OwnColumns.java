@@ -1,5 +1,7 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.Names;
+import dev.ringout.cells.OhmsCell;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
 import dev.ringout.source.Severity;

@@ -1,5 +1,9 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.Blanks;
+import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.Names;
+import dev.ringout.cells.Understood;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;

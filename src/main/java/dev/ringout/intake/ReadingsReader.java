@@ -1,5 +1,10 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.Blanks;
+import dev.ringout.cells.OhmsCell;
+import dev.ringout.cells.TimeCell;
+import dev.ringout.cells.Understood;
+import dev.ringout.cells.VoltsCell;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Concession;
@@ -356,8 +361,7 @@ public final class ReadingsReader {
       entry.error(SECONDS.name(), "\"" + unit + "\" is not seconds", "");
       return OptionalDouble.empty();
     }
-    OptionalDouble seconds =
-        PlainNumber.of(SECONDS_AT_END.matcher(text).replaceFirst(""), entry, SECONDS);
+    OptionalDouble seconds = entry.number(SECONDS_AT_END.matcher(text).replaceFirst(""), SECONDS);
     if (seconds.isPresent() && seconds.getAsDouble() < 0) {
       entry.error(SECONDS.name(), "\"" + text + "\" is no time: it is below 0", "");
       return OptionalDouble.empty();
@@ -366,7 +370,7 @@ public final class ReadingsReader {
   }
 
   private static Optional<TimeOfReading> time(Entry entry) {
-    String text = TimeCell.text(entry, TIME);
+    String text = entry.timeText(TIME);
     if (OhmsCell.isNotTested(text)) {
       return Optional.empty();
     }

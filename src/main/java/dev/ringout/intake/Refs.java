@@ -1,5 +1,7 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.Blanks;
+import dev.ringout.cells.Understood;
 import dev.ringout.harness.Point;
 import java.util.HashMap;
 import java.util.Locale;

@@ -1,5 +1,9 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.Blanks;
+import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.Names;
+import dev.ringout.cells.TimeCell;
 import dev.ringout.readings.Rework;
 import dev.ringout.readings.TimeOfReading;
 import dev.ringout.sheet.Sheet;
@@ -49,7 +53,7 @@ final class ReworkRows {
   }
 
   private void row(Entry entry) {
-    String timeText = TimeCell.text(entry, TIME);
+    String timeText = entry.timeText(TIME);
     Optional<TimeOfReading> time = TimeCell.time(timeText);
     boolean understood = true;
     if (!timeText.isEmpty() && time.isEmpty()) {

@@ -1,5 +1,10 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.Blanks;
+import dev.ringout.cells.LengthCell;
+import dev.ringout.cells.Names;
+import dev.ringout.cells.OhmsCell;
+import dev.ringout.cells.VoltsCell;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.source.Place;
@@ -94,7 +99,7 @@ final class Settings {
   /** A date is a welcome value here: calibration due, date of test. */
   private static String value(Entry entry) {
     Cell cell = entry.cell(VALUE.name());
-    return cell.kind() == Cell.Kind.DATE ? cell.text() : entry.text(VALUE.name());
+    return cell.kind() == Cell.Stored.DATE ? cell.text() : entry.text(VALUE.name());
   }
 
   Optional<Setting> find(String name) {

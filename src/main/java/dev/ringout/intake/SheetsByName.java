@@ -1,5 +1,7 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.Names;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Place;

@@ -1,5 +1,6 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.Blanks;
 import dev.ringout.sheet.Row;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.sheet.Surroundings;

@@ -1,5 +1,6 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.TimeCell;
 import dev.ringout.harness.Waiver;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.TabularFile;

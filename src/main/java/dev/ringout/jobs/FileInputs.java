@@ -2,10 +2,10 @@ package dev.ringout.jobs;
 
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Waiver;
-import dev.ringout.imports.ImportOptions;
 import dev.ringout.imports.ImportResult;
 import dev.ringout.imports.ListImporter;
-import dev.ringout.imports.Words;
+import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.Words;
 import dev.ringout.intake.HarnessReader;
 import dev.ringout.intake.LostCase;
 import dev.ringout.intake.ReadingsReader;
@@ -69,10 +69,12 @@ public final class FileInputs implements Inputs {
     return open(file, (table, name) -> HarnessReader.read(table, name, problems));
   }
 
-  /** A wire list in any layout. */
-  @SuppressWarnings("exports") // For the command alone, until importing is a job.
-  public Optional<ImportResult> list(Path file, Words words, ImportOptions options) {
-    return open(file, (table, name) -> ListImporter.read(table, name, words, options));
+  @Override
+  public Optional<ImportResult> wireList(Path file, Words words, ImportOptions options) {
+    return open(
+        file,
+        (table, name) ->
+            ListImporter.read(table, name, words, options, HarnessReader::noteHeading));
   }
 
   /** What somebody has accepted. */

@@ -33,8 +33,7 @@ public final class FoundJob {
       return Answer.refused(inputs);
     }
     Harness harness = list.get();
-    String name =
-        new Names(harness).wires(Part.WIRE, List.of(request.wire())).iterator().next();
+    String name = new Names(harness).wires(Part.WIRE, List.of(request.wire())).iterator().next();
     Wire wire =
         harness.wires().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
     PointSearch.Found point = Points.find(new PointSearch(harness), request.point());

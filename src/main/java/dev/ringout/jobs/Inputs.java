@@ -2,6 +2,9 @@ package dev.ringout.jobs;
 
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Waiver;
+import dev.ringout.imports.ImportResult;
+import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.Words;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.seal.Seal;
 import dev.ringout.source.Problems;
@@ -31,6 +34,9 @@ public interface Inputs {
 
   /** A list of what is wired; absent where it can't be used. */
   Optional<Harness> harness(Path list);
+
+  /** A wire list as somebody else laid it out; absent where the file can't be used. */
+  Optional<ImportResult> wireList(Path list, Words words, ImportOptions options);
 
   /** Readings of a unit of this list, the later of two of the same points in force. */
   ReadingSet readings(List<Path> sheets, Harness harness);

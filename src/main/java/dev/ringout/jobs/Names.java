@@ -1,7 +1,7 @@
 package dev.ringout.jobs;
 
+import dev.ringout.cells.LookAlikes;
 import dev.ringout.harness.Harness;
-import dev.ringout.intake.LookAlikes;
 import dev.ringout.jobs.WrongRequest.Part;
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -1,5 +1,6 @@
 package dev.ringout.jobs;
 
+import dev.ringout.cells.Understood;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.harness.Harness;
@@ -8,7 +9,6 @@ import dev.ringout.harness.SwitchState;
 import dev.ringout.intake.PointSearch;
 import dev.ringout.intake.PointSearch.Found;
 import dev.ringout.intake.PointSearch.NotFound;
-import dev.ringout.intake.Understood;
 import dev.ringout.jobs.WrongRequest.Part;
 import dev.ringout.trace.Trace;
 import java.nio.file.Path;
@@ -47,8 +47,7 @@ public final class TraceJob {
     PointSearch search = new PointSearch(harness.get());
     List<Found> asked = points(request.words(), search);
     Circuit circuit = Circuit.of(harness.get());
-    JoinLimits limits =
-        JoinLimits.of(circuit, OwnTables.over(request.ownTables()));
+    JoinLimits limits = JoinLimits.of(circuit, OwnTables.over(request.ownTables()));
     Optional<Point> other = asked.size() > 1 ? Optional.of(asked.get(1).point()) : Optional.empty();
     Trace trace =
         Trace.of(circuit, limits, asked.get(0).point(), other, state(request.state(), search));

@@ -4,11 +4,9 @@ import dev.ringout.harness.Harness;
 import dev.ringout.intake.OneUnit;
 import dev.ringout.jobs.UnitRequest.Said;
 import dev.ringout.jobs.WrongRequest.Part;
-import dev.ringout.readings.Job;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.readings.Rework;
 import dev.ringout.source.Problems;
-import dev.ringout.units.Text;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -71,20 +69,7 @@ record UnitAtHand(Harness harness, ReadingSet readings, Set<String> wires, Set<S
       Harness harness, ReadingSet readings, Said said, Problems problems) {
     OneUnit.report(harness, readings, problems);
     if (!said.anyRevision()) {
-      refuseOtherRevision(harness, readings, problems);
-    }
-  }
-
-  private static void refuseOtherRevision(Harness harness, ReadingSet readings, Problems problems) {
-    String own = harness.headerValue("revision");
-    for (Job job : readings.jobs()) {
-      if (!job.revision().isEmpty() && !own.isEmpty() && !job.revision().equalsIgnoreCase(own)) {
-        problems.error(
-            job.revisionPlace(),
-            Text.of(
-                "the readings were taken against revision %s, the harness file is revision %s; to compare them all the same, say --any-revision",
-                job.revision(), own));
-      }
+      OneUnit.reportOtherRevision(harness, readings, problems);
     }
   }
 }

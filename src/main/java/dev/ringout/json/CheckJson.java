@@ -12,7 +12,6 @@ import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import dev.ringout.seal.TestedUnit;
 import dev.ringout.source.Problem;
-import dev.ringout.units.OhmsRange;
 import dev.ringout.words.DoubtSentences;
 import dev.ringout.words.RecordLimits;
 import java.io.IOException;
@@ -73,7 +72,9 @@ public final class CheckJson {
         "idleWaivers", result.comparison().idleConcessions().stream().map(ReworkJson::of).toList());
     document.put("blind", BlindJson.of(result.diagnosis().blind()));
     document.put("coverage", CoverageJson.of(result.coverage(), result.circuit()));
-    document.put("next", result.diagnosis().next().stream().map(one -> NextJson.of(result.circuit(), one)).toList());
+    document.put(
+        "next",
+        result.diagnosis().next().stream().map(one -> NextJson.of(result.circuit(), one)).toList());
     document.put("searchComplete", result.diagnosis().searchComplete());
     document.put("remarks", Json.remarks(result.review().remarks()));
     List<Problem> problems = new ArrayList<>(result.problems());

@@ -3,18 +3,19 @@ package dev.ringout.json;
 import dev.ringout.harness.Link;
 import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Wire;
-import dev.ringout.imports.Finding;
 import dev.ringout.imports.ImportResult;
 import dev.ringout.imports.ImportResult.SheetReport;
-import dev.ringout.imports.ListColumn;
-import dev.ringout.imports.Role;
+import dev.ringout.imports.list.Finding;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.SkipReason;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
 import dev.ringout.units.Gauge;
+import dev.ringout.words.ImportWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** An import as one JSON document: {@code docs/reference/import.md}. */
@@ -42,8 +43,10 @@ public final class ImportJson {
     json.put("pins", result.wiring().pins().stream().map(ImportJson::pin).toList());
     List<Map<String, Object>> problems = new ArrayList<>();
     for (Finding finding : result.findings()) {
-      Map<String, Object> problem = Json.problem(finding.problem());
+      Problem said = ImportWords.problem(finding);
+      Map<String, Object> problem = Json.problem(said);
       problem.put("kind", finding.kind().word());
+      problem.put("why", OddityJson.why(finding.oddity(), said.text()));
       problems.add(problem);
     }
     json.put("problems", problems);
@@ -65,7 +68,7 @@ public final class ImportJson {
     json.put("sheet", sheet.sheet());
     json.put("range", sheet.range());
     json.put("headingRow", sheet.headingRow());
-    json.put("layout", sheet.layout().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    json.put("layout", sheet.layout().word());
     json.put(
         "columns",
         sheet.columns().stream()
@@ -89,12 +92,16 @@ public final class ImportJson {
                 row -> {
                   Map<String, Object> skipped = new LinkedHashMap<>();
                   skipped.put("row", row.row());
-                  skipped.put("why", row.why());
+                  skipped.put("why", skipped(row.why()));
                   skipped.put("lost", row.lost());
                   return skipped;
                 })
             .toList());
     return json;
+  }
+
+  private static Map<String, Object> skipped(SkipReason reason) {
+    return OddityFacts.of(reason.word()).with("text", ImportWords.skipped(reason)).map();
   }
 
   private static Map<String, Object> column(ListColumn column) {

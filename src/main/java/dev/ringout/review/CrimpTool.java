@@ -46,8 +46,7 @@ final class CrimpTool implements Check {
     String tool = crimp.tool().toUpperCase(Locale.ROOT);
     String contact = crimp.contact().toUpperCase(Locale.ROOT);
     String size = paper.contactSize(contact).map(ContactSize::size).orElse("");
-    String awg =
-        wire.gauge().flatMap(Gauge::asAwg).map(Gauge.Awg::size).orElse("");
+    String awg = wire.gauge().flatMap(Gauge::asAwg).map(Gauge.Awg::size).orElse("");
     for (Entry row : paper.crimpTools().rows(contact, size, awg)) {
       boolean fits = row.get("tool").equals(tool);
       if (fits && differ(crimp.setting(), row.get("selector"))) {

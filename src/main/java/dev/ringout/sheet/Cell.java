@@ -11,17 +11,17 @@ import dev.ringout.units.Text;
  * @param shown what the spreadsheet shows of a number where its format says more than the number
  *     ({@code 36 kΩ} for 36), else empty
  */
-public record Cell(Kind kind, String text, Ink ink, String shown) {
+public record Cell(Stored kind, String text, Ink ink, String shown) {
   /** What can't be seen is made visible here, once for every kind of file. */
   public Cell {
     text = Text.visible(text);
   }
 
   /** A cell that holds nothing. */
-  public static final Cell EMPTY = new Cell(Kind.TEXT, "");
+  public static final Cell EMPTY = new Cell(Stored.TEXT, "");
 
   /** What a spreadsheet stored. */
-  public enum Kind {
+  public enum Stored {
     TEXT,
     NUMBER,
     /** A number shown as a date; its text is the date in ISO form. */
@@ -49,7 +49,7 @@ public record Cell(Kind kind, String text, Ink ink, String shown) {
   }
 
   /** A cell in plain ink. */
-  public Cell(Kind kind, String text) {
+  public Cell(Stored kind, String text) {
     this(kind, text, Ink.PLAIN, "");
   }
 
@@ -60,7 +60,7 @@ public record Cell(Kind kind, String text, Ink ink, String shown) {
 
   /** A cell of plain text. */
   public static Cell text(String text) {
-    return text.isEmpty() ? EMPTY : new Cell(Kind.TEXT, text);
+    return text.isEmpty() ? EMPTY : new Cell(Stored.TEXT, text);
   }
 
   /** The same cell, marked. */
@@ -70,7 +70,7 @@ public record Cell(Kind kind, String text, Ink ink, String shown) {
 
   /** Whether there is nothing in it but blanks. */
   public boolean isBlank() {
-    return kind == Kind.TEXT && text.isBlank();
+    return kind == Stored.TEXT && text.isBlank();
   }
 
   /** Whether all of its text is struck through. */

@@ -16,9 +16,9 @@ final class Numerals {
   /** A stored number, as a date where the cell shows one. */
   static Cell cell(double number, boolean shownAsDate, boolean dates1904) {
     if (shownAsDate && DateUtil.isValidExcelDate(number)) {
-      return new Cell(Cell.Kind.DATE, dateText(number, dates1904));
+      return new Cell(Cell.Stored.DATE, dateText(number, dates1904));
     }
-    return new Cell(Cell.Kind.NUMBER, Numbers.plain(number));
+    return new Cell(Cell.Stored.NUMBER, Numbers.plain(number));
   }
 
   private static String dateText(double number, boolean dates1904) {

@@ -105,51 +105,69 @@ final class OdsFile implements TabularFile {
 
     @Override
     public Surroundings forEachRow(Consumer<Row> each) {
-      SortedSet<Integer> hiddenColumns = new TreeSet<>();
-      Map<Spot, String> comments = new LinkedHashMap<>();
       int rows = Math.min(sheet.getMaxRows(), marks.rows());
       int columns = Math.min(sheet.getMaxColumns(), marks.columns());
-      if (rows > 0 && columns > 0) {
-        Range all = sheet.getRange(0, 0, rows, columns);
-        Object[][] values = all.getValues();
-        String[][] formulas = all.getFormulas();
-        OfficeAnnotation[][] annotations = all.getAnnotations();
-        List<Merge> merges = merges(rows, columns);
-        for (int row = 0; row < values.length; row++) {
-          List<Cell> cells = new ArrayList<>();
-          for (int column = 0; column < values[row].length; column++) {
-            Spot spot = new Spot(row + 1, column + 1);
-            cells.add(
-                isCovered(spot, merges)
-                    ? Cell.EMPTY
-                    : !marks.truth(spot).isEmpty()
-                        ? new Cell(Cell.Kind.BOOLEAN, marks.truth(spot))
-                        : cell(values[row][column], formulas[row][column])
-                            .in(marks.ink(spot))
-                            .shownAs(marks.shown(spot)));
-            OfficeAnnotation annotation = annotations[row][column];
-            if (annotation != null && annotation.getMsg() != null) {
-              comments.put(spot, annotation.getMsg().strip());
-            }
-          }
-          Row read = new Row(row + 1, List.copyOf(cells));
-          if (!read.isBlank()) {
-            each.accept(read);
-          }
-        }
-        for (int column = 0; column < columns; column++) {
-          if (sheet.columnIsHidden(column)) {
-            hiddenColumns.add(column + 1);
-          }
-        }
+      boolean empty = rows <= 0 || columns <= 0;
+      List<Merge> merges = merges(rows, columns);
+      if (!empty) {
+        rows(sheet.getRange(0, 0, rows, columns), merges, each);
       }
       return new Surroundings(
           sheet.isHidden(),
           marks.filtered(),
           marks.hiddenRows(),
-          hiddenColumns,
-          merges(rows, columns),
-          comments);
+          empty ? new TreeSet<>() : hiddenColumns(columns),
+          merges,
+          empty ? Map.of() : comments(sheet.getRange(0, 0, rows, columns)));
+    }
+
+    private void rows(Range all, List<Merge> merges, Consumer<Row> each) {
+      Object[][] values = all.getValues();
+      String[][] formulas = all.getFormulas();
+      for (int row = 0; row < values.length; row++) {
+        List<Cell> cells = new ArrayList<>();
+        for (int column = 0; column < values[row].length; column++) {
+          Spot spot = new Spot(row + 1, column + 1);
+          cells.add(
+              isCovered(spot, merges)
+                  ? Cell.EMPTY
+                  : cell(spot, values[row][column], formulas[row][column]));
+        }
+        Row read = new Row(row + 1, List.copyOf(cells));
+        if (!read.isBlank()) {
+          each.accept(read);
+        }
+      }
+    }
+
+    private Cell cell(Spot spot, @Nullable Object value, @Nullable String formula) {
+      return marks.truth(spot).isEmpty()
+          ? cell(value, formula).in(marks.ink(spot)).shownAs(marks.shown(spot))
+          : new Cell(Cell.Stored.BOOLEAN, marks.truth(spot));
+    }
+
+    private static Map<Spot, String> comments(Range all) {
+      Map<Spot, String> comments = new LinkedHashMap<>();
+      OfficeAnnotation[][] annotations = all.getAnnotations();
+      for (int row = 0; row < annotations.length; row++) {
+        for (int column = 0; column < annotations[row].length; column++) {
+          OfficeAnnotation annotation = annotations[row][column];
+          if (annotation != null && annotation.getMsg() != null) {
+            comments.put(new Spot(row + 1, column + 1), annotation.getMsg().strip());
+          }
+        }
+      }
+      return comments;
+    }
+
+    private SortedSet<Integer> hiddenColumns(int columns) {
+      SortedSet<Integer> hidden = new TreeSet<>();
+      for (int column = 0; column < columns; column++) {
+        if (sheet.columnIsHidden(column)) {
+          hidden.add(column + 1);
+        }
+      }
+      return hidden;
     }
 
     /** The library repeats a merge's value in all its cells; other formats give it once. */
@@ -184,25 +202,25 @@ final class OdsFile implements TabularFile {
 
     private static Cell cell(@Nullable Object value, @Nullable String formula) {
       if (value == null) {
-        return formula == null ? Cell.EMPTY : new Cell(Cell.Kind.UNCALCULATED, "");
+        return formula == null ? Cell.EMPTY : new Cell(Cell.Stored.UNCALCULATED, "");
       }
       if (value instanceof Number number) {
-        return new Cell(Cell.Kind.NUMBER, Numbers.plain(number.doubleValue()));
+        return new Cell(Cell.Stored.NUMBER, Numbers.plain(number.doubleValue()));
       }
       if (value instanceof Boolean truth) {
-        return new Cell(Cell.Kind.BOOLEAN, truth ? "TRUE" : "FALSE");
+        return new Cell(Cell.Stored.BOOLEAN, truth ? "TRUE" : "FALSE");
       }
       if (value instanceof LocalDate || value instanceof LocalDateTime) {
-        return new Cell(Cell.Kind.DATE, value.toString());
+        return new Cell(Cell.Stored.DATE, value.toString());
       }
       if (value instanceof Duration duration) {
         return new Cell(
-            Cell.Kind.DATE,
+            Cell.Stored.DATE,
             LocalTime.ofSecondOfDay(Math.floorMod(duration.toSeconds(), 86_400L)).toString());
       }
       String text = value.toString();
       return text.startsWith("#") && text.matches("#(REF!|N/A|NAME\\?|VALUE!|DIV/0!|NUM!|NULL!)")
-          ? new Cell(Cell.Kind.ERROR, text)
+          ? new Cell(Cell.Stored.ERROR, text)
           : Cell.text(text);
     }
   }

@@ -201,9 +201,10 @@ final class XlsFile implements TabularFile {
         case STRING -> Cell.text(stored.getStringCellValue());
         case NUMERIC -> number(stored);
         case BOOLEAN ->
-            new Cell(Cell.Kind.BOOLEAN, stored.getBooleanCellValue() ? "TRUE" : "FALSE");
+            new Cell(Cell.Stored.BOOLEAN, stored.getBooleanCellValue() ? "TRUE" : "FALSE");
         case ERROR ->
-            new Cell(Cell.Kind.ERROR, FormulaError.forInt(stored.getErrorCellValue()).getString());
+            new Cell(
+                Cell.Stored.ERROR, FormulaError.forInt(stored.getErrorCellValue()).getString());
         default -> Cell.EMPTY;
       };
     }
@@ -212,7 +213,7 @@ final class XlsFile implements TabularFile {
       double number = stored.getNumericCellValue();
       Cell cell = Numerals.cell(number, DateUtil.isCellDateFormatted(stored), false);
       String format = stored.getCellStyle().getDataFormatString();
-      if (cell.kind() != Cell.Kind.NUMBER || format == null || format.isEmpty()) {
+      if (cell.kind() != Cell.Stored.NUMBER || format == null || format.isEmpty()) {
         return cell;
       }
       return shownByFormat

@@ -162,7 +162,7 @@ final class XlsxRows extends DefaultHandler {
 
   private void endCell() {
     Cell cell = hasValue ? cell(value.toString()) : withoutValue();
-    if (cell.kind() == Cell.Kind.TEXT && cell.text().isEmpty()) {
+    if (cell.kind() == Cell.Stored.TEXT && cell.text().isEmpty()) {
       return;
     }
     while (cells.size() < column - 1) {
@@ -193,17 +193,17 @@ final class XlsxRows extends DefaultHandler {
   }
 
   private Cell withoutValue() {
-    return hasFormula ? new Cell(Cell.Kind.UNCALCULATED, "") : Cell.EMPTY;
+    return hasFormula ? new Cell(Cell.Stored.UNCALCULATED, "") : Cell.EMPTY;
   }
 
   private Cell cell(String stored) {
     return switch (type) {
       case "s" -> sharedString(stored);
-      case "b" -> new Cell(Cell.Kind.BOOLEAN, stored.equals("1") ? "TRUE" : "FALSE");
-      case "e" -> new Cell(Cell.Kind.ERROR, stored);
+      case "b" -> new Cell(Cell.Stored.BOOLEAN, stored.equals("1") ? "TRUE" : "FALSE");
+      case "e" -> new Cell(Cell.Stored.ERROR, stored);
       case "str" -> Cell.text(stored);
       case "inlineStr" -> Cell.text(inline.text());
-      case "d" -> new Cell(Cell.Kind.DATE, stored);
+      case "d" -> new Cell(Cell.Stored.DATE, stored);
       default -> stored.isBlank() ? withoutValue() : numeral(stored);
     };
   }
@@ -221,7 +221,7 @@ final class XlsxRows extends DefaultHandler {
       double number = Double.parseDouble(stored);
       Cell cell = Numerals.cell(number, styles.isDate(style), dates1904);
       Optional<ShownNumbers> shown =
-          cell.kind() == Cell.Kind.NUMBER ? styles.shown(style) : Optional.empty();
+          cell.kind() == Cell.Stored.NUMBER ? styles.shown(style) : Optional.empty();
       return shown.isEmpty() ? cell : cell.shownAs(shown.get().of(number));
     } catch (NumberFormatException e) {
       return Cell.text(stored);

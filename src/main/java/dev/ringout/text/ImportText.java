@@ -1,18 +1,20 @@
 package dev.ringout.text;
 
 import dev.ringout.harness.Wire;
-import dev.ringout.imports.Finding;
 import dev.ringout.imports.ImportResult;
 import dev.ringout.imports.ImportResult.RowCounts;
 import dev.ringout.imports.ImportResult.SheetReport;
-import dev.ringout.imports.Layout;
-import dev.ringout.imports.ListColumn;
-import dev.ringout.imports.Role;
+import dev.ringout.imports.list.Finding;
+import dev.ringout.imports.list.Layout;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.OddityKind;
+import dev.ringout.imports.list.Role;
 import dev.ringout.source.Place;
 import dev.ringout.source.Severity;
 import dev.ringout.text.Page.Style;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
+import dev.ringout.words.ImportWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -59,7 +61,7 @@ public final class ImportText {
             Text.of(
                 "%s: %s",
                 page.styled(Style.STRONG, name),
-                sheet.layout().says()
+                ImportWords.layout(sheet.layout())
                     + (sheet.headingRow() > 0
                         ? " (headings in row " + sheet.headingRow() + ")"
                         : "")));
@@ -171,7 +173,7 @@ public final class ImportText {
       return;
     }
     page.heading("To look at");
-    Map<Finding.Kind, List<Finding>> byKind = new TreeMap<>();
+    Map<OddityKind, List<Finding>> byKind = new TreeMap<>();
     for (Finding finding : result.findings()) {
       byKind.computeIfAbsent(finding.kind(), kind -> new ArrayList<>()).add(finding);
     }
@@ -187,24 +189,22 @@ public final class ImportText {
 
   private static Severity worst(List<Finding> findings) {
     return findings.stream()
-        .map(finding -> finding.problem().severity())
+        .map(finding -> finding.severity())
         .min(Severity::compareTo)
         .orElse(Severity.NOTE);
   }
 
-  private void kind(Finding.Kind kind, List<Finding> all) {
+  private void kind(OddityKind kind, List<Finding> all) {
     Severity worst = worst(all);
     Style style =
         worst == Severity.ERROR ? Style.BAD : worst == Severity.WARNING ? Style.OWED : Style.STRONG;
-    Finding first =
-        all.stream().filter(one -> one.problem().severity() == worst).findFirst().orElseThrow();
-    String where =
-        first.problem().place().sheet().isEmpty() ? "" : first.problem().place().sheet() + "!";
+    Finding first = all.stream().filter(one -> one.severity() == worst).findFirst().orElseThrow();
+    String where = first.place().sheet().isEmpty() ? "" : first.place().sheet() + "!";
     page.paragraph(
         "  " + page.styled(style, Text.of("%-8s", worst.word())) + Text.of("%4d  ", all.size()),
-        kind.says()
+        ImportWords.kind(kind)
             + (all.size() == 1 ? ": " : ", as at ")
             + where
-            + first.problem().place().cell());
+            + first.place().cell());
   }
 }

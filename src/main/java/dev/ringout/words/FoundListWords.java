@@ -9,8 +9,6 @@ import dev.ringout.work.FoundList;
 import dev.ringout.work.OpenQuestion;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A list built from readings, in words: for a page and as the notes of its wires. */

@@ -3,7 +3,6 @@ package dev.ringout.words;
 import dev.ringout.check.CheckResult;
 import dev.ringout.check.Doubt;
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Expected;
 import dev.ringout.compare.Conceded;
 import dev.ringout.compare.Coverage;
 import dev.ringout.compare.Coverage.Unprovable;

@@ -6,13 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Link;
-import dev.ringout.support.PlainLimits;
-import dev.ringout.support.PlainWires;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import dev.ringout.source.Place;
+import dev.ringout.support.PlainLimits;
+import dev.ringout.support.PlainWires;
 import dev.ringout.units.Gauge;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -4,8 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
-import dev.ringout.imports.Finding;
+import dev.ringout.imports.list.OddityKind;
 import dev.ringout.support.Run;
+import dev.ringout.words.ImportWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,9 +23,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The documents say what the program does. */
 class DocumentationTest {
   /** Shown by a list that others made, or by a test of the command line. */
-  private static final Set<Finding.Kind> ELSEWHERE =
-      Set.of(
-          Finding.Kind.NAMES_DIFFER, Finding.Kind.ALIAS, Finding.Kind.CODE, Finding.Kind.HEADING);
+  private static final Set<OddityKind> ELSEWHERE =
+      Set.of(OddityKind.NAMES_DIFFER, OddityKind.ALIAS, OddityKind.CODE, OddityKind.HEADING);
 
   private static String between(String text, String name) {
     String begin = "<!-- " + name + ": begin -->\n```text\n";
@@ -68,8 +68,9 @@ class DocumentationTest {
         lists.append(Files.readString(file));
       }
     }
-    for (Finding.Kind kind : Finding.Kind.values()) {
-      assertTrue(page.contains("| `" + kind.word() + "` | " + kind.says() + " |"), kind.word());
+    for (OddityKind kind : OddityKind.values()) {
+      assertTrue(
+          page.contains("| `" + kind.word() + "` | " + ImportWords.kind(kind) + " |"), kind.word());
       boolean shown =
           Stream.of("error", "warning", "note")
               .anyMatch(severity -> lists.indexOf(severity + " " + kind.word()) >= 0);

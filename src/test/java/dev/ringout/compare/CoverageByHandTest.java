@@ -1,7 +1,5 @@
 package dev.ringout.compare;
 
-import dev.ringout.compare.Unproven;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 

@@ -1,14 +1,12 @@
 package dev.ringout.compare;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.check.CheckResult.Verdict;
 import dev.ringout.check.InsulationNote;
-import dev.ringout.diagnose.Fault;
 import dev.ringout.harness.Part;
 import dev.ringout.support.UnitUnderTest;
 import dev.ringout.words.InsulationNoteSentences;

@@ -1,11 +1,10 @@
 package dev.ringout.harness;
 
-import dev.ringout.support.PlainLimits;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import dev.ringout.source.Place;
+import dev.ringout.support.PlainLimits;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Length;
 import java.util.List;

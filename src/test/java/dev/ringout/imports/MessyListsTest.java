@@ -7,8 +7,10 @@ import dev.ringout.harness.PinDetail;
 import dev.ringout.imports.ImportResult.RowCounts;
 import dev.ringout.imports.ImportResult.SheetReport;
 import dev.ringout.imports.MessyList.Line;
+import dev.ringout.imports.list.Finding;
 import dev.ringout.source.Severity;
 import dev.ringout.support.ImportedList;
+import dev.ringout.words.ImportWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -91,9 +93,9 @@ class MessyListsTest {
 
   private static boolean matches(Finding finding, String expected) {
     String[] words = expected.split(" ", 3);
-    return finding.problem().severity().word().equals(words[0])
+    return finding.severity().word().equals(words[0])
         && finding.kind().word().equals(words[1])
-        && (words.length < 3 || finding.problem().sentence().contains(words[2]));
+        && (words.length < 3 || ImportWords.problem(finding).sentence().contains(words[2]));
   }
 
   private static void assertFinds(ImportedList imported, String expected, int row) {
@@ -102,18 +104,17 @@ class MessyListsTest {
             .anyMatch(
                 finding ->
                     matches(finding, expected)
-                        && (finding.problem().place().row() == row
-                            || finding.problem().place().row() == 0)),
+                        && (finding.place().row() == row || finding.place().row() == 0)),
         "row " + row + ": " + expected + "\namong\n" + String.join("\n", imported.findings()));
   }
 
   /** A false alarm costs trust: what is not written in the list must not be found. */
   private static void assertNothingElseIsSaid(ImportedList imported, List<String> expected) {
     for (Finding finding : imported.result().findings()) {
-      if (finding.problem().severity() != Severity.NOTE) {
+      if (finding.severity() != Severity.NOTE) {
         assertTrue(
             expected.stream().anyMatch(one -> matches(finding, one)),
-            "not expected: " + finding.kind() + " " + finding.problem());
+            "not expected: " + finding.kind() + " " + ImportWords.problem(finding));
       }
     }
   }

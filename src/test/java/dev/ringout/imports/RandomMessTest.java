@@ -8,6 +8,9 @@ import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.imports.ImportResult.RowCounts;
 import dev.ringout.imports.ImportResult.SheetReport;
+import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.Words;
+import dev.ringout.intake.HarnessReader;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
 import dev.ringout.sheet.Sheet;
@@ -60,7 +63,7 @@ class RandomMessTest {
     "∞"
   };
 
-  private static final List<Cell.Kind> KINDS = List.of(Cell.Kind.values());
+  private static final List<Cell.Stored> KINDS = List.of(Cell.Stored.values());
 
   private record Rows(List<Row> rows) implements Sheet, TabularFile {
     @Override
@@ -149,7 +152,8 @@ class RandomMessTest {
       Random random = new Random(seed);
       Rows list = new Rows(broken(seeds.get(random.nextInt(seeds.size())), random));
       ImportOptions options = random.nextInt(4) == 0 ? some : ImportOptions.none();
-      ImportResult result = ListImporter.read(list, "list", words, options);
+      ImportResult result =
+          ListImporter.read(list, "list", words, options, HarnessReader::noteHeading);
       for (SheetReport sheet : result.sheets()) {
         RowCounts rows = sheet.rows();
         assertEquals(

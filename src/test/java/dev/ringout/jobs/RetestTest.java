@@ -1,14 +1,9 @@
 package dev.ringout.jobs;
 
-import dev.ringout.support.PublishedLimits;
-import dev.ringout.support.ReadUnit;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.support.PublishedLimits;
 import dev.ringout.harness.Harness;
-import dev.ringout.support.ReadUnit;
 import dev.ringout.plan.PlanOptions;
 import dev.ringout.plan.Planner;
 import dev.ringout.plan.TestPlan;
@@ -17,6 +12,8 @@ import dev.ringout.revision.RetestReason;
 import dev.ringout.revision.Rework;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
+import dev.ringout.support.PublishedLimits;
+import dev.ringout.support.ReadUnit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

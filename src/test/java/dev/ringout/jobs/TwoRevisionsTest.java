@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Point;
-import dev.ringout.support.ReadUnit;
 import dev.ringout.revision.Change;
 import dev.ringout.revision.NetChange;
 import dev.ringout.revision.RetestReason;
 import dev.ringout.revision.Unsure;
 import dev.ringout.standards.Tables;
+import dev.ringout.support.ReadUnit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,7 +35,8 @@ class TwoRevisionsTest {
     return ReadUnit.of(unit);
   }
 
-  private static TwoRevisions.Lists request(Harness earlier, Harness later, Optional<Harness> built) {
+  private static TwoRevisions.Lists request(
+      Harness earlier, Harness later, Optional<Harness> built) {
     return new TwoRevisions.Lists(
         earlier, later, built, Map.of(), Map.of(), true, Tables.published(), OptionalInt.empty());
   }

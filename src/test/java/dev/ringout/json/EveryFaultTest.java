@@ -1,8 +1,5 @@
 package dev.ringout.json;
 
-import dev.ringout.circuit.Circuit;
-import dev.ringout.support.PlainLimits;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,10 +9,11 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import dev.ringout.check.CheckResult;
+import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Expected.Joined;
-import dev.ringout.compare.Unproven;
 import dev.ringout.compare.Judged;
+import dev.ringout.compare.Unproven;
 import dev.ringout.diagnose.Arrangement;
 import dev.ringout.diagnose.BlindSpot;
 import dev.ringout.diagnose.Certainty;
@@ -35,6 +33,7 @@ import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import dev.ringout.readings.Reading;
+import dev.ringout.support.PlainLimits;
 import dev.ringout.support.UnitUnderTest;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.OhmsRange;
@@ -69,7 +68,8 @@ class EveryFaultTest {
   private List<SlipFact> slips = List.of();
   private List<NextReason> reasons = List.of();
   private List<BlindSpot> spots = List.of();
-  private Circuit circuit = Circuit.of(dev.ringout.harness.Harness.builder(PlainLimits.of()).build());
+  private Circuit circuit =
+      Circuit.of(dev.ringout.harness.Harness.builder(PlainLimits.of()).build());
 
   @BeforeEach
   void one_of_every_kind() {
@@ -216,7 +216,9 @@ class EveryFaultTest {
     document.put("problems", List.of());
     document.put("faults", faults.stream().map(FaultJson::of).toList());
     document.put("blind", BlindJson.of(spots));
-    document.put("next", reasons.stream().map(EveryFaultTest::next).map(one -> NextJson.of(circuit, one)).toList());
+    document.put(
+        "next",
+        reasons.stream().map(EveryFaultTest::next).map(one -> NextJson.of(circuit, one)).toList());
     return document;
   }
 

@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.harness.Harness;
-import dev.ringout.support.PlainLimits;
-import dev.ringout.support.PlainWires;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.source.Place;
+import dev.ringout.support.PlainLimits;
+import dev.ringout.support.PlainWires;
 import dev.ringout.units.Gauge;
 import java.time.LocalDate;
 import java.time.LocalDateTime;

@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import dev.ringout.harness.Wire;
-import dev.ringout.imports.ImportOptions;
 import dev.ringout.imports.ImportResult.RowCounts;
 import dev.ringout.imports.ImportResult.SheetReport;
+import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.support.ImportedList;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,14 +32,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 class RealListsTest {
   private static final Path LISTS = Path.of("../shared/lists");
 
-  /** A skipped test says nothing in a summary of ten thousand; this line is read. */
+  /** Skipped tests alone would not be noticed: the run says so where its lines are read. */
   @BeforeAll
-  static void say_it_where_the_lists_are_not_here() {
+  @SuppressWarnings("SystemOut") // It is the summary of the run that this is for.
+  static void say_where_the_lists_are_absent() {
     if (!Files.isDirectory(LISTS)) {
       System.out.println(
-          "RealListsTest is skipped: the lists that others made are not in "
-              + LISTS
-              + "; see DEVELOPERS.md");
+          "[NOT RUN] RealListsTest: the real lists are not beside the clone (" + LISTS + ")");
     }
   }
 

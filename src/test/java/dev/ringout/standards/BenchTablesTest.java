@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Item;
-import dev.ringout.support.PlainLimits;
 import dev.ringout.source.Place;
+import dev.ringout.support.PlainLimits;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

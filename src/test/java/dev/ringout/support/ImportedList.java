@@ -3,15 +3,17 @@ package dev.ringout.support;
 import dev.ringout.harness.Link;
 import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Wire;
-import dev.ringout.imports.ImportOptions;
 import dev.ringout.imports.ImportResult;
 import dev.ringout.imports.ImportResult.RowCounts;
 import dev.ringout.imports.ImportResult.SheetReport;
 import dev.ringout.imports.ListImporter;
-import dev.ringout.imports.Words;
+import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.Words;
+import dev.ringout.intake.HarnessReader;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
+import dev.ringout.words.ImportWords;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -34,7 +36,8 @@ public record ImportedList(ImportResult result, List<Problem> fileProblems) {
     Problems problems = new Problems();
     String name = String.valueOf(file.getFileName());
     try (TabularFile table = TabularFile.open(file, name, problems)) {
-      ImportResult result = ListImporter.read(table, name, Words.standard(), options);
+      ImportResult result =
+          ListImporter.read(table, name, Words.standard(), options, HarnessReader::noteHeading);
       return new ImportedList(result, problems.list());
     }
   }
@@ -71,13 +74,13 @@ public record ImportedList(ImportResult result, List<Problem> fileProblems) {
     return result.findings().stream()
         .map(
             finding ->
-                finding.problem().severity().word()
+                finding.severity().word()
                     + " "
                     + finding.kind().word()
                     + " "
-                    + finding.problem().place().cell()
+                    + finding.place().cell()
                     + ": "
-                    + finding.problem().sentence())
+                    + ImportWords.problem(finding).sentence())
         .toList();
   }
 

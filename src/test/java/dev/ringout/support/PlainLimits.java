@@ -1,9 +1,7 @@
 package dev.ringout.support;
 
-import dev.ringout.harness.Demands;
 import dev.ringout.harness.Limits;
-import dev.ringout.units.Length;
-import java.util.OptionalDouble;
+
 /** Limits for tests that are about something else. */
 public final class PlainLimits {
   private PlainLimits() {}

@@ -2,7 +2,6 @@ package dev.ringout.support;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
-import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
 
 /** The limits of joins by the published tables, for tests. */

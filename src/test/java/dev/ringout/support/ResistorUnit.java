@@ -2,7 +2,6 @@ package dev.ringout.support;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Resistances;
-import dev.ringout.harness.Demands;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Limits;
 import dev.ringout.harness.Point;

@@ -1,14 +1,11 @@
 package dev.ringout.words;
 
-import dev.ringout.support.PlainWires;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import dev.ringout.harness.Item;
 import dev.ringout.harness.Link;
 import dev.ringout.harness.Part;
-import dev.ringout.support.PlainWires;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
@@ -19,6 +16,7 @@ import dev.ringout.revision.Relabel;
 import dev.ringout.revision.Step;
 import dev.ringout.revision.Unsure;
 import dev.ringout.source.Place;
+import dev.ringout.support.PlainWires;
 import dev.ringout.units.Gauge;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -8,7 +8,6 @@ import dev.ringout.circuit.JoinLimits;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wiring;
-import dev.ringout.support.ReadUnit;
 import dev.ringout.plan.GoodUnit;
 import dev.ringout.plan.PlanOptions;
 import dev.ringout.plan.Planner;

@@ -33,8 +33,7 @@ public final class ValueFaults {
     JoinLimits limits = unit.limits();
     SlipCosts costs = unit.costs();
     Circuit circuit = asFound.circuit();
-    JoinLimits limitsFound =
-        asFound.isAsListed() ? limits : limits.on(circuit);
+    JoinLimits limitsFound = asFound.isAsListed() ? limits : limits.on(circuit);
     Comparison held =
         asFound.isAsListed()
             ? comparison

@@ -1,7 +1,5 @@
 package dev.ringout.bench.faults;
 
-import dev.ringout.bench.faults.Trial;
-
 import dev.ringout.bench.faults.Rig.Component;
 import dev.ringout.bench.faults.Rig.Joint;
 import dev.ringout.bench.faults.Rig.JointKind;

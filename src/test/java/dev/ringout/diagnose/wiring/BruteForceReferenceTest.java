@@ -5,9 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.JoinLimits;
-import dev.ringout.circuit.Predictor;
-import dev.ringout.support.PublishedLimits;
 import dev.ringout.compare.Judged;
 import dev.ringout.harness.Wire;
 import dev.ringout.standards.Tables;

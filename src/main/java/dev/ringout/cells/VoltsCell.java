@@ -1,0 +1,51 @@
+package dev.ringout.cells;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Volts as people write them. Insulation is tested with direct current; what says alternating
+ * current, or millivolts, is another test or another number.
+ */
+public final class VoltsCell {
+  private static final Pattern VOLTS = Pattern.compile("([+-]?[\\d.,]+(?:[eE][+-]?\\d+)?)\\s*(.*)");
+
+  private VoltsCell() {}
+
+  /**
+   * Volts above 0.
+   *
+   * @param otherUnit the unit of a bare number: of the heading or of the column Unit, or empty
+   */
+  public static Understood<Double> volts(String text, String otherUnit) {
+    Matcher match = VOLTS.matcher(text);
+    OptionalDouble number =
+        match.matches() ? PlainNumber.of(match.group(1)) : OptionalDouble.empty();
+    if (number.isEmpty()) {
+      return Understood.not(
+          "\"" + text + "\" is no number of volts; expected one such as 500, 500 V, 0.5 kV",
+          LookAlikes.asNumber(text));
+    }
+    String written = Blanks.strip(match.group(2));
+    String unit = written.isEmpty() ? otherUnit : written;
+    OptionalDouble factor = factor(unit);
+    if (factor.isEmpty()) {
+      return Understood.not(
+          "\"" + unit + "\" is no unit of the volts of an insulation test; expected V or kV, DC");
+    }
+    double volts = number.getAsDouble() * factor.getAsDouble();
+    return volts > 0
+        ? Understood.as(volts)
+        : Understood.not("\"" + text + "\" is no test voltage: it must be above 0");
+  }
+
+  private static OptionalDouble factor(String unit) {
+    return switch (Names.key(unit).toLowerCase(Locale.ROOT)) {
+      case "", "v", "vdc", "dcv", "dc", "volt", "volts", "voltsdc" -> OptionalDouble.of(1);
+      case "kv", "kvdc", "kilovolt", "kilovolts" -> OptionalDouble.of(1000);
+      default -> OptionalDouble.empty();
+    };
+  }
+}

@@ -1,0 +1,121 @@
+package dev.ringout.imports.find;
+
+import dev.ringout.cells.CellText;
+import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Words;
+import dev.ringout.sheet.Cell;
+import dev.ringout.sheet.Row;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/**
+ * What the cells under a heading look like, by the first rows.
+ *
+ * @param rows how many rows were looked at
+ * @param filled how many of them hold something
+ * @param distinct how many different texts they hold
+ */
+record ColumnProfile(
+    int rows,
+    int filled,
+    int distinct,
+    int numbers,
+    int shortTexts,
+    int colors,
+    int gauges,
+    int lengths,
+    int points,
+    int marks) {
+  private static final int ROWS_LOOKED_AT = 400;
+  private static final int LONGEST_PIN = 24;
+
+  private static final Pattern GAUGE =
+      Pattern.compile("(?i)(awg|#)\\s*\\d{1,2}|\\d{1,2}\\s*(awg|ga\\.?)|[\\d.,]+\\s*mm[²2]");
+  private static final Pattern LENGTH =
+      Pattern.compile("(?i)\\d+([.,]\\d+)?\\s*(mm|cm|m|ft|feet|in|inch|inches|'|\")\\.?");
+  private static final Pattern MARK = Pattern.compile("(?i)\\(?[xo*•✓●]\\)?(\\s*\\[\\d+\\])?");
+
+  static Map<Integer, ColumnProfile> of(List<Row> body, int first, int last, Words words) {
+    Map<Integer, ColumnProfile> profiles = new HashMap<>();
+    List<Row> rows = body.subList(0, Math.min(body.size(), ROWS_LOOKED_AT));
+    for (int column = first; column <= last; column++) {
+      profiles.put(column, of(rows, column, words));
+    }
+    return profiles;
+  }
+
+  private static ColumnProfile of(List<Row> rows, int column, Words words) {
+    int[] count = new int[8];
+    Set<String> distinct = new HashSet<>();
+    for (Row row : rows) {
+      Cell cell = row.cell(column);
+      String text = CellText.clean(cell.text());
+      if (text.isEmpty() || words.isDitto(text)) {
+        continue;
+      }
+      distinct.add(text);
+      count[0]++;
+      count[1] += cell.kind() == Cell.Stored.NUMBER || CellText.isDigits(text) ? 1 : 0;
+      count[2] += text.length() <= LONGEST_PIN ? 1 : 0;
+      count[3] += !words.color(firstWord(text)).isEmpty() ? 1 : 0;
+      count[4] += GAUGE.matcher(text).matches() ? 1 : 0;
+      count[5] += LENGTH.matcher(text).matches() ? 1 : 0;
+      count[6] += Ends.looksLikePoint(text) ? 1 : 0;
+      count[7] += MARK.matcher(text).matches() ? 1 : 0;
+    }
+    return new ColumnProfile(
+        rows.size(),
+        count[0],
+        distinct.size(),
+        count[1],
+        count[2],
+        count[3],
+        count[4],
+        count[5],
+        count[6],
+        count[7]);
+  }
+
+  private static String firstWord(String text) {
+    int end = 0;
+    while (end < text.length() && Character.isLetter(text.charAt(end))) {
+      end++;
+    }
+    return end < 2 ? "" : text.substring(0, end);
+  }
+
+  boolean isEmpty() {
+    return filled == 0;
+  }
+
+  boolean mostly(int count) {
+    return filled > 0 && count * 10 >= filled * 8;
+  }
+
+  boolean isNumeric() {
+    return filled > 0 && numbers * 10 >= filled * 9;
+  }
+
+  /** Whether the cells can be pins: short, no colours, no lengths. */
+  boolean canBePins() {
+    return filled >= 2 && mostly(shortTexts) && !mostly(colors) && !mostly(lengths) && !isMarks();
+  }
+
+  /** Whether hardly any text comes twice. */
+  boolean isDistinct() {
+    return distinct * 10 >= filled * 8;
+  }
+
+  boolean isMarks() {
+    return filled > 0 && marks * 10 >= filled * 6;
+  }
+
+  /** Whether blanks stand below most texts, as where a text holds for the rows below it. */
+  boolean isSparse() {
+    return filled * 2 <= rows && filled > 0;
+  }
+}

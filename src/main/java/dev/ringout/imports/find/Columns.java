@@ -1,0 +1,423 @@
+package dev.ringout.imports.find;
+
+import dev.ringout.imports.list.Certainty;
+import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Layout;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.Words;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/** Settles what the columns of one table are: by headings, then by cells, then by position. */
+final class Columns {
+  private final List<ListColumn> columns;
+  private final Map<Integer, ColumnProfile> profiles;
+  private final String sheetItem;
+  private Layout layout = Layout.NONE;
+
+  private Columns(
+      List<ListColumn> columns, Map<Integer, ColumnProfile> profiles, String sheetItem) {
+    this.columns = new ArrayList<>(columns);
+    this.profiles = profiles;
+    this.sheetItem = sheetItem;
+  }
+
+  /**
+   * Settles the columns.
+   *
+   * @param sheetItem the designator in the sheet's name, or empty
+   */
+  static Columns settle(
+      List<ListColumn> columns, Map<Integer, ColumnProfile> profiles, String sheetItem) {
+    Columns settled = new Columns(columns, profiles, sheetItem);
+    settled.byTwins();
+    settled.byNeighbours();
+    settled.byStrips();
+    settled.byContent();
+    settled.dropRepeatedRoles();
+    settled.layout = settled.decide();
+    return settled;
+  }
+
+  List<ListColumn> list() {
+    return List.copyOf(columns);
+  }
+
+  Layout layout() {
+    return layout;
+  }
+
+  private ColumnProfile profile(ListColumn column) {
+    return Objects.requireNonNull(profiles.get(column.index()));
+  }
+
+  private boolean has(Role role) {
+    return columns.stream().anyMatch(column -> column.role() == role);
+  }
+
+  private Optional<ListColumn> first(Role role) {
+    return columns.stream().filter(column -> column.role() == role).findFirst();
+  }
+
+  private void set(ListColumn column, Role role, Certainty certainty) {
+    for (int i = 0; i < columns.size(); i++) {
+      if (columns.get(i).index() == column.index()) {
+        columns.set(i, columns.get(i).as(role, certainty));
+      }
+    }
+  }
+
+  /** "Connector 1" and "Connector 2", "Pin A" and "Pin B" are the two ends. */
+  private void byTwins() {
+    for (String[] twin : new String[][] {{"1", "2"}, {"a", "b"}}) {
+      Map<String, ListColumn> firsts = new HashMap<>();
+      for (ListColumn column : List.copyOf(columns)) {
+        List<String> tokens = new ArrayList<>(Words.tokens(column.heading()));
+        if (tokens.remove(twin[0])) {
+          firsts.putIfAbsent(String.join(" ", tokens), column);
+          continue;
+        }
+        ListColumn other = tokens.remove(twin[1]) ? firsts.get(String.join(" ", tokens)) : null;
+        if (other != null && other.role() == column.role() && columns.contains(other)) {
+          if (column.role() == Role.PIN) {
+            set(other, Role.FROM_PIN, other.certainty());
+            set(column, Role.TO_PIN, column.certainty());
+          } else if (column.role() == Role.ITEM) {
+            set(other, Role.FROM, other.certainty());
+            set(column, Role.TO, column.certainty());
+          }
+        }
+      }
+    }
+  }
+
+  /** A pin belongs to the end on its left; two connectors in a row are the two ends. */
+  private void byNeighbours() {
+    long ends = columns.stream().filter(column -> column.role() == Role.ITEM).count();
+    if (ends == 2 && !has(Role.FROM) && !has(Role.TO) && !has(Role.FAR)) {
+      List<ListColumn> items =
+          columns.stream().filter(column -> column.role() == Role.ITEM).toList();
+      set(items.get(0), Role.FROM, Certainty.LIKELY);
+      set(items.get(1), Role.TO, Certainty.LIKELY);
+    }
+    Role side = Role.KEEP;
+    for (ListColumn column : List.copyOf(columns)) {
+      if (column.role() == Role.FROM || column.role() == Role.TO || column.role() == Role.FAR) {
+        side = column.role();
+      } else if (column.role() == Role.ITEM) {
+        side = Role.KEEP;
+      } else if (column.role() == Role.PIN && side != Role.KEEP && column.item().isEmpty()) {
+        Role pin = side == Role.FROM ? Role.FROM_PIN : side == Role.TO ? Role.TO_PIN : Role.FAR_PIN;
+        boolean ownPinRemains =
+            side != Role.FAR || columns.stream().filter(one -> one.role() == Role.PIN).count() > 1;
+        if (!has(pin) && ownPinRemains) {
+          set(column, pin, Certainty.LIKELY);
+        }
+        side = Role.KEEP;
+      }
+    }
+  }
+
+  /** Between an item and its pin: the strip within a panel. */
+  private void byStrips() {
+    for (int i = 1; i + 1 < columns.size(); i++) {
+      ListColumn strip = columns.get(i);
+      Role before = columns.get(i - 1).role();
+      Role after = columns.get(i + 1).role();
+      boolean open = strip.role() == Role.KEEP || strip.role() == Role.ITEM;
+      if (open && !strip.heading().isEmpty() && profile(strip).canBePins()) {
+        if (before == Role.FROM && after == Role.FROM_PIN) {
+          set(strip, Role.FROM_STRIP, Certainty.LIKELY);
+        } else if (before == Role.TO && after == Role.TO_PIN) {
+          set(strip, Role.TO_STRIP, Certainty.LIKELY);
+        }
+      }
+    }
+  }
+
+  private void byContent() {
+    for (ListColumn column : List.copyOf(columns)) {
+      ColumnProfile cells = profile(column);
+      boolean end =
+          switch (column.role()) {
+            case FROM, FROM_PIN, TO, TO_PIN, FAR, FAR_PIN, ITEM, PIN -> true;
+            default -> false;
+          };
+      boolean colorsUnderWire = column.role() == Role.WIRE && cells.mostly(cells.colors());
+      if ((end && cells.isEmpty()) || colorsUnderWire) {
+        set(column, Role.KEEP, Certainty.LIKELY);
+        continue;
+      }
+      if (column.role() == Role.ITEM && cells.isNumeric() && !has(Role.PIN)) {
+        // "Item" heads the row numbers of many lists.
+        set(column, Role.KEEP, Certainty.LIKELY);
+      }
+      if (column.role() != Role.KEEP || cells.isEmpty()) {
+        continue;
+      }
+      if (!has(Role.GAUGE) && cells.mostly(cells.gauges())) {
+        set(column, Role.GAUGE, Certainty.LIKELY);
+      } else if (!has(Role.COLOR) && cells.mostly(cells.colors())) {
+        set(column, Role.COLOR, Certainty.LIKELY);
+      } else if (!has(Role.LENGTH) && cells.mostly(cells.lengths()) && !cells.isMarks()) {
+        set(column, Role.LENGTH, Certainty.LIKELY);
+      } else if (!has(Role.FROM)
+          && !has(Role.FAR)
+          && !has(Role.PIN)
+          && cells.mostly(cells.points())) {
+        set(column, Role.FROM, Certainty.LIKELY);
+      } else if (has(Role.FROM) && !has(Role.TO) && cells.mostly(cells.points())) {
+        set(column, Role.TO, Certainty.LIKELY);
+      }
+    }
+  }
+
+  private void dropRepeatedRoles() {
+    boolean coded =
+        has(Role.FAR)
+            && first(Role.FROM).filter(column -> isCodes(column)).isPresent()
+            && first(Role.TO).filter(column -> isCodes(column)).isPresent();
+    if (coded) {
+      first(Role.FROM).ifPresent(column -> set(column, Role.FROM_CODE, Certainty.LIKELY));
+      first(Role.TO).ifPresent(column -> set(column, Role.TO_CODE, Certainty.LIKELY));
+    }
+    Map<Role, ListColumn> kept = new EnumMap<>(Role.class);
+    for (ListColumn column : List.copyOf(columns)) {
+      Role role = column.role();
+      if (role == Role.KEEP || role == Role.NOTE || role == Role.POINTS || role == Role.PIN) {
+        continue;
+      }
+      if (role == Role.SIGNAL && !column.item().isEmpty() && has(Role.SIGNAL)) {
+        continue;
+      }
+      ListColumn other = kept.get(role);
+      if (other == null) {
+        kept.put(role, column);
+      } else if ((role == Role.FROM || role == Role.TO)
+          && profile(column).distinct() > profile(other).distinct()) {
+        set(other, Role.KEEP, Certainty.LIKELY);
+        kept.put(role, column);
+      } else {
+        set(column, Role.KEEP, Certainty.LIKELY);
+      }
+    }
+  }
+
+  private boolean isCodes(ListColumn column) {
+    ColumnProfile cells = profile(column);
+    return cells.filled() > 0
+        && cells.numbers() * 10 >= cells.filled() * 7
+        && cells.distinct() * 3 <= cells.filled();
+  }
+
+  private Layout decide() {
+    if (has(Role.FROM) && has(Role.TO)) {
+      pinsBecomeNotes();
+      return Layout.FROM_TO;
+    }
+    if (has(Role.FROM_PIN) && has(Role.TO_PIN) && columns.stream().noneMatch(this::canBePoints)) {
+      return Layout.FROM_TO;
+    }
+    List<ListColumn> points = columns.stream().filter(this::canBePoints).toList();
+    long marked =
+        columns.stream()
+            .filter(column -> column.role() == Role.KEEP || column.role() == Role.POINTS)
+            .filter(column -> profile(column).isMarks())
+            .count();
+    if (marked >= 3 && marked > points.size()) {
+      return marks();
+    }
+    boolean far = has(Role.FAR) || has(Role.TO) || has(Role.FROM);
+    if (far) {
+      return block(points);
+    }
+    long pins = columns.stream().filter(column -> column.role() == Role.PIN).count();
+    if (pins == 1 && isOfDevices()) {
+      return Layout.ITEM_TO_POINTS;
+    }
+    return points.size() >= 2 ? rowNets(points) : ofPins(pins);
+  }
+
+  /** Whether a column of devices has one column of terminals beside it; both get their roles. */
+  private boolean isOfDevices() {
+    Optional<ListColumn> devices = devices();
+    List<ListColumn> others =
+        columns.stream()
+            .filter(column -> column.role() == Role.KEEP || column.role() == Role.POINTS)
+            .filter(column -> !column.heading().isEmpty() && !column.known())
+            .filter(column -> profile(column).canBePins())
+            .toList();
+    if (devices.isEmpty() || others.size() != 1) {
+      return false;
+    }
+    set(devices.get(), Role.ITEM, Certainty.LIKELY);
+    set(others.get(0), Role.POINTS, Certainty.LIKELY);
+    return true;
+  }
+
+  /** A table of pins without their far ends. */
+  private Layout ofPins(long pins) {
+    if (pins >= 1 && first(Role.WIRE).filter(column -> !profile(column).isSparse()).isPresent()) {
+      pinsAfterTheFirstBecomeNotes();
+      return Layout.WIRE_ENDS;
+    }
+    if (pins >= 1 && has(Role.COLOR)) {
+      pinsAfterTheFirstBecomeNotes();
+      return Layout.OPEN_ENDED;
+    }
+    if (pins >= 1 && (has(Role.SIGNAL) || has(Role.ITEM))) {
+      pinsAfterTheFirstBecomeNotes();
+      return Layout.PIN_NAMES;
+    }
+    return Layout.NONE;
+  }
+
+  private boolean canBePoints(ListColumn column) {
+    ColumnProfile cells = profile(column);
+    boolean designated = column.role() == Role.KEEP && Ends.isDesignator(column.heading());
+    return column.role() == Role.POINTS
+        || (designated && !cells.isEmpty() && cells.mostly(cells.shortTexts()))
+        || (mayHoldPins(column)
+            && cells.canBePins()
+            && (cells.isDistinct() || cells.mostly(cells.points())));
+  }
+
+  /** A column with a heading of its own that no word of the trade takes for something else. */
+  private boolean mayHoldPins(ListColumn column) {
+    return switch (column.role()) {
+      case KEEP -> !column.heading().isEmpty() && !column.known();
+      case PIN -> true;
+      case ITEM -> profile(column).isNumeric();
+      default -> false;
+    };
+  }
+
+  private Layout marks() {
+    for (ListColumn column : List.copyOf(columns)) {
+      if (column.role() == Role.KEEP && (profile(column).isMarks() || profile(column).isEmpty())) {
+        set(column, Role.POINTS, Certainty.LIKELY);
+      }
+    }
+    if (!has(Role.ITEM)) {
+      set(columns.get(0), Role.ITEM, Certainty.LIKELY);
+    }
+    return Layout.MARKS;
+  }
+
+  /** The column that names the devices: an item, or a text that holds for the rows below it. */
+  private Optional<ListColumn> devices() {
+    Optional<ListColumn> item = first(Role.ITEM);
+    return item.isPresent()
+        ? item
+        : columns.stream()
+            .filter(column -> column.role() == Role.NOTE || column.role() == Role.KEEP)
+            .filter(column -> profile(column).filled() > 0 && !profile(column).isDistinct())
+            .findFirst()
+            .or(
+                () ->
+                    columns.stream()
+                        .filter(column -> column.role() == Role.NOTE)
+                        .filter(column -> profile(column).isSparse())
+                        .findFirst());
+  }
+
+  private Layout block(List<ListColumn> points) {
+    boolean ownPin =
+        columns.stream().anyMatch(one -> one.role() == Role.PIN && one.item().isEmpty());
+    long designated =
+        points.stream()
+            .filter(column -> Words.tokens(column.heading()).stream().anyMatch(this::isShortName))
+            .count();
+    if (!ownPin && designated >= 2) {
+      first(Role.FAR).ifPresent(column -> set(column, Role.KEEP, Certainty.LIKELY));
+      return rowNets(points);
+    }
+    for (Role one : List.of(Role.TO, Role.FROM)) {
+      if (!has(Role.FAR)) {
+        first(one).ifPresent(column -> set(column, Role.FAR, column.certainty()));
+        Role pin = one == Role.TO ? Role.TO_PIN : Role.FROM_PIN;
+        first(pin).ifPresent(column -> set(column, Role.FAR_PIN, column.certainty()));
+      }
+    }
+    return ownPin || findsOwnPins(points) ? Layout.BLOCK : Layout.NONE;
+  }
+
+  /**
+   * Finds the column of the table's own pins. Several columns that name pins are names of the same
+   * ones: the fullest comes first.
+   */
+  private boolean findsOwnPins(List<ListColumn> points) {
+    List<ListColumn> candidates =
+        points.isEmpty() ? columns.stream().filter(this::canHoldSomePins).toList() : points;
+    Optional<ListColumn> best =
+        candidates.stream()
+            .max(
+                Comparator.<ListColumn>comparingInt(
+                        column -> profile(column).distinct() == profile(column).filled() ? 1 : 0)
+                    .thenComparingInt(column -> profile(column).filled())
+                    .thenComparingInt(ListColumn::index));
+    if (best.isEmpty()) {
+      return false;
+    }
+    int enough = profile(best.get()).filled() / 2;
+    for (ListColumn column : candidates) {
+      Certainty certainty = column.role() == Role.PIN ? column.certainty() : Certainty.LIKELY;
+      Role role = profile(column).filled() > enough ? Role.POINTS : Role.KEEP;
+      set(column, column.equals(best.get()) ? Role.PIN : role, certainty);
+    }
+    return true;
+  }
+
+  /** Pins of which several are used more than once, as a supply's. */
+  private boolean canHoldSomePins(ListColumn column) {
+    ColumnProfile cells = profile(column);
+    return mayHoldPins(column) && cells.canBePins() && cells.distinct() * 2 >= cells.filled();
+  }
+
+  private boolean isShortName(String token) {
+    return token.matches("[a-z]{1,2}\\d{1,2}");
+  }
+
+  private Layout rowNets(List<ListColumn> points) {
+    for (ListColumn column : points) {
+      boolean own = column.known() && column.item().isEmpty() && !sheetItem.isEmpty();
+      String item = own ? sheetItem : column.item().isEmpty() ? column.heading() : column.item();
+      ListColumn named = column.as(Role.POINTS, Certainty.LIKELY).of(item.replaceAll("\\s+", " "));
+      columns.set(columns.indexOf(column), named);
+    }
+    pinsBecomeNotes();
+    for (ListColumn column : List.copyOf(columns)) {
+      if (column.role() == Role.ITEM) {
+        set(column, Role.KEEP, Certainty.LIKELY);
+      }
+    }
+    return Layout.ROW_NETS;
+  }
+
+  private void pinsBecomeNotes() {
+    for (ListColumn column : List.copyOf(columns)) {
+      if (column.role() == Role.PIN) {
+        set(column, Role.KEEP, Certainty.LIKELY);
+      }
+    }
+  }
+
+  private void pinsAfterTheFirstBecomeNotes() {
+    boolean seen = false;
+    for (ListColumn column : List.copyOf(columns)) {
+      if (column.role() == Role.PIN) {
+        if (seen) {
+          set(column, Role.KEEP, Certainty.LIKELY);
+        }
+        seen = true;
+      }
+    }
+  }
+}

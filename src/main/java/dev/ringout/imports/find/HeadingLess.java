@@ -1,0 +1,113 @@
+package dev.ringout.imports.find;
+
+import dev.ringout.cells.CellText;
+import dev.ringout.imports.list.Certainty;
+import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.Words;
+import dev.ringout.sheet.Row;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/** Columns of a list that has no headings. */
+final class HeadingLess {
+  private HeadingLess() {}
+
+  /**
+   * The columns by their cells and their order, or none where the cells are no wire list.
+   *
+   * <p>Two columns of full points are from and to. A column of numbers with designators beside it,
+   * and numbers beside these, is a connector's own pins with the far ends; what follows is a length
+   * without a unit.
+   */
+  static List<ListColumn> columns(List<Row> rows, int width, Words words, HeadingReader said) {
+    return guess(rows, width, words).stream()
+        .map(
+            column ->
+                said.byLetter(column.index()).isPresent()
+                    ? said.understand(column.index(), "")
+                    : column)
+        .toList();
+  }
+
+  private static List<ListColumn> guess(List<Row> rows, int width, Words words) {
+    List<Row> dense = rows.stream().filter(row -> filled(row) >= 2).toList();
+    if (dense.size() < 3) {
+      return List.of();
+    }
+    Map<Integer, ColumnProfile> profiles = ColumnProfile.of(dense, 1, width, words);
+    List<ListColumn> columns = new ArrayList<>();
+    int ends = 0;
+    for (int column = 1; column <= width; column++) {
+      ColumnProfile cells = Objects.requireNonNull(profiles.get(column));
+      Role role = Role.KEEP;
+      if (cells.filled() * 2 >= dense.size() && cells.mostly(cells.points()) && ends < 2) {
+        role = ends == 0 ? Role.FROM : Role.TO;
+        ends++;
+      }
+      columns.add(new ListColumn(column, "", role, "", "", false, Certainty.LIKELY));
+    }
+    if (ends == 2) {
+      return named(columns, profiles);
+    }
+    return block(dense, width);
+  }
+
+  private static List<ListColumn> named(
+      List<ListColumn> columns, Map<Integer, ColumnProfile> profiles) {
+    List<ListColumn> named = new ArrayList<>();
+    for (ListColumn column : columns) {
+      ColumnProfile cells = Objects.requireNonNull(profiles.get(column.index()));
+      Role role = column.role();
+      boolean open = role == Role.KEEP && !cells.isEmpty();
+      if (open && cells.mostly(cells.colors())) {
+        role = Role.COLOR;
+      } else if (open && cells.mostly(cells.gauges())) {
+        role = Role.GAUGE;
+      } else if (open && cells.mostly(cells.lengths())) {
+        role = Role.LENGTH;
+      } else if (open && column.index() == 1 && cells.isDistinct()) {
+        role = Role.WIRE;
+      }
+      named.add(column.as(role, role == Role.WIRE ? Certainty.POSSIBLE : Certainty.LIKELY));
+    }
+    return named;
+  }
+
+  private static List<ListColumn> block(List<Row> dense, int width) {
+    long fit =
+        dense.stream()
+            .filter(row -> CellText.isDigits(text(row, 1)) && Ends.isDesignator(text(row, 2)))
+            .filter(row -> text(row, 3).length() <= 4 && !text(row, 3).isEmpty())
+            .count();
+    if (fit * 10 < dense.size() * 6L) {
+      return List.of();
+    }
+    List<ListColumn> columns = new ArrayList<>();
+    Role[] order = {Role.PIN, Role.FAR, Role.FAR_PIN, Role.LENGTH};
+    for (int column = 1; column <= width; column++) {
+      Role role = column <= order.length ? order[column - 1] : Role.KEEP;
+      columns.add(
+          new ListColumn(
+              column,
+              "",
+              role,
+              "",
+              "",
+              false,
+              column == order.length ? Certainty.POSSIBLE : Certainty.LIKELY));
+    }
+    return columns;
+  }
+
+  private static String text(Row row, int column) {
+    return CellText.clean(row.cell(column).text());
+  }
+
+  private static int filled(Row row) {
+    return (int) row.cells().stream().filter(cell -> !cell.isBlank()).count();
+  }
+}

@@ -1,0 +1,197 @@
+package dev.ringout.imports.find;
+
+import dev.ringout.cells.CellText;
+import dev.ringout.imports.list.Certainty;
+import dev.ringout.imports.list.ColumnChoice;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.Words;
+import dev.ringout.imports.list.Words.Part;
+import dev.ringout.source.Place;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Understands headings by the words in them: an end, a thing, a unit. */
+public final class HeadingReader {
+  /** What a heading is about, the most telling word first. */
+  private static final List<String> THINGS =
+      List.of(
+          "parts",
+          "color",
+          "gauge",
+          "length",
+          "reading",
+          "type",
+          "contact",
+          "pin",
+          "signal",
+          "wire",
+          "cable",
+          "group",
+          "item",
+          "note",
+          "direction");
+
+  private static final Set<String> UNITS =
+      Set.of("ft", "feet", "foot", "in", "inch", "inches", "mm", "cm", "m", "metres", "meters");
+
+  private static final Set<String> GAUGE_UNITS = Set.of("awg", "mm2", "mm²", "sq mm");
+
+  private final Words words;
+  private final Map<String, ColumnChoice> overrides;
+  private final Map<String, ListColumn> headings = new HashMap<>();
+
+  /** Headings in these words; what the user says of one overrules them. */
+  public HeadingReader(Words words, Map<String, ColumnChoice> overrides) {
+    this.words = words;
+    this.overrides = new HashMap<>();
+    overrides.forEach(
+        (heading, choice) -> this.overrides.put(CellText.headingKey(heading), choice));
+  }
+
+  /** What the user said of a column that has no heading, by its letter. */
+  Optional<ColumnChoice> byLetter(int column) {
+    return Optional.ofNullable(overrides.get(CellText.headingKey(Place.columnLetters(column))));
+  }
+
+  /** Whether a cell's text is, in part or as a whole, a word for a column. */
+  boolean isHeading(String text) {
+    return (text.length() < 60 && alone(text).known())
+        || overrides.containsKey(CellText.headingKey(text));
+  }
+
+  /** What a heading means; texts that come again, as cells do, are looked up. */
+  Role role(String text) {
+    return alone(text).role();
+  }
+
+  private ListColumn alone(String text) {
+    return headings.computeIfAbsent(text, key -> understand(1, text));
+  }
+
+  /** Whether a heading belongs to a list of parts to buy, which holds no wires. */
+  boolean isOfPartsList(String text) {
+    return words.is("parts", text);
+  }
+
+  /** A heading on its own; {@link Role#KEEP} where no word of it is known. */
+  ListColumn understand(int index, String heading) {
+    ColumnChoice said =
+        heading.isEmpty()
+            ? byLetter(index).orElse(null)
+            : overrides.get(CellText.headingKey(heading));
+    List<Part> parts = words.parts(heading);
+    String side = "";
+    String thing = "";
+    String unit = "";
+    List<String> rest = new ArrayList<>();
+    for (Part part : parts) {
+      boolean adds = part.kinds().contains("filler") && parts.size() > 1;
+      String kind = adds ? "" : thingOf(part.kinds());
+      if (GAUGE_UNITS.contains(part.phrase())) {
+        unit = part.phrase();
+      }
+      if (isLengthUnit(part.phrase(), thing)) {
+        unit = part.phrase();
+      } else if (side.isEmpty() && !sideOf(part.kinds()).isEmpty()) {
+        side = sideOf(part.kinds());
+      } else if (!kind.isEmpty()) {
+        thing = better(thing, kind);
+      } else if (!part.kinds().contains("filler")) {
+        rest.add(part.phrase());
+      }
+    }
+    boolean known = !thing.isEmpty() || !side.isEmpty();
+    Role role = said == null ? role(side, thing) : said.role();
+    unit = said == null || said.unit().isEmpty() ? unit : said.unit();
+    Certainty certainty =
+        said != null || (rest.isEmpty() && role != Role.KEEP)
+            ? Certainty.CERTAIN
+            : Certainty.LIKELY;
+    return new ListColumn(index, heading, role, unit, itemIn(heading, rest), known, certainty);
+  }
+
+  private static boolean isLengthUnit(String phrase, String thing) {
+    return thing.equals("length") && UNITS.contains(phrase);
+  }
+
+  /** What of a heading is left without the known words, as written: {@code C6} of "C6 SGNL". */
+  private static String itemIn(String heading, List<String> rest) {
+    if (rest.isEmpty()) {
+      return "";
+    }
+    StringBuilder item = new StringBuilder();
+    for (String word : heading.strip().split("[\\s_]+", -1)) {
+      List<String> tokens = Words.tokens(word);
+      if (!tokens.isEmpty() && rest.containsAll(tokens)) {
+        item.append(item.length() > 0 ? " " : "").append(word);
+      }
+    }
+    return item.toString();
+  }
+
+  private static String sideOf(Set<String> kinds) {
+    for (String side : List.of("far", "from", "to")) {
+      if (kinds.contains(side)) {
+        return side;
+      }
+    }
+    return "";
+  }
+
+  private static String thingOf(Set<String> kinds) {
+    for (String thing : THINGS) {
+      if (kinds.contains(thing)) {
+        return thing;
+      }
+    }
+    return "";
+  }
+
+  private static String better(String left, String right) {
+    if (left.isEmpty() || left.equals(right)) {
+      return right;
+    }
+    // The type of a connector or contact is neither a wire's type nor a point.
+    if ((left.equals("item") && right.equals("type"))
+        || (left.equals("type") && right.equals("item"))) {
+      return "reading";
+    }
+    return THINGS.indexOf(left) <= THINGS.indexOf(right) ? left : right;
+  }
+
+  private static Role role(String side, String thing) {
+    return switch (thing) {
+      case "color" -> Role.COLOR;
+      case "gauge" -> Role.GAUGE;
+      case "length" -> Role.LENGTH;
+      case "type" -> Role.TYPE;
+      case "contact" ->
+          side.equals("from") ? Role.FROM_CONTACT : side.equals("to") ? Role.TO_CONTACT : Role.KEEP;
+      case "pin" ->
+          switch (side) {
+            case "from" -> Role.FROM_PIN;
+            case "to" -> Role.TO_PIN;
+            case "far" -> Role.FAR_PIN;
+            default -> Role.PIN;
+          };
+      case "signal" -> Role.SIGNAL;
+      case "wire" -> side.isEmpty() ? Role.WIRE : Role.KEEP;
+      case "cable" -> Role.CABLE;
+      case "group" -> Role.GROUP;
+      case "note" -> Role.NOTE;
+      case "item", "" ->
+          switch (side) {
+            case "from" -> Role.FROM;
+            case "to" -> Role.TO;
+            case "far" -> Role.FAR;
+            default -> thing.isEmpty() ? Role.KEEP : Role.ITEM;
+          };
+      default -> Role.KEEP;
+    };
+  }
+}

@@ -1,0 +1,152 @@
+package dev.ringout.imports.join;
+
+import dev.ringout.cells.CellText;
+import dev.ringout.imports.list.Draft;
+import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.Understanding;
+import dev.ringout.imports.list.WiringOddity;
+import dev.ringout.source.Place;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/** One spelling for every item: case does not matter, and a list may shorten its own names. */
+final class ItemNames {
+  private final Findings findings;
+  private final Map<String, String> spelling = new HashMap<>();
+  private final Map<String, String> other = new HashMap<>();
+  private final Map<String, String> bySound = new HashMap<>();
+  private final Set<String> ambiguous = new HashSet<>();
+  private final Map<String, String> settledNames = new HashMap<>();
+  private final Set<WiringOddity> said = new HashSet<>();
+  private String prefix = "";
+
+  ItemNames(Understanding list, Findings findings) {
+    this.findings = findings;
+    prefix = commonPrefix(list);
+    for (String item : list.namesOfPins().keySet()) {
+      String own = withoutPrefix(item);
+      spelling.putIfAbsent(upper(own), own);
+      String before = bySound.putIfAbsent(CellText.refKey(own), own);
+      if (before != null && !upper(before).equals(upper(own))) {
+        ambiguous.add(CellText.refKey(own));
+      }
+    }
+    list.otherNames().forEach((name, item) -> other.put(name, withoutPrefix(item)));
+  }
+
+  private static String upper(String text) {
+    return text.toUpperCase(Locale.ROOT);
+  }
+
+  private String withoutPrefix(String item) {
+    return !prefix.isEmpty() && item.startsWith(prefix) ? item.substring(prefix.length()) : item;
+  }
+
+  /**
+   * Digits before every connector's name that the far ends leave out: {@code 12A05} and {@code A5}.
+   */
+  private static String commonPrefix(Understanding list) {
+    Set<String> items = list.namesOfPins().keySet();
+    if (items.size() < 2) {
+      return "";
+    }
+    String common = "";
+    for (String item : items) {
+      int end = 0;
+      while (end < item.length() && CellText.isDigit(item.charAt(end))) {
+        end++;
+      }
+      String digits = item.substring(0, end);
+      if (digits.isEmpty()
+          || end == item.length()
+          || !(common.isEmpty() || common.equals(digits))) {
+        return "";
+      }
+      common = digits;
+    }
+    Set<String> with = new HashSet<>();
+    Set<String> without = new HashSet<>();
+    for (String item : items) {
+      with.add(CellText.refKey(item));
+      without.add(CellText.refKey(item.substring(common.length())));
+    }
+    int fits = 0;
+    int fitsShort = 0;
+    for (Draft draft : list.drafts()) {
+      String far = CellText.refKey(draft.to().item());
+      fits += with.contains(far) ? 1 : 0;
+      fitsShort += without.contains(far) ? 1 : 0;
+    }
+    return fitsShort > fits ? common : "";
+  }
+
+  /** Says once what was settled for the list as a whole. */
+  void report(Place place) {
+    if (!prefix.isEmpty()) {
+      findings.note(place, new WiringOddity.PrefixLeftOut(prefix));
+    }
+  }
+
+  /** The item's name as it is written in the harness. */
+  String of(String item, Place place) {
+    String settled = settledNames.get(item);
+    if (settled == null) {
+      settled = settle(item, place);
+      settledNames.put(item, settled);
+    }
+    return settled;
+  }
+
+  private String settle(String item, Place place) {
+    String text = item.indexOf('\n') >= 0 ? item.replaceAll("\\s+", " ") : item;
+    String known = spelling.get(upper(text));
+    if (known != null) {
+      if (!known.equals(text)) {
+        sayOnce(place, new WiringOddity.ItemOfTwoCases(text, known));
+      }
+      return known;
+    }
+    String key = CellText.refKey(text);
+    String whole = other.get(key);
+    if (whole != null) {
+      return whole;
+    }
+    String sound = ambiguous.contains(key) ? null : bySound.get(key);
+    if (sound != null) {
+      sayOnce(place, new WiringOddity.TakenFor(text, sound));
+      return sound;
+    }
+    String shorter = withoutPrefix(text);
+    if (!shorter.equals(text) && bySound.containsKey(CellText.refKey(shorter))) {
+      return of(shorter, place);
+    }
+    spelling.put(upper(text), text);
+    return text;
+  }
+
+  private void sayOnce(Place place, WiringOddity oddity) {
+    if (said.add(oddity)) {
+      findings.note(place, oddity);
+    }
+  }
+
+  /** Items whose names differ in zeros alone: perhaps one. */
+  void reportTwins(List<String> items, Map<String, Place> places) {
+    Map<String, List<String>> byKey = new HashMap<>();
+    for (String item : items) {
+      byKey.computeIfAbsent(CellText.refKey(item), key -> new ArrayList<>()).add(item);
+    }
+    for (String item : items) {
+      List<String> twins = byKey.getOrDefault(CellText.refKey(item), List.of());
+      if (twins.size() > 1 && twins.get(0).equals(item)) {
+        Place place = places.get(twins.get(1));
+        findings.warning(place == null ? Place.of("") : place, new WiringOddity.TwinItems(twins));
+      }
+    }
+  }
+}

@@ -1,0 +1,83 @@
+package dev.ringout.imports.join;
+
+import dev.ringout.imports.list.End;
+import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.WiringOddity;
+import dev.ringout.imports.list.Words;
+import dev.ringout.source.Place;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Gives a terminal to every end that the list names by its item alone. A splice, stud or post is
+ * one point however often it is named; any other item has a terminal for each wire, and which one
+ * is not known.
+ */
+final class Terminals {
+  private final Words words;
+  private final ImportOptions options;
+  private final Findings findings;
+  private final Map<String, Integer> uses = new LinkedHashMap<>();
+  private final Map<String, Place> firstUse = new HashMap<>();
+  private final Map<String, Integer> given = new HashMap<>();
+  private final Set<String> withPins = new HashSet<>();
+
+  Terminals(Words words, ImportOptions options, Findings findings) {
+    this.words = words;
+    this.options = options;
+    this.findings = findings;
+  }
+
+  void look(End end) {
+    if (end.hasPin()) {
+      withPins.add(end.item());
+    } else {
+      uses.merge(end.item(), 1, Integer::sum);
+      firstUse.putIfAbsent(end.item(), end.place());
+    }
+  }
+
+  /** The end with a pin: its own, or the next of the item's unnamed terminals. */
+  End give(End end) {
+    if (end.hasPin()) {
+      return end;
+    }
+    if (isOnePoint(end.item())) {
+      return end.with(end.item(), "1");
+    }
+    int number = given.merge(end.item(), 1, Integer::sum);
+    return end.with(end.item(), uses.getOrDefault(end.item(), 1) == 1 ? "?" : "?" + number);
+  }
+
+  private boolean isOnePoint(String item) {
+    return options.isOnePoint(item) || words.mentions("joint", item) || item.matches("(SP|E)\\d+");
+  }
+
+  void report() {
+    List<String> single =
+        uses.keySet().stream().filter(item -> uses.getOrDefault(item, 0) == 1).toList();
+    uses.forEach(
+        (item, count) -> {
+          Place place = firstUse.getOrDefault(item, Place.of(""));
+          if (isOnePoint(item)) {
+            if (count > 1) {
+              findings.note(place, new WiringOddity.TakenAsOnePoint(item, count));
+            }
+          } else if (count > 1) {
+            findings.warning(place, new WiringOddity.TerminalForEach(item, count));
+          } else if (withPins.contains(item)) {
+            findings.warning(place, new WiringOddity.PinElsewhere(item));
+          }
+        });
+    if (!single.isEmpty()) {
+      findings.note(
+          firstUse.getOrDefault(single.get(0), Place.of("")),
+          new WiringOddity.NamedOnceWithoutPin(single.size()));
+    }
+  }
+}

@@ -1,0 +1,26 @@
+package dev.ringout.imports.list;
+
+import java.util.Optional;
+
+/**
+ * What the user says a column is: {@code From Pin}, {@code Length (in)}.
+ *
+ * @param unit the unit of its numbers, or empty
+ */
+public record ColumnChoice(Role role, String unit) {
+
+  /** A choice by its text, or nothing where it names no role. */
+  public static Optional<ColumnChoice> of(String text) {
+    int open = text.indexOf('(');
+    boolean united = open > 0 && text.strip().endsWith(")");
+    String title = united ? text.substring(0, open) : text;
+    String unit = united ? text.substring(open + 1, text.lastIndexOf(')')).strip() : "";
+    return Role.of(title).map(role -> new ColumnChoice(role, unit));
+  }
+
+  /** As the user would write it. */
+  @Override
+  public String toString() {
+    return unit.isEmpty() ? role.title() : role.title() + " (" + unit + ")";
+  }
+}

@@ -1,0 +1,201 @@
+package dev.ringout.imports.list;
+
+import dev.ringout.cells.CellText;
+import dev.ringout.cells.PinList;
+import dev.ringout.harness.Point;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Understands the text of a wire's end. Long lists repeat their texts, so that each is read once.
+ */
+public final class Ends {
+  private static final String DESIGNATOR = "\\d{0,2}[A-Z]{1,4}\\d{0,4}(?:[A-Z]\\d{1,3})?";
+  private static final Pattern WHOLE_DESIGNATOR = Pattern.compile(DESIGNATOR);
+  private static final Pattern LISTED = Pattern.compile("\\s*[,;&\\n]\\s*");
+  private static final Pattern ADDED = Pattern.compile("\\s*\\+\\s*");
+  private static final Pattern POINT =
+      Pattern.compile("(" + DESIGNATOR + ")\\s?[:./-]\\s?([A-Za-z0-9+]{1,5}[*']?)");
+  private static final Pattern NAMED = Pattern.compile("([^:]{2,40}):\\s*([^:]{1,40})");
+  private static final Pattern PIN_PHRASE =
+      Pattern.compile("(.{1,30}?)[ ,]+(\\p{L}+)\\.? ([A-Za-z0-9]{1,4})");
+  private static final Pattern REMARKED = Pattern.compile("(\\S+)\\s*\\(.*\\)");
+  private static final Pattern SPACED = Pattern.compile("(.{1,40}\\S) (\\d{1,3}[A-Za-z]?)");
+  private static final Pattern DESIGNATED =
+      Pattern.compile("([A-Z]{1,4}\\d{1,4}) (\\d{1,3}[A-Za-z]?|[A-Za-z])");
+  private static final Pattern NAME_DASH_PIN =
+      Pattern.compile("([A-Z][A-Za-z ]{1,20}) - ([A-Za-z]{0,2}\\d{1,3})");
+  private static final Pattern BARE_PIN = Pattern.compile("[A-Za-z]?\\d{1,3}[A-Za-z]?|[A-Za-z]");
+
+  private final Words words;
+  private final Map<String, Text> read = new HashMap<>();
+
+  /**
+   * An end as its text gives it.
+   *
+   * @param pin empty where the text names an item alone
+   */
+  public record Text(String item, String pin) {}
+
+  /** Ends of a list that uses these words. */
+  public Ends(Words words) {
+    this.words = words;
+  }
+
+  /** A full point such as {@code J1-A} or {@code TB1:3}. */
+  public static boolean looksLikePoint(String text) {
+    return text.length() < 14
+        && CellText.hasDigit(text)
+        && (POINT.matcher(text).matches() || DESIGNATED.matcher(text).matches());
+  }
+
+  /** A point told in words: {@code J1 pin 4}. */
+  public boolean isPhrase(String text) {
+    Matcher phrase = PIN_PHRASE.matcher(text);
+    return text.length() < 30
+        && phrase.matches()
+        && isDesignator(phrase.group(1).strip())
+        && words.is("before pin", phrase.group(2));
+  }
+
+  /** A reference designator such as {@code J1} or {@code 12A05}. */
+  public static boolean isDesignator(String text) {
+    return text.length() < 10
+        && CellText.hasDigit(text)
+        && WHOLE_DESIGNATOR.matcher(text).matches();
+  }
+
+  /** An item with its pin, or an item alone. */
+  public Text parse(String text) {
+    Text known = read.get(text);
+    if (known == null) {
+      known = parseNew(text);
+      read.put(text, known);
+    }
+    return known;
+  }
+
+  private Text parseNew(String text) {
+    int separator = plainSeparator(text);
+    if (separator > 0) {
+      return new Text(text.substring(0, separator), shell(text.substring(separator + 1)));
+    }
+    Matcher point = POINT.matcher(text);
+    if (point.matches()) {
+      return new Text(point.group(1), shell(point.group(2)));
+    }
+    Matcher remarked = REMARKED.matcher(text);
+    if (remarked.matches() && looksLikePoint(remarked.group(1))) {
+      return parseNew(remarked.group(1));
+    }
+    String bare = withoutItemWords(text);
+    if (!bare.equals(text)) {
+      return parseNew(bare);
+    }
+    Matcher phrase = PIN_PHRASE.matcher(text);
+    if (phrase.matches() && words.is("before pin", phrase.group(2))) {
+      return new Text(phrase.group(1).strip(), phrase.group(3));
+    }
+    Matcher named = NAMED.matcher(text);
+    if (named.matches()) {
+      return new Text(named.group(1).strip(), shell(named.group(2).strip()));
+    }
+    Matcher dash = NAME_DASH_PIN.matcher(text);
+    if (dash.matches()) {
+      return new Text(dash.group(1).strip(), dash.group(2));
+    }
+    Matcher spaced = SPACED.matcher(text);
+    if (spaced.matches()) {
+      return new Text(spaced.group(1), spaced.group(2));
+    }
+    Matcher designated = DESIGNATED.matcher(text);
+    if (designated.matches() && isDesignator(designated.group(1))) {
+      return new Text(designated.group(1), shell(designated.group(2)));
+    }
+    return new Text(text, "");
+  }
+
+  /** {@code SP3} of "SPLICE SP3", {@code J4-2} of "CONN J4-2": words before a designator go. */
+  private String withoutItemWords(String text) {
+    int at = text.indexOf(' ');
+    int start = 0;
+    while (at > 0 && isItemWord(text.substring(start, at))) {
+      start = at + 1;
+      String rest = text.substring(start).strip();
+      if (isDesignator(rest) || looksLikePoint(rest)) {
+        return rest;
+      }
+      at = text.indexOf(' ', start);
+    }
+    return text;
+  }
+
+  private boolean isItemWord(String word) {
+    return words.isAny("item", word) || words.isAny("joint", word);
+  }
+
+  /**
+   * Where {@code J1-12} parts, or 0 where the text is no such plain point: what nearly every cell
+   * of a long list is, found without a pattern.
+   */
+  private static int plainSeparator(String text) {
+    int length = text.length();
+    int at = 0;
+    while (at < length && at < 2 && CellText.isDigit(text.charAt(at))) {
+      at++;
+    }
+    int letters = at;
+    while (at < length && text.charAt(at) >= 'A' && text.charAt(at) <= 'Z') {
+      at++;
+    }
+    boolean lettered = at > letters && at - letters <= 4;
+    int digits = at;
+    while (at < length && CellText.isDigit(text.charAt(at))) {
+      at++;
+    }
+    boolean parts = at < length && (text.charAt(at) == '-' || text.charAt(at) == ':');
+    if (!lettered || !parts || at - digits > 4 || length - at < 2 || length - at > 6) {
+      return 0;
+    }
+    for (int i = at + 1; i < length; i++) {
+      char c = text.charAt(i);
+      if (!CellText.isDigit(c) && !(c >= 'A' && c <= 'Z') && !(c >= 'a' && c <= 'z')) {
+        return 0;
+      }
+    }
+    return at;
+  }
+
+  /** A pin as it is written; a word for the shell is the shell. */
+  public String shell(String pin) {
+    return pin.length() > 3 && words.is("shell", pin) ? Point.SHELL : pin;
+  }
+
+  /**
+   * The points of a cell that lists several: each text is a point, or after the first a pin of the
+   * same item. One text where the cell names one point, or it is not plain that there are more.
+   */
+  public List<Text> parseAll(String text) {
+    if (!PinList.hasSeparator(text)) {
+      return List.of(parse(text));
+    }
+    Pattern separator = text.indexOf('+') > 0 ? ADDED : LISTED;
+    String[] pieces = separator.split(text, -1);
+    List<Text> points = new ArrayList<>();
+    for (String piece : pieces) {
+      Text one = parse(piece);
+      if (!points.isEmpty() && BARE_PIN.matcher(piece).matches()) {
+        one = new Text(points.get(0).item(), piece);
+      }
+      if (one.pin().isEmpty() || piece.isEmpty()) {
+        return List.of(parse(text));
+      }
+      points.add(one);
+    }
+    return points;
+  }
+}

@@ -1,0 +1,36 @@
+package dev.ringout.imports.list;
+
+import dev.ringout.source.Place;
+import dev.ringout.source.Severity;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Collects what is suspect in a list. */
+public final class Findings {
+  private final List<Finding> found = new ArrayList<>();
+
+  /** Something in a cell under a heading. */
+  public void add(Severity severity, Place place, String heading, Oddity oddity) {
+    found.add(new Finding(severity, place, heading, oddity));
+  }
+
+  /** Something because of which a wire could not be read. */
+  public void error(Place place, Oddity oddity) {
+    add(Severity.ERROR, place, "", oddity);
+  }
+
+  /** Something that may have made another wire of a wire. */
+  public void warning(Place place, Oddity oddity) {
+    add(Severity.WARNING, place, "", oddity);
+  }
+
+  /** Something that was settled. */
+  public void note(Place place, Oddity oddity) {
+    add(Severity.NOTE, place, "", oddity);
+  }
+
+  /** All that was found, in its order. */
+  public List<Finding> list() {
+    return List.copyOf(found);
+  }
+}

@@ -1,0 +1,30 @@
+package dev.ringout.imports.list;
+
+import java.util.Locale;
+
+/** How a table tells its wires. */
+public enum Layout {
+  /** A row is a wire from one point to another. */
+  FROM_TO,
+  /** A row is a pin of one connector and the point that it goes to. */
+  BLOCK,
+  /** A row is a conductor of a device and the terminal that it goes to. */
+  ITEM_TO_POINTS,
+  /** A row is one net through a pin of each item that holds one. */
+  ROW_NETS,
+  /** Marks say which device uses which terminal. */
+  MARKS,
+  /** A row is a pin and the number of the wire that ends there. */
+  WIRE_ENDS,
+  /** A row is a pin and its wire; the far end is not named. */
+  OPEN_ENDED,
+  /** A row is a pin and its name; wires are not told. */
+  PIN_NAMES,
+  /** No wires. */
+  NONE;
+
+  /** The word used in machine-readable output: {@code wire-ends}. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

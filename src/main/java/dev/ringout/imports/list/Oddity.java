@@ -1,0 +1,26 @@
+package dev.ringout.imports.list;
+
+/** Something suspect in a list, of which the finding says where. */
+public sealed interface Oddity permits DamagedCell, RowOddity, WiringOddity, SheetOddity {
+
+  /** What sort of mess it is. */
+  OddityKind kind();
+
+  /** What is made of it, by its family. */
+  <T> T matchFamily(Families<T> families);
+
+  /**
+   * What a writer makes of each family.
+   *
+   * @param <T> what it makes
+   */
+  interface Families<T> {
+    T damagedCell(DamagedCell odd);
+
+    T rowOddity(RowOddity odd);
+
+    T wiringOddity(WiringOddity odd);
+
+    T sheetOddity(SheetOddity odd);
+  }
+}

@@ -1,0 +1,77 @@
+package dev.ringout.imports.list;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What a column of a list can be. */
+public enum Role {
+  WIRE("Wire"),
+  FROM("From"),
+  FROM_PIN("From Pin"),
+  TO("To"),
+  TO_PIN("To Pin"),
+  /** The strip or connector within the item at one end, where the list has both. */
+  FROM_STRIP("From Strip"),
+  TO_STRIP("To Strip"),
+  /** The far end, seen from the connector whose pins the table lists. */
+  FAR("Far End"),
+  FAR_PIN("Far Pin"),
+  /** The connector whose pins the table lists. */
+  ITEM("Item"),
+  /** A number that stands for the item at one end; the legend says which. */
+  FROM_CODE("From Code"),
+  TO_CODE("To Code"),
+  /** A pin of the table's own connector. */
+  PIN("Pin"),
+  /** Pins of the item that the heading names. */
+  POINTS("Points"),
+  GAUGE("Gauge"),
+  TYPE("Wire Type"),
+  COLOR("Color"),
+  LENGTH("Length"),
+  SIGNAL("Signal"),
+  CABLE("Cable"),
+  GROUP("Group"),
+  FROM_CONTACT("From Contact"),
+  TO_CONTACT("To Contact"),
+  NOTE("Note"),
+  /** Not understood, or not needed: goes along as a note under its own heading. */
+  KEEP("Keep");
+
+  private final String title;
+
+  Role(String title) {
+    this.title = title;
+  }
+
+  /** The column's name in every output and on the command line. */
+  public String title() {
+    return title;
+  }
+
+  /** A role by its title, whatever the case, blanks and punctuation. */
+  public static Optional<Role> of(String title) {
+    String key = key(title);
+    return Arrays.stream(values()).filter(role -> key(role.title).equals(key)).findFirst();
+  }
+
+  private static String key(String text) {
+    return text.toLowerCase(Locale.ROOT).replaceAll("[^a-z]", "");
+  }
+
+  /** Whether a blank or a mark for "as above" takes the value of the row before. */
+  public boolean repeats() {
+    return this != PIN
+        && this != FROM_PIN
+        && this != TO_PIN
+        && this != FAR_PIN
+        && this != WIRE
+        && this != FROM_CODE
+        && this != TO_CODE
+        && this != FAR
+        && this != POINTS
+        && this != NOTE
+        && this != KEEP;
+  }
+}

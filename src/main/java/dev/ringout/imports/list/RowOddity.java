@@ -1,0 +1,474 @@
+package dev.ringout.imports.list;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is odd about a row, or about all rows of a table. Each kind holds its facts; the writers put
+ * them into words.
+ */
+public sealed interface RowOddity extends Oddity {
+
+  /** What is made of it, by its kind: a writer that lacks a kind does not compile. */
+  <T> T match(Cases<T> cases);
+
+  @Override
+  default <T> T matchFamily(Oddity.Families<T> families) {
+    return families.rowOddity(this);
+  }
+
+  /** A mark of a matrix and how often it stands there. */
+  record Mark(String text, int times) {}
+
+  /** A row is struck through. */
+  record RowStruck() implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.STRUCK;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.rowStruck(this);
+    }
+  }
+
+  /** A row says that it is deleted. */
+  record RowSaysDeleted() implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.STRUCK;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.rowSaysDeleted(this);
+    }
+  }
+
+  /** A type or colour names several conductors of one cable. */
+  record ConductorsOfCable(String written) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.SEVERAL;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.conductorsOfCable(this);
+    }
+  }
+
+  /** A wire ends on no contact. */
+  record StowedEnd(String written, String name) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.STOWED;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.stowedEnd(this);
+    }
+  }
+
+  /** A pin has no item. */
+  record PinWithoutItem(String pin) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NO_END;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.pinWithoutItem(this);
+    }
+  }
+
+  /** A row gives what a wire is, and neither of its ends. */
+  record NoEnds() implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NO_END;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.noEnds(this);
+    }
+  }
+
+  /** A wire has a number and no ends. */
+  record NamedWireWithoutEnds(String wire) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NO_END;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.namedWireWithoutEnds(this);
+    }
+  }
+
+  /** A wire without a number has one end. */
+  record NoOtherEnd() implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NO_END;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.noOtherEnd(this);
+    }
+  }
+
+  /** A wire with a number has one end. */
+  record NamedWireWithoutOtherEnd(String wire) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NO_END;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.namedWireWithoutOtherEnd(this);
+    }
+  }
+
+  /** A wire has a far end and no pin of the connector whose rows these are. */
+  record NoPinHere(String farEnd) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NO_END;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.noPinHere(this);
+    }
+  }
+
+  /** A far end stands beside no pin and there is no sign of a wire. */
+  record BesideNoPin(String farEnd) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NO_END;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.besideNoPin(this);
+    }
+  }
+
+  /** A terminal stands beside no conductor. */
+  record NoConductor(String written) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NO_END;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.noConductor(this);
+    }
+  }
+
+  /** A table does not say where its wires go. */
+  record FarEndsNotListed() implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NO_END;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.farEndsNotListed(this);
+    }
+  }
+
+  /** A range of pins has one far end. */
+  record RangeWithOneEnd(int pins) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.RANGE;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.rangeWithOneEnd(this);
+    }
+  }
+
+  /** A text is read as a range of pins. */
+  record ReadAsRange(String written, int pins) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.RANGE;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.readAsRange(this);
+    }
+  }
+
+  /** One conductor lands on several terminals. */
+  record OneConductorOnSeveral() implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.SEVERAL;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.oneConductorOnSeveral(this);
+    }
+  }
+
+  /** A cell lists several points. */
+  record WireToEach() implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.SEVERAL;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.wireToEach(this);
+    }
+  }
+
+  /** Both ends list as many points. */
+  record AsManyAtBothEnds() implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.SEVERAL;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.asManyAtBothEnds(this);
+    }
+  }
+
+  /** Both ends list points, and not as many. */
+  record NotAsManyAtBothEnds() implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.SEVERAL;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.notAsManyAtBothEnds(this);
+    }
+  }
+
+  /** A row without a code, in a table that gives its items as codes. */
+  record CodeMissing() implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.CODE;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.codeMissing(this);
+    }
+  }
+
+  /** The legend has no such code. */
+  record CodeNotInLegend(String written) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.CODE;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.codeNotInLegend(this);
+    }
+  }
+
+  /** A code does not name one item. */
+  record CodeOfSeveral(String written) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.CODE;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.codeOfSeveral(this);
+    }
+  }
+
+  /** A table gives pins and their names alone; by the heading of the names they could be joined. */
+  record NamesWithoutWires(Optional<String> heading) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NAMES;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.namesWithoutWires(this);
+    }
+  }
+
+  /** Each row is taken as one net. */
+  record RowsAreNets() implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NAMES;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.rowsAreNets(this);
+    }
+  }
+
+  /** A row that is one net has several names. */
+  record RowOfSeveralNames(List<String> names) implements RowOddity {
+    /** Keeps a copy of what is listed. */
+    public RowOfSeveralNames {
+      names = List.copyOf(names);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NAMES_DIFFER;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.rowOfSeveralNames(this);
+    }
+  }
+
+  /** A text under the heading of several items does not say which it means. */
+  record ItemUnclear(String written, String heading) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NO_PIN;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.itemUnclear(this);
+    }
+  }
+
+  /** A point stands in two rows that are two nets. */
+  record InAnotherNet(String point, int otherRow) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.PIN_TWICE;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.inAnotherNet(this);
+    }
+  }
+
+  /** Nobody has said which marks are wires. */
+  record MarksNotTaken(List<Mark> marks, int sharedTerminals) implements RowOddity {
+    /** Keeps a copy of what is listed. */
+    public MarksNotTaken {
+      marks = List.copyOf(marks);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.MARKS;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.marksNotTaken(this);
+    }
+  }
+
+  /** Terminals are marked by several devices. */
+  record MarksShareTerminals(int sharedTerminals) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.MARKS;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.marksShareTerminals(this);
+    }
+  }
+
+  /**
+   * What a writer makes of each kind.
+   *
+   * @param <T> what it makes
+   */
+  interface Cases<T> {
+    T rowStruck(RowStruck odd);
+
+    T rowSaysDeleted(RowSaysDeleted odd);
+
+    T conductorsOfCable(ConductorsOfCable odd);
+
+    T stowedEnd(StowedEnd odd);
+
+    T pinWithoutItem(PinWithoutItem odd);
+
+    T noEnds(NoEnds odd);
+
+    T namedWireWithoutEnds(NamedWireWithoutEnds odd);
+
+    T noOtherEnd(NoOtherEnd odd);
+
+    T namedWireWithoutOtherEnd(NamedWireWithoutOtherEnd odd);
+
+    T noPinHere(NoPinHere odd);
+
+    T besideNoPin(BesideNoPin odd);
+
+    T noConductor(NoConductor odd);
+
+    T farEndsNotListed(FarEndsNotListed odd);
+
+    T rangeWithOneEnd(RangeWithOneEnd odd);
+
+    T readAsRange(ReadAsRange odd);
+
+    T oneConductorOnSeveral(OneConductorOnSeveral odd);
+
+    T wireToEach(WireToEach odd);
+
+    T asManyAtBothEnds(AsManyAtBothEnds odd);
+
+    T notAsManyAtBothEnds(NotAsManyAtBothEnds odd);
+
+    T codeMissing(CodeMissing odd);
+
+    T codeNotInLegend(CodeNotInLegend odd);
+
+    T codeOfSeveral(CodeOfSeveral odd);
+
+    T namesWithoutWires(NamesWithoutWires odd);
+
+    T rowsAreNets(RowsAreNets odd);
+
+    T rowOfSeveralNames(RowOfSeveralNames odd);
+
+    T itemUnclear(ItemUnclear odd);
+
+    T inAnotherNet(InAnotherNet odd);
+
+    T marksNotTaken(MarksNotTaken odd);
+
+    T marksShareTerminals(MarksShareTerminals odd);
+  }
+}

@@ -1,0 +1,235 @@
+package dev.ringout.imports.list;
+
+import java.util.List;
+
+/**
+ * What is odd about a sheet, or about what was said of the list. Each kind holds its facts; the
+ * writers put them into words.
+ */
+public sealed interface SheetOddity extends Oddity {
+
+  /** What is made of it, by its kind: a writer that lacks a kind does not compile. */
+  <T> T match(Cases<T> cases);
+
+  @Override
+  default <T> T matchFamily(Oddity.Families<T> families) {
+    return families.sheetOddity(this);
+  }
+
+  /** A file without wires. */
+  record NoWires() implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NO_WIRES;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.noWires(this);
+    }
+  }
+
+  /** A sheet on which no table of wires is recognised. */
+  record NoTable() implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NO_WIRES;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.noTable(this);
+    }
+  }
+
+  /** A table whose columns tell no wires. */
+  record ColumnsWithoutWires(List<String> headings) implements SheetOddity {
+    /** Keeps a copy of what is listed. */
+    public ColumnsWithoutWires {
+      headings = List.copyOf(headings);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NO_WIRES;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.columnsWithoutWires(this);
+    }
+  }
+
+  /** A sheet is hidden. */
+  record HiddenSheet() implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.HIDDEN;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.hiddenSheet(this);
+    }
+  }
+
+  /** Rows are hidden. */
+  record HiddenRows(List<Integer> rows) implements SheetOddity {
+    /** Keeps a copy of what is listed. */
+    public HiddenRows {
+      rows = List.copyOf(rows);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.HIDDEN;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.hiddenRows(this);
+    }
+  }
+
+  /** Columns are hidden. */
+  record HiddenColumns(List<String> columns) implements SheetOddity {
+    /** Keeps a copy of what is listed. */
+    public HiddenColumns {
+      columns = List.copyOf(columns);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.HIDDEN;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.hiddenColumns(this);
+    }
+  }
+
+  /** A sheet has a filter. */
+  record FilteredRows() implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.FILTERED;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.filteredRows(this);
+    }
+  }
+
+  /** Merged cells hold for every row that they span. */
+  record MergedCells(int cells) implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.MERGED;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.mergedCells(this);
+    }
+  }
+
+  /** A cell has a comment. */
+  record CellComment(String written) implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.COMMENT;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.cellComment(this);
+    }
+  }
+
+  /** A cell is written in red. */
+  record RedText(String written) implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.RED;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.redText(this);
+    }
+  }
+
+  /** Many cells are written in red. */
+  record MuchRedText(int cells) implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.RED;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.muchRedText(this);
+    }
+  }
+
+  /** What a column is was said of a heading that no column has. */
+  record ColumnNotFound(String heading) implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.HEADING;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.columnNotFound(this);
+    }
+  }
+
+  /** Rows were to be joined by a heading that no column has. */
+  record NameColumnNotFound(String heading) implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.HEADING;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.nameColumnNotFound(this);
+    }
+  }
+
+  /**
+   * What a writer makes of each kind.
+   *
+   * @param <T> what it makes
+   */
+  interface Cases<T> {
+    T noWires(NoWires odd);
+
+    T noTable(NoTable odd);
+
+    T columnsWithoutWires(ColumnsWithoutWires odd);
+
+    T hiddenSheet(HiddenSheet odd);
+
+    T hiddenRows(HiddenRows odd);
+
+    T hiddenColumns(HiddenColumns odd);
+
+    T filteredRows(FilteredRows odd);
+
+    T mergedCells(MergedCells odd);
+
+    T cellComment(CellComment odd);
+
+    T redText(RedText odd);
+
+    T muchRedText(MuchRedText odd);
+
+    T columnNotFound(ColumnNotFound odd);
+
+    T nameColumnNotFound(NameColumnNotFound odd);
+  }
+}

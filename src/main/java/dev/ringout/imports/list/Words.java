@@ -1,0 +1,205 @@
+package dev.ringout.imports.list;
+
+import dev.ringout.cells.CellText;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/** The trade's words in headings and cells, from one data file a language. */
+public final class Words {
+  private static final int LONGEST_PHRASE = 3;
+
+  private static final int MOST_REMEMBERED = 4096;
+
+  private final Map<String, Set<String>> kindsOf = new HashMap<>();
+  private final Map<String, Set<String>> kindsOfTexts = new HashMap<>();
+
+  private Words() {}
+
+  /** The languages that come with the program. */
+  public static Words standard() {
+    Words words = new Words();
+    for (String language : lines("languages.txt")) {
+      words.add(lines("words." + language + ".txt"));
+    }
+    return words;
+  }
+
+  private static List<String> lines(String resource) {
+    try (InputStream in = Words.class.getResourceAsStream(resource)) {
+      if (in == null) {
+        throw new IllegalStateException("missing from the program: " + resource);
+      }
+      return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)).lines().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * Adds the words of a data file.
+   *
+   * @param lines a kind, a colon, words with commas between; {@code #} begins a remark
+   * @throws IllegalArgumentException naming the line without a colon
+   */
+  public void add(List<String> lines) {
+    for (String line : lines) {
+      String text = line.strip();
+      if (text.isEmpty() || text.startsWith("#")) {
+        continue;
+      }
+      int colon = text.indexOf(':');
+      if (colon < 0) {
+        throw new IllegalArgumentException("\"" + text + "\" has no colon after its kind");
+      }
+      String kind = text.substring(0, colon).strip();
+      for (String word : text.substring(colon + 1).split(",", -1)) {
+        String phrase = String.join(" ", tokens(word));
+        if (!phrase.isEmpty()) {
+          kindsOf.computeIfAbsent(phrase, key -> new LinkedHashSet<>()).add(kind);
+        }
+      }
+    }
+  }
+
+  /** Whether a whole cell is a word of this kind. */
+  public boolean is(String kind, String text) {
+    return text.length() < 40 && !isName(text) && kindsOfText(text).contains(kind);
+  }
+
+  /** Names of points and wires end in a digit, no word of the trade does that is asked for here. */
+  private static boolean isName(String text) {
+    return !text.isEmpty() && CellText.isDigit(text.charAt(text.length() - 1));
+  }
+
+  private Set<String> kindsOfText(String text) {
+    Set<String> known = kindsOfTexts.get(text);
+    if (known == null) {
+      known = kinds(String.join(" ", tokens(text)));
+      if (kindsOfTexts.size() < MOST_REMEMBERED) {
+        kindsOfTexts.put(text, known);
+      }
+    }
+    return known;
+  }
+
+  /** A mark for "as above". */
+  public boolean isDitto(String clean) {
+    return switch (clean) {
+      case "\"", "''", "\u2033", "\u3003", "\u2193", "\"\"", "-\"-", "--\"--", "|", "\u2502" ->
+          true;
+      default -> clean.length() < 16 && !clean.isEmpty() && is("ditto", clean);
+    };
+  }
+
+  /** A word or a dash that says: nothing here. */
+  public boolean isNothing(String clean) {
+    if (clean.isEmpty() || clean.length() > 24) {
+      return clean.isEmpty();
+    }
+    boolean dashes = clean.chars().allMatch(c -> c == '-' || c == '.' || c == '_' || c == '*');
+    return dashes || is("spare", clean);
+  }
+
+  /** Whether a word is of this kind among others. */
+  public boolean isAny(String kind, String word) {
+    return kinds(String.join(" ", tokens(word))).contains(kind);
+  }
+
+  /** Whether any word of a text, or two together, is of this kind. */
+  public boolean mentions(String kind, String text) {
+    List<String> tokens = tokens(text);
+    for (int i = 0; i < tokens.size(); i++) {
+      String one = tokens.get(i);
+      if (kinds(one).contains(kind)
+          || (i + 1 < tokens.size() && kinds(one + " " + tokens.get(i + 1)).contains(kind))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The colour that a word names, or empty. */
+  public String color(String word) {
+    for (String kind : kinds(String.join(" ", tokens(word)))) {
+      if (kind.startsWith("color ")) {
+        return kind.substring("color ".length());
+      }
+    }
+    return "";
+  }
+
+  private Set<String> kinds(String phrase) {
+    return kindsOf.getOrDefault(phrase, Set.of());
+  }
+
+  /** A phrase of a heading with the kinds that it may be; none where it is not known. */
+  public record Part(String phrase, Set<String> kinds) {}
+
+  /** A heading in known phrases, the longest first, and unknown words. */
+  public List<Part> parts(String heading) {
+    List<String> tokens = tokens(heading);
+    List<Part> parts = new ArrayList<>();
+    int at = 0;
+    while (at < tokens.size()) {
+      Part part = new Part(tokens.get(at), Set.of());
+      int length = 1;
+      for (int end = Math.min(tokens.size(), at + LONGEST_PHRASE); end > at; end--) {
+        String phrase = String.join(" ", tokens.subList(at, end));
+        Set<String> kinds = kinds(phrase);
+        if (!kinds.isEmpty()) {
+          part = new Part(phrase, kinds);
+          length = end - at;
+          break;
+        }
+      }
+      parts.add(part);
+      at += length;
+    }
+    return parts;
+  }
+
+  /** Words in lower case: runs of letters, runs of digits, {@code #} as "no". */
+  public static List<String> tokens(String text) {
+    List<String> tokens = new ArrayList<>();
+    StringBuilder token = new StringBuilder();
+    char previous = ' ';
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean letter = Character.isLetter(c) || c == '²';
+      boolean digit = c >= '0' && c <= '9';
+      boolean boundary =
+          (digit && Character.isLetter(previous) && token.length() > 2)
+              || (letter && previous >= '0' && previous <= '9')
+              || (Character.isUpperCase(c) && Character.isLowerCase(previous));
+      if ((!letter && !digit) || boundary) {
+        flush(token, tokens);
+      }
+      if (letter || digit) {
+        token.append(c);
+      } else if (c == '#') {
+        tokens.add("no");
+      }
+      previous = c;
+    }
+    flush(token, tokens);
+    return tokens;
+  }
+
+  private static void flush(StringBuilder token, List<String> tokens) {
+    if (token.length() > 0) {
+      tokens.add(token.toString().toLowerCase(Locale.ROOT));
+      token.setLength(0);
+    }
+  }
+}

@@ -1,0 +1,402 @@
+package dev.ringout.imports.rows;
+
+import dev.ringout.cells.CellText;
+import dev.ringout.cells.PinList;
+import dev.ringout.imports.list.Draft;
+import dev.ringout.imports.list.End;
+import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.Layout;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.ListTable;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.RowOddity;
+import dev.ringout.imports.list.SkipReason;
+import dev.ringout.imports.list.SparePin;
+import dev.ringout.imports.list.Understanding;
+import dev.ringout.imports.list.Words;
+import dev.ringout.imports.rows.Tally.RowKind;
+import dev.ringout.sheet.Row;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Rows that are the pins of one connector, each with the point that it goes to. */
+final class BlockReader extends TableReader {
+  private final ImportOptions options;
+  private final Legend legend;
+
+  BlockReader(
+      ListTable table,
+      Words words,
+      Ends ends,
+      ImportOptions options,
+      Findings findings,
+      Understanding into) {
+    super(table, words, ends, findings, into);
+    this.options = options;
+    this.legend = Legend.of(table);
+    boolean named = table.grid().name().contains(table.sheetItem());
+    if (!table.sheetItem().isEmpty() && named && table.layout() == Layout.BLOCK) {
+      into.otherName(table.grid().name(), table.sheetItem());
+    }
+  }
+
+  @Override
+  void readRow(Row row) {
+    if (legend.isRow(row)) {
+      tally.count(RowKind.NOTE);
+      return;
+    }
+    String pinText = ownPinText(row);
+    String item = ownItem(row, !pinText.isEmpty());
+    String farText = cells.text(row, Role.FAR);
+    if (cells.rowIsLost()) {
+      lose(row);
+      return;
+    }
+    if (table.layout() == Layout.BLOCK && cells.column(Role.FROM_CODE).isPresent()) {
+      codedRow(row, pinText, farText);
+      return;
+    }
+    List<End> own = ownPins(row, item, pinText);
+    joinByNames(row, own);
+    switch (table.layout()) {
+      case ITEM_TO_POINTS -> conductor(row, own);
+      case WIRE_ENDS -> wireEnd(row, own);
+      case OPEN_ENDED -> openEnded(row, own);
+      case PIN_NAMES -> spare(own, cells.text(row, Role.SIGNAL));
+      default -> wire(row, own, farText);
+    }
+  }
+
+  private String ownPinText(Row row) {
+    String text = cells.text(row, Role.PIN);
+    if (!text.isEmpty() || table.layout() != Layout.BLOCK) {
+      return text;
+    }
+    for (ListColumn column : table.columns()) {
+      if (column.role() == Role.POINTS && text.isEmpty()) {
+        text = cells.text(row, column);
+      }
+    }
+    return text;
+  }
+
+  private String ownItem(Row row, boolean hasPin) {
+    if (cells.column(Role.ITEM).isPresent()) {
+      String item = cells.text(row, Role.ITEM);
+      if (item.isEmpty() && hasPin) {
+        item = cells.carried(row, Role.ITEM);
+      }
+      if (!item.isEmpty()) {
+        return item.replace('\n', ' ').replaceAll(" +", " ");
+      }
+    }
+    if (!section().isEmpty()) {
+      return section();
+    }
+    if (!table.sheetItem().isEmpty()) {
+      return table.sheetItem();
+    }
+    return cells
+        .column(Role.PIN)
+        .map(column -> column.item().isEmpty() ? table.grid().name() : column.item())
+        .orElse(table.grid().name());
+  }
+
+  /** The row's own pins with their names; a range where the cell gives one. */
+  private List<End> ownPins(Row row, String item, String text) {
+    if (isNoPin(item, text)) {
+      return List.of();
+    }
+    List<String> range = PinList.range(text);
+    List<String> pins = range.size() > 1 ? range : PinList.listed(text);
+    List<End> own = new ArrayList<>();
+    for (String one : pins) {
+      PinName name = PinName.of(one);
+      List<String> names = new ArrayList<>(name.names());
+      if (table.layout() == Layout.BLOCK) {
+        for (ListColumn column : table.columns()) {
+          String other = column.role() == Role.POINTS ? cells.text(row, column) : "";
+          if (!other.isEmpty() && !other.equals(one)) {
+            PinName also = PinName.of(other);
+            names.add(also.pin());
+            names.addAll(also.names());
+          }
+        }
+      }
+      into.ownPin(item, name.pin(), names);
+      own.add(new End(item, ends.shell(name.pin()), cells.place(row, Role.PIN), true));
+    }
+    return own;
+  }
+
+  private void joinByNames(Row row, List<End> own) {
+    for (ListColumn column : table.columns()) {
+      if (!column.heading().isEmpty() && options.joinsBy(column.heading())) {
+        String net = cells.text(row, column);
+        if (!isNothing(net)) {
+          own.forEach(end -> into.onNet(net, end));
+        }
+      }
+    }
+  }
+
+  private void spare(List<End> own, String note) {
+    tally.count(own.isEmpty() ? RowKind.NOTE : RowKind.SPARE);
+    own.forEach(end -> into.add(new SparePin(end, note)));
+  }
+
+  private void wire(Row row, List<End> own, String listedFar) {
+    String farPin = cells.text(row, Role.FAR_PIN);
+    String name = cells.text(row, Role.WIRE);
+    String farText = listedFar;
+    if (farText.isEmpty() && !isNothing(farPin)) {
+      farText = cells.carried(row, Role.FAR);
+      if (farText.isEmpty()) {
+        lose(
+            row,
+            Role.FAR_PIN,
+            new RowOddity.PinWithoutItem(farPin),
+            SkipReason.FAR_PIN_WITHOUT_ITEM);
+        return;
+      }
+    }
+    if (isNothing(farText) && isNoPin(farText, farPin)) {
+      withoutFarEnd(row, name, own, farText);
+    } else if (own.isEmpty()) {
+      farAlone(row, farText, farPin);
+    } else if (isStowed(farText) || isStowed(farPin)) {
+      tally.count(RowKind.WIRE);
+      End end = stowed(row, Role.FAR, farText, endName(row, name, own));
+      add(row, name, own.get(0), end, List.of());
+    } else {
+      toFarEnd(row, name, own, farText, farPin);
+    }
+  }
+
+  /** A pin to which no wire goes, or a wire of which the row gives neither end. */
+  private void withoutFarEnd(Row row, String name, List<End> own, String farText) {
+    if (!own.isEmpty()) {
+      spare(own, farText.isEmpty() ? cells.text(row, Role.SIGNAL) : farText);
+    } else if (!name.isEmpty() && !isNothing(name)) {
+      lose(row, Role.FAR, new RowOddity.NamedWireWithoutEnds(name), SkipReason.WIRE_WITHOUT_ENDS);
+    } else {
+      tally.count(RowKind.NOTE);
+    }
+  }
+
+  private void toFarEnd(Row row, String name, List<End> own, String farText, String farPin) {
+    List<End> far = far(row, farText, farPin);
+    if (own.size() > 1 && PinList.range(cells.text(row, Role.PIN)).size() > 1) {
+      lose(
+          row,
+          Role.PIN,
+          new RowOddity.RangeWithOneEnd(own.size()),
+          SkipReason.RANGE_WITH_ONE_FAR_END);
+      return;
+    }
+    tally.count(RowKind.WIRE);
+    connect(row, name, own, far, farText);
+  }
+
+  private void connect(Row row, String name, List<End> own, List<End> far, String farText) {
+    if (own.size() > 1 || far.size() > 1) {
+      findings.warning(
+          cells.place(row, far.size() > 1 ? Role.FAR : Role.PIN),
+          farText.indexOf('+') > 0
+              ? new RowOddity.OneConductorOnSeveral()
+              : new RowOddity.WireToEach());
+    }
+    if (own.size() == 1 && farText.indexOf('+') > 0) {
+      add(row, name, own.get(0), far.get(0), far.subList(1, far.size()));
+      return;
+    }
+    int number = 0;
+    for (End start : own) {
+      for (End finish : far) {
+        add(row, Draft.numbered(name, number++), start, finish, List.of());
+      }
+    }
+  }
+
+  private List<End> far(Row row, String farText, String farPin) {
+    if (isNoPin(farText, farPin)) {
+      return ends(ends.parseAll(farText), row, Role.FAR);
+    }
+    List<End> far = new ArrayList<>();
+    for (String pin : PinList.listed(farPin)) {
+      far.add(new End(farText, ends.shell(pin), cells.place(row, Role.FAR_PIN), false));
+    }
+    return far;
+  }
+
+  /** A far end without a pin of the table's own: not connected here, or a pin that was left out. */
+  private void farAlone(Row row, String farText, String farPin) {
+    boolean said = hasWordForNothing(row);
+    if (!said && !cells.text(row, Role.WIRE).isEmpty()) {
+      lose(row, Role.PIN, new RowOddity.NoPinHere(farText), SkipReason.NO_PIN_HERE);
+      return;
+    }
+    if (!said) {
+      findings.warning(cells.place(row, Role.PIN), new RowOddity.BesideNoPin(farText));
+    }
+    tally.count(RowKind.SPARE);
+    far(row, farText, farPin).stream()
+        .filter(End::hasPin)
+        .forEach(end -> into.add(new SparePin(end, "not connected")));
+  }
+
+  private boolean hasWordForNothing(Row row) {
+    for (ListColumn column : table.columns()) {
+      String text = CellText.clean(row.cell(column.index()).text());
+      if (!text.isEmpty() && isNothing(text)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** A conductor of a device and the terminals that it lands on. */
+  private void conductor(Row row, List<End> own) {
+    ListColumn terminals = cells.column(Role.POINTS).orElseThrow();
+    String text = cells.text(row, terminals);
+    if (cells.rowIsLost()) {
+      lose(row);
+      return;
+    }
+    if (own.isEmpty() && isNothing(text)) {
+      tally.count(RowKind.NOTE);
+      return;
+    }
+    if (own.isEmpty()) {
+      lose(row, Role.PIN, new RowOddity.NoConductor(text), SkipReason.NO_CONDUCTOR);
+      return;
+    }
+    if (isNothing(text)) {
+      spare(own, text);
+      return;
+    }
+    List<End> landing = new ArrayList<>();
+    for (String pin : text.split("\\s*\\+\\s*(?=\\S)", -1)) {
+      if (!pin.isEmpty()) {
+        landing.add(new End(terminals.heading(), pin, table.place(row, terminals), false));
+      }
+    }
+    if (text.startsWith("+") || landing.size() < 2 || text.matches(".*\\s\\+\\S.*")) {
+      landing = List.of(new End(terminals.heading(), text, table.place(row, terminals), false));
+    }
+    tally.count(RowKind.WIRE);
+    connect(row, cells.text(row, Role.WIRE), own, landing, text);
+  }
+
+  /** One end of a wire; the other stands at another pin, under the same number. */
+  private void wireEnd(Row row, List<End> own) {
+    String name = cells.text(row, Role.WIRE);
+    if (own.isEmpty() || isNothing(name)) {
+      spare(own, name.isEmpty() ? cells.text(row, Role.SIGNAL) : name);
+      return;
+    }
+    tally.count(RowKind.WIRE);
+    Draft half =
+        new Draft(
+            name,
+            own.get(0),
+            own.get(0),
+            List.of(),
+            attributes(row),
+            notes(row),
+            table.place(row),
+            table.layout());
+    into.wireEnd(half);
+  }
+
+  /** A pin and its wire; where the wire goes is not said. */
+  private void openEnded(Row row, List<End> own) {
+    String color = cells.text(row, Role.COLOR);
+    if (own.isEmpty() || isNothing(color)) {
+      spare(own, cells.text(row, Role.SIGNAL));
+      return;
+    }
+    tally.count(RowKind.WIRE);
+    End start = own.get(0);
+    End far = new End(start.item() + " far end", start.pin(), table.place(row), false);
+    add(row, cells.text(row, Role.WIRE), start, far, List.of());
+  }
+
+  @Override
+  void finish() {
+    if (table.layout() == Layout.OPEN_ENDED) {
+      findings.warning(table.grid().place(table.headingRow(), 0), new RowOddity.FarEndsNotListed());
+    }
+    if (table.layout() == Layout.PIN_NAMES && tally.of(RowKind.SPARE) > 0) {
+      findings.warning(
+          table.grid().place(table.headingRow(), 0),
+          new RowOddity.NamesWithoutWires(cells.column(Role.SIGNAL).map(ListColumn::heading)));
+    }
+  }
+
+  /** Source and destination given as numbers, which a legend explains. */
+  private void codedRow(Row row, String pinText, String farText) {
+    String fromCode = cells.text(row, Role.FROM_CODE);
+    String toCode = cells.text(row, Role.TO_CODE);
+    String from = legend.meaning(fromCode);
+    String to = legend.meaning(toCode);
+    if (fromCode.isEmpty() && isNothing(pinText) && !to.isEmpty()) {
+      // The far end's own text is all that is said of the source.
+      tally.count(RowKind.WIRE);
+      End landing = new End(to, "", cells.place(row, Role.TO_CODE), false);
+      connect(row, "", ends(List.of(ends.parse(farText)), row, Role.FAR), List.of(landing), "");
+      return;
+    }
+    if (isNothing(farText) && !isNothing(pinText)) {
+      spare(ownPins(row, from.isEmpty() ? fromCode : from, pinText), farText);
+      return;
+    }
+    if (from.isEmpty() || to.isEmpty()) {
+      lose(
+          row,
+          from.isEmpty() ? Role.FROM_CODE : Role.TO_CODE,
+          unexplained(from.isEmpty() ? fromCode : toCode),
+          SkipReason.CODE_NOT_EXPLAINED);
+      return;
+    }
+    List<End> own =
+        isNothing(pinText)
+            ? List.of(new End(from, "", cells.place(row, Role.FROM_CODE), false))
+            : ownPins(row, from, within(from, pinText));
+    tally.count(RowKind.WIRE);
+    connect(row, cells.text(row, Role.WIRE), own, codedFar(row, to, farText), "");
+  }
+
+  private static RowOddity unexplained(String code) {
+    if (code.isEmpty()) {
+      return new RowOddity.CodeMissing();
+    }
+    return CellText.isDigits(code)
+        ? new RowOddity.CodeNotInLegend(code)
+        : new RowOddity.CodeOfSeveral(code);
+  }
+
+  private List<End> codedFar(Row row, String to, String farText) {
+    List<End> far = new ArrayList<>();
+    for (Ends.Text text : ends.parseAll(farText)) {
+      boolean designated = Ends.isDesignator(text.item()) && !text.pin().isEmpty();
+      far.add(
+          designated
+              ? new End(text.item(), text.pin(), cells.place(row, Role.FAR), false)
+              : new End(to, within(to, farText), cells.place(row, Role.FAR), false));
+    }
+    return far;
+  }
+
+  /** What an end's text says beyond the item's name: {@code Stop} of "Panel Stop". */
+  private static String within(String item, String text) {
+    boolean starts =
+        text.length() > item.length() && text.regionMatches(true, 0, item, 0, item.length());
+    String rest =
+        starts ? text.substring(item.length()).strip().replaceFirst("^[:,-]\\s*", "") : "";
+    return rest.isEmpty() ? text : rest;
+  }
+}

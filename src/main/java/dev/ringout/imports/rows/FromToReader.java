@@ -1,0 +1,197 @@
+package dev.ringout.imports.rows;
+
+import dev.ringout.cells.PinList;
+import dev.ringout.imports.list.Draft;
+import dev.ringout.imports.list.End;
+import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListTable;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.RowOddity;
+import dev.ringout.imports.list.SkipReason;
+import dev.ringout.imports.list.SparePin;
+import dev.ringout.imports.list.Understanding;
+import dev.ringout.imports.list.Words;
+import dev.ringout.imports.rows.Tally.RowKind;
+import dev.ringout.sheet.Row;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Rows that are wires from one point to another. */
+final class FromToReader extends TableReader {
+  FromToReader(ListTable table, Words words, Ends ends, Findings findings, Understanding into) {
+    super(table, words, ends, findings, into);
+  }
+
+  @Override
+  void readRow(Row row) {
+    String name = cells.text(row, Role.WIRE);
+    Side from = side(row, Role.FROM, Role.FROM_PIN);
+    Side to = side(row, Role.TO, Role.TO_PIN);
+    if (cells.rowIsLost()) {
+      lose(row);
+      return;
+    }
+    boolean wire = !name.isEmpty() && !isNothing(name);
+    if (from.isNothing() && to.isNothing()) {
+      withoutEnds(row, wire);
+      return;
+    }
+    if (from.isNothing() || to.isNothing()) {
+      oneEnd(row, name, from, to, wire);
+      return;
+    }
+    List<End> starts = from.points();
+    List<End> finishes = to.points();
+    if (from.stowed()) {
+      starts = List.of(stowed(row, Role.FROM, from.text(), endName(row, name, finishes)));
+    }
+    if (to.stowed()) {
+      String end = endName(row, name, from.points());
+      finishes = List.of(stowed(row, Role.TO, to.text(), from.stowed() ? end + "/2" : end));
+    }
+    wires(row, name, starts, finishes, to.joined());
+  }
+
+  private void wires(Row row, String name, List<End> starts, List<End> finishes, boolean joined) {
+    tally.count(RowKind.WIRE);
+    if (starts.size() == 1 && finishes.size() == 1) {
+      add(row, name, starts.get(0), finishes.get(0), List.of());
+      return;
+    }
+    if (starts.size() == finishes.size()) {
+      say(row, new RowOddity.AsManyAtBothEnds());
+      for (int i = 0; i < starts.size(); i++) {
+        add(row, Draft.numbered(name, i), starts.get(i), finishes.get(i), List.of());
+      }
+    } else if (starts.size() == 1 && joined) {
+      say(row, new RowOddity.OneConductorOnSeveral());
+      add(row, name, starts.get(0), finishes.get(0), finishes.subList(1, finishes.size()));
+    } else if (starts.size() == 1 || finishes.size() == 1) {
+      say(row, new RowOddity.WireToEach());
+      int number = 0;
+      for (End start : starts) {
+        for (End finish : finishes) {
+          add(row, Draft.numbered(name, number++), start, finish, List.of());
+        }
+      }
+    } else {
+      tally.count(RowKind.WIRE, -1);
+      lose(row, Role.TO, new RowOddity.NotAsManyAtBothEnds(), SkipReason.SEVERAL_AT_BOTH_ENDS);
+    }
+  }
+
+  private void say(Row row, RowOddity oddity) {
+    findings.warning(cells.place(row, Role.TO), oddity);
+  }
+
+  /** One end of a row. */
+  private record Side(
+      String text, boolean isNothing, boolean stowed, boolean joined, List<End> points) {}
+
+  private Side side(Row row, Role item, Role pin) {
+    String text = cells.text(row, item);
+    String pinText = cells.text(row, pin);
+    String strip = cells.text(row, item == Role.FROM ? Role.FROM_STRIP : Role.TO_STRIP);
+    boolean hasPin = !isNoPin(text, pinText);
+    if (isStowed(text) || isStowed(pinText)) {
+      return new Side(isStowed(text) ? text : pinText, false, true, false, List.of());
+    }
+    if (hasPin && cells.column(item).isEmpty()) {
+      return oneColumn(row, pin, pinText);
+    }
+    if (text.isEmpty() && hasPin) {
+      text = cells.carried(row, item);
+    }
+    if (text.isEmpty() && hasPin) {
+      Ends.Text whole = ends.parse(pinText);
+      if (!whole.pin().isEmpty()) {
+        return new Side(pinText, false, false, false, ends(List.of(whole), row, pin));
+      }
+      text = section();
+    }
+    if (text.isEmpty() && hasPin && !cells.rowIsLost()) {
+      error(row, pin, new RowOddity.PinWithoutItem(pinText));
+      cells.lose();
+    }
+    if (isNothing(text) && !hasPin) {
+      return new Side(text, true, false, false, List.of());
+    }
+    if (!hasPin) {
+      return oneColumn(row, item, text);
+    }
+    if (isNothing(text)) {
+      return new Side(text, true, false, false, List.of());
+    }
+    String whole = isNothing(strip) ? text : text + " " + strip;
+    return new Side(
+        whole, false, false, pinText.indexOf('+') > 0, pinsOf(row, pin, whole, pinText));
+  }
+
+  /** One column an end, whatever its heading: a point, or an item alone. */
+  private Side oneColumn(Row row, Role column, String text) {
+    return new Side(
+        text, false, false, text.indexOf('+') > 0, ends(ends.parseAll(text), row, column));
+  }
+
+  /** The pins of a cell: one, several, or a range where it is plain that it is one. */
+  private List<End> pinsOf(Row row, Role pin, String item, String pinText) {
+    List<End> points = new ArrayList<>();
+    List<String> pins = PinList.listed(pinText);
+    List<String> range = pins.size() == 1 ? PinList.range(pinText) : List.of();
+    if (range.size() > 1 && isPlainRange(pinText)) {
+      pins = range;
+      findings.warning(cells.place(row, pin), new RowOddity.ReadAsRange(pinText, pins.size()));
+    }
+    for (String one : pins) {
+      points.add(new End(item, ends.shell(one), cells.place(row, pin), false));
+    }
+    return points;
+  }
+
+  /** "1-2" may be a pin's own name; only letters before both numbers, or "thru", make a range. */
+  private static boolean isPlainRange(String text) {
+    return text.matches("(?i)([A-Z]+)\\d+\\s?-\\s?\\1\\d+|.*(\\.\\.|thru| to ).*");
+  }
+
+  private void withoutEnds(Row row, boolean wire) {
+    if (wire && !attributes(row).isEmpty()) {
+      lose(row, Role.FROM, new RowOddity.NoEnds(), SkipReason.WIRE_WITHOUT_ENDS);
+    } else {
+      tally.count(RowKind.NOTE);
+    }
+  }
+
+  /** One end only: a spare pin; a spare wire where the row gives one; else a mistake. */
+  private void oneEnd(Row row, String name, Side from, Side to, boolean wire) {
+    Side there = from.isNothing() ? to : from;
+    Side missing = from.isNothing() ? from : to;
+    Role role = from.isNothing() ? Role.FROM : Role.TO;
+    boolean said = !missing.text().isEmpty();
+    boolean attributes =
+        !cells.text(row, Role.GAUGE).isEmpty() || !cells.text(row, Role.LENGTH).isEmpty();
+    if (there.stowed()) {
+      tally.count(RowKind.NOTE);
+    } else if (wire && said && attributes) {
+      tally.count(RowKind.WIRE);
+      End start = there.points().get(0);
+      add(
+          row,
+          name,
+          start,
+          stowed(row, role, missing.text(), endName(row, name, List.of(start))),
+          List.of());
+    } else if (said || !wire) {
+      if (!said && attributes) {
+        lose(row, role, new RowOddity.NoOtherEnd(), SkipReason.NO_OTHER_END);
+        return;
+      }
+      tally.count(RowKind.SPARE);
+      for (End end : there.points()) {
+        into.add(new SparePin(end, said ? missing.text() : cells.text(row, Role.SIGNAL)));
+      }
+    } else {
+      lose(row, role, new RowOddity.NamedWireWithoutOtherEnd(name), SkipReason.NO_OTHER_END);
+    }
+  }
+}

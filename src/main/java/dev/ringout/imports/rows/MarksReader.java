@@ -1,0 +1,91 @@
+package dev.ringout.imports.rows;
+
+import dev.ringout.imports.list.End;
+import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.ListTable;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.RowOddity;
+import dev.ringout.imports.list.SkipReason;
+import dev.ringout.imports.list.Understanding;
+import dev.ringout.imports.list.Words;
+import dev.ringout.imports.rows.Tally.RowKind;
+import dev.ringout.sheet.Row;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Devices down, terminals across, marks where they meet. What a mark means must be asked. */
+final class MarksReader extends TableReader {
+  private final ImportOptions options;
+  private final Map<String, Integer> marks = new TreeMap<>();
+  private final Map<String, List<String>> users = new TreeMap<>();
+
+  MarksReader(
+      ListTable table,
+      Words words,
+      Ends ends,
+      ImportOptions options,
+      Findings findings,
+      Understanding into) {
+    super(table, words, ends, findings, into);
+    this.options = options;
+  }
+
+  @Override
+  void readRow(Row row) {
+    String device = cells.text(row, Role.ITEM);
+    int wires = 0;
+    int marked = 0;
+    for (ListColumn column : table.columns()) {
+      String mark = column.role() == Role.POINTS ? cells.text(row, column) : "";
+      if (mark.isEmpty()) {
+        continue;
+      }
+      marked++;
+      marks.merge(mark, 1, Integer::sum);
+      End terminal = terminal(row, column);
+      users.computeIfAbsent(terminal.toString(), key -> new ArrayList<>()).add(device);
+      if (options.marks().contains(mark) && !device.isEmpty()) {
+        wires++;
+        End from = new End(device, "", cells.place(row, Role.ITEM), false);
+        add(row, "", from, terminal, List.of());
+      }
+    }
+    if (wires > 0) {
+      tally.count(RowKind.WIRE);
+    } else if (marked > 0) {
+      tally.skip(row.number(), SkipReason.MARKS_NOT_TAKEN);
+    } else {
+      tally.count(RowKind.NOTE);
+    }
+  }
+
+  private End terminal(Row row, ListColumn column) {
+    String heading = column.heading().replaceAll("/ ", "/");
+    Ends.Text text = ends.parse(heading);
+    boolean full = !text.pin().isEmpty() && heading.indexOf('/') < 0;
+    return full
+        ? new End(text.item(), text.pin(), table.place(row, column), false)
+        : new End(table.grid().name(), heading, table.place(row, column), false);
+  }
+
+  @Override
+  void finish() {
+    List<RowOddity.Mark> found =
+        marks.entrySet().stream()
+            .map(entry -> new RowOddity.Mark(entry.getKey(), entry.getValue()))
+            .toList();
+    int shared = (int) users.values().stream().filter(devices -> devices.size() > 1).count();
+    if (options.marks().isEmpty()) {
+      findings.warning(
+          table.grid().place(table.headingRow(), 0), new RowOddity.MarksNotTaken(found, shared));
+    } else if (shared > 0) {
+      findings.warning(
+          table.grid().place(table.headingRow(), 0), new RowOddity.MarksShareTerminals(shared));
+    }
+  }
+}

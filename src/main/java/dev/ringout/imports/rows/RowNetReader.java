@@ -1,0 +1,191 @@
+package dev.ringout.imports.rows;
+
+import dev.ringout.cells.PinList;
+import dev.ringout.imports.list.End;
+import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.ListTable;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.RowOddity;
+import dev.ringout.imports.list.SparePin;
+import dev.ringout.imports.list.Understanding;
+import dev.ringout.imports.list.Words;
+import dev.ringout.imports.rows.Tally.RowKind;
+import dev.ringout.sheet.Row;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Rows that are one net each, through a pin of every item whose column holds one. */
+final class RowNetReader extends TableReader {
+  private final ImportOptions options;
+  private final Map<String, String> netOfPoint = new HashMap<>();
+  private final Map<String, Integer> rowOfPoint = new HashMap<>();
+
+  RowNetReader(
+      ListTable table,
+      Words words,
+      Ends ends,
+      ImportOptions options,
+      Findings findings,
+      Understanding into) {
+    super(table, words, ends, findings, into);
+    this.options = options;
+  }
+
+  @Override
+  void readRow(Row row) {
+    String signal = cells.text(row, Role.SIGNAL);
+    Named named = named(row);
+    if (cells.rowIsLost()) {
+      lose(row);
+      return;
+    }
+    joinByNames(row, named.points());
+    String net = signal.isEmpty() ? named.lastName() : signal;
+    boolean wired = false;
+    boolean any = false;
+    for (List<End> group : groups(row, named.points())) {
+      List<End> open = withoutTaken(row, group, net);
+      any |= !open.isEmpty();
+      wired |= open.size() > 1;
+      if (open.size() == 1) {
+        into.add(new SparePin(open.get(0), net));
+      }
+      for (int i = 0; i + 1 < open.size(); i++) {
+        add(row, cells.text(row, Role.WIRE), open.get(i), open.get(i + 1), List.of());
+      }
+    }
+    tally.count(wired ? RowKind.WIRE : any ? RowKind.SPARE : RowKind.NOTE);
+  }
+
+  /**
+   * The row's points by the name that their item's own column of names gives them.
+   *
+   * @param lastName the name of the last such column, or empty
+   */
+  private record Named(Map<String, List<End>> points, String lastName) {}
+
+  private Named named(Row row) {
+    Map<String, List<End>> byName = new LinkedHashMap<>();
+    String localName = "";
+    List<String> items = new ArrayList<>();
+    for (ListColumn column : table.columns()) {
+      if (column.role() == Role.SIGNAL && !column.item().isEmpty()) {
+        localName = cells.text(row, column);
+      } else if (column.role() == Role.POINTS) {
+        for (End end : points(row, column)) {
+          if (items.contains(column.item()) && end.item().equals(column.item())) {
+            // A second column of one item is another name of the same pin.
+            continue;
+          }
+          byName.computeIfAbsent(owner(column) ? localName : "", key -> new ArrayList<>()).add(end);
+        }
+        items.add(column.item());
+      }
+    }
+    return new Named(byName, localName);
+  }
+
+  /** The points that are joined: all of the row, or where it has several names those of one. */
+  private List<List<End>> groups(Row row, Map<String, List<End>> byName) {
+    long names = byName.keySet().stream().filter(name -> !isNothing(name)).distinct().count();
+    List<List<End>> groups = new ArrayList<>();
+    if (names > 1) {
+      findings.warning(
+          table.place(row),
+          new RowOddity.RowOfSeveralNames(
+              byName.keySet().stream().filter(name -> !name.isEmpty()).toList()));
+      byName.forEach((name, points) -> groups.add(points));
+      List<End> nameless = byName.getOrDefault("", List.of());
+      groups.remove(nameless);
+      nameless.forEach(end -> into.add(new SparePin(end, "which net? the row has two names")));
+    } else {
+      List<End> all = new ArrayList<>();
+      byName.values().forEach(all::addAll);
+      groups.add(all);
+    }
+    return groups;
+  }
+
+  /** Whether a column of names stands before the column, for the same item. */
+  private boolean owner(ListColumn column) {
+    String first = column.item().split(" ", 2)[0];
+    return table.columns().stream()
+        .anyMatch(
+            one ->
+                one.role() == Role.SIGNAL
+                    && !one.item().isEmpty()
+                    && one.item().split(" ", 2)[0].equals(first));
+  }
+
+  private List<End> points(Row row, ListColumn column) {
+    String text = cells.text(row, column);
+    if (isNoPin(column.item(), text)) {
+      return List.of();
+    }
+    List<End> points = new ArrayList<>();
+    for (Ends.Text one : ends.parseAll(text)) {
+      boolean full =
+          !one.pin().isEmpty() && (Ends.isDesignator(one.item()) || text.contains(" - "));
+      if (full) {
+        points.add(new End(one.item(), one.pin(), table.place(row, column), false));
+      }
+    }
+    if (!points.isEmpty()) {
+      return points;
+    }
+    if (column.item().indexOf(',') > 0 || column.item().indexOf('/') > 0) {
+      findings.warning(table.place(row, column), new RowOddity.ItemUnclear(text, column.heading()));
+      return List.of();
+    }
+    for (String pin : PinList.listed(text)) {
+      PinName name = PinName.of(pin);
+      if (!name.names().isEmpty() && name.names().stream().allMatch(this::isNothing)) {
+        into.add(
+            new SparePin(
+                new End(column.item(), name.pin(), table.place(row, column), false), text));
+        continue;
+      }
+      into.ownPin(column.item(), name.pin(), name.names());
+      points.add(new End(column.item(), name.pin(), table.place(row, column), false));
+    }
+    return points;
+  }
+
+  private void joinByNames(Row row, Map<String, List<End>> byName) {
+    for (ListColumn column : table.columns()) {
+      if (!column.heading().isEmpty() && options.joinsBy(column.heading())) {
+        String net = cells.text(row, column);
+        if (!isNothing(net)) {
+          byName.values().forEach(points -> points.forEach(end -> into.onNet(net, end)));
+        }
+      }
+    }
+  }
+
+  /** A point that another row has under another name is not joined to both. */
+  private List<End> withoutTaken(Row row, List<End> points, String net) {
+    List<End> open = new ArrayList<>();
+    for (End end : points) {
+      String key = end.toString();
+      Integer other = rowOfPoint.putIfAbsent(key, row.number());
+      String otherNet = netOfPoint.putIfAbsent(key, net);
+      if (other != null && (otherNet == null || !otherNet.equals(net) || net.isEmpty())) {
+        findings.warning(end.place(), new RowOddity.InAnotherNet(end.toString(), other));
+      } else {
+        open.add(end);
+      }
+    }
+    return open;
+  }
+
+  @Override
+  void finish() {
+    findings.note(table.grid().place(table.headingRow(), 0), new RowOddity.RowsAreNets());
+  }
+}

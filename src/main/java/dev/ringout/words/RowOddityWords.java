@@ -1,0 +1,187 @@
+package dev.ringout.words;
+
+import dev.ringout.imports.list.RowOddity;
+import java.util.stream.Collectors;
+
+/** What is odd about a row, or about all rows of a table, as a sentence. */
+final class RowOddityWords implements RowOddity.Cases<OddityWords> {
+
+  @Override
+  public OddityWords rowStruck(RowOddity.RowStruck odd) {
+    return OddityWords.of("the row is struck through: taken as deleted");
+  }
+
+  @Override
+  public OddityWords rowSaysDeleted(RowOddity.RowSaysDeleted odd) {
+    return OddityWords.of("the row says that it is deleted");
+  }
+
+  @Override
+  public OddityWords conductorsOfCable(RowOddity.ConductorsOfCable odd) {
+    return OddityWords.of("\"" + odd.written() + "\" is read as that many conductors of one cable");
+  }
+
+  @Override
+  public OddityWords stowedEnd(RowOddity.StowedEnd odd) {
+    return OddityWords.of(
+        "\""
+            + odd.written()
+            + "\": the wire ends on no contact; its end is a point of its own, STOWED-"
+            + odd.name());
+  }
+
+  @Override
+  public OddityWords pinWithoutItem(RowOddity.PinWithoutItem odd) {
+    return OddityWords.of("the pin " + odd.pin() + " has no item, and none stands above");
+  }
+
+  @Override
+  public OddityWords noEnds(RowOddity.NoEnds odd) {
+    return OddityWords.of("a wire without ends");
+  }
+
+  @Override
+  public OddityWords namedWireWithoutEnds(RowOddity.NamedWireWithoutEnds odd) {
+    return OddityWords.of("the wire " + odd.wire() + " has no ends");
+  }
+
+  @Override
+  public OddityWords noOtherEnd(RowOddity.NoOtherEnd odd) {
+    return OddityWords.of("the wire has no other end");
+  }
+
+  @Override
+  public OddityWords namedWireWithoutOtherEnd(RowOddity.NamedWireWithoutOtherEnd odd) {
+    return OddityWords.of("the wire " + odd.wire() + " has no other end; a spare one says SPARE");
+  }
+
+  @Override
+  public OddityWords noPinHere(RowOddity.NoPinHere odd) {
+    return OddityWords.of("a wire to " + odd.farEnd() + " without a pin here");
+  }
+
+  @Override
+  public OddityWords besideNoPin(RowOddity.BesideNoPin odd) {
+    return OddityWords.of(odd.farEnd() + " stands beside no pin: taken as not connected here");
+  }
+
+  @Override
+  public OddityWords noConductor(RowOddity.NoConductor odd) {
+    return OddityWords.of("\"" + odd.written() + "\" without a conductor");
+  }
+
+  @Override
+  public OddityWords farEndsNotListed(RowOddity.FarEndsNotListed odd) {
+    return OddityWords.of(
+        "the list does not say where its wires go; each far end is a point of its own, named after"
+            + " its pin");
+  }
+
+  @Override
+  public OddityWords rangeWithOneEnd(RowOddity.RangeWithOneEnd odd) {
+    return OddityWords.of(
+        "a range of " + odd.pins() + " pins with one far end; which wire goes where?");
+  }
+
+  @Override
+  public OddityWords readAsRange(RowOddity.ReadAsRange odd) {
+    return OddityWords.of(
+        "\"" + odd.written() + "\" is read as a range of " + odd.pins() + " pins");
+  }
+
+  @Override
+  public OddityWords oneConductorOnSeveral(RowOddity.OneConductorOnSeveral odd) {
+    return OddityWords.of(
+        "one conductor on several terminals: read as a wire to the first, linked to the rest");
+  }
+
+  @Override
+  public OddityWords wireToEach(RowOddity.WireToEach odd) {
+    return OddityWords.of("several points in a cell: read as a wire to each");
+  }
+
+  @Override
+  public OddityWords asManyAtBothEnds(RowOddity.AsManyAtBothEnds odd) {
+    return OddityWords.of("as many points at both ends: read as one wire each, in their order");
+  }
+
+  @Override
+  public OddityWords notAsManyAtBothEnds(RowOddity.NotAsManyAtBothEnds odd) {
+    return OddityWords.of("several points at both ends, and not as many: which goes to which?");
+  }
+
+  @Override
+  public OddityWords codeMissing(RowOddity.CodeMissing odd) {
+    return OddityWords.of("the code is missing");
+  }
+
+  @Override
+  public OddityWords codeNotInLegend(RowOddity.CodeNotInLegend odd) {
+    return OddityWords.of("the legend has no code \"" + odd.written() + "\"");
+  }
+
+  @Override
+  public OddityWords codeOfSeveral(RowOddity.CodeOfSeveral odd) {
+    return OddityWords.of(
+        "the code \"" + odd.written() + "\" does not name one item: which of them?");
+  }
+
+  @Override
+  public OddityWords namesWithoutWires(RowOddity.NamesWithoutWires odd) {
+    return OddityWords.of(
+        "pins and their names, but no wires"
+            + odd.heading()
+                .map(
+                    heading ->
+                        "; to take pins of one name as joined, say --join-by \"" + heading + "\"")
+                .orElse(""));
+  }
+
+  @Override
+  public OddityWords rowsAreNets(RowOddity.RowsAreNets odd) {
+    return OddityWords.of(
+        "each row is taken as one net; its wires run from item to item in the order of the columns");
+  }
+
+  @Override
+  public OddityWords rowOfSeveralNames(RowOddity.RowOfSeveralNames odd) {
+    return OddityWords.of(
+        "one row, but the names "
+            + String.join(" and ", odd.names())
+            + ": joined only where the name is the same; points without a name of their own are left out");
+  }
+
+  @Override
+  public OddityWords itemUnclear(RowOddity.ItemUnclear odd) {
+    return OddityWords.of(
+        "\"" + odd.written() + "\" under \"" + odd.heading() + "\" does not say which item");
+  }
+
+  @Override
+  public OddityWords inAnotherNet(RowOddity.InAnotherNet odd) {
+    return OddityWords.of(
+        odd.point()
+            + " is also in row "
+            + odd.otherRow()
+            + ", which is another net; not joined here");
+  }
+
+  @Override
+  public OddityWords marksNotTaken(RowOddity.MarksNotTaken odd) {
+    return OddityWords.of(
+        "marks ("
+            + odd.marks().stream()
+                .map(mark -> mark.text() + " " + mark.times() + " times")
+                .collect(Collectors.joining(", "))
+            + ") may be wires, alternatives or types: nothing was joined. "
+            + odd.sharedTerminals()
+            + " terminals are marked by several devices. To take a mark as a wire, say --mark X");
+  }
+
+  @Override
+  public OddityWords marksShareTerminals(RowOddity.MarksShareTerminals odd) {
+    return OddityWords.of(
+        odd.sharedTerminals()
+            + " terminals are marked by several devices: their wires meet there, unless the devices are alternatives");
+  }
+}

@@ -1,0 +1,82 @@
+package dev.ringout.words;
+
+import dev.ringout.imports.list.SheetOddity;
+import dev.ringout.units.Numbers;
+
+/** What is odd about a sheet, or about what was said of the list, as a sentence. */
+final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
+
+  @Override
+  public OddityWords noWires(SheetOddity.NoWires odd) {
+    return OddityWords.of("no wires were found in this file; none were made up");
+  }
+
+  @Override
+  public OddityWords noTable(SheetOddity.NoTable odd) {
+    return OddityWords.of(
+        "no table of wires is recognised here; if there is one, say what its columns are with --column");
+  }
+
+  @Override
+  public OddityWords columnsWithoutWires(SheetOddity.ColumnsWithoutWires odd) {
+    return OddityWords.of("the columns " + String.join(", ", odd.headings()) + " tell no wires");
+  }
+
+  @Override
+  public OddityWords hiddenSheet(SheetOddity.HiddenSheet odd) {
+    return OddityWords.of("the sheet is hidden; it was read all the same");
+  }
+
+  @Override
+  public OddityWords hiddenRows(SheetOddity.HiddenRows odd) {
+    return OddityWords.of(
+        Numbers.count(odd.rows().size(), "hidden row")
+            + " were read like the others: "
+            + RowNumbers.named(odd.rows()));
+  }
+
+  @Override
+  public OddityWords hiddenColumns(SheetOddity.HiddenColumns odd) {
+    return OddityWords.of(
+        Numbers.count(odd.columns().size(), "hidden column")
+            + " were read like the others: "
+            + String.join(", ", odd.columns()));
+  }
+
+  @Override
+  public OddityWords filteredRows(SheetOddity.FilteredRows odd) {
+    return OddityWords.of("the sheet has a filter; every row was read, shown or not");
+  }
+
+  @Override
+  public OddityWords mergedCells(SheetOddity.MergedCells odd) {
+    return OddityWords.of(
+        Numbers.count(odd.cells(), "merged cell") + " hold for every row that they span");
+  }
+
+  @Override
+  public OddityWords cellComment(SheetOddity.CellComment odd) {
+    return OddityWords.of("a comment says: \"" + odd.written() + "\"");
+  }
+
+  @Override
+  public OddityWords redText(SheetOddity.RedText odd) {
+    return OddityWords.of(
+        "\"" + odd.written() + "\" is written in red: a change marked by hand? Read as it stands");
+  }
+
+  @Override
+  public OddityWords muchRedText(SheetOddity.MuchRedText odd) {
+    return OddityWords.of(odd.cells() + " cells are written in red: a red-line, or a decoration?");
+  }
+
+  @Override
+  public OddityWords columnNotFound(SheetOddity.ColumnNotFound odd) {
+    return OddityWords.of("no column is headed \"" + odd.heading() + "\", which --column names");
+  }
+
+  @Override
+  public OddityWords nameColumnNotFound(SheetOddity.NameColumnNotFound odd) {
+    return OddityWords.of("no column is headed \"" + odd.heading() + "\", which --join-by names");
+  }
+}
