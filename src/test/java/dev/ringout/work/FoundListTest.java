@@ -50,6 +50,30 @@ class FoundListTest {
     return GoodUnit.readings(circuit, steps).readings();
   }
 
+  /** The same readings as somebody wrote them down, one a row. */
+  private static List<Reading> written(List<Reading> readings) {
+    List<Reading> written = new ArrayList<>();
+    for (Reading one : readings) {
+      Place cell = new Place("sheet.xlsx", "Continuity", written.size() + 2, 7);
+      written.add(
+          new Reading(
+              one.kind(),
+              one.step(),
+              one.from(),
+              one.to(),
+              one.state(),
+              one.measured(),
+              one.meter(),
+              one.volts(),
+              one.seconds(),
+              one.time(),
+              one.by(),
+              one.note(),
+              cell));
+    }
+    return written;
+  }
+
   private static Set<Set<Point>> nets(Circuit circuit) {
     Set<Set<Point>> nets = new HashSet<>();
     for (int net = 0; net < circuit.normal().count(); net++) {
@@ -96,11 +120,12 @@ class FoundListTest {
   void each_join_names_the_cell_that_shows_it_and_what_it_does_not_prove() throws Exception {
     Circuit circuit = bridge();
     Wiring found =
-        FoundListWords.wiring(FoundList.of(new ReadingSet(fullReadings(circuit), List.of())));
+        FoundListWords.wiring(
+            FoundList.of(new ReadingSet(written(fullReadings(circuit)), List.of())));
     assertTrue(
         found.wires().stream()
             .allMatch(
-                wire -> wire.note().contains("plan!Continuity!") && wire.name().startsWith("F")),
+                wire -> wire.note().contains("sheet.xlsx!Continuity!G") && wire.name().startsWith("F")),
         found.wires().toString());
     assertTrue(
         found.wires().stream()
