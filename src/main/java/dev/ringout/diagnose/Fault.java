@@ -135,6 +135,12 @@ public sealed interface Fault {
       List<Move> moves,
       List<List<Move>> equivalents)
       implements Fault {
+    /** What is given can't be changed afterwards. */
+    public Miswire {
+      moves = List.copyOf(moves);
+      equivalents = equivalents.stream().map(List::copyOf).toList();
+    }
+
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.miswire(this);
