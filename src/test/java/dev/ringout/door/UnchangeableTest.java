@@ -36,7 +36,7 @@ class UnchangeableTest {
 
   @TempDir private Path folder;
 
-  private final Map<Object, Boolean> seen = new IdentityHashMap<>();
+  private final IdentityHashMap<Object, Boolean> seen = new IdentityHashMap<>();
   private final Set<String> changeable = new TreeSet<>();
 
   @Test
