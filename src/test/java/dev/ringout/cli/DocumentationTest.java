@@ -121,7 +121,8 @@ class DocumentationTest {
     }
     Set<String> gone = new TreeSet<>();
     Matcher named =
-        Pattern.compile("`(?:[a-z]+\\.)*([A-Z]\\w*[a-z]\\w*)[^`]*`").matcher(Files.readString(Path.of(page)));
+        Pattern.compile("`(?:[a-z]+\\.)*([A-Z]\\w*[a-z]\\w*)[^`]*`")
+            .matcher(Files.readString(Path.of(page)));
     while (named.find()) {
       if (!types.contains(named.group(1)) && !NOT_OURS.contains(named.group(1))) {
         gone.add(named.group());

@@ -71,8 +71,7 @@ class EveryWordTest {
     }
     List<Set<String>> found = new ArrayList<>();
     find(
-        JSON.std.mapFrom(
-            Files.readString(Path.of("docs/reference/" + schema + ".schema.json"))),
+        JSON.std.mapFrom(Files.readString(Path.of("docs/reference/" + schema + ".schema.json"))),
         "",
         path,
         found);

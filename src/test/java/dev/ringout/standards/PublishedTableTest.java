@@ -84,7 +84,9 @@ class PublishedTableTest {
   @MethodSource("tables")
   void no_row_stands_twice(String table) {
     List<List<String>> keys =
-        Tables.published().rows(table).stream().map(row -> Tables.key(table, row.values())).toList();
+        Tables.published().rows(table).stream()
+            .map(row -> Tables.key(table, row.values()))
+            .toList();
     assertEquals(keys.size(), new HashSet<>(keys).size());
     assertTrue(keys.stream().noneMatch(key -> key.stream().allMatch(String::isEmpty)), table);
   }

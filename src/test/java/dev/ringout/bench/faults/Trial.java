@@ -91,7 +91,9 @@ record Trial(Rig paper, Rig bench, List<Kind> planted, Sheet sheet) {
     List<Fault> faults = result.diagnosis().faults();
     Referee referee = new Referee(paper, bench);
     boolean exact =
-        faults.size() <= planted.size() && referee.isExact(faults) && planted.stream().allMatch(kind -> kind.isSaidIn(faults));
+        faults.size() <= planted.size()
+            && referee.isExact(faults)
+            && planted.stream().allMatch(kind -> kind.isSaidIn(faults));
     boolean among = exact || referee.isAmongAlternatives(faults);
     Set<Judged> accounted = new HashSet<>(result.diagnosis().unexplained());
     faults.forEach(fault -> accounted.addAll(fault.finding().readings()));
