@@ -28,13 +28,17 @@ import dev.ringout.source.Severity;
 import dev.ringout.support.PlainLimits;
 import java.io.File;
 import java.io.IOException;
+import java.lang.reflect.Method;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -80,6 +84,26 @@ class LibraryTest {
     String shown = program.substring(program.indexOf("  public static void main"));
     shown = shown.substring(0, shown.lastIndexOf("}")).stripTrailing().stripIndent();
     assertTrue(page.contains("```java\n" + shown + "\n```"), "the page's program has drifted");
+  }
+
+  @Test
+  void every_job_has_its_method_at_the_door() throws IOException {
+    Set<String> jobs = new TreeSet<>();
+    try (Stream<Path> files = Files.list(Path.of("src/main/java/dev/ringout/jobs"))) {
+      files
+          .map(file -> "" + file.getFileName())
+          .filter(name -> name.endsWith("Job.java"))
+          .forEach(name -> jobs.add(name.replace(".java", ".Request")));
+    }
+    Set<String> asked = new TreeSet<>();
+    for (Method method : Ringout.class.getMethods()) {
+      for (Class<?> request : method.getParameterTypes()) {
+        if (request.getName().startsWith("dev.ringout.jobs.") && request.isRecord()) {
+          asked.add(request.getName().replaceFirst(".*\\.", "").replace('$', '.'));
+        }
+      }
+    }
+    assertEquals(jobs, asked);
   }
 
   @Test
