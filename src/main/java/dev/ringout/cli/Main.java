@@ -2,6 +2,7 @@ package dev.ringout.cli;
 
 import dev.ringout.jobs.Stopped;
 import dev.ringout.jobs.WrongRequest;
+import dev.ringout.words.ProblemText;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
@@ -94,6 +95,7 @@ public final class Main implements Runnable {
   /** A job that could not be done, or a defect. */
   private static int ended(Exception e, CommandLine command, PrintStream err) {
     if (e instanceof WrongRequest wrong) {
+      err.print(ProblemText.write(wrong.problems()));
       return wrongUsage(new ParameterException(command, Asked.inWords(wrong)), err);
     }
     if (e instanceof Stopped stopped) {

@@ -65,6 +65,12 @@ public final class CheckJob {
     if (hasErrorsBeside(unit.readings().unread(), inputs.problems())) {
       return Answer.refused(inputs);
     }
+    return WrongRequest.answer(() -> checked(request, unit, others, inputs), inputs);
+  }
+
+  private static CheckResult checked(
+      Request request, UnitAtHand unit, Map<String, ReadingSet> others, Inputs inputs)
+      throws WrongRequest {
     Tables tables = OwnTables.over(request.unit().ownTables());
     Map<String, CheckResult> checked = new LinkedHashMap<>();
     others.forEach(
@@ -72,7 +78,7 @@ public final class CheckJob {
             checked.put(file, CheckResult.of(unit.harness(), other, tables, List.of())));
     CheckResult result =
         CheckResult.of(unit.harness(), unit.readings(), tables, inputs.problems().list());
-    return Answer.of(result.heldAgainst(checked), inputs);
+    return result.heldAgainst(checked);
   }
 
   private static boolean hasErrorsBeside(Collection<Problem> known, Problems problems) {

@@ -65,18 +65,24 @@ public final class DiffJob {
     if (earlier.isEmpty() || later.isEmpty() || inputs.problems().hasErrors()) {
       return Answer.refused(inputs);
     }
-    Harness unit = TwoRevisions.Lists.unit(earlier.get(), built);
+    return WrongRequest.answer(() -> compared(request, earlier.get(), later.get(), built), inputs);
+  }
+
+  private static Result compared(
+      Request request, Harness earlier, Harness later, Optional<Harness> built)
+      throws WrongRequest {
+    Harness unit = TwoRevisions.Lists.unit(earlier, built);
     TwoRevisions.Lists lists =
         new TwoRevisions.Lists(
-            earlier.get(),
-            later.get(),
+            earlier,
+            later,
             built,
-            told(request.renames(), unit, later.get()),
-            told(request.renames(), earlier.get(), later.get()),
+            told(request.renames(), unit, later),
+            told(request.renames(), earlier, later),
             request.searchRenames(),
             OwnTables.over(request.ownTables()),
             request.mostPointsPlanned());
-    return Answer.of(new Result(later.get(), TwoRevisions.run(lists)), inputs);
+    return new Result(later, TwoRevisions.run(lists));
   }
 
   private static Map<String, String> told(List<String> renames, Harness before, Harness after)

@@ -32,11 +32,14 @@ public final class FoundJob {
     if (list.isEmpty() || inputs.problems().hasErrors()) {
       return Answer.refused(inputs);
     }
-    Harness harness = list.get();
+    return WrongRequest.answer(() -> found(request, list.get()), inputs);
+  }
+
+  private static FoundWire found(Request request, Harness harness) throws WrongRequest {
     String name = new Names(harness).wires(Part.WIRE, List.of(request.wire())).iterator().next();
     Wire wire =
         harness.wires().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
     PointSearch.Found point = Points.find(new PointSearch(harness), request.point());
-    return Answer.of(FoundWire.of(Circuit.of(harness), wire, point.point()), inputs);
+    return FoundWire.of(Circuit.of(harness), wire, point.point());
   }
 }

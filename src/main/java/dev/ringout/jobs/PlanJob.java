@@ -53,7 +53,10 @@ public final class PlanJob {
     if (read.isEmpty() || inputs.problems().hasErrors()) {
       return Answer.refused(inputs);
     }
-    UnitAtHand unit = read.get();
+    return WrongRequest.answer(() -> planned(request, read.get()), inputs);
+  }
+
+  private static TestPlan planned(Request request, UnitAtHand unit) throws WrongRequest {
     Tables tables = OwnTables.over(request.unit().ownTables());
     Circuit circuit = Circuit.of(unit.harness());
     JoinLimits limits = JoinLimits.of(circuit, tables);
@@ -71,6 +74,6 @@ public final class PlanJob {
             unit.items(),
             taken,
             unit.readings().reworksBefore());
-    return Answer.of(Planner.plan(circuit, limits, new HandMovements(tables), options), inputs);
+    return Planner.plan(circuit, limits, new HandMovements(tables), options);
   }
 }

@@ -126,7 +126,12 @@ public final class RecordJob {
     if (inputs.problems().hasErrors()) {
       return Answer.refused(inputs);
     }
-    TestRecord record = record(request, unit.get(), waivers, before, earlier, inputs);
+    TestRecord record;
+    try {
+      record = record(request, unit.get(), waivers, before, earlier, inputs);
+    } catch (WrongRequest e) {
+      throw e.after(inputs);
+    }
     return Answer.of(new Result(record, RecordContent.of(record), key, request.to()), inputs);
   }
 

@@ -37,13 +37,18 @@ public final class ReviewJob {
     if (harness.isEmpty() || inputs.problems().hasErrors()) {
       return Answer.refused(inputs);
     }
+    return WrongRequest.answer(() -> reviewed(request, harness.get(), waivers), inputs);
+  }
+
+  private static Result reviewed(Request request, Harness harness, List<Waiver> waivers)
+      throws WrongRequest {
     Review review =
         Review.of(
-            Circuit.of(harness.get()),
+            Circuit.of(harness),
             OwnTables.over(request.ownTables()),
             CopperWire.published(),
             waivers,
             Optional.of(request.today()));
-    return Answer.of(new Result(harness.get(), review), inputs);
+    return new Result(harness, review);
   }
 }

@@ -49,14 +49,18 @@ public final class TraceJob {
     if (harness.isEmpty() || inputs.problems().hasErrors()) {
       return Answer.refused(inputs);
     }
-    PointSearch search = new PointSearch(harness.get());
+    return WrongRequest.answer(() -> traced(request, harness.get()), inputs);
+  }
+
+  private static Result traced(Request request, Harness harness) throws WrongRequest {
+    PointSearch search = new PointSearch(harness);
     List<Found> asked = points(request.words(), search);
-    Circuit circuit = Circuit.of(harness.get());
+    Circuit circuit = Circuit.of(harness);
     JoinLimits limits = JoinLimits.of(circuit, OwnTables.over(request.ownTables()));
     Optional<Point> other = asked.size() > 1 ? Optional.of(asked.get(1).point()) : Optional.empty();
     Trace trace =
         Trace.of(circuit, limits, asked.get(0).point(), other, state(request.state(), search));
-    return Answer.of(new Result(trace, asked.stream().map(Found::as).toList()), inputs);
+    return new Result(trace, asked.stream().map(Found::as).toList());
   }
 
   /** All words as one point, or split into two; blanks within a point need no quotes. */

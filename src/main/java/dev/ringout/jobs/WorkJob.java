@@ -37,15 +37,17 @@ public final class WorkJob {
     if (harness.isEmpty() || inputs.problems().hasErrors()) {
       return Answer.refused(inputs);
     }
+    return WrongRequest.answer(() -> papers(request, harness.get()), inputs);
+  }
+
+  private static WorkPapers papers(Request request, Harness harness) throws WrongRequest {
     Tables tables = OwnTables.over(request.ownTables());
-    return Answer.of(
-        WorkPapers.of(
-            harness.get(),
-            tables,
-            CopperWire.published(),
-            new Names(harness.get()).items(Part.ONLY, request.only()),
-            sleeveText(request.sleeve(), tables)),
-        inputs);
+    return WorkPapers.of(
+        harness,
+        tables,
+        CopperWire.published(),
+        new Names(harness).items(Part.ONLY, request.only()),
+        sleeveText(request.sleeve(), tables));
   }
 
   private static SleeveText sleeveText(String scheme, Tables tables) throws WrongRequest {

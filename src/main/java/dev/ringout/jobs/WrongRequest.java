@@ -1,5 +1,7 @@
 package dev.ringout.jobs;
 
+import dev.ringout.source.Problem;
+import java.util.List;
 import java.util.Optional;
 
 /** A request that can't be meant: it names what the list does not have. */
@@ -35,10 +37,38 @@ public final class WrongRequest extends Exception {
   }
 
   private final Part part;
+  private final transient List<Problem> problems;
 
   WrongRequest(Part part, String text) {
+    this(part, text, List.of());
+  }
+
+  private WrongRequest(Part part, String text, List<Problem> problems) {
     super(text);
     this.part = part;
+    this.problems = problems;
+  }
+
+  /** What a job makes of a request once its inputs are read. */
+  interface Job<T> {
+    T run() throws WrongRequest;
+  }
+
+  /**
+   * Runs a job whose inputs are read. Where its request can't be meant, what is odd in the inputs
+   * is told with it: often it says why, for the list is not the one that was thought of.
+   */
+  static <T> Answer<T> answer(Job<T> job, Inputs inputs) throws WrongRequest {
+    try {
+      return Answer.of(job.run(), inputs);
+    } catch (WrongRequest e) {
+      throw e.after(inputs);
+    }
+  }
+
+  /** The same, with what was odd in the inputs that were read before. */
+  WrongRequest after(Inputs inputs) {
+    return new WrongRequest(part, text(), inputs.problems().list());
   }
 
   /** A name that is none, with the nearest that is one. */
@@ -56,6 +86,11 @@ public final class WrongRequest extends Exception {
   /** The part that is wrong. */
   public Part part() {
     return part;
+  }
+
+  /** What was odd in the inputs, as far as they were read before this was seen. */
+  public List<Problem> problems() {
+    return problems;
   }
 
   /** What is wrong with it. */
