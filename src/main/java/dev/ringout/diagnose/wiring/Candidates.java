@@ -1,9 +1,7 @@
 package dev.ringout.diagnose.wiring;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Expected;
-import dev.ringout.circuit.Expected.Apart;
 import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Judged;
@@ -62,37 +60,74 @@ final class Candidates {
    */
   Set<Slip> mending(Judged judged, List<Slip> slips, Set<Integer> suspects) {
     SlippedNets nets = evidence.nets(slips, judged.reading().state());
-    Expected predicted = evidence.predict(judged, nets, slips);
     Set<Slip> found = new LinkedHashSet<>();
     arrange(judged, slips, found);
     misread(judged, found);
-    if (predicted instanceof ThroughParts parts) {
-      parts.parts().forEach(part -> partNotAsListed(part, judged, slips, found));
-      leadsAtValuesElsewhere(parts, nets, slips, found);
-      if (judged.observed() == Observed.APART || judged.observed() == Observed.RESISTIVE) {
-        cutWaysToParts(judged, parts, nets, found);
-      }
-      if (judged.observed() != Observed.APART) {
-        join(judged, nets, suspects, found);
-      }
-    } else if (predicted instanceof Apart) {
-      if (judged.expected() instanceof ThroughParts parts) {
-        parts.parts().forEach(part -> partNotAsListed(part, judged, slips, found));
-      }
-      if (judged.observed() == Observed.RESISTIVE) {
-        partElsewhere(judged, nets, slips, found);
-      } else {
-        contactsThatJoin(judged, nets, found);
-      }
-      join(judged, nets, suspects, found);
-    } else {
-      List<Integer> way = nets.way(judged.probing().from(), otherSide(judged));
-      cut(way, nets, found);
-      if (judged.observed() == Observed.RESISTIVE) {
-        way.forEach(conductor -> found.add(new Slip.Poor(conductor)));
-      }
-    }
+    evidence
+        .predict(judged, nets, slips)
+        .match(new Mending(judged, slips, suspects, nets, found))
+        .run();
     return found;
+  }
+
+  /** What could mend a reading, by what it should have found with the slips so far. */
+  private final class Mending implements Expected.Cases<Runnable> {
+    private final Judged judged;
+    private final List<Slip> slips;
+    private final Set<Integer> suspects;
+    private final SlippedNets nets;
+    private final Set<Slip> found;
+
+    Mending(
+        Judged judged, List<Slip> slips, Set<Integer> suspects, SlippedNets nets, Set<Slip> found) {
+      this.judged = judged;
+      this.slips = slips;
+      this.suspects = suspects;
+      this.nets = nets;
+      this.found = found;
+    }
+
+    @Override
+    public Runnable throughParts(ThroughParts predicted) {
+      return () -> {
+        notAsListed(predicted);
+        leadsAtValuesElsewhere(predicted, nets, slips, found);
+        if (judged.observed() == Observed.APART || judged.observed() == Observed.RESISTIVE) {
+          cutWaysToParts(judged, predicted, nets, found);
+        }
+        if (judged.observed() != Observed.APART) {
+          join(judged, nets, suspects, found);
+        }
+      };
+    }
+
+    @Override
+    public Runnable apart(Expected.Apart predicted) {
+      return () -> {
+        judged.expected().throughParts().ifPresent(this::notAsListed);
+        if (judged.observed() == Observed.RESISTIVE) {
+          partElsewhere(judged, nets, slips, found);
+        } else {
+          contactsThatJoin(judged, nets, found);
+        }
+        join(judged, nets, suspects, found);
+      };
+    }
+
+    @Override
+    public Runnable joined(Expected.Joined predicted) {
+      return () -> {
+        List<Integer> way = nets.way(judged.probing().from(), otherSide(judged));
+        cut(way, nets, found);
+        if (judged.observed() == Observed.RESISTIVE) {
+          way.forEach(conductor -> found.add(new Slip.Poor(conductor)));
+        }
+      };
+    }
+
+    private void notAsListed(ThroughParts parts) {
+      parts.parts().forEach(part -> partNotAsListed(part, judged, slips, found));
+    }
   }
 
   private void arrange(Judged judged, List<Slip> slips, Set<Slip> found) {
@@ -269,10 +304,11 @@ final class Candidates {
   private void cut(List<Integer> way, SlippedNets nets, Set<Slip> found) {
     for (int conductor : way) {
       found.add(new Slip.Missing(conductor));
-      if (circuit.conductors().get(conductor) instanceof Conductor.OfContact contact) {
-        switchNotAsListed(
-            circuit.harness().switches().indexOf(circuit.switchOf(contact.contact())), found);
-      }
+      circuit
+          .conductors()
+          .get(conductor)
+          .asContact()
+          .ifPresent(contact -> switchNotAsListed(numberOfSwitch(contact), found));
       if (circuit.isWire(conductor)) {
         for (Wire.End end : Wire.End.values()) {
           int at = nets.end(conductor, end);
@@ -285,6 +321,10 @@ final class Candidates {
         }
       }
     }
+  }
+
+  private int numberOfSwitch(Switch.Contact contact) {
+    return circuit.harness().switches().indexOf(circuit.switchOf(contact));
   }
 
   /** The pins of an item in which a wire's end may sit by mistake. */

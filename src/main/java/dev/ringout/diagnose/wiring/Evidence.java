@@ -4,8 +4,6 @@ import dev.ringout.circuit.AlteredPart;
 import dev.ringout.circuit.AlteredPart.How;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Expected;
-import dev.ringout.circuit.Expected.Apart;
-import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Predictor;
@@ -73,8 +71,7 @@ final class Evidence {
     if (judged.observed() == Observed.APART
         && judged.outcome() == Outcome.PART_VALUE
         && judged.probing().isPair()
-        && judged.expected() instanceof ThroughParts parts
-        && parts.mayBeOpen()) {
+        && judged.expected().throughParts().filter(ThroughParts::mayBeOpen).isPresent()) {
       opened.add(probes(judged.probing().to()[0], judged.probing().from()[0], judged));
     }
     if (says(judged)) {
@@ -228,7 +225,7 @@ final class Evidence {
       for (Judged judged : readings.readings.getOrDefault(net, List.of())) {
         if (judged.probing().isPair()
             && judged.observed() == Observed.APART
-            && judged.expected() instanceof Apart) {
+            && judged.expected().isApart()) {
           Judged other = apart.putIfAbsent(key(judged), judged);
           if (other != null) {
             told.add(judged);
@@ -345,33 +342,35 @@ final class Evidence {
       return judged.observed() == Observed.RESISTIVE;
     }
     boolean throughPartsAsListed =
-        judged.expected() instanceof ThroughParts
+        judged.expected().throughParts().isPresent()
             && judged.outcome() == Outcome.CONFORMS
             && judged.observed() != Observed.APART;
-    if (predicted instanceof ThroughParts parts) {
-      return !(throughPartsAsListed && isRefuted(judged, parts, nets)) && agrees(judged, parts);
+    Optional<ThroughParts> parts = predicted.throughParts();
+    if (parts.isPresent()) {
+      return !(throughPartsAsListed && isRefuted(judged, parts.get(), nets))
+          && agrees(judged, parts.get());
     }
     boolean valueOfAPart =
         valuesOfParts.contains(judged)
-            || (judged.expected() instanceof ThroughParts
+            || (judged.expected().throughParts().isPresent()
                 && judged.observed() == Observed.RESISTIVE);
     if (throughPartsAsListed || valueOfAPart) {
       // A value was read, and with nothing between the sides, or a joint, there is none.
       return false;
     }
-    boolean joined = predicted instanceof Joined;
+    boolean joined = predicted.isJoined();
     return switch (judged.observed()) {
       case JOINED -> joined;
-      case APART -> predicted instanceof Apart;
+      case APART -> predicted.isApart();
       // A poor joint still conducts, a leak does not join: both are told apart elsewhere.
-      case RESISTIVE -> joined == (judged.expected() instanceof Joined);
+      case RESISTIVE -> joined == judged.expected().isJoined();
       case UNKNOWN -> judged.outcome() != Outcome.PART_VALUE;
     };
   }
 
   /** Whether a part that is said to have another value was read by itself and has its own. */
   private boolean isRefuted(Judged judged, ThroughParts predicted, SlippedNets nets) {
-    if (predicted.parts().size() != 1 || !(judged.reading().measured() instanceof Measured.Value)) {
+    if (predicted.parts().size() != 1 || judged.reading().measured().value().isEmpty()) {
       return false;
     }
     int part = predicted.parts().get(0);
@@ -379,7 +378,11 @@ final class Evidence {
     return altered != null
         && altered.how() == How.ANY_VALUE
         && circuit.part(part).ohms().isPresent()
-        && ((ThroughParts) judged.expected()).parts().equals(predicted.parts());
+        && judged
+            .expected()
+            .throughParts()
+            .filter(listed -> listed.parts().equals(predicted.parts()))
+            .isPresent();
   }
 
   private boolean mustConduct(Judged judged) {
@@ -390,7 +393,7 @@ final class Evidence {
 
   private boolean agrees(Judged judged, ThroughParts predicted) {
     Measured measured = judged.reading().measured();
-    if (measured instanceof Measured.Word) {
+    if (measured.isWord()) {
       return judged.observed() == Observed.JOINED
           ? predicted.lowOhms() <= judged.limit().ohms()
           : (predicted.mayBeOpen() || judged.outcome() == Outcome.CONFORMS);
@@ -400,7 +403,7 @@ final class Evidence {
       boolean conducts = judged.outcome() == Outcome.PART_VALUE || mustConduct(judged);
       return conducts ? Double.isInfinite(predicted.lowOhms()) : predicted.mayBeOpen();
     }
-    if (measured instanceof Measured.Value) {
+    if (measured.value().isPresent()) {
       return predicted.allows(judged.seen());
     }
     return judged.observed() == Observed.JOINED
