@@ -23,11 +23,12 @@ final class ItemRows {
         List.of(HarnessSheets.REF, KIND, PART, ARRANGEMENT, LOCATION, MATES, HarnessSheets.NOTE),
         List.of(HarnessSheets.REF),
         entry -> {
-          if (entry.text(HarnessSheets.REF.name()).isEmpty()) {
+          String ref = entry.text(HarnessSheets.REF.name());
+          if (ref.isEmpty()) {
             entry.error(HarnessSheets.REF.name(), "an item without a reference designator", "");
             return;
           }
-          Item item = item(entry, sheets.spelling(entry.text(HarnessSheets.REF.name())));
+          Item item = item(entry, sheets.spelling(ref));
           if (items.putIfAbsent(item.ref(), item) != null) {
             entry.error(
                 HarnessSheets.REF.name(), "the item " + item.ref() + " is listed twice", "");
