@@ -45,7 +45,7 @@ public sealed interface Measured {
     return false;
   }
 
-  /** Itself, where it is {@code OL} without a range of its own: above that of a job sheet. */
+  /** The same on a meter of a range: {@code OL} is above it. */
   default Measured within(OptionalDouble rangeOhms) {
     return this;
   }

@@ -56,7 +56,8 @@ public sealed interface ChangeIdentity {
       implements ChangeIdentity {}
 
   /** A part that comes or goes. */
-  record WholePart(boolean added, String label, OptionalDouble ohms, Point from, Point to)
+  record WholePart(
+      boolean added, Part.Kind kind, String ref, OptionalDouble ohms, Point from, Point to)
       implements ChangeIdentity {}
 
   /** Each kind's own. */
@@ -119,7 +120,8 @@ public sealed interface ChangeIdentity {
     @Override
     public ChangeIdentity ofPart(Change.OfPart change) {
       Part part = change.part();
-      return new WholePart(change.added(), part.label(), part.ohms(), part.from(), part.to());
+      return new WholePart(
+          change.added(), part.kind(), part.ref(), part.ohms(), part.from(), part.to());
     }
   }
 }
