@@ -152,10 +152,12 @@ public final class OhmsCell {
   /** A resistance that is a plain number, such as a limit. */
   public static Understood<Double> ohms(String text, String unit) {
     Understood<Measured> measured = numeric(text, unit);
-    if (measured.value().orElse(null) instanceof Value value) {
-      return Understood.as(value.ohms());
-    }
-    return Understood.not("\"" + text + "\" is no resistance; expected one such as 0.5 Ω");
+    return measured
+        .value()
+        .flatMap(Measured::value)
+        .map(value -> Understood.as(value.ohms()))
+        .orElseGet(
+            () -> Understood.not("\"" + text + "\" is no resistance; expected one such as 0.5 Ω"));
   }
 
   private static Understood<Measured> numeric(String text, String unit) {
@@ -167,7 +169,7 @@ public final class OhmsCell {
 
   /** Whether a text is one value, whatever its unit may be. */
   static boolean isValue(String text) {
-    return number(text, "").filter(Value.class::isInstance).isPresent();
+    return number(text, "").flatMap(Measured::value).isPresent();
   }
 
   private static Optional<Measured> number(String text, String unit) {
@@ -228,9 +230,10 @@ public final class OhmsCell {
   }
 
   private static boolean isFinite(Measured measured) {
-    return measured instanceof Value value
-        && Double.isFinite(value.ohms())
-        && Double.isFinite(value.halfDigitOhms());
+    return measured
+        .value()
+        .filter(value -> Double.isFinite(value.ohms()) && Double.isFinite(value.halfDigitOhms()))
+        .isPresent();
   }
 
   private static Value value(String digits, double factor) {

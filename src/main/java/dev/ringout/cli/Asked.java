@@ -1,6 +1,7 @@
 package dev.ringout.cli;
 
 import dev.ringout.jobs.WrongRequest;
+import dev.ringout.source.OptionNames;
 
 /** Where on the command line a part of a request is asked for. */
 final class Asked {
@@ -22,7 +23,7 @@ final class Asked {
       case STATE -> "--state: ";
       case WIRE -> "wire: ";
       case POINT -> "";
-      case OTHERS -> "--also ";
+      case OTHERS -> OptionNames.ALSO + " ";
       case SEAL_KEY -> "--seal: ";
       case TRUSTED_KEY -> "--key: ";
     };

@@ -6,6 +6,7 @@ import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.CheckJob;
 import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.CheckJson;
+import dev.ringout.source.OptionNames;
 import dev.ringout.text.CheckText;
 import dev.ringout.units.Text;
 import dev.ringout.words.ProblemText;
@@ -47,7 +48,7 @@ final class CheckCommand implements Callable<Integer> {
   @Mixin private UnitOptions unit = new UnitOptions();
 
   @Option(
-      names = "--also",
+      names = OptionNames.ALSO,
       paramLabel = "FILE",
       description =
           "Readings of another unit of the same list: a fault that both have is likelier one of the"

@@ -17,6 +17,7 @@ import dev.ringout.seal.SealFinding.State;
 import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.PrintForm;
 import dev.ringout.sheet.PrintForm.PaperSize;
+import dev.ringout.source.OptionNames;
 import dev.ringout.units.Text;
 import dev.ringout.words.ProblemText;
 import dev.ringout.words.SealSentences;
@@ -106,7 +107,7 @@ final class ReportCommand implements Callable<Integer> {
   private Optional<Path> continues = Optional.empty();
 
   @Option(
-      names = "--same-unit",
+      names = OptionNames.SAME_UNIT,
       description =
           "With --continues: vouch that it is the same unit and list where the seal of the record"
               + " before does not say so.")

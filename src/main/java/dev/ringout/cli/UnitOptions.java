@@ -1,6 +1,7 @@
 package dev.ringout.cli;
 
 import dev.ringout.jobs.UnitRequest;
+import dev.ringout.source.OptionNames;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -17,17 +18,17 @@ final class UnitOptions {
   private Optional<String> serial = Optional.empty();
 
   @Option(
-      names = "--any-revision",
+      names = OptionNames.ANY_REVISION,
       description = "Accept readings that were taken against another revision of the harness.")
   private boolean anyRevision;
 
   @Option(
-      names = "--serial",
+      names = OptionNames.SERIAL,
       paramLabel = "NUMBER",
       description = "The unit's serial number, for readings files that give none.")
   void serial(Optional<String> number) {
     if (number.filter(String::isBlank).isPresent()) {
-      throw new ParameterException(spec.commandLine(), "--serial needs a number");
+      throw new ParameterException(spec.commandLine(), OptionNames.SERIAL + " needs a number");
     }
     serial = number.map(String::strip);
   }

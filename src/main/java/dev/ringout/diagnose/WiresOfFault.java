@@ -7,10 +7,7 @@ import java.util.List;
 /** The wires that a fault is about. */
 final class WiresOfFault implements Fault.Cases<List<Wire>> {
   private static List<Wire> of(List<Conductor> conductors) {
-    return conductors.stream()
-        .filter(Conductor.OfWire.class::isInstance)
-        .map(conductor -> ((Conductor.OfWire) conductor).wire())
-        .toList();
+    return conductors.stream().flatMap(one -> one.asWire().stream()).toList();
   }
 
   @Override

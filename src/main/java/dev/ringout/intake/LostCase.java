@@ -70,12 +70,8 @@ public final class LostCase {
   }
 
   private static boolean touchesAny(Reading reading, Set<Point> points) {
-    return explicit(reading.from()).stream().anyMatch(points::contains)
-        || explicit(reading.to()).stream().anyMatch(points::contains);
-  }
-
-  private static List<Point> explicit(Side side) {
-    return side instanceof Side.Points some ? some.points() : List.of();
+    return reading.from().points().stream().anyMatch(points::contains)
+        || reading.to().points().stream().anyMatch(points::contains);
   }
 
   private static Map<String, List<Point>> twins(Harness harness) {
@@ -93,7 +89,7 @@ public final class LostCase {
     Map<Point, List<Reading>> at = new HashMap<>();
     for (Reading reading : readings.readings()) {
       for (Side side : List.of(reading.from(), reading.to())) {
-        for (Point point : explicit(side)) {
+        for (Point point : side.points()) {
           at.computeIfAbsent(point, key -> new ArrayList<>()).add(reading);
         }
       }

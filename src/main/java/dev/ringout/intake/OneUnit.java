@@ -5,6 +5,7 @@ import dev.ringout.readings.Job;
 import dev.ringout.readings.Jobs;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
+import dev.ringout.source.OptionNames;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problems;
 import dev.ringout.units.Text;
@@ -36,7 +37,9 @@ public final class OneUnit {
       if (!job.serialNumber().isEmpty() && !isSame(job.serialNumber(), serial)) {
         problems.error(
             job.place(SERIAL),
-            Text.of("the readings are of unit %s, --serial says %s", job.serialNumber(), serial));
+            Text.of(
+                "the readings are of unit %s, %s says %s",
+                job.serialNumber(), OptionNames.SERIAL, serial));
       }
     }
     return readings.withJobs(
@@ -92,8 +95,11 @@ public final class OneUnit {
                     Place.of(job.file()),
                     Text.of(
                         "gives no serial number, %s gives %s: write it on its sheet Job, or say"
-                            + " --serial %s if it is of that unit",
-                        named.place(SERIAL), named.serialNumber(), named.serialNumber())));
+                            + " %s %s if it is of that unit",
+                        named.place(SERIAL),
+                        named.serialNumber(),
+                        OptionNames.SERIAL,
+                        named.serialNumber())));
   }
 
   private static void reportOtherDrawing(Harness harness, ReadingSet readings, Problems problems) {
@@ -118,8 +124,8 @@ public final class OneUnit {
         problems.error(
             job.revisionPlace(),
             Text.of(
-                "the readings were taken against revision %s, the harness file is revision %s; to compare them all the same, say --any-revision",
-                job.revision(), own));
+                "the readings were taken against revision %s, the harness file is revision %s; to compare them all the same, say %s",
+                job.revision(), own, OptionNames.ANY_REVISION));
       }
     }
   }
@@ -136,9 +142,9 @@ public final class OneUnit {
                   problems.error(
                       job.place(SERIAL),
                       Text.of(
-                          "the readings are of unit %s, which is the unit of %s: --also is for"
+                          "the readings are of unit %s, which is the unit of %s: %s is for"
                               + " another one",
-                          job.serialNumber(), mine.place(SERIAL))));
+                          job.serialNumber(), mine.place(SERIAL), OptionNames.ALSO)));
     }
   }
 

@@ -10,7 +10,6 @@ import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Concession;
 import dev.ringout.readings.Job;
 import dev.ringout.readings.Measured;
-import dev.ringout.readings.Measured.OverRange;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.readings.Rework;
@@ -327,17 +326,16 @@ public final class ReadingsReader {
         }
         entry.warning(column.name(), text + " is below zero: the leads were nulled too far", "");
       }
-      return measured.map(
-          one -> one instanceof OverRange over ? new OverRange(rangeOhms, over.typed()) : one);
+      return measured.map(one -> one.within(rangeOhms));
     }
 
     /** There are few ways to write one, however many rows do. */
     private static boolean isWord(Measured measured) {
-      return measured instanceof OverRange || measured instanceof Measured.Word;
+      return measured.isOverRange() || measured.isWord();
     }
 
     private static boolean isBelowZero(Measured measured) {
-      return measured instanceof Measured.Value value && value.ohms() < 0;
+      return measured.value().filter(value -> value.ohms() < 0).isPresent();
     }
   }
 

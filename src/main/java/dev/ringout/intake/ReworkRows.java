@@ -5,7 +5,6 @@ import dev.ringout.cells.LookAlikes;
 import dev.ringout.cells.Names;
 import dev.ringout.cells.TimeCell;
 import dev.ringout.readings.Rework;
-import dev.ringout.readings.TimeOfReading;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.source.Problems;
 import dev.ringout.source.UnusableInput;
@@ -53,45 +52,18 @@ final class ReworkRows {
   }
 
   private void row(Entry entry) {
-    String timeText = entry.timeText(TIME);
-    Optional<TimeOfReading> time = TimeCell.time(timeText);
-    boolean understood = true;
-    if (!timeText.isEmpty() && time.isEmpty()) {
-      // Which readings were taken before would be a guess.
-      entry.error(
-          TIME.name(),
-          "\"" + timeText + "\" is no time that is read here (" + TimeCell.SUCH_AS + ")",
-          "");
-      understood = false;
-    }
+    // A cell is read once: what is wrong with it is told each time.
+    String time = entry.timeText(TIME);
+    boolean understood = isTimeRead(entry, time);
     Set<String> items = new LinkedHashSet<>();
-    for (String name : names(entry, ITEMS)) {
-      Optional<String> item = entry.take(ITEMS.name(), points.item(name));
-      item.ifPresent(items::add);
-      understood &= item.isPresent();
-    }
+    understood &= takesItems(entry, items);
     Set<String> wires = new LinkedHashSet<>();
-    for (String name : names(entry, WIRES)) {
-      Optional<HarnessPoints.TouchedWire> wire = entry.take(WIRES.name(), points.wire(name));
-      wire.ifPresent(
-          one -> {
-            wires.add(one.name());
-            // A wire is not touched but at its ends.
-            items.addAll(one.ends());
-          });
-      understood &= wire.isPresent();
-    }
+    understood &= takesWires(entry, wires, items);
     String readings = entry.text(READINGS.name());
     boolean readAfter = Names.key(readings).equals(AFTER);
-    if (!readAfter && !readings.isEmpty() && !Names.key(readings).equals(BEFORE)) {
-      entry.error(
-          READINGS.name(),
-          "\"" + readings + "\" is not what Readings may be: after, or blank for before",
-          LookAlikes.nearest(readings, List.of(AFTER, BEFORE)));
-      understood = false;
-    }
+    understood &= readAfter || isReadBefore(entry, readings);
     String number = entry.text(NUMBER.name());
-    if (readAfter && number.isEmpty() && timeText.isEmpty()) {
+    if (readAfter && number.isEmpty() && time.isEmpty()) {
       // Else it can't be told from the next rework of the same items.
       entry.error(TIME.name(), "readings taken after a rework name its Time, or its No", "");
       understood = false;
@@ -106,13 +78,61 @@ final class ReworkRows {
     reworks.add(
         new Rework(
             number,
-            timeText,
             time,
+            TimeCell.time(time),
             Collections.unmodifiableSet(items),
             Collections.unmodifiableSet(wires),
             entry.text(NOTE.name()),
             readAfter,
             entry.place()));
+  }
+
+  /** Which readings were taken before a time that can't be read would be a guess. */
+  private static boolean isTimeRead(Entry entry, String text) {
+    boolean read = text.isEmpty() || TimeCell.time(text).isPresent();
+    if (!read) {
+      entry.error(
+          TIME.name(),
+          "\"" + text + "\" is no time that is read here (" + TimeCell.SUCH_AS + ")",
+          "");
+    }
+    return read;
+  }
+
+  private boolean takesItems(Entry entry, Set<String> items) {
+    boolean understood = true;
+    for (String name : names(entry, ITEMS)) {
+      Optional<String> item = entry.take(ITEMS.name(), points.item(name));
+      item.ifPresent(items::add);
+      understood &= item.isPresent();
+    }
+    return understood;
+  }
+
+  private boolean takesWires(Entry entry, Set<String> wires, Set<String> items) {
+    boolean understood = true;
+    for (String name : names(entry, WIRES)) {
+      Optional<HarnessPoints.TouchedWire> wire = entry.take(WIRES.name(), points.wire(name));
+      wire.ifPresent(
+          one -> {
+            wires.add(one.name());
+            // A wire is not touched but at its ends.
+            items.addAll(one.ends());
+          });
+      understood &= wire.isPresent();
+    }
+    return understood;
+  }
+
+  private static boolean isReadBefore(Entry entry, String text) {
+    boolean before = text.isEmpty() || Names.key(text).equals(BEFORE);
+    if (!before) {
+      entry.error(
+          READINGS.name(),
+          "\"" + text + "\" is not what Readings may be: after, or blank for before",
+          LookAlikes.nearest(text, List.of(AFTER, BEFORE)));
+    }
+    return before;
   }
 
   /** A name that holds a comma or plus itself is known as a whole. */

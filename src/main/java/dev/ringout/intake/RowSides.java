@@ -59,16 +59,14 @@ final class RowSides {
 
   /** Whether a value can lie between the two; where not, it is reported. */
   static boolean areApart(Entry entry, Side from, Side to) {
-    if (from instanceof Side.Rest && to instanceof Side.Rest) {
+    if (from.isRest() && to.isRest()) {
       entry.error(TO.name(), "REST against REST says nothing", "");
       return false;
     }
-    if (from instanceof Side.Points one && to instanceof Side.Points other) {
-      for (Point point : one.points()) {
-        if (other.points().contains(point)) {
-          entry.error(TO.name(), point + " stands on both sides of the reading", "");
-          return false;
-        }
+    for (Point point : from.points()) {
+      if (to.points().contains(point)) {
+        entry.error(TO.name(), point + " stands on both sides of the reading", "");
+        return false;
       }
     }
     return true;

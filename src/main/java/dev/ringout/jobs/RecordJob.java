@@ -10,11 +10,13 @@ import dev.ringout.record.RecordContent;
 import dev.ringout.record.TestRecord;
 import dev.ringout.review.Review;
 import dev.ringout.seal.Keys;
+import dev.ringout.seal.Objection;
 import dev.ringout.seal.Seal;
 import dev.ringout.seal.TestedUnit;
 import dev.ringout.source.Place;
 import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
+import dev.ringout.words.ObjectionSentences;
 import dev.ringout.work.SleeveText;
 import dev.ringout.work.WorkPapers;
 import java.io.IOException;
@@ -159,8 +161,10 @@ public final class RecordJob {
             .findFirst()
             .map(job -> job.place("serial number"))
             .orElse(ofList);
-    for (TestedUnit.Objection one : continuation.objections()) {
-      inputs.problems().error(one.about() == TestedUnit.About.LIST ? ofList : ofUnit, one.text());
+    for (Objection one : continuation.objections()) {
+      inputs
+          .problems()
+          .error(one.about() == Objection.About.LIST ? ofList : ofUnit, ObjectionSentences.of(one));
     }
     List<Seal.Earlier> earlier = new ArrayList<>(before.earlier());
     earlier.add(

@@ -8,6 +8,7 @@ import dev.ringout.harness.Wire;
 import dev.ringout.jobs.RevisionPaper.FieldChanges;
 import dev.ringout.plan.PlanOptions;
 import dev.ringout.plan.Planner;
+import dev.ringout.revision.AlreadyThere;
 import dev.ringout.revision.Change;
 import dev.ringout.revision.ChangeIdentity;
 import dev.ringout.revision.Difference;
@@ -192,7 +193,7 @@ final class TwoRevisions {
         difference(request.earlier(), request.later(), request.renamesOfEarlier(), search, false);
     return new FieldChanges(
         inField.changes(),
-        without(revision.changes(), work.changes()),
+        AlreadyThere.of(revision, work),
         without(work.changes(), revision.changes()),
         List.of());
   }

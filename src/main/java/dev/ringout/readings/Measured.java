@@ -35,6 +35,21 @@ public sealed interface Measured {
     return Double.POSITIVE_INFINITY;
   }
 
+  /** The number written that it was, or was more than; absent where none such stands there. */
+  default OptionalDouble writtenAtLeastOhms() {
+    return OptionalDouble.empty();
+  }
+
+  /** Whether it is above the meter's range. */
+  default boolean isOverRange() {
+    return false;
+  }
+
+  /** The same on a meter of a range: {@code OL} is above it. */
+  default Measured within(OptionalDouble rangeOhms) {
+    return this;
+  }
+
   /** Whether it is a word without a number. */
   default boolean isWord() {
     return false;
@@ -67,6 +82,11 @@ public sealed interface Measured {
     }
 
     @Override
+    public OptionalDouble writtenAtLeastOhms() {
+      return OptionalDouble.of(ohms);
+    }
+
+    @Override
     public String text() {
       return Ohms.text(ohms);
     }
@@ -82,6 +102,11 @@ public sealed interface Measured {
     @Override
     public double atLeastOhms() {
       return ohms;
+    }
+
+    @Override
+    public OptionalDouble writtenAtLeastOhms() {
+      return OptionalDouble.of(ohms);
     }
 
     @Override
@@ -127,6 +152,16 @@ public sealed interface Measured {
     /** Written {@code OL}. */
     public OverRange(OptionalDouble rangeOhms) {
       this(rangeOhms, "OL");
+    }
+
+    @Override
+    public boolean isOverRange() {
+      return true;
+    }
+
+    @Override
+    public Measured within(OptionalDouble otherRangeOhms) {
+      return new OverRange(otherRangeOhms, typed);
     }
 
     @Override

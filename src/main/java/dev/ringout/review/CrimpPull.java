@@ -64,19 +64,19 @@ final class CrimpPull implements Check {
     }
     findings.looked();
     if (newtons < least.get().number("newtons")) {
+      String at = gauge.map(Gauge::label).orElse("") + doubt(paper, crimps, number);
       findings.say(
           Severity.ERROR,
           crimp.wire(),
-          Text.of(
-              "the sample %s came off at %s N; %s asks for %s N at %s%s",
-              crimp.wire(),
-              Numbers.rounded(newtons, 3),
-              least.get().get("standard"),
-              least.get().get("newtons"),
-              gauge.map(Gauge::label).orElse(""),
-              doubt(paper, crimps, number)),
+          cameOff(crimp, newtons, least.get(), at),
           least.get().citation());
     }
+  }
+
+  private static String cameOff(Crimp crimp, double newtons, Entry least, String at) {
+    return Text.of(
+        "the sample %s came off at %s N; %s asks for %s N at %s",
+        crimp.wire(), Numbers.rounded(newtons, 3), least.get("standard"), least.get("newtons"), at);
   }
 
   private static Optional<Entry> least(Paper paper, String standard, Gauge gauge) {

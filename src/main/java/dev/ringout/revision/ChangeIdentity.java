@@ -10,7 +10,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /**
  * What makes two changes one, whichever lists they were found between: what is done to which wire
@@ -27,12 +26,9 @@ public sealed interface ChangeIdentity {
   /** A wire that goes or comes, by what has to be at hand for it. */
   record WholeWire(boolean added, String name, Point from, Point to, Map<Field, String> facts)
       implements ChangeIdentity {
-    private static final Set<Field> COUNTED =
-        Set.of(Field.GAUGE, Field.TYPE, Field.COLOR, Field.LENGTH, Field.SIGNAL);
-
     static WholeWire of(boolean added, Wire wire) {
       Map<Field, String> facts = new EnumMap<>(Field.class);
-      COUNTED.forEach(field -> facts.put(field, field.of(wire)));
+      Field.MAKING.forEach(field -> facts.put(field, field.of(wire)));
       return new WholeWire(added, wire.name(), wire.from(), wire.to(), facts);
     }
   }
@@ -60,7 +56,8 @@ public sealed interface ChangeIdentity {
       implements ChangeIdentity {}
 
   /** A part that comes or goes. */
-  record WholePart(boolean added, String label, OptionalDouble ohms, Point from, Point to)
+  record WholePart(
+      boolean added, Part.Kind kind, String ref, OptionalDouble ohms, Point from, Point to)
       implements ChangeIdentity {}
 
   /** Each kind's own. */
@@ -123,7 +120,8 @@ public sealed interface ChangeIdentity {
     @Override
     public ChangeIdentity ofPart(Change.OfPart change) {
       Part part = change.part();
-      return new WholePart(change.added(), part.label(), part.ohms(), part.from(), part.to());
+      return new WholePart(
+          change.added(), part.kind(), part.ref(), part.ohms(), part.from(), part.to());
     }
   }
 }

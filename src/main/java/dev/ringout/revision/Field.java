@@ -3,6 +3,7 @@ package dev.ringout.revision;
 import dev.ringout.harness.Wire;
 import dev.ringout.units.Numbers;
 import java.util.Locale;
+import java.util.Set;
 
 /** What a list says of a wire besides its name and its ends. */
 public enum Field {
@@ -18,6 +19,9 @@ public enum Field {
   /** At the end that the earlier revision lists second. */
   TO_CONTACT,
   NOTE;
+
+  /** What has to be at hand for a wire. */
+  static final Set<Field> MAKING = Set.of(GAUGE, TYPE, COLOR, LENGTH, SIGNAL);
 
   /** What a wire's row says; empty where it says nothing. */
   public String of(Wire wire) {

@@ -1,6 +1,5 @@
 package dev.ringout.seal;
 
-import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -15,15 +14,6 @@ import java.util.Optional;
  * @param revision of the list
  */
 public record TestedUnit(String serialNumber, String title, String drawing, String revision) {
-
-  /** What a record is told about. */
-  public enum About {
-    UNIT,
-    LIST
-  }
-
-  /** Why a record can't continue another. */
-  public record Objection(About about, String text) {}
 
   /**
    * Whether a record may continue another.
@@ -45,73 +35,41 @@ public record TestedUnit(String serialNumber, String title, String drawing, Stri
       String name, Optional<TestedUnit> earlier, boolean sameUnit, boolean anyRevision) {
     List<Objection> objections = new ArrayList<>();
     if (serialNumber.isBlank()) {
-      objections.add(
-          new Objection(
-              About.UNIT,
-              Text.of(
-                  "no serial number is stated, so nothing tells whether this is the unit of %s;"
-                      + " write the row \"serial number\" on the job sheet",
-                  name)));
+      objections.add(new Objection.NoSerialNumber(name));
     }
     if (earlier.isEmpty()) {
       if (!sameUnit) {
-        objections.add(
-            notShown(About.UNIT, name, "its seal does not say of which unit and list it is"));
+        objections.add(new Objection.NothingStated(name));
       }
       return new Continuation(List.copyOf(objections), sameUnit);
     }
     TestedUnit before = earlier.get();
-    boolean vouchedFor = false;
-    if (before.serialNumber.isBlank()) {
-      vouchedFor = sameUnit;
-      if (!sameUnit) {
-        objections.add(notShown(About.UNIT, name, "its seal gives no serial number"));
-      }
-    } else if (!serialNumber.isBlank() && !same(serialNumber, before.serialNumber)) {
-      objections.add(
-          new Objection(
-              About.UNIT,
-              Text.of(
-                  "unit %s can't continue %s, which is of unit %s",
-                  serialNumber, name, before.serialNumber)));
+    boolean isUnsaid = before.serialNumber.isBlank() || sameList(before).isEmpty();
+    ofUnit(name, before, sameUnit).ifPresent(objections::add);
+    ofList(name, before, sameUnit).ifPresent(objections::add);
+    if (!anyRevision && sameList(before).orElse(true) && !same(revision, before.revision)) {
+      objections.add(new Objection.OtherRevision(name, revision, before.revision));
     }
-    Optional<Boolean> sameList = sameList(before);
-    if (sameList.isEmpty()) {
-      vouchedFor |= sameUnit;
-      if (!sameUnit) {
-        objections.add(
-            notShown(
-                About.LIST,
-                name,
-                "nothing tells whether it was made by this list, for want of a drawing or title"));
-      }
-    } else if (!sameList.get()) {
-      objections.add(
-          new Objection(
-              About.LIST,
-              Text.of(
-                  "the list is %s; %s was made by the list %s",
-                  named(before), name, before.named(this))));
-    }
-    if (!anyRevision && sameList.orElse(true) && !same(revision, before.revision)) {
-      objections.add(
-          new Objection(
-              About.LIST,
-              Text.of(
-                  "the list is of %s; %s was made by %s of it; to continue it all the same, say"
-                      + " --any-revision",
-                  revisionInWords(), name, before.revisionInWords())));
-    }
-    return new Continuation(List.copyOf(objections), vouchedFor);
+    return new Continuation(List.copyOf(objections), sameUnit && isUnsaid);
   }
 
-  private static Objection notShown(About about, String name, String why) {
-    return new Objection(
-        about,
-        Text.of(
-            "%s can't be continued: %s; if you know that it is the same, vouch for it with"
-                + " --same-unit, which the record will say",
-            name, why));
+  private Optional<Objection> ofUnit(String name, TestedUnit before, boolean sameUnit) {
+    if (before.serialNumber.isBlank()) {
+      return sameUnit ? Optional.empty() : Optional.of(new Objection.NumberNotStated(name));
+    }
+    return serialNumber.isBlank() || same(serialNumber, before.serialNumber)
+        ? Optional.empty()
+        : Optional.of(new Objection.OtherUnit(name, serialNumber, before.serialNumber));
+  }
+
+  private Optional<Objection> ofList(String name, TestedUnit before, boolean sameUnit) {
+    Optional<Boolean> sameList = sameList(before);
+    if (sameList.isEmpty()) {
+      return sameUnit ? Optional.empty() : Optional.of(new Objection.ListNotStated(name));
+    }
+    return sameList.get()
+        ? Optional.empty()
+        : Optional.of(new Objection.OtherList(name, named(before), before.named(this)));
   }
 
   /** By the drawings, else by the titles; absent where neither is stated in both. */
@@ -130,10 +88,6 @@ public record TestedUnit(String serialNumber, String title, String drawing, Stri
 
   private String named(TestedUnit other) {
     return bothHaveDrawings(other) ? drawing : title;
-  }
-
-  private String revisionInWords() {
-    return revision.isBlank() ? "no stated revision" : "revision " + revision;
   }
 
   /** People write a number with blanks or without, in capitals or not. */

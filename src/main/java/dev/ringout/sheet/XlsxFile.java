@@ -42,19 +42,22 @@ final class XlsxFile implements TabularFile {
         parts.close();
         throw e;
       }
+    } catch (XlsxPackage.Bomb e) {
+      throw tooLarge(shownName);
     } catch (IOException | SAXException | RuntimeException e) {
       throw damaged(shownName, e);
     }
   }
 
-  /** Damage shows itself as many kinds of exception; to the user they are two. */
+  private static UnusableInput tooLarge(String shownName) {
+    return new UnusableInput(
+        shownName,
+        Reason.NOT_UNDERSTOOD,
+        "unpacks to far more than a wire list would (a zip bomb?); not read");
+  }
+
+  /** Damage shows itself as many kinds of exception; to the user they are one. */
   private static UnusableInput damaged(String shownName, Exception e) {
-    if (e instanceof XlsxPackage.Bomb) {
-      return new UnusableInput(
-          shownName,
-          Reason.NOT_UNDERSTOOD,
-          "unpacks to far more than a wire list would (a zip bomb?); not read");
-    }
     return new UnusableInput(
         shownName,
         Reason.NOT_UNDERSTOOD,
@@ -108,6 +111,8 @@ final class XlsxFile implements TabularFile {
         XlsxRows rows = new XlsxRows(strings, styles, workbook.dates1904(), each);
         parts.parse(sheet, rows);
         return rows.surroundings(entry.hidden(), comments(sheet));
+      } catch (XlsxPackage.Bomb e) {
+        throw tooLarge(shownName);
       } catch (IOException | SAXException | XlsxRows.Damaged e) {
         throw damaged(shownName, e);
       }

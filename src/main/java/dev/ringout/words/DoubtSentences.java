@@ -3,6 +3,7 @@ package dev.ringout.words;
 import dev.ringout.check.Doubt;
 import dev.ringout.compare.LeadResistance;
 import dev.ringout.readings.Instrument;
+import dev.ringout.source.OptionNames;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Severity;
 import dev.ringout.units.Ohms;
@@ -85,7 +86,9 @@ public final class DoubtSentences implements Doubt.Cases<String> {
   @Override
   public String serialNumberNotStated(Doubt.SerialNumberNotStated doubt) {
     return "No serial number is stated, so nothing tells which unit was tested: write it as \"serial"
-        + " number\" on the sheet Job, or say --serial.";
+        + " number\" on the sheet Job, or say "
+        + OptionNames.SERIAL
+        + ".";
   }
 
   @Override

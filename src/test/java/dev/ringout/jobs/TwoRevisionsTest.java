@@ -59,6 +59,19 @@ class TwoRevisionsTest {
     assertEquals(List.of("W2", "W3"), moved(paper.difference().changes()));
   }
 
+  @Test
+  void a_wire_that_the_field_moved_somewhere_else_is_not_where_the_later_list_wants_it()
+      throws IOException {
+    Harness earlier = list("a", "W1,J1-A,P2-1\nW2,J1-B,P2-2\n");
+    Harness built = list("built", "W1,J1-A,P2-4\nW2,J1-B,P2-2\n");
+    Harness later = list("b", "W1,J1-A,P2-9\nW2,J1-B,P2-2\n");
+    RevisionPaper.FieldChanges field =
+        TwoRevisions.run(request(earlier, later, Optional.of(built))).field().orElseThrow();
+    assertEquals(List.of("W1"), moved(field.changes()));
+    assertEquals(List.of(), field.done(), "it sits at P2-4 and is to go to P2-9");
+    assertEquals(List.of("W1"), moved(field.undone()));
+  }
+
   private static List<String> moved(List<Change> changes) {
     return changes.stream()
         .map(change -> ((Change.Moved) change).before().name())

@@ -59,8 +59,13 @@ final class SmallLists {
 
   /** Every change in words, sorted. */
   static List<String> said(Difference difference) {
+    return said(difference.changes());
+  }
+
+  /** Changes in words, sorted. */
+  static List<String> said(List<Change> changes) {
     Set<String> said = new TreeSet<>();
-    difference.changes().forEach(change -> said.add(word(change)));
+    changes.forEach(change -> said.add(word(change)));
     return List.copyOf(said);
   }
 

@@ -4,9 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.ringout.seal.TestedUnit.About;
+import dev.ringout.seal.Objection.About;
 import dev.ringout.seal.TestedUnit.Continuation;
-import dev.ringout.seal.TestedUnit.Objection;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

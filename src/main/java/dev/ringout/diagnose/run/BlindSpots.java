@@ -5,7 +5,6 @@ import dev.ringout.circuit.AlteredPart.How;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
-import dev.ringout.circuit.Expected;
 import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Predictor;
@@ -25,6 +24,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -54,7 +54,7 @@ final class BlindSpots {
   private void wiresOfOneNet() {
     DisjointPoints linked = new DisjointPoints(circuit.size());
     for (int c = 0; c < circuit.conductors().size(); c++) {
-      if (circuit.conductors().get(c) instanceof Conductor.OfLink) {
+      if (circuit.conductors().get(c).asLink().isPresent()) {
         linked.union(circuit.from(c), circuit.to(c));
       }
     }
@@ -175,19 +175,22 @@ final class BlindSpots {
         continue;
       }
       Probing probing = Probing.pair(from, to, SwitchState.normal());
-      Expected missing =
-          predictor.expect(
-              probing, normal, normal, Map.of(i, new AlteredPart(How.MISSING, from, to)));
-      if (predictor.asListed(probing) instanceof ThroughParts listed
-          && missing instanceof ThroughParts without
-          && listed.lowOhms() <= without.highOhms()
-          && without.lowOhms() <= listed.highOhms()) {
+      Optional<ThroughParts> listed = predictor.asListed(probing).throughParts();
+      Optional<ThroughParts> missing =
+          predictor
+              .expect(probing, normal, normal, Map.of(i, new AlteredPart(How.MISSING, from, to)))
+              .throughParts();
+      if (listed.isPresent() && missing.isPresent() && overlap(listed.get(), missing.get())) {
         hidden.add(part);
       }
     }
     if (!hidden.isEmpty()) {
       found.add(new BlindSpot.PartsBesideOthers(List.copyOf(hidden)));
     }
+  }
+
+  private static boolean overlap(ThroughParts one, ThroughParts other) {
+    return one.lowOhms() <= other.highOhms() && other.lowOhms() <= one.highOhms();
   }
 
   private void splitPairs() {

@@ -2,7 +2,6 @@ package dev.ringout.diagnose.values;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.DisjointPoints;
-import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Resistances;
@@ -15,7 +14,6 @@ import dev.ringout.diagnose.Fault.Finding;
 import dev.ringout.diagnose.wiring.AsFound;
 import dev.ringout.diagnose.wiring.SlipCosts;
 import dev.ringout.harness.SwitchState;
-import dev.ringout.readings.Measured;
 import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -110,13 +108,13 @@ final class HighResistances {
   }
 
   private static boolean isHigh(Judged judged) {
-    return judged.expected() instanceof Joined && judged.outcome() == Outcome.RESISTIVE;
+    return judged.expected().isJoined() && judged.outcome() == Outcome.RESISTIVE;
   }
 
   private static boolean isJoinWithValue(Judged judged) {
-    return judged.expected() instanceof Joined
+    return judged.expected().isJoined()
         && judged.probing().isPair()
-        && judged.reading().measured() instanceof Measured.Value
+        && judged.reading().measured().value().isPresent()
         && (judged.outcome() == Outcome.CONFORMS || judged.outcome() == Outcome.RESISTIVE);
   }
 
@@ -305,10 +303,6 @@ final class HighResistances {
   }
 
   private static double ohms(Judged judged) {
-    Measured measured = judged.reading().measured();
-    if (measured instanceof Measured.Value value) {
-      return value.ohms();
-    }
-    return measured instanceof Measured.MoreThan more ? more.ohms() : 0;
+    return judged.reading().measured().writtenAtLeastOhms().orElse(0);
   }
 }

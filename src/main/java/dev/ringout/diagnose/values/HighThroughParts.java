@@ -1,14 +1,12 @@
 package dev.ringout.diagnose.values;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.diagnose.Fault;
-import dev.ringout.readings.Measured;
 import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -33,7 +31,7 @@ public final class HighThroughParts {
     HighThroughParts found = new HighThroughParts(circuit);
     List<Judged> joins =
         comparison.with(Outcome.RESISTIVE).stream()
-            .filter(one -> one.expected() instanceof Joined && isPairOfValue(one))
+            .filter(one -> one.expected().isJoined() && isPairOfValue(one))
             .toList();
     if (!joins.isEmpty()) {
       comparison.with(Outcome.PART_VALUE).stream()
@@ -45,16 +43,19 @@ public final class HighThroughParts {
 
   /** The first join that accounts for a reading through parts. */
   private void lookFor(Judged judged, List<Judged> joins) {
-    if (judged.expected() instanceof ThroughParts parts) {
-      joins.stream()
-          .filter(join -> shareANet(judged, join) && accountsFor(join, judged, parts))
-          .findFirst()
-          .ifPresent(join -> joinOf.put(judged, join));
-    }
+    judged
+        .expected()
+        .throughParts()
+        .flatMap(
+            parts ->
+                joins.stream()
+                    .filter(join -> shareANet(judged, join) && accountsFor(join, judged, parts))
+                    .findFirst())
+        .ifPresent(join -> joinOf.put(judged, join));
   }
 
   private static boolean isPairOfValue(Judged judged) {
-    return judged.probing().isPair() && judged.reading().measured() instanceof Measured.Value;
+    return judged.probing().isPair() && judged.reading().measured().value().isPresent();
   }
 
   private boolean shareANet(Judged one, Judged join) {

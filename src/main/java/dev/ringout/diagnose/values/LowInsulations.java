@@ -1,7 +1,6 @@
 package dev.ringout.diagnose.values;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Leaks;
 import dev.ringout.circuit.Leaks.Leak;
 import dev.ringout.circuit.Leaks.Pair;
@@ -16,7 +15,6 @@ import dev.ringout.diagnose.wiring.ListedUnit;
 import dev.ringout.diagnose.wiring.Neighbours;
 import dev.ringout.diagnose.wiring.WiringFaults;
 import dev.ringout.harness.Point;
-import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -69,7 +67,7 @@ public final class LowInsulations {
         Stream.concat(
                 comparison.with(Outcome.LOW_INSULATION).stream(),
                 comparison.with(Outcome.RESISTIVE).stream()
-                    .filter(judged -> !(judged.expected() instanceof Joined)))
+                    .filter(judged -> !judged.expected().isJoined()))
             .filter(judged -> !explainedOtherwise.contains(judged))
             .toList();
     if (low.isEmpty()) {
@@ -337,12 +335,9 @@ public final class LowInsulations {
         first.kind() == Reading.Kind.INSULATION ? first.volts() : OptionalDouble.empty());
   }
 
-  /** What was read; 0 where it is no number. */
+  /** What was read, or what it was less than; 0 where it is no such number. */
   private static double ohms(Judged judged) {
-    Measured measured = judged.reading().measured();
-    if (measured instanceof Measured.Value value) {
-      return value.ohms();
-    }
-    return measured instanceof Measured.LessThan less ? less.ohms() : 0;
+    double most = judged.reading().measured().atMostOhms();
+    return Double.isInfinite(most) ? 0 : most;
   }
 }

@@ -1,7 +1,6 @@
 package dev.ringout.diagnose.values;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
@@ -11,7 +10,6 @@ import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Finding;
 import dev.ringout.diagnose.wiring.AsFound;
 import dev.ringout.harness.Wire;
-import dev.ringout.readings.Measured;
 import dev.ringout.readings.Meter;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Length;
@@ -55,7 +53,7 @@ final class UnequalWires {
     this.comparison = comparison;
   }
 
-  private record Read(Judged judged, Conductor.OfWire wire, double ohms) {}
+  private record Read(Judged judged, Wire wire, double ohms) {}
 
   List<Fault> faults(Set<Judged> explainedOtherwise) {
     Map<Kind, List<Read>> alike = new LinkedHashMap<>();
@@ -63,14 +61,15 @@ final class UnequalWires {
       if (judged.outcome() == Outcome.CONFORMS
           && judged.limit().basis() != JoinLimits.Basis.LINKS_ALONE
           && judged.probing().isPair()
-          && judged.reading().measured() instanceof Measured.Value value
+          && judged.reading().measured().value().isPresent()
           && !explainedOtherwise.contains(judged)) {
+        double ohms = judged.reading().measured().value().get().ohms();
         single(judged)
             .ifPresent(
                 wire ->
                     alike
-                        .computeIfAbsent(Kind.of(wire.wire(), judged), key -> new ArrayList<>())
-                        .add(new Read(judged, wire, value.ohms())));
+                        .computeIfAbsent(Kind.of(wire, judged), key -> new ArrayList<>())
+                        .add(new Read(judged, wire, ohms)));
       }
     }
     List<Fault> faults = new ArrayList<>();
@@ -78,7 +77,7 @@ final class UnequalWires {
     return faults;
   }
 
-  private Optional<Conductor.OfWire> single(Judged judged) {
+  private Optional<Wire> single(Judged judged) {
     int from = judged.probing().from()[0];
     int to = judged.probing().to()[0];
     if (circuit.in(judged.reading().state()).of(from)
@@ -89,9 +88,7 @@ final class UnequalWires {
         limits
             .resistances(judged.reading().meter())
             .conductorsBetween(from, to, judged.reading().state());
-    return way.length == 1 && circuit.conductors().get(way[0]) instanceof Conductor.OfWire wire
-        ? Optional.of(wire)
-        : Optional.empty();
+    return way.length == 1 ? circuit.conductors().get(way[0]).asWire() : Optional.empty();
   }
 
   /** What makes wires fellows: all of their making, or where lengths are not known, one cable. */
@@ -125,7 +122,7 @@ final class UnequalWires {
     double[] off = Arrays.stream(sorted).map(ohms -> Math.abs(ohms - middle)).sorted().toArray();
     double spread = DEVIATION * off[off.length / 2];
     for (Read one : fellows) {
-      boolean known = one.wire().wire().length().isPresent();
+      boolean known = one.wire().length().isPresent();
       double allowed =
           Math.max(
               Math.max(
@@ -142,7 +139,7 @@ final class UnequalWires {
         faults.add(
             new Fault.UnequalWire(
                 Finding.alone(Certainty.LIKELY, List.of(one.judged()), List.of()),
-                asFound.listed(one.wire().wire()),
+                asFound.listed(one.wire()),
                 one.judged().limit().ohms(),
                 one.ohms(),
                 most + 1,

@@ -2,7 +2,6 @@ package dev.ringout.diagnose.values;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
-import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
@@ -68,7 +67,7 @@ final class WrongGauges {
           judged.outcome() == Outcome.RESISTIVE
               ? judged.value() == ValueVerdict.HIGH
               : judged.outcome() == Outcome.CONFORMS && judged.value() == ValueVerdict.LOW;
-      if (outside && judged.expected() instanceof Joined && !explainedOtherwise.contains(judged)) {
+      if (outside && judged.expected().isJoined() && !explainedOtherwise.contains(judged)) {
         fault(judged, seen)
             .ifPresent(
                 fault -> {
@@ -109,18 +108,18 @@ final class WrongGauges {
             .resistances(judged.reading().meter())
             .conductorsBetween(
                 judged.probing().from()[0], judged.probing().to()[0], judged.reading().state());
-    if (way.length != 1
-        || !(circuit.conductors().get(way[0]) instanceof Conductor.OfWire one)
-        || one.wire().gauge().isEmpty()
-        || judged.seen().middleOhms() <= 0
-        || !seen.add(way[0])) {
+    if (way.length != 1) {
       return Optional.empty();
     }
-    return fault(judged, one, one.wire().gauge().get());
+    Optional<Wire> wire = circuit.conductors().get(way[0]).asWire();
+    Optional<Gauge> listed = wire.flatMap(Wire::gauge);
+    if (listed.isEmpty() || judged.seen().middleOhms() <= 0 || !seen.add(way[0])) {
+      return Optional.empty();
+    }
+    return fault(judged, wire.get(), listed.get());
   }
 
-  private Optional<Fault.WrongGauge> fault(Judged judged, Conductor.OfWire one, Gauge listed) {
-    Wire wire = one.wire();
+  private Optional<Fault.WrongGauge> fault(Judged judged, Wire wire, Gauge listed) {
     double ohms = judged.seen().middleOhms();
     List<Fit> fits = fits(judged, wire, listed);
     Fit best = fits.stream().max((a, b) -> Double.compare(a.weight(), b.weight())).orElseThrow();
@@ -133,7 +132,7 @@ final class WrongGauges {
       return Optional.empty();
     }
     List<Alternative> alternatives = new ArrayList<>();
-    alternative(alternatives, poor / total, new SlipFact.PoorJoint(one));
+    alternative(alternatives, poor / total, new SlipFact.PoorJoint(new Conductor.OfWire(wire)));
     double times = ohms / judged.limit().expected().middleOhms();
     alternative(
         alternatives,
@@ -184,7 +183,7 @@ final class WrongGauges {
 
   /** Odd gauges finer than 2 are hardly made as hook-up wire (common practice, no source). */
   private static boolean isInUse(Gauge gauge) {
-    return !(gauge instanceof Gauge.Awg awg) || awg.number() <= 2 || awg.number() % 2 == 0;
+    return gauge.asAwg().filter(awg -> awg.number() > 2 && awg.number() % 2 != 0).isEmpty();
   }
 
   /** How many gauge numbers apart; a gauge number is a factor of 1.26 in area (ASTM B258). */

@@ -1,7 +1,6 @@
 package dev.ringout.diagnose.wiring;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
@@ -146,7 +145,7 @@ final class Arrangements {
   private Set<Integer> brokenWires() {
     Set<Integer> suspects = new TreeSet<>();
     for (Judged judged : failing) {
-      if (judged.expected() instanceof Joined && judged.probing().isPair()) {
+      if (judged.expected().isJoined() && judged.probing().isPair()) {
         circuit
             .in(judged.reading().state())
             .eachOnWay(judged.probing().from()[0], judged.probing().to()[0], suspects::add);
@@ -156,7 +155,7 @@ final class Arrangements {
     }
     suspects.removeIf(one -> !circuit.isWire(one));
     for (Judged judged : inForce) {
-      if (judged.expected() instanceof Joined
+      if (judged.expected().isJoined()
           && judged.outcome() == Outcome.CONFORMS
           && judged.probing().isPair()) {
         Nets listed = circuit.in(judged.reading().state());

@@ -48,8 +48,6 @@ public final class AsFound {
 
   /** A conductor as it stands on paper. */
   public Conductor listed(Conductor found) {
-    return found instanceof Conductor.OfWire wire
-        ? new Conductor.OfWire(listed(wire.wire()))
-        : found;
+    return found.asWire().<Conductor>map(wire -> new Conductor.OfWire(listed(wire))).orElse(found);
   }
 }

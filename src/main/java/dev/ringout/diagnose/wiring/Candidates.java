@@ -1,25 +1,19 @@
 package dev.ringout.diagnose.wiring;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Expected;
-import dev.ringout.circuit.Expected.Apart;
 import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Observed;
-import dev.ringout.diagnose.PartFault;
 import dev.ringout.diagnose.SwitchFault;
 import dev.ringout.diagnose.wiring.Arrangements.Supposed;
-import dev.ringout.harness.Part;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntPredicate;
 
@@ -36,6 +30,8 @@ final class Candidates {
   private final Evidence evidence;
   private final List<Supposed> arrangements;
   private final Set<Judged> mayBeMisread;
+  private final PartCandidates ofParts;
+  private final Bridges bridges;
 
   /**
    * Candidates for one region.
@@ -53,6 +49,13 @@ final class Candidates {
     this.evidence = evidence;
     this.arrangements = arrangements;
     this.mayBeMisread = mayBeMisread;
+    ofParts = new PartCandidates(circuit, neighbours, evidence);
+    bridges = new Bridges(neighbours, evidence);
+  }
+
+  /** The same slips with each bridge where, beside the others, its pins are nearest. */
+  List<Slip> settled(List<Slip> slips, SwitchState state) {
+    return bridges.settled(slips, state);
   }
 
   /**
@@ -62,37 +65,74 @@ final class Candidates {
    */
   Set<Slip> mending(Judged judged, List<Slip> slips, Set<Integer> suspects) {
     SlippedNets nets = evidence.nets(slips, judged.reading().state());
-    Expected predicted = evidence.predict(judged, nets, slips);
     Set<Slip> found = new LinkedHashSet<>();
     arrange(judged, slips, found);
     misread(judged, found);
-    if (predicted instanceof ThroughParts parts) {
-      parts.parts().forEach(part -> partNotAsListed(part, judged, slips, found));
-      leadsAtValuesElsewhere(parts, nets, slips, found);
-      if (judged.observed() == Observed.APART || judged.observed() == Observed.RESISTIVE) {
-        cutWaysToParts(judged, parts, nets, found);
-      }
-      if (judged.observed() != Observed.APART) {
-        join(judged, nets, suspects, found);
-      }
-    } else if (predicted instanceof Apart) {
-      if (judged.expected() instanceof ThroughParts parts) {
-        parts.parts().forEach(part -> partNotAsListed(part, judged, slips, found));
-      }
-      if (judged.observed() == Observed.RESISTIVE) {
-        partElsewhere(judged, nets, slips, found);
-      } else {
-        contactsThatJoin(judged, nets, found);
-      }
-      join(judged, nets, suspects, found);
-    } else {
-      List<Integer> way = nets.way(judged.probing().from(), otherSide(judged));
-      cut(way, nets, found);
-      if (judged.observed() == Observed.RESISTIVE) {
-        way.forEach(conductor -> found.add(new Slip.Poor(conductor)));
-      }
-    }
+    evidence
+        .predict(judged, nets, slips)
+        .match(new Mending(judged, slips, suspects, nets, found))
+        .run();
     return found;
+  }
+
+  /** What could mend a reading, by what it should have found with the slips so far. */
+  private final class Mending implements Expected.Cases<Runnable> {
+    private final Judged judged;
+    private final List<Slip> slips;
+    private final Set<Integer> suspects;
+    private final SlippedNets nets;
+    private final Set<Slip> found;
+
+    Mending(
+        Judged judged, List<Slip> slips, Set<Integer> suspects, SlippedNets nets, Set<Slip> found) {
+      this.judged = judged;
+      this.slips = slips;
+      this.suspects = suspects;
+      this.nets = nets;
+      this.found = found;
+    }
+
+    @Override
+    public Runnable throughParts(ThroughParts predicted) {
+      return () -> {
+        notAsListed(predicted);
+        ofParts.leadsAtValuesElsewhere(predicted, nets, slips, found);
+        if (judged.observed() == Observed.APART || judged.observed() == Observed.RESISTIVE) {
+          cutWaysToParts(judged, predicted, nets, found);
+        }
+        if (judged.observed() != Observed.APART) {
+          join(judged, nets, suspects, found);
+        }
+      };
+    }
+
+    @Override
+    public Runnable apart(Expected.Apart predicted) {
+      return () -> {
+        judged.expected().throughParts().ifPresent(this::notAsListed);
+        if (judged.observed() == Observed.RESISTIVE) {
+          ofParts.elsewhere(judged, nets, slips, found);
+        } else {
+          contactsThatJoin(judged, nets, found);
+        }
+        join(judged, nets, suspects, found);
+      };
+    }
+
+    @Override
+    public Runnable joined(Expected.Joined predicted) {
+      return () -> {
+        List<Integer> way = nets.way(judged.probing().from(), otherSide(judged));
+        cut(way, nets, found);
+        if (judged.observed() == Observed.RESISTIVE) {
+          way.forEach(conductor -> found.add(new Slip.Poor(conductor)));
+        }
+      };
+    }
+
+    private void notAsListed(ThroughParts parts) {
+      parts.parts().forEach(part -> ofParts.notAsListed(part, judged, slips, found));
+    }
   }
 
   private void arrange(Judged judged, List<Slip> slips, Set<Slip> found) {
@@ -130,81 +170,6 @@ final class Candidates {
   private boolean isNextToTheEye(int one, int other) {
     return neighbours.areNext(one, other)
         || Math.abs(neighbours.rank(one) - neighbours.rank(other)) == 1;
-  }
-
-  private void partNotAsListed(int number, Judged judged, List<Slip> slips, Set<Slip> found) {
-    if (isAltered(number, slips)) {
-      return;
-    }
-    Part part = circuit.part(number);
-    int from = circuit.fromOfPart(number);
-    int to = circuit.toOfPart(number);
-    found.add(new Slip.FaultyPart(number, PartFault.OTHER_VALUE, from, to));
-    if (judged.observed() != Observed.JOINED) {
-      found.add(new Slip.FaultyPart(number, PartFault.MISSING, from, to));
-      if (part.kind() == Part.Kind.DIODE) {
-        found.add(new Slip.FaultyPart(number, PartFault.REVERSED, to, from));
-      }
-    }
-  }
-
-  private static boolean isAltered(int part, List<Slip> slips) {
-    return slips.stream()
-        .flatMap(slip -> slip.asFaultyPart().stream())
-        .anyMatch(faulty -> faulty.part() == part);
-  }
-
-  /** A part whose value was read where nothing is listed, one of its leads being there. */
-  private void partElsewhere(
-      Judged judged, SlippedNets nets, List<Slip> slips, Set<? super Slip.FaultyPart> found) {
-    if (!judged.probing().isPair()) {
-      return;
-    }
-    int one = judged.probing().from()[0];
-    int other = judged.probing().to()[0];
-    for (int number = 0; number < circuit.harness().parts().size(); number++) {
-      Part part = circuit.part(number);
-      if (isAltered(number, slips) || !PartValues.mayBe(part, judged, circuit)) {
-        continue;
-      }
-      int from = circuit.fromOfPart(number);
-      int to = circuit.toOfPart(number);
-      for (int[] probes : new int[][] {{one, other}, {other, one}}) {
-        if (nets.groupOf(from) == nets.groupOf(probes[0])) {
-          leadAt(number, from, near(to, probes[1], nets), found);
-        }
-        if (nets.groupOf(to) == nets.groupOf(probes[0])) {
-          leadAt(number, near(from, probes[1], nets), to, found);
-        }
-      }
-    }
-  }
-
-  /** A part that is not read where it is listed, but where its value was read instead. */
-  private void leadsAtValuesElsewhere(
-      ThroughParts parts, SlippedNets nets, List<Slip> slips, Set<Slip> found) {
-    for (Judged elsewhere : evidence.valuesOfParts()) {
-      Set<Slip.FaultyPart> there = new LinkedHashSet<>();
-      partElsewhere(elsewhere, nets, slips, there);
-      there.stream().filter(slip -> parts.parts().contains(slip.part())).forEach(found::add);
-    }
-  }
-
-  private static void leadAt(int part, int from, int to, Set<? super Slip.FaultyPart> found) {
-    found.add(new Slip.FaultyPart(part, PartFault.OTHER_POINTS, from, to));
-  }
-
-  /** The point of a probed net at which a lead that belongs elsewhere is likeliest. */
-  private int near(int listed, int probed, SlippedNets nets) {
-    int nearest = probed;
-    int least = Integer.MAX_VALUE;
-    for (int point : nets.pointsOf(nets.groupOf(probed))) {
-      if (neighbours.sameItem(point, listed) && neighbours.distance(point, listed) < least) {
-        least = neighbours.distance(point, listed);
-        nearest = point;
-      }
-    }
-    return nearest;
   }
 
   /** Switches that would join two sides, were one of their contacts closed when it should not. */
@@ -269,10 +234,11 @@ final class Candidates {
   private void cut(List<Integer> way, SlippedNets nets, Set<Slip> found) {
     for (int conductor : way) {
       found.add(new Slip.Missing(conductor));
-      if (circuit.conductors().get(conductor) instanceof Conductor.OfContact contact) {
-        switchNotAsListed(
-            circuit.harness().switches().indexOf(circuit.switchOf(contact.contact())), found);
-      }
+      circuit
+          .conductors()
+          .get(conductor)
+          .asContact()
+          .ifPresent(contact -> switchNotAsListed(numberOfSwitch(contact), found));
       if (circuit.isWire(conductor)) {
         for (Wire.End end : Wire.End.values()) {
           int at = nets.end(conductor, end);
@@ -285,6 +251,10 @@ final class Candidates {
         }
       }
     }
+  }
+
+  private int numberOfSwitch(Switch.Contact contact) {
+    return circuit.harness().switches().indexOf(circuit.switchOf(contact));
   }
 
   /** The pins of an item in which a wire's end may sit by mistake. */
@@ -341,7 +311,7 @@ final class Candidates {
   }
 
   private void joinPoints(int from, int to, SlippedNets nets, Set<Slip> found) {
-    found.add(bridge(from, to, nets));
+    found.add(bridges.between(from, to, nets));
     List<Integer> fromWires = few(nets.wiresIn(nets.groupOf(from)));
     List<Integer> toWires = few(nets.wiresIn(nets.groupOf(to)));
     moveInto(fromWires, nets.groupOf(to), nets, found);
@@ -376,49 +346,5 @@ final class Candidates {
         }
       }
     }
-  }
-
-  /** The same slips with each bridge where, beside the others, its pins are nearest. */
-  List<Slip> settled(List<Slip> slips, SwitchState state) {
-    List<Slip> settled = new ArrayList<>(slips);
-    for (int i = 0; i < settled.size(); i++) {
-      Optional<Slip.Bridged> bridged = settled.get(i).asBridged();
-      if (bridged.isPresent()) {
-        List<Slip> others = new ArrayList<>(settled);
-        others.remove(i);
-        settled.set(
-            i, bridge(bridged.get().one(), bridged.get().other(), evidence.nets(others, state)));
-      }
-    }
-    return List.copyOf(settled);
-  }
-
-  /** A bridge between two groups, put where pins of theirs are next to each other if any are. */
-  private Slip bridge(int from, int to, SlippedNets nets) {
-    List<Integer> fromPoints = points(nets, from);
-    List<Integer> toPoints = points(nets, to);
-    int one = from;
-    int other = to;
-    int nearest = neighbours.sameItem(from, to) ? neighbours.distance(from, to) : MOST_PINS;
-    for (int a : fromPoints) {
-      for (int b : toPoints) {
-        if (neighbours.sameItem(a, b) && neighbours.distance(a, b) < nearest) {
-          nearest = neighbours.distance(a, b);
-          one = a;
-          other = b;
-        }
-      }
-    }
-    return new Slip.Bridged(Math.min(one, other), Math.max(one, other));
-  }
-
-  private static List<Integer> points(SlippedNets nets, int point) {
-    List<Integer> points = new ArrayList<>();
-    for (int one : nets.pointsOf(nets.groupOf(point))) {
-      if (points.size() < MOST_WIRES) {
-        points.add(one);
-      }
-    }
-    return points;
   }
 }

@@ -1,11 +1,9 @@
 package dev.ringout.diagnose.wiring;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.harness.Part;
-import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 
 /** Whether a value that was read where nothing is listed is that of a listed part. */
@@ -17,7 +15,7 @@ final class PartValues {
 
   /** Whether a reading may be that of a part which lies across its two sides by mistake. */
   static boolean mayBe(Part part, Judged judged, Circuit circuit) {
-    if (!(judged.reading().measured() instanceof Measured.Value)) {
+    if (judged.reading().measured().value().isEmpty()) {
       return false;
     }
     if (part.ohms().isEmpty()) {
@@ -36,7 +34,7 @@ final class PartValues {
   static boolean isOfAPart(Judged judged, Circuit circuit) {
     return judged.outcome() == Outcome.RESISTIVE
         && judged.reading().kind() == Reading.Kind.CONTINUITY
-        && !(judged.expected() instanceof ThroughParts)
+        && judged.expected().throughParts().isEmpty()
         && judged.probing().isPair()
         && circuit.harness().parts().stream().anyMatch(part -> mayBe(part, judged, circuit));
   }

@@ -2,7 +2,6 @@ package dev.ringout.diagnose.wiring;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
-import dev.ringout.circuit.Expected.Joined;
 import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.Arrangement;
@@ -111,7 +110,7 @@ final class RegionStory {
   }
 
   private boolean isJoined(Judged judged, List<Slip> slips) {
-    return evidence.predict(judged.probing(), slips) instanceof Joined;
+    return evidence.predict(judged.probing(), slips).isJoined();
   }
 
   private List<Alternative> alternatives() {
@@ -332,19 +331,14 @@ final class RegionStory {
   private Fault wrongPart(Slip.FaultyPart faulty, Finding finding) {
     Part part = circuit.part(faulty.part());
     Judged shown = finding.readings().get(0);
-    double least = 0;
-    double most = Double.POSITIVE_INFINITY;
-    if (shown.expected() instanceof ThroughParts through) {
-      least = through.lowOhms();
-      most = through.highOhms();
-    }
+    Optional<ThroughParts> through = shown.expected().throughParts();
     return new Fault.WrongPart(
         finding,
         part,
         faulty.how(),
         List.of(circuit.point(faulty.from()), circuit.point(faulty.to())),
-        least,
-        most,
+        through.map(ThroughParts::lowOhms).orElse(0.0),
+        through.map(ThroughParts::highOhms).orElse(Double.POSITIVE_INFINITY),
         shown.reading().measured().text());
   }
 }

@@ -86,10 +86,25 @@ public final class SlipCosts {
   }
 
   private static String kind(Conductor conductor) {
-    if (conductor instanceof Conductor.OfWire) {
+    return conductor.match(new NamedInTable());
+  }
+
+  /** A conductor's kind as the table of slips names it. */
+  private static final class NamedInTable implements Conductor.Cases<String> {
+    @Override
+    public String wire(Conductor.OfWire conductor) {
       return "wire";
     }
-    return conductor instanceof Conductor.OfLink ? "link" : "contact";
+
+    @Override
+    public String link(Conductor.OfLink conductor) {
+      return "link";
+    }
+
+    @Override
+    public String contact(Conductor.OfContact conductor) {
+      return "contact";
+    }
   }
 
   /** How often a slip happens, by its name: the share of all chances. */

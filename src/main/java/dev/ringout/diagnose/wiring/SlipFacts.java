@@ -1,7 +1,6 @@
 package dev.ringout.diagnose.wiring;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Probing;
 import dev.ringout.diagnose.Move;
 import dev.ringout.diagnose.SlipFact;
@@ -80,7 +79,7 @@ final class SlipFacts {
     group.forEach(slip -> wires.addAll(slip.misplaced()));
     List<Move> moves = new ArrayList<>();
     for (int number : wires) {
-      Wire wire = ((Conductor.OfWire) circuit.conductors().get(number)).wire();
+      Wire wire = circuit.conductors().get(number).asWire().orElseThrow();
       for (Wire.End end : Wire.End.values()) {
         Point at = circuit.point(nets.end(number, end));
         if (!at.equals(wire.at(end))) {

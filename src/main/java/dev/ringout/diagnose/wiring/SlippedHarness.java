@@ -71,14 +71,36 @@ final class SlippedHarness {
 
   private void takeConductors() {
     for (int number = 0; number < listed.conductors().size(); number++) {
-      Conductor conductor = listed.conductors().get(number);
-      if (conductor instanceof Conductor.OfContact contact) {
-        numberOf.put(contact.contact(), number);
-      } else if (!missing.contains(number) && conductor instanceof Conductor.OfWire wire) {
-        takeWire(number, wire.wire());
-      } else if (!missing.contains(number) && conductor instanceof Conductor.OfLink link) {
-        links.add(link.link());
-      }
+      listed.conductors().get(number).match(new Taking(number)).run();
+    }
+  }
+
+  /** How a conductor is taken over, by its kind. */
+  private final class Taking implements Conductor.Cases<Runnable> {
+    private final int number;
+
+    Taking(int number) {
+      this.number = number;
+    }
+
+    @Override
+    public Runnable wire(Conductor.OfWire conductor) {
+      return unlessMissing(() -> takeWire(number, conductor.wire()));
+    }
+
+    @Override
+    public Runnable link(Conductor.OfLink conductor) {
+      return unlessMissing(() -> links.add(conductor.link()));
+    }
+
+    /** Its switch takes it, as far as that still works. */
+    @Override
+    public Runnable contact(Conductor.OfContact conductor) {
+      return () -> numberOf.put(conductor.contact(), number);
+    }
+
+    private Runnable unlessMissing(Runnable taking) {
+      return missing.contains(number) ? () -> {} : taking;
     }
   }
 

@@ -3,7 +3,6 @@ package dev.ringout.diagnose.wiring;
 import dev.ringout.circuit.AlteredPart;
 import dev.ringout.circuit.AlteredPart.How;
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Partition;
@@ -142,7 +141,7 @@ final class SlippedNets implements Partition {
   }
 
   private boolean closes(Switch which, int contact, Slip.FaultySwitch slip) {
-    String closedAt = ((Conductor.OfContact) circuit.conductors().get(contact)).contact().state();
+    String closedAt = circuit.conductors().get(contact).asContact().orElseThrow().state();
     String position = state.positionOf(which);
     return switch (slip.how()) {
       case WELDED -> contact == slip.contact() || listed.isClosed(contact);

@@ -166,11 +166,25 @@ final class TellingReading {
     if (probing.isPair() && nets.joinsPoorly(probing.from()[0], probing.to()[0])) {
       return new Shown("poorly", new Joined(), true);
     }
-    if (expected instanceof ThroughParts parts) {
-      String key = Text.of("%.3g to %.3g", parts.lowOhms(), parts.highOhms());
-      return new Shown(key, expected, false);
+    return new Shown(expected.match(new KeyOf()), expected, false);
+  }
+
+  /** One key for all that a reading can't tell from each other. */
+  private static final class KeyOf implements Expected.Cases<String> {
+    @Override
+    public String joined(Joined expected) {
+      return "joined";
     }
-    return new Shown(expected instanceof Joined ? "joined" : "apart", expected, false);
+
+    @Override
+    public String apart(Expected.Apart expected) {
+      return "apart";
+    }
+
+    @Override
+    public String throughParts(ThroughParts expected) {
+      return Text.of("%.3g to %.3g", expected.lowOhms(), expected.highOhms());
+    }
   }
 
   /** The entropy left after a reading, averaged over what it may show. */

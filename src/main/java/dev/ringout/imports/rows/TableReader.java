@@ -1,6 +1,5 @@
 package dev.ringout.imports.rows;
 
-import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Draft.Value;
 import dev.ringout.imports.list.End;
@@ -16,7 +15,6 @@ import dev.ringout.imports.list.SkipReason;
 import dev.ringout.imports.list.Understanding;
 import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.Tally.RowKind;
-import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
 import dev.ringout.source.Severity;
@@ -33,8 +31,6 @@ import org.jspecify.annotations.Nullable;
 public abstract class TableReader {
   private static final Pattern COLOR_LETTERS =
       Pattern.compile("[RBGWYOVNP](\\s*\\+\\s*[RBGWYOVNP])+");
-  private static final Pattern PAGE =
-      Pattern.compile("(?i)(sheet|page)\\s*\\d+(\\s*(of|/)\\s*\\d+)?|.*cont(inue|'?)d.*");
 
   /** Reference designators of switches and relays (ASME Y14.44, from memory). */
   private static final Pattern SWITCH =
@@ -48,7 +44,7 @@ public abstract class TableReader {
   final Tally tally = new Tally();
   final Understanding into;
   private final boolean hasNotes;
-  private String section = "";
+  private final RowFrames frames;
 
   TableReader(ListTable table, Words words, Ends ends, Findings findings, Understanding into) {
     this.table = table;
@@ -57,6 +53,7 @@ public abstract class TableReader {
     this.findings = findings;
     this.into = into;
     this.cells = new TableCells(table, words, findings);
+    this.frames = new RowFrames(table, words, cells);
     this.hasNotes = table.columns().stream().anyMatch(column -> column.role() == Role.KEEP);
   }
 
@@ -82,7 +79,7 @@ public abstract class TableReader {
   public final Tally read() {
     for (Row row : table.body()) {
       cells.start();
-      RowKind kind = frame(row);
+      RowKind kind = kind(row);
       if (kind == RowKind.WIRE) {
         readRow(row);
       } else if (kind != RowKind.SKIPPED) {
@@ -94,51 +91,15 @@ public abstract class TableReader {
     return tally;
   }
 
-  /** Reads a row that may hold a wire, and counts it. */
-  abstract void readRow(Row row);
-
-  /** Called after the last row. */
-  void finish() {}
-
-  /** The connector that the last section title named, or empty. */
-  String section() {
-    return section;
-  }
-
-  private RowKind frame(Row row) {
-    int filled = 0;
-    int struck = 0;
-    int same = 0;
-    int headings = 0;
-    String only = "";
-    boolean deleted = false;
-    for (ListColumn column : table.columns()) {
-      Cell cell = row.cell(column.index());
-      boolean headed = !column.heading().isEmpty();
-      headings += headed ? 1 : 0;
-      if (cell.isBlank()) {
-        continue;
-      }
-      filled++;
-      only = cell.text();
-      struck += cell.isStruck() ? 1 : 0;
-      same += headed && isSame(cell.text(), column.heading()) ? 1 : 0;
-      boolean remark = column.role() == Role.NOTE || column.role() == Role.KEEP;
-      deleted |= remark && cell.text().length() < 14 && words.is("deleted", cell.text());
-    }
-    if (filled == 0) {
-      return RowKind.BLANK;
-    }
-    if (same >= 2 && same == filled && same * 4 >= headings * 2) {
-      return RowKind.HEADING;
-    }
-    if (struck * 2 > filled || endsAreStruck(row)) {
-      return skip(row, new RowOddity.RowStruck(), SkipReason.STRUCK_THROUGH);
-    }
-    if (deleted) {
-      return skip(row, new RowOddity.RowSaysDeleted(), SkipReason.SAYS_DELETED);
-    }
-    return filled <= 2 ? shortRow(row, filled, CellText.clean(only)) : RowKind.WIRE;
+  private RowKind kind(Row row) {
+    return switch (frames.of(row)) {
+      case BLANK -> RowKind.BLANK;
+      case HEADING -> RowKind.HEADING;
+      case NOTE -> RowKind.NOTE;
+      case STRUCK -> skip(row, new RowOddity.RowStruck(), SkipReason.STRUCK_THROUGH);
+      case DELETED -> skip(row, new RowOddity.RowSaysDeleted(), SkipReason.SAYS_DELETED);
+      case CONTENT -> RowKind.WIRE;
+    };
   }
 
   private RowKind skip(Row row, RowOddity oddity, SkipReason why) {
@@ -147,128 +108,15 @@ public abstract class TableReader {
     return RowKind.SKIPPED;
   }
 
-  private static boolean isSame(String text, String heading) {
-    int length = text.length();
-    int least = heading.length();
-    if (length < least || length > least + 4) {
-      return false;
-    }
-    if (length == least) {
-      return text.equalsIgnoreCase(heading);
-    }
-    boolean begins = text.isBlank() || text.regionMatches(true, 0, heading, 0, Math.min(2, least));
-    return (begins || text.charAt(0) <= ' ')
-        && CellText.headingKey(text).equals(CellText.headingKey(heading));
-  }
+  /** Reads a row that may hold a wire, and counts it. */
+  abstract void readRow(Row row);
 
-  private boolean endsAreStruck(Row row) {
-    boolean any = false;
-    for (ListColumn column : table.columns()) {
-      boolean end =
-          switch (column.role()) {
-            case FROM, FROM_PIN, TO, TO_PIN, FAR, FAR_PIN, PIN -> true;
-            default -> false;
-          };
-      Cell cell = row.cell(column.index());
-      if (end && !cell.isBlank()) {
-        if (!cell.isStruck()) {
-          return false;
-        }
-        any = true;
-      }
-    }
-    return any;
-  }
+  /** Called after the last row. */
+  void finish() {}
 
-  /** A row of one or two cells: a title, the page's furniture, a note, or after all a wire. */
-  private RowKind shortRow(Row row, int filled, String only) {
-    for (ListColumn column : table.columns()) {
-      String text = CellText.clean(row.cell(column.index()).text());
-      if (!text.isEmpty() && (words.is("furniture", text) || PAGE.matcher(text).matches())) {
-        return RowKind.NOTE;
-      }
-      if (text.equals("#") || text.startsWith("# ")) {
-        return RowKind.NOTE;
-      }
-    }
-    if (isTitle(row, filled)) {
-      section = title(row);
-      cells.forget();
-      return RowKind.NOTE;
-    }
-    boolean remark = filled == 1 && only.length() > 24 && only.indexOf(' ') > 0;
-    return remark ? RowKind.NOTE : RowKind.WIRE;
-  }
-
-  /** A designator that stands where no pin or wire can: {@code J1 - POWER}. */
-  private boolean isTitle(Row row, int filled) {
-    if (table.layout() == Layout.FROM_TO && table.headingRow() > 0) {
-      return false;
-    }
-    String text = firstText(row);
-    boolean block =
-        table.layout() == Layout.BLOCK
-            || table.layout() == Layout.PIN_NAMES
-            || table.layout() == Layout.WIRE_ENDS
-            || table.layout() == Layout.OPEN_ENDED;
-    if (!block || title(row).isEmpty()) {
-      return false;
-    }
-    boolean besidePins = row.cell(ownPinColumn()).isBlank();
-    boolean headless = table.headingRow() == 0 && !CellText.isDigits(text);
-    return headless
-        || (filled == 1 && (besidePins || !pinsLookLikeItems()) && farIsBlank(row, text));
-  }
-
-  /** Whether the table's pins are named as other lists name their items: {@code D18}. */
-  private boolean pinsLookLikeItems() {
-    int alike = 0;
-    int pins = 0;
-    for (Row row : table.body()) {
-      String text = CellText.clean(row.cell(ownPinColumn()).text());
-      if (!text.isEmpty()) {
-        pins++;
-        alike += Ends.isDesignator(text.split("[ (,:]", 2)[0]) ? 1 : 0;
-      }
-    }
-    return alike * 2 > pins;
-  }
-
-  private boolean farIsBlank(Row row, String text) {
-    return cells
-        .column(Role.FAR)
-        .map(column -> CellText.clean(row.cell(column.index()).text()))
-        .filter(far -> !far.isEmpty() && !far.equals(text))
-        .isEmpty();
-  }
-
-  private int ownPinColumn() {
-    return cells.column(Role.PIN).map(ListColumn::index).orElse(table.firstColumn());
-  }
-
-  private String firstText(Row row) {
-    for (ListColumn column : table.columns()) {
-      String text = CellText.clean(row.cell(column.index()).text());
-      if (!text.isEmpty()) {
-        return text;
-      }
-    }
-    return "";
-  }
-
-  /** The designator of a title, the last of several cells first. */
-  private String title(Row row) {
-    String found = "";
-    for (ListColumn column : table.columns()) {
-      String text = CellText.clean(row.cell(column.index()).text());
-      for (String part : text.split("[\\s,:;()]+|(?<=\\d)-|-(?=\\D)", -1)) {
-        if (Ends.isDesignator(part)) {
-          found = part;
-          break;
-        }
-      }
-    }
-    return found;
+  /** The connector that the last section title named, or empty. */
+  String section() {
+    return frames.section();
   }
 
   /** The row's columns that every layout has: wire number, gauge, colour, notes. */

@@ -1,0 +1,137 @@
+package dev.ringout.diagnose.run;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Conductor;
+import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.Certainty;
+import dev.ringout.diagnose.Fault;
+import dev.ringout.diagnose.NextReading;
+import dev.ringout.diagnose.NextReading.Purpose;
+import dev.ringout.diagnose.NextReason;
+import dev.ringout.harness.SwitchState;
+import dev.ringout.readings.Reading;
+import java.util.List;
+
+/** The readings that confirm a fault, by its kind, or tell more of it. */
+final class ConfirmingReadings implements Fault.Cases<List<NextReading>> {
+  private static final int MOST_AGAIN = 3;
+
+  private final AskedReadings asked;
+  private final PoorJointReading poorJoint;
+
+  ConfirmingReadings(Circuit circuit, AskedReadings asked) {
+    this.asked = asked;
+    poorJoint = new PoorJointReading(circuit, asked);
+  }
+
+  /** A reading that was made, once more. */
+  static NextReading again(Judged judged, NextReason why) {
+    return new NextReading(
+        judged.reading().kind(),
+        judged.reading().from().toString(),
+        judged.reading().to().toString(),
+        judged.reading().state(),
+        Purpose.CONFIRM,
+        why,
+        List.of());
+  }
+
+  /** None where it was made or is asked for already. */
+  private List<NextReading> unlessMade(NextReading reading) {
+    return asked.isNew(reading) ? List.of(reading) : List.of();
+  }
+
+  /** A certain open is read across once more before anything is taken apart. */
+  @Override
+  public List<NextReading> open(Fault.Open fault) {
+    if (fault.suspects().size() != 1) {
+      return List.of();
+    }
+    Conductor suspect = fault.suspects().get(0);
+    return unlessMade(
+        new NextReading(
+            Reading.Kind.CONTINUITY,
+            suspect.from().toString(),
+            suspect.to().toString(),
+            SwitchState.normal(),
+            Purpose.CONFIRM,
+            new NextReason.AcrossTheOpen(suspect),
+            List.of()));
+  }
+
+  @Override
+  public List<NextReading> shorted(Fault.Shorted fault) {
+    return List.of();
+  }
+
+  @Override
+  public List<NextReading> miswire(Fault.Miswire fault) {
+    return List.of();
+  }
+
+  @Override
+  public List<NextReading> highResistance(Fault.HighResistance fault) {
+    return poorJoint.of(fault).map(this::unlessMade).orElse(List.of());
+  }
+
+  @Override
+  public List<NextReading> unequalWire(Fault.UnequalWire fault) {
+    return List.of();
+  }
+
+  @Override
+  public List<NextReading> wrongGauge(Fault.WrongGauge fault) {
+    return List.of();
+  }
+
+  @Override
+  public List<NextReading> lowInsulation(Fault.LowInsulation fault) {
+    if (!fault.places().isEmpty()
+        || fault.finding().certainty() == Certainty.CERTAIN
+        || fault.points().size() != 2) {
+      return List.of();
+    }
+    return unlessMade(
+        new NextReading(
+            Reading.Kind.INSULATION,
+            fault.points().get(0).toString(),
+            fault.points().get(1).toString(),
+            SwitchState.normal(),
+            Purpose.CONFIRM,
+            new NextReason.LeakOfTheTwo(),
+            List.of()));
+  }
+
+  @Override
+  public List<NextReading> wrongPart(Fault.WrongPart fault) {
+    return List.of();
+  }
+
+  @Override
+  public List<NextReading> wrongSwitch(Fault.WrongSwitch fault) {
+    return List.of();
+  }
+
+  @Override
+  public List<NextReading> misread(Fault.Misread fault) {
+    return List.of(again(fault.judged(), new NextReason.AtTheseVeryPoints()));
+  }
+
+  @Override
+  public List<NextReading> slippedRows(Fault.SlippedRows fault) {
+    return fault.finding().readings().stream()
+        .limit(MOST_AGAIN)
+        .map(one -> again(one, new NextReason.RowOnceMore(one.reading().place())))
+        .toList();
+  }
+
+  @Override
+  public List<NextReading> leadsNotNulled(Fault.LeadsNotNulled fault) {
+    return List.of();
+  }
+
+  @Override
+  public List<NextReading> onPaper(Fault.OnPaper fault) {
+    return List.of();
+  }
+}

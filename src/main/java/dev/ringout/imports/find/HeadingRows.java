@@ -1,0 +1,256 @@
+package dev.ringout.imports.find;
+
+import dev.ringout.cells.CellText;
+import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Grid;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.Words;
+import dev.ringout.sheet.Cell;
+import dev.ringout.sheet.Row;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+
+/** Which rows of a sheet are headings. */
+final class HeadingRows {
+  private static final int ROWS_NEEDED_TO_CONTRAST = 3;
+  private static final int ROWS_ABOVE = 60;
+
+  private final Grid grid;
+  private final Words words;
+  private final HeadingReader headings;
+  private final Ends ends;
+
+  HeadingRows(Grid grid, Words words, HeadingReader headings) {
+    this.grid = grid;
+    this.words = words;
+    this.headings = headings;
+    this.ends = new Ends(words);
+  }
+
+  /** The first headings, by their words or by what stands below; past the end where none are. */
+  int first() {
+    int byWords = firstByWords();
+    return byWords == grid.rows().size() ? contrasting() : byWords;
+  }
+
+  /** The first headings may stand anywhere near the top. */
+  private int firstByWords() {
+    List<Row> rows = grid.rows();
+    for (int i = 0; i < Math.min(ROWS_ABOVE, rows.size()); i++) {
+      if (isHeading(rows.get(i)) && isWideEnough(i)) {
+        return i;
+      }
+    }
+    return next(Math.min(ROWS_ABOVE, rows.size()));
+  }
+
+  private int next(int from) {
+    List<Row> rows = grid.rows();
+    for (int i = from; i < rows.size(); i++) {
+      if (mayFollow(i) && isHeading(rows.get(i)) && isWideEnough(i)) {
+        return i;
+      }
+    }
+    return rows.size();
+  }
+
+  /** The next row of headings that is not the same headings once more. */
+  int nextOther(int from, Row heading) {
+    List<Row> rows = grid.rows();
+    for (int i = from; i < rows.size(); i++) {
+      Row row = rows.get(i);
+      boolean candidate = mayFollow(i) || sameCells(row, heading) >= 2;
+      if (candidate && isHeading(row) && isWideEnough(i) && !isRepeat(row, heading)) {
+        return i;
+      }
+    }
+    return rows.size();
+  }
+
+  private static int sameCells(Row row, Row heading) {
+    int same = 0;
+    for (int column = 1; column <= heading.cells().size(); column++) {
+      String text = heading.cell(column).text();
+      same += !text.isEmpty() && text.equalsIgnoreCase(row.cell(column).text()) ? 1 : 0;
+    }
+    return same;
+  }
+
+  /** Headings stand at the top, below a gap, or below a row of one or two cells. */
+  private boolean mayFollow(int index) {
+    if (index == 0) {
+      return true;
+    }
+    Row row = grid.rows().get(index);
+    Row before = grid.rows().get(index - 1);
+    return row.number() > before.number() + 1 || filled(before) <= 2;
+  }
+
+  /** A title over a wide table is no heading, unless the headings proper follow. */
+  private boolean isWideEnough(int index) {
+    List<Row> rows = grid.rows();
+    if (index + 1 >= rows.size()) {
+      return true;
+    }
+    int below = filled(rows.get(index + 1));
+    return below <= 3 * filled(rows.get(index)) || isSecond(rows.get(index), rows.get(index + 1));
+  }
+
+  /** How many cells of a row are filled. */
+  static int filled(Row row) {
+    int filled = 0;
+    for (Cell cell : row.cells()) {
+      filled += cell.isBlank() ? 0 : 1;
+    }
+    return filled;
+  }
+
+  /** Whether a row repeats the headings of its table. */
+  private static boolean isRepeat(Row row, Row heading) {
+    int same = 0;
+    int headed = 0;
+    int filled = 0;
+    for (int column = 1; column <= heading.cells().size(); column++) {
+      String text = heading.cell(column).text();
+      filled += row.cell(column).isBlank() ? 0 : 1;
+      if (!text.isBlank()) {
+        headed++;
+        same +=
+            CellText.headingKey(text).equals(CellText.headingKey(row.cell(column).text())) ? 1 : 0;
+      }
+    }
+    // Another item's headings differ in that item's cell alone: that is no repeat.
+    return headed >= 2 && same == filled && same * 4 >= headed * 3;
+  }
+
+  private boolean isHeading(Row row) {
+    Set<Role> roles = new HashSet<>();
+    int known = 0;
+    int filled = 0;
+    int numbers = 0;
+    int partsList = 0;
+    int designators = 0;
+    for (Cell cell : row.cells()) {
+      if (cell.isBlank()) {
+        continue;
+      }
+      filled++;
+      String text = CellText.clean(cell.text());
+      numbers += cell.kind() == Cell.Stored.NUMBER || CellText.isDigits(text) ? 1 : 0;
+      partsList += headings.isOfPartsList(text) ? 1 : 0;
+      if (Ends.isDesignator(text)) {
+        designators++;
+      } else if (ends.isPhrase(text)) {
+        return false;
+      } else if (headings.isHeading(text)) {
+        known++;
+        if (headings.role(text) != Role.KEEP) {
+          roles.add(headings.role(text));
+        }
+      }
+    }
+    boolean items = known >= 1 && designators >= 2 && known + designators == filled;
+    boolean twoPins = known >= 2 && roles.equals(Set.of(Role.PIN));
+    return filled >= 2
+        && (roles.size() >= 2 || twoPins || items)
+        && (known * 10 >= filled * 3 || items)
+        && numbers <= 1
+        && partsList < 2;
+  }
+
+  /** Headings over headings: FROM and TO over Connector and Pin. */
+  boolean isSecond(Row first, Row second) {
+    if (second.number() != first.number() + 1 || isRepeat(second, first)) {
+      return false;
+    }
+    int known = 0;
+    int filled = 0;
+    int underWide = 0;
+    for (int column = 1; column <= second.cells().size(); column++) {
+      Cell cell = second.cell(column);
+      if (cell.isBlank()) {
+        continue;
+      }
+      if (cell.kind() == Cell.Stored.NUMBER || Ends.looksLikePoint(CellText.clean(cell.text()))) {
+        return false;
+      }
+      filled++;
+      known += headings.isHeading(CellText.clean(cell.text())) ? 1 : 0;
+      underWide += grid.isWide(first.number(), column) ? 1 : 0;
+    }
+    boolean refines = filled > filled(first) || hasGap(first, second);
+    return (known * 2 >= filled && known >= 2 && refines) || (underWide > 0 && filled <= 4);
+  }
+
+  /** Whether the second row fills cells that the first leaves blank. */
+  private static boolean hasGap(Row first, Row second) {
+    for (int column = 1; column <= second.cells().size(); column++) {
+      if (first.cell(column).isBlank() && !second.cell(column).isBlank()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Headings that no word gives away stand out by not looking like the cells below them. */
+  private int contrasting() {
+    List<Row> rows = grid.rows();
+    int first = 0;
+    while (first < rows.size() && filled(rows.get(first)) < 2) {
+      first++;
+    }
+    if (first + ROWS_NEEDED_TO_CONTRAST >= rows.size()) {
+      return rows.size();
+    }
+    return isWideEnough(first) && contrasts(first) ? first : rows.size();
+  }
+
+  private boolean contrasts(int first) {
+    List<Row> rows = grid.rows();
+    Row heading = rows.get(first);
+    Map<Integer, ColumnProfile> below =
+        ColumnProfile.of(rows.subList(first + 1, rows.size()), 1, grid.width(), words);
+    int stands = 0;
+    int partsList = 0;
+    for (int column = 1; column <= heading.cells().size(); column++) {
+      Cell cell = heading.cell(column);
+      if (cell.isBlank()) {
+        continue;
+      }
+      String text = CellText.clean(cell.text());
+      partsList += headings.isOfPartsList(text) ? 1 : 0;
+      ColumnProfile cells = Objects.requireNonNull(below.get(column));
+      if (cells.isMarks() || cells.isEmpty()) {
+        stands += cells.isMarks() ? 1 : 0;
+        continue;
+      }
+      boolean asBelow =
+          Ends.isDesignator(text) && cells.filled() > 0 && isDesignatorBelow(first, column);
+      boolean twice = text.equals(CellText.clean(heading.cell(column - 1).text()));
+      if (cell.kind() != Cell.Stored.TEXT
+          || text.length() > 40
+          || asBelow
+          || twice
+          || Ends.looksLikePoint(text)) {
+        return false;
+      }
+      boolean pinsBelow = cells.canBePins() && cells.filled() * 2 >= cells.rows();
+      stands += pinsBelow && text.chars().anyMatch(Character::isLetter) ? 1 : 0;
+    }
+    return stands >= 2 && partsList < 2;
+  }
+
+  private boolean isDesignatorBelow(int first, int column) {
+    int alike = 0;
+    int filled = 0;
+    for (Row row : grid.rows().subList(first + 1, Math.min(first + 100, grid.rows().size()))) {
+      String text = CellText.clean(row.cell(column).text());
+      filled += text.isEmpty() ? 0 : 1;
+      alike += Ends.isDesignator(text) ? 1 : 0;
+    }
+    return alike * 2 > filled;
+  }
+}

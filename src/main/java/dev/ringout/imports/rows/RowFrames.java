@@ -1,0 +1,209 @@
+package dev.ringout.imports.rows;
+
+import dev.ringout.cells.CellText;
+import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Layout;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.ListTable;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.Words;
+import dev.ringout.sheet.Cell;
+import dev.ringout.sheet.Row;
+import java.util.regex.Pattern;
+
+/** Which rows of a table are titles, headings, furniture or deleted, and which may hold a wire. */
+final class RowFrames {
+  private static final Pattern PAGE =
+      Pattern.compile("(?i)(sheet|page)\\s*\\d+(\\s*(of|/)\\s*\\d+)?|.*cont(inue|'?)d.*");
+
+  private final ListTable table;
+  private final Words words;
+  private final TableCells cells;
+  private String section = "";
+
+  RowFrames(ListTable table, Words words, TableCells cells) {
+    this.table = table;
+    this.words = words;
+    this.cells = cells;
+  }
+
+  /** What a row is besides one that may hold a wire. */
+  enum Frame {
+    BLANK,
+    /** The headings once more. */
+    HEADING,
+    /** A title, the page's furniture or a remark. */
+    NOTE,
+    STRUCK,
+    /** It says that it is deleted. */
+    DELETED,
+    /** None of these: it may hold a wire. */
+    CONTENT
+  }
+
+  /** The connector that the last section title named, or empty. */
+  String section() {
+    return section;
+  }
+
+  /** What a row is; a title's connector holds for the rows below it. */
+  Frame of(Row row) {
+    int filled = 0;
+    int struck = 0;
+    int same = 0;
+    int headings = 0;
+    String only = "";
+    boolean deleted = false;
+    for (ListColumn column : table.columns()) {
+      Cell cell = row.cell(column.index());
+      boolean headed = !column.heading().isEmpty();
+      headings += headed ? 1 : 0;
+      if (cell.isBlank()) {
+        continue;
+      }
+      filled++;
+      only = cell.text();
+      struck += cell.isStruck() ? 1 : 0;
+      same += headed && isSame(cell.text(), column.heading()) ? 1 : 0;
+      boolean remark = column.role() == Role.NOTE || column.role() == Role.KEEP;
+      deleted |= remark && cell.text().length() < 14 && words.is("deleted", cell.text());
+    }
+    if (filled == 0) {
+      return Frame.BLANK;
+    }
+    if (same >= 2 && same == filled && same * 4 >= headings * 2) {
+      return Frame.HEADING;
+    }
+    if (struck * 2 > filled || endsAreStruck(row)) {
+      return Frame.STRUCK;
+    }
+    if (deleted) {
+      return Frame.DELETED;
+    }
+    return filled <= 2 ? shortRow(row, filled, CellText.clean(only)) : Frame.CONTENT;
+  }
+
+  private static boolean isSame(String text, String heading) {
+    int length = text.length();
+    int least = heading.length();
+    if (length < least || length > least + 4) {
+      return false;
+    }
+    if (length == least) {
+      return text.equalsIgnoreCase(heading);
+    }
+    boolean begins = text.isBlank() || text.regionMatches(true, 0, heading, 0, Math.min(2, least));
+    return (begins || text.charAt(0) <= ' ')
+        && CellText.headingKey(text).equals(CellText.headingKey(heading));
+  }
+
+  private boolean endsAreStruck(Row row) {
+    boolean any = false;
+    for (ListColumn column : table.columns()) {
+      boolean end =
+          switch (column.role()) {
+            case FROM, FROM_PIN, TO, TO_PIN, FAR, FAR_PIN, PIN -> true;
+            default -> false;
+          };
+      Cell cell = row.cell(column.index());
+      if (end && !cell.isBlank()) {
+        if (!cell.isStruck()) {
+          return false;
+        }
+        any = true;
+      }
+    }
+    return any;
+  }
+
+  /** A row of one or two cells: a title, the page's furniture, a note, or after all a wire. */
+  private Frame shortRow(Row row, int filled, String only) {
+    for (ListColumn column : table.columns()) {
+      String text = CellText.clean(row.cell(column.index()).text());
+      if (!text.isEmpty() && (words.is("furniture", text) || PAGE.matcher(text).matches())) {
+        return Frame.NOTE;
+      }
+      if (text.equals("#") || text.startsWith("# ")) {
+        return Frame.NOTE;
+      }
+    }
+    if (isTitle(row, filled)) {
+      section = title(row);
+      cells.forget();
+      return Frame.NOTE;
+    }
+    boolean remark = filled == 1 && only.length() > 24 && only.indexOf(' ') > 0;
+    return remark ? Frame.NOTE : Frame.CONTENT;
+  }
+
+  /** A designator that stands where no pin or wire can: {@code J1 - POWER}. */
+  private boolean isTitle(Row row, int filled) {
+    if (table.layout() == Layout.FROM_TO && table.headingRow() > 0) {
+      return false;
+    }
+    String text = firstText(row);
+    boolean block =
+        table.layout() == Layout.BLOCK
+            || table.layout() == Layout.PIN_NAMES
+            || table.layout() == Layout.WIRE_ENDS
+            || table.layout() == Layout.OPEN_ENDED;
+    if (!block || title(row).isEmpty()) {
+      return false;
+    }
+    boolean besidePins = row.cell(ownPinColumn()).isBlank();
+    boolean headless = table.headingRow() == 0 && !CellText.isDigits(text);
+    return headless
+        || (filled == 1 && (besidePins || !pinsLookLikeItems()) && farIsBlank(row, text));
+  }
+
+  /** Whether the table's pins are named as other lists name their items: {@code D18}. */
+  private boolean pinsLookLikeItems() {
+    int alike = 0;
+    int pins = 0;
+    for (Row row : table.body()) {
+      String text = CellText.clean(row.cell(ownPinColumn()).text());
+      if (!text.isEmpty()) {
+        pins++;
+        alike += Ends.isDesignator(text.split("[ (,:]", 2)[0]) ? 1 : 0;
+      }
+    }
+    return alike * 2 > pins;
+  }
+
+  private boolean farIsBlank(Row row, String text) {
+    return cells
+        .column(Role.FAR)
+        .map(column -> CellText.clean(row.cell(column.index()).text()))
+        .filter(far -> !far.isEmpty() && !far.equals(text))
+        .isEmpty();
+  }
+
+  private int ownPinColumn() {
+    return cells.column(Role.PIN).map(ListColumn::index).orElse(table.firstColumn());
+  }
+
+  private String firstText(Row row) {
+    for (ListColumn column : table.columns()) {
+      String text = CellText.clean(row.cell(column.index()).text());
+      if (!text.isEmpty()) {
+        return text;
+      }
+    }
+    return "";
+  }
+
+  /** The designator of a title, the last of several cells first. */
+  private String title(Row row) {
+    String found = "";
+    for (ListColumn column : table.columns()) {
+      String text = CellText.clean(row.cell(column.index()).text());
+      for (String part : text.split("[\\s,:;()]+|(?<=\\d)-|-(?=\\D)", -1)) {
+        if (Ends.isDesignator(part)) {
+          found = part;
+          break;
+        }
+      }
+    }
+    return found;
+  }
+}

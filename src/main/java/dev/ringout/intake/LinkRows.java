@@ -1,0 +1,31 @@
+package dev.ringout.intake;
+
+import dev.ringout.harness.Link;
+import dev.ringout.source.UnusableInput;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The sheet {@code Links}: joints without a wire. */
+final class LinkRows {
+  private LinkRows() {}
+
+  static List<Link> read(HarnessSheets sheets) throws UnusableInput {
+    List<Link> links = new ArrayList<>();
+    sheets.each(
+        "Links",
+        List.of(HarnessSheets.REF, HarnessSheets.PIN, HarnessSheets.TO_PIN, HarnessSheets.NOTE),
+        List.of(HarnessSheets.PIN, HarnessSheets.TO_PIN),
+        entry ->
+            sheets
+                .pair(entry)
+                .map(
+                    pair ->
+                        new Link(
+                            pair.from(),
+                            pair.to(),
+                            sheets.shared(entry, HarnessSheets.NOTE),
+                            entry.place()))
+                .ifPresent(links::add));
+    return links;
+  }
+}

@@ -1,0 +1,78 @@
+package dev.ringout.intake;
+
+import dev.ringout.harness.Switch;
+import dev.ringout.source.UnusableInput;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The sheet {@code Switches}: their positions and the contacts closed in each. */
+final class SwitchRows {
+  private static final Column STATE = Column.of("State");
+
+  private final HarnessSheets sheets;
+  private final Map<String, OneSwitch> switches = new LinkedHashMap<>();
+
+  private SwitchRows(HarnessSheets sheets) {
+    this.sheets = sheets;
+  }
+
+  /** A switch as far as its rows have been read. */
+  private static final class OneSwitch {
+    final String ref;
+    final List<String> states = new ArrayList<>();
+    final List<Switch.Contact> contacts = new ArrayList<>();
+
+    OneSwitch(String ref) {
+      this.ref = ref;
+    }
+
+    Switch done() {
+      return new Switch(ref, List.copyOf(states), List.copyOf(contacts));
+    }
+  }
+
+  static List<Switch> read(HarnessSheets sheets) throws UnusableInput {
+    SwitchRows rows = new SwitchRows(sheets);
+    sheets.each(
+        "Switches",
+        List.of(
+            HarnessSheets.REF, STATE, HarnessSheets.PIN, HarnessSheets.TO_PIN, HarnessSheets.NOTE),
+        List.of(HarnessSheets.REF, STATE, HarnessSheets.PIN, HarnessSheets.TO_PIN),
+        rows::row);
+    return rows.switches.values().stream().map(OneSwitch::done).toList();
+  }
+
+  private void row(Entry entry) {
+    String refText = entry.text(HarnessSheets.REF.name());
+    String stateText = entry.text(STATE.name());
+    if (refText.isEmpty() || stateText.isEmpty()) {
+      entry.error(
+          (refText.isEmpty() ? HarnessSheets.REF : STATE).name(),
+          "a switch row needs the switch and its position",
+          "");
+      return;
+    }
+    String ref = sheets.spelling(refText);
+    OneSwitch one = switches.computeIfAbsent(ref, OneSwitch::new);
+    String state =
+        one.states.stream()
+            .filter(known -> known.equalsIgnoreCase(stateText))
+            .findFirst()
+            .orElse(stateText);
+    if (!one.states.contains(state)) {
+      one.states.add(state);
+    }
+    if (entry.text(HarnessSheets.PIN.name()).isEmpty()
+        && entry.text(HarnessSheets.TO_PIN.name()).isEmpty()) {
+      return;
+    }
+    sheets
+        .pair(entry)
+        .ifPresent(
+            pair ->
+                one.contacts.add(
+                    new Switch.Contact(ref, state, pair.from(), pair.to(), entry.place())));
+  }
+}

@@ -1,0 +1,18 @@
+package dev.ringout.source;
+
+/** What a user says on the command line where a message tells him that he may: named once. */
+public final class OptionNames {
+  /** A serial number for readings that give none. */
+  public static final String SERIAL = "--serial";
+
+  /** Readings against another revision count. */
+  public static final String ANY_REVISION = "--any-revision";
+
+  /** Readings of other units. */
+  public static final String ALSO = "--also";
+
+  /** Somebody vouches that a record before is of the same unit. */
+  public static final String SAME_UNIT = "--same-unit";
+
+  private OptionNames() {}
+}
