@@ -39,6 +39,9 @@ public final class EmbeddedDigest {
         PDFTextStripper last = new PDFTextStripper();
         last.setStartPage(document.getNumberOfPages());
         return last.getText(document);
+      } catch (RuntimeException e) {
+        // The library throws whatever it stumbles over in a damaged document.
+        throw new IOException("it is no PDF: " + e.getMessage(), e);
       }
     }
     if (name.endsWith(".xlsx")) {

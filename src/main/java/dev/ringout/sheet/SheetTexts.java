@@ -10,12 +10,17 @@ import org.apache.xmlbeans.XmlException;
 public final class SheetTexts {
   private SheetTexts() {}
 
-  /** The texts of its cells, sheet after sheet. */
+  /**
+   * The texts of its cells, sheet after sheet.
+   *
+   * @throws IOException where it is no workbook, or a damaged one
+   */
   public static String of(Path workbook) throws IOException {
     try (XSSFEventBasedExcelExtractor texts =
         new XSSFEventBasedExcelExtractor(workbook.toString())) {
       return texts.getText();
-    } catch (OpenXML4JException | XmlException e) {
+    } catch (OpenXML4JException | XmlException | RuntimeException e) {
+      // The library throws whatever it stumbles over in a damaged workbook.
       throw new IOException("it is no workbook: " + e.getMessage(), e);
     }
   }
