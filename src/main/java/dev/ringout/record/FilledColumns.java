@@ -13,8 +13,7 @@ final class FilledColumns {
    *
    * @param stateColumn the heading of the column by which rows are chosen on the screen, or none's
    */
-  static Table of(
-      String name, List<String> headings, List<List<String>> rows, String stateColumn) {
+  static Table of(String name, List<String> headings, List<List<String>> rows, String stateColumn) {
     List<Integer> kept = new ArrayList<>();
     for (int column = 0; column < headings.size(); column++) {
       int one = column;

@@ -22,7 +22,9 @@ import dev.ringout.words.UnitTitle;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What whoever signs must see: verdict, what makes it less than it seems, unit, what was waived. */
+/**
+ * What whoever signs must see: verdict, what makes it less than it seems, unit, what was waived.
+ */
 final class FirstPage {
   private static final List<String> COUNTS =
       List.of(
@@ -41,8 +43,7 @@ final class FirstPage {
     List<RecordBlock> blocks = new ArrayList<>();
     blocks.add(new Heading(1, "Test record: " + UnitTitle.of(result.harness())));
     blocks.add(
-        new RecordBlock.Verdict(
-            Sentences.verdict(result), result.verdict() == Verdict.CONFORMS));
+        new RecordBlock.Verdict(Sentences.verdict(result), result.verdict() == Verdict.CONFORMS));
     doubts(record).forEach(doubt -> blocks.add(new Words(doubt, true)));
     blocks.add(new Pairs(UnitFacts.of(record)));
     blocks.add(new Table("Counts", COUNTS, List.of(counts(record)), -1));

@@ -32,7 +32,6 @@ public record RecordContent(String title, List<RecordBlock> blocks, String diges
     PARTS.forEach(part -> blocks.addAll(part.apply(record)));
     String digest = Digest.of(CanonicalForm.of(blocks));
     blocks.add(new Words("Content digest " + digest, false));
-    return new RecordContent(
-        UnitTitle.of(record.result().harness()), List.copyOf(blocks), digest);
+    return new RecordContent(UnitTitle.of(record.result().harness()), List.copyOf(blocks), digest);
   }
 }

@@ -63,8 +63,7 @@ final class UnitFacts {
 
   private static String instrument(Instrument one) {
     String due = one.calibrationDue();
-    return Sentences.named(
-        one.name(), one.number(), due.isEmpty() ? "" : "calibration due " + due);
+    return Sentences.named(one.name(), one.number(), due.isEmpty() ? "" : "calibration due " + due);
   }
 
   private String each(Function<Job, Stream<String>> stated) {
