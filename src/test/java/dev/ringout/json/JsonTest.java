@@ -40,7 +40,8 @@ class JsonTest {
 
   @Test
   void numbers_are_numbers_with_a_point_whatever_the_locale() {
-    assertEquals("{\n  \"ohms\" : 0.25,\n  \"row\" : 4\n}\n", Json.text(document("ohms", 0.25, "row", 4)));
+    assertEquals(
+        "{\n  \"ohms\" : 0.25,\n  \"row\" : 4\n}\n", Json.text(document("ohms", 0.25, "row", 4)));
   }
 
   @Test

@@ -42,8 +42,7 @@ class ProfileJsonTest {
 
   @Test
   void a_profile_that_says_little_is_one() throws Exception {
-    assertEquals(
-        ImportOptions.none(), ProfileJson.read("{\"format\": \"ringout-profile/1\"}"));
+    assertEquals(ImportOptions.none(), ProfileJson.read("{\"format\": \"ringout-profile/1\"}"));
   }
 
   @Test

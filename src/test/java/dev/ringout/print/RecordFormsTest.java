@@ -97,8 +97,7 @@ class RecordFormsTest {
   @Test
   void a_pdf_has_a_title_a_language_and_its_structure_tagged() throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf().toFile())) {
-      assertEquals(
-          "Test record: Span lock box", document.getDocumentInformation().getTitle());
+      assertEquals("Test record: Span lock box", document.getDocumentInformation().getTitle());
       assertTrue(document.getDocumentCatalog().getMarkInfo().isMarked(), "tagged");
       assertTrue(document.getDocumentCatalog().getStructureTreeRoot() != null, "with structure");
       assertEquals("en", document.getDocumentCatalog().getLanguage());

@@ -68,6 +68,7 @@ class SheetsHtmlTest {
 
   @Test
   void the_same_sheets_give_the_same_page() {
-    assertEquals(page(PaperSize.A4, sheet("J1", "A", "W1")), page(PaperSize.A4, sheet("J1", "A", "W1")));
+    assertEquals(
+        page(PaperSize.A4, sheet("J1", "A", "W1")), page(PaperSize.A4, sheet("J1", "A", "W1")));
   }
 }

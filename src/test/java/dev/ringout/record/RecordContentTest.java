@@ -106,8 +106,7 @@ class RecordContentTest {
   void columns_in_which_no_row_has_anything_are_left_out() {
     assertEquals(
         List.of(
-            "Kind", "From", "To", "Reading", "Limit", "Expected", "Limit from", "Verdict",
-            "Cell"),
+            "Kind", "From", "To", "Reading", "Limit", "Expected", "Limit from", "Verdict", "Cell"),
         table(content("good", "0.05"), "Readings").headings());
   }
 

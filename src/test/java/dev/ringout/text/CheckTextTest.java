@@ -118,8 +118,7 @@ class CheckTextTest {
   void the_plan_of_the_rest_is_one_command_in_lines_that_a_shell_takes() {
     String command =
         "ringout plan /work/units/span-lock-box --after /work/units/readings-of-monday -o rest.xlsx";
-    String page =
-        CheckText.write(unit.reads("J1-A", "P2-1", "0.05").check(), false, command);
+    String page = CheckText.write(unit.reads("J1-A", "P2-1", "0.05").check(), false, command);
     String typed =
         page.substring(page.indexOf("      ringout plan"))
             .lines()

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.standards.HandMovements;
 import dev.ringout.plan.PlanOptions;
 import dev.ringout.plan.Planner;
+import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
 import dev.ringout.support.PublishedLimits;
 import dev.ringout.support.UnitUnderTest;

@@ -19,7 +19,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 class RecordLimitsTest {
   private final CheckResult result;
 
-  /** A wire of known length, one of none, a jumper, a resistor, and a net with a limit of its own. */
+  /**
+   * A wire of known length, one of none, a jumper, a resistor, and a net with a limit of its own.
+   */
   RecordLimitsTest(@TempDir Path folder) {
     result =
         new UnitUnderTest(folder)
@@ -84,8 +86,7 @@ class RecordLimitsTest {
   @Test
   void a_net_with_a_limit_of_its_own_is_held_against_that() {
     RecordLimits limits = new RecordLimits(result);
-    assertEquals(
-        new Limit("≥ 20 MΩ", "", "own"), limits.of(judged("J1-A to REST", "INSULATION")));
+    assertEquals(new Limit("≥ 20 MΩ", "", "own"), limits.of(judged("J1-A to REST", "INSULATION")));
     assertEquals(
         new Limit("≥ 100 MΩ", "", "insulation min"),
         limits.of(judged("J1-B to REST", "INSULATION")));

@@ -21,7 +21,8 @@ class UnitTitleTest {
         .header("drawing,SB-41")
         .header("revision,C")
         .header("effectivity,0100 to 0200");
-    assertEquals("Span lock box, SB-41, revision C, for 0100 to 0200", UnitTitle.of(unit.harness()));
+    assertEquals(
+        "Span lock box, SB-41, revision C, for 0100 to 0200", UnitTitle.of(unit.harness()));
   }
 
   @Test
