@@ -125,7 +125,8 @@ class FoundListTest {
     assertTrue(
         found.wires().stream()
             .allMatch(
-                wire -> wire.note().contains("sheet.xlsx!Continuity!G") && wire.name().startsWith("F")),
+                wire ->
+                    wire.note().contains("sheet.xlsx!Continuity!G") && wire.name().startsWith("F")),
         found.wires().toString());
     assertTrue(
         found.wires().stream()
