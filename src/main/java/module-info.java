@@ -36,6 +36,7 @@ module dev.ringout {
   exports dev.ringout.compare;
   exports dev.ringout.diagnose;
   exports dev.ringout.harness;
+  exports dev.ringout.imports.list;
   exports dev.ringout.jobs;
   exports dev.ringout.plan;
   exports dev.ringout.readings;
@@ -43,6 +44,7 @@ module dev.ringout {
   exports dev.ringout.review;
   exports dev.ringout.revision;
   exports dev.ringout.seal;
+  exports dev.ringout.sheet;
   exports dev.ringout.source;
   exports dev.ringout.standards;
   exports dev.ringout.trace;

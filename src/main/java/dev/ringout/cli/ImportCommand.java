@@ -1,9 +1,9 @@
 package dev.ringout.cli;
 
 import dev.ringout.Ringout;
-import dev.ringout.imports.ImportResult;
 import dev.ringout.imports.list.ColumnChoice;
 import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
 import dev.ringout.jobs.Answer;

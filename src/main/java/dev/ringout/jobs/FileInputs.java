@@ -2,9 +2,9 @@ package dev.ringout.jobs;
 
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Waiver;
-import dev.ringout.imports.ImportResult;
 import dev.ringout.imports.ListImporter;
 import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.Words;
 import dev.ringout.intake.HarnessReader;
 import dev.ringout.intake.LostCase;

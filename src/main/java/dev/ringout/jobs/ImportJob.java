@@ -1,7 +1,7 @@
 package dev.ringout.jobs;
 
-import dev.ringout.imports.ImportResult;
 import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.Words;
 import java.nio.file.Path;
 import java.util.Optional;

@@ -2,8 +2,8 @@ package dev.ringout.jobs;
 
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Waiver;
-import dev.ringout.imports.ImportResult;
 import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.Words;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.seal.Seal;

@@ -1,8 +1,8 @@
 package dev.ringout.print;
 
-import dev.ringout.imports.ImportResult;
-import dev.ringout.imports.ImportResult.SheetReport;
-import dev.ringout.imports.ImportResult.SkippedRow;
+import dev.ringout.imports.list.ImportResult;
+import dev.ringout.imports.list.ImportResult.SheetReport;
+import dev.ringout.imports.list.ImportResult.SkippedRow;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.words.ImportWords;
 import java.util.ArrayList;

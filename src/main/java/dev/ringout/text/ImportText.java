@@ -1,10 +1,10 @@
 package dev.ringout.text;
 
 import dev.ringout.harness.Wire;
-import dev.ringout.imports.ImportResult;
-import dev.ringout.imports.ImportResult.RowCounts;
-import dev.ringout.imports.ImportResult.SheetReport;
 import dev.ringout.imports.list.Finding;
+import dev.ringout.imports.list.ImportResult;
+import dev.ringout.imports.list.ImportResult.RowCounts;
+import dev.ringout.imports.list.ImportResult.SheetReport;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.OddityKind;

@@ -11,6 +11,11 @@ import java.util.stream.Collectors;
 /** What each kind of note on the insulation readings says, and what to do about it. */
 public final class InsulationNoteSentences implements InsulationNote.Cases<String> {
 
+  /** Sentences need nothing but what they are made of. */
+  public InsulationNoteSentences() {
+    // Nothing is kept.
+  }
+
   /** Every note in words. */
   public static List<String> of(List<InsulationNote> notes) {
     return notes.stream().map(note -> note.match(new InsulationNoteSentences())).toList();

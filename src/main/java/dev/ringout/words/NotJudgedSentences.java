@@ -13,6 +13,11 @@ import java.util.stream.Collectors;
 /** Why each kind of reading that proves nothing does not, and what would. */
 public final class NotJudgedSentences implements NotJudged.Cases<String> {
 
+  /** Sentences need nothing but what they are made of. */
+  public NotJudgedSentences() {
+    // Nothing is kept.
+  }
+
   /** Why a reading was not judged; empty where it was. */
   public static String why(Judged judged) {
     return judged.why().map(reason -> reason.match(new NotJudgedSentences())).orElse("");

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Wire;
 import dev.ringout.harness.Wiring;
+import dev.ringout.imports.list.ImportResult;
 import dev.ringout.intake.HarnessReader;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Place;

@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.harness.PinDetail;
-import dev.ringout.imports.ImportResult.RowCounts;
-import dev.ringout.imports.ImportResult.SheetReport;
 import dev.ringout.imports.MessyList.Line;
 import dev.ringout.imports.list.Finding;
+import dev.ringout.imports.list.ImportResult.RowCounts;
+import dev.ringout.imports.list.ImportResult.SheetReport;
 import dev.ringout.source.Severity;
 import dev.ringout.support.ImportedList;
 import dev.ringout.words.ImportWords;

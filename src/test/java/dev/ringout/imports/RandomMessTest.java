@@ -6,9 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
-import dev.ringout.imports.ImportResult.RowCounts;
-import dev.ringout.imports.ImportResult.SheetReport;
 import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.ImportResult;
+import dev.ringout.imports.list.ImportResult.RowCounts;
+import dev.ringout.imports.list.ImportResult.SheetReport;
 import dev.ringout.imports.list.Words;
 import dev.ringout.intake.HarnessReader;
 import dev.ringout.sheet.Cell;

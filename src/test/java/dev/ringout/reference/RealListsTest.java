@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import dev.ringout.harness.Wire;
-import dev.ringout.imports.ImportResult.RowCounts;
-import dev.ringout.imports.ImportResult.SheetReport;
 import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.ImportResult.RowCounts;
+import dev.ringout.imports.list.ImportResult.SheetReport;
 import dev.ringout.support.ImportedList;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -9,6 +9,11 @@ import java.util.List;
 public final class Findings {
   private final List<Finding> found = new ArrayList<>();
 
+  /** Nothing is suspect yet. */
+  public Findings() {
+    // Nothing was found so far.
+  }
+
   /** Something in a cell under a heading. */
   public void add(Severity severity, Place place, String heading, Oddity oddity) {
     found.add(new Finding(severity, place, heading, oddity));

@@ -15,6 +15,11 @@ public final class Understanding {
   private final Map<String, String> otherNames = new LinkedHashMap<>();
   private final Map<String, List<End>> named = new LinkedHashMap<>();
 
+  /** No table was read yet. */
+  public Understanding() {
+    // Nothing was read so far.
+  }
+
   /** A wire. */
   public void add(Draft draft) {
     drafts.add(draft);

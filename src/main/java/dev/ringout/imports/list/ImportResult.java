@@ -1,10 +1,6 @@
-package dev.ringout.imports;
+package dev.ringout.imports.list;
 
 import dev.ringout.harness.Wiring;
-import dev.ringout.imports.list.Finding;
-import dev.ringout.imports.list.Layout;
-import dev.ringout.imports.list.ListColumn;
-import dev.ringout.imports.list.SkipReason;
 import dev.ringout.source.Severity;
 import java.util.List;
 
