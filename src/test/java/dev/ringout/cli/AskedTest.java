@@ -7,7 +7,6 @@ import dev.ringout.jobs.WrongRequest.Part;
 import dev.ringout.support.Run;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -21,22 +20,21 @@ class AskedTest {
   /** Parts that are words on the command line and no option. */
   private static final List<Part> WORDS = List.of(Part.WIRE, Part.POINT);
 
-  /** Which commands ask for a part. */
-  private static final Map<Part, List<String>> ASKED_BY =
-      Map.ofEntries(
-          Map.entry(Part.ONLY, List.of("plan", "work")),
-          Map.entry(Part.TOUCHED, List.of("check", "plan", "report")),
-          Map.entry(Part.OPENED, List.of("check", "plan", "report")),
-          Map.entry(Part.RENAME, List.of("diff")),
-          Map.entry(Part.SLEEVE, List.of("work")),
-          Map.entry(
-              Part.TABLES, List.of("check", "diff", "plan", "report", "review", "trace", "work")),
-          Map.entry(Part.STATE, List.of("trace")),
-          Map.entry(Part.WIRE, List.of("found")),
-          Map.entry(Part.POINT, List.of("found", "trace")),
-          Map.entry(Part.OTHERS, List.of("check")),
-          Map.entry(Part.SEAL_KEY, List.of("report")),
-          Map.entry(Part.TRUSTED_KEY, List.of("report")));
+  /** The commands that ask for a part. */
+  private static List<String> commands(Part part) {
+    return switch (part) {
+      case ONLY -> List.of("plan", "work");
+      case TOUCHED, OPENED -> List.of("check", "plan", "report");
+      case RENAME -> List.of("diff");
+      case SLEEVE -> List.of("work");
+      case TABLES -> List.of("check", "diff", "plan", "report", "review", "trace", "work");
+      case STATE -> List.of("trace");
+      case WIRE -> List.of("found");
+      case POINT -> List.of("found", "trace");
+      case OTHERS -> List.of("check");
+      case SEAL_KEY, TRUSTED_KEY -> List.of("report");
+    };
+  }
 
   @ParameterizedTest
   @EnumSource(Part.class)
@@ -44,7 +42,7 @@ class AskedTest {
     Matcher named = OPTION.matcher(Asked.before(part));
     assertEquals(!WORDS.contains(part), named.find(), Asked.before(part));
     if (!WORDS.contains(part)) {
-      for (String command : ASKED_BY.get(part)) {
+      for (String command : commands(part)) {
         String help = Run.of(command, "--help").out();
         assertTrue(
             Pattern.compile("(?<![a-z-])" + named.group() + "(?![a-z-])").matcher(help).find(),

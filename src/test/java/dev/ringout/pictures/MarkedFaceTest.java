@@ -45,7 +45,7 @@ class MarkedFaceTest {
         Optional.empty());
   }
 
-  private static long count(String drawing, String piece) {
+  private static int count(String drawing, String piece) {
     return (drawing.length() - drawing.replace(piece, "").length()) / piece.length();
   }
 
