@@ -38,7 +38,9 @@ module dev.ringout {
   exports dev.ringout.harness;
   exports dev.ringout.imports.list;
   exports dev.ringout.jobs;
+  exports dev.ringout.json;
   exports dev.ringout.plan;
+  exports dev.ringout.print;
   exports dev.ringout.readings;
   exports dev.ringout.record;
   exports dev.ringout.review;
@@ -47,6 +49,7 @@ module dev.ringout {
   exports dev.ringout.sheet;
   exports dev.ringout.source;
   exports dev.ringout.standards;
+  exports dev.ringout.text;
   exports dev.ringout.trace;
   exports dev.ringout.units;
   exports dev.ringout.words;

@@ -10,6 +10,8 @@ import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.properties.HasName;
+import com.tngtech.archunit.core.domain.properties.HasOwner;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -148,6 +150,20 @@ class ArchitectureTest {
           .resideOutsideOfPackage("dev.ringout.cli..")
           .should()
           .callMethod(System.class, "exit", int.class);
+
+  /** What the commands do, another program can do: see {@code LibraryTest} for the other half. */
+  @ArchTest
+  static final ArchRule the_command_line_asks_at_the_door =
+      noClasses()
+          .that()
+          .resideInAPackage("dev.ringout.cli..")
+          .should()
+          .callMethodWhere(
+              JavaCall.Predicates.target(HasName.Predicates.name("run"))
+                  .and(
+                      JavaCall.Predicates.target(
+                          HasOwner.Predicates.With.owner(
+                              JavaClass.Predicates.resideInAPackage("dev.ringout.jobs..")))));
 
   /**
    * Days come from what was written down: the same input gives the same page on any day. Only

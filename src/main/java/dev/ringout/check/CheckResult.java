@@ -13,6 +13,7 @@ import dev.ringout.harness.Harness;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.review.Review;
 import dev.ringout.source.Problem;
+import dev.ringout.source.Severity;
 import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
 import java.time.LocalDate;
@@ -154,9 +155,14 @@ public record CheckResult(
     return isProven() && waitsFor() == 0 ? Verdict.CONFORMS : Verdict.INCOMPLETE;
   }
 
-  /** Whether the values show all that they must, whatever is in doubt about the test itself. */
+  /**
+   * Whether the values show all that they must, whatever is in doubt about the test itself, and
+   * whether they fail or not. Of nothing nothing is shown.
+   */
   public boolean isProven() {
-    return coverage.isComplete()
+    return circuit.size() > 0
+        && problems.stream().noneMatch(problem -> problem.severity() == Severity.ERROR)
+        && coverage.isComplete()
         && readings.unread().isEmpty()
         && comparison.with(Outcome.NOT_TESTED).isEmpty()
         && comparison.with(Outcome.NOT_JUDGED).isEmpty()

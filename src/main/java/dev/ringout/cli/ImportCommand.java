@@ -13,9 +13,7 @@ import dev.ringout.json.ProfileJson;
 import dev.ringout.print.ImportedSheets;
 import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.OutSheet;
-import dev.ringout.source.Problem;
 import dev.ringout.text.ImportText;
-import dev.ringout.words.ImportWords;
 import dev.ringout.words.ProblemText;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -132,9 +130,7 @@ final class ImportCommand implements Callable<Integer> {
             json
                 ? ImportJson.write(list)
                 : ImportText.write(answer.value().shownName(), list, output.showsColour()));
-    List<Problem> problems = new ArrayList<>(answer.problems());
-    problems.addAll(ImportWords.problems(list.findings()));
-    output.err().print(ProblemText.lines(problems));
+    output.err().print(ProblemText.lines(answer.problems()));
     int written = outputFile.isPresent() ? write(outputFile.get(), list) : ExitCode.DONE;
     if (written == ExitCode.DONE) {
       written = saveProfile(options);

@@ -35,9 +35,10 @@ public record Coverage(
     }
   }
 
-  /** Whether everything is proven. */
+  /** Whether everything is proven: nothing is listed as not proven, and nothing is uncounted. */
   public boolean isComplete() {
-    return joins.isComplete()
+    return unproven.isEmpty()
+        && joins.isComplete()
         && isolation.isComplete()
         && insulation.isComplete()
         && wires.isComplete()

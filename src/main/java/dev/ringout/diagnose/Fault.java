@@ -95,7 +95,7 @@ public sealed interface Fault {
   record Alternative(double odds, List<SlipFact> slips) {}
 
   /**
-   * A joint that should be there is not.
+   * A joint that should be there is not: an open, a break, no continuity.
    *
    * @param suspects the wires, links or contacts that may be open; one where it is certain
    * @param points the two ends of the reading
@@ -108,7 +108,7 @@ public sealed interface Fault {
   }
 
   /**
-   * Two nets are joined and no moved wire explains it.
+   * Two nets are joined and no moved wire explains it: a short, a bridge of solder, a wrong jumper.
    *
    * @param points a point of each
    * @param equivalents contacts that, were they never to open, no reading could tell from it
@@ -122,7 +122,7 @@ public sealed interface Fault {
   }
 
   /**
-   * Wire ends sit in the wrong place.
+   * Wire ends sit in the wrong place: crossed, transposed, shifted, mirrored, at another cavity.
    *
    * @param arrangement the one mistake that put many ends there
    * @param moves what sits where
@@ -135,6 +135,12 @@ public sealed interface Fault {
       List<Move> moves,
       List<List<Move>> equivalents)
       implements Fault {
+    /** What is given can't be changed afterwards. */
+    public Miswire {
+      moves = List.copyOf(moves);
+      equivalents = equivalents.stream().map(List::copyOf).toList();
+    }
+
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.miswire(this);
@@ -159,7 +165,7 @@ public sealed interface Fault {
   record Suspicion(Conductor conductor, double odds, boolean inLoop) {}
 
   /**
-   * Joined, but above what its wires account for.
+   * Joined, but above what its wires account for: a poor joint, a bad crimp, a dirty contact.
    *
    * @param suspects where the poor joint is, likeliest first
    * @param limitOhms the most that is expected
@@ -242,7 +248,7 @@ public sealed interface Fault {
   }
 
   /**
-   * Isolated for the meter, but below the insulation limit.
+   * Isolated for the meter, but below the insulation limit: leakage, moisture, a damaged jacket.
    *
    * @param places the connectors that all the low points share; empty where it is one net alone
    * @param netsLow how many of the nets read there are low

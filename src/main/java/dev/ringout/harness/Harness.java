@@ -1,6 +1,8 @@
 package dev.ringout.harness;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -24,6 +26,10 @@ public record Harness(
     List<Crimp> crimps,
     Limits limits,
     List<NetLimit> netLimits) {
+  /** What is given can't be changed afterwards. */
+  public Harness {
+    header = Collections.unmodifiableMap(new LinkedHashMap<>(header));
+  }
 
   /** A unit of which nothing is listed yet, to be filled in. */
   public static Builder builder(Limits limits) {

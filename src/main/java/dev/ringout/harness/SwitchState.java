@@ -1,5 +1,6 @@
 package dev.ringout.harness;
 
+import java.util.Collections;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -13,6 +14,14 @@ import java.util.stream.Collectors;
  *     wire to {@link #LIFTED}
  */
 public record SwitchState(SortedMap<String, String> positions) {
+  /** What is given can't be changed afterwards. */
+  public SwitchState {
+    positions =
+        positions.isEmpty()
+            ? Collections.emptySortedMap()
+            : Collections.unmodifiableSortedMap(new TreeMap<>(positions));
+  }
+
   /** What stands for a position where an end of a wire is off. */
   public static final String LIFTED = "LIFTED";
 

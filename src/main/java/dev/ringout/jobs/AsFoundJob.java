@@ -10,7 +10,12 @@ public final class AsFoundJob {
   private AsFoundJob() {}
 
   /** What is asked. */
-  public record Request(List<Path> readings) {}
+  public record Request(List<Path> readings) {
+    /** What is given can't be changed afterwards. */
+    public Request {
+      readings = List.copyOf(readings);
+    }
+  }
 
   /** Builds the list. */
   public static Answer<FoundList> run(Request request, Inputs inputs) {

@@ -27,6 +27,11 @@ public final class CheckJob {
    * @param others readings of other units of the same list, by which a fault of the paper is told
    */
   public record Request(UnitRequest unit, List<Path> others) {
+    /** What is given can't be changed afterwards. */
+    public Request {
+      others = List.copyOf(others);
+    }
+
     /** A unit by itself. */
     public static Request of(UnitRequest unit) {
       return new Request(unit, List.of());

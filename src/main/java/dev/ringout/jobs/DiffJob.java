@@ -31,6 +31,10 @@ public final class DiffJob {
       boolean searchRenames,
       OptionalInt mostPointsPlanned,
       Optional<Path> ownTables) {
+    /** What is given can't be changed afterwards. */
+    public Request {
+      renames = List.copyOf(renames);
+    }
 
     /** Two revisions of which nothing more is said. */
     public static Request of(Path earlier, Path later) {

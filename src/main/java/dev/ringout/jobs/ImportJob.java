@@ -3,7 +3,11 @@ package dev.ringout.jobs;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.Words;
+import dev.ringout.source.Problem;
+import dev.ringout.words.ImportWords;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Reads a wire list as somebody else laid it out. */
@@ -37,8 +41,12 @@ public final class ImportJob {
   public static Answer<Result> run(Request request, Inputs inputs) {
     Optional<ImportResult> list =
         inputs.wireList(request.list(), request.words(), request.options());
-    return list.isEmpty()
-        ? Answer.refused(inputs)
-        : Answer.of(new Result(inputs.shownName(request.list()), list.get()), inputs);
+    if (list.isEmpty()) {
+      return Answer.refused(inputs);
+    }
+    List<Problem> problems = new ArrayList<>(inputs.problems().list());
+    problems.addAll(ImportWords.problems(list.get().findings()));
+    return new Answer.Given<>(
+        new Result(inputs.shownName(request.list()), list.get()), List.copyOf(problems));
   }
 }

@@ -32,6 +32,10 @@ public final class PlanJob {
       boolean insulation,
       boolean byConnector,
       List<String> only) {
+    /** What is given can't be changed afterwards. */
+    public Request {
+      only = List.copyOf(only);
+    }
 
     /** The plan that proves all of a unit. */
     public static Request whole(UnitRequest unit) {

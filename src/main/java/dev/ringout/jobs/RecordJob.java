@@ -51,6 +51,10 @@ public final class RecordJob {
       List<String> done,
       Optional<Path> key,
       Path to) {
+    /** What is given can't be changed afterwards. */
+    public Request {
+      done = List.copyOf(done);
+    }
 
     /** A first record of a unit, not signed by a key. */
     public static Request of(UnitRequest unit, Path to) {

@@ -24,7 +24,12 @@ public final class TraceJob {
    * @param words one point or two, each a name, a wire's number or a signal; blanks may be in them
    * @param state positions of the switches, or nothing
    */
-  public record Request(Path list, List<String> words, String state, Optional<Path> ownTables) {}
+  public record Request(Path list, List<String> words, String state, Optional<Path> ownTables) {
+    /** What is given can't be changed afterwards. */
+    public Request {
+      words = List.copyOf(words);
+    }
+  }
 
   /**
    * A trace.

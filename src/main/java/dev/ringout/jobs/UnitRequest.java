@@ -16,6 +16,10 @@ import java.util.Optional;
  */
 public record UnitRequest(
     Path list, List<Path> readings, Said said, Touched touched, Optional<Path> ownTables) {
+  /** What is given can't be changed afterwards. */
+  public UnitRequest {
+    readings = List.copyOf(readings);
+  }
 
   /**
    * What somebody vouches for.
@@ -35,6 +39,12 @@ public record UnitRequest(
    * @param items that were opened, by their reference designators
    */
   public record Touched(List<String> wires, List<String> items) {
+    /** What is given can't be changed afterwards. */
+    public Touched {
+      wires = List.copyOf(wires);
+      items = List.copyOf(items);
+    }
+
     /** Nothing. */
     public static final Touched NOTHING = new Touched(List.of(), List.of());
 

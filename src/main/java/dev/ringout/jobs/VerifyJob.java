@@ -36,7 +36,12 @@ public final class VerifyJob {
 
   /** Everything that was looked at, in order. */
   public record Result(List<SealFinding> findings) {
-    /** Whether anything is in this state. */
+    /** Whether everything is as it was sealed, and could be shown to be. */
+    public boolean isAsSealed() {
+      return findings.stream().allMatch(one -> one.state() == State.AS_SEALED);
+    }
+
+    /** Whether anything at all is in this state, whatever the rest is. */
     public boolean has(State state) {
       return findings.stream().anyMatch(one -> one.state() == state);
     }
@@ -97,7 +102,8 @@ public final class VerifyJob {
     try {
       boolean asSealed = Digest.of(record).equals(read.seal().record().sha256());
       boolean signedWell = read.signature().isEmpty() || read.isSignedWell();
-      if (asSealed && signedWell) {
+      boolean shown = EmbeddedDigest.of(record).filter(read.seal().content()::equals).isPresent();
+      if (asSealed && signedWell && shown) {
         return read.seal();
       }
     } catch (IOException e) {

@@ -20,7 +20,12 @@ public final class WorkJob {
    * @param only these items, and the wires that end there; all where there are none
    * @param sleeve a scheme of what is on a sleeve, or a text with words in braces
    */
-  public record Request(Path list, List<String> only, String sleeve, Optional<Path> ownTables) {}
+  public record Request(Path list, List<String> only, String sleeve, Optional<Path> ownTables) {
+    /** What is given can't be changed afterwards. */
+    public Request {
+      only = List.copyOf(only);
+    }
+  }
 
   /**
    * Makes the papers.

@@ -10,6 +10,9 @@ import java.util.Map;
 
 /** Each kind of doubt with its facts. */
 public final class DoubtJson implements Doubt.Cases<Map<String, Object>> {
+  private DoubtJson() {}
+
+  /** Every doubt, what the verdict waits for first. */
   public static List<Map<String, Object>> of(List<Doubt.Raised> doubts) {
     return doubts.stream().map(DoubtJson::of).toList();
   }

@@ -14,6 +14,8 @@ public final class OddityJson implements Oddity.Families<Map<String, Object>> {
   private final WiringOddityJson wiring = new WiringOddityJson();
   private final SheetOddityJson sheets = new SheetOddityJson();
 
+  private OddityJson() {}
+
   /** The code and the facts, and the sentence that is made of them. */
   public static Map<String, Object> why(Oddity oddity, String text) {
     Map<String, Object> why = oddity.matchFamily(new OddityJson());

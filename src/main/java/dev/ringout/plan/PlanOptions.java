@@ -2,6 +2,8 @@ package dev.ringout.plan;
 
 import dev.ringout.compare.Comparison;
 import dev.ringout.readings.Rework;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -28,6 +30,12 @@ public record PlanOptions(
     Set<String> opened,
     Optional<Comparison> after,
     List<Rework> reworks) {
+  /** What is given can't be changed afterwards. */
+  public PlanOptions {
+    only = Collections.unmodifiableSet(new LinkedHashSet<>(only));
+    touched = Collections.unmodifiableSet(new LinkedHashSet<>(touched));
+    opened = Collections.unmodifiableSet(new LinkedHashSet<>(opened));
+  }
 
   /** A plan of a unit that was not opened since. */
   public PlanOptions(

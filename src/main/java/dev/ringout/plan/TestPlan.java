@@ -23,4 +23,9 @@ public record TestPlan(
     List<LeftOut> leftOut,
     Coverage coverage,
     double moves,
-    double movesAsListed) {}
+    double movesAsListed) {
+  /** What is given can't be changed afterwards. */
+  public TestPlan {
+    steps = List.copyOf(steps);
+  }
+}

@@ -32,6 +32,12 @@ public record Job(
     Meter meter,
     String revision,
     Place revisionPlace) {
+  /** What is given can't be changed afterwards. */
+  public Job {
+    entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
+    places = Collections.unmodifiableMap(new LinkedHashMap<>(places));
+  }
+
   /** The row that gives the day of the test, whatever else a sheet calls it. */
   public static final String DATE = "date";
 

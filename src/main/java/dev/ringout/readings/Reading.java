@@ -29,6 +29,18 @@ public record Reading(
     String note,
     Place place) {
 
+  /**
+   * A row.
+   *
+   * @throws IllegalArgumentException where its volts are no number: nothing could be held against
+   *     them
+   */
+  public Reading {
+    if (volts.isPresent() && Double.isNaN(volts.getAsDouble())) {
+      throw new IllegalArgumentException("volts that are no number");
+    }
+  }
+
   /** Which test. */
   public enum Kind {
     CONTINUITY,

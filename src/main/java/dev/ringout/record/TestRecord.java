@@ -6,6 +6,8 @@ import dev.ringout.review.Review;
 import dev.ringout.seal.Seal;
 import dev.ringout.work.ItemSheet;
 import java.time.LocalDate;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,4 +36,11 @@ public record TestRecord(
     List<ItemSheet> faces,
     UnitMap map,
     Map<String, String> tables,
-    String program) {}
+    String program) {
+  /** What is given can't be changed afterwards. */
+  public TestRecord {
+    inputs = List.copyOf(inputs);
+    notes = List.copyOf(notes);
+    tables = Collections.unmodifiableMap(new LinkedHashMap<>(tables));
+  }
+}

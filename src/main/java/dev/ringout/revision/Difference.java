@@ -52,6 +52,10 @@ public record Difference(
     List<Unsure> ties,
     List<Wire> doubledBefore,
     List<Wire> doubledAfter) {
+  /** What is given can't be changed afterwards. */
+  public Difference {
+    nets = List.copyOf(nets);
+  }
 
   /**
    * How two revisions are compared.

@@ -258,7 +258,8 @@ public final class Tables {
     return List.copyOf(rows);
   }
 
-  private static List<String> key(String table, Map<String, String> row) {
+  /** What a row is known by, so that a user's own can stand in its place. */
+  static List<String> key(String table, Map<String, String> row) {
     return KEYS.getOrDefault(table, List.of()).stream()
         .map(column -> row.getOrDefault(column, ""))
         .toList();

@@ -8,7 +8,6 @@ import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.readings.Reading;
 import dev.ringout.units.Ohms;
-import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** What a reading was held against, in words, and where that comes from. */
@@ -164,7 +163,11 @@ public final class RecordLimits {
       case UNEXPECTED_JOIN -> "unexpected join";
       case RESISTIVE -> "poor or leaking";
       case PART_VALUE -> "wrong value";
-      default -> outcome.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+      case CONFORMS -> "conforms";
+      case OPEN -> "open";
+      case LOW_INSULATION -> "low insulation";
+      case NOT_TESTED -> "not tested";
+      case NOT_JUDGED -> "not judged";
     };
   }
 }

@@ -27,5 +27,11 @@ public record ItemSheet(
    * @param plug the sealing plug of an empty cavity, or empty where the tables have none
    * @param jumpers the points that a link joins it to
    */
-  public record Cavity(String pin, List<WireEnd> ends, String plug, List<String> jumpers) {}
+  public record Cavity(String pin, List<WireEnd> ends, String plug, List<String> jumpers) {
+    /** What is given can't be changed afterwards. */
+    public Cavity {
+      ends = List.copyOf(ends);
+      jumpers = List.copyOf(jumpers);
+    }
+  }
 }

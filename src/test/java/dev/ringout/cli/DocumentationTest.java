@@ -13,11 +13,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The documents say what the program does. */
@@ -25,6 +27,10 @@ class DocumentationTest {
   /** Shown by a list that others made, or by a test of the command line. */
   private static final Set<OddityKind> ELSEWHERE =
       Set.of(OddityKind.NAMES_DIFFER, OddityKind.ALIAS, OddityKind.CODE, OddityKind.HEADING);
+
+  /** What the guides name of Java, of a library, or of a type within another. */
+  private static final Set<String> NOT_OURS =
+      Set.of("BiconnectivityInspector", "Map", "String", "System", "Cases", "Request");
 
   private static String between(String text, String name) {
     String begin = "<!-- " + name + ": begin -->\n```text\n";
@@ -42,11 +48,27 @@ class DocumentationTest {
     assertTrue(example.lines().count() > 20);
   }
 
+  /** Every command, as the program names them. */
+  static Stream<String> commands() {
+    return Run.of("--help")
+        .out()
+        .lines()
+        .dropWhile(line -> !line.equals("Commands:"))
+        .map(line -> line.replaceAll("^  ([a-z]+) .*", "$1"))
+        .filter(name -> name.matches("[a-z]+"));
+  }
+
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "asfound", "check", "diff", "found", "import", "plan", "report", "review", "trace", "work"
-      })
+  @MethodSource("commands")
+  void a_command_has_its_page_and_the_readme_leads_there(String command) throws IOException {
+    assertTrue(Files.exists(Path.of("docs/reference/" + command + ".md")));
+    assertTrue(
+        Files.readString(Path.of("README.md"))
+            .contains("[`ringout " + command + "`](docs/reference/" + command + ".md)"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("commands")
   void the_reference_shows_the_help_as_it_is(String command) throws IOException {
     Path page = Path.of("docs/reference/" + command + ".md");
     String text = Files.readString(page);
@@ -86,10 +108,33 @@ class DocumentationTest {
     assertTrue(Files.readString(Path.of(".ci/run")).strip().endsWith("exec " + test));
   }
 
+  /** {@code intake.ReadingsReader}, {@code Fault.Cases}, {@code CheckResult}. */
+  @ParameterizedTest
+  @ValueSource(strings = {"DEVELOPERS.md", "docs/explanation/architecture.md"})
+  void a_type_that_a_guide_names_is_there(String page) throws IOException {
+    Set<String> types = new TreeSet<>();
+    try (Stream<Path> files = Files.walk(Path.of("src"))) {
+      files
+          .map(file -> "" + file.getFileName())
+          .filter(name -> name.endsWith(".java"))
+          .forEach(name -> types.add(name.replace(".java", "")));
+    }
+    Set<String> gone = new TreeSet<>();
+    Matcher named =
+        Pattern.compile("`(?:[a-z]+\\.)*([A-Z]\\w*[a-z]\\w*)[^`]*`")
+            .matcher(Files.readString(Path.of(page)));
+    while (named.find()) {
+      if (!types.contains(named.group(1)) && !NOT_OURS.contains(named.group(1))) {
+        gone.add(named.group());
+      }
+    }
+    assertEquals(Set.of(), gone);
+  }
+
   @Test
   void every_link_between_documents_leads_somewhere() throws IOException {
     List<String> broken = new ArrayList<>();
-    List<Path> pages = new ArrayList<>(List.of(Path.of("README.md")));
+    List<Path> pages = new ArrayList<>(List.of(Path.of("README.md"), Path.of("DEVELOPERS.md")));
     try (Stream<Path> docs = Files.walk(Path.of("docs"))) {
       docs.filter(path -> path.toString().endsWith(".md")).forEach(pages::add);
     }

@@ -20,6 +20,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -160,6 +161,12 @@ class EveryJsonDocumentHasASchemaTest {
     Set<String> run = new TreeSet<>();
     whole().map(EveryJsonDocumentHasASchemaTest::command).forEach(run::add);
     assertEquals(commandsWithJson(), run);
+    assertEquals(
+        run,
+        refused()
+            .map(EveryJsonDocumentHasASchemaTest::command)
+            .collect(Collectors.toCollection(TreeSet::new)),
+        "each refuses a file that is not there");
     for (String command : run) {
       String page = Files.readString(REFERENCE.resolve(command + ".md"));
       assertTrue(

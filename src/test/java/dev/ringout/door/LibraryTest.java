@@ -6,28 +6,39 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.Ringout;
 import dev.ringout.check.CheckResult;
+import dev.ringout.harness.Harness;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.CheckJob;
 import dev.ringout.jobs.PlanJob;
 import dev.ringout.jobs.RecordJob;
+import dev.ringout.jobs.Stopped;
 import dev.ringout.jobs.UnitRequest;
 import dev.ringout.jobs.UnitRequest.Touched;
 import dev.ringout.jobs.VerifyJob;
 import dev.ringout.jobs.WrongRequest;
 import dev.ringout.plan.TestPlan;
 import dev.ringout.print.RecordHtml;
+import dev.ringout.readings.ReadingSet;
 import dev.ringout.seal.Digest;
 import dev.ringout.seal.SealFinding;
 import dev.ringout.sheet.PrintForm.PaperSize;
+import dev.ringout.source.Place;
+import dev.ringout.source.Problem;
+import dev.ringout.source.Severity;
+import dev.ringout.support.PlainLimits;
 import java.io.File;
 import java.io.IOException;
+import java.lang.reflect.Method;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -76,6 +87,26 @@ class LibraryTest {
   }
 
   @Test
+  void every_job_has_its_method_at_the_door() throws IOException {
+    Set<String> jobs = new TreeSet<>();
+    try (Stream<Path> files = Files.list(Path.of("src/main/java/dev/ringout/jobs"))) {
+      files
+          .map(file -> "" + file.getFileName())
+          .filter(name -> name.endsWith("Job.java"))
+          .forEach(name -> jobs.add(name.replace(".java", ".Request")));
+    }
+    Set<String> asked = new TreeSet<>();
+    for (Method method : Ringout.class.getMethods()) {
+      for (Class<?> request : method.getParameterTypes()) {
+        if (request.getName().startsWith("dev.ringout.jobs.") && request.isRecord()) {
+          asked.add(request.getName().replaceFirst(".*\\.", "").replace('$', '.'));
+        }
+      }
+    }
+    assertEquals(jobs, asked);
+  }
+
+  @Test
   void what_a_plan_leaves_open_after_a_rework_is_read_again() throws WrongRequest {
     TestPlan plan =
         Ringout.onFiles()
@@ -114,6 +145,44 @@ class LibraryTest {
   }
 
   @Test
+  void of_an_empty_list_nothing_is_shown() {
+    Harness empty = Harness.builder(PlainLimits.of()).build();
+    CheckResult result = CheckResult.of(empty, new ReadingSet(List.of(), List.of()), List.of());
+    assertEquals(CheckResult.Verdict.INCOMPLETE, result.verdict());
+  }
+
+  @Test
+  void an_input_with_an_error_never_conforms() throws WrongRequest {
+    CheckResult good =
+        Ringout.onFiles().check(CheckJob.Request.of(unit(CLEAN))).result().orElseThrow();
+    assertEquals(CheckResult.Verdict.CONFORMS, good.verdict());
+    Problem error = new Problem(Place.of("sheet.xlsx"), "", Severity.ERROR, "is no number", "");
+    assertEquals(
+        CheckResult.Verdict.INCOMPLETE,
+        CheckResult.of(good.harness(), good.readings(), List.of(error)).verdict());
+  }
+
+  @Test
+  void a_record_that_does_not_show_its_digest_is_continued_by_none() throws Exception {
+    Path first = folder.resolve("first.html");
+    RecordJob.Result record =
+        Ringout.onFiles().record(RecordJob.Request.of(unit(CLEAN), first)).result().orElseThrow();
+    Files.writeString(first, "<p>all is well</p>");
+    Files.writeString(VerifyJob.sealOf(first), record.seal(Digest.of(first)));
+    RecordJob.Request next =
+        new RecordJob.Request(
+            unit(CLEAN),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of(new RecordJob.Before(first, false)),
+            List.of(),
+            Optional.empty(),
+            folder.resolve("next.html"));
+    Stopped stopped = assertThrows(Stopped.class, () -> Ringout.onFiles().record(next));
+    assertTrue(stopped.text().contains("is not as it was sealed"), stopped.text());
+  }
+
+  @Test
   void a_record_is_written_sealed_and_verified_by_whoever_asks() throws Exception {
     Path to = folder.resolve("record.html");
     RecordJob.Result record =
@@ -122,7 +191,7 @@ class LibraryTest {
     Files.writeString(VerifyJob.sealOf(to), record.seal(Digest.of(to)));
     VerifyJob.Result verified =
         Ringout.onFiles().verify(new VerifyJob.Request(to, Optional.empty()));
-    assertTrue(!verified.has(SealFinding.State.DIFFERS));
+    assertTrue(!verified.has(SealFinding.State.DIFFERS) && !verified.isAsSealed());
     assertEquals(
         List.of(SealFinding.Kind.NOT_SIGNED),
         verified.findings().stream()

@@ -7,6 +7,7 @@ import dev.ringout.jobs.CheckJob;
 import dev.ringout.jobs.UnitRequest;
 import dev.ringout.jobs.WrongRequest;
 import dev.ringout.words.FaultSentences;
+import dev.ringout.words.ProblemText;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -17,7 +18,7 @@ final class ProveAUnit {
   public static void main(String[] args) throws WrongRequest {
     UnitRequest unit = UnitRequest.of(Path.of(args[0]), List.of(Path.of(args[1])));
     Answer<CheckResult> answer = Ringout.onFiles().check(CheckJob.Request.of(unit));
-    answer.problems().forEach(problem -> System.out.println(problem.text()));
+    System.out.print(ProblemText.write(answer.problems()));
     answer.result().ifPresent(ProveAUnit::show);
   }
 

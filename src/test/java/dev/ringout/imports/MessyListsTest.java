@@ -66,7 +66,8 @@ class MessyListsTest {
               findings.add(expected);
             }
           }
-          default -> {}
+          case "heading", "merged" -> {}
+          default -> throw new IllegalArgumentException("row " + row + ": " + expected);
         }
       }
     }

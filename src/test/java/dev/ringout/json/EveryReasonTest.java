@@ -10,6 +10,7 @@ import com.networknt.schema.SpecificationVersion;
 import dev.ringout.check.CheckResult;
 import dev.ringout.check.InsulationNote;
 import dev.ringout.circuit.Circuit;
+import dev.ringout.compare.Coverage;
 import dev.ringout.compare.Coverage.Unprovable;
 import dev.ringout.compare.IdleConcession;
 import dev.ringout.compare.InsulationDemand.Level;
@@ -26,6 +27,7 @@ import dev.ringout.readings.Side;
 import dev.ringout.source.Place;
 import dev.ringout.support.UnitUnderTest;
 import java.io.IOException;
+import java.lang.reflect.RecordComponent;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -36,6 +38,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -192,6 +195,16 @@ class EveryReasonTest {
         CHECK,
         "whyUnproven",
         unproven().stream().map(one -> UnprovenJson.why(circuit(), one)).toList());
+  }
+
+  @Test
+  void every_sort_that_is_counted_is_in_the_document() {
+    Map<String, Object> document = CoverageJson.of(result.coverage(), circuit());
+    assertEquals(
+        Arrays.stream(Coverage.class.getRecordComponents())
+            .map(RecordComponent::getName)
+            .collect(Collectors.toCollection(TreeSet::new)),
+        new TreeSet<>(document.keySet()));
   }
 
   @Test

@@ -47,6 +47,10 @@ record CheckCase(boolean fires, String says, Map<String, String> sheets) {
     return ReadUnit.of(unit);
   }
 
+  Paper paper(Path folder) throws Exception {
+    return new Paper(Circuit.of(harness(folder)), Tables.published(), CopperWire.published());
+  }
+
   Review review(Path folder, List<Waiver> waivers, LocalDate today) throws Exception {
     return Review.of(
         Circuit.of(harness(folder)),

@@ -12,6 +12,8 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -68,6 +70,34 @@ class ChecksTest {
             .contains(check.about().toLowerCase(java.util.Locale.ROOT)));
     assertTrue(
         Files.readString(Path.of("docs/reference/review.md")).contains("(checks/" + rule + ".md)"));
+  }
+
+  @Test
+  void a_check_that_is_written_is_run() throws Exception {
+    Set<String> written = new TreeSet<>();
+    try (Stream<Path> files = Files.list(Path.of("src/main/java/dev/ringout/review"))) {
+      for (Path file : files.toList()) {
+        if (Files.readString(file).contains(" implements Check {")) {
+          written.add(("" + file.getFileName()).replace(".java", ""));
+        }
+      }
+    }
+    Set<String> run = new TreeSet<>();
+    Review.all().forEach(check -> run.add(check.getClass().getSimpleName()));
+    assertEquals(written, run);
+  }
+
+  /** Else its silence would be taken for a good paper. */
+  @ParameterizedTest
+  @MethodSource("rules")
+  void a_check_looks_at_a_unit_or_says_what_it_lacks_to_do_so(String rule) throws Exception {
+    Check check =
+        Review.all().stream().filter(one -> one.rule().equals(rule)).findFirst().orElseThrow();
+    for (CheckCase one : CheckCase.read(CASES.resolve(rule + ".txt"))) {
+      Findings findings = new Findings(rule);
+      check.run(one.paper(folder), findings);
+      assertTrue(findings.hasLooked() || findings.lack().isPresent());
+    }
   }
 
   @Test

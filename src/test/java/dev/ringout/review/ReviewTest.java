@@ -16,6 +16,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -47,6 +48,14 @@ class ReviewTest {
             .toList();
     assertEquals(severities.stream().sorted().toList(), severities);
     assertEquals(EnumSet.allOf(Severity.class), Set.copyOf(severities));
+  }
+
+  @Test
+  void the_sample_of_paper_errors_has_one_for_every_check() {
+    Review review = review(PAPER_ERRORS, List.of(), Optional.empty());
+    Set<String> silent = new TreeSet<>(review.checks().keySet());
+    review.remarks().forEach(remark -> silent.remove(remark.rule()));
+    assertEquals(Set.of(), silent);
   }
 
   @Test

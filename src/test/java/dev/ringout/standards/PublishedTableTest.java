@@ -15,6 +15,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,6 +26,17 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** A published value is worth as much as the source beside it. */
 class PublishedTableTest {
   private static final Path FILES = Path.of("src/main/resources/dev/ringout/standards");
+
+  /** Constants and lists of the program's own: no company has others. */
+  private static final Set<String> NO_TABLES =
+      Set.of(
+          "awg",
+          "cautions",
+          "copper",
+          "look-alikes",
+          "metric-conductors",
+          "stranding",
+          "switch-contacts");
 
   @TempDir private Path folder;
 
@@ -70,8 +83,50 @@ class PublishedTableTest {
   @ParameterizedTest
   @MethodSource("tables")
   void no_row_stands_twice(String table) {
-    List<Entry> rows = Tables.published().rows(table);
-    assertEquals(rows.size(), new HashSet<>(rows).size());
+    List<List<String>> keys =
+        Tables.published().rows(table).stream()
+            .map(row -> Tables.key(table, row.values()))
+            .toList();
+    assertEquals(keys.size(), new HashSet<>(keys).size());
+    assertTrue(keys.stream().noneMatch(key -> key.stream().allMatch(String::isEmpty)), table);
+  }
+
+  @Test
+  void every_file_is_a_table_that_a_user_can_lay_his_own_over_or_is_none_on_purpose()
+      throws IOException {
+    Set<String> expected = new TreeSet<>(NO_TABLES);
+    expected.addAll(Tables.names());
+    assertEquals(
+        expected,
+        files()
+            .map(file -> file.replace(".csv", ""))
+            .collect(Collectors.toCollection(TreeSet::new)));
+  }
+
+  @Test
+  void every_file_is_read_by_the_program() throws IOException {
+    StringBuilder code = new StringBuilder();
+    try (Stream<Path> sources = Files.walk(Path.of("src/main/java"))) {
+      for (Path source : sources.filter(one -> ("" + one).endsWith(".java")).sorted().toList()) {
+        if (!source.endsWith("Tables.java")) {
+          code.append(Files.readString(source));
+        }
+      }
+    }
+    for (String file : files().toList()) {
+      assertTrue(
+          code.indexOf("\"" + file + "\"") >= 0
+              || code.indexOf("\"" + file.replace(".csv", "") + "\"") >= 0,
+          "nothing reads " + file);
+    }
+  }
+
+  @Test
+  void every_table_is_named_in_the_reference() throws IOException {
+    String page = Files.readString(Path.of("docs/reference/review.md"));
+    for (String table : Tables.names()) {
+      assertTrue(page.contains("`" + table + "`"), table);
+    }
   }
 
   @Test

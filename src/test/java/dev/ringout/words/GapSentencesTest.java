@@ -1,10 +1,12 @@
 package dev.ringout.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.check.InsulationNote;
 import dev.ringout.circuit.Circuit;
+import dev.ringout.compare.Coverage;
 import dev.ringout.compare.Coverage.Unprovable;
 import dev.ringout.compare.InsulationDemand.Level;
 import dev.ringout.compare.MissingWire;
@@ -14,6 +16,7 @@ import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -111,6 +114,17 @@ class GapSentencesTest {
   @Test
   void a_part_is_named_by_its_kind() {
     says("no good reading was made across resistor R1", new Unproven.OfPart(0, false));
+  }
+
+  @Test
+  void every_sort_that_is_counted_is_said_where_something_of_it_is_needed() {
+    long sorts =
+        Stream.of(Coverage.class.getRecordComponents())
+            .filter(one -> one.getType() == Coverage.Tally.class)
+            .count();
+    Coverage coverage = result.coverage();
+    assertEquals(sorts, Sentences.coverage(coverage).split(", ", -1).length);
+    assertTrue(coverage.switches().needed() > 0 && coverage.parts().needed() > 0);
   }
 
   @Test

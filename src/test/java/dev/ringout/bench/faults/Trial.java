@@ -54,24 +54,6 @@ record Trial(Rig paper, Rig bench, List<Kind> planted, Sheet sheet) {
         : result;
   }
 
-  /** What is wrong with the test or the paper is said of them. */
-  private boolean isOfItsKind(List<Fault> faults) {
-    return planted.stream()
-        .allMatch(
-            kind ->
-                switch (kind) {
-                  case ROW_SLIP -> has(faults, Fault.SlippedRows.class);
-                  case WRONG_PIN -> has(faults, Fault.Misread.class);
-                  case LEADS -> has(faults, Fault.LeadsNotNulled.class);
-                  case PAPER -> has(faults, Fault.OnPaper.class);
-                  default -> true;
-                });
-  }
-
-  private static boolean has(List<Fault> faults, Class<? extends Fault> kind) {
-    return faults.stream().anyMatch(kind::isInstance);
-  }
-
   private static boolean isCertain(Fault fault) {
     return fault.finding().certainty() == Certainty.CERTAIN
         || fault instanceof Fault.OfTheTest
@@ -109,7 +91,9 @@ record Trial(Rig paper, Rig bench, List<Kind> planted, Sheet sheet) {
     List<Fault> faults = result.diagnosis().faults();
     Referee referee = new Referee(paper, bench);
     boolean exact =
-        faults.size() <= planted.size() && referee.isExact(faults) && isOfItsKind(faults);
+        faults.size() <= planted.size()
+            && referee.isExact(faults)
+            && planted.stream().allMatch(kind -> kind.isSaidIn(faults));
     boolean among = exact || referee.isAmongAlternatives(faults);
     Set<Judged> accounted = new HashSet<>(result.diagnosis().unexplained());
     faults.forEach(fault -> accounted.addAll(fault.finding().readings()));
