@@ -3,7 +3,6 @@ package dev.ringout;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.Dependency;
@@ -27,7 +26,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** The rooms of docs/explanation/architecture.md, and where the large libraries may be used. */
@@ -97,9 +95,6 @@ class ArchitectureTest {
       picocli                     | cli
       """;
 
-  /** What is still otherwise, to be emptied: one that nothing needs any more must go. */
-  private static final Set<String> EXCEPTIONS = Set.of("cli -> com.fasterxml.jackson");
-
   private static final Map<String, List<String>> MAY_KNOW = rooms();
   private static final Map<String, List<String>> MAY_USE = table(LIBRARIES);
 
@@ -116,8 +111,7 @@ class ArchitectureTest {
         String other = room(knows.getTargetClass());
         if (isOurs(knows.getTargetClass())
             && !other.equals(room)
-            && !MAY_KNOW.get(room).contains(other)
-            && !EXCEPTIONS.contains(room + " -> " + other)) {
+            && !MAY_KNOW.get(room).contains(other)) {
           wrong.add(room + " may not know " + other + ": " + knows.getDescription());
         }
       }
@@ -141,28 +135,12 @@ class ArchitectureTest {
     for (JavaClass type : all) {
       for (Dependency uses : type.getDirectDependenciesFromSelf()) {
         String library = library(uses.getTargetClass());
-        if (!library.isEmpty()
-            && !MAY_USE.getOrDefault(library, List.of()).contains(room(type))
-            && !EXCEPTIONS.contains(room(type) + " -> " + library)) {
+        if (!library.isEmpty() && !MAY_USE.getOrDefault(library, List.of()).contains(room(type))) {
           wrong.add(room(type) + " may not use " + library + ": " + uses.getDescription());
         }
       }
     }
     assertNone(wrong);
-  }
-
-  @ArchTest
-  static void an_exception_is_one_that_the_code_still_needs(JavaClasses all) {
-    Set<String> needed = new TreeSet<>();
-    for (JavaClass type : all) {
-      for (Dependency uses : type.getDirectDependenciesFromSelf()) {
-        needed.add(room(type) + " -> " + room(uses.getTargetClass()));
-        needed.add(room(type) + " -> " + library(uses.getTargetClass()));
-      }
-    }
-    Set<String> idle = new TreeSet<>(EXCEPTIONS);
-    idle.removeAll(needed);
-    assertEquals(Set.of(), idle);
   }
 
   @ArchTest

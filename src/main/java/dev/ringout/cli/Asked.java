@@ -12,7 +12,8 @@ final class Asked {
     return before(wrong.part()) + wrong.text();
   }
 
-  private static String before(WrongRequest.Part part) {
+  /** The option, as it stands before what is wrong; empty where the words themselves say it. */
+  static String before(WrongRequest.Part part) {
     return switch (part) {
       case ONLY -> "--only: ";
       case TOUCHED -> "--touched: ";

@@ -9,11 +9,13 @@ import dev.ringout.imports.list.Words;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.ImportJob;
 import dev.ringout.json.ImportJson;
+import dev.ringout.json.ProfileJson;
 import dev.ringout.print.ImportedSheets;
 import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.text.ImportText;
 import dev.ringout.words.ProblemText;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -152,15 +154,11 @@ final class ImportCommand implements Callable<Integer> {
     Set<String> allMarks = new LinkedHashSet<>(marks);
     Set<String> allOnePoint = new LinkedHashSet<>(onePoint);
     if (profile.isPresent() && Files.exists(profile.get())) {
-      try {
-        ImportOptions saved = Profile.read(profile.get());
-        roles.putAll(saved.columns());
-        allJoinBy.addAll(saved.joinBy());
-        allMarks.addAll(saved.marks());
-        allOnePoint.addAll(saved.onePoint());
-      } catch (Profile.Unreadable e) {
-        throw new ParameterException(spec.commandLine(), profile.get() + " " + e.getMessage());
-      }
+      ImportOptions saved = saved(profile.get());
+      roles.putAll(saved.columns());
+      allJoinBy.addAll(saved.joinBy());
+      allMarks.addAll(saved.marks());
+      allOnePoint.addAll(saved.onePoint());
     }
     for (String column : columns) {
       int equals = column.lastIndexOf('=');
@@ -169,8 +167,7 @@ final class ImportCommand implements Callable<Integer> {
           ColumnChoice.of(title)
               .orElseThrow(
                   () ->
-                      new ParameterException(
-                          spec.commandLine(),
+                      wrong(
                           "--column \""
                               + column
                               + "\": expected HEADING=ROLE, where ROLE is one of "
@@ -181,23 +178,39 @@ final class ImportCommand implements Callable<Integer> {
     return new ImportOptions(roles, allJoinBy, allMarks, allOnePoint);
   }
 
+  private ImportOptions saved(Path file) {
+    try {
+      return ProfileJson.read(Files.readString(file));
+    } catch (IOException e) {
+      throw wrong(file + " can't be read: " + e.getMessage());
+    } catch (ProfileJson.Unreadable e) {
+      throw wrong(file + " " + e.getMessage());
+    }
+  }
+
   private Words words() {
     Words words = Words.standard();
     for (Path file : wordFiles) {
       try {
-        words.add(Profile.words(file));
-      } catch (Profile.Unreadable | IllegalArgumentException e) {
-        throw new ParameterException(spec.commandLine(), file + ": " + e.getMessage());
+        words.add(Files.readAllLines(file));
+      } catch (IOException e) {
+        throw wrong(file + ": can't be read: " + e.getMessage());
+      } catch (IllegalArgumentException e) {
+        throw wrong(file + ": " + e.getMessage());
       }
     }
     return words;
+  }
+
+  private ParameterException wrong(String words) {
+    return new ParameterException(spec.commandLine(), words);
   }
 
   private int saveProfile(ImportOptions options) {
     if (profile.isEmpty() || Files.exists(profile.get())) {
       return ExitCode.DONE;
     }
-    int written = output.write(profile.get(), Profile.text(options), false);
+    int written = output.write(profile.get(), ProfileJson.write(options), false);
     if (written == ExitCode.DONE) {
       output.err().println("ringout: " + profile.get() + " written; it holds the options given");
     }
@@ -226,9 +239,7 @@ final class ImportCommand implements Callable<Integer> {
       return output.write(file, beside -> OutFile.csv(beside, sheets.get(0)), force);
     }
     if (name.endsWith(".xls") || name.endsWith(".ods")) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "-o " + file + ": a harness file is written as .xlsx, .csv or a folder");
+      throw wrong("-o " + file + ": a harness file is written as .xlsx, .csv or a folder");
     }
     return output.write(file, beside -> OutFile.folder(beside, sheets), force);
   }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -43,21 +44,44 @@ public final class PointSearch {
   }
 
   /** What was found, or why nothing was. */
-  public sealed interface Result {}
+  public sealed interface Result {
+    /** What is made of it, whichever it is. */
+    <T> T match(Function<Found, T> found, Function<NotFound, T> notFound);
+
+    /** The point, where one was found. */
+    default Optional<Found> found() {
+      return match(Optional::of, notFound -> Optional.empty());
+    }
+
+    /** Why there is none, where none was found. */
+    default Optional<NotFound> notFound() {
+      return match(found -> Optional.empty(), Optional::of);
+    }
+  }
 
   /**
    * A point.
    *
    * @param as how it was understood: as a point, a wire or a signal
    */
-  public record Found(Point point, String as) implements Result {}
+  public record Found(Point point, String as) implements Result {
+    @Override
+    public <T> T match(Function<Found, T> found, Function<NotFound, T> notFound) {
+      return found.apply(this);
+    }
+  }
 
   /**
    * Nothing, or too much.
    *
    * @param maybe what was probably meant, or empty
    */
-  public record NotFound(String text, String maybe) implements Result {}
+  public record NotFound(String text, String maybe) implements Result {
+    @Override
+    public <T> T match(Function<Found, T> found, Function<NotFound, T> notFound) {
+      return notFound.apply(this);
+    }
+  }
 
   /** Finds what a text means. */
   public Result find(String text) {

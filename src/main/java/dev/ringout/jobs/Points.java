@@ -9,13 +9,15 @@ final class Points {
 
   static PointSearch.Found find(PointSearch search, String words) throws WrongRequest {
     PointSearch.Result result = search.find(words);
-    if (result instanceof PointSearch.Found found) {
-      return found;
+    if (result.found().isEmpty()) {
+      throw wrong(result);
     }
-    throw notFound((PointSearch.NotFound) result);
+    return result.found().get();
   }
 
-  static WrongRequest notFound(PointSearch.NotFound not) {
+  /** Why a request that names what was not found is wrong. */
+  static WrongRequest wrong(PointSearch.Result result) {
+    PointSearch.NotFound not = result.notFound().orElseThrow();
     return new WrongRequest(
         Part.POINT, not.text() + (not.maybe().isEmpty() ? "" : "; maybe " + not.maybe()));
   }

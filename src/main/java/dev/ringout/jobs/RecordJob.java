@@ -6,6 +6,7 @@ import dev.ringout.check.UnitOfTest;
 import dev.ringout.circuit.UnitMap;
 import dev.ringout.harness.Waiver;
 import dev.ringout.jobs.WrongRequest.Part;
+import dev.ringout.record.FailedFirst;
 import dev.ringout.record.RecordContent;
 import dev.ringout.record.TestRecord;
 import dev.ringout.review.Review;
@@ -97,7 +98,7 @@ public final class RecordJob {
               record.program(),
               record.result().verdict().word(),
               record.earlier(),
-              RecordContent.failed(record, name),
+              FailedFirst.of(record, name),
               record.notes());
       return key.map(seal::signed).orElseGet(seal::text);
     }

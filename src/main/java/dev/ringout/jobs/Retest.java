@@ -1,7 +1,7 @@
 package dev.ringout.jobs;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Conductor;
+import dev.ringout.harness.Wire;
 import dev.ringout.plan.Step;
 import dev.ringout.plan.TestPlan;
 import dev.ringout.readings.Reading;
@@ -87,10 +87,13 @@ public record Retest(Step step, String from, String to, RetestReason why) {
     List<String> wires = new ArrayList<>();
     if (circuit.normal().of(from) == circuit.normal().of(to)) {
       for (int conductor : circuit.normal().path(from, to)) {
-        if (circuit.conductors().get(conductor) instanceof Conductor.OfWire one
-            && touched.contains(one.wire().name())) {
-          wires.add(one.wire().name());
-        }
+        circuit
+            .conductors()
+            .get(conductor)
+            .asWire()
+            .map(Wire::name)
+            .filter(touched::contains)
+            .ifPresent(wires::add);
       }
     }
     return List.copyOf(wires);

@@ -8,7 +8,6 @@ import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.intake.PointSearch;
 import dev.ringout.intake.PointSearch.Found;
-import dev.ringout.intake.PointSearch.NotFound;
 import dev.ringout.jobs.WrongRequest.Part;
 import dev.ringout.trace.Trace;
 import java.nio.file.Path;
@@ -66,22 +65,26 @@ public final class TraceJob {
   /** All words as one point, or split into two; blanks within a point need no quotes. */
   private static List<Found> points(List<String> words, PointSearch search) throws WrongRequest {
     PointSearch.Result whole = search.find(String.join(" ", words));
-    if (whole instanceof Found one) {
-      return List.of(one);
+    if (whole.found().isPresent()) {
+      return List.of(whole.found().get());
     }
     PointSearch.Result wrong = whole;
     for (int split = 1; split < words.size(); split++) {
       PointSearch.Result first = search.find(String.join(" ", words.subList(0, split)));
       PointSearch.Result second = search.find(String.join(" ", words.subList(split, words.size())));
-      if (first instanceof Found one && second instanceof Found two) {
-        if (one.point().equals(two.point())) {
-          throw new WrongRequest(Part.POINT, one.as() + " and " + two.as() + " are the same point");
-        }
-        return List.of(one, two);
+      if (first.found().isPresent() && second.found().isPresent()) {
+        return differing(first.found().get(), second.found().get());
       }
-      wrong = first instanceof NotFound ? first : second;
+      wrong = first.notFound().isPresent() ? first : second;
     }
-    throw Points.notFound((NotFound) wrong);
+    throw Points.wrong(wrong);
+  }
+
+  private static List<Found> differing(Found one, Found two) throws WrongRequest {
+    if (one.point().equals(two.point())) {
+      throw new WrongRequest(Part.POINT, one.as() + " and " + two.as() + " are the same point");
+    }
+    return List.of(one, two);
   }
 
   private static SwitchState state(String words, PointSearch search) throws WrongRequest {

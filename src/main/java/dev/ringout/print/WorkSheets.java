@@ -100,38 +100,7 @@ public final class WorkSheets {
 
   private static OutSheet wiring(ItemSheet sheet, String title) {
     List<List<String>> rows = new ArrayList<>();
-    for (ItemSheet.Cavity cavity : sheet.cavities()) {
-      if (cavity.ends().isEmpty()) {
-        String plug = cavity.plug().isEmpty() ? "" : "sealing plug " + cavity.plug();
-        rows.add(
-            cavity.jumpers().isEmpty()
-                ? List.of(cavity.pin(), "empty", "", "", "", "", "", plug)
-                : row(cavity.pin(), jumpers(cavity)));
-        continue;
-      }
-      for (WireEnd end : cavity.ends()) {
-        Wire wire = end.wire();
-        rows.add(
-            List.of(
-                cavity.pin(),
-                wire.name(),
-                wire.colour(),
-                wire.gaugeLabel(),
-                wire.type(),
-                wire.signal(),
-                end.there().toString(),
-                end.contact(),
-                tool(end),
-                end.strip(),
-                end.marker(),
-                wire.group().isEmpty() ? wire.cable() : wire.group(),
-                "",
-                ""));
-      }
-      if (!cavity.jumpers().isEmpty()) {
-        rows.add(row(cavity.pin(), jumpers(cavity)));
-      }
-    }
+    sheet.cavities().forEach(cavity -> rows.addAll(rows(cavity)));
     return new OutSheet(
         sheet.ref(),
         WIRING,
@@ -140,6 +109,38 @@ public final class WorkSheets {
             .withToFill(12, 13)
             .withAbout(about(sheet))
             .withPicture(sheet.face().map(face -> FacePicture.of(sheet, face)).orElse("")));
+  }
+
+  /** A row for each wire end of a cavity, and one for its jumpers or for nothing. */
+  private static List<List<String>> rows(ItemSheet.Cavity cavity) {
+    List<List<String>> rows = new ArrayList<>();
+    cavity.ends().forEach(end -> rows.add(row(cavity, end)));
+    if (!cavity.jumpers().isEmpty()) {
+      rows.add(List.of(cavity.pin(), jumpers(cavity)));
+    } else if (cavity.ends().isEmpty()) {
+      String plug = cavity.plug().isEmpty() ? "" : "sealing plug " + cavity.plug();
+      rows.add(List.of(cavity.pin(), "empty", "", "", "", "", "", plug));
+    }
+    return rows;
+  }
+
+  private static List<String> row(ItemSheet.Cavity cavity, WireEnd end) {
+    Wire wire = end.wire();
+    return List.of(
+        cavity.pin(),
+        wire.name(),
+        wire.colour(),
+        wire.gaugeLabel(),
+        wire.type(),
+        wire.signal(),
+        end.there().toString(),
+        end.contact(),
+        tool(end),
+        end.strip(),
+        end.marker(),
+        wire.group().isEmpty() ? wire.cable() : wire.group(),
+        "",
+        "");
   }
 
   /** A setting from memory says so: the data plate on the tool decides. */
@@ -158,10 +159,6 @@ public final class WorkSheets {
 
   private static String jumpers(ItemSheet.Cavity cavity) {
     return "jumper to " + String.join(", ", cavity.jumpers());
-  }
-
-  private static List<String> row(String pin, String what) {
-    return List.of(pin, what);
   }
 
   private static OutSheet cutList(WorkPapers papers, String title) {

@@ -25,6 +25,21 @@ public sealed interface Measured {
     return Optional.empty();
   }
 
+  /** What it was more than; absent where the meter said no such thing. */
+  default Optional<MoreThan> moreThan() {
+    return Optional.empty();
+  }
+
+  /** What it was less than; absent where the meter said no such thing. */
+  default Optional<LessThan> lessThan() {
+    return Optional.empty();
+  }
+
+  /** Whether it was above a range that nobody gave. */
+  default boolean isAboveUnknownRange() {
+    return false;
+  }
+
   /** The least that it was: infinite for {@code OL} without a range, nothing for a word. */
   default double atLeastOhms() {
     return 0;
@@ -100,6 +115,11 @@ public sealed interface Measured {
     }
 
     @Override
+    public Optional<MoreThan> moreThan() {
+      return Optional.of(this);
+    }
+
+    @Override
     public double atLeastOhms() {
       return ohms;
     }
@@ -123,6 +143,11 @@ public sealed interface Measured {
     }
 
     @Override
+    public Optional<LessThan> lessThan() {
+      return Optional.of(this);
+    }
+
+    @Override
     public double atMostOhms() {
       return ohms;
     }
@@ -142,6 +167,11 @@ public sealed interface Measured {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.overRange(this);
+    }
+
+    @Override
+    public boolean isAboveUnknownRange() {
+      return rangeOhms.isEmpty();
     }
 
     @Override

@@ -66,35 +66,36 @@ public final class ImportText {
                         ? " (headings in row " + sheet.headingRow() + ")"
                         : "")));
     if (whole && sheet.layout() != Layout.NONE) {
-      List<String> kept = new ArrayList<>();
-      int shown = 0;
-      for (ListColumn column : sheet.columns()) {
-        if (column.role() == Role.KEEP) {
-          if (!column.heading().isEmpty()) {
-            kept.add(column.heading());
-          }
-          continue;
-        }
-        if (shown++ >= COLUMNS_SHOWN) {
-          continue;
-        }
-        page.line(
-            Text.of(
-                "  %-3s %-30s %-13s %s",
-                Place.columnLetters(column.index()),
-                cut(column.heading(), 30),
-                column.role().title(),
-                column.certainty().word()));
-      }
-      if (shown > COLUMNS_SHOWN) {
-        page.line(
-            "      and " + Numbers.count(shown - COLUMNS_SHOWN, "column") + " more like these");
-      }
-      if (!kept.isEmpty()) {
-        page.paragraph("      kept as notes: ", String.join(", ", kept));
-      }
+      columns(sheet.columns());
     }
     page.paragraph("  ", rows(sheet.rows()));
+  }
+
+  private void columns(List<ListColumn> columns) {
+    List<ListColumn> understood =
+        columns.stream().filter(column -> column.role() != Role.KEEP).toList();
+    for (ListColumn column : understood.stream().limit(COLUMNS_SHOWN).toList()) {
+      page.line(
+          Text.of(
+              "  %-3s %-30s %-13s %s",
+              Place.columnLetters(column.index()),
+              cut(column.heading(), 30),
+              column.role().title(),
+              column.certainty().word()));
+    }
+    int more = understood.size() - COLUMNS_SHOWN;
+    if (more > 0) {
+      page.line("      and " + Numbers.count(more, "column") + " more like these");
+    }
+    List<String> kept =
+        columns.stream()
+            .filter(column -> column.role() == Role.KEEP)
+            .map(ListColumn::heading)
+            .filter(heading -> !heading.isEmpty())
+            .toList();
+    if (!kept.isEmpty()) {
+      page.paragraph("      kept as notes: ", String.join(", ", kept));
+    }
   }
 
   private static String rows(RowCounts rows) {

@@ -1,6 +1,5 @@
 package dev.ringout.words;
 
-import dev.ringout.circuit.Conductor;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Pattern;
 import dev.ringout.diagnose.Move;
@@ -20,7 +19,7 @@ final class FaultAdvice implements Fault.Cases<String> {
 
   @Override
   public String open(Fault.Open open) {
-    return open.suspects().get(0) instanceof Conductor.OfWire
+    return open.suspects().get(0).isWire()
         ? "Look for a contact that is not home or a bad crimp at both ends; tug the wire gently."
         : "Look whether it is there and tight.";
   }

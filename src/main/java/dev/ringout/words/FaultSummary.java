@@ -8,7 +8,6 @@ import dev.ringout.diagnose.Move;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
-import dev.ringout.readings.Measured;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Ohms;
 import dev.ringout.units.Text;
@@ -282,19 +281,16 @@ final class FaultSummary implements Fault.Cases<String> {
   private static boolean isLeast(Fault.HighResistance high) {
     return high.finding().readings().stream()
         .map(judged -> judged.reading().measured())
-        .anyMatch(
-            measured ->
-                measured instanceof Measured.MoreThan more && more.ohms() == high.measuredOhms());
+        .flatMap(measured -> measured.moreThan().stream())
+        .anyMatch(more -> more.ohms() == high.measuredOhms());
   }
 
   /** Whether the value named is what a reading was below, and not what it was. */
   private static boolean isMost(Fault.LowInsulation low) {
     return low.finding().readings().stream()
         .map(judged -> judged.reading().measured())
-        .anyMatch(
-            measured ->
-                measured instanceof Measured.LessThan less
-                    && less.ohms() == low.measuredOhms().orElse(0));
+        .flatMap(measured -> measured.lessThan().stream())
+        .anyMatch(less -> less.ohms() == low.measuredOhms().orElse(0));
   }
 
   /** What makes other wires fellows of one. */

@@ -1,8 +1,7 @@
 package dev.ringout.words;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.Expected.Joined;
-import dev.ringout.circuit.Expected.ThroughParts;
+import dev.ringout.circuit.Expected;
 import dev.ringout.diagnose.NextReading;
 import dev.ringout.diagnose.NextReading.Answer;
 import dev.ringout.diagnose.NextReason;
@@ -27,12 +26,7 @@ public final class NextSentences {
     if (answer.poorly()) {
       return "high";
     }
-    if (answer.shows() instanceof ThroughParts parts) {
-      return Double.isInfinite(parts.highOhms())
-          ? "a part's value"
-          : new OhmsRange(parts.lowOhms(), parts.highOhms()).text();
-    }
-    return answer.shows() instanceof Joined ? "joined" : "OL";
+    return answer.shows().match(new Reads());
   }
 
   /** What an answer would mean. */
@@ -47,6 +41,25 @@ public final class NextSentences {
             .map(FaultSentences::slips)
             .collect(Collectors.joining("; or ")),
         more > 0 ? Text.of("; or %s", Numbers.count(more, "less likely explanation")) : "");
+  }
+
+  private record Reads() implements Expected.Cases<String> {
+    @Override
+    public String joined(Expected.Joined expected) {
+      return "joined";
+    }
+
+    @Override
+    public String apart(Expected.Apart expected) {
+      return "OL";
+    }
+
+    @Override
+    public String throughParts(Expected.ThroughParts parts) {
+      return Double.isInfinite(parts.highOhms())
+          ? "a part's value"
+          : new OhmsRange(parts.lowOhms(), parts.highOhms()).text();
+    }
   }
 
   private record Why(Circuit circuit) implements NextReason.Cases<String> {

@@ -1,13 +1,9 @@
-package dev.ringout.cli;
+package dev.ringout.json;
 
 import com.fasterxml.jackson.jr.ob.JSON;
 import dev.ringout.imports.list.ColumnChoice;
 import dev.ringout.imports.list.ImportOptions;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -15,31 +11,44 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** A shop's way of writing lists, kept in a file: what would be said as options each time. */
-final class Profile {
+/** A shop's way of writing lists, kept as a document: what would be said as options each time. */
+public final class ProfileJson {
   private static final String FORMAT = "ringout-profile/1";
 
-  private Profile() {}
+  private ProfileJson() {}
 
-  /** A profile that can't be read, in words for the user. */
-  static final class Unreadable extends Exception {
+  /** A text that is no profile, in words for the user that follow the file's name. */
+  public static final class Unreadable extends Exception {
     private static final long serialVersionUID = 1L;
 
-    Unreadable(String text) {
+    private Unreadable(String text) {
       super(text);
     }
   }
 
-  static ImportOptions read(Path file) throws Unreadable {
-    Map<String, Object> json;
-    try {
-      json = JSON.std.mapFrom(Files.readString(file));
-    } catch (IOException e) {
-      throw new Unreadable("can't be read: " + e.getMessage());
-    }
+  /**
+   * What a profile says.
+   *
+   * @throws Unreadable where the text is no profile, or names what no column can be
+   */
+  public static ImportOptions read(String text) throws Unreadable {
+    Map<String, Object> json = parsed(text);
     if (!FORMAT.equals(json.get("format"))) {
       throw new Unreadable("is no profile: its format should be \"" + FORMAT + "\"");
     }
+    return new ImportOptions(
+        columns(json), texts(json, "joinBy"), texts(json, "marks"), texts(json, "onePoint"));
+  }
+
+  private static Map<String, Object> parsed(String text) throws Unreadable {
+    try {
+      return JSON.std.mapFrom(text);
+    } catch (IOException e) {
+      throw new Unreadable("can't be read: " + e.getMessage());
+    }
+  }
+
+  private static Map<String, ColumnChoice> columns(Map<String, Object> json) throws Unreadable {
     Map<String, ColumnChoice> columns = new LinkedHashMap<>();
     if (json.get("columns") instanceof Map<?, ?> map) {
       for (Map.Entry<?, ?> entry : map.entrySet()) {
@@ -51,8 +60,7 @@ final class Profile {
                     () -> new Unreadable("\"" + title + "\" is nothing that a column can be")));
       }
     }
-    return new ImportOptions(
-        columns, texts(json, "joinBy"), texts(json, "marks"), texts(json, "onePoint"));
+    return columns;
   }
 
   private static Set<String> texts(Map<String, Object> json, String name) {
@@ -63,7 +71,8 @@ final class Profile {
     return texts;
   }
 
-  static String text(ImportOptions options) {
+  /** The profile that says so much. */
+  public static String write(ImportOptions options) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("format", FORMAT);
     Map<String, String> columns = new LinkedHashMap<>();
@@ -72,18 +81,6 @@ final class Profile {
     json.put("joinBy", new ArrayList<>(options.joinBy()));
     json.put("marks", new ArrayList<>(options.marks()));
     json.put("onePoint", new ArrayList<>(options.onePoint()));
-    try {
-      return JSON.std.with(JSON.Feature.PRETTY_PRINT_OUTPUT).asString(json) + "\n";
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  static List<String> words(Path file) throws Unreadable {
-    try {
-      return Files.readAllLines(file, StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new Unreadable("can't be read: " + e.getMessage());
-    }
+    return Json.text(json);
   }
 }

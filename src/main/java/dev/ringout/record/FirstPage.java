@@ -1,0 +1,108 @@
+package dev.ringout.record;
+
+import dev.ringout.check.CheckResult;
+import dev.ringout.check.CheckResult.Verdict;
+import dev.ringout.compare.Comparison;
+import dev.ringout.compare.Conceded;
+import dev.ringout.compare.IdleConcession;
+import dev.ringout.compare.Outcome;
+import dev.ringout.record.RecordBlock.Heading;
+import dev.ringout.record.RecordBlock.NewPage;
+import dev.ringout.record.RecordBlock.Pairs;
+import dev.ringout.record.RecordBlock.Signatures;
+import dev.ringout.record.RecordBlock.Table;
+import dev.ringout.record.RecordBlock.Words;
+import dev.ringout.review.Review;
+import dev.ringout.source.Severity;
+import dev.ringout.units.Numbers;
+import dev.ringout.units.Text;
+import dev.ringout.words.ReadingPlace;
+import dev.ringout.words.Sentences;
+import dev.ringout.words.UnitTitle;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What whoever signs must see: verdict, what makes it less than it seems, unit, what was waived.
+ */
+final class FirstPage {
+  private static final List<String> COUNTS =
+      List.of(
+          "Tested",
+          "Passed",
+          "Accepted out of limits",
+          "Failed",
+          "Not tested",
+          "Not judged",
+          "Waived remarks");
+
+  private FirstPage() {}
+
+  static List<RecordBlock> of(TestRecord record) {
+    CheckResult result = record.result();
+    List<RecordBlock> blocks = new ArrayList<>();
+    blocks.add(new Heading(1, "Test record: " + UnitTitle.of(result.harness())));
+    blocks.add(
+        new RecordBlock.Verdict(Sentences.verdict(result), result.verdict() == Verdict.CONFORMS));
+    doubts(record).forEach(doubt -> blocks.add(new Words(doubt, true)));
+    blocks.add(new Pairs(UnitFacts.of(record)));
+    blocks.add(new Table("Counts", COUNTS, List.of(counts(record)), -1));
+    blocks.addAll(waived(record));
+    blocks.add(new Signatures(List.of("Tester", "Inspector, independent of the tester", "Stamp")));
+    blocks.add(new NewPage());
+    return blocks;
+  }
+
+  /** What makes the verdict less than it seems: on the first page, beside it. */
+  private static List<String> doubts(TestRecord record) {
+    List<String> doubts = new ArrayList<>();
+    record.result().doubts().forEach(doubt -> doubts.add(Sentences.doubt(doubt)));
+    long errors = record.review().count(Severity.ERROR);
+    if (errors > 0) {
+      doubts.add(Text.of("The paper itself has %s: see Remarks.", Numbers.count(errors, "error")));
+    }
+    return doubts;
+  }
+
+  private static List<String> counts(TestRecord record) {
+    Comparison comparison = record.result().comparison();
+    long tested =
+        comparison.inForce().stream().filter(one -> one.reading().measured().made()).count();
+    return List.of(
+        "" + tested,
+        "" + comparison.with(Outcome.CONFORMS).size(),
+        "" + comparison.conceded().size(),
+        "" + comparison.failing().size(),
+        "" + comparison.with(Outcome.NOT_TESTED).size(),
+        "" + comparison.with(Outcome.NOT_JUDGED).size(),
+        "" + record.review().waived().size());
+  }
+
+  private static List<RecordBlock> waived(TestRecord record) {
+    Comparison comparison = record.result().comparison();
+    ReadingPlace places = new ReadingPlace(record.result().readings());
+    List<RecordBlock> blocks = new ArrayList<>();
+    for (Conceded one : comparison.conceded()) {
+      String cell = places.of(one.judged().reading());
+      blocks.add(
+          new Words(
+              Text.of("Accepted out of limits: %s (%s)", Sentences.conceded(one), cell), true));
+    }
+    for (IdleConcession one : comparison.idleConcessions()) {
+      blocks.add(new Words("A waiver that covers nothing: " + Sentences.idle(one), false));
+    }
+    for (Review.Waived one : record.review().waived()) {
+      blocks.add(
+          new Words(
+              Text.of(
+                  "Waived: %s at %s, by %s: %s%s",
+                  one.remark().rule(),
+                  one.remark().subject(),
+                  one.waiver().who(),
+                  one.waiver().why(),
+                  one.waiver().until().isEmpty() ? "" : ", until " + one.waiver().until()),
+              false));
+    }
+    return blocks;
+  }
+}

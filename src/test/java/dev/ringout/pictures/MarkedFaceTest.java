@@ -1,0 +1,79 @@
+package dev.ringout.pictures;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
+import dev.ringout.source.Place;
+import dev.ringout.standards.FacePositions.Spot;
+import dev.ringout.work.Face;
+import dev.ringout.work.ItemSheet;
+import dev.ringout.work.WireEnd;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** The face of an insert on which the points of a fault are marked. */
+class MarkedFaceTest {
+  private static final Face FACE =
+      new Face(List.of(new Spot("A", 0, 0), new Spot("B", 5, 0)), true, "the test", List.of("C"));
+
+  /** J1 with W1 in A and nothing in B. */
+  private static ItemSheet sheet() {
+    Point here = new Point("J1", "A");
+    Point there = new Point("P2", "1");
+    WireEnd end =
+        new WireEnd(
+            Wire.of("W1", here, there, Place.of("test")),
+            here,
+            there,
+            "",
+            Optional.empty(),
+            "",
+            "W1");
+    return new ItemSheet(
+        "J1",
+        "connector",
+        Optional.empty(),
+        List.of(
+            new ItemSheet.Cavity("A", List.of(end), "", List.of()),
+            new ItemSheet.Cavity("B", List.of(), "", List.of())),
+        Optional.of(FACE),
+        Optional.empty());
+  }
+
+  private static int count(String drawing, String piece) {
+    return (drawing.length() - drawing.replace(piece, "").length()) / piece.length();
+  }
+
+  @Test
+  void a_marked_point_bears_its_number_on_both_sides() {
+    String drawing = FacePicture.of(sheet(), FACE, Map.of("A", "7"));
+    assertEquals(2, count(drawing, ">7</text>"));
+    assertTrue(drawing.contains("J1  WIRING SIDE") && drawing.contains("J1  MATING SIDE"));
+  }
+
+  @Test
+  void without_marks_none_is_drawn() {
+    assertFalse(FacePicture.of(sheet(), FACE).contains("fill=\"#fff\""));
+    assertEquals(FacePicture.of(sheet(), FACE), FacePicture.of(sheet(), FACE, Map.of()));
+  }
+
+  @Test
+  void a_cavity_with_a_wire_has_a_thick_ring_and_its_name_and_an_empty_one_is_crossed() {
+    String drawing = FacePicture.of(sheet(), FACE);
+    assertEquals(2, count(drawing, "stroke-width=\"0.6\""));
+    assertEquals(2, count(drawing, "stroke-width=\"0.15\""));
+    assertEquals(2, count(drawing, ">W1</text>"));
+  }
+
+  @Test
+  void a_cavity_of_unknown_position_is_named_and_not_drawn() {
+    String drawing = FacePicture.of(sheet(), FACE);
+    assertTrue(drawing.contains("Without a position, so not drawn: C."));
+    assertFalse(drawing.contains(">C</text>"));
+  }
+}
