@@ -1,14 +1,18 @@
 package dev.ringout.jobs;
 
 import dev.ringout.harness.Harness;
+import dev.ringout.harness.Point;
 import dev.ringout.jobs.WrongRequest.Part;
+import dev.ringout.units.Text;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /** What changed between two revisions, and what is to be done. */
 public final class DiffJob {
@@ -100,7 +104,32 @@ public final class DiffJob {
       }
       told.put(from, to);
     }
+    for (Map.Entry<String, String> one : told.entrySet()) {
+      if (!told.containsKey(one.getValue())) {
+        refuseTwoPointsOfOneName(one.getKey(), one.getValue(), before);
+      }
+    }
     return told;
+  }
+
+  /** An item can't get the name of another, where both have a pin of one name. */
+  private static void refuseTwoPointsOfOneName(String from, String to, Harness before)
+      throws WrongRequest {
+    Set<String> pins = new HashSet<>();
+    for (Point point : before.points()) {
+      if (point.ref().equals(to)) {
+        pins.add(point.pin());
+      }
+    }
+    for (Point point : before.points()) {
+      if (point.ref().equals(from) && pins.contains(point.pin())) {
+        throw new WrongRequest(
+            Part.RENAME,
+            Text.of(
+                "%s=%s: the list as it was has a %s-%s of its own; say how that %s is called now",
+                from, to, to, point.pin(), to));
+      }
+    }
   }
 
   private static String item(Harness harness, String name) throws WrongRequest {

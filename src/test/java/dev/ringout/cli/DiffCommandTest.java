@@ -389,4 +389,18 @@ class DiffCommandTest {
     assertEquals(0, run.code(), run.out());
     assertFalse(run.out().contains("effectivity: was"), run.out());
   }
+
+  @Test
+  void an_item_cant_get_the_name_of_another_with_the_same_pins() throws IOException {
+    Path old = Files.createDirectories(folder.resolve("old"));
+    Files.writeString(old.resolve("wires.csv"), "Wire,From,To\nW1,J1-1,P1-1\nW2,J2-1,P1-2\n");
+    Path now = Files.createDirectories(folder.resolve("now"));
+    Files.writeString(now.resolve("wires.csv"), "Wire,From,To\nW1,J2-1,P1-1\nW2,J3-1,P1-2\n");
+    Run refused = Run.of("diff", old, now, "--rename", "J1=J2");
+    assertEquals(ExitCode.USAGE, refused.code());
+    assertTrue(
+        refused.err().contains("has a J2-1 of its own; say how that J2 is called now"),
+        refused.err());
+    assertEquals(ExitCode.FAULTS, Run.of("diff", old, now, "--rename", "J1=J2,J2=J3").code());
+  }
 }
