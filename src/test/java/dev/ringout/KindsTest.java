@@ -3,6 +3,7 @@ package dev.ringout;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.tngtech.archunit.core.domain.InstanceofCheck;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -46,5 +47,20 @@ class KindsTest {
       }
     }
     assertEquals(Set.of(), idle);
+  }
+
+  /** A chain of {@code instanceof} is silent about the next kind; {@code Cases} do not compile. */
+  @ArchTest
+  static void nothing_asks_a_thing_for_its_kind(JavaClasses all) {
+    List<JavaClass> kinds = kinds(all);
+    Set<String> asking = new TreeSet<>();
+    for (JavaClass type : all) {
+      for (InstanceofCheck check : type.getInstanceofChecks()) {
+        if (kinds.contains(check.getRawType())) {
+          asking.add(type.getName() + " -> " + check.getRawType().getName());
+        }
+      }
+    }
+    assertEquals(Set.of(), asking);
   }
 }
