@@ -101,6 +101,7 @@ public sealed interface RecordBlock {
           throw new IllegalArgumentException(name + ": " + row + " under " + headings);
         }
       }
+      rows = rows.stream().map(List::copyOf).toList();
     }
   }
 
