@@ -2,7 +2,7 @@ package dev.ringout.intake;
 
 import dev.ringout.cells.GaugeCell;
 import dev.ringout.cells.LengthCell;
-import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.LikelyMeant;
 import dev.ringout.cells.Names;
 import dev.ringout.cells.OhmsCell;
 import dev.ringout.cells.PlainNumber;
@@ -46,7 +46,7 @@ public final class ParserFuzz {
     HarnessPoints.any().state(text);
     SEARCH.find(text);
     SEARCH.state(text);
-    LookAlikes.asNumber(text);
+    LikelyMeant.asNumber(text);
     Names.key(text);
   }
 

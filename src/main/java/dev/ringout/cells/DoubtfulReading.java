@@ -91,13 +91,13 @@ final class DoubtfulReading {
   }
 
   private static String meant(String text) {
-    String number = LookAlikes.asNumber(text);
+    String number = LikelyMeant.asNumber(text);
     if (!number.isEmpty()) {
       return number;
     }
     Matcher letters = LETTERS_AMONG_DIGITS.matcher(text);
     if (letters.matches() && text.chars().anyMatch(Character::isDigit)) {
-      String repaired = LookAlikes.asNumber(letters.group(1)) + letters.group(2);
+      String repaired = LikelyMeant.asNumber(letters.group(1)) + letters.group(2);
       if (!repaired.equals(letters.group(2)) && OhmsCell.isValue(repaired)) {
         return repaired;
       }
@@ -111,7 +111,7 @@ final class DoubtfulReading {
       return withUnit(more);
     }
     return text.length() >= SHORTEST_WORD
-        ? LookAlikes.nearest(text.toUpperCase(Locale.ROOT), OhmsCell.words())
+        ? LikelyMeant.nearest(text.toUpperCase(Locale.ROOT), OhmsCell.words())
         : "";
   }
 
@@ -121,7 +121,7 @@ final class DoubtfulReading {
     if (unit.codePointCount(0, unit.length()) == 1) {
       return OTHER_UNITS.contains(unit.toUpperCase(Locale.ROOT)) ? "" : number.group(1);
     }
-    String near = unit.length() < SHORTEST_WORD ? "" : LookAlikes.nearest(unit, UNIT_WORDS);
+    String near = unit.length() < SHORTEST_WORD ? "" : LikelyMeant.nearest(unit, UNIT_WORDS);
     return near.isEmpty() ? "" : number.group(1) + number.group(2) + near;
   }
 }

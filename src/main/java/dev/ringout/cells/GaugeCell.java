@@ -68,6 +68,6 @@ public final class GaugeCell {
     if (text.matches("\\d+[.,]\\d+")) {
       return text + " mm²";
     }
-    return LookAlikes.asNumber(text);
+    return LikelyMeant.asNumber(text);
   }
 }

@@ -26,7 +26,7 @@ public final class VoltsCell {
     if (number.isEmpty()) {
       return Understood.not(
           "\"" + text + "\" is no number of volts; expected one such as 500, 500 V, 0.5 kV",
-          LookAlikes.asNumber(text));
+          LikelyMeant.asNumber(text));
     }
     String written = Blanks.strip(match.group(2));
     String unit = written.isEmpty() ? otherUnit : written;

@@ -102,7 +102,7 @@ public record CheckResult(
    *
    * @param others their results, by their files
    */
-  public CheckResult heldAgainst(Map<String, CheckResult> others) {
+  public CheckResult comparedWith(Map<String, CheckResult> others) {
     Map<String, Diagnosis> diagnoses = new LinkedHashMap<>();
     others.forEach((file, result) -> diagnoses.put(file, result.diagnosis()));
     return new CheckResult(
@@ -110,7 +110,7 @@ public record CheckResult(
         readings,
         comparison,
         coverage,
-        diagnosis.heldAgainst(diagnoses),
+        diagnosis.comparedWith(diagnoses),
         review,
         doubts,
         problems);

@@ -41,7 +41,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin private Touched touched = new Touched();
 
-  @Mixin private OwnTables tables = new OwnTables();
+  @Mixin private TablesOption tables = new TablesOption();
 
   @Mixin private Destination destination = new Destination();
 

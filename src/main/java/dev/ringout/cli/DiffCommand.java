@@ -66,7 +66,7 @@ final class DiffCommand implements Callable<Integer> {
       description = "Look for no other names than those that --rename gives.")
   private boolean asNamed;
 
-  @Mixin private OwnTables tables = new OwnTables();
+  @Mixin private TablesOption tables = new TablesOption();
 
   @Mixin private Sheets file = new Sheets();
 

@@ -1,6 +1,6 @@
 package dev.ringout.cli;
 
-import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.LikelyMeant;
 import dev.ringout.harness.Harness;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -38,7 +38,7 @@ final class Named {
       Optional<String> match =
           known.stream().filter(name -> name.equalsIgnoreCase(word.strip())).findFirst();
       if (match.isEmpty()) {
-        String maybe = LookAlikes.nearest(word.strip(), known);
+        String maybe = LikelyMeant.nearest(word.strip(), known);
         throw new ParameterException(
             spec.commandLine(),
             option

@@ -72,7 +72,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin private UnitOptions unit = new UnitOptions();
 
-  @Mixin private OwnTables tables = new OwnTables();
+  @Mixin private TablesOption tables = new TablesOption();
 
   @Mixin private Sheets file = new Sheets();
 

@@ -141,7 +141,7 @@ final class ReportCommand implements Callable<Integer> {
 
   @Mixin private Touched touched = new Touched();
 
-  @Mixin private OwnTables tables = new OwnTables();
+  @Mixin private TablesOption tables = new TablesOption();
 
   ReportCommand(Output output) {
     this.output = output;

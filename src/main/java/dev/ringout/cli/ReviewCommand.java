@@ -34,7 +34,7 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Mixin private Destination destination = new Destination();
 
-  @Mixin private OwnTables tables = new OwnTables();
+  @Mixin private TablesOption tables = new TablesOption();
 
   @Option(
       names = "--waivers",

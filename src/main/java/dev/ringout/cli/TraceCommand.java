@@ -45,7 +45,7 @@ final class TraceCommand implements Callable<Integer> {
       description = "Positions of the switches, such as \"S1=MADE; S2=OPEN\".")
   private String state = "";
 
-  @Mixin private OwnTables tables = new OwnTables();
+  @Mixin private TablesOption tables = new TablesOption();
 
   @Mixin private Destination destination = new Destination();
 

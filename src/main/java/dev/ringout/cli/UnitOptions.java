@@ -34,7 +34,7 @@ final class UnitOptions {
   }
 
   /** The unit of a request. */
-  UnitRequest of(Path list, List<Path> readings, Touched touched, OwnTables tables) {
+  UnitRequest of(Path list, List<Path> readings, Touched touched, TablesOption tables) {
     return new UnitRequest(
         list,
         readings,

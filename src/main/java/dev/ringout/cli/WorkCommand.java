@@ -60,7 +60,7 @@ final class WorkCommand implements Callable<Integer> {
       description = "The sleeves' texts as bar codes too: ${COMPLETION-CANDIDATES}.")
   private Optional<BarCode> code = Optional.empty();
 
-  @Mixin private OwnTables tables = new OwnTables();
+  @Mixin private TablesOption tables = new TablesOption();
 
   @Mixin private Sheets file = new Sheets();
 

@@ -91,7 +91,7 @@ public record Comparison(
    * @param changed readings that it may make a difference to; only those between two points are
    *     judged anew, since it is the paper that says what the rest of a net is
    */
-  public Comparison heldAgainst(Circuit found, JoinLimits limits, Predicate<Judged> changed) {
+  public Comparison comparedWith(Circuit found, JoinLimits limits, Predicate<Judged> changed) {
     Judge judge = new Judge(found, limits, JobOfReading.NONE);
     List<Judged> anew =
         inForce.stream()

@@ -25,7 +25,7 @@ public record Diagnosis(
    *
    * @param others what was found in each, by its file
    */
-  public Diagnosis heldAgainst(Map<String, Diagnosis> others) {
+  public Diagnosis comparedWith(Map<String, Diagnosis> others) {
     List<Fault> held = new ArrayList<>();
     for (Fault fault : faults) {
       List<String> too =

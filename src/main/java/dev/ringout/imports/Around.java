@@ -1,6 +1,6 @@
 package dev.ringout.imports;
 
-import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.Grid;
 import dev.ringout.imports.list.SheetOddity;
 import dev.ringout.sheet.Cell;
@@ -15,11 +15,11 @@ import java.util.Map;
 final class Around {
   private static final int RED_CELLS_NAMED = 40;
 
-  private final Findings findings;
+  private final ListFindings findings;
   private final Map<Place, String> comments;
 
   /** Comments are kept by the rows in which they stand. */
-  Around(Findings findings, Map<Place, String> comments) {
+  Around(ListFindings findings, Map<Place, String> comments) {
     this.findings = findings;
     this.comments = comments;
   }

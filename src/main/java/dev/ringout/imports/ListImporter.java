@@ -10,7 +10,7 @@ import dev.ringout.imports.join.TwoRows;
 import dev.ringout.imports.join.WireEnds;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.Grid;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ImportResult;
@@ -47,7 +47,7 @@ public final class ListImporter {
   private final Words words;
   private final ImportOptions options;
   private final UnaryOperator<String> noteHeading;
-  private final Findings findings = new Findings();
+  private final ListFindings findings = new ListFindings();
   private final TwoRows twoRows = new TwoRows(findings);
   private final Understanding list = new Understanding();
   private final Ends ends;

@@ -1,6 +1,6 @@
 package dev.ringout.intake;
 
-import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.LikelyMeant;
 import dev.ringout.cells.OhmsCell;
 import dev.ringout.cells.PlainNumber;
 import dev.ringout.cells.TimeCell;
@@ -118,7 +118,7 @@ final class ConcessionRows {
         text.isEmpty()
             ? "a waiver is for a continuity or an insulation reading"
             : "\"" + text + "\" is no kind of reading; expected continuity or insulation",
-        LookAlikes.nearest(text, KINDS));
+        LikelyMeant.nearest(text, KINDS));
     return Optional.empty();
   }
 

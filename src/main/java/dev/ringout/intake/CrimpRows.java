@@ -26,7 +26,7 @@ final class CrimpRows {
 
   private CrimpRows() {}
 
-  static List<Crimp> read(HarnessSheets sheets) throws UnusableInput {
+  static List<Crimp> read(SheetsOfHarness sheets) throws UnusableInput {
     List<Crimp> crimps = new ArrayList<>();
     sheets.each(
         "Crimps",
@@ -41,7 +41,7 @@ final class CrimpRows {
             PULL_LBF,
             PULL_N,
             STANDARD,
-            HarnessSheets.NOTE),
+            SheetsOfHarness.NOTE),
         List.of(WIRE),
         entry -> crimps.add(crimp(entry)));
     return List.copyOf(crimps);
@@ -63,8 +63,8 @@ final class CrimpRows {
   /** One quantity that may be given in either of two units; in the first where it is. */
   private static OptionalDouble eitherOf(
       Entry entry, Column first, Column second, double perSecond) {
-    OptionalDouble inFirst = HarnessSheets.number(entry, first);
-    OptionalDouble inSecond = HarnessSheets.number(entry, second);
+    OptionalDouble inFirst = SheetsOfHarness.number(entry, first);
+    OptionalDouble inSecond = SheetsOfHarness.number(entry, second);
     if (inFirst.isPresent() && inSecond.isPresent()) {
       entry.error(
           first.name(), first.name() + " and " + second.name() + " are both given; keep one", "");

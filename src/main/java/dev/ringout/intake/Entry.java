@@ -1,7 +1,7 @@
 package dev.ringout.intake;
 
 import dev.ringout.cells.Blanks;
-import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.LikelyMeant;
 import dev.ringout.cells.PlainNumber;
 import dev.ringout.cells.Understood;
 import dev.ringout.sheet.Cell;
@@ -158,7 +158,7 @@ final class Entry {
     }
     OptionalDouble number = PlainNumber.of(text);
     if (number.isEmpty()) {
-      error(column.name(), "\"" + text + "\" is no number", LookAlikes.asNumber(text));
+      error(column.name(), "\"" + text + "\" is no number", LikelyMeant.asNumber(text));
     }
     return number;
   }

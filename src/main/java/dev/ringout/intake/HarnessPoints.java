@@ -1,7 +1,7 @@
 package dev.ringout.intake;
 
 import dev.ringout.cells.Blanks;
-import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.LikelyMeant;
 import dev.ringout.cells.Understood;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Point;
@@ -135,9 +135,9 @@ final class HarnessPoints {
     Map<String, Point> pins = byRef.getOrDefault(upper(ref), Map.of());
     if (pins.isEmpty()) {
       return Understood.not(
-          "the harness has no item " + ref, LookAlikes.nearest(upper(ref), byRef.keySet()));
+          "the harness has no item " + ref, LikelyMeant.nearest(upper(ref), byRef.keySet()));
     }
-    String near = LookAlikes.nearest(pin, new TreeSet<>(pins.keySet()));
+    String near = LikelyMeant.nearest(pin, new TreeSet<>(pins.keySet()));
     return Understood.not(
         "the harness has no point "
             + ref
@@ -158,7 +158,7 @@ final class HarnessPoints {
         "the harness has no item " + text,
         point.isPresent()
             ? point.get().points().get(0).ref()
-            : LookAlikes.nearest(upper(text), new TreeSet<>(items.values())));
+            : LikelyMeant.nearest(upper(text), new TreeSet<>(items.values())));
   }
 
   /** A wire by its name, and the items at its ends. */
@@ -173,7 +173,7 @@ final class HarnessPoints {
     }
     return Understood.not(
         "the harness has no wire " + text,
-        LookAlikes.nearest(text, new TreeSet<>(wires.values().stream().map(Wire::name).toList())));
+        LikelyMeant.nearest(text, new TreeSet<>(wires.values().stream().map(Wire::name).toList())));
   }
 
   /**
@@ -231,7 +231,7 @@ final class HarnessPoints {
       }
       if (one == null) {
         return Understood.not(
-            "the harness has no switch " + ref, LookAlikes.nearest(upper(ref), switches.keySet()));
+            "the harness has no switch " + ref, LikelyMeant.nearest(upper(ref), switches.keySet()));
       }
       Optional<String> listed =
           one.states().stream().filter(name -> name.equalsIgnoreCase(position)).findFirst();
@@ -251,6 +251,6 @@ final class HarnessPoints {
         Text.of(
             "%s has no position %s; it has %s",
             one.ref(), position, String.join(", ", one.states())),
-        LookAlikes.nearest(position, one.states()));
+        LikelyMeant.nearest(position, one.states()));
   }
 }

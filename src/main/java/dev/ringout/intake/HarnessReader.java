@@ -38,9 +38,9 @@ public final class HarnessReader {
           "Header",
           NOT_READ);
 
-  private final HarnessSheets sheets;
+  private final SheetsOfHarness sheets;
 
-  private HarnessReader(HarnessSheets sheets) {
+  private HarnessReader(SheetsOfHarness sheets) {
     this.sheets = sheets;
   }
 
@@ -57,7 +57,7 @@ public final class HarnessReader {
     if (sheets.find(WIRES).isEmpty()) {
       sheets.reportMissing(WIRES, shownName, problems);
     }
-    return new HarnessReader(new HarnessSheets(sheets, problems)).read();
+    return new HarnessReader(new SheetsOfHarness(sheets, problems)).read();
   }
 
   /** A heading under which a wire's own notes can stand: none that means a column of its own. */

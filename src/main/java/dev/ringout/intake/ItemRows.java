@@ -16,22 +16,22 @@ final class ItemRows {
 
   private ItemRows() {}
 
-  static List<Item> read(HarnessSheets sheets) throws UnusableInput {
+  static List<Item> read(SheetsOfHarness sheets) throws UnusableInput {
     Map<String, Item> items = new LinkedHashMap<>();
     sheets.each(
         "Items",
-        List.of(HarnessSheets.REF, KIND, PART, ARRANGEMENT, LOCATION, MATES, HarnessSheets.NOTE),
-        List.of(HarnessSheets.REF),
+        List.of(SheetsOfHarness.REF, KIND, PART, ARRANGEMENT, LOCATION, MATES, SheetsOfHarness.NOTE),
+        List.of(SheetsOfHarness.REF),
         entry -> {
-          String ref = entry.text(HarnessSheets.REF.name());
+          String ref = entry.text(SheetsOfHarness.REF.name());
           if (ref.isEmpty()) {
-            entry.error(HarnessSheets.REF.name(), "an item without a reference designator", "");
+            entry.error(SheetsOfHarness.REF.name(), "an item without a reference designator", "");
             return;
           }
           Item item = item(entry, sheets.spelling(ref));
           if (items.putIfAbsent(item.ref(), item) != null) {
             entry.error(
-                HarnessSheets.REF.name(), "the item " + item.ref() + " is listed twice", "");
+                SheetsOfHarness.REF.name(), "the item " + item.ref() + " is listed twice", "");
           }
         });
     return List.copyOf(items.values());
@@ -45,7 +45,7 @@ final class ItemRows {
         entry.text(ARRANGEMENT.name()),
         entry.text(LOCATION.name()),
         entry.text(MATES.name()),
-        entry.text(HarnessSheets.NOTE.name()),
+        entry.text(SheetsOfHarness.NOTE.name()),
         entry.place());
   }
 }

@@ -1,6 +1,6 @@
 package dev.ringout.intake;
 
-import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.LikelyMeant;
 import dev.ringout.cells.Names;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.source.Problems;
@@ -93,7 +93,7 @@ final class JobRows {
 
   /** One slip away; else what begins alike: {@code leads} is likely {@code lead null}. */
   private static String meant(String written) {
-    String near = LookAlikes.nearest(written, KNOWN.keySet());
+    String near = LikelyMeant.nearest(written, KNOWN.keySet());
     if (!near.isEmpty()) {
       return near;
     }

@@ -1,7 +1,7 @@
 package dev.ringout.intake;
 
 import dev.ringout.cells.Blanks;
-import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.LikelyMeant;
 import dev.ringout.cells.Names;
 import dev.ringout.harness.Demands;
 import dev.ringout.harness.Demands.Calibration;
@@ -102,7 +102,7 @@ final class LimitsReader {
                 + setting.name()
                 + "\" is no limit that is used here; the names are "
                 + String.join(", ", NAMES),
-            LookAlikes.nearest(setting.name(), NAMES));
+            LikelyMeant.nearest(setting.name(), NAMES));
   }
 
   /** What is joined, apart and good insulation must not overlap. */
@@ -179,7 +179,7 @@ final class LimitsReader {
             + name
             + "\" may be: "
             + String.join(" or ", words),
-        LookAlikes.nearest(setting.get().value(), words));
+        LikelyMeant.nearest(setting.get().value(), words));
     return Optional.empty();
   }
 
@@ -285,7 +285,7 @@ final class LimitsReader {
                 + setting.name()
                 + "\" of its own here; it may have "
                 + String.join(", ", OF_NETS),
-            LookAlikes.nearest(setting.name(), OF_NETS));
+            LikelyMeant.nearest(setting.name(), OF_NETS));
   }
 
   private static List<Point> pointsOf(Setting setting, Function<String, List<Point>> find) {

@@ -9,12 +9,12 @@ import java.util.List;
 final class LinkRows {
   private LinkRows() {}
 
-  static List<Link> read(HarnessSheets sheets) throws UnusableInput {
+  static List<Link> read(SheetsOfHarness sheets) throws UnusableInput {
     List<Link> links = new ArrayList<>();
     sheets.each(
         "Links",
-        List.of(HarnessSheets.REF, HarnessSheets.PIN, HarnessSheets.TO_PIN, HarnessSheets.NOTE),
-        List.of(HarnessSheets.PIN, HarnessSheets.TO_PIN),
+        List.of(SheetsOfHarness.REF, SheetsOfHarness.PIN, SheetsOfHarness.TO_PIN, SheetsOfHarness.NOTE),
+        List.of(SheetsOfHarness.PIN, SheetsOfHarness.TO_PIN),
         entry ->
             sheets
                 .pair(entry)
@@ -23,7 +23,7 @@ final class LinkRows {
                         new Link(
                             pair.from(),
                             pair.to(),
-                            sheets.shared(entry, HarnessSheets.NOTE),
+                            sheets.shared(entry, SheetsOfHarness.NOTE),
                             entry.place()))
                 .ifPresent(links::add));
     return links;

@@ -1,6 +1,6 @@
 package dev.ringout.intake;
 
-import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.LikelyMeant;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Load;
 import dev.ringout.harness.Point;
@@ -24,16 +24,16 @@ final class LoadRows {
   private static final Column WIRE_CELSIUS = Column.of("Wire °C", "Wire C");
   private static final Column DUTY = Column.of("Duty");
 
-  private final HarnessSheets sheets;
+  private final SheetsOfHarness sheets;
   private final Set<Point> known;
   private final List<Load> loads = new ArrayList<>();
 
-  private LoadRows(HarnessSheets sheets, Harness unit) {
+  private LoadRows(SheetsOfHarness sheets, Harness unit) {
     this.sheets = sheets;
     known = sheets.find("Loads").isPresent() ? Set.copyOf(unit.points()) : Set.of();
   }
 
-  static List<Load> read(HarnessSheets sheets, Harness unit) throws UnusableInput {
+  static List<Load> read(SheetsOfHarness sheets, Harness unit) throws UnusableInput {
     LoadRows rows = new LoadRows(sheets, unit);
     sheets.each(
         "Loads",
@@ -41,14 +41,14 @@ final class LoadRows {
             NAME,
             FROM_PIN,
             FROM,
-            HarnessSheets.TO_PIN,
+            SheetsOfHarness.TO_PIN,
             TO,
             AMPS,
             VOLTS,
             ALLOWED_DROP,
             WIRE_CELSIUS,
             DUTY,
-            HarnessSheets.NOTE),
+            SheetsOfHarness.NOTE),
         List.of(FROM, TO, AMPS),
         rows::row);
     return List.copyOf(rows.loads);
@@ -56,8 +56,8 @@ final class LoadRows {
 
   private void row(Entry entry) {
     Optional<Point> from = sheets.point(entry, FROM, FROM_PIN);
-    Optional<Point> to = sheets.point(entry, TO, HarnessSheets.TO_PIN);
-    OptionalDouble amps = HarnessSheets.number(entry, AMPS);
+    Optional<Point> to = sheets.point(entry, TO, SheetsOfHarness.TO_PIN);
+    OptionalDouble amps = SheetsOfHarness.number(entry, AMPS);
     if (amps.isEmpty()) {
       entry.error(AMPS.name(), "a load needs its amps", "");
     } else if (isKnown(entry, FROM, from) && isKnown(entry, TO, to)) {
@@ -67,9 +67,9 @@ final class LoadRows {
               from.orElseThrow(),
               to.orElseThrow(),
               amps.getAsDouble(),
-              HarnessSheets.number(entry, VOLTS),
-              HarnessSheets.number(entry, ALLOWED_DROP),
-              HarnessSheets.number(entry, WIRE_CELSIUS),
+              SheetsOfHarness.number(entry, VOLTS),
+              SheetsOfHarness.number(entry, ALLOWED_DROP),
+              SheetsOfHarness.number(entry, WIRE_CELSIUS),
               entry.text(DUTY.name()).toLowerCase(Locale.ROOT).startsWith("int"),
               entry.place()));
     }
@@ -81,7 +81,7 @@ final class LoadRows {
       entry.error(
           column.name(),
           "the harness has no point " + point.get(),
-          LookAlikes.nearest(
+          LikelyMeant.nearest(
               point.get().toString(), known.stream().map(Point::toString).sorted().toList()));
       return false;
     }

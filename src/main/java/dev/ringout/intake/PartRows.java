@@ -1,6 +1,6 @@
 package dev.ringout.intake;
 
-import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.LikelyMeant;
 import dev.ringout.cells.OhmsCell;
 import dev.ringout.cells.VoltsCell;
 import dev.ringout.harness.Part;
@@ -19,25 +19,25 @@ final class PartRows {
 
   private PartRows() {}
 
-  static List<Part> read(HarnessSheets sheets) throws UnusableInput {
+  static List<Part> read(SheetsOfHarness sheets) throws UnusableInput {
     List<Part> parts = new ArrayList<>();
     sheets.each(
         "Parts",
         List.of(
-            HarnessSheets.REF,
-            HarnessSheets.PIN,
-            HarnessSheets.TO_PIN,
+            SheetsOfHarness.REF,
+            SheetsOfHarness.PIN,
+            SheetsOfHarness.TO_PIN,
             KIND,
             OHMS,
             TOLERANCE,
             MAX_TEST_VOLTS,
-            HarnessSheets.NOTE),
-        List.of(HarnessSheets.REF, HarnessSheets.PIN, HarnessSheets.TO_PIN),
+            SheetsOfHarness.NOTE),
+        List.of(SheetsOfHarness.REF, SheetsOfHarness.PIN, SheetsOfHarness.TO_PIN),
         entry -> sheets.pair(entry).map(pair -> part(entry, pair, sheets)).ifPresent(parts::add));
     return parts;
   }
 
-  private static Part part(Entry entry, HarnessSheets.Pair pair, HarnessSheets sheets) {
+  private static Part part(Entry entry, SheetsOfHarness.Pair pair, SheetsOfHarness sheets) {
     return new Part(
         pair.from().ref(),
         pair.from(),
@@ -46,7 +46,7 @@ final class PartRows {
         ohms(entry),
         tolerance(entry),
         maxTestVolts(entry),
-        sheets.shared(entry, HarnessSheets.NOTE),
+        sheets.shared(entry, SheetsOfHarness.NOTE),
         entry.place());
   }
 
@@ -72,7 +72,7 @@ final class PartRows {
 
   private static OptionalDouble tolerance(Entry entry) {
     return TolerancePercent.within(
-        HarnessSheets.number(entry, TOLERANCE),
+        SheetsOfHarness.number(entry, TOLERANCE),
         "a tolerance",
         text -> entry.error(TOLERANCE.name(), text, ""));
   }
@@ -103,7 +103,7 @@ final class PartRows {
             + "\" is no kind of part that is known here ("
             + String.join(", ", words)
             + "); any reading through it will do",
-        LookAlikes.nearest(text, words));
+        LikelyMeant.nearest(text, words));
     return Part.Kind.OTHER;
   }
 }

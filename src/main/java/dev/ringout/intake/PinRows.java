@@ -17,33 +17,33 @@ final class PinRows {
 
   private PinRows() {}
 
-  static List<PinDetail> read(HarnessSheets sheets) throws UnusableInput {
+  static List<PinDetail> read(SheetsOfHarness sheets) throws UnusableInput {
     Map<Point, PinDetail> pins = new LinkedHashMap<>();
     sheets.each(
         "Pins",
-        List.of(HarnessSheets.REF, HarnessSheets.PIN, SIZE, CONTACT, X, Y, HarnessSheets.NOTE),
-        List.of(HarnessSheets.REF, HarnessSheets.PIN),
+        List.of(SheetsOfHarness.REF, SheetsOfHarness.PIN, SIZE, CONTACT, X, Y, SheetsOfHarness.NOTE),
+        List.of(SheetsOfHarness.REF, SheetsOfHarness.PIN),
         entry ->
             sheets
-                .point(entry, HarnessSheets.REF, HarnessSheets.PIN)
+                .point(entry, SheetsOfHarness.REF, SheetsOfHarness.PIN)
                 .ifPresent(
                     point -> {
                       if (pins.putIfAbsent(point, pin(entry, point, sheets)) != null) {
                         entry.error(
-                            HarnessSheets.PIN.name(), "the pin " + point + " is listed twice", "");
+                            SheetsOfHarness.PIN.name(), "the pin " + point + " is listed twice", "");
                       }
                     }));
     return List.copyOf(pins.values());
   }
 
-  private static PinDetail pin(Entry entry, Point point, HarnessSheets sheets) {
+  private static PinDetail pin(Entry entry, Point point, SheetsOfHarness sheets) {
     return new PinDetail(
         point,
         sheets.shared(entry, SIZE),
         sheets.shared(entry, CONTACT),
         millimetres(entry, X),
         millimetres(entry, Y),
-        sheets.shared(entry, HarnessSheets.NOTE),
+        sheets.shared(entry, SheetsOfHarness.NOTE),
         entry.place());
   }
 
@@ -53,6 +53,6 @@ final class PinRows {
       entry.error(column.name(), "face positions are in mm, not in " + unit, "");
       return OptionalDouble.empty();
     }
-    return HarnessSheets.number(entry, column);
+    return SheetsOfHarness.number(entry, column);
   }
 }

@@ -1,7 +1,7 @@
 package dev.ringout.intake;
 
 import dev.ringout.cells.Blanks;
-import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.LikelyMeant;
 import dev.ringout.cells.Names;
 import dev.ringout.cells.Understood;
 import dev.ringout.harness.Harness;
@@ -196,6 +196,6 @@ public final class PointSearch {
     }
     return new NotFound(
         "\"" + text + "\" is no point, wire or signal of this harness",
-        LookAlikes.nearest(dashed, candidates));
+        LikelyMeant.nearest(dashed, candidates));
   }
 }

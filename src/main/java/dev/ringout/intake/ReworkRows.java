@@ -1,7 +1,7 @@
 package dev.ringout.intake;
 
 import dev.ringout.cells.Blanks;
-import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.LikelyMeant;
 import dev.ringout.cells.Names;
 import dev.ringout.cells.TimeCell;
 import dev.ringout.readings.Rework;
@@ -130,7 +130,7 @@ final class ReworkRows {
       entry.error(
           READINGS.name(),
           "\"" + text + "\" is not what Readings may be: after, or blank for before",
-          LookAlikes.nearest(text, List.of(AFTER, BEFORE)));
+          LikelyMeant.nearest(text, List.of(AFTER, BEFORE)));
     }
     return before;
   }

@@ -1,6 +1,6 @@
 package dev.ringout.intake;
 
-import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.LikelyMeant;
 import dev.ringout.cells.Names;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.sheet.TabularFile;
@@ -67,7 +67,7 @@ final class SheetsByName {
                       + sheet.name()
                       + "\" "
                       + (refusal.isEmpty() ? "is not read" : refusal),
-                  LookAlikes.nearest(sheet.name(), names)));
+                  LikelyMeant.nearest(sheet.name(), names)));
         } else if (byKey.putIfAbsent(key, sheet) != null) {
           problems.error(sheet.place(), "there is more than one sheet \"" + sheet.name() + "\"");
         }

@@ -11,10 +11,10 @@ import java.util.Map;
 final class SwitchRows {
   private static final Column STATE = Column.of("State");
 
-  private final HarnessSheets sheets;
+  private final SheetsOfHarness sheets;
   private final Map<String, OneSwitch> switches = new LinkedHashMap<>();
 
-  private SwitchRows(HarnessSheets sheets) {
+  private SwitchRows(SheetsOfHarness sheets) {
     this.sheets = sheets;
   }
 
@@ -33,23 +33,23 @@ final class SwitchRows {
     }
   }
 
-  static List<Switch> read(HarnessSheets sheets) throws UnusableInput {
+  static List<Switch> read(SheetsOfHarness sheets) throws UnusableInput {
     SwitchRows rows = new SwitchRows(sheets);
     sheets.each(
         "Switches",
         List.of(
-            HarnessSheets.REF, STATE, HarnessSheets.PIN, HarnessSheets.TO_PIN, HarnessSheets.NOTE),
-        List.of(HarnessSheets.REF, STATE, HarnessSheets.PIN, HarnessSheets.TO_PIN),
+            SheetsOfHarness.REF, STATE, SheetsOfHarness.PIN, SheetsOfHarness.TO_PIN, SheetsOfHarness.NOTE),
+        List.of(SheetsOfHarness.REF, STATE, SheetsOfHarness.PIN, SheetsOfHarness.TO_PIN),
         rows::row);
     return rows.switches.values().stream().map(OneSwitch::done).toList();
   }
 
   private void row(Entry entry) {
-    String refText = entry.text(HarnessSheets.REF.name());
+    String refText = entry.text(SheetsOfHarness.REF.name());
     String stateText = entry.text(STATE.name());
     if (refText.isEmpty() || stateText.isEmpty()) {
       entry.error(
-          (refText.isEmpty() ? HarnessSheets.REF : STATE).name(),
+          (refText.isEmpty() ? SheetsOfHarness.REF : STATE).name(),
           "a switch row needs the switch and its position",
           "");
       return;
@@ -64,8 +64,8 @@ final class SwitchRows {
     if (!one.states.contains(state)) {
       one.states.add(state);
     }
-    if (entry.text(HarnessSheets.PIN.name()).isEmpty()
-        && entry.text(HarnessSheets.TO_PIN.name()).isEmpty()) {
+    if (entry.text(SheetsOfHarness.PIN.name()).isEmpty()
+        && entry.text(SheetsOfHarness.TO_PIN.name()).isEmpty()) {
       return;
     }
     sheets

@@ -35,7 +35,7 @@ final class WireRows {
           FROM_PIN,
           FROM_CONTACT,
           FROM,
-          HarnessSheets.TO_PIN,
+          SheetsOfHarness.TO_PIN,
           TO_CONTACT,
           TO,
           GAUGE,
@@ -45,15 +45,15 @@ final class WireRows {
           SIGNAL,
           CABLE,
           GROUP,
-          HarnessSheets.NOTE);
+          SheetsOfHarness.NOTE);
 
-  private final HarnessSheets sheets;
+  private final SheetsOfHarness sheets;
 
-  private WireRows(HarnessSheets sheets) {
+  private WireRows(SheetsOfHarness sheets) {
     this.sheets = sheets;
   }
 
-  static List<Wire> read(HarnessSheets sheets) throws UnusableInput {
+  static List<Wire> read(SheetsOfHarness sheets) throws UnusableInput {
     WireRows rows = new WireRows(sheets);
     List<Wire> wires = new ArrayList<>();
     sheets.each(
@@ -76,7 +76,7 @@ final class WireRows {
 
   private Optional<Wire> wire(Entry entry) {
     Optional<Point> from = sheets.point(entry, FROM, FROM_PIN);
-    Optional<Point> to = sheets.point(entry, TO, HarnessSheets.TO_PIN);
+    Optional<Point> to = sheets.point(entry, TO, SheetsOfHarness.TO_PIN);
     Optional<Gauge> gauge = optional(entry, GAUGE, GaugeCell::gauge);
     Optional<Length> length = optional(entry, LENGTH, LengthCell::length);
     if (from.isEmpty() || to.isEmpty()) {
@@ -106,7 +106,7 @@ final class WireRows {
                     .inGroup(sheets.shared(entry, GROUP)))
             .withContact(Wire.End.FROM, sheets.shared(entry, FROM_CONTACT))
             .withContact(Wire.End.TO, sheets.shared(entry, TO_CONTACT))
-            .noted(sheets.shared(entry, HarnessSheets.NOTE))
+            .noted(sheets.shared(entry, SheetsOfHarness.NOTE))
             .withNotes(entry.notes()));
   }
 

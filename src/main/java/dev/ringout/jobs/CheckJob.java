@@ -78,7 +78,7 @@ public final class CheckJob {
             checked.put(file, CheckResult.of(unit.harness(), other, tables, List.of())));
     CheckResult result =
         CheckResult.of(unit.harness(), unit.readings(), tables, inputs.problems().list());
-    return result.heldAgainst(checked);
+    return result.comparedWith(checked);
   }
 
   private static boolean hasErrorsBeside(Collection<Problem> known, Problems problems) {

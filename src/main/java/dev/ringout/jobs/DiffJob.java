@@ -133,6 +133,6 @@ public final class DiffJob {
   }
 
   private static String item(Harness harness, String name) throws WrongRequest {
-    return new Names(harness).items(Part.RENAME, List.of(name)).iterator().next();
+    return new NamesOfRequest(harness).items(Part.RENAME, List.of(name)).iterator().next();
   }
 }

@@ -69,7 +69,7 @@ public final class PlanJob {
             request.isolation(),
             request.insulation(),
             request.byConnector(),
-            new Names(unit.harness()).items(Part.ONLY, request.only()),
+            new NamesOfRequest(unit.harness()).items(Part.ONLY, request.only()),
             unit.wires(),
             unit.items(),
             taken,

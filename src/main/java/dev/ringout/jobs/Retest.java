@@ -6,8 +6,8 @@ import dev.ringout.plan.Step;
 import dev.ringout.plan.TestPlan;
 import dev.ringout.readings.Reading;
 import dev.ringout.revision.RetestReason;
-import dev.ringout.revision.Rework;
-import dev.ringout.revision.Step.Do;
+import dev.ringout.revision.ReworkOrder;
+import dev.ringout.revision.ReworkStep.Do;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -25,7 +25,7 @@ import java.util.TreeSet;
 public record Retest(Step step, String from, String to, RetestReason why) {
 
   /** Every reading of a plan, with its reason. */
-  public static List<Retest> of(TestPlan plan, Rework rework) {
+  public static List<Retest> of(TestPlan plan, ReworkOrder rework) {
     Set<String> touched = new HashSet<>();
     rework.steps().stream()
         .filter(step -> step.what() == Do.CONNECT)

@@ -4,7 +4,7 @@ import dev.ringout.revision.Change;
 import dev.ringout.revision.Difference;
 import dev.ringout.revision.HeaderChange;
 import dev.ringout.revision.NetChange;
-import dev.ringout.revision.Rework;
+import dev.ringout.revision.ReworkOrder;
 import dev.ringout.revision.Risk;
 import dev.ringout.revision.Unsure;
 import dev.ringout.work.WorkPapers;
@@ -31,7 +31,7 @@ public record RevisionPaper(
     Difference difference,
     List<HeaderChange> header,
     List<Unsure> unsure,
-    Rework rework,
+    ReworkOrder rework,
     Optional<List<Risk>> risks,
     WorkPapers plus,
     WorkPapers minus,

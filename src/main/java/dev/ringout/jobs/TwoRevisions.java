@@ -13,7 +13,7 @@ import dev.ringout.revision.Change;
 import dev.ringout.revision.ChangeIdentity;
 import dev.ringout.revision.Difference;
 import dev.ringout.revision.HeaderChange;
-import dev.ringout.revision.Rework;
+import dev.ringout.revision.ReworkOrder;
 import dev.ringout.revision.Risks;
 import dev.ringout.revision.Unsure;
 import dev.ringout.standards.CopperWire;
@@ -94,7 +94,7 @@ final class TwoRevisions {
         difference(unit, request.later(), request.renames(), request.searchRenames(), netsOnly);
     List<HeaderChange> header =
         netsOnly ? List.of() : HeaderChange.between(request.earlier(), request.later());
-    Rework rework = Rework.of(difference);
+    ReworkOrder rework = ReworkOrder.of(difference);
     Harness before = difference.before();
     Harness after = difference.after();
     return new RevisionPaper(
@@ -158,7 +158,7 @@ final class TwoRevisions {
     return splices.isEmpty() ? Optional.empty() : Optional.of(papers(difference.after(), splices));
   }
 
-  private List<Retest> retests(Harness after, Rework rework) {
+  private List<Retest> retests(Harness after, ReworkOrder rework) {
     Set<String> everOpened = rework.opened();
     Set<String> opened = new LinkedHashSet<>();
     int points = 0;

@@ -34,7 +34,7 @@ record UnitAtHand(Harness harness, ReadingSet readings, Set<String> wires, Set<S
             inputs.readings(request.readings(), harness),
             request.said(),
             inputs.problems());
-    Names names = new Names(harness);
+    NamesOfRequest names = new NamesOfRequest(harness);
     Set<String> wires = names.wires(Part.TOUCHED, request.touched().wires());
     Set<String> items = names.items(Part.OPENED, request.touched().items());
     return Optional.of(

@@ -46,7 +46,7 @@ public final class WorkJob {
         harness,
         tables,
         CopperWire.published(),
-        new Names(harness).items(Part.ONLY, request.only()),
+        new NamesOfRequest(harness).items(Part.ONLY, request.only()),
         sleeveText(request.sleeve(), tables));
   }
 

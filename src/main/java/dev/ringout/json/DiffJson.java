@@ -10,8 +10,8 @@ import dev.ringout.revision.NetChange;
 import dev.ringout.revision.Reach;
 import dev.ringout.revision.Relabel;
 import dev.ringout.revision.Rename;
-import dev.ringout.revision.Rework;
-import dev.ringout.revision.Step;
+import dev.ringout.revision.ReworkOrder;
+import dev.ringout.revision.ReworkStep;
 import dev.ringout.source.Problem;
 import dev.ringout.words.ChangeWords;
 import dev.ringout.words.DiffWords;
@@ -52,7 +52,7 @@ public final class DiffJson {
     document.put("nets", difference.nets().stream().map(DiffJson::net).toList());
     document.put("unsure", paper.unsure().stream().map(DiffWords::sentence).toList());
     document.put("rework", paper.rework().steps().stream().map(DiffJson::step).toList());
-    document.put("visits", paper.rework().visits().stream().map(Rework.Visit::items).toList());
+    document.put("visits", paper.rework().visits().stream().map(ReworkOrder.Visit::items).toList());
     document.put("exchange", DiffWords.exchanges(paper.rework()));
     document.put("relabel", paper.rework().relabels().stream().map(DiffJson::relabel).toList());
     document.put("reach", paper.rework().reaches().stream().map(DiffJson::reach).toList());
@@ -138,7 +138,7 @@ public final class DiffJson {
     return nets.stream().map(net -> net.stream().map(Point::toString).toList()).toList();
   }
 
-  private static Map<String, Object> step(Step step) {
+  private static Map<String, Object> step(ReworkStep step) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("step", step.number());
     json.put("do", step.what().word());

@@ -11,8 +11,8 @@ import dev.ringout.revision.NetChange;
 import dev.ringout.revision.Reach;
 import dev.ringout.revision.Relabel;
 import dev.ringout.revision.Rename;
-import dev.ringout.revision.Rework;
-import dev.ringout.revision.Step;
+import dev.ringout.revision.ReworkOrder;
+import dev.ringout.revision.ReworkStep;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.sheet.OutSheet.Look;
 import dev.ringout.standards.Cautions;
@@ -121,8 +121,8 @@ public final class DiffSheets {
 
   private static OutSheet work(RevisionPaper paper, String title) {
     List<List<String>> rows = new ArrayList<>();
-    for (Rework.Visit visit : paper.rework().visits()) {
-      for (Step step : visit.steps()) {
+    for (ReworkOrder.Visit visit : paper.rework().visits()) {
+      for (ReworkStep step : visit.steps()) {
         rows.add(
             List.of(
                 Integer.toString(step.number()),
@@ -142,14 +142,14 @@ public final class DiffSheets {
         Look.printed(title).withNumbers(0).withToFill(6, 7));
   }
 
-  private static OutSheet exchange(Rework rework, String title) {
+  private static OutSheet exchange(ReworkOrder rework, String title) {
     List<List<String>> rows = new ArrayList<>();
     DiffWords.exchanges(rework).forEach(text -> rows.add(List.of(text, "")));
     return new OutSheet(
         "Exchange", List.of("What", "Made"), rows, Look.printed(title).withToFill(1));
   }
 
-  private static OutSheet labels(Rework rework, String title) {
+  private static OutSheet labels(ReworkOrder rework, String title) {
     List<List<String>> rows = new ArrayList<>();
     for (Relabel label : rework.relabels()) {
       RelabelWords.Said said = RelabelWords.of(label);
@@ -159,7 +159,7 @@ public final class DiffSheets {
         "Labels", List.of("At", "Was", "Is now", "Made"), rows, Look.printed(title).withToFill(3));
   }
 
-  private static OutSheet reach(Rework rework, String title) {
+  private static OutSheet reach(ReworkOrder rework, String title) {
     List<List<String>> rows = new ArrayList<>();
     for (Reach one : rework.reaches()) {
       rows.add(

@@ -30,7 +30,7 @@ final class Bench {
     }
   }
 
-  Bench(Difference difference, Rework rework) {
+  Bench(Difference difference, ReworkOrder rework) {
     for (Wire wire : difference.before().wires()) {
       Ends ends = new Ends();
       ends.from = Optional.of(wire.from());
@@ -62,39 +62,39 @@ final class Bench {
   }
 
   /** Does one step. */
-  void step(Step step) {
+  void step(ReworkStep step) {
     step.match(new Doing()).run();
   }
 
   /** What each kind of step does to the unit. */
-  private final class Doing implements Step.Cases<Runnable> {
+  private final class Doing implements ReworkStep.Cases<Runnable> {
     @Override
-    public Runnable disconnect(Step.Disconnect step) {
+    public Runnable disconnect(ReworkStep.Disconnect step) {
       return () -> takeOff(wires.get(step.which()), step.at());
     }
 
     @Override
-    public Runnable connect(Step.Connect step) {
+    public Runnable connect(ReworkStep.Connect step) {
       return () -> putOn(wires.get(step.which()), step);
     }
 
     @Override
-    public Runnable pull(Step.Pull step) {
+    public Runnable pull(ReworkStep.Pull step) {
       return Doing::bothEndsAreOffAlready;
     }
 
     @Override
-    public Runnable stow(Step.Stow step) {
+    public Runnable stow(ReworkStep.Stow step) {
       return Doing::bothEndsAreOffAlready;
     }
 
     @Override
-    public Runnable takeJumperOff(Step.TakeJumperOff step) {
+    public Runnable takeJumperOff(ReworkStep.TakeJumperOff step) {
       return () -> links.remove(step.jumper());
     }
 
     @Override
-    public Runnable fitJumper(Step.FitJumper step) {
+    public Runnable fitJumper(ReworkStep.FitJumper step) {
       return () -> links.add(step.jumper());
     }
 
@@ -110,7 +110,7 @@ final class Bench {
     }
   }
 
-  private static void putOn(Ends ends, Step.Connect step) {
+  private static void putOn(Ends ends, ReworkStep.Connect step) {
     boolean isFrom =
         ends.from.isEmpty() && (step.from().isEmpty() || step.from().equals(ends.fromWas));
     if (isFrom) {

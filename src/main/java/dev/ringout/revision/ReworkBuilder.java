@@ -65,18 +65,18 @@ final class ReworkBuilder {
     }
   }
 
-  Rework build() {
+  ReworkOrder build() {
     Collecting collecting = new Collecting(replaced());
     difference.changes().forEach(change -> change.match(collecting).run());
     difference.renames().forEach(this::relabel);
-    List<Rework.Visit> visits = new ArrayList<>();
+    List<ReworkOrder.Visit> visits = new ArrayList<>();
     for (Collection<String> items : order.turns()) {
-      List<Step> steps = new ArrayList<>();
+      List<ReworkStep> steps = new ArrayList<>();
       items.forEach(item -> takeOff(item, steps));
       items.forEach(item -> putOn(item, steps));
-      visits.add(new Rework.Visit(List.copyOf(items), List.copyOf(steps)));
+      visits.add(new ReworkOrder.Visit(List.copyOf(items), List.copyOf(steps)));
     }
-    return new Rework(
+    return new ReworkOrder(
         List.copyOf(visits),
         List.copyOf(relabels),
         List.copyOf(cut),
@@ -257,37 +257,37 @@ final class ReworkBuilder {
     on.computeIfAbsent(one.at().ref(), ref -> new ArrayList<>()).add(one);
   }
 
-  private void takeOff(String item, List<Step> steps) {
+  private void takeOff(String item, List<ReworkStep> steps) {
     for (Jumper jumper : jumpers.getOrDefault(item, List.of())) {
       if (!jumper.added()) {
-        steps.add(new Step.TakeJumperOff(++number, jumper.link()));
+        steps.add(new ReworkStep.TakeJumperOff(++number, jumper.link()));
       }
     }
     for (Off one : sorted(off.getOrDefault(item, List.of()), Off::at)) {
       steps.add(
-          new Step.Disconnect(++number, one.which(), one.wire().name(), one.at(), one.next()));
+          new ReworkStep.Disconnect(++number, one.which(), one.wire().name(), one.at(), one.next()));
       if (one.next().isEmpty() && endsOn.merge(one.which(), -1, Integer::sum) == 0) {
         steps.add(bothEndsOff(one));
       }
     }
   }
 
-  private Step bothEndsOff(Off last) {
+  private ReworkStep bothEndsOff(Off last) {
     Wire wire = last.wire();
     return wire.cable().isEmpty()
-        ? new Step.Pull(++number, last.which(), wire.name(), last.at())
-        : new Step.Stow(++number, last.which(), wire.name(), last.at(), wire.cable());
+        ? new ReworkStep.Pull(++number, last.which(), wire.name(), last.at())
+        : new ReworkStep.Stow(++number, last.which(), wire.name(), last.at(), wire.cable());
   }
 
-  private void putOn(String item, List<Step> steps) {
+  private void putOn(String item, List<ReworkStep> steps) {
     for (On one : sorted(on.getOrDefault(item, List.of()), On::at)) {
       steps.add(
-          new Step.Connect(
+          new ReworkStep.Connect(
               ++number, one.which(), one.marked(), one.at(), one.from(), newContact(one)));
     }
     for (Jumper jumper : jumpers.getOrDefault(item, List.of())) {
       if (jumper.added()) {
-        steps.add(new Step.FitJumper(++number, jumper.link()));
+        steps.add(new ReworkStep.FitJumper(++number, jumper.link()));
       }
     }
   }

@@ -34,12 +34,12 @@ public final class Risks {
   private Risks() {}
 
   /** What is joined on the way; absent where the work is too large to walk through. */
-  public static Optional<List<Risk>> of(Difference difference, Rework rework) {
+  public static Optional<List<Risk>> of(Difference difference, ReworkOrder rework) {
     return new Walk(difference, rework).risks();
   }
 
   private static final class Walk {
-    private final Rework rework;
+    private final ReworkOrder rework;
     private final Bench bench;
     private final Map<Point, Integer> indexOf = new HashMap<>();
     private final List<Point> points = new ArrayList<>();
@@ -58,7 +58,7 @@ public final class Risks {
     /** Power and ground that met, and at which step. */
     private record Meeting(int step, int power, int ground) {}
 
-    Walk(Difference difference, Rework rework) {
+    Walk(Difference difference, ReworkOrder rework) {
       this.rework = rework;
       this.bench = new Bench(difference, rework);
       difference.before().pointsAsListed().forEach(this::number);
@@ -90,7 +90,7 @@ public final class Risks {
       }
       List<Risk> risks = new ArrayList<>();
       Map<List<Integer>, Meeting> open = new LinkedHashMap<>();
-      for (Step step : rework.steps()) {
+      for (ReworkStep step : rework.steps()) {
         bench.step(step);
         Map<List<Integer>, Meeting> met = met(step.number());
         met.forEach(open::putIfAbsent);

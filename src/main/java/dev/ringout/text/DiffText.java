@@ -7,8 +7,8 @@ import dev.ringout.revision.Difference;
 import dev.ringout.revision.HeaderChange;
 import dev.ringout.revision.Reach;
 import dev.ringout.revision.Rename;
-import dev.ringout.revision.Rework;
-import dev.ringout.revision.Step;
+import dev.ringout.revision.ReworkOrder;
+import dev.ringout.revision.ReworkStep;
 import dev.ringout.revision.Unsure;
 import dev.ringout.standards.Cautions;
 import dev.ringout.text.Page.Style;
@@ -137,7 +137,7 @@ public final class DiffText {
   }
 
   private void rework() {
-    Rework rework = paper.rework();
+    ReworkOrder rework = paper.rework();
     if (rework.visits().isEmpty() && rework.relabels().isEmpty() && rework.exchanges().isEmpty()) {
       return;
     }
@@ -163,17 +163,17 @@ public final class DiffText {
     page.paragraph("  ", page.styled(Style.STRONG, text));
   }
 
-  private void visit(Rework.Visit visit) {
+  private void visit(ReworkOrder.Visit visit) {
     if (visit.steps().isEmpty()) {
       return;
     }
     subheading("At " + DiffWords.at(visit, difference));
-    for (Step step : visit.steps()) {
+    for (ReworkStep step : visit.steps()) {
       page.paragraph(Text.of("  [ ] %3d  ", step.number()), DiffWords.sentence(step));
     }
   }
 
-  private void reaches(Rework rework) {
+  private void reaches(ReworkOrder rework) {
     List<Reach> unsure =
         rework.reaches().stream().filter(one -> one.verdict() != Reach.Verdict.REACHES).toList();
     if (!unsure.isEmpty()) {

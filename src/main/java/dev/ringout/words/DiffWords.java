@@ -7,9 +7,9 @@ import dev.ringout.revision.HeaderChange;
 import dev.ringout.revision.Reach;
 import dev.ringout.revision.Rename;
 import dev.ringout.revision.RetestReason;
-import dev.ringout.revision.Rework;
+import dev.ringout.revision.ReworkOrder;
 import dev.ringout.revision.Risk;
-import dev.ringout.revision.Step;
+import dev.ringout.revision.ReworkStep;
 import dev.ringout.revision.Unsure;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
@@ -105,12 +105,12 @@ public final class DiffWords {
   }
 
   /** What is to be done. */
-  public static String sentence(Step step) {
+  public static String sentence(ReworkStep step) {
     return step.match(new StepWords());
   }
 
   /** What is another thing now. */
-  public static List<String> exchanges(Rework rework) {
+  public static List<String> exchanges(ReworkOrder rework) {
     return rework.exchanges().stream()
         .map(
             change ->
@@ -120,7 +120,7 @@ public final class DiffWords {
   }
 
   /** The items of a visit, with the names that they still bear. */
-  public static String at(Rework.Visit visit, Difference difference) {
+  public static String at(ReworkOrder.Visit visit, Difference difference) {
     List<String> names = new ArrayList<>();
     for (String item : visit.items()) {
       String marked =

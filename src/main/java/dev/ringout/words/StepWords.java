@@ -1,12 +1,12 @@
 package dev.ringout.words;
 
-import dev.ringout.revision.Step;
+import dev.ringout.revision.ReworkStep;
 import dev.ringout.units.Text;
 
 /** What is to be done at the bench, in words. */
-final class StepWords implements Step.Cases<String> {
+final class StepWords implements ReworkStep.Cases<String> {
   @Override
-  public String disconnect(Step.Disconnect step) {
+  public String disconnect(ReworkStep.Disconnect step) {
     return step.next().isPresent()
         ? Text.of(
             "take %s off %s; cap it and tag it \"for %s\"",
@@ -15,7 +15,7 @@ final class StepWords implements Step.Cases<String> {
   }
 
   @Override
-  public String connect(Step.Connect step) {
+  public String connect(ReworkStep.Connect step) {
     return step.from().isPresent()
         ? Text.of(
             "put %s, from %s, on %s%s",
@@ -27,25 +27,25 @@ final class StepWords implements Step.Cases<String> {
   }
 
   @Override
-  public String pull(Step.Pull step) {
+  public String pull(ReworkStep.Pull step) {
     return Text.of(
         "draw out %s, or cut both its ends off so that nobody uses it again", step.wire());
   }
 
   @Override
-  public String stow(Step.Stow step) {
+  public String stow(ReworkStep.Stow step) {
     return Text.of(
         "%s stays in cable %s: cap and tie back both ends, tag them \"spare\"",
         step.wire(), step.cable());
   }
 
   @Override
-  public String takeJumperOff(Step.TakeJumperOff step) {
+  public String takeJumperOff(ReworkStep.TakeJumperOff step) {
     return Text.of("take off the jumper from %s to %s", step.jumper().from(), step.jumper().to());
   }
 
   @Override
-  public String fitJumper(Step.FitJumper step) {
+  public String fitJumper(ReworkStep.FitJumper step) {
     return Text.of("fit the jumper from %s to %s", step.jumper().from(), step.jumper().to());
   }
 }

@@ -167,10 +167,10 @@ class WhatCellsMeanTest {
   @Test
   void what_was_probably_meant_is_one_slip_away() {
     List<String> pins = List.of("J1-10", "J1-11", "J2-A");
-    assertEquals("J1-10", LookAlikes.nearest("Jl-1O", pins), "letters for digits");
-    assertEquals("J2-A", LookAlikes.nearest("2J-A", pins), "two neighbours swapped");
-    assertEquals("", LookAlikes.nearest("K9-Z", pins), "nothing is near");
-    assertEquals("0.3", LookAlikes.asNumber("O.3"));
-    assertEquals("", LookAlikes.asNumber("0.3"), "is one already");
+    assertEquals("J1-10", LikelyMeant.nearest("Jl-1O", pins), "letters for digits");
+    assertEquals("J2-A", LikelyMeant.nearest("2J-A", pins), "two neighbours swapped");
+    assertEquals("", LikelyMeant.nearest("K9-Z", pins), "nothing is near");
+    assertEquals("0.3", LikelyMeant.asNumber("O.3"));
+    assertEquals("", LikelyMeant.asNumber("0.3"), "is one already");
   }
 }

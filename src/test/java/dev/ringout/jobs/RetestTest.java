@@ -9,7 +9,7 @@ import dev.ringout.plan.Planner;
 import dev.ringout.plan.TestPlan;
 import dev.ringout.revision.Difference;
 import dev.ringout.revision.RetestReason;
-import dev.ringout.revision.Rework;
+import dev.ringout.revision.ReworkOrder;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
 import dev.ringout.support.PublishedLimits;
@@ -36,8 +36,8 @@ class RetestTest {
   void touched_wires_come_before_opened_items_and_what_is_left_lies_beside() throws IOException {
     Harness earlier = list("a", "W1,J1-A,P2-1\nW2,J3-B,P2-2\nW3,J5-A,P6-1\n");
     Harness later = list("b", "W1,J1-A,P2-9\nW2,J3-B,P2-2\nW3,J5-A,P6-1\n");
-    Rework rework =
-        Rework.of(
+    ReworkOrder rework =
+        ReworkOrder.of(
             Difference.of(
                 earlier, later, new Difference.Options(Map.of(), true, ref -> false, false)));
     Circuit circuit = Circuit.of(later);

@@ -45,7 +45,7 @@ class EveryWordTest {
         Arguments.of("plan", "step/properties/proves", Step.Purpose.values()),
         Arguments.of("review", "$defs/severity", Severity.values()),
         Arguments.of("diff", "net/properties/change", NetChange.Kind.values()),
-        Arguments.of("diff", "items/properties/do", dev.ringout.revision.Step.Do.values()),
+        Arguments.of("diff", "items/properties/do", dev.ringout.revision.ReworkStep.Do.values()),
         Arguments.of("import", "problem/properties/kind", OddityKind.values()));
   }
 

@@ -178,7 +178,7 @@ class DifferencePropertiesTest {
     assertEquals(come, saidCome);
   }
 
-  /** Step by step: no cavity ever holds two wires, each item is opened once, and B is the end. */
+  /** ReworkStep by step: no cavity ever holds two wires, each item is opened once, and B is the end. */
   @ParameterizedTest
   @MethodSource("seeds")
   void the_work_can_be_done_in_its_order_and_ends_at_the_later_list(int seed) {
@@ -190,7 +190,7 @@ class DifferencePropertiesTest {
       unit.edit();
     }
     Difference difference = diff(before, unit.harness());
-    Rework rework = Rework.of(difference);
+    ReworkOrder rework = ReworkOrder.of(difference);
     List<String> opened = new ArrayList<>();
     rework.visits().forEach(visit -> opened.addAll(visit.items()));
     assertEquals(new HashSet<>(opened).size(), opened.size(), "each item once");
@@ -200,11 +200,11 @@ class DifferencePropertiesTest {
     Map<Point, Integer> in = new HashMap<>();
     most(difference.before(), in);
     Bench bench = new Bench(difference, rework);
-    for (Step step : rework.steps()) {
+    for (ReworkStep step : rework.steps()) {
       bench.step(step);
-      if (step.what() == Step.Do.DISCONNECT) {
+      if (step.what() == ReworkStep.Do.DISCONNECT) {
         in.merge(step.at(), -1, Integer::sum);
-      } else if (step.what() == Step.Do.CONNECT) {
+      } else if (step.what() == ReworkStep.Do.CONNECT) {
         int now = in.merge(step.at(), 1, Integer::sum);
         assertTrue(now <= mostIn.getOrDefault(step.at(), 0), "two wires in " + step.at());
       }

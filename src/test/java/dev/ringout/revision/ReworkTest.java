@@ -28,7 +28,7 @@ class ReworkTest {
   }
 
   private static List<String> steps(Difference difference) {
-    return Rework.of(difference).steps().stream()
+    return ReworkOrder.of(difference).steps().stream()
         .map(step -> step.number() + " " + DiffWords.sentence(step))
         .toList();
   }
@@ -54,10 +54,10 @@ class ReworkTest {
             "4 put the new W2 on P2-2"),
         steps(asNamed(b, a)));
     assertEquals(
-        List.of(Step.Do.STOW, Step.Do.PULL),
-        Rework.of(asNamed(a, b)).steps().stream()
-            .map(Step::what)
-            .filter(what -> what == Step.Do.STOW || what == Step.Do.PULL)
+        List.of(ReworkStep.Do.STOW, ReworkStep.Do.PULL),
+        ReworkOrder.of(asNamed(a, b)).steps().stream()
+            .map(ReworkStep::what)
+            .filter(what -> what == ReworkStep.Do.STOW || what == ReworkStep.Do.PULL)
             .toList());
   }
 
@@ -93,15 +93,15 @@ class ReworkTest {
             "20,M22759/32,RED,1 m",
             "20,M22759/16,BLU,1 m",
             "20,M22759/16,RED,1.1 m")) {
-      Rework work = Rework.of(asNamed(a, lists.wiresWith(more, "W1,J1-A,P2-1," + other)));
+      ReworkOrder work = ReworkOrder.of(asNamed(a, lists.wiresWith(more, "W1,J1-A,P2-1," + other)));
       assertEquals(1, work.cut().size(), other);
       assertEquals(1, work.taken().size(), other);
       assertEquals(5, work.steps().size(), other);
     }
     Harness shorter = lists.wiresWith(more, "W1,J1-A,P2-1,20,M22759/16,RED,0.9 m");
-    assertEquals(0, Rework.of(asNamed(a, shorter)).cut().size(), "longer than wanted will do");
+    assertEquals(0, ReworkOrder.of(asNamed(a, shorter)).cut().size(), "longer than wanted will do");
     Harness unsaid = lists.wiresWith(more, "W1,J1-A,P2-1,,,,");
-    assertEquals(0, Rework.of(asNamed(unsaid, a)).cut().size(), "it may be that wire already");
+    assertEquals(0, ReworkOrder.of(asNamed(unsaid, a)).cut().size(), "it may be that wire already");
   }
 
   @Test
@@ -118,7 +118,7 @@ class ReworkTest {
         steps(asNamed(a, b)));
     Harness renumbered = lists.wiresWith("Gauge", "W7,J1-A,P2-1,18");
     assertEquals(
-        List.of(), Rework.of(asNamed(a, renumbered)).relabels(), "a new wire, new sleeves");
+        List.of(), ReworkOrder.of(asNamed(a, renumbered)).relabels(), "a new wire, new sleeves");
   }
 
   @Test
@@ -144,7 +144,7 @@ class ReworkTest {
         List.of(
             new Relabel.WireNumber(new Point("J1", "A"), "W1", "W7"),
             new Relabel.WireNumber(new Point("P2", "1"), "W1", "W7")),
-        Rework.of(asNamed(a, b)).relabels());
+        ReworkOrder.of(asNamed(a, b)).relabels());
     String[] old = new String[12];
     String[] now = new String[12];
     for (int pin = 1; pin <= 6; pin++) {
@@ -153,7 +153,7 @@ class ReworkTest {
       now[pin + 5] = old[pin + 5];
       now[pin - 1] = "W" + pin + ",J9-" + RandomUnit.letter(pin) + ",P2-" + pin;
     }
-    Rework work = Rework.of(diff(lists.wires(old), lists.wires(now)));
+    ReworkOrder work = ReworkOrder.of(diff(lists.wires(old), lists.wires(now)));
     assertEquals(
         List.of(
             new RelabelWords.Said("J9 and every sleeve that names it", "J1", "J9"),
@@ -169,8 +169,8 @@ class ReworkTest {
         lists.unit(
             "wires", wires, "items", "Ref,Kind,Part,Arrangement,Location\nJ1,plug,A,15-35,door\n");
     for (String other : List.of("plug,B,15-35,door", "plug,A,17-35,door", "header,A,15-35,door")) {
-      Rework work =
-          Rework.of(
+      ReworkOrder work =
+          ReworkOrder.of(
               asNamed(
                   a,
                   lists.unit(
@@ -181,8 +181,8 @@ class ReworkTest {
       assertEquals(1, work.exchanges().size(), other);
       assertTrue(work.opened().contains("J1"), other);
     }
-    Rework words =
-        Rework.of(
+    ReworkOrder words =
+        ReworkOrder.of(
             asNamed(
                 a,
                 lists.unit(
@@ -202,7 +202,7 @@ class ReworkTest {
     System.arraycopy(others, 0, a, 1, others.length);
     System.arraycopy(others, 0, b, 1, others.length);
     Reach reach =
-        Rework.of(asNamed(lists.wiresWith("Length", a), lists.wiresWith("Length", b)))
+        ReworkOrder.of(asNamed(lists.wiresWith("Length", a), lists.wiresWith("Length", b)))
             .reaches()
             .get(0);
     assertEquals("W1", reach.wire().name());
@@ -235,7 +235,7 @@ class ReworkTest {
     Harness b = lists.wiresWith("Gauge", "W1,J1-A,P2-1,18", "W2,J1-B,P2-2,22");
     assertEquals(
         List.of("W1 AWG 18", "W2 AWG 22"),
-        Rework.of(asNamed(a, b)).cut().stream()
+        ReworkOrder.of(asNamed(a, b)).cut().stream()
             .map((Wire wire) -> wire.name() + " " + wire.gaugeLabel())
             .toList());
   }

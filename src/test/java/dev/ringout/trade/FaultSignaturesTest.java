@@ -346,13 +346,13 @@ class FaultSignaturesTest {
     UnitUnderTest unit = cable(4);
     readAll(unit, 4, wire -> wire == 2 ? 3 : wire == 3 ? 2 : wire);
     CheckResult first = unit.check();
-    OnPaper paper = theOnly(OnPaper.class, first.heldAgainst(Map.of("0420.xlsx", first)));
+    OnPaper paper = theOnly(OnPaper.class, first.comparedWith(Map.of("0420.xlsx", first)));
     assertInstanceOf(Miswire.class, paper.same());
     assertEquals(List.of("0420.xlsx"), paper.others());
 
     UnitUnderTest sound = cable(folder.resolve("second"), 4);
     readAll(sound, 4, wire -> wire);
-    theOnly(Miswire.class, first.heldAgainst(Map.of("0421.xlsx", sound.check())));
+    theOnly(Miswire.class, first.comparedWith(Map.of("0421.xlsx", sound.check())));
   }
 
   @Test

@@ -13,7 +13,7 @@ import dev.ringout.revision.Change;
 import dev.ringout.revision.Field;
 import dev.ringout.revision.ItemField;
 import dev.ringout.revision.Relabel;
-import dev.ringout.revision.Step;
+import dev.ringout.revision.ReworkStep;
 import dev.ringout.revision.Unsure;
 import dev.ringout.source.Place;
 import dev.ringout.support.PlainWires;
@@ -35,20 +35,20 @@ class EveryKindOfRevisionTest {
   private static final Link JUMPER =
       new Link(new Point("TB1", "1"), new Point("TB1", "2"), "", CELL);
 
-  private static Map<Step, String> steps() {
-    Map<Step, String> steps = new LinkedHashMap<>();
-    steps.put(new Step.Disconnect(1, 0, "W1", HERE, Optional.empty()), "take W1 off J1-A");
+  private static Map<ReworkStep, String> steps() {
+    Map<ReworkStep, String> steps = new LinkedHashMap<>();
+    steps.put(new ReworkStep.Disconnect(1, 0, "W1", HERE, Optional.empty()), "take W1 off J1-A");
     steps.put(
-        new Step.Connect(2, 0, "W1", THERE, Optional.of(HERE), "16"),
+        new ReworkStep.Connect(2, 0, "W1", THERE, Optional.of(HERE), "16"),
         "put W1, from J1-A, on P2-1, with a new contact 16");
     steps.put(
-        new Step.Pull(3, 0, "W1", HERE),
+        new ReworkStep.Pull(3, 0, "W1", HERE),
         "draw out W1, or cut both its ends off so that nobody uses it again");
     steps.put(
-        new Step.Stow(4, 0, "W1", HERE, "C5"),
+        new ReworkStep.Stow(4, 0, "W1", HERE, "C5"),
         "W1 stays in cable C5: cap and tie back both ends, tag them \"spare\"");
-    steps.put(new Step.TakeJumperOff(5, JUMPER), "take off the jumper from TB1-1 to TB1-2");
-    steps.put(new Step.FitJumper(6, JUMPER), "fit the jumper from TB1-1 to TB1-2");
+    steps.put(new ReworkStep.TakeJumperOff(5, JUMPER), "take off the jumper from TB1-1 to TB1-2");
+    steps.put(new ReworkStep.FitJumper(6, JUMPER), "fit the jumper from TB1-1 to TB1-2");
     return steps;
   }
 
@@ -130,7 +130,7 @@ class EveryKindOfRevisionTest {
 
   @Test
   void none_is_missing_here() {
-    assertEquals(kinds(Step.class), kinds(steps()));
+    assertEquals(kinds(ReworkStep.class), kinds(steps()));
     assertEquals(kinds(Unsure.class), kinds(unsure()));
     assertEquals(kinds(Relabel.class), kinds(relabels()));
     assertEquals(kinds(Change.class), kinds(changes()));

@@ -37,7 +37,7 @@ public final class ValueFaults {
     Comparison held =
         asFound.isAsListed()
             ? comparison
-            : comparison.heldAgainst(circuit, limitsFound, changed(unit.circuit(), wiring));
+            : comparison.comparedWith(circuit, limitsFound, changed(unit.circuit(), wiring));
     Set<Judged> claimed = new LinkedHashSet<>(wiring.explained());
     List<Fault> faults = new ArrayList<>();
     if (!leadsInDoubt) {

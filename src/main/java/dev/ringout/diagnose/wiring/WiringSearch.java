@@ -213,7 +213,7 @@ final class WiringSearch {
   private boolean leavesJoinsHigh(List<Slip> slips) {
     Circuit found = AsFound.of(circuit, slips).circuit();
     return !Comparison.inForce(evidence.at(slips).toList())
-        .heldAgainst(found, unit.limits().on(found), judged -> true)
+        .comparedWith(found, unit.limits().on(found), judged -> true)
         .with(Outcome.RESISTIVE)
         .isEmpty();
   }

@@ -1,6 +1,6 @@
 package dev.ringout.imports.find;
 
-import dev.ringout.imports.list.Certainty;
+import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
@@ -66,7 +66,7 @@ final class Columns {
     return columns.stream().filter(column -> column.role() == role).findFirst();
   }
 
-  private void set(ListColumn column, Role role, Certainty certainty) {
+  private void set(ListColumn column, Role role, ColumnCertainty certainty) {
     for (int i = 0; i < columns.size(); i++) {
       if (columns.get(i).index() == column.index()) {
         columns.set(i, columns.get(i).as(role, certainty));
@@ -104,8 +104,8 @@ final class Columns {
     if (ends == 2 && !has(Role.FROM) && !has(Role.TO) && !has(Role.FAR)) {
       List<ListColumn> items =
           columns.stream().filter(column -> column.role() == Role.ITEM).toList();
-      set(items.get(0), Role.FROM, Certainty.LIKELY);
-      set(items.get(1), Role.TO, Certainty.LIKELY);
+      set(items.get(0), Role.FROM, ColumnCertainty.LIKELY);
+      set(items.get(1), Role.TO, ColumnCertainty.LIKELY);
     }
     Role side = Role.KEEP;
     for (ListColumn column : List.copyOf(columns)) {
@@ -118,7 +118,7 @@ final class Columns {
         boolean ownPinRemains =
             side != Role.FAR || columns.stream().filter(one -> one.role() == Role.PIN).count() > 1;
         if (!has(pin) && ownPinRemains) {
-          set(column, pin, Certainty.LIKELY);
+          set(column, pin, ColumnCertainty.LIKELY);
         }
         side = Role.KEEP;
       }
@@ -134,9 +134,9 @@ final class Columns {
       boolean open = strip.role() == Role.KEEP || strip.role() == Role.ITEM;
       if (open && !strip.heading().isEmpty() && profile(strip).canBePins()) {
         if (before == Role.FROM && after == Role.FROM_PIN) {
-          set(strip, Role.FROM_STRIP, Certainty.LIKELY);
+          set(strip, Role.FROM_STRIP, ColumnCertainty.LIKELY);
         } else if (before == Role.TO && after == Role.TO_PIN) {
-          set(strip, Role.TO_STRIP, Certainty.LIKELY);
+          set(strip, Role.TO_STRIP, ColumnCertainty.LIKELY);
         }
       }
     }
@@ -152,29 +152,29 @@ final class Columns {
           };
       boolean colorsUnderWire = column.role() == Role.WIRE && cells.mostly(cells.colors());
       if ((end && cells.isEmpty()) || colorsUnderWire) {
-        set(column, Role.KEEP, Certainty.LIKELY);
+        set(column, Role.KEEP, ColumnCertainty.LIKELY);
         continue;
       }
       if (column.role() == Role.ITEM && cells.isNumeric() && !has(Role.PIN)) {
         // "Item" heads the row numbers of many lists.
-        set(column, Role.KEEP, Certainty.LIKELY);
+        set(column, Role.KEEP, ColumnCertainty.LIKELY);
       }
       if (column.role() != Role.KEEP || cells.isEmpty()) {
         continue;
       }
       if (!has(Role.GAUGE) && cells.mostly(cells.gauges())) {
-        set(column, Role.GAUGE, Certainty.LIKELY);
+        set(column, Role.GAUGE, ColumnCertainty.LIKELY);
       } else if (!has(Role.COLOR) && cells.mostly(cells.colors())) {
-        set(column, Role.COLOR, Certainty.LIKELY);
+        set(column, Role.COLOR, ColumnCertainty.LIKELY);
       } else if (!has(Role.LENGTH) && cells.mostly(cells.lengths()) && !cells.isMarks()) {
-        set(column, Role.LENGTH, Certainty.LIKELY);
+        set(column, Role.LENGTH, ColumnCertainty.LIKELY);
       } else if (!has(Role.FROM)
           && !has(Role.FAR)
           && !has(Role.PIN)
           && cells.mostly(cells.points())) {
-        set(column, Role.FROM, Certainty.LIKELY);
+        set(column, Role.FROM, ColumnCertainty.LIKELY);
       } else if (has(Role.FROM) && !has(Role.TO) && cells.mostly(cells.points())) {
-        set(column, Role.TO, Certainty.LIKELY);
+        set(column, Role.TO, ColumnCertainty.LIKELY);
       }
     }
   }
@@ -185,8 +185,8 @@ final class Columns {
             && first(Role.FROM).filter(column -> isCodes(column)).isPresent()
             && first(Role.TO).filter(column -> isCodes(column)).isPresent();
     if (coded) {
-      first(Role.FROM).ifPresent(column -> set(column, Role.FROM_CODE, Certainty.LIKELY));
-      first(Role.TO).ifPresent(column -> set(column, Role.TO_CODE, Certainty.LIKELY));
+      first(Role.FROM).ifPresent(column -> set(column, Role.FROM_CODE, ColumnCertainty.LIKELY));
+      first(Role.TO).ifPresent(column -> set(column, Role.TO_CODE, ColumnCertainty.LIKELY));
     }
     Map<Role, ListColumn> kept = new EnumMap<>(Role.class);
     for (ListColumn column : List.copyOf(columns)) {
@@ -202,10 +202,10 @@ final class Columns {
         kept.put(role, column);
       } else if ((role == Role.FROM || role == Role.TO)
           && profile(column).distinct() > profile(other).distinct()) {
-        set(other, Role.KEEP, Certainty.LIKELY);
+        set(other, Role.KEEP, ColumnCertainty.LIKELY);
         kept.put(role, column);
       } else {
-        set(column, Role.KEEP, Certainty.LIKELY);
+        set(column, Role.KEEP, ColumnCertainty.LIKELY);
       }
     }
   }
@@ -257,8 +257,8 @@ final class Columns {
     if (devices.isEmpty() || others.size() != 1) {
       return false;
     }
-    set(devices.get(), Role.ITEM, Certainty.LIKELY);
-    set(others.get(0), Role.POINTS, Certainty.LIKELY);
+    set(devices.get(), Role.ITEM, ColumnCertainty.LIKELY);
+    set(others.get(0), Role.POINTS, ColumnCertainty.LIKELY);
     return true;
   }
 
@@ -302,11 +302,11 @@ final class Columns {
   private Layout marks() {
     for (ListColumn column : List.copyOf(columns)) {
       if (column.role() == Role.KEEP && (profile(column).isMarks() || profile(column).isEmpty())) {
-        set(column, Role.POINTS, Certainty.LIKELY);
+        set(column, Role.POINTS, ColumnCertainty.LIKELY);
       }
     }
     if (!has(Role.ITEM)) {
-      set(columns.get(0), Role.ITEM, Certainty.LIKELY);
+      set(columns.get(0), Role.ITEM, ColumnCertainty.LIKELY);
     }
     return Layout.MARKS;
   }
@@ -336,7 +336,7 @@ final class Columns {
             .filter(column -> Words.tokens(column.heading()).stream().anyMatch(this::isShortName))
             .count();
     if (!ownPin && designated >= 2) {
-      first(Role.FAR).ifPresent(column -> set(column, Role.KEEP, Certainty.LIKELY));
+      first(Role.FAR).ifPresent(column -> set(column, Role.KEEP, ColumnCertainty.LIKELY));
       return rowNets(points);
     }
     for (Role one : List.of(Role.TO, Role.FROM)) {
@@ -368,7 +368,7 @@ final class Columns {
     }
     int enough = profile(best.get()).filled() / 2;
     for (ListColumn column : candidates) {
-      Certainty certainty = column.role() == Role.PIN ? column.certainty() : Certainty.LIKELY;
+      ColumnCertainty certainty = column.role() == Role.PIN ? column.certainty() : ColumnCertainty.LIKELY;
       Role role = profile(column).filled() > enough ? Role.POINTS : Role.KEEP;
       set(column, column.equals(best.get()) ? Role.PIN : role, certainty);
     }
@@ -389,13 +389,13 @@ final class Columns {
     for (ListColumn column : points) {
       boolean own = column.known() && column.item().isEmpty() && !sheetItem.isEmpty();
       String item = own ? sheetItem : column.item().isEmpty() ? column.heading() : column.item();
-      ListColumn named = column.as(Role.POINTS, Certainty.LIKELY).of(item.replaceAll("\\s+", " "));
+      ListColumn named = column.as(Role.POINTS, ColumnCertainty.LIKELY).of(item.replaceAll("\\s+", " "));
       columns.set(columns.indexOf(column), named);
     }
     pinsBecomeNotes();
     for (ListColumn column : List.copyOf(columns)) {
       if (column.role() == Role.ITEM) {
-        set(column, Role.KEEP, Certainty.LIKELY);
+        set(column, Role.KEEP, ColumnCertainty.LIKELY);
       }
     }
     return Layout.ROW_NETS;
@@ -404,7 +404,7 @@ final class Columns {
   private void pinsBecomeNotes() {
     for (ListColumn column : List.copyOf(columns)) {
       if (column.role() == Role.PIN) {
-        set(column, Role.KEEP, Certainty.LIKELY);
+        set(column, Role.KEEP, ColumnCertainty.LIKELY);
       }
     }
   }
@@ -414,7 +414,7 @@ final class Columns {
     for (ListColumn column : List.copyOf(columns)) {
       if (column.role() == Role.PIN) {
         if (seen) {
-          set(column, Role.KEEP, Certainty.LIKELY);
+          set(column, Role.KEEP, ColumnCertainty.LIKELY);
         }
         seen = true;
       }

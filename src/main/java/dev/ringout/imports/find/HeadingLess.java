@@ -1,7 +1,7 @@
 package dev.ringout.imports.find;
 
 import dev.ringout.cells.CellText;
-import dev.ringout.imports.list.Certainty;
+import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.Role;
@@ -48,7 +48,7 @@ final class HeadingLess {
         role = ends == 0 ? Role.FROM : Role.TO;
         ends++;
       }
-      columns.add(new ListColumn(column, "", role, "", "", false, Certainty.LIKELY));
+      columns.add(new ListColumn(column, "", role, "", "", false, ColumnCertainty.LIKELY));
     }
     if (ends == 2) {
       return named(columns, profiles);
@@ -72,7 +72,7 @@ final class HeadingLess {
       } else if (open && column.index() == 1 && cells.isDistinct()) {
         role = Role.WIRE;
       }
-      named.add(column.as(role, role == Role.WIRE ? Certainty.POSSIBLE : Certainty.LIKELY));
+      named.add(column.as(role, role == Role.WIRE ? ColumnCertainty.POSSIBLE : ColumnCertainty.LIKELY));
     }
     return named;
   }
@@ -98,7 +98,7 @@ final class HeadingLess {
               "",
               "",
               false,
-              column == order.length ? Certainty.POSSIBLE : Certainty.LIKELY));
+              column == order.length ? ColumnCertainty.POSSIBLE : ColumnCertainty.LIKELY));
     }
     return columns;
   }

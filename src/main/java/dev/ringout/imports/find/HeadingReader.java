@@ -1,7 +1,7 @@
 package dev.ringout.imports.find;
 
 import dev.ringout.cells.CellText;
-import dev.ringout.imports.list.Certainty;
+import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.ColumnChoice;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.Role;
@@ -108,10 +108,10 @@ public final class HeadingReader {
     boolean known = !thing.isEmpty() || !side.isEmpty();
     Role role = said == null ? role(side, thing) : said.role();
     unit = said == null || said.unit().isEmpty() ? unit : said.unit();
-    Certainty certainty =
+    ColumnCertainty certainty =
         said != null || (rest.isEmpty() && role != Role.KEEP)
-            ? Certainty.CERTAIN
-            : Certainty.LIKELY;
+            ? ColumnCertainty.CERTAIN
+            : ColumnCertainty.LIKELY;
     return new ListColumn(index, heading, role, unit, itemIn(heading, rest), known, certainty);
   }
 

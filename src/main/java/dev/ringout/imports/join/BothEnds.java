@@ -1,8 +1,8 @@
 package dev.ringout.imports.join;
 
-import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.LikelyMeant;
 import dev.ringout.imports.list.Draft;
-import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.WiringOddity;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -19,7 +19,7 @@ final class BothEnds {
   private static final int SAID_ONE_BY_ONE = 20;
 
   private final PinNames pins;
-  private final Findings findings;
+  private final ListFindings findings;
   private final TwoRows twoRows;
   private final List<Draft> wires = new ArrayList<>();
   private final Map<String, List<Draft>> unlisted = new LinkedHashMap<>();
@@ -28,7 +28,7 @@ final class BothEnds {
   private int farPinNotListed;
   private int farHasNoList;
 
-  BothEnds(PinNames pins, TwoRows twoRows, Findings findings) {
+  BothEnds(PinNames pins, TwoRows twoRows, ListFindings findings) {
     this.pins = pins;
     this.findings = findings;
     this.twoRows = twoRows;
@@ -135,7 +135,7 @@ final class BothEnds {
       }
     }
     String nearest =
-        LookAlikes.nearest(
+        LikelyMeant.nearest(
             draft.to().pin(), pins.lists(item, draft.to().pin()) ? open : pins.of(item));
     return nearest.isEmpty() || nearest.equals(draft.to().pin()) ? "" : item + "-" + nearest;
   }

@@ -5,7 +5,7 @@ import dev.ringout.cells.LengthCell;
 import dev.ringout.cells.Understood;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Draft.Value;
-import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.WiringOddity;
 import dev.ringout.imports.list.Words;
@@ -25,12 +25,12 @@ final class GaugesAndLengths {
   private static final int SAID_ONE_BY_ONE = 20;
 
   private final Words words;
-  private final Findings findings;
+  private final ListFindings findings;
   private final Map<String, Understood<Gauge>> gauges = new HashMap<>();
   private final Map<String, Understood<Length>> lengths = new HashMap<>();
   private final Map<Column, List<NotTaken>> notTaken = new LinkedHashMap<>();
 
-  GaugesAndLengths(Words words, Findings findings) {
+  GaugesAndLengths(Words words, ListFindings findings) {
     this.words = words;
     this.findings = findings;
   }

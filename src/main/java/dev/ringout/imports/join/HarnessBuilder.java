@@ -8,7 +8,7 @@ import dev.ringout.harness.Wire;
 import dev.ringout.harness.Wiring;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.End;
-import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.SparePin;
@@ -36,7 +36,7 @@ public final class HarnessBuilder {
   private final Words words;
   private final ImportOptions options;
   private final TwoRows twoRows;
-  private final Findings findings;
+  private final ListFindings findings;
   private final Map<Place, String> comments;
   private final UnaryOperator<String> noteHeading;
   private final PinNames pins = new PinNames();
@@ -53,7 +53,7 @@ public final class HarnessBuilder {
       Words words,
       ImportOptions options,
       TwoRows twoRows,
-      Findings findings,
+      ListFindings findings,
       Map<Place, String> comments,
       UnaryOperator<String> noteHeading) {
     this.list = list;

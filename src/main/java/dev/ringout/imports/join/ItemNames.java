@@ -2,7 +2,7 @@ package dev.ringout.imports.join;
 
 import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.Draft;
-import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.Understanding;
 import dev.ringout.imports.list.WiringOddity;
 import dev.ringout.source.Place;
@@ -16,7 +16,7 @@ import java.util.Set;
 
 /** One spelling for every item: case does not matter, and a list may shorten its own names. */
 final class ItemNames {
-  private final Findings findings;
+  private final ListFindings findings;
   private final Map<String, String> spelling = new HashMap<>();
   private final Map<String, String> other = new HashMap<>();
   private final Map<String, String> bySound = new HashMap<>();
@@ -25,7 +25,7 @@ final class ItemNames {
   private final Set<WiringOddity> said = new HashSet<>();
   private String prefix = "";
 
-  ItemNames(Understanding list, Findings findings) {
+  ItemNames(Understanding list, ListFindings findings) {
     this.findings = findings;
     prefix = commonPrefix(list);
     for (String item : list.namesOfPins().keySet()) {

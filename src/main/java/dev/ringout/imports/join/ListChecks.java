@@ -5,7 +5,7 @@ import dev.ringout.harness.Point;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.WiringOddity;
 import dev.ringout.imports.list.WiringOddity.Run;
@@ -22,10 +22,10 @@ import java.util.TreeSet;
 final class ListChecks {
   private static final int SAID_ONE_BY_ONE = 20;
 
-  private final Findings findings;
+  private final ListFindings findings;
   private final Map<String, Boolean> connectors = new HashMap<>();
 
-  ListChecks(Findings findings) {
+  ListChecks(ListFindings findings) {
     this.findings = findings;
   }
 

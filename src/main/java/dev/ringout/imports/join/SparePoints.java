@@ -2,7 +2,7 @@ package dev.ringout.imports.join;
 
 import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Point;
-import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.WiringOddity;
 import dev.ringout.source.Place;
 import java.util.ArrayList;
@@ -50,7 +50,7 @@ final class SparePoints {
   }
 
   /** Says which points are listed more than once. */
-  void report(Findings findings) {
+  void report(ListFindings findings) {
     twice.stream()
         .limit(SAID_ONE_BY_ONE)
         .forEach(

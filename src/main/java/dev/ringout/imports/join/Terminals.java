@@ -1,7 +1,7 @@
 package dev.ringout.imports.join;
 
 import dev.ringout.imports.list.End;
-import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.WiringOddity;
 import dev.ringout.imports.list.Words;
@@ -21,13 +21,13 @@ import java.util.Set;
 final class Terminals {
   private final Words words;
   private final ImportOptions options;
-  private final Findings findings;
+  private final ListFindings findings;
   private final Map<String, Integer> uses = new LinkedHashMap<>();
   private final Map<String, Place> firstUse = new HashMap<>();
   private final Map<String, Integer> given = new HashMap<>();
   private final Set<String> withPins = new HashSet<>();
 
-  Terminals(Words words, ImportOptions options, Findings findings) {
+  Terminals(Words words, ImportOptions options, ListFindings findings) {
     this.words = words;
     this.options = options;
     this.findings = findings;

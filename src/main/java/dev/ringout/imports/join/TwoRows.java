@@ -4,7 +4,7 @@ import dev.ringout.cells.GaugeCell;
 import dev.ringout.cells.LengthCell;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Draft.Value;
-import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.WiringOddity;
 import dev.ringout.standards.ColourCodes;
@@ -19,10 +19,10 @@ import java.util.Optional;
 /** Makes one wire of its two rows, one at each end, and says where they disagree. */
 public final class TwoRows {
   private final ColourCodes colours = ColourCodes.of(Tables.published());
-  private final Findings findings;
+  private final ListFindings findings;
 
   /** What two rows say differently goes to the findings. */
-  public TwoRows(Findings findings) {
+  public TwoRows(ListFindings findings) {
     this.findings = findings;
   }
 

@@ -1,7 +1,7 @@
 package dev.ringout.imports.join;
 
 import dev.ringout.imports.list.Draft;
-import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.SparePin;
 import dev.ringout.imports.list.Understanding;
@@ -12,11 +12,11 @@ import java.util.Map;
 /** Joins the two rows that bear one wire number, where lists name wires instead of far ends. */
 public final class WireEnds {
   private final Understanding list;
-  private final Findings findings;
+  private final ListFindings findings;
   private final TwoRows twoRows;
 
   /** Ends of wires are taken from the list, and the wires put there. */
-  public WireEnds(Understanding list, TwoRows twoRows, Findings findings) {
+  public WireEnds(Understanding list, TwoRows twoRows, ListFindings findings) {
     this.list = list;
     this.findings = findings;
     this.twoRows = twoRows;

@@ -19,10 +19,10 @@ public record ListColumn(
     String unit,
     String item,
     boolean known,
-    Certainty certainty) {
+    ColumnCertainty certainty) {
 
   /** The same column in another role. */
-  public ListColumn as(Role other, Certainty sure) {
+  public ListColumn as(Role other, ColumnCertainty sure) {
     return new ListColumn(index, heading, other, unit, item, known, sure);
   }
 

@@ -5,7 +5,7 @@ import dev.ringout.cells.PinList;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
@@ -31,7 +31,7 @@ final class BlockReader extends TableReader {
       Words words,
       Ends ends,
       ImportOptions options,
-      Findings findings,
+      ListFindings findings,
       Understanding into) {
     super(table, words, ends, findings, into);
     this.options = options;

@@ -4,7 +4,7 @@ import dev.ringout.cells.PinList;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.RowOddity;
@@ -19,7 +19,7 @@ import java.util.List;
 
 /** Rows that are wires from one point to another. */
 final class FromToReader extends TableReader {
-  FromToReader(ListTable table, Words words, Ends ends, Findings findings, Understanding into) {
+  FromToReader(ListTable table, Words words, Ends ends, ListFindings findings, Understanding into) {
     super(table, words, ends, findings, into);
   }
 

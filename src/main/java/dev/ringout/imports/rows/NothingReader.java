@@ -1,7 +1,7 @@
 package dev.ringout.imports.rows;
 
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Understanding;
 import dev.ringout.imports.list.Words;
@@ -10,7 +10,7 @@ import dev.ringout.sheet.Row;
 
 /** A table that tells no wires: its rows are notes. */
 final class NothingReader extends TableReader {
-  NothingReader(ListTable table, Words words, Ends ends, Findings findings, Understanding into) {
+  NothingReader(ListTable table, Words words, Ends ends, ListFindings findings, Understanding into) {
     super(table, words, ends, findings, into);
   }
 

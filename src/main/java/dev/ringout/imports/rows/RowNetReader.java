@@ -3,7 +3,7 @@ package dev.ringout.imports.rows;
 import dev.ringout.cells.PinList;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListTable;
@@ -31,7 +31,7 @@ final class RowNetReader extends TableReader {
       Words words,
       Ends ends,
       ImportOptions options,
-      Findings findings,
+      ListFindings findings,
       Understanding into) {
     super(table, words, ends, findings, into);
     this.options = options;

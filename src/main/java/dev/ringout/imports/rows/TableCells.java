@@ -3,7 +3,7 @@ package dev.ringout.imports.rows;
 import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.DamagedCell;
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
@@ -41,14 +41,14 @@ final class TableCells {
 
   private final ListTable table;
   private final Words words;
-  private final Findings findings;
+  private final ListFindings findings;
   private final Damage damage;
   private final Map<Role, ListColumn> columns = new EnumMap<>(Role.class);
   private final String[] above;
   private final Map<Cleaned, Map<Integer, List<Integer>>> quiet = new LinkedHashMap<>();
   private boolean rowIsLost;
 
-  TableCells(ListTable table, Words words, Findings findings) {
+  TableCells(ListTable table, Words words, ListFindings findings) {
     this.table = table;
     this.words = words;
     this.findings = findings;

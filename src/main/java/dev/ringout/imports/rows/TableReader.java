@@ -4,7 +4,7 @@ import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Draft.Value;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.Findings;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
@@ -39,14 +39,14 @@ public abstract class TableReader {
   final ListTable table;
   final Words words;
   final Ends ends;
-  final Findings findings;
+  final ListFindings findings;
   final TableCells cells;
   final Tally tally = new Tally();
   final Understanding into;
   private final boolean hasNotes;
   private final RowFrames frames;
 
-  TableReader(ListTable table, Words words, Ends ends, Findings findings, Understanding into) {
+  TableReader(ListTable table, Words words, Ends ends, ListFindings findings, Understanding into) {
     this.table = table;
     this.words = words;
     this.ends = ends;
@@ -63,7 +63,7 @@ public abstract class TableReader {
       Words words,
       Ends ends,
       ImportOptions options,
-      Findings findings,
+      ListFindings findings,
       Understanding into) {
     return switch (table.layout()) {
       case FROM_TO -> new FromToReader(table, words, ends, findings, into);

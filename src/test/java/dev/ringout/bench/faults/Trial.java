@@ -50,7 +50,7 @@ record Trial(Rig paper, Rig bench, List<Kind> planted, Sheet sheet) {
         CheckResult.of(
             harness, new ReadingSet(sheet.readings("readings.xlsx"), List.of()), List.of());
     return planted.contains(Kind.PAPER)
-        ? result.heldAgainst(Map.of("second.xlsx", result))
+        ? result.comparedWith(Map.of("second.xlsx", result))
         : result;
   }
 

@@ -19,7 +19,7 @@ import java.util.Set;
  * @param exchanges items, parts and switch contacts that are others now; an item's wires come off
  *     and on again with it
  */
-public record Rework(
+public record ReworkOrder(
     List<Visit> visits,
     List<Relabel> relabels,
     List<Wire> cut,
@@ -28,15 +28,15 @@ public record Rework(
     List<Change> exchanges) {
 
   /** Items that are open at one time, and what is done there. */
-  public record Visit(List<String> items, List<Step> steps) {}
+  public record Visit(List<String> items, List<ReworkStep> steps) {}
 
   /** The work of a difference. */
-  public static Rework of(Difference difference) {
+  public static ReworkOrder of(Difference difference) {
     return new ReworkBuilder(difference).build();
   }
 
   /** Every step, visit after visit. */
-  public List<Step> steps() {
+  public List<ReworkStep> steps() {
     return visits.stream().flatMap(visit -> visit.steps().stream()).toList();
   }
 

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 import java.util.function.Consumer;
 
 /** The sheets of one harness file, and what their readers share. */
-final class HarnessSheets {
+final class SheetsOfHarness {
   static final Column REF = Column.of("Ref");
   static final Column PIN = Column.of("Pin");
   static final Column TO_PIN = Column.of("To Pin");
@@ -23,7 +23,7 @@ final class HarnessSheets {
   private final Refs refs = new Refs();
   private final Map<String, String> texts = new HashMap<>();
 
-  HarnessSheets(SheetsByName sheets, Problems problems) {
+  SheetsOfHarness(SheetsByName sheets, Problems problems) {
     this.sheets = sheets;
     this.problems = problems;
   }

@@ -8,11 +8,11 @@ import java.util.Locale;
  * What was probably meant. People who copy identifiers mostly get one character wrong, swap two
  * neighbours, or take one character for another that looks like it (trade notes, common practice).
  */
-public final class LookAlikes {
+public final class LikelyMeant {
   private static final String LETTERS = "OoQDIlSZB";
   private static final String DIGITS = "000011528";
 
-  private LookAlikes() {}
+  private LikelyMeant() {}
 
   /** A number typed with letters that look like digits, or empty where that is no number either. */
   public static String asNumber(String text) {

@@ -11,7 +11,7 @@ import java.util.Optional;
  * <p>A wire is known by its place in the earlier list, counted on through the wires that are made
  * new: {@code which}.
  */
-public sealed interface Step {
+public sealed interface ReworkStep {
 
   /** What is made of it, by its kind. */
   <T> T match(Cases<T> cases);
@@ -55,7 +55,7 @@ public sealed interface Step {
    * @param next where it goes then; absent for a wire that goes altogether
    */
   record Disconnect(int number, int which, String wire, Point at, Optional<Point> next)
-      implements Step {
+      implements ReworkStep {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.disconnect(this);
@@ -75,7 +75,7 @@ public sealed interface Step {
    */
   record Connect(
       int number, int which, String wire, Point at, Optional<Point> from, String newContact)
-      implements Step {
+      implements ReworkStep {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.connect(this);
@@ -88,7 +88,7 @@ public sealed interface Step {
   }
 
   /** A loose wire comes out, both its ends being off. */
-  record Pull(int number, int which, String wire, Point at) implements Step {
+  record Pull(int number, int which, String wire, Point at) implements ReworkStep {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.pull(this);
@@ -101,7 +101,7 @@ public sealed interface Step {
   }
 
   /** A core stays in its cable, both its ends being off. */
-  record Stow(int number, int which, String wire, Point at, String cable) implements Step {
+  record Stow(int number, int which, String wire, Point at, String cable) implements ReworkStep {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.stow(this);
@@ -114,7 +114,7 @@ public sealed interface Step {
   }
 
   /** A jumper comes off. */
-  record TakeJumperOff(int number, Link jumper) implements Step {
+  record TakeJumperOff(int number, Link jumper) implements ReworkStep {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.takeJumperOff(this);
@@ -137,7 +137,7 @@ public sealed interface Step {
   }
 
   /** A jumper goes on. */
-  record FitJumper(int number, Link jumper) implements Step {
+  record FitJumper(int number, Link jumper) implements ReworkStep {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.fitJumper(this);

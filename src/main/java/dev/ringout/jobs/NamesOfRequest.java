@@ -1,6 +1,6 @@
 package dev.ringout.jobs;
 
-import dev.ringout.cells.LookAlikes;
+import dev.ringout.cells.LikelyMeant;
 import dev.ringout.harness.Harness;
 import dev.ringout.jobs.WrongRequest.Part;
 import java.util.LinkedHashSet;
@@ -10,10 +10,10 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /** Items and wires that a request names, in whichever case, as the harness spells them. */
-final class Names {
+final class NamesOfRequest {
   private final Harness harness;
 
-  Names(Harness harness) {
+  NamesOfRequest(Harness harness) {
     this.harness = harness;
   }
 
@@ -36,7 +36,7 @@ final class Names {
       Optional<String> match =
           known.stream().filter(name -> name.equalsIgnoreCase(word.strip())).findFirst();
       if (match.isEmpty()) {
-        throw WrongRequest.noSuch(part, word.strip(), LookAlikes.nearest(word.strip(), known));
+        throw WrongRequest.noSuch(part, word.strip(), LikelyMeant.nearest(word.strip(), known));
       }
       found.add(match.get());
     }

@@ -3,7 +3,7 @@ package dev.ringout.imports.list;
 import java.util.Locale;
 
 /** How sure a column's meaning is. */
-public enum Certainty {
+public enum ColumnCertainty {
   /** The user said so, or the heading is a word of the trade and nothing else. */
   CERTAIN,
   /** The heading holds a word of the trade, or the cells look like it. */

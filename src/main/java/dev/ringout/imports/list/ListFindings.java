@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Collects what is suspect in a list. */
-public final class Findings {
+public final class ListFindings {
   private final List<Finding> found = new ArrayList<>();
 
   /** Nothing is suspect yet. */
-  public Findings() {
+  public ListFindings() {
     // Nothing was found so far.
   }
 

@@ -5,7 +5,7 @@ import java.util.Optional;
 import picocli.CommandLine.Option;
 
 /** The option {@code --tables} of every command that goes by the parts tables. */
-final class OwnTables {
+final class TablesOption {
   @Option(
       names = "--tables",
       paramLabel = "FOLDER",
