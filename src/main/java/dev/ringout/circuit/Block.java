@@ -52,8 +52,8 @@ final class Block {
     this.to = to;
     this.ohms = ohms;
     boolean all = true;
-    for (OhmsRange one : ohms) {
-      all &= one.isKnown();
+    for (OhmsRange ohmsRange : ohms) {
+      all &= ohmsRange.isKnown();
     }
     this.known = all;
     for (int i = 0; i < points.length; i++) {

@@ -56,10 +56,10 @@ public final class InsulationLimits {
     OptionalDouble volts = OptionalDouble.empty();
     Map<Integer, NetLimit> limitOf = limitsIn(probing.state());
     for (int net : own) {
-      NetLimit one = limitOf.get(net);
-      if (one != null) {
-        ohms = NetLimits.least(ohms, one.insulationMinOhms());
-        volts = NetLimits.least(volts, one.insulationVolts());
+      NetLimit netLimit = limitOf.get(net);
+      if (netLimit != null) {
+        ohms = NetLimits.least(ohms, netLimit.insulationMinOhms());
+        volts = NetLimits.least(volts, netLimit.insulationVolts());
       }
     }
     double asked = volts.orElse(limits.insulationVolts());

@@ -16,10 +16,10 @@ public final class NetLimits {
   public static Map<Integer, NetLimit> strictest(
       List<NetLimit> limits, ToIntFunction<Point> netOf) {
     Map<Integer, NetLimit> strictest = new LinkedHashMap<>();
-    for (NetLimit one : limits) {
+    for (NetLimit netLimit : limits) {
       strictest.merge(
-          netOf.applyAsInt(one.point()),
-          one,
+          netOf.applyAsInt(netLimit.point()),
+          netLimit,
           (first, other) ->
               new NetLimit(
                   first.point(),

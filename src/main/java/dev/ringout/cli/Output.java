@@ -82,8 +82,8 @@ record Output(PrintStream out, PrintStream err, boolean terminal) {
       throw new IOException("it is a folder");
     }
     try (Stream<Path> files = Files.list(from)) {
-      for (Path one : files.toList()) {
-        Files.move(one, to.resolve(one.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+      for (Path path : files.toList()) {
+        Files.move(path, to.resolve(path.getFileName()), StandardCopyOption.REPLACE_EXISTING);
       }
     }
   }
@@ -91,8 +91,8 @@ record Output(PrintStream out, PrintStream err, boolean terminal) {
   private static void deleteAll(Path beside) throws IOException {
     if (Files.isDirectory(beside)) {
       try (Stream<Path> files = Files.list(beside)) {
-        for (Path one : files.toList()) {
-          Files.delete(one);
+        for (Path path : files.toList()) {
+          Files.delete(path);
         }
       }
     }

@@ -202,9 +202,9 @@ final class ReportCommand implements Callable<Integer> {
           spec.commandLine(), "-o " + to + ": a record is written as .html, .pdf or .xlsx");
     }
     Path sealFile = VerifyJob.sealOf(to);
-    for (Path one : List.of(to, sealFile)) {
-      if (Files.exists(one) && !force) {
-        output.err().println("ringout: " + one + " exists; write over it with --force");
+    for (Path path : List.of(to, sealFile)) {
+      if (Files.exists(path) && !force) {
+        output.err().println("ringout: " + path + " exists; write over it with --force");
         return ExitCode.CANNOT_WRITE;
       }
     }
@@ -260,11 +260,13 @@ final class ReportCommand implements Callable<Integer> {
 
   private int verify(Path record) throws WrongRequest, Stopped {
     VerifyJob.Result result = Ringout.onFiles().verify(new VerifyJob.Request(record, trusted));
-    for (SealFinding one : result.findings()) {
+    for (SealFinding sealFinding : result.findings()) {
       output
           .out()
           .println(
-              Text.of("%-11s %s", SealSentences.state(one.state()), SealSentences.sentence(one)));
+              Text.of(
+                  "%-11s %s",
+                  SealSentences.state(sealFinding.state()), SealSentences.sentence(sealFinding)));
     }
     boolean differs = result.has(State.DIFFERS);
     boolean open = result.has(State.NOT_SHOWN);

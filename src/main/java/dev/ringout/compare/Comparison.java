@@ -117,7 +117,9 @@ public record Comparison(
         replaced,
         contradictions.stream()
             .filter(
-                one -> !out.contains(one.apart()) && one.joins().stream().noneMatch(out::contains))
+                contradiction ->
+                    !out.contains(contradiction.apart())
+                        && contradiction.joins().stream().noneMatch(out::contains))
             .toList(),
         overtaken,
         conceded,

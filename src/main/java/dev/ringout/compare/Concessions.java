@@ -55,11 +55,16 @@ final class Concessions {
               .add(i);
         }
       }
-      for (Concession one : concessions) {
+      for (Concession concession : concessions) {
         all.apply(
-            one,
+            concession,
             bySubject.getOrDefault(
-                subject(one.kind(), one.from(), one.to(), one.state().toString()), List.of()));
+                subject(
+                    concession.kind(),
+                    concession.from(),
+                    concession.to(),
+                    concession.state().toString()),
+                List.of()));
       }
     }
     return all;

@@ -34,11 +34,12 @@ final class ContactProof {
 
   Tally prove(List<Requirements.OfContact> needed, Consumer<Unproven> unproven) {
     long proven = 0;
-    for (Requirements.OfContact one : needed) {
-      if (one.closed() ? crossed[one.conductor()] : isShownOpen(one)) {
+    for (Requirements.OfContact contact : needed) {
+      if (contact.closed() ? crossed[contact.conductor()] : isShownOpen(contact)) {
         proven++;
       } else {
-        unproven.accept(new Unproven.Contact(one.conductor(), one.position(), one.closed()));
+        unproven.accept(
+            new Unproven.Contact(contact.conductor(), contact.position(), contact.closed()));
       }
     }
     return new Tally(needed.size(), proven);

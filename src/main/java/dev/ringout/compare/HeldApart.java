@@ -208,14 +208,14 @@ final class HeldApart {
       apart.andNot(own);
       row.or(apart);
     }
-    for (TiedAgainstRest one : tied) {
-      if (one.read().get(island)) {
+    for (TiedAgainstRest tiedAgainstRest : tied) {
+      if (tiedAgainstRest.read().get(island)) {
         BitSet rest = new BitSet(islands.count());
         rest.set(0, islands.count());
-        rest.andNot(one.nets());
+        rest.andNot(tiedAgainstRest.nets());
         row.or(rest);
-      } else if (!one.nets().get(island)) {
-        row.or(one.read());
+      } else if (!tiedAgainstRest.nets().get(island)) {
+        row.or(tiedAgainstRest.read());
       }
     }
     return row;

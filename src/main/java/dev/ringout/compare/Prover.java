@@ -65,10 +65,10 @@ final class Prover {
   private Tally insulation(Islands islands) {
     Tally all = Tally.NONE;
     for (PairsInsulated level : requirements.pairsInsulated()) {
-      Tally one =
+      Tally tally =
           IsolationProof.of(circuit, islands, inForce.stream().filter(level::isShownBy).toList())
               .prove(level, unproven::add);
-      all = new Tally(all.needed() + one.needed(), all.proven() + one.proven());
+      all = new Tally(all.needed() + tally.needed(), all.proven() + tally.proven());
     }
     return all;
   }

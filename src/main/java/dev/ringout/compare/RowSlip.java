@@ -54,9 +54,9 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
   /** Failing readings, each with those of the same points that showed the same. */
   private static Map<Judged, Set<Judged>> again(Comparison comparison) {
     Map<Judged, Set<Judged>> byLater = new HashMap<>();
-    for (Replaced one : comparison.replaced()) {
-      if (!one.changed() && one.later().outcome().fails()) {
-        byLater.computeIfAbsent(one.later(), later -> new HashSet<>()).add(one.earlier());
+    for (Replaced replaced : comparison.replaced()) {
+      if (!replaced.changed() && replaced.later().outcome().fails()) {
+        byLater.computeIfAbsent(replaced.later(), later -> new HashSet<>()).add(replaced.earlier());
       }
     }
     Map<Judged, Set<Judged>> again = new HashMap<>();

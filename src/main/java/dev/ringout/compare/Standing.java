@@ -70,8 +70,8 @@ record Standing(List<Judged> inForce, List<Replaced> replaced) {
 
   private static Judged last(List<Judged> made, JobOfReading jobs) {
     Judged last = made.get(0);
-    for (Judged one : made) {
-      last = isEarlier(one.reading(), last.reading(), jobs) ? last : one;
+    for (Judged judged : made) {
+      last = isEarlier(judged.reading(), last.reading(), jobs) ? last : judged;
     }
     return last;
   }

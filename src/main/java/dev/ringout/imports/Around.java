@@ -1,7 +1,7 @@
 package dev.ringout.imports;
 
-import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.Grid;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.SheetOddity;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;

@@ -20,7 +20,8 @@ final class ItemRows {
     Map<String, Item> items = new LinkedHashMap<>();
     sheets.each(
         "Items",
-        List.of(SheetsOfHarness.REF, KIND, PART, ARRANGEMENT, LOCATION, MATES, SheetsOfHarness.NOTE),
+        List.of(
+            SheetsOfHarness.REF, KIND, PART, ARRANGEMENT, LOCATION, MATES, SheetsOfHarness.NOTE),
         List.of(SheetsOfHarness.REF),
         entry -> {
           String ref = entry.text(SheetsOfHarness.REF.name());

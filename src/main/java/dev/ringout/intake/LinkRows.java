@@ -13,7 +13,8 @@ final class LinkRows {
     List<Link> links = new ArrayList<>();
     sheets.each(
         "Links",
-        List.of(SheetsOfHarness.REF, SheetsOfHarness.PIN, SheetsOfHarness.TO_PIN, SheetsOfHarness.NOTE),
+        List.of(
+            SheetsOfHarness.REF, SheetsOfHarness.PIN, SheetsOfHarness.TO_PIN, SheetsOfHarness.NOTE),
         List.of(SheetsOfHarness.PIN, SheetsOfHarness.TO_PIN),
         entry ->
             sheets

@@ -21,7 +21,8 @@ final class PinRows {
     Map<Point, PinDetail> pins = new LinkedHashMap<>();
     sheets.each(
         "Pins",
-        List.of(SheetsOfHarness.REF, SheetsOfHarness.PIN, SIZE, CONTACT, X, Y, SheetsOfHarness.NOTE),
+        List.of(
+            SheetsOfHarness.REF, SheetsOfHarness.PIN, SIZE, CONTACT, X, Y, SheetsOfHarness.NOTE),
         List.of(SheetsOfHarness.REF, SheetsOfHarness.PIN),
         entry ->
             sheets
@@ -30,7 +31,9 @@ final class PinRows {
                     point -> {
                       if (pins.putIfAbsent(point, pin(entry, point, sheets)) != null) {
                         entry.error(
-                            SheetsOfHarness.PIN.name(), "the pin " + point + " is listed twice", "");
+                            SheetsOfHarness.PIN.name(),
+                            "the pin " + point + " is listed twice",
+                            "");
                       }
                     }));
     return List.copyOf(pins.values());

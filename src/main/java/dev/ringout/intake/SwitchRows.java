@@ -38,7 +38,11 @@ final class SwitchRows {
     sheets.each(
         "Switches",
         List.of(
-            SheetsOfHarness.REF, STATE, SheetsOfHarness.PIN, SheetsOfHarness.TO_PIN, SheetsOfHarness.NOTE),
+            SheetsOfHarness.REF,
+            STATE,
+            SheetsOfHarness.PIN,
+            SheetsOfHarness.TO_PIN,
+            SheetsOfHarness.NOTE),
         List.of(SheetsOfHarness.REF, STATE, SheetsOfHarness.PIN, SheetsOfHarness.TO_PIN),
         rows::row);
     return rows.switches.values().stream().map(OneSwitch::done).toList();
@@ -55,14 +59,14 @@ final class SwitchRows {
       return;
     }
     String ref = sheets.spelling(refText);
-    OneSwitch one = switches.computeIfAbsent(ref, OneSwitch::new);
+    OneSwitch oneSwitch = switches.computeIfAbsent(ref, OneSwitch::new);
     String state =
-        one.states.stream()
+        oneSwitch.states.stream()
             .filter(known -> known.equalsIgnoreCase(stateText))
             .findFirst()
             .orElse(stateText);
-    if (!one.states.contains(state)) {
-      one.states.add(state);
+    if (!oneSwitch.states.contains(state)) {
+      oneSwitch.states.add(state);
     }
     if (entry.text(SheetsOfHarness.PIN.name()).isEmpty()
         && entry.text(SheetsOfHarness.TO_PIN.name()).isEmpty()) {
@@ -72,7 +76,7 @@ final class SwitchRows {
         .pair(entry)
         .ifPresent(
             pair ->
-                one.contacts.add(
+                oneSwitch.contacts.add(
                     new Switch.Contact(ref, state, pair.from(), pair.to(), entry.place())));
   }
 }

@@ -92,21 +92,21 @@ public final class DiffJob {
   private static Map<String, String> told(List<String> renames, Harness before, Harness after)
       throws WrongRequest {
     Map<String, String> told = new LinkedHashMap<>();
-    for (String one : renames) {
-      String[] names = one.split("=", -1);
+    for (String text : renames) {
+      String[] names = text.split("=", -1);
       if (names.length != 2) {
-        throw new WrongRequest(Part.RENAME, "expected OLD=NEW such as J1=J101, not " + one);
+        throw new WrongRequest(Part.RENAME, "expected OLD=NEW such as J1=J101, not " + text);
       }
       String from = item(before, names[0]);
       String to = item(after, names[1]);
       if (told.containsKey(from) || told.containsValue(to)) {
-        throw new WrongRequest(Part.RENAME, one + " names an item that is named already");
+        throw new WrongRequest(Part.RENAME, text + " names an item that is named already");
       }
       told.put(from, to);
     }
-    for (Map.Entry<String, String> one : told.entrySet()) {
-      if (!told.containsKey(one.getValue())) {
-        refuseTwoPointsOfOneName(one.getKey(), one.getValue(), before);
+    for (Map.Entry<String, String> entry : told.entrySet()) {
+      if (!told.containsKey(entry.getValue())) {
+        refuseTwoPointsOfOneName(entry.getKey(), entry.getValue(), before);
       }
     }
     return told;

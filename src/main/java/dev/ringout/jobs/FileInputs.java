@@ -113,9 +113,9 @@ public final class FileInputs implements Inputs {
   public List<Seal.Named> digests(List<Path> files, Path folder) throws IOException {
     List<Seal.Named> digests = new ArrayList<>();
     for (Path file : files) {
-      for (Map.Entry<Path, String> one : Digest.ofFileOrFolder(file).entrySet()) {
-        Path way = folder.relativize(one.getKey().toAbsolutePath().normalize());
-        digests.add(new Seal.Named(way.toString().replace('\\', '/'), one.getValue()));
+      for (Map.Entry<Path, String> entry : Digest.ofFileOrFolder(file).entrySet()) {
+        Path way = folder.relativize(entry.getKey().toAbsolutePath().normalize());
+        digests.add(new Seal.Named(way.toString().replace('\\', '/'), entry.getValue()));
       }
     }
     return digests;

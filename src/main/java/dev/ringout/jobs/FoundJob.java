@@ -36,7 +36,8 @@ public final class FoundJob {
   }
 
   private static FoundWire found(Request request, Harness harness) throws WrongRequest {
-    String name = new NamesOfRequest(harness).wires(Part.WIRE, List.of(request.wire())).iterator().next();
+    String name =
+        new NamesOfRequest(harness).wires(Part.WIRE, List.of(request.wire())).iterator().next();
     Wire wire =
         harness.wires().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
     PointSearch.Found point = Points.find(new PointSearch(harness), request.point());

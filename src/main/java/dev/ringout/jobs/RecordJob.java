@@ -162,10 +162,12 @@ public final class RecordJob {
             .findFirst()
             .map(job -> job.place("serial number"))
             .orElse(ofList);
-    for (Objection one : continuation.objections()) {
+    for (Objection objection : continuation.objections()) {
       inputs
           .problems()
-          .error(one.about() == Objection.About.LIST ? ofList : ofUnit, ObjectionSentences.of(one));
+          .error(
+              objection.about() == Objection.About.LIST ? ofList : ofUnit,
+              ObjectionSentences.of(objection));
     }
     List<Seal.Earlier> earlier = new ArrayList<>(before.earlier());
     earlier.add(

@@ -80,11 +80,11 @@ public final class TraceJob {
     throw Points.wrong(wrong);
   }
 
-  private static List<Found> differing(Found one, Found two) throws WrongRequest {
-    if (one.point().equals(two.point())) {
-      throw new WrongRequest(Part.POINT, one.as() + " and " + two.as() + " are the same point");
+  private static List<Found> differing(Found found, Found two) throws WrongRequest {
+    if (found.point().equals(two.point())) {
+      throw new WrongRequest(Part.POINT, found.as() + " and " + two.as() + " are the same point");
     }
-    return List.of(one, two);
+    return List.of(found, two);
   }
 
   private static SwitchState state(String words, PointSearch search) throws WrongRequest {

@@ -201,7 +201,7 @@ final class TwoRevisions {
   /** The changes that are not among others, which were found between other lists. */
   private static List<Change> without(List<Change> changes, List<Change> others) {
     Set<ChangeIdentity> known = others.stream().map(ChangeIdentity::of).collect(Collectors.toSet());
-    return changes.stream().filter(one -> !known.contains(ChangeIdentity.of(one))).toList();
+    return changes.stream().filter(change -> !known.contains(ChangeIdentity.of(change))).toList();
   }
 
   private FieldChanges readInField(Harness built) {

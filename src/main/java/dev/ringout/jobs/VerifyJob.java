@@ -38,7 +38,7 @@ public final class VerifyJob {
   public record Result(List<SealFinding> findings) {
     /** Whether everything is as it was sealed, and could be shown to be. */
     public boolean isAsSealed() {
-      return findings.stream().allMatch(one -> one.state() == State.AS_SEALED);
+      return findings.stream().allMatch(finding -> finding.state() == State.AS_SEALED);
     }
 
     /** Whether anything at all is in this state, whatever the rest is. */
@@ -79,10 +79,10 @@ public final class VerifyJob {
           new OfFile(
               Kind.INPUT_SAME, Kind.INPUT_OTHER_BYTES, Kind.INPUT_MISSING, Kind.INPUT_UNREADABLE));
     }
-    for (Seal.Earlier one : read.seal().earlier()) {
+    for (Seal.Earlier earlier : read.seal().earlier()) {
       job.file(
-          one.name(),
-          one.sha256(),
+          earlier.name(),
+          earlier.sha256(),
           new OfFile(
               Kind.EARLIER_SAME,
               Kind.EARLIER_OTHER_BYTES,

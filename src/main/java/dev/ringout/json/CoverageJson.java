@@ -34,13 +34,15 @@ final class CoverageJson {
     return json;
   }
 
-  static Map<String, Object> unprovable(Unprovable one, Circuit circuit) {
+  static Map<String, Object> unprovable(Unprovable unprovable, Circuit circuit) {
     Map<String, Object> json = new LinkedHashMap<>();
-    json.put("kind", one.insulation() ? "insulation" : "isolation");
+    json.put("kind", unprovable.insulation() ? "insulation" : "isolation");
     json.put(
-        "points", one.points().stream().map(point -> circuit.point(point).toString()).toList());
+        "points",
+        unprovable.points().stream().map(point -> circuit.point(point).toString()).toList());
     json.put(
-        "parts", one.parts().stream().map(part -> circuit.part(part).label()).distinct().toList());
+        "parts",
+        unprovable.parts().stream().map(part -> circuit.part(part).label()).distinct().toList());
     return json;
   }
 }

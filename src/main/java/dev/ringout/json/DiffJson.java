@@ -167,12 +167,12 @@ public final class DiffJson {
     return json;
   }
 
-  private static Map<String, Object> retest(Retest one) {
+  private static Map<String, Object> retest(Retest retest) {
     Map<String, Object> json = new LinkedHashMap<>();
-    json.put("from", one.from());
-    json.put("to", one.to());
-    json.put("kind", one.step().kind().name().toLowerCase(Locale.ROOT));
-    json.put("why", one.why().match(new RetestFacts(DiffWords.sentence(one.why()))));
+    json.put("from", retest.from());
+    json.put("to", retest.to());
+    json.put("kind", retest.step().kind().name().toLowerCase(Locale.ROOT));
+    json.put("why", retest.why().match(new RetestFacts(DiffWords.sentence(retest.why()))));
     return json;
   }
 }

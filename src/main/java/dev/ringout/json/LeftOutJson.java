@@ -13,8 +13,8 @@ final class LeftOutJson implements LeftOut.Cases<Reason> {
     this.circuit = circuit;
   }
 
-  Map<String, Object> of(LeftOut one) {
-    return one.match(this).said(one.match(new LeftOutSentences(circuit)));
+  Map<String, Object> of(LeftOut leftOut) {
+    return leftOut.match(this).said(leftOut.match(new LeftOutSentences(circuit)));
   }
 
   @Override

@@ -25,36 +25,36 @@ final class ReworkJson {
     return json;
   }
 
-  static Map<String, Object> of(Conceded one) {
+  static Map<String, Object> of(Conceded conceded) {
     Map<String, Object> json = new LinkedHashMap<>();
-    json.put("reading", one.judged().reading().place().toString());
-    json.put("value", one.judged().reading().measured().text());
-    json.put("waiver", of(one.concession()));
+    json.put("reading", conceded.judged().reading().place().toString());
+    json.put("value", conceded.judged().reading().measured().text());
+    json.put("waiver", of(conceded.concession()));
     return json;
   }
 
-  static Map<String, Object> of(IdleConcession one) {
+  static Map<String, Object> of(IdleConcession idleConcession) {
     Map<String, Object> json = new LinkedHashMap<>();
-    json.put("waiver", of(one.concession()));
+    json.put("waiver", of(idleConcession.concession()));
     json.put(
         "why",
-        Reason.of(one.why().name().toLowerCase(Locale.ROOT).replace('_', '-'))
-            .said(Sentences.why(one)));
+        Reason.of(idleConcession.why().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+            .said(Sentences.why(idleConcession)));
     return json;
   }
 
-  private static Map<String, Object> of(Concession one) {
+  private static Map<String, Object> of(Concession concession) {
     Map<String, Object> json = new LinkedHashMap<>();
-    json.put("kind", one.kind().name().toLowerCase(Locale.ROOT));
-    json.put("from", one.from().toString());
-    json.put("to", one.to().toString());
-    json.put("state", one.state().toString());
-    json.put("acceptedOhms", one.acceptedOhms());
-    json.put("who", one.who());
-    json.put("why", one.why());
-    json.put("until", one.untilDay().map(LocalDate::toString).orElse(""));
-    json.put("serialNumbers", one.serials().map(Object::toString).orElse(""));
-    json.put("place", one.place().toString());
+    json.put("kind", concession.kind().name().toLowerCase(Locale.ROOT));
+    json.put("from", concession.from().toString());
+    json.put("to", concession.to().toString());
+    json.put("state", concession.state().toString());
+    json.put("acceptedOhms", concession.acceptedOhms());
+    json.put("who", concession.who());
+    json.put("why", concession.why());
+    json.put("until", concession.untilDay().map(LocalDate::toString).orElse(""));
+    json.put("serialNumbers", concession.serials().map(Object::toString).orElse(""));
+    json.put("place", concession.place().toString());
     return json;
   }
 }

@@ -16,15 +16,15 @@ final class UnprovenJson implements Unproven.Cases<Map<String, Object>> {
     this.circuit = circuit;
   }
 
-  static Map<String, Object> of(Circuit circuit, Unproven one) {
-    Map<String, Object> json = one.match(new UnprovenJson(circuit));
-    json.put("why", why(circuit, one));
+  static Map<String, Object> of(Circuit circuit, Unproven unproven) {
+    Map<String, Object> json = unproven.match(new UnprovenJson(circuit));
+    json.put("why", why(circuit, unproven));
     return json;
   }
 
   /** Why it is not, with what its entry does not say already. */
-  static Map<String, Object> why(Circuit circuit, Unproven one) {
-    return one.match(new Why(circuit)).said(UnprovenSentences.why(circuit, one));
+  static Map<String, Object> why(Circuit circuit, Unproven unproven) {
+    return unproven.match(new Why(circuit)).said(UnprovenSentences.why(circuit, unproven));
   }
 
   private static Map<String, Object> kind(String kind) {

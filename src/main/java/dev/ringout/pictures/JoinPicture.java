@@ -87,14 +87,14 @@ public final class JoinPicture {
             columns.size() < 2 ? 0 : (SIDE_MM - BOX_MM - AROUND_MM) / (columns.size() - 1));
     Map<Point, double[]> at = new HashMap<>();
     int column = 0;
-    for (Map.Entry<String, List<Point>> one : columns.entrySet()) {
+    for (Map.Entry<String, List<Point>> entry : columns.entrySet()) {
       double x = left + column * step;
       // Neighbour columns stand half a row apart, so that a line does not run along a row.
       double top = HEAD_MM + (column % 2) * ROW_MM / 2;
-      double below = top + one.getValue().size() * ROW_MM - 1;
-      text(svg, x + BOX_MM / 2, below, 3.2, "middle", one.getKey());
-      for (int row = 0; row < one.getValue().size(); row++) {
-        at.put(one.getValue().get(row), new double[] {x, top + row * ROW_MM, column});
+      double below = top + entry.getValue().size() * ROW_MM - 1;
+      text(svg, x + BOX_MM / 2, below, 3.2, "middle", entry.getKey());
+      for (int row = 0; row < entry.getValue().size(); row++) {
+        at.put(entry.getValue().get(row), new double[] {x, top + row * ROW_MM, column});
       }
       column++;
     }

@@ -29,8 +29,8 @@ public final class NetPicture {
     this.difference = difference;
     difference.changes(Change.Removed.class).forEach(one -> changedWires.add(one.wire()));
     difference.changes(Change.Added.class).forEach(one -> changedWires.add(one.wire()));
-    for (Change.Moved one : difference.changes(Change.Moved.class)) {
-      changedWires.addAll(List.of(one.before(), one.after()));
+    for (Change.Moved moved : difference.changes(Change.Moved.class)) {
+      changedWires.addAll(List.of(moved.before(), moved.after()));
     }
     difference.changes(Change.Jumper.class).forEach(one -> changedLinks.add(one.link()));
   }

@@ -244,19 +244,19 @@ public final class Planner {
   /** What the plan leaves unproven, each but once. */
   private List<LeftOut> leftOut(Coverage coverage) {
     Set<LeftOut> leftOut = new LinkedHashSet<>();
-    for (Unprovable one : coverage.unprovable()) {
-      if (one.points().stream().anyMatch(scope::has)) {
-        leftOut.add(new LeftOut.WithPartsInPlace(one));
+    for (Unprovable unprovable : coverage.unprovable()) {
+      if (unprovable.points().stream().anyMatch(scope::has)) {
+        leftOut.add(new LeftOut.WithPartsInPlace(unprovable));
       }
     }
-    for (Unproven one : coverage.unproven()) {
-      if (!scope.has(one)) {
+    for (Unproven unproven : coverage.unproven()) {
+      if (!scope.has(unproven)) {
         continue;
       }
-      if (one.asInsulation().isPresent() && !plansInsulation()) {
+      if (unproven.asInsulation().isPresent() && !plansInsulation()) {
         leftOut.add(new LeftOut.InsulationNotPlanned());
-      } else if (one.asIsolation().isEmpty() || options.isolation() != Isolation.NEIGHBOURS) {
-        leftOut.add(new LeftOut.NotShown(one));
+      } else if (unproven.asIsolation().isEmpty() || options.isolation() != Isolation.NEIGHBOURS) {
+        leftOut.add(new LeftOut.NotShown(unproven));
       }
     }
     return List.copyOf(leftOut);

@@ -77,8 +77,8 @@ final class Scope implements Unproven.Cases<Boolean> {
   }
 
   /** Whether something unproven is about them. */
-  boolean has(Unproven one) {
-    return one.match(this);
+  boolean has(Unproven unproven) {
+    return unproven.match(this);
   }
 
   @Override

@@ -74,8 +74,8 @@ public final class DiffSheets {
 
   private static void addField(RevisionPaper.FieldChanges field, List<List<String>> rows) {
     field.nets().forEach(net -> rows.add(List.of("in the field", ChangeWords.sentence(net))));
-    for (Change one : field.done()) {
-      rows.add(List.of("already done", ChangeWords.of(one).sentence()));
+    for (Change change : field.done()) {
+      rows.add(List.of("already done", ChangeWords.of(change).sentence()));
     }
     for (Change one : field.undone()) {
       rows.add(List.of("undoes a field change", ChangeWords.of(one).sentence()));
@@ -161,14 +161,14 @@ public final class DiffSheets {
 
   private static OutSheet reach(ReworkOrder rework, String title) {
     List<List<String>> rows = new ArrayList<>();
-    for (Reach one : rework.reaches()) {
+    for (Reach reach : rework.reaches()) {
       rows.add(
           List.of(
-              one.wire().name(),
-              one.from().toString(),
-              one.to().toString(),
-              one.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-              DiffWords.why(one)));
+              reach.wire().name(),
+              reach.from().toString(),
+              reach.to().toString(),
+              reach.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+              DiffWords.why(reach)));
     }
     return new OutSheet(
         "Reach", List.of("Wire", "From", "To", "Reaches", "Because"), rows, Look.printed(title));
@@ -183,15 +183,15 @@ public final class DiffSheets {
 
   private static OutSheet retest(RevisionPaper paper, String title) {
     List<List<String>> rows = new ArrayList<>();
-    for (Retest one : paper.retests()) {
+    for (Retest retest : paper.retests()) {
       rows.add(
           List.of(
-              Integer.toString(one.step().number()),
-              one.step().kind() == Reading.Kind.INSULATION ? "insulation" : "continuity",
-              one.from(),
-              one.to(),
-              one.step().probing().state().toString(),
-              DiffWords.sentence(one.why()),
+              Integer.toString(retest.step().number()),
+              retest.step().kind() == Reading.Kind.INSULATION ? "insulation" : "continuity",
+              retest.from(),
+              retest.to(),
+              retest.step().probing().state().toString(),
+              DiffWords.sentence(retest.why()),
               ""));
     }
     return new OutSheet(

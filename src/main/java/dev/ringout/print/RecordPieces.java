@@ -27,36 +27,37 @@ final class RecordPieces implements RecordBlock.Cases<String> {
   }
 
   @Override
-  public String heading(RecordBlock.Heading one) {
+  public String heading(RecordBlock.Heading heading) {
     return Text.of(
-        "<h%1$d id=\"%2$s\">%3$s</h%1$d>\n", one.level(), one.id(), Html.escaped(one.text()));
+        "<h%1$d id=\"%2$s\">%3$s</h%1$d>\n",
+        heading.level(), heading.id(), Html.escaped(heading.text()));
   }
 
   @Override
-  public String verdict(RecordBlock.Verdict one) {
-    return (one.good() ? "<p class=\"verdict\">" : "<p class=\"verdict bad\">")
-        + Html.escaped(one.words())
+  public String verdict(RecordBlock.Verdict verdict) {
+    return (verdict.good() ? "<p class=\"verdict\">" : "<p class=\"verdict bad\">")
+        + Html.escaped(verdict.words())
         + "</p>\n";
   }
 
   @Override
-  public String words(RecordBlock.Words one) {
-    return (one.warns() ? "<p class=\"warns\">" : "<p>") + Html.escaped(one.text()) + "</p>\n";
+  public String words(RecordBlock.Words words) {
+    return (words.warns() ? "<p class=\"warns\">" : "<p>") + Html.escaped(words.text()) + "</p>\n";
   }
 
   @Override
-  public String picture(RecordBlock.Picture one) {
+  public String picture(RecordBlock.Picture picture) {
     return "<figure>"
-        + fitted(one.svg())
+        + fitted(picture.svg())
         + "<figcaption>"
-        + Html.escaped(one.caption())
+        + Html.escaped(picture.caption())
         + "</figcaption></figure>\n";
   }
 
   @Override
-  public String signatures(RecordBlock.Signatures one) {
+  public String signatures(RecordBlock.Signatures signatures) {
     StringBuilder html = new StringBuilder("<table aria-label=\"To sign\"><tbody><tr>");
-    for (String who : one.who()) {
+    for (String who : signatures.who()) {
       html.append("<td class=\"sign\">")
           .append(Html.escaped(who))
           .append("<br/><br/><br/>Date</td>");
@@ -65,14 +66,14 @@ final class RecordPieces implements RecordBlock.Cases<String> {
   }
 
   @Override
-  public String newPage(RecordBlock.NewPage one) {
+  public String newPage(RecordBlock.NewPage newPage) {
     return "<div class=\"newpage\"></div>\n";
   }
 
   @Override
-  public String pairs(RecordBlock.Pairs one) {
+  public String pairs(RecordBlock.Pairs pairs) {
     StringBuilder html = new StringBuilder("<table><tbody>\n");
-    for (List<String> row : one.rows()) {
+    for (List<String> row : pairs.rows()) {
       html.append("<tr><th scope=\"row\" class=\"pairs\">")
           .append(Html.escaped(row.get(0)))
           .append("</th><td>")

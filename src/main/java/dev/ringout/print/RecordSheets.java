@@ -35,13 +35,13 @@ public final class RecordSheets implements RecordBlock.Cases<List<List<String>>>
   }
 
   @Override
-  public List<List<String>> verdict(RecordBlock.Verdict one) {
-    return row("verdict", one.words());
+  public List<List<String>> verdict(RecordBlock.Verdict verdict) {
+    return row("verdict", verdict.words());
   }
 
   @Override
-  public List<List<String>> heading(RecordBlock.Heading one) {
-    return row("part", one.text());
+  public List<List<String>> heading(RecordBlock.Heading heading) {
+    return row("part", heading.text());
   }
 
   @Override
@@ -50,30 +50,31 @@ public final class RecordSheets implements RecordBlock.Cases<List<List<String>>>
   }
 
   @Override
-  public List<List<String>> pairs(RecordBlock.Pairs one) {
-    return one.rows();
+  public List<List<String>> pairs(RecordBlock.Pairs pairs) {
+    return pairs.rows();
   }
 
   @Override
-  public List<List<String>> table(RecordBlock.Table one) {
+  public List<List<String>> table(RecordBlock.Table table) {
     tables.put(
-        one.name(),
-        new OutSheet(one.name(), one.headings(), one.rows(), Look.printed(title).withFilter()));
-    return row("", "sheet " + one.name());
+        table.name(),
+        new OutSheet(
+            table.name(), table.headings(), table.rows(), Look.printed(title).withFilter()));
+    return row("", "sheet " + table.name());
   }
 
   @Override
-  public List<List<String>> picture(RecordBlock.Picture one) {
-    return row("picture", "in the page and the PDF: " + one.caption());
+  public List<List<String>> picture(RecordBlock.Picture picture) {
+    return row("picture", "in the page and the PDF: " + picture.caption());
   }
 
   @Override
-  public List<List<String>> signatures(RecordBlock.Signatures one) {
-    return one.who().stream().map(who -> List.of("sign: " + who, "")).toList();
+  public List<List<String>> signatures(RecordBlock.Signatures signatures) {
+    return signatures.who().stream().map(who -> List.of("sign: " + who, "")).toList();
   }
 
   @Override
-  public List<List<String>> newPage(RecordBlock.NewPage one) {
+  public List<List<String>> newPage(RecordBlock.NewPage newPage) {
     return List.of();
   }
 }

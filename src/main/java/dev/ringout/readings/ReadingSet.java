@@ -30,8 +30,10 @@ public record ReadingSet(
   public List<Rework> reworksBefore() {
     List<Rework> told = new ArrayList<>();
     int last = 0;
-    for (Rework one : reworks) {
-      last = Math.max(last, one.number().matches("\\d{1,6}") ? Integer.parseInt(one.number()) : 0);
+    for (Rework rework : reworks) {
+      last =
+          Math.max(
+              last, rework.number().matches("\\d{1,6}") ? Integer.parseInt(rework.number()) : 0);
     }
     for (Rework one : reworks) {
       boolean isTold = told.stream().anyMatch(row -> isElsewhere(one, row) && one.isToldBy(row));

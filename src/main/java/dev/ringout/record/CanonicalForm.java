@@ -57,47 +57,49 @@ final class CanonicalForm implements RecordBlock.Cases<String> {
   }
 
   @Override
-  public String verdict(RecordBlock.Verdict one) {
-    return piece("verdict") + line("words", one.words()) + line("conforms", yesOrNo(one.good()));
+  public String verdict(RecordBlock.Verdict verdict) {
+    return piece("verdict")
+        + line("words", verdict.words())
+        + line("conforms", yesOrNo(verdict.good()));
   }
 
   @Override
-  public String heading(RecordBlock.Heading one) {
+  public String heading(RecordBlock.Heading heading) {
     return piece("heading")
-        + line("level", Integer.toString(one.level()))
-        + line("words", one.text());
+        + line("level", Integer.toString(heading.level()))
+        + line("words", heading.text());
   }
 
   @Override
-  public String words(RecordBlock.Words one) {
-    return piece("words") + line("words", one.text()) + line("warns", yesOrNo(one.warns()));
+  public String words(RecordBlock.Words words) {
+    return piece("words") + line("words", words.text()) + line("warns", yesOrNo(words.warns()));
   }
 
   @Override
-  public String pairs(RecordBlock.Pairs one) {
-    return piece("pairs") + lines("pair", one.rows());
+  public String pairs(RecordBlock.Pairs pairs) {
+    return piece("pairs") + lines("pair", pairs.rows());
   }
 
   @Override
-  public String table(RecordBlock.Table one) {
+  public String table(RecordBlock.Table table) {
     return piece("table")
-        + line("name", one.name())
-        + line("headings", one.headings())
-        + lines("row", one.rows());
+        + line("name", table.name())
+        + line("headings", table.headings())
+        + lines("row", table.rows());
   }
 
   @Override
-  public String picture(RecordBlock.Picture one) {
-    return piece("picture") + line("svg", one.svg()) + line("caption", one.caption());
+  public String picture(RecordBlock.Picture picture) {
+    return piece("picture") + line("svg", picture.svg()) + line("caption", picture.caption());
   }
 
   @Override
-  public String signatures(RecordBlock.Signatures one) {
-    return piece("signatures") + line("who", one.who());
+  public String signatures(RecordBlock.Signatures signatures) {
+    return piece("signatures") + line("who", signatures.who());
   }
 
   @Override
-  public String newPage(RecordBlock.NewPage one) {
+  public String newPage(RecordBlock.NewPage newPage) {
     return piece("new page");
   }
 }

@@ -82,25 +82,27 @@ final class FirstPage {
     Comparison comparison = record.result().comparison();
     ReadingPlace places = new ReadingPlace(record.result().readings());
     List<RecordBlock> blocks = new ArrayList<>();
-    for (Conceded one : comparison.conceded()) {
-      String cell = places.of(one.judged().reading());
+    for (Conceded conceded : comparison.conceded()) {
+      String cell = places.of(conceded.judged().reading());
       blocks.add(
           new Words(
-              Text.of("Accepted out of limits: %s (%s)", Sentences.conceded(one), cell), true));
+              Text.of("Accepted out of limits: %s (%s)", Sentences.conceded(conceded), cell),
+              true));
     }
-    for (IdleConcession one : comparison.idleConcessions()) {
-      blocks.add(new Words("A waiver that covers nothing: " + Sentences.idle(one), false));
+    for (IdleConcession idleConcession : comparison.idleConcessions()) {
+      blocks.add(
+          new Words("A waiver that covers nothing: " + Sentences.idle(idleConcession), false));
     }
-    for (Review.Waived one : record.review().waived()) {
+    for (Review.Waived waived : record.review().waived()) {
       blocks.add(
           new Words(
               Text.of(
                   "Waived: %s at %s, by %s: %s%s",
-                  one.remark().rule(),
-                  one.remark().subject(),
-                  one.waiver().who(),
-                  one.waiver().why(),
-                  one.waiver().until().isEmpty() ? "" : ", until " + one.waiver().until()),
+                  waived.remark().rule(),
+                  waived.remark().subject(),
+                  waived.waiver().who(),
+                  waived.waiver().why(),
+                  waived.waiver().until().isEmpty() ? "" : ", until " + waived.waiver().until()),
               false));
     }
     return blocks;

@@ -31,7 +31,10 @@ final class History {
       return blocks;
     }
     blocks.add(new Heading(2, "Opened and touched between the readings"));
-    result.readings().reworks().forEach(one -> blocks.add(new Words(Sentences.rework(one), false)));
+    result
+        .readings()
+        .reworks()
+        .forEach(rework -> blocks.add(new Words(Sentences.rework(rework), false)));
     List<Judged> overtaken = result.comparison().overtaken();
     if (!overtaken.isEmpty()) {
       blocks.add(new Words("Taken before, at what was opened: these prove nothing of it.", false));
@@ -43,14 +46,14 @@ final class History {
   private static List<RecordBlock> takenAgain(CheckResult result) {
     ReadingPlace places = new ReadingPlace(result.readings());
     List<List<String>> rows = new ArrayList<>();
-    for (Replaced one : result.comparison().replaced()) {
+    for (Replaced replaced : result.comparison().replaced()) {
       rows.add(
           List.of(
-              one.later().reading().subject(),
-              one.earlier().reading().measured().text(),
-              places.of(one.earlier().reading()),
-              one.later().reading().measured().text(),
-              places.of(one.later().reading())));
+              replaced.later().reading().subject(),
+              replaced.earlier().reading().measured().text(),
+              places.of(replaced.earlier().reading()),
+              replaced.later().reading().measured().text(),
+              places.of(replaced.later().reading())));
     }
     return rows.isEmpty()
         ? List.of()

@@ -43,14 +43,14 @@ final class NotProven {
 
   private static List<List<String>> next(CheckResult result) {
     List<List<String>> rows = new ArrayList<>();
-    for (NextReading one : result.diagnosis().next()) {
+    for (NextReading nextReading : result.diagnosis().next()) {
       rows.add(
           List.of(
-              one.from().toString(),
-              one.to().toString(),
-              one.state().toString(),
-              one.kind().name().toLowerCase(Locale.ROOT),
-              NextSentences.why(result.circuit(), one)));
+              nextReading.from().toString(),
+              nextReading.to().toString(),
+              nextReading.state().toString(),
+              nextReading.kind().name().toLowerCase(Locale.ROOT),
+              NextSentences.why(result.circuit(), nextReading)));
     }
     return rows;
   }

@@ -35,12 +35,12 @@ final class Remarks {
         rows.add(row(remark.severity().word(), remark, remark.text()));
       }
     }
-    for (Review.Waived one : review.waived()) {
+    for (Review.Waived waived : review.waived()) {
       String text =
           Text.of(
               "%s. Accepted by %s: %s",
-              one.remark().text(), one.waiver().who(), one.waiver().why());
-      rows.add(row("waived", one.remark(), text));
+              waived.remark().text(), waived.waiver().who(), waived.waiver().why());
+      rows.add(row("waived", waived.remark(), text));
     }
     return rows;
   }

@@ -61,9 +61,10 @@ final class UnitFacts {
     return each(job -> job.instruments().stream().map(UnitFacts::instrument));
   }
 
-  private static String instrument(Instrument one) {
-    String due = one.calibrationDue();
-    return Sentences.named(one.name(), one.number(), due.isEmpty() ? "" : "calibration due " + due);
+  private static String instrument(Instrument instrument) {
+    String due = instrument.calibrationDue();
+    return Sentences.named(
+        instrument.name(), instrument.number(), due.isEmpty() ? "" : "calibration due " + due);
   }
 
   private String each(Function<Job, Stream<String>> stated) {

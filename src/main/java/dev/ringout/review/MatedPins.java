@@ -56,15 +56,15 @@ final class MatedPins implements Check {
     alone(here, there, item, mate, findings);
     alone(there, here, mate, item, findings);
     for (String pin : here) {
-      String one = signal(paper, new Point(item.ref(), pin));
+      String text = signal(paper, new Point(item.ref(), pin));
       String other = signal(paper, new Point(mate.ref(), pin));
-      if (!one.isEmpty() && !other.isEmpty() && !one.equalsIgnoreCase(other)) {
+      if (!text.isEmpty() && !other.isEmpty() && !text.equalsIgnoreCase(other)) {
         findings.say(
             Severity.WARNING,
             new Point(item.ref(), pin),
             Text.of(
                 "contact %s of %s carries %s on one side and %s on the other",
-                pin, pair, one, other),
+                pin, pair, text, other),
             COMMON);
       }
     }

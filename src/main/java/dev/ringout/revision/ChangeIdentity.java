@@ -113,8 +113,9 @@ public sealed interface ChangeIdentity {
 
     @Override
     public ChangeIdentity switchContact(Change.SwitchContact change) {
-      Switch.Contact one = change.contact();
-      return new WholeContact(change.added(), one.ref(), one.state(), one.from(), one.to());
+      Switch.Contact contact = change.contact();
+      return new WholeContact(
+          change.added(), contact.ref(), contact.state(), contact.from(), contact.to());
     }
 
     @Override

@@ -232,7 +232,12 @@ public record Difference(
     compare(
         before.switches().stream().flatMap(one -> one.contacts().stream()).toList(),
         after.switches().stream().flatMap(one -> one.contacts().stream()).toList(),
-        one -> one.ref() + "\t" + one.state() + "\t" + new TreeSet<>(List.of(one.from(), one.to())),
+        contact ->
+            contact.ref()
+                + "\t"
+                + contact.state()
+                + "\t"
+                + new TreeSet<>(List.of(contact.from(), contact.to())),
         (Switch.Contact one, Boolean added) -> changes.add(new Change.SwitchContact(one, added)));
   }
 

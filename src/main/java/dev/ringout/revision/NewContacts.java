@@ -11,9 +11,9 @@ final class NewContacts {
   private final Map<ListedEnd, String> contactOf = new HashMap<>();
 
   NewContacts(Difference difference) {
-    for (Altered one : difference.changes(Altered.class)) {
-      if (isOfContact(one)) {
-        contactOf.put(end(one), one.now());
+    for (Altered altered : difference.changes(Altered.class)) {
+      if (isOfContact(altered)) {
+        contactOf.put(end(altered), altered.now());
       }
     }
   }

@@ -265,7 +265,8 @@ final class ReworkBuilder {
     }
     for (Off one : sorted(off.getOrDefault(item, List.of()), Off::at)) {
       steps.add(
-          new ReworkStep.Disconnect(++number, one.which(), one.wire().name(), one.at(), one.next()));
+          new ReworkStep.Disconnect(
+              ++number, one.which(), one.wire().name(), one.at(), one.next()));
       if (one.next().isEmpty() && endsOn.merge(one.which(), -1, Integer::sum) == 0) {
         steps.add(bothEndsOff(one));
       }

@@ -94,10 +94,10 @@ public final class Risks {
         bench.step(step);
         Map<List<Integer>, Meeting> met = met(step.number());
         met.forEach(open::putIfAbsent);
-        for (Map.Entry<List<Integer>, Meeting> one : List.copyOf(open.entrySet())) {
-          if (!met.containsKey(one.getKey())) {
-            risks.add(risk(one.getValue(), step.number()));
-            open.remove(one.getKey());
+        for (Map.Entry<List<Integer>, Meeting> entry : List.copyOf(open.entrySet())) {
+          if (!met.containsKey(entry.getKey())) {
+            risks.add(risk(entry.getValue(), step.number()));
+            open.remove(entry.getKey());
           }
         }
       }

@@ -85,15 +85,18 @@ final class CheckCaveats {
   private void conceded() {
     if (!result.comparison().conceded().isEmpty()) {
       page.heading("Out of limits, and accepted");
-      for (Conceded one : result.comparison().conceded()) {
+      for (Conceded conceded : result.comparison().conceded()) {
         page.paragraph(
-            "  - ", Sentences.conceded(one) + " (" + lines.place(one.judged().reading()) + ")");
+            "  - ",
+            Sentences.conceded(conceded) + " (" + lines.place(conceded.judged().reading()) + ")");
       }
     }
     if (!result.comparison().idleConcessions().isEmpty()) {
       page.heading("Waivers that cover nothing");
-      for (IdleConcession one : result.comparison().idleConcessions()) {
-        page.paragraph("  - ", Sentences.idle(one) + " (" + one.concession().place() + ")");
+      for (IdleConcession idleConcession : result.comparison().idleConcessions()) {
+        page.paragraph(
+            "  - ",
+            Sentences.idle(idleConcession) + " (" + idleConcession.concession().place() + ")");
       }
     }
   }

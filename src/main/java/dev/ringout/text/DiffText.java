@@ -57,8 +57,8 @@ public final class DiffText {
     page.blank();
     page.paragraph("From     ", UnitTitle.of(difference.before()));
     page.paragraph("To       ", UnitTitle.of(difference.after()));
-    for (HeaderChange one : paper.header()) {
-      page.paragraph("Header   ", page.styled(Style.BAD, DiffWords.sentence(one)));
+    for (HeaderChange headerChange : paper.header()) {
+      page.paragraph("Header   ", page.styled(Style.BAD, DiffWords.sentence(headerChange)));
     }
     page.paragraph(
         "Balance  ",
@@ -66,8 +66,8 @@ public final class DiffText {
     for (String doubled : DiffWords.doubled(difference)) {
       page.paragraph("         ", doubled);
     }
-    for (Unsure one : paper.unsure()) {
-      page.paragraph("Unsure   ", DiffWords.sentence(one));
+    for (Unsure unsure : paper.unsure()) {
+      page.paragraph("Unsure   ", DiffWords.sentence(unsure));
     }
   }
 
@@ -175,7 +175,9 @@ public final class DiffText {
 
   private void reaches(ReworkOrder rework) {
     List<Reach> unsure =
-        rework.reaches().stream().filter(one -> one.verdict() != Reach.Verdict.REACHES).toList();
+        rework.reaches().stream()
+            .filter(reach -> reach.verdict() != Reach.Verdict.REACHES)
+            .toList();
     if (!unsure.isEmpty()) {
       subheading("Does it reach");
       unsure.forEach(one -> page.paragraph("  ", DiffWords.sentence(one)));
@@ -199,10 +201,10 @@ public final class DiffText {
     }
     page.heading("Read again");
     List<Retest> retests = paper.retests();
-    for (Retest one : retests.subList(0, Math.min(RETESTS_SHOWN, retests.size()))) {
+    for (Retest retest : retests.subList(0, Math.min(RETESTS_SHOWN, retests.size()))) {
       page.paragraph(
-          Text.of("  [ ] %3d  ", one.step().number()),
-          Text.of("%s to %s: %s", one.from(), one.to(), DiffWords.sentence(one.why())));
+          Text.of("  [ ] %3d  ", retest.step().number()),
+          Text.of("%s to %s: %s", retest.from(), retest.to(), DiffWords.sentence(retest.why())));
     }
     if (retests.size() > RETESTS_SHOWN) {
       page.paragraph("  ", Text.of("and %d more", retests.size() - RETESTS_SHOWN));

@@ -95,18 +95,18 @@ public final class ReviewText {
       return;
     }
     page.heading("Waived");
-    for (Waived one : review.waived()) {
+    for (Waived waived : review.waived()) {
       page.paragraph(
           "  - ",
           Text.of(
               "%s %s at %s: %s. Accepted by %s: %s%s",
-              one.remark().severity().word(),
-              one.remark().rule(),
-              one.remark().subject(),
-              one.remark().text(),
-              one.waiver().who(),
-              one.waiver().why(),
-              one.waiver().until().isEmpty() ? "" : ", until " + one.waiver().until()));
+              waived.remark().severity().word(),
+              waived.remark().rule(),
+              waived.remark().subject(),
+              waived.remark().text(),
+              waived.waiver().who(),
+              waived.waiver().why(),
+              waived.waiver().until().isEmpty() ? "" : ", until " + waived.waiver().until()));
     }
   }
 

@@ -19,16 +19,16 @@ public final class LeftOutSentences implements LeftOut.Cases<String> {
 
   @Override
   public String withPartsInPlace(LeftOut.WithPartsInPlace reason) {
-    Unprovable one = reason.unprovable();
+    Unprovable unprovable = reason.unprovable();
     String nets =
         Text.first(
-            one.points().stream().map(point -> circuit.point(point).toString()).toList(),
+            unprovable.points().stream().map(point -> circuit.point(point).toString()).toList(),
             MOST_NETS);
     String parts =
         Text.first(
-            one.parts().stream().map(part -> circuit.part(part).label()).distinct().toList(),
+            unprovable.parts().stream().map(part -> circuit.part(part).label()).distinct().toList(),
             MOST_PARTS);
-    return one.insulation()
+    return unprovable.insulation()
         ? Text.of("insulation between %s: %s between them", nets, parts)
         : Text.of("%s apart: no ohms are listed for the %s between them", nets, parts);
   }

@@ -27,31 +27,35 @@ public final class SealSentences {
   }
 
   /** What was found, without its state. */
-  public static String sentence(SealFinding one) {
-    return switch (one.kind()) {
-      case SIGNATURE_GOOD -> "signature by key " + one.about();
+  public static String sentence(SealFinding sealFinding) {
+    return switch (sealFinding.kind()) {
+      case SIGNATURE_GOOD -> "signature by key " + sealFinding.about();
       case SIGNATURE_MISSING -> "signature: there is none";
-      case SIGNATURE_WRONG -> "signature: it is not of this seal, or not by key " + one.about();
+      case SIGNATURE_WRONG ->
+          "signature: it is not of this seal, or not by key " + sealFinding.about();
       case SIGNATURE_BY_ANOTHER_KEY ->
-          "signature: by key " + one.about() + ", which is not the key given";
+          "signature: by key " + sealFinding.about() + ", which is not the key given";
       case SIGNATURE_BY_A_KEY_NOT_GIVEN ->
-          "signature: good, by key " + one.about() + "; with --key it is held against yours";
+          "signature: good, by key "
+              + sealFinding.about()
+              + "; with --key it is held against yours";
       case NOT_SIGNED -> "signature: the seal is not signed, so anyone may have made it";
-      case SEAL_OF_ANOTHER_RECORD -> "the seal is of " + one.about() + ", not of " + one.detail();
-      case RECORD_SAME -> "record " + one.about();
-      case RECORD_OTHER_BYTES -> otherBytes("record " + one.about());
-      case RECORD_UNREADABLE -> unreadable("record " + one.about(), one);
+      case SEAL_OF_ANOTHER_RECORD ->
+          "the seal is of " + sealFinding.about() + ", not of " + sealFinding.detail();
+      case RECORD_SAME -> "record " + sealFinding.about();
+      case RECORD_OTHER_BYTES -> otherBytes("record " + sealFinding.about());
+      case RECORD_UNREADABLE -> unreadable("record " + sealFinding.about(), sealFinding);
       case DIGEST_SAME -> "content digest";
       case DIGEST_NOT_SHOWN -> "content digest: the record shows none";
       case DIGEST_OTHER -> "content digest: the record shows another than the seal";
-      case INPUT_SAME -> "input " + one.about();
-      case INPUT_OTHER_BYTES -> otherBytes("input " + one.about());
-      case INPUT_MISSING -> missing("input " + one.about());
-      case INPUT_UNREADABLE -> unreadable("input " + one.about(), one);
-      case EARLIER_SAME -> "earlier record " + one.about();
-      case EARLIER_OTHER_BYTES -> otherBytes("earlier record " + one.about());
-      case EARLIER_MISSING -> missing("earlier record " + one.about());
-      case EARLIER_UNREADABLE -> unreadable("earlier record " + one.about(), one);
+      case INPUT_SAME -> "input " + sealFinding.about();
+      case INPUT_OTHER_BYTES -> otherBytes("input " + sealFinding.about());
+      case INPUT_MISSING -> missing("input " + sealFinding.about());
+      case INPUT_UNREADABLE -> unreadable("input " + sealFinding.about(), sealFinding);
+      case EARLIER_SAME -> "earlier record " + sealFinding.about();
+      case EARLIER_OTHER_BYTES -> otherBytes("earlier record " + sealFinding.about());
+      case EARLIER_MISSING -> missing("earlier record " + sealFinding.about());
+      case EARLIER_UNREADABLE -> unreadable("earlier record " + sealFinding.about(), sealFinding);
     };
   }
 
@@ -63,7 +67,7 @@ public final class SealSentences {
     return what + ": it is not there";
   }
 
-  private static String unreadable(String what, SealFinding one) {
-    return what + " can't be read: " + one.detail();
+  private static String unreadable(String what, SealFinding sealFinding) {
+    return what + " can't be read: " + sealFinding.detail();
   }
 }

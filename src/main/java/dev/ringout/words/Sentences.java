@@ -142,16 +142,16 @@ public final class Sentences {
   }
 
   /** A reading out of limits that is accepted, and by whose word. */
-  public static String conceded(Conceded one) {
+  public static String conceded(Conceded conceded) {
     return Text.of(
         "%s reads %s; accepted %s %s by %s: %s%s",
-        one.judged().reading().subject(),
-        one.judged().reading().measured().text(),
-        isLow(one.judged()) ? "down to" : "up to",
-        Ohms.text(one.concession().acceptedOhms()),
-        one.concession().who(),
-        one.concession().why(),
-        one.concession().untilDay().map(day -> ", until " + day).orElse(""));
+        conceded.judged().reading().subject(),
+        conceded.judged().reading().measured().text(),
+        isLow(conceded.judged()) ? "down to" : "up to",
+        Ohms.text(conceded.concession().acceptedOhms()),
+        conceded.concession().who(),
+        conceded.concession().why(),
+        conceded.concession().untilDay().map(day -> ", until " + day).orElse(""));
   }
 
   private static boolean isLow(Judged judged) {
@@ -159,18 +159,18 @@ public final class Sentences {
   }
 
   /** An inspector's word that covers nothing, and why. */
-  public static String idle(IdleConcession one) {
+  public static String idle(IdleConcession idleConcession) {
     return Text.of(
         "%s to %s, %s: %s",
-        one.concession().from(),
-        one.concession().to(),
-        one.concession().kind().name().toLowerCase(Locale.ROOT),
-        why(one));
+        idleConcession.concession().from(),
+        idleConcession.concession().to(),
+        idleConcession.concession().kind().name().toLowerCase(Locale.ROOT),
+        why(idleConcession));
   }
 
   /** Why an inspector's word covers nothing. */
-  public static String why(IdleConcession one) {
-    return switch (one.why()) {
+  public static String why(IdleConcession idleConcession) {
+    return switch (idleConcession.why()) {
       case NO_SUCH_READING -> "no such reading is out of limits";
       case NOT_SO_FAR -> "the reading is further out, or shows no value";
       case EXPIRED -> "its last day is over, or the day of the test is not stated";
@@ -181,16 +181,16 @@ public final class Sentences {
   }
 
   /** Nets between which parts lie that a meter reads instead. */
-  public static String unprovable(Circuit circuit, Unprovable one) {
+  public static String unprovable(Circuit circuit, Unprovable unprovable) {
     String points =
         Text.first(
-            one.points().stream().map(point -> circuit.point(point).toString()).toList(),
+            unprovable.points().stream().map(point -> circuit.point(point).toString()).toList(),
             MOST_NAMED);
     String parts =
         Text.first(
-            one.parts().stream().map(part -> circuit.part(part).label()).distinct().toList(),
+            unprovable.parts().stream().map(part -> circuit.part(part).label()).distinct().toList(),
             MOST_NAMED);
-    return one.insulation()
+    return unprovable.insulation()
         ? Text.of("the insulation between the nets of %s: through %s", points, parts)
         : Text.of(
             "that the nets of %s are apart: no ohms are listed for %s, and a poor join might read as"

@@ -17,14 +17,14 @@ public final class UnprovenSentences implements Unproven.Cases<String>, MissingW
   }
 
   /** Why, in words. */
-  public static String why(Circuit circuit, Unproven one) {
-    return one.match(new UnprovenSentences(circuit));
+  public static String why(Circuit circuit, Unproven unproven) {
+    return unproven.match(new UnprovenSentences(circuit));
   }
 
   /** What is not proven and why. */
-  public static String said(Circuit circuit, Unproven one) {
-    String subject = one.match(new Subject(circuit));
-    return (subject.isEmpty() ? "" : subject + ": ") + why(circuit, one);
+  public static String said(Circuit circuit, Unproven unproven) {
+    String subject = unproven.match(new Subject(circuit));
+    return (subject.isEmpty() ? "" : subject + ": ") + why(circuit, unproven);
   }
 
   /** Of what a gap is, where its reason does not say it. */

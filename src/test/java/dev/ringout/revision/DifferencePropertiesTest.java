@@ -178,7 +178,9 @@ class DifferencePropertiesTest {
     assertEquals(come, saidCome);
   }
 
-  /** ReworkStep by step: no cavity ever holds two wires, each item is opened once, and B is the end. */
+  /**
+   * ReworkStep by step: no cavity ever holds two wires, each item is opened once, and B is the end.
+   */
   @ParameterizedTest
   @MethodSource("seeds")
   void the_work_can_be_done_in_its_order_and_ends_at_the_later_list(int seed) {

@@ -41,9 +41,9 @@ final class PoorJointReading {
     }
     SwitchState state = high.finding().readings().get(0).reading().state();
     Set<Integer> points = new TreeSet<>();
-    for (Fault.Suspicion one : high.suspects()) {
-      points.add(circuit.index(one.conductor().from()));
-      points.add(circuit.index(one.conductor().to()));
+    for (Fault.Suspicion suspicion : high.suspects()) {
+      points.add(circuit.index(suspicion.conductor().from()));
+      points.add(circuit.index(suspicion.conductor().to()));
     }
     Halving best = null;
     List<Integer> all = points.stream().limit(MOST_POINTS).toList();
@@ -82,7 +82,7 @@ final class PoorJointReading {
     }
     Map<Boolean, List<Fault.Suspicion>> parts =
         high.suspects().stream()
-            .collect(Collectors.partitioningBy(one -> way.contains(one.conductor())));
+            .collect(Collectors.partitioningBy(suspect -> way.contains(suspect.conductor())));
     return new Halving(
         probing, parts.getOrDefault(true, List.of()), parts.getOrDefault(false, List.of()));
   }

@@ -155,7 +155,7 @@ final class HighResistances {
         explained = List.of(left.get(0));
       }
       List<Judged> shown = explained;
-      suspects.removeIf(one -> shown.stream().anyMatch(judged -> isStillHigh(judged, one)));
+      suspects.removeIf(suspect -> shown.stream().anyMatch(judged -> isStillHigh(judged, suspect)));
       faults.add(fault(explained, suspects.isEmpty() ? List.of(best) : suspects));
       left.removeAll(explained);
       evidence.removeAll(explained);
@@ -185,7 +185,7 @@ final class HighResistances {
     }
     // Alike to a hair stays in the order of the list.
     suspects.sort(
-        Comparator.comparingLong((Suspect one) -> -Math.round(one.score() / A_HAIR))
+        Comparator.comparingLong((Suspect suspect) -> -Math.round(suspect.score() / A_HAIR))
             .thenComparingInt(Suspect::conductor));
     double best = suspects.isEmpty() ? 0 : suspects.get(0).score();
     suspects.removeIf(one -> Math.exp(one.score() - best) < LEAST_ODDS);
@@ -272,7 +272,9 @@ final class HighResistances {
     Judged worst =
         readings.stream().max((one, other) -> Double.compare(ohms(one), ohms(other))).orElseThrow();
     double total =
-        suspects.stream().mapToDouble(one -> Math.exp(one.score() - suspects.get(0).score())).sum();
+        suspects.stream()
+            .mapToDouble(suspect -> Math.exp(suspect.score() - suspects.get(0).score()))
+            .sum();
     return new Fault.HighResistance(
         Finding.alone(certainty(suspects), readings, List.of()),
         suspects.stream()

@@ -250,7 +250,7 @@ public final class LowInsulations {
   private List<Judged> valuesOf(Leak leak, List<Judged> readings) {
     List<Judged> between =
         readings.stream()
-            .filter(one -> pair(one).filter(leak.between()::equals).isPresent())
+            .filter(reading -> pair(reading).filter(leak.between()::equals).isPresent())
             .toList();
     return between.isEmpty() ? readings : between;
   }

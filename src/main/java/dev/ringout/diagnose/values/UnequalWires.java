@@ -121,27 +121,27 @@ final class UnequalWires {
     double middle = sorted[sorted.length / 2];
     double[] off = Arrays.stream(sorted).map(ohms -> Math.abs(ohms - middle)).sorted().toArray();
     double spread = DEVIATION * off[off.length / 2];
-    for (Read one : fellows) {
-      boolean known = one.wire().length().isPresent();
+    for (Read read : fellows) {
+      boolean known = read.wire().length().isPresent();
       double allowed =
           Math.max(
               Math.max(
                   TIMES_THEIR_SPREAD * spread,
-                  TIMES_THE_METER * one.judged().seen().halfWidthOhms()),
+                  TIMES_THE_METER * read.judged().seen().halfWidthOhms()),
               Math.max(
                   circuit.harness().limits().contactOhms(),
                   middle * (known ? ABOVE_FELLOWS : ABOVE_FELLOWS_OF_UNKNOWN_LENGTH)));
-      if (one.ohms() - middle > allowed) {
+      if (read.ohms() - middle > allowed) {
         int most = sorted.length - 1;
         while (sorted[most] > middle + allowed) {
           most--;
         }
         faults.add(
             new Fault.UnequalWire(
-                Finding.alone(Certainty.LIKELY, List.of(one.judged()), List.of()),
-                asFound.listed(one.wire()),
-                one.judged().limit().ohms(),
-                one.ohms(),
+                Finding.alone(Certainty.LIKELY, List.of(read.judged()), List.of()),
+                asFound.listed(read.wire()),
+                read.judged().limit().ohms(),
+                read.ohms(),
                 most + 1,
                 new OhmsRange(sorted[0], sorted[most])));
       }

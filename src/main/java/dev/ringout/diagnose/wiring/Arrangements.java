@@ -153,7 +153,7 @@ final class Arrangements {
         addWires(judged, suspects);
       }
     }
-    suspects.removeIf(one -> !circuit.isWire(one));
+    suspects.removeIf(suspect -> !circuit.isWire(suspect));
     for (Judged judged : inForce) {
       if (judged.expected().isJoined()
           && judged.outcome() == Outcome.CONFORMS

@@ -136,16 +136,16 @@ final class Candidates {
   }
 
   private void arrange(Judged judged, List<Slip> slips, Set<Slip> found) {
-    for (Supposed one : arrangements) {
+    for (Supposed supposed : arrangements) {
       boolean touches =
           judged
               .probing()
               .points()
-              .anyMatch(point -> one.nets().contains(circuit.normal().of(point)));
-      Set<Integer> wires = one.slip().misplaced();
+              .anyMatch(point -> supposed.nets().contains(circuit.normal().of(point)));
+      Set<Integer> wires = supposed.slip().misplaced();
       if (touches
           && slips.stream().allMatch(slip -> Collections.disjoint(wires, slip.misplaced()))) {
-        found.add(one.slip());
+        found.add(supposed.slip());
       }
     }
   }

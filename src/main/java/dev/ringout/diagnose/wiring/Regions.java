@@ -40,7 +40,7 @@ final class Regions {
     }
     regions.joinStrays(failing);
     regions.joinOpenPairs(failing);
-    arrangements.forEach(one -> regions.joinMended(one));
+    arrangements.forEach(arrangement -> regions.joinMended(arrangement));
     Map<Integer, List<Judged>> byRegion = new LinkedHashMap<>();
     for (Judged judged : failing) {
       byRegion

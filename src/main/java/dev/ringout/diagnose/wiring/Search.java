@@ -78,7 +78,7 @@ final class Search {
     this.mostCost = mostCost;
     this.leastArrangement =
         arrangements.stream()
-            .mapToDouble(one -> costs.of(one.slip()))
+            .mapToDouble(arrangement -> costs.of(arrangement.slip()))
             .min()
             .orElse(Double.POSITIVE_INFINITY);
     this.arrangeable =
@@ -147,7 +147,7 @@ final class Search {
   /** The nearest story that is no part of the best. */
   private Optional<NearMiss> runnerUp(Explanation best) {
     return nearMisses.stream()
-        .filter(one -> !best.slips().containsAll(one.slips()))
+        .filter(nearMiss -> !best.slips().containsAll(nearMiss.slips()))
         .filter(one -> !one.slips().containsAll(best.slips()))
         .min(Comparator.comparingDouble(NearMiss::score));
   }

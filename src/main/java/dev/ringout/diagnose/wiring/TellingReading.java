@@ -134,8 +134,8 @@ final class TellingReading {
   /** The points that the explanations are about, the likeliest first. */
   private Set<Integer> points() {
     Set<Integer> points = new LinkedHashSet<>();
-    for (EquivalenceClass one : classes) {
-      for (Slip slip : one.primary().slips()) {
+    for (EquivalenceClass equivalenceClass : classes) {
+      for (Slip slip : equivalenceClass.primary().slips()) {
         if (points.size() < MOST_POINTS) {
           points.addAll(slip.points(circuit));
         }
@@ -155,8 +155,8 @@ final class TellingReading {
   private List<Shown> shown(Probing probing) {
     List<SlippedNets> nets = netsIn.getOrDefault(probing.state(), List.of());
     List<Shown> shown = new ArrayList<>();
-    for (SlippedNets one : nets) {
-      shown.add(shown(probing, one));
+    for (SlippedNets slippedNets : nets) {
+      shown.add(shown(probing, slippedNets));
     }
     return shown;
   }

@@ -149,7 +149,7 @@ final class WiringSearch {
   private Region explain(List<Judged> failing, List<Supposed> arrangements) {
     List<Supposed> here =
         arrangements.stream()
-            .filter(one -> failing.stream().anyMatch(one.mended()::contains))
+            .filter(arrangement -> failing.stream().anyMatch(arrangement.mended()::contains))
             .toList();
     Search search = search(evidence, here, contradictory);
     if (isShownOnce(failing) || !search.oneSlipExplains(failing)) {
@@ -196,7 +196,7 @@ final class WiringSearch {
   private Comparator<Explanation> likelierFirst() {
     Map<Explanation, Double> known = new HashMap<>();
     return Comparator.comparingDouble(
-            (Explanation one) -> known.computeIfAbsent(one, this::costWithJoints))
+            (Explanation explanation) -> known.computeIfAbsent(explanation, this::costWithJoints))
         .thenComparingInt(this::itemsTouched);
   }
 

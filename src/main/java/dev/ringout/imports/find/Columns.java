@@ -339,10 +339,10 @@ final class Columns {
       first(Role.FAR).ifPresent(column -> set(column, Role.KEEP, ColumnCertainty.LIKELY));
       return rowNets(points);
     }
-    for (Role one : List.of(Role.TO, Role.FROM)) {
+    for (Role role : List.of(Role.TO, Role.FROM)) {
       if (!has(Role.FAR)) {
-        first(one).ifPresent(column -> set(column, Role.FAR, column.certainty()));
-        Role pin = one == Role.TO ? Role.TO_PIN : Role.FROM_PIN;
+        first(role).ifPresent(column -> set(column, Role.FAR, column.certainty()));
+        Role pin = role == Role.TO ? Role.TO_PIN : Role.FROM_PIN;
         first(pin).ifPresent(column -> set(column, Role.FAR_PIN, column.certainty()));
       }
     }
@@ -368,7 +368,8 @@ final class Columns {
     }
     int enough = profile(best.get()).filled() / 2;
     for (ListColumn column : candidates) {
-      ColumnCertainty certainty = column.role() == Role.PIN ? column.certainty() : ColumnCertainty.LIKELY;
+      ColumnCertainty certainty =
+          column.role() == Role.PIN ? column.certainty() : ColumnCertainty.LIKELY;
       Role role = profile(column).filled() > enough ? Role.POINTS : Role.KEEP;
       set(column, column.equals(best.get()) ? Role.PIN : role, certainty);
     }
@@ -389,7 +390,8 @@ final class Columns {
     for (ListColumn column : points) {
       boolean own = column.known() && column.item().isEmpty() && !sheetItem.isEmpty();
       String item = own ? sheetItem : column.item().isEmpty() ? column.heading() : column.item();
-      ListColumn named = column.as(Role.POINTS, ColumnCertainty.LIKELY).of(item.replaceAll("\\s+", " "));
+      ListColumn named =
+          column.as(Role.POINTS, ColumnCertainty.LIKELY).of(item.replaceAll("\\s+", " "));
       columns.set(columns.indexOf(column), named);
     }
     pinsBecomeNotes();

@@ -72,7 +72,8 @@ final class HeadingLess {
       } else if (open && column.index() == 1 && cells.isDistinct()) {
         role = Role.WIRE;
       }
-      named.add(column.as(role, role == Role.WIRE ? ColumnCertainty.POSSIBLE : ColumnCertainty.LIKELY));
+      named.add(
+          column.as(role, role == Role.WIRE ? ColumnCertainty.POSSIBLE : ColumnCertainty.LIKELY));
     }
     return named;
   }

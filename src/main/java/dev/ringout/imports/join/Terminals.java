@@ -1,8 +1,8 @@
 package dev.ringout.imports.join;
 
 import dev.ringout.imports.list.End;
-import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.WiringOddity;
 import dev.ringout.imports.list.Words;
 import dev.ringout.source.Place;

@@ -1,8 +1,8 @@
 package dev.ringout.imports.join;
 
 import dev.ringout.imports.list.Draft;
-import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.Layout;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.SparePin;
 import dev.ringout.imports.list.Understanding;
 import dev.ringout.imports.list.WiringOddity;

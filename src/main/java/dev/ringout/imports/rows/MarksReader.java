@@ -2,9 +2,9 @@ package dev.ringout.imports.rows;
 
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.RowOddity;

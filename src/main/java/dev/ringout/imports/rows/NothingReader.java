@@ -10,7 +10,8 @@ import dev.ringout.sheet.Row;
 
 /** A table that tells no wires: its rows are notes. */
 final class NothingReader extends TableReader {
-  NothingReader(ListTable table, Words words, Ends ends, ListFindings findings, Understanding into) {
+  NothingReader(
+      ListTable table, Words words, Ends ends, ListFindings findings, Understanding into) {
     super(table, words, ends, findings, into);
   }
 
