@@ -5,7 +5,6 @@ import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.PartGroups;
 import dev.ringout.harness.Item;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,8 +24,8 @@ final class Hubs {
   private final List<int[]> groups = new ArrayList<>();
   private final int[] groupOfNet;
 
-  /** How many points each group has. */
-  private final List<Integer> pointsOf = new ArrayList<>();
+  private int largest;
+  private int mostPoints = -1;
 
   private Hubs(Circuit circuit) {
     this.circuit = circuit;
@@ -58,8 +57,12 @@ final class Hubs {
     for (int net : nets) {
       groupOfNet[net] = groups.size();
     }
+    int points = nets.stream().mapToInt(net -> circuit.normal().pointsOf(net).length).sum();
+    if (points > mostPoints) {
+      mostPoints = points;
+      largest = groups.size();
+    }
     groups.add(nets.stream().mapToInt(net -> hubOf[net]).toArray());
-    pointsOf.add(nets.stream().mapToInt(net -> circuit.normal().pointsOf(net).length).sum());
   }
 
   private int[] hubs(Nets normal, Set<String> preferred) {
@@ -91,7 +94,7 @@ final class Hubs {
 
   /** The group with the most points, of several the first; there must be one. */
   int largest() {
-    return pointsOf.indexOf(Collections.max(pointsOf));
+    return largest;
   }
 
   int[] groupOf(int point) {
