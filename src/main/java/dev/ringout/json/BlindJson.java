@@ -4,12 +4,11 @@ import dev.ringout.circuit.Conductor;
 import dev.ringout.diagnose.BlindSpot;
 import dev.ringout.harness.Part;
 import dev.ringout.words.BlindSentences;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Each kind of blind spot with its code, its facts and its sentence. */
-public final class BlindJson implements BlindSpot.Cases<Map<String, Object>> {
+public final class BlindJson implements BlindSpot.Cases<Reason> {
   private BlindJson() {}
 
   public static List<Map<String, Object>> of(List<BlindSpot> spots) {
@@ -17,16 +16,7 @@ public final class BlindJson implements BlindSpot.Cases<Map<String, Object>> {
   }
 
   private static Map<String, Object> of(BlindSpot spot) {
-    Map<String, Object> json = spot.match(new BlindJson());
-    json.put("text", BlindSentences.of(spot));
-    return json;
-  }
-
-  private static Map<String, Object> code(String code, String name, Object fact) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("code", code);
-    json.put(name, fact);
-    return json;
+    return spot.match(new BlindJson()).said(BlindSentences.of(spot));
   }
 
   private static List<String> labels(List<Part> parts) {
@@ -34,43 +24,42 @@ public final class BlindJson implements BlindSpot.Cases<Map<String, Object>> {
   }
 
   @Override
-  public Map<String, Object> sameNet(BlindSpot.SameNet spot) {
-    return code("same-net", "wires", spot.wires().stream().map(Conductor::label).toList());
+  public Reason sameNet(BlindSpot.SameNet spot) {
+    return Reason.of("same-net")
+        .with("wires", spot.wires().stream().map(Conductor::label).toList());
   }
 
   @Override
-  public Map<String, Object> equalWindings(BlindSpot.EqualWindings spot) {
-    Map<String, Object> json = code("equal-windings", "item", spot.windings().get(0).ref());
-    json.put(
-        "windings",
-        spot.windings().stream().map(one -> List.of("" + one.from(), "" + one.to())).toList());
-    return json;
+  public Reason equalWindings(BlindSpot.EqualWindings spot) {
+    return Reason.of("equal-windings")
+        .with("item", spot.windings().get(0).ref())
+        .with(
+            "windings",
+            spot.windings().stream().map(one -> List.of("" + one.from(), "" + one.to())).toList());
   }
 
   @Override
-  public Map<String, Object> diodesNotShown(BlindSpot.DiodesNotShown spot) {
-    return code("diodes-not-shown", "parts", labels(spot.diodes()));
+  public Reason diodesNotShown(BlindSpot.DiodesNotShown spot) {
+    return Reason.of("diodes-not-shown").with("parts", labels(spot.diodes()));
   }
 
   @Override
-  public Map<String, Object> partsWithoutOhms(BlindSpot.PartsWithoutOhms spot) {
-    return code("parts-without-ohms", "parts", labels(spot.parts()));
+  public Reason partsWithoutOhms(BlindSpot.PartsWithoutOhms spot) {
+    return Reason.of("parts-without-ohms").with("parts", labels(spot.parts()));
   }
 
   @Override
-  public Map<String, Object> partsBesideOthers(BlindSpot.PartsBesideOthers spot) {
-    return code("parts-beside-others", "parts", labels(spot.parts()));
+  public Reason partsBesideOthers(BlindSpot.PartsBesideOthers spot) {
+    return Reason.of("parts-beside-others").with("parts", labels(spot.parts()));
   }
 
   @Override
-  public Map<String, Object> twistedGroups(BlindSpot.TwistedGroups spot) {
-    return code("twisted-groups", "groups", spot.groups());
+  public Reason twistedGroups(BlindSpot.TwistedGroups spot) {
+    return Reason.of("twisted-groups").with("groups", spot.groups());
   }
 
   @Override
-  public Map<String, Object> breaksNotRead(BlindSpot.BreaksNotRead spot) {
-    Map<String, Object> json = code("breaks-not-read", "item", spot.item());
-    json.put("pins", spot.pins());
-    return json;
+  public Reason breaksNotRead(BlindSpot.BreaksNotRead spot) {
+    return Reason.of("breaks-not-read").with("item", spot.item()).with("pins", spot.pins());
   }
 }

@@ -163,7 +163,7 @@ public final class DiffJson {
     json.put("from", reach.from().toString());
     json.put("to", reach.to().toString());
     json.put("verdict", reach.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-    json.put("why", reach.why().match(new ReachFacts(DiffWords.why(reach))));
+    json.put("why", reach.why().match(new ReachFacts()).said(DiffWords.why(reach)));
     return json;
   }
 
@@ -172,7 +172,7 @@ public final class DiffJson {
     json.put("from", retest.from());
     json.put("to", retest.to());
     json.put("kind", retest.step().kind().name().toLowerCase(Locale.ROOT));
-    json.put("why", retest.why().match(new RetestFacts(DiffWords.sentence(retest.why()))));
+    json.put("why", retest.why().match(new RetestFacts()).said(DiffWords.sentence(retest.why())));
     return json;
   }
 }

@@ -27,9 +27,7 @@ public final class NextJson {
   }
 
   private static Map<String, Object> why(Circuit circuit, NextReading next) {
-    Map<String, Object> json = next.why().match(new Why(circuit));
-    json.put("text", NextSentences.why(circuit, next));
-    return json;
+    return next.why().match(new Why(circuit)).said(NextSentences.why(circuit, next));
   }
 
   private static Map<String, Object> answer(NextReading.Answer answer) {
@@ -40,67 +38,55 @@ public final class NextJson {
     return json;
   }
 
-  private record Why(Circuit circuit) implements NextReason.Cases<Map<String, Object>> {
-    private static Map<String, Object> code(String code) {
-      Map<String, Object> json = new LinkedHashMap<>();
-      json.put("code", code);
-      return json;
-    }
-
-    private static Map<String, Object> code(String code, String name, Object fact) {
-      Map<String, Object> json = code(code);
-      json.put(name, fact);
-      return json;
+  private record Why(Circuit circuit) implements NextReason.Cases<Reason> {
+    @Override
+    public Reason tellsApart(NextReason.TellsApart reason) {
+      return Reason.of("tells-apart");
     }
 
     @Override
-    public Map<String, Object> tellsApart(NextReason.TellsApart reason) {
-      return code("tells-apart");
+    public Reason acrossTheOpen(NextReason.AcrossTheOpen reason) {
+      return Reason.of("across-the-open").with("conductor", reason.conductor().label());
     }
 
     @Override
-    public Map<String, Object> acrossTheOpen(NextReason.AcrossTheOpen reason) {
-      return code("across-the-open", "conductor", reason.conductor().label());
+    public Reason atTheseVeryPoints(NextReason.AtTheseVeryPoints reason) {
+      return Reason.of("at-these-very-points");
     }
 
     @Override
-    public Map<String, Object> atTheseVeryPoints(NextReason.AtTheseVeryPoints reason) {
-      return code("at-these-very-points");
+    public Reason rowOnceMore(NextReason.RowOnceMore reason) {
+      return Reason.of("row-once-more").with("reading", reason.row().toString());
     }
 
     @Override
-    public Map<String, Object> rowOnceMore(NextReason.RowOnceMore reason) {
-      return code("row-once-more", "reading", reason.row().toString());
+    public Reason aloneShowsIt(NextReason.AloneShowsIt reason) {
+      return Reason.of("alone-shows-it");
     }
 
     @Override
-    public Map<String, Object> aloneShowsIt(NextReason.AloneShowsIt reason) {
-      return code("alone-shows-it");
+    public Reason leakOfTheTwo(NextReason.LeakOfTheTwo reason) {
+      return Reason.of("leak-of-the-two");
     }
 
     @Override
-    public Map<String, Object> leakOfTheTwo(NextReason.LeakOfTheTwo reason) {
-      return code("leak-of-the-two");
+    public Reason notMeasured(NextReason.NotMeasured reason) {
+      return Reason.of("not-measured");
     }
 
     @Override
-    public Map<String, Object> notMeasured(NextReason.NotMeasured reason) {
-      return code("not-measured");
+    public Reason notJoined(NextReason.NotJoined reason) {
+      return Reason.of("not-joined");
     }
 
     @Override
-    public Map<String, Object> notJoined(NextReason.NotJoined reason) {
-      return code("not-joined");
+    public Reason notThrough(NextReason.NotThrough reason) {
+      return Reason.of("not-through").with("conductor", reason.conductor().label());
     }
 
     @Override
-    public Map<String, Object> notThrough(NextReason.NotThrough reason) {
-      return code("not-through", "conductor", reason.conductor().label());
-    }
-
-    @Override
-    public Map<String, Object> owed(NextReason.Owed reason) {
-      return code("owed", "unproven", UnprovenJson.of(circuit, reason.unproven()));
+    public Reason owed(NextReason.Owed reason) {
+      return Reason.of("owed").with("unproven", UnprovenJson.of(circuit, reason.unproven()));
     }
   }
 }

@@ -1,53 +1,35 @@
 package dev.ringout.json;
 
 import dev.ringout.revision.Reach;
-import java.util.LinkedHashMap;
-import java.util.Map;
 
-/** Why an end gets where it goes or may not: a code, the facts and the sentence. */
-final class ReachFacts implements Reach.Cases<Map<String, Object>> {
-  private final String sentence;
-
-  ReachFacts(String sentence) {
-    this.sentence = sentence;
-  }
-
-  private Map<String, Object> why(String code, Map<String, Object> facts) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("code", code);
-    json.putAll(facts);
-    json.put("text", sentence);
-    return json;
+/** Why an end gets where it goes or may not: a code and its facts. */
+final class ReachFacts implements Reach.Cases<Reason> {
+  @Override
+  public Reason staysAtItem(Reach.StaysAtItem why) {
+    return Reason.of("stays-at-item").with("item", why.item());
   }
 
   @Override
-  public Map<String, Object> staysAtItem(Reach.StaysAtItem why) {
-    return why("stays-at-item", Map.of("item", why.item()));
+  public Reason listWantsLess(Reach.ListWantsLess why) {
+    return Reason.of("list-wants-less")
+        .with("metres", why.metres())
+        .with("wantedMetres", why.wantedMetres());
   }
 
   @Override
-  public Map<String, Object> listWantsLess(Reach.ListWantsLess why) {
-    Map<String, Object> facts = new LinkedHashMap<>();
-    facts.put("metres", why.metres());
-    facts.put("wantedMetres", why.wantedMetres());
-    return why("list-wants-less", facts);
+  public Reason othersThatWay(Reach.OthersThatWay why) {
+    return Reason.of("others-that-way")
+        .with("metres", why.metres())
+        .with("shortestMetres", why.shortestMetres());
   }
 
   @Override
-  public Map<String, Object> othersThatWay(Reach.OthersThatWay why) {
-    Map<String, Object> facts = new LinkedHashMap<>();
-    facts.put("metres", why.metres());
-    facts.put("shortestMetres", why.shortestMetres());
-    return why("others-that-way", facts);
+  public Reason noLength(Reach.NoLength why) {
+    return Reason.of("no-length");
   }
 
   @Override
-  public Map<String, Object> noLength(Reach.NoLength why) {
-    return why("no-length", Map.of());
-  }
-
-  @Override
-  public Map<String, Object> noOtherThatWay(Reach.NoOtherThatWay why) {
-    return why("no-other-that-way", Map.of("metres", why.metres()));
+  public Reason noOtherThatWay(Reach.NoOtherThatWay why) {
+    return Reason.of("no-other-that-way").with("metres", why.metres());
   }
 }

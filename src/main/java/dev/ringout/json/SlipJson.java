@@ -4,27 +4,17 @@ import dev.ringout.diagnose.SlipFact;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.words.FaultSentences;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Each kind of slip with its code, its facts and its sentence. */
-final class SlipJson implements SlipFact.Cases<Map<String, Object>> {
+final class SlipJson implements SlipFact.Cases<Reason> {
   static List<Map<String, Object>> of(List<SlipFact> facts) {
     return facts.stream().map(SlipJson::of).toList();
   }
 
   private static Map<String, Object> of(SlipFact fact) {
-    Map<String, Object> json = fact.match(new SlipJson());
-    json.put("text", FaultSentences.slip(fact));
-    return json;
-  }
-
-  private static Map<String, Object> code(String code, String name, Object fact) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("code", code);
-    json.put(name, fact);
-    return json;
+    return fact.match(new SlipJson()).said(FaultSentences.slip(fact));
   }
 
   private static List<String> points(Point... points) {
@@ -32,56 +22,53 @@ final class SlipJson implements SlipFact.Cases<Map<String, Object>> {
   }
 
   @Override
-  public Map<String, Object> opened(SlipFact.Opened fact) {
-    return code("opened", "conductor", fact.conductor().label());
+  public Reason opened(SlipFact.Opened fact) {
+    return Reason.of("opened").with("conductor", fact.conductor().label());
   }
 
   @Override
-  public Map<String, Object> misplaced(SlipFact.Misplaced fact) {
-    return code("misplaced", "moves", FaultJson.moves(fact.moves()));
+  public Reason misplaced(SlipFact.Misplaced fact) {
+    return Reason.of("misplaced").with("moves", FaultJson.moves(fact.moves()));
   }
 
   @Override
-  public Map<String, Object> bridge(SlipFact.Bridge fact) {
-    return code("bridge", "points", points(fact.one(), fact.other()));
+  public Reason bridge(SlipFact.Bridge fact) {
+    return Reason.of("bridge").with("points", points(fact.one(), fact.other()));
   }
 
   @Override
-  public Map<String, Object> misread(SlipFact.Misread fact) {
-    Map<String, Object> json =
-        code("misread", "reading", fact.judged().reading().place().toString());
-    json.put("listed", fact.listed().toString());
-    json.put("at", fact.at().toString());
-    return json;
+  public Reason misread(SlipFact.Misread fact) {
+    return Reason.of("misread")
+        .with("reading", fact.judged().reading().place().toString())
+        .with("listed", fact.listed().toString())
+        .with("at", fact.at().toString());
   }
 
   @Override
-  public Map<String, Object> poorJoint(SlipFact.PoorJoint fact) {
-    return code("poor-joint", "conductor", fact.conductor().label());
+  public Reason poorJoint(SlipFact.PoorJoint fact) {
+    return Reason.of("poor-joint").with("conductor", fact.conductor().label());
   }
 
   @Override
-  public Map<String, Object> otherLength(SlipFact.OtherLength fact) {
+  public Reason otherLength(SlipFact.OtherLength fact) {
     Wire wire = fact.wire();
-    Map<String, Object> json = code("other-length", "wire", wire.name());
-    json.put("metres", fact.metres());
-    return json;
+    return Reason.of("other-length").with("wire", wire.name()).with("metres", fact.metres());
   }
 
   @Override
-  public Map<String, Object> badPart(SlipFact.BadPart fact) {
-    Map<String, Object> json = code("bad-part", "part", fact.part().label());
-    json.put("how", fact.how().word());
-    json.put("points", points(fact.from(), fact.to()));
-    return json;
+  public Reason badPart(SlipFact.BadPart fact) {
+    return Reason.of("bad-part")
+        .with("part", fact.part().label())
+        .with("how", fact.how().word())
+        .with("points", points(fact.from(), fact.to()));
   }
 
   @Override
-  public Map<String, Object> badSwitch(SlipFact.BadSwitch fact) {
-    Map<String, Object> json = code("bad-switch", "switch", fact.which().ref());
-    json.put("how", fact.how().word());
-    json.put("position", fact.position());
-    json.put("points", fact.contact().stream().map(Point::toString).toList());
-    return json;
+  public Reason badSwitch(SlipFact.BadSwitch fact) {
+    return Reason.of("bad-switch")
+        .with("switch", fact.which().ref())
+        .with("how", fact.how().word())
+        .with("position", fact.position())
+        .with("points", fact.contact().stream().map(Point::toString).toList());
   }
 }

@@ -35,11 +35,11 @@ class EveryReasonOfDiffTest {
           new RetestReason.BesideTheWork(false));
 
   private static List<Map<String, Object>> reaches() {
-    return REACHES.stream().map(why -> why.match(new ReachFacts("said"))).toList();
+    return REACHES.stream().map(why -> why.match(new ReachFacts()).said("said")).toList();
   }
 
   private static List<Map<String, Object>> retests() {
-    return RETESTS.stream().map(why -> why.match(new RetestFacts("said"))).toList();
+    return RETESTS.stream().map(why -> why.match(new RetestFacts()).said("said")).toList();
   }
 
   private static List<String> names(Stream<? extends Class<?>> classes) {
