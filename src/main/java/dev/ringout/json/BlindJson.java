@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 
 /** Each kind of blind spot with its code, its facts and its sentence. */
-public final class BlindJson implements BlindSpot.Cases<Reason> {
+final class BlindJson implements BlindSpot.Cases<Reason> {
   private BlindJson() {}
 
-  public static List<Map<String, Object>> of(List<BlindSpot> spots) {
+  static List<Map<String, Object>> of(List<BlindSpot> spots) {
     return spots.stream().map(BlindJson::of).toList();
   }
 
