@@ -28,8 +28,8 @@ public final class FoundJob {
    * @throws WrongRequest where the list has no such wire or point
    */
   public static Answer<FoundWire> run(Request request, Inputs inputs) throws WrongRequest {
-    Optional<Harness> list = inputs.harness(request.list());
-    if (list.isEmpty() || inputs.problems().hasErrors()) {
+    Optional<Harness> list = inputs.soundHarness(request.list());
+    if (list.isEmpty()) {
       return Answer.refused(inputs);
     }
     return WrongRequest.answer(() -> found(request, list.get()), inputs);

@@ -35,6 +35,11 @@ public interface Inputs {
   /** A list of what is wired; absent where it can't be used. */
   Optional<Harness> harness(Path list);
 
+  /** A list to go by: absent too where anything that was read so far has an error. */
+  default Optional<Harness> soundHarness(Path list) {
+    return harness(list).filter(harness -> !problems().hasErrors());
+  }
+
   /** A wire list as somebody else laid it out; absent where the file can't be used. */
   Optional<ImportResult> wireList(Path list, Words words, ImportOptions options);
 

@@ -2,12 +2,16 @@ package dev.ringout.jobs;
 
 import dev.ringout.cells.LikelyMeant;
 import dev.ringout.harness.Harness;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
 import dev.ringout.jobs.WrongRequest.Part;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Items and wires that a request names, in whichever case, as the harness spells them. */
 final class NamesOfRequest {
@@ -18,19 +22,19 @@ final class NamesOfRequest {
   }
 
   Set<String> items(Part part, List<String> words) throws WrongRequest {
-    Set<String> known = new TreeSet<>();
-    harness.points().forEach(point -> known.add(point.ref()));
-    return find(part, words, known);
+    // A list may have a hundred thousand points, and mostly nothing is named.
+    return words.isEmpty()
+        ? Set.of()
+        : find(part, words, harness.points().stream().map(Point::ref));
   }
 
   Set<String> wires(Part part, List<String> words) throws WrongRequest {
-    Set<String> known = new TreeSet<>();
-    harness.wires().forEach(wire -> known.add(wire.name()));
-    return find(part, words, known);
+    return words.isEmpty() ? Set.of() : find(part, words, harness.wires().stream().map(Wire::name));
   }
 
-  private static Set<String> find(Part part, List<String> words, Set<String> known)
+  private static Set<String> find(Part part, List<String> words, Stream<String> names)
       throws WrongRequest {
+    Set<String> known = names.collect(Collectors.toCollection(TreeSet::new));
     Set<String> found = new LinkedHashSet<>();
     for (String word : words) {
       Optional<String> match =

@@ -44,8 +44,8 @@ public final class TraceJob {
    * @throws WrongRequest where a point or a position is none of the list's
    */
   public static Answer<Result> run(Request request, Inputs inputs) throws WrongRequest {
-    Optional<Harness> harness = inputs.harness(request.list());
-    if (harness.isEmpty() || inputs.problems().hasErrors()) {
+    Optional<Harness> harness = inputs.soundHarness(request.list());
+    if (harness.isEmpty()) {
       return Answer.refused(inputs);
     }
     return WrongRequest.answer(() -> traced(request, harness.get()), inputs);

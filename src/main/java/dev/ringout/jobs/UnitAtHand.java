@@ -22,8 +22,8 @@ record UnitAtHand(Harness harness, ReadingSet readings, Set<String> wires, Set<S
 
   /** Reads a unit; absent where its list can't be used, and then its readings were looked at. */
   static Optional<UnitAtHand> read(UnitRequest request, Inputs inputs) throws WrongRequest {
-    Optional<Harness> list = inputs.harness(request.list());
-    if (list.isEmpty() || inputs.problems().hasErrors()) {
+    Optional<Harness> list = inputs.soundHarness(request.list());
+    if (list.isEmpty()) {
       inputs.readingsOfAnything(request.readings());
       return Optional.empty();
     }

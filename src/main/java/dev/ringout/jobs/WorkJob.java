@@ -33,8 +33,8 @@ public final class WorkJob {
    * @throws WrongRequest where the request names what the list or the schemes do not have
    */
   public static Answer<WorkPapers> run(Request request, Inputs inputs) throws WrongRequest {
-    Optional<Harness> harness = inputs.harness(request.list());
-    if (harness.isEmpty() || inputs.problems().hasErrors()) {
+    Optional<Harness> harness = inputs.soundHarness(request.list());
+    if (harness.isEmpty()) {
       return Answer.refused(inputs);
     }
     return WrongRequest.answer(() -> papers(request, harness.get()), inputs);

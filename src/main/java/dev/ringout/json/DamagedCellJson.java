@@ -1,157 +1,137 @@
 package dev.ringout.json;
 
 import dev.ringout.imports.list.DamagedCell;
-import java.util.Map;
 
 /**
  * What a spreadsheet or a hand has made of a cell, or what was cleaned of it, as facts by their
  * names.
  */
-final class DamagedCellJson implements DamagedCell.Cases<Map<String, Object>> {
+final class DamagedCellJson implements DamagedCell.Cases<Reason> {
 
   @Override
-  public Map<String, Object> madeBoolean(DamagedCell.MadeBoolean odd) {
-    return OddityFacts.of("made-boolean").with("value", odd.value()).map();
+  public Reason madeBoolean(DamagedCell.MadeBoolean odd) {
+    return Reason.of("made-boolean").with("value", odd.value());
   }
 
   @Override
-  public Map<String, Object> saysBoolean(DamagedCell.SaysBoolean odd) {
-    return OddityFacts.of("says-boolean").with("value", odd.value()).map();
+  public Reason saysBoolean(DamagedCell.SaysBoolean odd) {
+    return Reason.of("says-boolean").with("value", odd.value());
   }
 
   @Override
-  public Map<String, Object> errorValue(DamagedCell.ErrorValue odd) {
-    return OddityFacts.of("error-value").with("value", odd.value()).map();
+  public Reason errorValue(DamagedCell.ErrorValue odd) {
+    return Reason.of("error-value").with("value", odd.value());
   }
 
   @Override
-  public Map<String, Object> noResult(DamagedCell.NoResult odd) {
-    return OddityFacts.of("no-result").map();
+  public Reason noResult(DamagedCell.NoResult odd) {
+    return Reason.of("no-result");
   }
 
   @Override
-  public Map<String, Object> madeTime(DamagedCell.MadeTime odd) {
-    return OddityFacts.of("made-time")
-        .with("value", odd.value())
-        .with("candidates", odd.candidates())
-        .map();
+  public Reason madeTime(DamagedCell.MadeTime odd) {
+    return Reason.of("made-time").with("value", odd.value()).with("candidates", odd.candidates());
   }
 
   @Override
-  public Map<String, Object> madeDate(DamagedCell.MadeDate odd) {
-    return OddityFacts.of("made-date")
+  public Reason madeDate(DamagedCell.MadeDate odd) {
+    return Reason.of("made-date")
         .with("value", odd.value())
         .with("neighbours", odd.neighbours())
-        .with("candidates", odd.candidates())
-        .map();
+        .with("candidates", odd.candidates());
   }
 
   @Override
-  public Map<String, Object> looksLikeDate(DamagedCell.LooksLikeDate odd) {
-    return OddityFacts.of("looks-like-date")
+  public Reason looksLikeDate(DamagedCell.LooksLikeDate odd) {
+    return Reason.of("looks-like-date")
         .with("value", odd.value())
         .with("neighbours", odd.neighbours())
-        .with("candidates", odd.candidates())
-        .map();
+        .with("candidates", odd.candidates());
   }
 
   @Override
-  public Map<String, Object> hasMinus(DamagedCell.HasMinus odd) {
-    return OddityFacts.of("has-minus").with("number", odd.number()).map();
+  public Reason hasMinus(DamagedCell.HasMinus odd) {
+    return Reason.of("has-minus").with("number", odd.number());
   }
 
   @Override
-  public Map<String, Object> tooManyDigits(DamagedCell.TooManyDigits odd) {
-    return OddityFacts.of("too-many-digits")
+  public Reason tooManyDigits(DamagedCell.TooManyDigits odd) {
+    return Reason.of("too-many-digits")
         .with("number", odd.number())
-        .with("digitsKept", odd.digitsKept())
-        .map();
+        .with("digitsKept", odd.digitsKept());
   }
 
   @Override
-  public Map<String, Object> numberAmongNames(DamagedCell.NumberAmongNames odd) {
-    return OddityFacts.of("number-among-names")
+  public Reason numberAmongNames(DamagedCell.NumberAmongNames odd) {
+    return Reason.of("number-among-names")
         .with("number", odd.number())
         .with("name", odd.name())
-        .with("candidates", odd.candidates())
-        .map();
+        .with("candidates", odd.candidates());
   }
 
   @Override
-  public Map<String, Object> withExponent(DamagedCell.WithExponent odd) {
-    return OddityFacts.of("with-exponent")
+  public Reason withExponent(DamagedCell.WithExponent odd) {
+    return Reason.of("with-exponent")
         .with("value", odd.value())
-        .with("candidates", odd.candidates())
-        .map();
+        .with("candidates", odd.candidates());
   }
 
   @Override
-  public Map<String, Object> withFraction(DamagedCell.WithFraction odd) {
-    return OddityFacts.of("with-fraction")
+  public Reason withFraction(DamagedCell.WithFraction odd) {
+    return Reason.of("with-fraction")
         .with("number", odd.number())
-        .with("candidates", odd.candidates())
-        .map();
+        .with("candidates", odd.candidates());
   }
 
   @Override
-  public Map<String, Object> stepOfNeighbours(DamagedCell.StepOfNeighbours odd) {
-    return OddityFacts.of("step-of-neighbours")
+  public Reason stepOfNeighbours(DamagedCell.StepOfNeighbours odd) {
+    return Reason.of("step-of-neighbours")
         .with("number", odd.number())
-        .with("candidates", odd.candidates())
-        .map();
+        .with("candidates", odd.candidates());
   }
 
   @Override
-  public Map<String, Object> gaugeCountsUp(DamagedCell.GaugeCountsUp odd) {
-    return OddityFacts.of("gauge-counts-up").with("gauge", odd.gauge()).map();
+  public Reason gaugeCountsUp(DamagedCell.GaugeCountsUp odd) {
+    return Reason.of("gauge-counts-up").with("gauge", odd.gauge());
   }
 
   @Override
-  public Map<String, Object> zeroLost(DamagedCell.ZeroLost odd) {
-    return OddityFacts.of("zero-lost")
-        .with("number", odd.number())
-        .with("padded", odd.padded())
-        .map();
+  public Reason zeroLost(DamagedCell.ZeroLost odd) {
+    return Reason.of("zero-lost").with("number", odd.number()).with("padded", odd.padded());
   }
 
   @Override
-  public Map<String, Object> struckInPart(DamagedCell.StruckInPart odd) {
-    return OddityFacts.of("struck-in-part")
-        .with("written", odd.written())
-        .with("left", odd.left())
-        .map();
+  public Reason struckInPart(DamagedCell.StruckInPart odd) {
+    return Reason.of("struck-in-part").with("written", odd.written()).with("left", odd.left());
   }
 
   @Override
-  public Map<String, Object> nothingAbove(DamagedCell.NothingAbove odd) {
-    return OddityFacts.of("nothing-above").with("mark", odd.mark()).map();
+  public Reason nothingAbove(DamagedCell.NothingAbove odd) {
+    return Reason.of("nothing-above").with("mark", odd.mark());
   }
 
   @Override
-  public Map<String, Object> sharedByMark(DamagedCell.SharedByMark odd) {
-    return OddityFacts.of("shared-by-mark")
-        .with("mark", odd.mark())
-        .with("heading", odd.heading())
-        .map();
+  public Reason sharedByMark(DamagedCell.SharedByMark odd) {
+    return Reason.of("shared-by-mark").with("mark", odd.mark()).with("heading", odd.heading());
   }
 
   @Override
-  public Map<String, Object> blanksIgnored(DamagedCell.BlanksIgnored odd) {
-    return OddityFacts.of("blanks-ignored").with("rows", odd.rows()).map();
+  public Reason blanksIgnored(DamagedCell.BlanksIgnored odd) {
+    return Reason.of("blanks-ignored").with("rows", odd.rows());
   }
 
   @Override
-  public Map<String, Object> dashesMadePlain(DamagedCell.DashesMadePlain odd) {
-    return OddityFacts.of("dashes-made-plain").with("rows", odd.rows()).map();
+  public Reason dashesMadePlain(DamagedCell.DashesMadePlain odd) {
+    return Reason.of("dashes-made-plain").with("rows", odd.rows());
   }
 
   @Override
-  public Map<String, Object> marksReadAsAbove(DamagedCell.MarksReadAsAbove odd) {
-    return OddityFacts.of("marks-read-as-above").with("rows", odd.rows()).map();
+  public Reason marksReadAsAbove(DamagedCell.MarksReadAsAbove odd) {
+    return Reason.of("marks-read-as-above").with("rows", odd.rows());
   }
 
   @Override
-  public Map<String, Object> blanksReadAsAbove(DamagedCell.BlanksReadAsAbove odd) {
-    return OddityFacts.of("blanks-read-as-above").with("rows", odd.rows()).map();
+  public Reason blanksReadAsAbove(DamagedCell.BlanksReadAsAbove odd) {
+    return Reason.of("blanks-read-as-above").with("rows", odd.rows());
   }
 }

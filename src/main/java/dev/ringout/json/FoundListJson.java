@@ -16,10 +16,7 @@ public final class FoundListJson {
 
   /** What is left to say where the files can't be understood. */
   public static String write(List<Problem> problems) {
-    Map<String, Object> document = new LinkedHashMap<>();
-    document.put("format", FORMAT);
-    document.put("problems", Json.problems(problems));
-    return Json.text(document);
+    return Json.refused(FORMAT, problems);
   }
 
   /** All of it. */

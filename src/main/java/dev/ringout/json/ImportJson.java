@@ -101,7 +101,7 @@ public final class ImportJson {
   }
 
   private static Map<String, Object> skipped(SkipReason reason) {
-    return OddityFacts.of(reason.word()).with("text", ImportWords.skipped(reason)).map();
+    return Reason.of(reason.word()).said(ImportWords.skipped(reason));
   }
 
   private static Map<String, Object> column(ListColumn column) {

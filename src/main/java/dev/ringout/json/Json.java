@@ -45,6 +45,19 @@ public final class Json {
     public void close() {}
   }
 
+  /** A document of which nothing is left to say but what was wrong in the inputs. */
+  static String refused(String format, List<Problem> problems) {
+    return text(object("format", format, "problems", problems(problems)));
+  }
+
+  /** An object of two. */
+  static Map<String, Object> object(String name, Object value, String other, Object otherValue) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put(name, value);
+    json.put(other, otherValue);
+    return json;
+  }
+
   @SuppressWarnings("NullAway") // JSON has null for a number that is not there.
   static Object orNull(OptionalDouble number) {
     return number.isPresent() ? number.getAsDouble() : null;

@@ -8,7 +8,7 @@ import dev.ringout.imports.list.WiringOddity;
 import java.util.Map;
 
 /** What is odd in a list as a code and its facts. */
-public final class OddityJson implements Oddity.Families<Map<String, Object>> {
+final class OddityJson implements Oddity.Families<Reason> {
   private final DamagedCellJson cells = new DamagedCellJson();
   private final RowOddityJson rows = new RowOddityJson();
   private final WiringOddityJson wiring = new WiringOddityJson();
@@ -17,29 +17,27 @@ public final class OddityJson implements Oddity.Families<Map<String, Object>> {
   private OddityJson() {}
 
   /** The code and the facts, and the sentence that is made of them. */
-  public static Map<String, Object> why(Oddity oddity, String text) {
-    Map<String, Object> why = oddity.matchFamily(new OddityJson());
-    why.put("text", text);
-    return why;
+  static Map<String, Object> why(Oddity oddity, String text) {
+    return oddity.matchFamily(new OddityJson()).said(text);
   }
 
   @Override
-  public Map<String, Object> damagedCell(DamagedCell odd) {
+  public Reason damagedCell(DamagedCell odd) {
     return odd.match(cells);
   }
 
   @Override
-  public Map<String, Object> rowOddity(RowOddity odd) {
+  public Reason rowOddity(RowOddity odd) {
     return odd.match(rows);
   }
 
   @Override
-  public Map<String, Object> wiringOddity(WiringOddity odd) {
+  public Reason wiringOddity(WiringOddity odd) {
     return odd.match(wiring);
   }
 
   @Override
-  public Map<String, Object> sheetOddity(SheetOddity odd) {
+  public Reason sheetOddity(SheetOddity odd) {
     return odd.match(sheets);
   }
 }

@@ -47,10 +47,7 @@ public final class ReviewJson {
   }
 
   private static Map<String, Object> why(Lack lack) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("code", lack.code());
-    json.put("text", LackWords.of(lack));
-    return json;
+    return Reason.of(lack.code()).said(LackWords.of(lack));
   }
 
   /** Files that can't be understood. */

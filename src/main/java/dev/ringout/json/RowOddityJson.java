@@ -1,179 +1,158 @@
 package dev.ringout.json;
 
 import dev.ringout.imports.list.RowOddity;
-import java.util.Map;
 
 /** What is odd about a row, or about all rows of a table, as facts by their names. */
-final class RowOddityJson implements RowOddity.Cases<Map<String, Object>> {
+final class RowOddityJson implements RowOddity.Cases<Reason> {
 
   @Override
-  public Map<String, Object> rowStruck(RowOddity.RowStruck odd) {
-    return OddityFacts.of("row-struck").map();
+  public Reason rowStruck(RowOddity.RowStruck odd) {
+    return Reason.of("row-struck");
   }
 
   @Override
-  public Map<String, Object> rowSaysDeleted(RowOddity.RowSaysDeleted odd) {
-    return OddityFacts.of("row-says-deleted").map();
+  public Reason rowSaysDeleted(RowOddity.RowSaysDeleted odd) {
+    return Reason.of("row-says-deleted");
   }
 
   @Override
-  public Map<String, Object> conductorsOfCable(RowOddity.ConductorsOfCable odd) {
-    return OddityFacts.of("conductors-of-cable").with("written", odd.written()).map();
+  public Reason conductorsOfCable(RowOddity.ConductorsOfCable odd) {
+    return Reason.of("conductors-of-cable").with("written", odd.written());
   }
 
   @Override
-  public Map<String, Object> stowedEnd(RowOddity.StowedEnd odd) {
-    return OddityFacts.of("stowed-end")
-        .with("written", odd.written())
-        .with("name", odd.name())
-        .map();
+  public Reason stowedEnd(RowOddity.StowedEnd odd) {
+    return Reason.of("stowed-end").with("written", odd.written()).with("name", odd.name());
   }
 
   @Override
-  public Map<String, Object> pinWithoutItem(RowOddity.PinWithoutItem odd) {
-    return OddityFacts.of("pin-without-item").with("pin", odd.pin()).map();
+  public Reason pinWithoutItem(RowOddity.PinWithoutItem odd) {
+    return Reason.of("pin-without-item").with("pin", odd.pin());
   }
 
   @Override
-  public Map<String, Object> noEnds(RowOddity.NoEnds odd) {
-    return OddityFacts.of("no-ends").map();
+  public Reason noEnds(RowOddity.NoEnds odd) {
+    return Reason.of("no-ends");
   }
 
   @Override
-  public Map<String, Object> namedWireWithoutEnds(RowOddity.NamedWireWithoutEnds odd) {
-    return OddityFacts.of("named-wire-without-ends").with("wire", odd.wire()).map();
+  public Reason namedWireWithoutEnds(RowOddity.NamedWireWithoutEnds odd) {
+    return Reason.of("named-wire-without-ends").with("wire", odd.wire());
   }
 
   @Override
-  public Map<String, Object> noOtherEnd(RowOddity.NoOtherEnd odd) {
-    return OddityFacts.of("no-other-end").map();
+  public Reason noOtherEnd(RowOddity.NoOtherEnd odd) {
+    return Reason.of("no-other-end");
   }
 
   @Override
-  public Map<String, Object> namedWireWithoutOtherEnd(RowOddity.NamedWireWithoutOtherEnd odd) {
-    return OddityFacts.of("named-wire-without-other-end").with("wire", odd.wire()).map();
+  public Reason namedWireWithoutOtherEnd(RowOddity.NamedWireWithoutOtherEnd odd) {
+    return Reason.of("named-wire-without-other-end").with("wire", odd.wire());
   }
 
   @Override
-  public Map<String, Object> noPinHere(RowOddity.NoPinHere odd) {
-    return OddityFacts.of("no-pin-here").with("farEnd", odd.farEnd()).map();
+  public Reason noPinHere(RowOddity.NoPinHere odd) {
+    return Reason.of("no-pin-here").with("farEnd", odd.farEnd());
   }
 
   @Override
-  public Map<String, Object> besideNoPin(RowOddity.BesideNoPin odd) {
-    return OddityFacts.of("beside-no-pin").with("farEnd", odd.farEnd()).map();
+  public Reason besideNoPin(RowOddity.BesideNoPin odd) {
+    return Reason.of("beside-no-pin").with("farEnd", odd.farEnd());
   }
 
   @Override
-  public Map<String, Object> noConductor(RowOddity.NoConductor odd) {
-    return OddityFacts.of("no-conductor").with("written", odd.written()).map();
+  public Reason noConductor(RowOddity.NoConductor odd) {
+    return Reason.of("no-conductor").with("written", odd.written());
   }
 
   @Override
-  public Map<String, Object> farEndsNotListed(RowOddity.FarEndsNotListed odd) {
-    return OddityFacts.of("far-ends-not-listed").map();
+  public Reason farEndsNotListed(RowOddity.FarEndsNotListed odd) {
+    return Reason.of("far-ends-not-listed");
   }
 
   @Override
-  public Map<String, Object> rangeWithOneEnd(RowOddity.RangeWithOneEnd odd) {
-    return OddityFacts.of("range-with-one-end").with("pins", odd.pins()).map();
+  public Reason rangeWithOneEnd(RowOddity.RangeWithOneEnd odd) {
+    return Reason.of("range-with-one-end").with("pins", odd.pins());
   }
 
   @Override
-  public Map<String, Object> readAsRange(RowOddity.ReadAsRange odd) {
-    return OddityFacts.of("read-as-range")
-        .with("written", odd.written())
-        .with("pins", odd.pins())
-        .map();
+  public Reason readAsRange(RowOddity.ReadAsRange odd) {
+    return Reason.of("read-as-range").with("written", odd.written()).with("pins", odd.pins());
   }
 
   @Override
-  public Map<String, Object> oneConductorOnSeveral(RowOddity.OneConductorOnSeveral odd) {
-    return OddityFacts.of("one-conductor-on-several").map();
+  public Reason oneConductorOnSeveral(RowOddity.OneConductorOnSeveral odd) {
+    return Reason.of("one-conductor-on-several");
   }
 
   @Override
-  public Map<String, Object> wireToEach(RowOddity.WireToEach odd) {
-    return OddityFacts.of("wire-to-each").map();
+  public Reason wireToEach(RowOddity.WireToEach odd) {
+    return Reason.of("wire-to-each");
   }
 
   @Override
-  public Map<String, Object> asManyAtBothEnds(RowOddity.AsManyAtBothEnds odd) {
-    return OddityFacts.of("as-many-at-both-ends").map();
+  public Reason asManyAtBothEnds(RowOddity.AsManyAtBothEnds odd) {
+    return Reason.of("as-many-at-both-ends");
   }
 
   @Override
-  public Map<String, Object> notAsManyAtBothEnds(RowOddity.NotAsManyAtBothEnds odd) {
-    return OddityFacts.of("not-as-many-at-both-ends").map();
+  public Reason notAsManyAtBothEnds(RowOddity.NotAsManyAtBothEnds odd) {
+    return Reason.of("not-as-many-at-both-ends");
   }
 
   @Override
-  public Map<String, Object> codeMissing(RowOddity.CodeMissing odd) {
-    return OddityFacts.of("code-missing").map();
+  public Reason codeMissing(RowOddity.CodeMissing odd) {
+    return Reason.of("code-missing");
   }
 
   @Override
-  public Map<String, Object> codeNotInLegend(RowOddity.CodeNotInLegend odd) {
-    return OddityFacts.of("code-not-in-legend").with("written", odd.written()).map();
+  public Reason codeNotInLegend(RowOddity.CodeNotInLegend odd) {
+    return Reason.of("code-not-in-legend").with("written", odd.written());
   }
 
   @Override
-  public Map<String, Object> codeOfSeveral(RowOddity.CodeOfSeveral odd) {
-    return OddityFacts.of("code-of-several").with("written", odd.written()).map();
+  public Reason codeOfSeveral(RowOddity.CodeOfSeveral odd) {
+    return Reason.of("code-of-several").with("written", odd.written());
   }
 
   @Override
-  public Map<String, Object> namesWithoutWires(RowOddity.NamesWithoutWires odd) {
-    return OddityFacts.of("names-without-wires").with("heading", odd.heading().orElse("")).map();
+  public Reason namesWithoutWires(RowOddity.NamesWithoutWires odd) {
+    return Reason.of("names-without-wires").with("heading", odd.heading().orElse(""));
   }
 
   @Override
-  public Map<String, Object> rowsAreNets(RowOddity.RowsAreNets odd) {
-    return OddityFacts.of("rows-are-nets").map();
+  public Reason rowsAreNets(RowOddity.RowsAreNets odd) {
+    return Reason.of("rows-are-nets");
   }
 
   @Override
-  public Map<String, Object> rowOfSeveralNames(RowOddity.RowOfSeveralNames odd) {
-    return OddityFacts.of("row-of-several-names").with("names", odd.names()).map();
+  public Reason rowOfSeveralNames(RowOddity.RowOfSeveralNames odd) {
+    return Reason.of("row-of-several-names").with("names", odd.names());
   }
 
   @Override
-  public Map<String, Object> itemUnclear(RowOddity.ItemUnclear odd) {
-    return OddityFacts.of("item-unclear")
-        .with("written", odd.written())
-        .with("heading", odd.heading())
-        .map();
+  public Reason itemUnclear(RowOddity.ItemUnclear odd) {
+    return Reason.of("item-unclear").with("written", odd.written()).with("heading", odd.heading());
   }
 
   @Override
-  public Map<String, Object> inAnotherNet(RowOddity.InAnotherNet odd) {
-    return OddityFacts.of("in-another-net")
-        .with("point", odd.point())
-        .with("otherRow", odd.otherRow())
-        .map();
+  public Reason inAnotherNet(RowOddity.InAnotherNet odd) {
+    return Reason.of("in-another-net").with("point", odd.point()).with("otherRow", odd.otherRow());
   }
 
   @Override
-  public Map<String, Object> marksNotTaken(RowOddity.MarksNotTaken odd) {
-    return OddityFacts.of("marks-not-taken")
+  public Reason marksNotTaken(RowOddity.MarksNotTaken odd) {
+    return Reason.of("marks-not-taken")
         .with(
             "marks",
             odd.marks().stream()
-                .map(
-                    mark ->
-                        OddityFacts.none()
-                            .with("mark", mark.text())
-                            .with("times", mark.times())
-                            .map())
+                .map(mark -> Json.object("mark", mark.text(), "times", mark.times()))
                 .toList())
-        .with("sharedTerminals", odd.sharedTerminals())
-        .map();
+        .with("sharedTerminals", odd.sharedTerminals());
   }
 
   @Override
-  public Map<String, Object> marksShareTerminals(RowOddity.MarksShareTerminals odd) {
-    return OddityFacts.of("marks-share-terminals")
-        .with("sharedTerminals", odd.sharedTerminals())
-        .map();
+  public Reason marksShareTerminals(RowOddity.MarksShareTerminals odd) {
+    return Reason.of("marks-share-terminals").with("sharedTerminals", odd.sharedTerminals());
   }
 }

@@ -1,73 +1,72 @@
 package dev.ringout.json;
 
 import dev.ringout.imports.list.SheetOddity;
-import java.util.Map;
 
 /** What is odd about a sheet, or about what was said of the list, as facts by their names. */
-final class SheetOddityJson implements SheetOddity.Cases<Map<String, Object>> {
+final class SheetOddityJson implements SheetOddity.Cases<Reason> {
 
   @Override
-  public Map<String, Object> noWires(SheetOddity.NoWires odd) {
-    return OddityFacts.of("no-wires").map();
+  public Reason noWires(SheetOddity.NoWires odd) {
+    return Reason.of("no-wires");
   }
 
   @Override
-  public Map<String, Object> noTable(SheetOddity.NoTable odd) {
-    return OddityFacts.of("no-table").map();
+  public Reason noTable(SheetOddity.NoTable odd) {
+    return Reason.of("no-table");
   }
 
   @Override
-  public Map<String, Object> columnsWithoutWires(SheetOddity.ColumnsWithoutWires odd) {
-    return OddityFacts.of("columns-without-wires").with("headings", odd.headings()).map();
+  public Reason columnsWithoutWires(SheetOddity.ColumnsWithoutWires odd) {
+    return Reason.of("columns-without-wires").with("headings", odd.headings());
   }
 
   @Override
-  public Map<String, Object> hiddenSheet(SheetOddity.HiddenSheet odd) {
-    return OddityFacts.of("hidden-sheet").map();
+  public Reason hiddenSheet(SheetOddity.HiddenSheet odd) {
+    return Reason.of("hidden-sheet");
   }
 
   @Override
-  public Map<String, Object> hiddenRows(SheetOddity.HiddenRows odd) {
-    return OddityFacts.of("hidden-rows").with("rows", odd.rows()).map();
+  public Reason hiddenRows(SheetOddity.HiddenRows odd) {
+    return Reason.of("hidden-rows").with("rows", odd.rows());
   }
 
   @Override
-  public Map<String, Object> hiddenColumns(SheetOddity.HiddenColumns odd) {
-    return OddityFacts.of("hidden-columns").with("columns", odd.columns()).map();
+  public Reason hiddenColumns(SheetOddity.HiddenColumns odd) {
+    return Reason.of("hidden-columns").with("columns", odd.columns());
   }
 
   @Override
-  public Map<String, Object> filteredRows(SheetOddity.FilteredRows odd) {
-    return OddityFacts.of("filtered-rows").map();
+  public Reason filteredRows(SheetOddity.FilteredRows odd) {
+    return Reason.of("filtered-rows");
   }
 
   @Override
-  public Map<String, Object> mergedCells(SheetOddity.MergedCells odd) {
-    return OddityFacts.of("merged-cells").with("cells", odd.cells()).map();
+  public Reason mergedCells(SheetOddity.MergedCells odd) {
+    return Reason.of("merged-cells").with("cells", odd.cells());
   }
 
   @Override
-  public Map<String, Object> cellComment(SheetOddity.CellComment odd) {
-    return OddityFacts.of("cell-comment").with("written", odd.written()).map();
+  public Reason cellComment(SheetOddity.CellComment odd) {
+    return Reason.of("cell-comment").with("written", odd.written());
   }
 
   @Override
-  public Map<String, Object> redText(SheetOddity.RedText odd) {
-    return OddityFacts.of("red-text").with("written", odd.written()).map();
+  public Reason redText(SheetOddity.RedText odd) {
+    return Reason.of("red-text").with("written", odd.written());
   }
 
   @Override
-  public Map<String, Object> muchRedText(SheetOddity.MuchRedText odd) {
-    return OddityFacts.of("much-red-text").with("cells", odd.cells()).map();
+  public Reason muchRedText(SheetOddity.MuchRedText odd) {
+    return Reason.of("much-red-text").with("cells", odd.cells());
   }
 
   @Override
-  public Map<String, Object> columnNotFound(SheetOddity.ColumnNotFound odd) {
-    return OddityFacts.of("column-not-found").with("heading", odd.heading()).map();
+  public Reason columnNotFound(SheetOddity.ColumnNotFound odd) {
+    return Reason.of("column-not-found").with("heading", odd.heading());
   }
 
   @Override
-  public Map<String, Object> nameColumnNotFound(SheetOddity.NameColumnNotFound odd) {
-    return OddityFacts.of("name-column-not-found").with("heading", odd.heading()).map();
+  public Reason nameColumnNotFound(SheetOddity.NameColumnNotFound odd) {
+    return Reason.of("name-column-not-found").with("heading", odd.heading());
   }
 }

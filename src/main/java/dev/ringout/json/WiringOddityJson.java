@@ -1,252 +1,217 @@
 package dev.ringout.json;
 
 import dev.ringout.imports.list.WiringOddity;
-import java.util.Map;
 
 /**
  * What is odd where the rows are put together: two ends, numbers, names and contacts, as facts by
  * their names.
  */
-final class WiringOddityJson implements WiringOddity.Cases<Map<String, Object>> {
+final class WiringOddityJson implements WiringOddity.Cases<Reason> {
 
   @Override
-  public Map<String, Object> rowsDisagree(WiringOddity.RowsDisagree odd) {
-    return OddityFacts.of("rows-disagree")
+  public Reason rowsDisagree(WiringOddity.RowsDisagree odd) {
+    return Reason.of("rows-disagree")
         .with("from", odd.from())
         .with("to", odd.to())
         .with("role", odd.role().title())
         .with("one", odd.one())
-        .with("other", odd.other())
-        .map();
+        .with("other", odd.other());
   }
 
   @Override
-  public Map<String, Object> numbersDisagree(WiringOddity.NumbersDisagree odd) {
-    return OddityFacts.of("numbers-disagree")
+  public Reason numbersDisagree(WiringOddity.NumbersDisagree odd) {
+    return Reason.of("numbers-disagree")
         .with("from", odd.from())
         .with("to", odd.to())
         .with("one", odd.one())
-        .with("other", odd.other())
-        .map();
+        .with("other", odd.other());
   }
 
   @Override
-  public Map<String, Object> noPinNamedThere(WiringOddity.NoPinNamedThere odd) {
-    return OddityFacts.of("no-pin-named-there")
+  public Reason noPinNamedThere(WiringOddity.NoPinNamedThere odd) {
+    return Reason.of("no-pin-named-there")
         .with("from", odd.from())
         .with("to", odd.to())
         .with("otherWires", odd.otherWires())
-        .with("meant", odd.meant())
-        .map();
+        .with("meant", odd.meant());
   }
 
   @Override
-  public Map<String, Object> noWireNamedThere(WiringOddity.NoWireNamedThere odd) {
-    return OddityFacts.of("no-wire-named-there")
+  public Reason noWireNamedThere(WiringOddity.NoWireNamedThere odd) {
+    return Reason.of("no-wire-named-there")
         .with("from", odd.from())
         .with("to", odd.to())
-        .with("meant", odd.meant())
-        .map();
+        .with("meant", odd.meant());
   }
 
   @Override
-  public Map<String, Object> otherEndNamedThere(WiringOddity.OtherEndNamedThere odd) {
-    return OddityFacts.of("other-end-named-there")
+  public Reason otherEndNamedThere(WiringOddity.OtherEndNamedThere odd) {
+    return Reason.of("other-end-named-there")
         .with("from", odd.from())
         .with("to", odd.to())
         .with("says", odd.says())
-        .with("meant", odd.meant())
-        .map();
+        .with("meant", odd.meant());
   }
 
   @Override
-  public Map<String, Object> pinNotListedThere(WiringOddity.PinNotListedThere odd) {
-    return OddityFacts.of("pin-not-listed-there")
+  public Reason pinNotListedThere(WiringOddity.PinNotListedThere odd) {
+    return Reason.of("pin-not-listed-there")
         .with("from", odd.from())
         .with("to", odd.to())
         .with("item", odd.item())
         .with("pin", odd.pin())
-        .with("meant", odd.meant())
-        .map();
+        .with("meant", odd.meant());
   }
 
   @Override
-  public Map<String, Object> manyToUnlistedPin(WiringOddity.ManyToUnlistedPin odd) {
-    return OddityFacts.of("many-to-unlisted-pin")
-        .with("rows", odd.rows())
-        .with("pin", odd.pin())
-        .map();
+  public Reason manyToUnlistedPin(WiringOddity.ManyToUnlistedPin odd) {
+    return Reason.of("many-to-unlisted-pin").with("rows", odd.rows()).with("pin", odd.pin());
   }
 
   @Override
-  public Map<String, Object> numberAtOnePin(WiringOddity.NumberAtOnePin odd) {
-    return OddityFacts.of("number-at-one-pin")
+  public Reason numberAtOnePin(WiringOddity.NumberAtOnePin odd) {
+    return Reason.of("number-at-one-pin").with("wire", odd.wire()).with("point", odd.point());
+  }
+
+  @Override
+  public Reason numberAtSeveralPins(WiringOddity.NumberAtSeveralPins odd) {
+    return Reason.of("number-at-several-pins")
         .with("wire", odd.wire())
-        .with("point", odd.point())
-        .map();
+        .with("points", odd.points());
   }
 
   @Override
-  public Map<String, Object> numberAtSeveralPins(WiringOddity.NumberAtSeveralPins odd) {
-    return OddityFacts.of("number-at-several-pins")
-        .with("wire", odd.wire())
-        .with("points", odd.points())
-        .map();
-  }
-
-  @Override
-  public Map<String, Object> numbersOfCircuits(WiringOddity.NumbersOfCircuits odd) {
-    return OddityFacts.of("numbers-of-circuits")
+  public Reason numbersOfCircuits(WiringOddity.NumbersOfCircuits odd) {
+    return Reason.of("numbers-of-circuits")
         .with("sharing", odd.sharing())
-        .with("wires", odd.wires())
-        .map();
+        .with("wires", odd.wires());
   }
 
   @Override
-  public Map<String, Object> numberUsedAgain(WiringOddity.NumberUsedAgain odd) {
-    return OddityFacts.of("number-used-again")
+  public Reason numberUsedAgain(WiringOddity.NumberUsedAgain odd) {
+    return Reason.of("number-used-again")
         .with("wire", odd.wire())
         .with("times", odd.times())
         .with(
             "runs",
             odd.runs().stream()
-                .map(run -> OddityFacts.none().with("from", run.from()).with("to", run.to()).map())
-                .toList())
-        .map();
+                .map(run -> Json.object("from", run.from(), "to", run.to()))
+                .toList());
   }
 
   @Override
-  public Map<String, Object> farEndsOfPin(WiringOddity.FarEndsOfPin odd) {
-    return OddityFacts.of("far-ends-of-pin")
+  public Reason farEndsOfPin(WiringOddity.FarEndsOfPin odd) {
+    return Reason.of("far-ends-of-pin")
         .with("point", odd.point())
         .with("farEnds", odd.farEnds())
-        .with("first", odd.first())
-        .map();
+        .with("first", odd.first());
   }
 
   @Override
-  public Map<String, Object> wiresOfContact(WiringOddity.WiresOfContact odd) {
-    return OddityFacts.of("wires-of-contact")
+  public Reason wiresOfContact(WiringOddity.WiresOfContact odd) {
+    return Reason.of("wires-of-contact")
         .with("point", odd.point())
         .with("wires", odd.wires())
-        .with("rows", odd.rows())
-        .map();
+        .with("rows", odd.rows());
   }
 
   @Override
-  public Map<String, Object> toItself(WiringOddity.ToItself odd) {
-    return OddityFacts.of("to-itself").with("point", odd.point()).map();
+  public Reason toItself(WiringOddity.ToItself odd) {
+    return Reason.of("to-itself").with("point", odd.point());
   }
 
   @Override
-  public Map<String, Object> listedWithoutWire(WiringOddity.ListedWithoutWire odd) {
-    return OddityFacts.of("listed-without-wire").with("point", odd.point()).map();
+  public Reason listedWithoutWire(WiringOddity.ListedWithoutWire odd) {
+    return Reason.of("listed-without-wire").with("point", odd.point());
   }
 
   @Override
-  public Map<String, Object> sameEnds(WiringOddity.SameEnds odd) {
-    return OddityFacts.of("same-ends")
+  public Reason sameEnds(WiringOddity.SameEnds odd) {
+    return Reason.of("same-ends")
         .with("from", odd.from())
         .with("to", odd.to())
-        .with("otherRow", odd.otherRow())
-        .map();
+        .with("otherRow", odd.otherRow());
   }
 
   @Override
-  public Map<String, Object> sameWire(WiringOddity.SameWire odd) {
-    return OddityFacts.of("same-wire").with("otherRow", odd.otherRow()).map();
+  public Reason sameWire(WiringOddity.SameWire odd) {
+    return Reason.of("same-wire").with("otherRow", odd.otherRow());
   }
 
   @Override
-  public Map<String, Object> gaugeNotTaken(WiringOddity.GaugeNotTaken odd) {
-    return OddityFacts.of("gauge-not-taken")
+  public Reason gaugeNotTaken(WiringOddity.GaugeNotTaken odd) {
+    return Reason.of("gauge-not-taken")
         .with("complaint", odd.complaint())
-        .with("meant", odd.meant())
-        .map();
+        .with("meant", odd.meant());
   }
 
   @Override
-  public Map<String, Object> lengthNotTaken(WiringOddity.LengthNotTaken odd) {
-    return OddityFacts.of("length-not-taken")
+  public Reason lengthNotTaken(WiringOddity.LengthNotTaken odd) {
+    return Reason.of("length-not-taken")
         .with("complaint", odd.complaint())
-        .with("meant", odd.meant())
-        .map();
+        .with("meant", odd.meant());
   }
 
   @Override
-  public Map<String, Object> gaugesNotTaken(WiringOddity.GaugesNotTaken odd) {
-    return OddityFacts.of("gauges-not-taken")
+  public Reason gaugesNotTaken(WiringOddity.GaugesNotTaken odd) {
+    return Reason.of("gauges-not-taken")
         .with("cells", odd.cells())
         .with("complaint", odd.complaint())
         .with("column", odd.column())
-        .with("meant", odd.meant())
-        .map();
+        .with("meant", odd.meant());
   }
 
   @Override
-  public Map<String, Object> lengthsNotTaken(WiringOddity.LengthsNotTaken odd) {
-    return OddityFacts.of("lengths-not-taken")
+  public Reason lengthsNotTaken(WiringOddity.LengthsNotTaken odd) {
+    return Reason.of("lengths-not-taken")
         .with("cells", odd.cells())
         .with("complaint", odd.complaint())
         .with("column", odd.column())
-        .with("meant", odd.meant())
-        .map();
+        .with("meant", odd.meant());
   }
 
   @Override
-  public Map<String, Object> contactsOfTwoCases(WiringOddity.ContactsOfTwoCases odd) {
-    return OddityFacts.of("contacts-of-two-cases").with("points", odd.points()).map();
+  public Reason contactsOfTwoCases(WiringOddity.ContactsOfTwoCases odd) {
+    return Reason.of("contacts-of-two-cases").with("points", odd.points());
   }
 
   @Override
-  public Map<String, Object> itemOfTwoCases(WiringOddity.ItemOfTwoCases odd) {
-    return OddityFacts.of("item-of-two-cases")
-        .with("written", odd.written())
-        .with("item", odd.item())
-        .map();
+  public Reason itemOfTwoCases(WiringOddity.ItemOfTwoCases odd) {
+    return Reason.of("item-of-two-cases").with("written", odd.written()).with("item", odd.item());
   }
 
   @Override
-  public Map<String, Object> prefixLeftOut(WiringOddity.PrefixLeftOut odd) {
-    return OddityFacts.of("prefix-left-out").with("prefix", odd.prefix()).map();
+  public Reason prefixLeftOut(WiringOddity.PrefixLeftOut odd) {
+    return Reason.of("prefix-left-out").with("prefix", odd.prefix());
   }
 
   @Override
-  public Map<String, Object> takenFor(WiringOddity.TakenFor odd) {
-    return OddityFacts.of("taken-for")
-        .with("written", odd.written())
-        .with("item", odd.item())
-        .map();
+  public Reason takenFor(WiringOddity.TakenFor odd) {
+    return Reason.of("taken-for").with("written", odd.written()).with("item", odd.item());
   }
 
   @Override
-  public Map<String, Object> twinItems(WiringOddity.TwinItems odd) {
-    return OddityFacts.of("twin-items").with("items", odd.items()).map();
+  public Reason twinItems(WiringOddity.TwinItems odd) {
+    return Reason.of("twin-items").with("items", odd.items());
   }
 
   @Override
-  public Map<String, Object> takenAsOnePoint(WiringOddity.TakenAsOnePoint odd) {
-    return OddityFacts.of("taken-as-one-point")
-        .with("item", odd.item())
-        .with("times", odd.times())
-        .map();
+  public Reason takenAsOnePoint(WiringOddity.TakenAsOnePoint odd) {
+    return Reason.of("taken-as-one-point").with("item", odd.item()).with("times", odd.times());
   }
 
   @Override
-  public Map<String, Object> terminalForEach(WiringOddity.TerminalForEach odd) {
-    return OddityFacts.of("terminal-for-each")
-        .with("item", odd.item())
-        .with("times", odd.times())
-        .map();
+  public Reason terminalForEach(WiringOddity.TerminalForEach odd) {
+    return Reason.of("terminal-for-each").with("item", odd.item()).with("times", odd.times());
   }
 
   @Override
-  public Map<String, Object> pinElsewhere(WiringOddity.PinElsewhere odd) {
-    return OddityFacts.of("pin-elsewhere").with("item", odd.item()).map();
+  public Reason pinElsewhere(WiringOddity.PinElsewhere odd) {
+    return Reason.of("pin-elsewhere").with("item", odd.item());
   }
 
   @Override
-  public Map<String, Object> namedOnceWithoutPin(WiringOddity.NamedOnceWithoutPin odd) {
-    return OddityFacts.of("named-once-without-pin").with("ends", odd.ends()).map();
+  public Reason namedOnceWithoutPin(WiringOddity.NamedOnceWithoutPin odd) {
+    return Reason.of("named-once-without-pin").with("ends", odd.ends());
   }
 }
