@@ -1,10 +1,8 @@
 package dev.ringout.cli;
 
 import dev.ringout.Ringout;
-import dev.ringout.imports.list.ColumnChoice;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ImportResult;
-import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.ImportJob;
@@ -14,11 +12,13 @@ import dev.ringout.print.ImportedSheets;
 import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.text.ImportText;
+import dev.ringout.text.ProfileText;
 import dev.ringout.words.ProblemText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,7 +27,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -72,8 +71,8 @@ final class ImportCommand implements Callable<Integer> {
       names = "--column",
       paramLabel = "HEADING=ROLE",
       description =
-          "What a column is: \"Fm Term=From Pin\", \"Lg=Length (in)\"; a column without a heading by"
-              + " its letter. May be given several times.")
+          "What a column is, by its heading or its letter: \"Fm Term=From Pin\", \"Lg=Length (in)\","
+              + " D=Keep. It is final. May be given several times.")
   private List<String> columns = new ArrayList<>();
 
   @Option(
@@ -96,12 +95,56 @@ final class ImportCommand implements Callable<Integer> {
   private Set<String> onePoint = new LinkedHashSet<>();
 
   @Option(
+      names = "--sheet",
+      paramLabel = "SHEET",
+      description = "Read this sheet alone. May be given several times.")
+  private Set<String> sheets = new LinkedHashSet<>();
+
+  @Option(
+      names = "--rows",
+      paramLabel = "FIRST-LAST",
+      description = "Read these rows alone, the headings among them: 5-40.")
+  private List<String> rows = new ArrayList<>();
+
+  @Option(
+      names = "--heading-row",
+      paramLabel = "ROW",
+      description = "Where the headings stand; 0 where there are none.")
+  private List<String> headingRows = new ArrayList<>();
+
+  @Option(
+      names = "--layout",
+      paramLabel = "LAYOUT",
+      description =
+          "How a table tells its wires: from-to, block, terminals, net-list, row-nets, wire-ends,"
+              + " item-to-points, marks, open-ended, pin-names or none.")
+  private List<String> layouts = new ArrayList<>();
+
+  @Option(
+      names = "--item",
+      paramLabel = "ITEM",
+      description = "The connector whose pins a table lists, where the list does not say it.")
+  private List<String> items = new ArrayList<>();
+
+  @Option(
+      names = "--separator",
+      paramLabel = "SIGN",
+      description =
+          "What stands between item and pin in one cell: - : / blank; none where the whole cell is"
+              + " the item.")
+  private List<String> separators = new ArrayList<>();
+
+  @Option(
       names = "--profile",
       paramLabel = "FILE",
-      description =
-          "A shop's way of writing lists: read from FILE; where FILE is not there yet, the options"
-              + " given are saved in it.")
+      description = "A shop's way of writing lists, as --save-profile wrote it.")
   private Optional<Path> profile = Optional.empty();
+
+  @Option(
+      names = "--save-profile",
+      paramLabel = "FILE",
+      description = "Save the options given in FILE, for --profile.")
+  private Optional<Path> newProfile = Optional.empty();
 
   @Option(
       names = "--words",
@@ -131,7 +174,8 @@ final class ImportCommand implements Callable<Integer> {
                 ? ImportJson.write(list)
                 : ImportText.write(answer.value().shownName(), list, output.showsColour()));
     output.err().print(ProblemText.lines(answer.problems()));
-    int written = outputFile.isPresent() ? write(outputFile.get(), list) : ExitCode.DONE;
+    int written =
+        outputFile.isPresent() ? write(outputFile.get(), list) : ExitCode.DONE;
     if (written == ExitCode.DONE) {
       written = saveProfile(options);
     }
@@ -149,41 +193,44 @@ final class ImportCommand implements Callable<Integer> {
   }
 
   private ImportOptions options() {
-    Map<String, ColumnChoice> roles = new LinkedHashMap<>();
-    Set<String> allJoinBy = new LinkedHashSet<>(joinBy);
-    Set<String> allMarks = new LinkedHashSet<>(marks);
-    Set<String> allOnePoint = new LinkedHashSet<>(onePoint);
-    if (profile.isPresent() && Files.exists(profile.get())) {
-      ImportOptions saved = saved(profile.get());
-      roles.putAll(saved.columns());
-      allJoinBy.addAll(saved.joinBy());
-      allMarks.addAll(saved.marks());
-      allOnePoint.addAll(saved.onePoint());
-    }
-    for (String column : columns) {
-      int equals = column.lastIndexOf('=');
-      String title = equals < 0 ? "" : column.substring(equals + 1);
-      ColumnChoice role =
-          ColumnChoice.of(title)
-              .orElseThrow(
-                  () ->
-                      wrong(
-                          "--column \""
-                              + column
-                              + "\": expected HEADING=ROLE, where ROLE is one of "
-                              + String.join(
-                                  ", ", Stream.of(Role.values()).map(Role::title).toList())));
-      roles.put(column.substring(0, equals).strip(), role);
-    }
-    return new ImportOptions(roles, allJoinBy, allMarks, allOnePoint);
+    ProfileText said = new ProfileText();
+    profile.ifPresent(file -> takeProfile(said, file));
+    say(said, "sheet", sheets);
+    say(said, "rows", rows);
+    say(said, "heading-row", headingRows);
+    say(said, "layout", layouts);
+    say(said, "item", items);
+    say(said, "separator", separators);
+    say(said, "column", columns);
+    say(said, "join-by", joinBy);
+    say(said, "marks", marks);
+    say(said, "one-point", onePoint);
+    return said.options();
   }
 
-  private ImportOptions saved(Path file) {
+  private void say(ProfileText said, String option, Collection<String> values) {
+    for (String value : values) {
+      try {
+        said.say(option, value);
+      } catch (ProfileText.Unreadable e) {
+        throw wrong("--" + option + " " + e.getMessage());
+      }
+    }
+  }
+
+  private void takeProfile(ProfileText said, Path file) {
     try {
-      return ProfileJson.read(Files.readString(file));
+      String text = Files.readString(file);
+      if (text.stripLeading().startsWith("{")) {
+        said.take(ProfileJson.read(text));
+      } else if (ProfileText.is(text)) {
+        said.read(text);
+      } else {
+        throw wrong(file + " is no profile: no line of it says \"profile: ringout 2\"");
+      }
     } catch (IOException e) {
-      throw wrong(file + " can't be read: " + e.getMessage());
-    } catch (ProfileJson.Unreadable e) {
+      throw wrong(file + " can't be read; a profile is written by --save-profile");
+    } catch (ProfileText.Unreadable | ProfileJson.Unreadable e) {
       throw wrong(file + " " + e.getMessage());
     }
   }
@@ -207,12 +254,12 @@ final class ImportCommand implements Callable<Integer> {
   }
 
   private int saveProfile(ImportOptions options) {
-    if (profile.isEmpty() || Files.exists(profile.get())) {
+    if (newProfile.isEmpty()) {
       return ExitCode.DONE;
     }
-    int written = output.write(profile.get(), ProfileJson.write(options), false);
+    int written = output.write(newProfile.get(), ProfileText.write(options), force);
     if (written == ExitCode.DONE) {
-      output.err().println("ringout: " + profile.get() + " written; it holds the options given");
+      output.err().println("ringout: " + newProfile.get() + " written; it holds the options given");
     }
     return written;
   }
@@ -221,7 +268,7 @@ final class ImportCommand implements Callable<Integer> {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     List<OutSheet> sheets = ImportedSheets.of(result, header());
     if (result.wiring().wires().isEmpty()) {
-      output.err().println("ringout: no wires, so nothing is written");
+      output.err().println("ringout: " + (result.isDecided() ? "no wires" : "not certain") + ", so nothing is written");
       return ExitCode.NOT_UNDERSTOOD;
     }
     if (name.endsWith(".xlsx")) {

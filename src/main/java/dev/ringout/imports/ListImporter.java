@@ -30,13 +30,20 @@ import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.sheet.TabularFile;
+import dev.ringout.imports.find.Region;
+import dev.ringout.imports.list.Said;
+import dev.ringout.imports.list.ImportOptions.Shape;
+import dev.ringout.imports.list.Weighed;
+import dev.ringout.imports.weigh.Weigher;
 import dev.ringout.source.Place;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -83,27 +90,84 @@ public final class ListImporter {
 
   private ImportResult read(TabularFile file, String shownName) throws UnusableInput {
     refuseHarness(file, shownName);
-    HeadingReader headings = new HeadingReader(words, options.columns());
+    List<SheetTables> sheets = new ArrayList<>();
     for (Sheet sheet : file.sheets()) {
-      readSheet(Grid.read(sheet), headings);
+      if (options.shape().reads(sheet.name())) {
+        sheets.add(find(sheet));
+      }
+    }
+    List<Weighed> weighed = weigh(sheets);
+    if (weighed.stream().anyMatch(table -> !table.decided())) {
+      return undecided(sheets, weighed, Place.of(shownName));
+    }
+    Iterator<Weighed> tables = weighed.iterator();
+    for (SheetTables sheet : sheets) {
+      readSheet(sheet, tables);
     }
     new WireEnds(list, twoRows, findings).join();
-    reportUnusedOptions(Place.of(shownName));
+    new UnusedOptions(options, findings).report(Place.of(shownName), sheets.stream().map(SheetTables::grid).toList(), weighed);
     Built built =
         new HarnessBuilder(list, words, options, twoRows, findings, comments, noteHeading)
             .build(Place.of(shownName));
     built.duplicates().forEach(this::countAsSkipped);
-    if (built.wiring().wires().isEmpty()) {
+    if (built.wiring().wires().isEmpty() && built.wiring().links().isEmpty()) {
       findings.warning(Place.of(shownName), new SheetOddity.NoWires());
     }
     return new ImportResult(
         parts.stream().map(part -> report(part, built.wiring())).toList(),
         built.wiring(),
         findings.list(),
-        built.bothEnds(),
-        built.oneSided(),
-        built.farPinNotListed(),
-        built.farHasNoList());
+        new ImportResult.EndsFound(
+            built.bothEnds(), built.oneSided(), built.farPinNotListed(), built.farHasNoList()),
+        weighed);
+  }
+
+  /** A sheet with the tables that were found on it. */
+  private record SheetTables(Grid grid, TableFinder.Found found) {}
+
+  private SheetTables find(Sheet sheet) throws UnusableInput {
+    Grid whole = Grid.read(sheet);
+    Shape shape = options.shape();
+    Grid grid = Said.of(shape.rows(), sheet.name()).map(whole::only).orElse(whole);
+    HeadingReader headings = new HeadingReader(words, options.columnsOf(sheet.name()));
+    OptionalInt headingRow =
+        Said.of(shape.headingRows(), sheet.name()).map(OptionalInt::of).orElse(OptionalInt.empty());
+    TableFinder.Said said =
+        new TableFinder.Said(headingRow, Said.of(shape.items(), sheet.name()));
+    return new SheetTables(
+        grid,
+        grid.rows().isEmpty()
+            ? new TableFinder.Found(List.of(), List.of())
+            : TableFinder.find(grid, words, headings, said));
+  }
+
+  private List<Weighed> weigh(List<SheetTables> sheets) {
+    int tables = sheets.stream().mapToInt(sheet -> sheet.found().tables().size()).sum();
+    Weigher weigher = new Weigher(words, options);
+    List<Weighed> weighed = new ArrayList<>();
+    for (SheetTables sheet : sheets) {
+      for (Region region : sheet.found().tables()) {
+        weighed.add(weigher.weigh(region, tables == 1));
+      }
+    }
+    return weighed;
+  }
+
+  /** Nothing is read while it is not certain how: what it may be is told instead. */
+  private ImportResult undecided(
+      List<SheetTables> sheets, List<Weighed> weighed, Place whole) {
+    for (Weighed table : weighed) {
+      if (!table.decided()) {
+        ListTable best = table.best().table();
+        findings.error(
+            best.grid().place(Math.max(1, best.headingRow()), best.firstColumn()),
+            new SheetOddity.Undecided(table.best().table().layout()));
+      }
+    }
+    new UnusedOptions(options, findings)
+        .report(whole, sheets.stream().map(SheetTables::grid).toList(), weighed);
+    return new ImportResult(
+        List.of(), Wiring.NONE, findings.list(), ImportResult.EndsFound.NONE, weighed);
   }
 
   private void countAsSkipped(Draft duplicate) {
@@ -132,23 +196,26 @@ public final class ListImporter {
     }
   }
 
-  private void readSheet(Grid grid, HeadingReader headings) {
+  private void readSheet(SheetTables sheet, Iterator<Weighed> weighed) {
+    Grid grid = sheet.grid();
     if (grid.rows().isEmpty()) {
       return;
     }
     new Around(findings, comments).report(grid);
-    TableFinder.Found found = TableFinder.find(grid, words, headings);
-    if (found.tables().isEmpty()) {
+    if (sheet.found().tables().isEmpty()) {
       withoutTables(grid);
       return;
     }
     boolean first = true;
     int lastRow = 0;
-    for (ListTable table : found.tables()) {
-      boolean beside = !first && table.headingRow() == lastHeading(parts);
+    int lastHeading = -1;
+    for (int i = 0; i < sheet.found().tables().size(); i++) {
+      ListTable table = weighed.next().best().table();
+      boolean beside = !first && table.headingRow() == lastHeading;
       int above = first || beside ? 0 : lastRow;
-      readTable(table, first ? found.above().size() : 0, above);
+      readTable(table, first ? sheet.found().above().size() : 0, above);
       first = false;
+      lastHeading = table.headingRow();
       lastRow = lastRowOf(table);
     }
   }
@@ -185,10 +252,6 @@ public final class ListImporter {
     parts.add(new Part(table.grid(), table, tally, firstDraft, list.drafts().size()));
   }
 
-  private static int lastHeading(List<Part> parts) {
-    return parts.isEmpty() ? 0 : parts.get(parts.size() - 1).table().headingRow();
-  }
-
   /** Heading rows stand between the heading's first and the body's first row. */
   private static int headingRows(ListTable table) {
     if (table.headingRow() == 0) {
@@ -212,30 +275,6 @@ public final class ListImporter {
         .map(ListColumn::heading)
         .filter(heading -> !heading.isEmpty())
         .toList();
-  }
-
-  /** An option that fits nothing is a slip that would go unseen. */
-  private void reportUnusedOptions(Place whole) {
-    for (String heading : options.columns().keySet()) {
-      reportUnused(whole, heading, new SheetOddity.ColumnNotFound(heading));
-    }
-    for (String heading : options.joinBy()) {
-      reportUnused(whole, heading, new SheetOddity.NameColumnNotFound(heading));
-    }
-  }
-
-  private void reportUnused(Place whole, String heading, SheetOddity unused) {
-    boolean used =
-        parts.stream()
-            .flatMap(part -> part.table().columns().stream())
-            .anyMatch(
-                column ->
-                    CellText.headingKey(column.heading()).equals(CellText.headingKey(heading))
-                        || (column.heading().isEmpty()
-                            && Place.columnLetters(column.index()).equals(heading)));
-    if (!used) {
-      findings.warning(whole, unused);
-    }
   }
 
   /** Wires of a table; where rows are ends, those whose first end stands there. */

@@ -33,7 +33,7 @@ public final class ImportJob {
 
     /** Whether every row that may be a wire was understood. */
     public boolean isUnderstood() {
-      return !list.hasErrors() && list.lostRows() == 0;
+      return list.isDecided() && !list.hasErrors() && list.lostRows() == 0;
     }
   }
 

@@ -4,14 +4,17 @@ import dev.ringout.harness.Link;
 import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Wire;
 import dev.ringout.imports.list.Finding;
+import dev.ringout.imports.list.Hypothesis;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.ImportResult.SheetReport;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.SkipReason;
+import dev.ringout.imports.list.Weighed;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
 import dev.ringout.units.Gauge;
+import dev.ringout.words.HypothesisWords;
 import dev.ringout.words.ImportWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -29,14 +32,16 @@ public final class ImportJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("format", FORMAT);
     json.put("sheets", result.sheets().stream().map(ImportJson::sheet).toList());
+    json.put("decided", result.isDecided());
+    json.put("tables", result.weighed().stream().map(ImportJson::table).toList());
     Map<String, Object> counts = new LinkedHashMap<>();
     counts.put("wires", result.wiring().wires().size());
     counts.put("links", result.wiring().links().size());
     counts.put("pins", result.wiring().pins().size());
-    counts.put("foundAtBothEnds", result.bothEnds());
-    counts.put("foundAtOneEndOnly", result.oneSided());
-    counts.put("farPinNotListed", result.farPinNotListed());
-    counts.put("farEndHasNoList", result.farHasNoList());
+    counts.put("foundAtBothEnds", result.found().bothEnds());
+    counts.put("foundAtOneEndOnly", result.found().oneSided());
+    counts.put("farPinNotListed", result.found().farPinNotListed());
+    counts.put("farEndHasNoList", result.found().farHasNoList());
     json.put("counts", counts);
     json.put("wires", result.wiring().wires().stream().map(ImportJson::wire).toList());
     json.put("links", result.wiring().links().stream().map(ImportJson::link).toList());
@@ -58,6 +63,8 @@ public final class ImportJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("format", FORMAT);
     json.put("sheets", List.of());
+    json.put("decided", false);
+    json.put("tables", List.of());
     json.put("wires", List.of());
     json.put("problems", Json.problems(problems));
     return Json.text(json);
@@ -97,6 +104,46 @@ public final class ImportJson {
                   return skipped;
                 })
             .toList());
+    return json;
+  }
+
+  private static Map<String, Object> table(Weighed table) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("sheet", table.sheet());
+    json.put("firstCell", table.firstCell());
+    json.put("certain", table.decided());
+    json.put("hypotheses", table.hypotheses().stream().map(ImportJson::hypothesis).toList());
+    return json;
+  }
+
+  private static Map<String, Object> hypothesis(Hypothesis way) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("layout", way.table().layout().word());
+    json.put("score", way.score());
+    json.put("wires", way.wires());
+    json.put(
+        "columns",
+        way.table().columns().stream()
+            .filter(column -> column.role() != Role.KEEP)
+            .map(ImportJson::column)
+            .toList());
+    json.put(
+        "evidence",
+        way.evidence().stream()
+            .map(
+                found -> {
+                  Reason reason = Reason.of(found.kind().word()).with("points", found.points());
+                  if (found.of() > 0) {
+                    reason.with("count", found.count()).with("of", found.of());
+                  }
+                  if (!found.what().isEmpty()) {
+                    reason.with("heading", found.what());
+                  }
+                  return reason.said(HypothesisWords.evidence(found));
+                })
+            .toList());
+    json.put("first", way.first().stream().map(HypothesisWords::sentence).toList());
+    json.put("options", way.options());
     return json;
   }
 

@@ -4,14 +4,13 @@ import com.fasterxml.jackson.jr.ob.JSON;
 import dev.ringout.imports.list.ColumnChoice;
 import dev.ringout.imports.list.ImportOptions;
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** A shop's way of writing lists, kept as a document: what would be said as options each time. */
+/** A shop's way of writing lists as it was kept before: still read, no longer written. */
 public final class ProfileJson {
   private static final String FORMAT = "ringout-profile/1";
 
@@ -69,18 +68,5 @@ public final class ProfileJson {
       list.forEach(one -> texts.add(String.valueOf(one)));
     }
     return texts;
-  }
-
-  /** The profile that says so much. */
-  public static String write(ImportOptions options) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("format", FORMAT);
-    Map<String, String> columns = new LinkedHashMap<>();
-    options.columns().forEach((heading, role) -> columns.put(heading, role.toString()));
-    json.put("columns", columns);
-    json.put("joinBy", new ArrayList<>(options.joinBy()));
-    json.put("marks", new ArrayList<>(options.marks()));
-    json.put("onePoint", new ArrayList<>(options.onePoint()));
-    return Json.text(json);
   }
 }

@@ -155,4 +155,9 @@ final class RowOddityJson implements RowOddity.Cases<Reason> {
   public Reason marksShareTerminals(RowOddity.MarksShareTerminals odd) {
     return Reason.of("marks-share-terminals").with("sharedTerminals", odd.sharedTerminals());
   }
+
+  @Override
+  public Reason goesOn(RowOddity.GoesOn odd) {
+    return Reason.of("goes-on").with("from", odd.from());
+  }
 }

@@ -16,6 +16,16 @@ final class SheetOddityJson implements SheetOddity.Cases<Reason> {
   }
 
   @Override
+  public Reason undecided(SheetOddity.Undecided odd) {
+    return Reason.of("undecided").with("layout", odd.first().word());
+  }
+
+  @Override
+  public Reason sheetNotFound(SheetOddity.SheetNotFound odd) {
+    return Reason.of("sheet-not-found").with("name", odd.name());
+  }
+
+  @Override
   public Reason columnsWithoutWires(SheetOddity.ColumnsWithoutWires odd) {
     return Reason.of("columns-without-wires").with("headings", odd.headings());
   }

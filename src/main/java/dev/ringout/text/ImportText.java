@@ -2,6 +2,8 @@ package dev.ringout.text;
 
 import dev.ringout.harness.Wire;
 import dev.ringout.imports.list.Finding;
+import dev.ringout.imports.list.Evidence;
+import dev.ringout.imports.list.Hypothesis;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.ImportResult.RowCounts;
 import dev.ringout.imports.list.ImportResult.SheetReport;
@@ -9,11 +11,13 @@ import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.OddityKind;
 import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.Weighed;
 import dev.ringout.source.Place;
 import dev.ringout.source.Severity;
 import dev.ringout.text.Page.Style;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
+import dev.ringout.words.HypothesisWords;
 import dev.ringout.words.ImportWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -24,6 +28,7 @@ import java.util.TreeMap;
 /** How a list was understood, on one screen. */
 public final class ImportText {
   private static final int WIRES_SHOWN = 5;
+  private static final int WAYS_SHOWN = 2;
   private static final int SHEETS_SHOWN_WHOLE = 3;
   private static final int COLUMNS_SHOWN = 16;
 
@@ -44,13 +49,47 @@ public final class ImportText {
 
   private void write(String file) {
     page.line(page.styled(Style.STRONG, file));
+    result.weighed().stream().filter(table -> !table.decided()).forEach(table -> ways(file, table));
     int shown = 0;
     for (SheetReport sheet : result.sheets()) {
       sheet(sheet, shown++ < SHEETS_SHOWN_WHOLE);
     }
     wires();
-    counts();
+    if (result.isDecided()) {
+      counts();
+    }
     findings();
+  }
+
+  /** The two best ways to read a table, side by side as sentences, and how to say which it is. */
+  private void ways(String file, Weighed table) {
+    page.blank()
+        .paragraph(
+            "",
+            Text.of(
+                "%s: %s",
+                page.styled(Style.STRONG, table.sheet() + " " + table.firstCell()),
+                page.styled(Style.BAD, "not certain how to read it, so nothing is read")));
+    int number = 1;
+    for (Hypothesis way : table.hypotheses().stream().limit(WAYS_SHOWN).toList()) {
+      page.blank()
+          .paragraph(
+              "  " + number + ". ",
+              page.styled(Style.STRONG, ImportWords.layout(way.table().layout()))
+                  + Text.of(" (%d for it)", way.score()));
+      number++;
+      for (Hypothesis.Sample wire : way.first()) {
+        page.paragraph("       ", HypothesisWords.sentence(wire));
+      }
+      if (way.first().isEmpty()) {
+        page.line("       no wires");
+      }
+      for (Evidence found : way.evidence()) {
+        page.paragraph(
+            Text.of("     %+4d  ", found.points()), HypothesisWords.evidence(found));
+      }
+      page.paragraph("     say so: ", HypothesisWords.command(file, way));
+    }
   }
 
   private void sheet(SheetReport sheet, boolean whole) {
@@ -150,14 +189,14 @@ public final class ImportText {
     if (!result.wiring().pins().isEmpty()) {
       parts.add(Numbers.count(result.wiring().pins().size(), "pin") + " listed beside");
     }
-    if (result.bothEnds() > 0) {
+    if (result.found().bothEnds() > 0) {
       parts.add(
           Text.of(
               "%d found at both ends, %d at one end only, %d to a pin that the other end does not list, %d to an item without a list",
-              result.bothEnds(),
-              result.oneSided(),
-              result.farPinNotListed(),
-              result.farHasNoList()));
+              result.found().bothEnds(),
+              result.found().oneSided(),
+              result.found().farPinNotListed(),
+              result.found().farHasNoList()));
     }
     page.paragraph("  ", String.join("; ", parts));
     long lost = result.lostRows();

@@ -98,6 +98,7 @@ public final class ImportWords {
       case CODE -> "a code without a meaning";
       case HEADING -> "a column that is not understood";
       case NO_WIRES -> "a sheet without wires";
+      case UNDECIDED -> "a table that can be read in several ways";
     };
   }
 
@@ -107,6 +108,9 @@ public final class ImportWords {
       case FROM_TO -> "a row is a wire from one point to another";
       case BLOCK -> "a row is a pin of one connector and the point that it goes to";
       case ITEM_TO_POINTS -> "a row is a conductor of a device and the terminal that it goes to";
+      case TERMINALS -> "a row is a terminal with a wire on either side";
+      case PATHS -> "a row is a path from point to point";
+      case NET_LIST -> "a row is a pin and the net on which it is";
       case ROW_NETS -> "a row is one net through a pin of each item that holds one";
       case MARKS -> "marks say which device uses which terminal";
       case WIRE_ENDS -> "a row is a pin and the number of the wire that ends there";

@@ -184,4 +184,9 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
         odd.sharedTerminals()
             + " terminals are marked by several devices: their wires meet there, unless the devices are alternatives");
   }
+
+  @Override
+  public OddityWords goesOn(RowOddity.GoesOn odd) {
+    return OddityWords.of("goes on from " + odd.from() + " above, since no near end is given");
+  }
 }

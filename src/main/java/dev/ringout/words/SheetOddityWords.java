@@ -18,6 +18,19 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
   }
 
   @Override
+  public OddityWords undecided(SheetOddity.Undecided odd) {
+    return OddityWords.of(
+        "it is not certain how this table tells its wires, so nothing is read: say which way with one"
+            + " of the commands shown");
+  }
+
+  @Override
+  public OddityWords sheetNotFound(SheetOddity.SheetNotFound odd) {
+    return OddityWords.of(
+        "no sheet and no table is called \"" + odd.name() + "\", which the options name");
+  }
+
+  @Override
   public OddityWords columnsWithoutWires(SheetOddity.ColumnsWithoutWires odd) {
     return OddityWords.of("the columns " + String.join(", ", odd.headings()) + " tell no wires");
   }

@@ -29,7 +29,12 @@ record ColumnProfile(
     int gauges,
     int lengths,
     int points,
-    int marks) {
+    int marks,
+    int designators,
+    int names,
+    int pins,
+    int prose,
+    int paths) {
   private static final int ROWS_LOOKED_AT = 400;
   private static final int LONGEST_PIN = 24;
 
@@ -38,6 +43,14 @@ record ColumnProfile(
   private static final Pattern LENGTH =
       Pattern.compile("(?i)\\d+([.,]\\d+)?\\s*(mm|cm|m|ft|feet|in|inch|inches|'|\")\\.?");
   private static final Pattern MARK = Pattern.compile("(?i)\\(?[xo*•✓●]\\)?(\\s*\\[\\d+\\])?");
+
+  /** Points one after another: {@code K1:13 > K2:13 > K4:A1}. */
+  private static final Pattern PATH =
+      Pattern.compile("[^>\u2192]{2,30}(\\s*(-+>|=+>|>|\u2192)\\s*[^>\u2192]{2,30})+");
+
+  /** A pin's own name: a number, a letter or two, both, or a polarity. */
+  static final Pattern PIN =
+      Pattern.compile("[A-Za-z]{0,3}\\d{1,4}[A-Za-z]?|[A-Za-z]{1,2}|[+-]|[A-Za-z]{1,3}[+-]");
 
   static Map<Integer, ColumnProfile> of(List<Row> body, int first, int last, Words words) {
     Map<Integer, ColumnProfile> profiles = new HashMap<>();
@@ -49,7 +62,7 @@ record ColumnProfile(
   }
 
   private static ColumnProfile of(List<Row> rows, int column, Words words) {
-    int[] count = new int[8];
+    int[] count = new int[13];
     Set<String> distinct = new HashSet<>();
     for (Row row : rows) {
       Cell cell = row.cell(column);
@@ -66,6 +79,11 @@ record ColumnProfile(
       count[5] += LENGTH.matcher(text).matches() ? 1 : 0;
       count[6] += Ends.looksLikePoint(text) ? 1 : 0;
       count[7] += MARK.matcher(text).matches() ? 1 : 0;
+      count[8] += Ends.isDesignator(text) ? 1 : 0;
+      count[9] += isName(text) ? 1 : 0;
+      count[10] += arePins(text) ? 1 : 0;
+      count[12] += PATH.matcher(text).matches() ? 1 : 0;
+      count[11] += isProse(text) ? 1 : 0;
     }
     return new ColumnProfile(
         rows.size(),
@@ -77,7 +95,32 @@ record ColumnProfile(
         count[4],
         count[5],
         count[6],
-        count[7]);
+        count[7],
+        count[8],
+        count[9],
+        count[10],
+        count[11],
+        count[12]);
+  }
+
+  /** What names a thing: some letters, not many words. */
+  private static boolean isName(String text) {
+    long letters = text.chars().filter(Character::isLetter).count();
+    return letters >= 2 && text.length() <= 30 && text.chars().filter(c -> c == ' ').count() <= 3;
+  }
+
+  /** A pin, or several with commas between. */
+  private static boolean arePins(String text) {
+    for (String piece : text.split("\\s*[,;&]\\s*", -1)) {
+      if (!PIN.matcher(piece).matches()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isProse(String text) {
+    return text.length() > 40 || text.chars().filter(c -> c == ' ').count() > 5;
   }
 
   private static String firstWord(String text) {
@@ -112,6 +155,22 @@ record ColumnProfile(
 
   boolean isMarks() {
     return filled > 0 && marks * 10 >= filled * 6;
+  }
+
+  /** Whether the cells are mostly full points or name things: what an end's column holds. */
+  boolean canBeItems() {
+    return filled >= 2
+        && (mostly(points) || designators * 10 >= filled * 6 || names * 10 >= filled * 7)
+        && !mostly(colors)
+        && !mostly(lengths)
+        && !mostly(gauges)
+        && prose * 5 < filled
+        && !isMarks();
+  }
+
+  /** Whether the cells look like pins and nothing else. */
+  boolean looksLikePins() {
+    return filled >= 2 && mostly(pins) && !mostly(colors) && !isMarks();
   }
 
   /** Whether blanks stand below most texts, as where a text holds for the rows below it. */

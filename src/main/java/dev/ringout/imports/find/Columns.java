@@ -1,5 +1,6 @@
 package dev.ringout.imports.find;
 
+import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Layout;
@@ -7,6 +8,7 @@ import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -36,14 +38,239 @@ final class Columns {
    */
   static Columns settle(
       List<ListColumn> columns, Map<Integer, ColumnProfile> profiles, String sheetItem) {
+    Columns settled = byHeadings(columns, profiles, sheetItem);
+    settled.layout = settled.decide();
+    return settled;
+  }
+
+  private static Columns byHeadings(
+      List<ListColumn> columns, Map<Integer, ColumnProfile> profiles, String sheetItem) {
     Columns settled = new Columns(columns, profiles, sheetItem);
     settled.byTwins();
     settled.byNeighbours();
     settled.byStrips();
     settled.byContent();
     settled.dropRepeatedRoles();
-    settled.layout = settled.decide();
     return settled;
+  }
+
+  /** Settles the columns so that they tell wires in one way, or nothing where they can't. */
+  static Optional<Columns> settle(
+      List<ListColumn> columns,
+      Map<Integer, ColumnProfile> profiles,
+      String sheetItem,
+      Layout wanted) {
+    Columns settled = byHeadings(columns, profiles, sheetItem);
+    settled.layout = wanted;
+    return settled.serves(wanted) ? Optional.of(settled) : Optional.empty();
+  }
+
+  private boolean serves(Layout wanted) {
+    return switch (wanted) {
+      case FROM_TO -> servesFromTo();
+      case BLOCK -> servesBlock();
+      case TERMINALS -> servesTerminals();
+      case ROW_NETS -> servesRowNets();
+      case NET_LIST -> servesNetList();
+      case PATHS -> servesPaths();
+      case ITEM_TO_POINTS -> isOfDevices() && has(Role.PIN);
+      case MARKS -> marks() == Layout.MARKS;
+      case WIRE_ENDS -> hasOwnPins() && has(Role.WIRE) && keepsOnePin();
+      case OPEN_ENDED, PIN_NAMES -> hasOwnPins() && keepsOnePin();
+      case NONE -> forgetsEnds();
+    };
+  }
+
+  private boolean forgetsEnds() {
+    for (ListColumn column : List.copyOf(columns)) {
+      if (!column.isSaid()) {
+        set(column, Role.KEEP, ColumnCertainty.POSSIBLE);
+      }
+    }
+    return true;
+  }
+
+  private boolean keepsOnePin() {
+    pinsAfterTheFirstBecomeNotes();
+    return true;
+  }
+
+  private boolean servesFromTo() {
+    boolean from = has(Role.FROM) || has(Role.FROM_PIN);
+    boolean to = has(Role.TO) || has(Role.TO_PIN);
+    if (!from || !to) {
+      endsByCells();
+    }
+    if (has(Role.FAR)) {
+      first(Role.FAR).ifPresent(column -> set(column, Role.KEEP, ColumnCertainty.LIKELY));
+    }
+    pinsBecomeNotes();
+    for (ListColumn column : List.copyOf(columns)) {
+      if (column.role() == Role.ITEM || column.role() == Role.POINTS) {
+        set(column, Role.KEEP, ColumnCertainty.LIKELY);
+      }
+    }
+    return (has(Role.FROM) || has(Role.FROM_PIN)) && (has(Role.TO) || has(Role.TO_PIN));
+  }
+
+  /** One end as its cells show it: a column of points or items, and the pins beside it. */
+  private record EndColumns(ListColumn item, Optional<ListColumn> pin) {}
+
+  /** The first two ends that the cells show; what a heading says of one side stays. */
+  private void endsByCells() {
+    List<EndColumns> found = new ArrayList<>(endColumns());
+    if (has(Role.FROM)) {
+      found.removeIf(end -> end.item().role() == Role.FROM);
+      found.stream().limit(1).forEach(end -> become(end, Role.TO, Role.TO_PIN));
+    } else if (has(Role.TO)) {
+      found.removeIf(end -> end.item().role() == Role.TO);
+      found.stream().limit(1).forEach(end -> become(end, Role.FROM, Role.FROM_PIN));
+    } else if (found.size() >= 2) {
+      become(found.get(0), Role.FROM, Role.FROM_PIN);
+      become(found.get(1), Role.TO, Role.TO_PIN);
+    }
+  }
+
+  private void become(EndColumns end, Role item, Role pin) {
+    set(end.item(), item, ColumnCertainty.LIKELY);
+    end.pin().ifPresent(column -> set(column, pin, ColumnCertainty.LIKELY));
+  }
+
+  /** Every column that can name one end, points before items, with the pins on its right. */
+  private List<EndColumns> endColumns() {
+    List<EndColumns> withPins = new ArrayList<>();
+    List<EndColumns> points = new ArrayList<>();
+    List<EndColumns> items = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      ListColumn column = columns.get(i);
+      if (!mayNameAnEnd(column)) {
+        continue;
+      }
+      ColumnProfile cells = profile(column);
+      Optional<ListColumn> pin = pinAfter(i);
+      if (cells.points() * 10 >= cells.filled() * 7) {
+        points.add(new EndColumns(column, Optional.empty()));
+      } else if (pin.isPresent() && cells.canBeItems()) {
+        withPins.add(new EndColumns(column, pin));
+        i++;
+      } else if (cells.canBeItems()) {
+        items.add(new EndColumns(column, Optional.empty()));
+      }
+    }
+    List<EndColumns> best = points.size() >= 2 ? points : withPins;
+    if (best.size() >= 2) {
+      return best;
+    }
+    List<EndColumns> all = new ArrayList<>(points);
+    all.addAll(withPins);
+    all.addAll(items);
+    all.sort(Comparator.comparingInt(end -> end.item().index()));
+    return all;
+  }
+
+  private boolean mayNameAnEnd(ListColumn column) {
+    return switch (column.role()) {
+      case FROM, TO, FAR, ITEM, POINTS, PIN -> !profile(column).isEmpty();
+      case KEEP -> !profile(column).isEmpty();
+      default -> false;
+    };
+  }
+
+  private Optional<ListColumn> pinAfter(int index) {
+    if (index + 1 >= columns.size()) {
+      return Optional.empty();
+    }
+    ListColumn next = columns.get(index + 1);
+    boolean worded =
+        next.role() == Role.PIN || next.role() == Role.FROM_PIN || next.role() == Role.TO_PIN;
+    boolean alike = next.role() == Role.KEEP && profile(next).looksLikePins();
+    return worded || alike ? Optional.of(next) : Optional.empty();
+  }
+
+  private boolean servesBlock() {
+    boolean far = has(Role.FAR) || has(Role.TO) || has(Role.FROM);
+    if (!far) {
+      Optional<EndColumns> end =
+          endColumns().stream()
+              .filter(one -> one.item().role() != Role.PIN && one.item().role() != Role.ITEM)
+              .findFirst();
+      if (end.isEmpty()) {
+        return false;
+      }
+      become(end.get(), Role.FAR, Role.FAR_PIN);
+    }
+    return block(columns.stream().filter(this::canBePoints).toList()) == Layout.BLOCK;
+  }
+
+  private boolean hasOwnPins() {
+    return has(Role.PIN);
+  }
+
+  /** A terminal with what comes from the left and what goes to the right. */
+  private boolean servesTerminals() {
+    boolean sides =
+        (has(Role.FROM) || has(Role.FROM_PIN)) && (has(Role.TO) || has(Role.TO_PIN));
+    if (!sides) {
+      return false;
+    }
+    Optional<ListColumn> own =
+        columns.stream()
+            .filter(column -> column.role() == Role.PIN)
+            .findFirst()
+            .or(() -> ownTerminal(Role.FROM, Role.FROM_PIN))
+            .or(() -> ownTerminal(Role.TO, Role.TO_PIN));
+    if (own.isEmpty()) {
+      return false;
+    }
+    set(own.get(), Role.PIN, ColumnCertainty.LIKELY);
+    pinsAfterTheFirstBecomeNotes();
+    return true;
+  }
+
+  /** A column of pins beside an end whose cells are full points: the strip's own terminals. */
+  private Optional<ListColumn> ownTerminal(Role item, Role pin) {
+    boolean full = first(item).filter(one -> profile(one).mostly(profile(one).points())).isPresent();
+    return full ? first(pin).filter(one -> profile(one).isDistinct()) : Optional.empty();
+  }
+
+  private boolean servesRowNets() {
+    List<ListColumn> points = columns.stream().filter(this::canBeOfRow).toList();
+    return points.size() >= 2 && rowNets(points) == Layout.ROW_NETS;
+  }
+
+  /** Pins of one item among several; a supply's pin may stand on many rows. */
+  private boolean canBeOfRow(ListColumn column) {
+    boolean open = column.role() == Role.KEEP && !column.heading().isEmpty() && !column.known();
+    return canBePoints(column) || (open && profile(column).looksLikePins());
+  }
+
+  private boolean servesPaths() {
+    Optional<ListColumn> path =
+        first(Role.PATH)
+            .or(
+                () ->
+                    columns.stream()
+                        .filter(column -> profile(column).mostly(profile(column).paths()))
+                        .findFirst());
+    path.ifPresent(column -> set(column, Role.PATH, ColumnCertainty.LIKELY));
+    pinsBecomeNotes();
+    return path.isPresent();
+  }
+
+  private boolean servesNetList() {
+    Optional<ListColumn> net = first(Role.NET).or(() -> first(Role.SIGNAL));
+    if (net.isEmpty() || net.get().role() == Role.SIGNAL && profile(net.get()).isDistinct()) {
+      return false;
+    }
+    if (!has(Role.PIN)) {
+      columns.stream()
+          .filter(column -> column.role() == Role.KEEP || column.role() == Role.ITEM)
+          .filter(column -> profile(column).mostly(profile(column).points()))
+          .findFirst()
+          .ifPresent(column -> set(column, Role.PIN, ColumnCertainty.LIKELY));
+    }
+    set(net.get(), Role.NET, ColumnCertainty.LIKELY);
+    return has(Role.PIN) && keepsOnePin();
   }
 
   List<ListColumn> list() {
@@ -67,6 +294,9 @@ final class Columns {
   }
 
   private void set(ListColumn column, Role role, ColumnCertainty certainty) {
+    if (column.isSaid()) {
+      return;
+    }
     for (int i = 0; i < columns.size(); i++) {
       if (columns.get(i).index() == column.index()) {
         columns.set(i, columns.get(i).as(role, certainty));
@@ -101,7 +331,9 @@ final class Columns {
   /** A pin belongs to the end on its left; two connectors in a row are the two ends. */
   private void byNeighbours() {
     long ends = columns.stream().filter(column -> column.role() == Role.ITEM).count();
-    if (ends == 2 && !has(Role.FROM) && !has(Role.TO) && !has(Role.FAR)) {
+    boolean sided =
+        has(Role.FROM) || has(Role.TO) || has(Role.FAR) || has(Role.FROM_PIN) || has(Role.TO_PIN);
+    if (ends == 2 && !sided) {
       List<ListColumn> items =
           columns.stream().filter(column -> column.role() == Role.ITEM).toList();
       set(items.get(0), Role.FROM, ColumnCertainty.LIKELY);
@@ -143,6 +375,11 @@ final class Columns {
   }
 
   private void byContent() {
+    long ofPoints =
+        columns.stream()
+            .filter(this::mayNameAnEnd)
+            .filter(column -> profile(column).mostly(profile(column).points()))
+            .count();
     for (ListColumn column : List.copyOf(columns)) {
       ColumnProfile cells = profile(column);
       boolean end =
@@ -171,9 +408,13 @@ final class Columns {
       } else if (!has(Role.FROM)
           && !has(Role.FAR)
           && !has(Role.PIN)
+          && ofPoints <= 2
           && cells.mostly(cells.points())) {
         set(column, Role.FROM, ColumnCertainty.LIKELY);
-      } else if (has(Role.FROM) && !has(Role.TO) && cells.mostly(cells.points())) {
+      } else if (has(Role.FROM)
+          && !has(Role.TO)
+          && ofPoints <= 2
+          && cells.mostly(cells.points())) {
         set(column, Role.TO, ColumnCertainty.LIKELY);
       }
     }
@@ -242,7 +483,8 @@ final class Columns {
     if (pins == 1 && isOfDevices()) {
       return Layout.ITEM_TO_POINTS;
     }
-    return points.size() >= 2 ? rowNets(points) : ofPins(pins);
+    List<ListColumn> ofRow = columns.stream().filter(this::canBeOfRow).toList();
+    return points.size() >= 2 ? rowNets(ofRow) : ofPins(pins);
   }
 
   /** Whether a column of devices has one column of terminals beside it; both get their roles. */
@@ -294,7 +536,8 @@ final class Columns {
     return switch (column.role()) {
       case KEEP -> !column.heading().isEmpty() && !column.known();
       case PIN -> true;
-      case ITEM -> profile(column).isNumeric();
+      case ITEM ->
+          profile(column).isNumeric() || profile(column).mostly(profile(column).points());
       default -> false;
     };
   }
@@ -389,7 +632,7 @@ final class Columns {
   private Layout rowNets(List<ListColumn> points) {
     for (ListColumn column : points) {
       boolean own = column.known() && column.item().isEmpty() && !sheetItem.isEmpty();
-      String item = own ? sheetItem : column.item().isEmpty() ? column.heading() : column.item();
+      String item = own ? sheetItem : itemOf(column);
       ListColumn named =
           column.as(Role.POINTS, ColumnCertainty.LIKELY).of(item.replaceAll("\\s+", " "));
       columns.set(columns.indexOf(column), named);
@@ -401,6 +644,15 @@ final class Columns {
       }
     }
     return Layout.ROW_NETS;
+  }
+
+  /** The item of a column of pins: the one designator in its heading, else what it says. */
+  private static String itemOf(ListColumn column) {
+    String said = column.item().isEmpty() ? column.heading() : column.item();
+    List<String> designators =
+        Arrays.stream(said.split("[\\s_]+", -1)).filter(Ends::isDesignator).toList();
+    boolean one = designators.size() == 1 && CellText.hasDigit(designators.get(0));
+    return one ? designators.get(0) : said;
   }
 
   private void pinsBecomeNotes() {

@@ -33,6 +33,38 @@ final class HeadingLess {
         .toList();
   }
 
+  /** Columns of which nothing is known yet but that two of them can name ends; else none. */
+  static List<ListColumn> open(List<Row> rows, int width, Words words, HeadingReader said) {
+    List<Row> dense = rows.stream().filter(row -> filled(row) >= 2).toList();
+    if (dense.size() < 3) {
+      return List.of();
+    }
+    Map<Integer, ColumnProfile> profiles = ColumnProfile.of(dense, 1, width, words);
+    List<ListColumn> columns = new ArrayList<>();
+    int items = 0;
+    for (int column = 1; column <= width; column++) {
+      ColumnProfile cells = Objects.requireNonNull(profiles.get(column));
+      boolean named = cells.mostly(cells.designators()) || cells.mostly(cells.points());
+      items += named && cells.filled() * 2 >= dense.size() ? 1 : 0;
+      boolean open = said.byLetter(column).isEmpty();
+      Role role = open && cells.mostly(cells.colors()) ? Role.COLOR : Role.KEEP;
+      boolean numbers = column == 1 && cells.isDistinct() && cells.filled() == dense.size();
+      columns.add(
+          open
+              ? new ListColumn(
+                  column,
+                  "",
+                  numbers && cells.points() == 0 ? Role.WIRE : role,
+                  "",
+                  "",
+                  false,
+                  ColumnCertainty.LIKELY)
+              : said.understand(column, ""));
+    }
+    boolean saidSo = columns.stream().anyMatch(ListColumn::isSaid);
+    return items >= 2 || saidSo ? List.copyOf(columns) : List.of();
+  }
+
   private static List<ListColumn> guess(List<Row> rows, int width, Words words) {
     List<Row> dense = rows.stream().filter(row -> filled(row) >= 2).toList();
     if (dense.size() < 3) {

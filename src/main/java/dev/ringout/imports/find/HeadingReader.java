@@ -39,6 +39,9 @@ public final class HeadingReader {
   private static final Set<String> UNITS =
       Set.of("ft", "feet", "foot", "in", "inch", "inches", "mm", "cm", "m", "metres", "meters");
 
+  /** Units that stand for nothing else in a heading. */
+  private static final Set<String> MEASURES = Set.of("mm", "cm", "inch", "inches", "kg");
+
   private static final Set<String> GAUGE_UNITS = Set.of("awg", "mm2", "mm²", "sq mm");
 
   private final Words words;
@@ -70,7 +73,7 @@ public final class HeadingReader {
   }
 
   private ListColumn alone(String text) {
-    return headings.computeIfAbsent(text, key -> understand(1, text));
+    return headings.computeIfAbsent(text, key -> understand(0, text));
   }
 
   /** Whether a heading belongs to a list of parts to buy, which holds no wires. */
@@ -80,11 +83,12 @@ public final class HeadingReader {
 
   /** A heading on its own; {@link Role#KEEP} where no word of it is known. */
   ListColumn understand(int index, String heading) {
-    ColumnChoice said =
-        heading.isEmpty()
-            ? byLetter(index).orElse(null)
-            : overrides.get(CellText.headingKey(heading));
+    ColumnChoice named = overrides.get(CellText.headingKey(heading));
+    ColumnChoice said = heading.isEmpty() || named == null ? byLetter(index).orElse(null) : named;
     List<Part> parts = words.parts(heading);
+    if (said == null && parts.stream().anyMatch(part -> part.kinds().contains("old"))) {
+      return new ListColumn(index, heading, Role.KEEP, "", "", true, ColumnCertainty.CERTAIN);
+    }
     String side = "";
     String thing = "";
     String unit = "";
@@ -105,13 +109,20 @@ public final class HeadingReader {
         rest.add(part.phrase());
       }
     }
+    boolean measured = parts.stream().anyMatch(part -> MEASURES.contains(part.phrase()));
+    if (measured && !thing.equals("length") && !thing.equals("gauge")) {
+      // "Strip (mm)" is a length to strip, not a strip.
+      thing = "reading";
+    }
     boolean known = !thing.isEmpty() || !side.isEmpty();
     Role role = said == null ? role(side, thing) : said.role();
     unit = said == null || said.unit().isEmpty() ? unit : said.unit();
     ColumnCertainty certainty =
-        said != null || (rest.isEmpty() && role != Role.KEEP)
-            ? ColumnCertainty.CERTAIN
-            : ColumnCertainty.LIKELY;
+        said != null
+            ? ColumnCertainty.SAID
+            : rest.isEmpty() && role != Role.KEEP
+                ? ColumnCertainty.CERTAIN
+                : ColumnCertainty.LIKELY;
     return new ListColumn(index, heading, role, unit, itemIn(heading, rest), known, certainty);
   }
 

@@ -17,6 +17,8 @@ import java.util.Set;
 final class HeadingRows {
   private static final int ROWS_NEEDED_TO_CONTRAST = 3;
   private static final int ROWS_ABOVE = 60;
+  private static final int ROWS_ALIKE = 3;
+  private static final int ROWS_COMPARED = 40;
 
   private final Grid grid;
   private final Words words;
@@ -32,8 +34,45 @@ final class HeadingRows {
 
   /** The first headings, by their words or by what stands below; past the end where none are. */
   int first() {
+    List<Row> rows = grid.rows();
     int byWords = firstByWords();
-    return byWords == grid.rows().size() ? contrasting() : byWords;
+    if (byWords == rows.size()) {
+      return contrasting();
+    }
+    List<Row> below = rows.subList(byWords + 1, rows.size());
+    if (alikeAbove(rows.get(byWords), below) < ROWS_ALIKE) {
+      return byWords;
+    }
+    // A row of data with words of the trade in it: the list begins above.
+    int contrasting = contrasting();
+    if (contrasting < byWords) {
+      return contrasting;
+    }
+    boolean headless = !HeadingLess.columns(rows, grid.width(), words, headings).isEmpty();
+    return headless ? rows.size() : byWords;
+  }
+
+  /** How many rows above a row of headings fill the cells that the rows below it fill. */
+  int alikeAbove(Row heading, List<Row> below) {
+    List<Row> rows = grid.rows();
+    int at = rows.indexOf(heading);
+    Set<Integer> usual = new HashSet<>();
+    List<Row> some = below.subList(0, Math.min(ROWS_COMPARED, below.size()));
+    for (int column = 1; column <= grid.width(); column++) {
+      int filled = 0;
+      for (Row row : some) {
+        filled += row.cell(column).isBlank() ? 0 : 1;
+      }
+      if (filled * 10 >= some.size() * 6) {
+        usual.add(column);
+      }
+    }
+    int alike = 0;
+    for (Row row : rows.subList(0, at)) {
+      long same = usual.stream().filter(column -> !row.cell(column).isBlank()).count();
+      alike += usual.size() >= 2 && same * 10 >= usual.size() * 8L ? 1 : 0;
+    }
+    return alike;
   }
 
   /** The first headings may stand anywhere near the top. */
@@ -158,7 +197,13 @@ final class HeadingRows {
         && (roles.size() >= 2 || twoPins || items)
         && (known * 10 >= filled * 3 || items)
         && numbers <= 1
-        && partsList < 2;
+        && (partsList < 2 || namesEnds(roles));
+  }
+
+  private static boolean namesEnds(Set<Role> roles) {
+    boolean from = roles.contains(Role.FROM) || roles.contains(Role.FROM_PIN);
+    boolean to = roles.contains(Role.TO) || roles.contains(Role.TO_PIN);
+    return (from && to) || (roles.contains(Role.PIN) && roles.contains(Role.FAR));
   }
 
   /** Headings over headings: FROM and TO over Connector and Pin. */

@@ -1,6 +1,7 @@
 package dev.ringout.imports.find;
 
 import dev.ringout.cells.CellText;
+import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Grid;
 import dev.ringout.imports.list.Layout;
@@ -11,8 +12,10 @@ import dev.ringout.imports.list.Words;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
 import java.util.ArrayList;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import java.util.List;
-import java.util.Map;
 
 /** Finds the tables of a sheet: where the headings are, what stands above, what stands beside. */
 public final class TableFinder {
@@ -22,10 +25,23 @@ public final class TableFinder {
   private final Words words;
   private final HeadingReader headings;
   private final HeadingRows headingRows;
-  private final List<ListTable> tables = new ArrayList<>();
+  private final List<Region> tables = new ArrayList<>();
+  private final Said said;
   private final List<Row> above = new ArrayList<>();
 
-  private TableFinder(Grid grid, Words words, HeadingReader headings) {
+  /**
+   * What the user says of the sheet.
+   *
+   * @param headingRow where the headings stand; 0 where there are none
+   * @param item the connector whose pins are listed
+   */
+  public record Said(OptionalInt headingRow, Optional<String> item) {
+    /** Nothing said. */
+    public static final Said NOTHING = new Said(OptionalInt.empty(), Optional.empty());
+  }
+
+  private TableFinder(Grid grid, Words words, HeadingReader headings, Said said) {
+    this.said = said;
     this.grid = grid;
     this.words = words;
     this.headings = headings;
@@ -37,18 +53,19 @@ public final class TableFinder {
    *
    * @param above rows that stand above the first table
    */
-  public record Found(List<ListTable> tables, List<Row> above) {}
+  public record Found(List<Region> tables, List<Row> above) {}
 
   /** The tables of a sheet. */
-  public static Found find(Grid grid, Words words, HeadingReader headings) {
-    TableFinder finder = new TableFinder(grid, words, headings);
+  public static Found find(Grid grid, Words words, HeadingReader headings, Said said) {
+    TableFinder finder = new TableFinder(grid, words, headings, said);
     finder.find();
     return new Found(List.copyOf(finder.tables), List.copyOf(finder.above));
   }
 
   private void find() {
     List<Row> rows = grid.rows();
-    int heading = headingRows.first();
+    boolean forced = said.headingRow().isPresent();
+    int heading = forced ? saidHeading(said.headingRow().getAsInt()) : headingRows.first();
     if (heading == rows.size()) {
       withoutHeading();
       return;
@@ -67,13 +84,49 @@ public final class TableFinder {
     }
   }
 
+  /** The row of headings that the user names; past the end where there are none. */
+  private int saidHeading(int number) {
+    List<Row> rows = grid.rows();
+    for (int i = 0; i < rows.size(); i++) {
+      if (rows.get(i).number() == number) {
+        return i;
+      }
+    }
+    return rows.size();
+  }
+
   private List<ListColumn> columns(Row row) {
     List<ListColumn> columns = new ArrayList<>();
     int width = Math.max(row.cells().size(), grid.width());
     for (int column = 1; column <= width; column++) {
       columns.add(headings.understand(column, oneLine(row.cell(column))));
     }
-    return columns;
+    return withoutOld(columns);
+  }
+
+  /**
+   * What a hidden column says is old where a visible one says the same; and so are the pins beside
+   * an old end.
+   */
+  private List<ListColumn> withoutOld(List<ListColumn> columns) {
+    Set<Integer> hidden = grid.around().hiddenColumns();
+    List<ListColumn> without = new ArrayList<>();
+    boolean afterOld = false;
+    for (ListColumn column : columns) {
+      boolean twice =
+          columns.stream()
+              .anyMatch(
+                  other ->
+                      other.role() == column.role()
+                          && other.index() != column.index()
+                          && !hidden.contains(other.index()));
+      boolean old = hidden.contains(column.index()) && twice && column.role() != Role.KEEP;
+      boolean pinOfOld = afterOld && column.role() == Role.PIN && twice;
+      boolean drop = (old || pinOfOld) && !column.isSaid();
+      without.add(drop ? column.as(Role.KEEP, ColumnCertainty.CERTAIN) : column);
+      afterOld = drop && !pinOfOld;
+    }
+    return without;
   }
 
   private List<ListColumn> columns(Row first, Row second) {
@@ -86,7 +139,7 @@ public final class TableFinder {
       boolean alone = over.isEmpty() || below.isEmpty() || below.equals(over);
       columns.add(headings.understand(column, alone ? top + below : over + " " + below));
     }
-    return columns;
+    return withoutOld(columns);
   }
 
   /** Whether the heading on the left also stands over this column: merged, or an end's name. */
@@ -113,90 +166,98 @@ public final class TableFinder {
     List<Row> rows = grid.rows();
     List<ListColumn> columns = HeadingLess.columns(rows, grid.width(), words, headings);
     if (columns.isEmpty()) {
+      columns = HeadingLess.open(rows, grid.width(), words, headings);
+    }
+    if (columns.isEmpty()) {
       above.addAll(rows);
       return;
     }
-    boolean block = columns.stream().anyMatch(column -> column.role() == Role.FAR);
-    tables.add(
-        new ListTable(
-            grid,
-            0,
-            1,
-            grid.width(),
-            columns,
-            block ? Layout.BLOCK : Layout.FROM_TO,
-            sheetItem(),
-            List.copyOf(rows)));
+    String item = said.item().orElse(sheetItem());
+    tables.add(new Region(grid, 0, 1, grid.width(), columns, item, List.copyOf(rows), 0));
   }
 
-  /** Tables side by side have the same headings again after a blank one. */
+  /** Tables side by side have the same headings again. */
   private void add(Row heading, List<ListColumn> columns, List<Row> body) {
-    int start = 1;
-    List<int[]> spans = new ArrayList<>();
-    for (int column = 2; column < columns.size(); column++) {
-      boolean gap = columns.get(column - 1).heading().isEmpty();
-      if (gap && repeatsFrom(columns, column, start)) {
-        spans.add(new int[] {start, column - 1});
-        start = column + 1;
-      }
-    }
-    spans.add(new int[] {start, columns.size()});
-    String item = sheetItem().isEmpty() ? titleAbove(heading) : sheetItem();
-    for (int[] span : spans) {
-      List<Row> own = body;
-      Map<Integer, ColumnProfile> profiles = ColumnProfile.of(own, span[0], span[1], words);
-      Columns settled = Columns.settle(columns.subList(span[0] - 1, span[1]), profiles, item);
+    List<Groups.Span> spans = Groups.of(columns, body);
+    int outside = tables.isEmpty() ? headingRows.alikeAbove(heading, body) : 0;
+    for (Groups.Span span : spans) {
+      List<ListColumn> own = columns.subList(span.first() - 1, span.last());
       tables.add(
-          new ListTable(
+          new Region(
               grid,
               heading.number(),
-              span[0],
-              span[1],
-              settled.list(),
-              settled.layout(),
-              item,
-              List.copyOf(own)));
+              span.first(),
+              span.last(),
+              own,
+              said.item().orElse(spans.size() > 1 ? groupItem(heading, span, own) : item(heading)),
+              List.copyOf(body),
+              outside));
     }
   }
 
-  private static boolean repeatsFrom(List<ListColumn> columns, int index, int start) {
-    int first = start - 1;
-    while (first < columns.size() && columns.get(first).heading().isEmpty()) {
-      first++;
-    }
-    int same = 0;
-    while (index + same < columns.size()
-        && first + same < index
-        && !columns.get(index + same).heading().isEmpty()
-        && columns.get(index + same).key().equals(columns.get(first + same).key())) {
-      same++;
-    }
-    return same >= 2;
+  private String item(Row heading) {
+    return sheetItem().isEmpty() ? titleAbove(heading) : sheetItem();
   }
 
-  /** The item that a title just above the headings begins with: {@code CONNECTOR: J1 (POWER)}. */
+  /** The item of one of several tables side by side: in its heading, or in a title above it. */
+  private String groupItem(Row heading, Groups.Span span, List<ListColumn> columns) {
+    Optional<String> headed =
+        columns.stream()
+            .filter(column -> column.role() == Role.PIN && !column.item().isEmpty())
+            .map(ListColumn::item)
+            .findFirst();
+    if (headed.isPresent()) {
+      return headed.get();
+    }
+    boolean named = columns.stream().anyMatch(column -> column.role() == Role.ITEM);
+    List<Row> rows = grid.rows();
+    int at = rows.indexOf(heading);
+    for (int i = at - 1; i >= Math.max(0, at - ROWS_OF_TITLES); i--) {
+      List<String> own = texts(rows.get(i), span.first(), span.last());
+      if (own.size() == 1) {
+        String item = Titles.item(own.get(0), words);
+        boolean oneEach = texts(rows.get(i), 1, grid.width()).size() > 1;
+        if (!item.isEmpty() || (oneEach && !named)) {
+          return item.isEmpty() ? own.get(0) : item;
+        }
+      }
+    }
+    return item(heading);
+  }
+
+  /** The different texts of a row between two columns; a merged title is one. */
+  private static List<String> texts(Row row, int first, int last) {
+    List<String> texts = new ArrayList<>();
+    for (int column = first; column <= last; column++) {
+      String text = CellText.clean(row.cell(column).text());
+      if (!text.isEmpty() && !texts.contains(text)) {
+        texts.add(text);
+      }
+    }
+    return texts;
+  }
+
+  /** The item that a title just above the headings names: {@code CONNECTOR: J1 (POWER)}. */
   private String titleAbove(Row heading) {
     List<Row> rows = grid.rows();
     int at = rows.indexOf(heading);
     for (int i = at - 1; i >= Math.max(0, at - ROWS_OF_TITLES); i--) {
-      String text = "";
-      for (Cell cell : rows.get(i).cells()) {
-        text = text.isEmpty() ? CellText.clean(cell.text()) : text;
-      }
-      String[] parts = text.split("[\\s,:;()]+|(?<=\\d)-|-(?=\\D)", -1);
-      int first = parts.length > 1 && words.isAny("item", parts[0]) ? 1 : 0;
-      if (HeadingRows.filled(rows.get(i)) <= 2 && Ends.isDesignator(parts[first])) {
-        return parts[first];
+      List<String> texts = texts(rows.get(i), 1, grid.width());
+      if (texts.size() == 1 || texts.size() == 2) {
+        String item = Titles.item(String.join(" ", texts), words);
+        if (!item.isEmpty()) {
+          return item;
+        }
       }
     }
     return "";
   }
 
-  /** The designator that a sheet's name begins with: {@code J1} of "J1 - Power". */
+  /** The designator that a sheet's name holds: {@code J1} of "J1 - Power". */
   private String sheetItem() {
     String[] parts = CellText.clean(grid.name()).split("[\\s_,:-]+", -1);
     for (String part : parts) {
-      if (Ends.isDesignator(part)) {
+      if (Ends.isDesignator(part) && !words.isAny("furniture", part.replaceAll("\\d", ""))) {
         return part;
       }
     }

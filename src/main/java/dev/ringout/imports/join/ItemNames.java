@@ -2,13 +2,17 @@ package dev.ringout.imports.join;
 
 import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.Draft;
+import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.Understanding;
 import dev.ringout.imports.list.WiringOddity;
 import dev.ringout.source.Place;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -23,11 +27,13 @@ final class ItemNames {
   private final Set<String> ambiguous = new HashSet<>();
   private final Map<String, String> settledNames = new HashMap<>();
   private final Set<WiringOddity> said = new HashSet<>();
+  private final Map<String, String> merged = new HashMap<>();
   private String prefix = "";
 
   ItemNames(Understanding list, ListFindings findings) {
     this.findings = findings;
     prefix = commonPrefix(list);
+    mergeSpellings(list);
     for (String item : list.namesOfPins().keySet()) {
       String own = withoutPrefix(item);
       spelling.putIfAbsent(upper(own), own);
@@ -92,6 +98,57 @@ final class ItemNames {
     }
   }
 
+  /**
+   * Spellings of designators that differ in zeros, dashes and blanks alone are one item where no
+   * pin of one is a pin of another: {@code J1}, {@code J01} and {@code J-1}.
+   */
+  private void mergeSpellings(Understanding list) {
+    Map<String, Map<String, Set<String>>> pinsBySpelling = new LinkedHashMap<>();
+    Map<String, Integer> uses = new HashMap<>();
+    for (Draft draft : list.drafts()) {
+      for (End end : List.of(draft.from(), draft.to())) {
+        if (end.item().length() < 12) {
+          uses.merge(end.item(), 1, Integer::sum);
+          pinsBySpelling
+              .computeIfAbsent(looseKey(end.item()), key -> new LinkedHashMap<>())
+              .computeIfAbsent(end.item(), key -> new HashSet<>())
+              .add(end.pin());
+        }
+      }
+    }
+    for (Map<String, Set<String>> spellings : pinsBySpelling.values()) {
+      if (spellings.size() > 1 && haveNoPinInCommon(spellings.values())) {
+        String most =
+            spellings.keySet().stream()
+                .max(
+                    Comparator.<String>comparingInt(item -> uses.getOrDefault(item, 0))
+                        .thenComparingInt(item -> -item.length()))
+                .orElseThrow();
+        spellings.keySet().stream()
+            .filter(item -> !item.equals(most) && !upper(item).equals(upper(most)))
+            .forEach(item -> merged.put(item, most));
+      }
+    }
+  }
+
+  private static boolean haveNoPinInCommon(Collection<Set<String>> pins) {
+    Set<String> all = new HashSet<>();
+    for (Set<String> own : pins) {
+      for (String pin : own) {
+        if (pin.isEmpty() || !all.add(pin)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /** A designator without what hands leave out; any other text as it is. */
+  private static String looseKey(String item) {
+    boolean designator = item.matches("[A-Za-z]{1,4}[ _-]?0*\\d{1,4}");
+    return designator ? CellText.refKey(item.replaceAll("[ _-]", "")) : item;
+  }
+
   /** The item's name as it is written in the harness. */
   String of(String item, Place place) {
     String settled = settledNames.get(item);
@@ -104,6 +161,13 @@ final class ItemNames {
 
   private String settle(String item, Place place) {
     String text = item.indexOf('\n') >= 0 ? item.replaceAll("\\s+", " ") : item;
+    String twin = merged.get(text);
+    if (twin != null) {
+      if (said.add(new WiringOddity.TakenFor(text, twin))) {
+        findings.warning(place, new WiringOddity.TakenFor(text, twin));
+      }
+      return of(twin, place);
+    }
     String known = spelling.get(upper(text));
     if (known != null) {
       if (!known.equals(text)) {

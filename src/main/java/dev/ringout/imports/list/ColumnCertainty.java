@@ -4,7 +4,9 @@ import java.util.Locale;
 
 /** How sure a column's meaning is. */
 public enum ColumnCertainty {
-  /** The user said so, or the heading is a word of the trade and nothing else. */
+  /** The user said so: nothing overrules it. */
+  SAID,
+  /** The heading is a word of the trade and nothing else. */
   CERTAIN,
   /** The heading holds a word of the trade, or the cells look like it. */
   LIKELY,

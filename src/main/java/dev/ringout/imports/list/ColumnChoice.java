@@ -1,6 +1,8 @@
 package dev.ringout.imports.list;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What the user says a column is: {@code From Pin}, {@code Length (in)}.
@@ -16,6 +18,11 @@ public record ColumnChoice(Role role, String unit) {
     String title = united ? text.substring(0, open) : text;
     String unit = united ? text.substring(open + 1, text.lastIndexOf(')')).strip() : "";
     return Role.of(title).map(role -> new ColumnChoice(role, unit));
+  }
+
+  /** What a column can be, as the user would write it. */
+  public static List<String> titles() {
+    return Stream.of(Role.values()).map(Role::title).toList();
   }
 
   /** As the user would write it. */

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -19,7 +20,7 @@ public final class Ends {
   private static final Pattern LISTED = Pattern.compile("\\s*[,;&\\n]\\s*");
   private static final Pattern ADDED = Pattern.compile("\\s*\\+\\s*");
   private static final Pattern POINT =
-      Pattern.compile("(" + DESIGNATOR + ")\\s?[:./-]\\s?([A-Za-z0-9+]{1,5}[*']?)");
+      Pattern.compile("(" + DESIGNATOR + ")\\s?[:./-]\\s?([A-Za-z0-9+]{1,5}[*']?|-)");
   private static final Pattern NAMED = Pattern.compile("([^:]{2,40}):\\s*([^:]{1,40})");
   private static final Pattern PIN_PHRASE =
       Pattern.compile("(.{1,30}?)[ ,]+(\\p{L}+)\\.? ([A-Za-z0-9]{1,4})");
@@ -32,7 +33,7 @@ public final class Ends {
   private static final Pattern BARE_PIN = Pattern.compile("[A-Za-z]?\\d{1,3}[A-Za-z]?|[A-Za-z]");
 
   private final Words words;
-  private final Map<String, Text> read = new HashMap<>();
+  private final Map<Grammar, Map<String, Text>> read = new HashMap<>();
 
   /**
    * An end as its text gives it.
@@ -69,14 +70,48 @@ public final class Ends {
         && WHOLE_DESIGNATOR.matcher(text).matches();
   }
 
-  /** An item with its pin, or an item alone. */
+  /** An item with its pin, or an item alone, as the text looks. */
   public Text parse(String text) {
-    Text known = read.get(text);
-    if (known == null) {
-      known = parseNew(text);
-      read.put(text, known);
+    return parse(text, Grammar.AS_IT_LOOKS);
+  }
+
+  /** An item with its pin, or an item alone, as the column writes them. */
+  public Text parse(String text, Grammar grammar) {
+    Map<String, Text> known = read.computeIfAbsent(grammar, key -> new HashMap<>());
+    Text parsed = known.get(text);
+    if (parsed == null) {
+      parsed =
+          switch (grammar.kind()) {
+            case AS_IT_LOOKS -> parseNew(text);
+            case ITEM_ALONE -> new Text(text, "");
+            case SEPARATED -> separated(text, grammar.separator());
+          };
+      known.put(text, parsed);
     }
-    return known;
+    return parsed;
+  }
+
+  /** Parted at the last separator; as it looks where there is none. */
+  private Text separated(String whole, String separator) {
+    // What stands in brackets behind a point is a remark.
+    String text = whole.replaceFirst("(?<=\\S)\\s+\\(.*\\)$", "");
+    int at = text.lastIndexOf(separator, text.length() - separator.length() - 1);
+    // A pin may be a minus: BAT1--.
+    while (at > 0 && text.startsWith(separator, at - separator.length())) {
+      at -= separator.length();
+    }
+    String item = at > 0 ? text.substring(0, at).strip() : "";
+    String pin = at > 0 ? text.substring(at + separator.length()).strip() : "";
+    return item.isEmpty() || pin.isEmpty() ? parseNew(text) : new Text(item, shell(pin));
+  }
+
+  /** A name with a number after it, of which nobody can tell whether it is a pin: {@code Fan 2}. */
+  public static Optional<Text> numbered(String text) {
+    Matcher spaced = SPACED.matcher(text);
+    if (!spaced.matches() || isDesignator(spaced.group(1)) || text.indexOf(':') >= 0) {
+      return Optional.empty();
+    }
+    return Optional.of(new Text(spaced.group(1), spaced.group(2)));
   }
 
   private Text parseNew(String text) {
@@ -107,10 +142,6 @@ public final class Ends {
     Matcher dash = NAME_DASH_PIN.matcher(text);
     if (dash.matches()) {
       return new Text(dash.group(1).strip(), dash.group(2));
-    }
-    Matcher spaced = SPACED.matcher(text);
-    if (spaced.matches()) {
-      return new Text(spaced.group(1), spaced.group(2));
     }
     Matcher designated = DESIGNATED.matcher(text);
     if (designated.matches() && isDesignator(designated.group(1))) {
@@ -179,23 +210,45 @@ public final class Ends {
    * The points of a cell that lists several: each text is a point, or after the first a pin of the
    * same item. One text where the cell names one point, or it is not plain that there are more.
    */
-  public List<Text> parseAll(String text) {
-    if (!PinList.hasSeparator(text)) {
-      return List.of(parse(text));
+  public List<Text> parseAll(String text, Grammar grammar) {
+    List<Text> range = rangeOf(text, grammar);
+    if (!range.isEmpty()) {
+      return range;
+    }
+    Text whole = parse(text, grammar);
+    boolean polarity = whole.pin().equals("+") || whole.pin().equals("-");
+    if (polarity || !PinList.hasSeparator(text)) {
+      return List.of(whole);
     }
     Pattern separator = text.indexOf('+') > 0 ? ADDED : LISTED;
     String[] pieces = separator.split(text, -1);
     List<Text> points = new ArrayList<>();
     for (String piece : pieces) {
-      Text one = parse(piece);
+      Text one = parse(piece, grammar);
       if (!points.isEmpty() && BARE_PIN.matcher(piece).matches()) {
         one = new Text(points.get(0).item(), piece);
       }
       if (one.pin().isEmpty() || piece.isEmpty()) {
-        return List.of(parse(text));
+        return List.of(whole);
       }
       points.add(one);
     }
     return points;
+  }
+
+  /** The points of {@code J1-1..4}: what two dots part is a range and nothing else. */
+  private List<Text> rangeOf(String text, Grammar grammar) {
+    int dots = text.indexOf("..");
+    if (dots < 1) {
+      return List.of();
+    }
+    Text first = parse(text.substring(0, dots).strip(), grammar);
+    if (first.pin().isEmpty()) {
+      return PinList.range(text).stream().map(one -> parse(one, grammar)).toList();
+    }
+    String last = text.substring(dots).replaceFirst("^\\.+\\s*", "");
+    return PinList.range(first.pin() + ".." + last).stream()
+        .map(pin -> new Text(first.item(), pin))
+        .toList();
   }
 }

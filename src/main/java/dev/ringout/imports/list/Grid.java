@@ -35,6 +35,12 @@ public final class Grid {
     return new Grid(sheet, fillDown(rows, around.merges()), around);
   }
 
+  /** The same sheet with some of its rows alone. */
+  public Grid only(RowRange range) {
+    return new Grid(
+        sheet, rows.stream().filter(row -> range.holds(row.number())).toList(), around);
+  }
+
   private static List<Row> fillDown(List<Row> rows, List<Merge> merges) {
     if (merges.stream().allMatch(merge -> merge.lastRow() == merge.firstRow())) {
       return rows;

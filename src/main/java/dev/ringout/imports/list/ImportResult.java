@@ -7,19 +7,33 @@ import java.util.List;
 /**
  * A list as it was understood.
  *
- * @param bothEnds wires that the list gives at both their ends
- * @param oneSided wires that one end's list gives and the other's does not
- * @param farPinNotListed wires to a pin that the other end's list does not have
- * @param farHasNoList wires whose other end has no list of its own
+ * @param found how many wires were found at which ends
+ * @param weighed every table with every way to read it
  */
 public record ImportResult(
     List<SheetReport> sheets,
     Wiring wiring,
     List<Finding> findings,
-    int bothEnds,
-    int oneSided,
-    int farPinNotListed,
-    int farHasNoList) {
+    EndsFound found,
+    List<Weighed> weighed) {
+
+  /**
+   * How many wires were found at which of their ends.
+   *
+   * @param bothEnds wires that the list gives at both their ends
+   * @param oneSided wires that one end's list gives and the other's does not
+   * @param farPinNotListed wires to a pin that the other end's list does not have
+   * @param farHasNoList wires whose other end has no list of its own
+   */
+  public record EndsFound(int bothEnds, int oneSided, int farPinNotListed, int farHasNoList) {
+    /** Nothing was looked for. */
+    public static final EndsFound NONE = new EndsFound(0, 0, 0, 0);
+  }
+
+  /** Whether it is certain of every table how it tells its wires. */
+  public boolean isDecided() {
+    return weighed.stream().allMatch(Weighed::decided);
+  }
 
   /**
    * How one table of one sheet was understood; a sheet without any has one with {@link

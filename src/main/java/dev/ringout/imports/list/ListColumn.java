@@ -11,6 +11,7 @@ import java.util.Locale;
  * @param item for {@link Role#POINTS} and {@link Role#PIN} the item that the heading names; for
  *     {@link Role#SIGNAL} the item whose name it is; or empty
  * @param known whether the heading holds a word of the trade
+ * @param grammar how its texts name points, where it holds any
  */
 public record ListColumn(
     int index,
@@ -19,16 +20,39 @@ public record ListColumn(
     String unit,
     String item,
     boolean known,
-    ColumnCertainty certainty) {
+    ColumnCertainty certainty,
+    Grammar grammar) {
+
+  /** A column whose texts are points each as it looks. */
+  public ListColumn(
+      int index,
+      String heading,
+      Role role,
+      String unit,
+      String item,
+      boolean known,
+      ColumnCertainty certainty) {
+    this(index, heading, role, unit, item, known, certainty, Grammar.AS_IT_LOOKS);
+  }
 
   /** The same column in another role. */
   public ListColumn as(Role other, ColumnCertainty sure) {
-    return new ListColumn(index, heading, other, unit, item, known, sure);
+    return new ListColumn(index, heading, other, unit, item, known, sure, grammar);
   }
 
   /** The same column as one of an item's. */
   public ListColumn of(String otherItem) {
-    return new ListColumn(index, heading, role, unit, otherItem, known, certainty);
+    return new ListColumn(index, heading, role, unit, otherItem, known, certainty, grammar);
+  }
+
+  /** The same column with its points written so. */
+  public ListColumn written(Grammar otherGrammar) {
+    return new ListColumn(index, heading, role, unit, item, known, certainty, otherGrammar);
+  }
+
+  /** Whether the user said what it is. */
+  public boolean isSaid() {
+    return certainty == ColumnCertainty.SAID;
   }
 
   /** The heading without regard to case and blanks. */

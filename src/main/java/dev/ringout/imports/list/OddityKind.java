@@ -83,7 +83,9 @@ public enum OddityKind {
   /** A column that is not understood. */
   HEADING,
   /** A sheet without wires. */
-  NO_WIRES;
+  NO_WIRES,
+  /** A table that can be read in several ways. */
+  UNDECIDED;
 
   /** The word used in machine-readable output: {@code one-sided}. */
   public String word() {

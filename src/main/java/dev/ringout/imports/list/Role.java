@@ -24,6 +24,12 @@ public enum Role {
   TO_CODE("To Code"),
   /** A pin of the table's own connector. */
   PIN("Pin"),
+  /** The pin at both ends: a core that lands on terminals of its own name. */
+  BOTH_PINS("Both Pins"),
+  /** Points one after another. */
+  PATH("Path"),
+  /** Names the net on which the row's pin is. */
+  NET("Net"),
   /** Pins of the item that the heading names. */
   POINTS("Points"),
   GAUGE("Gauge"),
@@ -67,6 +73,9 @@ public enum Role {
         && this != TO_PIN
         && this != FAR_PIN
         && this != WIRE
+        && this != BOTH_PINS
+        && this != NET
+        && this != PATH
         && this != FROM_CODE
         && this != TO_CODE
         && this != FAR

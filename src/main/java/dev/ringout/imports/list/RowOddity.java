@@ -407,6 +407,19 @@ public sealed interface RowOddity extends Oddity {
     }
   }
 
+  /** A row without a near end goes on from the point above. */
+  record GoesOn(String from) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.CARRIED;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.goesOn(this);
+    }
+  }
+
   /**
    * What a writer makes of each kind.
    *
@@ -470,5 +483,7 @@ public sealed interface RowOddity extends Oddity {
     T marksNotTaken(MarksNotTaken odd);
 
     T marksShareTerminals(MarksShareTerminals odd);
+
+    T goesOn(GoesOn odd);
   }
 }

@@ -29,6 +29,32 @@ public sealed interface SheetOddity extends Oddity {
     }
   }
 
+  /** A table that can be read in several ways. */
+  record Undecided(Layout first) implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.UNDECIDED;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.undecided(this);
+    }
+  }
+
+  /** The user names a sheet or a table that the list does not have. */
+  record SheetNotFound(String name) implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.HEADING;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.sheetNotFound(this);
+    }
+  }
+
   /** A sheet on which no table of wires is recognised. */
   record NoTable() implements SheetOddity {
     @Override
@@ -209,6 +235,10 @@ public sealed interface SheetOddity extends Oddity {
     T noWires(NoWires odd);
 
     T noTable(NoTable odd);
+
+    T undecided(Undecided odd);
+
+    T sheetNotFound(SheetNotFound odd);
 
     T columnsWithoutWires(ColumnsWithoutWires odd);
 

@@ -25,6 +25,7 @@ import java.util.List;
 final class BlockReader extends TableReader {
   private final ImportOptions options;
   private final Legend legend;
+  private final boolean ownPinsAreWhole;
 
   BlockReader(
       ListTable table,
@@ -36,10 +37,27 @@ final class BlockReader extends TableReader {
     super(table, words, ends, findings, into);
     this.options = options;
     this.legend = Legend.of(table);
+    this.ownPinsAreWhole = cells.column(Role.ITEM).isEmpty() && areWhole(table, cells);
     boolean named = table.grid().name().contains(table.sheetItem());
     if (!table.sheetItem().isEmpty() && named && table.layout() == Layout.BLOCK) {
       into.otherName(table.grid().name(), table.sheetItem());
     }
+  }
+
+  /** Whether the own pins are full points such as {@code J1-2}, each with its item. */
+  private static boolean areWhole(ListTable table, TableCells cells) {
+    int filled = 0;
+    int whole = 0;
+    for (Row row : table.body()) {
+      String text =
+          cells
+              .column(Role.PIN)
+              .map(column -> CellText.clean(row.cell(column.index()).text()))
+              .orElse("");
+      filled += text.isEmpty() ? 0 : 1;
+      whole += Ends.looksLikePoint(text) ? 1 : 0;
+    }
+    return whole >= 2 && whole * 10 >= filled * 7;
   }
 
   @Override
@@ -66,6 +84,7 @@ final class BlockReader extends TableReader {
       case WIRE_ENDS -> wireEnd(row, own);
       case OPEN_ENDED -> openEnded(row, own);
       case PIN_NAMES -> spare(own, cells.text(row, Role.SIGNAL));
+      case NET_LIST -> onNet(row, own);
       default -> wire(row, own, farText);
     }
   }
@@ -110,6 +129,9 @@ final class BlockReader extends TableReader {
     if (isNoPin(item, text)) {
       return List.of();
     }
+    if (ownPinsAreWhole) {
+      return wholeOwnPins(row, text);
+    }
     List<String> range = PinList.range(text);
     List<String> pins = range.size() > 1 ? range : PinList.listed(text);
     List<End> own = new ArrayList<>();
@@ -128,6 +150,17 @@ final class BlockReader extends TableReader {
       }
       into.ownPin(item, name.pin(), names);
       own.add(new End(item, ends.shell(name.pin()), cells.place(row, Role.PIN), true));
+    }
+    return own;
+  }
+
+  private List<End> wholeOwnPins(Row row, String text) {
+    List<End> own = new ArrayList<>();
+    for (Ends.Text one : ends.parseAll(text, grammar(Role.PIN))) {
+      if (!one.pin().isEmpty()) {
+        into.ownPin(one.item(), one.pin(), List.of());
+      }
+      own.add(new End(one.item(), one.pin(), cells.place(row, Role.PIN), true));
     }
     return own;
   }
@@ -223,7 +256,7 @@ final class BlockReader extends TableReader {
 
   private List<End> far(Row row, String farText, String farPin) {
     if (isNoPin(farText, farPin)) {
-      return ends(ends.parseAll(farText), row, Role.FAR);
+      return ends(ends.parseAll(farText, grammar(Role.FAR)), row, Role.FAR);
     }
     List<End> far = new ArrayList<>();
     for (String pin : PinList.listed(farPin)) {
@@ -291,6 +324,17 @@ final class BlockReader extends TableReader {
     connect(row, cells.text(row, Role.WIRE), own, landing, text);
   }
 
+  /** A pin on a net; the rows of one net are joined. */
+  private void onNet(Row row, List<End> own) {
+    String net = cells.text(row, Role.NET);
+    if (own.isEmpty() || isNothing(net)) {
+      spare(own, net.isEmpty() ? cells.text(row, Role.SIGNAL) : net);
+      return;
+    }
+    tally.count(RowKind.WIRE);
+    own.forEach(end -> into.onNet(net, end));
+  }
+
   /** One end of a wire; the other stands at another pin, under the same number. */
   private void wireEnd(Row row, List<End> own) {
     String name = cells.text(row, Role.WIRE);
@@ -347,7 +391,7 @@ final class BlockReader extends TableReader {
       // The far end's own text is all that is said of the source.
       tally.count(RowKind.WIRE);
       End landing = new End(to, "", cells.place(row, Role.TO_CODE), false);
-      connect(row, "", ends(List.of(ends.parse(farText)), row, Role.FAR), List.of(landing), "");
+      connect(row, "", ends(List.of(ends.parse(farText, grammar(Role.FAR))), row, Role.FAR), List.of(landing), "");
       return;
     }
     if (isNothing(farText) && !isNothing(pinText)) {
@@ -381,7 +425,7 @@ final class BlockReader extends TableReader {
 
   private List<End> codedFar(Row row, String to, String farText) {
     List<End> far = new ArrayList<>();
-    for (Ends.Text text : ends.parseAll(farText)) {
+    for (Ends.Text text : ends.parseAll(farText, grammar(Role.FAR))) {
       boolean designated = Ends.isDesignator(text.item()) && !text.pin().isEmpty();
       far.add(
           designated

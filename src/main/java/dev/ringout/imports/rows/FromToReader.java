@@ -1,9 +1,11 @@
 package dev.ringout.imports.rows;
 
+import dev.ringout.cells.CellText;
 import dev.ringout.cells.PinList;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
@@ -18,7 +20,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Rows that are wires from one point to another. */
-final class FromToReader extends TableReader {
+class FromToReader extends TableReader {
+  private List<End> last = List.of();
+
   FromToReader(ListTable table, Words words, Ends ends, ListFindings findings, Understanding into) {
     super(table, words, ends, findings, into);
   }
@@ -37,12 +41,16 @@ final class FromToReader extends TableReader {
       withoutEnds(row, wire);
       return;
     }
+    if (goesOn(row, from, to, wire)) {
+      from = before(row);
+    }
     if (from.isNothing() || to.isNothing()) {
       oneEnd(row, name, from, to, wire);
       return;
     }
     List<End> starts = from.points();
     List<End> finishes = to.points();
+    last = finishes.isEmpty() ? last : finishes;
     if (from.stowed()) {
       starts = List.of(stowed(row, Role.FROM, from.text(), endName(row, name, finishes)));
     }
@@ -51,6 +59,31 @@ final class FromToReader extends TableReader {
       finishes = List.of(stowed(row, Role.TO, to.text(), from.stowed() ? end + "/2" : end));
     }
     wires(row, name, starts, finishes, to.joined());
+  }
+
+  /**
+   * Whether a row goes on from the point above: it has a far end, a remark and no near end. From
+   * where in the row above makes no other net.
+   */
+  private boolean goesOn(Row row, Side from, Side to, boolean wire) {
+    boolean open = !wire && from.text().isEmpty() && from.isNothing() && !to.isNothing();
+    return open && !last.isEmpty() && !to.stowed() && says(row);
+  }
+
+  private boolean says(Row row) {
+    for (ListColumn column : table.columns()) {
+      String text = CellText.clean(row.cell(column.index()).text());
+      if (!text.isEmpty() && words.mentions("goes on", text)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Side before(Row row) {
+    findings.warning(
+        cells.place(row, Role.FROM), new RowOddity.GoesOn(last.get(last.size() - 1).toString()));
+    return new Side("", false, false, false, List.of(last.get(last.size() - 1)));
   }
 
   private void wires(Row row, String name, List<End> starts, List<End> finishes, boolean joined) {
@@ -86,12 +119,11 @@ final class FromToReader extends TableReader {
   }
 
   /** One end of a row. */
-  private record Side(
-      String text, boolean isNothing, boolean stowed, boolean joined, List<End> points) {}
+  record Side(String text, boolean isNothing, boolean stowed, boolean joined, List<End> points) {}
 
-  private Side side(Row row, Role item, Role pin) {
+  final Side side(Row row, Role item, Role pin) {
     String text = cells.text(row, item);
-    String pinText = cells.text(row, pin);
+    String pinText = pinText(row, text, pin);
     String strip = cells.text(row, item == Role.FROM ? Role.FROM_STRIP : Role.TO_STRIP);
     boolean hasPin = !isNoPin(text, pinText);
     if (isStowed(text) || isStowed(pinText)) {
@@ -104,7 +136,7 @@ final class FromToReader extends TableReader {
       text = cells.carried(row, item);
     }
     if (text.isEmpty() && hasPin) {
-      Ends.Text whole = ends.parse(pinText);
+      Ends.Text whole = ends.parse(pinText, grammar(pin));
       if (!whole.pin().isEmpty()) {
         return new Side(pinText, false, false, false, ends(List.of(whole), row, pin));
       }
@@ -131,7 +163,16 @@ final class FromToReader extends TableReader {
   /** One column an end, whatever its heading: a point, or an item alone. */
   private Side oneColumn(Row row, Role column, String text) {
     return new Side(
-        text, false, false, text.indexOf('+') > 0, ends(ends.parseAll(text), row, column));
+        text, false, false, text.indexOf('+') > 0, ends(ends.parseAll(text, grammar(column)), row, column));
+  }
+
+  /** The pin of an end; a core that lands on terminals of its own name gives both ends theirs. */
+  private String pinText(Row row, String item, Role pin) {
+    String own = cells.text(row, pin);
+    if (!own.isEmpty() || cells.column(Role.BOTH_PINS).isEmpty() || isNothing(item)) {
+      return own;
+    }
+    return cells.text(row, Role.BOTH_PINS);
   }
 
   /** The pins of a cell: one, several, or a range where it is plain that it is one. */
@@ -162,6 +203,19 @@ final class FromToReader extends TableReader {
     }
   }
 
+  /** Whether a remark or a name says that the pin is not used. */
+  private boolean spareIsSaid(Row row) {
+    for (ListColumn column : table.columns()) {
+      boolean speaks =
+          column.role() == Role.SIGNAL || column.role() == Role.NOTE || column.role() == Role.KEEP;
+      String text = speaks ? CellText.clean(row.cell(column.index()).text()) : "";
+      if (!text.isEmpty() && words.mentions("spare", text)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** One end only: a spare pin; a spare wire where the row gives one; else a mistake. */
   private void oneEnd(Row row, String name, Side from, Side to, boolean wire) {
     Side there = from.isNothing() ? to : from;
@@ -182,7 +236,8 @@ final class FromToReader extends TableReader {
           stowed(row, role, missing.text(), endName(row, name, List.of(start))),
           List.of());
     } else if (said || !wire) {
-      if (!said && attributes) {
+      boolean nearMissing = from.isNothing() && !spareIsSaid(row);
+      if (!said && (attributes || nearMissing)) {
         lose(row, role, new RowOddity.NoOtherEnd(), SkipReason.NO_OTHER_END);
         return;
       }

@@ -65,7 +65,12 @@ final class RowFrames {
       only = cell.text();
       struck += cell.isStruck() ? 1 : 0;
       same += headed && isSame(cell.text(), column.heading()) ? 1 : 0;
-      boolean remark = column.role() == Role.NOTE || column.role() == Role.KEEP;
+      boolean remark =
+          column.role() == Role.NOTE
+              || column.role() == Role.KEEP
+              || column.role() == Role.FROM
+              || column.role() == Role.TO
+              || column.role() == Role.FAR;
       deleted |= remark && cell.text().length() < 14 && words.is("deleted", cell.text());
     }
     if (filled == 0) {
@@ -77,10 +82,35 @@ final class RowFrames {
     if (struck * 2 > filled || endsAreStruck(row)) {
       return Frame.STRUCK;
     }
-    if (deleted) {
+    if (deleted || isCommentedOut(row)) {
       return Frame.DELETED;
     }
+    if (isFurniture(row)) {
+      return Frame.NOTE;
+    }
     return filled <= 2 ? shortRow(row, filled, CellText.clean(only)) : Frame.CONTENT;
+  }
+
+  /** A row of the page's furniture: an end that is called "Date" or "Sheet". */
+  private boolean isFurniture(Row row) {
+    for (ListColumn column : table.columns()) {
+      boolean end =
+          switch (column.role()) {
+            case FROM, TO, FAR, FROM_PIN, TO_PIN -> true;
+            default -> false;
+          };
+      String text = end ? CellText.clean(row.cell(column.index()).text()) : "";
+      if (!text.isEmpty() && words.is("furniture", text.replaceFirst("\\s*:$", ""))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** A row that a mark at its beginning takes out, where no other row begins so. */
+  private boolean isCommentedOut(Row row) {
+    String first = row.cell(table.firstColumn()).text().strip();
+    return first.startsWith("#") && first.length() > 1 && Character.isWhitespace(first.charAt(1));
   }
 
   private static boolean isSame(String text, String heading) {

@@ -22,6 +22,9 @@ import java.util.Map;
 
 /** Rows that are one net each, through a pin of every item whose column holds one. */
 final class RowNetReader extends TableReader {
+  /** Where no row has a name, rows that share a point are one net. */
+  private static final String UNNAMED = " ";
+
   private final ImportOptions options;
   private final Map<String, String> netOfPoint = new HashMap<>();
   private final Map<String, Integer> rowOfPoint = new HashMap<>();
@@ -46,7 +49,11 @@ final class RowNetReader extends TableReader {
       return;
     }
     joinByNames(row, named.points());
+    joinByNet(signal, named.points());
     String net = signal.isEmpty() ? named.lastName() : signal;
+    if (net.isEmpty() && !isNamed()) {
+      net = UNNAMED;
+    }
     boolean wired = false;
     boolean any = false;
     for (List<End> group : groups(row, named.points())) {
@@ -61,6 +68,10 @@ final class RowNetReader extends TableReader {
       }
     }
     tally.count(wired ? RowKind.WIRE : any ? RowKind.SPARE : RowKind.NOTE);
+  }
+
+  private boolean isNamed() {
+    return table.columns().stream().anyMatch(column -> column.role() == Role.SIGNAL);
   }
 
   /**
@@ -129,7 +140,7 @@ final class RowNetReader extends TableReader {
       return List.of();
     }
     List<End> points = new ArrayList<>();
-    for (Ends.Text one : ends.parseAll(text)) {
+    for (Ends.Text one : ends.parseAll(text, column.grammar())) {
       boolean full =
           !one.pin().isEmpty() && (Ends.isDesignator(one.item()) || text.contains(" - "));
       if (full) {
@@ -168,6 +179,22 @@ final class RowNetReader extends TableReader {
     }
   }
 
+  /** A net that stands on several rows is one net where its heading says that it is a net. */
+  private void joinByNet(String net, Map<String, List<End>> byName) {
+    boolean isNet =
+        cells
+            .column(Role.SIGNAL)
+            .filter(column -> words.is("net", column.heading()) && column.item().isEmpty())
+            .isPresent();
+    boolean open = isNet && !isNothing(net) && byName.size() == 1;
+    if (open) {
+      byName.values().stream()
+          .flatMap(List::stream)
+          .findFirst()
+          .ifPresent(end -> into.onNet(net, end));
+    }
+  }
+
   /** A point that another row has under another name is not joined to both. */
   private List<End> withoutTaken(Row row, List<End> points, String net) {
     List<End> open = new ArrayList<>();
@@ -175,7 +202,8 @@ final class RowNetReader extends TableReader {
       String key = end.toString();
       Integer other = rowOfPoint.putIfAbsent(key, row.number());
       String otherNet = netOfPoint.putIfAbsent(key, net);
-      if (other != null && (otherNet == null || !otherNet.equals(net) || net.isEmpty())) {
+      boolean same = net.equals(UNNAMED);
+      if (other != null && !same && (otherNet == null || !otherNet.equals(net) || net.isEmpty())) {
         findings.warning(end.place(), new RowOddity.InAnotherNet(end.toString(), other));
       } else {
         open.add(end);

@@ -4,6 +4,7 @@ import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Draft.Value;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Grammar;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
@@ -46,6 +47,9 @@ public abstract class TableReader {
   private final boolean hasNotes;
   private final RowFrames frames;
 
+  /** Whether a pin is called plus, so that minus is a pin's name too and not a dash for none. */
+  private final boolean poles;
+
   TableReader(ListTable table, Words words, Ends ends, ListFindings findings, Understanding into) {
     this.table = table;
     this.words = words;
@@ -54,7 +58,24 @@ public abstract class TableReader {
     this.into = into;
     this.cells = new TableCells(table, words, findings);
     this.frames = new RowFrames(table, words, cells);
+    this.poles = hasPoles(table);
     this.hasNotes = table.columns().stream().anyMatch(column -> column.role() == Role.KEEP);
+  }
+
+  private static boolean hasPoles(ListTable table) {
+    for (ListColumn column : table.columns()) {
+      boolean pins =
+          switch (column.role()) {
+            case FROM_PIN, TO_PIN, FAR_PIN, PIN, BOTH_PINS -> true;
+            default -> false;
+          };
+      for (Row row : pins ? table.body() : List.<Row>of()) {
+        if (row.cell(column.index()).text().strip().equals("+")) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** The reader of a table's layout. */
@@ -67,7 +88,9 @@ public abstract class TableReader {
       Understanding into) {
     return switch (table.layout()) {
       case FROM_TO -> new FromToReader(table, words, ends, findings, into);
-      case BLOCK, ITEM_TO_POINTS, WIRE_ENDS, OPEN_ENDED, PIN_NAMES ->
+      case PATHS -> new PathReader(table, words, ends, findings, into);
+      case TERMINALS -> new TerminalReader(table, words, ends, findings, into);
+      case BLOCK, ITEM_TO_POINTS, WIRE_ENDS, OPEN_ENDED, PIN_NAMES, NET_LIST ->
           new BlockReader(table, words, ends, options, findings, into);
       case ROW_NETS -> new RowNetReader(table, words, ends, options, findings, into);
       case MARKS -> new MarksReader(table, words, ends, options, findings, into);
@@ -203,6 +226,11 @@ public abstract class TableReader {
     return letters.matches();
   }
 
+  /** How the column of a role writes points. */
+  final Grammar grammar(Role role) {
+    return cells.column(role).map(ListColumn::grammar).orElse(Grammar.AS_IT_LOOKS);
+  }
+
   final void lose(Row row) {
     lose(row, SkipReason.CELL_NOT_READ);
   }
@@ -234,7 +262,8 @@ public abstract class TableReader {
     boolean normallyClosed =
         pin.equalsIgnoreCase("NC")
             && (SWITCH.matcher(item).matches() || words.mentions("switch", item));
-    return !normallyClosed && isNothing(pin);
+    boolean pole = pin.equals("-") && poles && !isNothing(item);
+    return !normallyClosed && !pole && isNothing(pin);
   }
 
   final boolean isStowed(String text) {

@@ -1,0 +1,80 @@
+package dev.ringout.imports.list;
+
+import java.util.Locale;
+
+/**
+ * What speaks for or against one way to read a table.
+ *
+ * @param kind what was found
+ * @param points how much it counts; below 0 against
+ * @param count how many of something
+ * @param of of how many
+ * @param what a heading or a name, or empty
+ */
+public record Evidence(Kind kind, int points, int count, int of, String what) {
+
+  /** What can be found. */
+  public enum Kind {
+    /** The user said so. */
+    SAID,
+    /** Words of the trade name both ends. */
+    BOTH_ENDS_NAMED,
+    /** Words of the trade name one end. */
+    ONE_END_NAMED,
+    /** No word of the trade names an end. */
+    NO_END_NAMED,
+    /** Headings name items, or an item and its pins. */
+    ITEMS_IN_HEADINGS,
+    /** Columns taken for pins, though their headings name no item. */
+    HEADINGS_UNKNOWN,
+    /** Words of the trade name a net and its pins. */
+    NETS_NAMED,
+    /** The column of names may be of signals rather than of nets. */
+    SIGNALS_NAMED,
+    /** Ends that look like points or names of things. */
+    ENDS_LOOK_LIKE_POINTS,
+    /** Ends that look like neither. */
+    ENDS_LOOK_LIKE_NOTHING,
+    /** Ends that are pins whose item is not named. */
+    ITEM_UNKNOWN,
+    /** Each pin of an item stands once. */
+    PINS_ONCE,
+    /** Pins of one item stand again and again. */
+    PINS_AGAIN,
+    /** Points with three and more far ends. */
+    MANY_FAR_ENDS,
+    /** Ends that are joined to themselves. */
+    SELF,
+    /** Wires found at both their ends. */
+    FOUND_AT_BOTH_ENDS,
+    /** Wire numbers that stand at two pins each. */
+    NUMBERS_TWICE,
+    /** Wire numbers that do not. */
+    NUMBERS_NOT_TWICE,
+    /** Nets with several points. */
+    NETS_OF_SEVERAL,
+    /** Rows with several points. */
+    ROWS_OF_SEVERAL,
+    /** A column that looks like a part of the answer is not used. */
+    COLUMN_UNUSED,
+    /** Cells that are quantities. */
+    QUANTITIES,
+    /** Rows outside the table look like the rows in it. */
+    ROWS_OUTSIDE,
+    /** A number after a name may be a pin or a part of the name. */
+    NUMBER_MAY_BE_PIN,
+    /** Cores are named; they may be the terminals at both ends. */
+    CORES_MAY_BE_PINS,
+    /** A terminal may be one end's pin, or the strip's own. */
+    TERMINAL_BETWEEN,
+    /** The far ends are not listed. */
+    FAR_ENDS_MISSING,
+    /** A table with the same headings was read so. */
+    SAME_HEADINGS;
+
+    /** The word used in machine-readable output: {@code pins-once}. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+  }
+}

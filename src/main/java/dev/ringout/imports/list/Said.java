@@ -1,0 +1,54 @@
+package dev.ringout.imports.list;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Something that the user says of a part of a list.
+ *
+ * @param where empty for the whole list, a sheet's name, or a sheet's name, an exclamation mark and
+ *     the first cell of a table
+ * @param value what is said
+ */
+public record Said<T>(String where, T value) {
+
+  /** Whether it is said of a table. */
+  public boolean isOf(String sheet, String firstCell) {
+    return where.isEmpty() || isOfSheet(sheet) || where.equals(sheet + "!" + firstCell);
+  }
+
+  /** Whether it is said of every table of a sheet. */
+  public boolean isOfSheet(String sheet) {
+    return where.isEmpty() || where.equals(sheet);
+  }
+
+  /** How narrowly it is said: a table's own word counts for more than a sheet's. */
+  private int narrowness() {
+    return where.isEmpty() ? 0 : where.indexOf('!') > 0 ? 2 : 1;
+  }
+
+  /** What is said of a table, the narrowest and then the last word first. */
+  public static <T> Optional<T> of(List<Said<T>> all, String sheet, String firstCell) {
+    Said<T> best = null;
+    for (Said<T> one : all) {
+      boolean narrower = best == null || one.narrowness() >= best.narrowness();
+      best = one.isOf(sheet, firstCell) && narrower ? one : best;
+    }
+    return Optional.ofNullable(best).map(Said::value);
+  }
+
+  /** What is said of a sheet as a whole. */
+  public static <T> Optional<T> of(List<Said<T>> all, String sheet) {
+    Said<T> best = null;
+    for (Said<T> one : all) {
+      boolean narrower = best == null || one.narrowness() >= best.narrowness();
+      best = one.isOfSheet(sheet) && narrower ? one : best;
+    }
+    return Optional.ofNullable(best).map(Said::value);
+  }
+
+  /** As the user would write it before the value: {@code Sheet1!A5!}, or empty. */
+  public String prefix() {
+    return where.isEmpty() ? "" : where + "!";
+  }
+}

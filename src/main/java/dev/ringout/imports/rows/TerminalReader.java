@@ -1,0 +1,86 @@
+package dev.ringout.imports.rows;
+
+import dev.ringout.imports.list.Draft;
+import dev.ringout.imports.list.End;
+import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.ListFindings;
+import dev.ringout.imports.list.ListTable;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.RowOddity;
+import dev.ringout.imports.list.SkipReason;
+import dev.ringout.imports.list.SparePin;
+import dev.ringout.imports.list.Understanding;
+import dev.ringout.imports.list.Words;
+import dev.ringout.imports.rows.Tally.RowKind;
+import dev.ringout.sheet.Row;
+import java.util.List;
+
+/** Rows that are the terminals of a strip, with what comes from the left and goes to the right. */
+final class TerminalReader extends FromToReader {
+  TerminalReader(
+      ListTable table, Words words, Ends ends, ListFindings findings, Understanding into) {
+    super(table, words, ends, findings, into);
+  }
+
+  @Override
+  void readRow(Row row) {
+    String pin = cells.text(row, Role.PIN);
+    String item = item(row, pin);
+    Side left = side(row, Role.FROM, Role.FROM_PIN);
+    Side right = side(row, Role.TO, Role.TO_PIN);
+    if (cells.rowIsLost()) {
+      lose(row);
+      return;
+    }
+    if (isNoPin(item, pin)) {
+      withoutTerminal(row, left, right);
+      return;
+    }
+    End terminal = terminal(row, item, pin);
+    into.ownPin(terminal.item(), terminal.pin(), List.of());
+    String name = cells.text(row, Role.WIRE);
+    if (left.isNothing() && right.isNothing()) {
+      tally.count(RowKind.SPARE);
+      into.add(new SparePin(terminal, cells.text(row, Role.SIGNAL)));
+      return;
+    }
+    tally.count(RowKind.WIRE);
+    int number = 0;
+    for (Side side : List.of(left, right)) {
+      for (End far : side.points()) {
+        add(row, Draft.numbered(name, number++), terminal, far, List.of());
+      }
+    }
+  }
+
+  private void withoutTerminal(Row row, Side left, Side right) {
+    if (left.isNothing() && right.isNothing()) {
+      tally.count(RowKind.NOTE);
+    } else {
+      Side there = left.isNothing() ? right : left;
+      lose(row, Role.PIN, new RowOddity.NoPinHere(there.text()), SkipReason.NO_PIN_HERE);
+    }
+  }
+
+  private End terminal(Row row, String item, String pin) {
+    Ends.Text whole = ends.parse(pin, grammar(Role.PIN));
+    boolean full = !whole.pin().isEmpty() && Ends.looksLikePoint(pin);
+    return full
+        ? new End(whole.item(), whole.pin(), cells.place(row, Role.PIN), true)
+        : new End(item, ends.shell(pin), cells.place(row, Role.PIN), true);
+  }
+
+  private String item(Row row, String pin) {
+    String item = cells.text(row, Role.ITEM);
+    if (item.isEmpty() && !pin.isEmpty()) {
+      item = cells.carried(row, Role.ITEM);
+    }
+    if (!item.isEmpty()) {
+      return item;
+    }
+    if (!section().isEmpty()) {
+      return section();
+    }
+    return table.sheetItem().isEmpty() ? table.grid().name() : table.sheetItem();
+  }
+}

@@ -1,0 +1,367 @@
+package dev.ringout.imports.weigh;
+
+import dev.ringout.cells.CellText;
+import dev.ringout.imports.find.Proposals.Doubt;
+import dev.ringout.imports.find.Proposals.Proposal;
+import dev.ringout.imports.find.Region;
+import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Evidence;
+import dev.ringout.imports.list.Evidence.Kind;
+import dev.ringout.imports.list.Layout;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.ListTable;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.Words;
+import dev.ringout.imports.rows.Tally.RowKind;
+import dev.ringout.imports.weigh.Outcome.Share;
+import dev.ringout.sheet.Row;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The evidence for and against one way to read a table. */
+final class EvidenceOf {
+  private final Region region;
+  private final Proposal proposal;
+  private final ListTable table;
+  private final Outcome outcome;
+  private final Words words;
+  private final List<Evidence> evidence = new ArrayList<>();
+
+  EvidenceOf(Region region, Proposal proposal, Outcome outcome, Words words) {
+    this.region = region;
+    this.proposal = proposal;
+    this.table = proposal.table();
+    this.outcome = outcome;
+    this.words = words;
+  }
+
+  List<Evidence> list() {
+    if (proposal.said()) {
+      add(Kind.SAID, 100);
+    }
+    switch (table.layout()) {
+      case FROM_TO, TERMINALS -> fromTo();
+      case BLOCK -> block();
+      case ROW_NETS -> rowNets();
+      case NET_LIST -> netList();
+      case ITEM_TO_POINTS -> itemToPoints();
+      case WIRE_ENDS -> wireEnds();
+      case MARKS -> add(outcome.isMarked() ? Kind.SAID : Kind.NO_END_NAMED, outcome.isMarked() ? 100 : Weigher.LITTLE);
+      case PATHS -> paths();
+      case OPEN_ENDED -> add(Kind.FAR_ENDS_MISSING, Weigher.LITTLE - 1);
+      case PIN_NAMES, NONE -> {}
+    }
+    boolean unmarked = table.layout() == Layout.MARKS && !outcome.isMarked();
+    if (table.layout().tellsWires() && !unmarked) {
+      outcomeAsSuch();
+    }
+    return evidence;
+  }
+
+  private void add(Kind kind, int points) {
+    evidence.add(new Evidence(kind, points, 0, 0, ""));
+  }
+
+  private void add(Kind kind, int points, Share share) {
+    evidence.add(new Evidence(kind, points, share.count(), share.of(), ""));
+  }
+
+  private void add(Kind kind, int points, String what) {
+    evidence.add(new Evidence(kind, points, 0, 0, what));
+  }
+
+  private boolean named(Role... roles) {
+    for (ListColumn column : table.columns()) {
+      for (Role role : roles) {
+        if (column.role() == role && (column.isSaid() || column.known())) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private boolean has(Role role) {
+    return table.columns().stream().anyMatch(column -> column.role() == role);
+  }
+
+  /** Whether a heading names the end by a word for this side, or the user does. */
+  private boolean sided(Role item, Role pin, String side) {
+    return table.columns().stream()
+        .filter(column -> column.role() == item || column.role() == pin)
+        .anyMatch(
+            column ->
+                column.isSaid()
+                    || words.mentions(side, column.heading())
+                    || words.mentions("far", column.heading()));
+  }
+
+  /** Whether the item, or the pins where there is no item, have a word of the trade over them. */
+  private boolean worded(Role item, Role pin) {
+    return has(item) ? named(item) : named(pin);
+  }
+
+  private void fromTo() {
+    boolean from = sided(Role.FROM, Role.FROM_PIN, "from");
+    boolean to = sided(Role.TO, Role.TO_PIN, "to");
+    boolean twins = worded(Role.FROM, Role.FROM_PIN) && worded(Role.TO, Role.TO_PIN);
+    if (from && to) {
+      add(Kind.BOTH_ENDS_NAMED, 60);
+    } else if (twins) {
+      add(Kind.BOTH_ENDS_NAMED, 45);
+    } else if (from || to) {
+      add(Kind.ONE_END_NAMED, 20);
+    } else {
+      add(Kind.NO_END_NAMED, 0);
+    }
+    if (table.layout() == Layout.TERMINALS) {
+      add(Kind.TERMINAL_BETWEEN, named(Role.PIN) ? 10 : -10);
+      pinsOnce();
+    }
+    boolean pins = has(Role.FROM_PIN) && has(Role.TO_PIN);
+    Share points = points();
+    Share designated = designated();
+    if (designated.percent() >= 95 && region.headingRow() == 0) {
+      add(Kind.ENDS_LOOK_LIKE_POINTS, 55, designated);
+    } else if (points.percent() >= 80) {
+      add(Kind.ENDS_LOOK_LIKE_POINTS, pins || points.percent() >= 90 ? 35 : 25, points);
+    }
+  }
+
+  /** Ends that have a designator and a pin: nothing else in a list looks like them. */
+  private Share designated() {
+    int full = 0;
+    int all = 0;
+    for (var wire : outcome.wires()) {
+      for (var end : List.of(wire.from(), wire.to())) {
+        all++;
+        full += end.hasPin() && Ends.isDesignator(end.item()) ? 1 : 0;
+      }
+    }
+    return new Share(full, all);
+  }
+
+  /** Ends that have an item and a pin. */
+  private Share points() {
+    int full = 0;
+    int all = 0;
+    for (var wire : outcome.wires()) {
+      for (var end : List.of(wire.from(), wire.to())) {
+        all++;
+        boolean named = end.item().chars().anyMatch(Character::isLetter);
+        full += end.hasPin() && named ? 1 : 0;
+      }
+    }
+    return new Share(full, all);
+  }
+
+  private void block() {
+    boolean far =
+        sided(Role.FAR, Role.FAR_PIN, "far")
+            || sided(Role.FAR, Role.FAR_PIN, "to")
+            || sided(Role.FAR, Role.FAR_PIN, "from");
+    boolean own = named(Role.PIN) || named(Role.POINTS);
+    if (far && own) {
+      add(Kind.BOTH_ENDS_NAMED, 55);
+    } else if (far || own) {
+      add(Kind.ONE_END_NAMED, 20);
+    } else {
+      add(Kind.NO_END_NAMED, 0);
+    }
+    Share both = outcome.foundAtBothEnds();
+    if (both.percent() >= 40) {
+      add(Kind.FOUND_AT_BOTH_ENDS, 40, both);
+    }
+    pinsOnce();
+    Share points = points();
+    if (points.percent() >= 80) {
+      add(Kind.ENDS_LOOK_LIKE_POINTS, 15, points);
+    }
+  }
+
+  private void pinsOnce() {
+    Share once = outcome.ownPinsOnce();
+    if (once.of() < 2) {
+      return;
+    }
+    if (once.percent() >= 90) {
+      add(Kind.PINS_ONCE, 15, once);
+    } else if (once.percent() < 70) {
+      add(Kind.PINS_AGAIN, -40, new Share(once.of() - once.count(), once.of()));
+    }
+  }
+
+  private void rowNets() {
+    int named = 0;
+    int unknown = 0;
+    for (ListColumn column : table.columns()) {
+      if (column.role() == Role.POINTS) {
+        boolean item =
+            column.isSaid()
+                || Ends.isDesignator(firstWord(column.heading()))
+                || Ends.isDesignator(lastWord(column.heading()))
+                || (column.known()
+                    && words.mentions("pin", column.heading())
+                    && (column.item().length() > 1 || !region.item().isEmpty()))
+                || mostlyPoints(column);
+        named += item ? 1 : 0;
+        unknown += item ? 0 : 1;
+      }
+    }
+    if (named > 0) {
+      add(Kind.ITEMS_IN_HEADINGS, Math.min(named, 3) * 20, new Share(named, named + unknown));
+    }
+    if (unknown > 0) {
+      add(Kind.HEADINGS_UNKNOWN, -10 * Math.min(unknown, 4), new Share(unknown, named + unknown));
+    }
+    Share once = outcome.pointsOnce();
+    if (once.percent() >= 60) {
+      add(Kind.PINS_ONCE, 10, once);
+    }
+    int wires = outcome.tally().of(RowKind.WIRE);
+    int spares = outcome.tally().of(RowKind.SPARE);
+    add(Kind.ROWS_OF_SEVERAL, wires >= spares ? 10 : -10, new Share(wires, wires + spares));
+    if (!has(Role.SIGNAL) && named < 2) {
+      add(Kind.NO_END_NAMED, -10);
+    }
+  }
+
+  private boolean mostlyPoints(ListColumn column) {
+    int filled = 0;
+    int points = 0;
+    for (Row row : table.body().subList(0, Math.min(200, table.body().size()))) {
+      String text = CellText.clean(row.cell(column.index()).text());
+      filled += text.isEmpty() ? 0 : 1;
+      points += Ends.looksLikePoint(text) ? 1 : 0;
+    }
+    return points >= 2 && points * 10 >= filled * 8;
+  }
+
+  private static String firstWord(String heading) {
+    return heading.split("[\\s_(]+", -1)[0];
+  }
+
+  private static String lastWord(String heading) {
+    String[] parts = heading.split("[\\s_]+", -1);
+    return parts[parts.length - 1];
+  }
+
+  private void netList() {
+    ListColumn net =
+        table.columns().stream()
+            .filter(column -> column.role() == Role.NET)
+            .findFirst()
+            .orElseThrow();
+    boolean isNet = net.isSaid() || words.mentions("net", net.heading());
+    add(isNet ? Kind.NETS_NAMED : Kind.SIGNALS_NAMED, isNet ? 40 : 10, net.heading());
+    Share several = outcome.netsOfSeveral();
+    add(Kind.NETS_OF_SEVERAL, several.percent() >= 60 ? 25 : -30, several);
+    pinsOnce();
+  }
+
+  private void itemToPoints() {
+    if (named(Role.ITEM)) {
+      add(Kind.ITEMS_IN_HEADINGS, 30);
+    }
+    if (named(Role.PIN)) {
+      add(Kind.ONE_END_NAMED, 20);
+    }
+    pinsOnce();
+  }
+
+  private void wireEnds() {
+    Share twice = outcome.numbersTwice();
+    boolean named = named(Role.WIRE) && named(Role.PIN);
+    add(named ? Kind.BOTH_ENDS_NAMED : Kind.NO_END_NAMED, named ? 20 : 0);
+    if (twice.percent() >= 80) {
+      add(Kind.NUMBERS_TWICE, 45, twice);
+    } else {
+      add(Kind.NUMBERS_NOT_TWICE, -40, twice);
+    }
+  }
+
+  private void paths() {
+    Share points = points();
+    boolean fine = points.percent() >= 80;
+    add(
+        fine ? Kind.ENDS_LOOK_LIKE_POINTS : Kind.ENDS_LOOK_LIKE_NOTHING,
+        fine ? 60 : 0,
+        points);
+  }
+
+  /** What the wires themselves say, whatever the layout. */
+  private void outcomeAsSuch() {
+    Share formed = outcome.wellFormed();
+    if (formed.percent() < 90) {
+      add(
+          Kind.ENDS_LOOK_LIKE_NOTHING,
+          -Math.min(60, 100 - formed.percent()),
+          new Share(formed.of() - formed.count(), formed.of()));
+    }
+    if (table.layout() == Layout.ROW_NETS) {
+      pinColumnsUnused();
+    }
+    Share itemless = outcome.itemless();
+    if (itemless.percent() > 5) {
+      add(Kind.ITEM_UNKNOWN, -Math.min(50, itemless.percent()), itemless);
+    }
+    Share quantities = outcome.quantities(!named(Role.FROM_PIN, Role.TO_PIN, Role.FAR_PIN, Role.PIN));
+    if (quantities.percent() > 5) {
+      add(Kind.QUANTITIES, -Math.min(50, 2 * quantities.percent()), quantities);
+    }
+    Share many = outcome.manyFarEnds();
+    if (many.percent() > 8) {
+      add(Kind.MANY_FAR_ENDS, -Math.min(50, 2 * many.percent()), many);
+    }
+    Share self = outcome.self();
+    if (self.percent() > 5) {
+      add(Kind.SELF, -40, self);
+    }
+    for (ListColumn column : table.columns()) {
+      if (looksUnused(column)) {
+        add(Kind.COLUMN_UNUSED, -20, column.heading());
+      }
+    }
+    if (region.outside() > 2) {
+      add(
+          Kind.ROWS_OUTSIDE,
+          -Math.min(60, 15 * region.outside()),
+          new Share(region.outside(), region.outside() + table.body().size()));
+    }
+    if (proposal.doubt() == Doubt.NUMBER_MAY_BE_PIN) {
+      add(Kind.NUMBER_MAY_BE_PIN, 0);
+    }
+    if (proposal.doubt() == Doubt.CORES_MAY_BE_PINS) {
+      add(Kind.CORES_MAY_BE_PINS, 0);
+    }
+  }
+
+  private void pinColumnsUnused() {
+    for (ListColumn column : table.columns()) {
+      boolean open = column.role() == Role.KEEP && !column.known() && !column.isSaid();
+      if (open && !column.heading().isEmpty() && Ends.isDesignator(column.heading())) {
+        add(Kind.COLUMN_UNUSED, -20, column.heading());
+      }
+    }
+  }
+
+  /** A column of points or items, or with a word for one over it, of which nothing is made. */
+  private boolean looksUnused(ListColumn column) {
+    if (column.role() != Role.KEEP || column.isSaid()) {
+      return false;
+    }
+    int filled = 0;
+    int like = 0;
+    for (Row row : table.body().subList(0, Math.min(200, table.body().size()))) {
+      String text = CellText.clean(row.cell(column.index()).text());
+      filled += text.isEmpty() ? 0 : 1;
+      like += Ends.looksLikePoint(text) ? 1 : 0;
+    }
+    boolean often = filled * 2 >= Math.min(200, table.body().size());
+    boolean worded =
+        words.mentions("from", column.heading())
+            || words.mentions("to", column.heading())
+            || words.mentions("far", column.heading());
+    return often && (like * 10 >= filled * 6 || worded);
+  }
+}

@@ -1,0 +1,190 @@
+package dev.ringout.imports.weigh;
+
+import dev.ringout.imports.find.Proposals;
+import dev.ringout.imports.find.Proposals.Doubt;
+import dev.ringout.imports.find.Proposals.Proposal;
+import dev.ringout.imports.find.Region;
+import dev.ringout.imports.list.Draft;
+import dev.ringout.imports.list.End;
+import dev.ringout.imports.list.Evidence;
+import dev.ringout.imports.list.Grammar;
+import dev.ringout.imports.list.Hypothesis;
+import dev.ringout.imports.list.Hypothesis.Sample;
+import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.Layout;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.Said;
+import dev.ringout.imports.list.Weighed;
+import dev.ringout.imports.list.Words;
+import dev.ringout.source.Place;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Weighs the ways to read a table by evidence. Certain is one whose evidence is enough by itself
+ * and stands well apart from every other way that would make other wires; a table of which even the
+ * best way has little for it holds no wires; all between is asked.
+ */
+public final class Weigher {
+  /** With so much evidence a way of reading is taken. */
+  static final int ENOUGH = 50;
+
+  /** With less than this a table holds no wires. */
+  static final int LITTLE = 20;
+
+  /** By so much another way with other wires must be behind. */
+  static final int APART = 20;
+
+  private static final int SAMPLES = 3;
+
+  private final Words words;
+  private final ImportOptions options;
+
+  /** Weighs by these words, and by what the user said. */
+  public Weigher(Words words, ImportOptions options) {
+    this.words = words;
+    this.options = options;
+  }
+
+  private record Tried(Proposal proposal, Outcome outcome, List<Evidence> evidence, int score) {
+    Layout layout() {
+      return proposal.table().layout();
+    }
+
+    boolean makesWires() {
+      return layout().tellsWires()
+          && (!outcome.wires().isEmpty() || !outcome.nets().isEmpty());
+    }
+  }
+
+  /**
+   * Every way to read a table, the best first.
+   *
+   * @param alone whether the list has no other table, so that options need not name this one
+   */
+  public Weighed weigh(Region region, boolean alone) {
+    String sheet = region.grid().name();
+    String cell = region.firstCell();
+    Optional<Layout> layout = Said.of(options.shape().layouts(), sheet, cell);
+    Optional<Grammar> grammar = Said.of(options.shape().separators(), sheet, cell);
+    List<Tried> tried = new ArrayList<>();
+    for (Proposal proposal : Proposals.of(region, words, layout, grammar)) {
+      Tried one = tryOut(region, proposal);
+      boolean same =
+          tried.stream()
+              .anyMatch(
+                  other ->
+                      other.layout() == one.layout()
+                          && other.outcome().joins().equals(one.outcome().joins())
+                          && other.score() >= one.score());
+      if (!same) {
+        tried.add(one);
+      }
+    }
+    tried.sort(Comparator.comparingInt((Tried one) -> -rank(one)));
+    boolean decided = isDecided(tried);
+    List<Hypothesis> hypotheses = new ArrayList<>();
+    for (Tried one : tried) {
+      hypotheses.add(hypothesis(one, tried, alone ? "" : sheet + "!" + cell + "!"));
+    }
+    return new Weighed(sheet, cell, hypotheses, decided);
+  }
+
+  private Tried tryOut(Region region, Proposal proposal) {
+    Outcome outcome = Outcome.of(proposal.table(), words, options);
+    List<Evidence> evidence = new EvidenceOf(region, proposal, outcome, words).list();
+    return new Tried(
+        proposal, outcome, evidence, evidence.stream().mapToInt(Evidence::points).sum());
+  }
+
+  /** Ways that make no wires stand between what is little and what is something. */
+  private static int rank(Tried one) {
+    boolean marks = one.layout() == Layout.MARKS;
+    return one.makesWires() || marks || one.proposal().said() ? one.score() : Math.min(one.score(), LITTLE);
+  }
+
+  private static boolean isDecided(List<Tried> tried) {
+    Tried best = tried.get(0);
+    if (best.proposal().said()) {
+      return tried.stream()
+          .skip(1)
+          .noneMatch(
+              one ->
+                  one.proposal().said()
+                      && !one.outcome().joins().equals(best.outcome().joins())
+                      && one.score() + APART > best.score());
+    }
+    if (!best.makesWires()) {
+      return best.layout() != Layout.MARKS || best.outcome().tally().skipped().isEmpty();
+    }
+    if (best.score() < ENOUGH) {
+      return false;
+    }
+    return tried.stream()
+        .skip(1)
+        .filter(Tried::makesWires)
+        .filter(one -> !one.outcome().joins().equals(best.outcome().joins()))
+        .noneMatch(one -> one.score() + APART > best.score());
+  }
+
+  private static Hypothesis hypothesis(Tried one, List<Tried> all, String where) {
+    List<Sample> first = new ArrayList<>();
+    for (Draft wire : one.outcome().wires()) {
+      if (first.size() < SAMPLES) {
+        first.add(new Sample(wire.name(), wire.from(), wire.to(), false));
+      }
+    }
+    for (var net : one.outcome().nets().entrySet()) {
+      if (first.size() < SAMPLES && net.getValue().size() > 1) {
+        End from = net.getValue().get(0);
+        first.add(new Sample(net.getKey(), from, net.getValue().get(1), true));
+      }
+    }
+    int wires = one.outcome().wires().size();
+    int points = one.outcome().nets().values().stream().mapToInt(List::size).sum();
+    return new Hypothesis(
+        one.proposal().table(),
+        one.score(),
+        one.evidence(),
+        wires + points,
+        first,
+        confirming(one, all, where));
+  }
+
+  /** What to say on the command line so that this way is taken. */
+  private static List<String> confirming(Tried one, List<Tried> all, String where) {
+    List<String> said = new ArrayList<>();
+    if (one.layout() == Layout.MARKS) {
+      return List.of("--marks", String.join(",", one.outcome().marks()));
+    }
+    said.add("--layout");
+    said.add(where + one.layout().word());
+    boolean several =
+        all.stream().filter(other -> other.layout() == one.layout()).count() > 1;
+    if (!several) {
+      return said;
+    }
+    if (one.proposal().doubt() == Doubt.CORES_MAY_BE_PINS) {
+      one.proposal().table().columns().stream()
+          .filter(column -> column.role() == Role.BOTH_PINS)
+          .forEach(
+              column -> {
+                said.add("--column");
+                said.add(
+                    sheetOf(where)
+                        + Place.columnLetters(column.index())
+                        + "=Both Pins");
+              });
+    } else {
+      said.add("--separator");
+      said.add(where + one.proposal().table().columns().get(0).grammar().word());
+    }
+    return said;
+  }
+
+  private static String sheetOf(String where) {
+    return where.isEmpty() ? "" : where.substring(0, where.indexOf('!') + 1);
+  }
+}

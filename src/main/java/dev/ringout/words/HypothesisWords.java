@@ -1,0 +1,78 @@
+package dev.ringout.words;
+
+import dev.ringout.imports.list.End;
+import dev.ringout.imports.list.Evidence;
+import dev.ringout.imports.list.Hypothesis;
+import dev.ringout.units.Text;
+
+/** A way to read a table, in words: its first wires as sentences, and what speaks for it. */
+public final class HypothesisWords {
+  private HypothesisWords() {}
+
+  /** A wire as it would be read: {@code W1 runs from Drive 1 terminal U to Motor 1 terminal U}. */
+  public static String sentence(Hypothesis.Sample wire) {
+    if (wire.net()) {
+      return end(wire.from()) + " and " + end(wire.to()) + " are on the net " + wire.wire();
+    }
+    String name = wire.wire().isEmpty() ? "a wire" : wire.wire();
+    return name + " runs from " + end(wire.from()) + " to " + end(wire.to());
+  }
+
+  private static String end(End end) {
+    return end.hasPin() ? end.item() + " terminal " + end.pin() : end.item() + " (no terminal said)";
+  }
+
+  /** What was found that speaks for or against a way. */
+  public static String evidence(Evidence found) {
+    String share = Text.of("%d of %d ", found.count(), found.of());
+    return switch (found.kind()) {
+      case SAID -> "you said so";
+      case BOTH_ENDS_NAMED -> "the headings name both ends";
+      case ONE_END_NAMED -> "the headings name one end only";
+      case NO_END_NAMED -> "no heading names an end";
+      case ITEMS_IN_HEADINGS ->
+          found.of() == 0
+              ? "a heading names the item"
+              : share + "columns of pins have the item or the word pin in their heading";
+      case HEADINGS_UNKNOWN -> share + "columns are taken for pins though their headings say nothing of it";
+      case NETS_NAMED -> "the heading " + found.what() + " names nets";
+      case SIGNALS_NAMED -> "the names under " + found.what() + " need not be nets";
+      case ENDS_LOOK_LIKE_POINTS -> share + "ends have an item and a terminal";
+      case ENDS_LOOK_LIKE_NOTHING -> share + "ends look like no point";
+      case ITEM_UNKNOWN -> share + "ends are numbers whose item is not named";
+      case PINS_ONCE -> share + "pins stand once";
+      case PINS_AGAIN -> share + "pins stand again and again";
+      case MANY_FAR_ENDS -> share + "points would have three or more far ends";
+      case SELF -> share + "wires would run from a point to itself";
+      case FOUND_AT_BOTH_ENDS -> share + "wires are listed at both their ends";
+      case NUMBERS_TWICE -> share + "wire numbers stand at two pins each";
+      case NUMBERS_NOT_TWICE -> "only " + share + "wire numbers stand at two pins each";
+      case NETS_OF_SEVERAL -> share + "nets have several points";
+      case ROWS_OF_SEVERAL -> share + "rows have several points";
+      case COLUMN_UNUSED ->
+          "the column "
+              + (found.what().isEmpty() ? "without a heading" : found.what())
+              + " looks like a part of the answer and is not used";
+      case QUANTITIES -> share + "ends are quantities";
+      case ROWS_OUTSIDE -> share + "rows stand above the headings";
+      case NUMBER_MAY_BE_PIN -> "a number after a name may be its terminal or a part of the name";
+      case CORES_MAY_BE_PINS -> "the cores may be named after the terminals at both ends";
+      case TERMINAL_BETWEEN -> "a terminal stands between what comes and what goes";
+      case FAR_ENDS_MISSING -> "the far ends are not listed";
+      case SAME_HEADINGS -> "another table has the same headings";
+    };
+  }
+
+  /** The command that confirms a way, as it is typed in a shell. */
+  public static String command(String list, Hypothesis way) {
+    StringBuilder command = new StringBuilder("ringout import " + quoted(list));
+    for (String word : way.options()) {
+      command.append(' ').append(quoted(word));
+    }
+    return command.toString();
+  }
+
+  private static String quoted(String word) {
+    return word.matches("[A-Za-z0-9_./:=+-]+") ? word : "'" + word.replace("'", "'\\''") + "'";
+  }
+}
