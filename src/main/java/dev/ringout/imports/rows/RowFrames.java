@@ -14,7 +14,9 @@ import java.util.regex.Pattern;
 /** Which rows of a table are titles, headings, furniture or deleted, and which may hold a wire. */
 final class RowFrames {
   private static final Pattern PAGE =
-      Pattern.compile("(?i)(sheet|page)\\s*\\d+(\\s*(of|/)\\s*\\d+)?|.*cont(inue|'?)d.*");
+      Pattern.compile(
+          "(?iu)(sheet|page|seite|blatt|folio|feuille|hoja|p[aá]gina|foglio|blad|folha)\\s*\\d+"
+              + "(\\s*(of|/|von|sur|de|di|van)\\s*\\d+)?|.*cont(inue|'?)d.*");
 
   private final ListTable table;
   private final Words words;
