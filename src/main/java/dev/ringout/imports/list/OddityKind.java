@@ -36,6 +36,8 @@ public enum OddityKind {
   COMMENT,
   /** Red text. */
   RED,
+  /** A fill whose meaning the list does not say. */
+  FILL,
   /** Blanks that can't be seen. */
   BLANKS,
   /** Dashes and quotes that only look alike. */

@@ -4,8 +4,10 @@ import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.RowOddity;
 import dev.ringout.imports.list.Words;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
@@ -21,9 +23,11 @@ final class RowFrames {
   private final ListTable table;
   private final Words words;
   private final TableCells cells;
+  private final Fills fills;
   private String section = "";
 
   RowFrames(ListTable table, Words words, TableCells cells) {
+    this.fills = new Fills(table, words);
     this.table = table;
     this.words = words;
     this.cells = cells;
@@ -39,6 +43,8 @@ final class RowFrames {
     STRUCK,
     /** It says that it is deleted. */
     DELETED,
+    /** Its ends are filled with a colour that means deleted. */
+    FILLED,
     /** None of these: it may hold a wire. */
     CONTENT
   }
@@ -68,7 +74,10 @@ final class RowFrames {
       struck += cell.isStruck() ? 1 : 0;
       same += headed && isSame(cell.text(), column.heading()) ? 1 : 0;
       boolean remark = column.role() == Role.NOTE || column.role() == Role.KEEP;
-      deleted |= remark && cell.text().length() < 14 && words.is("deleted", cell.text());
+      // With a sign before it the word explains a colour, and says nothing of the row.
+      boolean explains = cell.text().startsWith("=");
+      deleted |=
+          remark && !explains && cell.text().length() < 14 && words.is("deleted", cell.text());
     }
     if (filled == 0) {
       return Frame.BLANK;
@@ -82,7 +91,21 @@ final class RowFrames {
     if (deleted) {
       return Frame.DELETED;
     }
-    return filled <= 2 ? shortRow(row, filled, CellText.clean(only)) : Frame.CONTENT;
+    if (fills.isLegend(row)) {
+      return Frame.NOTE;
+    }
+    Frame frame = filled <= 2 ? shortRow(row, filled, CellText.clean(only)) : Frame.CONTENT;
+    return frame == Frame.CONTENT && fills.isDeleted(row) ? Frame.FILLED : frame;
+  }
+
+  /** Why a row is taken for deleted by its fill. */
+  RowOddity filledAsDeleted(Row row) {
+    return fills.asDeleted(row);
+  }
+
+  /** Says once what holds for the table as a whole. */
+  void report(ListFindings findings) {
+    fills.report(findings);
   }
 
   private static boolean isSame(String text, String heading) {

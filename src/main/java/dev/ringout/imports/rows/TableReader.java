@@ -87,6 +87,7 @@ public abstract class TableReader {
       }
     }
     finish();
+    frames.report(findings);
     cells.report();
     return tally;
   }
@@ -98,6 +99,7 @@ public abstract class TableReader {
       case NOTE -> RowKind.NOTE;
       case STRUCK -> skip(row, new RowOddity.RowStruck(), SkipReason.STRUCK_THROUGH);
       case DELETED -> skip(row, new RowOddity.RowSaysDeleted(), SkipReason.SAYS_DELETED);
+      case FILLED -> skip(row, frames.filledAsDeleted(row), SkipReason.FILL_MEANS_DELETED);
       case CONTENT -> RowKind.WIRE;
     };
   }

@@ -224,7 +224,7 @@ class WordsTest {
             (phrase, byLanguage) -> {
               boolean heading =
                   byLanguage.values().stream().anyMatch(kinds -> !cells.containsAll(kinds));
-              if (heading && phrase.split(" ").length > 3) {
+              if (heading && phrase.split(" ", -1).length > 3) {
                 tooLong.add(phrase);
               }
             });
@@ -239,7 +239,7 @@ class WordsTest {
         if (line.startsWith("#") || colon < 0) {
           continue;
         }
-        for (String word : line.substring(colon + 1).split(",")) {
+        for (String word : line.substring(colon + 1).split(",", -1)) {
           kinds
               .computeIfAbsent(String.join(" ", Words.tokens(word)), key -> new LinkedHashMap<>())
               .computeIfAbsent(language, key -> new LinkedHashSet<>())
