@@ -89,20 +89,23 @@ public final class CellText {
     return false;
   }
 
-  /** Designators are compared without case, and without zeros before a number. */
+  /**
+   * Designators are compared without case, without zeros before a number, and without blanks but
+   * between two numbers.
+   */
   public static String refKey(String ref) {
     StringBuilder key = new StringBuilder(ref.length());
     String upper = ref.toUpperCase(Locale.ROOT);
+    boolean inNumber = false;
     for (int i = 0; i < upper.length(); i++) {
       char c = upper.charAt(i);
-      boolean leadingZero =
-          c == '0'
-              && (i == 0 || !isDigit(upper.charAt(i - 1)))
-              && i + 1 < upper.length()
-              && isDigit(upper.charAt(i + 1));
-      if (!leadingZero && c != ' ') {
-        key.append(c);
+      boolean more = i + 1 < upper.length() && isDigit(upper.charAt(i + 1));
+      boolean joins = c == ' ' && !(inNumber && more);
+      if (joins || (c == '0' && !inNumber && more)) {
+        continue;
       }
+      inNumber = isDigit(c);
+      key.append(c);
     }
     return key.toString();
   }

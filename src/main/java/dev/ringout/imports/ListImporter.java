@@ -1,6 +1,7 @@
 package dev.ringout.imports;
 
 import dev.ringout.cells.CellText;
+import dev.ringout.harness.Wire;
 import dev.ringout.harness.Wiring;
 import dev.ringout.imports.find.HeadingReader;
 import dev.ringout.imports.find.TableFinder;
@@ -8,7 +9,9 @@ import dev.ringout.imports.join.HarnessBuilder;
 import dev.ringout.imports.join.HarnessBuilder.Built;
 import dev.ringout.imports.join.TwoRows;
 import dev.ringout.imports.join.WireEnds;
+import dev.ringout.imports.list.CellBalance;
 import dev.ringout.imports.list.Draft;
+import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Grid;
 import dev.ringout.imports.list.ImportOptions;
@@ -110,6 +113,7 @@ public final class ListImporter {
         new HarnessBuilder(list, words, options, twoRows, findings, comments, noteHeading)
             .build(Place.of(shownName));
     built.duplicates().forEach(this::countAsSkipped);
+    List<CellBalance> cells = balance(sheets, built.wiring());
     if (built.wiring().wires().isEmpty() && built.wiring().links().isEmpty()) {
       findings.warning(Place.of(shownName), new SheetOddity.NoWires());
     }
@@ -119,7 +123,31 @@ public final class ListImporter {
         findings.list(),
         new ImportResult.EndsFound(
             built.bothEnds(), built.oneSided(), built.farPinNotListed(), built.farHasNoList()),
-        weighed);
+        weighed,
+        cells);
+  }
+
+  private List<CellBalance> balance(List<SheetTables> sheets, Wiring wiring) {
+    Set<String> items = new HashSet<>();
+    for (Wire wire : wiring.wires()) {
+      if (Ends.isDesignator(wire.from().ref())) {
+        items.add(wire.from().ref());
+      }
+      if (Ends.isDesignator(wire.to().ref())) {
+        items.add(wire.to().ref());
+      }
+    }
+    List<CellBalance> cells = new ArrayList<>();
+    for (SheetTables sheet : sheets) {
+      Balance balance = new Balance(sheet.grid(), items);
+      parts.stream()
+          .filter(part -> part.grid().equals(sheet.grid()))
+          .forEach(part -> balance.add(part.table(), part.tally()));
+      if (!sheet.grid().rows().isEmpty()) {
+        cells.add(balance.close(findings));
+      }
+    }
+    return cells;
   }
 
   /** A sheet with the tables that were found on it. */
@@ -150,7 +178,11 @@ public final class ListImporter {
         weighed.add(weigher.weigh(region, tables == 1));
       }
     }
-    return weighed;
+    boolean any = weighed.stream().anyMatch(table -> table.best().table().layout().tellsWires());
+    boolean joined = !options.joinBy().isEmpty();
+    return any || joined
+        ? weighed
+        : weighed.stream().map(table -> table.mayTellWires() ? table.asked() : table).toList();
   }
 
   /** Nothing is read while it is not certain how: what it may be is told instead. */
@@ -167,7 +199,7 @@ public final class ListImporter {
     new UnusedOptions(options, findings)
         .report(whole, sheets.stream().map(SheetTables::grid).toList(), weighed);
     return new ImportResult(
-        List.of(), Wiring.NONE, findings.list(), ImportResult.EndsFound.NONE, weighed);
+        List.of(), Wiring.NONE, findings.list(), ImportResult.EndsFound.NONE, weighed, List.of());
   }
 
   private void countAsSkipped(Draft duplicate) {

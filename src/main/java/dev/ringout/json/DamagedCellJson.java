@@ -24,6 +24,11 @@ final class DamagedCellJson implements DamagedCell.Cases<Reason> {
   }
 
   @Override
+  public Reason hashesAlone(DamagedCell.HashesAlone odd) {
+    return Reason.of("hashes-alone").with("value", odd.value());
+  }
+
+  @Override
   public Reason noResult(DamagedCell.NoResult odd) {
     return Reason.of("no-result");
   }

@@ -4,6 +4,7 @@ import dev.ringout.harness.Link;
 import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Wire;
 import dev.ringout.imports.list.Finding;
+import dev.ringout.imports.list.CellBalance;
 import dev.ringout.imports.list.Hypothesis;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.ImportResult.SheetReport;
@@ -34,6 +35,7 @@ public final class ImportJson {
     json.put("sheets", result.sheets().stream().map(ImportJson::sheet).toList());
     json.put("decided", result.isDecided());
     json.put("tables", result.weighed().stream().map(ImportJson::table).toList());
+    json.put("cells", result.cells().stream().map(ImportJson::cells).toList());
     Map<String, Object> counts = new LinkedHashMap<>();
     counts.put("wires", result.wiring().wires().size());
     counts.put("links", result.wiring().links().size());
@@ -104,6 +106,20 @@ public final class ImportJson {
                   return skipped;
                 })
             .toList());
+    return json;
+  }
+
+  private static Map<String, Object> cells(CellBalance cells) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("sheet", cells.sheet());
+    json.put("filled", cells.filled());
+    json.put("wires", cells.wires());
+    json.put("pins", cells.pins());
+    json.put("notes", cells.notes());
+    json.put("headings", cells.headings());
+    json.put("notRead", cells.notRead());
+    json.put("notUsed", cells.notUsed());
+    json.put("unused", cells.unused());
     return json;
   }
 

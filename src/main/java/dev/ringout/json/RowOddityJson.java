@@ -16,6 +16,23 @@ final class RowOddityJson implements RowOddity.Cases<Reason> {
   }
 
   @Override
+  public Reason rowFilledAsDeleted(RowOddity.RowFilledAsDeleted odd) {
+    return Reason.of("row-filled-as-deleted").with("legend", odd.legend());
+  }
+
+  @Override
+  public Reason filledAsDeletedInPart(RowOddity.FilledAsDeletedInPart odd) {
+    return Reason.of("filled-as-deleted-in-part")
+        .with("legend", odd.legend())
+        .with("rows", odd.rows());
+  }
+
+  @Override
+  public Reason fillsNotExplained(RowOddity.FillsNotExplained odd) {
+    return Reason.of("fills-not-explained").with("rows", odd.rows()).with("ofRows", odd.ofRows());
+  }
+
+  @Override
   public Reason conductorsOfCable(RowOddity.ConductorsOfCable odd) {
     return Reason.of("conductors-of-cable").with("written", odd.written());
   }
@@ -159,5 +176,10 @@ final class RowOddityJson implements RowOddity.Cases<Reason> {
   @Override
   public Reason goesOn(RowOddity.GoesOn odd) {
     return Reason.of("goes-on").with("from", odd.from());
+  }
+
+  @Override
+  public Reason namesOnSeveralRows(RowOddity.NamesOnSeveralRows odd) {
+    return Reason.of("names-on-several-rows").with("heading", odd.heading()).with("names", odd.names());
   }
 }

@@ -26,6 +26,11 @@ final class SheetOddityJson implements SheetOddity.Cases<Reason> {
   }
 
   @Override
+  public Reason pointsUnused(SheetOddity.PointsUnused odd) {
+    return Reason.of("points-unused").with("cells", odd.cells()).with("places", odd.places());
+  }
+
+  @Override
   public Reason columnsWithoutWires(SheetOddity.ColumnsWithoutWires odd) {
     return Reason.of("columns-without-wires").with("headings", odd.headings());
   }

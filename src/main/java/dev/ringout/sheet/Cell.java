@@ -10,8 +10,10 @@ import dev.ringout.units.Text;
  * @param ink how the text is marked
  * @param shown what the spreadsheet shows of a number where its format says more than the number
  *     ({@code 36 kΩ} for 36), else empty
+ * @param fill the colour that the cell is filled with, as six hexadecimal digits of red, green and
+ *     blue; empty where it is white or none
  */
-public record Cell(Stored kind, String text, Ink ink, String shown) {
+public record Cell(Stored kind, String text, Ink ink, String shown, String fill) {
   /** What can't be seen is made visible here, once for every kind of file. */
   public Cell {
     text = Text.visible(text);
@@ -50,12 +52,12 @@ public record Cell(Stored kind, String text, Ink ink, String shown) {
 
   /** A cell in plain ink. */
   public Cell(Stored kind, String text) {
-    this(kind, text, Ink.PLAIN, "");
+    this(kind, text, Ink.PLAIN, "", "");
   }
 
   /** The same number, which the spreadsheet shows otherwise. */
   Cell shownAs(String other) {
-    return other.isEmpty() ? this : new Cell(kind, text, ink, Text.visible(other));
+    return other.isEmpty() ? this : new Cell(kind, text, ink, Text.visible(other), fill);
   }
 
   /** A cell of plain text. */
@@ -65,7 +67,12 @@ public record Cell(Stored kind, String text, Ink ink, String shown) {
 
   /** The same cell, marked. */
   public Cell in(Ink other) {
-    return other.equals(ink) ? this : new Cell(kind, text, other, shown);
+    return other.equals(ink) ? this : new Cell(kind, text, other, shown, fill);
+  }
+
+  /** The same cell, filled with a colour. */
+  public Cell filled(String colour) {
+    return colour.equals(fill) ? this : new Cell(kind, text, ink, shown, colour);
   }
 
   /** Whether there is nothing in it but blanks. */

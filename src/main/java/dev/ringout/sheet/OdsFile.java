@@ -34,7 +34,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * OpenDocument spreadsheets. The library reads values, merges and comments; what is struck through
- * or red it does not know, so that {@link OdsMarks} reads it beside.
+ * red or filled it does not know, so that {@link OdsMarks} reads it beside.
  */
 final class OdsFile implements TabularFile {
   private static final String TYPE = "application/vnd.oasis.opendocument.spreadsheet";
@@ -142,7 +142,10 @@ final class OdsFile implements TabularFile {
 
     private Cell cell(Spot spot, @Nullable Object value, @Nullable String formula) {
       return marks.truth(spot).isEmpty()
-          ? cell(value, formula).in(marks.ink(spot)).shownAs(marks.shown(spot))
+          ? cell(value, formula)
+              .in(marks.ink(spot))
+              .shownAs(marks.shown(spot))
+              .filled(marks.fill(spot))
           : new Cell(Cell.Stored.BOOLEAN, marks.truth(spot));
     }
 

@@ -24,11 +24,15 @@ import org.xml.sax.XMLReader;
 import org.xml.sax.helpers.DefaultHandler;
 
 /**
- * What is struck through, red or filtered in an OpenDocument spreadsheet (OASIS OpenDocument 1.3
- * part 3: {@code style:text-line-through-style}, {@code fo:color}, {@code table:visibility}).
+ * What is struck through, red, filled or filtered in an OpenDocument spreadsheet (OASIS
+ * OpenDocument 1.3 part 3: {@code style:text-line-through-style}, {@code fo:color}, {@code
+ * fo:background-color}, {@code table:visibility}).
  */
 final class OdsMarks extends DefaultHandler {
   private static final int MOST_REPEATS = 1024;
+
+  /** Blanks filled over and over are decoration. */
+  private static final int MOST_BLANK_FILLS = 16;
 
   /** A number with what no one reads as a unit: signs, brackets, groups of digits, an exponent. */
   private static final Pattern NUMBER_SHOWN =
@@ -37,6 +41,7 @@ final class OdsMarks extends DefaultHandler {
 
   private final Map<String, OfSheet> sheets = new HashMap<>();
   private final Map<String, Style> styles = new HashMap<>();
+  private final Map<String, String> fills = new HashMap<>();
   private final List<String> columnStyles = new ArrayList<>();
   private final StringBuilder left = new StringBuilder();
   private final StringBuilder shown = new StringBuilder();
@@ -63,6 +68,7 @@ final class OdsMarks extends DefaultHandler {
   /** The marks of one sheet. */
   static final class OfSheet {
     private final Map<Spot, Ink> inks = new HashMap<>();
+    private final Map<Spot, String> fills = new HashMap<>();
     private final Map<Spot, String> truths = new HashMap<>();
     private final Map<Spot, String> shown = new HashMap<>();
     private final SortedSet<Integer> hiddenRows = new TreeSet<>();
@@ -72,6 +78,11 @@ final class OdsMarks extends DefaultHandler {
 
     Ink ink(Spot spot) {
       return inks.getOrDefault(spot, Ink.PLAIN);
+    }
+
+    /** The colour that a cell is filled with, or empty. */
+    String fill(Spot spot) {
+      return fills.getOrDefault(spot, FillColours.NONE);
     }
 
     /** TRUE or FALSE where the cell shows it, though it stores a number; else empty. */
@@ -143,6 +154,7 @@ final class OdsMarks extends DefaultHandler {
           filterButtons |= value(attributes, "table:display-filter-buttons").equals("true");
       case "style:style" -> styleName = value(attributes, "style:name");
       case "style:text-properties" -> startProperties(attributes);
+      case "style:table-cell-properties" -> startCellProperties(attributes);
       case "table:table" -> {
         sheet = sheets.computeIfAbsent(value(attributes, "table:name"), name -> new OfSheet());
         row = 0;
@@ -185,6 +197,13 @@ final class OdsMarks extends DefaultHandler {
       red = XlsxStyles.isRed(mixture >> 16, (mixture >> 8) & 0xff, mixture & 0xff);
     }
     styles.put(styleName, new Style(struck, red));
+  }
+
+  private void startCellProperties(Attributes attributes) {
+    String colour = value(attributes, "fo:background-color");
+    if (colour.matches("#[0-9a-fA-F]{6}")) {
+      fills.put(styleName, FillColours.shown(colour, 0));
+    }
   }
 
   private void startCell(Attributes attributes) {
@@ -257,6 +276,12 @@ final class OdsMarks extends DefaultHandler {
       Ink ink = anyStruck ? new Ink(true, left.toString(), anyRed) : Ink.RED;
       OfSheet marked = sheet;
       eachSpot(spot -> marked.inks.put(spot, ink));
+    }
+    String fill = fills.getOrDefault(cellStyle, FillColours.NONE);
+    boolean alone = cellRepeats <= MOST_BLANK_FILLS && rowRepeats <= MOST_BLANK_FILLS;
+    if (!fill.isEmpty() && (holdsSomething || anyText || alone)) {
+      OfSheet marked = sheet;
+      eachSpot(spot -> marked.fills.put(spot, fill));
     }
     if (number && !text.isBlank() && !NUMBER_SHOWN.matcher(text).matches()) {
       OfSheet marked = sheet;

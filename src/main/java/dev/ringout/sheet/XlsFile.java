@@ -19,6 +19,7 @@ import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.apache.poi.EncryptedDocumentException;
 import org.apache.poi.hssf.usermodel.HSSFCell;
+import org.apache.poi.hssf.usermodel.HSSFCellStyle;
 import org.apache.poi.hssf.usermodel.HSSFFont;
 import org.apache.poi.hssf.usermodel.HSSFRichTextString;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
@@ -27,11 +28,14 @@ import org.apache.poi.poifs.crypt.Decryptor;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.DateUtil;
+import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.SheetVisibility;
 
 /** Workbooks of the older kind, which are small enough to stand in memory (65,536 rows a sheet). */
 final class XlsFile implements TabularFile {
+  private static final short AUTOMATIC = HSSFColor.HSSFColorPredefined.AUTOMATIC.getIndex();
+
   private final HSSFWorkbook workbook;
   private final List<Sheet> sheets;
 
@@ -153,7 +157,19 @@ final class XlsFile implements TabularFile {
 
     private Cell cell(org.apache.poi.ss.usermodel.Cell stored) {
       Cell cell = plain(stored);
-      return cell.isBlank() ? cell : cell.in(ink((HSSFCell) stored, cell));
+      Cell inked = cell.isBlank() ? cell : cell.in(ink((HSSFCell) stored, cell));
+      return inked.filled(fill((HSSFCell) stored));
+    }
+
+    private static String fill(HSSFCell stored) {
+      HSSFCellStyle style = stored.getCellStyle();
+      if (style.getFillPattern() != FillPatternType.SOLID_FOREGROUND) {
+        return FillColours.NONE;
+      }
+      HSSFColor colour = style.getFillForegroundColorColor();
+      return colour == null || style.getFillForegroundColor() == AUTOMATIC
+          ? FillColours.NONE
+          : FillColours.of(colour.getTriplet());
     }
 
     private static Cell.Ink ink(HSSFCell stored, Cell cell) {

@@ -27,6 +27,13 @@ final class XlsxFile implements TabularFile {
     for (String part : parts.all(book, "styles")) {
       parts.parse(part, styles);
     }
+    if (styles.fills().askForTheme()) {
+      XlsxTheme theme = new XlsxTheme();
+      for (String part : parts.all(book, "theme")) {
+        parts.parse(part, theme);
+      }
+      styles.fills().theme(theme.colours());
+    }
     for (String part : parts.all(book, "sharedStrings")) {
       parts.parse(part, strings);
     }

@@ -3,6 +3,7 @@ package dev.ringout.sheet;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,9 @@ import org.xml.sax.helpers.DefaultHandler;
 final class XlsxRows extends DefaultHandler {
   private static final int MOST_COLUMNS = 16_384;
 
+  /** Rows filled to their very end are decoration. */
+  private static final int MOST_BLANK_FILLS = 256;
+
   private final XlsxStrings strings;
   private final XlsxStyles styles;
   private final boolean dates1904;
@@ -27,7 +31,9 @@ final class XlsxRows extends DefaultHandler {
   private final BitSet hiddenColumns = new BitSet();
   private final List<Surroundings.Merge> merges = new ArrayList<>();
   private boolean filtered;
+  private final Map<Integer, String> blankFills = new HashMap<>();
   private List<Cell> cells = new ArrayList<>();
+  private int widest;
   private int rowNumber;
   private int column;
   private String type = "";
@@ -115,6 +121,7 @@ final class XlsxRows extends DefaultHandler {
     rowNumber = number == null ? rowNumber + 1 : number(number);
     column = 0;
     cells = new ArrayList<>();
+    blankFills.clear();
     if (isOn(attributes.getValue("hidden"))) {
       hiddenRows.add(rowNumber);
     }
@@ -151,6 +158,7 @@ final class XlsxRows extends DefaultHandler {
       case "v" -> collecting = false;
       case "c" -> endCell();
       case "row" -> {
+        addColourBesideLast();
         Row row = new Row(rowNumber, Collections.unmodifiableList(cells));
         if (!row.isBlank()) {
           each.accept(row);
@@ -162,13 +170,34 @@ final class XlsxRows extends DefaultHandler {
 
   private void endCell() {
     Cell cell = hasValue ? cell(value.toString()) : withoutValue();
+    String fill = styles.fill(style);
     if (cell.kind() == Cell.Stored.TEXT && cell.text().isEmpty()) {
+      if (!fill.isEmpty() && blankFills.size() < MOST_BLANK_FILLS) {
+        blankFills.put(column, fill);
+      }
       return;
     }
     while (cells.size() < column - 1) {
-      cells.add(Cell.EMPTY);
+      cells.add(blank());
     }
-    cells.add(cell.in(ink(cell)));
+    widest = Math.max(widest, column);
+    cells.add(cell.in(ink(cell)).filled(fill));
+  }
+
+  /** The next cell of the row, in which nothing stands but maybe a colour. */
+  private Cell blank() {
+    if (blankFills.isEmpty()) {
+      return Cell.EMPTY;
+    }
+    return Cell.EMPTY.filled(blankFills.getOrDefault(cells.size() + 1, FillColours.NONE));
+  }
+
+  /** A colour beside the row's last text may explain it; no row becomes wider than texts are. */
+  private void addColourBesideLast() {
+    int next = cells.size() + 1;
+    if (!cells.isEmpty() && next <= widest && blankFills.containsKey(next)) {
+      cells.add(blank());
+    }
   }
 
   /** The ink of the text's own runs, else that of the cell's style. */

@@ -11,9 +11,9 @@ import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
 /**
- * Which cell styles show a number as a date, strike a text through or write it in red. Read here
- * rather than through the library's style table, which loads its whole XML binding for this one
- * question.
+ * Which cell styles show a number as a date, strike a text through, write it in red or fill its
+ * cell with a colour. Read here rather than through the library's style table, which loads its
+ * whole XML binding for this one question.
  */
 final class XlsxStyles extends DefaultHandler {
   private final Map<Integer, String> formats = new HashMap<>();
@@ -22,7 +22,11 @@ final class XlsxStyles extends DefaultHandler {
   private final List<Boolean> redFonts = new ArrayList<>();
   private final List<Integer> fontOfStyle = new ArrayList<>();
   private final Map<Integer, Optional<ShownNumbers>> shownByStyle = new HashMap<>();
+  private final FillColours fills = new FillColours();
+  private final List<Integer> fillOfStyle = new ArrayList<>();
   private boolean inFonts;
+  private boolean inFills;
+  private boolean inPalette;
   private boolean inCellStyles;
 
   /** Whether cells of this style show dates. */
@@ -57,6 +61,18 @@ final class XlsxStyles extends DefaultHandler {
   /** Whether cells of this style are written in red. */
   boolean isRed(int style) {
     return fontIs(redFonts, style);
+  }
+
+  /** The colour that cells of this style are filled with, or empty. */
+  String fill(int style) {
+    return style < 0 || style >= fillOfStyle.size()
+        ? FillColours.NONE
+        : fills.of(fillOfStyle.get(style));
+  }
+
+  /** The colours of the fills, which may need the theme. */
+  FillColours fills() {
+    return fills;
   }
 
   private boolean fontIs(List<Boolean> fonts, int style) {
@@ -113,6 +129,9 @@ final class XlsxStyles extends DefaultHandler {
       }
       case "strike" -> setLast(struckFonts, isOn(attributes));
       case "color" -> setLast(redFonts, isRed(attributes));
+      case "fills" -> inFills = true;
+      case "indexedColors" -> inPalette = true;
+      case "fill", "patternFill", "fgColor", "rgbColor" -> startColour(local, attributes);
       case "cellXfs" -> inCellStyles = true;
       case "xf" -> {
         if (inCellStyles) {
@@ -120,6 +139,8 @@ final class XlsxStyles extends DefaultHandler {
           formatOfStyle.add(format == null ? 0 : Integer.parseInt(format));
           String font = attributes.getValue("fontId");
           fontOfStyle.add(font == null ? 0 : Integer.parseInt(font));
+          String fill = attributes.getValue("fillId");
+          fillOfStyle.add(fill == null ? 0 : Integer.parseInt(fill));
         }
       }
       default -> {}
@@ -132,6 +153,24 @@ final class XlsxStyles extends DefaultHandler {
       inCellStyles = false;
     } else if (local.equals("fonts")) {
       inFonts = false;
+    } else if (local.equals("fills")) {
+      inFills = false;
+    } else if (local.equals("indexedColors")) {
+      inPalette = false;
+    }
+  }
+
+  /** Fills of conditional formats stand elsewhere: they depend on what a cell says. */
+  private void startColour(String local, Attributes attributes) {
+    if (inPalette && local.equals("rgbColor")) {
+      fills.ofPalette(attributes);
+    } else if (inFills) {
+      switch (local) {
+        case "fill" -> fills.begin();
+        case "patternFill" -> fills.pattern(attributes);
+        case "fgColor" -> fills.colour(attributes);
+        default -> {}
+      }
     }
   }
 

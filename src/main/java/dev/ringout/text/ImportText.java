@@ -2,6 +2,7 @@ package dev.ringout.text;
 
 import dev.ringout.harness.Wire;
 import dev.ringout.imports.list.Finding;
+import dev.ringout.imports.list.CellBalance;
 import dev.ringout.imports.list.Evidence;
 import dev.ringout.imports.list.Hypothesis;
 import dev.ringout.imports.list.ImportResult;
@@ -28,6 +29,7 @@ import java.util.TreeMap;
 /** How a list was understood, on one screen. */
 public final class ImportText {
   private static final int WIRES_SHOWN = 5;
+  private static final int PLACES_SHOWN = 6;
   private static final int WAYS_SHOWN = 2;
   private static final int SHEETS_SHOWN_WHOLE = 3;
   private static final int COLUMNS_SHOWN = 16;
@@ -199,6 +201,7 @@ public final class ImportText {
               result.found().farHasNoList()));
     }
     page.paragraph("  ", String.join("; ", parts));
+    result.cells().forEach(this::cells);
     long lost = result.lostRows();
     if (lost > 0) {
       page.paragraph(
@@ -206,6 +209,37 @@ public final class ImportText {
           page.styled(
               Style.BAD, Numbers.count(lost, "row") + " could not be read and may be wires"));
     }
+  }
+
+  /** What became of a sheet's cells, so that none is gone without a word. */
+  private void cells(CellBalance cells) {
+    Map<String, Integer> uses = new LinkedHashMap<>();
+    uses.put("in wires", cells.wires());
+    uses.put("in pins", cells.pins());
+    uses.put("in notes", cells.notes());
+    uses.put("in headings", cells.headings());
+    uses.put("not read", cells.notRead());
+    List<String> parts = new ArrayList<>();
+    uses.forEach(
+        (use, count) -> {
+          if (count > 0) {
+            parts.add(count + " " + use);
+          }
+        });
+    if (cells.notUsed() > 0) {
+      int more = cells.unused().size() - PLACES_SHOWN;
+      parts.add(
+          cells.notUsed()
+              + " not used ("
+              + String.join(", ", cells.unused().stream().limit(PLACES_SHOWN).toList())
+              + (more > 0 ? " and " + more + " more" : "")
+              + ")");
+    }
+    page.paragraph(
+        "  ",
+        Text.of(
+            "%s: %s of %s",
+            cells.sheet(), String.join(", ", parts), Numbers.count(cells.filled(), "filled cell")));
   }
 
   private void findings() {

@@ -25,6 +25,14 @@ final class DamagedCellWords implements DamagedCell.Cases<OddityWords> {
   }
 
   @Override
+  public OddityWords hashesAlone(DamagedCell.HashesAlone odd) {
+    return OddityWords.of(
+        "the cell shows "
+            + odd.value()
+            + " in place of what it held: its column was too narrow when the list was saved as text");
+  }
+
+  @Override
   public OddityWords noResult(DamagedCell.NoResult odd) {
     return OddityWords.of(
         "the cell holds a formula without a stored result; open and save it in a spreadsheet");

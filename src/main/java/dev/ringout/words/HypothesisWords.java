@@ -54,12 +54,14 @@ public final class HypothesisWords {
               + (found.what().isEmpty() ? "without a heading" : found.what())
               + " looks like a part of the answer and is not used";
       case QUANTITIES -> share + "ends are quantities";
+      case PARTS_LIST -> "headings of a list of parts to buy";
+      case NOTHING_OF_WIRES -> "no column tells of a wire: no number, gauge, colour, length, signal or pin";
       case ROWS_OUTSIDE -> share + "rows stand above the headings";
       case NUMBER_MAY_BE_PIN -> "a number after a name may be its terminal or a part of the name";
       case CORES_MAY_BE_PINS -> "the cores may be named after the terminals at both ends";
       case TERMINAL_BETWEEN -> "a terminal stands between what comes and what goes";
       case FAR_ENDS_MISSING -> "the far ends are not listed";
-      case SAME_HEADINGS -> "another table has the same headings";
+      case ITEM_TWICE -> "several columns of pins belong to " + found.what();
     };
   }
 

@@ -74,6 +74,7 @@ public final class ImportWords {
       case STRUCK -> "struck-through text";
       case COMMENT -> "a comment on a cell";
       case RED -> "red text";
+      case FILL -> "a fill whose meaning the list does not say";
       case BLANKS -> "blanks that can't be seen";
       case DASH -> "dashes and quotes that only look alike";
       case DITTO -> "marks for \"as above\"";
@@ -98,6 +99,7 @@ public final class ImportWords {
       case CODE -> "a code without a meaning";
       case HEADING -> "a column that is not understood";
       case NO_WIRES -> "a sheet without wires";
+      case NOT_USED -> "cells of which nothing is made";
       case UNDECIDED -> "a table that can be read in several ways";
     };
   }
@@ -125,6 +127,7 @@ public final class ImportWords {
     return switch (reason) {
       case STRUCK_THROUGH -> "struck through: taken as deleted";
       case SAYS_DELETED -> "says that it is deleted";
+      case FILL_MEANS_DELETED -> "filled with a colour that means deleted";
       case CELL_NOT_READ -> "a cell that the wire needs could not be read";
       case FAR_PIN_WITHOUT_ITEM -> "a far pin without its item";
       case WIRE_WITHOUT_ENDS -> "a wire without ends";

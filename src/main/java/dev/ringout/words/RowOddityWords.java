@@ -17,6 +17,35 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
   }
 
   @Override
+  public OddityWords rowFilledAsDeleted(RowOddity.RowFilledAsDeleted odd) {
+    return OddityWords.of(
+        "the row is filled with the colour that the list explains as \""
+            + odd.legend()
+            + "\": taken as deleted");
+  }
+
+  @Override
+  public OddityWords filledAsDeletedInPart(RowOddity.FilledAsDeletedInPart odd) {
+    return OddityWords.of(
+        "in "
+            + RowNumbers.named(odd.rows())
+            + " some cells are filled with the colour that the list explains as \""
+            + odd.legend()
+            + "\", but not both ends: read as they stand");
+  }
+
+  @Override
+  public OddityWords fillsNotExplained(RowOddity.FillsNotExplained odd) {
+    return OddityWords.of(
+        odd.rows().size()
+            + " of "
+            + odd.ofRows()
+            + " rows have cells filled with a colour whose meaning the list does not say: "
+            + RowNumbers.named(odd.rows())
+            + "; read as they stand");
+  }
+
+  @Override
   public OddityWords conductorsOfCable(RowOddity.ConductorsOfCable odd) {
     return OddityWords.of("\"" + odd.written() + "\" is read as that many conductors of one cable");
   }
@@ -188,5 +217,13 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
   @Override
   public OddityWords goesOn(RowOddity.GoesOn odd) {
     return OddityWords.of("goes on from " + odd.from() + " above, since no near end is given");
+  }
+
+  @Override
+  public OddityWords namesOnSeveralRows(RowOddity.NamesOnSeveralRows odd) {
+    return OddityWords.of(
+        "these names stand on several rows, which are not joined: "
+            + String.join(", ", odd.names())
+            + "; if each is one net, say --join-by \"" + odd.heading() + "\"");
   }
 }

@@ -31,6 +31,18 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
   }
 
   @Override
+  public OddityWords pointsUnused(SheetOddity.PointsUnused odd) {
+    int more = odd.cells() - odd.places().size();
+    return OddityWords.of(
+        Numbers.count(odd.cells(), "cell")
+            + (odd.cells() == 1 ? " names a point" : " name points")
+            + " and nothing is made of "
+            + (odd.cells() == 1 ? "it: " : "them: ")
+            + String.join(", ", odd.places())
+            + (more > 0 ? " and " + more + " more" : ""));
+  }
+
+  @Override
   public OddityWords columnsWithoutWires(SheetOddity.ColumnsWithoutWires odd) {
     return OddityWords.of("the columns " + String.join(", ", odd.headings()) + " tell no wires");
   }

@@ -159,7 +159,22 @@ class WhatCellsMeanTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"j01,J1", "J 1,J1", "TB01A02,TB1A2", "J10,J10", "J0,J0"})
+  @CsvSource({
+    "j01,J1",
+    "J001,J1",
+    "J0010,J10",
+    "J 1,J1",
+    "J1 01,J1 1",
+    "TB01A02,TB1A2",
+    "TB001A002,TB1A2",
+    "J10,J10",
+    "J100,J100",
+    "J1.01,J1.1",
+    "J0,J0",
+    "J000,J0",
+    "007,7",
+    "00,0"
+  })
   void a_designator_is_the_same_without_case_blanks_and_leading_zeros(String text, String key) {
     assertEquals(key, CellText.refKey(text));
   }

@@ -6,15 +6,19 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
+import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFRichTextString;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -23,7 +27,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /**
  * A small list of src/test/resources/lists as a workbook. A line is a row: cells with bars between,
  * then {@code =>} and what the import must say of it. Braces write what a spreadsheet stores:
- * {@code {date 2026-01-02}}, {@code {num 220}}, {@code {struck J1}}, {@code {part old/new}}.
+ * {@code {date 2026-01-02}}, {@code {num 220}}, {@code {struck J1}}, {@code {part old/new}}, {@code
+ * {fill FF0000 J1}}.
  */
 record MessyList(String sheet, List<String> directives, List<Line> lines) {
   private static final Pattern MARKED = Pattern.compile("\\{(\\w+) ?([^}]*)}");
@@ -113,6 +118,12 @@ record MessyList(String sheet, List<String> directives, List<Line> lines) {
         cell.setCellValue(value);
         cell.setCellStyle(inked(workbook, false));
       }
+      case "fill" -> {
+        cell.setCellStyle(filled(workbook, value.substring(0, 6)));
+        if (value.length() > 6) {
+          cell.setCellValue(value.substring(6).strip());
+        }
+      }
       case "part" -> {
         int slash = value.indexOf('/');
         XSSFRichTextString rich =
@@ -148,6 +159,15 @@ record MessyList(String sheet, List<String> directives, List<Line> lines) {
   private static CellStyle format(XSSFWorkbook workbook, String code) {
     CellStyle style = workbook.createCellStyle();
     style.setDataFormat(workbook.createDataFormat().getFormat(code));
+    return style;
+  }
+
+  private static CellStyle filled(XSSFWorkbook workbook, String colour) {
+    XSSFCellStyle style = workbook.createCellStyle();
+    style.setFillForegroundColor(
+        new XSSFColor(
+            HexFormat.of().parseHex(colour), workbook.getStylesSource().getIndexedColors()));
+    style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     return style;
   }
 

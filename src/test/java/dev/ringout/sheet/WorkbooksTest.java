@@ -4,19 +4,28 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.github.miachm.sods.Color;
+import com.github.miachm.sods.SpreadSheet;
+import com.github.miachm.sods.Style;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.Font;
+import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.ss.usermodel.RichTextString;
+import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTColor;
 
 /** Workbooks of the old and the new format give the same cells. */
 class WorkbooksTest {
@@ -149,6 +158,94 @@ class WorkbooksTest {
     assertFalse(book.cell(1, 2).isStruck(), "not all of it");
     assertEquals(new Cell.Ink(true, "J1-B", false), book.cell(1, 2).ink());
     assertEquals(Cell.Ink.RED, book.cell(1, 3).ink());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"list.xls", "list.xlsx"})
+  void the_colour_that_a_cell_is_filled_with_is_seen_as_on_paper(String file) throws Exception {
+    Book book =
+        Book.of(
+            folder.resolve(file),
+            workbook -> {
+              CellStyle red = filled(workbook, IndexedColors.RED);
+              CellStyle hatched = filled(workbook, IndexedColors.RED);
+              hatched.setFillPattern(FillPatternType.THIN_FORWARD_DIAG);
+              CellStyle white = filled(workbook, IndexedColors.WHITE);
+              var row = workbook.createSheet("List").createRow(0);
+              row.createCell(0).setCellValue("J1-A");
+              row.getCell(0).setCellStyle(red);
+              row.createCell(1).setCellStyle(red);
+              row.createCell(2).setCellValue("J1-C");
+              row.createCell(3).setCellValue("J1-D");
+              row.getCell(3).setCellStyle(white);
+              row.createCell(4).setCellValue("J1-E");
+              row.getCell(4).setCellStyle(hatched);
+            });
+    assertEquals("FF0000", book.cell(1, 1).fill());
+    assertEquals("FF0000", book.cell(1, 2).fill(), "blank, before a cell that is not");
+    assertTrue(book.cell(1, 2).isBlank());
+    assertEquals("", book.cell(1, 3).fill());
+    assertEquals("", book.cell(1, 4).fill(), "white is paper");
+    assertEquals("", book.cell(1, 5).fill(), "a pattern is not a colour");
+  }
+
+  private static CellStyle filled(Workbook workbook, IndexedColors colour) {
+    CellStyle style = workbook.createCellStyle();
+    style.setFillForegroundColor(colour.getIndex());
+    style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    return style;
+  }
+
+  /** ECMA-376 part 1, 18.8.3: a colour of the theme with a tint; -0.5 halves its lightness. */
+  @Test
+  void a_fill_in_a_colour_of_the_theme_is_that_colour() throws Exception {
+    Book book =
+        Book.of(
+            folder.resolve("list.xlsx"),
+            workbook -> {
+              var row = workbook.createSheet("List").createRow(0);
+              double[] tints = {0, -0.5, 0.5};
+              for (int column = 0; column < tints.length; column++) {
+                XSSFCellStyle style = (XSSFCellStyle) workbook.createCellStyle();
+                CTColor colour = CTColor.Factory.newInstance();
+                colour.setTheme(5);
+                if (tints[column] != 0) {
+                  colour.setTint(tints[column]);
+                }
+                style.setFillForegroundColor(XSSFColor.from(colour));
+                style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+                row.createCell(column).setCellValue("J1");
+                row.getCell(column).setCellStyle(style);
+              }
+            },
+            "<a:theme xmlns:a=\"http://schemas.openxmlformats.org/drawingml/2006/main\"><a:clrScheme>"
+                + "<a:dk1><a:sysClr val=\"windowText\" lastClr=\"000000\"/></a:dk1>"
+                + "<a:lt1><a:sysClr val=\"window\" lastClr=\"FFFFFF\"/></a:lt1>"
+                + "<a:dk2><a:srgbClr val=\"111111\"/></a:dk2><a:lt2><a:srgbClr val=\"222222\"/></a:lt2>"
+                + "<a:accent1><a:srgbClr val=\"333333\"/></a:accent1>"
+                + "<a:accent2><a:srgbClr val=\"C00000\"/></a:accent2>"
+                + "</a:clrScheme></a:theme>");
+    assertEquals("C00000", book.cell(1, 1).fill());
+    assertEquals("600000", book.cell(1, 2).fill());
+    assertEquals("FF6060", book.cell(1, 3).fill());
+  }
+
+  @Test
+  void an_open_document_s_fill_is_seen_as_well() throws Exception {
+    Path file = folder.resolve("list.ods");
+    SpreadSheet book = new SpreadSheet();
+    var sheet = new com.github.miachm.sods.Sheet("List", 2, 3);
+    sheet.getRange(0, 0).setValue("J1-A");
+    sheet.getRange(0, 2).setValue("J1-C");
+    Style red = new Style();
+    red.setBackgroundColor(new Color(255, 0, 0));
+    sheet.getRange(0, 0, 1, 2).setStyle(red);
+    book.appendSheet(sheet);
+    book.save(file.toFile());
+    Book read = Book.read(file);
+    assertEquals("FF0000", read.cell(1, 1).fill());
+    assertEquals("FF0000", read.cell(1, 2).fill(), "blank");
+    assertEquals("", read.cell(1, 3).fill());
   }
 
   @ParameterizedTest

@@ -122,12 +122,22 @@ final class Columns {
     if (has(Role.FROM)) {
       found.removeIf(end -> end.item().role() == Role.FROM);
       found.stream().limit(1).forEach(end -> become(end, Role.TO, Role.TO_PIN));
+      pinBeside(Role.FROM, Role.FROM_PIN);
     } else if (has(Role.TO)) {
       found.removeIf(end -> end.item().role() == Role.TO);
       found.stream().limit(1).forEach(end -> become(end, Role.FROM, Role.FROM_PIN));
+      pinBeside(Role.TO, Role.TO_PIN);
     } else if (found.size() >= 2) {
       become(found.get(0), Role.FROM, Role.FROM_PIN);
       become(found.get(1), Role.TO, Role.TO_PIN);
+    }
+  }
+
+  private void pinBeside(Role item, Role pin) {
+    for (int i = 0; i < columns.size() && !has(pin); i++) {
+      if (columns.get(i).role() == item) {
+        pinAfter(i).ifPresent(column -> set(column, pin, ColumnCertainty.LIKELY));
+      }
     }
   }
 
@@ -429,6 +439,8 @@ final class Columns {
       first(Role.FROM).ifPresent(column -> set(column, Role.FROM_CODE, ColumnCertainty.LIKELY));
       first(Role.TO).ifPresent(column -> set(column, Role.TO_CODE, ColumnCertainty.LIKELY));
     }
+    portsArePins(Role.FROM, Role.FROM_PIN);
+    portsArePins(Role.TO, Role.TO_PIN);
     Map<Role, ListColumn> kept = new EnumMap<>(Role.class);
     for (ListColumn column : List.copyOf(columns)) {
       Role role = column.role();
@@ -448,6 +460,15 @@ final class Columns {
       } else {
         set(column, Role.KEEP, ColumnCertainty.LIKELY);
       }
+    }
+  }
+
+  /** Of two columns beside each other for one end the second is the first one's port. */
+  private void portsArePins(Role item, Role pin) {
+    List<ListColumn> same = columns.stream().filter(column -> column.role() == item).toList();
+    boolean beside = same.size() == 2 && same.get(0).index() + 1 == same.get(1).index();
+    if (beside && !has(pin) && same.get(0).known() && same.get(1).known()) {
+      set(same.get(1), pin, ColumnCertainty.LIKELY);
     }
   }
 
@@ -629,7 +650,28 @@ final class Columns {
     return token.matches("[a-z]{1,2}\\d{1,2}");
   }
 
-  private Layout rowNets(List<ListColumn> points) {
+  /** Of a pin and its name, columns of one item beside each other, the pin is the point. */
+  private List<ListColumn> withoutNamesOfPins(List<ListColumn> points) {
+    List<ListColumn> kept = new ArrayList<>();
+    for (ListColumn column : points) {
+      boolean named =
+          points.stream()
+              .anyMatch(
+                  other ->
+                      other.role() == Role.PIN
+                          && column.role() != Role.PIN
+                          && Math.abs(other.index() - column.index()) == 1
+                          && !column.item().isEmpty()
+                          && other.item().equalsIgnoreCase(column.item()));
+      if (!named) {
+        kept.add(column);
+      }
+    }
+    return kept;
+  }
+
+  private Layout rowNets(List<ListColumn> all) {
+    List<ListColumn> points = withoutNamesOfPins(all);
     for (ListColumn column : points) {
       boolean own = column.known() && column.item().isEmpty() && !sheetItem.isEmpty();
       String item = own ? sheetItem : itemOf(column);

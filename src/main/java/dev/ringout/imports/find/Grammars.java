@@ -12,10 +12,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Judges by all texts of the ends together how they name points. */
 final class Grammars {
   private static final List<String> SEPARATORS = List.of(":", "-", ".", "/", "_");
+  /** A pin behind a separator that stands in no name. */
+  private static final Pattern ANY_PIN = Pattern.compile("[A-Za-z0-9_/+-]{1,16}");
+
   private static final int ROWS_LOOKED_AT = 2000;
 
   private final Words words;
@@ -109,7 +113,9 @@ final class Grammars {
       boolean block = separator.equals(":") && item.matches("\\d{1,3}");
       boolean lettered = item.chars().anyMatch(Character::isLetter) && item.length() <= 30;
       boolean named = block || lettered;
-      if (named && ColumnProfile.PIN.matcher(pin).matches()) {
+      boolean wide = separator.equals(":") || separator.equals(".");
+      Pattern pins = wide ? ANY_PIN : ColumnProfile.PIN;
+      if (named && pins.matcher(pin).matches()) {
         parted.add(new Ends.Text(item, pin));
       }
     }

@@ -3,6 +3,7 @@ package dev.ringout.imports.find;
 import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.ColumnChoice;
+import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Understands headings by the words in them: an end, a thing, a unit. */
 public final class HeadingReader {
@@ -38,6 +40,9 @@ public final class HeadingReader {
 
   private static final Set<String> UNITS =
       Set.of("ft", "feet", "foot", "in", "inch", "inches", "mm", "cm", "m", "metres", "meters");
+
+  private static final Pattern MEASURED =
+      Pattern.compile("[(\\[]\\s*(m?A|m?Ah|k?V|m?W|kW|Hz|k?\u03a9|ohms?|kg|g|\u20ac|\\$|EUR|USD|%)\\s*[)\\]]");
 
   /** Units that stand for nothing else in a heading. */
   private static final Set<String> MEASURES = Set.of("mm", "cm", "inch", "inches", "kg");
@@ -65,6 +70,16 @@ public final class HeadingReader {
   boolean isHeading(String text) {
     return (text.length() < 60 && alone(text).known())
         || overrides.containsKey(CellText.headingKey(text));
+  }
+
+  /** Whether a text is a word for a column, a designator beside it or not, and nothing else. */
+  boolean isPlain(String text) {
+    ListColumn column = alone(text);
+    boolean item = Ends.isDesignator(column.item());
+    return text.length() < 60
+        && column.known()
+        && (column.item().isEmpty() || item)
+        && column.role() != Role.KEEP;
   }
 
   /** What a heading means; texts that come again, as cells do, are looked up. */
@@ -109,7 +124,16 @@ public final class HeadingReader {
         rest.add(part.phrase());
       }
     }
+    boolean taggedEnd =
+        thing.equals("wire")
+            && !side.isEmpty()
+            && parts.stream().anyMatch(part -> part.kinds().contains("item"));
+    if (taggedEnd) {
+      // A tag at one end is the device's; alone it is the wire's.
+      thing = "item";
+    }
     boolean measured = parts.stream().anyMatch(part -> MEASURES.contains(part.phrase()));
+    measured |= MEASURED.matcher(heading).find();
     if (measured && !thing.equals("length") && !thing.equals("gauge")) {
       // "Strip (mm)" is a length to strip, not a strip.
       thing = "reading";

@@ -89,7 +89,7 @@ final class HeadingRows {
   private int next(int from) {
     List<Row> rows = grid.rows();
     for (int i = from; i < rows.size(); i++) {
-      if (mayFollow(i) && isHeading(rows.get(i)) && isWideEnough(i)) {
+      if (mayFollow(i) && isPlainHeading(rows.get(i)) && isWideEnough(i)) {
         return i;
       }
     }
@@ -102,7 +102,8 @@ final class HeadingRows {
     for (int i = from; i < rows.size(); i++) {
       Row row = rows.get(i);
       boolean candidate = mayFollow(i) || sameCells(row, heading) >= 2;
-      if (candidate && isHeading(row) && isWideEnough(i) && !isRepeat(row, heading)) {
+      boolean plain = sameCells(row, heading) >= 2 ? isHeading(row) : isPlainHeading(row);
+      if (candidate && plain && isWideEnough(i) && !isRepeat(row, heading)) {
         return i;
       }
     }
@@ -198,6 +199,22 @@ final class HeadingRows {
         && (known * 10 >= filled * 3 || items)
         && numbers <= 1
         && (partsList < 2 || namesEnds(roles));
+  }
+
+  /** Headings of which most are words of the trade and nothing else: in a list, data is near. */
+  private boolean isPlainHeading(Row row) {
+    if (!isHeading(row)) {
+      return false;
+    }
+    int filled = 0;
+    int plain = 0;
+    for (Cell cell : row.cells()) {
+      if (!cell.isBlank()) {
+        filled++;
+        plain += headings.isPlain(CellText.clean(cell.text())) ? 1 : 0;
+      }
+    }
+    return plain * 10 >= filled * 5;
   }
 
   private static boolean namesEnds(Set<Role> roles) {

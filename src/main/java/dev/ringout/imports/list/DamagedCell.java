@@ -55,6 +55,19 @@ public sealed interface DamagedCell extends Oddity {
     }
   }
 
+  /** A cell shows hashes where its column was too narrow for what it held. */
+  record HashesAlone(String value) implements DamagedCell {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.ERROR_VALUE;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.hashesAlone(this);
+    }
+  }
+
   /** A cell holds a formula whose result was not stored. */
   record NoResult() implements DamagedCell {
     @Override
@@ -373,6 +386,8 @@ public sealed interface DamagedCell extends Oddity {
     T saysBoolean(SaysBoolean odd);
 
     T errorValue(ErrorValue odd);
+
+    T hashesAlone(HashesAlone odd);
 
     T noResult(NoResult odd);
 

@@ -59,6 +59,10 @@ public record Evidence(Kind kind, int points, int count, int of, String what) {
     COLUMN_UNUSED,
     /** Cells that are quantities. */
     QUANTITIES,
+    /** Headings of a list of parts to buy. */
+    PARTS_LIST,
+    /** No column tells of a wire: no number, gauge, colour, length, signal or pin. */
+    NOTHING_OF_WIRES,
     /** Rows outside the table look like the rows in it. */
     ROWS_OUTSIDE,
     /** A number after a name may be a pin or a part of the name. */
@@ -69,8 +73,8 @@ public record Evidence(Kind kind, int points, int count, int of, String what) {
     TERMINAL_BETWEEN,
     /** The far ends are not listed. */
     FAR_ENDS_MISSING,
-    /** A table with the same headings was read so. */
-    SAME_HEADINGS;
+    /** Several columns of pins belong to one item. */
+    ITEM_TWICE;
 
     /** The word used in machine-readable output: {@code pins-once}. */
     public String word() {

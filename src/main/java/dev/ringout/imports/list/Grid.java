@@ -19,6 +19,7 @@ public final class Grid {
   private final List<Row> rows;
   private final Surroundings around;
   private final int width;
+  private final List<ColouredText> colouredTexts;
 
   private Grid(Sheet sheet, List<Row> rows, Surroundings around) {
     this.sheet = sheet;
@@ -26,6 +27,7 @@ public final class Grid {
     this.rows = rows;
     this.around = around;
     this.width = rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0);
+    this.colouredTexts = ColouredText.of(rows);
   }
 
   /** All rows of a sheet, with what is merged in every row that it spans. */
@@ -88,6 +90,11 @@ public final class Grid {
   /** What stands around the cells. */
   public Surroundings around() {
     return around;
+  }
+
+  /** Texts that may explain what colours mean; none where no cell is filled. */
+  public List<ColouredText> colouredTexts() {
+    return colouredTexts;
   }
 
   /** How many columns the widest row has. */

@@ -9,13 +9,15 @@ import java.util.List;
  *
  * @param found how many wires were found at which ends
  * @param weighed every table with every way to read it
+ * @param cells what became of every cell, a sheet each
  */
 public record ImportResult(
     List<SheetReport> sheets,
     Wiring wiring,
     List<Finding> findings,
     EndsFound found,
-    List<Weighed> weighed) {
+    List<Weighed> weighed,
+    List<CellBalance> cells) {
 
   /**
    * How many wires were found at which of their ends.

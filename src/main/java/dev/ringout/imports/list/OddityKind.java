@@ -36,6 +36,8 @@ public enum OddityKind {
   COMMENT,
   /** Red text. */
   RED,
+  /** A fill whose meaning the list does not say. */
+  FILL,
   /** Blanks that can't be seen. */
   BLANKS,
   /** Dashes and quotes that only look alike. */
@@ -84,6 +86,8 @@ public enum OddityKind {
   HEADING,
   /** A sheet without wires. */
   NO_WIRES,
+  /** Cells of which nothing is made. */
+  NOT_USED,
   /** A table that can be read in several ways. */
   UNDECIDED;
 

@@ -46,6 +46,55 @@ public sealed interface RowOddity extends Oddity {
     }
   }
 
+  /** A row's ends are filled with a colour that the list explains as deleted. */
+  record RowFilledAsDeleted(String legend) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.STRUCK;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.rowFilledAsDeleted(this);
+    }
+  }
+
+  /** Some cells of rows, but not both ends, are filled with the colour explained as deleted. */
+  record FilledAsDeletedInPart(String legend, List<Integer> rows) implements RowOddity {
+    /** Keeps a copy of what is listed. */
+    public FilledAsDeletedInPart {
+      rows = List.copyOf(rows);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.STRUCK;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.filledAsDeletedInPart(this);
+    }
+  }
+
+  /** Some rows have a colour whose meaning the list does not say. */
+  record FillsNotExplained(List<Integer> rows, int ofRows) implements RowOddity {
+    /** Keeps a copy of what is listed. */
+    public FillsNotExplained {
+      rows = List.copyOf(rows);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.FILL;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.fillsNotExplained(this);
+    }
+  }
+
   /** A type or colour names several conductors of one cable. */
   record ConductorsOfCable(String written) implements RowOddity {
     @Override
@@ -407,6 +456,24 @@ public sealed interface RowOddity extends Oddity {
     }
   }
 
+  /** Rows that are nets share names; they are not joined. */
+  record NamesOnSeveralRows(String heading, List<String> names) implements RowOddity {
+    /** Keeps a copy of what is listed. */
+    public NamesOnSeveralRows {
+      names = List.copyOf(names);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NAMES;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.namesOnSeveralRows(this);
+    }
+  }
+
   /** A row without a near end goes on from the point above. */
   record GoesOn(String from) implements RowOddity {
     @Override
@@ -429,6 +496,12 @@ public sealed interface RowOddity extends Oddity {
     T rowStruck(RowStruck odd);
 
     T rowSaysDeleted(RowSaysDeleted odd);
+
+    T rowFilledAsDeleted(RowFilledAsDeleted odd);
+
+    T filledAsDeletedInPart(FilledAsDeletedInPart odd);
+
+    T fillsNotExplained(FillsNotExplained odd);
 
     T conductorsOfCable(ConductorsOfCable odd);
 
@@ -485,5 +558,7 @@ public sealed interface RowOddity extends Oddity {
     T marksShareTerminals(MarksShareTerminals odd);
 
     T goesOn(GoesOn odd);
+
+    T namesOnSeveralRows(NamesOnSeveralRows odd);
   }
 }

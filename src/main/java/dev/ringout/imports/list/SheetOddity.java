@@ -42,6 +42,24 @@ public sealed interface SheetOddity extends Oddity {
     }
   }
 
+  /** Cells of which nothing is made hold points. */
+  record PointsUnused(int cells, List<String> places) implements SheetOddity {
+    /** Keeps a copy of what is listed. */
+    public PointsUnused {
+      places = List.copyOf(places);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NOT_USED;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.pointsUnused(this);
+    }
+  }
+
   /** The user names a sheet or a table that the list does not have. */
   record SheetNotFound(String name) implements SheetOddity {
     @Override
@@ -239,6 +257,8 @@ public sealed interface SheetOddity extends Oddity {
     T undecided(Undecided odd);
 
     T sheetNotFound(SheetNotFound odd);
+
+    T pointsUnused(PointsUnused odd);
 
     T columnsWithoutWires(ColumnsWithoutWires odd);
 

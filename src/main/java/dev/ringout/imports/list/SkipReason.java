@@ -8,6 +8,8 @@ public enum SkipReason {
   STRUCK_THROUGH(false),
   /** A remark says so. */
   SAYS_DELETED(false),
+  /** Its ends are filled with a colour that the list explains as deleted. */
+  FILL_MEANS_DELETED(false),
   /** A cell that the wire needs could not be read. */
   CELL_NOT_READ(true),
   /** A far pin stands without its item. */

@@ -16,6 +16,16 @@ public record Weighed(
     hypotheses = List.copyOf(hypotheses);
   }
 
+  /** Whether a way that tells wires is among them, taken or not. */
+  public boolean mayTellWires() {
+    return hypotheses.stream().anyMatch(way -> way.wires() > 0);
+  }
+
+  /** The same table while no other of the list tells wires either: it must be asked. */
+  public Weighed asked() {
+    return new Weighed(sheet, firstCell, hypotheses, false);
+  }
+
   /** The way that is taken, or would be first. */
   public Hypothesis best() {
     return hypotheses.get(0);

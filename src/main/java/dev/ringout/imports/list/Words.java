@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -14,10 +15,22 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The trade's words in headings and cells, from one data file a language. */
 public final class Words {
   private static final int LONGEST_PHRASE = 3;
+
+  private static final String FILLER = "filler";
+
+  /** {@code N°}, {@code nº}, {@code N.º}. */
+  private static final Pattern NUMBER_SIGN = Pattern.compile("(?i)(?<!\\p{L})n\\.? ?[º°]|№");
+
+  private static final Pattern MARKS_OF_LETTERS = Pattern.compile("\\p{Mn}+");
+
+  /** An article without its vowel: {@code l'isolant}, {@code d'arrivo}. */
+  private static final Pattern ELIDED =
+      Pattern.compile("(?i)(?<!\\p{L})(?:d|l|dell|all)['’](?=\\p{L})");
 
   private static final int MOST_REMEMBERED = 4096;
 
@@ -146,7 +159,10 @@ public final class Words {
   /** A phrase of a heading with the kinds that it may be; none where it is not known. */
   public record Part(String phrase, Set<String> kinds) {}
 
-  /** A heading in known phrases, the longest first, and unknown words. */
+  /**
+   * A heading in known phrases, the longest first, and unknown words. A word that joins others is
+   * nothing else between them: "de" is an end in "De borne" and none in "Couleur de fil".
+   */
   public List<Part> parts(String heading) {
     List<String> tokens = tokens(heading);
     List<Part> parts = new ArrayList<>();
@@ -158,7 +174,8 @@ public final class Words {
         String phrase = String.join(" ", tokens.subList(at, end));
         Set<String> kinds = kinds(phrase);
         if (!kinds.isEmpty()) {
-          part = new Part(phrase, kinds);
+          boolean joins = kinds.contains(FILLER) && at > 0 && end < tokens.size();
+          part = new Part(phrase, joins ? Set.of(FILLER) : kinds);
           length = end - at;
           break;
         }
@@ -169,8 +186,12 @@ public final class Words {
     return parts;
   }
 
-  /** Words in lower case: runs of letters, runs of digits, {@code #} as "no". */
-  public static List<String> tokens(String text) {
+  /**
+   * Words in lower case and without accents, for people type them or not: runs of letters, runs of
+   * digits, {@code #} and {@code N°} as "no".
+   */
+  public static List<String> tokens(String written) {
+    String text = plainLetters(written);
     List<String> tokens = new ArrayList<>();
     StringBuilder token = new StringBuilder();
     char previous = ' ';
@@ -194,6 +215,25 @@ public final class Words {
     }
     flush(token, tokens);
     return tokens;
+  }
+
+  /** With the letters that every keyboard has; the umlauts of German lose their dots as well. */
+  private static String plainLetters(String written) {
+    String text = written;
+    if (text.indexOf('\'') >= 0 || text.indexOf('’') >= 0) {
+      text = ELIDED.matcher(text).replaceAll("");
+    }
+    if (text.chars().allMatch(c -> c < 0x80)) {
+      return text;
+    }
+    text = NUMBER_SIGN.matcher(text).replaceAll("no ").replace('º', ' ');
+    String apart = Normalizer.normalize(text, Normalizer.Form.NFD);
+    return MARKS_OF_LETTERS
+        .matcher(apart)
+        .replaceAll("")
+        .replace("ß", "ss")
+        .replace("œ", "oe")
+        .replace("Œ", "OE");
   }
 
   private static void flush(StringBuilder token, List<String> tokens) {

@@ -5,17 +5,14 @@ import dev.ringout.imports.list.DamagedCell;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
+import dev.ringout.imports.rows.SpreadsheetTexts.ShownDate;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
 import dev.ringout.source.Severity;
 import dev.ringout.units.Numbers;
-import dev.ringout.units.Text;
-import java.time.LocalDate;
-import java.time.Month;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -26,15 +23,13 @@ import java.util.regex.Pattern;
  * notes; for gene names: Ziemann, Eren and El-Osta, Genome Biology 17:177, 2016, from memory).
  */
 final class Damage {
-  private static final Pattern ISO_DATE = Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})(T.*)?");
   private static final Pattern TIME = Pattern.compile("(\\d{2}):(\\d{2})(:\\d{2}.*)?");
-  private static final Pattern TEXT_DATE =
-      Pattern.compile(
-          "(?i)\\d{1,2}[-/. ](jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\\.?"
-              + "|(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*[-/. ]\\d{2}");
-  private static final Pattern EXPONENT = Pattern.compile("\\d(?:[.,]\\d+)?E[+-]?\\d+");
+  private static final Pattern EXPONENT = Pattern.compile("\\d(?:[.,]\\d+)?[Ee][+-]?\\d+");
   private static final Pattern LETTER_BETWEEN = Pattern.compile("\\d+[A-DF-Z]\\d+");
   private static final int DRAGGED = 4;
+
+  /** The longest text that a spreadsheet shows of a date. */
+  private static final int LONGEST_DAMAGED = 30;
 
   /** Significant digits of a number in IEEE 754 binary64 as spreadsheets keep it. */
   private static final int DIGITS_KEPT = 15;
@@ -42,6 +37,8 @@ final class Damage {
   private final ListTable table;
   private final Map<Integer, Integer> indexOfRow = new HashMap<>();
   private final Map<Integer, Evidence> evidence = new HashMap<>();
+  private final Map<Integer, List<String>> textsOfColumn = new HashMap<>();
+  private final SpreadsheetTexts texts = SpreadsheetTexts.standard();
 
   Damage(ListTable table) {
     this.table = table;
@@ -87,12 +84,13 @@ final class Damage {
     if (time.matches()) {
       return error(new DamagedCell.MadeTime(cell.text(), pointsOf(time)));
     }
-    Matcher date = ISO_DATE.matcher(cell.text());
+    List<String> candidates =
+        SpreadsheetTexts.stored(cell.text())
+            .map(date -> candidates(row, column, date))
+            .orElse(List.of());
     return error(
-        date.matches()
-            ? new DamagedCell.MadeDate(
-                cell.text(), neighbours(row, column), candidates(row, column, date))
-            : new DamagedCell.MadeDate(cell.text(), List.of(), List.of()));
+        new DamagedCell.MadeDate(
+            cell.text(), candidates.isEmpty() ? List.of() : neighbours(row, column), candidates));
   }
 
   /** The points that may have been typed: {@code 1:2}, and {@code 3 A} for three in the morning. */
@@ -109,13 +107,11 @@ final class Damage {
   }
 
   /** Both orders of day and month, the one that continues its neighbours first. */
-  private List<String> candidates(Row row, ListColumn column, Matcher date) {
-    int month = Integer.parseInt(date.group(2));
-    int day = Integer.parseInt(date.group(3));
+  private List<String> candidates(Row row, ListColumn column, ShownDate date) {
+    int month = date.month();
+    int day = date.day();
     String monthFirst = month + "-" + day;
     String dayFirst = day + "-" + month;
-    String name =
-        LocalDate.of(2000, Month.of(month), 1).getMonth().name().substring(0, 3) + "-" + day;
     List<String> neighbours = neighbours(row, column);
     boolean slash = neighbours.stream().anyMatch(text -> text.contains("/"));
     boolean monthFits = neighbours.stream().anyMatch(text -> startsLike(text, month));
@@ -125,7 +121,7 @@ final class Damage {
     List<String> orders = first.equals(second) ? List.of(first) : List.of(first, second);
     List<String> candidates = new ArrayList<>();
     orders.forEach(order -> candidates.add(slash ? order.replace('-', '/') : order));
-    candidates.add(name);
+    candidates.add(date.name() + "-" + day);
     return candidates;
   }
 
@@ -144,8 +140,10 @@ final class Damage {
     for (int beside : new int[] {index - 1, index + 1}) {
       if (beside >= 0 && beside < table.body().size()) {
         Cell cell = table.body().get(beside).cell(column.index());
-        if (cell.kind() == Cell.Stored.TEXT && !cell.isBlank()) {
-          neighbours.add(CellText.clean(cell.text()));
+        String text = CellText.clean(cell.text());
+        // A neighbour that became a date as well tells nothing.
+        if (cell.kind() == Cell.Stored.TEXT && !text.isEmpty() && texts.date(text).isEmpty()) {
+          neighbours.add(text);
         }
       }
     }
@@ -252,60 +250,83 @@ final class Damage {
   }
 
   private Optional<Found> text(Row row, ListColumn column, Cell cell) {
-    if (!namesThings(column.role()) || cell.text().length() > 12 || cell.text().isEmpty()) {
+    if (!namesThings(column.role()) || cell.text().length() > LONGEST_DAMAGED) {
       return Optional.empty();
     }
-    char first = cell.text().charAt(0);
-    char last = cell.text().charAt(cell.text().length() - 1);
-    boolean digits = CellText.isDigit(first) || CellText.isDigit(last);
-    if (first == '#' && cell.text().matches("#(REF!|N/A|NAME\\?|VALUE!|DIV/0!|NUM!|NULL!)")) {
-      return error(new DamagedCell.ErrorValue(cell.text()));
+    String text = CellText.clean(cell.text());
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    char first = text.charAt(0);
+    boolean digits = CellText.isDigit(first) || CellText.isDigit(text.charAt(text.length() - 1));
+    if (first == '#' || text.indexOf(':') > 0) {
+      return texts.isError(text)
+          ? error(new DamagedCell.ErrorValue(text))
+          : SpreadsheetTexts.isHashes(text)
+              ? error(new DamagedCell.HashesAlone(text))
+              : digits ? textDate(row, column, text) : Optional.empty();
     }
     if (!digits) {
-      return cell.text().equals("TRUE") || cell.text().equals("FALSE")
-          ? error(new DamagedCell.SaysBoolean(cell.text()))
-          : Optional.empty();
+      boolean truth =
+          isPointOrNumber(column.role()) ? texts.isTruthInAnyCase(text) : texts.isTruth(text);
+      return truth ? error(new DamagedCell.SaysBoolean(text)) : Optional.empty();
     }
-    if (cell.text().length() > 4
-        && cell.text().indexOf('E') > 0
-        && EXPONENT.matcher(cell.text()).matches()
-        && (cell.text().indexOf('+') > 0 || cell.text().indexOf('.') > 0)) {
-      double number = Double.parseDouble(cell.text().replace(',', '.'));
-      return error(new DamagedCell.WithExponent(cell.text(), exponents(Numbers.plain(number))));
-    }
-    if (cell.text().length() <= 9
-        && cell.text().length() >= 5
-        && hasMonthLetters(cell.text())
-        && TEXT_DATE.matcher(cell.text()).matches()) {
-      return textDate(row, column, cell.text());
-    }
-    return Optional.empty();
+    Optional<Found> exponent = exponent(text);
+    return exponent.isPresent() ? exponent : textDate(row, column, text);
   }
 
-  private static boolean hasMonthLetters(String text) {
-    int run = 0;
-    for (int i = 0; i < text.length() && run < 3; i++) {
-      run = Character.isLetter(text.charAt(i)) ? run + 1 : 0;
+  private static Optional<Found> exponent(String text) {
+    boolean mayBe =
+        text.length() > 4
+            && (text.indexOf('E') > 0 || text.indexOf('e') > 0)
+            && (text.indexOf('+') > 0 || text.indexOf('.') > 0 || text.indexOf(',') > 0);
+    if (!mayBe || !EXPONENT.matcher(text).matches()) {
+      return Optional.empty();
     }
-    return run == 3;
+    double number = Double.parseDouble(text.replace(',', '.'));
+    return error(new DamagedCell.WithExponent(text, exponents(Numbers.plain(number))));
   }
 
-  /** A date that went through a text file: {@code 2-Jan} or {@code Jan-02}. */
+  /** A date that went through a text file: {@code 2-Jan}, {@code Jan-02}, {@code 2025-01-02}. */
   private Optional<Found> textDate(Row row, ListColumn column, String text) {
-    String letters = text.replaceAll("[^A-Za-z]", "").toLowerCase(Locale.ROOT);
-    int day = Integer.parseInt(text.replaceAll("[^0-9]", ""));
-    for (Month month : Month.values()) {
-      if (letters.startsWith(month.name().toLowerCase(Locale.ROOT).substring(0, 3))) {
-        Matcher date =
-            ISO_DATE.matcher(Text.of("2000-%02d-%02d", month.getValue(), Math.min(day, 99)));
-        if (date.matches()) {
-          return error(
-              new DamagedCell.LooksLikeDate(
-                  text, neighbours(row, column), candidates(row, column, date)));
-        }
-      }
+    Optional<ShownDate> date = isPointOrNumber(column.role()) ? texts.date(text) : Optional.empty();
+    if (date.isEmpty() || texts.isOfColumnsForm(text, columnTexts(column))) {
+      return Optional.empty();
     }
-    return Optional.empty();
+    return error(
+        new DamagedCell.LooksLikeDate(
+            text, neighbours(row, column), candidates(row, column, date.get())));
+  }
+
+  /** Where a point, an item or a wire number stands: none of them is a date or a truth value. */
+  private static boolean isPointOrNumber(Role role) {
+    return switch (role) {
+      case WIRE,
+          FROM,
+          FROM_STRIP,
+          FROM_PIN,
+          TO,
+          TO_STRIP,
+          TO_PIN,
+          FAR,
+          FAR_PIN,
+          ITEM,
+          PIN,
+          POINTS ->
+          true;
+      default -> false;
+    };
+  }
+
+  private List<String> columnTexts(ListColumn column) {
+    return textsOfColumn.computeIfAbsent(
+        column.index(),
+        index ->
+            table.body().stream()
+                .map(row -> row.cell(index))
+                .filter(cell -> cell.kind() == Cell.Stored.TEXT && !cell.isBlank())
+                .map(cell -> CellText.clean(cell.text()))
+                .toList());
   }
 
   /** Names with an E that a spreadsheet reads as this number: 220 is 22E1; none where any would. */

@@ -4,8 +4,10 @@ import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.RowOddity;
 import dev.ringout.imports.list.Words;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
@@ -14,14 +16,18 @@ import java.util.regex.Pattern;
 /** Which rows of a table are titles, headings, furniture or deleted, and which may hold a wire. */
 final class RowFrames {
   private static final Pattern PAGE =
-      Pattern.compile("(?i)(sheet|page)\\s*\\d+(\\s*(of|/)\\s*\\d+)?|.*cont(inue|'?)d.*");
+      Pattern.compile(
+          "(?iu)(sheet|page|seite|blatt|folio|feuille|hoja|p[aá]gina|foglio|blad|folha)\\s*\\d+"
+              + "(\\s*(of|/|von|sur|de|di|van)\\s*\\d+)?|.*cont(inue|'?)d.*");
 
   private final ListTable table;
   private final Words words;
   private final TableCells cells;
+  private final Fills fills;
   private String section = "";
 
   RowFrames(ListTable table, Words words, TableCells cells) {
+    this.fills = new Fills(table, words);
     this.table = table;
     this.words = words;
     this.cells = cells;
@@ -37,6 +43,8 @@ final class RowFrames {
     STRUCK,
     /** It says that it is deleted. */
     DELETED,
+    /** Its ends are filled with a colour that means deleted. */
+    FILLED,
     /** None of these: it may hold a wire. */
     CONTENT
   }
@@ -71,7 +79,10 @@ final class RowFrames {
               || column.role() == Role.FROM
               || column.role() == Role.TO
               || column.role() == Role.FAR;
-      deleted |= remark && cell.text().length() < 14 && words.is("deleted", cell.text());
+      // With a sign before it the word explains a colour, and says nothing of the row.
+      boolean explains = cell.text().startsWith("=");
+      deleted |=
+          remark && !explains && cell.text().length() < 14 && words.is("deleted", cell.text());
     }
     if (filled == 0) {
       return Frame.BLANK;
@@ -82,13 +93,24 @@ final class RowFrames {
     if (struck * 2 > filled || endsAreStruck(row)) {
       return Frame.STRUCK;
     }
-    if (deleted || isCommentedOut(row)) {
+    if (deleted || (filled > 2 && isCommentedOut(row))) {
       return Frame.DELETED;
     }
-    if (isFurniture(row)) {
+    if (isFurniture(row) || fills.isLegend(row)) {
       return Frame.NOTE;
     }
-    return filled <= 2 ? shortRow(row, filled, CellText.clean(only)) : Frame.CONTENT;
+    Frame frame = filled <= 2 ? shortRow(row, filled, CellText.clean(only)) : Frame.CONTENT;
+    return frame == Frame.CONTENT && fills.isDeleted(row) ? Frame.FILLED : frame;
+  }
+
+  /** Why a row is taken for deleted by its fill. */
+  RowOddity filledAsDeleted(Row row) {
+    return fills.asDeleted(row);
+  }
+
+  /** Says once what holds for the table as a whole. */
+  void report(ListFindings findings) {
+    fills.report(findings);
   }
 
   /** A row of the page's furniture: an end that is called "Date" or "Sheet". */

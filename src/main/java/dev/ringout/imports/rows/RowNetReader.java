@@ -27,6 +27,7 @@ final class RowNetReader extends TableReader {
 
   private final ImportOptions options;
   private final Map<String, String> netOfPoint = new HashMap<>();
+  private final Map<String, Integer> rowsOfName = new LinkedHashMap<>();
   private final Map<String, Integer> rowOfPoint = new HashMap<>();
 
   RowNetReader(
@@ -186,7 +187,12 @@ final class RowNetReader extends TableReader {
             .column(Role.SIGNAL)
             .filter(column -> words.is("net", column.heading()) && column.item().isEmpty())
             .isPresent();
-    boolean open = isNet && !isNothing(net) && byName.size() == 1;
+    boolean named = !isNothing(net) && cells.column(Role.SIGNAL).isPresent();
+    boolean open = isNet && named && byName.size() == 1;
+    boolean points = byName.values().stream().anyMatch(ends -> !ends.isEmpty());
+    if (named && points && !open && options.joinBy().isEmpty()) {
+      rowsOfName.merge(net, 1, Integer::sum);
+    }
     if (open) {
       byName.values().stream()
           .flatMap(List::stream)
@@ -214,6 +220,17 @@ final class RowNetReader extends TableReader {
 
   @Override
   void finish() {
+    List<String> twice =
+        rowsOfName.entrySet().stream()
+            .filter(entry -> entry.getValue() > 1)
+            .map(Map.Entry::getKey)
+            .toList();
+    if (!twice.isEmpty()) {
+      ListColumn column = cells.column(Role.SIGNAL).orElseThrow();
+      findings.warning(
+          table.grid().place(table.headingRow(), column.index()),
+          new RowOddity.NamesOnSeveralRows(column.heading(), twice));
+    }
     findings.note(table.grid().place(table.headingRow(), 0), new RowOddity.RowsAreNets());
   }
 }

@@ -102,6 +102,7 @@ public abstract class TableReader {
   public final Tally read() {
     for (Row row : table.body()) {
       cells.start();
+      tally.begin(row.number());
       RowKind kind = kind(row);
       if (kind == RowKind.WIRE) {
         readRow(row);
@@ -110,6 +111,7 @@ public abstract class TableReader {
       }
     }
     finish();
+    frames.report(findings);
     cells.report();
     return tally;
   }
@@ -121,6 +123,7 @@ public abstract class TableReader {
       case NOTE -> RowKind.NOTE;
       case STRUCK -> skip(row, new RowOddity.RowStruck(), SkipReason.STRUCK_THROUGH);
       case DELETED -> skip(row, new RowOddity.RowSaysDeleted(), SkipReason.SAYS_DELETED);
+      case FILLED -> skip(row, frames.filledAsDeleted(row), SkipReason.FILL_MEANS_DELETED);
       case CONTENT -> RowKind.WIRE;
     };
   }

@@ -3,12 +3,15 @@ package dev.ringout.imports.rows;
 import dev.ringout.imports.list.SkipReason;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Accounts for every row of a table: each is one of these, and the counts balance. */
 public final class Tally {
   private final Map<RowKind, Integer> counts = new EnumMap<>(RowKind.class);
+  private final Map<Integer, RowKind> kinds = new HashMap<>();
+  private int current;
   private final List<Skipped> skipped = new ArrayList<>();
 
   /** What a row can be. */
@@ -24,8 +27,19 @@ public final class Tally {
   /** A row that holds no wire that could be read. */
   public record Skipped(int row, SkipReason why) {}
 
+  /** The rows that follow are counted as this one's, until the next begins. */
+  public void begin(int row) {
+    current = row;
+  }
+
+  /** What a row was counted as. */
+  public RowKind kindOf(int row) {
+    return kinds.getOrDefault(row, RowKind.NOTE);
+  }
+
   /** Counts a row. */
   public void count(RowKind kind) {
+    kinds.put(current, kind);
     counts.merge(kind, 1, Integer::sum);
   }
 

@@ -16,7 +16,9 @@ import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.imports.weigh.Outcome.Share;
 import dev.ringout.sheet.Row;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** The evidence for and against one way to read a table. */
 final class EvidenceOf {
@@ -114,6 +116,9 @@ final class EvidenceOf {
     } else {
       add(Kind.NO_END_NAMED, 0);
     }
+    if (table.layout() == Layout.TERMINALS && !(from && to)) {
+      add(Kind.NO_END_NAMED, -30);
+    }
     if (table.layout() == Layout.TERMINALS) {
       add(Kind.TERMINAL_BETWEEN, named(Role.PIN) ? 10 : -10);
       pinsOnce();
@@ -164,7 +169,7 @@ final class EvidenceOf {
     if (far && own) {
       add(Kind.BOTH_ENDS_NAMED, 55);
     } else if (far || own) {
-      add(Kind.ONE_END_NAMED, 20);
+      add(Kind.ONE_END_NAMED, far ? 20 : 14);
     } else {
       add(Kind.NO_END_NAMED, 0);
     }
@@ -221,6 +226,18 @@ final class EvidenceOf {
     int wires = outcome.tally().of(RowKind.WIRE);
     int spares = outcome.tally().of(RowKind.SPARE);
     add(Kind.ROWS_OF_SEVERAL, wires >= spares ? 10 : -10, new Share(wires, wires + spares));
+    Map<String, Integer> columnsOfItem = new LinkedHashMap<>();
+    for (ListColumn column : table.columns()) {
+      if (column.role() == Role.POINTS) {
+        columnsOfItem.merge(column.item(), 1, Integer::sum);
+      }
+    }
+    columnsOfItem.forEach(
+        (item, count) -> {
+          if (count > 1) {
+            add(Kind.ITEM_TWICE, -30, item);
+          }
+        });
     if (!has(Role.SIGNAL) && named < 2) {
       add(Kind.NO_END_NAMED, -10);
     }
@@ -291,7 +308,10 @@ final class EvidenceOf {
 
   /** What the wires themselves say, whatever the layout. */
   private void outcomeAsSuch() {
-    Share formed = outcome.wellFormed();
+    boolean bothNamed =
+        evidence.stream()
+            .anyMatch(found -> found.kind() == Kind.BOTH_ENDS_NAMED && found.points() >= 55);
+    Share formed = outcome.wellFormed(bothNamed);
     if (formed.percent() < 90) {
       add(
           Kind.ENDS_LOOK_LIKE_NOTHING,
@@ -308,6 +328,16 @@ final class EvidenceOf {
     Share quantities = outcome.quantities(!named(Role.FROM_PIN, Role.TO_PIN, Role.FAR_PIN, Role.PIN));
     if (quantities.percent() > 5) {
       add(Kind.QUANTITIES, -Math.min(50, 2 * quantities.percent()), quantities);
+    }
+    boolean parts =
+        table.columns().stream().anyMatch(column -> words.is("parts", column.heading()));
+    boolean ofWires =
+        has(Role.GAUGE) || has(Role.COLOR) || has(Role.LENGTH) || has(Role.WIRE) || has(Role.SIGNAL);
+    if (parts) {
+      add(Kind.PARTS_LIST, ofWires ? -5 : -25);
+    }
+    if (!ofWires && points().percent() < 20) {
+      add(Kind.NOTHING_OF_WIRES, -20);
     }
     Share many = outcome.manyFarEnds();
     if (many.percent() > 8) {
@@ -352,16 +382,19 @@ final class EvidenceOf {
     }
     int filled = 0;
     int like = 0;
+    int names = 0;
     for (Row row : table.body().subList(0, Math.min(200, table.body().size()))) {
       String text = CellText.clean(row.cell(column.index()).text());
       filled += text.isEmpty() ? 0 : 1;
       like += Ends.looksLikePoint(text) ? 1 : 0;
+      names += !text.isEmpty() && text.length() <= 16 && text.indexOf(' ') < 0 ? 1 : 0;
     }
+    boolean named = like * 10 >= filled * 6;
     boolean often = filled * 2 >= Math.min(200, table.body().size());
     boolean worded =
         words.mentions("from", column.heading())
             || words.mentions("to", column.heading())
             || words.mentions("far", column.heading());
-    return often && (like * 10 >= filled * 6 || worded);
+    return often && (named || (worded && names * 10 >= filled * 7));
   }
 }

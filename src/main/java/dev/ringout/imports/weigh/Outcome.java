@@ -141,12 +141,17 @@ final class Outcome {
     }
   }
 
-  /** Ends that look like a point or the name of a thing. */
-  Share wellFormed() {
+  /**
+   * Ends that look like a point or the name of a thing.
+   *
+   * @param named whether the headings say that these are ends, so that any short text can be one
+   */
+  Share wellFormed(boolean named) {
     int fine = 0;
     List<End> ends = ends();
     for (End end : ends) {
-      fine += isWellFormed(end) ? 1 : 0;
+      boolean shortText = end.item().length() <= 40 && end.pin().length() <= 30;
+      fine += isWellFormed(end) || (named && shortText && end.hasPin()) ? 1 : 0;
     }
     return new Share(fine, ends.size());
   }

@@ -102,7 +102,10 @@ public final class Weigher {
   /** Ways that make no wires stand between what is little and what is something. */
   private static int rank(Tried one) {
     boolean marks = one.layout() == Layout.MARKS;
-    return one.makesWires() || marks || one.proposal().said() ? one.score() : Math.min(one.score(), LITTLE);
+    if (one.makesWires() || marks || one.proposal().said()) {
+      return one.score();
+    }
+    return one.layout() == Layout.NONE ? LITTLE - 1 : LITTLE;
   }
 
   private static boolean isDecided(List<Tried> tried) {

@@ -1,0 +1,194 @@
+package dev.ringout.imports;
+
+import dev.ringout.cells.CellText;
+import dev.ringout.imports.list.CellBalance;
+import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Grid;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.ListFindings;
+import dev.ringout.imports.list.ListTable;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.SheetOddity;
+import dev.ringout.imports.rows.Tally;
+import dev.ringout.imports.rows.Tally.RowKind;
+import dev.ringout.sheet.Row;
+import dev.ringout.source.Place;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** Accounts for every filled cell of a sheet, and says where points stand that nothing is made of. */
+final class Balance {
+  private static final int PLACES_NAMED = 12;
+
+  private final Grid grid;
+  private final Set<String> items;
+  private final Map<Use, Integer> counts = new EnumMap<>(Use.class);
+  private final Map<Integer, Map<Integer, Use>> uses = new HashMap<>();
+  private final List<String> unused = new ArrayList<>();
+  private final List<Place> points = new ArrayList<>();
+
+  private enum Use {
+    WIRE,
+    PIN,
+    NOTE,
+    HEADING,
+    NOT_READ,
+    NOT_USED
+  }
+
+  /**
+   * Nothing is accounted for yet.
+   *
+   * @param items the items that have wires
+   */
+  Balance(Grid grid, Set<String> items) {
+    this.grid = grid;
+    this.items = items;
+  }
+
+  /** Takes what became of a table's rows. */
+  void add(ListTable table, Tally tally) {
+    Set<Integer> lost =
+        tally.skipped().stream()
+            .filter(row -> row.why().lost())
+            .map(Tally.Skipped::row)
+            .collect(Collectors.toSet());
+    int firstBody = table.body().isEmpty() ? Integer.MAX_VALUE : table.body().get(0).number();
+    for (Row row : grid.rows()) {
+      boolean heading =
+          table.headingRow() > 0 && row.number() >= table.headingRow() && row.number() < firstBody;
+      if (heading) {
+        for (int column = table.firstColumn(); column <= table.lastColumn(); column++) {
+          use(row.number(), column, Use.HEADING);
+        }
+      }
+    }
+    for (Row row : table.body()) {
+      RowKind kind = tally.kindOf(row.number());
+      for (ListColumn column : table.columns()) {
+        boolean headless = table.headingRow() > 0 && column.heading().isEmpty();
+        String text = row.cell(column.index()).text();
+        if (kind == RowKind.WIRE && headless && column.role() == Role.KEEP && holdsPoint(text)) {
+          points.add(grid.place(row.number(), column.index()));
+        }
+        use(row.number(), column.index(), use(kind, column.role(), lost.contains(row.number())));
+      }
+    }
+  }
+
+  private static Use use(RowKind kind, Role role, boolean lost) {
+    boolean note = role == Role.KEEP || role == Role.NOTE;
+    return switch (kind) {
+      case WIRE -> note ? Use.NOTE : Use.WIRE;
+      case SPARE -> spare(role);
+      case HEADING -> Use.HEADING;
+      case SKIPPED -> lost ? Use.NOT_READ : Use.NOT_USED;
+      case NOTE, BLANK -> Use.NOT_USED;
+    };
+  }
+
+  /** Of a pin without a wire its item, its name and what is said in place of a far end are kept. */
+  private static Use spare(Role role) {
+    return switch (role) {
+      case PIN,
+          ITEM,
+          POINTS,
+          FROM,
+          FROM_PIN,
+          FROM_STRIP,
+          TO,
+          TO_PIN,
+          TO_STRIP,
+          FAR,
+          FAR_PIN,
+          BOTH_PINS,
+          NET,
+          SIGNAL ->
+          Use.PIN;
+      default -> Use.NOT_USED;
+    };
+  }
+
+  private void use(int row, int column, Use use) {
+    uses.computeIfAbsent(row, key -> new TreeMap<>()).put(column, use);
+  }
+
+  /** The counts; points in cells of which nothing is made are said. */
+  CellBalance close(ListFindings findings) {
+    int filled = 0;
+    for (Row row : grid.rows()) {
+      Map<Integer, Use> own = uses.getOrDefault(row.number(), Map.of());
+      int start = 0;
+      for (int column = 1; column <= row.cells().size() + 1; column++) {
+        boolean blank = row.cell(column).isBlank();
+        Use use = own.getOrDefault(column, Use.NOT_USED);
+        filled += blank ? 0 : 1;
+        if (!blank) {
+          counts.merge(use, 1, Integer::sum);
+        }
+        boolean open = !blank && use == Use.NOT_USED;
+        if (open && start == 0) {
+          start = column;
+        } else if (!open && start > 0) {
+          unused.add(range(row.number(), start, column - 1));
+          start = 0;
+        }
+        String text = row.cell(column).text();
+        boolean noted = own.containsKey(column) && namesItems(text);
+        if (open && (holdsPoint(text) || noted) && !row.cell(column).isStruck()) {
+          points.add(grid.place(row.number(), column));
+        }
+      }
+    }
+    if (!points.isEmpty()) {
+      findings.warning(
+          points.get(0),
+          new SheetOddity.PointsUnused(
+              points.size(), points.stream().limit(PLACES_NAMED).map(Place::cell).toList()));
+    }
+    return new CellBalance(
+        grid.name(),
+        filled,
+        of(Use.WIRE),
+        of(Use.PIN),
+        of(Use.NOTE),
+        of(Use.HEADING),
+        of(Use.NOT_READ),
+        of(Use.NOT_USED),
+        unused);
+  }
+
+  private int of(Use use) {
+    return counts.getOrDefault(use, 0);
+  }
+
+  private static String range(int row, int first, int last) {
+    String from = Place.columnLetters(first) + row;
+    return first == last ? from : from + ":" + Place.columnLetters(last) + row;
+  }
+
+  /** Whether a note speaks of items that have wires: what it says of them is nowhere else. */
+  private boolean namesItems(String text) {
+    int named = 0;
+    for (String word : CellText.clean(text).split("[\\s,;():]+", -1)) {
+      named += word.length() > 1 && items.contains(word) ? 1 : 0;
+    }
+    return named > 0 && text.indexOf(' ') > 0;
+  }
+
+  /** Whether a text is a point, or has one in it. */
+  private static boolean holdsPoint(String text) {
+    for (String word : CellText.clean(text).split("[\\s,;()]+", -1)) {
+      if (Ends.looksLikePoint(word)) {
+        return true;
+      }
+    }
+    return false;
+  }
+}
