@@ -220,8 +220,8 @@ final class ImportCommand implements Callable<Integer> {
   private int write(Path file, ImportResult result) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     List<OutSheet> sheets = ImportedSheets.of(result, header());
-    if (result.wiring().wires().isEmpty()) {
-      output.err().println("ringout: no wires, so nothing is written");
+    if (!result.joinsAnything()) {
+      output.err().println("ringout: no wires and no links, so nothing is written");
       return ExitCode.NOT_UNDERSTOOD;
     }
     if (name.endsWith(".xlsx")) {
@@ -236,12 +236,28 @@ final class ImportCommand implements Callable<Integer> {
                     + " not be read: write an .xlsx or a folder");
         return ExitCode.CANNOT_WRITE;
       }
-      return output.write(file, beside -> OutFile.csv(beside, sheets.get(0)), force);
+      return writeWires(file, sheets);
     }
     if (name.endsWith(".xls") || name.endsWith(".ods")) {
       throw wrong("-o " + file + ": a harness file is written as .xlsx, .csv or a folder");
     }
     return output.write(file, beside -> OutFile.folder(beside, sheets), force);
+  }
+
+  private int writeWires(Path file, List<OutSheet> sheets) {
+    int written = output.write(file, beside -> OutFile.csv(beside, sheets.get(0)), force);
+    List<String> others = sheets.stream().skip(1).map(OutSheet::name).toList();
+    if (written == ExitCode.DONE && !others.isEmpty()) {
+      output
+          .err()
+          .println(
+              "ringout: "
+                  + file
+                  + " holds the wires alone; what would stand on "
+                  + String.join(", ", others)
+                  + " is not in it: write an .xlsx or a folder to keep it");
+    }
+    return written;
   }
 
   private Map<String, String> header() {

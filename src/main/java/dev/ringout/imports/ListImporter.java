@@ -32,12 +32,10 @@ import dev.ringout.sheet.Sheet;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Place;
 import dev.ringout.source.UnusableInput;
-import dev.ringout.source.UnusableInput.Reason;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -82,7 +80,7 @@ public final class ListImporter {
   }
 
   private ImportResult read(TabularFile file, String shownName) throws UnusableInput {
-    refuseHarness(file, shownName);
+    OwnFiles.refuse(file, shownName);
     HeadingReader headings = new HeadingReader(words, options.columns());
     for (Sheet sheet : file.sheets()) {
       readSheet(Grid.read(sheet), headings);
@@ -93,7 +91,7 @@ public final class ListImporter {
         new HarnessBuilder(list, words, options, twoRows, findings, comments, noteHeading)
             .build(Place.of(shownName));
     built.duplicates().forEach(this::countAsSkipped);
-    if (built.wiring().wires().isEmpty()) {
+    if (built.wiring().wires().isEmpty() && built.wiring().links().isEmpty()) {
       findings.warning(Place.of(shownName), new SheetOddity.NoWires());
     }
     return new ImportResult(
@@ -114,21 +112,6 @@ public final class ListImporter {
         part.tally().skip(duplicate.place().row(), SkipReason.SAME_ONCE_MORE);
         return;
       }
-    }
-  }
-
-  /** A harness file would lose its links, switches and parts by an import. */
-  private static void refuseHarness(TabularFile file, String shownName) throws UnusableInput {
-    Set<String> own = Set.of("items", "pins", "links", "switches", "parts", "limits");
-    Set<String> names = new HashSet<>();
-    for (Sheet sheet : file.sheets()) {
-      names.add(sheet.name().toLowerCase(Locale.ROOT));
-    }
-    if (names.contains("wires") && names.stream().filter(own::contains).count() >= 2) {
-      throw new UnusableInput(
-          shownName,
-          Reason.NOT_UNDERSTOOD,
-          "is a harness file already: the other commands read it as it is");
     }
   }
 

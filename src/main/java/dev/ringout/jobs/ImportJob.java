@@ -31,9 +31,9 @@ public final class ImportJob {
    */
   public record Result(String shownName, ImportResult list) {
 
-    /** Whether every row that may be a wire was understood. */
+    /** Whether there is a wire or a link, and every row that may be a wire was understood. */
     public boolean isUnderstood() {
-      return !list.hasErrors() && list.lostRows() == 0;
+      return list.joinsAnything() && !list.hasErrors() && list.lostRows() == 0;
     }
   }
 

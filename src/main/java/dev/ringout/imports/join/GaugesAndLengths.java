@@ -25,13 +25,15 @@ final class GaugesAndLengths {
   private static final int SAID_ONE_BY_ONE = 20;
 
   private final Words words;
+  private final NoteHeadings headings;
   private final ListFindings findings;
   private final Map<String, Understood<Gauge>> gauges = new HashMap<>();
   private final Map<String, Understood<Length>> lengths = new HashMap<>();
   private final Map<Column, List<NotTaken>> notTaken = new LinkedHashMap<>();
 
-  GaugesAndLengths(Words words, ListFindings findings) {
+  GaugesAndLengths(Words words, NoteHeadings headings, ListFindings findings) {
     this.words = words;
+    this.headings = headings;
     this.findings = findings;
   }
 
@@ -83,7 +85,7 @@ final class GaugesAndLengths {
               new Column(role, value.place().sheet(), value.place().column()),
               column -> new ArrayList<>())
           .add(new NotTaken(value, understood.complaint(), understood.maybe()));
-      notes.put(role.title() + " as listed", value.text());
+      headings.put(notes, role.title(), value.text());
     }
     return understood.value();
   }

@@ -38,7 +38,7 @@ public final class HarnessBuilder {
   private final TwoRows twoRows;
   private final ListFindings findings;
   private final Map<Place, String> comments;
-  private final UnaryOperator<String> noteHeading;
+  private final NoteHeadings headings;
   private final PinNames pins = new PinNames();
   private final Map<String, Place> places = new LinkedHashMap<>();
   private final GaugesAndLengths values;
@@ -62,8 +62,8 @@ public final class HarnessBuilder {
     this.twoRows = twoRows;
     this.findings = findings;
     this.comments = comments;
-    this.noteHeading = noteHeading;
-    this.values = new GaugesAndLengths(words, findings);
+    this.headings = new NoteHeadings(noteHeading);
+    this.values = new GaugesAndLengths(words, headings, findings);
   }
 
   /**
@@ -224,14 +224,14 @@ public final class HarnessBuilder {
 
   private Wire wire(Draft draft, Point from, Point to) {
     Map<String, String> notes = new LinkedHashMap<>();
-    draft.notes().forEach((heading, text) -> notes.put(noteHeading.apply(heading), text));
+    draft.notes().forEach((heading, text) -> headings.put(notes, heading, text));
     Optional<Gauge> gauge = values.gauge(draft, notes);
     Optional<Length> length = values.length(draft, notes);
     if (!comments.isEmpty()) {
       Place row = new Place(draft.place().file(), draft.place().sheet(), draft.place().row(), 0);
       String comment = comments.getOrDefault(row, "");
       if (!comment.isEmpty()) {
-        notes.put("Comment", comment);
+        headings.put(notes, "Comment", comment);
       }
     }
     return Wire.of(draft.name().isEmpty() ? from + ">" + to : draft.name(), from, to, draft.place())

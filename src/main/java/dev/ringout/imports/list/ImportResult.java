@@ -63,6 +63,11 @@ public record ImportResult(
         .count();
   }
 
+  /** Whether the list joins any two points. */
+  public boolean joinsAnything() {
+    return !wiring.wires().isEmpty() || !wiring.links().isEmpty();
+  }
+
   /** Whether a sheet of wires alone would lose something: links, or rows that were not read. */
   public boolean hasMoreThanWires() {
     return !wiring.links().isEmpty() || lostRows() > 0;

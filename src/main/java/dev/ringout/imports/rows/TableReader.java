@@ -225,6 +225,26 @@ public abstract class TableReader {
     lose(row, why);
   }
 
+  /** The word by which a row says of itself that it is spare, or empty. */
+  final String spareWord(Row row) {
+    for (ListColumn column : table.columns()) {
+      String text =
+          switch (column.role()) {
+            case NOTE, KEEP, SIGNAL, TYPE, CABLE, GROUP -> cells.text(row, column);
+            default -> "";
+          };
+      if (!text.isEmpty() && (words.is("spare", text) || isStowed(text))) {
+        return text;
+      }
+    }
+    return "";
+  }
+
+  /** What is noted of a spare pin: what the list says of it, and the number of its wire. */
+  static String spareNote(String said, String wire) {
+    return wire.isEmpty() ? said : said.isEmpty() ? "wire " + wire : said + ", wire " + wire;
+  }
+
   final boolean isNothing(String text) {
     return words.isNothing(text);
   }
