@@ -5,6 +5,7 @@ import dev.ringout.imports.list.ColumnChoice;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.Units;
 import dev.ringout.imports.list.Words;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.ImportJob;
@@ -109,6 +110,30 @@ final class ImportCommand implements Callable<Integer> {
       description = "More words for headings and cells, in another language for example.")
   private List<Path> wordFiles = new ArrayList<>();
 
+  @Option(
+      names = "--length-unit",
+      paramLabel = "UNIT",
+      description = "What lengths without a unit are in: mm, cm, m, in, ft.")
+  private Optional<String> lengthUnit = Optional.empty();
+
+  @Option(
+      names = "--gauge-unit",
+      paramLabel = "UNIT",
+      description = "What gauges without a unit are in: AWG, mm2.")
+  private Optional<String> gaugeUnit = Optional.empty();
+
+  @Option(
+      names = "--title",
+      paramLabel = "TEXT",
+      description = "The unit's title, whatever the list says.")
+  private Optional<String> title = Optional.empty();
+
+  @Option(
+      names = "--revision",
+      paramLabel = "TEXT",
+      description = "The list's revision, whatever the list says.")
+  private Optional<String> revision = Optional.empty();
+
   ImportCommand(Output output) {
     this.output = output;
   }
@@ -153,8 +178,10 @@ final class ImportCommand implements Callable<Integer> {
     Set<String> allJoinBy = new LinkedHashSet<>(joinBy);
     Set<String> allMarks = new LinkedHashSet<>(marks);
     Set<String> allOnePoint = new LinkedHashSet<>(onePoint);
+    Units savedUnits = Units.UNSAID;
     if (profile.isPresent() && Files.exists(profile.get())) {
       ImportOptions saved = saved(profile.get());
+      savedUnits = saved.units();
       roles.putAll(saved.columns());
       allJoinBy.addAll(saved.joinBy());
       allMarks.addAll(saved.marks());
@@ -175,7 +202,31 @@ final class ImportCommand implements Callable<Integer> {
                                   ", ", Stream.of(Role.values()).map(Role::title).toList())));
       roles.put(column.substring(0, equals).strip(), role);
     }
-    return new ImportOptions(roles, allJoinBy, allMarks, allOnePoint);
+    Units units = units(savedUnits);
+    return new ImportOptions(roles, allJoinBy, allMarks, allOnePoint, units, headerSaid());
+  }
+
+  private Units units(Units saved) {
+    return new Units(
+        lengthUnit.map(this::ofLength).or(saved::length),
+        gaugeUnit.map(this::ofGauge).or(saved::gauge));
+  }
+
+  private Units.OfLength ofLength(String word) {
+    return Units.OfLength.of(word)
+        .orElseThrow(() -> wrong("--length-unit " + word + ": expected one of mm, cm, m, in, ft"));
+  }
+
+  private Units.OfGauge ofGauge(String word) {
+    return Units.OfGauge.of(word)
+        .orElseThrow(() -> wrong("--gauge-unit " + word + ": expected AWG or mm2"));
+  }
+
+  private Map<String, String> headerSaid() {
+    Map<String, String> said = new LinkedHashMap<>();
+    title.ifPresent(text -> said.put("title", text));
+    revision.ifPresent(text -> said.put("revision", text));
+    return said;
   }
 
   private ImportOptions saved(Path file) {
@@ -246,7 +297,8 @@ final class ImportCommand implements Callable<Integer> {
 
   private int writeWires(Path file, List<OutSheet> sheets) {
     int written = output.write(file, beside -> OutFile.csv(beside, sheets.get(0)), force);
-    List<String> others = sheets.stream().skip(1).map(OutSheet::name).toList();
+    List<String> others =
+        sheets.stream().skip(1).map(OutSheet::name).filter(name -> !name.equals("Header")).toList();
     if (written == ExitCode.DONE && !others.isEmpty()) {
       output
           .err()

@@ -84,7 +84,7 @@ public final class ImportWords {
       case NO_PIN -> "an end without a pin";
       case NO_END -> "a wire without an end";
       case STOWED -> "a wire end that is stowed";
-      case GAUGE -> "a gauge that is none";
+      case GAUGE -> "a gauge without a unit, or none";
       case LENGTH -> "a length without a unit, or none";
       case ONE_SIDED -> "a wire listed at one end only";
       case ENDS_DIFFER -> "two ends of a wire that disagree";

@@ -63,7 +63,7 @@ public final class HarnessBuilder {
     this.findings = findings;
     this.comments = comments;
     this.headings = new NoteHeadings(noteHeading);
-    this.values = new GaugesAndLengths(words, headings, findings);
+    this.values = new GaugesAndLengths(words, options.units(), headings, findings);
   }
 
   /**
@@ -99,6 +99,7 @@ public final class HarnessBuilder {
     List<Draft> wires = withTerminals(withoutDuplicates(bothEnds.match(drafts)));
     checks.check(wires);
     items.reportTwins(List.copyOf(places.keySet()), places);
+    wires.forEach(values::look);
     wires.forEach(this::connect);
     values.report();
     joinByNames(items);

@@ -11,12 +11,25 @@ import java.util.Set;
  * @param joinBy headings of columns whose texts name nets: rows with the same text are one net
  * @param marks marks of a matrix that are wires
  * @param onePoint items without pins that are one point, however often they are named
+ * @param units of numbers without one
+ * @param header facts of the list as a whole by their names, which stand before the page's own
  */
 public record ImportOptions(
     Map<String, ColumnChoice> columns,
     Set<String> joinBy,
     Set<String> marks,
-    Set<String> onePoint) {
+    Set<String> onePoint,
+    Units units,
+    Map<String, String> header) {
+
+  /** Nothing said of units and of the list as a whole. */
+  public ImportOptions(
+      Map<String, ColumnChoice> columns,
+      Set<String> joinBy,
+      Set<String> marks,
+      Set<String> onePoint) {
+    this(columns, joinBy, marks, onePoint, Units.UNSAID, Map.of());
+  }
 
   /** Nothing said. */
   public static ImportOptions none() {
