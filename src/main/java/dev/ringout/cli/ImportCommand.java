@@ -270,7 +270,7 @@ final class ImportCommand implements Callable<Integer> {
 
   private int write(Path file, ImportResult result) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    List<OutSheet> sheets = ImportedSheets.of(result, header());
+    List<OutSheet> sheets = ImportedSheets.of(result, header(result));
     if (!result.joinsAnything()) {
       output.err().println("ringout: no wires and no links, so nothing is written");
       return ExitCode.NOT_UNDERSTOOD;
@@ -287,7 +287,7 @@ final class ImportCommand implements Callable<Integer> {
                     + " not be read: write an .xlsx or a folder");
         return ExitCode.CANNOT_WRITE;
       }
-      return writeWires(file, sheets);
+      return writeWires(file, sheets, result);
     }
     if (name.endsWith(".xls") || name.endsWith(".ods")) {
       throw wrong("-o " + file + ": a harness file is written as .xlsx, .csv or a folder");
@@ -295,10 +295,14 @@ final class ImportCommand implements Callable<Integer> {
     return output.write(file, beside -> OutFile.folder(beside, sheets), force);
   }
 
-  private int writeWires(Path file, List<OutSheet> sheets) {
+  private int writeWires(Path file, List<OutSheet> sheets, ImportResult result) {
     int written = output.write(file, beside -> OutFile.csv(beside, sheets.get(0)), force);
     List<String> others =
-        sheets.stream().skip(1).map(OutSheet::name).filter(name -> !name.equals("Header")).toList();
+        sheets.stream()
+            .skip(1)
+            .map(OutSheet::name)
+            .filter(name -> !name.equals("Header") || !result.header().isEmpty())
+            .toList();
     if (written == ExitCode.DONE && !others.isEmpty()) {
       output
           .err()
@@ -312,7 +316,10 @@ final class ImportCommand implements Callable<Integer> {
     return written;
   }
 
-  private Map<String, String> header() {
-    return Map.of("imported from", String.valueOf(listFile.getFileName()));
+  private Map<String, String> header(ImportResult result) {
+    Map<String, String> header = new LinkedHashMap<>();
+    result.header().forEach(fact -> header.put(fact.name().word(), fact.value()));
+    header.put("imported from", String.valueOf(listFile.getFileName()));
+    return header;
   }
 }

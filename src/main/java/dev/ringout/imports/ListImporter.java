@@ -3,6 +3,7 @@ package dev.ringout.imports;
 import dev.ringout.cells.CellText;
 import dev.ringout.harness.Wiring;
 import dev.ringout.imports.find.HeadingReader;
+import dev.ringout.imports.find.PageFurniture;
 import dev.ringout.imports.find.TableFinder;
 import dev.ringout.imports.join.HarnessBuilder;
 import dev.ringout.imports.join.HarnessBuilder.Built;
@@ -11,6 +12,7 @@ import dev.ringout.imports.join.WireEnds;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Grid;
+import dev.ringout.imports.list.HeaderFact;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.ImportResult.RowCounts;
@@ -51,6 +53,7 @@ public final class ListImporter {
   private final Ends ends;
   private final Map<Place, String> comments = new HashMap<>();
   private final List<Part> parts = new ArrayList<>();
+  private final List<HeaderFact> header = new ArrayList<>();
 
   private ListImporter(Words words, ImportOptions options, UnaryOperator<String> noteHeading) {
     this.noteHeading = noteHeading;
@@ -94,6 +97,7 @@ public final class ListImporter {
     if (built.wiring().wires().isEmpty() && built.wiring().links().isEmpty()) {
       findings.warning(Place.of(shownName), new SheetOddity.NoWires());
     }
+    List<HeaderFact> settled = HeaderFacts.settle(header, options.header(), findings);
     return new ImportResult(
         parts.stream().map(part -> report(part, built.wiring())).toList(),
         built.wiring(),
@@ -101,7 +105,8 @@ public final class ListImporter {
         built.bothEnds(),
         built.oneSided(),
         built.farPinNotListed(),
-        built.farHasNoList());
+        built.farHasNoList(),
+        settled);
   }
 
   private void countAsSkipped(Draft duplicate) {
@@ -120,7 +125,24 @@ public final class ListImporter {
       return;
     }
     new Around(findings, comments).report(grid);
-    TableFinder.Found found = TableFinder.find(grid, words, headings);
+    readTables(grid, TableFinder.find(grid, words, headings));
+    header.addAll(PageFurniture.read(outside(grid), grid, words));
+  }
+
+  /** The rows of a sheet from which nothing was read: what stands around its tables. */
+  private List<Row> outside(Grid grid) {
+    Set<Integer> read = new HashSet<>();
+    list.rows(grid.place(0, 0)).forEach(read::add);
+    for (Part part : parts) {
+      if (part.grid() == grid && part.table().layout() != Layout.NONE) {
+        read.add(part.table().headingRow());
+        part.tally().skipped().forEach(row -> read.add(row.row()));
+      }
+    }
+    return grid.rows().stream().filter(row -> !read.contains(row.number())).toList();
+  }
+
+  private void readTables(Grid grid, TableFinder.Found found) {
     if (found.tables().isEmpty()) {
       withoutTables(grid);
       return;

@@ -4,6 +4,7 @@ import dev.ringout.harness.Link;
 import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Wire;
 import dev.ringout.imports.list.Finding;
+import dev.ringout.imports.list.HeaderFact;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.ImportResult.SheetReport;
 import dev.ringout.imports.list.ListColumn;
@@ -29,6 +30,7 @@ public final class ImportJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("format", FORMAT);
     json.put("sheets", result.sheets().stream().map(ImportJson::sheet).toList());
+    json.put("header", result.header().stream().map(ImportJson::fact).toList());
     Map<String, Object> counts = new LinkedHashMap<>();
     counts.put("wires", result.wiring().wires().size());
     counts.put("links", result.wiring().links().size());
@@ -61,6 +63,16 @@ public final class ImportJson {
     json.put("wires", List.of());
     json.put("problems", Json.problems(problems));
     return Json.text(json);
+  }
+
+  private static Map<String, Object> fact(HeaderFact fact) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("fact", fact.name().word());
+    json.put("value", fact.value());
+    if (!fact.place().isNowhere()) {
+      json.put("cell", fact.place().toString());
+    }
+    return json;
   }
 
   private static Map<String, Object> sheet(SheetReport sheet) {

@@ -2,6 +2,7 @@ package dev.ringout.text;
 
 import dev.ringout.harness.Wire;
 import dev.ringout.imports.list.Finding;
+import dev.ringout.imports.list.HeaderFact;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.ImportResult.RowCounts;
 import dev.ringout.imports.list.ImportResult.SheetReport;
@@ -48,6 +49,7 @@ public final class ImportText {
     for (SheetReport sheet : result.sheets()) {
       sheet(sheet, shown++ < SHEETS_SHOWN_WHOLE);
     }
+    header();
     wires();
     counts();
     findings();
@@ -118,6 +120,21 @@ public final class ImportText {
 
   private static String cut(String text, int length) {
     return text.length() <= length ? text : text.substring(0, length - 1) + "…";
+  }
+
+  private void header() {
+    if (result.header().isEmpty()) {
+      return;
+    }
+    page.heading("Header");
+    for (HeaderFact fact : result.header()) {
+      String where =
+          fact.place().isNowhere()
+              ? "as you say"
+              : (fact.place().sheet().isEmpty() ? "" : fact.place().sheet() + "!")
+                  + fact.place().cell();
+      page.paragraph(Text.of("  %-12s", fact.name().word()), fact.value() + " (" + where + ")");
+    }
   }
 
   private void wires() {

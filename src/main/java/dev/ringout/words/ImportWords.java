@@ -96,6 +96,7 @@ public final class ImportWords {
       case NAMES_DIFFER -> "two names in one row";
       case ALIAS -> "two names for one point or item";
       case CODE -> "a code without a meaning";
+      case HEADER -> "two values for a fact of the header";
       case HEADING -> "a column that is not understood";
       case NO_WIRES -> "a sheet without wires";
     };

@@ -298,7 +298,8 @@ class WiringRoundTripTest {
       header.put("title", "Brücke, \"JB4\"; =1+1");
       header.put("revision", "-");
       List<OutSheet> sheets =
-          ImportedSheets.of(new ImportResult(List.of(), wiring, List.of(), 0, 0, 0, 0), header);
+          ImportedSheets.of(
+              new ImportResult(List.of(), wiring, List.of(), 0, 0, 0, 0, List.of()), header);
       Path file = folder.resolve(number + name);
       if (name.endsWith(".xlsx")) {
         OutFile.workbook(file, sheets);

@@ -11,6 +11,7 @@ import java.util.List;
  * @param oneSided wires that one end's list gives and the other's does not
  * @param farPinNotListed wires to a pin that the other end's list does not have
  * @param farHasNoList wires whose other end has no list of its own
+ * @param header what the list says of itself as a whole, one value of each fact
  */
 public record ImportResult(
     List<SheetReport> sheets,
@@ -19,7 +20,8 @@ public record ImportResult(
     int bothEnds,
     int oneSided,
     int farPinNotListed,
-    int farHasNoList) {
+    int farHasNoList,
+    List<HeaderFact> header) {
 
   /**
    * How one table of one sheet was understood; a sheet without any has one with {@link
