@@ -45,7 +45,7 @@ public final class ImportJob {
       return Answer.refused(inputs);
     }
     List<Problem> problems = new ArrayList<>(inputs.problems().list());
-    problems.addAll(ImportWords.problems(list.get().findings()));
+    problems.addAll(ImportWords.grouped(list.get().findings()));
     return new Answer.Given<>(
         new Result(inputs.shownName(request.list()), list.get()), List.copyOf(problems));
   }

@@ -50,9 +50,9 @@ public final class ImportWords {
         finding.place(), finding.heading(), finding.severity(), words.text(), words.meant());
   }
 
-  /** All findings as problems of the file, in their order. */
-  public static List<Problem> problems(List<Finding> findings) {
-    return findings.stream().map(ImportWords::problem).toList();
+  /** Findings for a person to read: many that are alike are one with its count and places. */
+  public static List<Problem> grouped(List<Finding> findings) {
+    return GroupedFindings.of(findings);
   }
 
   /** What a sort of mess is. */

@@ -17,8 +17,6 @@ import java.util.TreeSet;
 
 /** The points that are listed beside the wires, each with its notes in one. */
 final class SparePoints {
-  private static final int SAID_ONE_BY_ONE = 20;
-
   private final Set<Point> wired;
   private final Map<Point, String> notes = new LinkedHashMap<>();
   private final Map<Point, Place> where = new HashMap<>();
@@ -51,13 +49,11 @@ final class SparePoints {
 
   /** Says which points are listed more than once. */
   void report(ListFindings findings) {
-    twice.stream()
-        .limit(SAID_ONE_BY_ONE)
-        .forEach(
-            point ->
-                findings.note(
-                    where.getOrDefault(point, Place.of("")),
-                    new WiringOddity.ListedWithoutWire(point.toString())));
+    twice.forEach(
+        point ->
+            findings.note(
+                where.getOrDefault(point, Place.of("")),
+                new WiringOddity.ListedWithoutWire(point.toString())));
   }
 
   List<PinDetail> details() {
