@@ -35,6 +35,7 @@ public final class ImportJson {
     counts.put("wires", result.wiring().wires().size());
     counts.put("links", result.wiring().links().size());
     counts.put("pins", result.wiring().pins().size());
+    counts.put("pinsWithoutWire", result.pinsWithoutWire());
     counts.put("foundAtBothEnds", result.bothEnds());
     counts.put("foundAtOneEndOnly", result.oneSided());
     counts.put("farPinNotListed", result.farPinNotListed());

@@ -164,8 +164,13 @@ public final class ImportText {
     if (!result.wiring().links().isEmpty()) {
       parts.add(Numbers.count(result.wiring().links().size(), "link"));
     }
-    if (!result.wiring().pins().isEmpty()) {
-      parts.add(Numbers.count(result.wiring().pins().size(), "pin") + " listed beside");
+    long spare = result.pinsWithoutWire();
+    if (spare > 0) {
+      parts.add(Numbers.count(spare, "pin") + " listed without a wire");
+    }
+    long named = result.wiring().pins().size() - spare;
+    if (named > 0) {
+      parts.add(Numbers.count(named, "wired pin") + " with a name beside");
     }
     if (result.bothEnds() > 0) {
       parts.add(

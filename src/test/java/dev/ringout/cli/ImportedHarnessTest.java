@@ -179,6 +179,28 @@ class ImportedHarnessTest {
   }
 
   @Test
+  void the_names_of_pins_are_written_and_counted_wired_or_not() throws Exception {
+    Path lists = Files.createDirectory(folder.resolve("lists"));
+    Files.writeString(
+        lists.resolve("pinout.csv"),
+        "Connector,Pin,Name\nJ1,1,GND\nJ1,2,+24V\nJ1,3,SPARE\nJ1,4,\nJ1,5,RETURN\n");
+    Files.writeString(
+        lists.resolve("wires.csv"),
+        "Wire,From,From Pin,To,To Pin\nW1,J1,1,P2,1\nW2,J1,2,P2,2\nW3,J1,5,P2,3\n");
+    Path harness = folder.resolve("harness");
+    Run run = Run.of("import", lists, "-o", harness);
+    assertEquals(ExitCode.DONE, run.code(), run.err());
+    assertTrue(
+        run.out()
+            .contains("3 wires; 2 pins listed without a wire; 3 wired pins with a name beside"),
+        run.out());
+    assertEquals(
+        List.of("J1,1,,,GND", "J1,2,,,'+24V", "J1,3,,,SPARE", "J1,4,,,", "J1,5,,,RETURN"),
+        Files.readAllLines(harness.resolve("pins.csv")).subList(1, 6));
+    loadsInEveryCommand(harness, "J1-4");
+  }
+
+  @Test
   void a_list_that_joins_nothing_is_not_understood() throws Exception {
     Run run = Run.of("import", list("Ref,Pin,Name\nJ1,1,A\nJ1,2,B\nJ1,3,C\n"));
     assertEquals(ExitCode.NOT_UNDERSTOOD, run.code(), run.err());

@@ -289,7 +289,7 @@ public final class HarnessBuilder {
   }
 
   private List<PinDetail> pinDetails(ItemNames items) {
-    SparePoints spares = new SparePoints(wired);
+    SparePoints spares = new SparePoints(wired, words::isNothing);
     for (SparePin spare : list.spares()) {
       End end = resolved(spare.end(), items);
       spares.add(point(end.hasPin() ? end : end.with(end.item(), "?")), end.place(), spare.note());

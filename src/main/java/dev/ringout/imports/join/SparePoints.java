@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 
 /** The points that are listed beside the wires, each with its notes in one. */
 final class SparePoints {
@@ -22,19 +23,29 @@ final class SparePoints {
   private final Map<Point, Place> where = new HashMap<>();
   private final Set<Point> twice = new TreeSet<>();
 
-  /** Points that have a wire need no note of a spare one. */
-  SparePoints(Set<Point> wired) {
+  private final Predicate<String> saysNothing;
+
+  /**
+   * Points that have a wire need no note of a spare one, but they keep their names.
+   *
+   * @param saysNothing whether a note only says that there is no wire
+   */
+  SparePoints(Set<Point> wired, Predicate<String> saysNothing) {
     this.wired = wired;
+    this.saysNothing = saysNothing;
   }
 
   void add(Point point, Place place, String note) {
     where.putIfAbsent(point, place);
-    if (wired.contains(point)) {
+    boolean spare = !wired.contains(point);
+    if (!spare && saysNothing.test(note)) {
       return;
     }
     String before = notes.putIfAbsent(point, note);
     if (before != null && !before.equals(note)) {
-      twice.add(point);
+      if (spare) {
+        twice.add(point);
+      }
       notes.put(point, before.isEmpty() ? note : note.isEmpty() ? before : before + " / " + note);
     }
   }

@@ -1,8 +1,11 @@
 package dev.ringout.imports.list;
 
+import dev.ringout.harness.Point;
 import dev.ringout.harness.Wiring;
 import dev.ringout.source.Severity;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A list as it was understood.
@@ -68,6 +71,14 @@ public record ImportResult(
   /** Whether the list joins any two points. */
   public boolean joinsAnything() {
     return !wiring.wires().isEmpty() || !wiring.links().isEmpty();
+  }
+
+  /** Pins that the list names and joins to nothing. */
+  public long pinsWithoutWire() {
+    Set<Point> joined = new HashSet<>();
+    wiring.wires().forEach(wire -> joined.addAll(List.of(wire.from(), wire.to())));
+    wiring.links().forEach(link -> joined.addAll(List.of(link.from(), link.to())));
+    return wiring.pins().stream().filter(pin -> !joined.contains(pin.point())).count();
   }
 
   /** Whether a sheet of wires alone would lose something: links, or rows that were not read. */
