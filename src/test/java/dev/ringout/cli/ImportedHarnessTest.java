@@ -179,6 +179,21 @@ class ImportedHarnessTest {
   }
 
   @Test
+  void of_two_columns_with_one_meaning_the_second_goes_along() throws Exception {
+    Path harness =
+        imported(
+            "harness.csv",
+            "Wire,From,From Pin,To,To Pin,Remark,Remark,Notes\nW1,J1,1,J2,1,first,second,third\nW2,J1,2,J2,2,,alone,\n");
+    assertEquals(
+        List.of(
+            "\ufeffWire,From,From Pin,To,To Pin,Note,Remark,Notes",
+            "W1,J1,1,J2,1,first,second,third",
+            "W2,J1,2,J2,2,alone,,"),
+        Files.readAllLines(harness));
+    loadsInEveryCommand(harness, "J1-1");
+  }
+
+  @Test
   void the_names_of_pins_are_written_and_counted_wired_or_not() throws Exception {
     Path lists = Files.createDirectory(folder.resolve("lists"));
     Files.writeString(
