@@ -20,8 +20,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What the page around a table says of the list as a whole, as drawing offices write it. */
 class HeaderOfAListTest {
   private static final String TABLE =
-      "Wire,From,From Pin,To,To Pin,Color,Signal\n"
-          + "W1,J1,1,P2,1,RED,LOCK IN\nW2,J1,2,P2,2,BLU,LOCK OUT\nW3,J1,3,P2,3,GRN,RETURN\n";
+      """
+      Wire,From,From Pin,To,To Pin,Color,Signal
+      W1,J1,1,P2,1,RED,LOCK IN
+      W2,J1,2,P2,2,BLU,LOCK OUT
+      W3,J1,3,P2,3,GRN,RETURN
+      """;
 
   @TempDir Path folder;
 
