@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -31,6 +32,9 @@ public final class PageFurniture {
   /** Stands where no title of its own does. */
   private static final String PROJECT = "label project";
 
+  /** Anything may be a title; without a colon its row must show that it is none of headings. */
+  private static final Set<String> NAMED = Set.of("label title", PROJECT);
+
   private static final Pattern COLON = Pattern.compile("\\s*[:=]\\s*");
   private static final Pattern LAST_COLON = Pattern.compile("\\s*[:=]$");
   private static final Pattern BLANK = Pattern.compile("\\s+");
@@ -40,6 +44,9 @@ public final class PageFurniture {
       Pattern.compile(
           "(?:.*[\\s,;(-])?rev(?:ision|isión|isione|\\.)?[\\s.]*([A-Z]{1,2}|[A-Z]?\\d{1,3}(?:\\.\\d{1,3})?)\\)?",
           Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern REVISION_ALONE =
+      Pattern.compile("-|[A-Za-z]{1,2}|[A-Za-z]{0,3}[.-]?\\d{1,4}([.-]\\d{1,4}){0,3}[A-Za-z]?");
 
   /** A label with its number: {@code DWG NO 4711-2}. */
   private static final Pattern NUMBERED =
@@ -153,6 +160,10 @@ public final class PageFurniture {
   /** The value stands in the next filled cell to the right, else below. */
   private void beside(int at, int column, String label) {
     Row row = rows.get(at);
+    boolean named = NAMED.contains(label) && !endsInColon(row.cell(column));
+    if (named && !isPairs(row)) {
+      return;
+    }
     for (int right = column + 1; right <= row.cells().size(); right++) {
       String text = CellText.clean(row.cell(right).text());
       if (!text.isEmpty() && !text.equals(CellText.clean(row.cell(column).text()))) {
@@ -164,6 +175,25 @@ public final class PageFurniture {
       }
     }
     below(at, column, label);
+  }
+
+  private static boolean endsInColon(Cell cell) {
+    return LAST_COLON.matcher(CellText.clean(cell.text())).find();
+  }
+
+  /** Labels each with its value, and no headings of a table: {@code Title | Bridge | Rev | C}. */
+  private boolean isPairs(Row row) {
+    List<String> filled =
+        row.cells().stream()
+            .map(cell -> CellText.clean(cell.text()))
+            .filter(text -> !text.isEmpty())
+            .toList();
+    boolean labelsAlone = filled.stream().allMatch(this::isLabelled);
+    boolean pairs = filled.size() % 2 == 0;
+    for (int i = 0; i < filled.size(); i++) {
+      pairs &= isLabelled(filled.get(i)) == (i % 2 == 0);
+    }
+    return labelsAlone || pairs;
   }
 
   private boolean isLabelled(String text) {
@@ -184,8 +214,7 @@ public final class PageFurniture {
     if (filled.isEmpty()) {
       return;
     }
-    boolean history = filled.size() > 1;
-    if (history && !label.equals("label " + Name.REVISION.word())) {
+    if (filled.size() > 1 && !isHistory(rows.get(at), column, label, filled)) {
       return;
     }
     int last =
@@ -193,6 +222,21 @@ public final class PageFurniture {
             .max(Comparator.comparing(next -> order(rows.get(next), column)))
             .orElseThrow();
     take(label, CellText.clean(rows.get(last).cell(column).text()), rows.get(last), column);
+  }
+
+  /** Revisions with their dates, each another; parts may have revisions of their own. */
+  private boolean isHistory(Row headings, int column, String label, List<Integer> filled) {
+    long different =
+        filled.stream()
+            .map(next -> CellText.clean(rows.get(next).cell(column).text()))
+            .filter(text -> fits(Name.REVISION, text))
+            .distinct()
+            .count();
+    return label.equals("label " + Name.REVISION.word())
+        && different == filled.size()
+        && headings.cells().stream()
+            .map(cell -> CellText.clean(cell.text()))
+            .anyMatch(text -> words.isAny("label " + Name.DATE.word(), text));
   }
 
   private static String order(Row row, int column) {
@@ -270,7 +314,8 @@ public final class PageFurniture {
         && switch (name) {
           case TITLE -> value.length() <= LONGEST_VALUE && hasLetter(value);
           case DRAWING -> value.length() <= LONGEST_DRAWING && CellText.hasDigit(value);
-          case REVISION -> value.length() <= LONGEST_REVISION && value.indexOf(' ') < 0;
+          case REVISION ->
+              value.length() <= LONGEST_REVISION && REVISION_ALONE.matcher(value).matches();
           case EFFECTIVITY -> SerialNumbers.of(value).isPresent();
           case DATE -> value.length() <= LONGEST_DRAWING && CellText.hasDigit(value);
         };
