@@ -28,7 +28,7 @@ public final class GaugeCell {
     if (metric.matches()) {
       return millimetres(metric.group(1));
     }
-    if (headingUnit.toLowerCase(Locale.ROOT).startsWith("mm") && isNumber(text)) {
+    if (headingUnit.toLowerCase(Locale.ROOT).contains("mm") && isNumber(text)) {
       return millimetres(text);
     }
     Matcher awg = AWG.matcher(text);
@@ -50,7 +50,8 @@ public final class GaugeCell {
         maybe(text));
   }
 
-  private static boolean isNumber(String text) {
+  /** Whether it is a number that does not say of what. */
+  public static boolean isNumber(String text) {
     return text.matches("\\d+(?:[.,]\\d+)?");
   }
 

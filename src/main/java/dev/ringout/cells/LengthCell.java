@@ -57,6 +57,12 @@ public final class LengthCell {
     return Double.isFinite(length) ? Understood.as(new Length(length)) : notUnderstood(text);
   }
 
+  /** Whether it is a number that does not say of what. */
+  public static boolean isNumber(String text) {
+    Matcher match = LENGTH.matcher(text);
+    return match.matches() && match.group(2).isEmpty();
+  }
+
   private static Understood<Length> notUnderstood(String text) {
     return Understood.not(
         "\"" + text + "\" is no length; expected one such as 4 ft, 18 in, 250 mm");

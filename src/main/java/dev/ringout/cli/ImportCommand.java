@@ -3,6 +3,7 @@ package dev.ringout.cli;
 import dev.ringout.Ringout;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ImportResult;
+import dev.ringout.imports.list.Units;
 import dev.ringout.imports.list.Words;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.ImportJob;
@@ -152,6 +153,30 @@ final class ImportCommand implements Callable<Integer> {
       description = "More words for headings and cells, in another language for example.")
   private List<Path> wordFiles = new ArrayList<>();
 
+  @Option(
+      names = "--length-unit",
+      paramLabel = "UNIT",
+      description = "What lengths without a unit are in: mm, cm, m, in, ft.")
+  private Optional<String> lengthUnit = Optional.empty();
+
+  @Option(
+      names = "--gauge-unit",
+      paramLabel = "UNIT",
+      description = "What gauges without a unit are in: AWG, mm2.")
+  private Optional<String> gaugeUnit = Optional.empty();
+
+  @Option(
+      names = "--title",
+      paramLabel = "TEXT",
+      description = "The unit's title, whatever the list says.")
+  private Optional<String> title = Optional.empty();
+
+  @Option(
+      names = "--revision",
+      paramLabel = "TEXT",
+      description = "The list's revision, whatever the list says.")
+  private Optional<String> revision = Optional.empty();
+
   ImportCommand(Output output) {
     this.output = output;
   }
@@ -205,6 +230,10 @@ final class ImportCommand implements Callable<Integer> {
     say(said, "join-by", joinBy);
     say(said, "marks", marks);
     say(said, "one-point", onePoint);
+    say(said, "length-unit", lengthUnit.stream().toList());
+    say(said, "gauge-unit", gaugeUnit.stream().toList());
+    say(said, "title", title.stream().toList());
+    say(said, "revision", revision.stream().toList());
     return said.options();
   }
 
@@ -266,9 +295,14 @@ final class ImportCommand implements Callable<Integer> {
 
   private int write(Path file, ImportResult result) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    List<OutSheet> sheets = ImportedSheets.of(result, header());
-    if (result.wiring().wires().isEmpty()) {
-      output.err().println("ringout: " + (result.isDecided() ? "no wires" : "not certain") + ", so nothing is written");
+    List<OutSheet> sheets = ImportedSheets.of(result, header(result));
+    if (!result.joinsAnything()) {
+      output
+          .err()
+          .println(
+              result.isDecided()
+                  ? "ringout: no wires and no links, so nothing is written"
+                  : "ringout: not certain, so nothing is written");
       return ExitCode.NOT_UNDERSTOOD;
     }
     if (name.endsWith(".xlsx")) {
@@ -283,7 +317,7 @@ final class ImportCommand implements Callable<Integer> {
                     + " not be read: write an .xlsx or a folder");
         return ExitCode.CANNOT_WRITE;
       }
-      return output.write(file, beside -> OutFile.csv(beside, sheets.get(0)), force);
+      return writeWires(file, sheets, result);
     }
     if (name.endsWith(".xls") || name.endsWith(".ods")) {
       throw wrong("-o " + file + ": a harness file is written as .xlsx, .csv or a folder");
@@ -291,7 +325,31 @@ final class ImportCommand implements Callable<Integer> {
     return output.write(file, beside -> OutFile.folder(beside, sheets), force);
   }
 
-  private Map<String, String> header() {
-    return Map.of("imported from", String.valueOf(listFile.getFileName()));
+  private int writeWires(Path file, List<OutSheet> sheets, ImportResult result) {
+    int written = output.write(file, beside -> OutFile.csv(beside, sheets.get(0)), force);
+    List<String> others =
+        sheets.stream()
+            .skip(1)
+            .map(OutSheet::name)
+            .filter(name -> !name.equals("Header") || !result.header().isEmpty())
+            .toList();
+    if (written == ExitCode.DONE && !others.isEmpty()) {
+      output
+          .err()
+          .println(
+              "ringout: "
+                  + file
+                  + " holds the wires alone; what would stand on "
+                  + String.join(", ", others)
+                  + " is not in it: write an .xlsx or a folder to keep it");
+    }
+    return written;
+  }
+
+  private Map<String, String> header(ImportResult result) {
+    Map<String, String> header = new LinkedHashMap<>();
+    result.header().forEach(fact -> header.put(fact.name().word(), fact.value()));
+    header.put("imported from", String.valueOf(listFile.getFileName()));
+    return header;
   }
 }

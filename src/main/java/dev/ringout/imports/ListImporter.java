@@ -4,6 +4,7 @@ import dev.ringout.cells.CellText;
 import dev.ringout.harness.Wire;
 import dev.ringout.harness.Wiring;
 import dev.ringout.imports.find.HeadingReader;
+import dev.ringout.imports.find.PageFurniture;
 import dev.ringout.imports.find.TableFinder;
 import dev.ringout.imports.join.HarnessBuilder;
 import dev.ringout.imports.join.HarnessBuilder.Built;
@@ -14,6 +15,7 @@ import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Grid;
+import dev.ringout.imports.list.HeaderFact;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.ImportResult.RowCounts;
@@ -40,14 +42,12 @@ import dev.ringout.imports.list.Weighed;
 import dev.ringout.imports.weigh.Weigher;
 import dev.ringout.source.Place;
 import dev.ringout.source.UnusableInput;
-import dev.ringout.source.UnusableInput.Reason;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -63,6 +63,7 @@ public final class ListImporter {
   private final Ends ends;
   private final Map<Place, String> comments = new HashMap<>();
   private final List<Part> parts = new ArrayList<>();
+  private final List<HeaderFact> header = new ArrayList<>();
 
   private ListImporter(Words words, ImportOptions options, UnaryOperator<String> noteHeading) {
     this.noteHeading = noteHeading;
@@ -92,7 +93,7 @@ public final class ListImporter {
   }
 
   private ImportResult read(TabularFile file, String shownName) throws UnusableInput {
-    refuseHarness(file, shownName);
+    OwnFiles.refuse(file, shownName);
     List<SheetTables> sheets = new ArrayList<>();
     for (Sheet sheet : file.sheets()) {
       if (options.shape().reads(sheet.name())) {
@@ -117,12 +118,14 @@ public final class ListImporter {
     if (built.wiring().wires().isEmpty() && built.wiring().links().isEmpty()) {
       findings.warning(Place.of(shownName), new SheetOddity.NoWires());
     }
+    List<HeaderFact> settled = HeaderFacts.settle(header, options.header(), findings);
     return new ImportResult(
         parts.stream().map(part -> report(part, built.wiring())).toList(),
         built.wiring(),
         findings.list(),
         new ImportResult.EndsFound(
             built.bothEnds(), built.oneSided(), built.farPinNotListed(), built.farHasNoList()),
+        settled,
         weighed,
         cells);
   }
@@ -199,7 +202,7 @@ public final class ListImporter {
     new UnusedOptions(options, findings)
         .report(whole, sheets.stream().map(SheetTables::grid).toList(), weighed);
     return new ImportResult(
-        List.of(), Wiring.NONE, findings.list(), ImportResult.EndsFound.NONE, weighed, List.of());
+        List.of(), Wiring.NONE, findings.list(), ImportResult.EndsFound.NONE, List.of(), weighed, List.of());
   }
 
   private void countAsSkipped(Draft duplicate) {
@@ -213,39 +216,42 @@ public final class ListImporter {
     }
   }
 
-  /** A harness file would lose its links, switches and parts by an import. */
-  private static void refuseHarness(TabularFile file, String shownName) throws UnusableInput {
-    Set<String> own = Set.of("items", "pins", "links", "switches", "parts", "limits");
-    Set<String> names = new HashSet<>();
-    for (Sheet sheet : file.sheets()) {
-      names.add(sheet.name().toLowerCase(Locale.ROOT));
-    }
-    if (names.contains("wires") && names.stream().filter(own::contains).count() >= 2) {
-      throw new UnusableInput(
-          shownName,
-          Reason.NOT_UNDERSTOOD,
-          "is a harness file already: the other commands read it as it is");
-    }
-  }
-
   private void readSheet(SheetTables sheet, Iterator<Weighed> weighed) {
     Grid grid = sheet.grid();
     if (grid.rows().isEmpty()) {
       return;
     }
     new Around(findings, comments).report(grid);
-    if (sheet.found().tables().isEmpty()) {
+    readTables(grid, sheet.found(), weighed);
+    header.addAll(PageFurniture.read(outside(grid), grid, words));
+  }
+
+  /** The rows of a sheet from which nothing was read: what stands around its tables. */
+  private List<Row> outside(Grid grid) {
+    Set<Integer> read = new HashSet<>();
+    list.rows(grid.place(0, 0)).forEach(read::add);
+    for (Part part : parts) {
+      if (part.grid() == grid && part.table().layout() != Layout.NONE) {
+        read.add(part.table().headingRow());
+        part.tally().skipped().forEach(row -> read.add(row.row()));
+      }
+    }
+    return grid.rows().stream().filter(row -> !read.contains(row.number())).toList();
+  }
+
+  private void readTables(Grid grid, TableFinder.Found found, Iterator<Weighed> weighed) {
+    if (found.tables().isEmpty()) {
       withoutTables(grid);
       return;
     }
     boolean first = true;
     int lastRow = 0;
     int lastHeading = -1;
-    for (int i = 0; i < sheet.found().tables().size(); i++) {
+    for (int i = 0; i < found.tables().size(); i++) {
       ListTable table = weighed.next().best().table();
       boolean beside = !first && table.headingRow() == lastHeading;
       int above = first || beside ? 0 : lastRow;
-      readTable(table, first ? sheet.found().above().size() : 0, above);
+      readTable(table, first ? found.above().size() : 0, above);
       first = false;
       lastHeading = table.headingRow();
       lastRow = lastRowOf(table);

@@ -3,6 +3,7 @@ package dev.ringout.intake;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Item;
 import dev.ringout.harness.Limits;
+import dev.ringout.harness.Link;
 import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
@@ -20,6 +21,7 @@ import java.util.function.Function;
 /** Reads a harness file: a workbook, a folder of CSV files, or one CSV file of wires. */
 public final class HarnessReader {
   static final String WIRES = "Wires";
+  static final String LINKS = "Links";
 
   /** Where an import leaves the rows that it could not read: while any stand there, no judging. */
   private static final String NOT_READ = "Not Read";
@@ -29,7 +31,7 @@ public final class HarnessReader {
           WIRES,
           "Items",
           "Pins",
-          "Links",
+          LINKS,
           "Switches",
           "Parts",
           "Loads",
@@ -54,7 +56,9 @@ public final class HarnessReader {
   public static Harness read(TabularFile file, String shownName, Problems problems)
       throws UnusableInput {
     SheetsByName sheets = new SheetsByName(file, SHEETS, WIRES, problems);
-    if (sheets.find(WIRES).isEmpty()) {
+    // A sheet of another name may be the wires: links alone are taken only where there is none.
+    boolean linksAlone = sheets.find(LINKS).isPresent() && !sheets.passedOver();
+    if (sheets.find(WIRES).isEmpty() && !linksAlone) {
       sheets.reportMissing(WIRES, shownName, problems);
     }
     return new HarnessReader(new SheetsOfHarness(sheets, problems)).read();
@@ -74,13 +78,15 @@ public final class HarnessReader {
     List<Item> items = ItemRows.read(sheets);
     List<PinDetail> pins = PinRows.read(sheets);
     List<Wire> wires = WireRows.read(sheets);
+    List<Link> links = LinkRows.read(sheets);
+    refuseNothing(wires, links);
     Harness unit =
         Harness.builder(limits)
             .header(header)
             .wires(wires)
             .items(items)
             .pins(pins)
-            .links(LinkRows.read(sheets))
+            .links(links)
             .switches(SwitchRows.read(sheets))
             .parts(PartRows.read(sheets))
             .crimps(CrimpRows.read(sheets))
@@ -109,6 +115,26 @@ public final class HarnessReader {
                         .filter(wire -> wire.signal().equalsIgnoreCase(net))
                         .map(Wire::from)
                         .toList());
+  }
+
+  /** A list of nets has links and no wires; without either there is no unit. */
+  private void refuseNothing(List<Wire> wires, List<Link> links) {
+    if (wires.isEmpty() && links.isEmpty() && !sheets.problems().hasErrors()) {
+      sheets
+          .find(WIRES)
+          .ifPresentOrElse(
+              sheet -> sheets.problems().error(sheet.place(), "the sheet lists no wires"),
+              () ->
+                  sheets
+                      .find(LINKS)
+                      .ifPresent(
+                          sheet ->
+                              sheets
+                                  .problems()
+                                  .error(
+                                      sheet.place(),
+                                      "the sheet lists no links, and there is no sheet Wires")));
+    }
   }
 
   private void refuseUnread() throws UnusableInput {

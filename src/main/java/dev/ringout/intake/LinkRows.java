@@ -12,9 +12,13 @@ final class LinkRows {
   static List<Link> read(SheetsOfHarness sheets) throws UnusableInput {
     List<Link> links = new ArrayList<>();
     sheets.each(
-        "Links",
+        HarnessReader.LINKS,
         List.of(
-            SheetsOfHarness.REF, SheetsOfHarness.PIN, SheetsOfHarness.TO_PIN, SheetsOfHarness.NOTE),
+            SheetsOfHarness.REF,
+            SheetsOfHarness.PIN,
+            SheetsOfHarness.TO_PIN,
+            SheetsOfHarness.TO,
+            SheetsOfHarness.NOTE),
         List.of(SheetsOfHarness.PIN, SheetsOfHarness.TO_PIN),
         entry ->
             sheets

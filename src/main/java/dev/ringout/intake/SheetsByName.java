@@ -21,6 +21,7 @@ final class SheetsByName {
 
   private final Map<String, Sheet> byKey = new HashMap<>();
   private final String present;
+  private boolean passedOver;
 
   /** Looks into a sheet of another name. */
   interface Unnamed {
@@ -57,6 +58,7 @@ final class SheetsByName {
       for (Sheet sheet : file.sheets()) {
         String key = Names.key(sheet.name());
         if (!keys.contains(key)) {
+          passedOver = true;
           String refusal = unnamed.refusal(sheet);
           problems.add(
               new Problem(
@@ -78,6 +80,11 @@ final class SheetsByName {
 
   Optional<Sheet> find(String name) {
     return Optional.ofNullable(byKey.get(Names.key(name)));
+  }
+
+  /** Whether there is any sheet of another name. */
+  boolean passedOver() {
+    return passedOver;
   }
 
   /** Reports that a sheet which must be there is not. */

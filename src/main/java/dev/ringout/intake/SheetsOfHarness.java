@@ -16,6 +16,10 @@ final class SheetsOfHarness {
   static final Column REF = Column.of("Ref");
   static final Column PIN = Column.of("Pin");
   static final Column TO_PIN = Column.of("To Pin");
+
+  /** The item at the other end of a link, where it is another one. */
+  static final Column TO = Column.of("To", "To Ref");
+
   static final Column NOTE = Column.of("Note");
 
   private final SheetsByName sheets;
@@ -64,10 +68,15 @@ final class SheetsOfHarness {
   /** Two points that a row joins. */
   record Pair(Point from, Point to) {}
 
-  /** Two points of one item, or two full points where the item's cell is blank. */
+  /**
+   * Two points of one item, or of two where the sheet names the other one too; two full points
+   * where the item's cell is blank.
+   */
   Optional<Pair> pair(Entry entry) {
-    Optional<Point> from = pairEnd(entry, PIN);
-    Optional<Point> to = pairEnd(entry, TO_PIN);
+    String ref = entry.text(REF.name());
+    String other = entry.text(TO.name());
+    Optional<Point> from = pairEnd(entry, ref, PIN);
+    Optional<Point> to = pairEnd(entry, other.isEmpty() ? ref : other, TO_PIN);
     if (from.isEmpty() || to.isEmpty()) {
       return Optional.empty();
     }
@@ -78,8 +87,7 @@ final class SheetsOfHarness {
     return Optional.of(new Pair(from.get(), to.get()));
   }
 
-  private Optional<Point> pairEnd(Entry entry, Column pin) {
-    String ref = entry.text(REF.name());
+  private Optional<Point> pairEnd(Entry entry, String ref, Column pin) {
     String text = entry.text(pin.name());
     if (text.isEmpty()) {
       entry.error(pin.name(), "expected a pin", "");

@@ -37,6 +37,7 @@ final class Table {
   private Surroundings surroundings = Surroundings.none();
   private boolean headingSeen;
   private boolean usable = true;
+  private boolean mayBeEmpty;
   private Function<Entry, String> subject = entry -> "";
   private Consumer<Problem> rowProblems = problem -> {};
 
@@ -59,6 +60,12 @@ final class Table {
     return this;
   }
 
+  /** A sheet without even headings is none that was forgotten. */
+  Table orEmpty() {
+    mayBeEmpty = true;
+    return this;
+  }
+
   /** Reads the sheet to its end; rows are handed over only where the headings suffice. */
   void forEach(Consumer<Entry> each) throws UnusableInput {
     surroundings =
@@ -74,7 +81,7 @@ final class Table {
                 }
               }
             });
-    if (!headingSeen) {
+    if (!headingSeen && !mayBeEmpty) {
       problems.error(
           sheet.place(),
           "the sheet is empty; expected a heading row with "

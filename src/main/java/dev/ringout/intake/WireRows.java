@@ -56,14 +56,12 @@ final class WireRows {
   static List<Wire> read(SheetsOfHarness sheets) throws UnusableInput {
     WireRows rows = new WireRows(sheets);
     List<Wire> wires = new ArrayList<>();
-    sheets.each(
-        HarnessReader.WIRES,
-        COLUMNS,
-        List.of(FROM, TO),
-        entry -> rows.wire(entry).ifPresent(wires::add));
     Optional<Sheet> sheet = sheets.find(HarnessReader.WIRES);
-    if (wires.isEmpty() && sheet.isPresent() && !sheets.problems().hasErrors()) {
-      sheets.problems().error(sheet.get().place(), "the sheet lists no wires");
+    if (sheet.isPresent()) {
+      Table table = new Table(sheet.get(), COLUMNS, List.of(FROM, TO), sheets.problems());
+      // A unit may be of links alone: then the sheet of wires may be empty too.
+      (sheets.find(HarnessReader.LINKS).isPresent() ? table.orEmpty() : table)
+          .forEach(entry -> rows.wire(entry).ifPresent(wires::add));
     }
     return wires;
   }

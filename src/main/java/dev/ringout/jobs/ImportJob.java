@@ -31,9 +31,12 @@ public final class ImportJob {
    */
   public record Result(String shownName, ImportResult list) {
 
-    /** Whether every row that may be a wire was understood. */
+    /** Whether there is a wire or a link, and every row that may be a wire was understood. */
     public boolean isUnderstood() {
-      return list.isDecided() && !list.hasErrors() && list.lostRows() == 0;
+      return list.isDecided()
+          && list.joinsAnything()
+          && !list.hasErrors()
+          && list.lostRows() == 0;
     }
   }
 
@@ -45,7 +48,7 @@ public final class ImportJob {
       return Answer.refused(inputs);
     }
     List<Problem> problems = new ArrayList<>(inputs.problems().list());
-    problems.addAll(ImportWords.problems(list.get().findings()));
+    problems.addAll(ImportWords.grouped(list.get().findings()));
     return new Answer.Given<>(
         new Result(inputs.shownName(request.list()), list.get()), List.copyOf(problems));
   }

@@ -6,6 +6,7 @@ import dev.ringout.harness.Wire;
 import dev.ringout.imports.list.Finding;
 import dev.ringout.imports.list.CellBalance;
 import dev.ringout.imports.list.Hypothesis;
+import dev.ringout.imports.list.HeaderFact;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.ImportResult.SheetReport;
 import dev.ringout.imports.list.ListColumn;
@@ -36,10 +37,12 @@ public final class ImportJson {
     json.put("decided", result.isDecided());
     json.put("tables", result.weighed().stream().map(ImportJson::table).toList());
     json.put("cells", result.cells().stream().map(ImportJson::cells).toList());
+    json.put("header", result.header().stream().map(ImportJson::fact).toList());
     Map<String, Object> counts = new LinkedHashMap<>();
     counts.put("wires", result.wiring().wires().size());
     counts.put("links", result.wiring().links().size());
     counts.put("pins", result.wiring().pins().size());
+    counts.put("pinsWithoutWire", result.pinsWithoutWire());
     counts.put("foundAtBothEnds", result.found().bothEnds());
     counts.put("foundAtOneEndOnly", result.found().oneSided());
     counts.put("farPinNotListed", result.found().farPinNotListed());
@@ -70,6 +73,16 @@ public final class ImportJson {
     json.put("wires", List.of());
     json.put("problems", Json.problems(problems));
     return Json.text(json);
+  }
+
+  private static Map<String, Object> fact(HeaderFact fact) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("fact", fact.name().word());
+    json.put("value", fact.value());
+    if (!fact.place().isNowhere()) {
+      json.put("cell", fact.place().toString());
+    }
+    return json;
   }
 
   private static Map<String, Object> sheet(SheetReport sheet) {

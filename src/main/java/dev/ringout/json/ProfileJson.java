@@ -3,12 +3,15 @@ package dev.ringout.json;
 import com.fasterxml.jackson.jr.ob.JSON;
 import dev.ringout.imports.list.ColumnChoice;
 import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.Units;
 import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /** A shop's way of writing lists as it was kept before: still read, no longer written. */
 public final class ProfileJson {
@@ -36,7 +39,29 @@ public final class ProfileJson {
       throw new Unreadable("is no profile: its format should be \"" + FORMAT + "\"");
     }
     return new ImportOptions(
-        columns(json), texts(json, "joinBy"), texts(json, "marks"), texts(json, "onePoint"));
+        columns(json),
+        texts(json, "joinBy"),
+        texts(json, "marks"),
+        texts(json, "onePoint"),
+        new Units(
+            unit(json, "lengthUnit", Units.OfLength::of),
+            unit(json, "gaugeUnit", Units.OfGauge::of)),
+        Map.of(),
+        ImportOptions.Shape.UNSAID);
+  }
+
+  private static <T> Optional<T> unit(
+      Map<String, Object> json, String name, Function<String, Optional<T>> named)
+      throws Unreadable {
+    if (!json.containsKey(name)) {
+      return Optional.empty();
+    }
+    String word = String.valueOf(json.get(name));
+    Optional<T> unit = named.apply(word);
+    if (unit.isEmpty()) {
+      throw new Unreadable("\"" + word + "\" is no " + name);
+    }
+    return unit;
   }
 
   private static Map<String, Object> parsed(String text) throws Unreadable {

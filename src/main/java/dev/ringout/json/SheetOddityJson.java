@@ -76,6 +76,14 @@ final class SheetOddityJson implements SheetOddity.Cases<Reason> {
   }
 
   @Override
+  public Reason headerDiffers(SheetOddity.HeaderDiffers odd) {
+    return Reason.of("header-differs")
+        .with("fact", odd.fact())
+        .with("taken", odd.taken())
+        .with("other", odd.other());
+  }
+
+  @Override
   public Reason columnNotFound(SheetOddity.ColumnNotFound odd) {
     return Reason.of("column-not-found").with("heading", odd.heading());
   }

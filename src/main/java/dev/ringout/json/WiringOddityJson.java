@@ -153,21 +153,19 @@ final class WiringOddityJson implements WiringOddity.Cases<Reason> {
   }
 
   @Override
-  public Reason gaugesNotTaken(WiringOddity.GaugesNotTaken odd) {
-    return Reason.of("gauges-not-taken")
+  public Reason gaugesWithoutUnit(WiringOddity.GaugesWithoutUnit odd) {
+    return Reason.of("gauges-without-unit")
         .with("cells", odd.cells())
-        .with("complaint", odd.complaint())
-        .with("column", odd.column())
-        .with("meant", odd.meant());
+        .with("written", odd.written())
+        .with("places", odd.places());
   }
 
   @Override
-  public Reason lengthsNotTaken(WiringOddity.LengthsNotTaken odd) {
-    return Reason.of("lengths-not-taken")
+  public Reason lengthsWithoutUnit(WiringOddity.LengthsWithoutUnit odd) {
+    return Reason.of("lengths-without-unit")
         .with("cells", odd.cells())
-        .with("complaint", odd.complaint())
-        .with("column", odd.column())
-        .with("meant", odd.meant());
+        .with("written", odd.written())
+        .with("places", odd.places());
   }
 
   @Override

@@ -34,7 +34,7 @@ public final class HarnessSheets {
       sheets.add(sheet("Pins", pinColumns(), wiring.pins()));
     }
     if (!wiring.links().isEmpty()) {
-      sheets.add(sheet("Links", linkColumns(), wiring.links()));
+      sheets.add(sheet("Links", linkColumns(wiring.links()), wiring.links()));
     }
     if (!header.isEmpty()) {
       sheets.add(
@@ -101,11 +101,15 @@ public final class HarnessSheets {
     return columns;
   }
 
-  private static Map<String, Function<Link, String>> linkColumns() {
+  private static Map<String, Function<Link, String>> linkColumns(List<Link> links) {
     Map<String, Function<Link, String>> columns = new LinkedHashMap<>();
-    columns.put("Ref", link -> sameItem(link) ? link.from().ref() : "");
-    columns.put("Pin", link -> sameItem(link) ? link.from().pin() : link.from().toString());
-    columns.put("To Pin", link -> sameItem(link) ? link.to().pin() : link.to().toString());
+    columns.put("Ref", link -> link.from().ref());
+    columns.put("Pin", link -> link.from().pin());
+    // A point in one cell could be parted at another place than it was put together.
+    if (!links.stream().allMatch(HarnessSheets::sameItem)) {
+      columns.put("To", link -> sameItem(link) ? "" : link.to().ref());
+    }
+    columns.put("To Pin", link -> link.to().pin());
     columns.put("Note", Link::note);
     return columns;
   }

@@ -136,10 +136,13 @@ final class CsvFiles implements TabularFile {
       return best;
     }
 
+    /** Outside quotes; a quoted field may go on in the next lines where every quote is closed. */
     private static long count(List<String> lines, char character) {
       long count = 0;
+      long quotes = lines.stream().flatMapToInt(String::chars).filter(c -> c == '"').count();
+      boolean quoted = false;
       for (String line : lines) {
-        boolean quoted = false;
+        quoted &= quotes % 2 == 0;
         for (int i = 0; i < line.length(); i++) {
           char c = line.charAt(i);
           quoted ^= c == '"';

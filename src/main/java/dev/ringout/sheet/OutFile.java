@@ -218,7 +218,7 @@ public final class OutFile {
           CsvWriter.builder()
               .lineDelimiter(LineDelimiter.LF)
               .build(new OutputStreamWriter(out, StandardCharsets.UTF_8))) {
-        csv.writeRecord(sheet.headings());
+        csv.writeRecord(sheet.headings().stream().map(OutFile::harmless).toList());
         for (List<String> row : sheet.rows()) {
           csv.writeRecord(row.stream().map(OutFile::harmless).toList());
         }
@@ -231,7 +231,7 @@ public final class OutFile {
    * text. The reader takes it off again.
    */
   static String harmless(String text) {
-    return startsFormula(text) ? "'" + text : text;
+    return startsFormula(withoutApostrophes(text)) ? "'" + text : text;
   }
 
   static boolean startsFormula(String text) {
@@ -240,6 +240,16 @@ public final class OutFile {
 
   /** A field as it was before it was made harmless. */
   static String asWritten(String text) {
-    return text.startsWith("'") && startsFormula(text.substring(1)) ? text.substring(1) : text;
+    return text.startsWith("'") && startsFormula(withoutApostrophes(text))
+        ? text.substring(1)
+        : text;
+  }
+
+  private static String withoutApostrophes(String text) {
+    int start = 0;
+    while (start < text.length() && text.charAt(start) == '\'') {
+      start++;
+    }
+    return text.substring(start);
   }
 }

@@ -5,6 +5,7 @@ import dev.ringout.imports.list.Finding;
 import dev.ringout.imports.list.CellBalance;
 import dev.ringout.imports.list.Evidence;
 import dev.ringout.imports.list.Hypothesis;
+import dev.ringout.imports.list.HeaderFact;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.ImportResult.RowCounts;
 import dev.ringout.imports.list.ImportResult.SheetReport;
@@ -56,6 +57,7 @@ public final class ImportText {
     for (SheetReport sheet : result.sheets()) {
       sheet(sheet, shown++ < SHEETS_SHOWN_WHOLE);
     }
+    header();
     wires();
     if (result.isDecided()) {
       counts();
@@ -161,6 +163,21 @@ public final class ImportText {
     return text.length() <= length ? text : text.substring(0, length - 1) + "…";
   }
 
+  private void header() {
+    if (result.header().isEmpty()) {
+      return;
+    }
+    page.heading("Header");
+    for (HeaderFact fact : result.header()) {
+      String where =
+          fact.place().isNowhere()
+              ? "as you say"
+              : (fact.place().sheet().isEmpty() ? "" : fact.place().sheet() + "!")
+                  + fact.place().cell();
+      page.paragraph(Text.of("  %-12s", fact.name().word()), fact.value() + " (" + where + ")");
+    }
+  }
+
   private void wires() {
     List<Wire> wires = result.wiring().wires();
     if (wires.isEmpty()) {
@@ -188,8 +205,13 @@ public final class ImportText {
     if (!result.wiring().links().isEmpty()) {
       parts.add(Numbers.count(result.wiring().links().size(), "link"));
     }
-    if (!result.wiring().pins().isEmpty()) {
-      parts.add(Numbers.count(result.wiring().pins().size(), "pin") + " listed beside");
+    long spare = result.pinsWithoutWire();
+    if (spare > 0) {
+      parts.add(Numbers.count(spare, "pin") + " listed without a wire");
+    }
+    long named = result.wiring().pins().size() - spare;
+    if (named > 0) {
+      parts.add(Numbers.count(named, "wired pin") + " with a name beside");
     }
     if (result.found().bothEnds() > 0) {
       parts.add(

@@ -7,11 +7,13 @@ import dev.ringout.imports.list.ImportOptions.Shape;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.RowRange;
 import dev.ringout.imports.list.Said;
+import dev.ringout.imports.list.Units;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -27,6 +29,8 @@ public final class ProfileText {
   private final Set<String> marks = new LinkedHashSet<>();
   private final Set<String> onePoint = new LinkedHashSet<>();
   private final Set<String> sheets = new LinkedHashSet<>();
+  private final Map<String, String> header = new LinkedHashMap<>();
+  private Units units = Units.UNSAID;
   private final List<Said<RowRange>> rows = new ArrayList<>();
   private final List<Said<Integer>> headingRows = new ArrayList<>();
   private final List<Said<Layout>> layouts = new ArrayList<>();
@@ -83,6 +87,8 @@ public final class ProfileText {
     joinBy.addAll(options.joinBy());
     marks.addAll(options.marks());
     onePoint.addAll(options.onePoint());
+    units = options.units();
+    header.putAll(options.header());
     sheets.addAll(options.shape().sheets());
     rows.addAll(options.shape().rows());
     headingRows.addAll(options.shape().headingRows());
@@ -107,6 +113,9 @@ public final class ProfileText {
       case "heading-row" -> headingRows.add(new Said<>(where(value), number(last(value))));
       case "layout" -> layouts.add(new Said<>(where(value), layout(last(value))));
       case "item" -> items.add(new Said<>(where(value), last(value)));
+      case "length-unit" -> units = new Units(Optional.of(lengthUnit(value)), units.gauge());
+      case "gauge-unit" -> units = new Units(units.length(), Optional.of(gaugeUnit(value)));
+      case "title", "revision" -> header.put(option, value);
       case "separator" -> separators.add(new Said<>(where(value), Grammar.of(last(value))));
       default -> throw new Unreadable("\"" + option + "\" is nothing that a profile can say");
     }
@@ -125,6 +134,17 @@ public final class ProfileText {
                             + "\": expected HEADING=ROLE, where ROLE is one of "
                             + String.join(", ", ColumnChoice.titles())));
     columns.put(value.substring(0, equals).strip(), role);
+  }
+
+  private static Units.OfLength lengthUnit(String word) throws Unreadable {
+    return Units.OfLength.of(word)
+        .orElseThrow(
+            () -> new Unreadable("\"" + word + "\": expected one of mm, cm, m, in, ft"));
+  }
+
+  private static Units.OfGauge gaugeUnit(String word) throws Unreadable {
+    return Units.OfGauge.of(word)
+        .orElseThrow(() -> new Unreadable("\"" + word + "\": expected AWG or mm2"));
   }
 
   private static String where(String value) {
@@ -174,6 +194,8 @@ public final class ProfileText {
         joinBy,
         marks,
         onePoint,
+        units,
+        header,
         new Shape(sheets, rows, headingRows, layouts, items, separators));
   }
 
@@ -205,6 +227,16 @@ public final class ProfileText {
         options.columns().entrySet().stream()
             .map(entry -> entry.getKey() + " = " + entry.getValue())
             .toList());
+    part(
+        text,
+        "the unit of lengths without one",
+        "length-unit",
+        options.units().length().map(Units.OfLength::word).stream().toList());
+    part(
+        text,
+        "the unit of gauges without one",
+        "gauge-unit",
+        options.units().gauge().map(Units.OfGauge::word).stream().toList());
     part(text, "rows with the same text here are one net", "join-by", options.joinBy());
     part(text, "marks that are wires", "marks", options.marks());
     part(text, "items that are one point", "one-point", options.onePoint());

@@ -50,9 +50,9 @@ public final class ImportWords {
         finding.place(), finding.heading(), finding.severity(), words.text(), words.meant());
   }
 
-  /** All findings as problems of the file, in their order. */
-  public static List<Problem> problems(List<Finding> findings) {
-    return findings.stream().map(ImportWords::problem).toList();
+  /** Findings for a person to read: many that are alike are one with its count and places. */
+  public static List<Problem> grouped(List<Finding> findings) {
+    return GroupedFindings.of(findings);
   }
 
   /** What a sort of mess is. */
@@ -85,7 +85,7 @@ public final class ImportWords {
       case NO_PIN -> "an end without a pin";
       case NO_END -> "a wire without an end";
       case STOWED -> "a wire end that is stowed";
-      case GAUGE -> "a gauge that is none";
+      case GAUGE -> "a gauge without a unit, or none";
       case LENGTH -> "a length without a unit, or none";
       case ONE_SIDED -> "a wire listed at one end only";
       case ENDS_DIFFER -> "two ends of a wire that disagree";
@@ -97,6 +97,7 @@ public final class ImportWords {
       case NAMES_DIFFER -> "two names in one row";
       case ALIAS -> "two names for one point or item";
       case CODE -> "a code without a meaning";
+      case HEADER -> "two values for a fact of the header";
       case HEADING -> "a column that is not understood";
       case NO_WIRES -> "a sheet without wires";
       case NOT_USED -> "cells of which nothing is made";

@@ -2,6 +2,7 @@ package dev.ringout.words;
 
 import dev.ringout.imports.list.SheetOddity;
 import dev.ringout.units.Numbers;
+import dev.ringout.units.Text;
 
 /** What is odd about a sheet, or about what was said of the list, as a sentence. */
 final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
@@ -93,6 +94,17 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
   @Override
   public OddityWords muchRedText(SheetOddity.MuchRedText odd) {
     return OddityWords.of(odd.cells() + " cells are written in red: a red-line, or a decoration?");
+  }
+
+  @Override
+  public OddityWords headerDiffers(SheetOddity.HeaderDiffers odd) {
+    return OddityWords.of(
+        Text.of(
+            "a second %s, \"%s\"; taken is \"%s\"%s",
+            odd.fact(),
+            odd.other(),
+            odd.taken(),
+            odd.fact().equals("revision") ? ", or say --revision \"" + odd.other() + "\"" : ""));
   }
 
   @Override

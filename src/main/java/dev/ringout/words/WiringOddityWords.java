@@ -1,7 +1,10 @@
 package dev.ringout.words;
 
 import dev.ringout.imports.list.WiringOddity;
+import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -181,15 +184,19 @@ final class WiringOddityWords implements WiringOddity.Cases<OddityWords> {
   }
 
   @Override
-  public OddityWords gaugesNotTaken(WiringOddity.GaugesNotTaken odd) {
+  public OddityWords gaugesWithoutUnit(WiringOddity.GaugesWithoutUnit odd) {
     return OddityWords.of(
-        notTaken(odd.cells(), odd.complaint(), odd.column(), "Gauge (mm2)"), odd.meant());
+        withoutUnit("gauge", odd.cells(), odd.written(), odd.places())
+            + "--gauge-unit mm2, or --gauge-unit AWG; until then kept as "
+            + (odd.cells() == 1 ? "a note" : "notes"));
   }
 
   @Override
-  public OddityWords lengthsNotTaken(WiringOddity.LengthsNotTaken odd) {
+  public OddityWords lengthsWithoutUnit(WiringOddity.LengthsWithoutUnit odd) {
     return OddityWords.of(
-        notTaken(odd.cells(), odd.complaint(), odd.column(), "Length (in)"), odd.meant());
+        withoutUnit("length", odd.cells(), odd.written(), odd.places())
+            + "--length-unit mm, or cm, m, in, ft; until then kept as "
+            + (odd.cells() == 1 ? "a note" : "notes"));
   }
 
   @Override
@@ -251,9 +258,16 @@ final class WiringOddityWords implements WiringOddity.Cases<OddityWords> {
             + " ends are named once and without a pin; each has one terminal, written \"?\"");
   }
 
-  private static String notTaken(int cells, String complaint, String column, String withUnit) {
+  /** {@code 9 lengths have no unit: "12" (H2), "13" (H3) and 7 more; give it once for all: }. */
+  private static String withoutUnit(
+      String thing, int cells, List<String> written, List<String> places) {
+    List<String> first = new ArrayList<>();
+    for (int i = 0; i < Math.min(written.size(), places.size()); i++) {
+      first.add("\"" + written.get(i) + "\" (" + places.get(i) + ")");
+    }
+    String more = cells > first.size() ? " and " + (cells - first.size()) + " more" : "";
     return Text.of(
-        "%d cells of this column could not be taken, such as this: %s; kept as notes. To give a unit, say --column \"%s=%s\"",
-        cells, complaint, column, withUnit);
+        "%s %s no unit: %s%s; give it once for all with ",
+        Numbers.count(cells, thing), cells == 1 ? "has" : "have", String.join(", ", first), more);
   }
 }

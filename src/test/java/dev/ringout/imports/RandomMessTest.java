@@ -4,20 +4,27 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.ringout.harness.Harness;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
+import dev.ringout.harness.Wiring;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.ImportResult.RowCounts;
 import dev.ringout.imports.list.ImportResult.SheetReport;
 import dev.ringout.imports.list.Words;
 import dev.ringout.intake.HarnessReader;
+import dev.ringout.print.ImportedSheets;
 import dev.ringout.sheet.Cell;
+import dev.ringout.sheet.OutFile;
+import dev.ringout.sheet.OutSheet;
 import dev.ringout.sheet.Row;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.sheet.Surroundings;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Place;
+import dev.ringout.source.Problems;
+import dev.ringout.source.Severity;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -28,11 +35,14 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Lists broken at random: whatever comes, every row is accounted for and every wire has its ends.
  */
 class RandomMessTest {
+  @TempDir Path folder;
+
   private static final String[] ODD = {
     "\"",
     "N/C",
@@ -143,6 +153,43 @@ class RandomMessTest {
     return rows;
   }
 
+  /** Rows that were not read stop what comes after, and nothing else does. */
+  private static void assertLoads(ImportResult result, Path file) throws Exception {
+    List<OutSheet> sheets = ImportedSheets.of(result, Map.of("title", "x"));
+    if (file.toString().endsWith(".xlsx")) {
+      OutFile.workbook(file, sheets);
+    } else {
+      OutFile.folder(file, sheets);
+    }
+    Problems problems = new Problems();
+    try (TabularFile table = TabularFile.open(file, "harness", problems)) {
+      Harness harness = HarnessReader.read(table, "harness", problems);
+      assertEquals(
+          List.of(),
+          problems.list().stream()
+              .filter(problem -> problem.severity() == Severity.ERROR)
+              .map(problem -> problem.place() + " " + problem.sentence())
+              .filter(problem -> !problem.contains("could not be read and may be wires"))
+              .toList(),
+          file.toString());
+      Wiring wiring = result.wiring();
+      assertEquals(
+          wiring.wires().stream().map(Wire::notes).toList(),
+          harness.wires().stream().map(Wire::notes).toList());
+      assertEquals(
+          wiring.wires().stream().map(RandomMessTest::ends).toList(),
+          harness.wires().stream().map(RandomMessTest::ends).toList());
+      assertEquals(wiring.links().size(), harness.links().size());
+      assertEquals(
+          wiring.pins().stream().map(pin -> pin.point() + pin.note()).toList(),
+          harness.pins().stream().map(pin -> pin.point() + pin.note()).toList());
+    }
+  }
+
+  private static String ends(Wire wire) {
+    return wire.name() + " " + wire.from() + " > " + wire.to() + " " + wire.gaugeLabel();
+  }
+
   @Test
   void whatever_comes_rows_balance_and_wires_have_ends() throws Exception {
     List<List<Row>> seeds = seeds();
@@ -167,6 +214,9 @@ class RandomMessTest {
                 + rows.skipped(),
             "seed " + seed);
         assertTrue(rows.wire() >= 0 && rows.blank() >= 0, "seed " + seed);
+      }
+      if (seed % 4 == 0 && result.joinsAnything()) {
+        assertLoads(result, folder.resolve(seed % 100 == 0 ? seed + ".xlsx" : "" + seed));
       }
       for (Wire wire : result.wiring().wires()) {
         for (Point point : List.of(wire.from(), wire.to())) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.imports.list.ColumnChoice;
 import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.Units;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -38,6 +39,23 @@ class ProfileJsonTest {
             Set.of());
     assertTrue(ProfileJson.write(said).contains("\"Lg\" : \"Length (in)\""));
     assertEquals(said, ProfileJson.read(ProfileJson.write(said)));
+  }
+
+  @Test
+  void units_that_the_lists_leave_out_are_kept() throws Exception {
+    ImportOptions said =
+        new ImportOptions(
+            Map.of(),
+            Set.of(),
+            Set.of(),
+            Set.of(),
+            new Units(Units.OfLength.of("in"), Units.OfGauge.of("mm²")),
+            Map.of());
+    assertTrue(ProfileJson.write(said).contains("\"gaugeUnit\" : \"mm2\""));
+    assertEquals(said, ProfileJson.read(ProfileJson.write(said)));
+    assertEquals(
+        "\"miles\" is no lengthUnit",
+        complaint("{\"format\": \"ringout-profile/1\", \"lengthUnit\": \"miles\"}"));
   }
 
   @Test

@@ -7,40 +7,66 @@ import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Draft.Value;
 import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.Units;
 import dev.ringout.imports.list.WiringOddity;
 import dev.ringout.imports.list.Words;
-import dev.ringout.source.Place;
 import dev.ringout.source.Severity;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Length;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
-/** Values with a unit. What is none goes along as a note, and is said once a column. */
+/**
+ * Values with a unit. What is none goes along as a note; numbers without a unit do too, unless the
+ * user gives it, and are asked about once for the list as a whole.
+ */
 final class GaugesAndLengths {
-  private static final int SAID_ONE_BY_ONE = 20;
+  private static final int WRITTEN_OUT = 3;
 
   private final Words words;
+  private final Units units;
+  private final NoteHeadings headings;
   private final ListFindings findings;
   private final Map<String, Understood<Gauge>> gauges = new HashMap<>();
   private final Map<String, Understood<Length>> lengths = new HashMap<>();
-  private final Map<Column, List<NotTaken>> notTaken = new LinkedHashMap<>();
+  private final Set<Column> notAwg = new HashSet<>();
+  private final List<Value> gaugesWithoutUnit = new ArrayList<>();
+  private final List<Value> lengthsWithoutUnit = new ArrayList<>();
 
-  GaugesAndLengths(Words words, ListFindings findings) {
+  GaugesAndLengths(Words words, Units units, NoteHeadings headings, ListFindings findings) {
     this.words = words;
+    this.units = units;
+    this.headings = headings;
     this.findings = findings;
   }
 
-  private record Column(Role role, String sheet, int index) {}
+  private record Column(String sheet, int index) {
+    static Column of(Value value) {
+      return new Column(value.table().grid().name(), value.column().index());
+    }
+  }
 
-  private record NotTaken(Value value, String complaint, String maybe) {}
+  /**
+   * Looks at a wire before any is taken: of a column that holds 0.75 no bare number is an AWG size,
+   * not even a 4 that could be one.
+   */
+  void look(Draft draft) {
+    Value value = draft.texts().get(Role.GAUGE);
+    if (value != null && value.unit().isEmpty() && isNoAwg(value.text())) {
+      notAwg.add(Column.of(value));
+    }
+  }
 
-  private interface Reader<T> {
-    Understood<T> read(String text, String unit);
+  /** {@code 20.0} is a slip of the spreadsheet; {@code 0.75} and {@code 95} are no AWG sizes. */
+  private static boolean isNoAwg(String text) {
+    return GaugeCell.isNumber(text)
+        && !text.matches("\\d+[.,]0+")
+        && GaugeCell.gauge(text, "").value().isEmpty();
   }
 
   /**
@@ -49,7 +75,31 @@ final class GaugesAndLengths {
    * @param notes takes the text of what is none
    */
   Optional<Gauge> gauge(Draft draft, Map<String, String> notes) {
-    return taken(draft, Role.GAUGE, gauges, GaugeCell::gauge, notes);
+    Value value = draft.texts().get(Role.GAUGE);
+    if (value == null || words.isNothing(value.text())) {
+      return Optional.empty();
+    }
+    String unit = value.unit();
+    if (unit.isEmpty() && GaugeCell.isNumber(value.text())) {
+      unit = units.gauge().map(Units.OfGauge::word).orElse("");
+      if (unit.isEmpty() && notAwg.contains(Column.of(value))) {
+        gaugesWithoutUnit.add(value);
+        headings.put(notes, Role.GAUGE.title(), value.text());
+        return Optional.empty();
+      }
+    }
+    String said = unit;
+    Understood<Gauge> gauge =
+        gauges.computeIfAbsent(
+            value.text() + "\t" + said, key -> GaugeCell.gauge(value.text(), said));
+    if (gauge.value().isEmpty()) {
+      keep(
+          value,
+          Role.GAUGE,
+          notes,
+          new WiringOddity.GaugeNotTaken(gauge.complaint(), gauge.maybe()));
+    }
+    return gauge.value();
   }
 
   /**
@@ -58,66 +108,66 @@ final class GaugesAndLengths {
    * @param notes takes the text of what is none
    */
   Optional<Length> length(Draft draft, Map<String, String> notes) {
-    return taken(draft, Role.LENGTH, lengths, LengthCell::length, notes);
-  }
-
-  private <T> Optional<T> taken(
-      Draft draft,
-      Role role,
-      Map<String, Understood<T>> known,
-      Reader<T> reader,
-      Map<String, String> notes) {
-    Value value = draft.texts().get(role);
+    Value value = draft.texts().get(Role.LENGTH);
     if (value == null || words.isNothing(value.text())) {
       return Optional.empty();
     }
-    String key = value.unit().isEmpty() ? value.text() : value.text() + "\t" + value.unit();
-    Understood<T> understood = known.get(key);
-    if (understood == null) {
-      understood = reader.read(value.text(), value.unit());
-      known.put(key, understood);
+    String unit = value.unit();
+    if (unit.isEmpty() && LengthCell.isNumber(value.text())) {
+      unit = units.length().map(Units.OfLength::word).orElse("");
+      if (unit.isEmpty()) {
+        lengthsWithoutUnit.add(value);
+        headings.put(notes, Role.LENGTH.title(), value.text());
+        return Optional.empty();
+      }
     }
-    if (understood.value().isEmpty()) {
-      notTaken
-          .computeIfAbsent(
-              new Column(role, value.place().sheet(), value.place().column()),
-              column -> new ArrayList<>())
-          .add(new NotTaken(value, understood.complaint(), understood.maybe()));
-      notes.put(role.title() + " as listed", value.text());
+    String said = unit;
+    Understood<Length> length =
+        lengths.computeIfAbsent(
+            value.text() + "\t" + said, key -> LengthCell.length(value.text(), said));
+    if (length.value().isEmpty()) {
+      keep(
+          value,
+          Role.LENGTH,
+          notes,
+          new WiringOddity.LengthNotTaken(length.complaint(), length.maybe()));
     }
-    return understood.value();
+    return length.value();
   }
 
-  /** Says which values are none: one by one, or once a column where it is the same with all. */
+  private void keep(Value value, Role role, Map<String, String> notes, WiringOddity why) {
+    findings.add(Severity.WARNING, value.place(), value.heading(), why);
+    headings.put(notes, role.title(), value.text());
+  }
+
+  /** Asks once for the unit of all gauges without one, and once for that of the lengths. */
   void report() {
-    notTaken.forEach(
-        (column, all) -> {
-          if (all.size() <= SAID_ONE_BY_ONE) {
-            all.forEach(one -> say(one.value(), alone(column, one)));
-          } else {
-            say(all.get(0).value(), together(column, all));
-          }
-        });
+    ask(
+        gaugesWithoutUnit,
+        new WiringOddity.GaugesWithoutUnit(
+            gaugesWithoutUnit.size(), written(gaugesWithoutUnit), places(gaugesWithoutUnit)));
+    ask(
+        lengthsWithoutUnit,
+        new WiringOddity.LengthsWithoutUnit(
+            lengthsWithoutUnit.size(), written(lengthsWithoutUnit), places(lengthsWithoutUnit)));
   }
 
-  private void say(Value value, WiringOddity oddity) {
-    findings.add(Severity.WARNING, value.place(), value.heading(), oddity);
+  private void ask(List<Value> values, WiringOddity question) {
+    if (!values.isEmpty()) {
+      Value first = values.get(0);
+      findings.add(Severity.WARNING, first.place(), first.heading(), question);
+    }
   }
 
-  private static WiringOddity alone(Column column, NotTaken one) {
-    return column.role() == Role.LENGTH
-        ? new WiringOddity.LengthNotTaken(one.complaint(), one.maybe())
-        : new WiringOddity.GaugeNotTaken(one.complaint(), one.maybe());
+  private static List<String> written(List<Value> values) {
+    return values.stream().map(Value::text).limit(WRITTEN_OUT).toList();
   }
 
-  private static WiringOddity together(Column column, List<NotTaken> all) {
-    NotTaken first = all.get(0);
-    String heading =
-        first.value().heading().isEmpty()
-            ? Place.columnLetters(column.index())
-            : first.value().heading();
-    return column.role() == Role.LENGTH
-        ? new WiringOddity.LengthsNotTaken(all.size(), first.complaint(), heading, first.maybe())
-        : new WiringOddity.GaugesNotTaken(all.size(), first.complaint(), heading, first.maybe());
+  private static List<String> places(List<Value> values) {
+    long sheets = values.stream().map(value -> value.place().sheet()).distinct().count();
+    return values.stream()
+        .map(Value::place)
+        .map(place -> sheets > 1 ? place.sheet() + "!" + place.cell() : place.cell())
+        .toList();
   }
 }

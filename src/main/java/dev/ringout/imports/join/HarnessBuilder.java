@@ -38,7 +38,7 @@ public final class HarnessBuilder {
   private final TwoRows twoRows;
   private final ListFindings findings;
   private final Map<Place, String> comments;
-  private final UnaryOperator<String> noteHeading;
+  private final NoteHeadings headings;
   private final PinNames pins = new PinNames();
   private final Map<String, Place> places = new LinkedHashMap<>();
   private final GaugesAndLengths values;
@@ -62,8 +62,8 @@ public final class HarnessBuilder {
     this.twoRows = twoRows;
     this.findings = findings;
     this.comments = comments;
-    this.noteHeading = noteHeading;
-    this.values = new GaugesAndLengths(words, findings);
+    this.headings = new NoteHeadings(noteHeading);
+    this.values = new GaugesAndLengths(words, options.units(), headings, findings);
   }
 
   /**
@@ -99,6 +99,7 @@ public final class HarnessBuilder {
     List<Draft> wires = withTerminals(withoutDuplicates(bothEnds.match(drafts)));
     checks.check(wires);
     items.reportTwins(List.copyOf(places.keySet()), places);
+    wires.forEach(values::look);
     wires.forEach(this::connect);
     values.report();
     joinByNames(items);
@@ -224,14 +225,14 @@ public final class HarnessBuilder {
 
   private Wire wire(Draft draft, Point from, Point to) {
     Map<String, String> notes = new LinkedHashMap<>();
-    draft.notes().forEach((heading, text) -> notes.put(noteHeading.apply(heading), text));
+    draft.notes().forEach((heading, text) -> headings.put(notes, heading, text));
     Optional<Gauge> gauge = values.gauge(draft, notes);
     Optional<Length> length = values.length(draft, notes);
     if (!comments.isEmpty()) {
       Place row = new Place(draft.place().file(), draft.place().sheet(), draft.place().row(), 0);
       String comment = comments.getOrDefault(row, "");
       if (!comment.isEmpty()) {
-        notes.put("Comment", comment);
+        headings.put(notes, "Comment", comment);
       }
     }
     return Wire.of(draft.name().isEmpty() ? from + ">" + to : draft.name(), from, to, draft.place())
@@ -288,7 +289,7 @@ public final class HarnessBuilder {
   }
 
   private List<PinDetail> pinDetails(ItemNames items) {
-    SparePoints spares = new SparePoints(wired);
+    SparePoints spares = new SparePoints(wired, words::isNothing);
     for (SparePin spare : list.spares()) {
       End end = resolved(spare.end(), items);
       spares.add(point(end.hasPin() ? end : end.with(end.item(), "?")), end.place(), spare.note());

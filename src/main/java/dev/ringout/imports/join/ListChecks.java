@@ -20,8 +20,6 @@ import java.util.TreeSet;
 
 /** Contradictions inside a list: reported, never resolved. */
 final class ListChecks {
-  private static final int SAID_ONE_BY_ONE = 20;
-
   private final ListFindings findings;
   private final Map<String, Boolean> connectors = new HashMap<>();
 
@@ -119,12 +117,11 @@ final class ListChecks {
   }
 
   private void contactsTwice(Map<Point, List<Draft>> byPoint) {
-    int said = 0;
     for (Map.Entry<Point, List<Draft>> entry : byPoint.entrySet()) {
       List<Draft> wires = entry.getValue();
       boolean listed = wires.stream().allMatch(wire -> wire.layout() == Layout.FROM_TO);
       boolean severalRows = wires.stream().map(wire -> wire.place().row()).distinct().count() > 1;
-      if (listed && severalRows && said++ < SAID_ONE_BY_ONE) {
+      if (listed && severalRows) {
         findings.warning(
             wires.get(1).place(),
             new WiringOddity.WiresOfContact(
@@ -153,9 +150,8 @@ final class ListChecks {
         byFolded.computeIfAbsent(upper.toString(), key -> new TreeSet<>(List.of(upper))).add(point);
       }
     }
-    int said = 0;
     for (TreeSet<Point> twins : byFolded.values()) {
-      if (twins.size() > 1 && said++ < SAID_ONE_BY_ONE) {
+      if (twins.size() > 1) {
         findings.note(
             Objects.requireNonNull(contacts.first().get(twins.first())).place(),
             new WiringOddity.ContactsOfTwoCases(twins.stream().map(Point::toString).toList()));

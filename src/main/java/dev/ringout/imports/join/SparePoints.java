@@ -14,29 +14,38 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 
 /** The points that are listed beside the wires, each with its notes in one. */
 final class SparePoints {
-  private static final int SAID_ONE_BY_ONE = 20;
-
   private final Set<Point> wired;
   private final Map<Point, String> notes = new LinkedHashMap<>();
   private final Map<Point, Place> where = new HashMap<>();
   private final Set<Point> twice = new TreeSet<>();
 
-  /** Points that have a wire need no note of a spare one. */
-  SparePoints(Set<Point> wired) {
+  private final Predicate<String> saysNothing;
+
+  /**
+   * Points that have a wire need no note of a spare one, but they keep their names.
+   *
+   * @param saysNothing whether a note only says that there is no wire
+   */
+  SparePoints(Set<Point> wired, Predicate<String> saysNothing) {
     this.wired = wired;
+    this.saysNothing = saysNothing;
   }
 
   void add(Point point, Place place, String note) {
     where.putIfAbsent(point, place);
-    if (wired.contains(point)) {
+    boolean spare = !wired.contains(point);
+    if (!spare && saysNothing.test(note)) {
       return;
     }
     String before = notes.putIfAbsent(point, note);
     if (before != null && !before.equals(note)) {
-      twice.add(point);
+      if (spare) {
+        twice.add(point);
+      }
       notes.put(point, before.isEmpty() ? note : note.isEmpty() ? before : before + " / " + note);
     }
   }
@@ -51,13 +60,11 @@ final class SparePoints {
 
   /** Says which points are listed more than once. */
   void report(ListFindings findings) {
-    twice.stream()
-        .limit(SAID_ONE_BY_ONE)
-        .forEach(
-            point ->
-                findings.note(
-                    where.getOrDefault(point, Place.of("")),
-                    new WiringOddity.ListedWithoutWire(point.toString())));
+    twice.forEach(
+        point ->
+            findings.note(
+                where.getOrDefault(point, Place.of("")),
+                new WiringOddity.ListedWithoutWire(point.toString())));
   }
 
   List<PinDetail> details() {

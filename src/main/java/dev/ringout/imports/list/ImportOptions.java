@@ -14,6 +14,8 @@ import java.util.Set;
  * @param joinBy headings of columns whose texts name nets: rows with the same text are one net
  * @param marks marks of a matrix that are wires
  * @param onePoint items without pins that are one point, however often they are named
+ * @param units of numbers without one
+ * @param header facts of the list as a whole by their names, which stand before the page's own
  * @param shape which sheets and rows hold tables, and how these tell their wires
  */
 public record ImportOptions(
@@ -21,6 +23,8 @@ public record ImportOptions(
     Set<String> joinBy,
     Set<String> marks,
     Set<String> onePoint,
+    Units units,
+    Map<String, String> header,
     Shape shape) {
 
   /**
@@ -58,7 +62,7 @@ public record ImportOptions(
       Set<String> joinBy,
       Set<String> marks,
       Set<String> onePoint) {
-    this(columns, joinBy, marks, onePoint, Shape.UNSAID);
+    this(columns, joinBy, marks, onePoint, Units.UNSAID, Map.of(), Shape.UNSAID);
   }
 
   /** Nothing said. */

@@ -1,13 +1,17 @@
 package dev.ringout.imports.list;
 
+import dev.ringout.harness.Point;
 import dev.ringout.harness.Wiring;
 import dev.ringout.source.Severity;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A list as it was understood.
  *
  * @param found how many wires were found at which ends
+ * @param header what the list says of itself as a whole, one value of each fact
  * @param weighed every table with every way to read it
  * @param cells what became of every cell, a sheet each
  */
@@ -16,6 +20,7 @@ public record ImportResult(
     Wiring wiring,
     List<Finding> findings,
     EndsFound found,
+    List<HeaderFact> header,
     List<Weighed> weighed,
     List<CellBalance> cells) {
 
@@ -77,6 +82,19 @@ public record ImportResult(
         .flatMap(sheet -> sheet.skipped().stream())
         .filter(SkippedRow::lost)
         .count();
+  }
+
+  /** Whether the list joins any two points. */
+  public boolean joinsAnything() {
+    return !wiring.wires().isEmpty() || !wiring.links().isEmpty();
+  }
+
+  /** Pins that the list names and joins to nothing. */
+  public long pinsWithoutWire() {
+    Set<Point> joined = new HashSet<>();
+    wiring.wires().forEach(wire -> joined.addAll(List.of(wire.from(), wire.to())));
+    wiring.links().forEach(link -> joined.addAll(List.of(link.from(), link.to())));
+    return wiring.pins().stream().filter(pin -> !joined.contains(pin.point())).count();
   }
 
   /** Whether a sheet of wires alone would lose something: links, or rows that were not read. */

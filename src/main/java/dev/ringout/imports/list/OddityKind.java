@@ -82,6 +82,8 @@ public enum OddityKind {
   ALIAS,
   /** A code without a meaning. */
   CODE,
+  /** Two values for a fact of the header. */
+  HEADER,
   /** A column that is not understood. */
   HEADING,
   /** A sheet without wires. */

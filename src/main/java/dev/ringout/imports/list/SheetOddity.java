@@ -16,6 +16,23 @@ public sealed interface SheetOddity extends Oddity {
     return families.sheetOddity(this);
   }
 
+  /**
+   * Two values for what there is one of in a list; the first is taken.
+   *
+   * @param fact its name in the header of a harness file
+   */
+  record HeaderDiffers(String fact, String taken, String other) implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.HEADER;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.headerDiffers(this);
+    }
+  }
+
   /** A file without wires. */
   record NoWires() implements SheetOddity {
     @Override
@@ -250,6 +267,8 @@ public sealed interface SheetOddity extends Oddity {
    * @param <T> what it makes
    */
   interface Cases<T> {
+    T headerDiffers(HeaderDiffers odd);
+
     T noWires(NoWires odd);
 
     T noTable(NoTable odd);

@@ -1,10 +1,14 @@
 package dev.ringout.imports.list;
 
 import dev.ringout.cells.CellText;
+import dev.ringout.source.Place;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** What the tables of a list have told so far. */
 public final class Understanding {
@@ -76,6 +80,19 @@ public final class Understanding {
   /** Items by their other names. */
   public Map<String, String> otherNames() {
     return otherNames;
+  }
+
+  /** The numbers of a sheet's rows that gave a wire or a pin. */
+  public Set<Integer> rows(Place sheet) {
+    Set<Integer> rows = new HashSet<>();
+    Stream.of(
+            drafts.stream().map(Draft::place),
+            halves.values().stream().flatMap(List::stream).map(Draft::place),
+            spares.stream().map(spare -> spare.end().place()))
+        .flatMap(places -> places)
+        .filter(place -> place.sheet().equals(sheet.sheet()) && place.file().equals(sheet.file()))
+        .forEach(place -> rows.add(place.row()));
+    return rows;
   }
 
   /** Points by the net that the list names. */

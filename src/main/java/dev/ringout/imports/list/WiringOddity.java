@@ -295,9 +295,20 @@ public sealed interface WiringOddity extends Oddity {
     }
   }
 
-  /** Many gauges of one column are none; a unit could be given. */
-  record GaugesNotTaken(int cells, String complaint, String column, String meant)
+  /**
+   * The gauges of a list that are given without a unit; kept as notes.
+   *
+   * @param written the first of them
+   * @param places their cells
+   */
+  record GaugesWithoutUnit(int cells, List<String> written, List<String> places)
       implements WiringOddity {
+    /** What is given can't be changed afterwards. */
+    public GaugesWithoutUnit {
+      written = List.copyOf(written);
+      places = List.copyOf(places);
+    }
+
     @Override
     public OddityKind kind() {
       return OddityKind.GAUGE;
@@ -305,13 +316,24 @@ public sealed interface WiringOddity extends Oddity {
 
     @Override
     public <T> T match(Cases<T> cases) {
-      return cases.gaugesNotTaken(this);
+      return cases.gaugesWithoutUnit(this);
     }
   }
 
-  /** Many lengths of one column are none; a unit could be given. */
-  record LengthsNotTaken(int cells, String complaint, String column, String meant)
+  /**
+   * The lengths of a list that are given without a unit; kept as notes.
+   *
+   * @param written the first of them
+   * @param places their cells
+   */
+  record LengthsWithoutUnit(int cells, List<String> written, List<String> places)
       implements WiringOddity {
+    /** What is given can't be changed afterwards. */
+    public LengthsWithoutUnit {
+      written = List.copyOf(written);
+      places = List.copyOf(places);
+    }
+
     @Override
     public OddityKind kind() {
       return OddityKind.LENGTH;
@@ -319,7 +341,7 @@ public sealed interface WiringOddity extends Oddity {
 
     @Override
     public <T> T match(Cases<T> cases) {
-      return cases.lengthsNotTaken(this);
+      return cases.lengthsWithoutUnit(this);
     }
   }
 
@@ -494,9 +516,9 @@ public sealed interface WiringOddity extends Oddity {
 
     T lengthNotTaken(LengthNotTaken odd);
 
-    T gaugesNotTaken(GaugesNotTaken odd);
+    T gaugesWithoutUnit(GaugesWithoutUnit odd);
 
-    T lengthsNotTaken(LengthsNotTaken odd);
+    T lengthsWithoutUnit(LengthsWithoutUnit odd);
 
     T contactsOfTwoCases(ContactsOfTwoCases odd);
 

@@ -212,7 +212,8 @@ final class BlockReader extends TableReader {
   /** A pin to which no wire goes, or a wire of which the row gives neither end. */
   private void withoutFarEnd(Row row, String name, List<End> own, String farText) {
     if (!own.isEmpty()) {
-      spare(own, farText.isEmpty() ? cells.text(row, Role.SIGNAL) : farText);
+      String said = farText.isEmpty() ? cells.text(row, Role.SIGNAL) : farText;
+      spare(own, spareNote(said, isNothing(name) ? "" : name));
     } else if (!name.isEmpty() && !isNothing(name)) {
       lose(row, Role.FAR, new RowOddity.NamedWireWithoutEnds(name), SkipReason.WIRE_WITHOUT_ENDS);
     } else {
@@ -374,7 +375,9 @@ final class BlockReader extends TableReader {
     if (table.layout() == Layout.OPEN_ENDED) {
       findings.warning(table.grid().place(table.headingRow(), 0), new RowOddity.FarEndsNotListed());
     }
-    if (table.layout() == Layout.PIN_NAMES && tally.of(RowKind.SPARE) > 0) {
+    boolean joined =
+        cells.column(Role.SIGNAL).map(ListColumn::heading).filter(options::joinsBy).isPresent();
+    if (table.layout() == Layout.PIN_NAMES && tally.of(RowKind.SPARE) > 0 && !joined) {
       findings.warning(
           table.grid().place(table.headingRow(), 0),
           new RowOddity.NamesWithoutWires(cells.column(Role.SIGNAL).map(ListColumn::heading)));

@@ -221,7 +221,8 @@ class FromToReader extends TableReader {
     Side there = from.isNothing() ? to : from;
     Side missing = from.isNothing() ? from : to;
     Role role = from.isNothing() ? Role.FROM : Role.TO;
-    boolean said = !missing.text().isEmpty();
+    String spare = missing.text().isEmpty() ? spareWord(row) : missing.text();
+    boolean said = !spare.isEmpty();
     boolean attributes =
         !cells.text(row, Role.GAUGE).isEmpty() || !cells.text(row, Role.LENGTH).isEmpty();
     if (there.stowed()) {
@@ -233,7 +234,7 @@ class FromToReader extends TableReader {
           row,
           name,
           start,
-          stowed(row, role, missing.text(), endName(row, name, List.of(start))),
+          stowed(row, role, spare, endName(row, name, List.of(start))),
           List.of());
     } else if (said || !wire) {
       boolean nearMissing = from.isNothing() && !spareIsSaid(row);
@@ -243,7 +244,9 @@ class FromToReader extends TableReader {
       }
       tally.count(RowKind.SPARE);
       for (End end : there.points()) {
-        into.add(new SparePin(end, said ? missing.text() : cells.text(row, Role.SIGNAL)));
+        into.add(
+            new SparePin(
+                end, spareNote(said ? spare : cells.text(row, Role.SIGNAL), wire ? name : "")));
       }
     } else {
       lose(row, role, new RowOddity.NamedWireWithoutOtherEnd(name), SkipReason.NO_OTHER_END);

@@ -1,6 +1,7 @@
 package dev.ringout.imports.rows;
 
 import dev.ringout.cells.CellText;
+import dev.ringout.imports.find.PageFurniture;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
@@ -89,6 +90,9 @@ final class RowFrames {
     }
     if (same >= 2 && same == filled && same * 4 >= headings * 2) {
       return Frame.HEADING;
+    }
+    if (PageFurniture.isPage(row, words)) {
+      return Frame.NOTE;
     }
     if (struck * 2 > filled || endsAreStruck(row)) {
       return Frame.STRUCK;

@@ -1,5 +1,6 @@
 package dev.ringout.imports.rows;
 
+import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Draft.Value;
 import dev.ringout.imports.list.End;
@@ -16,14 +17,17 @@ import dev.ringout.imports.list.SkipReason;
 import dev.ringout.imports.list.Understanding;
 import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.Tally.RowKind;
+import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
 import dev.ringout.source.Severity;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -59,7 +63,14 @@ public abstract class TableReader {
     this.cells = new TableCells(table, words, findings);
     this.frames = new RowFrames(table, words, cells);
     this.poles = hasPoles(table);
-    this.hasNotes = table.columns().stream().anyMatch(column -> column.role() == Role.KEEP);
+    this.hasNotes =
+        table.columns().stream().anyMatch(column -> column.role() == Role.KEEP)
+            || table.columns().stream()
+                    .map(ListColumn::role)
+                    .filter(TableReader::isAttribute)
+                    .distinct()
+                    .count()
+                < table.columns().stream().filter(one -> isAttribute(one.role())).count();
   }
 
   private static boolean hasPoles(ListTable table) {
@@ -149,28 +160,36 @@ public abstract class TableReader {
   final Map<Role, Value> attributes(Row row) {
     Map<Role, Value> values = new EnumMap<>(Role.class);
     for (ListColumn column : table.columns()) {
-      switch (column.role()) {
-        case GAUGE, TYPE, COLOR, LENGTH, SIGNAL, CABLE, GROUP, FROM_CONTACT, TO_CONTACT, NOTE -> {
-          String text = cells.text(row, column);
-          if (!text.isEmpty() && !values.containsKey(column.role())) {
-            values.put(column.role(), new Value(text, table, row.number(), column));
-          }
+      if (isAttribute(column.role())) {
+        String text = cells.text(row, column);
+        if (!text.isEmpty() && !values.containsKey(column.role())) {
+          values.put(column.role(), new Value(text, table, row.number(), column));
         }
-        default -> {}
       }
     }
     return values;
   }
 
+  private static boolean isAttribute(Role role) {
+    return switch (role) {
+      case GAUGE, TYPE, COLOR, LENGTH, SIGNAL, CABLE, GROUP, FROM_CONTACT, TO_CONTACT, NOTE -> true;
+      default -> false;
+    };
+  }
+
+  /** What is not understood, and of two columns with one meaning what the second says. */
   final Map<String, String> notes(Row row) {
     if (!hasNotes) {
       return Map.of();
     }
     Map<String, String> notes = new LinkedHashMap<>();
+    Set<Role> said = EnumSet.noneOf(Role.class);
     for (ListColumn column : table.columns()) {
-      if (column.role() == Role.KEEP) {
-        String text = cells.text(row, column);
-        if (!text.isEmpty()) {
+      boolean attribute = isAttribute(column.role());
+      if (column.role() == Role.KEEP || attribute) {
+        // An attribute was read before, with all that is odd about its cell said then.
+        String text = attribute ? plain(row.cell(column.index())) : cells.text(row, column);
+        if (!text.isEmpty() && !(attribute && said.add(column.role()))) {
           notes.merge(
               column.heading().isEmpty()
                   ? "Column " + Place.columnLetters(column.index())
@@ -181,6 +200,10 @@ public abstract class TableReader {
       }
     }
     return notes;
+  }
+
+  private static String plain(Cell cell) {
+    return CellText.clean(cell.ink().struck() ? cell.ink().left() : cell.text());
   }
 
   /** Adds a wire for each conductor that the row stands for: {@code R+B} is two. */
@@ -254,6 +277,26 @@ public abstract class TableReader {
   final void lose(Row row, Role role, RowOddity oddity, SkipReason why) {
     error(row, role, oddity);
     lose(row, why);
+  }
+
+  /** The word by which a row says of itself that it is spare, or empty. */
+  final String spareWord(Row row) {
+    for (ListColumn column : table.columns()) {
+      String text =
+          switch (column.role()) {
+            case NOTE, KEEP, SIGNAL, TYPE, CABLE, GROUP -> cells.text(row, column);
+            default -> "";
+          };
+      if (!text.isEmpty() && (words.is("spare", text) || isStowed(text))) {
+        return text;
+      }
+    }
+    return "";
+  }
+
+  /** What is noted of a spare pin: what the list says of it, and the number of its wire. */
+  static String spareNote(String said, String wire) {
+    return wire.isEmpty() ? said : said.isEmpty() ? "wire " + wire : said + ", wire " + wire;
   }
 
   final boolean isNothing(String text) {
