@@ -52,6 +52,7 @@ class ArchitectureTest {
       imports.find    | harness standards sheet cells imports.list
       imports.rows    | harness standards sheet cells imports.list imports.find
       imports.join    | harness standards sheet cells imports.list imports.find imports.rows
+      imports.kbl     | harness standards sheet cells imports.list
       imports         | harness standards sheet cells imports*
       circuit         | harness standards readings
       review          | harness standards circuit

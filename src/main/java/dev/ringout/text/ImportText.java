@@ -68,7 +68,7 @@ public final class ImportText {
     if (whole && sheet.layout() != Layout.NONE) {
       columns(sheet.columns());
     }
-    page.paragraph("  ", rows(sheet.rows()));
+    page.paragraph("  ", rows(sheet));
   }
 
   private void columns(List<ListColumn> columns) {
@@ -98,7 +98,9 @@ public final class ImportText {
     }
   }
 
-  private static String rows(RowCounts rows) {
+  private static String rows(SheetReport sheet) {
+    RowCounts rows = sheet.rows();
+    String one = sheet.layout() == Layout.CONNECTIONS ? "connection" : "row";
     Map<String, Integer> counts = new LinkedHashMap<>();
     counts.put("wire", rows.wire());
     counts.put("spare", rows.spare());
@@ -113,7 +115,7 @@ public final class ImportText {
             parts.add(count + " " + word);
           }
         });
-    return Numbers.count(rows.total(), "row") + ": " + String.join(", ", parts);
+    return Numbers.count(rows.total(), one) + ": " + String.join(", ", parts);
   }
 
   private static String cut(String text, int length) {

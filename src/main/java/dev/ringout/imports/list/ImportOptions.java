@@ -11,12 +11,23 @@ import java.util.Set;
  * @param joinBy headings of columns whose texts name nets: rows with the same text are one net
  * @param marks marks of a matrix that are wires
  * @param onePoint items without pins that are one point, however often they are named
+ * @param modules modules of a harness file that are read; none for all of it
  */
 public record ImportOptions(
     Map<String, ColumnChoice> columns,
     Set<String> joinBy,
     Set<String> marks,
-    Set<String> onePoint) {
+    Set<String> onePoint,
+    Set<String> modules) {
+
+  /** What is said of a list that has no modules. */
+  public ImportOptions(
+      Map<String, ColumnChoice> columns,
+      Set<String> joinBy,
+      Set<String> marks,
+      Set<String> onePoint) {
+    this(columns, joinBy, marks, onePoint, Set.of());
+  }
 
   /** Nothing said. */
   public static ImportOptions none() {

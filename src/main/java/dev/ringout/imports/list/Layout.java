@@ -20,6 +20,8 @@ public enum Layout {
   OPEN_ENDED,
   /** A row is a pin and its name; wires are not told. */
   PIN_NAMES,
+  /** An element of a harness file is a wire between contacts of items. */
+  CONNECTIONS,
   /** No wires. */
   NONE;
 

@@ -83,7 +83,13 @@ public enum OddityKind {
   /** A column that is not understood. */
   HEADING,
   /** A sheet without wires. */
-  NO_WIRES;
+  NO_WIRES,
+  /** A reference that leads nowhere. */
+  REFERENCE,
+  /** Modules of which a unit has some. */
+  MODULES,
+  /** Parts that are not read. */
+  PARTS;
 
   /** The word used in machine-readable output: {@code one-sided}. */
   public String word() {
