@@ -15,6 +15,16 @@ final class KblOddityJson implements KblOddity.Cases<Reason> {
   }
 
   @Override
+  public Reason referencesNotThere(KblOddity.ReferencesNotThere odd) {
+    return Reason.of("references-not-there")
+        .with("element", odd.element())
+        .with("id", odd.id())
+        .with("role", odd.role())
+        .with("references", odd.references())
+        .with("first", odd.first());
+  }
+
+  @Override
   public Reason referenceEmpty(KblOddity.ReferenceEmpty odd) {
     return Reason.of("reference-empty")
         .with("element", odd.element())

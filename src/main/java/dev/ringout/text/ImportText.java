@@ -100,7 +100,6 @@ public final class ImportText {
 
   private static String rows(SheetReport sheet) {
     RowCounts rows = sheet.rows();
-    String one = sheet.layout() == Layout.CONNECTIONS ? "connection" : "row";
     Map<String, Integer> counts = new LinkedHashMap<>();
     counts.put("wire", rows.wire());
     counts.put("spare", rows.spare());
@@ -115,7 +114,12 @@ public final class ImportText {
             parts.add(count + " " + word);
           }
         });
-    return Numbers.count(rows.total(), one) + ": " + String.join(", ", parts);
+    return Numbers.count(rows.total(), row(sheet.layout())) + ": " + String.join(", ", parts);
+  }
+
+  /** What is counted of a list. */
+  private static String row(Layout layout) {
+    return layout == Layout.CONNECTIONS ? "connection" : "row";
   }
 
   private static String cut(String text, int length) {
@@ -167,7 +171,9 @@ public final class ImportText {
       page.paragraph(
           "  ",
           page.styled(
-              Style.BAD, Numbers.count(lost, "row") + " could not be read and may be wires"));
+              Style.BAD,
+              Numbers.count(lost, row(result.sheets().get(0).layout()))
+                  + " could not be read and may be wires"));
     }
   }
 

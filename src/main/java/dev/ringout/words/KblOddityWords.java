@@ -25,6 +25,17 @@ final class KblOddityWords implements KblOddity.Cases<OddityWords> {
   }
 
   @Override
+  public OddityWords referencesNotThere(KblOddity.ReferencesNotThere odd) {
+    return OddityWords.of(
+        Text.of(
+            "%s: %s refers to %s that the file does not have: %s",
+            element(odd.element(), odd.id()),
+            odd.role(),
+            Numbers.count(odd.references(), "element"),
+            few(odd.first(), odd.references())));
+  }
+
+  @Override
   public OddityWords referenceEmpty(KblOddity.ReferenceEmpty odd) {
     return OddityWords.of(
         element(odd.element(), odd.id()) + ": " + odd.role() + " is empty or absent");

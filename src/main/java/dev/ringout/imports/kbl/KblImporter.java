@@ -3,7 +3,6 @@ package dev.ringout.imports.kbl;
 import dev.ringout.harness.Item;
 import dev.ringout.harness.PinDetail;
 import dev.ringout.harness.Point;
-import dev.ringout.harness.Wire;
 import dev.ringout.harness.Wiring;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.ImportResult.RowCounts;
@@ -14,6 +13,7 @@ import dev.ringout.imports.list.SheetOddity;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -47,14 +47,15 @@ public final class KblImporter {
 
   /**
    * Whether a file is for this reader: by its outermost element, whatever the file is called; and
-   * any other XML that is called like a harness file, which is refused with a word.
+   * any other that is called like one, which is refused with a word rather than taken for a table.
    *
    * @throws IOException where it can't be looked into
    */
   public static boolean is(Path file) throws IOException {
     String called = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    boolean mayBe = called.endsWith(".kbl") || called.endsWith(".xml");
-    return KblXml.outermost(file).map(root -> mayBe || root.equals(KblXml.ROOT)).orElse(false);
+    boolean calledSo = called.endsWith(".kbl") || called.endsWith(".xml");
+    return (calledSo && Files.isRegularFile(file))
+        || KblXml.outermost(file).filter(KblXml.ROOT::equals).isPresent();
   }
 
   /**
@@ -94,7 +95,7 @@ public final class KblImporter {
         new Wiring(
             connections.wires(),
             items(holders),
-            unusedPins(holders, connections.wires()),
+            unusedPins(holders, connections),
             connections.links());
     int skipped = connections.skipped().size();
     SheetReport report =
@@ -160,15 +161,20 @@ public final class KblImporter {
 
   /** What a module controls and is not there may have been a wire. */
   private void sayDangling() {
+    String role = "Controlled_components";
     for (Element module : modules.all()) {
       for (Element configuration : module.children("Module_configuration")) {
-        for (String id : configuration.references("Controlled_components")) {
-          if (!references.isThere(id)) {
-            findings.warning(
-                configuration,
-                new KblOddity.ReferenceNotThere(
-                    configuration.name(), configuration.id(), "Controlled_components", id));
-          }
+        List<String> gone =
+            configuration.references(role).stream().filter(id -> !references.isThere(id)).toList();
+        if (!gone.isEmpty()) {
+          findings.warning(
+              configuration,
+              new KblOddity.ReferencesNotThere(
+                  configuration.name(),
+                  configuration.id(),
+                  role,
+                  gone.size(),
+                  gone.stream().limit(NAMED).toList()));
         }
       }
     }
@@ -218,9 +224,10 @@ public final class KblImporter {
   }
 
   /** Cavities of connectors that no wire reaches: they are points of the unit all the same. */
-  private List<PinDetail> unusedPins(List<Holder> holders, List<Wire> wires) {
+  private List<PinDetail> unusedPins(List<Holder> holders, Connections connections) {
     Set<Point> wired = new HashSet<>();
-    wires.forEach(wire -> wired.addAll(List.of(wire.from(), wire.to())));
+    connections.wires().forEach(wire -> wired.addAll(List.of(wire.from(), wire.to())));
+    connections.links().forEach(link -> wired.addAll(List.of(link.from(), link.to())));
     List<PinDetail> unused = new ArrayList<>();
     for (Holder holder : holders) {
       for (String pin :

@@ -2,9 +2,9 @@ package dev.ringout.imports.kbl;
 
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
-import java.io.BufferedInputStream;
 import java.io.IOException;
-import java.io.InputStream;
+import java.io.Reader;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -82,7 +82,7 @@ final class KblXml {
       Map<String, String> otherIds,
       List<Element> idsUsedAgain) {}
 
-  private static XMLStreamReader reader(InputStream in) throws XMLStreamException {
+  private static XMLStreamReader reader(Reader in) throws XMLStreamException {
     XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
@@ -101,7 +101,7 @@ final class KblXml {
     if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
       return Optional.empty();
     }
-    try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+    try (Reader in = XmlText.openToLookInto(file)) {
       XMLStreamReader xml = reader(in);
       while (xml.hasNext()) {
         if (xml.next() == XMLStreamConstants.START_ELEMENT) {
@@ -125,11 +125,15 @@ final class KblXml {
       if (Files.size(file) > MOST_BYTES) {
         throw refused(shownName, "is larger than any harness file (256 MiB); not read");
       }
-      try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+      try (Reader in = XmlText.open(file)) {
         return new KblXml(shownName).content(reader(in));
       }
     } catch (XMLStreamException e) {
-      throw damaged(shownName, e);
+      throw e.getNestedException() instanceof CharacterCodingException
+          ? notInItsEncoding(shownName)
+          : damaged(shownName, e);
+    } catch (CharacterCodingException e) {
+      throw notInItsEncoding(shownName);
     } catch (AccessDeniedException e) {
       throw new UnusableInput(shownName, Reason.MISSING, "may not be read: permission denied");
     } catch (IOException e) {
@@ -141,6 +145,11 @@ final class KblXml {
 
   private static UnusableInput refused(String shownName, String text) {
     return new UnusableInput(shownName, Reason.NOT_UNDERSTOOD, text);
+  }
+
+  private static UnusableInput notInItsEncoding(String shownName) {
+    return refused(
+        shownName, "holds bytes that are no letters in the encoding that it names (else UTF-8)");
   }
 
   private static UnusableInput damaged(String shownName, XMLStreamException e) {

@@ -6,14 +6,16 @@ import dev.ringout.cells.Understood;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Length;
 import dev.ringout.units.Numbers;
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 
 /** Numbers with their unit: of SI by the schema's own words, or by a name. */
 final class Values {
-  private static final Map<String, Double> PREFIXES =
-      Map.of("", 1.0, "micro", 1e-6, "milli", 1e-3, "centi", 1e-2, "kilo", 1e3);
+  /** The powers of ten of the schema's SI_prefix. */
+  private static final Map<String, Integer> PREFIXES =
+      Map.of("", 0, "micro", -6, "milli", -3, "centi", -2, "kilo", 3);
 
   /** Names of units as files write them, for those that read cells. */
   private static final Map<String, String> NAMES =
@@ -54,7 +56,7 @@ final class Values {
       return Understood.not("\"" + text + "\" is no length");
     }
     if (unit.isMetres() && unit.dimension().isEmpty()) {
-      return Understood.as(new Length(number.getAsDouble() * unit.metres()));
+      return Understood.as(new Length(scaled(number.getAsDouble(), unit.power())));
     }
     return unit.name().isEmpty()
         ? Understood.not("\"" + text + "\" is no length: its unit is " + unit.said())
@@ -70,17 +72,18 @@ final class Values {
       return Understood.not("\"" + text + "\" is no cross-section");
     }
     if (unit.isMetres() && unit.dimension().equals("square")) {
-      double millimetres = unit.metres() * 1000;
-      double area =
-          unit.metres() == 1e-3
-              ? number.getAsDouble()
-              : number.getAsDouble() * millimetres * millimetres;
+      double area = scaled(number.getAsDouble(), 2 * (unit.power() + 3));
       return Understood.as(new Gauge.SquareMillimetres(area));
     }
     boolean named = unit.name().equals("mm2") || unit.name().equalsIgnoreCase("AWG");
     return named
         ? GaugeCell.gauge(Numbers.plain(number.getAsDouble()), unit.name())
         : Understood.not("\"" + text + "\" is no cross-section: its unit is " + unit.said());
+  }
+
+  /** In decimals, so that 2510 mm are 2.51 m and not a little more. */
+  private static double scaled(double number, int powerOfTen) {
+    return BigDecimal.valueOf(number).scaleByPowerOfTen(powerOfTen).doubleValue();
   }
 
   private static OptionalDouble number(String text) {
@@ -103,8 +106,8 @@ final class Values {
       return base.equals("metre") && PREFIXES.containsKey(prefix);
     }
 
-    double metres() {
-      return PREFIXES.getOrDefault(prefix, 1.0);
+    int power() {
+      return PREFIXES.getOrDefault(prefix, 0);
     }
 
     String said() {

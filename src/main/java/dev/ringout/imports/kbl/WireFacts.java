@@ -23,11 +23,18 @@ final class WireFacts {
   private static final int NAMED = 4;
 
   /**
-   * Sorts of length, the first of which is there is taken. The schema gives no words ("special
-   * values have to be negotiated"); these are common practice, no source.
+   * Sorts of length: the first that is there is taken. Production, Drawing, DMU and Contract are
+   * edition 2.5's own; before, "special values have to be negotiated": the German words are common
+   * practice, no source.
    */
   private static final List<String> LENGTHS_WANTED =
-      List.of("production", "produktion", "fertigung", "manufacturing", "cut", "dmu");
+      List.of("production", "produktion", "fertigung", "drawing", "zeichnung", "dmu", "contract");
+
+  /** The first colour: edition 2.5's own word, and the German one (common practice, no source). */
+  private static final List<String> BASE = List.of("base", "grund");
+
+  /** Of a label on the insulation, not of the insulation (edition 2.5). */
+  private static final String LABEL = "label identification";
 
   private final Element root;
   private final References references;
@@ -98,7 +105,7 @@ final class WireFacts {
                               notes,
                               Values::gauge,
                               WiringOddity.GaugeNotTaken::new)))
-          .ofType(designator.isEmpty() ? part.said("Part_number") : designator)
+          .ofType(designator.isEmpty() ? number(part) : designator)
           .inColour(colour(part));
     } catch (NotRead e) {
       findings.warning(e);
@@ -106,16 +113,24 @@ final class WireFacts {
     }
   }
 
+  /** The part number of a wire; of a core that of its cable. */
+  private static String number(Element part) {
+    return part.in("General_wire").orElse(part).said("Part_number");
+  }
+
+  /** The colours of its insulation, the base colour first. */
   private static String colour(Element part) {
-    List<String> colours = new ArrayList<>();
-    for (Element colour : part.within("Core_colour", "Cover_colour")) {
-      // A cable's own colours, not those of its cores.
-      if (colour.parent().filter(in -> in == part).isPresent()
-          && !colour.said("Colour_value").isEmpty()) {
-        colours.add(colour.said("Colour_value"));
+    List<String> base = new ArrayList<>();
+    List<String> others = new ArrayList<>();
+    for (Element colour : part.children(part.is("Core") ? "Core_colour" : "Cover_colour")) {
+      String type = colour.said("Colour_type").toLowerCase(Locale.ROOT);
+      String value = colour.said("Colour_value");
+      if (!value.isEmpty() && !type.equals(LABEL)) {
+        (BASE.stream().anyMatch(type::startsWith) ? base : others).add(value);
       }
     }
-    return String.join("/", colours);
+    base.addAll(others);
+    return String.join("/", base);
   }
 
   private Optional<Length> length(Element wire, Map<String, String> notes) {

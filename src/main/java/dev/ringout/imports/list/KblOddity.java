@@ -30,6 +30,26 @@ public sealed interface KblOddity extends Oddity {
     }
   }
 
+  /** References of one element lead to ids that no element of the file has. */
+  record ReferencesNotThere(
+      String element, String id, String role, int references, List<String> first)
+      implements KblOddity {
+    /** Keeps a copy of what is listed. */
+    public ReferencesNotThere {
+      first = List.copyOf(first);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.REFERENCE;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.referencesNotThere(this);
+    }
+  }
+
   /** A reference that the connection needs is empty or absent. */
   record ReferenceEmpty(String element, String id, String role) implements KblOddity {
     @Override
@@ -328,6 +348,8 @@ public sealed interface KblOddity extends Oddity {
    */
   interface Cases<T> {
     T referenceNotThere(ReferenceNotThere odd);
+
+    T referencesNotThere(ReferencesNotThere odd);
 
     T referenceEmpty(ReferenceEmpty odd);
 
