@@ -153,11 +153,11 @@ class PublishedKblTest {
           named.getElementsByTagName("Usage").getLength() > 0
               && text(named, "Usage").equals("splice");
       String number = splice ? "1" : text(to(cavity, "Part"), "Cavity_number");
-      return text(named, "Id") + "-" + (ofBox ? slotWhereNeeded(named, item, number) : "") + number;
+      return text(named, "Id") + "-" + (ofBox ? slotWhereNeeded(named, item) : "") + number;
     }
 
     /** A box whose connectors number their cavities alike names the connector. */
-    private String slotWhereNeeded(Element box, Node connector, String number) {
+    private String slotWhereNeeded(Element box, Node connector) {
       NodeList cavities = box.getElementsByTagName("*");
       Set<String> seen = new HashSet<>();
       boolean unique = true;

@@ -21,6 +21,7 @@ final class WireFacts {
   static final String CORE = "Core_occurrence";
   private static final String LENGTH = "Length_information";
   private static final int NAMED = 4;
+  private static final int SAID_ONE_BY_ONE = 20;
 
   /**
    * Sorts of length: the first that is there is taken. Production, Drawing, DMU and Contract are
@@ -43,6 +44,8 @@ final class WireFacts {
   private final Map<String, String> groups = new HashMap<>();
   private final Map<String, Integer> severalLengths = new LinkedHashMap<>();
   private final List<String> lengthsOfNothing = new ArrayList<>();
+  private final Map<Element, Understood<?>> gaugesNotTaken = new LinkedHashMap<>();
+  private final Map<Element, Understood<?>> lengthsNotTaken = new LinkedHashMap<>();
 
   WireFacts(Element root, References references, Findings findings) {
     this.root = root;
@@ -98,13 +101,7 @@ final class WireFacts {
               part.child("Cross_section_area")
                   .flatMap(
                       value ->
-                          taken(
-                              value,
-                              value,
-                              "Gauge as listed",
-                              notes,
-                              Values::gauge,
-                              WiringOddity.GaugeNotTaken::new)))
+                          taken(value, "Gauge as listed", notes, Values::gauge, gaugesNotTaken)))
           .ofType(designator.isEmpty() ? number(part) : designator)
           .inColour(colour(part));
     } catch (NotRead e) {
@@ -146,15 +143,7 @@ final class WireFacts {
       severalLengths.merge(one.said("Length_type"), 1, Integer::sum);
     }
     return one.child("Length_value")
-        .flatMap(
-            value ->
-                taken(
-                    one,
-                    value,
-                    "Length as listed",
-                    notes,
-                    Values::length,
-                    WiringOddity.LengthNotTaken::new));
+        .flatMap(value -> taken(value, "Length as listed", notes, Values::length, lengthsNotTaken));
   }
 
   private static Element wanted(List<Element> lengths) {
@@ -173,16 +162,15 @@ final class WireFacts {
   }
 
   private <T> Optional<T> taken(
-      Element at,
       Element value,
       String note,
       Map<String, String> notes,
       Reader<T> reader,
-      BiFunction<String, String, Oddity> notTaken) {
+      Map<Element, Understood<?>> notTaken) {
     try {
       Understood<T> understood = reader.read(values, value);
       if (understood.value().isEmpty()) {
-        findings.warning(at, notTaken.apply(understood.complaint(), understood.maybe()));
+        notTaken.put(value, understood);
         notes.put(note, value.said("Value_component"));
       }
       return understood.value();
@@ -193,8 +181,36 @@ final class WireFacts {
     }
   }
 
+  /** Values that are none: one by one, or the first with their number. */
+  private void say(
+      Map<Element, Understood<?>> notTaken,
+      BiFunction<String, String, Oddity> alone,
+      BiFunction<Integer, Understood<?>, Oddity> together) {
+    List<Map.Entry<Element, Understood<?>>> all = List.copyOf(notTaken.entrySet());
+    if (all.size() > SAID_ONE_BY_ONE) {
+      findings.warning(all.get(0).getKey(), together.apply(all.size(), all.get(0).getValue()));
+      return;
+    }
+    all.forEach(
+        one ->
+            findings.warning(
+                one.getKey(), alone.apply(one.getValue().complaint(), one.getValue().maybe())));
+  }
+
   /** Says once which of several lengths was taken, and which are nothing. */
   void report() {
+    say(
+        gaugesNotTaken,
+        WiringOddity.GaugeNotTaken::new,
+        (count, first) ->
+            new WiringOddity.GaugesNotTaken(
+                count, first.complaint(), "Cross_section_area", first.maybe()));
+    say(
+        lengthsNotTaken,
+        WiringOddity.LengthNotTaken::new,
+        (count, first) ->
+            new WiringOddity.LengthsNotTaken(
+                count, first.complaint(), "Length_value", first.maybe()));
     if (!lengthsOfNothing.isEmpty()) {
       findings.warning(
           root,

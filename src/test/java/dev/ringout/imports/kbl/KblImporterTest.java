@@ -438,6 +438,35 @@ class KblImporterTest {
     assertEquals(Optional.empty(), wire(result, "101").length());
   }
 
+  @Test
+  void many_values_of_an_unknown_unit_are_one_problem_with_their_number() throws Exception {
+    String text = with("\"l1\"><Unit_component>mm<", "\"l1\"><Unit_component>furlong<");
+    String connection =
+        text.substring(
+            text.indexOf("<Connection id=\"connection_1\""),
+            text.indexOf("<Connection id=\"connection_2\""));
+    String wire =
+        text.substring(
+            text.indexOf("<General_wire_occurrence xsi:type=\"kbl:Wire_occurrence\" id=\"wire_1\""),
+            text.indexOf(
+                "<General_wire_occurrence xsi:type=\"kbl:Wire_occurrence\" id=\"wire_2\""));
+    StringBuilder more = new StringBuilder();
+    for (int i = 0; i < 30; i++) {
+      String again = connection + wire;
+      more.append(
+          again
+              .replaceAll("id=\"(\\w+)\"", "id=\"$1_" + i + "\"")
+              .replace("<Wire>wire_1<", "<Wire>wire_1_" + i + "<"));
+    }
+    ImportResult result =
+        read(
+            text.replace(
+                "<Connector_occurrence id=\"j1\">", more + "<Connector_occurrence id=\"j1\">"));
+    assertEquals(34, ends(result).size());
+    assertSaid(result, "warning", "31", "furlong");
+    assertEquals(1, findings(result).stream().filter(one -> one.contains("furlong")).count());
+  }
+
   @ParameterizedTest
   @CsvSource({
     "<Si_unit_name>metre</Si_unit_name>, 1200",
