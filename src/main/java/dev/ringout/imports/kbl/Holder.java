@@ -69,6 +69,8 @@ final class Holder {
     for (Element cavity : cavities) {
       times.merge(number(cavity), 1, Integer::sum);
     }
+    // Cavities without a number are no reason to call the others otherwise.
+    times.remove("");
     boolean unique = times.values().stream().allMatch(count -> count == 1);
     for (Element cavity : cavities) {
       String number = number(cavity);

@@ -307,6 +307,17 @@ class KblImporterTest {
   }
 
   @Test
+  void cavities_without_numbers_do_not_rename_the_others() throws Exception {
+    ImportResult result =
+        readWith(
+            "<Cavity_number>2</Cavity_number>",
+            "<Cavity_number></Cavity_number>",
+            "<Cavity_number>3</Cavity_number>",
+            "<Cavity_number></Cavity_number>");
+    assertTrue(ends(result).contains("101 J1-1 > SP1-1"), ends(result).toString());
+  }
+
+  @Test
   void two_cavities_of_one_number_are_not_taken_for_one() throws Exception {
     ImportResult result =
         readWith("<Cavity_number>2</Cavity_number>", "<Cavity_number>01</Cavity_number>");
