@@ -26,6 +26,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -68,6 +69,14 @@ public final class FileInputs implements Inputs {
 
   @Override
   public Optional<Harness> harness(Path file) {
+    if (fileName(file).toLowerCase(Locale.ROOT).endsWith(".kbl") && Files.isRegularFile(file)) {
+      problems.error(
+          Place.of(shownName(file)),
+          "is a harness file in KBL; import it first: ringout import "
+              + shownName(file)
+              + " -o unit.xlsx");
+      return Optional.empty();
+    }
     return open(file, (table, name) -> HarnessReader.read(table, name, problems));
   }
 

@@ -111,6 +111,13 @@ class ImportKblTest {
   }
 
   @Test
+  void other_commands_say_that_it_is_to_be_imported_first() {
+    Run run = Run.of("trace", SWING_BRIDGE, "J1-1");
+    assertEquals(65, run.code());
+    assertTrue(run.err().contains("ringout import swing-bridge.kbl -o"), run.err());
+  }
+
+  @Test
   void damaged_and_foreign_xml_is_refused_without_a_stack_trace() throws IOException {
     String text = Files.readString(SWING_BRIDGE);
     Path file = folder.resolve("bad.kbl");

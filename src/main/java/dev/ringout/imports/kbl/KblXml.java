@@ -98,7 +98,7 @@ final class KblXml {
 
   /** The name of the outermost element; empty where the file is no XML. */
   static Optional<String> outermost(Path file) throws IOException {
-    if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
+    if (!Files.isRegularFile(file) || !Files.isReadable(file) || !XmlText.beginsLikeXml(file)) {
       return Optional.empty();
     }
     try (Reader in = XmlText.openToLookInto(file)) {

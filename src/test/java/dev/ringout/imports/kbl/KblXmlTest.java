@@ -128,6 +128,7 @@ class KblXmlTest {
   void what_it_is_tells_the_content_and_not_the_name() throws Exception {
     String text = Files.readString(SWING_BRIDGE);
     assertTrue(KblImporter.is(file("unit.txt", text)));
+    assertTrue(KblImporter.is(file("marked", "\ufeff" + text)));
     assertTrue(KblImporter.is(file("unit", "\n" + text.substring(text.indexOf("<kbl:")))));
     assertFalse(KblImporter.is(file("list.csv", "Wire,From,To\nW1,J1-A,P2-1\n")));
     assertFalse(KblImporter.is(file("page.html", "<html><body/></html>")));
