@@ -53,6 +53,7 @@ class ArchitectureTest {
       imports.rows    | harness standards sheet cells imports.list imports.find
       imports.join    | harness standards sheet cells imports.list imports.find imports.rows
       imports.weigh   | harness standards sheet cells imports.list imports.find imports.rows
+      imports.kbl     | harness standards sheet cells imports.list
       imports         | harness standards sheet cells imports*
       circuit         | harness standards readings
       review          | harness standards circuit

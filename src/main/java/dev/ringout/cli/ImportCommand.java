@@ -53,7 +53,8 @@ final class ImportCommand implements Callable<Integer> {
       index = "0",
       paramLabel = "LIST",
       description =
-          "The list: .xlsx, .xls, .ods, .csv or any text with tabs, semicolons or commas.")
+          "The list: .xlsx, .xls, .ods, .csv or any text with tabs, semicolons or commas; or a"
+              + " harness file in KBL (VDA 4964).")
   private Path listFile = Path.of("");
 
   @Option(
@@ -94,6 +95,14 @@ final class ImportCommand implements Callable<Integer> {
       paramLabel = "ITEM",
       description = "An item named without a pin is one point, however often it is named.")
   private Set<String> onePoint = new LinkedHashSet<>();
+
+  @Option(
+      names = "--module",
+      paramLabel = "ID",
+      description =
+          "Of a harness file in KBL: only what this module controls, by its part number or id."
+              + " May be given several times.")
+  private Set<String> modules = new LinkedHashSet<>();
 
   @Option(
       names = "--sheet",
@@ -234,6 +243,7 @@ final class ImportCommand implements Callable<Integer> {
     say(said, "gauge-unit", gaugeUnit.stream().toList());
     say(said, "title", title.stream().toList());
     say(said, "revision", revision.stream().toList());
+    say(said, "module", modules);
     return said.options();
   }
 

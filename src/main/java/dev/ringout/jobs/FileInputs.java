@@ -3,6 +3,7 @@ package dev.ringout.jobs;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Waiver;
 import dev.ringout.imports.ListImporter;
+import dev.ringout.imports.kbl.KblImporter;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.Words;
@@ -20,10 +21,12 @@ import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
 import dev.ringout.units.Text;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -66,15 +69,49 @@ public final class FileInputs implements Inputs {
 
   @Override
   public Optional<Harness> harness(Path file) {
+    if (fileName(file).toLowerCase(Locale.ROOT).endsWith(".kbl") && Files.isRegularFile(file)) {
+      problems.error(
+          Place.of(shownName(file)),
+          "is a harness file in KBL; import it first: ringout import "
+              + shownName(file)
+              + " -o unit.xlsx");
+      return Optional.empty();
+    }
     return open(file, (table, name) -> HarnessReader.read(table, name, problems));
   }
 
   @Override
   public Optional<ImportResult> wireList(Path file, Words words, ImportOptions options) {
+    if (isHarnessXml(file)) {
+      return harnessXml(file, options);
+    }
+    if (!options.shape().modules().isEmpty() && Files.exists(file)) {
+      problems.error(Place.of(shownName(file)), "is no harness file in KBL, so it has no modules");
+      return Optional.empty();
+    }
     return open(
         file,
         (table, name) ->
             ListImporter.read(table, name, words, options, HarnessReader::noteHeading));
+  }
+
+  /** Whether a list is a harness file in KBL: an exchange format of its own, and no table. */
+  private static boolean isHarnessXml(Path file) {
+    try {
+      return KblImporter.is(file);
+    } catch (IOException e) {
+      // What can't be opened is said by those who open tables.
+      return false;
+    }
+  }
+
+  private Optional<ImportResult> harnessXml(Path file, ImportOptions options) {
+    try {
+      return Optional.of(KblImporter.read(file, shownName(file), options.shape().modules()));
+    } catch (UnusableInput e) {
+      report(e);
+      return Optional.empty();
+    }
   }
 
   /** What somebody has accepted. */

@@ -1,6 +1,7 @@
 package dev.ringout.json;
 
 import dev.ringout.imports.list.DamagedCell;
+import dev.ringout.imports.list.KblOddity;
 import dev.ringout.imports.list.Oddity;
 import dev.ringout.imports.list.RowOddity;
 import dev.ringout.imports.list.SheetOddity;
@@ -13,6 +14,7 @@ final class OddityJson implements Oddity.Families<Reason> {
   private final RowOddityJson rows = new RowOddityJson();
   private final WiringOddityJson wiring = new WiringOddityJson();
   private final SheetOddityJson sheets = new SheetOddityJson();
+  private final KblOddityJson kbl = new KblOddityJson();
 
   private OddityJson() {}
 
@@ -39,5 +41,10 @@ final class OddityJson implements Oddity.Families<Reason> {
   @Override
   public Reason sheetOddity(SheetOddity odd) {
     return odd.match(sheets);
+  }
+
+  @Override
+  public Reason kblOddity(KblOddity odd) {
+    return odd.match(kbl);
   }
 }

@@ -111,7 +111,7 @@ public final class ImportText {
     if (whole && sheet.layout() != Layout.NONE) {
       columns(sheet.columns());
     }
-    page.paragraph("  ", rows(sheet.rows()));
+    page.paragraph("  ", rows(sheet));
   }
 
   private void columns(List<ListColumn> columns) {
@@ -141,7 +141,8 @@ public final class ImportText {
     }
   }
 
-  private static String rows(RowCounts rows) {
+  private static String rows(SheetReport sheet) {
+    RowCounts rows = sheet.rows();
     Map<String, Integer> counts = new LinkedHashMap<>();
     counts.put("wire", rows.wire());
     counts.put("spare", rows.spare());
@@ -156,7 +157,12 @@ public final class ImportText {
             parts.add(count + " " + word);
           }
         });
-    return Numbers.count(rows.total(), "row") + ": " + String.join(", ", parts);
+    return Numbers.count(rows.total(), row(sheet.layout())) + ": " + String.join(", ", parts);
+  }
+
+  /** What is counted of a list. */
+  private static String row(Layout layout) {
+    return layout == Layout.CONNECTIONS ? "connection" : "row";
   }
 
   private static String cut(String text, int length) {
@@ -229,7 +235,9 @@ public final class ImportText {
       page.paragraph(
           "  ",
           page.styled(
-              Style.BAD, Numbers.count(lost, "row") + " could not be read and may be wires"));
+              Style.BAD,
+              Numbers.count(lost, row(result.sheets().get(0).layout()))
+                  + " could not be read and may be wires"));
     }
   }
 

@@ -29,6 +29,7 @@ public final class ProfileText {
   private final Set<String> marks = new LinkedHashSet<>();
   private final Set<String> onePoint = new LinkedHashSet<>();
   private final Set<String> sheets = new LinkedHashSet<>();
+  private final Set<String> modules = new LinkedHashSet<>();
   private final Map<String, String> header = new LinkedHashMap<>();
   private Units units = Units.UNSAID;
   private final List<Said<RowRange>> rows = new ArrayList<>();
@@ -90,6 +91,7 @@ public final class ProfileText {
     units = options.units();
     header.putAll(options.header());
     sheets.addAll(options.shape().sheets());
+    modules.addAll(options.shape().modules());
     rows.addAll(options.shape().rows());
     headingRows.addAll(options.shape().headingRows());
     layouts.addAll(options.shape().layouts());
@@ -109,6 +111,7 @@ public final class ProfileText {
       case "marks" -> marks.addAll(List.of(value.split("\\s*,\\s*", -1)));
       case "one-point" -> onePoint.add(value);
       case "sheet" -> sheets.add(value);
+      case "module" -> modules.add(value);
       case "rows" -> rows.add(new Said<>(where(value), range(last(value))));
       case "heading-row" -> headingRows.add(new Said<>(where(value), number(last(value))));
       case "layout" -> layouts.add(new Said<>(where(value), layout(last(value))));
@@ -196,7 +199,7 @@ public final class ProfileText {
         onePoint,
         units,
         header,
-        new Shape(sheets, rows, headingRows, layouts, items, separators));
+        new Shape(sheets, rows, headingRows, layouts, items, separators, modules));
   }
 
   /** The profile that says so much. */
@@ -207,6 +210,7 @@ public final class ProfileText {
     text.append(FIRST_LINE).append('\n');
     Shape shape = options.shape();
     part(text, "which sheets are read; all where none is named", "sheet", shape.sheets());
+    part(text, "which modules of a harness file are read", "module", shape.modules());
     part(text, "which rows are read", "rows", texts(shape.rows()));
     part(text, "where the headings stand; 0 where there are none", "heading-row", texts(shape.headingRows()));
     part(

@@ -2,6 +2,7 @@ package dev.ringout.words;
 
 import dev.ringout.imports.list.DamagedCell;
 import dev.ringout.imports.list.Finding;
+import dev.ringout.imports.list.KblOddity;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.Oddity;
 import dev.ringout.imports.list.OddityKind;
@@ -21,6 +22,7 @@ public final class ImportWords {
     private final RowOddityWords rows = new RowOddityWords();
     private final WiringOddityWords wiring = new WiringOddityWords();
     private final SheetOddityWords sheets = new SheetOddityWords();
+    private final KblOddityWords kbl = new KblOddityWords();
 
     @Override
     public OddityWords damagedCell(DamagedCell odd) {
@@ -40,6 +42,11 @@ public final class ImportWords {
     @Override
     public OddityWords sheetOddity(SheetOddity odd) {
       return odd.match(sheets);
+    }
+
+    @Override
+    public OddityWords kblOddity(KblOddity odd) {
+      return odd.match(kbl);
     }
   }
 
@@ -102,6 +109,9 @@ public final class ImportWords {
       case NO_WIRES -> "a sheet without wires";
       case NOT_USED -> "cells of which nothing is made";
       case UNDECIDED -> "a table that can be read in several ways";
+      case REFERENCE -> "a reference that leads nowhere";
+      case MODULES -> "modules of which a unit has some";
+      case PARTS -> "parts that are not read";
     };
   }
 
@@ -119,6 +129,7 @@ public final class ImportWords {
       case WIRE_ENDS -> "a row is a pin and the number of the wire that ends there";
       case OPEN_ENDED -> "a row is a pin and its wire; the far end is not named";
       case PIN_NAMES -> "a row is a pin and its name; wires are not told";
+      case CONNECTIONS -> "a connection is a wire between contacts of two items";
       case NONE -> "no wires";
     };
   }
@@ -140,6 +151,11 @@ public final class ImportWords {
       case NO_OTHER_END -> "no other end";
       case MARKS_NOT_TAKEN -> "marks that are not taken as wires";
       case SAME_ONCE_MORE -> "the same wire and ends once more";
+      case REFERENCE_LEADS_NOWHERE -> "a reference that is empty or leads nowhere";
+      case POINT_NOT_CLEAR -> "an end whose point is not clear";
+      case OF_ASSEMBLY_PART -> "a connection of an assembly part";
+      case TO_ITSELF -> "both ends are one point";
+      case MODULE_NOT_CHOSEN -> "of a module that was not asked for";
     };
   }
 }

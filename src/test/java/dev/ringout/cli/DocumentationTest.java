@@ -26,7 +26,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DocumentationTest {
   /** Shown by a list that others made, or by a test of the command line. */
   private static final Set<OddityKind> ELSEWHERE =
-      Set.of(OddityKind.NAMES_DIFFER, OddityKind.ALIAS, OddityKind.CODE, OddityKind.HEADING);
+      Set.of(
+          OddityKind.NAMES_DIFFER,
+          OddityKind.ALIAS,
+          OddityKind.CODE,
+          OddityKind.HEADING,
+          OddityKind.REFERENCE,
+          OddityKind.MODULES,
+          OddityKind.PARTS);
 
   /** What the guides name of Java, of a library, or of a type within another. */
   private static final Set<String> NOT_OURS =

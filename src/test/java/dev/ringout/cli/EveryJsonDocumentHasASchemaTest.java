@@ -60,6 +60,7 @@ class EveryJsonDocumentHasASchemaTest {
       found @/junction-box.xlsx W001 on J1-A
       import @/as-received/connector-sheets.xlsx
       import @/as-received/net-table.csv
+      import src/test/resources/kbl/swing-bridge.kbl
       import @/as-received/cable-schedule.ods
       trace @/junction-box.xlsx J1-A
       trace @/junction-box.xlsx J1-A J2-1

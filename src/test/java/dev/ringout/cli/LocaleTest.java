@@ -46,6 +46,7 @@ class LocaleTest {
           {"trace", box, "J1-A", "J2-13"},
           {"diff", box, SAMPLE.resolve("junction-box-c.xlsx")},
           {"import", SAMPLE.resolve("as-received/net-table.csv")},
+          {"import", Path.of("src/test/resources/kbl/swing-bridge.kbl")},
           {"asfound", readings}
         }) {
       all.add(Run.of(command).out().getBytes(StandardCharsets.UTF_8));

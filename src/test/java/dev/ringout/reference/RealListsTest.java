@@ -323,8 +323,8 @@ class RealListsTest {
       String file, int wires, String one, String otherEnd, String two, String otherEndOfTwo)
       throws Exception {
     ImportedList list = read("cdc6600-backplane/" + file);
-    assertEquals(wires, list.result().bothEnds());
-    assertEquals(2, list.result().oneSided());
+    assertEquals(wires, list.result().found().bothEnds());
+    assertEquals(2, list.result().found().oneSided());
     assertTrue(list.finds(one + " goes to " + otherEnd + ", but"));
     assertTrue(list.finds(two + " goes to " + otherEndOfTwo + ", but"));
   }

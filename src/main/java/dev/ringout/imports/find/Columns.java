@@ -78,6 +78,7 @@ final class Columns {
       case WIRE_ENDS -> hasOwnPins() && has(Role.WIRE) && keepsOnePin();
       case OPEN_ENDED, PIN_NAMES -> hasOwnPins() && keepsOnePin();
       case NONE -> forgetsEnds();
+      case CONNECTIONS -> false;
     };
   }
 

@@ -36,6 +36,7 @@ public record ImportOptions(
    * @param layouts how tables tell their wires
    * @param items the connector whose pins a table lists
    * @param separators what stands between item and pin
+   * @param modules modules of a harness file that are read; none for all of it
    */
   public record Shape(
       Set<String> sheets,
@@ -43,11 +44,12 @@ public record ImportOptions(
       List<Said<Integer>> headingRows,
       List<Said<Layout>> layouts,
       List<Said<String>> items,
-      List<Said<Grammar>> separators) {
+      List<Said<Grammar>> separators,
+      Set<String> modules) {
 
     /** Nothing said. */
     public static final Shape UNSAID =
-        new Shape(Set.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        new Shape(Set.of(), List.of(), List.of(), List.of(), List.of(), List.of(), Set.of());
 
     /** Whether a sheet is to be read. */
     public boolean reads(String sheet) {

@@ -28,6 +28,8 @@ public enum Layout {
   OPEN_ENDED,
   /** A row is a pin and its name; wires are not told. */
   PIN_NAMES,
+  /** An element of a harness file is a wire between contacts of items. */
+  CONNECTIONS,
   /** No wires. */
   NONE;
 
@@ -38,7 +40,9 @@ public enum Layout {
 
   /** A layout by the user's word for it. */
   public static Optional<Layout> of(String word) {
-    return Arrays.stream(values()).filter(layout -> layout.word().equals(word)).findFirst();
+    return Arrays.stream(values())
+        .filter(layout -> layout != CONNECTIONS && layout.word().equals(word))
+        .findFirst();
   }
 
   /** The word used in machine-readable output: {@code wire-ends}. */

@@ -1,7 +1,8 @@
 package dev.ringout.imports.list;
 
 /** Something suspect in a list, of which the finding says where. */
-public sealed interface Oddity permits DamagedCell, RowOddity, WiringOddity, SheetOddity {
+public sealed interface Oddity
+    permits DamagedCell, RowOddity, WiringOddity, SheetOddity, KblOddity {
 
   /** What sort of mess it is. */
   OddityKind kind();
@@ -22,5 +23,7 @@ public sealed interface Oddity permits DamagedCell, RowOddity, WiringOddity, She
     T wiringOddity(WiringOddity odd);
 
     T sheetOddity(SheetOddity odd);
+
+    T kblOddity(KblOddity odd);
   }
 }

@@ -91,7 +91,13 @@ public enum OddityKind {
   /** Cells of which nothing is made. */
   NOT_USED,
   /** A table that can be read in several ways. */
-  UNDECIDED;
+  UNDECIDED,
+  /** A reference that leads nowhere. */
+  REFERENCE,
+  /** Modules of which a unit has some. */
+  MODULES,
+  /** Parts that are not read. */
+  PARTS;
 
   /** The word used in machine-readable output: {@code one-sided}. */
   public String word() {

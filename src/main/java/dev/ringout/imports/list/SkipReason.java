@@ -31,7 +31,17 @@ public enum SkipReason {
   /** Nobody said that its marks are wires. */
   MARKS_NOT_TAKEN(false),
   /** Another row is the same wire. */
-  SAME_ONCE_MORE(false);
+  SAME_ONCE_MORE(false),
+  /** A reference of the connection is empty, or leads nowhere. */
+  REFERENCE_LEADS_NOWHERE(true),
+  /** An end names no point, or one of several. */
+  POINT_NOT_CLEAR(true),
+  /** It is a connection of an assembly part, not of the harness. */
+  OF_ASSEMBLY_PART(true),
+  /** Both its ends are one point. */
+  TO_ITSELF(true),
+  /** It belongs to a module that was not asked for. */
+  MODULE_NOT_CHOSEN(false);
 
   private final boolean lost;
 

@@ -105,7 +105,7 @@ public abstract class TableReader {
           new BlockReader(table, words, ends, options, findings, into);
       case ROW_NETS -> new RowNetReader(table, words, ends, options, findings, into);
       case MARKS -> new MarksReader(table, words, ends, options, findings, into);
-      case NONE -> new NothingReader(table, words, ends, findings, into);
+      case CONNECTIONS, NONE -> new NothingReader(table, words, ends, findings, into);
     };
   }
 

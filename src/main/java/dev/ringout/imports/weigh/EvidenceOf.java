@@ -51,7 +51,7 @@ final class EvidenceOf {
       case MARKS -> add(outcome.isMarked() ? Kind.SAID : Kind.NO_END_NAMED, outcome.isMarked() ? 100 : Weigher.LITTLE);
       case PATHS -> paths();
       case OPEN_ENDED -> add(Kind.FAR_ENDS_MISSING, Weigher.LITTLE - 1);
-      case PIN_NAMES, NONE -> {}
+      case PIN_NAMES, NONE, CONNECTIONS -> {}
     }
     boolean unmarked = table.layout() == Layout.MARKS && !outcome.isMarked();
     if (table.layout().tellsWires() && !unmarked) {
