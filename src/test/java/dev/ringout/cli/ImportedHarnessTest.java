@@ -142,11 +142,13 @@ class ImportedHarnessTest {
     Path harness =
         imported(
             "harness",
-            "Wire,From,From Pin,To,To Pin,Gauge,Remark\n"
-                + "W1,J1,1,J2,1,20,\n"
-                + "W2,J1,2,SPARE,,,\n"
-                + "W3,J1,3,,,,SPARE\n"
-                + "W4,J1,4,,,20,spare\n");
+            """
+            Wire,From,From Pin,To,To Pin,Gauge,Remark
+            W1,J1,1,J2,1,20,
+            W2,J1,2,SPARE,,,
+            W3,J1,3,,,,SPARE
+            W4,J1,4,,,20,spare
+            """);
     assertEquals(
         List.of(
             "\ufeffRef,Pin,Size,Contact,Note",
