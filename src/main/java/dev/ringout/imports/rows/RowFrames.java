@@ -73,7 +73,11 @@ final class RowFrames {
       only = cell.text();
       struck += cell.isStruck() ? 1 : 0;
       same += headed && isSame(cell.text(), column.heading()) ? 1 : 0;
-      boolean remark = column.role() == Role.NOTE || column.role() == Role.KEEP;
+      boolean remark =
+          switch (column.role()) {
+            case NOTE, KEEP, FROM, TO, FAR -> true;
+            default -> false;
+          };
       // With a sign before it the word explains a colour, and says nothing of the row.
       boolean explains = cell.text().startsWith("=");
       deleted |=
@@ -85,14 +89,14 @@ final class RowFrames {
     if (same >= 2 && same == filled && same * 4 >= headings * 2) {
       return Frame.HEADING;
     }
+    if (fills.isLegend(row)) {
+      return Frame.NOTE;
+    }
     if (struck * 2 > filled || endsAreStruck(row)) {
       return Frame.STRUCK;
     }
     if (deleted) {
       return Frame.DELETED;
-    }
-    if (fills.isLegend(row)) {
-      return Frame.NOTE;
     }
     Frame frame = filled <= 2 ? shortRow(row, filled, CellText.clean(only)) : Frame.CONTENT;
     return frame == Frame.CONTENT && fills.isDeleted(row) ? Frame.FILLED : frame;
