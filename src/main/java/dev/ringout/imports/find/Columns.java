@@ -558,8 +558,7 @@ final class Columns {
     return switch (column.role()) {
       case KEEP -> !column.heading().isEmpty() && !column.known();
       case PIN -> true;
-      case ITEM ->
-          profile(column).isNumeric() || profile(column).mostly(profile(column).points());
+      case ITEM -> profile(column).isNumeric() || profile(column).mostly(profile(column).points());
       default -> false;
     };
   }

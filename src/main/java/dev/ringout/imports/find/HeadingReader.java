@@ -34,6 +34,7 @@ public final class HeadingReader {
           "wire",
           "cable",
           "group",
+          "port",
           "item",
           "note",
           "direction");
@@ -214,6 +215,7 @@ public final class HeadingReader {
             case "far" -> Role.FAR_PIN;
             default -> Role.PIN;
           };
+      case "port" -> side.isEmpty() ? Role.ITEM : role(side, "pin");
       case "signal" -> Role.SIGNAL;
       case "wire" -> side.isEmpty() ? Role.WIRE : Role.KEEP;
       case "cable" -> Role.CABLE;

@@ -101,7 +101,7 @@ public final class TableFinder {
     for (int column = 1; column <= width; column++) {
       columns.add(headings.understand(column, oneLine(row.cell(column))));
     }
-    return withoutOld(columns);
+    return withoutOld(PairedHeadings.in(columns, words, headings));
   }
 
   /**
@@ -139,7 +139,7 @@ public final class TableFinder {
       boolean alone = over.isEmpty() || below.isEmpty() || below.equals(over);
       columns.add(headings.understand(column, alone ? top + below : over + " " + below));
     }
-    return withoutOld(columns);
+    return withoutOld(PairedHeadings.in(columns, words, headings));
   }
 
   /** Whether the heading on the left also stands over this column: merged, or an end's name. */

@@ -183,6 +183,10 @@ final class BlockReader extends TableReader {
 
   private void wire(Row row, List<End> own, String listedFar) {
     String farPin = cells.text(row, Role.FAR_PIN);
+    if (cells.rowIsLost()) {
+      lose(row);
+      return;
+    }
     String name = cells.text(row, Role.WIRE);
     String farText = listedFar;
     if (farText.isEmpty() && !isNothing(farPin)) {

@@ -75,11 +75,10 @@ final class RowFrames {
       struck += cell.isStruck() ? 1 : 0;
       same += headed && isSame(cell.text(), column.heading()) ? 1 : 0;
       boolean remark =
-          column.role() == Role.NOTE
-              || column.role() == Role.KEEP
-              || column.role() == Role.FROM
-              || column.role() == Role.TO
-              || column.role() == Role.FAR;
+          switch (column.role()) {
+            case NOTE, KEEP, FROM, TO, FAR -> true;
+            default -> false;
+          };
       // With a sign before it the word explains a colour, and says nothing of the row.
       boolean explains = cell.text().startsWith("=");
       deleted |=
@@ -91,7 +90,7 @@ final class RowFrames {
     if (same >= 2 && same == filled && same * 4 >= headings * 2) {
       return Frame.HEADING;
     }
-    if (PageFurniture.isPage(row, words)) {
+    if (PageFurniture.isPage(row, words) || fills.isLegend(row)) {
       return Frame.NOTE;
     }
     if (struck * 2 > filled || endsAreStruck(row)) {
@@ -100,7 +99,7 @@ final class RowFrames {
     if (deleted || (filled > 2 && isCommentedOut(row))) {
       return Frame.DELETED;
     }
-    if (isFurniture(row) || fills.isLegend(row)) {
+    if (isFurniture(row)) {
       return Frame.NOTE;
     }
     Frame frame = filled <= 2 ? shortRow(row, filled, CellText.clean(only)) : Frame.CONTENT;

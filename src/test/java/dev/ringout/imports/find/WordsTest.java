@@ -91,6 +91,10 @@ class WordsTest {
     "Socket, ITEM",
     "Header, ITEM",
     "Port, ITEM",
+    "SrcTag, FROM",
+    "SrcPort, FROM_PIN",
+    "To Port, TO_PIN",
+    "comes out of, FROM",
     "Terminal No, PIN",
     "Strand, WIRE"
   })
