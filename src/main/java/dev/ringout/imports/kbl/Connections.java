@@ -165,7 +165,7 @@ final class Connections {
 
   /** One contact in several cavities joins them, whatever wires it has. */
   private void link(Contact contact, SharedNames names) {
-    used.addAll(contact.holders());
+    used.add(contact.holder());
     Point first = names.spelt(contact.points().get(0));
     for (Point other : contact.points().subList(1, contact.points().size())) {
       links.add(
