@@ -64,6 +64,15 @@ final class KblOddityJson implements KblOddity.Cases<Reason> {
   }
 
   @Override
+  public Reason cavityOfOtherItem(KblOddity.CavityOfOtherItem odd) {
+    return Reason.of("cavity-of-other-item")
+        .with("id", odd.id())
+        .with("item", odd.item())
+        .with("cavity", odd.cavity())
+        .with("other", odd.other());
+  }
+
+  @Override
   public Reason itemsOfOneName(KblOddity.ItemsOfOneName odd) {
     return Reason.of("items-of-one-name")
         .with("item", odd.item())

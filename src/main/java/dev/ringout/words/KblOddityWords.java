@@ -71,6 +71,14 @@ final class KblOddityWords implements KblOddity.Cases<OddityWords> {
   }
 
   @Override
+  public OddityWords cavityOfOtherItem(KblOddity.CavityOfOtherItem odd) {
+    return OddityWords.of(
+        Text.of(
+            "%s is one of %s, and contacts the cavity %s of %s; which is meant is not clear",
+            element("Contact_points", odd.id()), odd.item(), odd.cavity(), odd.other()));
+  }
+
+  @Override
   public OddityWords itemsOfOneName(KblOddity.ItemsOfOneName odd) {
     return OddityWords.of(
         Text.of(

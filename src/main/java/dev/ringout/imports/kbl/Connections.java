@@ -105,6 +105,32 @@ final class Connections {
   }
 
   private void connect(Draft draft, SharedNames names) throws NotRead {
+    List<Contact> along = along(draft);
+    Map<String, String> notes = new LinkedHashMap<>();
+    Wire whole =
+        Wire.of(
+                WireFacts.name(draft.wire(), draft.connection()),
+                names.spelt(along.get(0).points().get(0)),
+                names.spelt(along.get(along.size() - 1).points().get(0)),
+                findings.of(draft.connection()))
+            .madeOf(facts.make(draft.wire(), notes))
+            .usedFor(facts.use(draft.wire(), draft.connection()))
+            .noted(draft.connection().said("Description"))
+            .withNotes(notes.isEmpty() ? Map.of() : Collections.unmodifiableMap(notes));
+    for (int i = 0; i + 1 < along.size(); i++) {
+      wires.add(piece(whole, i, along, names));
+    }
+    if (along.size() > 2) {
+      findings.note(
+          draft.connection(),
+          new KblOddity.ContactsAlongWire(
+              whole.name(), along.stream().map(one -> one.points().get(0).toString()).toList()));
+    }
+    draft.contacts().forEach(contact -> link(contact, names));
+  }
+
+  /** The contacts of a wire, each once where two that follow each other are one point. */
+  private static List<Contact> along(Draft draft) throws NotRead {
     List<Contact> along = new ArrayList<>();
     for (Contact contact : draft.contacts()) {
       if (along.isEmpty() || !points(along.get(along.size() - 1), contact)) {
@@ -117,36 +143,22 @@ final class Connections {
           draft.connection().line(),
           new WiringOddity.ToItself(along.get(0).points().get(0).toString()));
     }
-    Map<String, String> notes = new LinkedHashMap<>();
-    Wire.Make make = facts.make(draft.wire(), notes);
-    String name = WireFacts.name(draft.wire(), draft.connection());
-    Wire.Use use = facts.use(draft.wire(), draft.connection());
-    for (int i = 0; i + 1 < along.size(); i++) {
-      Contact from = along.get(i);
-      Contact to = along.get(i + 1);
-      Point fromPoint = names.spelt(from.points().get(0));
-      Point toPoint = names.spelt(to.points().get(0));
-      String numbered = name.isEmpty() ? fromPoint + ">" + toPoint : name;
-      wires.add(
-          Wire.of(
-                  i == 0 ? numbered : numbered + "/" + (i + 1),
-                  fromPoint,
-                  toPoint,
-                  findings.of(draft.connection()))
-              .madeOf(along.size() == 2 ? make : piece(make, from, to))
-              .usedFor(use)
-              .withContact(Wire.End.FROM, from.contact())
-              .withContact(Wire.End.TO, to.contact())
-              .noted(draft.connection().said("Description"))
-              .withNotes(notes.isEmpty() ? Map.of() : Collections.unmodifiableMap(notes)));
-    }
-    if (along.size() > 2) {
-      findings.note(
-          draft.connection(),
-          new KblOddity.ContactsAlongWire(
-              name, along.stream().map(one -> one.points().get(0).toString()).toList()));
-    }
-    draft.contacts().forEach(contact -> link(contact, names));
+    return along;
+  }
+
+  /** A wire from one contact to the next; most have two, and are one piece. */
+  private static Wire piece(Wire whole, int number, List<Contact> along, SharedNames names) {
+    Contact from = along.get(number);
+    Contact to = along.get(number + 1);
+    Point fromPoint = names.spelt(from.points().get(0));
+    Point toPoint = names.spelt(to.points().get(0));
+    String name = whole.name().isEmpty() ? fromPoint + ">" + toPoint : whole.name();
+    return whole
+        .named(number == 0 ? name : name + "/" + (number + 1))
+        .between(fromPoint, toPoint)
+        .madeOf(along.size() == 2 ? whole.make() : share(whole.make(), from, to))
+        .withContact(Wire.End.FROM, from.contact())
+        .withContact(Wire.End.TO, to.contact());
   }
 
   private static boolean points(Contact one, Contact other) {
@@ -154,7 +166,7 @@ final class Connections {
   }
 
   /** A piece of a wire: its length by the positions of its ends, where these are given. */
-  private static Wire.Make piece(Wire.Make whole, Contact from, Contact to) {
+  private static Wire.Make share(Wire.Make whole, Contact from, Contact to) {
     double share = to.position() - from.position();
     return whole.ofLength(
         whole
@@ -165,7 +177,7 @@ final class Connections {
 
   /** One contact in several cavities joins them, whatever wires it has. */
   private void link(Contact contact, SharedNames names) {
-    used.addAll(contact.holders());
+    used.add(contact.holder());
     Point first = names.spelt(contact.points().get(0));
     for (Point other : contact.points().subList(1, contact.points().size())) {
       links.add(

@@ -7,10 +7,9 @@ import java.util.List;
  * Where a wire is contacted.
  *
  * @param point the contact point of the file
- * @param holders what it is in; several where its cavities are
+ * @param holder the connector or box that it is of
  * @param points its cavities: the first is the wire's, the others are linked to it
  * @param position along the wire, 0 to 1; not a number where it is not given
  * @param contact the part number of its contact, or empty
  */
-record Contact(
-    Element point, List<Holder> holders, List<Point> points, double position, String contact) {}
+record Contact(Element point, Holder holder, List<Point> points, double position, String contact) {}

@@ -61,21 +61,23 @@ final class Contacts {
 
   private Contact contact(Element extremity) throws NotRead {
     Element point = references.one(extremity, "Contact_point", CONTACT_POINT);
-    Set<Holder> in = new LinkedHashSet<>();
+    Holder holder = holder(holding(point, extremity, point.id()));
     Set<Point> points = new LinkedHashSet<>();
     for (Element cavity :
         references.all(point, "Contacted_cavity", Holder.CAVITIES, Holder.BOX_CAVITIES)) {
-      Holder holder = holder(holding(cavity, point, cavity.id()));
-      in.add(holder);
+      Holder of = holder(holding(cavity, point, cavity.id()));
+      if (!of.equals(holder)) {
+        throw new NotRead(
+            SkipReason.POINT_NOT_CLEAR,
+            point.line(),
+            new KblOddity.CavityOfOtherItem(point.id(), holder.name(), cavity.id(), of.name()));
+      }
       points.add(holder.point(cavity));
     }
     if (points.isEmpty()) {
-      Holder holder = holder(holding(point, extremity, point.id()));
-      in.add(holder);
       points.add(holder.pointWithoutCavity(point));
     }
-    return new Contact(
-        point, List.copyOf(in), List.copyOf(points), position(extremity), terminal(point));
+    return new Contact(point, holder, List.copyOf(points), position(extremity), terminal(point));
   }
 
   /** The connector or box of the harness that an element is in: not the part of a catalogue. */

@@ -135,6 +135,18 @@ public final class KblImporter {
     if (connections.wires().isEmpty()) {
       findings.warning(root, new SheetOddity.NoWires());
     }
+    sayModules(connections);
+    sayDangling();
+    sayUnconnected();
+    int boxes = inHarness(Holder.BOX).size();
+    int components = inHarness("Component_occurrence").size();
+    if (boxes + components > 0) {
+      findings.note(root, new KblOddity.PartsNotRead(boxes, components));
+    }
+  }
+
+  private void sayModules(Connections connections) {
+    Element root = content.root();
     if (modules.anyChosen()) {
       findings.note(
           root,
@@ -150,13 +162,6 @@ public final class KblImporter {
           root,
           new KblOddity.AllModules(
               modules.count(), modules.names().stream().limit(NAMED).toList()));
-    }
-    sayDangling();
-    sayUnconnected();
-    int boxes = inHarness(Holder.BOX).size();
-    int components = inHarness("Component_occurrence").size();
-    if (boxes + components > 0) {
-      findings.note(root, new KblOddity.PartsNotRead(boxes, components));
     }
   }
 

@@ -26,13 +26,12 @@ final class SharedNames {
     for (Draft draft : drafts) {
       Set<Element> of = modules.ofConnection(draft.connection(), content);
       for (Contact contact : draft.contacts()) {
-        for (Holder holder : contact.holders()) {
-          List<Holder> same = byName.computeIfAbsent(holder.key(), key -> new ArrayList<>());
-          if (!same.contains(holder)) {
-            same.add(holder);
-          }
-          modulesOf.computeIfAbsent(holder, one -> new LinkedHashSet<>()).addAll(of);
+        Holder holder = contact.holder();
+        List<Holder> same = byName.computeIfAbsent(holder.key(), key -> new ArrayList<>());
+        if (!same.contains(holder)) {
+          same.add(holder);
         }
+        modulesOf.computeIfAbsent(holder, one -> new LinkedHashSet<>()).addAll(of);
       }
     }
     byName.forEach(
@@ -72,15 +71,14 @@ final class SharedNames {
   /** Refuses a wire to an item that shares its name with another of the unit. */
   void check(Draft draft) throws NotRead {
     for (Contact contact : draft.contacts()) {
-      for (Holder holder : contact.holders()) {
-        if (unclear.contains(holder.key())) {
-          List<Holder> same = byName.getOrDefault(holder.key(), List.of(holder));
-          Element other = same.get(same.get(0) == holder ? 1 : 0).occurrence();
-          throw new NotRead(
-              SkipReason.POINT_NOT_CLEAR,
-              holder.occurrence().line(),
-              new KblOddity.ItemsOfOneName(holder.name(), holder.occurrence().id(), other.id()));
-        }
+      Holder holder = contact.holder();
+      if (unclear.contains(holder.key())) {
+        List<Holder> same = byName.getOrDefault(holder.key(), List.of(holder));
+        Element other = same.get(same.get(0).equals(holder) ? 1 : 0).occurrence();
+        throw new NotRead(
+            SkipReason.POINT_NOT_CLEAR,
+            holder.occurrence().line(),
+            new KblOddity.ItemsOfOneName(holder.name(), holder.occurrence().id(), other.id()));
       }
     }
   }

@@ -116,6 +116,20 @@ public sealed interface KblOddity extends Oddity {
     }
   }
 
+  /** A contact point of one item contacts a cavity of another. */
+  record CavityOfOtherItem(String id, String item, String cavity, String other)
+      implements KblOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.REFERENCE;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.cavityOfOtherItem(this);
+    }
+  }
+
   /** Two items have one name. */
   record ItemsOfOneName(String item, String id, String otherId) implements KblOddity {
     @Override
@@ -360,6 +374,8 @@ public sealed interface KblOddity extends Oddity {
     T nameEmpty(NameEmpty odd);
 
     T cavitiesOfOneName(CavitiesOfOneName odd);
+
+    T cavityOfOtherItem(CavityOfOtherItem odd);
 
     T itemsOfOneName(ItemsOfOneName odd);
 

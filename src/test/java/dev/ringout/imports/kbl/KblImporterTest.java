@@ -299,6 +299,13 @@ class KblImporterTest {
   }
 
   @Test
+  void a_contact_of_one_item_in_a_cavity_of_another_is_a_contradiction() throws Exception {
+    ImportResult result = readWith("<Contacted_cavity>j1_c1<", "<Contacted_cavity>p2_c1<");
+    assertEquals(List.of(SkipReason.POINT_NOT_CLEAR), reasons(result));
+    assertSaid(result, "error", "Contact_points j1_1 is one of J1", "p2_c1 of P2");
+  }
+
+  @Test
   void a_cavity_without_a_number_is_no_point() throws Exception {
     ImportResult result =
         readWith("<Cavity_number>2</Cavity_number>", "<Cavity_number></Cavity_number>");
