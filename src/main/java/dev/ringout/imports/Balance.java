@@ -1,6 +1,8 @@
 package dev.ringout.imports;
 
 import dev.ringout.cells.CellText;
+import dev.ringout.imports.find.PageFurniture;
+import dev.ringout.imports.find.Titles;
 import dev.ringout.imports.list.CellBalance;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Grid;
@@ -9,6 +11,7 @@ import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.SheetOddity;
+import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.Tally;
 import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
@@ -16,6 +19,7 @@ import dev.ringout.source.Place;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -28,6 +32,8 @@ final class Balance {
 
   private final Grid grid;
   private final Set<String> items;
+  private final Words words;
+  private final Set<Integer> saidRows = new HashSet<>();
   private final Map<Use, Integer> counts = new EnumMap<>(Use.class);
   private final Map<Integer, Map<Integer, Use>> uses = new HashMap<>();
   private final List<String> unused = new ArrayList<>();
@@ -47,7 +53,8 @@ final class Balance {
    *
    * @param items the items that have wires
    */
-  Balance(Grid grid, Set<String> items) {
+  Balance(Grid grid, Set<String> items, Words words) {
+    this.words = words;
     this.grid = grid;
     this.items = items;
   }
@@ -71,6 +78,10 @@ final class Balance {
     }
     for (Row row : table.body()) {
       RowKind kind = tally.kindOf(row.number());
+      boolean page = kind == RowKind.NOTE && PageFurniture.isPage(row, words);
+      if (kind == RowKind.SKIPPED || page) {
+        saidRows.add(row.number());
+      }
       for (ListColumn column : table.columns()) {
         boolean headless = table.headingRow() > 0 && column.heading().isEmpty();
         String text = row.cell(column.index()).text();
@@ -80,6 +91,11 @@ final class Balance {
         use(row.number(), column.index(), use(kind, column.role(), lost.contains(row.number())));
       }
     }
+  }
+
+  /** Takes a cell of the page's header that was read. */
+  void addHeader(Place place) {
+    use(place.row(), place.column(), Use.HEADING);
   }
 
   private static Use use(RowKind kind, Role role, boolean lost) {
@@ -141,7 +157,8 @@ final class Balance {
         }
         String text = row.cell(column).text();
         boolean noted = own.containsKey(column) && namesItems(text);
-        if (open && (holdsPoint(text) || noted) && !row.cell(column).isStruck()) {
+        boolean said = saidRows.contains(row.number());
+        if (open && !said && (holdsPoint(text) || noted)) {
           points.add(grid.place(row.number(), column));
         }
       }
@@ -175,6 +192,9 @@ final class Balance {
 
   /** Whether a note speaks of items that have wires: what it says of them is nowhere else. */
   private boolean namesItems(String text) {
+    if (!Titles.item(text, words).isEmpty()) {
+      return false;
+    }
     int named = 0;
     for (String word : CellText.clean(text).split("[\\s,;():]+", -1)) {
       named += word.length() > 1 && items.contains(word) ? 1 : 0;

@@ -142,10 +142,13 @@ public final class ListImporter {
     }
     List<CellBalance> cells = new ArrayList<>();
     for (SheetTables sheet : sheets) {
-      Balance balance = new Balance(sheet.grid(), items);
+      Balance balance = new Balance(sheet.grid(), items, words);
       parts.stream()
           .filter(part -> part.grid().equals(sheet.grid()))
           .forEach(part -> balance.add(part.table(), part.tally()));
+      header.stream()
+          .filter(fact -> fact.place().sheet().equals(sheet.grid().name()))
+          .forEach(fact -> balance.addHeader(fact.place()));
       if (!sheet.grid().rows().isEmpty()) {
         cells.add(balance.close(findings));
       }
@@ -173,15 +176,15 @@ public final class ListImporter {
   }
 
   private List<Weighed> weigh(List<SheetTables> sheets) {
-    int tables = sheets.stream().mapToInt(sheet -> sheet.found().tables().size()).sum();
-    Weigher weigher = new Weigher(words, options);
+    List<Region> regions =
+        sheets.stream().flatMap(sheet -> sheet.found().tables().stream()).toList();
+    Weigher weigher = new Weigher(words, options, regions);
     List<Weighed> weighed = new ArrayList<>();
-    for (SheetTables sheet : sheets) {
-      for (Region region : sheet.found().tables()) {
-        weighed.add(weigher.weigh(region, tables == 1));
-      }
+    for (Region region : regions) {
+      weighed.add(weigher.weigh(region, regions.size() == 1));
     }
-    boolean any = weighed.stream().anyMatch(table -> table.best().table().layout().tellsWires());
+    weighed = Weigher.alike(weighed);
+    boolean any = weighed.stream().anyMatch(table -> table.best().wires() > 0);
     boolean joined = !options.joinBy().isEmpty();
     return any || joined
         ? weighed

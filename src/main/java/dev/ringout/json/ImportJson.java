@@ -140,7 +140,7 @@ public final class ImportJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("sheet", table.sheet());
     json.put("firstCell", table.firstCell());
-    json.put("certain", table.decided());
+    json.put("certain", table.standing() == Weighed.Standing.CERTAIN);
     json.put("hypotheses", table.hypotheses().stream().map(ImportJson::hypothesis).toList());
     return json;
   }

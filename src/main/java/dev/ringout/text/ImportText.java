@@ -52,7 +52,14 @@ public final class ImportText {
 
   private void write(String file) {
     page.line(page.styled(Style.STRONG, file));
-    result.weighed().stream().filter(table -> !table.decided()).forEach(table -> ways(file, table));
+    List<Weighed> open =
+        result.weighed().stream()
+            .filter(table -> table.standing() != Weighed.Standing.CERTAIN)
+            .toList();
+    open.forEach(table -> ways(file, table));
+    if (!open.isEmpty()) {
+      page.blank().paragraph("", HypothesisWords.NONE_OF_THESE);
+    }
     int shown = 0;
     for (SheetReport sheet : result.sheets()) {
       sheet(sheet, shown++ < SHEETS_SHOWN_WHOLE);
@@ -73,9 +80,13 @@ public final class ImportText {
             Text.of(
                 "%s: %s",
                 page.styled(Style.STRONG, table.sheet() + " " + table.firstCell()),
-                page.styled(Style.BAD, "not certain how to read it, so nothing is read")));
+                page.styled(
+                    Style.BAD,
+                    table.decided()
+                        ? "no wires are read here; if there are some, say which way"
+                        : "not certain how to read it, so nothing is read")));
     int number = 1;
-    for (Hypothesis way : table.hypotheses().stream().limit(WAYS_SHOWN).toList()) {
+    for (Hypothesis way : shown(table)) {
       page.blank()
           .paragraph(
               "  " + number + ". ",
@@ -94,6 +105,24 @@ public final class ImportText {
       }
       page.paragraph("     say so: ", HypothesisWords.command(file, way));
     }
+  }
+
+  /** The two best ways that tell wires, or one and none. */
+  private static List<Hypothesis> shown(Weighed table) {
+    List<Hypothesis> shown = new ArrayList<>();
+    for (Hypothesis way : table.hypotheses()) {
+      boolean tells = way.wires() > 0 || way.table().layout() == Layout.MARKS;
+      if (shown.size() < WAYS_SHOWN && tells) {
+        shown.add(way);
+      }
+    }
+    if (!table.decided()) {
+      table.hypotheses().stream()
+          .filter(way -> way.table().layout() == Layout.NONE)
+          .findFirst()
+          .ifPresent(shown::add);
+    }
+    return shown;
   }
 
   private void sheet(SheetReport sheet, boolean whole) {

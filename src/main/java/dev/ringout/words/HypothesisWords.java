@@ -7,6 +7,16 @@ import dev.ringout.units.Text;
 
 /** A way to read a table, in words: its first wires as sentences, and what speaks for it. */
 public final class HypothesisWords {
+  /** What to say where none of the ways shown is right. */
+  public static final String NONE_OF_THESE =
+      "None of these? Say what the columns are, each by its letter: --column B=From --column"
+          + " \"C=From Pin\" --column D=To --column \"E=To Pin\"; for a connector's pins and where they go"
+          + " --column A=Pin --column \"B=Far End\" (--item J1 where the list does not name it); for one"
+          + " row through pins of several items --column \"A=Points (J1)\" --column \"D=Points (P2)\";"
+          + " for nets --column A=Net with Item and Pin. --heading-row 5, --rows 5-40, --sheet NAME and"
+          + " --separator say where the table is and how its points are written; --layout none leaves a"
+          + " table out.";
+
   private HypothesisWords() {}
 
   /** A wire as it would be read: {@code W1 runs from Drive 1 terminal U to Motor 1 terminal U}. */
@@ -40,6 +50,7 @@ public final class HypothesisWords {
       case ENDS_LOOK_LIKE_POINTS -> share + "ends have an item and a terminal";
       case ENDS_LOOK_LIKE_NOTHING -> share + "ends look like no point";
       case ITEM_UNKNOWN -> share + "ends are numbers whose item is not named";
+      case ITEM_UNNAMED -> "nothing but the sheet's name says whose pins these are";
       case PINS_ONCE -> share + "pins stand once";
       case PINS_AGAIN -> share + "pins stand again and again";
       case MANY_FAR_ENDS -> share + "points would have three or more far ends";
@@ -61,6 +72,7 @@ public final class HypothesisWords {
       case CORES_MAY_BE_PINS -> "the cores may be named after the terminals at both ends";
       case TERMINAL_BETWEEN -> "a terminal stands between what comes and what goes";
       case FAR_ENDS_MISSING -> "the far ends are not listed";
+      case SAME_HEADINGS -> "a table with the same headings is read so";
       case ITEM_TWICE -> "several columns of pins belong to " + found.what();
     };
   }

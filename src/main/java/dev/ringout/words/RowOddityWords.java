@@ -204,7 +204,7 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
                 .collect(Collectors.joining(", "))
             + ") may be wires, alternatives or types: nothing was joined. "
             + odd.sharedTerminals()
-            + " terminals are marked by several devices. To take a mark as a wire, say --mark X");
+            + " terminals are marked by several devices. To take a mark as a wire, say --marks X");
   }
 
   @Override

@@ -95,7 +95,7 @@ class ImportCommandTest {
   @Test
   void a_profile_keeps_what_was_said_for_the_shop_s_next_list() throws IOException {
     Path list = list("Tag,Here,There\nW1,J1-A,P2-1\nW2,J1-B,P2-2\nW3,J1-C,P2-3\n");
-    Path profile = folder.resolve("shop.json");
+    Path profile = folder.resolve("shop.profile");
     Run first =
         Run.of(
             "import",
@@ -106,7 +106,7 @@ class ImportCommandTest {
             "Here=From",
             "--column",
             "There=To",
-            "--profile",
+            "--save-profile",
             profile);
     assertEquals(0, first.code(), first.err());
     assertTrue(Files.exists(profile));
@@ -126,7 +126,7 @@ class ImportCommandTest {
     assertTrue(joined.out().contains("joined by the name RUN"), joined.out());
 
     Path marks = list("Device,TB1-1,TB1-2,TB1-3\nHorn,X,,o\nLamp,,X,o\nBell,X,o,\n");
-    assertTrue(Run.of("import", marks).err().contains("say --mark"));
+    assertTrue(Run.of("import", marks).err().contains("say --marks"));
     assertTrue(Run.of("import", marks, "--marks", "X").out().contains("3 wires"));
   }
 

@@ -97,9 +97,9 @@ class UnitsOfAListTest {
 
   @Test
   void a_profile_keeps_the_units() throws Exception {
-    Path profile = folder.resolve("shop.json");
+    Path profile = folder.resolve("shop.profile");
     Path list = list("W1,J1,1,J2,1,0.75,10");
-    Run.of("import", list, "--profile", profile, "--length-unit", "cm", "--gauge-unit", "mm2");
+    Run.of("import", list, "--save-profile", profile, "--length-unit", "cm", "--gauge-unit", "mm2");
     assertEquals("W1,J1,1,J2,1,0.75 mm²,0.1", wires(list, "--profile", profile).get(1));
   }
 

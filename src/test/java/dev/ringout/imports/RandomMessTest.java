@@ -182,7 +182,8 @@ class RandomMessTest {
       assertEquals(wiring.links().size(), harness.links().size());
       assertEquals(
           wiring.pins().stream().map(pin -> pin.point() + pin.note()).toList(),
-          harness.pins().stream().map(pin -> pin.point() + pin.note()).toList());
+          harness.pins().stream().map(pin -> pin.point() + pin.note()).toList(),
+          () -> file + " " + wiring.pins());
     }
   }
 

@@ -9,6 +9,9 @@ import dev.ringout.harness.Wire;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ImportResult.RowCounts;
 import dev.ringout.imports.list.ImportResult.SheetReport;
+import dev.ringout.imports.list.Layout;
+import dev.ringout.imports.list.Said;
+import dev.ringout.imports.list.Units;
 import dev.ringout.support.ImportedList;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -59,6 +62,25 @@ class RealListsTest {
       assertEquals(rows.skipped(), sheet.skipped().size());
     }
     return imported;
+  }
+
+  /** What a user says who was asked, in the words that the answer names. */
+  private static ImportOptions as(Layout layout) {
+    return new ImportOptions(
+        Map.of(),
+        Set.of(),
+        Set.of(),
+        Set.of(),
+        Units.UNSAID,
+        Map.of(),
+        new ImportOptions.Shape(
+            Set.of(),
+            List.of(),
+            List.of(),
+            List.of(new Said<>("", layout)),
+            List.of(),
+            List.of(),
+            Set.of()));
   }
 
   private static Map<String, Long> count(Stream<String> texts) {
@@ -131,9 +153,9 @@ class RealListsTest {
             .map(wire -> nets.get(wire.from().toString()))
             .collect(Collectors.toSet());
     assertEquals(21, power.size());
-    assertEquals(7 + 1, list.net("Post-1").size(), "seven ends, of which Relay: 1B, 2B is two");
-    assertEquals(7, list.net("Post-10").size());
-    assertEquals(5, list.net("Post-8").size());
+    assertEquals(7 + 1, list.net("Post 1-1").size(), "seven ends, of which Relay: 1B, 2B is two");
+    assertEquals(7, list.net("Post 10-1").size());
+    assertEquals(5, list.net("Post 8-1").size());
   }
 
   /** Source: elcano/elcano, MIT licence. */
@@ -175,7 +197,7 @@ class RealListsTest {
   /** Source: elcano/elcano, MIT licence. */
   @Test
   void a_row_through_several_connectors_keeps_pins_as_they_were_typed() throws Exception {
-    ImportedList list = read("self-driving-trike/KellyConnections.xls");
+    ImportedList list = read("self-driving-trike/KellyConnections.xls", as(Layout.ROW_NETS));
     Set<String> points =
         Stream.concat(list.pins().stream(), list.nets().keySet().stream())
             .filter(point -> point.startsWith("KBS-"))
@@ -211,7 +233,7 @@ class RealListsTest {
   /** Source: elcano/elcano, MIT licence. */
   @Test
   void a_padded_text_file_of_pins_and_colours_is_eight_wires() throws Exception {
-    ImportedList list = read("self-driving-trike/Steering pinout on cat5.csv");
+    ImportedList list = read("self-driving-trike/Steering pinout on cat5.csv", as(Layout.OPEN_ENDED));
     assertEquals(8, list.wires().size());
     Map<String, List<String>> pins =
         list.wires().stream()
@@ -295,7 +317,7 @@ class RealListsTest {
     "H32_RHD2132.xlsx, 32"
   })
   void maps_of_probe_contacts_are_one_to_one(String file, int nets) throws Exception {
-    ImportedList list = read("ephys-probe-wiring/" + file);
+    ImportedList list = read("ephys-probe-wiring/" + file, as(Layout.ROW_NETS));
     assertEquals(nets, list.netCount());
     for (Set<String> net : list.nets().values()) {
       Set<String> items =
@@ -308,7 +330,7 @@ class RealListsTest {
 
   @Test
   void the_map_of_assy_116_goes_from_1_to_24_and_from_32_to_8() throws Exception {
-    ImportedList list = read("ephys-probe-wiring/ASSY-116_RHD2132.xlsx");
+    ImportedList list = read("ephys-probe-wiring/ASSY-116_RHD2132.xlsx", as(Layout.ROW_NETS));
     assertTrue(list.ends().contains("contact_id-1 > intan-24"));
     assertTrue(list.ends().contains("contact_id-32 > intan-8"));
   }

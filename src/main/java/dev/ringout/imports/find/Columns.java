@@ -1,6 +1,5 @@
 package dev.ringout.imports.find;
 
-import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Layout;
@@ -16,9 +15,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Settles what the columns of one table are: by headings, then by cells, then by position. */
 final class Columns {
+  /** A connector's designator beside other words in a heading (ASME Y14.44, from memory). */
+  private static final Pattern CONNECTOR = Pattern.compile("[JPX]\\d{1,3}");
+
   private final List<ListColumn> columns;
   private final Map<Integer, ColumnProfile> profiles;
   private final String sheetItem;
@@ -245,8 +248,24 @@ final class Columns {
   }
 
   private boolean servesRowNets() {
-    List<ListColumn> points = columns.stream().filter(this::canBeOfRow).toList();
+    List<ListColumn> said =
+        columns.stream().filter(one -> one.isSaid() && one.role() == Role.POINTS).toList();
+    if (said.size() > 1) {
+      return rowNets(said) == Layout.ROW_NETS;
+    }
+    List<ListColumn> points = ofRow();
     return points.size() >= 2 && rowNets(points) == Layout.ROW_NETS;
+  }
+
+  /**
+   * The columns of a row that is a net: each pin once, or where designators head several columns
+   * any column of pins.
+   */
+  private List<ListColumn> ofRow() {
+    List<ListColumn> points = columns.stream().filter(this::canBePoints).toList();
+    long designated =
+        points.stream().filter(column -> Ends.isDesignator(column.heading())).count();
+    return designated >= 2 ? columns.stream().filter(this::canBeOfRow).toList() : points;
   }
 
   /** Pins of one item among several; a supply's pin may stand on many rows. */
@@ -440,8 +459,6 @@ final class Columns {
       first(Role.FROM).ifPresent(column -> set(column, Role.FROM_CODE, ColumnCertainty.LIKELY));
       first(Role.TO).ifPresent(column -> set(column, Role.TO_CODE, ColumnCertainty.LIKELY));
     }
-    portsArePins(Role.FROM, Role.FROM_PIN);
-    portsArePins(Role.TO, Role.TO_PIN);
     Map<Role, ListColumn> kept = new EnumMap<>(Role.class);
     for (ListColumn column : List.copyOf(columns)) {
       Role role = column.role();
@@ -461,15 +478,6 @@ final class Columns {
       } else {
         set(column, Role.KEEP, ColumnCertainty.LIKELY);
       }
-    }
-  }
-
-  /** Of two columns beside each other for one end the second is the first one's port. */
-  private void portsArePins(Role item, Role pin) {
-    List<ListColumn> same = columns.stream().filter(column -> column.role() == item).toList();
-    boolean beside = same.size() == 2 && same.get(0).index() + 1 == same.get(1).index();
-    if (beside && !has(pin) && same.get(0).known() && same.get(1).known()) {
-      set(same.get(1), pin, ColumnCertainty.LIKELY);
     }
   }
 
@@ -505,8 +513,7 @@ final class Columns {
     if (pins == 1 && isOfDevices()) {
       return Layout.ITEM_TO_POINTS;
     }
-    List<ListColumn> ofRow = columns.stream().filter(this::canBeOfRow).toList();
-    return points.size() >= 2 ? rowNets(ofRow) : ofPins(pins);
+    return points.size() >= 2 ? rowNets(ofRow()) : ofPins(pins);
   }
 
   /** Whether a column of devices has one column of terminals beside it; both get their roles. */
@@ -674,9 +681,10 @@ final class Columns {
     List<ListColumn> points = withoutNamesOfPins(all);
     for (ListColumn column : points) {
       boolean own = column.known() && column.item().isEmpty() && !sheetItem.isEmpty();
-      String item = own ? sheetItem : itemOf(column);
-      ListColumn named =
-          column.as(Role.POINTS, ColumnCertainty.LIKELY).of(item.replaceAll("\\s+", " "));
+      boolean itemSaid = column.isSaid() && !column.item().isEmpty();
+      String item = itemSaid ? column.item() : own ? sheetItem : itemOf(column);
+      ColumnCertainty sure = column.isSaid() ? column.certainty() : ColumnCertainty.LIKELY;
+      ListColumn named = column.as(Role.POINTS, sure).of(item.replaceAll("\\s+", " "));
       columns.set(columns.indexOf(column), named);
     }
     pinsBecomeNotes();
@@ -692,9 +700,8 @@ final class Columns {
   private static String itemOf(ListColumn column) {
     String said = column.item().isEmpty() ? column.heading() : column.item();
     List<String> designators =
-        Arrays.stream(said.split("[\\s_]+", -1)).filter(Ends::isDesignator).toList();
-    boolean one = designators.size() == 1 && CellText.hasDigit(designators.get(0));
-    return one ? designators.get(0) : said;
+        Arrays.stream(said.split("[\\s_]+", -1)).filter(CONNECTOR.asMatchPredicate()).toList();
+    return designators.size() == 1 ? designators.get(0) : said;
   }
 
   private void pinsBecomeNotes() {

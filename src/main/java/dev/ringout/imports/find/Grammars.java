@@ -54,7 +54,7 @@ final class Grammars {
           lookLikePoints.stream().filter(end -> !CellText.hasDigit(end.item())).toList();
       boolean mostlyLettered = lettered.size() * 10 >= texts.size() * 6;
       return mostlyLettered
-          ? namesOrPins(lettered, Grammar.AS_IT_LOOKS, false)
+          ? namesOrPins(lettered, Grammar.ITEM_ALONE, Grammar.AS_IT_LOOKS, false)
           : Judged.AS_IT_LOOKS;
     }
     for (String separator : SEPARATORS) {
@@ -65,7 +65,7 @@ final class Grammars {
             parted.stream().filter(end -> !CellText.hasDigit(end.item())).count() * 10
                 >= parted.size() * 6L;
         return named && !separator.equals(":")
-            ? namesOrPins(parted, separated, false)
+            ? namesOrPins(parted, Grammar.ITEM_ALONE, separated, false)
             : new Judged(separated, Optional.empty());
       }
     }
@@ -80,14 +80,15 @@ final class Grammars {
       return Judged.AS_IT_LOOKS;
     }
     boolean cored = columns.stream().anyMatch(column -> column.role() == Role.BOTH_PINS);
-    return namesOrPins(numbered, Grammar.separatedBy(" "), cored);
+    return namesOrPins(numbered, Grammar.AS_IT_LOOKS, Grammar.separatedBy(" "), cored);
   }
 
   /**
    * Few items with many numbers, each once, are pins; many items, or numbers that come again, are
    * names.
    */
-  private static Judged namesOrPins(List<Ends.Text> parted, Grammar asPins, boolean cored) {
+  private static Judged namesOrPins(
+      List<Ends.Text> parted, Grammar asNames, Grammar asPins, boolean cored) {
     Set<Ends.Text> distinct = new HashSet<>(parted);
     Set<String> items = new HashSet<>();
     distinct.forEach(end -> items.add(end.item()));
@@ -99,9 +100,9 @@ final class Grammars {
     boolean again = texts * 10 >= distinct.size() * 15;
     boolean many = items.size() * 10 >= distinct.size() * 7;
     if (cored || again && distinct.size() <= 3 * items.size() || many) {
-      return new Judged(Grammar.ITEM_ALONE, Optional.empty());
+      return new Judged(asNames, Optional.empty());
     }
-    return new Judged(Grammar.ITEM_ALONE, Optional.of(asPins));
+    return new Judged(asNames, Optional.of(asPins));
   }
 
   private static List<Ends.Text> parted(List<String> texts, String separator) {

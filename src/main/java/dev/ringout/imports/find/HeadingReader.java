@@ -76,10 +76,10 @@ public final class HeadingReader {
   /** Whether a text is a word for a column, a designator beside it or not, and nothing else. */
   boolean isPlain(String text) {
     ListColumn column = alone(text);
-    boolean item = Ends.isDesignator(column.item());
+    boolean alone = column.certainty() == ColumnCertainty.CERTAIN;
     return text.length() < 60
         && column.known()
-        && (column.item().isEmpty() || item)
+        && (alone || Ends.isDesignator(column.item()))
         && column.role() != Role.KEEP;
   }
 
@@ -148,7 +148,9 @@ public final class HeadingReader {
             : rest.isEmpty() && role != Role.KEEP
                 ? ColumnCertainty.CERTAIN
                 : ColumnCertainty.LIKELY;
-    return new ListColumn(index, heading, role, unit, itemIn(heading, rest), known, certainty);
+    boolean itemSaid = said != null && said.namesItem();
+    String item = itemSaid ? said.unit() : itemIn(heading, rest);
+    return new ListColumn(index, heading, role, itemSaid ? "" : unit, item, known, certainty);
   }
 
   private static boolean isLengthUnit(String phrase, String thing) {

@@ -7,6 +7,8 @@ import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +20,7 @@ final class HeadingRows {
   private static final int ROWS_NEEDED_TO_CONTRAST = 3;
   private static final int ROWS_ABOVE = 60;
   private static final int ROWS_ALIKE = 3;
+  private static final int ROWS_USUAL = 9;
   private static final int ROWS_COMPARED = 40;
 
   private final Grid grid;
@@ -126,7 +129,18 @@ final class HeadingRows {
     }
     Row row = grid.rows().get(index);
     Row before = grid.rows().get(index - 1);
-    return row.number() > before.number() + 1 || filled(before) <= 2;
+    boolean title = filled(before) <= 2 && filled(before) < usuallyFilled(index);
+    return row.number() > before.number() + 1 || filled(before) == 1 || title;
+  }
+
+  /** How many cells most of the rows above fill: where it is two, a row of two is no title. */
+  private int usuallyFilled(int index) {
+    List<Integer> counts = new ArrayList<>();
+    for (int i = Math.max(0, index - ROWS_USUAL); i < index; i++) {
+      counts.add(filled(grid.rows().get(i)));
+    }
+    Collections.sort(counts);
+    return counts.size() < ROWS_ALIKE ? Integer.MAX_VALUE : counts.get(counts.size() / 2);
   }
 
   /** A title over a wide table is no heading, unless the headings proper follow. */
@@ -211,7 +225,8 @@ final class HeadingRows {
     for (Cell cell : row.cells()) {
       if (!cell.isBlank()) {
         filled++;
-        plain += headings.isPlain(CellText.clean(cell.text())) ? 1 : 0;
+        String text = CellText.clean(cell.text());
+        plain += headings.isPlain(text) || Ends.isDesignator(text) ? 1 : 0;
       }
     }
     return plain * 10 >= filled * 5;

@@ -95,7 +95,7 @@ public final class Proposals {
             .ifPresent(columns -> add(columns, false, false, grammar));
       }
     }
-    if (first.layout() != Layout.NONE) {
+    if (proposals.stream().noneMatch(one -> one.table().layout() == Layout.NONE)) {
       Columns.settle(region.columns(), profiles, region.item(), Layout.NONE)
           .ifPresent(columns -> add(columns, false, false, Optional.empty()));
     }
@@ -157,7 +157,7 @@ public final class Proposals {
               with ->
                   add(
                       settled,
-                      written(with, Grammar.ITEM_ALONE),
+                      written(with, Grammar.AS_IT_LOOKS),
                       said,
                       byHeadings,
                       Doubt.CORES_MAY_BE_PINS));

@@ -78,7 +78,7 @@ public final class TableFinder {
         columns = columns(rows.get(heading), rows.get(bodyStart));
         bodyStart++;
       }
-      int end = headingRows.nextOther(bodyStart, rows.get(heading));
+      int end = forced ? rows.size() : headingRows.nextOther(bodyStart, rows.get(heading));
       add(rows.get(heading), columns, rows.subList(bodyStart, end));
       heading = end;
     }

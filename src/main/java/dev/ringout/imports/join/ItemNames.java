@@ -117,7 +117,8 @@ final class ItemNames {
       }
     }
     for (Map<String, Set<String>> spellings : pinsBySpelling.values()) {
-      if (spellings.size() > 1 && haveNoPinInCommon(spellings.values())) {
+      boolean listed = spellings.keySet().stream().anyMatch(list.namesOfPins()::containsKey);
+      if (spellings.size() > 1 && !listed && haveNoPinInCommon(spellings.values())) {
         String most =
             spellings.keySet().stream()
                 .max(

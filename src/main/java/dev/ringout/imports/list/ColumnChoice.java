@@ -5,9 +5,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What the user says a column is: {@code From Pin}, {@code Length (in)}.
+ * What the user says a column is: {@code From Pin}, {@code Length (in)}, {@code Points (J1)}.
  *
- * @param unit the unit of its numbers, or empty
+ * @param unit the unit of its numbers, or the item whose pins it holds, or empty
  */
 public record ColumnChoice(Role role, String unit) {
 
@@ -18,6 +18,16 @@ public record ColumnChoice(Role role, String unit) {
     String title = united ? text.substring(0, open) : text;
     String unit = united ? text.substring(open + 1, text.lastIndexOf(')')).strip() : "";
     return Role.of(title).map(role -> new ColumnChoice(role, unit));
+  }
+
+  /** Whether what stands in brackets is the item whose pins the column holds: {@code Pin (J1)}. */
+  public boolean namesItem() {
+    boolean pins =
+        switch (role) {
+          case PIN, POINTS, FROM_PIN, TO_PIN, FAR_PIN -> true;
+          default -> false;
+        };
+    return pins && !unit.isEmpty();
   }
 
   /** What a column can be, as the user would write it. */

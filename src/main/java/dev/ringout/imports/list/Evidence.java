@@ -37,6 +37,8 @@ public record Evidence(Kind kind, int points, int count, int of, String what) {
     ENDS_LOOK_LIKE_NOTHING,
     /** Ends that are pins whose item is not named. */
     ITEM_UNKNOWN,
+    /** Nothing but the sheet's name says whose pins are listed. */
+    ITEM_UNNAMED,
     /** Each pin of an item stands once. */
     PINS_ONCE,
     /** Pins of one item stand again and again. */
@@ -74,7 +76,9 @@ public record Evidence(Kind kind, int points, int count, int of, String what) {
     /** The far ends are not listed. */
     FAR_ENDS_MISSING,
     /** Several columns of pins belong to one item. */
-    ITEM_TWICE;
+    ITEM_TWICE,
+    /** A table with the same headings is read so for certain. */
+    SAME_HEADINGS;
 
     /** The word used in machine-readable output: {@code pins-once}. */
     public String word() {

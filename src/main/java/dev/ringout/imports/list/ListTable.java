@@ -21,6 +21,17 @@ public record ListTable(
     String sheetItem,
     List<Row> body) {
 
+  /** Whether blanks stand below most texts of a column, as where a text holds for the rows below. */
+  public boolean isSparse(Role role) {
+    for (ListColumn column : columns) {
+      if (column.role() == role) {
+        long filled = body.stream().filter(row -> !row.cell(column.index()).isBlank()).count();
+        return filled * 2 <= body.size();
+      }
+    }
+    return false;
+  }
+
   /** A cell of the table. */
   public Place place(Row row, ListColumn column) {
     return grid.place(row.number(), column.index());

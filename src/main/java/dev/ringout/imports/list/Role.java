@@ -74,7 +74,6 @@ public enum Role {
         && this != FAR_PIN
         && this != WIRE
         && this != BOTH_PINS
-        && this != NET
         && this != PATH
         && this != FROM_CODE
         && this != TO_CODE

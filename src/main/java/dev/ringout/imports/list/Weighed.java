@@ -6,24 +6,40 @@ import java.util.List;
  * A table with every way to read it, the best first.
  *
  * @param firstCell where the table begins, which tells it from the sheet's others
- * @param decided whether the first is certain
  */
 public record Weighed(
-    String sheet, String firstCell, List<Hypothesis> hypotheses, boolean decided) {
+    String sheet, String firstCell, List<Hypothesis> hypotheses, Standing standing) {
+
+  /** How certain the first way is. */
+  public enum Standing {
+    /** It is taken. */
+    CERTAIN,
+    /** It tells no wires and is taken, though another way would tell some. */
+    ASKED,
+    /** It is not certain enough to be taken: while a table is so, nothing is read. */
+    OPEN
+  }
 
   /** Keeps a copy of what is listed. */
   public Weighed {
     hypotheses = List.copyOf(hypotheses);
   }
 
+  /** Whether the first way is taken. */
+  public boolean decided() {
+    return standing != Standing.OPEN;
+  }
+
   /** Whether a way that tells wires is among them, taken or not. */
   public boolean mayTellWires() {
-    return hypotheses.stream().anyMatch(way -> way.wires() > 0);
+    return hypotheses.stream()
+        .anyMatch(way -> way.wires() > 0 || way.table().layout() == Layout.MARKS);
   }
 
   /** The same table while no other of the list tells wires either: it must be asked. */
   public Weighed asked() {
-    return new Weighed(sheet, firstCell, hypotheses, false);
+    return new Weighed(
+        sheet, firstCell, hypotheses, standing == Standing.CERTAIN ? Standing.ASKED : standing);
   }
 
   /** The way that is taken, or would be first. */

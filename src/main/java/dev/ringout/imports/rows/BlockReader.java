@@ -20,6 +20,7 @@ import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Rows that are the pins of one connector, each with the point that it goes to. */
 final class BlockReader extends TableReader {
@@ -103,6 +104,11 @@ final class BlockReader extends TableReader {
   }
 
   private String ownItem(Row row, boolean hasPin) {
+    Optional<ListColumn> said =
+        cells.column(Role.PIN).filter(column -> column.isSaid() && !column.item().isEmpty());
+    if (said.isPresent()) {
+      return said.get().item();
+    }
     if (cells.column(Role.ITEM).isPresent()) {
       String item = cells.text(row, Role.ITEM);
       if (item.isEmpty() && hasPin) {
@@ -191,6 +197,9 @@ final class BlockReader extends TableReader {
     String farText = listedFar;
     if (farText.isEmpty() && !isNothing(farPin)) {
       farText = cells.carried(row, Role.FAR);
+      if (farText.isEmpty()) {
+        farText = cells.column(Role.FAR_PIN).map(ListColumn::item).orElse("");
+      }
       if (farText.isEmpty()) {
         lose(
             row,
@@ -331,7 +340,9 @@ final class BlockReader extends TableReader {
 
   /** A pin on a net; the rows of one net are joined. */
   private void onNet(Row row, List<End> own) {
-    String net = cells.text(row, Role.NET);
+    String written = cells.text(row, Role.NET);
+    boolean carries = written.isEmpty() && !own.isEmpty() && table.isSparse(Role.NET);
+    String net = carries ? cells.carried(row, Role.NET) : written;
     if (own.isEmpty() || isNothing(net)) {
       spare(own, net.isEmpty() ? cells.text(row, Role.SIGNAL) : net);
       return;

@@ -18,6 +18,7 @@ import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Rows that are wires from one point to another. */
 class FromToReader extends TableReader {
@@ -130,7 +131,10 @@ class FromToReader extends TableReader {
       return new Side(isStowed(text) ? text : pinText, false, true, false, List.of());
     }
     if (hasPin && cells.column(item).isEmpty()) {
-      return oneColumn(row, pin, pinText);
+      String known = itemOfPins(pin, pinText);
+      return known.isEmpty()
+          ? oneColumn(row, pin, pinText)
+          : new Side(known, false, false, false, pinsOf(row, pin, known, pinText));
     }
     if (text.isEmpty() && hasPin) {
       text = cells.carried(row, item);
@@ -158,6 +162,17 @@ class FromToReader extends TableReader {
     String whole = isNothing(strip) ? text : text + " " + strip;
     return new Side(
         whole, false, false, pinText.indexOf('+') > 0, pinsOf(row, pin, whole, pinText));
+  }
+
+  /** The item of bare pins: as the user or a title says; empty where the texts are points. */
+  private String itemOfPins(Role pin, String text) {
+    Optional<ListColumn> column = cells.column(pin);
+    if (column.isPresent() && column.get().isSaid() && !column.get().item().isEmpty()) {
+      return column.get().item();
+    }
+    boolean bare = ends.parse(text, grammar(pin)).pin().isEmpty();
+    String titled = section().isEmpty() ? table.sheetItem() : section();
+    return bare && column.isPresent() && column.get().isSaid() ? titled : "";
   }
 
   /** One column an end, whatever its heading: a point, or an item alone. */

@@ -3,6 +3,7 @@ package dev.ringout.imports.rows;
 import dev.ringout.cells.PinList;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Grammar;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListFindings;
@@ -62,7 +63,7 @@ final class RowNetReader extends TableReader {
       any |= !open.isEmpty();
       wired |= open.size() > 1;
       if (open.size() == 1) {
-        into.add(new SparePin(open.get(0), net));
+        into.add(new SparePin(open.get(0), net.equals(UNNAMED) ? "" : net));
       }
       for (int i = 0; i + 1 < open.size(); i++) {
         add(row, cells.text(row, Role.WIRE), open.get(i), open.get(i + 1), List.of());
@@ -142,8 +143,9 @@ final class RowNetReader extends TableReader {
     }
     List<End> points = new ArrayList<>();
     for (Ends.Text one : ends.parseAll(text, column.grammar())) {
+      boolean parted = column.grammar().kind() == Grammar.Kind.SEPARATED && isParted(text, column);
       boolean full =
-          !one.pin().isEmpty() && (Ends.isDesignator(one.item()) || text.contains(" - "));
+          !one.pin().isEmpty() && (parted || Ends.isDesignator(one.item()) || text.contains(" - "));
       if (full) {
         points.add(new End(one.item(), one.pin(), table.place(row, column), false));
       }
@@ -167,6 +169,10 @@ final class RowNetReader extends TableReader {
       points.add(new End(column.item(), name.pin(), table.place(row, column), false));
     }
     return points;
+  }
+
+  private static boolean isParted(String text, ListColumn column) {
+    return text.indexOf(column.grammar().separator()) > 0;
   }
 
   private void joinByNames(Row row, Map<String, List<End>> byName) {

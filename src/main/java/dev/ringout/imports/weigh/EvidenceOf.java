@@ -18,6 +18,7 @@ import dev.ringout.sheet.Row;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** The evidence for and against one way to read a table. */
@@ -27,9 +28,21 @@ final class EvidenceOf {
   private final ListTable table;
   private final Outcome outcome;
   private final Words words;
+  private final Map<String, Integer> numbers;
   private final List<Evidence> evidence = new ArrayList<>();
 
-  EvidenceOf(Region region, Proposal proposal, Outcome outcome, Words words) {
+  /**
+   * No evidence yet.
+   *
+   * @param numbers how often each wire number stands at a pin, in all tables together
+   */
+  EvidenceOf(
+      Region region,
+      Proposal proposal,
+      Outcome outcome,
+      Words words,
+      Map<String, Integer> numbers) {
+    this.numbers = numbers;
     this.region = region;
     this.proposal = proposal;
     this.table = proposal.table();
@@ -94,13 +107,17 @@ final class EvidenceOf {
         .anyMatch(
             column ->
                 column.isSaid()
-                    || words.mentions(side, column.heading())
-                    || words.mentions("far", column.heading()));
+                    || (words.mentions(side, column.heading())
+                        && (side.equals("far") || !words.mentions("far", column.heading()))));
   }
 
   /** Whether the item, or the pins where there is no item, have a word of the trade over them. */
   private boolean worded(Role item, Role pin) {
-    return has(item) ? named(item) : named(pin);
+    boolean far =
+        table.columns().stream()
+            .anyMatch(
+                column -> column.role() == item && words.mentions("far", column.heading()));
+    return !far && (has(item) ? named(item) : named(pin));
   }
 
   private void fromTo() {
@@ -169,18 +186,36 @@ final class EvidenceOf {
     if (far && own) {
       add(Kind.BOTH_ENDS_NAMED, 55);
     } else if (far || own) {
-      add(Kind.ONE_END_NAMED, far ? 20 : 14);
+      boolean there = sided(Role.FAR, Role.FAR_PIN, "far");
+      add(Kind.ONE_END_NAMED, there ? 45 : far ? 20 : 14);
     } else {
       add(Kind.NO_END_NAMED, 0);
     }
+    itemUnnamed(-5);
     Share both = outcome.foundAtBothEnds();
     if (both.percent() >= 40) {
       add(Kind.FOUND_AT_BOTH_ENDS, 40, both);
     }
     pinsOnce();
     Share points = points();
-    if (points.percent() >= 80) {
+    if (region.headingRow() == 0 && designated().percent() >= 90) {
+      add(Kind.ENDS_LOOK_LIKE_POINTS, 40, designated());
+    } else if (points.percent() >= 80) {
       add(Kind.ENDS_LOOK_LIKE_POINTS, 15, points);
+    }
+  }
+
+  /** Whether nothing but the sheet's name says whose pins these are. */
+  private void itemUnnamed(int points) {
+    boolean said =
+        has(Role.ITEM)
+            || !region.item().isEmpty()
+            || table.columns().stream()
+                .anyMatch(column -> column.role() == Role.PIN && !column.item().isEmpty());
+    long ofSheet =
+        outcome.ownItems().stream().filter(region.grid().name()::equals).count();
+    if (!said && ofSheet > 0) {
+      add(Kind.ITEM_UNNAMED, points);
     }
   }
 
@@ -192,7 +227,7 @@ final class EvidenceOf {
     if (once.percent() >= 90) {
       add(Kind.PINS_ONCE, 15, once);
     } else if (once.percent() < 70) {
-      add(Kind.PINS_AGAIN, -40, new Share(once.of() - once.count(), once.of()));
+      add(Kind.PINS_AGAIN, outcome.isOfTerminals() ? -5 : -40, new Share(once.of() - once.count(), once.of()));
     }
   }
 
@@ -234,7 +269,16 @@ final class EvidenceOf {
     }
     columnsOfItem.forEach(
         (item, count) -> {
-          if (count > 1) {
+          String key = item.toLowerCase(Locale.ROOT);
+          boolean part =
+              columnsOfItem.keySet().stream()
+                  .map(other -> other.toLowerCase(Locale.ROOT))
+                  .anyMatch(
+                      other ->
+                          key.length() > 2
+                              && !other.equals(key)
+                              && (other.startsWith(key + " ") || other.endsWith(" " + key)));
+          if (count > 1 || part) {
             add(Kind.ITEM_TWICE, -30, item);
           }
         });
@@ -270,7 +314,7 @@ final class EvidenceOf {
             .findFirst()
             .orElseThrow();
     boolean isNet = net.isSaid() || words.mentions("net", net.heading());
-    add(isNet ? Kind.NETS_NAMED : Kind.SIGNALS_NAMED, isNet ? 40 : 10, net.heading());
+    add(isNet ? Kind.NETS_NAMED : Kind.SIGNALS_NAMED, isNet ? 40 : -25, net.heading());
     Share several = outcome.netsOfSeveral();
     add(Kind.NETS_OF_SEVERAL, several.percent() >= 60 ? 25 : -30, several);
     pinsOnce();
@@ -283,14 +327,19 @@ final class EvidenceOf {
     if (named(Role.PIN)) {
       add(Kind.ONE_END_NAMED, 20);
     }
+    table.columns().stream()
+        .filter(column -> column.role() == Role.POINTS)
+        .filter(column -> Ends.isDesignator(column.heading()))
+        .forEach(column -> add(Kind.ITEMS_IN_HEADINGS, 20));
     pinsOnce();
   }
 
   private void wireEnds() {
-    Share twice = outcome.numbersTwice();
+    Share twice = outcome.numbersTwice(numbers);
+    itemUnnamed(-40);
     boolean named = named(Role.WIRE) && named(Role.PIN);
     add(named ? Kind.BOTH_ENDS_NAMED : Kind.NO_END_NAMED, named ? 20 : 0);
-    if (twice.percent() >= 80) {
+    if (twice.percent() >= 60) {
       add(Kind.NUMBERS_TWICE, 45, twice);
     } else {
       add(Kind.NUMBERS_NOT_TWICE, -40, twice);
@@ -312,10 +361,11 @@ final class EvidenceOf {
         evidence.stream()
             .anyMatch(found -> found.kind() == Kind.BOTH_ENDS_NAMED && found.points() >= 55);
     Share formed = outcome.wellFormed(bothNamed);
-    if (formed.percent() < 90) {
+    if (formed.of() > 0 && formed.percent() < 90) {
+      boolean few = formed.of() - formed.count() <= 2;
       add(
           Kind.ENDS_LOOK_LIKE_NOTHING,
-          -Math.min(60, 100 - formed.percent()),
+          few ? -5 : -Math.min(60, 100 - formed.percent()),
           new Share(formed.of() - formed.count(), formed.of()));
     }
     if (table.layout() == Layout.ROW_NETS) {
@@ -323,7 +373,10 @@ final class EvidenceOf {
     }
     Share itemless = outcome.itemless();
     if (itemless.percent() > 5) {
-      add(Kind.ITEM_UNKNOWN, -Math.min(50, itemless.percent()), itemless);
+      add(
+          Kind.ITEM_UNKNOWN,
+          itemless.count() <= 2 ? -5 : -Math.min(50, itemless.percent()),
+          itemless);
     }
     Share quantities = outcome.quantities(!named(Role.FROM_PIN, Role.TO_PIN, Role.FAR_PIN, Role.PIN));
     if (quantities.percent() > 5) {
@@ -349,7 +402,8 @@ final class EvidenceOf {
     }
     for (ListColumn column : table.columns()) {
       if (looksUnused(column)) {
-        add(Kind.COLUMN_UNUSED, -20, column.heading());
+        boolean block = table.layout() == Layout.BLOCK;
+        add(Kind.COLUMN_UNUSED, block ? -10 : -20, column.heading());
       }
     }
     if (region.outside() > 2) {

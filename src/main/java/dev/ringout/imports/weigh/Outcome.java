@@ -30,7 +30,10 @@ final class Outcome {
   private static final int FAR_ENDS_OF_A_FEW = 2;
 
   private static final Pattern QUANTITY =
-      Pattern.compile("[-+]?\\d*[.,]\\d+|\\d+([.,]\\d+)?\\s*(V|mA|A|W|kW|Hz|kHz|MHz|VDC|VAC|%|€|\\$)");
+      Pattern.compile("[-+]?\\d*[.,]\\d+|\\d+([.,]\\d+)?\\s*(mA|A|W|kW|Hz|kHz|MHz|%|\u20ac|\\$)");
+
+  private static final Pattern TERMINALS =
+      Pattern.compile("\\d*[A-Z]?\\d*(TB|TS|XT|X|SP|E|L|BB|GND|PE)\\d+");
 
   private static final Pattern DECIMAL = Pattern.compile("\\d{1,2}\\.\\d{1,3}");
 
@@ -199,18 +202,42 @@ final class Outcome {
   /** Points, joints left out, with more far ends than a contact or a terminal has. */
   Share manyFarEnds() {
     Map<String, Set<String>> farEnds = new HashMap<>();
+    Set<String> points = new HashSet<>();
     for (Draft wire : wires) {
+      points.add(wire.from().toString());
+      points.add(wire.to().toString());
       count(farEnds, wire.from(), wire.to());
       count(farEnds, wire.to(), wire.from());
     }
     long many = farEnds.values().stream().filter(far -> far.size() > FAR_ENDS_OF_A_FEW).count();
-    return new Share((int) many, farEnds.size());
+    return new Share((int) many, points.size());
   }
 
   private void count(Map<String, Set<String>> farEnds, End end, End far) {
-    if (end.hasPin() && !words.mentions("joint", end.item())) {
+    boolean joins = 
+        words.mentions("joint", end.item()) || words.mentions("joint", end.pin()) || isTerminal(end);
+    if (end.hasPin() && !joins) {
       farEnds.computeIfAbsent(end.toString(), key -> new HashSet<>()).add(far.toString());
     }
+  }
+
+  /** Terminals, studs and splices take several wires (ASME Y14.44 and common practice). */
+  private static boolean isTerminal(End end) {
+    return TERMINALS.matcher(end.item()).matches();
+  }
+
+  /** Whether the rows' own pins are mostly terminals. */
+  boolean isOfTerminals() {
+    long terminals = wires.stream().filter(wire -> isTerminal(wire.from())).count();
+    return terminals * 2 > wires.size();
+  }
+
+  /** The items of the rows' own pins. */
+  Set<String> ownItems() {
+    Set<String> items = new HashSet<>();
+    wires.stream().map(Draft::from).filter(End::own).map(End::item).forEach(items::add);
+    understood.halves().values().forEach(halves -> items.add(halves.get(0).from().item()));
+    return items;
   }
 
   Share self() {
@@ -268,10 +295,10 @@ final class Outcome {
     return new Share(found, wires.size());
   }
 
-  Share numbersTwice() {
+  Share numbersTwice(Map<String, Integer> everywhere) {
     int twice = 0;
-    for (List<Draft> halves : understood.halves().values()) {
-      twice += halves.size() >= 2 ? 1 : 0;
+    for (String number : understood.halves().keySet()) {
+      twice += everywhere.getOrDefault(number, 0) >= 2 ? 1 : 0;
     }
     return new Share(twice, understood.halves().size());
   }

@@ -12,6 +12,7 @@ import dev.ringout.imports.list.Hypothesis;
 import dev.ringout.imports.list.Hypothesis.Sample;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.Layout;
+import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Said;
 import dev.ringout.imports.list.Weighed;
@@ -19,8 +20,12 @@ import dev.ringout.imports.list.Words;
 import dev.ringout.source.Place;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Weighs the ways to read a table by evidence. Certain is one whose evidence is enough by itself
@@ -41,11 +46,65 @@ public final class Weigher {
 
   private final Words words;
   private final ImportOptions options;
+  private final Map<String, Integer> numbers = new HashMap<>();
 
-  /** Weighs by these words, and by what the user said. */
-  public Weigher(Words words, ImportOptions options) {
+  /**
+   * Weighs by these words, and by what the user said.
+   *
+   * @param regions all tables of the list: a wire's two ends may stand in two of them
+   */
+  public Weigher(Words words, ImportOptions options, List<Region> regions) {
     this.words = words;
     this.options = options;
+    for (Region region : regions) {
+      Proposals.of(region, words, Optional.of(Layout.WIRE_ENDS), Optional.empty()).stream()
+          .map(proposal -> Outcome.of(proposal.table(), words, options))
+          .forEach(
+              outcome ->
+                  outcome
+                      .halves()
+                      .forEach(
+                          (number, halves) -> numbers.merge(number, halves.size(), Integer::sum)));
+    }
+  }
+
+  /**
+   * Tables with the headings of one that is certain are read as it is, where they can be: the
+   * sheets of a workbook are laid out alike.
+   */
+  public static List<Weighed> alike(List<Weighed> tables) {
+    Map<List<String>, Layout> certain = new HashMap<>();
+    for (Weighed table : tables) {
+      if (table.decided() && table.best().table().layout().tellsWires()) {
+        certain.putIfAbsent(headings(table), table.best().table().layout());
+      }
+    }
+    List<Weighed> alike = new ArrayList<>();
+    for (Weighed table : tables) {
+      Layout layout = certain.get(headings(table));
+      Optional<Hypothesis> same =
+          table.hypotheses().stream()
+              .filter(way -> way.table().layout() == layout && way.score() >= 0)
+              .findFirst();
+      alike.add(table.decided() || same.isEmpty() ? table : asAlike(table, same.get()));
+    }
+    return alike;
+  }
+
+  private static Weighed asAlike(Weighed table, Hypothesis way) {
+    List<Evidence> evidence = new ArrayList<>(way.evidence());
+    evidence.add(new Evidence(Evidence.Kind.SAME_HEADINGS, ENOUGH, 0, 0, ""));
+    List<Hypothesis> ways = new ArrayList<>(table.hypotheses());
+    ways.remove(way);
+    ways.add(
+        0,
+        new Hypothesis(
+            way.table(), way.score() + ENOUGH, evidence, way.wires(), way.first(), way.options()));
+    return new Weighed(table.sheet(), table.firstCell(), ways, Weighed.Standing.CERTAIN);
+  }
+
+  private static List<String> headings(Weighed table) {
+    return table.best().table().columns().stream().map(ListColumn::key).toList();
   }
 
   private record Tried(Proposal proposal, Outcome outcome, List<Evidence> evidence, int score) {
@@ -55,7 +114,9 @@ public final class Weigher {
 
     boolean makesWires() {
       return layout().tellsWires()
-          && (!outcome.wires().isEmpty() || !outcome.nets().isEmpty());
+          && (!outcome.wires().isEmpty()
+              || !outcome.nets().isEmpty()
+              || !outcome.halves().isEmpty());
     }
   }
 
@@ -67,7 +128,8 @@ public final class Weigher {
   public Weighed weigh(Region region, boolean alone) {
     String sheet = region.grid().name();
     String cell = region.firstCell();
-    Optional<Layout> layout = Said.of(options.shape().layouts(), sheet, cell);
+    Optional<Layout> layout =
+        Said.of(options.shape().layouts(), sheet, cell).or(() -> impliedBy(region.columns()));
     Optional<Grammar> grammar = Said.of(options.shape().separators(), sheet, cell);
     List<Tried> tried = new ArrayList<>();
     for (Proposal proposal : Proposals.of(region, words, layout, grammar)) {
@@ -89,12 +151,41 @@ public final class Weigher {
     for (Tried one : tried) {
       hypotheses.add(hypothesis(one, tried, alone ? "" : sheet + "!" + cell + "!"));
     }
-    return new Weighed(sheet, cell, hypotheses, decided);
+    return new Weighed(
+        sheet, cell, hypotheses, decided ? Weighed.Standing.CERTAIN : Weighed.Standing.OPEN);
+  }
+
+  /** The layout that the user means by what the columns are. */
+  private static Optional<Layout> impliedBy(List<ListColumn> columns) {
+    Set<Role> said = EnumSet.noneOf(Role.class);
+    int points = 0;
+    for (ListColumn column : columns) {
+      if (column.isSaid()) {
+        said.add(column.role());
+        points += column.role() == Role.POINTS ? 1 : 0;
+      }
+    }
+    boolean from = said.contains(Role.FROM) || said.contains(Role.FROM_PIN);
+    boolean to = said.contains(Role.TO) || said.contains(Role.TO_PIN);
+    boolean far = said.contains(Role.FAR) || said.contains(Role.FAR_PIN);
+    if (said.contains(Role.NET)) {
+      return Optional.of(Layout.NET_LIST);
+    }
+    if (said.contains(Role.PATH)) {
+      return Optional.of(Layout.PATHS);
+    }
+    if (points > 1) {
+      return Optional.of(Layout.ROW_NETS);
+    }
+    if (from && to) {
+      return Optional.of(said.contains(Role.PIN) ? Layout.TERMINALS : Layout.FROM_TO);
+    }
+    return said.contains(Role.PIN) && far ? Optional.of(Layout.BLOCK) : Optional.empty();
   }
 
   private Tried tryOut(Region region, Proposal proposal) {
     Outcome outcome = Outcome.of(proposal.table(), words, options);
-    List<Evidence> evidence = new EvidenceOf(region, proposal, outcome, words).list();
+    List<Evidence> evidence = new EvidenceOf(region, proposal, outcome, words, numbers).list();
     return new Tried(
         proposal, outcome, evidence, evidence.stream().mapToInt(Evidence::points).sum());
   }
@@ -104,6 +195,9 @@ public final class Weigher {
     boolean marks = one.layout() == Layout.MARKS;
     if (one.makesWires() || marks || one.proposal().said()) {
       return one.score();
+    }
+    if (one.layout().tellsWires()) {
+      return one.score() - ENOUGH;
     }
     return one.layout() == Layout.NONE ? LITTLE - 1 : LITTLE;
   }
@@ -120,7 +214,7 @@ public final class Weigher {
                       && one.score() + APART > best.score());
     }
     if (!best.makesWires()) {
-      return best.layout() != Layout.MARKS || best.outcome().tally().skipped().isEmpty();
+      return true;
     }
     if (best.score() < ENOUGH) {
       return false;
@@ -146,7 +240,8 @@ public final class Weigher {
       }
     }
     int wires = one.outcome().wires().size();
-    int points = one.outcome().nets().values().stream().mapToInt(List::size).sum();
+    int halves = one.outcome().halves().size();
+    int points = halves + one.outcome().nets().values().stream().mapToInt(List::size).sum();
     return new Hypothesis(
         one.proposal().table(),
         one.score(),
