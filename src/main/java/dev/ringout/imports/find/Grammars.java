@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
 /** Judges by all texts of the ends together how they name points. */
 final class Grammars {
   private static final List<String> SEPARATORS = List.of(":", "-", ".", "/", "_");
+
   /** A pin behind a separator that stands in no name. */
   private static final Pattern ANY_PIN = Pattern.compile("[A-Za-z0-9_/+-]{1,16}");
 
@@ -36,8 +37,7 @@ final class Grammars {
    * @param other what it may be as well, where the texts can't tell
    */
   record Judged(Grammar grammar, Optional<Grammar> other) {
-    private static final Judged AS_IT_LOOKS =
-        new Judged(Grammar.AS_IT_LOOKS, Optional.empty());
+    private static final Judged AS_IT_LOOKS = new Judged(Grammar.AS_IT_LOOKS, Optional.empty());
   }
 
   /** How the ends of a table are written that have no column of pins beside them. */

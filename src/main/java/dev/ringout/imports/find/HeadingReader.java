@@ -43,7 +43,8 @@ public final class HeadingReader {
       Set.of("ft", "feet", "foot", "in", "inch", "inches", "mm", "cm", "m", "metres", "meters");
 
   private static final Pattern MEASURED =
-      Pattern.compile("[(\\[]\\s*(m?A|m?Ah|k?V|m?W|kW|Hz|k?\u03a9|ohms?|kg|g|\u20ac|\\$|EUR|USD|%)\\s*[)\\]]");
+      Pattern.compile(
+          "[(\\[]\\s*(m?A|m?Ah|k?V|m?W|kW|Hz|k?\u03a9|ohms?|kg|g|\u20ac|\\$|EUR|USD|%)\\s*[)\\]]");
 
   /** Units that stand for nothing else in a heading. */
   private static final Set<String> MEASURES = Set.of("mm", "cm", "inch", "inches", "kg");

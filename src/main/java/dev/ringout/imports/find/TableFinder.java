@@ -4,18 +4,16 @@ import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Grid;
-import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
-import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.List;
 
 /** Finds the tables of a sheet: where the headings are, what stands above, what stands beside. */
 public final class TableFinder {

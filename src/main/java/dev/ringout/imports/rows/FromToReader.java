@@ -178,7 +178,11 @@ class FromToReader extends TableReader {
   /** One column an end, whatever its heading: a point, or an item alone. */
   private Side oneColumn(Row row, Role column, String text) {
     return new Side(
-        text, false, false, text.indexOf('+') > 0, ends(ends.parseAll(text, grammar(column)), row, column));
+        text,
+        false,
+        false,
+        text.indexOf('+') > 0,
+        ends(ends.parseAll(text, grammar(column)), row, column));
   }
 
   /** The pin of an end; a core that lands on terminals of its own name gives both ends theirs. */
