@@ -288,7 +288,7 @@ final class Columns {
 
   private boolean servesNetList() {
     Optional<ListColumn> net = first(Role.NET).or(() -> first(Role.SIGNAL));
-    if (net.isEmpty() || net.get().role() == Role.SIGNAL && profile(net.get()).isDistinct()) {
+    if (net.isEmpty() || (net.get().role() == Role.SIGNAL && profile(net.get()).isDistinct())) {
       return false;
     }
     if (!has(Role.PIN)) {

@@ -99,7 +99,7 @@ final class Grammars {
     }
     boolean again = texts * 10 >= distinct.size() * 15;
     boolean many = items.size() * 10 >= distinct.size() * 7;
-    if (cored || again && distinct.size() <= 3 * items.size() || many) {
+    if (cored || (again && distinct.size() <= 3 * items.size()) || many) {
       return new Judged(asNames, Optional.empty());
     }
     return new Judged(asNames, Optional.of(asPins));

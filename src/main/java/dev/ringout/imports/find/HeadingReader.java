@@ -149,9 +149,10 @@ public final class HeadingReader {
             : rest.isEmpty() && role != Role.KEEP
                 ? ColumnCertainty.CERTAIN
                 : ColumnCertainty.LIKELY;
-    boolean itemSaid = said != null && said.namesItem();
-    String item = itemSaid ? said.unit() : itemIn(heading, rest);
-    return new ListColumn(index, heading, role, itemSaid ? "" : unit, item, known, certainty);
+    if (said != null && said.namesItem()) {
+      return new ListColumn(index, heading, role, "", said.unit(), known, certainty);
+    }
+    return new ListColumn(index, heading, role, unit, itemIn(heading, rest), known, certainty);
   }
 
   private static boolean isLengthUnit(String phrase, String thing) {
