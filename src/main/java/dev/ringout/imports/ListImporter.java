@@ -165,7 +165,7 @@ public final class ListImporter {
     HeadingReader headings = new HeadingReader(words, options.columnsOf(sheet.name()));
     OptionalInt headingRow =
         Said.of(shape.headingRows(), sheet.name()).map(OptionalInt::of).orElse(OptionalInt.empty());
-    TableFinder.Said said = new TableFinder.Said(headingRow, Said.of(shape.items(), sheet.name()));
+    TableFinder.Said said = new TableFinder.Said(headingRow, shape.items());
     return new SheetTables(
         grid,
         grid.rows().isEmpty()

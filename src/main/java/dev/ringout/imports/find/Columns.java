@@ -572,7 +572,7 @@ final class Columns {
         set(column, Role.POINTS, ColumnCertainty.LIKELY);
       }
     }
-    if (!has(Role.ITEM)) {
+    if (!has(Role.ITEM) && !has(Role.PIN)) {
       set(columns.get(0), Role.ITEM, ColumnCertainty.LIKELY);
     }
     return Layout.MARKS;
@@ -677,7 +677,7 @@ final class Columns {
     List<ListColumn> points = withoutNamesOfPins(all);
     for (ListColumn column : points) {
       boolean own = column.known() && column.item().isEmpty() && !sheetItem.isEmpty();
-      boolean itemSaid = column.isSaid() && !column.item().isEmpty();
+      boolean itemSaid = column.namesItem();
       String item = itemSaid ? column.item() : own ? sheetItem : itemOf(column);
       ColumnCertainty sure = column.isSaid() ? column.certainty() : ColumnCertainty.LIKELY;
       ListColumn named = column.as(Role.POINTS, sure).of(item.replaceAll("\\s+", " "));
