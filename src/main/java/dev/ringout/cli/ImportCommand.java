@@ -127,7 +127,7 @@ final class ImportCommand implements Callable<Integer> {
       paramLabel = "LAYOUT",
       description =
           "How a table tells its wires: from-to, block, terminals, net-list, row-nets, wire-ends,"
-              + " item-to-points, marks, open-ended, pin-names or none.")
+              + " item-to-points, paths, marks, open-ended, pin-names or none.")
   private List<String> layouts = new ArrayList<>();
 
   @Option(
