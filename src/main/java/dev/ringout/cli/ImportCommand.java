@@ -306,6 +306,10 @@ final class ImportCommand implements Callable<Integer> {
   private int write(Path file, ImportResult result) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     List<OutSheet> sheets = ImportedSheets.of(result, header(result));
+    if (!result.hasWhatOptionsName()) {
+      output.err().println("ringout: the options name what is not there, so nothing is written");
+      return ExitCode.NOT_UNDERSTOOD;
+    }
     if (!result.joinsAnything()) {
       output
           .err()
