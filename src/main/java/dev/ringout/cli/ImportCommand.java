@@ -3,7 +3,6 @@ package dev.ringout.cli;
 import dev.ringout.Ringout;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ImportResult;
-import dev.ringout.imports.list.Units;
 import dev.ringout.imports.list.Words;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.ImportJob;
@@ -208,8 +207,7 @@ final class ImportCommand implements Callable<Integer> {
                 ? ImportJson.write(list)
                 : ImportText.write(answer.value().shownName(), list, output.showsColour()));
     output.err().print(ProblemText.lines(answer.problems()));
-    int written =
-        outputFile.isPresent() ? write(outputFile.get(), list) : ExitCode.DONE;
+    int written = outputFile.isPresent() ? write(outputFile.get(), list) : ExitCode.DONE;
     if (written == ExitCode.DONE) {
       written = saveProfile(options);
     }

@@ -26,7 +26,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
-/** Accounts for every filled cell of a sheet, and says where points stand that nothing is made of. */
+/**
+ * Accounts for every filled cell of a sheet, and says where points stand that nothing is made of.
+ */
 final class Balance {
   private static final int PLACES_NAMED = 12;
 

@@ -1,10 +1,10 @@
 package dev.ringout.imports;
 
-import dev.ringout.cells.CellText;
 import dev.ringout.harness.Wire;
 import dev.ringout.harness.Wiring;
 import dev.ringout.imports.find.HeadingReader;
 import dev.ringout.imports.find.PageFurniture;
+import dev.ringout.imports.find.Region;
 import dev.ringout.imports.find.TableFinder;
 import dev.ringout.imports.join.HarnessBuilder;
 import dev.ringout.imports.join.HarnessBuilder.Built;
@@ -13,10 +13,10 @@ import dev.ringout.imports.join.WireEnds;
 import dev.ringout.imports.list.CellBalance;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Ends;
-import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Grid;
 import dev.ringout.imports.list.HeaderFact;
 import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.ImportOptions.Shape;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.ImportResult.RowCounts;
 import dev.ringout.imports.list.ImportResult.SheetReport;
@@ -25,21 +25,19 @@ import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
+import dev.ringout.imports.list.Said;
 import dev.ringout.imports.list.SheetOddity;
 import dev.ringout.imports.list.SkipReason;
 import dev.ringout.imports.list.Understanding;
+import dev.ringout.imports.list.Weighed;
 import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.TableReader;
 import dev.ringout.imports.rows.Tally;
 import dev.ringout.imports.rows.Tally.RowKind;
+import dev.ringout.imports.weigh.Weigher;
 import dev.ringout.sheet.Row;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.sheet.TabularFile;
-import dev.ringout.imports.find.Region;
-import dev.ringout.imports.list.Said;
-import dev.ringout.imports.list.ImportOptions.Shape;
-import dev.ringout.imports.list.Weighed;
-import dev.ringout.imports.weigh.Weigher;
 import dev.ringout.source.Place;
 import dev.ringout.source.UnusableInput;
 import java.util.ArrayList;
@@ -47,8 +45,8 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 
@@ -109,7 +107,8 @@ public final class ListImporter {
       readSheet(sheet, tables);
     }
     new WireEnds(list, twoRows, findings).join();
-    new UnusedOptions(options, findings).report(Place.of(shownName), sheets.stream().map(SheetTables::grid).toList(), weighed);
+    new UnusedOptions(options, findings)
+        .report(Place.of(shownName), sheets.stream().map(SheetTables::grid).toList(), weighed);
     Built built =
         new HarnessBuilder(list, words, options, twoRows, findings, comments, noteHeading)
             .build(Place.of(shownName));
@@ -166,8 +165,7 @@ public final class ListImporter {
     HeadingReader headings = new HeadingReader(words, options.columnsOf(sheet.name()));
     OptionalInt headingRow =
         Said.of(shape.headingRows(), sheet.name()).map(OptionalInt::of).orElse(OptionalInt.empty());
-    TableFinder.Said said =
-        new TableFinder.Said(headingRow, Said.of(shape.items(), sheet.name()));
+    TableFinder.Said said = new TableFinder.Said(headingRow, shape.items());
     return new SheetTables(
         grid,
         grid.rows().isEmpty()
@@ -192,8 +190,7 @@ public final class ListImporter {
   }
 
   /** Nothing is read while it is not certain how: what it may be is told instead. */
-  private ImportResult undecided(
-      List<SheetTables> sheets, List<Weighed> weighed, Place whole) {
+  private ImportResult undecided(List<SheetTables> sheets, List<Weighed> weighed, Place whole) {
     for (Weighed table : weighed) {
       if (!table.decided()) {
         ListTable best = table.best().table();
@@ -205,7 +202,13 @@ public final class ListImporter {
     new UnusedOptions(options, findings)
         .report(whole, sheets.stream().map(SheetTables::grid).toList(), weighed);
     return new ImportResult(
-        List.of(), Wiring.NONE, findings.list(), ImportResult.EndsFound.NONE, List.of(), weighed, List.of());
+        List.of(),
+        Wiring.NONE,
+        findings.list(),
+        ImportResult.EndsFound.NONE,
+        List.of(),
+        weighed,
+        List.of());
   }
 
   private void countAsSkipped(Draft duplicate) {

@@ -69,8 +69,7 @@ final class UnusedOptions {
   private static boolean hasColumn(Weighed table, String name) {
     String column = ImportOptions.columnOn(table.sheet(), name);
     return table.best().table().columns().stream()
-        .anyMatch(
-            one -> isHeading(one, column) || Place.columnLetters(one.index()).equals(column));
+        .anyMatch(one -> isHeading(one, column) || Place.columnLetters(one.index()).equals(column));
   }
 
   private static boolean isHeading(ListColumn column, String heading) {

@@ -33,10 +33,7 @@ public final class ImportJob {
 
     /** Whether there is a wire or a link, and every row that may be a wire was understood. */
     public boolean isUnderstood() {
-      return list.isDecided()
-          && list.joinsAnything()
-          && !list.hasErrors()
-          && list.lostRows() == 0;
+      return list.isDecided() && list.joinsAnything() && !list.hasErrors() && list.lostRows() == 0;
     }
   }
 

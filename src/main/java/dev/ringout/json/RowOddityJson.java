@@ -180,6 +180,8 @@ final class RowOddityJson implements RowOddity.Cases<Reason> {
 
   @Override
   public Reason namesOnSeveralRows(RowOddity.NamesOnSeveralRows odd) {
-    return Reason.of("names-on-several-rows").with("heading", odd.heading()).with("names", odd.names());
+    return Reason.of("names-on-several-rows")
+        .with("heading", odd.heading())
+        .with("names", odd.names());
   }
 }

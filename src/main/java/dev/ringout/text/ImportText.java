@@ -1,11 +1,11 @@
 package dev.ringout.text;
 
 import dev.ringout.harness.Wire;
-import dev.ringout.imports.list.Finding;
 import dev.ringout.imports.list.CellBalance;
 import dev.ringout.imports.list.Evidence;
-import dev.ringout.imports.list.Hypothesis;
+import dev.ringout.imports.list.Finding;
 import dev.ringout.imports.list.HeaderFact;
+import dev.ringout.imports.list.Hypothesis;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.ImportResult.RowCounts;
 import dev.ringout.imports.list.ImportResult.SheetReport;
@@ -100,8 +100,7 @@ public final class ImportText {
         page.line("       no wires");
       }
       for (Evidence found : way.evidence()) {
-        page.paragraph(
-            Text.of("     %+4d  ", found.points()), HypothesisWords.evidence(found));
+        page.paragraph(Text.of("     %+4d  ", found.points()), HypothesisWords.evidence(found));
       }
       page.paragraph("     say so: ", HypothesisWords.command(file, way));
     }

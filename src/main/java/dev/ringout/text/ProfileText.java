@@ -141,8 +141,7 @@ public final class ProfileText {
 
   private static Units.OfLength lengthUnit(String word) throws Unreadable {
     return Units.OfLength.of(word)
-        .orElseThrow(
-            () -> new Unreadable("\"" + word + "\": expected one of mm, cm, m, in, ft"));
+        .orElseThrow(() -> new Unreadable("\"" + word + "\": expected one of mm, cm, m, in, ft"));
   }
 
   private static Units.OfGauge gaugeUnit(String word) throws Unreadable {
@@ -212,7 +211,11 @@ public final class ProfileText {
     part(text, "which sheets are read; all where none is named", "sheet", shape.sheets());
     part(text, "which modules of a harness file are read", "module", shape.modules());
     part(text, "which rows are read", "rows", texts(shape.rows()));
-    part(text, "where the headings stand; 0 where there are none", "heading-row", texts(shape.headingRows()));
+    part(
+        text,
+        "where the headings stand; 0 where there are none",
+        "heading-row",
+        texts(shape.headingRows()));
     part(
         text,
         "how a table tells its wires",

@@ -29,7 +29,9 @@ public final class HypothesisWords {
   }
 
   private static String end(End end) {
-    return end.hasPin() ? end.item() + " terminal " + end.pin() : end.item() + " (no terminal said)";
+    return end.hasPin()
+        ? end.item() + " terminal " + end.pin()
+        : end.item() + " (no terminal said)";
   }
 
   /** What was found that speaks for or against a way. */
@@ -44,7 +46,8 @@ public final class HypothesisWords {
           found.of() == 0
               ? "a heading names the item"
               : share + "columns of pins have the item or the word pin in their heading";
-      case HEADINGS_UNKNOWN -> share + "columns are taken for pins though their headings say nothing of it";
+      case HEADINGS_UNKNOWN ->
+          share + "columns are taken for pins though their headings say nothing of it";
       case NETS_NAMED -> "the heading " + found.what() + " names nets";
       case SIGNALS_NAMED -> "the names under " + found.what() + " need not be nets";
       case ENDS_LOOK_LIKE_POINTS -> share + "ends have an item and a terminal";
@@ -66,7 +69,8 @@ public final class HypothesisWords {
               + " looks like a part of the answer and is not used";
       case QUANTITIES -> share + "ends are quantities";
       case PARTS_LIST -> "headings of a list of parts to buy";
-      case NOTHING_OF_WIRES -> "no column tells of a wire: no number, gauge, colour, length, signal or pin";
+      case NOTHING_OF_WIRES ->
+          "no column tells of a wire: no number, gauge, colour, length, signal or pin";
       case ROWS_OUTSIDE -> share + "rows stand above the headings";
       case NUMBER_MAY_BE_PIN -> "a number after a name may be its terminal or a part of the name";
       case CORES_MAY_BE_PINS -> "the cores may be named after the terminals at both ends";

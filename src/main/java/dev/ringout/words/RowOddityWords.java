@@ -224,6 +224,8 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
     return OddityWords.of(
         "these names stand on several rows, which are not joined: "
             + String.join(", ", odd.names())
-            + "; if each is one net, say --join-by \"" + odd.heading() + "\"");
+            + "; if each is one net, say --join-by \""
+            + odd.heading()
+            + "\"");
   }
 }

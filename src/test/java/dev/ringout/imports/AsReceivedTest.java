@@ -45,7 +45,15 @@ class AsReceivedTest {
   }
 
   private static Set<Set<String>> nets(Wiring wiring) {
-    ImportResult result = new ImportResult(List.of(), wiring, List.of(), ImportResult.EndsFound.NONE, List.of(), List.of(), List.of());
+    ImportResult result =
+        new ImportResult(
+            List.of(),
+            wiring,
+            List.of(),
+            ImportResult.EndsFound.NONE,
+            List.of(),
+            List.of(),
+            List.of());
     return new HashSet<>(new ImportedList(result, List.of()).nets().values());
   }
 

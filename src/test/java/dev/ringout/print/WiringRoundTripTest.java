@@ -299,7 +299,15 @@ class WiringRoundTripTest {
       header.put("revision", "-");
       List<OutSheet> sheets =
           ImportedSheets.of(
-              new ImportResult(List.of(), wiring, List.of(), ImportResult.EndsFound.NONE, List.of(), List.of(), List.of()), header);
+              new ImportResult(
+                  List.of(),
+                  wiring,
+                  List.of(),
+                  ImportResult.EndsFound.NONE,
+                  List.of(),
+                  List.of(),
+                  List.of()),
+              header);
       Path file = folder.resolve(number + name);
       if (name.endsWith(".xlsx")) {
         OutFile.workbook(file, sheets);

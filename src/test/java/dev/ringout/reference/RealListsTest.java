@@ -233,7 +233,8 @@ class RealListsTest {
   /** Source: elcano/elcano, MIT licence. */
   @Test
   void a_padded_text_file_of_pins_and_colours_is_eight_wires() throws Exception {
-    ImportedList list = read("self-driving-trike/Steering pinout on cat5.csv", as(Layout.OPEN_ENDED));
+    ImportedList list =
+        read("self-driving-trike/Steering pinout on cat5.csv", as(Layout.OPEN_ENDED));
     assertEquals(8, list.wires().size());
     Map<String, List<String>> pins =
         list.wires().stream()

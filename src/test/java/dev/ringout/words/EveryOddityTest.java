@@ -117,7 +117,14 @@ class EveryOddityTest {
             0,
             skipped);
     Wiring none = new Wiring(List.of(), List.of(), List.of(), List.of());
-    return new ImportResult(List.of(sheet), none, findings, ImportResult.EndsFound.NONE, List.of(), List.of(), List.of());
+    return new ImportResult(
+        List.of(sheet),
+        none,
+        findings,
+        ImportResult.EndsFound.NONE,
+        List.of(),
+        List.of(),
+        List.of());
   }
 
   private static Map<?, ?> map(@Nullable Object part) {

@@ -44,6 +44,10 @@ record ColumnProfile(
       Pattern.compile("(?i)\\d+([.,]\\d+)?\\s*(mm|cm|m|ft|feet|in|inch|inches|'|\")\\.?");
   private static final Pattern MARK = Pattern.compile("(?i)\\(?[xo*•✓●]\\)?(\\s*\\[\\d+\\])?");
 
+  /** A pin with its name behind a stroke: {@code A2/DQ13}. */
+  private static final Pattern NAMED_PIN =
+      Pattern.compile("[A-Za-z]{0,2}\\d{1,3}/[A-Za-z][A-Za-z0-9_#?+-]{1,12}(/.{1,10})?");
+
   /** Points one after another: {@code K1:13 > K2:13 > K4:A1}. */
   private static final Pattern PATH =
       Pattern.compile("[^>\u2192]{2,30}(\\s*(-+>|=+>|>|\u2192)\\s*[^>\u2192]{2,30})+");
@@ -112,7 +116,7 @@ record ColumnProfile(
   /** A pin, or several with commas between. */
   private static boolean arePins(String text) {
     for (String piece : text.split("\\s*[,;&]\\s*", -1)) {
-      if (!PIN.matcher(piece).matches()) {
+      if (!PIN.matcher(piece).matches() && !NAMED_PIN.matcher(piece).matches()) {
         return false;
       }
     }

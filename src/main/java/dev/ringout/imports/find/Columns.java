@@ -222,8 +222,7 @@ final class Columns {
 
   /** A terminal with what comes from the left and what goes to the right. */
   private boolean servesTerminals() {
-    boolean sides =
-        (has(Role.FROM) || has(Role.FROM_PIN)) && (has(Role.TO) || has(Role.TO_PIN));
+    boolean sides = (has(Role.FROM) || has(Role.FROM_PIN)) && (has(Role.TO) || has(Role.TO_PIN));
     if (!sides) {
       return false;
     }
@@ -243,7 +242,8 @@ final class Columns {
 
   /** A column of pins beside an end whose cells are full points: the strip's own terminals. */
   private Optional<ListColumn> ownTerminal(Role item, Role pin) {
-    boolean full = first(item).filter(one -> profile(one).mostly(profile(one).points())).isPresent();
+    boolean full =
+        first(item).filter(one -> profile(one).mostly(profile(one).points())).isPresent();
     return full ? first(pin).filter(one -> profile(one).isDistinct()) : Optional.empty();
   }
 
@@ -263,8 +263,7 @@ final class Columns {
    */
   private List<ListColumn> ofRow() {
     List<ListColumn> points = columns.stream().filter(this::canBePoints).toList();
-    long designated =
-        points.stream().filter(column -> Ends.isDesignator(column.heading())).count();
+    long designated = points.stream().filter(column -> Ends.isDesignator(column.heading())).count();
     return designated >= 2 ? columns.stream().filter(this::canBeOfRow).toList() : points;
   }
 
@@ -289,7 +288,7 @@ final class Columns {
 
   private boolean servesNetList() {
     Optional<ListColumn> net = first(Role.NET).or(() -> first(Role.SIGNAL));
-    if (net.isEmpty() || net.get().role() == Role.SIGNAL && profile(net.get()).isDistinct()) {
+    if (net.isEmpty() || (net.get().role() == Role.SIGNAL && profile(net.get()).isDistinct())) {
       return false;
     }
     if (!has(Role.PIN)) {
@@ -441,10 +440,7 @@ final class Columns {
           && ofPoints <= 2
           && cells.mostly(cells.points())) {
         set(column, Role.FROM, ColumnCertainty.LIKELY);
-      } else if (has(Role.FROM)
-          && !has(Role.TO)
-          && ofPoints <= 2
-          && cells.mostly(cells.points())) {
+      } else if (has(Role.FROM) && !has(Role.TO) && ofPoints <= 2 && cells.mostly(cells.points())) {
         set(column, Role.TO, ColumnCertainty.LIKELY);
       }
     }
@@ -576,7 +572,7 @@ final class Columns {
         set(column, Role.POINTS, ColumnCertainty.LIKELY);
       }
     }
-    if (!has(Role.ITEM)) {
+    if (!has(Role.ITEM) && !has(Role.PIN)) {
       set(columns.get(0), Role.ITEM, ColumnCertainty.LIKELY);
     }
     return Layout.MARKS;
@@ -681,7 +677,7 @@ final class Columns {
     List<ListColumn> points = withoutNamesOfPins(all);
     for (ListColumn column : points) {
       boolean own = column.known() && column.item().isEmpty() && !sheetItem.isEmpty();
-      boolean itemSaid = column.isSaid() && !column.item().isEmpty();
+      boolean itemSaid = column.namesItem();
       String item = itemSaid ? column.item() : own ? sheetItem : itemOf(column);
       ColumnCertainty sure = column.isSaid() ? column.certainty() : ColumnCertainty.LIKELY;
       ListColumn named = column.as(Role.POINTS, sure).of(item.replaceAll("\\s+", " "));

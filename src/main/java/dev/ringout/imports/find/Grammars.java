@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
 /** Judges by all texts of the ends together how they name points. */
 final class Grammars {
   private static final List<String> SEPARATORS = List.of(":", "-", ".", "/", "_");
+
   /** A pin behind a separator that stands in no name. */
   private static final Pattern ANY_PIN = Pattern.compile("[A-Za-z0-9_/+-]{1,16}");
 
@@ -36,8 +37,7 @@ final class Grammars {
    * @param other what it may be as well, where the texts can't tell
    */
   record Judged(Grammar grammar, Optional<Grammar> other) {
-    private static final Judged AS_IT_LOOKS =
-        new Judged(Grammar.AS_IT_LOOKS, Optional.empty());
+    private static final Judged AS_IT_LOOKS = new Judged(Grammar.AS_IT_LOOKS, Optional.empty());
   }
 
   /** How the ends of a table are written that have no column of pins beside them. */
@@ -99,7 +99,7 @@ final class Grammars {
     }
     boolean again = texts * 10 >= distinct.size() * 15;
     boolean many = items.size() * 10 >= distinct.size() * 7;
-    if (cored || again && distinct.size() <= 3 * items.size() || many) {
+    if (cored || (again && distinct.size() <= 3 * items.size()) || many) {
       return new Judged(asNames, Optional.empty());
     }
     return new Judged(asNames, Optional.of(asPins));

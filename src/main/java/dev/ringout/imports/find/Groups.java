@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Parts a row of headings into tables that stand beside each other: the same headings once more,
- * or mirrored, with or without a blank column between them.
+ * Parts a row of headings into tables that stand beside each other: the same headings once more, or
+ * mirrored, with or without a blank column between them.
  */
 final class Groups {
   /** The columns of one table, counted from 1, both among them. */
@@ -112,8 +112,7 @@ final class Groups {
     List<Span> spans = new ArrayList<>();
     for (int start = first; start < end; start += length) {
       boolean last = start + length >= end;
-      spans.add(
-          new Span(start == first ? 1 : start + 1, last ? columns.size() : start + length));
+      spans.add(new Span(start == first ? 1 : start + 1, last ? columns.size() : start + length));
     }
     return spans;
   }

@@ -42,8 +42,11 @@ public final class HeadingReader {
   private static final Set<String> UNITS =
       Set.of("ft", "feet", "foot", "in", "inch", "inches", "mm", "cm", "m", "metres", "meters");
 
+  private static final Pattern LETTER = Pattern.compile("[A-Za-z]{1,2}");
+
   private static final Pattern MEASURED =
-      Pattern.compile("[(\\[]\\s*(m?A|m?Ah|k?V|m?W|kW|Hz|k?\u03a9|ohms?|kg|g|\u20ac|\\$|EUR|USD|%)\\s*[)\\]]");
+      Pattern.compile(
+          "[(\\[]\\s*(m?A|m?Ah|k?V|m?W|kW|Hz|k?\u03a9|ohms?|kg|g|\u20ac|\\$|EUR|USD|%)\\s*[)\\]]");
 
   /** Units that stand for nothing else in a heading. */
   private static final Set<String> MEASURES = Set.of("mm", "cm", "inch", "inches", "kg");
@@ -99,7 +102,9 @@ public final class HeadingReader {
 
   /** A heading on its own; {@link Role#KEEP} where no word of it is known. */
   ListColumn understand(int index, String heading) {
-    ColumnChoice named = overrides.get(CellText.headingKey(heading));
+    // A letter is a column's letter, also where a column is headed by one.
+    boolean letter = LETTER.matcher(heading).matches();
+    ColumnChoice named = letter ? null : overrides.get(CellText.headingKey(heading));
     ColumnChoice said = heading.isEmpty() || named == null ? byLetter(index).orElse(null) : named;
     List<Part> parts = words.parts(heading);
     if (said == null && parts.stream().anyMatch(part -> part.kinds().contains("old"))) {
@@ -148,9 +153,11 @@ public final class HeadingReader {
             : rest.isEmpty() && role != Role.KEEP
                 ? ColumnCertainty.CERTAIN
                 : ColumnCertainty.LIKELY;
-    boolean itemSaid = said != null && said.namesItem();
-    String item = itemSaid ? said.unit() : itemIn(heading, rest);
-    return new ListColumn(index, heading, role, itemSaid ? "" : unit, item, known, certainty);
+    if (said != null && said.namesItem()) {
+      return new ListColumn(
+          index, heading, role, ListColumn.OF_ITEM, said.unit(), known, certainty);
+    }
+    return new ListColumn(index, heading, role, unit, itemIn(heading, rest), known, certainty);
   }
 
   private static boolean isLengthUnit(String phrase, String thing) {

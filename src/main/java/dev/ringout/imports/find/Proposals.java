@@ -103,14 +103,9 @@ public final class Proposals {
 
   private void headless(Columns first, Optional<Grammar> grammar) {
     boolean block = region.columns().stream().anyMatch(column -> column.role() == Role.FAR);
-    Columns.settle(
-            region.columns(),
-            profiles,
-            region.item(),
-            block ? Layout.BLOCK : Layout.FROM_TO)
+    Columns.settle(region.columns(), profiles, region.item(), block ? Layout.BLOCK : Layout.FROM_TO)
         .ifPresentOrElse(
-            columns -> add(columns, false, true, grammar),
-            () -> add(first, false, true, grammar));
+            columns -> add(columns, false, true, grammar), () -> add(first, false, true, grammar));
   }
 
   private static boolean isPinBeside(ListColumn column) {
@@ -166,8 +161,7 @@ public final class Proposals {
 
   private void add(
       Columns settled, List<ListColumn> columns, boolean said, boolean byHeadings, Doubt doubt) {
-    proposals.add(
-        new Proposal(region.settled(columns, settled.layout()), said, byHeadings, doubt));
+    proposals.add(new Proposal(region.settled(columns, settled.layout()), said, byHeadings, doubt));
   }
 
   private static List<ListColumn> written(List<ListColumn> columns, Grammar grammar) {
@@ -201,8 +195,7 @@ public final class Proposals {
             .map(
                 column ->
                     column.index() == core.get().index()
-                        ? column.as(
-                            Role.BOTH_PINS, ColumnCertainty.POSSIBLE)
+                        ? column.as(Role.BOTH_PINS, ColumnCertainty.POSSIBLE)
                         : column)
             .toList());
   }

@@ -4,22 +4,22 @@ import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Grid;
-import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
-import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
+import dev.ringout.source.Place;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.List;
 
 /** Finds the tables of a sheet: where the headings are, what stands above, what stands beside. */
 public final class TableFinder {
   private static final int ROWS_OF_TITLES = 3;
+  private static final int LONGEST_NAME = 24;
 
   private final Grid grid;
   private final Words words;
@@ -35,9 +35,10 @@ public final class TableFinder {
    * @param headingRow where the headings stand; 0 where there are none
    * @param item the connector whose pins are listed
    */
-  public record Said(OptionalInt headingRow, Optional<String> item) {
+  public record Said(
+      OptionalInt headingRow, List<dev.ringout.imports.list.Said<String>> items) {
     /** Nothing said. */
-    public static final Said NOTHING = new Said(OptionalInt.empty(), Optional.empty());
+    public static final Said NOTHING = new Said(OptionalInt.empty(), List.of());
   }
 
   private TableFinder(Grid grid, Words words, HeadingReader headings, Said said) {
@@ -172,7 +173,7 @@ public final class TableFinder {
       above.addAll(rows);
       return;
     }
-    String item = said.item().orElse(sheetItem());
+    String item = itemSaid(1, rows.isEmpty() ? 1 : rows.get(0).number()).orElse(sheetItem());
     tables.add(new Region(grid, 0, 1, grid.width(), columns, item, List.copyOf(rows), 0));
   }
 
@@ -189,10 +190,16 @@ public final class TableFinder {
               span.first(),
               span.last(),
               own,
-              said.item().orElse(spans.size() > 1 ? groupItem(heading, span, own) : item(heading)),
+              itemSaid(span.first(), heading.number()).orElse(spans.size() > 1 ? groupItem(heading, span, own) : item(heading)),
               List.copyOf(body),
               outside));
     }
+  }
+
+  /** The connector that the user names for a table, told by its first cell. */
+  private Optional<String> itemSaid(int column, int row) {
+    return dev.ringout.imports.list.Said.of(
+        said.items(), grid.name(), Place.columnLetters(column) + row);
   }
 
   private String item(Row heading) {
@@ -250,7 +257,25 @@ public final class TableFinder {
         }
       }
     }
-    return "";
+    return at > 0 ? nameAbove(rows.get(at - 1), heading.number()) : "";
+  }
+
+  /** A short text that stands alone just above the headings: the name of what is listed. */
+  private String nameAbove(Row above, int headingRow) {
+    List<String> texts = texts(above, 1, grid.width());
+    boolean alone = texts.size() == 1 && headingRow - above.number() <= 2;
+    String name = alone ? texts.get(0).replaceFirst("^[^\\p{L}\\d]+", "") : "";
+    boolean plain =
+        name.length() > 1
+            && name.length() <= LONGEST_NAME
+            && name.chars().filter(c -> c == ' ').count() <= 2
+            && name.matches("[\\p{L}\\d ._/+-]+")
+            && name.chars().anyMatch(Character::isLetter)
+            && !words.mentions("furniture", name)
+            && !words.mentions("wire", name)
+            && !words.mentions("cable", name)
+            && !words.mentions("pin", name);
+    return plain ? name : "";
   }
 
   /** The designator that a sheet's name holds: {@code J1} of "J1 - Power". */

@@ -180,8 +180,7 @@ final class WireFacts {
     }
   }
 
-  private void say(
-      Map<Element, Understood<?>> notTaken, BiFunction<String, String, Oddity> odd) {
+  private void say(Map<Element, Understood<?>> notTaken, BiFunction<String, String, Oddity> odd) {
     notTaken.forEach(
         (value, understood) ->
             findings.warning(value, odd.apply(understood.complaint(), understood.maybe())));

@@ -30,6 +30,8 @@ public final class Ends {
       Pattern.compile("([A-Z]{1,4}\\d{1,4}) (\\d{1,3}[A-Za-z]?|[A-Za-z])");
   private static final Pattern NAME_DASH_PIN =
       Pattern.compile("([A-Z][A-Za-z ]{1,20}) - ([A-Za-z]{0,2}\\d{1,3})");
+  private static final Pattern WORDED_PIN =
+      Pattern.compile("(\\p{L}{3,8})\\.? ([A-Za-z]?\\d{1,3}[A-Za-z]?)");
   private static final Pattern BARE_PIN = Pattern.compile("[A-Za-z]?\\d{1,3}[A-Za-z]?|[A-Za-z]");
 
   private final Words words;
@@ -202,7 +204,10 @@ public final class Ends {
   }
 
   /** A pin as it is written; a word for the shell is the shell. */
-  public String shell(String pin) {
+  public String shell(String text) {
+    Matcher worded = WORDED_PIN.matcher(text);
+    boolean word = worded.matches() && words.is("before pin", worded.group(1));
+    String pin = word ? worded.group(2) : text;
     return pin.length() > 3 && words.is("shell", pin) ? Point.SHELL : pin;
   }
 

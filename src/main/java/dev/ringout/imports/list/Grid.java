@@ -39,8 +39,7 @@ public final class Grid {
 
   /** The same sheet with some of its rows alone. */
   public Grid only(RowRange range) {
-    return new Grid(
-        sheet, rows.stream().filter(row -> range.holds(row.number())).toList(), around);
+    return new Grid(sheet, rows.stream().filter(row -> range.holds(row.number())).toList(), around);
   }
 
   private static List<Row> fillDown(List<Row> rows, List<Merge> merges) {

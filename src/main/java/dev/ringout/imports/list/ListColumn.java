@@ -23,6 +23,9 @@ public record ListColumn(
     ColumnCertainty certainty,
     Grammar grammar) {
 
+  /** In place of a unit: the item was said by the user. */
+  public static final String OF_ITEM = "of";
+
   /** A column whose texts are points each as it looks. */
   public ListColumn(
       int index,
@@ -48,6 +51,11 @@ public record ListColumn(
   /** The same column with its points written so. */
   public ListColumn written(Grammar otherGrammar) {
     return new ListColumn(index, heading, role, unit, item, known, certainty, otherGrammar);
+  }
+
+  /** Whether the user said whose pins it holds: that counts for more than any title. */
+  public boolean namesItem() {
+    return isSaid() && !item.isEmpty() && unit.equals(OF_ITEM);
   }
 
   /** Whether the user said what it is. */

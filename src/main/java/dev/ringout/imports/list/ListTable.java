@@ -21,7 +21,9 @@ public record ListTable(
     String sheetItem,
     List<Row> body) {
 
-  /** Whether blanks stand below most texts of a column, as where a text holds for the rows below. */
+  /**
+   * Whether blanks stand below most texts of a column, as where a text holds for the rows below.
+   */
   public boolean isSparse(Role role) {
     for (ListColumn column : columns) {
       if (column.role() == role) {

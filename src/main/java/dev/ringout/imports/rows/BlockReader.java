@@ -105,7 +105,7 @@ final class BlockReader extends TableReader {
 
   private String ownItem(Row row, boolean hasPin) {
     Optional<ListColumn> said =
-        cells.column(Role.PIN).filter(column -> column.isSaid() && !column.item().isEmpty());
+        cells.column(Role.PIN).filter(ListColumn::namesItem);
     if (said.isPresent()) {
       return said.get().item();
     }
@@ -409,7 +409,12 @@ final class BlockReader extends TableReader {
       // The far end's own text is all that is said of the source.
       tally.count(RowKind.WIRE);
       End landing = new End(to, "", cells.place(row, Role.TO_CODE), false);
-      connect(row, "", ends(List.of(ends.parse(farText, grammar(Role.FAR))), row, Role.FAR), List.of(landing), "");
+      connect(
+          row,
+          "",
+          ends(List.of(ends.parse(farText, grammar(Role.FAR))), row, Role.FAR),
+          List.of(landing),
+          "");
       return;
     }
     if (isNothing(farText) && !isNothing(pinText)) {

@@ -167,18 +167,26 @@ class FromToReader extends TableReader {
   /** The item of bare pins: as the user or a title says; empty where the texts are points. */
   private String itemOfPins(Role pin, String text) {
     Optional<ListColumn> column = cells.column(pin);
-    if (column.isPresent() && column.get().isSaid() && !column.get().item().isEmpty()) {
-      return column.get().item();
+    if (column.isEmpty() || !column.get().isSaid()) {
+      return "";
+    }
+    String own = column.get().item();
+    if (column.get().namesItem()) {
+      return own;
     }
     boolean bare = ends.parse(text, grammar(pin)).pin().isEmpty();
     String titled = section().isEmpty() ? table.sheetItem() : section();
-    return bare && column.isPresent() && column.get().isSaid() ? titled : "";
+    return bare ? (titled.isEmpty() ? own : titled) : "";
   }
 
   /** One column an end, whatever its heading: a point, or an item alone. */
   private Side oneColumn(Row row, Role column, String text) {
     return new Side(
-        text, false, false, text.indexOf('+') > 0, ends(ends.parseAll(text, grammar(column)), row, column));
+        text,
+        false,
+        false,
+        text.indexOf('+') > 0,
+        ends(ends.parseAll(text, grammar(column)), row, column));
   }
 
   /** The pin of an end; a core that lands on terminals of its own name gives both ends theirs. */

@@ -16,6 +16,7 @@ import dev.ringout.sheet.Row;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** Devices down, terminals across, marks where they meet. What a mark means must be asked. */
@@ -37,7 +38,9 @@ final class MarksReader extends TableReader {
 
   @Override
   void readRow(Row row) {
-    String device = cells.text(row, Role.ITEM);
+    Optional<ListColumn> ownPins = cells.column(Role.PIN).filter(ListColumn::namesItem);
+    String pin = ownPins.isPresent() ? cells.text(row, Role.PIN) : "";
+    String device = ownPins.map(ListColumn::item).orElse(cells.text(row, Role.ITEM));
     int wires = 0;
     int marked = 0;
     for (ListColumn column : table.columns()) {
@@ -51,7 +54,7 @@ final class MarksReader extends TableReader {
       users.computeIfAbsent(terminal.toString(), key -> new ArrayList<>()).add(device);
       if (options.marks().contains(mark) && !device.isEmpty()) {
         wires++;
-        End from = new End(device, "", cells.place(row, Role.ITEM), false);
+        End from = new End(device, pin, cells.place(row, Role.ITEM), false);
         add(row, "", from, terminal, List.of());
       }
     }
@@ -70,7 +73,9 @@ final class MarksReader extends TableReader {
     boolean full = !text.pin().isEmpty() && heading.indexOf('/') < 0;
     return full
         ? new End(text.item(), text.pin(), table.place(row, column), false)
-        : new End(table.grid().name(), heading, table.place(row, column), false);
+        : new End(
+            table.sheetItem().isEmpty() ? table.grid().name() : table.sheetItem(),
+            heading, table.place(row, column), false);
   }
 
   @Override

@@ -12,9 +12,19 @@ import java.util.List;
  */
 record PinName(String pin, List<String> names) {
 
+  /** Whether a stroke parts a pin from its name: {@code A2/DQ13}; {@code 1A/1B} is none. */
+  private static boolean isNameBehind(String text, int at) {
+    return text.charAt(at) == '/'
+        && at > 0
+        && Character.isDigit(text.charAt(at - 1))
+        && at + 2 < text.length()
+        && Character.isLetter(text.charAt(at + 1))
+        && Character.isLetter(text.charAt(at + 2));
+  }
+
   static PinName of(String text) {
     int end = 0;
-    while (end < text.length() && " (,".indexOf(text.charAt(end)) < 0) {
+    while (end < text.length() && " (,".indexOf(text.charAt(end)) < 0 && !isNameBehind(text, end)) {
       end++;
     }
     String head = text.substring(0, end);

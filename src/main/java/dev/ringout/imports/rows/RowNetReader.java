@@ -144,8 +144,12 @@ final class RowNetReader extends TableReader {
     List<End> points = new ArrayList<>();
     for (Ends.Text one : ends.parseAll(text, column.grammar())) {
       boolean parted = column.grammar().kind() == Grammar.Kind.SEPARATED && isParted(text, column);
+      if (column.item().isEmpty() && !one.item().isEmpty()) {
+        points.add(new End(one.item(), one.pin(), table.place(row, column), false));
+        continue;
+      }
       boolean full =
-          !one.pin().isEmpty() && (parted || Ends.isDesignator(one.item()) || text.contains(" - "));
+          !one.pin().isEmpty() && text.indexOf('/') < 0 && (parted || Ends.isDesignator(one.item()) || text.contains(" - "));
       if (full) {
         points.add(new End(one.item(), one.pin(), table.place(row, column), false));
       }

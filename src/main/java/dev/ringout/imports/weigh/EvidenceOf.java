@@ -61,7 +61,10 @@ final class EvidenceOf {
       case NET_LIST -> netList();
       case ITEM_TO_POINTS -> itemToPoints();
       case WIRE_ENDS -> wireEnds();
-      case MARKS -> add(outcome.isMarked() ? Kind.SAID : Kind.NO_END_NAMED, outcome.isMarked() ? 100 : Weigher.LITTLE);
+      case MARKS ->
+          add(
+              outcome.isMarked() ? Kind.SAID : Kind.NO_END_NAMED,
+              outcome.isMarked() ? 100 : Weigher.LITTLE);
       case PATHS -> paths();
       case OPEN_ENDED -> add(Kind.FAR_ENDS_MISSING, Weigher.LITTLE - 1);
       case PIN_NAMES, NONE, CONNECTIONS -> {}
@@ -115,8 +118,7 @@ final class EvidenceOf {
   private boolean worded(Role item, Role pin) {
     boolean far =
         table.columns().stream()
-            .anyMatch(
-                column -> column.role() == item && words.mentions("far", column.heading()));
+            .anyMatch(column -> column.role() == item && words.mentions("far", column.heading()));
     return !far && (has(item) ? named(item) : named(pin));
   }
 
@@ -212,8 +214,7 @@ final class EvidenceOf {
             || !region.item().isEmpty()
             || table.columns().stream()
                 .anyMatch(column -> column.role() == Role.PIN && !column.item().isEmpty());
-    long ofSheet =
-        outcome.ownItems().stream().filter(region.grid().name()::equals).count();
+    long ofSheet = outcome.ownItems().stream().filter(region.grid().name()::equals).count();
     if (!said && ofSheet > 0) {
       add(Kind.ITEM_UNNAMED, points);
     }
@@ -227,7 +228,10 @@ final class EvidenceOf {
     if (once.percent() >= 90) {
       add(Kind.PINS_ONCE, 15, once);
     } else if (once.percent() < 70) {
-      add(Kind.PINS_AGAIN, outcome.isOfTerminals() ? -5 : -40, new Share(once.of() - once.count(), once.of()));
+      add(
+          Kind.PINS_AGAIN,
+          outcome.isOfTerminals() ? -5 : -40,
+          new Share(once.of() - once.count(), once.of()));
     }
   }
 
@@ -349,10 +353,7 @@ final class EvidenceOf {
   private void paths() {
     Share points = points();
     boolean fine = points.percent() >= 80;
-    add(
-        fine ? Kind.ENDS_LOOK_LIKE_POINTS : Kind.ENDS_LOOK_LIKE_NOTHING,
-        fine ? 60 : 0,
-        points);
+    add(fine ? Kind.ENDS_LOOK_LIKE_POINTS : Kind.ENDS_LOOK_LIKE_NOTHING, fine ? 60 : 0, points);
   }
 
   /** What the wires themselves say, whatever the layout. */
@@ -378,14 +379,19 @@ final class EvidenceOf {
           itemless.count() <= 2 ? -5 : -Math.min(50, itemless.percent()),
           itemless);
     }
-    Share quantities = outcome.quantities(!named(Role.FROM_PIN, Role.TO_PIN, Role.FAR_PIN, Role.PIN));
+    Share quantities =
+        outcome.quantities(!named(Role.FROM_PIN, Role.TO_PIN, Role.FAR_PIN, Role.PIN));
     if (quantities.percent() > 5) {
       add(Kind.QUANTITIES, -Math.min(50, 2 * quantities.percent()), quantities);
     }
     boolean parts =
         table.columns().stream().anyMatch(column -> words.is("parts", column.heading()));
     boolean ofWires =
-        has(Role.GAUGE) || has(Role.COLOR) || has(Role.LENGTH) || has(Role.WIRE) || has(Role.SIGNAL);
+        has(Role.GAUGE)
+            || has(Role.COLOR)
+            || has(Role.LENGTH)
+            || has(Role.WIRE)
+            || has(Role.SIGNAL);
     if (parts) {
       add(Kind.PARTS_LIST, ofWires ? -5 : -25);
     }

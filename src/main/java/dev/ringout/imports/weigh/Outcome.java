@@ -1,20 +1,20 @@
 package dev.ringout.imports.weigh;
 
 import dev.ringout.cells.CellText;
-import dev.ringout.sheet.Row;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.End;
+import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.Layout;
-import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Understanding;
-import dev.ringout.imports.list.ImportOptions;
-import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.TableReader;
 import dev.ringout.imports.rows.Tally;
+import dev.ringout.sheet.Row;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -162,11 +162,9 @@ final class Outcome {
   private static boolean isWellFormed(End end) {
     boolean numbered = end.hasPin() && end.item().length() <= 4;
     boolean named =
-        numbered
-            || (end.item().chars().anyMatch(Character::isLetter) && end.item().length() <= 40);
+        numbered || (end.item().chars().anyMatch(Character::isLetter) && end.item().length() <= 40);
     boolean decimal = DECIMAL.matcher(end.pin()).matches();
-    boolean pin =
-        end.pin().length() <= 14 && (decimal || !QUANTITY.matcher(end.pin()).matches());
+    boolean pin = end.pin().length() <= 14 && (decimal || !QUANTITY.matcher(end.pin()).matches());
     boolean phrase = end.item().chars().filter(c -> c == ' ').count() > 5;
     return named && pin && !phrase && !QUANTITY.matcher(end.item()).matches();
   }
@@ -214,8 +212,10 @@ final class Outcome {
   }
 
   private void count(Map<String, Set<String>> farEnds, End end, End far) {
-    boolean joins = 
-        words.mentions("joint", end.item()) || words.mentions("joint", end.pin()) || isTerminal(end);
+    boolean joins =
+        words.mentions("joint", end.item())
+            || words.mentions("joint", end.pin())
+            || isTerminal(end);
     if (end.hasPin() && !joins) {
       farEnds.computeIfAbsent(end.toString(), key -> new HashSet<>()).add(far.toString());
     }
@@ -319,9 +319,7 @@ final class Outcome {
       String other = wire.to().toString();
       joins.add(one.compareTo(other) < 0 ? one + "\t" + other : other + "\t" + one);
     }
-    understood
-        .named()
-        .forEach((net, ends) -> ends.forEach(end -> joins.add(net + "\t\t" + end)));
+    understood.named().forEach((net, ends) -> ends.forEach(end -> joins.add(net + "\t\t" + end)));
     return joins;
   }
 }

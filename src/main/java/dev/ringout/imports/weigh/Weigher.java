@@ -259,8 +259,7 @@ public final class Weigher {
     }
     said.add("--layout");
     said.add(where + one.layout().word());
-    boolean several =
-        all.stream().filter(other -> other.layout() == one.layout()).count() > 1;
+    boolean several = all.stream().filter(other -> other.layout() == one.layout()).count() > 1;
     if (!several) {
       return said;
     }
@@ -270,10 +269,7 @@ public final class Weigher {
           .forEach(
               column -> {
                 said.add("--column");
-                said.add(
-                    sheetOf(where)
-                        + Place.columnLetters(column.index())
-                        + "=Both Pins");
+                said.add(sheetOf(where) + Place.columnLetters(column.index()) + "=Both Pins");
               });
     } else {
       said.add("--separator");
