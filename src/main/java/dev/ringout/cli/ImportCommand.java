@@ -3,6 +3,7 @@ package dev.ringout.cli;
 import dev.ringout.Ringout;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ImportResult;
+import dev.ringout.imports.list.OddityKind;
 import dev.ringout.imports.list.Words;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.ImportJob;
@@ -13,6 +14,7 @@ import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.text.ImportText;
 import dev.ringout.text.ProfileText;
+import dev.ringout.source.Severity;
 import dev.ringout.words.ProblemText;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -301,10 +303,18 @@ final class ImportCommand implements Callable<Integer> {
     return written;
   }
 
+  /** An option that fits nothing: a slip, or the profile of another list. */
+  private static boolean namesWhatIsNotThere(ImportResult result) {
+    return result.findings().stream()
+        .anyMatch(
+            finding ->
+                finding.severity() == Severity.ERROR && finding.kind() == OddityKind.HEADING);
+  }
+
   private int write(Path file, ImportResult result) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     List<OutSheet> sheets = ImportedSheets.of(result, header(result));
-    if (!result.hasWhatOptionsName()) {
+    if (namesWhatIsNotThere(result)) {
       output.err().println("ringout: the options name what is not there, so nothing is written");
       return ExitCode.NOT_UNDERSTOOD;
     }

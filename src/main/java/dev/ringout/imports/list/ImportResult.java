@@ -102,14 +102,6 @@ public record ImportResult(
     return !wiring.links().isEmpty() || lostRows() > 0;
   }
 
-  /** Whether the list has every sheet, table and column that the options name. */
-  public boolean hasWhatOptionsName() {
-    return findings.stream()
-        .noneMatch(
-            finding ->
-                finding.severity() == Severity.ERROR && finding.kind() == OddityKind.HEADING);
-  }
-
   /** Whether anything found is an error. */
   public boolean hasErrors() {
     return findings.stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
