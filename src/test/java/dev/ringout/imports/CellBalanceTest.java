@@ -62,8 +62,7 @@ class CellBalanceTest {
                   folder.equals(MESSES)
                       || FORMS.stream()
                           .anyMatch(
-                              form ->
-                                  file.toString().toLowerCase(Locale.ROOT).endsWith(form)))
+                              form -> file.toString().toLowerCase(Locale.ROOT).endsWith(form)))
           .sorted()
           .toList()
           .stream();
@@ -174,7 +173,12 @@ class CellBalanceTest {
 
   /** A table of the document: where it stands, and which of its columns is what. */
   private record Table(
-      String sheet, int headingRow, int lastRow, int first, int last, Map<Integer, String> roles,
+      String sheet,
+      int headingRow,
+      int lastRow,
+      int first,
+      int last,
+      Map<Integer, String> roles,
       Map<Integer, String> headings) {
 
     /** Whether a text is a heading: of the second row, or once more below. */
@@ -242,8 +246,7 @@ class CellBalanceTest {
     for (Map<?, ?> problem : maps(json.get("problems"))) {
       String cell = String.valueOf(problem.get("cell"));
       if (cell.matches("[A-Z]+\\d+")) {
-        notTaken.add(
-            problem.get("sheet") + "!" + column(cell) + "!" + cell.replaceAll("\\D", ""));
+        notTaken.add(problem.get("sheet") + "!" + column(cell) + "!" + cell.replaceAll("\\D", ""));
       }
     }
     return notTaken;
@@ -262,7 +265,9 @@ class CellBalanceTest {
     List<String> written = new ArrayList<>();
     try (TabularFile file = TabularFile.open(harness, "harness.xlsx", new Problems())) {
       for (Sheet sheet : file.sheets()) {
-        cellsOf(sheet).values().forEach(row -> row.values().forEach(one -> written.add(plain(one))));
+        cellsOf(sheet)
+            .values()
+            .forEach(row -> row.values().forEach(one -> written.add(plain(one))));
       }
     }
     String all = String.join("\n", written);
@@ -377,8 +382,7 @@ class CellBalanceTest {
 
   @ParameterizedTest
   @MethodSource("asReceived")
-  void every_cell_of_the_bridge_as_three_shops_sent_it_is_counted_once(Path list)
-      throws Exception {
+  void every_cell_of_the_bridge_as_three_shops_sent_it_is_counted_once(Path list) throws Exception {
     Map<String, Object> json = imported(list);
     assertAddsUp(list, json);
     assertTrue(!maps(json.get("cells")).isEmpty());

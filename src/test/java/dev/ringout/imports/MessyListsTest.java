@@ -83,7 +83,10 @@ class MessyListsTest {
                 .toList()),
         () -> imported.findings().toString());
     assertTrue(
-        imported.links().stream().map(link -> link.from() + " > " + link.to()).toList().containsAll(links),
+        imported.links().stream()
+            .map(link -> link.from() + " > " + link.to())
+            .toList()
+            .containsAll(links),
         () -> links + " among " + imported.links());
     assertNothingElseIsSaid(imported, findings);
     assertRowsBalance(list, imported);

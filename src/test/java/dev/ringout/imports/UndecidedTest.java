@@ -69,8 +69,7 @@ class UndecidedTest {
   private List<String> wires(Path list, String... options) throws IOException {
     List<String> words = new ArrayList<>(List.of(options));
     words.add("--json");
-    Map<String, Object> json =
-        JSON.std.mapFrom(run(list, words.toArray(String[]::new)).out());
+    Map<String, Object> json = JSON.std.mapFrom(run(list, words.toArray(String[]::new)).out());
     List<String> wires = new ArrayList<>();
     for (String part : List.of("wires", "links")) {
       if (json.get(part) instanceof List<?> all) {
@@ -126,8 +125,7 @@ class UndecidedTest {
   /** The last that is shown takes the table for none of wires. */
   @ParameterizedTest
   @ValueSource(strings = {LETTERS, PINS})
-  void each_command_that_is_shown_settles_the_table_as_it_stands(String text)
-      throws IOException {
+  void each_command_that_is_shown_settles_the_table_as_it_stands(String text) throws IOException {
     Path list = list(text);
     List<List<String>> commands = commands(run(list).out());
     for (List<String> command : commands) {
@@ -170,8 +168,7 @@ class UndecidedTest {
     List<List<String>> commands = commands(run(both).out());
     List<String> none = commands.get(commands.size() - 1);
     assertEquals(List.of("--layout", "unit!A6!none"), none.subList(3, 5), commands.toString());
-    assertEquals(
-        List.of("J1-1 > P2-1", "J1-2 > P2-2"), wires(both, "--layout", "unit!A6!none"));
+    assertEquals(List.of("J1-1 > P2-1", "J1-2 > P2-2"), wires(both, "--layout", "unit!A6!none"));
   }
 
   @Test
@@ -203,8 +200,7 @@ class UndecidedTest {
   @Test
   void of_two_columns_with_one_heading_a_letter_names_one_and_the_heading_both()
       throws IOException {
-    Path list =
-        list("Pin,Ref,To,Ref,Kind\n1,a,K1-A1,x,wire\n2,b,K1-A2,y,wire\n3,c,K2-A1,z,wire\n");
+    Path list = list("Pin,Ref,To,Ref,Kind\n1,a,K1-A1,x,wire\n2,b,K1-A2,y,wire\n3,c,K2-A1,z,wire\n");
     String json = run(list, "--item", "J9", "--column", "B=Signal", "--json").out();
     assertTrue(json.contains("\"signal\" : \"a\""), json);
     assertFalse(json.contains("\"signal\" : \"x\""), json);
@@ -216,15 +212,7 @@ class UndecidedTest {
   void the_user_says_where_the_headings_stand() throws IOException {
     Path list =
         list("Wire,From,To\nof the bridge,,\nNo,Here,There\n101,J1-1,P2-1\n102,J1-2,P2-2\n");
-    Run run =
-        run(
-            list,
-            "--heading-row",
-            "3",
-            "--column",
-            "Here=From",
-            "--column",
-            "There=To");
+    Run run = run(list, "--heading-row", "3", "--column", "Here=From", "--column", "There=To");
     assertEquals(0, run.code(), run.err());
     assertTrue(run.out().contains("(headings in row 3)"), run.out());
   }
@@ -250,8 +238,7 @@ class UndecidedTest {
   @Test
   void the_user_says_whose_pins_they_are() throws IOException {
     Path list = list("Pin,To,Color\n1,P2-1,RED\n2,P2-2,BLU\n3,P2-3,BLK\n");
-    assertEquals(
-        List.of("J9-1 > P2-1", "J9-2 > P2-2", "J9-3 > P2-3"), wires(list, "--item", "J9"));
+    assertEquals(List.of("J9-1 > P2-1", "J9-2 > P2-2", "J9-3 > P2-3"), wires(list, "--item", "J9"));
   }
 
   /** A number after a name is a pin or a part of the name: only the shop knows. */
@@ -304,15 +291,31 @@ class UndecidedTest {
     Path list = list("Wire,From,To,Len,Ga\n1,Lamp 1,Motor 1,12,20\n2,Lamp 2,Motor 2,14,20\n");
     Path profile = folder.resolve("shop.txt");
     String[] options = {
-      "--sheet", "unit", "--rows", "1-3", "--heading-row", "1", "--layout", "from-to",
-      "--separator", "blank", "--column", "D=Length", "--column", "Ga=Gauge", "--length-unit",
-      "in", "--gauge-unit", "AWG", "--one-point", "Motor"
+      "--sheet",
+      "unit",
+      "--rows",
+      "1-3",
+      "--heading-row",
+      "1",
+      "--layout",
+      "from-to",
+      "--separator",
+      "blank",
+      "--column",
+      "D=Length",
+      "--column",
+      "Ga=Gauge",
+      "--length-unit",
+      "in",
+      "--gauge-unit",
+      "AWG",
+      "--one-point",
+      "Motor"
     };
     List<String> saving = new ArrayList<>(List.of(options));
     saving.addAll(List.of("--save-profile", profile.toString()));
     assertEquals(0, run(list, saving.toArray(String[]::new)).code());
-    assertEquals(
-        run(list, options).out(), run(list, "--profile", profile.toString()).out());
+    assertEquals(run(list, options).out(), run(list, "--profile", profile.toString()).out());
     Path again = folder.resolve("again.txt");
     run(list, "--profile", profile.toString(), "--save-profile", again.toString());
     assertEquals(Files.readString(profile), Files.readString(again));

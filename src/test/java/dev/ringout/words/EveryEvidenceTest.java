@@ -9,6 +9,7 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import dev.ringout.harness.Wiring;
+import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.Evidence;
 import dev.ringout.imports.list.Grid;
 import dev.ringout.imports.list.Hypothesis;
@@ -18,7 +19,6 @@ import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Weighed;
-import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.json.ImportJson;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.sheet.TabularFile;
@@ -126,21 +126,17 @@ class EveryEvidenceTest {
 
   @ParameterizedTest
   @EnumSource(Evidence.Kind.class)
-  void a_way_with_it_follows_the_schema(Evidence.Kind kind, @TempDir Path folder)
-      throws Exception {
+  void a_way_with_it_follows_the_schema(Evidence.Kind kind, @TempDir Path folder) throws Exception {
     Path file = Files.writeString(folder.resolve("list.csv"), "From,To\nJ1-A,P2-1\n");
     try (TabularFile table = TabularFile.open(file, "list.csv", new Problems())) {
       Sheet sheet = table.sheets().get(0);
       Grid grid = Grid.read(sheet);
-      ListColumn from =
-          new ListColumn(1, "From", Role.FROM, "", "", true, ColumnCertainty.CERTAIN);
-      ListTable read =
-          new ListTable(grid, 1, 1, 2, List.of(from), Layout.FROM_TO, "", grid.rows());
+      ListColumn from = new ListColumn(1, "From", Role.FROM, "", "", true, ColumnCertainty.CERTAIN);
+      ListTable read = new ListTable(grid, 1, 1, 2, List.of(from), Layout.FROM_TO, "", grid.rows());
       List<Evidence> found = new ArrayList<>();
       found.add(new Evidence(kind, -20, 1, 4, ""));
       found.add(new Evidence(kind, 20, 0, 0, "Ref"));
-      Hypothesis way =
-          new Hypothesis(read, 0, found, 1, List.of(), List.of("--layout", "from-to"));
+      Hypothesis way = new Hypothesis(read, 0, found, 1, List.of(), List.of("--layout", "from-to"));
       Weighed weighed = new Weighed("list", "A1", List.of(way), Weighed.Standing.OPEN);
       ImportResult result =
           new ImportResult(

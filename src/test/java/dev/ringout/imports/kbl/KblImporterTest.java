@@ -458,7 +458,8 @@ class KblImporterTest {
   }
 
   @Test
-  void many_values_of_an_unknown_unit_are_each_found_and_printed_as_one_with_their_number() throws Exception {
+  void many_values_of_an_unknown_unit_are_each_found_and_printed_as_one_with_their_number()
+      throws Exception {
     String text = with("\"l1\"><Unit_component>mm<", "\"l1\"><Unit_component>furlong<");
     String connection =
         text.substring(
