@@ -207,7 +207,11 @@ final class ImportCommand implements Callable<Integer> {
         .print(
             json
                 ? ImportJson.write(list)
-                : ImportText.write(answer.value().shownName(), list, output.showsColour()));
+                : ImportText.write(
+                    answer.value().shownName(),
+                    spec.commandLine().getParseResult().originalArgs(),
+                    list,
+                    output.showsColour()));
     output.err().print(ProblemText.lines(answer.problems()));
     int written = outputFile.isPresent() ? write(outputFile.get(), list) : ExitCode.DONE;
     if (written == ExitCode.DONE) {

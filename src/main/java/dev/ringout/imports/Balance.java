@@ -158,7 +158,7 @@ final class Balance {
           start = 0;
         }
         String text = row.cell(column).text();
-        boolean noted = own.containsKey(column) && namesItems(text);
+        boolean noted = own.containsKey(column) ? namesItems(text) : namesSeveral(text);
         boolean said = saidRows.contains(row.number());
         if (open && !said && (holdsPoint(text) || noted)) {
           points.add(grid.place(row.number(), column));
@@ -190,6 +190,17 @@ final class Balance {
   private static String range(int row, int first, int last) {
     String from = Place.columnLetters(first) + row;
     return first == last ? from : from + ":" + Place.columnLetters(last) + row;
+  }
+
+  /** Whether a sentence around the table speaks of several items that have wires. */
+  private boolean namesSeveral(String text) {
+    Set<String> named = new HashSet<>();
+    for (String word : CellText.clean(text).split("[\\s,;():]+", -1)) {
+      if (items.contains(word)) {
+        named.add(word);
+      }
+    }
+    return named.size() > 1 && text.length() > 20;
   }
 
   /** Whether a note speaks of items that have wires: what it says of them is nowhere else. */

@@ -184,4 +184,24 @@ final class RowOddityJson implements RowOddity.Cases<Reason> {
         .with("heading", odd.heading())
         .with("names", odd.names());
   }
+
+  @Override
+  public Reason endInDoubt(RowOddity.EndInDoubt odd) {
+    return Reason.of("end-in-doubt").with("end", odd.text());
+  }
+
+  @Override
+  public Reason rowsLeftOut(RowOddity.RowsLeftOut odd) {
+    return Reason.of("rows-left-out").with("row", odd.text());
+  }
+
+  @Override
+  public Reason remarkMayChange(RowOddity.RemarkMayChange odd) {
+    return Reason.of("remark-may-change").with("remark", odd.text());
+  }
+
+  @Override
+  public Reason severalWires(RowOddity.SeveralWires odd) {
+    return Reason.of("several-wires").with("count", odd.count());
+  }
 }

@@ -36,16 +36,23 @@ public final class ImportText {
   private static final int COLUMNS_SHOWN = 16;
 
   private final Page page;
+  private final List<String> given;
   private final ImportResult result;
 
-  private ImportText(ImportResult result, boolean colour) {
+  private ImportText(List<String> given, ImportResult result, boolean colour) {
+    this.given = given;
     this.page = new Page(colour);
     this.result = result;
   }
 
-  /** The understanding: sheets, columns, first wires, counts, and what is suspect by kind. */
-  public static String write(String file, ImportResult result, boolean colour) {
-    ImportText text = new ImportText(result, colour);
+  /**
+   * The understanding: sheets, columns, first wires, counts, and what is suspect by kind.
+   *
+   * @param given what was typed after {@code ringout import}
+   */
+  public static String write(
+      String file, List<String> given, ImportResult result, boolean colour) {
+    ImportText text = new ImportText(given, result, colour);
     text.write(file);
     return text.page.toString();
   }
@@ -56,7 +63,7 @@ public final class ImportText {
         result.weighed().stream()
             .filter(table -> table.standing() != Weighed.Standing.CERTAIN)
             .toList();
-    open.forEach(table -> ways(file, table));
+    open.forEach(this::ways);
     if (!open.isEmpty()) {
       page.blank().paragraph("", HypothesisWords.NONE_OF_THESE);
     }
@@ -73,7 +80,7 @@ public final class ImportText {
   }
 
   /** The two best ways to read a table, side by side as sentences, and how to say which it is. */
-  private void ways(String file, Weighed table) {
+  private void ways(Weighed table) {
     page.blank()
         .paragraph(
             "",
@@ -102,7 +109,8 @@ public final class ImportText {
       for (Evidence found : way.evidence()) {
         page.paragraph(Text.of("     %+4d  ", found.points()), HypothesisWords.evidence(found));
       }
-      page.paragraph("     say so: ", HypothesisWords.command(file, way));
+      // In one line, however long: a wrapped command can't be copied.
+      page.line("     say so: " + HypothesisWords.command(given, way));
     }
   }
 

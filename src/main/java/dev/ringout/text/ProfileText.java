@@ -119,7 +119,7 @@ public final class ProfileText {
       case "length-unit" -> units = new Units(Optional.of(lengthUnit(value)), units.gauge());
       case "gauge-unit" -> units = new Units(units.length(), Optional.of(gaugeUnit(value)));
       case "title", "revision" -> header.put(option, value);
-      case "separator" -> separators.add(new Said<>(where(value), Grammar.of(last(value))));
+      case "separator" -> separators.add(new Said<>(where(value), separator(last(value))));
       default -> throw new Unreadable("\"" + option + "\" is nothing that a profile can say");
     }
   }
@@ -147,6 +147,13 @@ public final class ProfileText {
   private static Units.OfGauge gaugeUnit(String word) throws Unreadable {
     return Units.OfGauge.of(word)
         .orElseThrow(() -> new Unreadable("\"" + word + "\": expected AWG or mm2"));
+  }
+
+  private static Grammar separator(String word) throws Unreadable {
+    if (word.isEmpty()) {
+      throw new Unreadable("expected a sign such as - or :, blank or none");
+    }
+    return Grammar.of(word);
   }
 
   private static String where(String value) {

@@ -4,6 +4,7 @@ import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Evidence;
 import dev.ringout.imports.list.Hypothesis;
 import dev.ringout.units.Text;
+import java.util.List;
 
 /** A way to read a table, in words: its first wires as sentences, and what speaks for it. */
 public final class HypothesisWords {
@@ -67,6 +68,12 @@ public final class HypothesisWords {
           "the column "
               + (found.what().isEmpty() ? "without a heading" : found.what())
               + " looks like a part of the answer and is not used";
+      case COLUMN_MATTERS ->
+          "the column " + found.what() + " may change what the wires are, and is not used";
+      case MEASUREMENTS -> "the heading " + found.what() + " is of measurements";
+      case TITLE_OF_CHANGES -> "the title \"" + found.what() + "\" speaks of changes";
+      case ONE_ITEM_ACROSS -> share + "rows hold several points of one item";
+      case SAME_TEXT_ACROSS -> share + "rows hold the same text in several columns";
       case QUANTITIES -> share + "ends are quantities";
       case PARTS_LIST -> "headings of a list of parts to buy";
       case NOTHING_OF_WIRES ->
@@ -81,9 +88,16 @@ public final class HypothesisWords {
     };
   }
 
-  /** The command that confirms a way, as it is typed in a shell. */
-  public static String command(String list, Hypothesis way) {
-    StringBuilder command = new StringBuilder("ringout import " + quoted(list));
+  /**
+   * The command that confirms a way, as it is typed in a shell.
+   *
+   * @param given what was typed after {@code ringout import} before
+   */
+  public static String command(List<String> given, Hypothesis way) {
+    StringBuilder command = new StringBuilder("ringout import");
+    for (String word : given) {
+      command.append(' ').append(quoted(word));
+    }
     for (String word : way.options()) {
       command.append(' ').append(quoted(word));
     }

@@ -108,6 +108,7 @@ public final class ImportWords {
       case HEADING -> "a column that is not understood";
       case NO_WIRES -> "a sheet without wires";
       case NOT_USED -> "cells of which nothing is made";
+      case IN_DOUBT -> "what the list itself leaves open";
       case UNDECIDED -> "a table that can be read in several ways";
       case REFERENCE -> "a reference that leads nowhere";
       case MODULES -> "modules of which a unit has some";
@@ -149,6 +150,8 @@ public final class ImportWords {
       case CODE_NOT_EXPLAINED -> "a code that the legend does not explain";
       case SEVERAL_AT_BOTH_ENDS -> "several points at both ends";
       case NO_OTHER_END -> "no other end";
+      case END_IN_DOUBT -> "an end that the list leaves open";
+      case ROWS_LEFT_OUT -> "rows that are left out";
       case MARKS_NOT_TAKEN -> "marks that are not taken as wires";
       case SAME_ONCE_MORE -> "the same wire and ends once more";
       case REFERENCE_LEADS_NOWHERE -> "a reference that is empty or leads nowhere";

@@ -368,11 +368,21 @@ final class Columns {
       set(items.get(0), Role.FROM, ColumnCertainty.LIKELY);
       set(items.get(1), Role.TO, ColumnCertainty.LIKELY);
     }
+    if (pinsStandBefore()) {
+      return;
+    }
     Role side = Role.KEEP;
+    int at = 0;
     for (ListColumn column : List.copyOf(columns)) {
       if (column.role() == Role.FROM || column.role() == Role.TO || column.role() == Role.FAR) {
         side = column.role();
+        at = column.index();
+      } else if (column.role() == Role.ITEM && column.index() > at + 1) {
+        side = Role.KEEP;
       } else if (column.role() == Role.ITEM) {
+        at = column.index();
+      } else if (column.role() == Role.PIN && column.index() > at + 1) {
+        // A column of counts at the end of the row is no pin of the end further left.
         side = Role.KEEP;
       } else if (column.role() == Role.PIN && side != Role.KEEP && column.item().isEmpty()) {
         Role pin = side == Role.FROM ? Role.FROM_PIN : side == Role.TO ? Role.TO_PIN : Role.FAR_PIN;
@@ -386,13 +396,34 @@ final class Columns {
     }
   }
 
+  /** {@code Pin | From | Pin | To}: each pin before its end; whether the columns stand so. */
+  private boolean pinsStandBefore() {
+    List<ListColumn> ends =
+        columns.stream()
+            .filter(one -> one.role() == Role.FROM || one.role() == Role.TO)
+            .toList();
+    List<ListColumn> pins = columns.stream().filter(one -> one.role() == Role.PIN).toList();
+    boolean alternate = ends.size() == 2 && pins.size() == 2;
+    for (int i = 0; alternate && i < 2; i++) {
+      alternate = pins.get(i).index() + 1 == ends.get(i).index();
+    }
+    for (int i = 0; alternate && i < 2; i++) {
+      boolean from = ends.get(i).role() == Role.FROM;
+      set(pins.get(i), from ? Role.FROM_PIN : Role.TO_PIN, ColumnCertainty.LIKELY);
+    }
+    return alternate;
+  }
+
   /** Between an item and its pin: the strip within a panel. */
   private void byStrips() {
     for (int i = 1; i + 1 < columns.size(); i++) {
       ListColumn strip = columns.get(i);
       Role before = columns.get(i - 1).role();
       Role after = columns.get(i + 1).role();
-      boolean open = strip.role() == Role.KEEP || strip.role() == Role.ITEM;
+      boolean second =
+          (strip.role() == Role.FROM && before == Role.FROM)
+              || (strip.role() == Role.TO && before == Role.TO);
+      boolean open = second || strip.role() == Role.ITEM;
       if (open && !strip.heading().isEmpty() && profile(strip).canBePins()) {
         if (before == Role.FROM && after == Role.FROM_PIN) {
           set(strip, Role.FROM_STRIP, ColumnCertainty.LIKELY);

@@ -25,8 +25,38 @@ final class Groups {
 
   static List<Span> of(List<ListColumn> columns, List<Row> body) {
     Groups groups = new Groups(columns, body);
+    List<Span> apart = groups.byBlankColumn();
+    if (apart.size() > 1) {
+      return apart;
+    }
     List<Span> byGaps = groups.byGaps();
     return byGaps.size() > 1 ? byGaps : groups.withoutGaps();
+  }
+
+  /** Beside a table of wires, after a blank column, something else: a list of parts. */
+  private List<Span> byBlankColumn() {
+    for (int column = 2; column < columns.size(); column++) {
+      ListColumn gap = columns.get(column);
+      boolean blank =
+          gap.heading().isEmpty()
+              && body.stream().allMatch(row -> row.cell(gap.index()).isBlank());
+      int left = column;
+      int right = columns.size() - column - 1;
+      if (blank && right >= 2 && isTable(0, left) && !namesEnds(column + 1)) {
+        return List.of(new Span(1, column), new Span(column + 2, columns.size()));
+      }
+    }
+    return List.of();
+  }
+
+  private boolean namesEnds(int first) {
+    return columns.subList(first, columns.size()).stream()
+        .anyMatch(
+            column ->
+                switch (column.role()) {
+                  case FROM, FROM_PIN, TO, TO_PIN, FAR, FAR_PIN, PIN -> true;
+                  default -> false;
+                });
   }
 
   private List<Span> byGaps() {

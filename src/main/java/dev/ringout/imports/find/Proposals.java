@@ -33,6 +33,7 @@ public final class Proposals {
   private final Words words;
   private final Map<Integer, ColumnProfile> profiles;
   private final List<Proposal> proposals = new ArrayList<>();
+  private boolean misfit;
 
   /**
    * One way to read a table.
@@ -52,6 +53,13 @@ public final class Proposals {
     CORES_MAY_BE_PINS
   }
 
+  /**
+   * All ways.
+   *
+   * @param misfit whether the layout that the user says does not fit the table
+   */
+  public record Ways(List<Proposal> proposals, boolean misfit) {}
+
   private Proposals(Region region, Words words) {
     this.region = region;
     this.words = words;
@@ -65,17 +73,23 @@ public final class Proposals {
    * @param layout the layout that the user says
    * @param grammar how the user says points are written
    */
-  public static List<Proposal> of(
+  public static Ways of(
       Region region, Words words, Optional<Layout> layout, Optional<Grammar> grammar) {
     Proposals proposals = new Proposals(region, words);
     proposals.propose(layout, grammar);
-    return List.copyOf(proposals.proposals);
+    return new Ways(List.copyOf(proposals.proposals), proposals.misfit);
   }
 
   private void propose(Optional<Layout> layout, Optional<Grammar> grammar) {
     if (layout.isPresent()) {
       Columns.settle(region.columns(), profiles, region.item(), layout.get())
           .ifPresent(columns -> add(columns, true, true, grammar));
+      if (!proposals.isEmpty()) {
+        return;
+      }
+      // The layout that is said does not fit: what fits is shown, and nothing is taken.
+      propose(Optional.empty(), grammar);
+      misfit = true;
       return;
     }
     Columns first = Columns.settle(region.columns(), profiles, region.item());

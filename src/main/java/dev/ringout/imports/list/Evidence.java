@@ -59,6 +59,16 @@ public record Evidence(Kind kind, int points, int count, int of, String what) {
     ROWS_OF_SEVERAL,
     /** A column that looks like a part of the answer is not used. */
     COLUMN_UNUSED,
+    /** A column that may change what the wires are is not used: a bridge, a part between, a level. */
+    COLUMN_MATTERS,
+    /** Headings of measurements. */
+    MEASUREMENTS,
+    /** The title speaks of changes. */
+    TITLE_OF_CHANGES,
+    /** Several columns of a row hold points of one and the same item. */
+    ONE_ITEM_ACROSS,
+    /** Several columns of a row hold the same text, as names of signals are. */
+    SAME_TEXT_ACROSS,
     /** Cells that are quantities. */
     QUANTITIES,
     /** Headings of a list of parts to buy. */

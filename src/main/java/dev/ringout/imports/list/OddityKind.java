@@ -90,6 +90,8 @@ public enum OddityKind {
   NO_WIRES,
   /** Cells of which nothing is made. */
   NOT_USED,
+  /** What the list itself leaves open. */
+  IN_DOUBT,
   /** A table that can be read in several ways. */
   UNDECIDED,
   /** A reference that leads nowhere. */

@@ -487,6 +487,58 @@ public sealed interface RowOddity extends Oddity {
     }
   }
 
+  /** An end that the list itself leaves open: a question mark, "or", a range without its wires. */
+  record EndInDoubt(String text) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.IN_DOUBT;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.endInDoubt(this);
+    }
+  }
+
+  /** A row that stands for rows which are left out. */
+  record RowsLeftOut(String text) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.IN_DOUBT;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.rowsLeftOut(this);
+    }
+  }
+
+  /** A remark that may change the wire of its row. */
+  record RemarkMayChange(String text) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.IN_DOUBT;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.remarkMayChange(this);
+    }
+  }
+
+  /** A row that counts several wires. */
+  record SeveralWires(String count) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.IN_DOUBT;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.severalWires(this);
+    }
+  }
+
   /**
    * What a writer makes of each kind.
    *
@@ -560,5 +612,13 @@ public sealed interface RowOddity extends Oddity {
     T goesOn(GoesOn odd);
 
     T namesOnSeveralRows(NamesOnSeveralRows odd);
+
+    T endInDoubt(EndInDoubt odd);
+
+    T rowsLeftOut(RowsLeftOut odd);
+
+    T remarkMayChange(RemarkMayChange odd);
+
+    T severalWires(SeveralWires odd);
   }
 }

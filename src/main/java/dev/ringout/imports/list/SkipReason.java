@@ -26,6 +26,10 @@ public enum SkipReason {
   CODE_NOT_EXPLAINED(true),
   /** Several points at both ends, and not as many. */
   SEVERAL_AT_BOTH_ENDS(true),
+  /** An end that the list itself leaves open. */
+  END_IN_DOUBT(true),
+  /** The row stands for others that are left out. */
+  ROWS_LEFT_OUT(true),
   /** A wire with one end. */
   NO_OTHER_END(true),
   /** Nobody said that its marks are wires. */

@@ -19,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Reads the cells of a table: as above, carried down, damaged by the spreadsheet, struck out. */
 final class TableCells {
@@ -38,6 +39,8 @@ final class TableCells {
       };
     }
   }
+
+  private static final Pattern SHOWN = Pattern.compile("[A-Za-z]{1,4}\\d{0,3}[:.-]?\\d{1,4}");
 
   private final ListTable table;
   private final Words words;
@@ -95,7 +98,7 @@ final class TableCells {
       return "";
     }
     boolean kept = column.role() == Role.KEEP || column.role() == Role.NOTE;
-    String raw = withoutStruck(row, column, cell);
+    String raw = withoutStruck(row, column, asShown(cell));
     if (!kept && isDamaged(row, column, cell)) {
       return "";
     }
@@ -111,6 +114,15 @@ final class TableCells {
       above[column.index()] = clean;
     }
     return clean;
+  }
+
+  /** A number whose format puts letters before it is what the sheet shows: {@code A1} for 1. */
+  private static Cell asShown(Cell cell) {
+    boolean lettered =
+        cell.kind() == Cell.Stored.NUMBER
+            && !cell.ink().struck()
+            && SHOWN.matcher(cell.shown()).matches();
+    return lettered ? Cell.text(cell.shown()) : cell;
   }
 
   /** A cell's text; of what is struck through in part, the rest. */

@@ -50,6 +50,7 @@ public abstract class TableReader {
   final Understanding into;
   private final boolean hasNotes;
   private final RowFrames frames;
+  private final Doubts doubts;
 
   /** Whether a pin is called plus, so that minus is a pin's name too and not a dash for none. */
   private final boolean poles;
@@ -62,6 +63,7 @@ public abstract class TableReader {
     this.into = into;
     this.cells = new TableCells(table, words, findings);
     this.frames = new RowFrames(table, words, cells);
+    this.doubts = new Doubts(table, words, findings, tally);
     this.poles = hasPoles(table);
     this.hasNotes =
         table.columns().stream().anyMatch(column -> column.role() == Role.KEEP)
@@ -115,6 +117,9 @@ public abstract class TableReader {
       cells.start();
       tally.begin(row.number());
       RowKind kind = kind(row);
+      if (kind == RowKind.WIRE && doubts.of(row)) {
+        continue;
+      }
       if (kind == RowKind.WIRE) {
         readRow(row);
       } else if (kind != RowKind.SKIPPED) {

@@ -14,8 +14,10 @@ import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.imports.weigh.Outcome.Share;
+import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -140,9 +142,12 @@ final class EvidenceOf {
     }
     if (table.layout() == Layout.TERMINALS) {
       add(Kind.TERMINAL_BETWEEN, named(Role.PIN) ? 10 : -10);
+      itemUnnamed(-60);
       pinsOnce();
     }
     boolean pins = has(Role.FROM_PIN) && has(Role.TO_PIN);
+    pinBesidePoints(Role.FROM, Role.FROM_PIN);
+    pinBesidePoints(Role.TO, Role.TO_PIN);
     Share points = points();
     Share designated = designated();
     if (designated.percent() >= 95 && region.headingRow() == 0) {
@@ -163,6 +168,16 @@ final class EvidenceOf {
       }
     }
     return new Share(full, all);
+  }
+
+  /** A column of pins beside full points: the pin is another end's, or an older one. */
+  private void pinBesidePoints(Role item, Role pin) {
+    for (ListColumn column : table.columns()) {
+      boolean full = column.role() == item && !column.isSaid() && mostlyPoints(column);
+      if (full && has(pin)) {
+        add(Kind.COLUMN_MATTERS, -60, column.heading());
+      }
+    }
   }
 
   /** Ends that have an item and a pin. */
@@ -258,6 +273,7 @@ final class EvidenceOf {
     if (unknown > 0) {
       add(Kind.HEADINGS_UNKNOWN, -10 * Math.min(unknown, 4), new Share(unknown, named + unknown));
     }
+    acrossRows();
     Share once = outcome.pointsOnce();
     if (once.percent() >= 60) {
       add(Kind.PINS_ONCE, 10, once);
@@ -406,6 +422,8 @@ final class EvidenceOf {
     if (self.percent() > 5) {
       add(Kind.SELF, -40, self);
     }
+    columnsThatMatter();
+    measurements();
     for (ListColumn column : table.columns()) {
       if (looksUnused(column)) {
         boolean block = table.layout() == Layout.BLOCK;
@@ -432,6 +450,146 @@ final class EvidenceOf {
       if (open && !column.heading().isEmpty() && Ends.isDesignator(column.heading())) {
         add(Kind.COLUMN_UNUSED, -20, column.heading());
       }
+    }
+  }
+
+  /** A note's column whose heading says that it parts points, joins them, or stands between. */
+  private void columnsThatMatter() {
+    for (ListColumn column : table.columns()) {
+      boolean pinOrItem =
+          table.layout() == Layout.FROM_TO
+              && (column.role() == Role.ITEM || column.role() == Role.PIN);
+      boolean kept = column.role() == Role.KEEP || pinOrItem;
+      if (!kept || column.isSaid() || isBlank(column)) {
+        continue;
+      }
+      String heading = column.heading();
+      boolean old = words.mentions("old", heading);
+      boolean matters =
+          words.mentions("joins", heading)
+              || words.is("between", heading)
+              || words.mentions("level", heading)
+              || (words.mentions("fitted", heading) && varies(column))
+              || (Ends.isDesignator(heading) && table.layout() != Layout.ROW_NETS);
+      boolean end =
+          words.mentions("from", heading)
+              || words.mentions("to", heading)
+              || words.mentions("far", heading);
+      boolean other =
+          words.mentions("reading", heading)
+              || words.mentions("note", heading)
+              || words.mentions("type", heading)
+              || words.mentions("contact", heading)
+              || words.mentions("wire", heading)
+              || words.mentions("length", heading);
+      boolean part =
+          !other
+              && (words.mentions("pin", heading)
+                  || ((words.mentions("item", heading) || end) && !isNumbered(column)));
+      if (!old && (matters || part)) {
+        add(Kind.COLUMN_MATTERS, -60, heading);
+      }
+    }
+    endsUnused();
+  }
+
+  /** An end that the headings name and that this way of reading leaves out. */
+  private void endsUnused() {
+    boolean uses =
+        switch (table.layout()) {
+          case FROM_TO, TERMINALS -> true;
+          default -> false;
+        };
+    for (ListColumn column : uses ? List.<ListColumn>of() : table.columns()) {
+      boolean end =
+          switch (column.role()) {
+            case FROM, FROM_PIN, TO, TO_PIN -> column.known() && !isBlank(column);
+            default -> false;
+          };
+      if (end) {
+        add(Kind.COLUMN_MATTERS, -60, column.heading());
+      }
+    }
+  }
+
+  private boolean varies(ListColumn column) {
+    return table.body().stream()
+            .map(row -> CellText.clean(row.cell(column.index()).text()))
+            .distinct()
+            .count()
+        > 1;
+  }
+
+  private boolean isBlank(ListColumn column) {
+    return table.body().stream().allMatch(row -> row.cell(column.index()).isBlank());
+  }
+
+  /** Whether the cells are the numbers of the rows, or nearly all different prose. */
+  private boolean isNumbered(ListColumn column) {
+    int filled = 0;
+    int counted = 0;
+    int prose = 0;
+    for (Row row : table.body()) {
+      String text = CellText.clean(row.cell(column.index()).text()).replaceFirst("\\.0$", "");
+      if (!text.isEmpty()) {
+        filled++;
+        counted += text.equals(Integer.toString(filled)) ? 1 : 0;
+        prose += text.length() > 24 || text.chars().filter(c -> c == ' ').count() > 2 ? 1 : 0;
+      }
+    }
+    return counted * 10 >= filled * 8 || prose * 2 > filled;
+  }
+
+  private void measurements() {
+    boolean ofWires =
+        has(Role.GAUGE) || has(Role.COLOR) || has(Role.LENGTH) || has(Role.WIRE);
+    for (ListColumn column : table.columns()) {
+      boolean measured =
+          words.is("measured", column.heading()) || words.mentions("measured", column.heading());
+      if (measured && !ofWires && !column.isSaid()) {
+        add(Kind.MEASUREMENTS, -25, column.heading());
+      }
+    }
+    for (Row row : table.grid().rows()) {
+      boolean above =
+          row.number() < table.headingRow() && row.number() >= table.headingRow() - 4;
+      for (var cell : above ? row.cells() : List.<Cell>of()) {
+        String text = CellText.clean(cell.text());
+        if (text.length() < 80 && words.mentions("changes", text)) {
+          add(Kind.TITLE_OF_CHANGES, -60, text);
+        }
+      }
+    }
+  }
+
+  /** Rows of functions (U, V, W) of one strip, or of names of signals, are no nets. */
+  private void acrossRows() {
+    int rows = 0;
+    int oneItem = 0;
+    int sameText = 0;
+    for (Row row : table.body().subList(0, Math.min(200, table.body().size()))) {
+      List<String> items = new ArrayList<>();
+      List<String> texts = new ArrayList<>();
+      for (ListColumn column : table.columns()) {
+        String text = CellText.clean(row.cell(column.index()).text());
+        if (column.role() == Role.POINTS && !text.isEmpty() && !words.isNothing(text)) {
+          texts.add(text);
+          if (Ends.looksLikePoint(text)) {
+            items.add(text.split("[:./ -]", 2)[0]);
+          }
+        }
+      }
+      rows += texts.size() > 1 ? 1 : 0;
+      oneItem += items.size() > new HashSet<>(items).size() ? 1 : 0;
+      boolean word = texts.stream().anyMatch(text -> !CellText.isDigits(text) && text.length() > 1);
+      boolean same = texts.size() > new HashSet<>(texts).size();
+      sameText += same && word ? 1 : 0;
+    }
+    if (oneItem * 4 > rows) {
+      add(Kind.ONE_ITEM_ACROSS, -60, new Share(oneItem, rows));
+    }
+    if (sameText * 3 > rows) {
+      add(Kind.SAME_TEXT_ACROSS, -50, new Share(sameText, rows));
     }
   }
 

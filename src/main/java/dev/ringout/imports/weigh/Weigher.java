@@ -57,7 +57,10 @@ public final class Weigher {
     this.words = words;
     this.options = options;
     for (Region region : regions) {
-      Proposals.of(region, words, Optional.of(Layout.WIRE_ENDS), Optional.empty()).stream()
+      Proposals.of(region, words, Optional.of(Layout.WIRE_ENDS), Optional.empty())
+          .proposals()
+          .stream()
+          .filter(proposal -> proposal.table().layout() == Layout.WIRE_ENDS)
           .map(proposal -> Outcome.of(proposal.table(), words, options))
           .forEach(
               outcome ->
@@ -132,7 +135,8 @@ public final class Weigher {
         Said.of(options.shape().layouts(), sheet, cell).or(() -> impliedBy(region.columns()));
     Optional<Grammar> grammar = Said.of(options.shape().separators(), sheet, cell);
     List<Tried> tried = new ArrayList<>();
-    for (Proposal proposal : Proposals.of(region, words, layout, grammar)) {
+    Proposals.Ways ways = Proposals.of(region, words, layout, grammar);
+    for (Proposal proposal : ways.proposals()) {
       Tried one = tryOut(region, proposal);
       boolean same =
           tried.stream()
@@ -146,7 +150,7 @@ public final class Weigher {
       }
     }
     tried.sort(Comparator.comparingInt((Tried one) -> -rank(one)));
-    boolean decided = isDecided(tried);
+    boolean decided = !ways.misfit() && isDecided(tried);
     List<Hypothesis> hypotheses = new ArrayList<>();
     for (Tried one : tried) {
       hypotheses.add(hypothesis(one, tried, alone ? "" : sheet + "!" + cell + "!"));
@@ -254,7 +258,7 @@ public final class Weigher {
   /** What to say on the command line so that this way is taken. */
   private static List<String> confirming(Tried one, List<Tried> all, String where) {
     List<String> said = new ArrayList<>();
-    if (one.layout() == Layout.MARKS) {
+    if (one.layout() == Layout.MARKS && !one.outcome().isMarked()) {
       return List.of("--marks", String.join(",", one.outcome().marks()));
     }
     said.add("--layout");

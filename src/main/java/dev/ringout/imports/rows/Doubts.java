@@ -1,0 +1,147 @@
+package dev.ringout.imports.rows;
+
+import dev.ringout.cells.CellText;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.ListFindings;
+import dev.ringout.imports.list.ListTable;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.RowOddity;
+import dev.ringout.imports.list.SkipReason;
+import dev.ringout.imports.list.Words;
+import dev.ringout.source.Severity;
+import dev.ringout.sheet.Row;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.regex.Pattern;
+
+/**
+ * What a list itself leaves open: an end with a question mark, two pins with a stroke between,
+ * numbers from and to that may be four wires, rows that are left out, and remarks that change a
+ * wire. A form that most cells of a column have is the column's way of writing.
+ */
+final class Doubts {
+  private static final Pattern STROKE =
+      Pattern.compile(
+          "(?:.*[\\s:.-])?[A-Za-z]?\\d{1,3}[A-Za-z]?\\s*/\\s*(?:.*[:.-])?[A-Za-z]?\\d{1,3}[A-Za-z]?");
+  private static final Pattern STROKE_IN_POINT =
+      Pattern.compile(
+          "[A-Z]{1,4}\\d{1,4}[:.-][A-Za-z]?\\d{1,3}[A-Za-z]?\\s*/\\s*(?:[A-Z]{1,4}\\d{1,4}[:.-])?[A-Za-z]?\\d{1,3}[A-Za-z]?");
+
+  /** Greek and Cyrillic letters look like Latin ones. */
+  private static final Pattern LOOK_ALIKE = Pattern.compile(".*[\u0370-\u03ff\u0400-\u04ff].*");
+
+  private static final Pattern NUMBERS = Pattern.compile("\\d{1,3}\\s?-\\s?\\d{1,3}");
+  private static final Pattern MEASURE = Pattern.compile("\\d+[.,]\\d+ ?(mm|cm|m|ft|in|V|A)");
+  private static final Pattern BLANKS = Pattern.compile("\\d{1,3}( \\d{1,3})+");
+  private static final Pattern DOTS = Pattern.compile("[.\u2026\u22ee:]{2,}|\u2026");
+  private static final Pattern SUPERSCRIPT = Pattern.compile(".*[\u00b9\u00b2\u00b3\u2070-\u2079].*");
+
+  private final ListTable table;
+  private final Words words;
+  private final ListFindings findings;
+  private final Tally tally;
+  private final Map<Pattern, Map<Integer, Boolean>> usual = new HashMap<>();
+
+  Doubts(ListTable table, Words words, ListFindings findings, Tally tally) {
+    this.table = table;
+    this.words = words;
+    this.findings = findings;
+    this.tally = tally;
+  }
+
+  /** Says what is open in a row that may hold a wire; whether it can't be read for that. */
+  boolean of(Row row) {
+    if (isLeftOut(row)) {
+      return true;
+    }
+    for (ListColumn column : table.columns()) {
+      String text = CellText.clean(row.cell(column.index()).text());
+      if (text.isEmpty()) {
+        continue;
+      }
+      if (isEnd(column.role())) {
+        if (isOpen(text, column)) {
+          lose(row, column, new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
+          return true;
+        }
+      } else if (column.role() == Role.NOTE || column.role() == Role.KEEP) {
+        remark(row, column, text);
+      }
+    }
+    return false;
+  }
+
+  private boolean isLeftOut(Row row) {
+    int filled = 0;
+    int dots = 0;
+    ListColumn first = table.columns().get(0);
+    for (ListColumn column : table.columns()) {
+      String text = CellText.clean(row.cell(column.index()).text());
+      if (!text.isEmpty()) {
+        first = filled == 0 ? column : first;
+        filled++;
+        boolean gap = DOTS.matcher(text).matches() || words.is("through", text);
+        dots += gap ? 1 : 0;
+      }
+    }
+    if (filled == 0 || dots < filled) {
+      return false;
+    }
+    String text = CellText.clean(row.cell(first.index()).text());
+    lose(row, first, new RowOddity.RowsLeftOut(text), SkipReason.ROWS_LEFT_OUT);
+    return true;
+  }
+
+  private boolean isOpen(String text, ListColumn column) {
+    boolean asked = text.endsWith("?") || text.contains("? ") || words.is("doubt", text);
+    boolean either = text.length() < 40 && words.mentions("either", text);
+    return (asked && text.length() > 1)
+        || either
+        || STROKE_IN_POINT.matcher(text).matches()
+        || isUnusual(STROKE, text, column)
+        || isUnusual(LOOK_ALIKE, text, column)
+        || isUnusual(NUMBERS, text, column)
+        || isUnusual(BLANKS, text, column)
+        || isUnusual(SUPERSCRIPT, text, column)
+        || isUnusual(MEASURE, text, column);
+  }
+
+  /** Whether a text is of a form that not even a half of the column has. */
+  private boolean isUnusual(Pattern form, String text, ListColumn column) {
+    return form.matcher(text).matches()
+        && !usual
+            .computeIfAbsent(form, key -> new HashMap<>())
+            .computeIfAbsent(column.index(), key -> isUsual(form, column));
+  }
+
+  private boolean isUsual(Pattern form, ListColumn column) {
+    int filled = 0;
+    int like = 0;
+    for (Row row : table.body()) {
+      String text = CellText.clean(row.cell(column.index()).text());
+      filled += text.isEmpty() ? 0 : 1;
+      like += form.matcher(text).matches() ? 1 : 0;
+    }
+    return like * 2 >= filled && like > 1;
+  }
+
+  private void remark(Row row, ListColumn column, String text) {
+    if (words.is("quantity", column.heading()) && CellText.isDigits(text) && !text.equals("1")) {
+      findings.warning(table.place(row, column), new RowOddity.SeveralWires(text));
+    } else if (text.length() < 200 && words.mentions("changes wire", text)) {
+      findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(text));
+    }
+  }
+
+  private void lose(Row row, ListColumn column, RowOddity oddity, SkipReason why) {
+    findings.add(Severity.ERROR, table.place(row, column), column.heading(), oddity);
+    tally.skip(row.number(), why);
+  }
+
+  private static boolean isEnd(Role role) {
+    return switch (role) {
+      case FROM, FROM_PIN, TO, TO_PIN, FAR, FAR_PIN -> true;
+      default -> false;
+    };
+  }
+}
