@@ -29,6 +29,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -348,6 +349,17 @@ final class ImportCommand implements Callable<Integer> {
     if (name.endsWith(".xls") || name.endsWith(".ods")) {
       throw wrong("-o " + file + ": a harness file is written as .xlsx, .csv or a folder");
     }
+    String stays = sheetThatStays(file, sheets);
+    if (!stays.isEmpty()) {
+      output
+          .err()
+          .println(
+              "ringout: "
+                  + stays
+                  + " stands in this folder, is no sheet of this list, and would become a part of"
+                  + " its harness: choose another folder");
+      return ExitCode.CANNOT_WRITE;
+    }
     return output.write(file, beside -> OutFile.folder(beside, sheets), force);
   }
 
@@ -370,6 +382,26 @@ final class ImportCommand implements Callable<Integer> {
                   + " is not in it: write an .xlsx or a folder to keep it");
     }
     return written;
+  }
+
+  /** A sheet of another harness in the folder, which would be read with the new ones; or empty. */
+  private static String sheetThatStays(Path folder, List<OutSheet> sheets) {
+    if (!Files.isDirectory(folder)) {
+      return "";
+    }
+    Set<String> written = new LinkedHashSet<>();
+    sheets.forEach(sheet -> written.add(sheet.name().toLowerCase(Locale.ROOT) + ".csv"));
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .map(file -> String.valueOf(file.getFileName()))
+          .filter(name -> name.toLowerCase(Locale.ROOT).endsWith(".csv"))
+          .filter(name -> !written.contains(name.toLowerCase(Locale.ROOT)))
+          .sorted()
+          .findFirst()
+          .orElse("");
+    } catch (IOException e) {
+      return "";
+    }
   }
 
   private Map<String, String> header(ImportResult result) {

@@ -107,11 +107,14 @@ public final class ListImporter {
       readSheet(sheet, tables);
     }
     new WireEnds(list, twoRows, findings).join();
-    new UnusedOptions(options, findings)
-        .report(Place.of(shownName), sheets.stream().map(SheetTables::grid).toList(), weighed);
     Built built =
         new HarnessBuilder(list, words, options, twoRows, findings, comments, noteHeading)
             .build(Place.of(shownName));
+    Set<String> items = new HashSet<>();
+    built.wiring().wires().forEach(wire -> items.addAll(List.of(wire.from().ref(), wire.to().ref())));
+    new UnusedOptions(options, findings)
+        .report(
+            Place.of(shownName), sheets.stream().map(SheetTables::grid).toList(), weighed, items);
     built.duplicates().forEach(this::countAsSkipped);
     List<CellBalance> cells = balance(sheets, built.wiring());
     if (built.wiring().wires().isEmpty() && built.wiring().links().isEmpty()) {
@@ -200,7 +203,7 @@ public final class ListImporter {
       }
     }
     new UnusedOptions(options, findings)
-        .report(whole, sheets.stream().map(SheetTables::grid).toList(), weighed);
+        .report(whole, sheets.stream().map(SheetTables::grid).toList(), weighed, Set.of());
     return new ImportResult(
         List.of(),
         Wiring.NONE,

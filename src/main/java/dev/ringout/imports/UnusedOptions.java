@@ -5,12 +5,16 @@ import dev.ringout.imports.list.Grid;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListFindings;
+import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Said;
 import dev.ringout.imports.list.SheetOddity;
 import dev.ringout.imports.list.Weighed;
 import dev.ringout.source.Place;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
 /** What the user said of sheets, tables and columns that the list does not have. */
 final class UnusedOptions {
@@ -23,11 +27,19 @@ final class UnusedOptions {
   }
 
   /** An option that fits nothing is a slip that would go unseen, or a profile of another list. */
-  void report(Place whole, List<Grid> sheets, List<Weighed> tables) {
+  void report(Place whole, List<Grid> sheets, List<Weighed> tables, Set<String> items) {
     for (String name : options.columns().keySet()) {
       boolean used = tables.stream().anyMatch(table -> hasColumn(table, name));
       if (!used) {
         findings.error(whole, new SheetOddity.ColumnNotFound(name));
+      }
+    }
+    for (Weighed table : tables) {
+      saidTwice(table);
+    }
+    for (String item : options.onePoint()) {
+      if (!items.isEmpty() && items.stream().noneMatch(one -> isSame(one, item))) {
+        findings.error(whole, new SheetOddity.ItemNotFound(item));
       }
     }
     for (String heading : options.joinBy()) {
@@ -51,6 +63,27 @@ final class UnusedOptions {
                   .anyMatch(table -> (table.sheet() + "!" + table.firstCell()).equals(where));
       if (!where.isEmpty() && !fits) {
         findings.error(whole, new SheetOddity.SheetNotFound(where));
+      }
+    }
+  }
+
+  private static boolean isSame(String one, String item) {
+    return CellText.refKey(one).equals(CellText.refKey(item));
+  }
+
+  /** Two columns can't be one end both. */
+  private void saidTwice(Weighed table) {
+    Map<Role, ListColumn> said = new EnumMap<>(Role.class);
+    for (ListColumn column : table.best().table().columns()) {
+      boolean several =
+          switch (column.role()) {
+            case KEEP, NOTE, POINTS -> true;
+            default -> false;
+          };
+      if (column.isSaid() && !several && said.putIfAbsent(column.role(), column) != null) {
+        findings.error(
+            table.best().table().grid().place(0, column.index()),
+            new SheetOddity.RoleSaidTwice(column.role().title()));
       }
     }
   }

@@ -92,4 +92,14 @@ final class SheetOddityJson implements SheetOddity.Cases<Reason> {
   public Reason nameColumnNotFound(SheetOddity.NameColumnNotFound odd) {
     return Reason.of("name-column-not-found").with("heading", odd.heading());
   }
+
+  @Override
+  public Reason roleSaidTwice(SheetOddity.RoleSaidTwice odd) {
+    return Reason.of("role-said-twice").with("role", odd.role());
+  }
+
+  @Override
+  public Reason itemNotFound(SheetOddity.ItemNotFound odd) {
+    return Reason.of("item-not-found").with("item", odd.item());
+  }
 }

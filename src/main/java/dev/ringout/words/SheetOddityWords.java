@@ -116,4 +116,14 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
   public OddityWords nameColumnNotFound(SheetOddity.NameColumnNotFound odd) {
     return OddityWords.of("no column is headed \"" + odd.heading() + "\", which --join-by names");
   }
+
+  @Override
+  public OddityWords roleSaidTwice(SheetOddity.RoleSaidTwice odd) {
+    return OddityWords.of("this column too is said to be " + odd.role() + ": one column is one end");
+  }
+
+  @Override
+  public OddityWords itemNotFound(SheetOddity.ItemNotFound odd) {
+    return OddityWords.of("no item is called \"" + odd.item() + "\", which --one-point names");
+  }
 }

@@ -269,7 +269,11 @@ final class Columns {
 
   /** Pins of one item among several; a supply's pin may stand on many rows. */
   private boolean canBeOfRow(ListColumn column) {
-    boolean open = column.role() == Role.KEEP && !column.heading().isEmpty() && !column.known();
+    boolean open =
+        column.role() == Role.KEEP
+            && !column.isSaid()
+            && !column.heading().isEmpty()
+            && !column.known();
     return canBePoints(column) || (open && profile(column).looksLikePins());
   }
 
@@ -578,6 +582,9 @@ final class Columns {
   }
 
   private boolean canBePoints(ListColumn column) {
+    if (column.isSaid() && column.role() != Role.POINTS && column.role() != Role.PIN) {
+      return false;
+    }
     ColumnProfile cells = profile(column);
     boolean designated = column.role() == Role.KEEP && Ends.isDesignator(column.heading());
     return column.role() == Role.POINTS

@@ -47,6 +47,11 @@ final class Grammars {
     if (texts.size() < 2) {
       return Judged.AS_IT_LOOKS;
     }
+    for (String separator : List.of(":", ".")) {
+      if (parted(texts, separator).size() * 100 >= texts.size() * 85) {
+        return new Judged(Grammar.separatedBy(separator), Optional.empty());
+      }
+    }
     List<Ends.Text> lookLikePoints =
         texts.stream().map(ends::parse).filter(end -> !end.pin().isEmpty()).toList();
     if (lookLikePoints.size() * 10 >= texts.size() * 6) {

@@ -36,7 +36,11 @@ final class HeadingLess {
   /** Columns of which nothing is known yet but that two of them can name ends; else none. */
   static List<ListColumn> open(List<Row> rows, int width, Words words, HeadingReader said) {
     List<Row> dense = rows.stream().filter(row -> filled(row) >= 2).toList();
-    if (dense.size() < 3) {
+    boolean saidAny = false;
+    for (int column = 1; column <= width; column++) {
+      saidAny |= said.byLetter(column).isPresent();
+    }
+    if (dense.size() < (saidAny ? 1 : 3)) {
       return List.of();
     }
     Map<Integer, ColumnProfile> profiles = ColumnProfile.of(dense, 1, width, words);

@@ -59,6 +59,32 @@ public sealed interface SheetOddity extends Oddity {
     }
   }
 
+  /** The user says of two columns that they are one and the same end. */
+  record RoleSaidTwice(String role) implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.HEADING;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.roleSaidTwice(this);
+    }
+  }
+
+  /** The user names an item that the list does not have. */
+  record ItemNotFound(String item) implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.HEADING;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.itemNotFound(this);
+    }
+  }
+
   /** Cells of which nothing is made hold points. */
   record PointsUnused(int cells, List<String> places) implements SheetOddity {
     /** Keeps a copy of what is listed. */
@@ -278,6 +304,10 @@ public sealed interface SheetOddity extends Oddity {
     T sheetNotFound(SheetNotFound odd);
 
     T pointsUnused(PointsUnused odd);
+
+    T roleSaidTwice(RoleSaidTwice odd);
+
+    T itemNotFound(ItemNotFound odd);
 
     T columnsWithoutWires(ColumnsWithoutWires odd);
 

@@ -1,6 +1,7 @@
 package dev.ringout.imports.rows;
 
 import dev.ringout.cells.CellText;
+import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
@@ -30,8 +31,12 @@ final class Doubts {
   /** Greek and Cyrillic letters look like Latin ones. */
   private static final Pattern LOOK_ALIKE = Pattern.compile(".*[\u0370-\u03ff\u0400-\u04ff].*");
 
+  private static final Pattern POINT_RANGE =
+      Pattern.compile("[A-Z]{1,4}\\d{1,4}[:.-]\\w{1,4}\\s*(to|thru|through|bis|\u00e0|hasta|tot)\\s*\\S{1,12}");
+
   private static final Pattern NUMBERS = Pattern.compile("\\d{1,3}\\s?-\\s?\\d{1,3}");
   private static final Pattern MEASURE = Pattern.compile("\\d+[.,]\\d+ ?(mm|cm|m|ft|in|V|A)");
+  private static final Pattern LETTERS = Pattern.compile("[A-Za-z]\\s?/\\s?[A-Za-z]");
   private static final Pattern BLANKS = Pattern.compile("\\d{1,3}( \\d{1,3})+");
   private static final Pattern DOTS = Pattern.compile("[.\u2026\u22ee:]{2,}|\u2026");
   private static final Pattern SUPERSCRIPT = Pattern.compile(".*[\u00b9\u00b2\u00b3\u2070-\u2079].*");
@@ -97,13 +102,35 @@ final class Doubts {
     boolean either = text.length() < 40 && words.mentions("either", text);
     return (asked && text.length() > 1)
         || either
+        || (isPin(column.role()) && isNoPin(text))
         || STROKE_IN_POINT.matcher(text).matches()
         || isUnusual(STROKE, text, column)
         || isUnusual(LOOK_ALIKE, text, column)
+        || POINT_RANGE.matcher(text).matches()
         || isUnusual(NUMBERS, text, column)
         || isUnusual(BLANKS, text, column)
+        || isUnusual(LETTERS, text, column)
         || isUnusual(SUPERSCRIPT, text, column)
         || isUnusual(MEASURE, text, column);
+  }
+
+  /** What no pin is called: a remark, an arrow, another full point beside it. */
+  private boolean isNoPin(String text) {
+    boolean several = text.indexOf(';') > 0 || text.indexOf(',') > 0;
+    boolean point = false;
+    for (String piece : several ? text.split("\\s*[;,]\\s*", -1) : new String[0]) {
+      point |= Ends.looksLikePoint(piece);
+    }
+    return point
+        || text.contains("->")
+        || text.indexOf('\u2192') > 0
+        || words.mentions("changes wire", text)
+        || words.mentions("joins", text)
+        || (text.indexOf(' ') > 0 && words.mentions("and", text));
+  }
+
+  private static boolean isPin(Role role) {
+    return role == Role.FROM_PIN || role == Role.TO_PIN || role == Role.FAR_PIN;
   }
 
   /** Whether a text is of a form that not even a half of the column has. */

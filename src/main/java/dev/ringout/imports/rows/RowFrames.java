@@ -74,11 +74,7 @@ final class RowFrames {
       only = cell.text();
       struck += cell.isStruck() ? 1 : 0;
       same += headed && isSame(cell.text(), column.heading()) ? 1 : 0;
-      boolean remark =
-          switch (column.role()) {
-            case NOTE, KEEP, FROM, TO, FAR -> true;
-            default -> false;
-          };
+      boolean remark = column.role() != Role.PIN;
       // With a sign before it the word explains a colour, and says nothing of the row.
       boolean explains = cell.text().startsWith("=");
       deleted |=
@@ -99,7 +95,7 @@ final class RowFrames {
     if (deleted || (filled > 2 && isCommentedOut(row))) {
       return Frame.DELETED;
     }
-    if (isFurniture(row)) {
+    if (isFurniture(row) || isTotal(row)) {
       return Frame.NOTE;
     }
     Frame frame = filled <= 2 ? shortRow(row, filled, CellText.clean(only)) : Frame.CONTENT;
@@ -114,6 +110,12 @@ final class RowFrames {
   /** Says once what holds for the table as a whole. */
   void report(ListFindings findings) {
     fills.report(findings);
+  }
+
+  /** A row that begins with "Total". */
+  private boolean isTotal(Row row) {
+    String first = CellText.clean(firstText(row)).replaceFirst("\\s*:$", "");
+    return first.length() > 3 && words.is("total", first);
   }
 
   /** A row of the page's furniture: an end that is called "Date" or "Sheet". */

@@ -19,12 +19,19 @@ import dev.ringout.sheet.Row;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The evidence for and against one way to read a table. */
 final class EvidenceOf {
+  /** A part's number or a short name in capitals: {@code 75ALS162}, {@code TEST}. */
+  private static final Pattern ITEM_LIKE =
+      Pattern.compile("(?=.*[A-Z])(?=.*\\d)[A-Z0-9][A-Z0-9_./-]{1,19}");
+
   private final Region region;
   private final Proposal proposal;
   private final ListTable table;
@@ -174,7 +181,8 @@ final class EvidenceOf {
   private void pinBesidePoints(Role item, Role pin) {
     for (ListColumn column : table.columns()) {
       boolean full = column.role() == item && !column.isSaid() && mostlyPoints(column);
-      if (full && has(pin)) {
+      boolean wholePin = column.role() == pin && !column.isSaid() && mostlyPoints(column);
+      if ((full && has(pin)) || (wholePin && has(item))) {
         add(Kind.COLUMN_MATTERS, -60, column.heading());
       }
     }
@@ -208,7 +216,7 @@ final class EvidenceOf {
     } else {
       add(Kind.NO_END_NAMED, 0);
     }
-    itemUnnamed(-5);
+    itemUnnamed(-40);
     Share both = outcome.foundAtBothEnds();
     if (both.percent() >= 40) {
       add(Kind.FOUND_AT_BOTH_ENDS, 40, both);
@@ -257,6 +265,7 @@ final class EvidenceOf {
       if (column.role() == Role.POINTS) {
         boolean item =
             column.isSaid()
+                || ITEM_LIKE.matcher(column.heading()).matches()
                 || Ends.isDesignator(firstWord(column.heading()))
                 || Ends.isDesignator(lastWord(column.heading()))
                 || (column.known()
@@ -271,7 +280,7 @@ final class EvidenceOf {
       add(Kind.ITEMS_IN_HEADINGS, Math.min(named, 3) * 20, new Share(named, named + unknown));
     }
     if (unknown > 0) {
-      add(Kind.HEADINGS_UNKNOWN, -10 * Math.min(unknown, 4), new Share(unknown, named + unknown));
+      add(Kind.HEADINGS_UNKNOWN, -30 * Math.min(unknown, 2), new Share(unknown, named + unknown));
     }
     acrossRows();
     Share once = outcome.pointsOnce();
@@ -423,11 +432,12 @@ final class EvidenceOf {
       add(Kind.SELF, -40, self);
     }
     columnsThatMatter();
+    partsPoints();
     measurements();
     for (ListColumn column : table.columns()) {
       if (looksUnused(column)) {
-        boolean block = table.layout() == Layout.BLOCK;
-        add(Kind.COLUMN_UNUSED, block ? -10 : -20, column.heading());
+        boolean block = table.layout() == Layout.BLOCK && region.headingRow() > 0;
+        add(Kind.COLUMN_UNUSED, block ? -20 : -60, column.heading());
       }
     }
     if (region.outside() > 2) {
@@ -593,6 +603,80 @@ final class EvidenceOf {
     }
   }
 
+  /** Whether a column says once more which points its rows' wires join, as a helper column does. */
+  private boolean repeatsEnds(ListColumn column) {
+    Map<Integer, Set<String>> ends = new LinkedHashMap<>();
+    for (var wire : outcome.wires()) {
+      Set<String> own = ends.computeIfAbsent(wire.place().row(), row -> new HashSet<>());
+      own.add(key(wire.from().toString()));
+      own.add(key(wire.to().toString()));
+      wire.also().forEach(end -> own.add(key(end.toString())));
+    }
+    int filled = 0;
+    int again = 0;
+    for (Row row : table.body()) {
+      String text = CellText.clean(row.cell(column.index()).text());
+      if (Ends.looksLikePoint(text)) {
+        filled++;
+        again += ends.getOrDefault(row.number(), Set.of()).contains(key(text)) ? 1 : 0;
+      }
+    }
+    return filled > 0 && again * 10 >= filled * 9;
+  }
+
+  private static String key(String point) {
+    return point.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9+]", "");
+  }
+
+  /** A column beside an end that tells apart rows which join one and the same point. */
+  private void partsPoints() {
+    Map<String, Set<Integer>> rowsOfPoint = new LinkedHashMap<>();
+    for (var wire : outcome.wires()) {
+      for (var end : List.of(wire.from(), wire.to())) {
+        if (end.hasPin() && !words.mentions("joint", end.item())) {
+          rowsOfPoint
+              .computeIfAbsent(end.toString(), point -> new LinkedHashSet<>())
+              .add(wire.place().row());
+        }
+      }
+    }
+    Map<Integer, Row> rows = new LinkedHashMap<>();
+    table.body().forEach(row -> rows.put(row.number(), row));
+    for (ListColumn column : table.columns()) {
+      if (column.role() == Role.KEEP && !column.isSaid() && isBesideAnEnd(column)) {
+        int parted = 0;
+        int repeated = 0;
+        for (Set<Integer> own : rowsOfPoint.values()) {
+          Set<String> texts = new HashSet<>();
+          own.forEach(
+              number ->
+                  texts.add(
+                      CellText.clean(
+                          rows.getOrDefault(number, new Row(number, List.of()))
+                              .cell(column.index())
+                              .text())));
+          repeated += own.size() > 1 ? 1 : 0;
+          boolean shortTexts = texts.stream().allMatch(text -> text.length() <= 8);
+          parted += own.size() > 1 && texts.size() == own.size() && shortTexts ? 1 : 0;
+        }
+        if (repeated > 0 && parted * 2 > repeated) {
+          add(Kind.COLUMN_MATTERS, -60, column.heading());
+        }
+      }
+    }
+  }
+
+  private boolean isBesideAnEnd(ListColumn column) {
+    return table.columns().stream()
+        .filter(one -> Math.abs(one.index() - column.index()) == 1)
+        .anyMatch(
+            one ->
+                switch (one.role()) {
+                  case FROM, FROM_PIN, TO, TO_PIN, FAR, FAR_PIN, PIN -> true;
+                  default -> false;
+                });
+  }
+
   /** A column of points or items, or with a word for one over it, of which nothing is made. */
   private boolean looksUnused(ListColumn column) {
     if (column.role() != Role.KEEP || column.isSaid()) {
@@ -607,8 +691,8 @@ final class EvidenceOf {
       like += Ends.looksLikePoint(text) ? 1 : 0;
       names += !text.isEmpty() && text.length() <= 16 && text.indexOf(' ') < 0 ? 1 : 0;
     }
-    boolean named = like * 10 >= filled * 6;
-    boolean often = filled * 2 >= Math.min(200, table.body().size());
+    boolean named = like * 10 >= filled * 4 && like > 1 && !repeatsEnds(column);
+    boolean often = filled * 5 >= Math.min(200, table.body().size());
     boolean worded =
         words.mentions("from", column.heading())
             || words.mentions("to", column.heading())

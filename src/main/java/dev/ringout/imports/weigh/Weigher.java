@@ -263,6 +263,12 @@ public final class Weigher {
     }
     said.add("--layout");
     said.add(where + one.layout().word());
+    boolean unnamed =
+        one.evidence().stream().anyMatch(found -> found.kind() == Evidence.Kind.ITEM_UNNAMED);
+    if (unnamed) {
+      said.add("--item");
+      said.add(where + one.proposal().table().grid().name());
+    }
     boolean several = all.stream().filter(other -> other.layout() == one.layout()).count() > 1;
     if (!several) {
       return said;
