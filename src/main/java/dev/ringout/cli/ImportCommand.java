@@ -210,7 +210,7 @@ final class ImportCommand implements Callable<Integer> {
                 ? ImportJson.write(list)
                 : ImportText.write(
                     answer.value().shownName(),
-                    spec.commandLine().getParseResult().originalArgs(),
+                    typed(),
                     list,
                     output.showsColour()));
     output.err().print(ProblemText.lines(answer.problems()));
@@ -222,6 +222,14 @@ final class ImportCommand implements Callable<Integer> {
       return written;
     }
     return answer.value().isUnderstood() ? ExitCode.DONE : ExitCode.NOT_UNDERSTOOD;
+  }
+
+  /** What was typed behind the command's name. */
+  private List<String> typed() {
+    return spec.commandLine().getParseResult().originalArgs().stream()
+        .dropWhile(word -> !word.equals(spec.name()))
+        .skip(1)
+        .toList();
   }
 
   private int refuse(Answer.Refused<ImportJob.Result> answer) {
