@@ -209,10 +209,7 @@ final class ImportCommand implements Callable<Integer> {
             json
                 ? ImportJson.write(list)
                 : ImportText.write(
-                    answer.value().shownName(),
-                    typed(),
-                    list,
-                    output.showsColour()));
+                    answer.value().shownName(), typed(), list, output.showsColour()));
     output.err().print(ProblemText.lines(answer.problems()));
     int written = outputFile.isPresent() ? write(outputFile.get(), list) : ExitCode.DONE;
     if (written == ExitCode.DONE) {

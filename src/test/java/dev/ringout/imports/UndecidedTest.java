@@ -184,8 +184,7 @@ class UndecidedTest {
     Path both = list(PLAIN + "\n\n" + LETTERS);
     List<List<String>> commands = commands(run(both).out());
     List<String> none = commands.get(commands.size() - 1);
-    assertEquals(
-        List.of("ringout", "import", both.toString(), "--layout", "unit!A6!none"), none);
+    assertEquals(List.of("ringout", "import", both.toString(), "--layout", "unit!A6!none"), none);
     assertEquals(List.of("J1-1 > P2-1", "J1-2 > P2-2"), wires(both, "--layout", "unit!A6!none"));
   }
 
