@@ -3,6 +3,7 @@ package dev.ringout.cli;
 import dev.ringout.Ringout;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ImportResult;
+import dev.ringout.imports.list.OddityKind;
 import dev.ringout.imports.list.Words;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.ImportJob;
@@ -11,6 +12,7 @@ import dev.ringout.json.ProfileJson;
 import dev.ringout.print.ImportedSheets;
 import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.OutSheet;
+import dev.ringout.source.Severity;
 import dev.ringout.text.ImportText;
 import dev.ringout.text.ProfileText;
 import dev.ringout.words.ProblemText;
@@ -127,7 +129,7 @@ final class ImportCommand implements Callable<Integer> {
       paramLabel = "LAYOUT",
       description =
           "How a table tells its wires: from-to, block, terminals, net-list, row-nets, wire-ends,"
-              + " item-to-points, marks, open-ended, pin-names or none.")
+              + " item-to-points, paths, marks, open-ended, pin-names or none.")
   private List<String> layouts = new ArrayList<>();
 
   @Option(
@@ -207,10 +209,7 @@ final class ImportCommand implements Callable<Integer> {
             json
                 ? ImportJson.write(list)
                 : ImportText.write(
-                    answer.value().shownName(),
-                    spec.commandLine().getParseResult().originalArgs(),
-                    list,
-                    output.showsColour()));
+                    answer.value().shownName(), typed(), list, output.showsColour()));
     output.err().print(ProblemText.lines(answer.problems()));
     int written = outputFile.isPresent() ? write(outputFile.get(), list) : ExitCode.DONE;
     if (written == ExitCode.DONE) {
@@ -220,6 +219,14 @@ final class ImportCommand implements Callable<Integer> {
       return written;
     }
     return answer.value().isUnderstood() ? ExitCode.DONE : ExitCode.NOT_UNDERSTOOD;
+  }
+
+  /** What was typed behind the command's name. */
+  private List<String> typed() {
+    return spec.commandLine().getParseResult().originalArgs().stream()
+        .dropWhile(word -> !word.equals(spec.name()))
+        .skip(1)
+        .toList();
   }
 
   private int refuse(Answer.Refused<ImportJob.Result> answer) {
@@ -306,9 +313,21 @@ final class ImportCommand implements Callable<Integer> {
     return written;
   }
 
+  /** An option that fits nothing: a slip, or the profile of another list. */
+  private static boolean namesWhatIsNotThere(ImportResult result) {
+    return result.findings().stream()
+        .anyMatch(
+            finding ->
+                finding.severity() == Severity.ERROR && finding.kind() == OddityKind.HEADING);
+  }
+
   private int write(Path file, ImportResult result) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     List<OutSheet> sheets = ImportedSheets.of(result, header(result));
+    if (namesWhatIsNotThere(result)) {
+      output.err().println("ringout: the options name what is not there, so nothing is written");
+      return ExitCode.NOT_UNDERSTOOD;
+    }
     if (!result.joinsAnything()) {
       output
           .err()

@@ -187,17 +187,17 @@ final class RowOddityJson implements RowOddity.Cases<Reason> {
 
   @Override
   public Reason endInDoubt(RowOddity.EndInDoubt odd) {
-    return Reason.of("end-in-doubt").with("end", odd.text());
+    return Reason.of("end-in-doubt").with("end", odd.end());
   }
 
   @Override
   public Reason rowsLeftOut(RowOddity.RowsLeftOut odd) {
-    return Reason.of("rows-left-out").with("row", odd.text());
+    return Reason.of("rows-left-out").with("row", odd.row());
   }
 
   @Override
   public Reason remarkMayChange(RowOddity.RemarkMayChange odd) {
-    return Reason.of("remark-may-change").with("remark", odd.text());
+    return Reason.of("remark-may-change").with("remark", odd.remark());
   }
 
   @Override

@@ -231,17 +231,17 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords endInDoubt(RowOddity.EndInDoubt odd) {
-    return OddityWords.of("\"" + odd.text() + "\" leaves open which point it is; write one point, or one row for each");
+    return OddityWords.of("\"" + odd.end() + "\" leaves open which point it is; write one point, or one row for each");
   }
 
   @Override
   public OddityWords rowsLeftOut(RowOddity.RowsLeftOut odd) {
-    return OddityWords.of("\"" + odd.text() + "\" stands for rows that are left out: write each");
+    return OddityWords.of("\"" + odd.row() + "\" stands for rows that are left out: write each");
   }
 
   @Override
   public OddityWords remarkMayChange(RowOddity.RemarkMayChange odd) {
-    return OddityWords.of("the remark \"" + odd.text() + "\" may change this wire; the wire is read as its other cells say");
+    return OddityWords.of("the remark \"" + odd.remark() + "\" may change this wire; the wire is read as its other cells say");
   }
 
   @Override

@@ -91,6 +91,8 @@ class EveryOddityTest {
             true,
             Role.class,
             Role.GAUGE,
+            Layout.class,
+            Layout.NET_LIST,
             RowOddity.Mark.class,
             new RowOddity.Mark("X", 2),
             WiringOddity.Run.class,

@@ -488,7 +488,7 @@ public sealed interface RowOddity extends Oddity {
   }
 
   /** An end that the list itself leaves open: a question mark, "or", a range without its wires. */
-  record EndInDoubt(String text) implements RowOddity {
+  record EndInDoubt(String end) implements RowOddity {
     @Override
     public OddityKind kind() {
       return OddityKind.IN_DOUBT;
@@ -501,7 +501,7 @@ public sealed interface RowOddity extends Oddity {
   }
 
   /** A row that stands for rows which are left out. */
-  record RowsLeftOut(String text) implements RowOddity {
+  record RowsLeftOut(String row) implements RowOddity {
     @Override
     public OddityKind kind() {
       return OddityKind.IN_DOUBT;
@@ -514,7 +514,7 @@ public sealed interface RowOddity extends Oddity {
   }
 
   /** A remark that may change the wire of its row. */
-  record RemarkMayChange(String text) implements RowOddity {
+  record RemarkMayChange(String remark) implements RowOddity {
     @Override
     public OddityKind kind() {
       return OddityKind.IN_DOUBT;

@@ -10,6 +10,7 @@ import dev.ringout.harness.Wire;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.ImportResult.RowCounts;
 import dev.ringout.imports.list.SkipReason;
+import dev.ringout.source.Problem;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.units.Length;
 import dev.ringout.words.ImportWords;
@@ -457,7 +458,8 @@ class KblImporterTest {
   }
 
   @Test
-  void many_values_of_an_unknown_unit_are_one_problem_with_their_number() throws Exception {
+  void many_values_of_an_unknown_unit_are_each_found_and_printed_as_one_with_their_number()
+      throws Exception {
     String text = with("\"l1\"><Unit_component>mm<", "\"l1\"><Unit_component>furlong<");
     String connection =
         text.substring(
@@ -481,8 +483,14 @@ class KblImporterTest {
             text.replace(
                 "<Connector_occurrence id=\"j1\">", more + "<Connector_occurrence id=\"j1\">"));
     assertEquals(34, ends(result).size());
-    assertSaid(result, "warning", "31", "furlong");
-    assertEquals(1, findings(result).stream().filter(one -> one.contains("furlong")).count());
+    assertEquals(31, findings(result).stream().filter(one -> one.contains("furlong")).count());
+    List<String> printed =
+        ImportWords.grouped(result.findings()).stream()
+            .map(Problem::text)
+            .filter(one -> one.contains("furlong"))
+            .toList();
+    assertEquals(1, printed.size(), printed.toString());
+    assertTrue(printed.get(0).contains("31 in all"), printed.get(0));
   }
 
   @ParameterizedTest
