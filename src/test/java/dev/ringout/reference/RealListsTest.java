@@ -66,6 +66,10 @@ class RealListsTest {
 
   /** What a user says who was asked, in the words that the answer names. */
   private static ImportOptions as(Layout layout) {
+    return of("", layout);
+  }
+
+  private static ImportOptions of(String where, Layout layout) {
     return new ImportOptions(
         Map.of(),
         Set.of(),
@@ -77,7 +81,7 @@ class RealListsTest {
             Set.of(),
             List.of(),
             List.of(),
-            List.of(new Said<>("", layout)),
+            List.of(new Said<>(where, layout)),
             List.of(),
             List.of(),
             Set.of()));
@@ -144,7 +148,7 @@ class RealListsTest {
   /** Source: elcano/elcano, MIT licence. */
   @Test
   void a_power_list_of_end_1_and_end_2_has_21_nets() throws Exception {
-    ImportedList list = read("self-driving-trike/Wiring_C2Mega.xls");
+    ImportedList list = read("self-driving-trike/Wiring_C2Mega.xls", of("Power", Layout.FROM_TO));
     assertEquals(42, list.sheet("Power").get(0).rows().wire());
     Map<String, Set<String>> nets = list.nets();
     Set<Set<String>> power =
@@ -210,7 +214,7 @@ class RealListsTest {
   /** Source: elcano/elcano, MIT licence. */
   @Test
   void nets_by_devices_have_every_pin_once_and_spare_rows_apart() throws Exception {
-    ImportedList list = read("self-driving-trike/Signals_C6Trio.xls");
+    ImportedList list = read("self-driving-trike/Signals_C6Trio.xls", as(Layout.ROW_NETS));
     Set<String> x1 =
         Stream.concat(list.pins().stream(), list.nets().keySet().stream())
             .filter(point -> point.startsWith("X1-"))
@@ -226,7 +230,7 @@ class RealListsTest {
   @ParameterizedTest
   @CsvSource({"HighLevel.xlsx, 52", "Signals_C6Dan.xlsx, 20"})
   void other_matrices_of_the_same_project_are_read_too(String file, int atLeast) throws Exception {
-    ImportedList list = read("self-driving-trike/" + file);
+    ImportedList list = read("self-driving-trike/" + file, as(Layout.ROW_NETS));
     assertTrue(list.wires().size() >= atLeast, file + ": " + list.wires().size());
   }
 
@@ -279,7 +283,7 @@ class RealListsTest {
   /** Source: lowobservable/channel, ISC-style licence. */
   @Test
   void an_open_document_list_has_42_signals_39_of_them_with_a_full_chain() throws Exception {
-    ImportedList list = read("mainframe-channel/adapter1_pinout.ods");
+    ImportedList list = read("mainframe-channel/adapter1_pinout.ods", as(Layout.ROW_NETS));
     assertEquals(42, list.sheet("Pins").get(0).rows().wire());
     Map<String, Long> wiresOfSignal =
         count(

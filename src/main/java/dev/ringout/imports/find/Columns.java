@@ -385,6 +385,8 @@ final class Columns {
         side = Role.KEEP;
       } else if (column.role() == Role.ITEM) {
         at = column.index();
+      } else if (column.role() == Role.KEEP && column.index() == at + 1 && namesStrips(column)) {
+        at = column.index();
       } else if (column.role() == Role.PIN && column.index() > at + 1) {
         // A column of counts at the end of the row is no pin of the end further left.
         side = Role.KEEP;
@@ -398,6 +400,11 @@ final class Columns {
         side = Role.KEEP;
       }
     }
+  }
+
+  private boolean namesStrips(ListColumn column) {
+    return profile(column).filled() > 0
+        && profile(column).mostly(profile(column).designators());
   }
 
   /** {@code Pin | From | Pin | To}: each pin before its end; whether the columns stand so. */
@@ -427,7 +434,8 @@ final class Columns {
       boolean second =
           (strip.role() == Role.FROM && before == Role.FROM)
               || (strip.role() == Role.TO && before == Role.TO);
-      boolean open = second || strip.role() == Role.ITEM;
+      boolean named = strip.role() == Role.KEEP && namesStrips(strip);
+      boolean open = second || named || strip.role() == Role.ITEM;
       if (open && !strip.heading().isEmpty() && profile(strip).canBePins()) {
         if (before == Role.FROM && after == Role.FROM_PIN) {
           set(strip, Role.FROM_STRIP, ColumnCertainty.LIKELY);

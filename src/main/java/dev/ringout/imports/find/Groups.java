@@ -42,7 +42,11 @@ final class Groups {
               && body.stream().allMatch(row -> row.cell(gap.index()).isBlank());
       int left = column;
       int right = columns.size() - column - 1;
-      if (blank && right >= 2 && isTable(0, left) && !namesEnds(column + 1)) {
+      long headed =
+          columns.subList(column + 1, columns.size()).stream()
+              .filter(one -> !one.heading().isEmpty())
+              .count();
+      if (blank && right >= 2 && headed >= 2 && isTable(0, left) && !namesEnds(column + 1)) {
         return List.of(new Span(1, column), new Span(column + 2, columns.size()));
       }
     }

@@ -98,6 +98,9 @@ final class Doubts {
   }
 
   private boolean isOpen(String text, ListColumn column) {
+    if (words.isNothing(text) || text.startsWith("#")) {
+      return false;
+    }
     boolean asked = text.endsWith("?") || text.contains("? ") || words.is("doubt", text);
     boolean either = text.length() < 40 && words.mentions("either", text);
     return (asked && text.length() > 1)
@@ -149,7 +152,9 @@ final class Doubts {
       filled += text.isEmpty() ? 0 : 1;
       like += form.matcher(text).matches() ? 1 : 0;
     }
-    return like * 10 >= filled * 9 && like > 2;
+    // Pins of a block are often written 1-1, 1-2; two pins with a stroke between are often two.
+    boolean dashed = form.equals(NUMBERS);
+    return dashed ? like * 10 >= filled * 6 && like > 1 : like * 10 >= filled * 9 && like > 2;
   }
 
   private void remark(Row row, ListColumn column, String text) {

@@ -74,7 +74,11 @@ final class RowFrames {
       only = cell.text();
       struck += cell.isStruck() ? 1 : 0;
       same += headed && isSame(cell.text(), column.heading()) ? 1 : 0;
-      boolean remark = column.role() != Role.PIN;
+      boolean remark =
+          switch (column.role()) {
+            case NOTE, KEEP, FROM, TO, FAR -> true;
+            default -> false;
+          };
       // With a sign before it the word explains a colour, and says nothing of the row.
       boolean explains = cell.text().startsWith("=");
       deleted |=

@@ -4,6 +4,7 @@ import dev.ringout.cells.CellText;
 import dev.ringout.imports.find.Proposals.Doubt;
 import dev.ringout.imports.find.Proposals.Proposal;
 import dev.ringout.imports.find.Region;
+import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Evidence;
 import dev.ringout.imports.list.Evidence.Kind;
@@ -202,7 +203,8 @@ final class EvidenceOf {
     for (ListColumn column : table.columns()) {
       boolean full = column.role() == item && !column.isSaid() && mostlyPoints(column);
       boolean wholePin = column.role() == pin && !column.isSaid() && mostlyPoints(column);
-      if ((full && has(pin)) || (wholePin && has(item))) {
+      boolean otherIsWhole = !(has(Role.FROM) && has(Role.TO));
+      if ((full && has(pin)) || (wholePin && has(item) && otherIsWhole)) {
         add(Kind.COLUMN_MATTERS, -60, column.heading());
       }
     }
@@ -475,7 +477,7 @@ final class EvidenceOf {
     for (ListColumn column : table.columns()) {
       if (looksUnused(column)) {
         boolean block = table.layout() == Layout.BLOCK && region.headingRow() > 0;
-        add(Kind.COLUMN_UNUSED, block ? -20 : -60, column.heading());
+        add(Kind.COLUMN_UNUSED, block ? -10 : -60, column.heading());
       }
     }
     if (region.outside() > 2) {
@@ -531,7 +533,10 @@ final class EvidenceOf {
                   && (column.role() == Role.ITEM || column.role() == Role.PIN))
               || (column.role() == Role.PIN && !isFirst(column));
       boolean kept = column.role() == Role.KEEP || pinOrItem;
-      if (!kept || column.isSaid() || isBlank(column)) {
+      // What is old, or hidden beside its like, was settled before.
+      boolean settled =
+          column.role() == Role.KEEP && column.certainty() == ColumnCertainty.CERTAIN;
+      if (!kept || settled || column.isSaid() || isBlank(column)) {
         continue;
       }
       String heading = column.heading();
@@ -552,6 +557,9 @@ final class EvidenceOf {
               || words.mentions("type", heading)
               || words.mentions("contact", heading)
               || words.mentions("wire", heading)
+              || words.mentions("color", heading)
+              || words.mentions("signal", heading)
+              || words.mentions("gauge", heading)
               || words.mentions("length", heading);
       boolean part =
           !other

@@ -109,6 +109,11 @@ final class Outcome {
     return !wires.isEmpty();
   }
 
+  /** Whether rows could not be read that probably are wires. */
+  boolean losesRows() {
+    return tally.skipped().stream().anyMatch(row -> row.why().lost());
+  }
+
   Tally tally() {
     return tally;
   }

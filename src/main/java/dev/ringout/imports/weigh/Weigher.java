@@ -119,7 +119,8 @@ public final class Weigher {
       return layout().tellsWires()
           && (!outcome.wires().isEmpty()
               || !outcome.nets().isEmpty()
-              || !outcome.halves().isEmpty());
+              || !outcome.halves().isEmpty()
+              || (score >= ENOUGH && outcome.losesRows()));
     }
   }
 
