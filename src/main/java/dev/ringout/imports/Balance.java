@@ -158,7 +158,10 @@ final class Balance {
           start = 0;
         }
         String text = row.cell(column).text();
-        boolean noted = own.containsKey(column) ? namesItems(text) : namesSeveral(text);
+        boolean noted =
+            own.containsKey(column)
+                ? namesItems(text)
+                : namesSeveral(text) || words.mentions("likewise", text);
         boolean said = saidRows.contains(row.number());
         if (open && !said && (holdsPoint(text) || noted)) {
           points.add(grid.place(row.number(), column));

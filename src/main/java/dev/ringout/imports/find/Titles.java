@@ -14,7 +14,10 @@ public final class Titles {
    */
   public static String item(String title, Words words) {
     String text = CellText.clean(title);
-    String[] parts = text.split("[\\s,:;()=]+|(?<=\\d)-|-(?=\\D)|(?<=[a-z])-(?=[A-Z])", -1);
+    if (words.mentions("changes wire", text)) {
+      return "";
+    }
+    String[] parts = text.split("[\\s,:;()=]+|\\.(?:\\s|$)|(?<=\\d)-|-(?=\\D)|(?<=[a-z])-(?=[A-Z])", -1);
     String first = "";
     int designators = 0;
     boolean leads = false;

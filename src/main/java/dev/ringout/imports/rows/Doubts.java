@@ -36,7 +36,7 @@ final class Doubts {
 
   private static final Pattern NUMBERS = Pattern.compile("\\d{1,3}\\s?-\\s?\\d{1,3}");
   private static final Pattern MEASURE = Pattern.compile("\\d+[.,]\\d+ ?(mm|cm|m|ft|in|V|A)");
-  private static final Pattern LETTERS = Pattern.compile("[A-Za-z]\\s?/\\s?[A-Za-z]");
+  private static final Pattern LETTERS = Pattern.compile("[A-Za-z]\\s?[/-]\\s?[A-Za-z]");
   private static final Pattern BLANKS = Pattern.compile("\\d{1,3}( \\d{1,3})+");
   private static final Pattern DOTS = Pattern.compile("[.\u2026\u22ee:]{2,}|\u2026");
   private static final Pattern SUPERSCRIPT = Pattern.compile(".*[\u00b9\u00b2\u00b3\u2070-\u2079].*");
@@ -149,7 +149,7 @@ final class Doubts {
       filled += text.isEmpty() ? 0 : 1;
       like += form.matcher(text).matches() ? 1 : 0;
     }
-    return like * 2 >= filled && like > 1;
+    return like * 10 >= filled * 9 && like > 2;
   }
 
   private void remark(Row row, ListColumn column, String text) {

@@ -23,6 +23,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -128,7 +129,19 @@ final class EvidenceOf {
     boolean far =
         table.columns().stream()
             .anyMatch(column -> column.role() == item && words.mentions("far", column.heading()));
-    return !far && (has(item) ? named(item) : named(pin));
+    Role ends = has(item) ? item : pin;
+    boolean worded =
+        table.columns().stream()
+            .filter(column -> column.role() == ends)
+            .anyMatch(
+                column ->
+                    column.isSaid()
+                        || words.mentions("item", column.heading())
+                        || words.mentions("pin", column.heading())
+                        || words.mentions("port", column.heading())
+                        || words.mentions("from", column.heading())
+                        || words.mentions("to", column.heading()));
+    return !far && worded;
   }
 
   private void fromTo() {
@@ -149,10 +162,17 @@ final class EvidenceOf {
     }
     if (table.layout() == Layout.TERMINALS) {
       add(Kind.TERMINAL_BETWEEN, named(Role.PIN) ? 10 : -10);
-      itemUnnamed(-60);
+      itemUnnamed(-80);
+      terminalBetween();
       pinsOnce();
     }
     boolean pins = has(Role.FROM_PIN) && has(Role.TO_PIN);
+    for (ListColumn column : table.columns()) {
+      boolean strip = column.role() == Role.FROM_STRIP || column.role() == Role.TO_STRIP;
+      if (strip && !column.isSaid() && isNumeric(column)) {
+        add(Kind.COLUMN_MATTERS, -60, column.heading());
+      }
+    }
     pinBesidePoints(Role.FROM, Role.FROM_PIN);
     pinBesidePoints(Role.TO, Role.TO_PIN);
     Share points = points();
@@ -283,6 +303,7 @@ final class EvidenceOf {
       add(Kind.HEADINGS_UNKNOWN, -30 * Math.min(unknown, 2), new Share(unknown, named + unknown));
     }
     acrossRows();
+    pointsOfOthers();
     Share once = outcome.pointsOnce();
     if (once.percent() >= 60) {
       add(Kind.PINS_ONCE, 10, once);
@@ -313,6 +334,23 @@ final class EvidenceOf {
         });
     if (!has(Role.SIGNAL) && named < 2) {
       add(Kind.NO_END_NAMED, -10);
+    }
+  }
+
+  /** Under an item's heading the pins of other items: its own pins stand in another column. */
+  private void pointsOfOthers() {
+    for (ListColumn column : table.columns()) {
+      boolean headed = column.role() == Role.POINTS && Ends.isDesignator(column.heading());
+      if (headed && mostlyPoints(column)) {
+        long own =
+            table.body().stream()
+                .map(row -> CellText.clean(row.cell(column.index()).text()))
+                .filter(text -> text.startsWith(column.heading()))
+                .count();
+        if (own == 0) {
+          add(Kind.COLUMN_MATTERS, -60, column.heading());
+        }
+      }
     }
   }
 
@@ -397,7 +435,7 @@ final class EvidenceOf {
     if (table.layout() == Layout.ROW_NETS) {
       pinColumnsUnused();
     }
-    Share itemless = outcome.itemless();
+    Share itemless = outcome.itemless(has(Role.BOTH_PINS));
     if (itemless.percent() > 5) {
       add(
           Kind.ITEM_UNKNOWN,
@@ -464,11 +502,34 @@ final class EvidenceOf {
   }
 
   /** A note's column whose heading says that it parts points, joins them, or stands between. */
+  /** A terminal of a strip stands between what comes and what goes, under a plain heading. */
+  private void terminalBetween() {
+    int from = 0;
+    int to = 0;
+    Optional<ListColumn> own = Optional.empty();
+    for (ListColumn column : table.columns()) {
+      switch (column.role()) {
+        case FROM, FROM_PIN -> from = Math.max(from, column.index());
+        case TO, TO_PIN -> to = to == 0 ? column.index() : Math.min(to, column.index());
+        case PIN -> own = own.isEmpty() ? Optional.of(column) : own;
+        default -> {}
+      }
+    }
+    int at = own.map(ListColumn::index).orElse(0);
+    boolean between = (at > from && at < to) || (at < from && at > to);
+    boolean plain =
+        own.filter(one -> one.item().isEmpty() || Ends.isDesignator(one.item())).isPresent();
+    if (!between || !plain) {
+      add(Kind.COLUMN_MATTERS, -100, own.map(ListColumn::heading).orElse(""));
+    }
+  }
+
   private void columnsThatMatter() {
     for (ListColumn column : table.columns()) {
       boolean pinOrItem =
-          table.layout() == Layout.FROM_TO
-              && (column.role() == Role.ITEM || column.role() == Role.PIN);
+          (table.layout() == Layout.FROM_TO
+                  && (column.role() == Role.ITEM || column.role() == Role.PIN))
+              || (column.role() == Role.PIN && !isFirst(column));
       boolean kept = column.role() == Role.KEEP || pinOrItem;
       if (!kept || column.isSaid() || isBlank(column)) {
         continue;
@@ -496,7 +557,8 @@ final class EvidenceOf {
           !other
               && (words.mentions("pin", heading)
                   || ((words.mentions("item", heading) || end) && !isNumbered(column)));
-      if (!old && (matters || part)) {
+      boolean strip = !region.item().isEmpty() && standsBetweenEnds(column);
+      if (!old && (matters || part || strip)) {
         add(Kind.COLUMN_MATTERS, -60, heading);
       }
     }
@@ -514,6 +576,8 @@ final class EvidenceOf {
       boolean end =
           switch (column.role()) {
             case FROM, FROM_PIN, TO, TO_PIN -> column.known() && !isBlank(column);
+            case FAR, FAR_PIN ->
+                table.layout() != Layout.BLOCK && column.known() && !isBlank(column);
             default -> false;
           };
       if (end) {
@@ -522,12 +586,44 @@ final class EvidenceOf {
     }
   }
 
+  /** Numbers between what comes and what goes, under a title that names a strip: its terminals. */
+  private boolean standsBetweenEnds(ListColumn column) {
+    int from = 0;
+    int to = 0;
+    for (ListColumn one : table.columns()) {
+      switch (one.role()) {
+        case FROM, FROM_PIN -> from = Math.max(from, one.index());
+        case TO, TO_PIN -> to = to == 0 ? one.index() : to;
+        default -> {}
+      }
+    }
+    return table.layout() == Layout.FROM_TO
+        && column.index() > from
+        && column.index() < to
+        && isNumeric(column);
+  }
+
+  private boolean isFirst(ListColumn column) {
+    return table.columns().stream()
+        .filter(one -> one.role() == column.role())
+        .findFirst()
+        .filter(first -> first.index() == column.index())
+        .isPresent();
+  }
+
   private boolean varies(ListColumn column) {
     return table.body().stream()
             .map(row -> CellText.clean(row.cell(column.index()).text()))
             .distinct()
             .count()
         > 1;
+  }
+
+  private boolean isNumeric(ListColumn column) {
+    return table.body().stream()
+        .map(row -> CellText.clean(row.cell(column.index()).text()).replaceFirst("\\.0$", ""))
+        .filter(text -> !text.isEmpty())
+        .allMatch(CellText::isDigits);
   }
 
   private boolean isBlank(ListColumn column) {
@@ -691,12 +787,12 @@ final class EvidenceOf {
       like += Ends.looksLikePoint(text) ? 1 : 0;
       names += !text.isEmpty() && text.length() <= 16 && text.indexOf(' ') < 0 ? 1 : 0;
     }
-    boolean named = like * 10 >= filled * 4 && like > 1 && !repeatsEnds(column);
+    boolean named = like * 10 >= filled * 4 && like > 0 && !repeatsEnds(column);
     boolean often = filled * 5 >= Math.min(200, table.body().size());
     boolean worded =
         words.mentions("from", column.heading())
             || words.mentions("to", column.heading())
             || words.mentions("far", column.heading());
-    return often && (named || (worded && names * 10 >= filled * 7));
+    return named || (often && (worded && names * 10 >= filled * 7));
   }
 }

@@ -170,12 +170,12 @@ final class Outcome {
   }
 
   /** Ends whose item is a number alone. */
-  Share itemless() {
+  Share itemless(boolean cored) {
     List<End> ends = ends();
     int without = 0;
     for (End end : ends) {
       boolean nameless = end.item().chars().noneMatch(Character::isLetter);
-      without += nameless && !end.hasPin() ? 1 : 0;
+      without += nameless && (cored || !end.hasPin()) ? 1 : 0;
     }
     return new Share(without, ends.size());
   }
