@@ -21,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -197,7 +198,7 @@ class CellBalanceTest {
       int heading = number(one, "headingRow");
       int last =
           all.stream()
-              .filter(other -> other.get("sheet").equals(one.get("sheet")))
+              .filter(other -> Objects.equals(other.get("sheet"), one.get("sheet")))
               .mapToInt(other -> number(other, "headingRow"))
               .filter(row -> row > heading)
               .min()
