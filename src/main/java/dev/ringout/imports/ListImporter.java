@@ -111,7 +111,10 @@ public final class ListImporter {
         new HarnessBuilder(list, words, options, twoRows, findings, comments, noteHeading)
             .build(Place.of(shownName));
     Set<String> items = new HashSet<>();
-    built.wiring().wires().forEach(wire -> items.addAll(List.of(wire.from().ref(), wire.to().ref())));
+    built
+        .wiring()
+        .wires()
+        .forEach(wire -> items.addAll(List.of(wire.from().ref(), wire.to().ref())));
     new UnusedOptions(options, findings)
         .report(
             Place.of(shownName), sheets.stream().map(SheetTables::grid).toList(), weighed, items);
@@ -149,7 +152,7 @@ public final class ListImporter {
           .filter(part -> part.grid().equals(sheet.grid()))
           .forEach(part -> balance.add(part.table(), part.tally()));
       header.stream()
-          .filter(fact -> fact.place().sheet().equals(sheet.grid().name()))
+          .filter(fact -> fact.place().sheet().equals(sheet.grid().place(0, 0).sheet()))
           .forEach(fact -> balance.addHeader(fact.place()));
       if (!sheet.grid().rows().isEmpty()) {
         cells.add(balance.close(findings));
@@ -165,7 +168,8 @@ public final class ListImporter {
     Grid whole = Grid.read(sheet);
     Shape shape = options.shape();
     Grid grid = Said.of(shape.rows(), sheet.name()).map(whole::only).orElse(whole);
-    HeadingReader headings = new HeadingReader(words, options.columnsOf(sheet.name()));
+    HeadingReader headings =
+        new HeadingReader(words, options.columnsOf(sheet.name()), grid.width());
     OptionalInt headingRow =
         Said.of(shape.headingRows(), sheet.name()).map(OptionalInt::of).orElse(OptionalInt.empty());
     TableFinder.Said said = new TableFinder.Said(headingRow, shape.items());

@@ -50,8 +50,7 @@ public final class ImportText {
    *
    * @param given what was typed after {@code ringout import}
    */
-  public static String write(
-      String file, List<String> given, ImportResult result, boolean colour) {
+  public static String write(String file, List<String> given, ImportResult result, boolean colour) {
     ImportText text = new ImportText(given, result, colour);
     text.write(file);
     return text.page.toString();

@@ -231,7 +231,10 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords endInDoubt(RowOddity.EndInDoubt odd) {
-    return OddityWords.of("\"" + odd.end() + "\" leaves open which point it is; write one point, or one row for each");
+    return OddityWords.of(
+        "\""
+            + odd.end()
+            + "\" leaves open which point it is; write one point, or one row for each");
   }
 
   @Override
@@ -241,7 +244,10 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords remarkMayChange(RowOddity.RemarkMayChange odd) {
-    return OddityWords.of("the remark \"" + odd.remark() + "\" may change this wire; the wire is read as its other cells say");
+    return OddityWords.of(
+        "the remark \""
+            + odd.remark()
+            + "\" may change this wire; the wire is read as its other cells say");
   }
 
   @Override

@@ -119,7 +119,8 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords roleSaidTwice(SheetOddity.RoleSaidTwice odd) {
-    return OddityWords.of("this column too is said to be " + odd.role() + ": one column is one end");
+    return OddityWords.of(
+        "this column too is said to be " + odd.role() + ": one column is one end");
   }
 
   @Override

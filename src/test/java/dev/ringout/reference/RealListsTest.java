@@ -283,7 +283,7 @@ class RealListsTest {
   /** Source: lowobservable/channel, ISC-style licence. */
   @Test
   void an_open_document_list_has_42_signals_39_of_them_with_a_full_chain() throws Exception {
-    ImportedList list = read("mainframe-channel/adapter1_pinout.ods", as(Layout.ROW_NETS));
+    ImportedList list = read("mainframe-channel/adapter1_pinout.ods", of("Pins", Layout.ROW_NETS));
     assertEquals(42, list.sheet("Pins").get(0).rows().wire());
     Map<String, Long> wiresOfSignal =
         count(

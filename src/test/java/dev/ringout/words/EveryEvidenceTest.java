@@ -106,7 +106,8 @@ class EveryEvidenceTest {
     assertTrue(start > 0, "no table of evidence");
     Set<String> told = new TreeSet<>();
     Matcher line =
-        Pattern.compile("(?m)^\\| `([a-z-]+)` \\|").matcher(page.substring(start).split("\n\n", 2)[0]);
+        Pattern.compile("(?m)^\\| `([a-z-]+)` \\|")
+            .matcher(page.substring(start).split("\n\n", 2)[0]);
     while (line.find()) {
       told.add(line.group(1));
     }

@@ -403,16 +403,13 @@ final class Columns {
   }
 
   private boolean namesStrips(ListColumn column) {
-    return profile(column).filled() > 0
-        && profile(column).mostly(profile(column).designators());
+    return profile(column).filled() > 0 && profile(column).mostly(profile(column).designators());
   }
 
   /** {@code Pin | From | Pin | To}: each pin before its end; whether the columns stand so. */
   private boolean pinsStandBefore() {
     List<ListColumn> ends =
-        columns.stream()
-            .filter(one -> one.role() == Role.FROM || one.role() == Role.TO)
-            .toList();
+        columns.stream().filter(one -> one.role() == Role.FROM || one.role() == Role.TO).toList();
     List<ListColumn> pins = columns.stream().filter(one -> one.role() == Role.PIN).toList();
     boolean alternate = ends.size() == 2 && pins.size() == 2;
     for (int i = 0; alternate && i < 2; i++) {

@@ -38,8 +38,7 @@ final class Groups {
     for (int column = 2; column < columns.size(); column++) {
       ListColumn gap = columns.get(column);
       boolean blank =
-          gap.heading().isEmpty()
-              && body.stream().allMatch(row -> row.cell(gap.index()).isBlank());
+          gap.heading().isEmpty() && body.stream().allMatch(row -> row.cell(gap.index()).isBlank());
       int left = column;
       int right = columns.size() - column - 1;
       long headed =

@@ -42,7 +42,7 @@ public final class HeadingReader {
   private static final Set<String> UNITS =
       Set.of("ft", "feet", "foot", "in", "inch", "inches", "mm", "cm", "m", "metres", "meters");
 
-  private static final Pattern LETTER = Pattern.compile("[A-Za-z]{1,2}");
+  private static final Pattern LETTER = Pattern.compile("[A-Z]{1,2}");
 
   private static final Pattern MEASURED =
       Pattern.compile(
@@ -55,14 +55,28 @@ public final class HeadingReader {
 
   private final Words words;
   private final Map<String, ColumnChoice> overrides;
+  private final int width;
   private final Map<String, ListColumn> headings = new HashMap<>();
 
-  /** Headings in these words; what the user says of one overrules them. */
-  public HeadingReader(Words words, Map<String, ColumnChoice> overrides) {
+  /**
+   * Headings in these words; what the user says of one overrules them.
+   *
+   * @param width how many columns the sheet has: their letters are no headings
+   */
+  public HeadingReader(Words words, Map<String, ColumnChoice> overrides, int width) {
+    this.width = width;
     this.words = words;
     this.overrides = new HashMap<>();
     overrides.forEach(
         (heading, choice) -> this.overrides.put(CellText.headingKey(heading), choice));
+  }
+
+  private static int columnOf(String letters) {
+    int column = 0;
+    for (char letter : letters.toCharArray()) {
+      column = column * 26 + letter - 'A' + 1;
+    }
+    return column;
   }
 
   /** What the user said of a column that has no heading, by its letter. */
@@ -103,7 +117,7 @@ public final class HeadingReader {
   /** A heading on its own; {@link Role#KEEP} where no word of it is known. */
   ListColumn understand(int index, String heading) {
     // A letter is a column's letter, also where a column is headed by one.
-    boolean letter = LETTER.matcher(heading).matches();
+    boolean letter = LETTER.matcher(heading).matches() && columnOf(heading) <= width;
     ColumnChoice named = letter ? null : overrides.get(CellText.headingKey(heading));
     ColumnChoice said = heading.isEmpty() || named == null ? byLetter(index).orElse(null) : named;
     List<Part> parts = words.parts(heading);

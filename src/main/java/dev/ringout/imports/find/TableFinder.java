@@ -33,10 +33,9 @@ public final class TableFinder {
    * What the user says of the sheet.
    *
    * @param headingRow where the headings stand; 0 where there are none
-   * @param item the connector whose pins are listed
+   * @param items the connectors whose pins are listed
    */
-  public record Said(
-      OptionalInt headingRow, List<dev.ringout.imports.list.Said<String>> items) {
+  public record Said(OptionalInt headingRow, List<dev.ringout.imports.list.Said<String>> items) {
     /** Nothing said. */
     public static final Said NOTHING = new Said(OptionalInt.empty(), List.of());
   }
@@ -190,7 +189,8 @@ public final class TableFinder {
               span.first(),
               span.last(),
               own,
-              itemSaid(span.first(), heading.number()).orElse(spans.size() > 1 ? groupItem(heading, span, own) : item(heading)),
+              itemSaid(span.first(), heading.number())
+                  .orElse(spans.size() > 1 ? groupItem(heading, span, own) : item(heading)),
               List.copyOf(body),
               outside));
     }

@@ -17,7 +17,8 @@ public final class Titles {
     if (words.mentions("changes wire", text)) {
       return "";
     }
-    String[] parts = text.split("[\\s,:;()=]+|\\.(?:\\s|$)|(?<=\\d)-|-(?=\\D)|(?<=[a-z])-(?=[A-Z])", -1);
+    String[] parts =
+        text.split("[\\s,:;()=]+|\\.(?:\\s|$)|(?<=\\d)-|-(?=\\D)|(?<=[a-z])-(?=[A-Z])", -1);
     String first = "";
     int designators = 0;
     boolean leads = false;

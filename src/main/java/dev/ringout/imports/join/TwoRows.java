@@ -41,6 +41,18 @@ public final class TwoRows {
                     heading,
                     text,
                     (left, right) -> left.equals(right) ? left : left + " / " + right));
+    other
+        .texts()
+        .forEach(
+            (role, value) -> {
+              String first = one.text(role);
+              if (!first.isEmpty() && !first.equals(value.text())) {
+                notes.merge(
+                    value.heading(),
+                    value.text(),
+                    (left, right) -> left.equals(right) ? left : left + " / " + right);
+              }
+            });
     return new Draft(
         one.name().isEmpty() ? other.name() : one.name(),
         one.from(),

@@ -30,7 +30,10 @@ public final class WireEnds {
       if (ends.size() == 1) {
         findings.warning(
             first.place(), new WiringOddity.NumberAtOnePin(wire.getKey(), first.from().toString()));
-        list.add(new SparePin(first.from(), "wire " + wire.getKey() + ", other end not listed"));
+        StringBuilder note = new StringBuilder("wire " + wire.getKey() + ", other end not listed");
+        first.texts().values().forEach(value -> note.append("; ").append(value.text()));
+        first.notes().values().forEach(text -> note.append("; ").append(text));
+        list.add(new SparePin(first.from(), note.toString()));
         continue;
       }
       if (ends.size() > 2) {

@@ -59,7 +59,9 @@ public record Evidence(Kind kind, int points, int count, int of, String what) {
     ROWS_OF_SEVERAL,
     /** A column that looks like a part of the answer is not used. */
     COLUMN_UNUSED,
-    /** A column that may change what the wires are is not used: a bridge, a part between, a level. */
+    /**
+     * A column that may change what the wires are is not used: a bridge, a part between, a level.
+     */
     COLUMN_MATTERS,
     /** Headings of measurements. */
     MEASUREMENTS,

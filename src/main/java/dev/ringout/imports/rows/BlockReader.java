@@ -104,8 +104,7 @@ final class BlockReader extends TableReader {
   }
 
   private String ownItem(Row row, boolean hasPin) {
-    Optional<ListColumn> said =
-        cells.column(Role.PIN).filter(ListColumn::namesItem);
+    Optional<ListColumn> said = cells.column(Role.PIN).filter(ListColumn::namesItem);
     if (said.isPresent()) {
       return said.get().item();
     }

@@ -9,8 +9,8 @@ import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.RowOddity;
 import dev.ringout.imports.list.SkipReason;
 import dev.ringout.imports.list.Words;
-import dev.ringout.source.Severity;
 import dev.ringout.sheet.Row;
+import dev.ringout.source.Severity;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -32,14 +32,20 @@ final class Doubts {
   private static final Pattern LOOK_ALIKE = Pattern.compile(".*[\u0370-\u03ff\u0400-\u04ff].*");
 
   private static final Pattern POINT_RANGE =
-      Pattern.compile("[A-Z]{1,4}\\d{1,4}[:.-]\\w{1,4}\\s*(to|thru|through|bis|\u00e0|hasta|tot)\\s*\\S{1,12}");
+      Pattern.compile(
+          "[A-Z]{1,4}\\d{1,4}[:.-]\\w{1,4}\\s*(to|thru|through|bis|\u00e0|hasta|tot)\\s*\\S{1,12}");
 
   private static final Pattern NUMBERS = Pattern.compile("\\d{1,3}\\s?-\\s?\\d{1,3}");
   private static final Pattern MEASURE = Pattern.compile("\\d+[.,]\\d+ ?(mm|cm|m|ft|in|V|A)");
+
+  /** {@code J-1-3} among {@code J1-2}: one dash may be of the item's name. */
+  private static final Pattern DASHED_ITEM = Pattern.compile("[A-Z]{1,4}-\\d{1,3}[-:.]\\w{1,4}");
+
   private static final Pattern LETTERS = Pattern.compile("[A-Za-z]\\s?[/-]\\s?[A-Za-z]");
   private static final Pattern BLANKS = Pattern.compile("\\d{1,3}( \\d{1,3})+");
   private static final Pattern DOTS = Pattern.compile("[.\u2026\u22ee:]{2,}|\u2026");
-  private static final Pattern SUPERSCRIPT = Pattern.compile(".*[\u00b9\u00b2\u00b3\u2070-\u2079].*");
+  private static final Pattern SUPERSCRIPT =
+      Pattern.compile(".*[\u00b9\u00b2\u00b3\u2070-\u2079].*");
 
   private final ListTable table;
   private final Words words;
@@ -108,6 +114,7 @@ final class Doubts {
         || (isPin(column.role()) && isNoPin(text))
         || STROKE_IN_POINT.matcher(text).matches()
         || isUnusual(STROKE, text, column)
+        || isUnusual(DASHED_ITEM, text, column)
         || isUnusual(LOOK_ALIKE, text, column)
         || POINT_RANGE.matcher(text).matches()
         || isUnusual(NUMBERS, text, column)
@@ -154,10 +161,14 @@ final class Doubts {
     }
     // Pins of a block are often written 1-1, 1-2; two pins with a stroke between are often two.
     boolean dashed = form.equals(NUMBERS);
-    return dashed ? like * 10 >= filled * 6 && like > 1 : like * 10 >= filled * 9 && like > 2;
+    return dashed ? like * 10 >= filled * 3 && like > 1 : like * 10 >= filled * 9 && like > 2;
   }
 
   private void remark(Row row, ListColumn column, String text) {
+    if (text.startsWith("=")) {
+      // It explains a colour.
+      return;
+    }
     if (words.is("quantity", column.heading()) && CellText.isDigits(text) && !text.equals("1")) {
       findings.warning(table.place(row, column), new RowOddity.SeveralWires(text));
     } else if (text.length() < 200 && words.mentions("changes wire", text)) {

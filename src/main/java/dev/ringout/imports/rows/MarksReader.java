@@ -75,7 +75,9 @@ final class MarksReader extends TableReader {
         ? new End(text.item(), text.pin(), table.place(row, column), false)
         : new End(
             table.sheetItem().isEmpty() ? table.grid().name() : table.sheetItem(),
-            heading, table.place(row, column), false);
+            heading,
+            table.place(row, column),
+            false);
   }
 
   @Override

@@ -149,7 +149,9 @@ final class RowNetReader extends TableReader {
         continue;
       }
       boolean full =
-          !one.pin().isEmpty() && text.indexOf('/') < 0 && (parted || Ends.isDesignator(one.item()) || text.contains(" - "));
+          !one.pin().isEmpty()
+              && text.indexOf('/') < 0
+              && (parted || Ends.isDesignator(one.item()) || text.contains(" - "));
       if (full) {
         points.add(new End(one.item(), one.pin(), table.place(row, column), false));
       }

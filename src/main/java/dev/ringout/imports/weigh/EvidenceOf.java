@@ -180,7 +180,7 @@ final class EvidenceOf {
     Share designated = designated();
     if (designated.percent() >= 95 && region.headingRow() == 0) {
       add(Kind.ENDS_LOOK_LIKE_POINTS, 55, designated);
-    } else if (points.percent() >= 80) {
+    } else if (points.percent() >= 80 && proposal.doubt() != Doubt.NUMBER_MAY_BE_PIN) {
       add(Kind.ENDS_LOOK_LIKE_POINTS, pins || points.percent() >= 90 ? 35 : 25, points);
     }
   }
@@ -456,7 +456,8 @@ final class EvidenceOf {
             || has(Role.COLOR)
             || has(Role.LENGTH)
             || has(Role.WIRE)
-            || has(Role.SIGNAL);
+            || has(Role.SIGNAL)
+            || has(Role.NET);
     if (parts) {
       add(Kind.PARTS_LIST, ofWires ? -5 : -25);
     }
@@ -534,8 +535,7 @@ final class EvidenceOf {
               || (column.role() == Role.PIN && !isFirst(column));
       boolean kept = column.role() == Role.KEEP || pinOrItem;
       // What is old, or hidden beside its like, was settled before.
-      boolean settled =
-          column.role() == Role.KEEP && column.certainty() == ColumnCertainty.CERTAIN;
+      boolean settled = column.role() == Role.KEEP && column.certainty() == ColumnCertainty.CERTAIN;
       if (!kept || settled || column.isSaid() || isBlank(column)) {
         continue;
       }
@@ -655,8 +655,7 @@ final class EvidenceOf {
   }
 
   private void measurements() {
-    boolean ofWires =
-        has(Role.GAUGE) || has(Role.COLOR) || has(Role.LENGTH) || has(Role.WIRE);
+    boolean ofWires = has(Role.GAUGE) || has(Role.COLOR) || has(Role.LENGTH) || has(Role.WIRE);
     for (ListColumn column : table.columns()) {
       boolean measured =
           words.is("measured", column.heading()) || words.mentions("measured", column.heading());
@@ -665,8 +664,7 @@ final class EvidenceOf {
       }
     }
     for (Row row : table.grid().rows()) {
-      boolean above =
-          row.number() < table.headingRow() && row.number() >= table.headingRow() - 4;
+      boolean above = row.number() < table.headingRow() && row.number() >= table.headingRow() - 4;
       for (var cell : above ? row.cells() : List.<Cell>of()) {
         String text = CellText.clean(cell.text());
         if (text.length() < 80 && words.mentions("changes", text)) {
@@ -783,7 +781,8 @@ final class EvidenceOf {
 
   /** A column of points or items, or with a word for one over it, of which nothing is made. */
   private boolean looksUnused(ListColumn column) {
-    if (column.role() != Role.KEEP || column.isSaid()) {
+    boolean settled = column.certainty() == ColumnCertainty.CERTAIN;
+    if (column.role() != Role.KEEP || settled || column.isSaid()) {
       return false;
     }
     int filled = 0;
