@@ -363,6 +363,7 @@ final class Columns {
 
   /** A pin belongs to the end on its left; two connectors in a row are the two ends. */
   private void byNeighbours() {
+    tagsOfTerminals();
     long ends = columns.stream().filter(column -> column.role() == Role.ITEM).count();
     boolean sided =
         has(Role.FROM) || has(Role.TO) || has(Role.FAR) || has(Role.FROM_PIN) || has(Role.TO_PIN);
@@ -399,6 +400,22 @@ final class Columns {
         }
         side = Role.KEEP;
       }
+    }
+  }
+
+  /** {@code From | Tag | To | Tag}: the same heading behind each end is its terminal. */
+  private void tagsOfTerminals() {
+    List<ListColumn> tags = columns.stream().filter(one -> one.role() == Role.WIRE).toList();
+    boolean alike = tags.size() == 2 && tags.get(0).key().equals(tags.get(1).key());
+    Optional<ListColumn> from = first(Role.FROM);
+    Optional<ListColumn> to = first(Role.TO);
+    if (alike
+        && from.isPresent()
+        && to.isPresent()
+        && tags.get(0).index() == from.get().index() + 1
+        && tags.get(1).index() == to.get().index() + 1) {
+      set(tags.get(0), Role.FROM_PIN, ColumnCertainty.LIKELY);
+      set(tags.get(1), Role.TO_PIN, ColumnCertainty.LIKELY);
     }
   }
 

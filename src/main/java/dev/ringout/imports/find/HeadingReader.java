@@ -73,8 +73,8 @@ public final class HeadingReader {
 
   private static int columnOf(String letters) {
     int column = 0;
-    for (char letter : letters.toCharArray()) {
-      column = column * 26 + letter - 'A' + 1;
+    for (int i = 0; i < letters.length(); i++) {
+      column = column * 26 + letters.charAt(i) - 'A' + 1;
     }
     return column;
   }
@@ -168,8 +168,8 @@ public final class HeadingReader {
                 ? ColumnCertainty.CERTAIN
                 : ColumnCertainty.LIKELY;
     if (said != null && said.namesItem()) {
-      return new ListColumn(
-          index, heading, role, ListColumn.OF_ITEM, said.unit(), known, certainty);
+      return new ListColumn(index, heading, role, ListColumn.OF_ITEM, "", known, certainty)
+          .of(said.unit());
     }
     return new ListColumn(index, heading, role, unit, itemIn(heading, rest), known, certainty);
   }

@@ -224,13 +224,18 @@ final class BlockReader extends TableReader {
   /** A pin to which no wire goes, or a wire of which the row gives neither end. */
   private void withoutFarEnd(Row row, String name, List<End> own, String farText) {
     if (!own.isEmpty()) {
-      String said = farText.isEmpty() ? cells.text(row, Role.SIGNAL) : farText;
+      String said = said(farText, cells.text(row, Role.SIGNAL));
       spare(own, spareNote(said, isNothing(name) ? "" : name));
     } else if (!name.isEmpty() && !isNothing(name)) {
       lose(row, Role.FAR, new RowOddity.NamedWireWithoutEnds(name), SkipReason.WIRE_WITHOUT_ENDS);
     } else {
       tally.count(RowKind.NOTE);
     }
+  }
+
+  private static String said(String inPlaceOfFarEnd, String signal) {
+    boolean both = !inPlaceOfFarEnd.isEmpty() && !signal.isEmpty();
+    return both ? inPlaceOfFarEnd + "; " + signal : inPlaceOfFarEnd + signal;
   }
 
   private void toFarEnd(Row row, String name, List<End> own, String farText, String farPin) {
@@ -291,7 +296,9 @@ final class BlockReader extends TableReader {
     tally.count(RowKind.SPARE);
     far(row, farText, farPin).stream()
         .filter(End::hasPin)
-        .forEach(end -> into.add(new SparePin(end, "not connected")));
+        .forEach(
+            end ->
+                into.add(new SparePin(end, said("not connected", cells.text(row, Role.SIGNAL)))));
   }
 
   private boolean hasWordForNothing(Row row) {

@@ -745,7 +745,8 @@ final class EvidenceOf {
     Map<Integer, Row> rows = new LinkedHashMap<>();
     table.body().forEach(row -> rows.put(row.number(), row));
     for (ListColumn column : table.columns()) {
-      if (column.role() == Role.KEEP && !column.isSaid() && isBesideAnEnd(column)) {
+      boolean kept = column.role() == Role.KEEP && !column.isSaid();
+      if (kept && isBesideAnEnd(column) && !isOfItsOwn(column)) {
         int parted = 0;
         int repeated = 0;
         for (Set<Integer> own : rowsOfPoint.values()) {
@@ -766,6 +767,16 @@ final class EvidenceOf {
         }
       }
     }
+  }
+
+  /** Whether nearly every row has another text, as the wires' numbers are. */
+  private boolean isOfItsOwn(ListColumn column) {
+    List<String> texts =
+        table.body().stream()
+            .map(row -> CellText.clean(row.cell(column.index()).text()))
+            .filter(text -> !text.isEmpty())
+            .toList();
+    return new HashSet<>(texts).size() * 10 >= texts.size() * 8;
   }
 
   private boolean isBesideAnEnd(ListColumn column) {
