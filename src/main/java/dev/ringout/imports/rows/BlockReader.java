@@ -293,12 +293,10 @@ final class BlockReader extends TableReader {
     if (!said) {
       findings.warning(cells.place(row, Role.PIN), new RowOddity.BesideNoPin(farText));
     }
-    tally.count(RowKind.SPARE);
-    far(row, farText, farPin).stream()
-        .filter(End::hasPin)
-        .forEach(
-            end ->
-                into.add(new SparePin(end, said("not connected", cells.text(row, Role.SIGNAL)))));
+    List<End> named = far(row, farText, farPin).stream().filter(End::hasPin).toList();
+    tally.count(named.isEmpty() ? RowKind.NOTE : RowKind.SPARE);
+    named.forEach(
+        end -> into.add(new SparePin(end, said("not connected", cells.text(row, Role.SIGNAL)))));
   }
 
   private boolean hasWordForNothing(Row row) {
