@@ -694,7 +694,7 @@ final class EvidenceOf {
       rows += texts.size() > 1 ? 1 : 0;
       oneItem += items.size() > new HashSet<>(items).size() ? 1 : 0;
       boolean word = texts.stream().anyMatch(text -> !CellText.isDigits(text) && text.length() > 1);
-      boolean same = texts.size() > new HashSet<>(texts).size();
+      boolean same = texts.size() > new HashSet<>(texts).size() || hasOneInAnother(texts);
       sameText += same && word ? 1 : 0;
     }
     if (oneItem * 4 > rows) {
@@ -788,6 +788,14 @@ final class EvidenceOf {
                   case FROM, FROM_PIN, TO, TO_PIN, FAR, FAR_PIN, PIN -> true;
                   default -> false;
                 });
+  }
+
+  /** Whether one text is another with a word before it: {@code PIN_E1} and {@code E1}. */
+  private static boolean hasOneInAnother(List<String> texts) {
+    return texts.stream()
+        .anyMatch(
+            text ->
+                text.length() > 1 && texts.stream().anyMatch(other -> other.endsWith("_" + text)));
   }
 
   /** A column of points or items, or with a word for one over it, of which nothing is made. */
