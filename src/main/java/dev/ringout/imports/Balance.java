@@ -17,14 +17,15 @@ import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Accounts for every filled cell of a sheet, and says where points stand that nothing is made of.
@@ -37,7 +38,7 @@ final class Balance {
   private final Words words;
   private final Set<Integer> saidRows = new HashSet<>();
   private final Map<Use, Integer> counts = new EnumMap<>(Use.class);
-  private final Map<Integer, Map<Integer, Use>> uses = new HashMap<>();
+  private final Map<Integer, Use[]> uses = new HashMap<>();
   private final List<String> unused = new ArrayList<>();
   private final List<Place> points = new ArrayList<>();
 
@@ -47,7 +48,9 @@ final class Balance {
     NOTE,
     HEADING,
     NOT_READ,
-    NOT_USED
+    NOT_USED,
+    /** No table holds the cell. */
+    OUTSIDE
   }
 
   /**
@@ -134,39 +137,25 @@ final class Balance {
   }
 
   private void use(int row, int column, Use use) {
-    uses.computeIfAbsent(row, key -> new TreeMap<>()).put(column, use);
+    Use[] own = uses.computeIfAbsent(row, key -> outsideTables());
+    if (column < own.length) {
+      own[column] = use;
+    }
+  }
+
+  /** What becomes of a row's cells, counted from 1, while no table holds them. */
+  private Use[] outsideTables() {
+    Use[] own = new Use[grid.width() + 2];
+    Arrays.fill(own, Use.OUTSIDE);
+    return own;
   }
 
   /** The counts; points in cells of which nothing is made are said. */
   CellBalance close(ListFindings findings) {
+    Use[] outside = outsideTables();
     int filled = 0;
     for (Row row : grid.rows()) {
-      Map<Integer, Use> own = uses.getOrDefault(row.number(), Map.of());
-      int start = 0;
-      for (int column = 1; column <= row.cells().size() + 1; column++) {
-        boolean blank = row.cell(column).isBlank();
-        Use use = own.getOrDefault(column, Use.NOT_USED);
-        filled += blank ? 0 : 1;
-        if (!blank) {
-          counts.merge(use, 1, Integer::sum);
-        }
-        boolean open = !blank && use == Use.NOT_USED;
-        if (open && start == 0) {
-          start = column;
-        } else if (!open && start > 0) {
-          unused.add(range(row.number(), start, column - 1));
-          start = 0;
-        }
-        String text = row.cell(column).text();
-        boolean noted =
-            own.containsKey(column)
-                ? namesItems(text)
-                : namesSeveral(text) || words.mentions("likewise", text);
-        boolean said = saidRows.contains(row.number());
-        if (open && !said && (holdsPoint(text) || noted)) {
-          points.add(grid.place(row.number(), column));
-        }
-      }
+      filled += close(row, uses.getOrDefault(row.number(), outside));
     }
     if (!points.isEmpty()) {
       findings.warning(
@@ -182,8 +171,40 @@ final class Balance {
         of(Use.NOTE),
         of(Use.HEADING),
         of(Use.NOT_READ),
-        of(Use.NOT_USED),
+        of(Use.NOT_USED) + of(Use.OUTSIDE),
         unused);
+  }
+
+  /** Counts a row's filled cells; the places of those that are not used. */
+  private int close(Row row, Use[] own) {
+    int filled = 0;
+    int start = 0;
+    for (int column = 1; column <= row.cells().size() + 1; column++) {
+      boolean blank = row.cell(column).isBlank();
+      Use use = own[column];
+      boolean open = !blank && (use == Use.NOT_USED || use == Use.OUTSIDE);
+      if (!blank) {
+        filled++;
+        counts.merge(use, 1, Integer::sum);
+      }
+      if (open && start == 0) {
+        start = column;
+      } else if (!open && start > 0) {
+        unused.add(range(row.number(), start, column - 1));
+        start = 0;
+      }
+      if (open
+          && !saidRows.contains(row.number())
+          && speaksOfPoints(row.cell(column).text(), use == Use.OUTSIDE)) {
+        points.add(grid.place(row.number(), column));
+      }
+    }
+    return filled;
+  }
+
+  private boolean speaksOfPoints(String text, boolean outside) {
+    return holdsPoint(text)
+        || (outside ? namesSeveral(text) || words.mentions("likewise", text) : namesItems(text));
   }
 
   private int of(Use use) {
@@ -197,25 +218,19 @@ final class Balance {
 
   /** Whether a sentence around the table speaks of several items that have wires. */
   private boolean namesSeveral(String text) {
-    Set<String> named = new HashSet<>();
-    for (String word : CellText.clean(text).split("[\\s,;():]+", -1)) {
-      if (items.contains(word)) {
-        named.add(word);
-      }
-    }
-    return named.size() > 1 && text.length() > 20;
+    return text.length() > 20 && itemsIn(text).distinct().count() > 1;
+  }
+
+  /** The words of a text that are items with wires. */
+  private Stream<String> itemsIn(String text) {
+    return Arrays.stream(CellText.clean(text).split("[\\s,;():]+", -1)).filter(items::contains);
   }
 
   /** Whether a note speaks of items that have wires: what it says of them is nowhere else. */
   private boolean namesItems(String text) {
-    if (!Titles.item(text, words).isEmpty()) {
-      return false;
-    }
-    int named = 0;
-    for (String word : CellText.clean(text).split("[\\s,;():]+", -1)) {
-      named += word.length() > 1 && items.contains(word) ? 1 : 0;
-    }
-    return named > 0 && text.indexOf(' ') > 0;
+    return text.indexOf(' ') > 0
+        && itemsIn(text).anyMatch(item -> item.length() > 1)
+        && Titles.item(text, words).isEmpty();
   }
 
   /** Whether a text is a point, or has one in it. */

@@ -91,13 +91,13 @@ public final class ListImporter {
   }
 
   private ImportResult read(TabularFile file, String shownName) throws UnusableInput {
-    OwnFiles.refuse(file, shownName);
-    List<SheetTables> sheets = new ArrayList<>();
+    List<Grid> grids = new ArrayList<>();
     for (Sheet sheet : file.sheets()) {
-      if (options.shape().reads(sheet.name())) {
-        sheets.add(find(sheet));
-      }
+      grids.add(Grid.read(sheet));
     }
+    OwnFiles.refuse(grids, file.isSingleTable(), shownName);
+    List<SheetTables> sheets =
+        grids.stream().filter(grid -> options.shape().reads(grid.name())).map(this::find).toList();
     List<Weighed> weighed = weigh(sheets);
     if (weighed.stream().anyMatch(table -> !table.decided())) {
       return undecided(sheets, weighed, Place.of(shownName));
@@ -164,14 +164,13 @@ public final class ListImporter {
   /** A sheet with the tables that were found on it. */
   private record SheetTables(Grid grid, TableFinder.Found found) {}
 
-  private SheetTables find(Sheet sheet) throws UnusableInput {
-    Grid whole = Grid.read(sheet);
+  private SheetTables find(Grid whole) {
     Shape shape = options.shape();
-    Grid grid = Said.of(shape.rows(), sheet.name()).map(whole::only).orElse(whole);
+    Grid grid = Said.of(shape.rows(), whole.name()).map(whole::only).orElse(whole);
     HeadingReader headings =
-        new HeadingReader(words, options.columnsOf(sheet.name()), grid.width());
+        new HeadingReader(words, options.columnsOf(whole.name()), grid.width());
     OptionalInt headingRow =
-        Said.of(shape.headingRows(), sheet.name()).map(OptionalInt::of).orElse(OptionalInt.empty());
+        Said.of(shape.headingRows(), whole.name()).map(OptionalInt::of).orElse(OptionalInt.empty());
     TableFinder.Said said = new TableFinder.Said(headingRow, shape.items());
     return new SheetTables(
         grid,

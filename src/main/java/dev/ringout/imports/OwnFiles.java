@@ -2,10 +2,9 @@ package dev.ringout.imports;
 
 import dev.ringout.cells.CellText;
 import dev.ringout.cells.Names;
+import dev.ringout.imports.list.Grid;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
-import dev.ringout.sheet.Sheet;
-import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
 import java.util.HashSet;
@@ -38,24 +37,26 @@ final class OwnFiles {
   /**
    * Refuses a harness file and a filled test sheet, naming what reads them.
    *
+   * @param single whether the file is a single table, whose sheet has no name
    * @throws UnusableInput where the file is one of these
    */
-  static void refuse(TabularFile file, String shownName) throws UnusableInput {
+  static void refuse(List<Grid> sheets, boolean single, String shownName) throws UnusableInput {
     boolean wires = false;
     boolean links = false;
     boolean beside = false;
-    for (Sheet sheet : file.sheets()) {
-      String key = file.isSingleTable() ? "" : Names.key(sheet.name());
-      if (isReadings(sheet, key)) {
+    for (Grid sheet : sheets) {
+      String key = single ? "" : Names.key(sheet.name());
+      Set<String> headings = sheet.rows().isEmpty() ? Set.of() : keys(sheet.rows().get(0));
+      if (isReadings(headings, key)) {
         throw new UnusableInput(
             shownName,
             Reason.NOT_UNDERSTOOD,
             "is a test sheet, not a wire list; its readings are judged by: ringout check HARNESS "
                 + shownName);
       }
-      wires |= key.equals("wires") && has(sheet, WIRES);
-      Optional<List<String>> headings = Optional.ofNullable(BESIDE_WIRES.get(key));
-      boolean own = headings.isPresent() && has(sheet, headings.get());
+      wires |= key.equals("wires") && headings.containsAll(WIRES);
+      boolean own =
+          Optional.ofNullable(BESIDE_WIRES.get(key)).filter(headings::containsAll).isPresent();
       links |= own && key.equals("links");
       beside |= own;
     }
@@ -68,25 +69,14 @@ final class OwnFiles {
     }
   }
 
-  private static boolean isReadings(Sheet sheet, String key) throws UnusableInput {
+  private static boolean isReadings(Set<String> headings, String key) {
     if (key.equals("continuity") || key.equals("insulation")) {
-      return has(sheet, READINGS);
+      return headings.containsAll(READINGS);
     }
     // A single table has no name to go by; a list of wires has no steps or states of switches.
     return key.isEmpty()
-        && has(sheet, READINGS)
-        && (has(sheet, List.of("step")) || has(sheet, List.of("state")));
-  }
-
-  private static boolean has(Sheet sheet, List<String> headings) throws UnusableInput {
-    Set<String> first = new HashSet<>();
-    sheet.forEachRow(
-        row -> {
-          if (first.isEmpty()) {
-            first.addAll(keys(row));
-          }
-        });
-    return first.containsAll(headings);
+        && headings.containsAll(READINGS)
+        && (headings.contains("step") || headings.contains("state"));
   }
 
   private static Set<String> keys(Row row) {

@@ -78,19 +78,15 @@ final class Columns {
       case PATHS -> servesPaths();
       case ITEM_TO_POINTS -> isOfDevices() && has(Role.PIN);
       case MARKS -> marks() == Layout.MARKS;
-      case WIRE_ENDS -> hasOwnPins() && has(Role.WIRE) && keepsOnePin();
-      case OPEN_ENDED, PIN_NAMES -> hasOwnPins() && keepsOnePin();
+      case WIRE_ENDS -> has(Role.PIN) && has(Role.WIRE) && keepsOnePin();
+      case OPEN_ENDED, PIN_NAMES -> has(Role.PIN) && keepsOnePin();
       case NONE -> forgetsEnds();
       case CONNECTIONS -> false;
     };
   }
 
   private boolean forgetsEnds() {
-    for (ListColumn column : List.copyOf(columns)) {
-      if (!column.isSaid()) {
-        set(column, Role.KEEP, ColumnCertainty.POSSIBLE);
-      }
-    }
+    List.copyOf(columns).forEach(column -> set(column, Role.KEEP, ColumnCertainty.POSSIBLE));
     return true;
   }
 
@@ -214,10 +210,6 @@ final class Columns {
       become(end.get(), Role.FAR, Role.FAR_PIN);
     }
     return block(columns.stream().filter(this::canBePoints).toList()) == Layout.BLOCK;
-  }
-
-  private boolean hasOwnPins() {
-    return has(Role.PIN);
   }
 
   /** A terminal with what comes from the left and what goes to the right. */

@@ -54,12 +54,7 @@ final class Groups {
 
   private boolean namesEnds(int first) {
     return columns.subList(first, columns.size()).stream()
-        .anyMatch(
-            column ->
-                switch (column.role()) {
-                  case FROM, FROM_PIN, TO, TO_PIN, FAR, FAR_PIN, PIN -> true;
-                  default -> false;
-                });
+        .anyMatch(column -> column.role().isEnd() || column.role() == Role.PIN);
   }
 
   private List<Span> byGaps() {

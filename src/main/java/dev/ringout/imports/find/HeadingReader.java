@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** Understands headings by the words in them: an end, a thing, a unit. */
 public final class HeadingReader {
@@ -71,12 +72,9 @@ public final class HeadingReader {
         (heading, choice) -> this.overrides.put(CellText.headingKey(heading), choice));
   }
 
-  private static int columnOf(String letters) {
-    int column = 0;
-    for (int i = 0; i < letters.length(); i++) {
-      column = column * 26 + letters.charAt(i) - 'A' + 1;
-    }
-    return column;
+  private boolean isLetterOfColumn(String heading) {
+    return LETTER.matcher(heading).matches()
+        && IntStream.rangeClosed(1, width).mapToObj(Place::columnLetters).anyMatch(heading::equals);
   }
 
   /** What the user said of a column that has no heading, by its letter. */
@@ -117,7 +115,7 @@ public final class HeadingReader {
   /** A heading on its own; {@link Role#KEEP} where no word of it is known. */
   ListColumn understand(int index, String heading) {
     // A letter is a column's letter, also where a column is headed by one.
-    boolean letter = LETTER.matcher(heading).matches() && columnOf(heading) <= width;
+    boolean letter = isLetterOfColumn(heading);
     ColumnChoice named = letter ? null : overrides.get(CellText.headingKey(heading));
     ColumnChoice said = heading.isEmpty() || named == null ? byLetter(index).orElse(null) : named;
     List<Part> parts = words.parts(heading);

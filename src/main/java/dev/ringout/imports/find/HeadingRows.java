@@ -104,9 +104,9 @@ final class HeadingRows {
     List<Row> rows = grid.rows();
     for (int i = from; i < rows.size(); i++) {
       Row row = rows.get(i);
-      boolean candidate = mayFollow(i) || sameCells(row, heading) >= 2;
-      boolean plain = sameCells(row, heading) >= 2 ? isHeading(row) : isPlainHeading(row);
-      if (candidate && plain && isWideEnough(i) && !isRepeat(row, heading)) {
+      boolean again = sameCells(row, heading) >= 2;
+      boolean candidate = again ? isHeading(row) : mayFollow(i) && isPlainHeading(row);
+      if (candidate && isWideEnough(i) && !isRepeat(row, heading)) {
         return i;
       }
     }

@@ -32,6 +32,7 @@ final class GaugesAndLengths {
   private final Units units;
   private final NoteHeadings headings;
   private final ListFindings findings;
+  private final Map<String, Boolean> noAwg = new HashMap<>();
   private final Map<String, Understood<Gauge>> gauges = new HashMap<>();
   private final Map<String, Understood<Length>> lengths = new HashMap<>();
   private final Set<Column> notAwg = new HashSet<>();
@@ -57,7 +58,9 @@ final class GaugesAndLengths {
    */
   void look(Draft draft) {
     Value value = draft.texts().get(Role.GAUGE);
-    if (value != null && value.unit().isEmpty() && isNoAwg(value.text())) {
+    if (value != null
+        && value.unit().isEmpty()
+        && noAwg.computeIfAbsent(value.text(), GaugesAndLengths::isNoAwg)) {
       notAwg.add(Column.of(value));
     }
   }

@@ -103,22 +103,14 @@ final class ItemNames {
    * pin of one is a pin of another: {@code J1}, {@code J01} and {@code J-1}.
    */
   private void mergeSpellings(Understanding list) {
-    Map<String, Map<String, Set<String>>> pinsBySpelling = new LinkedHashMap<>();
-    Map<String, Integer> uses = new HashMap<>();
+    Map<String, Integer> uses = new LinkedHashMap<>();
     for (Draft draft : list.drafts()) {
-      for (End end : List.of(draft.from(), draft.to())) {
-        if (end.item().length() < 12) {
-          uses.merge(end.item(), 1, Integer::sum);
-          pinsBySpelling
-              .computeIfAbsent(looseKey(end.item()), key -> new LinkedHashMap<>())
-              .computeIfAbsent(end.item(), key -> new HashSet<>())
-              .add(end.pin());
-        }
-      }
+      uses.merge(draft.from().item(), 1, Integer::sum);
+      uses.merge(draft.to().item(), 1, Integer::sum);
     }
-    for (Map<String, Set<String>> spellings : pinsBySpelling.values()) {
+    for (Map<String, Set<String>> spellings : spellings(list, uses.keySet())) {
       boolean listed = spellings.keySet().stream().anyMatch(list.namesOfPins()::containsKey);
-      if (spellings.size() > 1 && !listed && haveNoPinInCommon(spellings.values())) {
+      if (!listed && haveNoPinInCommon(spellings.values())) {
         String most =
             spellings.keySet().stream()
                 .max(
@@ -130,6 +122,40 @@ final class ItemNames {
             .forEach(item -> merged.put(item, most));
       }
     }
+  }
+
+  /** Of each item that is spelt in several ways, the pins by spelling. */
+  private static List<Map<String, Set<String>>> spellings(
+      Understanding list, Collection<String> items) {
+    Map<String, List<String>> byKey = new LinkedHashMap<>();
+    for (String item : items) {
+      if (item.length() < 12) {
+        byKey.computeIfAbsent(looseKey(item), key -> new ArrayList<>()).add(item);
+      }
+    }
+    byKey.values().removeIf(same -> same.size() == 1);
+    if (byKey.isEmpty()) {
+      return List.of();
+    }
+    Map<String, Set<String>> pins = new HashMap<>();
+    byKey.values().forEach(same -> same.forEach(item -> pins.put(item, new HashSet<>())));
+    for (Draft draft : list.drafts()) {
+      for (End end : List.of(draft.from(), draft.to())) {
+        pins.computeIfPresent(
+            end.item(),
+            (item, own) -> {
+              own.add(end.pin());
+              return own;
+            });
+      }
+    }
+    List<Map<String, Set<String>>> spellings = new ArrayList<>();
+    for (List<String> same : byKey.values()) {
+      Map<String, Set<String>> own = new LinkedHashMap<>();
+      same.forEach(item -> own.put(item, pins.getOrDefault(item, Set.of())));
+      spellings.add(own);
+    }
+    return spellings;
   }
 
   private static boolean haveNoPinInCommon(Collection<Set<String>> pins) {

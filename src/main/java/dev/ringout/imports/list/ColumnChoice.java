@@ -22,11 +22,7 @@ public record ColumnChoice(Role role, String unit) {
 
   /** Whether what stands in brackets is the item whose pins the column holds: {@code Pin (J1)}. */
   public boolean namesItem() {
-    boolean pins =
-        switch (role) {
-          case PIN, POINTS, FROM_PIN, TO_PIN, FAR_PIN -> true;
-          default -> false;
-        };
+    boolean pins = role == Role.PIN || role == Role.POINTS || role.isPinOfEnd();
     return pins && !unit.isEmpty();
   }
 

@@ -66,6 +66,16 @@ public enum Role {
     return text.toLowerCase(Locale.ROOT).replaceAll("[^a-z]", "");
   }
 
+  /** Whether it names one end of a wire, or the pin there. */
+  public boolean isEnd() {
+    return this == FROM || this == TO || this == FAR || isPinOfEnd();
+  }
+
+  /** Whether it names the pin at one end of a wire. */
+  public boolean isPinOfEnd() {
+    return this == FROM_PIN || this == TO_PIN || this == FAR_PIN;
+  }
+
   /** Whether a blank or a mark for "as above" takes the value of the row before. */
   public boolean repeats() {
     return this != PIN

@@ -2,6 +2,7 @@ package dev.ringout.imports.list;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Something that the user says of a part of a list.
@@ -14,7 +15,7 @@ public record Said<T>(String where, T value) {
 
   /** Whether it is said of a table. */
   public boolean isOf(String sheet, String firstCell) {
-    return where.isEmpty() || isOfSheet(sheet) || where.equals(sheet + "!" + firstCell);
+    return isOfSheet(sheet) || where.equals(sheet + "!" + firstCell);
   }
 
   /** Whether it is said of every table of a sheet. */
@@ -29,22 +30,17 @@ public record Said<T>(String where, T value) {
 
   /** What is said of a table, the narrowest and then the last word first. */
   public static <T> Optional<T> of(List<Said<T>> all, String sheet, String firstCell) {
-    Said<T> best = null;
-    for (Said<T> one : all) {
-      boolean narrower = best == null || one.narrowness() >= best.narrowness();
-      best = one.isOf(sheet, firstCell) && narrower ? one : best;
-    }
-    return Optional.ofNullable(best).map(Said::value);
+    return narrowest(all.stream().filter(one -> one.isOf(sheet, firstCell)));
   }
 
   /** What is said of a sheet as a whole. */
   public static <T> Optional<T> of(List<Said<T>> all, String sheet) {
-    Said<T> best = null;
-    for (Said<T> one : all) {
-      boolean narrower = best == null || one.narrowness() >= best.narrowness();
-      best = one.isOfSheet(sheet) && narrower ? one : best;
-    }
-    return Optional.ofNullable(best).map(Said::value);
+    return narrowest(all.stream().filter(one -> one.isOfSheet(sheet)));
+  }
+
+  private static <T> Optional<T> narrowest(Stream<Said<T>> said) {
+    return said.reduce((best, one) -> one.narrowness() >= best.narrowness() ? one : best)
+        .map(Said::value);
   }
 
   /** As the user would write it before the value: {@code Sheet1!A5!}, or empty. */

@@ -117,11 +117,8 @@ final class BlockReader extends TableReader {
         return item.replace('\n', ' ').replaceAll(" +", " ");
       }
     }
-    if (!section().isEmpty()) {
-      return section();
-    }
-    if (!table.sheetItem().isEmpty()) {
-      return table.sheetItem();
+    if (!titledItem().isEmpty()) {
+      return titledItem();
     }
     return cells
         .column(Role.PIN)

@@ -13,6 +13,7 @@ import dev.ringout.sheet.Row;
 import dev.ringout.source.Severity;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -51,6 +52,8 @@ final class Doubts {
   private final Words words;
   private final ListFindings findings;
   private final Tally tally;
+  private final Map<Integer, Map<String, Boolean>> open = new HashMap<>();
+  private final Map<String, Boolean> changes = new HashMap<>();
   private final Map<Pattern, Map<Integer, Boolean>> usual = new HashMap<>();
 
   Doubts(ListTable table, Words words, ListFindings findings, Tally tally) {
@@ -70,8 +73,8 @@ final class Doubts {
       if (text.isEmpty()) {
         continue;
       }
-      if (isEnd(column.role())) {
-        if (isOpen(text, column)) {
+      if (column.role().isEnd()) {
+        if (isOpenOnceLookedAt(text, column)) {
           lose(row, column, new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
           return true;
         }
@@ -83,24 +86,31 @@ final class Doubts {
   }
 
   private boolean isLeftOut(Row row) {
-    int filled = 0;
-    int dots = 0;
-    ListColumn first = table.columns().get(0);
+    Optional<ListColumn> first = Optional.empty();
     for (ListColumn column : table.columns()) {
       String text = CellText.clean(row.cell(column.index()).text());
-      if (!text.isEmpty()) {
-        first = filled == 0 ? column : first;
-        filled++;
-        boolean gap = DOTS.matcher(text).matches() || words.is("through", text);
-        dots += gap ? 1 : 0;
+      if (text.isEmpty()) {
+        continue;
       }
+      if (!DOTS.matcher(text).matches() && !words.is("through", text)) {
+        return false;
+      }
+      first = first.isEmpty() ? Optional.of(column) : first;
     }
-    if (filled == 0 || dots < filled) {
-      return false;
-    }
-    String text = CellText.clean(row.cell(first.index()).text());
-    lose(row, first, new RowOddity.RowsLeftOut(text), SkipReason.ROWS_LEFT_OUT);
-    return true;
+    first.ifPresent(
+        column ->
+            lose(
+                row,
+                column,
+                new RowOddity.RowsLeftOut(CellText.clean(row.cell(column.index()).text())),
+                SkipReason.ROWS_LEFT_OUT));
+    return first.isPresent();
+  }
+
+  /** Long lists repeat their texts: each is looked at once a column. */
+  private boolean isOpenOnceLookedAt(String text, ListColumn column) {
+    return open.computeIfAbsent(column.index(), key -> new HashMap<>())
+        .computeIfAbsent(text, key -> isOpen(text, column));
   }
 
   private boolean isOpen(String text, ListColumn column) {
@@ -111,7 +121,7 @@ final class Doubts {
     boolean either = text.length() < 40 && words.mentions("either", text);
     return (asked && text.length() > 1)
         || either
-        || (isPin(column.role()) && isNoPin(text))
+        || (column.role().isPinOfEnd() && isNoPin(text))
         || STROKE_IN_POINT.matcher(text).matches()
         || isUnusual(STROKE, text, column)
         || isUnusual(DASHED_ITEM, text, column)
@@ -137,10 +147,6 @@ final class Doubts {
         || words.mentions("changes wire", text)
         || words.mentions("joins", text)
         || (text.indexOf(' ') > 0 && words.mentions("and", text));
-  }
-
-  private static boolean isPin(Role role) {
-    return role == Role.FROM_PIN || role == Role.TO_PIN || role == Role.FAR_PIN;
   }
 
   /** Whether a text is of a form that not even a half of the column has. */
@@ -171,7 +177,8 @@ final class Doubts {
     }
     if (words.is("quantity", column.heading()) && CellText.isDigits(text) && !text.equals("1")) {
       findings.warning(table.place(row, column), new RowOddity.SeveralWires(text));
-    } else if (text.length() < 200 && words.mentions("changes wire", text)) {
+    } else if (text.length() < 200
+        && changes.computeIfAbsent(text, key -> words.mentions("changes wire", text))) {
       findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(text));
     }
   }
@@ -179,12 +186,5 @@ final class Doubts {
   private void lose(Row row, ListColumn column, RowOddity oddity, SkipReason why) {
     findings.add(Severity.ERROR, table.place(row, column), column.heading(), oddity);
     tally.skip(row.number(), why);
-  }
-
-  private static boolean isEnd(Role role) {
-    return switch (role) {
-      case FROM, FROM_PIN, TO, TO_PIN, FAR, FAR_PIN -> true;
-      default -> false;
-    };
   }
 }

@@ -175,8 +175,7 @@ class FromToReader extends TableReader {
       return own;
     }
     boolean bare = ends.parse(text, grammar(pin)).pin().isEmpty();
-    String titled = section().isEmpty() ? table.sheetItem() : section();
-    return bare ? (titled.isEmpty() ? own : titled) : "";
+    return bare ? (titledItem().isEmpty() ? own : titledItem()) : "";
   }
 
   /** One column an end, whatever its heading: a point, or an item alone. */

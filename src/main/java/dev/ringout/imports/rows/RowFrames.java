@@ -118,8 +118,12 @@ final class RowFrames {
 
   /** A row that begins with "Total". */
   private boolean isTotal(Row row) {
-    String first = CellText.clean(firstText(row)).replaceFirst("\\s*:$", "");
+    String first = withoutColon(firstText(row));
     return first.length() > 3 && words.is("total", first);
+  }
+
+  private static String withoutColon(String text) {
+    return text.endsWith(":") ? text.substring(0, text.length() - 1).strip() : text;
   }
 
   /** A row of the page's furniture: an end that is called "Date" or "Sheet". */
@@ -131,7 +135,7 @@ final class RowFrames {
             default -> false;
           };
       String text = end ? CellText.clean(row.cell(column.index()).text()) : "";
-      if (!text.isEmpty() && words.is("furniture", text.replaceFirst("\\s*:$", ""))) {
+      if (!text.isEmpty() && words.is("furniture", withoutColon(text))) {
         return true;
       }
     }
@@ -161,11 +165,7 @@ final class RowFrames {
   private boolean endsAreStruck(Row row) {
     boolean any = false;
     for (ListColumn column : table.columns()) {
-      boolean end =
-          switch (column.role()) {
-            case FROM, FROM_PIN, TO, TO_PIN, FAR, FAR_PIN, PIN -> true;
-            default -> false;
-          };
+      boolean end = column.role().isEnd() || column.role() == Role.PIN;
       Cell cell = row.cell(column.index());
       if (end && !cell.isBlank()) {
         if (!cell.isStruck()) {

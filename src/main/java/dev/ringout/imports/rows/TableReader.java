@@ -77,11 +77,8 @@ public abstract class TableReader {
 
   private static boolean hasPoles(ListTable table) {
     for (ListColumn column : table.columns()) {
-      boolean pins =
-          switch (column.role()) {
-            case FROM_PIN, TO_PIN, FAR_PIN, PIN, BOTH_PINS -> true;
-            default -> false;
-          };
+      Role role = column.role();
+      boolean pins = role.isPinOfEnd() || role == Role.PIN || role == Role.BOTH_PINS;
       for (Row row : pins ? table.body() : List.<Row>of()) {
         if (row.cell(column.index()).text().strip().equals("+")) {
           return true;
@@ -148,6 +145,11 @@ public abstract class TableReader {
     findings.warning(table.place(row), oddity);
     tally.skip(row.number(), why);
     return RowKind.SKIPPED;
+  }
+
+  /** The item that a title or the table gives where no column does, or empty. */
+  final String titledItem() {
+    return section().isEmpty() ? table.sheetItem() : section();
   }
 
   /** Reads a row that may hold a wire, and counts it. */

@@ -78,9 +78,6 @@ final class TerminalReader extends FromToReader {
     if (!item.isEmpty()) {
       return item;
     }
-    if (!section().isEmpty()) {
-      return section();
-    }
-    return table.sheetItem().isEmpty() ? table.grid().name() : table.sheetItem();
+    return titledItem().isEmpty() ? table.grid().name() : titledItem();
   }
 }

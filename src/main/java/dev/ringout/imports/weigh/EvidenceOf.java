@@ -4,7 +4,6 @@ import dev.ringout.cells.CellText;
 import dev.ringout.imports.find.Proposals.Doubt;
 import dev.ringout.imports.find.Proposals.Proposal;
 import dev.ringout.imports.find.Region;
-import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Evidence;
 import dev.ringout.imports.list.Evidence.Kind;
@@ -20,17 +19,14 @@ import dev.ringout.sheet.Row;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 
 /** The evidence for and against one way to read a table. */
 final class EvidenceOf {
-  /** A part's number or a short name in capitals: {@code 75ALS162}, {@code TEST}. */
+  /** A part's number: {@code 75ALS162}. */
   private static final Pattern ITEM_LIKE =
       Pattern.compile("(?=.*[A-Z])(?=.*\\d)[A-Z0-9][A-Z0-9_./-]{1,19}");
 
@@ -39,8 +35,10 @@ final class EvidenceOf {
   private final ListTable table;
   private final Outcome outcome;
   private final Words words;
+  private final TableTexts texts;
   private final Map<String, Integer> numbers;
   private final List<Evidence> evidence = new ArrayList<>();
+  private final LeftOver left;
 
   /**
    * No evidence yet.
@@ -52,13 +50,16 @@ final class EvidenceOf {
       Proposal proposal,
       Outcome outcome,
       Words words,
+      TableTexts texts,
       Map<String, Integer> numbers) {
+    this.texts = texts;
     this.numbers = numbers;
     this.region = region;
     this.proposal = proposal;
     this.table = proposal.table();
     this.outcome = outcome;
     this.words = words;
+    this.left = new LeftOver(table, outcome, words, texts, evidence::add);
   }
 
   List<Evidence> list() {
@@ -164,18 +165,18 @@ final class EvidenceOf {
     if (table.layout() == Layout.TERMINALS) {
       add(Kind.TERMINAL_BETWEEN, named(Role.PIN) ? 10 : -10);
       itemUnnamed(-80);
-      terminalBetween();
+      left.terminalBetween();
       pinsOnce();
     }
     boolean pins = has(Role.FROM_PIN) && has(Role.TO_PIN);
     for (ListColumn column : table.columns()) {
       boolean strip = column.role() == Role.FROM_STRIP || column.role() == Role.TO_STRIP;
-      if (strip && !column.isSaid() && isNumeric(column)) {
+      if (strip && !column.isSaid() && texts.isNumeric(column)) {
         add(Kind.COLUMN_MATTERS, -60, column.heading());
       }
     }
-    pinBesidePoints(Role.FROM, Role.FROM_PIN);
-    pinBesidePoints(Role.TO, Role.TO_PIN);
+    left.pinBesidePoints(Role.FROM, Role.FROM_PIN);
+    left.pinBesidePoints(Role.TO, Role.TO_PIN);
     Share points = points();
     Share designated = designated();
     if (designated.percent() >= 95 && region.headingRow() == 0) {
@@ -187,41 +188,13 @@ final class EvidenceOf {
 
   /** Ends that have a designator and a pin: nothing else in a list looks like them. */
   private Share designated() {
-    int full = 0;
-    int all = 0;
-    for (var wire : outcome.wires()) {
-      for (var end : List.of(wire.from(), wire.to())) {
-        all++;
-        full += end.hasPin() && Ends.isDesignator(end.item()) ? 1 : 0;
-      }
-    }
-    return new Share(full, all);
-  }
-
-  /** A column of pins beside full points: the pin is another end's, or an older one. */
-  private void pinBesidePoints(Role item, Role pin) {
-    for (ListColumn column : table.columns()) {
-      boolean full = column.role() == item && !column.isSaid() && mostlyPoints(column);
-      boolean wholePin = column.role() == pin && !column.isSaid() && mostlyPoints(column);
-      boolean otherIsWhole = !(has(Role.FROM) && has(Role.TO));
-      if ((full && has(pin)) || (wholePin && has(item) && otherIsWhole)) {
-        add(Kind.COLUMN_MATTERS, -60, column.heading());
-      }
-    }
+    return outcome.endsThat(end -> end.hasPin() && Ends.isDesignator(end.item()));
   }
 
   /** Ends that have an item and a pin. */
   private Share points() {
-    int full = 0;
-    int all = 0;
-    for (var wire : outcome.wires()) {
-      for (var end : List.of(wire.from(), wire.to())) {
-        all++;
-        boolean named = end.item().chars().anyMatch(Character::isLetter);
-        full += end.hasPin() && named ? 1 : 0;
-      }
-    }
-    return new Share(full, all);
+    return outcome.endsThat(
+        end -> end.hasPin() && end.item().chars().anyMatch(Character::isLetter));
   }
 
   private void block() {
@@ -293,7 +266,7 @@ final class EvidenceOf {
                 || (column.known()
                     && words.mentions("pin", column.heading())
                     && (column.item().length() > 1 || !region.item().isEmpty()))
-                || mostlyPoints(column);
+                || texts.isMostlyPoints(column);
         named += item ? 1 : 0;
         unknown += item ? 0 : 1;
       }
@@ -305,7 +278,7 @@ final class EvidenceOf {
       add(Kind.HEADINGS_UNKNOWN, -30 * Math.min(unknown, 2), new Share(unknown, named + unknown));
     }
     acrossRows();
-    pointsOfOthers();
+    left.pointsOfOthers();
     Share once = outcome.pointsOnce();
     if (once.percent() >= 60) {
       add(Kind.PINS_ONCE, 10, once);
@@ -337,34 +310,6 @@ final class EvidenceOf {
     if (!has(Role.SIGNAL) && named < 2) {
       add(Kind.NO_END_NAMED, -10);
     }
-  }
-
-  /** Under an item's heading the pins of other items: its own pins stand in another column. */
-  private void pointsOfOthers() {
-    for (ListColumn column : table.columns()) {
-      boolean headed = column.role() == Role.POINTS && Ends.isDesignator(column.heading());
-      if (headed && mostlyPoints(column)) {
-        long own =
-            table.body().stream()
-                .map(row -> CellText.clean(row.cell(column.index()).text()))
-                .filter(text -> text.startsWith(column.heading()))
-                .count();
-        if (own == 0) {
-          add(Kind.COLUMN_MATTERS, -60, column.heading());
-        }
-      }
-    }
-  }
-
-  private boolean mostlyPoints(ListColumn column) {
-    int filled = 0;
-    int points = 0;
-    for (Row row : table.body().subList(0, Math.min(200, table.body().size()))) {
-      String text = CellText.clean(row.cell(column.index()).text());
-      filled += text.isEmpty() ? 0 : 1;
-      points += Ends.looksLikePoint(text) ? 1 : 0;
-    }
-    return points >= 2 && points * 10 >= filled * 8;
   }
 
   private static String firstWord(String heading) {
@@ -435,7 +380,7 @@ final class EvidenceOf {
           new Share(formed.of() - formed.count(), formed.of()));
     }
     if (table.layout() == Layout.ROW_NETS) {
-      pinColumnsUnused();
+      left.pinColumnsUnused();
     }
     Share itemless = outcome.itemless(has(Role.BOTH_PINS));
     if (itemless.percent() > 5) {
@@ -451,13 +396,7 @@ final class EvidenceOf {
     }
     boolean parts =
         table.columns().stream().anyMatch(column -> words.is("parts", column.heading()));
-    boolean ofWires =
-        has(Role.GAUGE)
-            || has(Role.COLOR)
-            || has(Role.LENGTH)
-            || has(Role.WIRE)
-            || has(Role.SIGNAL)
-            || has(Role.NET);
+    boolean ofWires = isOfWires() || has(Role.SIGNAL) || has(Role.NET);
     if (parts) {
       add(Kind.PARTS_LIST, ofWires ? -5 : -25);
     }
@@ -472,15 +411,10 @@ final class EvidenceOf {
     if (self.percent() > 5) {
       add(Kind.SELF, -40, self);
     }
-    columnsThatMatter();
-    partsPoints();
+    left.columnsThatMatter();
+    left.partsPoints();
     measurements();
-    for (ListColumn column : table.columns()) {
-      if (looksUnused(column)) {
-        boolean block = table.layout() == Layout.BLOCK && region.headingRow() > 0;
-        add(Kind.COLUMN_UNUSED, block ? -10 : -60, column.heading());
-      }
-    }
+    left.columnsUnused();
     if (region.outside() > 2) {
       add(
           Kind.ROWS_OUTSIDE,
@@ -495,167 +429,13 @@ final class EvidenceOf {
     }
   }
 
-  private void pinColumnsUnused() {
-    for (ListColumn column : table.columns()) {
-      boolean open = column.role() == Role.KEEP && !column.known() && !column.isSaid();
-      if (open && !column.heading().isEmpty() && Ends.isDesignator(column.heading())) {
-        add(Kind.COLUMN_UNUSED, -20, column.heading());
-      }
-    }
-  }
-
-  /** A note's column whose heading says that it parts points, joins them, or stands between. */
-  /** A terminal of a strip stands between what comes and what goes, under a plain heading. */
-  private void terminalBetween() {
-    int from = 0;
-    int to = 0;
-    Optional<ListColumn> own = Optional.empty();
-    for (ListColumn column : table.columns()) {
-      switch (column.role()) {
-        case FROM, FROM_PIN -> from = Math.max(from, column.index());
-        case TO, TO_PIN -> to = to == 0 ? column.index() : Math.min(to, column.index());
-        case PIN -> own = own.isEmpty() ? Optional.of(column) : own;
-        default -> {}
-      }
-    }
-    int at = own.map(ListColumn::index).orElse(0);
-    boolean between = (at > from && at < to) || (at < from && at > to);
-    boolean plain =
-        own.filter(one -> one.item().isEmpty() || Ends.isDesignator(one.item())).isPresent();
-    if (!between || !plain) {
-      add(Kind.COLUMN_MATTERS, -100, own.map(ListColumn::heading).orElse(""));
-    }
-  }
-
-  private void columnsThatMatter() {
-    for (ListColumn column : table.columns()) {
-      boolean pinOrItem =
-          (table.layout() == Layout.FROM_TO
-                  && (column.role() == Role.ITEM || column.role() == Role.PIN))
-              || (column.role() == Role.PIN && !isFirst(column));
-      boolean kept = column.role() == Role.KEEP || pinOrItem;
-      // What is old, or hidden beside its like, was settled before.
-      boolean settled = column.role() == Role.KEEP && column.certainty() == ColumnCertainty.CERTAIN;
-      if (!kept || settled || column.isSaid() || isBlank(column)) {
-        continue;
-      }
-      String heading = column.heading();
-      boolean old = words.mentions("old", heading);
-      boolean matters =
-          words.mentions("joins", heading)
-              || words.is("between", heading)
-              || words.mentions("level", heading)
-              || (words.mentions("fitted", heading) && varies(column))
-              || (Ends.isDesignator(heading) && table.layout() != Layout.ROW_NETS);
-      boolean end =
-          words.mentions("from", heading)
-              || words.mentions("to", heading)
-              || words.mentions("far", heading);
-      boolean other =
-          words.mentions("reading", heading)
-              || words.mentions("note", heading)
-              || words.mentions("type", heading)
-              || words.mentions("contact", heading)
-              || words.mentions("wire", heading)
-              || words.mentions("color", heading)
-              || words.mentions("signal", heading)
-              || words.mentions("gauge", heading)
-              || words.mentions("length", heading);
-      boolean part =
-          !other
-              && (words.mentions("pin", heading)
-                  || ((words.mentions("item", heading) || end) && !isNumbered(column)));
-      boolean strip = !region.item().isEmpty() && standsBetweenEnds(column);
-      if (!old && (matters || part || strip)) {
-        add(Kind.COLUMN_MATTERS, -60, heading);
-      }
-    }
-    endsUnused();
-  }
-
-  /** An end that the headings name and that this way of reading leaves out. */
-  private void endsUnused() {
-    boolean uses =
-        switch (table.layout()) {
-          case FROM_TO, TERMINALS -> true;
-          default -> false;
-        };
-    for (ListColumn column : uses ? List.<ListColumn>of() : table.columns()) {
-      boolean end =
-          switch (column.role()) {
-            case FROM, FROM_PIN, TO, TO_PIN -> column.known() && !isBlank(column);
-            case FAR, FAR_PIN ->
-                table.layout() != Layout.BLOCK && column.known() && !isBlank(column);
-            default -> false;
-          };
-      if (end) {
-        add(Kind.COLUMN_MATTERS, -60, column.heading());
-      }
-    }
-  }
-
-  /** Numbers between what comes and what goes, under a title that names a strip: its terminals. */
-  private boolean standsBetweenEnds(ListColumn column) {
-    int from = 0;
-    int to = 0;
-    for (ListColumn one : table.columns()) {
-      switch (one.role()) {
-        case FROM, FROM_PIN -> from = Math.max(from, one.index());
-        case TO, TO_PIN -> to = to == 0 ? one.index() : to;
-        default -> {}
-      }
-    }
-    return table.layout() == Layout.FROM_TO
-        && column.index() > from
-        && column.index() < to
-        && isNumeric(column);
-  }
-
-  private boolean isFirst(ListColumn column) {
-    return table.columns().stream()
-        .filter(one -> one.role() == column.role())
-        .findFirst()
-        .filter(first -> first.index() == column.index())
-        .isPresent();
-  }
-
-  private boolean varies(ListColumn column) {
-    return table.body().stream()
-            .map(row -> CellText.clean(row.cell(column.index()).text()))
-            .distinct()
-            .count()
-        > 1;
-  }
-
-  private boolean isNumeric(ListColumn column) {
-    return table.body().stream()
-        .map(row -> CellText.clean(row.cell(column.index()).text()).replaceFirst("\\.0$", ""))
-        .filter(text -> !text.isEmpty())
-        .allMatch(CellText::isDigits);
-  }
-
-  private boolean isBlank(ListColumn column) {
-    return table.body().stream().allMatch(row -> row.cell(column.index()).isBlank());
-  }
-
-  /** Whether the cells are the numbers of the rows, or nearly all different prose. */
-  private boolean isNumbered(ListColumn column) {
-    int filled = 0;
-    int counted = 0;
-    int prose = 0;
-    for (Row row : table.body()) {
-      String text = CellText.clean(row.cell(column.index()).text()).replaceFirst("\\.0$", "");
-      if (!text.isEmpty()) {
-        filled++;
-        counted += text.equals(Integer.toString(filled)) ? 1 : 0;
-        prose += text.length() > 24 || text.chars().filter(c -> c == ' ').count() > 2 ? 1 : 0;
-      }
-    }
-    return counted * 10 >= filled * 8 || prose * 2 > filled;
+  /** Whether a column gives a wire's number, gauge, colour or length. */
+  private boolean isOfWires() {
+    return has(Role.GAUGE) || has(Role.COLOR) || has(Role.LENGTH) || has(Role.WIRE);
   }
 
   private void measurements() {
-    boolean ofWires = has(Role.GAUGE) || has(Role.COLOR) || has(Role.LENGTH) || has(Role.WIRE);
+    boolean ofWires = isOfWires();
     for (ListColumn column : table.columns()) {
       boolean measured =
           words.is("measured", column.heading()) || words.mentions("measured", column.heading());
@@ -679,22 +459,22 @@ final class EvidenceOf {
     int rows = 0;
     int oneItem = 0;
     int sameText = 0;
-    for (Row row : table.body().subList(0, Math.min(200, table.body().size()))) {
+    for (Row row : texts.firstRows()) {
       List<String> items = new ArrayList<>();
-      List<String> texts = new ArrayList<>();
+      List<String> own = new ArrayList<>();
       for (ListColumn column : table.columns()) {
-        String text = CellText.clean(row.cell(column.index()).text());
+        String text = TableTexts.of(row, column);
         if (column.role() == Role.POINTS && !text.isEmpty() && !words.isNothing(text)) {
-          texts.add(text);
+          own.add(text);
           if (Ends.looksLikePoint(text)) {
             items.add(text.split("[:./ -]", 2)[0]);
           }
         }
       }
-      rows += texts.size() > 1 ? 1 : 0;
+      rows += own.size() > 1 ? 1 : 0;
       oneItem += items.size() > new HashSet<>(items).size() ? 1 : 0;
-      boolean word = texts.stream().anyMatch(text -> !CellText.isDigits(text) && text.length() > 1);
-      boolean same = texts.size() > new HashSet<>(texts).size() || hasOneInAnother(texts);
+      boolean word = own.stream().anyMatch(text -> !CellText.isDigits(text) && text.length() > 1);
+      boolean same = own.size() > new HashSet<>(own).size() || hasOneInAnother(own);
       sameText += same && word ? 1 : 0;
     }
     if (oneItem * 4 > rows) {
@@ -705,120 +485,11 @@ final class EvidenceOf {
     }
   }
 
-  /** Whether a column says once more which points its rows' wires join, as a helper column does. */
-  private boolean repeatsEnds(ListColumn column) {
-    Map<Integer, Set<String>> ends = new LinkedHashMap<>();
-    for (var wire : outcome.wires()) {
-      Set<String> own = ends.computeIfAbsent(wire.place().row(), row -> new HashSet<>());
-      own.add(key(wire.from().toString()));
-      own.add(key(wire.to().toString()));
-      wire.also().forEach(end -> own.add(key(end.toString())));
-    }
-    int filled = 0;
-    int again = 0;
-    for (Row row : table.body()) {
-      String text = CellText.clean(row.cell(column.index()).text());
-      if (Ends.looksLikePoint(text)) {
-        filled++;
-        again += ends.getOrDefault(row.number(), Set.of()).contains(key(text)) ? 1 : 0;
-      }
-    }
-    return filled > 0 && again * 10 >= filled * 9;
-  }
-
-  private static String key(String point) {
-    return point.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9+]", "");
-  }
-
-  /** A column beside an end that tells apart rows which join one and the same point. */
-  private void partsPoints() {
-    Map<String, Set<Integer>> rowsOfPoint = new LinkedHashMap<>();
-    for (var wire : outcome.wires()) {
-      for (var end : List.of(wire.from(), wire.to())) {
-        if (end.hasPin() && !words.mentions("joint", end.item())) {
-          rowsOfPoint
-              .computeIfAbsent(end.toString(), point -> new LinkedHashSet<>())
-              .add(wire.place().row());
-        }
-      }
-    }
-    Map<Integer, Row> rows = new LinkedHashMap<>();
-    table.body().forEach(row -> rows.put(row.number(), row));
-    for (ListColumn column : table.columns()) {
-      boolean kept = column.role() == Role.KEEP && !column.isSaid();
-      if (kept && isBesideAnEnd(column) && !isOfItsOwn(column)) {
-        int parted = 0;
-        int repeated = 0;
-        for (Set<Integer> own : rowsOfPoint.values()) {
-          Set<String> texts = new HashSet<>();
-          own.forEach(
-              number ->
-                  texts.add(
-                      CellText.clean(
-                          rows.getOrDefault(number, new Row(number, List.of()))
-                              .cell(column.index())
-                              .text())));
-          repeated += own.size() > 1 ? 1 : 0;
-          boolean shortTexts = texts.stream().allMatch(text -> text.length() <= 8);
-          parted += own.size() > 1 && texts.size() == own.size() && shortTexts ? 1 : 0;
-        }
-        if (repeated > 0 && parted * 2 > repeated) {
-          add(Kind.COLUMN_MATTERS, -60, column.heading());
-        }
-      }
-    }
-  }
-
-  /** Whether nearly every row has another text, as the wires' numbers are. */
-  private boolean isOfItsOwn(ListColumn column) {
-    List<String> texts =
-        table.body().stream()
-            .map(row -> CellText.clean(row.cell(column.index()).text()))
-            .filter(text -> !text.isEmpty())
-            .toList();
-    return new HashSet<>(texts).size() * 10 >= texts.size() * 8;
-  }
-
-  private boolean isBesideAnEnd(ListColumn column) {
-    return table.columns().stream()
-        .filter(one -> Math.abs(one.index() - column.index()) == 1)
-        .anyMatch(
-            one ->
-                switch (one.role()) {
-                  case FROM, FROM_PIN, TO, TO_PIN, FAR, FAR_PIN, PIN -> true;
-                  default -> false;
-                });
-  }
-
   /** Whether one text is another with a word before it: {@code PIN_E1} and {@code E1}. */
   private static boolean hasOneInAnother(List<String> texts) {
     return texts.stream()
         .anyMatch(
             text ->
                 text.length() > 1 && texts.stream().anyMatch(other -> other.endsWith("_" + text)));
-  }
-
-  /** A column of points or items, or with a word for one over it, of which nothing is made. */
-  private boolean looksUnused(ListColumn column) {
-    boolean settled = column.certainty() == ColumnCertainty.CERTAIN;
-    if (column.role() != Role.KEEP || settled || column.isSaid()) {
-      return false;
-    }
-    int filled = 0;
-    int like = 0;
-    int names = 0;
-    for (Row row : table.body().subList(0, Math.min(200, table.body().size()))) {
-      String text = CellText.clean(row.cell(column.index()).text());
-      filled += text.isEmpty() ? 0 : 1;
-      like += Ends.looksLikePoint(text) ? 1 : 0;
-      names += !text.isEmpty() && text.length() <= 16 && text.indexOf(' ') < 0 ? 1 : 0;
-    }
-    boolean named = like * 10 >= filled * 4 && like > 0 && !repeatsEnds(column);
-    boolean often = filled * 5 >= Math.min(200, table.body().size());
-    boolean worded =
-        words.mentions("from", column.heading())
-            || words.mentions("to", column.heading())
-            || words.mentions("far", column.heading());
-    return named || (often && (worded && names * 10 >= filled * 7));
   }
 }

@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 /** What came out when a table was read in one way for a trial, counted. */
@@ -155,13 +156,23 @@ final class Outcome {
    * @param named whether the headings say that these are ends, so that any short text can be one
    */
   Share wellFormed(boolean named) {
-    int fine = 0;
-    List<End> ends = ends();
-    for (End end : ends) {
-      boolean shortText = end.item().length() <= 40 && end.pin().length() <= 30;
-      fine += isWellFormed(end) || (named && shortText && end.hasPin()) ? 1 : 0;
-    }
-    return new Share(fine, ends.size());
+    return share(
+        ends(),
+        end -> {
+          boolean shortText = end.item().length() <= 40 && end.pin().length() <= 30;
+          return isWellFormed(end) || (named && shortText && end.hasPin());
+        });
+  }
+
+  /** How many of the wires' ends are such. */
+  Share endsThat(Predicate<End> such) {
+    List<End> ends = new ArrayList<>();
+    wires.forEach(wire -> ends.addAll(List.of(wire.from(), wire.to())));
+    return share(ends, such);
+  }
+
+  private static Share share(List<End> ends, Predicate<End> such) {
+    return new Share((int) ends.stream().filter(such).count(), ends.size());
   }
 
   private static boolean isWellFormed(End end) {
@@ -176,13 +187,9 @@ final class Outcome {
 
   /** Ends whose item is a number alone. */
   Share itemless(boolean cored) {
-    List<End> ends = ends();
-    int without = 0;
-    for (End end : ends) {
-      boolean nameless = end.item().chars().noneMatch(Character::isLetter);
-      without += nameless && (cored || !end.hasPin()) ? 1 : 0;
-    }
-    return new Share(without, ends.size());
+    return share(
+        ends(),
+        end -> end.item().chars().noneMatch(Character::isLetter) && (cored || !end.hasPin()));
   }
 
   /**
@@ -191,15 +198,13 @@ final class Outcome {
    * @param plain whether a plain decimal is one too, as where no heading says that these are pins
    */
   Share quantities(boolean plain) {
-    List<End> ends = ends();
-    int quantities = 0;
-    for (End end : ends) {
-      boolean pin = QUANTITY.matcher(end.pin()).matches();
-      boolean decimal = DECIMAL.matcher(end.pin()).matches();
-      boolean quantity = (pin && (plain || !decimal)) || QUANTITY.matcher(end.item()).matches();
-      quantities += quantity ? 1 : 0;
-    }
-    return new Share(quantities, ends.size());
+    return share(
+        ends(),
+        end -> {
+          boolean pin = QUANTITY.matcher(end.pin()).matches();
+          boolean decimal = DECIMAL.matcher(end.pin()).matches();
+          return (pin && (plain || !decimal)) || QUANTITY.matcher(end.item()).matches();
+        });
   }
 
   /** Points, joints left out, with more far ends than a contact or a terminal has. */

@@ -135,10 +135,11 @@ public final class Weigher {
     Optional<Layout> layout =
         Said.of(options.shape().layouts(), sheet, cell).or(() -> impliedBy(region.columns()));
     Optional<Grammar> grammar = Said.of(options.shape().separators(), sheet, cell);
+    TableTexts texts = new TableTexts(region);
     List<Tried> tried = new ArrayList<>();
     Proposals.Ways ways = Proposals.of(region, words, layout, grammar);
     for (Proposal proposal : ways.proposals()) {
-      Tried one = tryOut(region, proposal);
+      Tried one = tryOut(region, proposal, texts);
       boolean same =
           tried.stream()
               .anyMatch(
@@ -188,9 +189,10 @@ public final class Weigher {
     return said.contains(Role.PIN) && far ? Optional.of(Layout.BLOCK) : Optional.empty();
   }
 
-  private Tried tryOut(Region region, Proposal proposal) {
+  private Tried tryOut(Region region, Proposal proposal, TableTexts texts) {
     Outcome outcome = Outcome.of(proposal.table(), words, options);
-    List<Evidence> evidence = new EvidenceOf(region, proposal, outcome, words, numbers).list();
+    List<Evidence> evidence =
+        new EvidenceOf(region, proposal, outcome, words, texts, numbers).list();
     return new Tried(
         proposal, outcome, evidence, evidence.stream().mapToInt(Evidence::points).sum());
   }

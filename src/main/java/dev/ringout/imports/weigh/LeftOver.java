@@ -1,0 +1,311 @@
+package dev.ringout.imports.weigh;
+
+import dev.ringout.imports.list.ColumnCertainty;
+import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Evidence;
+import dev.ringout.imports.list.Evidence.Kind;
+import dev.ringout.imports.list.Layout;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.ListTable;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.Words;
+import dev.ringout.sheet.Row;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+
+/** What speaks against a way to read a table by the columns that it leaves over. */
+final class LeftOver {
+  /** Kinds of words in a heading that make it something else than a part of an end. */
+  private static final List<String> OTHERWISE =
+      List.of("reading", "note", "type", "contact", "wire", "color", "signal", "gauge", "length");
+
+  private static final List<String> SIDES = List.of("from", "to", "far");
+
+  private final ListTable table;
+  private final String item;
+  private final boolean headed;
+  private final Outcome outcome;
+  private final Words words;
+  private final TableTexts texts;
+  private final Consumer<Evidence> found;
+
+  /**
+   * Looks at what a way leaves over.
+   *
+   * @param found takes the evidence
+   */
+  LeftOver(
+      ListTable table, Outcome outcome, Words words, TableTexts texts, Consumer<Evidence> found) {
+    this.table = table;
+    this.item = table.sheetItem();
+    this.headed = table.headingRow() > 0;
+    this.outcome = outcome;
+    this.words = words;
+    this.texts = texts;
+    this.found = found;
+  }
+
+  private void add(Kind kind, int points, String heading) {
+    found.accept(new Evidence(kind, points, 0, 0, heading));
+  }
+
+  private boolean has(Role role) {
+    return table.columns().stream().anyMatch(column -> column.role() == role);
+  }
+
+  /** A column of pins beside full points: the pin is another end's, or an older one. */
+  void pinBesidePoints(Role item, Role pin) {
+    for (ListColumn column : table.columns()) {
+      boolean full = column.role() == item && !column.isSaid() && texts.isMostlyPoints(column);
+      boolean wholePin = column.role() == pin && !column.isSaid() && texts.isMostlyPoints(column);
+      boolean otherIsWhole = !(has(Role.FROM) && has(Role.TO));
+      if ((full && has(pin)) || (wholePin && has(item) && otherIsWhole)) {
+        add(Kind.COLUMN_MATTERS, -60, column.heading());
+      }
+    }
+  }
+
+  /** Under an item's heading the pins of other items: its own pins stand in another column. */
+  void pointsOfOthers() {
+    for (ListColumn column : table.columns()) {
+      boolean byItem = column.role() == Role.POINTS && Ends.isDesignator(column.heading());
+      if (byItem && texts.isMostlyPoints(column)) {
+        long own =
+            texts.filled(column).stream().filter(text -> text.startsWith(column.heading())).count();
+        if (own == 0) {
+          add(Kind.COLUMN_MATTERS, -60, column.heading());
+        }
+      }
+    }
+  }
+
+  /** A pin column headed by a designator, in a row through pins of several. */
+  void pinColumnsUnused() {
+    for (ListColumn column : table.columns()) {
+      boolean open = column.role() == Role.KEEP && !column.known() && !column.isSaid();
+      if (open && !column.heading().isEmpty() && Ends.isDesignator(column.heading())) {
+        add(Kind.COLUMN_UNUSED, -20, column.heading());
+      }
+    }
+  }
+
+  /** A terminal of a strip stands between what comes and what goes, under a plain heading. */
+  void terminalBetween() {
+    Optional<ListColumn> own =
+        table.columns().stream().filter(column -> column.role() == Role.PIN).findFirst();
+    int at = own.map(ListColumn::index).orElse(0);
+    int from = lastOf(Role.FROM, Role.FROM_PIN);
+    int to = firstOf(Role.TO, Role.TO_PIN);
+    boolean between = (at > from && at < to) || (at < from && at > to);
+    boolean plain =
+        own.filter(one -> one.item().isEmpty() || Ends.isDesignator(one.item())).isPresent();
+    if (!between || !plain) {
+      add(Kind.COLUMN_MATTERS, -100, own.map(ListColumn::heading).orElse(""));
+    }
+  }
+
+  /** A note's column whose heading says that it parts points, joins them, or stands between. */
+  void columnsThatMatter() {
+    for (ListColumn column : table.columns()) {
+      boolean pinOrItem =
+          (table.layout() == Layout.FROM_TO
+                  && (column.role() == Role.ITEM || column.role() == Role.PIN))
+              || (column.role() == Role.PIN && !isFirst(column));
+      boolean kept = column.role() == Role.KEEP || pinOrItem;
+      // What is old, or hidden beside its like, was settled before.
+      boolean settled = column.role() == Role.KEEP && column.certainty() == ColumnCertainty.CERTAIN;
+      if (!kept || settled || column.isSaid() || texts.isBlank(column)) {
+        continue;
+      }
+      String heading = column.heading();
+      boolean old = words.mentions("old", heading);
+      boolean strip = !item.isEmpty() && standsBetweenEnds(column);
+      if (!old && (matters(column) || isPartOfEnd(column) || strip)) {
+        add(Kind.COLUMN_MATTERS, -60, heading);
+      }
+    }
+    endsUnused();
+  }
+
+  /** Joins points, stands between them, parts them, or says whether a wire is there. */
+  private boolean matters(ListColumn column) {
+    String heading = column.heading();
+    return words.mentions("joins", heading)
+        || words.is("between", heading)
+        || words.mentions("level", heading)
+        || (words.mentions("fitted", heading) && texts.varies(column))
+        || (Ends.isDesignator(heading) && table.layout() != Layout.ROW_NETS);
+  }
+
+  /** A word for an end, an item or a pin in the heading, and none for anything else. */
+  private boolean isPartOfEnd(ListColumn column) {
+    String heading = column.heading();
+    boolean other = OTHERWISE.stream().anyMatch(kind -> words.mentions(kind, heading));
+    boolean named = words.mentions("item", heading) || namesAnEnd(heading);
+    return !other && (words.mentions("pin", heading) || (named && !texts.isNumbered(column)));
+  }
+
+  private boolean namesAnEnd(String heading) {
+    return SIDES.stream().anyMatch(side -> words.mentions(side, heading));
+  }
+
+  /** An end that the headings name and that this way of reading leaves out. */
+  private void endsUnused() {
+    boolean uses =
+        switch (table.layout()) {
+          case FROM_TO, TERMINALS -> true;
+          default -> false;
+        };
+    for (ListColumn column : uses ? List.<ListColumn>of() : table.columns()) {
+      boolean end =
+          switch (column.role()) {
+            case FROM, FROM_PIN, TO, TO_PIN -> column.known() && !texts.isBlank(column);
+            case FAR, FAR_PIN ->
+                table.layout() != Layout.BLOCK && column.known() && !texts.isBlank(column);
+            default -> false;
+          };
+      if (end) {
+        add(Kind.COLUMN_MATTERS, -60, column.heading());
+      }
+    }
+  }
+
+  /** Numbers between what comes and what goes, under a title that names a strip: its terminals. */
+  private boolean standsBetweenEnds(ListColumn column) {
+    return table.layout() == Layout.FROM_TO
+        && column.index() > lastOf(Role.FROM, Role.FROM_PIN)
+        && column.index() < firstOf(Role.TO, Role.TO_PIN)
+        && texts.isNumeric(column);
+  }
+
+  /** The last column of an end, or 0. */
+  private int lastOf(Role item, Role pin) {
+    return columnsOf(item, pin).max().orElse(0);
+  }
+
+  /** The first column of an end, or 0. */
+  private int firstOf(Role item, Role pin) {
+    return columnsOf(item, pin).min().orElse(0);
+  }
+
+  private IntStream columnsOf(Role item, Role pin) {
+    return table.columns().stream()
+        .filter(column -> column.role() == item || column.role() == pin)
+        .mapToInt(ListColumn::index);
+  }
+
+  private boolean isFirst(ListColumn column) {
+    return table.columns().stream()
+        .filter(one -> one.role() == column.role())
+        .findFirst()
+        .filter(first -> first.index() == column.index())
+        .isPresent();
+  }
+
+  /** Whether a column says once more which points its rows' wires join, as a helper column does. */
+  private boolean repeatsEnds(ListColumn column) {
+    Map<Integer, Set<String>> ends = new LinkedHashMap<>();
+    for (var wire : outcome.wires()) {
+      Set<String> own = ends.computeIfAbsent(wire.place().row(), row -> new HashSet<>());
+      own.add(key(wire.from().toString()));
+      own.add(key(wire.to().toString()));
+      wire.also().forEach(end -> own.add(key(end.toString())));
+    }
+    int filled = 0;
+    int again = 0;
+    for (Row row : texts.rows()) {
+      String text = TableTexts.of(row, column);
+      if (Ends.looksLikePoint(text)) {
+        filled++;
+        again += ends.getOrDefault(row.number(), Set.of()).contains(key(text)) ? 1 : 0;
+      }
+    }
+    return filled > 0 && again * 10 >= filled * 9;
+  }
+
+  private static String key(String point) {
+    return point.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9+]", "");
+  }
+
+  /** A column beside an end that tells apart rows which join one and the same point. */
+  void partsPoints() {
+    Map<String, Set<Integer>> rowsOfPoint = new LinkedHashMap<>();
+    for (var wire : outcome.wires()) {
+      for (var end : List.of(wire.from(), wire.to())) {
+        if (end.hasPin() && !words.mentions("joint", end.item())) {
+          rowsOfPoint
+              .computeIfAbsent(end.toString(), point -> new LinkedHashSet<>())
+              .add(wire.place().row());
+        }
+      }
+    }
+    Map<Integer, Row> rows = new LinkedHashMap<>();
+    texts.rows().forEach(row -> rows.put(row.number(), row));
+    for (ListColumn column : table.columns()) {
+      boolean kept = column.role() == Role.KEEP && !column.isSaid();
+      if (kept && isBesideAnEnd(column) && !texts.isOfItsOwn(column)) {
+        int parted = 0;
+        int repeated = 0;
+        for (Set<Integer> own : rowsOfPoint.values()) {
+          Set<String> texts = new HashSet<>();
+          own.forEach(
+              number ->
+                  texts.add(
+                      TableTexts.of(
+                          rows.getOrDefault(number, new Row(number, List.of())), column)));
+          repeated += own.size() > 1 ? 1 : 0;
+          boolean shortTexts = texts.stream().allMatch(text -> text.length() <= 8);
+          parted += own.size() > 1 && texts.size() == own.size() && shortTexts ? 1 : 0;
+        }
+        if (repeated > 0 && parted * 2 > repeated) {
+          add(Kind.COLUMN_MATTERS, -60, column.heading());
+        }
+      }
+    }
+  }
+
+  private boolean isBesideAnEnd(ListColumn column) {
+    return table.columns().stream()
+        .filter(one -> Math.abs(one.index() - column.index()) == 1)
+        .anyMatch(one -> one.role().isEnd() || one.role() == Role.PIN);
+  }
+
+  /** Columns of points or items of which nothing is made. */
+  void columnsUnused() {
+    for (ListColumn column : table.columns()) {
+      if (looksUnused(column)) {
+        boolean block = table.layout() == Layout.BLOCK && headed;
+        add(Kind.COLUMN_UNUSED, block ? -10 : -60, column.heading());
+      }
+    }
+  }
+
+  /** A column of points or items, or with a word for one over it, of which nothing is made. */
+  private boolean looksUnused(ListColumn column) {
+    boolean settled = column.certainty() == ColumnCertainty.CERTAIN;
+    if (column.role() != Role.KEEP || settled || column.isSaid()) {
+      return false;
+    }
+    int filled = 0;
+    int like = 0;
+    int names = 0;
+    for (Row row : texts.firstRows()) {
+      String text = TableTexts.of(row, column);
+      filled += text.isEmpty() ? 0 : 1;
+      like += Ends.looksLikePoint(text) ? 1 : 0;
+      names += !text.isEmpty() && text.length() <= 16 && text.indexOf(' ') < 0 ? 1 : 0;
+    }
+    boolean named = like * 10 >= filled * 4 && like > 0 && !repeatsEnds(column);
+    boolean often = filled * 5 >= texts.firstRows().size();
+    boolean worded = namesAnEnd(column.heading());
+    return named || (often && (worded && names * 10 >= filled * 7));
+  }
+}

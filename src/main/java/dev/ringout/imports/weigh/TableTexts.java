@@ -1,0 +1,93 @@
+package dev.ringout.imports.weigh;
+
+import dev.ringout.cells.CellText;
+import dev.ringout.imports.find.Region;
+import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.sheet.Row;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+
+/** The texts of a table's columns, cleaned once for all ways to read it. */
+final class TableTexts {
+  private static final int ROWS_LOOKED_AT = 200;
+
+  private final List<Row> rows;
+  private final Map<Integer, List<String>> filled = new HashMap<>();
+
+  TableTexts(Region region) {
+    this.rows = region.body();
+  }
+
+  static String of(Row row, ListColumn column) {
+    return CellText.clean(row.cell(column.index()).text());
+  }
+
+  List<Row> rows() {
+    return rows;
+  }
+
+  /** So many rows tell what a column is like. */
+  List<Row> firstRows() {
+    return rows.subList(0, Math.min(ROWS_LOOKED_AT, rows.size()));
+  }
+
+  /** The texts of a column that are not blank. */
+  List<String> filled(ListColumn column) {
+    return filled.computeIfAbsent(
+        column.index(),
+        index ->
+            rows.stream().map(row -> of(row, column)).filter(text -> !text.isEmpty()).toList());
+  }
+
+  boolean isBlank(ListColumn column) {
+    return rows.stream().allMatch(row -> row.cell(column.index()).isBlank());
+  }
+
+  /** Whether its cells do not all say the same, a blank being something else. */
+  boolean varies(ListColumn column) {
+    return rows.stream().map(row -> of(row, column)).distinct().count() > 1;
+  }
+
+  boolean isNumeric(ListColumn column) {
+    return filled(column).stream().map(TableTexts::whole).allMatch(CellText::isDigits);
+  }
+
+  /** A whole number as it was typed: spreadsheets make {@code 7.0} of it. */
+  private static String whole(String text) {
+    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+  }
+
+  /** Whether the cells are the numbers of the rows, or mostly prose. */
+  boolean isNumbered(ListColumn column) {
+    List<String> texts = filled(column);
+    int counted = 0;
+    int prose = 0;
+    for (int i = 0; i < texts.size(); i++) {
+      String text = whole(texts.get(i));
+      counted += text.equals(Integer.toString(i + 1)) ? 1 : 0;
+      prose += text.length() > 24 || text.chars().filter(c -> c == ' ').count() > 2 ? 1 : 0;
+    }
+    return counted * 10 >= texts.size() * 8 || prose * 2 > texts.size();
+  }
+
+  /** Whether nearly every row has another text, as the wires' numbers are. */
+  boolean isOfItsOwn(ListColumn column) {
+    List<String> texts = filled(column);
+    return new HashSet<>(texts).size() * 10 >= texts.size() * 8;
+  }
+
+  /** Whether the first rows are mostly full points. */
+  boolean isMostlyPoints(ListColumn column) {
+    int some = 0;
+    int points = 0;
+    for (Row row : firstRows()) {
+      String text = of(row, column);
+      some += text.isEmpty() ? 0 : 1;
+      points += Ends.looksLikePoint(text) ? 1 : 0;
+    }
+    return points >= 2 && points * 10 >= some * 8;
+  }
+}
