@@ -29,7 +29,7 @@ public final class PinList {
     return List.of(pieces);
   }
 
-  /** The pins of a range such as {@code D42-D53}, or none where the text is no range. */
+  /** The pins of a range such as {@code D42-D53} or {@code 8..5}, or none where it is no range. */
   public static List<String> range(String text) {
     if (text.length() < 3 || !CellText.hasDigit(text)) {
       return List.of();
@@ -41,11 +41,14 @@ public final class PinList {
     boolean alike = range.group(3).isEmpty() || range.group(3).equals(range.group(1));
     int first = Integer.parseInt(range.group(2));
     int last = Integer.parseInt(range.group(4));
-    if (!alike || last <= first || last - first > LONGEST_RANGE) {
+    // Two dots part nothing but a range: 8..5 runs down.
+    boolean down = last < first && text.contains("..");
+    if (!alike || last == first || (last < first && !down) || Math.abs(last - first) > LONGEST_RANGE) {
       return List.of();
     }
     List<String> pins = new ArrayList<>();
-    for (int number = first; number <= last; number++) {
+    int step = down ? -1 : 1;
+    for (int number = first; number != last + step; number += step) {
       String digits = Integer.toString(number);
       String zeros = "0".repeat(Math.max(0, range.group(2).length() - digits.length()));
       pins.add(

@@ -2,7 +2,7 @@ package dev.ringout.imports;
 
 import dev.ringout.cells.CellText;
 import dev.ringout.imports.find.PageFurniture;
-import dev.ringout.imports.find.Titles;
+import dev.ringout.imports.list.Titles;
 import dev.ringout.imports.list.CellBalance;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Grid;

@@ -288,6 +288,12 @@ public final class ListImporter {
    */
   private void readTable(ListTable table, int notesAbove, int lastRowAbove) {
     int firstDraft = list.drafts().size();
+    int above = (int) table.body().stream().filter(row -> isAbove(row, table)).count();
+    if (above > 0) {
+      findings.warning(
+          table.grid().place(table.headingRow(), table.firstColumn()),
+          new SheetOddity.RowsAboveRead(above));
+    }
     Tally tally = TableReader.of(table, words, ends, options, findings, list).read();
     if (notesAbove > 0) {
       tally.count(RowKind.NOTE, notesAbove);
@@ -302,15 +308,25 @@ public final class ListImporter {
     parts.add(new Part(table.grid(), table, tally, firstDraft, list.drafts().size()));
   }
 
+  private static boolean isAbove(Row row, ListTable table) {
+    return row.number() < table.headingRow();
+  }
+
   /** Heading rows stand between the heading's first and the body's first row. */
   private static int headingRows(ListTable table) {
     if (table.headingRow() == 0) {
       return 0;
     }
+    int firstBelow =
+        table.body().stream()
+            .mapToInt(Row::number)
+            .filter(number -> number > table.headingRow())
+            .findFirst()
+            .orElse(Integer.MAX_VALUE);
     long rows =
         table.grid().rows().stream()
             .filter(row -> row.number() >= table.headingRow())
-            .filter(row -> table.body().isEmpty() || row.number() < table.body().get(0).number())
+            .filter(row -> row.number() < firstBelow)
             .count();
     return (int) rows;
   }

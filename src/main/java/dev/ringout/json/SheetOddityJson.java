@@ -102,4 +102,9 @@ final class SheetOddityJson implements SheetOddity.Cases<Reason> {
   public Reason itemNotFound(SheetOddity.ItemNotFound odd) {
     return Reason.of("item-not-found").with("item", odd.item());
   }
+
+  @Override
+  public Reason rowsAboveRead(SheetOddity.RowsAboveRead odd) {
+    return Reason.of("rows-above-read").with("rows", odd.rows());
+  }
 }

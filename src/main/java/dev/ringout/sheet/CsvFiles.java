@@ -21,8 +21,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -106,6 +108,7 @@ final class CsvFiles implements TabularFile {
       Path path, String shownName, Charset charset, char separator, boolean quotes)
       implements Sheet {
     private static final int LINES_LOOKED_AT = 50;
+    private static final List<Character> SEPARATORS = List.of(',', ';', '\t');
 
     static CsvSheet open(Path path, String shownName, Problems problems) throws IOException {
       Charset charset = charset(path);
@@ -126,30 +129,62 @@ final class CsvFiles implements TabularFile {
       return new CsvSheet(path, shownName, charset, separator, separator != '\t' || quoted(head));
     }
 
+    /**
+     * The separator: of those of which nearly every line has as many, or else of all, the one of
+     * which there are most. A net's points may stand in one cell with semicolons between.
+     */
     private static char separator(List<String> lines) {
-      char best = ',';
-      for (char candidate : new char[] {';', '\t'}) {
-        if (count(lines, candidate) > count(lines, best)) {
-          best = candidate;
+      List<Character> even = new ArrayList<>();
+      for (char candidate : SEPARATORS) {
+        if (isEven(counts(lines, candidate))) {
+          even.add(candidate);
         }
+      }
+      char best = even.isEmpty() ? ',' : even.get(0);
+      for (char candidate : even.isEmpty() ? SEPARATORS : even) {
+        long more = sum(counts(lines, candidate));
+        best = more > sum(counts(lines, best)) ? candidate : best;
       }
       return best;
     }
 
-    /** Outside quotes; a quoted field may go on in the next lines where every quote is closed. */
-    private static long count(List<String> lines, char character) {
-      long count = 0;
+    private static long sum(List<Integer> counts) {
+      return counts.stream().mapToLong(Integer::longValue).sum();
+    }
+
+    /** Whether nearly every line that is not blank has one and the same number. */
+    private static boolean isEven(List<Integer> counts) {
+      Map<Integer, Integer> lines = new HashMap<>();
+      counts.forEach(count -> lines.merge(count, 1, Integer::sum));
+      lines.remove(0);
+      int most = lines.values().stream().mapToInt(Integer::intValue).max().orElse(0);
+      return most >= 3 && most * 10 >= counts.size() * 8;
+    }
+
+    /**
+     * How many stand in each line outside quotes; a quoted field may go on in the next lines where
+     * every quote is closed. Blank lines are left out.
+     */
+    private static List<Integer> counts(List<String> lines, char character) {
+      List<Integer> counts = new ArrayList<>();
       long quotes = lines.stream().flatMapToInt(String::chars).filter(c -> c == '"').count();
       boolean quoted = false;
       for (String line : lines) {
         quoted &= quotes % 2 == 0;
+        boolean goesOn = quoted;
+        int count = 0;
         for (int i = 0; i < line.length(); i++) {
           char c = line.charAt(i);
           quoted ^= c == '"';
           count += !quoted && c == character ? 1 : 0;
         }
+        if (goesOn && !counts.isEmpty()) {
+          counts.set(counts.size() - 1, counts.get(counts.size() - 1) + count);
+        } else if (!line.isBlank()) {
+          counts.add(count);
+        }
       }
-      return count;
+      return counts;
     }
 
     /** A tab-separated text may hold a bare {@code "} for "as above": then nothing is quoted. */

@@ -80,6 +80,7 @@ public final class HypothesisWords {
           "no column tells of a wire: no number, gauge, colour, length, signal or pin";
       case ROWS_OUTSIDE -> share + "rows stand above the headings";
       case NUMBER_MAY_BE_PIN -> "a number after a name may be its terminal or a part of the name";
+      case PINS_BESIDE_ITEMS -> "each end has a column of devices and one of its pins";
       case CORES_MAY_BE_PINS -> "the cores may be named after the terminals at both ends";
       case TERMINAL_BETWEEN -> "a terminal stands between what comes and what goes";
       case FAR_ENDS_MISSING -> "the far ends are not listed";

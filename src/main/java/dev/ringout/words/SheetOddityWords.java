@@ -127,4 +127,9 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
   public OddityWords itemNotFound(SheetOddity.ItemNotFound odd) {
     return OddityWords.of("no item is called \"" + odd.item() + "\", which --one-point names");
   }
+
+  @Override
+  public OddityWords rowsAboveRead(SheetOddity.RowsAboveRead odd) {
+    return OddityWords.of(Numbers.count(odd.rows(), "row") + " above the headings " + (odd.rows() == 1 ? "is" : "are") + " read like the rows below");
+  }
 }

@@ -34,7 +34,8 @@ record ColumnProfile(
     int names,
     int pins,
     int prose,
-    int paths) {
+    int paths,
+    int pointLists) {
   private static final int ROWS_LOOKED_AT = 400;
   private static final int LONGEST_PIN = 24;
 
@@ -66,7 +67,7 @@ record ColumnProfile(
   }
 
   private static ColumnProfile of(List<Row> rows, int column, Words words) {
-    int[] count = new int[13];
+    int[] count = new int[14];
     Set<String> distinct = new HashSet<>();
     for (Row row : rows) {
       Cell cell = row.cell(column);
@@ -86,6 +87,7 @@ record ColumnProfile(
       count[8] += Ends.isDesignator(text) ? 1 : 0;
       count[9] += isName(text) ? 1 : 0;
       count[10] += arePins(text) ? 1 : 0;
+      count[13] += Ends.pointsOfNet(text).size() > 1 ? 1 : 0;
       count[12] += PATH.matcher(text).matches() ? 1 : 0;
       count[11] += isProse(text) ? 1 : 0;
     }
@@ -104,7 +106,8 @@ record ColumnProfile(
         count[9],
         count[10],
         count[11],
-        count[12]);
+        count[12],
+        count[13]);
   }
 
   /** What names a thing: some letters, not many words. */
@@ -155,6 +158,16 @@ record ColumnProfile(
   /** Whether hardly any text comes twice. */
   boolean isDistinct() {
     return distinct * 10 >= filled * 8;
+  }
+
+  /** Whether most texts come again, as the names of devices do. */
+  boolean comesAgain() {
+    return distinct * 2 <= filled;
+  }
+
+  /** Whether the cells list points of nets: several in many of them, and points in nearly all. */
+  boolean listsPoints() {
+    return pointLists >= 2 && mostly(points + pointLists);
   }
 
   boolean isMarks() {

@@ -49,6 +49,7 @@ final class Columns {
   private static Columns byHeadings(
       List<ListColumn> columns, Map<Integer, ColumnProfile> profiles, String sheetItem) {
     Columns settled = new Columns(columns, profiles, sheetItem);
+    settled.portsOfItems();
     settled.byTwins();
     settled.byNeighbours();
     settled.byStrips();
@@ -157,12 +158,15 @@ final class Columns {
         continue;
       }
       ColumnProfile cells = profile(column);
-      Optional<ListColumn> pin = pinAfter(i);
-      if (cells.points() * 10 >= cells.filled() * 7) {
+      int before = i;
+      Optional<ListColumn> pin = pinAfter(i).or(() -> wordedPinBefore(before, lastPinOf(withPins)));
+      // DO16-3 in front of a terminal, again and again, is a module and no point.
+      boolean module = pin.isPresent() && isWordedPin(pin.get()) && cells.comesAgain();
+      if (!module && cells.points() * 10 >= cells.filled() * 7) {
         points.add(new EndColumns(column, Optional.empty()));
       } else if (pin.isPresent() && cells.canBeItems()) {
         withPins.add(new EndColumns(column, pin));
-        i++;
+        i = Math.max(i, columns.indexOf(pin.get()));
       } else if (cells.canBeItems()) {
         items.add(new EndColumns(column, Optional.empty()));
       }
@@ -187,14 +191,44 @@ final class Columns {
   }
 
   private Optional<ListColumn> pinAfter(int index) {
-    if (index + 1 >= columns.size()) {
+    int at = index + 1;
+    while (at < columns.size() && isOld(columns.get(at))) {
+      at++;
+    }
+    if (at >= columns.size()) {
       return Optional.empty();
     }
-    ListColumn next = columns.get(index + 1);
-    boolean worded =
-        next.role() == Role.PIN || next.role() == Role.FROM_PIN || next.role() == Role.TO_PIN;
+    ListColumn next = columns.get(at);
+    boolean worded = isWordedPin(next);
     boolean alike = next.role() == Role.KEEP && profile(next).looksLikePins();
     return worded || alike ? Optional.of(next) : Optional.empty();
+  }
+
+  private static boolean isWordedPin(ListColumn column) {
+    return column.role() == Role.PIN
+        || column.role() == Role.FROM_PIN
+        || column.role() == Role.TO_PIN;
+  }
+
+  /** What a heading says was before, or a hidden column says otherwise than a visible one. */
+  private static boolean isOld(ListColumn column) {
+    return column.role() == Role.KEEP && column.certainty() == ColumnCertainty.CERTAIN;
+  }
+
+  /** The mirrored half of a list: {@code Drive terminal | Drive}. */
+  private Optional<ListColumn> wordedPinBefore(int index, int taken) {
+    return index == 0
+        ? Optional.empty()
+        : Optional.of(columns.get(index - 1))
+            .filter(column -> column.role() == Role.PIN && column.index() > taken);
+  }
+
+  private static int lastPinOf(List<EndColumns> ends) {
+    return ends.stream()
+        .flatMap(end -> end.pin().stream())
+        .mapToInt(ListColumn::index)
+        .max()
+        .orElse(0);
   }
 
   private boolean servesBlock() {
@@ -209,7 +243,22 @@ final class Columns {
       }
       become(end.get(), Role.FAR, Role.FAR_PIN);
     }
-    return block(columns.stream().filter(this::canBePoints).toList()) == Layout.BLOCK;
+    Layout layout = block(columns.stream().filter(this::canBePoints).toList());
+    if (layout == Layout.BLOCK && sheetItem.isEmpty() && !has(Role.ITEM)) {
+      itemBesidePin();
+    }
+    return layout == Layout.BLOCK;
+  }
+
+  /** Where no heading or title says whose pins they are: devices in a column beside them do. */
+  private void itemBesidePin() {
+    Optional<ListColumn> pin = first(Role.PIN).filter(column -> column.item().isEmpty());
+    columns.stream()
+        .filter(column -> column.role() == Role.KEEP && !column.known())
+        .filter(column -> pin.isPresent() && Math.abs(column.index() - pin.get().index()) == 1)
+        .filter(column -> profile(column).canBeItems() && profile(column).comesAgain())
+        .findFirst()
+        .ifPresent(column -> set(column, Role.ITEM, ColumnCertainty.LIKELY));
   }
 
   /** A terminal with what comes from the left and what goes to the right. */
@@ -284,18 +333,27 @@ final class Columns {
 
   private boolean servesNetList() {
     Optional<ListColumn> net = first(Role.NET).or(() -> first(Role.SIGNAL));
-    if (net.isEmpty() || (net.get().role() == Role.SIGNAL && profile(net.get()).isDistinct())) {
+    boolean lists = columns.stream().anyMatch(column -> profile(column).listsPoints());
+    boolean once =
+        net.filter(column -> column.role() == Role.SIGNAL && profile(column).isDistinct())
+            .isPresent();
+    if (net.isEmpty() || (once && !lists)) {
       return false;
     }
     if (!has(Role.PIN)) {
       columns.stream()
-          .filter(column -> column.role() == Role.KEEP || column.role() == Role.ITEM)
-          .filter(column -> profile(column).mostly(profile(column).points()))
+          .filter(column -> column.index() != net.get().index())
+          .filter(column -> profile(column).listsPoints() || mayBePointsOfNets(column))
           .findFirst()
           .ifPresent(column -> set(column, Role.PIN, ColumnCertainty.LIKELY));
     }
     set(net.get(), Role.NET, ColumnCertainty.LIKELY);
     return has(Role.PIN) && keepsOnePin();
+  }
+
+  private boolean mayBePointsOfNets(ListColumn column) {
+    boolean open = column.role() == Role.KEEP || column.role() == Role.ITEM;
+    return open && profile(column).mostly(profile(column).points());
   }
 
   List<ListColumn> list() {
@@ -349,6 +407,20 @@ final class Columns {
             set(column, Role.TO, column.certainty());
           }
         }
+      }
+    }
+  }
+
+  /** A port beside an end or an item is its pin: {@code Source | O/P}, {@code Device A | Port A}. */
+  private void portsOfItems() {
+    for (int i = 1; i < columns.size(); i++) {
+      ListColumn column = columns.get(i);
+      ListColumn before = columns.get(i - 1);
+      boolean ofEnd =
+          before.role() == Role.FROM || before.role() == Role.TO || before.role() == Role.FAR;
+      boolean ofItem = before.role() == Role.ITEM && !before.isPort();
+      if (column.isPort() && column.role() == Role.ITEM && (ofEnd || ofItem)) {
+        set(column, Role.PIN, column.certainty());
       }
     }
   }

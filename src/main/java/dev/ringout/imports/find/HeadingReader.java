@@ -37,6 +37,7 @@ public final class HeadingReader {
           "group",
           "port",
           "item",
+          "points",
           "note",
           "direction");
 
@@ -168,6 +169,9 @@ public final class HeadingReader {
     if (said != null && said.namesItem()) {
       return new ListColumn(index, heading, role, ListColumn.OF_ITEM, "", known, certainty)
           .of(said.unit());
+    }
+    if (thing.equals("port") && role == Role.ITEM) {
+      unit = ListColumn.PORT;
     }
     return new ListColumn(index, heading, role, unit, itemIn(heading, rest), known, certainty);
   }

@@ -20,6 +20,7 @@ final class HeadingRows {
   private static final int ROWS_NEEDED_TO_CONTRAST = 3;
   private static final int ROWS_ABOVE = 60;
   private static final int ROWS_ALIKE = 3;
+  private static final int ROWS_OF_TITLES = 6;
   private static final int ROWS_USUAL = 9;
   private static final int ROWS_COMPARED = 40;
 
@@ -43,7 +44,7 @@ final class HeadingRows {
       return contrasting();
     }
     List<Row> below = rows.subList(byWords + 1, rows.size());
-    if (alikeAbove(rows.get(byWords), below) < ROWS_ALIKE) {
+    if (alikeAbove(rows.get(byWords), below).size() < ROWS_ALIKE) {
       return byWords;
     }
     // A row of data with words of the trade in it: the list begins above.
@@ -55,8 +56,8 @@ final class HeadingRows {
     return headless ? rows.size() : byWords;
   }
 
-  /** How many rows above a row of headings fill the cells that the rows below it fill. */
-  int alikeAbove(Row heading, List<Row> below) {
+  /** The rows above a row of headings that fill the cells which the rows below it fill. */
+  List<Row> alikeAbove(Row heading, List<Row> below) {
     List<Row> rows = grid.rows();
     int at = rows.indexOf(heading);
     Set<Integer> usual = new HashSet<>();
@@ -70,10 +71,12 @@ final class HeadingRows {
         usual.add(column);
       }
     }
-    int alike = 0;
+    List<Row> alike = new ArrayList<>();
     for (Row row : rows.subList(0, at)) {
       long same = usual.stream().filter(column -> !row.cell(column).isBlank()).count();
-      alike += usual.size() >= 2 && same * 10 >= usual.size() * 8L ? 1 : 0;
+      if (usual.size() >= 2 && same * 10 >= usual.size() * 8L) {
+        alike.add(row);
+      }
     }
     return alike;
   }
@@ -83,10 +86,23 @@ final class HeadingRows {
     List<Row> rows = grid.rows();
     for (int i = 0; i < Math.min(ROWS_ABOVE, rows.size()); i++) {
       if (isHeading(rows.get(i)) && isWideEnough(i)) {
-        return i;
+        return isPlainHeading(rows.get(i)) ? i : plainer(i);
       }
     }
     return next(Math.min(ROWS_ABOVE, rows.size()));
+  }
+
+  /** A title with words of the trade in it, and just below the headings proper. */
+  private int plainer(int index) {
+    List<Row> rows = grid.rows();
+    for (int i = index + 1; i < Math.min(index + ROWS_OF_TITLES, rows.size()); i++) {
+      Row row = rows.get(i);
+      if (isHeading(row) && filled(row) > filled(rows.get(index)) && isWideEnough(i)) {
+        boolean second = i == index + 1 && isSecond(rows.get(index), row);
+        return second ? index : i;
+      }
+    }
+    return index;
   }
 
   private int next(int from) {
@@ -291,6 +307,7 @@ final class HeadingRows {
     Map<Integer, ColumnProfile> below =
         ColumnProfile.of(rows.subList(first + 1, rows.size()), 1, grid.width(), words);
     int stands = 0;
+    int like = 0;
     int partsList = 0;
     for (int column = 1; column <= heading.cells().size(); column++) {
       Cell cell = heading.cell(column);
@@ -309,15 +326,18 @@ final class HeadingRows {
       boolean twice = text.equals(CellText.clean(heading.cell(column - 1).text()));
       if (cell.kind() != Cell.Stored.TEXT
           || text.length() > 40
-          || asBelow
           || twice
           || Ends.looksLikePoint(text)) {
         return false;
       }
+      if (asBelow) {
+        like++;
+        continue;
+      }
       boolean pinsBelow = cells.canBePins() && cells.filled() * 2 >= cells.rows();
       stands += pinsBelow && text.chars().anyMatch(Character::isLetter) ? 1 : 0;
     }
-    return stands >= 2 && partsList < 2;
+    return stands >= 2 && like < stands && partsList < 2;
   }
 
   private boolean isDesignatorBelow(int first, int column) {

@@ -8,8 +8,13 @@ import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import dev.ringout.sheet.Row;
+import dev.ringout.cells.CellText;
+import java.util.HashSet;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -201,7 +206,7 @@ public final class Proposals {
         columns.stream()
             .filter(column -> column.role() == Role.FROM || column.role() == Role.TO)
             .noneMatch(column -> profile(column).mostly(profile(column).points()));
-    if (pins || core.isEmpty() || !whole) {
+    if (pins || core.isEmpty() || !whole || !nameCores(columns, core.get())) {
       return Optional.empty();
     }
     return Optional.of(
@@ -212,6 +217,25 @@ public final class Proposals {
                         ? column.as(Role.BOTH_PINS, ColumnCertainty.POSSIBLE)
                         : column)
             .toList());
+  }
+
+  /** Whether rows of one cable, between the same two ends, have three cores and more: they are no counts. */
+  private boolean nameCores(List<ListColumn> columns, ListColumn core) {
+    List<ListColumn> ends =
+        columns.stream().filter(one -> one.role() == Role.FROM || one.role() == Role.TO).toList();
+    Map<List<String>, Set<String>> cores = new HashMap<>();
+    List<String> above = new ArrayList<>(Collections.nCopies(ends.size(), ""));
+    for (Row row : region.body()) {
+      for (int i = 0; i < ends.size(); i++) {
+        String text = CellText.clean(row.cell(ends.get(i).index()).text());
+        above.set(i, text.isEmpty() || words.isDitto(text) ? above.get(i) : text);
+      }
+      String text = CellText.clean(row.cell(core.index()).text());
+      if (!text.isEmpty()) {
+        cores.computeIfAbsent(List.copyOf(above), key -> new HashSet<>()).add(text);
+      }
+    }
+    return cores.values().stream().anyMatch(own -> own.size() > 2);
   }
 
   private ColumnProfile profile(ListColumn column) {

@@ -6,6 +6,7 @@ import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Grid;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.Titles;
 import dev.ringout.imports.list.Words;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
@@ -19,7 +20,6 @@ import java.util.Set;
 /** Finds the tables of a sheet: where the headings are, what stands above, what stands beside. */
 public final class TableFinder {
   private static final int ROWS_OF_TITLES = 3;
-  private static final int LONGEST_NAME = 24;
 
   private final Grid grid;
   private final Words words;
@@ -74,12 +74,20 @@ public final class TableFinder {
     while (heading < rows.size()) {
       int bodyStart = heading + 1;
       List<ListColumn> columns = columns(rows.get(heading));
+      Row last = rows.get(heading);
       if (bodyStart < rows.size() && headingRows.isSecond(rows.get(heading), rows.get(bodyStart))) {
-        columns = columns(rows.get(heading), rows.get(bodyStart));
+        List<ListColumn> both = columns(rows.get(heading), rows.get(bodyStart));
+        List<ListColumn> second = columns(rows.get(bodyStart));
+        List<Row> some = rows.subList(bodyStart + 1, rows.size());
+        boolean titles =
+            Groups.of(second, some).size() > 1 && Groups.of(both, some).size() == 1;
+        // LEFT FIELD and RIGHT FIELD over two halves that tell wires by themselves are titles.
+        last = titles ? rows.get(bodyStart) : last;
+        columns = titles ? second : both;
         bodyStart++;
       }
-      int end = forced ? rows.size() : headingRows.nextOther(bodyStart, rows.get(heading));
-      add(rows.get(heading), columns, rows.subList(bodyStart, end));
+      int end = forced ? rows.size() : headingRows.nextOther(bodyStart, last);
+      add(last, columns, rows.subList(bodyStart, end));
       heading = end;
     }
   }
@@ -131,11 +139,20 @@ public final class TableFinder {
 
   private List<ListColumn> columns(Row first, Row second) {
     List<ListColumn> columns = new ArrayList<>();
-    String over = "";
+    String last = "";
+    boolean next = true;
     for (int column = 1; column <= grid.width(); column++) {
       String top = oneLine(first.cell(column));
       String below = oneLine(second.cell(column));
-      over = top.isEmpty() ? (reaches(first, column, below, over) ? over : "") : top;
+      last = top.isEmpty() ? last : top;
+      next = !top.isEmpty() || reaches(first, column, below, last, next);
+      String over = next ? last : "";
+      if (isNumberOf(over, below)) {
+        columns.add(
+            new ListColumn(
+                column, over + " " + below, Role.PIN, "", over, true, ColumnCertainty.LIKELY));
+        continue;
+      }
       boolean alone = over.isEmpty() || below.isEmpty() || below.equals(over);
       columns.add(headings.understand(column, alone ? top + below : over + " " + below));
     }
@@ -143,7 +160,7 @@ public final class TableFinder {
   }
 
   /** Whether the heading on the left also stands over this column: merged, or an end's name. */
-  private boolean reaches(Row first, int column, String below, String over) {
+  private boolean reaches(Row first, int column, String below, String over, boolean next) {
     int left = column;
     while (left > 1 && first.cell(left).isBlank()) {
       left--;
@@ -154,7 +171,14 @@ public final class TableFinder {
     Role role = headings.role(over);
     Role own = headings.role(below);
     boolean end = role == Role.FROM || role == Role.TO || role == Role.FAR;
-    return end && (own == Role.ITEM || own == Role.PIN || own == Role.KEEP);
+    return end && (own == Role.ITEM || own == Role.PIN || (own == Role.KEEP && next));
+  }
+
+  /** {@code No.} below the designator of a strip: its terminals. */
+  private boolean isNumberOf(String over, String below) {
+    return Ends.isDesignator(over)
+        && headings.role(below) == Role.KEEP
+        && words.is("filler", below);
   }
 
   private static String oneLine(Cell cell) {
@@ -179,7 +203,13 @@ public final class TableFinder {
   /** Tables side by side have the same headings again. */
   private void add(Row heading, List<ListColumn> columns, List<Row> body) {
     List<Groups.Span> spans = Groups.of(columns, body);
-    int outside = tables.isEmpty() ? headingRows.alikeAbove(heading, body) : 0;
+    List<Row> alike =
+        tables.isEmpty() ? headingRows.alikeAbove(heading, body) : List.<Row>of();
+    boolean read = spans.size() == 1 && areRows(alike, heading, columns, body);
+    List<Row> rows = new ArrayList<>(read ? alike : List.of());
+    rows.addAll(body);
+    above.removeAll(read ? alike : List.of());
+    int outside = read ? 0 : alike.size();
     for (Groups.Span span : spans) {
       List<ListColumn> own = columns.subList(span.first() - 1, span.last());
       tables.add(
@@ -191,9 +221,42 @@ public final class TableFinder {
               own,
               itemSaid(span.first(), heading.number())
                   .orElse(spans.size() > 1 ? groupItem(heading, span, own) : item(heading)),
-              List.copyOf(body),
+              List.copyOf(rows),
               outside));
     }
+  }
+
+  /**
+   * Whether rows above the headings are rows of the list: they stand just above them, and where
+   * the rows below have points, they have points.
+   */
+  private boolean areRows(
+      List<Row> alike, Row heading, List<ListColumn> columns, List<Row> body) {
+    if (alike.isEmpty()) {
+      return false;
+    }
+    int at = grid.rows().indexOf(heading);
+    List<Row> just = grid.rows().subList(Math.max(0, at - alike.size()), at);
+    int ends = 0;
+    for (ListColumn column : columns) {
+      boolean points = column.role().isEnd() && arePoints(body, column);
+      ends += points ? 1 : 0;
+      if (points && !arePoints(alike, column)) {
+        return false;
+      }
+    }
+    return ends >= 2 && just.equals(alike);
+  }
+
+  private static boolean arePoints(List<Row> rows, ListColumn column) {
+    int filled = 0;
+    int points = 0;
+    for (Row row : rows) {
+      String text = CellText.clean(row.cell(column.index()).text());
+      filled += text.isEmpty() ? 0 : 1;
+      points += Ends.looksLikePoint(text) || Ends.isDesignator(text) ? 1 : 0;
+    }
+    return points > 0 && points * 10 >= filled * 8;
   }
 
   /** The connector that the user names for a table, told by its first cell. */
@@ -264,18 +327,7 @@ public final class TableFinder {
   private String nameAbove(Row above, int headingRow) {
     List<String> texts = texts(above, 1, grid.width());
     boolean alone = texts.size() == 1 && headingRow - above.number() <= 2;
-    String name = alone ? texts.get(0).replaceFirst("^[^\\p{L}\\d]+", "") : "";
-    boolean plain =
-        name.length() > 1
-            && name.length() <= LONGEST_NAME
-            && name.chars().filter(c -> c == ' ').count() <= 2
-            && name.matches("[\\p{L}\\d ._/+-]+")
-            && name.chars().anyMatch(Character::isLetter)
-            && !words.mentions("furniture", name)
-            && !words.mentions("wire", name)
-            && !words.mentions("cable", name)
-            && !words.mentions("pin", name);
-    return plain ? name : "";
+    return alone ? Titles.name(texts.get(0), words) : "";
   }
 
   /** The designator that a sheet's name holds: {@code J1} of "J1 - Power". */

@@ -32,6 +32,10 @@ public final class Ends {
       Pattern.compile("([A-Z][A-Za-z ]{1,20}) - ([A-Za-z]{0,2}\\d{1,3})");
   private static final Pattern WORDED_PIN =
       Pattern.compile("(\\p{L}{3,8})\\.? ([A-Za-z]?\\d{1,3}[A-Za-z]?)");
+  private static final Pattern BRACKETS = Pattern.compile("\\s*\\([^()]*\\)");
+  private static final Pattern BETWEEN_POINTS = Pattern.compile("[\\s,;|&]+");
+  private static final Pattern ITEMS =
+      Pattern.compile("([A-Z]{1,4})(\\d{1,3})\\.\\.(\\d{1,3})[-:]([A-Za-z0-9+]{1,8})");
   private static final Pattern BARE_PIN = Pattern.compile("[A-Za-z]?\\d{1,3}[A-Za-z]?|[A-Za-z]");
 
   private final Words words;
@@ -134,7 +138,9 @@ public final class Ends {
       return parseNew(bare);
     }
     Matcher phrase = PIN_PHRASE.matcher(text);
-    if (phrase.matches() && words.is("before pin", phrase.group(2))) {
+    boolean pin =
+        phrase.matches() && (CellText.hasDigit(phrase.group(3)) || phrase.group(3).length() <= 2);
+    if (pin && words.is("before pin", phrase.group(2))) {
       return new Text(phrase.group(1).strip(), phrase.group(3));
     }
     Matcher named = NAMED.matcher(text);
@@ -241,6 +247,24 @@ public final class Ends {
     return points;
   }
 
+  /**
+   * The points of a net that stand in one cell, each as written; none where the text is no such
+   * list. A port's name in brackets behind a pin is left out.
+   */
+  public static List<String> pointsOfNet(String text) {
+    String bare = BRACKETS.matcher(text).replaceAll("");
+    List<String> points = new ArrayList<>();
+    int full = 0;
+    for (String piece : BETWEEN_POINTS.split(bare.strip(), -1)) {
+      if (piece.isEmpty()) {
+        continue;
+      }
+      points.add(piece);
+      full += looksLikePoint(piece) || isDesignator(piece) ? 1 : 0;
+    }
+    return full > 0 && full * 10 >= points.size() * 7 ? List.copyOf(points) : List.of();
+  }
+
   /** The points of {@code J1-1..4}: what two dots part is a range and nothing else. */
   private List<Text> rangeOf(String text, Grammar grammar) {
     int dots = text.indexOf("..");
@@ -248,6 +272,14 @@ public final class Ends {
       return List.of();
     }
     Text first = parse(text.substring(0, dots).strip(), grammar);
+    Matcher items = ITEMS.matcher(text);
+    if (items.matches()) {
+      // MUX0..3-OUT: the same pin of several items.
+      String range = items.group(1) + items.group(2) + ".." + items.group(3);
+      return PinList.range(range).stream()
+          .map(item -> new Text(item, shell(items.group(4))))
+          .toList();
+    }
     if (first.pin().isEmpty()) {
       return PinList.range(text).stream().map(one -> parse(one, grammar)).toList();
     }

@@ -23,6 +23,8 @@ public record Evidence(Kind kind, int points, int count, int of, String what) {
     ONE_END_NAMED,
     /** No word of the trade names an end. */
     NO_END_NAMED,
+    /** Beside each of two columns of devices a heading names its pins. */
+    PINS_BESIDE_ITEMS,
     /** Headings name items, or an item and its pins. */
     ITEMS_IN_HEADINGS,
     /** Columns taken for pins, though their headings name no item. */

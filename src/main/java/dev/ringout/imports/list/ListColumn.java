@@ -26,6 +26,9 @@ public record ListColumn(
   /** In place of a unit: the item was said by the user. */
   public static final String OF_ITEM = "of";
 
+  /** In place of a unit: the heading calls it a port, the pin of an end or what holds pins. */
+  public static final String PORT = "port";
+
   /** A column whose texts are points each as it looks. */
   public ListColumn(
       int index,
@@ -56,6 +59,11 @@ public record ListColumn(
   /** Whether the user said whose pins it holds: that counts for more than any title. */
   public boolean namesItem() {
     return isSaid() && !item.isEmpty() && unit.equals(OF_ITEM);
+  }
+
+  /** Whether the heading calls it a port. */
+  public boolean isPort() {
+    return unit.equals(PORT);
   }
 
   /** Whether the user said what it is. */

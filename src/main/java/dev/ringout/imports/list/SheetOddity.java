@@ -287,12 +287,28 @@ public sealed interface SheetOddity extends Oddity {
     }
   }
 
+  /** Rows above the headings are read like those below. */
+  record RowsAboveRead(int rows) implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.HEADING;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.rowsAboveRead(this);
+    }
+  }
+
   /**
    * What a writer makes of each kind.
    *
    * @param <T> what it makes
    */
   interface Cases<T> {
+
+    /** Rows above the headings are read like those below. */
+    T rowsAboveRead(RowsAboveRead odd);
     T headerDiffers(HeaderDiffers odd);
 
     T noWires(NoWires odd);

@@ -56,7 +56,7 @@ final class BlockReader extends TableReader {
               .map(column -> CellText.clean(row.cell(column.index()).text()))
               .orElse("");
       filled += text.isEmpty() ? 0 : 1;
-      whole += Ends.looksLikePoint(text) ? 1 : 0;
+      whole += Ends.looksLikePoint(text) || Ends.pointsOfNet(text).size() > 1 ? 1 : 0;
     }
     return whole >= 2 && whole * 10 >= filled * 7;
   }
@@ -79,6 +79,10 @@ final class BlockReader extends TableReader {
       return;
     }
     List<End> own = ownPins(row, item, pinText);
+    if (cells.rowIsLost()) {
+      lose(row);
+      return;
+    }
     joinByNames(row, own);
     switch (table.layout()) {
       case ITEM_TO_POINTS -> conductor(row, own);
@@ -131,6 +135,9 @@ final class BlockReader extends TableReader {
     if (isNoPin(item, text)) {
       return List.of();
     }
+    if (table.layout() == Layout.NET_LIST && Ends.pointsOfNet(text).size() > 1) {
+      return pointsOfNet(row, text);
+    }
     if (ownPinsAreWhole) {
       return wholeOwnPins(row, text);
     }
@@ -154,6 +161,23 @@ final class BlockReader extends TableReader {
       own.add(new End(item, ends.shell(name.pin()), cells.place(row, Role.PIN), true));
     }
     return own;
+  }
+
+  /** All points of a net in one cell. */
+  private List<End> pointsOfNet(Row row, String text) {
+    List<End> points = new ArrayList<>();
+    for (String piece : Ends.pointsOfNet(text)) {
+      if (piece.indexOf('?') >= 0 || piece.contains("..")) {
+        error(row, Role.PIN, new RowOddity.EndInDoubt(piece));
+        cells.lose();
+      }
+      Ends.Text one = ends.parse(piece, grammar(Role.PIN));
+      if (!one.pin().isEmpty()) {
+        into.ownPin(one.item(), one.pin(), List.of());
+      }
+      points.add(new End(one.item(), one.pin(), cells.place(row, Role.PIN), true));
+    }
+    return points;
   }
 
   private List<End> wholeOwnPins(Row row, String text) {

@@ -1,7 +1,10 @@
 package dev.ringout.imports.rows;
 
 import dev.ringout.cells.CellText;
+import dev.ringout.cells.PinList;
 import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Grammar;
+import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
@@ -11,6 +14,7 @@ import dev.ringout.imports.list.SkipReason;
 import dev.ringout.imports.list.Words;
 import dev.ringout.sheet.Row;
 import dev.ringout.source.Severity;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -50,13 +54,15 @@ final class Doubts {
 
   private final ListTable table;
   private final Words words;
+  private final Ends ends;
   private final ListFindings findings;
   private final Tally tally;
   private final Map<Integer, Map<String, Boolean>> open = new HashMap<>();
   private final Map<String, Boolean> changes = new HashMap<>();
   private final Map<Pattern, Map<Integer, Boolean>> usual = new HashMap<>();
 
-  Doubts(ListTable table, Words words, ListFindings findings, Tally tally) {
+  Doubts(ListTable table, Words words, Ends ends, ListFindings findings, Tally tally) {
+    this.ends = ends;
     this.table = table;
     this.words = words;
     this.findings = findings;
@@ -118,9 +124,10 @@ final class Doubts {
       return false;
     }
     boolean asked = text.endsWith("?") || text.contains("? ") || words.is("doubt", text);
-    boolean either = text.length() < 40 && words.mentions("either", text);
+    boolean either = text.length() < 40 && hasWord("either", text);
     return (asked && text.length() > 1)
         || either
+        || isUnreadRange(text, column)
         || (column.role().isPinOfEnd() && isNoPin(text))
         || STROKE_IN_POINT.matcher(text).matches()
         || isUnusual(STROKE, text, column)
@@ -129,9 +136,23 @@ final class Doubts {
         || POINT_RANGE.matcher(text).matches()
         || isUnusual(NUMBERS, text, column)
         || isUnusual(BLANKS, text, column)
-        || isUnusual(LETTERS, text, column)
+        || (isUnusual(LETTERS, text, column) && !words.is("port", text))
         || isUnusual(SUPERSCRIPT, text, column)
-        || isUnusual(MEASURE, text, column);
+        || (column.role().isPinOfEnd() && isUnusual(MEASURE, text, column));
+  }
+
+  /** Whether a word stands for itself between others: the O of "O/P 1" is no "or". */
+  private boolean hasWord(String kind, String text) {
+    return text.indexOf(' ') > 0
+        && Arrays.stream(text.split(" ", -1)).anyMatch(word -> words.is(kind, word));
+  }
+
+  /** Two dots in what is read as one point: the points between would be lost. */
+  private boolean isUnreadRange(String text, ListColumn column) {
+    return text.contains("..")
+        && CellText.hasDigit(text)
+        && PinList.range(text).size() < 2
+        && ends.parseAll(text, column.grammar()).size() < 2;
   }
 
   /** What no pin is called: a remark, an arrow, another full point beside it. */
@@ -146,7 +167,7 @@ final class Doubts {
         || text.indexOf('\u2192') > 0
         || words.mentions("changes wire", text)
         || words.mentions("joins", text)
-        || (text.indexOf(' ') > 0 && words.mentions("and", text));
+        || hasWord("and", text);
   }
 
   /** Whether a text is of a form that not even a half of the column has. */
@@ -176,11 +197,30 @@ final class Doubts {
       return;
     }
     if (words.is("quantity", column.heading()) && CellText.isDigits(text) && !text.equals("1")) {
+      if (countsPoints(row, text)) {
+        return;
+      }
       findings.warning(table.place(row, column), new RowOddity.SeveralWires(text));
     } else if (text.length() < 200
         && changes.computeIfAbsent(text, key -> words.mentions("changes wire", text))) {
       findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(text));
     }
+  }
+
+  /** Whether an end of the row names as many points as are counted. */
+  private boolean countsPoints(Row row, String count) {
+    if (table.layout() == Layout.NET_LIST) {
+      return table.columns().stream()
+          .filter(column -> column.role() == Role.PIN)
+          .map(column -> CellText.clean(row.cell(column.index()).text()))
+          .anyMatch(
+              text -> Integer.toString(Ends.pointsOfNet(text).size()).equals(count));
+    }
+    return table.columns().stream()
+        .filter(column -> column.role() == Role.FROM || column.role() == Role.TO)
+        .map(column -> CellText.clean(row.cell(column.index()).text()))
+        .anyMatch(
+            text -> Integer.toString(ends.parseAll(text, Grammar.AS_IT_LOOKS).size()).equals(count));
   }
 
   private void lose(Row row, ListColumn column, RowOddity oddity, SkipReason why) {

@@ -9,6 +9,7 @@ import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.RowOddity;
+import dev.ringout.imports.list.Titles;
 import dev.ringout.imports.list.Words;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
@@ -188,8 +189,8 @@ final class RowFrames {
         return Frame.NOTE;
       }
     }
-    if (isTitle(row, filled)) {
-      section = title(row);
+    if (isTitle(row, filled) || headsBlock(row, filled)) {
+      section = name(row);
       cells.forget();
       return Frame.NOTE;
     }
@@ -215,6 +216,28 @@ final class RowFrames {
     boolean headless = table.headingRow() == 0 && !CellText.isDigits(text);
     return headless
         || (filled == 1 && (besidePins || !pinsLookLikeItems()) && farIsBlank(row, text));
+  }
+
+  /** A name alone above the headings once more: {@code PUMP A}. */
+  private boolean headsBlock(Row row, int filled) {
+    int next = table.body().indexOf(row) + 1;
+    boolean alone = filled == 1 && next < table.body().size();
+    return alone && isHeadingAgain(table.body().get(next)) && !name(row).isEmpty();
+  }
+
+  private String name(Row row) {
+    return title(row).isEmpty() ? Titles.name(firstText(row), words) : title(row);
+  }
+
+  private boolean isHeadingAgain(Row row) {
+    int filled = 0;
+    int same = 0;
+    for (ListColumn column : table.columns()) {
+      String text = row.cell(column.index()).text();
+      filled += text.isBlank() ? 0 : 1;
+      same += !column.heading().isEmpty() && isSame(text, column.heading()) ? 1 : 0;
+    }
+    return same >= 2 && same == filled;
   }
 
   /** Whether the table's pins are named as other lists name their items: {@code D18}. */

@@ -63,7 +63,7 @@ public abstract class TableReader {
     this.into = into;
     this.cells = new TableCells(table, words, findings);
     this.frames = new RowFrames(table, words, cells);
-    this.doubts = new Doubts(table, words, findings, tally);
+    this.doubts = new Doubts(table, words, ends, findings, tally);
     this.poles = hasPoles(table);
     this.hasNotes =
         table.columns().stream().anyMatch(column -> column.role() == Role.KEEP)

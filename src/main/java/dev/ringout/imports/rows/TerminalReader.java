@@ -3,6 +3,7 @@ package dev.ringout.imports.rows;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
@@ -14,9 +15,13 @@ import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
 import java.util.List;
+import java.util.Optional;
 
 /** Rows that are the terminals of a strip, with what comes from the left and goes to the right. */
 final class TerminalReader extends FromToReader {
+  /** The terminal of the row above, on which a row without one goes on. */
+  private Optional<End> above = Optional.empty();
+
   TerminalReader(
       ListTable table, Words words, Ends ends, ListFindings findings, Understanding into) {
     super(table, words, ends, findings, into);
@@ -32,11 +37,13 @@ final class TerminalReader extends FromToReader {
       lose(row);
       return;
     }
-    if (isNoPin(item, pin)) {
+    if (isNoPin(item, pin) && (!pin.isEmpty() || above.isEmpty() || !goesOn(left, right))) {
+      above = Optional.empty();
       withoutTerminal(row, left, right);
       return;
     }
-    End terminal = terminal(row, item, pin);
+    End terminal = pin.isEmpty() ? above(row) : terminal(row, item, pin);
+    above = Optional.of(terminal);
     into.ownPin(terminal.item(), terminal.pin(), List.of());
     String name = cells.text(row, Role.WIRE);
     if (left.isNothing() && right.isNothing()) {
@@ -51,6 +58,19 @@ final class TerminalReader extends FromToReader {
         add(row, Draft.numbered(name, number++), terminal, far, List.of());
       }
     }
+  }
+
+  /** A further core on the terminal above: one side has an end with its pin. */
+  private static boolean goesOn(Side left, Side right) {
+    Side there = left.isNothing() ? right : left;
+    return left.isNothing() != right.isNothing()
+        && there.points().stream().anyMatch(End::hasPin);
+  }
+
+  private End above(Row row) {
+    End terminal = above.orElseThrow();
+    findings.warning(cells.place(row, Role.PIN), new RowOddity.GoesOn(terminal.toString()));
+    return terminal;
   }
 
   private void withoutTerminal(Row row, Side left, Side right) {
@@ -77,6 +97,10 @@ final class TerminalReader extends FromToReader {
     }
     if (!item.isEmpty()) {
       return item;
+    }
+    String headed = cells.column(Role.PIN).map(ListColumn::item).orElse("");
+    if (Ends.isDesignator(headed)) {
+      return headed;
     }
     return titledItem().isEmpty() ? table.grid().name() : titledItem();
   }

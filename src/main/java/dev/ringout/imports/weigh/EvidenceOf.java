@@ -154,6 +154,8 @@ final class EvidenceOf {
       add(Kind.BOTH_ENDS_NAMED, 60);
     } else if (twins) {
       add(Kind.BOTH_ENDS_NAMED, 45);
+    } else if (pinsBesideItems()) {
+      add(Kind.PINS_BESIDE_ITEMS, 40);
     } else if (from || to) {
       add(Kind.ONE_END_NAMED, 20);
     } else {
@@ -184,6 +186,29 @@ final class EvidenceOf {
     } else if (points.percent() >= 80 && proposal.doubt() != Doubt.NUMBER_MAY_BE_PIN) {
       add(Kind.ENDS_LOOK_LIKE_POINTS, pins || points.percent() >= 90 ? 35 : 25, points);
     }
+  }
+
+  /**
+   * Whether a word of the trade heads the pins of both ends, and beside them stand devices: names
+   * that come again, or designators. Names of signals do neither.
+   */
+  private boolean pinsBesideItems() {
+    return isOfDevices(Role.FROM)
+        && isOfDevices(Role.TO)
+        && isHeadedAsPins(Role.FROM_PIN)
+        && isHeadedAsPins(Role.TO_PIN);
+  }
+
+  private boolean isHeadedAsPins(Role role) {
+    return table.columns().stream()
+        .filter(column -> column.role() == role)
+        .anyMatch(column -> column.isSaid() || words.mentions("pin", column.heading()));
+  }
+
+  private boolean isOfDevices(Role role) {
+    return table.columns().stream()
+        .filter(column -> column.role() == role)
+        .anyMatch(column -> column.isSaid() || texts.areDevices(column));
   }
 
   /** Ends that have a designator and a pin: nothing else in a list looks like them. */
@@ -396,7 +421,11 @@ final class EvidenceOf {
     }
     boolean parts =
         table.columns().stream().anyMatch(column -> words.is("parts", column.heading()));
-    boolean ofWires = isOfWires() || has(Role.SIGNAL) || has(Role.NET);
+    boolean ofWires =
+        isOfWires()
+            || has(Role.SIGNAL)
+            || has(Role.NET)
+            || (bothNamed && points().percent() >= 60);
     if (parts) {
       add(Kind.PARTS_LIST, ofWires ? -5 : -25);
     }

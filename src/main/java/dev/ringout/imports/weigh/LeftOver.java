@@ -64,7 +64,8 @@ final class LeftOver {
   /** A column of pins beside full points: the pin is another end's, or an older one. */
   void pinBesidePoints(Role item, Role pin) {
     for (ListColumn column : table.columns()) {
-      boolean full = column.role() == item && !column.isSaid() && texts.isMostlyPoints(column);
+      boolean whole = texts.isMostlyPoints(column) && !texts.areDevices(column);
+      boolean full = column.role() == item && !column.isSaid() && whole;
       boolean wholePin = column.role() == pin && !column.isSaid() && texts.isMostlyPoints(column);
       boolean otherIsWhole = !(has(Role.FROM) && has(Role.TO));
       if ((full && has(pin)) || (wholePin && has(item) && otherIsWhole)) {
@@ -125,6 +126,9 @@ final class LeftOver {
       if (!kept || settled || column.isSaid() || texts.isBlank(column)) {
         continue;
       }
+      if (words.mentions("item", column.heading()) && areKindsOfConnector(column)) {
+        continue;
+      }
       String heading = column.heading();
       boolean old = words.mentions("old", heading);
       boolean strip = !item.isEmpty() && standsBetweenEnds(column);
@@ -133,6 +137,13 @@ final class LeftOver {
       }
     }
     endsUnused();
+  }
+
+  /** {@code BNC}, {@code RJ45}: what the connectors are, and not which. */
+  private boolean areKindsOfConnector(ListColumn column) {
+    List<String> filled = texts.filled(column);
+    long kinds = filled.stream().filter(text -> words.mentions("connector kind", text)).count();
+    return kinds * 10 >= filled.size() * 8L;
   }
 
   /** Joins points, stands between them, parts them, or says whether a wire is there. */
@@ -305,7 +316,8 @@ final class LeftOver {
     }
     boolean named = like * 10 >= filled * 4 && like > 0 && !repeatsEnds(column);
     boolean often = filled * 5 >= texts.firstRows().size();
-    boolean worded = namesAnEnd(column.heading());
+    boolean other = OTHERWISE.stream().anyMatch(kind -> words.mentions(kind, column.heading()));
+    boolean worded = namesAnEnd(column.heading()) && !other;
     return named || (often && (worded && names * 10 >= filled * 7));
   }
 }

@@ -31,7 +31,10 @@ final class Outcome {
   private static final int FAR_ENDS_OF_A_FEW = 2;
 
   private static final Pattern QUANTITY =
-      Pattern.compile("[-+]?\\d*[.,]\\d+|\\d+([.,]\\d+)?\\s*(mA|A|W|kW|Hz|kHz|MHz|%|\u20ac|\\$)");
+      Pattern.compile(
+          "[-+]?\\d*[.,]\\d+|\\d+([.,]\\d+)?\\s*(mA|kW|Hz|kHz|MHz|%|\u20ac|\\$)"
+              // 1A may be a building's wing or a pin; 16A is amperes.
+              + "|(\\d{2,}|\\d+[.,]\\d+|\\d+ )(A|W)");
 
   private static final Pattern TERMINALS =
       Pattern.compile("\\d*[A-Z]?\\d*(TB|TS|XT|X|SP|E|L|BB|GND|PE)\\d+");

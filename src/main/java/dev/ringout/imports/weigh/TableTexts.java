@@ -90,4 +90,15 @@ final class TableTexts {
     }
     return points >= 2 && points * 10 >= some * 8;
   }
+
+  /** Whether the texts name devices: designators, or names of which most come again. */
+  boolean areDevices(ListColumn column) {
+    List<String> texts = filled(column);
+    long designators = texts.stream().filter(Ends::isDesignator).count();
+    long named = texts.stream().filter(text -> text.chars().anyMatch(Character::isLetter)).count();
+    boolean again = new HashSet<>(texts).size() * 2 <= texts.size();
+    return texts.size() > 1
+        && named * 10 >= texts.size() * 9
+        && (again || designators * 10 >= texts.size() * 8);
+  }
 }

@@ -1,0 +1,66 @@
+package dev.ringout.imports.list;
+
+import dev.ringout.cells.CellText;
+
+/** The item that a title names. */
+public final class Titles {
+  private static final int LONGEST_NAME = 24;
+
+  private Titles() {}
+
+  /**
+   * The designator after a word for an item, else the one with which the title begins, else the
+   * only one; empty where there is none: {@code J7} of "Enclosure A2, connector J7 (25 ways)".
+   */
+  public static String item(String title, Words words) {
+    String text = CellText.clean(title);
+    if (words.mentions("changes wire", text)) {
+      return "";
+    }
+    String[] parts =
+        text.split("[\\s,:;()=]+|\\.(?:\\s|$)|(?<=\\d)-|-(?=\\D)|(?<=[a-z])-(?=[A-Z])", -1);
+    String first = "";
+    int designators = 0;
+    boolean leads = false;
+    for (int i = 0; i < parts.length; i++) {
+      if (!Ends.isDesignator(parts[i])) {
+        continue;
+      }
+      String before = i == 0 ? "" : parts[i - 1];
+      if (words.isAny("item", before)) {
+        return parts[i];
+      }
+      if (!words.isAny("furniture", before)) {
+        leads |= i == 0;
+        first = first.isEmpty() ? parts[i] : first;
+        designators++;
+      }
+    }
+    return leads || designators == 1 ? first : "";
+  }
+
+  /**
+   * A short text as the name of what is listed below it: {@code ECU} of "Connector ECU", {@code
+   * PUMP A} as it is; empty where it tells of the list itself.
+   */
+  public static String name(String title, Words words) {
+    String text = CellText.clean(title).replaceFirst("^[^\\p{L}\\d]+", "");
+    text = text.replaceFirst("\\s*\\([^()]*\\)$", "").replaceFirst("\\s*:$", "");
+    int blank = text.indexOf(' ');
+    while (blank > 0 && words.isAny("item", text.substring(0, blank)) && blank + 1 < text.length()) {
+      text = text.substring(blank + 1).strip();
+      blank = text.indexOf(' ');
+    }
+    boolean plain =
+        text.length() > 1
+            && text.length() <= LONGEST_NAME
+            && text.chars().filter(c -> c == ' ').count() <= 2
+            && text.matches("[\\p{L}\\d ._/+-]+")
+            && text.chars().anyMatch(Character::isLetter)
+            && !words.mentions("furniture", text)
+            && !words.mentions("wire", text)
+            && !words.mentions("cable", text)
+            && !words.mentions("pin", text);
+    return plain ? text : "";
+  }
+}
