@@ -230,7 +230,8 @@ final class Balance {
   private boolean namesItems(String text) {
     return text.indexOf(' ') > 0
         && itemsIn(text).anyMatch(item -> item.length() > 1)
-        && Titles.item(text, words).isEmpty();
+        && Titles.item(text, words).isEmpty()
+        && Titles.ends(text, words).isEmpty();
   }
 
   /** Whether a text is a point, or has one in it. */

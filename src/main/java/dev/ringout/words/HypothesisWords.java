@@ -74,6 +74,7 @@ public final class HypothesisWords {
       case TITLE_OF_CHANGES -> "the title \"" + found.what() + "\" speaks of changes";
       case ONE_ITEM_ACROSS -> share + "rows hold several points of one item";
       case SAME_TEXT_ACROSS -> share + "rows hold the same text in several columns";
+      case NAMES_DIFFER -> share + "rows give their pins different names";
       case QUANTITIES -> share + "ends are quantities";
       case PARTS_LIST -> "headings of a list of parts to buy";
       case NOTHING_OF_WIRES ->

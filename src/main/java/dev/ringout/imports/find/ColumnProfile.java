@@ -49,10 +49,6 @@ record ColumnProfile(
   private static final Pattern NAMED_PIN =
       Pattern.compile("[A-Za-z]{0,2}\\d{1,3}/[A-Za-z][A-Za-z0-9_#?+-]{1,12}(/.{1,10})?");
 
-  /** Points one after another: {@code K1:13 > K2:13 > K4:A1}. */
-  private static final Pattern PATH =
-      Pattern.compile("[^>\u2192]{2,30}(\\s*(-+>|=+>|>|\u2192)\\s*[^>\u2192]{2,30})+");
-
   /** A pin's own name: a number, a letter or two, both, or a polarity. */
   static final Pattern PIN =
       Pattern.compile("[A-Za-z]{0,3}\\d{1,4}[A-Za-z]?|[A-Za-z]{1,2}|[+-]|[A-Za-z]{1,3}[+-]");
@@ -69,6 +65,7 @@ record ColumnProfile(
   private static ColumnProfile of(List<Row> rows, int column, Words words) {
     int[] count = new int[14];
     Set<String> distinct = new HashSet<>();
+    Ends ends = new Ends(words);
     for (Row row : rows) {
       Cell cell = row.cell(column);
       String text = CellText.clean(cell.text());
@@ -88,7 +85,7 @@ record ColumnProfile(
       count[9] += isName(text) ? 1 : 0;
       count[10] += arePins(text) ? 1 : 0;
       count[13] += Ends.pointsOfNet(text).size() > 1 ? 1 : 0;
-      count[12] += PATH.matcher(text).matches() ? 1 : 0;
+      count[12] += ends.path(text).isPresent() ? 1 : 0;
       count[11] += isProse(text) ? 1 : 0;
     }
     return new ColumnProfile(

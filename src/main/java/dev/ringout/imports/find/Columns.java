@@ -265,7 +265,7 @@ final class Columns {
   private boolean servesTerminals() {
     boolean sides = (has(Role.FROM) || has(Role.FROM_PIN)) && (has(Role.TO) || has(Role.TO_PIN));
     if (!sides) {
-      return false;
+      return isChainOfThree();
     }
     Optional<ListColumn> own =
         columns.stream()
@@ -278,6 +278,19 @@ final class Columns {
     }
     set(own.get(), Role.PIN, ColumnCertainty.LIKELY);
     pinsAfterTheFirstBecomeNotes();
+    return true;
+  }
+
+  /** Three devices in a row, each with its pin: the wire comes from the first to the last. */
+  private boolean isChainOfThree() {
+    List<EndColumns> ends = endColumns();
+    boolean chain = ends.size() == 3 && ends.stream().allMatch(end -> end.pin().isPresent());
+    if (!chain || ends.stream().anyMatch(end -> !profile(end.item()).canBeItems())) {
+      return false;
+    }
+    become(ends.get(0), Role.FROM, Role.FROM_PIN);
+    become(ends.get(1), Role.ITEM, Role.PIN);
+    become(ends.get(2), Role.TO, Role.TO_PIN);
     return true;
   }
 
@@ -399,7 +412,10 @@ final class Columns {
         }
         ListColumn other = tokens.remove(twin[1]) ? firsts.get(String.join(" ", tokens)) : null;
         if (other != null && other.role() == column.role() && columns.contains(other)) {
-          if (column.role() == Role.PIN) {
+          if (column.role() == Role.PIN && pinsStandBehindEnds()) {
+            set(other, Role.FROM_CONTACT, ColumnCertainty.LIKELY);
+            set(column, Role.TO_CONTACT, ColumnCertainty.LIKELY);
+          } else if (column.role() == Role.PIN) {
             set(other, Role.FROM_PIN, other.certainty());
             set(column, Role.TO_PIN, column.certainty());
           } else if (column.role() == Role.ITEM) {
@@ -409,6 +425,17 @@ final class Columns {
         }
       }
     }
+  }
+
+  /** {@code From | Cavity | To | Cavity}: what else is called so at both ends is no pin. */
+  private boolean pinsStandBehindEnds() {
+    int behind = 0;
+    for (int i = 1; i < columns.size(); i++) {
+      Role before = columns.get(i - 1).role();
+      boolean end = before == Role.FROM || before == Role.TO;
+      behind += end && columns.get(i).role() == Role.PIN ? 1 : 0;
+    }
+    return behind == 2;
   }
 
   /** A port beside an end or an item is its pin: {@code Source | O/P}, {@code Device A | Port A}. */

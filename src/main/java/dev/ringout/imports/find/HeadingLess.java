@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /** Columns of a list that has no headings. */
 final class HeadingLess {
@@ -31,6 +32,32 @@ final class HeadingLess {
                     ? said.understand(column.index(), "")
                     : column)
         .toList();
+  }
+
+  /** One column of paths, {@code J1-1 to J2-3}, in most rows, and whatever stands beside it. */
+  static List<ListColumn> paths(List<Row> rows, int width, Words words, HeadingReader said) {
+    Map<Integer, ColumnProfile> profiles = ColumnProfile.of(rows, 1, width, words);
+    Optional<Integer> path =
+        profiles.keySet().stream()
+            .sorted()
+            .filter(column -> isOfPaths(Objects.requireNonNull(profiles.get(column))))
+            .findFirst();
+    if (path.isEmpty()) {
+      return List.of();
+    }
+    List<ListColumn> columns = new ArrayList<>();
+    for (int column = 1; column <= width; column++) {
+      Role role = column == path.get() ? Role.PATH : Role.KEEP;
+      columns.add(
+          said.byLetter(column).isPresent()
+              ? said.understand(column, "")
+              : new ListColumn(column, "", role, "", "", false, ColumnCertainty.LIKELY));
+    }
+    return List.copyOf(columns);
+  }
+
+  private static boolean isOfPaths(ColumnProfile cells) {
+    return cells.paths() >= 3 && cells.paths() * 10 >= cells.filled() * 6;
   }
 
   /** Columns of which nothing is known yet but that two of them can name ends; else none. */

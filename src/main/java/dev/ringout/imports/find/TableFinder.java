@@ -190,6 +190,9 @@ public final class TableFinder {
     List<Row> rows = grid.rows();
     List<ListColumn> columns = HeadingLess.columns(rows, grid.width(), words, headings);
     if (columns.isEmpty()) {
+      columns = HeadingLess.paths(rows, grid.width(), words, headings);
+    }
+    if (columns.isEmpty()) {
       columns = HeadingLess.open(rows, grid.width(), words, headings);
     }
     if (columns.isEmpty()) {

@@ -32,6 +32,12 @@ public final class Ends {
       Pattern.compile("([A-Z][A-Za-z ]{1,20}) - ([A-Za-z]{0,2}\\d{1,3})");
   private static final Pattern WORDED_PIN =
       Pattern.compile("(\\p{L}{3,8})\\.? ([A-Za-z]?\\d{1,3}[A-Za-z]?)");
+  private static final Pattern ARROW =
+      Pattern.compile("\\s*(?:<?[-\u2013=]+>|>|\u2192|\u2194|\u27f6)\\s*");
+
+  /** {@code PCB-A1}, {@code SW1-COM}: an item in capitals and its pin. */
+  private static final Pattern LETTERED = Pattern.compile("[A-Z]{2,8}\\d{0,3}[-:.][A-Za-z0-9+]{1,6}");
+
   private static final Pattern BRACKETS = Pattern.compile("\\s*\\([^()]*\\)");
   private static final Pattern BETWEEN_POINTS = Pattern.compile("[\\s,;|&]+");
   private static final Pattern ITEMS =
@@ -263,6 +269,78 @@ public final class Ends {
       full += looksLikePoint(piece) || isDesignator(piece) ? 1 : 0;
     }
     return full > 0 && full * 10 >= points.size() * 7 ? List.copyOf(points) : List.of();
+  }
+
+  /**
+   * Points one after another in a cell.
+   *
+   * @param name what stands before the first, a wire's number, or empty
+   * @param points as written, two at least
+   * @param rest what stands after the last, a colour or a remark, or empty
+   */
+  public record Path(String name, List<String> points, String rest) {}
+
+  /**
+   * The path of a cell: with arrows, or a word, between its points: {@code J1-1 -> J2-3}, {@code
+   * DIN1-1 to PCB-A1 red}.
+   */
+  public Optional<Path> path(String text) {
+    if (text.length() < 5 || text.length() > 200) {
+      return Optional.empty();
+    }
+    String[] pieces = ARROW.split(text, -1);
+    if (pieces.length > 1) {
+      return parted(List.of(pieces), false);
+    }
+    if (text.indexOf(' ') < 0) {
+      return Optional.empty();
+    }
+    List<String> between = new ArrayList<>();
+    List<String> all = List.of(text.split(" +", -1));
+    int start = 0;
+    for (int i = 1; i + 1 < all.size(); i++) {
+      if (joins(all.get(i)) && isPoint(all.get(i - 1)) && isPoint(all.get(i + 1))) {
+        between.add(String.join(" ", all.subList(start, i)));
+        start = i + 1;
+      }
+    }
+    between.add(String.join(" ", all.subList(start, all.size())));
+    return between.size() > 1 ? parted(between, true) : Optional.empty();
+  }
+
+  private boolean joins(String word) {
+    return word.equals("-")
+        || words.is("to", word)
+        || words.is("through", word)
+        || words.is("to beside from", word);
+  }
+
+  private static boolean isPoint(String text) {
+    return looksLikePoint(text) || LETTERED.matcher(text).matches();
+  }
+
+  /** The pieces as points; between words each must look like one, before the last and behind it. */
+  private Optional<Path> parted(List<String> pieces, boolean strict) {
+    List<String> points = new ArrayList<>();
+    String name = "";
+    String rest = "";
+    for (int i = 0; i < pieces.size(); i++) {
+      String piece = pieces.get(i).strip();
+      int first = piece.indexOf(' ');
+      int last = piece.lastIndexOf(' ');
+      if (i == 0 && last > 0 && isPoint(piece.substring(last + 1))) {
+        name = piece.substring(0, last).strip().replaceFirst("[:.]$", "");
+        piece = piece.substring(last + 1);
+      } else if (i == pieces.size() - 1 && first > 0 && isPoint(piece.substring(0, first))) {
+        rest = piece.substring(first).strip();
+        piece = piece.substring(0, first);
+      }
+      if (piece.isEmpty() || (strict && !isPoint(piece))) {
+        return Optional.empty();
+      }
+      points.add(piece);
+    }
+    return Optional.of(new Path(name, List.copyOf(points), rest));
   }
 
   /** The points of {@code J1-1..4}: what two dots part is a range and nothing else. */

@@ -73,6 +73,8 @@ public record Evidence(Kind kind, int points, int count, int of, String what) {
     ONE_ITEM_ACROSS,
     /** Several columns of a row hold the same text, as names of signals are. */
     SAME_TEXT_ACROSS,
+    /** Names beside the pins of one row that differ. */
+    NAMES_DIFFER,
     /** Cells that are quantities. */
     QUANTITIES,
     /** Headings of a list of parts to buy. */

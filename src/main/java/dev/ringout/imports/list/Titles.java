@@ -1,6 +1,8 @@
 package dev.ringout.imports.list;
 
 import dev.ringout.cells.CellText;
+import java.util.List;
+import java.util.Optional;
 
 /** The item that a title names. */
 public final class Titles {
@@ -62,5 +64,49 @@ public final class Titles {
             && !words.mentions("cable", text)
             && !words.mentions("pin", text);
     return plain ? text : "";
+  }
+
+  /** The items at both ends of what is listed below a title. */
+  public record BothEnds(String from, String to) {}
+
+  /**
+   * Both ends that a title names: "Cable W01, from Q1 to XM (12 m)"; empty where it does not.
+   *
+   * <p>A name ends at a bracket, a comma, a dash between blanks or two blanks.
+   */
+  public static Optional<BothEnds> ends(String title, Words words) {
+    String text = title.replace('\u00a0', ' ').strip();
+    List<String> parts = List.of(text.split("(?<=\\s)|(?<=:)(?!\\S)", -1));
+    int from = -1;
+    for (int i = 0; i < parts.size(); i++) {
+      String word = bare(parts.get(i));
+      if (word.isEmpty()) {
+        continue;
+      }
+      if (from < 0 && isWordFor("from", word, words)) {
+        from = i;
+      } else if (from >= 0 && i > from + 1 && isWordFor("to", word, words)) {
+        String one = name(String.join("", parts.subList(from + 1, i)));
+        String other = name(String.join("", parts.subList(i + 1, parts.size())));
+        boolean named = !one.isEmpty() && !other.isEmpty();
+        return named ? Optional.of(new BothEnds(one, other)) : Optional.empty();
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isWordFor(String side, String word, Words words) {
+    return words.is(side, word) || words.is(side + " beside from", word);
+  }
+
+  private static String bare(String part) {
+    return part.strip().replaceFirst(":$", "").strip();
+  }
+
+  /** The name with which a text begins. */
+  private static String name(String text) {
+    String rest = text.strip().replaceFirst("^[:\\s]+", "");
+    String name = rest.split("\\s*[(,;]|\\s+[-\u2013\u2014]\\s|\\s{2,}", 2)[0].strip();
+    return name.length() <= 30 && name.chars().anyMatch(Character::isLetterOrDigit) ? name : "";
   }
 }

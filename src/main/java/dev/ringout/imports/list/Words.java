@@ -118,10 +118,20 @@ public final class Words {
   /** A word or a dash that says: nothing here. */
   public boolean isNothing(String clean) {
     if (clean.isEmpty() || clean.length() > 24) {
-      return clean.isEmpty();
+      return clean.isEmpty() || (clean.length() < 40 && beginsWithNothing(clean));
     }
     boolean dashes = clean.chars().allMatch(c -> c == '-' || c == '.' || c == '_' || c == '*');
-    return dashes || is("spare", clean);
+    return dashes || is("spare", clean) || beginsWithNothing(clean);
+  }
+
+  /** {@code not fitted at far end}: begins with words, not one alone, that say: nothing here. */
+  private boolean beginsWithNothing(String clean) {
+    int first = clean.indexOf(' ');
+    if (first < 0 || CellText.hasDigit(clean)) {
+      return false;
+    }
+    int second = clean.indexOf(' ', first + 1);
+    return second > 0 && is("spare", clean.substring(0, second));
   }
 
   /** Whether a word is of this kind among others. */

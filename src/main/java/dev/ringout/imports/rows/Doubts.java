@@ -12,12 +12,17 @@ import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.RowOddity;
 import dev.ringout.imports.list.SkipReason;
 import dev.ringout.imports.list.Words;
+import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
 import dev.ringout.source.Severity;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -80,6 +85,10 @@ final class Doubts {
         continue;
       }
       if (column.role().isEnd()) {
+        if (isToldElsewhere(row, column, text)) {
+          tally.count(RowKind.NOTE);
+          return true;
+        }
         if (isOpenOnceLookedAt(text, column)) {
           lose(row, column, new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
           return true;
@@ -89,6 +98,37 @@ final class Doubts {
       }
     }
     return false;
+  }
+
+  /**
+   * {@code see pin 23}, where the row of pin 23 names this one: the wire is told there. Else the
+   * cell leads nowhere, and is open.
+   */
+  private boolean isToldElsewhere(Row row, ListColumn column, String text) {
+    Optional<ListColumn> pin =
+        table.columns().stream().filter(one -> one.role() == Role.PIN).findFirst();
+    if (!leadsElsewhere(text) || pin.isEmpty() || column.role() != Role.FAR) {
+      return false;
+    }
+    String there = lastWord(text);
+    String here = CellText.clean(row.cell(pin.get().index()).text());
+    return table.body().stream()
+        .filter(other -> CellText.clean(other.cell(pin.get().index()).text()).equals(there))
+        .map(other -> CellText.clean(other.cell(column.index()).text()))
+        .anyMatch(far -> !here.isEmpty() && namesPin(far, here));
+  }
+
+  private boolean leadsElsewhere(String text) {
+    int blank = text.indexOf(' ');
+    return blank > 0 && words.is("see", text.substring(0, blank));
+  }
+
+  private static boolean namesPin(String far, String pin) {
+    return List.of(far.split("[\\s:./-]+", -1)).contains(pin);
+  }
+
+  private static String lastWord(String text) {
+    return text.substring(text.lastIndexOf(' ') + 1);
   }
 
   private boolean isLeftOut(Row row) {
@@ -123,9 +163,10 @@ final class Doubts {
     if (words.isNothing(text) || text.startsWith("#")) {
       return false;
     }
-    boolean asked = text.endsWith("?") || text.contains("? ") || words.is("doubt", text);
+    boolean asked = text.endsWith("?") || text.contains("? ") || (words.is("doubt", text) && !isNamedLikeOthers(text, column));
     boolean either = text.length() < 40 && hasWord("either", text);
     return (asked && text.length() > 1)
+        || leadsElsewhere(text)
         || either
         || isUnreadRange(text, column)
         || (column.role().isPinOfEnd() && isNoPin(text))
@@ -145,6 +186,20 @@ final class Doubts {
   private boolean hasWord(String kind, String text) {
     return text.indexOf(' ') > 0
         && Arrays.stream(text.split(" ", -1)).anyMatch(word -> words.is(kind, word));
+  }
+
+  /** TBA beside TBB and TBD is a strip, and not "to be announced". */
+  private boolean isNamedLikeOthers(String text, ListColumn column) {
+    Set<String> like = new HashSet<>();
+    for (Row row : table.body()) {
+      String other = CellText.clean(row.cell(column.index()).text());
+      if (other.length() == text.length()
+          && other.length() > 2
+          && other.regionMatches(true, 0, text, 0, other.length() - 1)) {
+        like.add(other.toUpperCase(Locale.ROOT));
+      }
+    }
+    return like.size() > 1;
   }
 
   /** Two dots in what is read as one point: the points between would be lost. */

@@ -131,7 +131,8 @@ class FromToReader extends TableReader {
       return new Side(isStowed(text) ? text : pinText, false, true, false, List.of());
     }
     if (hasPin && cells.column(item).isEmpty()) {
-      String known = itemOfPins(pin, pinText);
+      String said = itemOfPins(pin, pinText);
+      String known = said.isEmpty() ? titledEnd(item) : said;
       return known.isEmpty()
           ? oneColumn(row, pin, pinText)
           : new Side(known, false, false, false, pinsOf(row, pin, known, pinText));

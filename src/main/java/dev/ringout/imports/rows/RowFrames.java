@@ -13,6 +13,7 @@ import dev.ringout.imports.list.Titles;
 import dev.ringout.imports.list.Words;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Which rows of a table are titles, headings, furniture or deleted, and which may hold a wire. */
@@ -26,6 +27,7 @@ final class RowFrames {
   private final Words words;
   private final TableCells cells;
   private final Fills fills;
+  private Optional<Titles.BothEnds> sectionEnds;
   private String section = "";
 
   RowFrames(ListTable table, Words words, TableCells cells) {
@@ -33,6 +35,7 @@ final class RowFrames {
     this.table = table;
     this.words = words;
     this.cells = cells;
+    this.sectionEnds = endsAbove();
   }
 
   /** What a row is besides one that may hold a wire. */
@@ -54,6 +57,35 @@ final class RowFrames {
   /** The connector that the last section title named, or empty. */
   String section() {
     return section;
+  }
+
+  /** The items at both ends that the last title named. */
+  Optional<Titles.BothEnds> sectionEnds() {
+    return sectionEnds;
+  }
+
+  /** What the titles just above the headings say of both ends. */
+  private Optional<Titles.BothEnds> endsAbove() {
+    Optional<Titles.BothEnds> found = Optional.empty();
+    for (Row row : table.grid().rows()) {
+      boolean above = row.number() < table.headingRow() && row.number() >= table.headingRow() - 3;
+      if (above && found.isEmpty()) {
+        found = Titles.ends(row.cell(table.firstColumn()).text(), words);
+      }
+    }
+    return found;
+  }
+
+  /** A title with the items at both ends, where the list's columns are of pins alone. */
+  private boolean namesBothEnds(int filled, String only) {
+    boolean pinsAlone =
+        table.layout() == Layout.FROM_TO
+            && cells.column(Role.FROM).isEmpty()
+            && cells.column(Role.TO).isEmpty();
+    Optional<Titles.BothEnds> named =
+        pinsAlone && filled <= 2 ? Titles.ends(only, words) : Optional.empty();
+    sectionEnds = named.isPresent() ? named : sectionEnds;
+    return named.isPresent();
   }
 
   /** What a row is; a title's connector holds for the rows below it. */
@@ -120,7 +152,13 @@ final class RowFrames {
   /** A row that begins with "Total". */
   private boolean isTotal(Row row) {
     String first = withoutColon(firstText(row));
-    return first.length() > 3 && words.is("total", first);
+    int blank = first.indexOf(' ');
+    boolean begins = blank > 3 && words.is("total", first.substring(0, blank));
+    int filled = 0;
+    for (ListColumn column : table.columns()) {
+      filled += row.cell(column.index()).isBlank() ? 0 : 1;
+    }
+    return first.length() > 3 && (words.is("total", first) || (begins && filled <= 2));
   }
 
   private static String withoutColon(String text) {
@@ -194,7 +232,15 @@ final class RowFrames {
       cells.forget();
       return Frame.NOTE;
     }
-    boolean remark = filled == 1 && only.length() > 24 && only.indexOf(' ') > 0;
+    if (namesBothEnds(filled, rawText(row))) {
+      cells.forget();
+      return Frame.NOTE;
+    }
+    boolean remark =
+        table.layout() != Layout.PATHS
+            && filled == 1
+            && only.length() > 24
+            && only.indexOf(' ') > 0;
     return remark ? Frame.NOTE : Frame.CONTENT;
   }
 
@@ -264,6 +310,16 @@ final class RowFrames {
 
   private int ownPinColumn() {
     return cells.column(Role.PIN).map(ListColumn::index).orElse(table.firstColumn());
+  }
+
+  /** The first text as it was typed: two blanks part names. */
+  private String rawText(Row row) {
+    for (ListColumn column : table.columns()) {
+      if (!row.cell(column.index()).isBlank()) {
+        return row.cell(column.index()).text();
+      }
+    }
+    return "";
   }
 
   private String firstText(Row row) {

@@ -152,6 +152,14 @@ public abstract class TableReader {
     return section().isEmpty() ? table.sheetItem() : section();
   }
 
+  /** The item at one end that a title names for the rows below it, or empty. */
+  final String titledEnd(Role end) {
+    return frames
+        .sectionEnds()
+        .map(both -> end == Role.FROM ? both.from() : both.to())
+        .orElse("");
+  }
+
   /** Reads a row that may hold a wire, and counts it. */
   abstract void readRow(Row row);
 
@@ -244,6 +252,9 @@ public abstract class TableReader {
       String text = row.cell(column.index()).text();
       boolean end = role == Role.FROM || role == Role.TO || role == Role.FAR;
       if (end && text.endsWith(")") && text.indexOf('(') > 0) {
+        all = new LinkedHashMap<>(all);
+        all.put(role.title() + " as listed", text.strip());
+      } else if (role == Role.PATH && !ends.path(CellText.clean(text)).map(Ends.Path::rest).orElse("").isEmpty()) {
         all = new LinkedHashMap<>(all);
         all.put(role.title() + " as listed", text.strip());
       }

@@ -161,7 +161,7 @@ final class EvidenceOf {
     } else {
       add(Kind.NO_END_NAMED, 0);
     }
-    if (table.layout() == Layout.TERMINALS && !(from && to)) {
+    if (table.layout() == Layout.TERMINALS && !(from && to) && !pinsBesideItems()) {
       add(Kind.NO_END_NAMED, -30);
     }
     if (table.layout() == Layout.TERMINALS) {
@@ -303,6 +303,7 @@ final class EvidenceOf {
       add(Kind.HEADINGS_UNKNOWN, -30 * Math.min(unknown, 2), new Share(unknown, named + unknown));
     }
     acrossRows();
+    namesDiffer();
     left.pointsOfOthers();
     Share once = outcome.pointsOnce();
     if (once.percent() >= 60) {
@@ -398,7 +399,8 @@ final class EvidenceOf {
             .anyMatch(found -> found.kind() == Kind.BOTH_ENDS_NAMED && found.points() >= 55);
     Share formed = outcome.wellFormed(bothNamed);
     if (formed.of() > 0 && formed.percent() < 90) {
-      boolean few = formed.of() - formed.count() <= 2;
+      boolean few =
+          formed.of() - formed.count() <= 2 || (bothNamed && formed.percent() >= 80);
       add(
           Kind.ENDS_LOOK_LIKE_NOTHING,
           few ? -5 : -Math.min(60, 100 - formed.percent()),
@@ -479,6 +481,29 @@ final class EvidenceOf {
         if (text.length() < 80 && words.mentions("changes", text)) {
           add(Kind.TITLE_OF_CHANGES, -60, text);
         }
+      }
+    }
+  }
+
+  /** Two columns of names beside the pins that say otherwise in most rows: two lists of pins. */
+  private void namesDiffer() {
+    List<ListColumn> named =
+        table.columns().stream()
+            .filter(column -> words.mentions("signal", column.heading()))
+            .toList();
+    for (int i = 0; i + 1 < named.size(); i++) {
+      int both = 0;
+      int differ = 0;
+      for (Row row : texts.firstRows()) {
+        String one = TableTexts.of(row, named.get(i));
+        String other = TableTexts.of(row, named.get(i + 1));
+        if (!one.isEmpty() && !other.isEmpty()) {
+          both++;
+          differ += one.equalsIgnoreCase(other) ? 0 : 1;
+        }
+      }
+      if (both > 2 && differ * 2 > both) {
+        add(Kind.NAMES_DIFFER, -60, new Share(differ, both));
       }
     }
   }

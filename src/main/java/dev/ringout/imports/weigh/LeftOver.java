@@ -107,7 +107,8 @@ final class LeftOver {
     int to = firstOf(Role.TO, Role.TO_PIN);
     boolean between = (at > from && at < to) || (at < from && at > to);
     boolean plain =
-        own.filter(one -> one.item().isEmpty() || Ends.isDesignator(one.item())).isPresent();
+        has(Role.ITEM)
+            || own.filter(one -> one.item().isEmpty() || Ends.isDesignator(one.item())).isPresent();
     if (!between || !plain) {
       add(Kind.COLUMN_MATTERS, -100, own.map(ListColumn::heading).orElse(""));
     }
