@@ -204,4 +204,9 @@ final class RowOddityJson implements RowOddity.Cases<Reason> {
   public Reason severalWires(RowOddity.SeveralWires odd) {
     return Reason.of("several-wires").with("count", odd.count());
   }
+
+  @Override
+  public Reason pointsLeftOut(RowOddity.PointsLeftOut odd) {
+    return Reason.of("points-left-out").with("points", odd.points());
+  }
 }

@@ -63,6 +63,7 @@ public final class HypothesisWords {
       case NUMBERS_TWICE -> share + "wire numbers stand at two pins each";
       case NUMBERS_NOT_TWICE -> "only " + share + "wire numbers stand at two pins each";
       case NETS_OF_SEVERAL -> share + "nets have several points";
+      case POINTS_LEFT_OUT -> share + "rows leave out a point of the chain";
       case ROWS_OF_SEVERAL -> share + "rows have several points";
       case COLUMN_UNUSED ->
           "the column "

@@ -254,4 +254,9 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
   public OddityWords severalWires(RowOddity.SeveralWires odd) {
     return OddityWords.of("the row counts " + odd.count() + " and is read as one wire");
   }
+
+  @Override
+  public OddityWords pointsLeftOut(RowOddity.PointsLeftOut odd) {
+    return OddityWords.of("a point of the row is left out: its wires run between the " + odd.points() + " that are there");
+  }
 }

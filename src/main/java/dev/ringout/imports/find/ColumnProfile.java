@@ -35,7 +35,8 @@ record ColumnProfile(
     int pins,
     int prose,
     int paths,
-    int pointLists) {
+    int pointLists,
+    int bridges) {
   private static final int ROWS_LOOKED_AT = 400;
   private static final int LONGEST_PIN = 24;
 
@@ -48,6 +49,10 @@ record ColumnProfile(
   /** A pin with its name behind a stroke: {@code A2/DQ13}. */
   private static final Pattern NAMED_PIN =
       Pattern.compile("[A-Za-z]{0,2}\\d{1,3}/[A-Za-z][A-Za-z0-9_#?+-]{1,12}(/.{1,10})?");
+
+  /** Terminals to which a bridge leads: {@code 5}, {@code \u2192 3}, {@code 3, 4}. */
+  private static final Pattern BRIDGE =
+      Pattern.compile("[-=>\u2192 ]*[A-Za-z]{0,2}\\d{1,4}[a-z]?(\\s*[,;+]\\s*[A-Za-z]{0,2}\\d{1,4}[a-z]?)*");
 
   /** A pin's own name: a number, a letter or two, both, or a polarity. */
   static final Pattern PIN =
@@ -63,7 +68,7 @@ record ColumnProfile(
   }
 
   private static ColumnProfile of(List<Row> rows, int column, Words words) {
-    int[] count = new int[14];
+    int[] count = new int[15];
     Set<String> distinct = new HashSet<>();
     Ends ends = new Ends(words);
     for (Row row : rows) {
@@ -84,6 +89,7 @@ record ColumnProfile(
       count[8] += Ends.isDesignator(text) ? 1 : 0;
       count[9] += isName(text) ? 1 : 0;
       count[10] += arePins(text) ? 1 : 0;
+      count[14] += BRIDGE.matcher(text).matches() ? 1 : 0;
       count[13] += Ends.pointsOfNet(text).size() > 1 ? 1 : 0;
       count[12] += ends.path(text).isPresent() ? 1 : 0;
       count[11] += isProse(text) ? 1 : 0;
@@ -104,7 +110,8 @@ record ColumnProfile(
         count[10],
         count[11],
         count[12],
-        count[13]);
+        count[13],
+        count[14]);
   }
 
   /** What names a thing: some letters, not many words. */

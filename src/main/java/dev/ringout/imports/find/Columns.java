@@ -265,12 +265,13 @@ final class Columns {
   private boolean servesTerminals() {
     boolean sides = (has(Role.FROM) || has(Role.FROM_PIN)) && (has(Role.TO) || has(Role.TO_PIN));
     if (!sides) {
-      return isChainOfThree();
+      return false;
     }
     Optional<ListColumn> own =
         columns.stream()
             .filter(column -> column.role() == Role.PIN)
             .findFirst()
+            .or(this::numbersBetween)
             .or(() -> ownTerminal(Role.FROM, Role.FROM_PIN))
             .or(() -> ownTerminal(Role.TO, Role.TO_PIN));
     if (own.isEmpty()) {
@@ -278,20 +279,36 @@ final class Columns {
     }
     set(own.get(), Role.PIN, ColumnCertainty.LIKELY);
     pinsAfterTheFirstBecomeNotes();
+    bridges();
     return true;
   }
 
-  /** Three devices in a row, each with its pin: the wire comes from the first to the last. */
-  private boolean isChainOfThree() {
-    List<EndColumns> ends = endColumns();
-    boolean chain = ends.size() == 3 && ends.stream().allMatch(end -> end.pin().isPresent());
-    if (!chain || ends.stream().anyMatch(end -> !profile(end.item()).canBeItems())) {
-      return false;
-    }
-    become(ends.get(0), Role.FROM, Role.FROM_PIN);
-    become(ends.get(1), Role.ITEM, Role.PIN);
-    become(ends.get(2), Role.TO, Role.TO_PIN);
-    return true;
+  /** Numbers of terminals under a heading of bridges; marks there tell no terminal. */
+  private void bridges() {
+    columns.stream()
+        .filter(column -> column.isBridge() && !column.isSaid() && !profile(column).isEmpty())
+        .filter(column -> profile(column).mostly(profile(column).bridges()))
+        .findFirst()
+        .ifPresent(column -> set(column, Role.BRIDGE, ColumnCertainty.LIKELY));
+  }
+
+  /** Under {@code #} or a name that says nothing, between both sides: the strip's terminals. */
+  private Optional<ListColumn> numbersBetween() {
+    int from = lastIndex(Role.FROM, Role.FROM_PIN);
+    int to = lastIndex(Role.TO, Role.TO_PIN);
+    return columns.stream()
+        .filter(column -> column.role() == Role.KEEP && !column.isSaid())
+        .filter(column -> column.index() > Math.min(from, to) && column.index() < Math.max(from, to))
+        .filter(column -> profile(column).looksLikePins() && profile(column).isDistinct())
+        .findFirst();
+  }
+
+  private int lastIndex(Role item, Role pin) {
+    return columns.stream()
+        .filter(column -> column.role() == item || column.role() == pin)
+        .mapToInt(ListColumn::index)
+        .max()
+        .orElse(0);
   }
 
   /** A column of pins beside an end whose cells are full points: the strip's own terminals. */
@@ -340,8 +357,38 @@ final class Columns {
                         .filter(column -> profile(column).mostly(profile(column).paths()))
                         .findFirst());
     path.ifPresent(column -> set(column, Role.PATH, ColumnCertainty.LIKELY));
+    return path.isPresent() ? keepsNoPin() : servesChain();
+  }
+
+  private boolean keepsNoPin() {
     pinsBecomeNotes();
-    return path.isPresent();
+    return true;
+  }
+
+  /** Three points and more in a row, each in a column of its own or an item with its pin. */
+  private boolean servesChain() {
+    List<EndColumns> ends =
+        endColumns().stream()
+            .filter(end -> end.pin().isPresent() || isOfPoints(end.item()))
+            .toList();
+    if (ends.size() < 3) {
+      return false;
+    }
+    pinsBecomeNotes();
+    for (ListColumn column : List.copyOf(columns)) {
+      if (column.role().isEnd() || column.role() == Role.ITEM || column.role() == Role.POINTS) {
+        set(column, Role.KEEP, ColumnCertainty.LIKELY);
+      }
+    }
+    for (EndColumns end : ends) {
+      set(end.item(), end.pin().isPresent() ? Role.ITEM : Role.POINTS, ColumnCertainty.LIKELY);
+      end.pin().ifPresent(column -> set(column, Role.POINTS, ColumnCertainty.LIKELY));
+    }
+    return true;
+  }
+
+  private boolean isOfPoints(ListColumn column) {
+    return profile(column).mostly(profile(column).points());
   }
 
   private boolean servesNetList() {
@@ -454,7 +501,6 @@ final class Columns {
 
   /** A pin belongs to the end on its left; two connectors in a row are the two ends. */
   private void byNeighbours() {
-    tagsOfTerminals();
     long ends = columns.stream().filter(column -> column.role() == Role.ITEM).count();
     boolean sided =
         has(Role.FROM) || has(Role.TO) || has(Role.FAR) || has(Role.FROM_PIN) || has(Role.TO_PIN);
@@ -464,6 +510,7 @@ final class Columns {
       set(items.get(0), Role.FROM, ColumnCertainty.LIKELY);
       set(items.get(1), Role.TO, ColumnCertainty.LIKELY);
     }
+    tagsOfTerminals();
     if (pinsStandBefore()) {
       return;
     }
@@ -496,18 +543,27 @@ final class Columns {
 
   /** {@code From | Tag | To | Tag}: the same heading behind each end is its terminal. */
   private void tagsOfTerminals() {
-    List<ListColumn> tags = columns.stream().filter(one -> one.role() == Role.WIRE).toList();
-    boolean alike = tags.size() == 2 && tags.get(0).key().equals(tags.get(1).key());
-    Optional<ListColumn> from = first(Role.FROM);
-    Optional<ListColumn> to = first(Role.TO);
-    if (alike
-        && from.isPresent()
-        && to.isPresent()
-        && tags.get(0).index() == from.get().index() + 1
-        && tags.get(1).index() == to.get().index() + 1) {
-      set(tags.get(0), Role.FROM_PIN, ColumnCertainty.LIKELY);
-      set(tags.get(1), Role.TO_PIN, ColumnCertainty.LIKELY);
+    Optional<ListColumn> one = behind(Role.FROM);
+    Optional<ListColumn> other = behind(Role.TO);
+    boolean alike =
+        one.isPresent() && other.isPresent() && one.get().key().equals(other.get().key());
+    if (alike && mayBeTag(one.get()) && mayBeTag(other.get())) {
+      set(one.get(), Role.FROM_PIN, ColumnCertainty.LIKELY);
+      set(other.get(), Role.TO_PIN, ColumnCertainty.LIKELY);
     }
+  }
+
+  private Optional<ListColumn> behind(Role end) {
+    return first(end)
+        .flatMap(
+            column ->
+                columns.stream().filter(one -> one.index() == column.index() + 1).findFirst());
+  }
+
+  private boolean mayBeTag(ListColumn column) {
+    boolean open =
+        column.role() == Role.KEEP && !column.known() && !column.heading().isEmpty();
+    return column.role() == Role.WIRE || (open && profile(column).looksLikePins());
   }
 
   private boolean namesStrips(ListColumn column) {

@@ -170,6 +170,12 @@ public final class HeadingReader {
       return new ListColumn(index, heading, role, ListColumn.OF_ITEM, "", known, certainty)
           .of(said.unit());
     }
+    boolean bridge =
+        words.is("bridge", heading) || (role == Role.PIN && words.mentions("bridge", heading));
+    if (said == null && bridge) {
+      return new ListColumn(
+          index, heading, Role.KEEP, ListColumn.BRIDGE, "", true, ColumnCertainty.LIKELY);
+    }
     if (thing.equals("port") && role == Role.ITEM) {
       unit = ListColumn.PORT;
     }

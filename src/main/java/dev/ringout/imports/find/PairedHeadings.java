@@ -1,6 +1,7 @@
 package dev.ringout.imports.find;
 
 import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -8,16 +9,82 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * A letter that is a word for "to" in some languages is one only beside its "from": {@code Da} and
+ * Headings that tell an end only together: the two sides of a strip; and a letter that is a word for "to" in some languages is one only beside its "from": {@code Da} and
  * {@code A}, {@code De Borne} and {@code À Borne}.
  */
 final class PairedHeadings {
   private static final String TO_BESIDE_FROM = "to beside from";
+  private static final String ONE_SIDE = "one side";
+  private static final String OTHER_SIDE = "other side";
 
   private PairedHeadings() {}
 
   /** The columns of one row of headings, the second end of each pair among them. */
   static List<ListColumn> in(List<ListColumn> columns, Words words, HeadingReader headings) {
+    return sides(toBesideFrom(columns, words, headings), words, headings);
+  }
+
+  /**
+   * {@code Internal | Terminal | External}: what stands on either side of a strip, where no heading
+   * says from and to.
+   */
+  private static List<ListColumn> sides(
+      List<ListColumn> columns, Words words, HeadingReader headings) {
+    boolean one = columns.stream().anyMatch(column -> isOn(ONE_SIDE, column, words));
+    boolean other = columns.stream().anyMatch(column -> isOn(OTHER_SIDE, column, words));
+    boolean said =
+        columns.stream()
+            .filter(column -> !isOn(ONE_SIDE, column, words) && !isOn(OTHER_SIDE, column, words))
+            .anyMatch(column -> column.role() == Role.FROM || column.role() == Role.TO);
+    if (!one || !other || said) {
+      return columns;
+    }
+    List<ListColumn> sided = new ArrayList<>();
+    for (ListColumn column : columns) {
+      boolean first = isOn(ONE_SIDE, column, words);
+      boolean end = first || isOn(OTHER_SIDE, column, words);
+      sided.add(end && !column.isSaid() ? onSide(column, first, words, headings) : column);
+    }
+    return sided;
+  }
+
+  private static boolean isOn(String side, ListColumn column, Words words) {
+    return words.mentions(side, column.heading());
+  }
+
+  /** What a heading says besides its side, as of the end on that side. */
+  private static ListColumn onSide(
+      ListColumn column, boolean first, Words words, HeadingReader headings) {
+    List<String> rest = new ArrayList<>();
+    for (String token : Words.tokens(column.heading())) {
+      boolean side =
+          words.isAny(ONE_SIDE, token)
+              || words.isAny(OTHER_SIDE, token)
+              || words.isAny("from", token)
+              || words.isAny("to", token)
+              || words.isAny("far", token);
+      if (!side) {
+        rest.add(token);
+      }
+    }
+    String own = String.join(" ", rest);
+    Role plain = headings.role(own);
+    boolean end = rest.isEmpty() || plain == Role.ITEM || plain == Role.PIN || plain == Role.KEEP;
+    ListColumn read =
+        headings.understand(
+            column.index(), end ? ((first ? "from " : "to ") + own).strip() : own);
+    return new ListColumn(
+        column.index(),
+        column.heading(),
+        read.role(),
+        read.unit(),
+        read.item(),
+        true,
+        read.certainty());
+  }
+
+  private static List<ListColumn> toBesideFrom(
+      List<ListColumn> columns, Words words, HeadingReader headings) {
     Set<String> from = new HashSet<>();
     for (ListColumn column : columns) {
       List<String> tokens = Words.tokens(column.heading());

@@ -57,6 +57,8 @@ public record Evidence(Kind kind, int points, int count, int of, String what) {
     NUMBERS_NOT_TWICE,
     /** Nets with several points. */
     NETS_OF_SEVERAL,
+    /** Rows that leave out a point of the chain. */
+    POINTS_LEFT_OUT,
     /** Rows with several points. */
     ROWS_OF_SEVERAL,
     /** A column that looks like a part of the answer is not used. */

@@ -29,6 +29,9 @@ public record ListColumn(
   /** In place of a unit: the heading calls it a port, the pin of an end or what holds pins. */
   public static final String PORT = "port";
 
+  /** In place of a unit: the heading is one of bridges between terminals. */
+  public static final String BRIDGE = "bridge";
+
   /** A column whose texts are points each as it looks. */
   public ListColumn(
       int index,
@@ -59,6 +62,11 @@ public record ListColumn(
   /** Whether the user said whose pins it holds: that counts for more than any title. */
   public boolean namesItem() {
     return isSaid() && !item.isEmpty() && unit.equals(OF_ITEM);
+  }
+
+  /** Whether the heading is one of bridges between terminals. */
+  public boolean isBridge() {
+    return unit.equals(BRIDGE);
   }
 
   /** Whether the heading calls it a port. */

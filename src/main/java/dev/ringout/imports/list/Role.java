@@ -26,6 +26,8 @@ public enum Role {
   PIN("Pin"),
   /** The pin at both ends: a core that lands on terminals of its own name. */
   BOTH_PINS("Both Pins"),
+  /** Further terminals of the strip that are bridged to the row's own. */
+  BRIDGE("Bridge"),
   /** Points one after another. */
   PATH("Path"),
   /** Names the net on which the row's pin is. */
@@ -85,6 +87,7 @@ public enum Role {
         && this != WIRE
         && this != BOTH_PINS
         && this != PATH
+        && this != BRIDGE
         && this != FROM_CODE
         && this != TO_CODE
         && this != FAR

@@ -539,12 +539,28 @@ public sealed interface RowOddity extends Oddity {
     }
   }
 
+  /** A row of a chain that names fewer points than the list has columns. */
+  record PointsLeftOut(int points) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NO_END;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.pointsLeftOut(this);
+    }
+  }
+
   /**
    * What a writer makes of each kind.
    *
    * @param <T> what it makes
    */
   interface Cases<T> {
+
+    /** A row of a chain that names fewer points than the list has columns. */
+    T pointsLeftOut(PointsLeftOut odd);
     T rowStruck(RowStruck odd);
 
     T rowSaysDeleted(RowSaysDeleted odd);

@@ -3,10 +3,14 @@ package dev.ringout.imports.list;
 import dev.ringout.cells.CellText;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** The item that a title names. */
 public final class Titles {
   private static final int LONGEST_NAME = 24;
+
+  /** Capitals with a dash in them: no word of a sentence that is all in capitals. */
+  private static final Pattern SHORT_NAME = Pattern.compile("[A-Z]{1,4}\\d{0,3}-[A-Z0-9]{1,3}");
 
   private Titles() {}
 
@@ -38,7 +42,21 @@ public final class Titles {
         designators++;
       }
     }
-    return leads || designators == 1 ? first : "";
+    String found = leads || designators == 1 ? first : "";
+    return found.isEmpty() && designators == 0 ? afterItemWord(text, words) : found;
+  }
+
+  /** {@code TB-A} of "TERMINAL STRIP TB-A, PAGE 1": a short name in capitals after such a word. */
+  private static String afterItemWord(String text, Words words) {
+    String[] tokens = text.split("[\\s,;:()]+", -1);
+    String last = "";
+    for (int i = 1; i < tokens.length; i++) {
+      boolean named = SHORT_NAME.matcher(tokens[i]).matches() && !words.isAny("item", tokens[i]);
+      if (named && words.isAny("item", tokens[i - 1]) && !words.isAny("furniture", tokens[i])) {
+        last = tokens[i];
+      }
+    }
+    return last;
   }
 
   /**

@@ -171,7 +171,7 @@ final class Doubts {
         || isUnreadRange(text, column)
         || (column.role().isPinOfEnd() && isNoPin(text))
         || STROKE_IN_POINT.matcher(text).matches()
-        || isUnusual(STROKE, text, column)
+        || (isUnusual(STROKE, text, column) && !isPartedByStroke(column))
         || isUnusual(DASHED_ITEM, text, column)
         || isUnusual(LOOK_ALIKE, text, column)
         || POINT_RANGE.matcher(text).matches()
@@ -186,6 +186,20 @@ final class Doubts {
   private boolean hasWord(String kind, String text) {
     return text.indexOf(' ') > 0
         && Arrays.stream(text.split(" ", -1)).anyMatch(word -> words.is(kind, word));
+  }
+
+  /** {@code K1/A1}, {@code K1/A2}: the stroke parts an item, which comes again, from its pin. */
+  private boolean isPartedByStroke(ListColumn column) {
+    Set<String> items = new HashSet<>();
+    int parted = 0;
+    for (Row row : table.body()) {
+      String[] pieces = CellText.clean(row.cell(column.index()).text()).split("/", -1);
+      if (pieces.length == 2 && Ends.isDesignator(pieces[0])) {
+        items.add(pieces[0]);
+        parted++;
+      }
+    }
+    return parted >= 3 && items.size() < parted;
   }
 
   /** TBA beside TBB and TBD is a strip, and not "to be announced". */

@@ -3,28 +3,39 @@ package dev.ringout.imports.rows;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.RowOddity;
 import dev.ringout.imports.list.SkipReason;
+import dev.ringout.imports.list.SparePin;
 import dev.ringout.imports.list.Understanding;
 import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Rows that are paths: a wire from each point to the next. */
 final class PathReader extends TableReader {
+  /** The items above, by column: a list writes them once. */
+  private final Map<Integer, String> carried = new HashMap<>();
+
   PathReader(ListTable table, Words words, Ends ends, ListFindings findings, Understanding into) {
     super(table, words, ends, findings, into);
   }
 
   @Override
   void readRow(Row row) {
+    if (cells.column(Role.PATH).isEmpty()) {
+      chain(row);
+      return;
+    }
     String text = cells.text(row, Role.PATH);
     String name = cells.text(row, Role.WIRE);
     if (cells.rowIsLost()) {
@@ -66,5 +77,59 @@ final class PathReader extends TableReader {
   private static boolean isRange(String text, List<End> points) {
     boolean arrow = text.indexOf('>') >= 0 || text.chars().anyMatch(c -> c >= 0x2190 && c < 0x2800);
     return !arrow && points.size() == 2 && points.get(0).item().equals(points.get(1).item());
+  }
+
+  /** A row through several columns of points: a wire from each to the next that is there. */
+  private void chain(Row row) {
+    String name = cells.text(row, Role.WIRE);
+    List<End> points = new ArrayList<>();
+    Optional<ListColumn> item = Optional.empty();
+    boolean without = false;
+    for (ListColumn column : table.columns()) {
+      if (column.role() == Role.ITEM) {
+        item = Optional.of(column);
+      } else if (column.role() == Role.POINTS) {
+        Optional<End> point = point(row, item, column);
+        point.ifPresent(points::add);
+        without |= point.isEmpty();
+        item = Optional.empty();
+      }
+    }
+    if (cells.rowIsLost()) {
+      lose(row);
+      return;
+    }
+    if (points.size() < 2) {
+      tally.count(points.isEmpty() ? RowKind.NOTE : RowKind.SPARE);
+      points.forEach(end -> into.add(new SparePin(end, cells.text(row, Role.SIGNAL))));
+      return;
+    }
+    tally.count(RowKind.WIRE);
+    if (without) {
+      findings.warning(table.place(row), new RowOddity.PointsLeftOut(points.size()));
+    }
+    for (int i = 0; i + 1 < points.size(); i++) {
+      add(row, Draft.numbered(name, i), points.get(i), points.get(i + 1), List.of());
+    }
+  }
+
+  /** A point of the row; none where its pin is blank or says that nothing is there. */
+  private Optional<End> point(Row row, Optional<ListColumn> itemColumn, ListColumn pinColumn) {
+    String pin = cells.text(row, pinColumn);
+    if (itemColumn.isEmpty()) {
+      Ends.Text whole = ends.parse(pin, pinColumn.grammar());
+      return isNothing(pin)
+          ? Optional.empty()
+          : Optional.of(new End(whole.item(), whole.pin(), table.place(row, pinColumn), false));
+    }
+    String item = cells.text(row, itemColumn.get());
+    item = item.isEmpty() && !isNothing(pin) ? carried.getOrDefault(itemColumn.get().index(), "") : item;
+    if (isNothing(item)) {
+      return Optional.empty();
+    }
+    carried.put(itemColumn.get().index(), item);
+    return isNoPin(item, pin)
+        ? Optional.empty()
+        : Optional.of(new End(item, ends.shell(pin), table.place(row, pinColumn), false));
   }
 }

@@ -1,6 +1,7 @@
 package dev.ringout.imports.rows;
 
 import dev.ringout.imports.list.Draft;
+import dev.ringout.imports.list.Draft.Value;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.ListColumn;
@@ -14,7 +15,10 @@ import dev.ringout.imports.list.Understanding;
 import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Rows that are the terminals of a strip, with what comes from the left and goes to the right. */
@@ -45,19 +49,75 @@ final class TerminalReader extends FromToReader {
     End terminal = pin.isEmpty() ? above(row) : terminal(row, item, pin);
     above = Optional.of(terminal);
     into.ownPin(terminal.item(), terminal.pin(), List.of());
-    String name = cells.text(row, Role.WIRE);
-    if (left.isNothing() && right.isNothing()) {
+    List<End> bridged = bridged(row, terminal);
+    if (left.isNothing() && right.isNothing() && bridged.isEmpty()) {
       tally.count(RowKind.SPARE);
       into.add(new SparePin(terminal, cells.text(row, Role.SIGNAL)));
       return;
     }
     tally.count(RowKind.WIRE);
+    onSide(row, terminal, left.points(), Role.FROM, Role.FROM_PIN);
+    onSide(row, terminal, right.points(), Role.TO, Role.TO_PIN);
+    bridged.forEach(other -> into.add(wire(row, "", terminal, other, Map.of())));
+  }
+
+  /** The wires on one side: a number or a colour that stands there is theirs alone. */
+  private void onSide(Row row, End terminal, List<End> far, Role item, Role pin) {
+    boolean before = stands(item, pin);
+    Map<Role, Value> own = new EnumMap<>(Role.class);
+    attributes(row)
+        .forEach(
+            (role, value) -> {
+              boolean ofRow = role == Role.SIGNAL || role == Role.NOTE;
+              if (ofRow || isBefore(value.column()) == before) {
+                own.put(role, value);
+              }
+            });
+    String name = nameOnSide(row, before);
     int number = 0;
-    for (Side side : List.of(left, right)) {
-      for (End far : side.points()) {
-        add(row, Draft.numbered(name, number++), terminal, far, List.of());
+    for (End end : far) {
+      into.add(wire(row, Draft.numbered(name, number++), terminal, end, own));
+    }
+  }
+
+  private Draft wire(Row row, String name, End from, End to, Map<Role, Value> texts) {
+    return new Draft(
+        name, from, to, List.of(), texts, notes(row), table.place(row), table.layout());
+  }
+
+  private boolean isBefore(ListColumn column) {
+    return column.index() < cells.column(Role.PIN).map(ListColumn::index).orElse(0);
+  }
+
+  /** Whether the columns of an end stand before the terminal's. */
+  private boolean stands(Role item, Role pin) {
+    return cells.column(item).or(() -> cells.column(pin)).filter(this::isBefore).isPresent();
+  }
+
+  /** The wire number on one side; the second column of numbers has the same heading again. */
+  private String nameOnSide(Row row, boolean before) {
+    Optional<ListColumn> first = cells.column(Role.WIRE);
+    for (ListColumn column : first.isEmpty() ? List.<ListColumn>of() : table.columns()) {
+      boolean numbers = column.role() == Role.WIRE || column.key().equals(first.get().key());
+      if (numbers && isBefore(column) == before) {
+        return cells.text(row, column);
       }
     }
+    return "";
+  }
+
+  /** The terminals of the same strip to which a bridge leads from this one. */
+  private List<End> bridged(Row row, End terminal) {
+    String written = cells.text(row, Role.BRIDGE);
+    String text = written.replaceFirst("^[-=>\u2192 ]+", "");
+    if (isNothing(text)) {
+      return List.of();
+    }
+    List<End> bridged = new ArrayList<>();
+    for (String pin : text.split("\\s*[,;+]\\s*", -1)) {
+      bridged.add(new End(terminal.item(), pin, cells.place(row, Role.BRIDGE), true));
+    }
+    return bridged;
   }
 
   /** A further core on the terminal above: one side has an end with its pin. */

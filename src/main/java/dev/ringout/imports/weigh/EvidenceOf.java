@@ -122,8 +122,16 @@ final class EvidenceOf {
         .anyMatch(
             column ->
                 column.isSaid()
+                    || isBesideStrip(column)
                     || (words.mentions(side, column.heading())
                         && (side.equals("far") || !words.mentions("far", column.heading()))));
+  }
+
+  /** Whether the heading names one side of a strip of terminals. */
+  private boolean isBesideStrip(ListColumn column) {
+    return table.layout() == Layout.TERMINALS
+        && (words.mentions("one side", column.heading())
+            || words.mentions("other side", column.heading()));
   }
 
   /** Whether the item, or the pins where there is no item, have a word of the trade over them. */
@@ -389,7 +397,47 @@ final class EvidenceOf {
   private void paths() {
     Share points = points();
     boolean fine = points.percent() >= 80;
-    add(fine ? Kind.ENDS_LOOK_LIKE_POINTS : Kind.ENDS_LOOK_LIKE_NOTHING, fine ? 60 : 0, points);
+    if (has(Role.PATH)) {
+      add(fine ? Kind.ENDS_LOOK_LIKE_POINTS : Kind.ENDS_LOOK_LIKE_NOTHING, fine ? 60 : 0, points);
+      return;
+    }
+    boolean headed =
+        table.columns().stream()
+            .filter(column -> column.role() == Role.POINTS)
+            .allMatch(
+                column ->
+                    column.isSaid()
+                        || words.mentions("pin", column.heading())
+                        || texts.isMostlyPoints(column));
+    boolean devices =
+        table.columns().stream()
+            .filter(column -> column.role() == Role.ITEM)
+            .allMatch(texts::areDevices);
+    if (headed && devices) {
+      add(Kind.PINS_BESIDE_ITEMS, 40);
+    }
+    if (fine) {
+      add(Kind.ENDS_LOOK_LIKE_POINTS, 35, points);
+    }
+    Share whole = wholeChains();
+    if (whole.percent() < 85) {
+      add(Kind.POINTS_LEFT_OUT, -40, new Share(whole.of() - whole.count(), whole.of()));
+    }
+  }
+
+  /** Rows that name a point in every column of the chain, of those that name several. */
+  private Share wholeChains() {
+    List<ListColumn> points =
+        table.columns().stream().filter(column -> column.role() == Role.POINTS).toList();
+    int rows = 0;
+    int whole = 0;
+    for (Row row : texts.rows()) {
+      long filled =
+          points.stream().filter(column -> !words.isNothing(TableTexts.of(row, column))).count();
+      rows += filled > 1 ? 1 : 0;
+      whole += filled == points.size() ? 1 : 0;
+    }
+    return new Share(whole, rows);
   }
 
   /** What the wires themselves say, whatever the layout. */
@@ -456,7 +504,7 @@ final class EvidenceOf {
       add(Kind.NUMBER_MAY_BE_PIN, 0);
     }
     if (proposal.doubt() == Doubt.CORES_MAY_BE_PINS) {
-      add(Kind.CORES_MAY_BE_PINS, 0);
+      add(Kind.CORES_MAY_BE_PINS, -50);
     }
   }
 

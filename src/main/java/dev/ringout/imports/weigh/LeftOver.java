@@ -25,7 +25,9 @@ import java.util.stream.IntStream;
 final class LeftOver {
   /** Kinds of words in a heading that make it something else than a part of an end. */
   private static final List<String> OTHERWISE =
-      List.of("reading", "note", "type", "contact", "wire", "color", "signal", "gauge", "length");
+      List.of(
+          "reading", "note", "type", "contact", "wire", "color", "signal", "gauge", "length",
+          "label");
 
   private static final List<String> SIDES = List.of("from", "to", "far");
 
@@ -108,10 +110,15 @@ final class LeftOver {
     boolean between = (at > from && at < to) || (at < from && at > to);
     boolean plain =
         has(Role.ITEM)
-            || own.filter(one -> one.item().isEmpty() || Ends.isDesignator(one.item())).isPresent();
+            || own.filter(one -> one.item().isEmpty() || isDesignated(one.item())).isPresent();
     if (!between || !plain) {
       add(Kind.COLUMN_MATTERS, -100, own.map(ListColumn::heading).orElse(""));
     }
+  }
+
+  /** A designator, its class letters behind a sign or not: {@code -X1}. */
+  private static boolean isDesignated(String item) {
+    return Ends.isDesignator(item.replaceFirst("^[-+=]", ""));
   }
 
   /** A note's column whose heading says that it parts points, joins them, or stands between. */
@@ -138,6 +145,29 @@ final class LeftOver {
       }
     }
     endsUnused();
+    severalConductors();
+  }
+
+  /** A row that stands for a cable of several conductors tells no single wires. */
+  private void severalConductors() {
+    boolean pins = has(Role.FROM_PIN) || has(Role.TO_PIN) || has(Role.BOTH_PINS);
+    for (ListColumn column : table.columns()) {
+      boolean open = column.role() == Role.KEEP || column.role() == Role.WIRE;
+      boolean counts =
+          table.layout() == Layout.FROM_TO
+              && !pins
+              && open
+              && !column.isSaid()
+              && words.mentions("conductors", column.heading());
+      boolean several =
+          counts
+              && !texts.filled(column).isEmpty()
+              && texts.isNumeric(column)
+              && texts.filled(column).stream().anyMatch(text -> !text.equals("1"));
+      if (several) {
+        add(Kind.COLUMN_MATTERS, -60, column.heading());
+      }
+    }
   }
 
   /** {@code BNC}, {@code RJ45}: what the connectors are, and not which. */

@@ -7,6 +7,7 @@ import dev.ringout.imports.find.Region;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Evidence;
+import dev.ringout.imports.list.Evidence.Kind;
 import dev.ringout.imports.list.Grammar;
 import dev.ringout.imports.list.Hypothesis;
 import dev.ringout.imports.list.Hypothesis.Sample;
@@ -115,6 +116,15 @@ public final class Weigher {
       return proposal.table().layout();
     }
 
+    boolean has(Kind kind) {
+      return evidence.stream().anyMatch(found -> found.kind() == kind);
+    }
+
+    /** Whether it makes wires between full points, though something speaks against it. */
+    boolean looksLikeWires() {
+      return makesWires() && outcome.wires().size() >= 3 && has(Kind.ENDS_LOOK_LIKE_POINTS);
+    }
+
     boolean makesWires() {
       return layout().tellsWires()
           && (!outcome.wires().isEmpty()
@@ -221,9 +231,9 @@ public final class Weigher {
                       && one.score() + APART > best.score());
     }
     if (!best.makesWires()) {
-      return true;
+      return tried.stream().noneMatch(Tried::looksLikeWires);
     }
-    if (best.score() < ENOUGH) {
+    if (best.score() < ENOUGH || best.has(Kind.COLUMN_MATTERS)) {
       return false;
     }
     return tried.stream()
