@@ -139,7 +139,7 @@ final class RowOddityJson implements RowOddity.Cases<Reason> {
 
   @Override
   public Reason rowsAreNets(RowOddity.RowsAreNets odd) {
-    return Reason.of("rows-are-nets");
+    return Reason.of("rows-are-nets").with("star", odd.star());
   }
 
   @Override

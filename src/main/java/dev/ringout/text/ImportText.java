@@ -91,6 +91,7 @@ public final class ImportText {
                     table.decided()
                         ? "no wires are read here; if there are some, say which way"
                         : "not certain how to read it, so nothing is read")));
+    page.paragraph("  its columns: ", headings(table.best().table().columns()));
     int number = 1;
     for (Hypothesis way : shown(table)) {
       page.blank()
@@ -111,6 +112,17 @@ public final class ImportText {
       // In one line, however long: a wrapped command can't be copied.
       page.line("     say so: " + HypothesisWords.command(given, way));
     }
+  }
+
+  /** The columns by their letters, as the options call them. */
+  private static String headings(List<ListColumn> columns) {
+    List<String> named = new ArrayList<>();
+    for (ListColumn column : columns.stream().limit(COLUMNS_SHOWN).toList()) {
+      String heading = column.heading().isEmpty() ? "(no heading)" : column.heading();
+      named.add(Place.columnLetters(column.index()) + " " + heading);
+    }
+    boolean more = columns.size() > COLUMNS_SHOWN;
+    return String.join(", ", named) + (more ? ", and " + (columns.size() - COLUMNS_SHOWN) + " more" : "");
   }
 
   /** The two best ways that tell wires, or one and none. */

@@ -13,8 +13,9 @@ public final class HypothesisWords {
       "None of these? Say what the columns are, each by its letter: --column B=From --column"
           + " \"C=From Pin\" --column D=To --column \"E=To Pin\"; for a connector's pins and where they go"
           + " --column A=Pin --column \"B=Far End\" (--item J1 where the list does not name it); for one"
-          + " row through pins of several items --column \"A=Points (J1)\" --column \"D=Points (P2)\";"
-          + " for nets --column A=Net with Item and Pin. --heading-row 5, --rows 5-40, --sheet NAME and"
+          + " row through pins of several items --column \"A=Points (J1)\" --column \"D=Points (P2)\","
+          + " or --layout row-nets where the headings name the items; for a row from point to point"
+          + " through several --layout paths; for nets --column A=Net with Item and Pin. --heading-row 5, --rows 5-40, --sheet NAME and"
           + " --separator say where the table is and how its points are written; --layout none leaves a"
           + " table out.";
 

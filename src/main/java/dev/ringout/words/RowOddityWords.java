@@ -169,7 +169,10 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
   @Override
   public OddityWords rowsAreNets(RowOddity.RowsAreNets odd) {
     return OddityWords.of(
-        "each row is taken as one net; its wires run from item to item in the order of the columns");
+        "each row is taken as one net; its wires run "
+            + (odd.star()
+                ? "from its first point to each other"
+                : "from item to item in the order of the columns"));
   }
 
   @Override

@@ -32,6 +32,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** No cell of a list goes without a word: every filled cell is counted as something. */
 class CellBalanceTest {
+  private static final Words WORDS = Words.standard();
+
   private static final Path MESSES = Path.of("src/test/resources/lists");
   private static final Path AS_RECEIVED = Path.of("harness-samples/swing-bridge/as-received");
 
@@ -322,7 +324,7 @@ class CellBalanceTest {
    *     compared, may be the same in another notation
    */
   private static boolean isFound(String text, String role, String harness, boolean twice) {
-    boolean nothing = Words.standard().isNothing(text);
+    boolean nothing = WORDS.isNothing(text);
     if (nothing || (twice && role.equals("Color"))) {
       return true;
     }

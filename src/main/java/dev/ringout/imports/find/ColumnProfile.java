@@ -36,7 +36,9 @@ record ColumnProfile(
     int prose,
     int paths,
     int pointLists,
-    int bridges) {
+    int bridges,
+    int arrows,
+    int dittos) {
   private static final int ROWS_LOOKED_AT = 400;
   private static final int LONGEST_PIN = 24;
 
@@ -49,6 +51,9 @@ record ColumnProfile(
   /** A pin with its name behind a stroke: {@code A2/DQ13}. */
   private static final Pattern NAMED_PIN =
       Pattern.compile("[A-Za-z]{0,2}\\d{1,3}/[A-Za-z][A-Za-z0-9_#?+-]{1,12}(/.{1,10})?");
+
+  private static final Pattern ARROW =
+      Pattern.compile("<?[-=\u2013]*>|<[-=\u2013]*|[\u2190-\u2194\u21d0-\u21d4\u27f5-\u27f7\u25ba\u25b6\u25cf]");
 
   /** Terminals to which a bridge leads: {@code 5}, {@code \u2192 3}, {@code 3, 4}. */
   private static final Pattern BRIDGE =
@@ -68,13 +73,14 @@ record ColumnProfile(
   }
 
   private static ColumnProfile of(List<Row> rows, int column, Words words) {
-    int[] count = new int[15];
+    int[] count = new int[17];
     Set<String> distinct = new HashSet<>();
     Ends ends = new Ends(words);
     for (Row row : rows) {
       Cell cell = row.cell(column);
       String text = CellText.clean(cell.text());
       if (text.isEmpty() || words.isDitto(text)) {
+        count[16] += text.isEmpty() ? 0 : 1;
         continue;
       }
       distinct.add(text);
@@ -89,6 +95,7 @@ record ColumnProfile(
       count[8] += Ends.isDesignator(text) ? 1 : 0;
       count[9] += isName(text) ? 1 : 0;
       count[10] += arePins(text) ? 1 : 0;
+      count[15] += ARROW.matcher(text).matches() ? 1 : 0;
       count[14] += BRIDGE.matcher(text).matches() ? 1 : 0;
       count[13] += Ends.pointsOfNet(text).size() > 1 ? 1 : 0;
       count[12] += ends.path(text).isPresent() ? 1 : 0;
@@ -111,7 +118,9 @@ record ColumnProfile(
         count[11],
         count[12],
         count[13],
-        count[14]);
+        count[14],
+        count[15],
+        count[16]);
   }
 
   /** What names a thing: some letters, not many words. */
@@ -164,6 +173,10 @@ record ColumnProfile(
     return distinct * 10 >= filled * 8;
   }
 
+  boolean areArrows() {
+    return filled >= 2 && arrows * 10 >= filled * 9;
+  }
+
   /** Whether most texts come again, as the names of devices do. */
   boolean comesAgain() {
     return distinct * 2 <= filled;
@@ -180,7 +193,8 @@ record ColumnProfile(
 
   /** Whether the cells are mostly full points or name things: what an end's column holds. */
   boolean canBeItems() {
-    return filled >= 2
+    return filled + dittos >= 2
+        && filled > 0
         && (mostly(points) || designators * 10 >= filled * 6 || names * 10 >= filled * 7)
         && !mostly(colors)
         && !mostly(lengths)

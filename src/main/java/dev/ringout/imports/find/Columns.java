@@ -49,6 +49,7 @@ final class Columns {
   private static Columns byHeadings(
       List<ListColumn> columns, Map<Integer, ColumnProfile> profiles, String sheetItem) {
     Columns settled = new Columns(columns, profiles, sheetItem);
+    settled.arrowsGo();
     settled.portsOfItems();
     settled.byTwins();
     settled.byNeighbours();
@@ -115,7 +116,12 @@ final class Columns {
   }
 
   /** One end as its cells show it: a column of points or items, and the pins beside it. */
-  private record EndColumns(ListColumn item, Optional<ListColumn> pin) {}
+  private record EndColumns(ListColumn item, Optional<ListColumn> pin) {
+    /** {@code Mega pin}: pins of the item that the heading names, without a column of items. */
+    boolean isHeaded() {
+      return item.role() == Role.PIN;
+    }
+  }
 
   /** The first two ends that the cells show; what a heading says of one side stays. */
   private void endsByCells() {
@@ -143,6 +149,10 @@ final class Columns {
   }
 
   private void become(EndColumns end, Role item, Role pin) {
+    if (end.isHeaded()) {
+      set(end.item(), pin, ColumnCertainty.LIKELY);
+      return;
+    }
     set(end.item(), item, ColumnCertainty.LIKELY);
     end.pin().ifPresent(column -> set(column, pin, ColumnCertainty.LIKELY));
   }
@@ -158,6 +168,10 @@ final class Columns {
         continue;
       }
       ColumnProfile cells = profile(column);
+      if (isHeadedPin(column)) {
+        withPins.add(new EndColumns(column, Optional.empty()));
+        continue;
+      }
       int before = i;
       Optional<ListColumn> pin = pinAfter(i).or(() -> wordedPinBefore(before, lastPinOf(withPins)));
       // DO16-3 in front of a terminal, again and again, is a module and no point.
@@ -202,6 +216,21 @@ final class Columns {
     boolean worded = isWordedPin(next);
     boolean alike = next.role() == Role.KEEP && profile(next).looksLikePins();
     return worded || alike ? Optional.of(next) : Optional.empty();
+  }
+
+  /** A column of pins whose heading names their item, and no item stands beside it. */
+  private boolean isHeadedPin(ListColumn column) {
+    boolean beside =
+        columns.stream()
+            .filter(other -> Math.abs(other.index() - column.index()) == 1)
+            .anyMatch(
+                other ->
+                    other.role() == Role.ITEM
+                        || (other.role() == Role.KEEP
+                            && profile(other).canBeItems()
+                            && (profile(other).comesAgain() || isDesignated(other))));
+    boolean named = has(Role.FROM) || has(Role.TO) || has(Role.FAR);
+    return column.role() == Role.PIN && !column.item().isEmpty() && !beside && !named;
   }
 
   private static boolean isWordedPin(ListColumn column) {
@@ -400,10 +429,19 @@ final class Columns {
     if (net.isEmpty() || (once && !lists)) {
       return false;
     }
-    if (!has(Role.PIN)) {
+    Optional<ListColumn> listing =
+        columns.stream()
+            .filter(column -> column.index() != net.get().index() && !column.isSaid())
+            .filter(column -> profile(column).listsPoints())
+            .findFirst();
+    if (listing.isPresent()) {
+      // What else is headed as pins is how many there are.
+      pinsBecomeNotes();
+      set(listing.get(), Role.PIN, ColumnCertainty.LIKELY);
+    } else if (!has(Role.PIN)) {
       columns.stream()
           .filter(column -> column.index() != net.get().index())
-          .filter(column -> profile(column).listsPoints() || mayBePointsOfNets(column))
+          .filter(this::mayBePointsOfNets)
           .findFirst()
           .ifPresent(column -> set(column, Role.PIN, ColumnCertainty.LIKELY));
     }
@@ -459,7 +497,8 @@ final class Columns {
         }
         ListColumn other = tokens.remove(twin[1]) ? firsts.get(String.join(" ", tokens)) : null;
         if (other != null && other.role() == column.role() && columns.contains(other)) {
-          if (column.role() == Role.PIN && pinsStandBehindEnds()) {
+          boolean behind = isBehindEnd(other) || isBehindEnd(column);
+          if (column.role() == Role.PIN && !behind && pinsStandBehindEnds()) {
             set(other, Role.FROM_CONTACT, ColumnCertainty.LIKELY);
             set(column, Role.TO_CONTACT, ColumnCertainty.LIKELY);
           } else if (column.role() == Role.PIN) {
@@ -476,13 +515,25 @@ final class Columns {
 
   /** {@code From | Cavity | To | Cavity}: what else is called so at both ends is no pin. */
   private boolean pinsStandBehindEnds() {
-    int behind = 0;
-    for (int i = 1; i < columns.size(); i++) {
-      Role before = columns.get(i - 1).role();
-      boolean end = before == Role.FROM || before == Role.TO;
-      behind += end && columns.get(i).role() == Role.PIN ? 1 : 0;
+    return columns.stream()
+            .filter(column -> column.role() == Role.PIN && isBehindEnd(column))
+            .count()
+        == 2;
+  }
+
+  private boolean isBehindEnd(ListColumn column) {
+    return columns.stream()
+        .filter(one -> one.index() == column.index() - 1)
+        .anyMatch(one -> one.role() == Role.FROM || one.role() == Role.TO);
+  }
+
+  /** A column of nothing but arrows is drawn, whatever stands over it. */
+  private void arrowsGo() {
+    for (ListColumn column : List.copyOf(columns)) {
+      if (profile(column).areArrows()) {
+        set(column, Role.KEEP, ColumnCertainty.CERTAIN);
+      }
     }
-    return behind == 2;
   }
 
   /** A port beside an end or an item is its pin: {@code Source | O/P}, {@code Device A | Port A}. */
@@ -504,7 +555,7 @@ final class Columns {
     long ends = columns.stream().filter(column -> column.role() == Role.ITEM).count();
     boolean sided =
         has(Role.FROM) || has(Role.TO) || has(Role.FAR) || has(Role.FROM_PIN) || has(Role.TO_PIN);
-    if (ends == 2 && !sided) {
+    if (ends == 2 && !sided && !describeOneItem()) {
       List<ListColumn> items =
           columns.stream().filter(column -> column.role() == Role.ITEM).toList();
       set(items.get(0), Role.FROM, ColumnCertainty.LIKELY);
@@ -524,7 +575,9 @@ final class Columns {
         side = Role.KEEP;
       } else if (column.role() == Role.ITEM) {
         at = column.index();
-      } else if (column.role() == Role.KEEP && column.index() == at + 1 && namesStrips(column)) {
+      } else if (column.role() == Role.KEEP
+          && column.index() == at + 1
+          && (namesStrips(column) || isOld(column))) {
         at = column.index();
       } else if (column.role() == Role.PIN && column.index() > at + 1) {
         // A column of counts at the end of the row is no pin of the end further left.
@@ -539,6 +592,14 @@ final class Columns {
         side = Role.KEEP;
       }
     }
+  }
+
+  /** {@code Component | Reference | Pin}: what it is and what it is called, with one pin. */
+  private boolean describeOneItem() {
+    List<ListColumn> items = columns.stream().filter(one -> one.role() == Role.ITEM).toList();
+    long designated = items.stream().filter(this::isDesignated).count();
+    long pins = columns.stream().filter(one -> one.role() == Role.PIN).count();
+    return designated == 1 && pins == 1;
   }
 
   /** {@code From | Tag | To | Tag}: the same heading behind each end is its terminal. */
@@ -561,8 +622,15 @@ final class Columns {
   }
 
   private boolean mayBeTag(ListColumn column) {
+    boolean strip =
+        columns.stream()
+            .filter(one -> one.index() == column.index() + 1)
+            .anyMatch(one -> one.role() == Role.PIN);
     boolean open =
-        column.role() == Role.KEEP && !column.known() && !column.heading().isEmpty();
+        column.role() == Role.KEEP
+            && !column.known()
+            && !column.heading().isEmpty()
+            && !strip;
     return column.role() == Role.WIRE || (open && profile(column).looksLikePins());
   }
 
@@ -671,14 +739,19 @@ final class Columns {
       ListColumn other = kept.get(role);
       if (other == null) {
         kept.put(role, column);
-      } else if ((role == Role.FROM || role == Role.TO)
-          && profile(column).distinct() > profile(other).distinct()) {
+      } else if (((role == Role.FROM || role == Role.TO)
+              && profile(column).distinct() > profile(other).distinct())
+          || (role == Role.ITEM && isDesignated(column) && !isDesignated(other))) {
         set(other, Role.KEEP, ColumnCertainty.LIKELY);
         kept.put(role, column);
       } else {
         set(column, Role.KEEP, ColumnCertainty.LIKELY);
       }
     }
+  }
+
+  private boolean isDesignated(ListColumn column) {
+    return profile(column).mostly(profile(column).designators());
   }
 
   private boolean isCodes(ListColumn column) {

@@ -176,6 +176,11 @@ public final class HeadingReader {
       return new ListColumn(
           index, heading, Role.KEEP, ListColumn.BRIDGE, "", true, ColumnCertainty.LIKELY);
     }
+    boolean label = parts.stream().anyMatch(part -> part.kinds().contains("label"));
+    if (said == null && label && (role == Role.FROM || role == Role.TO || role == Role.FAR)) {
+      // What is printed at one end is no end.
+      return new ListColumn(index, heading, Role.KEEP, "", "", true, ColumnCertainty.CERTAIN);
+    }
     if (thing.equals("port") && role == Role.ITEM) {
       unit = ListColumn.PORT;
     }

@@ -298,7 +298,9 @@ final class HeadingRows {
     if (first + ROWS_NEEDED_TO_CONTRAST >= rows.size()) {
       return rows.size();
     }
-    return isWideEnough(first) && contrasts(first) ? first : rows.size();
+    List<Row> below = rows.subList(first + 1, rows.size());
+    boolean among = alikeAbove(rows.get(first), below).size() >= ROWS_ALIKE;
+    return isWideEnough(first) && !among && contrasts(first) ? first : rows.size();
   }
 
   private boolean contrasts(int first) {
@@ -334,7 +336,8 @@ final class HeadingRows {
         like++;
         continue;
       }
-      boolean pinsBelow = cells.canBePins() && cells.filled() * 2 >= cells.rows();
+      // Under the name of a device some rows hold one of its pins.
+      boolean pinsBelow = cells.canBePins();
       stands += pinsBelow && text.chars().anyMatch(Character::isLetter) ? 1 : 0;
     }
     return stands >= 2 && like < stands && partsList < 2;

@@ -38,6 +38,8 @@ public final class Ends {
   /** {@code PCB-A1}, {@code SW1-COM}: an item in capitals and its pin. */
   private static final Pattern LETTERED = Pattern.compile("[A-Z]{2,8}\\d{0,3}[-:.][A-Za-z0-9+]{1,6}");
 
+  private static final Pattern NET_POINT =
+      Pattern.compile("([A-Z][A-Z0-9_]{0,20})[.:-]([A-Za-z0-9]{1,6}[+-]?|[+-])");
   private static final Pattern BRACKETS = Pattern.compile("\\s*\\([^()]*\\)");
   private static final Pattern BETWEEN_POINTS = Pattern.compile("[\\s,;|&]+");
   private static final Pattern ITEMS =
@@ -149,6 +151,10 @@ public final class Ends {
     if (pin && words.is("before pin", phrase.group(2))) {
       return new Text(phrase.group(1).strip(), phrase.group(3));
     }
+    if (text.length() > 4 && (text.endsWith(" +") || text.endsWith(" -"))) {
+      // Battery +: a pole and no dash.
+      return new Text(text.substring(0, text.length() - 2).strip(), text.substring(text.length() - 1));
+    }
     Matcher named = NAMED.matcher(text);
     if (named.matches()) {
       return new Text(named.group(1).strip(), shell(named.group(2).strip()));
@@ -237,7 +243,7 @@ public final class Ends {
     if (polarity || !PinList.hasSeparator(text)) {
       return List.of(whole);
     }
-    Pattern separator = text.indexOf('+') > 0 ? ADDED : LISTED;
+    Pattern separator = isJoined(text) ? ADDED : LISTED;
     String[] pieces = separator.split(text, -1);
     List<Text> points = new ArrayList<>();
     for (String piece : pieces) {
@@ -266,9 +272,27 @@ public final class Ends {
         continue;
       }
       points.add(piece);
-      full += looksLikePoint(piece) || isDesignator(piece) ? 1 : 0;
+      full += looksLikePoint(piece) || isDesignator(piece) || isOfNet(piece) ? 1 : 0;
     }
     return full > 0 && full * 10 >= points.size() * 7 ? List.copyOf(points) : List.of();
+  }
+
+  private static boolean isOfNet(String piece) {
+    return NET_POINT.matcher(piece).matches();
+  }
+
+  /** A point of a net: an item's name is parted from its pin by the last dot, colon or dash. */
+  public Text ofNet(String piece, Grammar grammar) {
+    Text parsed = parse(piece, grammar);
+    Matcher point = NET_POINT.matcher(piece);
+    return parsed.pin().isEmpty() && point.matches()
+        ? new Text(point.group(1), shell(point.group(2)))
+        : parsed;
+  }
+
+  /** Whether a cell's plus may join several points: where nothing else parts them. */
+  public static boolean isJoined(String text) {
+    return text.indexOf('+') > 0 && !LISTED.matcher(text).find();
   }
 
   /**
@@ -299,7 +323,8 @@ public final class Ends {
     List<String> all = List.of(text.split(" +", -1));
     int start = 0;
     for (int i = 1; i + 1 < all.size(); i++) {
-      if (joins(all.get(i)) && isPoint(all.get(i - 1)) && isPoint(all.get(i + 1))) {
+      boolean to = isPoint(all.get(i + 1)) || isItem(String.join(" ", all.subList(i + 1, all.size())));
+      if (joins(all.get(i)) && isPoint(all.get(i - 1)) && to) {
         between.add(String.join(" ", all.subList(start, i)));
         start = i + 1;
       }
@@ -316,7 +341,12 @@ public final class Ends {
   }
 
   private static boolean isPoint(String text) {
-    return looksLikePoint(text) || LETTERED.matcher(text).matches();
+    return looksLikePoint(text) || isDesignator(text) || LETTERED.matcher(text).matches();
+  }
+
+  /** {@code GND STUD}: an item without a pin, in one or two words. */
+  private static boolean isItem(String text) {
+    return text.matches("\\p{L}[\\p{L}\\d]{0,14}( \\p{L}[\\p{L}\\d]{0,14})?");
   }
 
   /** The pieces as points; between words each must look like one, before the last and behind it. */
@@ -335,7 +365,8 @@ public final class Ends {
         rest = piece.substring(first).strip();
         piece = piece.substring(0, first);
       }
-      if (piece.isEmpty() || (strict && !isPoint(piece))) {
+      boolean item = i == pieces.size() - 1 && isItem(piece);
+      if (piece.isEmpty() || (strict && !isPoint(piece) && !item)) {
         return Optional.empty();
       }
       points.add(piece);

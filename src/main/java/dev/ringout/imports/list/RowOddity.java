@@ -368,8 +368,12 @@ public sealed interface RowOddity extends Oddity {
     }
   }
 
-  /** Each row is taken as one net. */
-  record RowsAreNets() implements RowOddity {
+  /**
+   * Each row is one net.
+   *
+   * @param star whether its wires run from the first point to each other
+   */
+  record RowsAreNets(boolean star) implements RowOddity {
     @Override
     public OddityKind kind() {
       return OddityKind.NAMES;

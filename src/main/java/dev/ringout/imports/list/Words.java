@@ -19,6 +19,10 @@ import java.util.regex.Pattern;
 
 /** The trade's words in headings and cells, from one data file a language. */
 public final class Words {
+  /** Kinds of words with which others are written as one. */
+  private static final Set<String> BEGINS_COMPOUNDS =
+      Set.of("from", "to", "far", "item", "pin", "wire", "cable", "core", "color", "signal");
+
   private static final int LONGEST_PHRASE = 3;
 
   private static final String FILLER = "filler";
@@ -190,10 +194,28 @@ public final class Words {
           break;
         }
       }
-      parts.add(part);
+      parts.addAll(part.kinds().isEmpty() ? compound(part) : List.of(part));
       at += length;
     }
     return parts;
+  }
+
+  /** {@code Zielklemme}, {@code kabelnr}: two known words written as one, or the word as it is. */
+  private List<Part> compound(Part part) {
+    String word = part.phrase();
+    for (int at = word.length() - 2; at >= 3; at--) {
+      Set<String> second = kinds(word.substring(at));
+      Set<String> first = kinds(word.substring(0, at));
+      if (first.isEmpty() && at > 3) {
+        // A letter joins them: Klemmleistennummer, Zielsklemme.
+        first = kinds(word.substring(0, at - 1));
+      }
+      boolean longEnough = word.length() - at >= 4 || second.contains(FILLER);
+      if (first.stream().anyMatch(BEGINS_COMPOUNDS::contains) && !second.isEmpty() && longEnough) {
+        return List.of(new Part(word.substring(0, at), first), new Part(word.substring(at), second));
+      }
+    }
+    return List.of(part);
   }
 
   /**

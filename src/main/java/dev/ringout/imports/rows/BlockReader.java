@@ -171,7 +171,7 @@ final class BlockReader extends TableReader {
         error(row, Role.PIN, new RowOddity.EndInDoubt(piece));
         cells.lose();
       }
-      Ends.Text one = ends.parse(piece, grammar(Role.PIN));
+      Ends.Text one = ends.ofNet(piece, grammar(Role.PIN));
       if (!one.pin().isEmpty()) {
         into.ownPin(one.item(), one.pin(), List.of());
       }
@@ -277,11 +277,11 @@ final class BlockReader extends TableReader {
     if (own.size() > 1 || far.size() > 1) {
       findings.warning(
           cells.place(row, far.size() > 1 ? Role.FAR : Role.PIN),
-          farText.indexOf('+') > 0
+          Ends.isJoined(farText)
               ? new RowOddity.OneConductorOnSeveral()
               : new RowOddity.WireToEach());
     }
-    if (own.size() == 1 && farText.indexOf('+') > 0) {
+    if (own.size() == 1 && Ends.isJoined(farText)) {
       add(row, name, own.get(0), far.get(0), far.subList(1, far.size()));
       return;
     }

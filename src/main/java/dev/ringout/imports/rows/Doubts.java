@@ -53,6 +53,8 @@ final class Doubts {
 
   private static final Pattern LETTERS = Pattern.compile("[A-Za-z]\\s?[/-]\\s?[A-Za-z]");
   private static final Pattern BLANKS = Pattern.compile("\\d{1,3}( \\d{1,3})+");
+  private static final Pattern BEHIND_DESIGNATOR =
+      Pattern.compile("[A-Z]{1,3}\\d{1,3}\\s+[^\\s\\d]{1,3}\\.?\\d{1,3}");
   private static final Pattern DOTS = Pattern.compile("[.\u2026\u22ee:]{2,}|\u2026");
   private static final Pattern SUPERSCRIPT =
       Pattern.compile(".*[\u00b9\u00b2\u00b3\u2070-\u2079].*");
@@ -169,6 +171,7 @@ final class Doubts {
         || leadsElsewhere(text)
         || either
         || isUnreadRange(text, column)
+        || isUnreadPin(text, column)
         || (column.role().isPinOfEnd() && isNoPin(text))
         || STROKE_IN_POINT.matcher(text).matches()
         || (isUnusual(STROKE, text, column) && !isPartedByStroke(column))
@@ -214,6 +217,16 @@ final class Doubts {
       }
     }
     return like.size() > 1;
+  }
+
+  /** {@code S1 t.3}: behind a designator something with a number, that nobody reads as a pin. */
+  private boolean isUnreadPin(String text, ListColumn column) {
+    boolean item = column.role() == Role.FROM || column.role() == Role.TO;
+    Role pin = column.role() == Role.FROM ? Role.FROM_PIN : Role.TO_PIN;
+    return item
+        && table.columns().stream().noneMatch(other -> other.role() == pin)
+        && BEHIND_DESIGNATOR.matcher(text).matches()
+        && ends.parse(text, column.grammar()).pin().isEmpty();
   }
 
   /** Two dots in what is read as one point: the points between would be lost. */

@@ -126,13 +126,15 @@ class FromToReader extends TableReader {
     String text = cells.text(row, item);
     String pinText = pinText(row, text, pin);
     String strip = cells.text(row, item == Role.FROM ? Role.FROM_STRIP : Role.TO_STRIP);
-    boolean hasPin = !isNoPin(text, pinText);
+    boolean ofItemAbove = text.isEmpty() && (pinText.equals("-") || pinText.equalsIgnoreCase("NC"));
+    boolean hasPin = !isNoPin(ofItemAbove ? cells.carried(row, item) : text, pinText);
     if (isStowed(text) || isStowed(pinText)) {
       return new Side(isStowed(text) ? text : pinText, false, true, false, List.of());
     }
     if (hasPin && cells.column(item).isEmpty()) {
       String said = itemOfPins(pin, pinText);
-      String known = said.isEmpty() ? titledEnd(item) : said;
+      String titled = said.isEmpty() ? titledEnd(item) : said;
+      String known = titled.isEmpty() ? headed(pin, pinText) : titled;
       return known.isEmpty()
           ? oneColumn(row, pin, pinText)
           : new Side(known, false, false, false, pinsOf(row, pin, known, pinText));
@@ -179,13 +181,19 @@ class FromToReader extends TableReader {
     return bare ? (titledItem().isEmpty() ? own : titledItem()) : "";
   }
 
+  /** The item that the heading of a column of pins names: {@code Mega pin}. */
+  private String headed(Role pin, String text) {
+    boolean bare = ends.parse(text, grammar(pin)).pin().isEmpty();
+    return bare ? cells.column(pin).map(ListColumn::item).orElse("") : "";
+  }
+
   /** One column an end, whatever its heading: a point, or an item alone. */
   private Side oneColumn(Row row, Role column, String text) {
     return new Side(
         text,
         false,
         false,
-        text.indexOf('+') > 0,
+        Ends.isJoined(text),
         ends(ends.parseAll(text, grammar(column)), row, column));
   }
 

@@ -58,7 +58,8 @@ final class PathReader extends TableReader {
       Ends.Text point = ends.parse(piece, grammar(Role.PATH));
       points.add(new End(point.item(), point.pin(), cells.place(row, Role.PATH), false));
     }
-    if (path.isPresent() && isRange(text, points)) {
+    boolean ofOneWire = !name.isEmpty() && !attributes(row).isEmpty();
+    if (path.isPresent() && !ofOneWire && isRange(text, points)) {
       lose(row, Role.PATH, new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
       return;
     }

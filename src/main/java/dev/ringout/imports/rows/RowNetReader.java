@@ -27,6 +27,10 @@ final class RowNetReader extends TableReader {
   private static final String UNNAMED = " ";
 
   private final ImportOptions options;
+
+  /** Whether a row's wires run from its first point to each other, and not from one to the next. */
+  private final boolean star;
+
   private final Map<String, String> netOfPoint = new HashMap<>();
   private final Map<String, Integer> rowsOfName = new LinkedHashMap<>();
   private final Map<String, Integer> rowOfPoint = new HashMap<>();
@@ -40,6 +44,27 @@ final class RowNetReader extends TableReader {
       Understanding into) {
     super(table, words, ends, findings, into);
     this.options = options;
+    this.star = isStar(table);
+  }
+
+  /** Pins of one connector down the rows, and across them others of which a row holds few. */
+  private static boolean isStar(ListTable table) {
+    List<ListColumn> points =
+        table.columns().stream().filter(column -> column.role() == Role.POINTS).toList();
+    if (points.size() < 3) {
+      return false;
+    }
+    List<Row> rows =
+        table.body().stream()
+            .filter(row -> points.stream().anyMatch(one -> !row.cell(one.index()).isBlank()))
+            .toList();
+    boolean first = filled(rows, points.get(0)) * 10 >= rows.size() * 9L;
+    return first
+        && points.stream().skip(1).allMatch(one -> filled(rows, one) * 10 < rows.size() * 6L);
+  }
+
+  private static long filled(List<Row> rows, ListColumn column) {
+    return rows.stream().filter(row -> !row.cell(column.index()).isBlank()).count();
   }
 
   @Override
@@ -66,7 +91,8 @@ final class RowNetReader extends TableReader {
         into.add(new SparePin(open.get(0), net.equals(UNNAMED) ? "" : net));
       }
       for (int i = 0; i + 1 < open.size(); i++) {
-        add(row, cells.text(row, Role.WIRE), open.get(i), open.get(i + 1), List.of());
+        End from = open.get(star ? 0 : i);
+        add(row, cells.text(row, Role.WIRE), from, open.get(i + 1), List.of());
       }
     }
     tally.count(wired ? RowKind.WIRE : any ? RowKind.SPARE : RowKind.NOTE);
@@ -243,6 +269,6 @@ final class RowNetReader extends TableReader {
           table.grid().place(table.headingRow(), column.index()),
           new RowOddity.NamesOnSeveralRows(column.heading(), twice));
     }
-    findings.note(table.grid().place(table.headingRow(), 0), new RowOddity.RowsAreNets());
+    findings.note(table.grid().place(table.headingRow(), 0), new RowOddity.RowsAreNets(star));
   }
 }

@@ -41,6 +41,8 @@ public abstract class TableReader {
   private static final Pattern SWITCH =
       Pattern.compile("\\d*[A-Z]?\\d*(S|SW|LS|PB|PS|TS|K|RY|CR)\\d+");
 
+  private static final Pattern SUPPLY = Pattern.compile("[-+=]?(G|GB|PS|PSU|BT|BAT|BATT)-?\\d*");
+
   final ListTable table;
   final Words words;
   final Ends ends;
@@ -326,8 +328,13 @@ public abstract class TableReader {
     boolean normallyClosed =
         pin.equalsIgnoreCase("NC")
             && (SWITCH.matcher(item).matches() || words.mentions("switch", item));
-    boolean pole = pin.equals("-") && poles && !isNothing(item);
+    boolean pole = pin.equals("-") && !isNothing(item) && (poles || isSupply(item));
     return !normallyClosed && !pole && isNothing(pin);
+  }
+
+  /** A battery or a power supply has a minus (reference designators of ASME Y14.44, from memory). */
+  private boolean isSupply(String item) {
+    return SUPPLY.matcher(item).matches() || words.mentions("supply", item);
   }
 
   final boolean isStowed(String text) {

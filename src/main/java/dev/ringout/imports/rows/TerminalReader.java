@@ -56,27 +56,33 @@ final class TerminalReader extends FromToReader {
       return;
     }
     tally.count(RowKind.WIRE);
-    onSide(row, terminal, left.points(), Role.FROM, Role.FROM_PIN);
-    onSide(row, terminal, right.points(), Role.TO, Role.TO_PIN);
+    boolean both = !left.isNothing() && !right.isNothing();
+    onSide(row, terminal, left.points(), stands(Role.FROM, Role.FROM_PIN), both);
+    onSide(row, terminal, right.points(), stands(Role.TO, Role.TO_PIN), both);
     bridged.forEach(other -> into.add(wire(row, "", terminal, other, Map.of())));
   }
 
-  /** The wires on one side: a number or a colour that stands there is theirs alone. */
-  private void onSide(Row row, End terminal, List<End> far, Role item, Role pin) {
-    boolean before = stands(item, pin);
+  /**
+   * The wires on one side: where there are some on both, a number or a colour that stands on one
+   * is of that side alone.
+   */
+  private void onSide(Row row, End terminal, List<End> far, boolean before, boolean both) {
     Map<Role, Value> own = new EnumMap<>(Role.class);
     attributes(row)
         .forEach(
             (role, value) -> {
               boolean ofRow = role == Role.SIGNAL || role == Role.NOTE;
-              if (ofRow || isBefore(value.column()) == before) {
+              if (ofRow || !both || isBefore(value.column()) == before) {
                 own.put(role, value);
               }
             });
-    String name = nameOnSide(row, before);
+    String ownNumber = nameOnSide(row, before);
+    String name = ownNumber.isEmpty() && !both ? nameOnSide(row, !before) : ownNumber;
     int number = 0;
     for (End end : far) {
-      into.add(wire(row, Draft.numbered(name, number++), terminal, end, own));
+      End from = before ? end : terminal;
+      End to = before ? terminal : end;
+      into.add(wire(row, Draft.numbered(name, number++), from, to, own));
     }
   }
 

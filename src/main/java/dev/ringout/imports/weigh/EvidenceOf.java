@@ -157,7 +157,8 @@ final class EvidenceOf {
   private void fromTo() {
     boolean from = sided(Role.FROM, Role.FROM_PIN, "from");
     boolean to = sided(Role.TO, Role.TO_PIN, "to");
-    boolean twins = worded(Role.FROM, Role.FROM_PIN) && worded(Role.TO, Role.TO_PIN);
+    boolean headed = !has(Role.FROM) && !has(Role.TO) && !(from || to);
+    boolean twins = !headed && worded(Role.FROM, Role.FROM_PIN) && worded(Role.TO, Role.TO_PIN);
     if (from && to) {
       add(Kind.BOTH_ENDS_NAMED, 60);
     } else if (twins) {
@@ -187,6 +188,9 @@ final class EvidenceOf {
     }
     left.pinBesidePoints(Role.FROM, Role.FROM_PIN);
     left.pinBesidePoints(Role.TO, Role.TO_PIN);
+    if (headed) {
+      samePins();
+    }
     Share points = points();
     Share designated = designated();
     if (designated.percent() >= 95 && region.headingRow() == 0) {
@@ -196,12 +200,34 @@ final class EvidenceOf {
     }
   }
 
+  /** Two columns of pins of which one says what the other says: two names of the same ones. */
+  private void samePins() {
+    int rows = 0;
+    int same = 0;
+    for (Row row : texts.firstRows()) {
+      List<String> own = new ArrayList<>();
+      for (ListColumn column : table.columns()) {
+        String text = column.role().isPinOfEnd() ? TableTexts.of(row, column) : "";
+        if (!text.isEmpty()) {
+          own.add(text);
+        }
+      }
+      rows += own.size() > 1 ? 1 : 0;
+      boolean one = own.size() > new HashSet<>(own).size() || hasOneInAnother(own);
+      same += own.size() > 1 && one ? 1 : 0;
+    }
+    if (same * 3 > rows) {
+      add(Kind.SAME_TEXT_ACROSS, -50, new Share(same, rows));
+    }
+  }
+
   /**
    * Whether a word of the trade heads the pins of both ends, and beside them stand devices: names
    * that come again, or designators. Names of signals do neither.
    */
   private boolean pinsBesideItems() {
-    return isOfDevices(Role.FROM)
+    return (has(Role.FROM) || has(Role.TO))
+        && isOfDevices(Role.FROM)
         && isOfDevices(Role.TO)
         && isHeadedAsPins(Role.FROM_PIN)
         && isHeadedAsPins(Role.TO_PIN);
@@ -214,9 +240,16 @@ final class EvidenceOf {
   }
 
   private boolean isOfDevices(Role role) {
+    Role pin = role == Role.FROM ? Role.FROM_PIN : Role.TO_PIN;
+    boolean headed =
+        table.columns().stream()
+            .anyMatch(column -> column.role() == pin && column.item().length() > 1);
+    if (!has(role) && headed) {
+      return true;
+    }
     return table.columns().stream()
         .filter(column -> column.role() == role)
-        .anyMatch(column -> column.isSaid() || texts.areDevices(column));
+        .anyMatch(column -> column.isSaid() || texts.areDevices(column, words));
   }
 
   /** Ends that have a designator and a pin: nothing else in a list looks like them. */
@@ -412,13 +445,17 @@ final class EvidenceOf {
     boolean devices =
         table.columns().stream()
             .filter(column -> column.role() == Role.ITEM)
-            .allMatch(texts::areDevices);
+            .allMatch(column -> texts.areDevices(column, words));
     if (headed && devices) {
       add(Kind.PINS_BESIDE_ITEMS, 40);
     }
     if (fine) {
       add(Kind.ENDS_LOOK_LIKE_POINTS, 35, points);
     }
+    table.columns().stream()
+        .filter(column -> column.role() == Role.WIRE && words.mentions("item", column.heading()))
+        .filter(column -> !texts.isNumeric(column))
+        .forEach(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
     Share whole = wholeChains();
     if (whole.percent() < 85) {
       add(Kind.POINTS_LEFT_OUT, -40, new Share(whole.of() - whole.count(), whole.of()));
@@ -504,8 +541,28 @@ final class EvidenceOf {
       add(Kind.NUMBER_MAY_BE_PIN, 0);
     }
     if (proposal.doubt() == Doubt.CORES_MAY_BE_PINS) {
-      add(Kind.CORES_MAY_BE_PINS, -50);
+      add(Kind.CORES_MAY_BE_PINS, coresAreTerminals() ? 0 : -50);
     }
+  }
+
+  /**
+   * Whether cores are called as terminals are, U, V, W or A1, and no other column may hold the
+   * pins. Numbers may be those of the cores alone.
+   */
+  private boolean coresAreTerminals() {
+    boolean lettered =
+        table.columns().stream()
+            .filter(column -> column.role() == Role.BOTH_PINS)
+            .noneMatch(texts::isNumeric);
+    boolean open =
+        table.columns().stream()
+            .anyMatch(
+                column ->
+                    column.role() == Role.KEEP
+                        && !column.known()
+                        && !texts.isBlank(column)
+                        && texts.filled(column).stream().allMatch(text -> text.length() <= 3));
+    return lettered && !open;
   }
 
   /** Whether a column gives a wire's number, gauge, colour or length. */

@@ -66,7 +66,7 @@ final class LeftOver {
   /** A column of pins beside full points: the pin is another end's, or an older one. */
   void pinBesidePoints(Role item, Role pin) {
     for (ListColumn column : table.columns()) {
-      boolean whole = texts.isMostlyPoints(column) && !texts.areDevices(column);
+      boolean whole = texts.isMostlyPoints(column) && !texts.areDevices(column, words);
       boolean full = column.role() == item && !column.isSaid() && whole;
       boolean wholePin = column.role() == pin && !column.isSaid() && texts.isMostlyPoints(column);
       boolean otherIsWhole = !(has(Role.FROM) && has(Role.TO));
@@ -134,7 +134,8 @@ final class LeftOver {
       if (!kept || settled || column.isSaid() || texts.isBlank(column)) {
         continue;
       }
-      if (words.mentions("item", column.heading()) && areKindsOfConnector(column)) {
+      if (words.mentions("item", column.heading())
+          && (areKindsOfConnector(column) || describesItem(column))) {
         continue;
       }
       String heading = column.heading();
@@ -170,6 +171,29 @@ final class LeftOver {
     }
   }
 
+  /** Whether it says the same of one item wherever that stands: what the item is. */
+  private boolean describesItem(ListColumn column) {
+    Optional<ListColumn> item =
+        table.columns().stream().filter(one -> one.role() == Role.ITEM).findFirst();
+    if (item.isEmpty() || item.get().index() == column.index()) {
+      return false;
+    }
+    Map<String, String> said = new LinkedHashMap<>();
+    int again = 0;
+    for (Row row : texts.rows()) {
+      String name = TableTexts.of(row, item.get());
+      String text = TableTexts.of(row, column);
+      if (!name.isEmpty() && !text.isEmpty()) {
+        String before = said.putIfAbsent(name, text);
+        again += before == null ? 0 : 1;
+        if (before != null && !before.equals(text)) {
+          return false;
+        }
+      }
+    }
+    return again > 1;
+  }
+
   /** {@code BNC}, {@code RJ45}: what the connectors are, and not which. */
   private boolean areKindsOfConnector(ListColumn column) {
     List<String> filled = texts.filled(column);
@@ -190,9 +214,17 @@ final class LeftOver {
   /** A word for an end, an item or a pin in the heading, and none for anything else. */
   private boolean isPartOfEnd(ListColumn column) {
     String heading = column.heading();
-    boolean other = OTHERWISE.stream().anyMatch(kind -> words.mentions(kind, heading));
+    boolean other = isOtherwise(heading);
     boolean named = words.mentions("item", heading) || namesAnEnd(heading);
-    return !other && (words.mentions("pin", heading) || (named && !texts.isNumbered(column)));
+    // Beside the points of a net a number is how many there are.
+    boolean count = table.layout() == Layout.NET_LIST && texts.isNumeric(column);
+    return !other && !count && (words.mentions("pin", heading) || (named && !texts.isNumbered(column)));
+  }
+
+  /** A word in the heading makes it something else than a part of an end. */
+  private boolean isOtherwise(String heading) {
+    return OTHERWISE.stream()
+        .anyMatch(kind -> words.mentions(kind, heading) || words.is(kind, heading));
   }
 
   private boolean namesAnEnd(String heading) {
@@ -292,7 +324,10 @@ final class LeftOver {
     Map<Integer, Row> rows = new LinkedHashMap<>();
     texts.rows().forEach(row -> rows.put(row.number(), row));
     for (ListColumn column : table.columns()) {
-      boolean kept = column.role() == Role.KEEP && !column.isSaid();
+      boolean kept =
+          column.role() == Role.KEEP
+              && !column.isSaid()
+              && !words.is("contact", column.heading());
       if (kept && isBesideAnEnd(column) && !texts.isOfItsOwn(column)) {
         int parted = 0;
         int repeated = 0;
@@ -345,9 +380,10 @@ final class LeftOver {
       like += Ends.looksLikePoint(text) ? 1 : 0;
       names += !text.isEmpty() && text.length() <= 16 && text.indexOf(' ') < 0 ? 1 : 0;
     }
-    boolean named = like * 10 >= filled * 4 && like > 0 && !repeatsEnds(column);
+    boolean contact = words.is("contact", column.heading());
+    boolean named = like * 10 >= filled * 4 && like > 0 && !contact && !repeatsEnds(column);
     boolean often = filled * 5 >= texts.firstRows().size();
-    boolean other = OTHERWISE.stream().anyMatch(kind -> words.mentions(kind, column.heading()));
+    boolean other = isOtherwise(column.heading());
     boolean worded = namesAnEnd(column.heading()) && !other;
     return named || (often && (worded && names * 10 >= filled * 7));
   }

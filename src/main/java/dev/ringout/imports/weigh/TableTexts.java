@@ -4,6 +4,7 @@ import dev.ringout.cells.CellText;
 import dev.ringout.imports.find.Region;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.Words;
 import dev.ringout.sheet.Row;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -92,11 +93,13 @@ final class TableTexts {
   }
 
   /** Whether the texts name devices: designators, or names of which most come again. */
-  boolean areDevices(ListColumn column) {
-    List<String> texts = filled(column);
+  boolean areDevices(ListColumn column, Words words) {
+    List<String> texts =
+        filled(column).stream().filter(text -> !words.isDitto(text) && !words.isNothing(text)).toList();
     long designators = texts.stream().filter(Ends::isDesignator).count();
     long named = texts.stream().filter(text -> text.chars().anyMatch(Character::isLetter)).count();
-    boolean again = new HashSet<>(texts).size() * 2 <= texts.size();
+    // A mark for "as above" is the same device once more.
+    boolean again = new HashSet<>(texts).size() * 2 <= filled(column).size();
     return texts.size() > 1
         && named * 10 >= texts.size() * 9
         && (again || designators * 10 >= texts.size() * 8);

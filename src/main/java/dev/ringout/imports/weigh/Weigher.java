@@ -122,7 +122,10 @@ public final class Weigher {
 
     /** Whether it makes wires between full points, though something speaks against it. */
     boolean looksLikeWires() {
-      return makesWires() && outcome.wires().size() >= 3 && has(Kind.ENDS_LOOK_LIKE_POINTS);
+      return makesWires()
+          && score > -100
+          && outcome.wires().size() >= 3
+          && has(Kind.ENDS_LOOK_LIKE_POINTS);
     }
 
     boolean makesWires() {
