@@ -43,7 +43,10 @@ public final class PinList {
     int last = Integer.parseInt(range.group(4));
     // Two dots part nothing but a range: 8..5 runs down.
     boolean down = last < first && text.contains("..");
-    if (!alike || last == first || (last < first && !down) || Math.abs(last - first) > LONGEST_RANGE) {
+    if (!alike
+        || last == first
+        || (last < first && !down)
+        || Math.abs(last - first) > LONGEST_RANGE) {
       return List.of();
     }
     List<String> pins = new ArrayList<>();

@@ -2,7 +2,6 @@ package dev.ringout.imports;
 
 import dev.ringout.cells.CellText;
 import dev.ringout.imports.find.PageFurniture;
-import dev.ringout.imports.list.Titles;
 import dev.ringout.imports.list.CellBalance;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Grid;
@@ -11,6 +10,7 @@ import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.SheetOddity;
+import dev.ringout.imports.list.Titles;
 import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.Tally;
 import dev.ringout.imports.rows.Tally.RowKind;

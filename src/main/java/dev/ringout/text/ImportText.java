@@ -122,7 +122,8 @@ public final class ImportText {
       named.add(Place.columnLetters(column.index()) + " " + heading);
     }
     boolean more = columns.size() > COLUMNS_SHOWN;
-    return String.join(", ", named) + (more ? ", and " + (columns.size() - COLUMNS_SHOWN) + " more" : "");
+    return String.join(", ", named)
+        + (more ? ", and " + (columns.size() - COLUMNS_SHOWN) + " more" : "");
   }
 
   /** The two best ways that tell wires, or one and none. */

@@ -260,6 +260,9 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords pointsLeftOut(RowOddity.PointsLeftOut odd) {
-    return OddityWords.of("a point of the row is left out: its wires run between the " + odd.points() + " that are there");
+    return OddityWords.of(
+        "a point of the row is left out: its wires run between the "
+            + odd.points()
+            + " that are there");
   }
 }

@@ -130,6 +130,10 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords rowsAboveRead(SheetOddity.RowsAboveRead odd) {
-    return OddityWords.of(Numbers.count(odd.rows(), "row") + " above the headings " + (odd.rows() == 1 ? "is" : "are") + " read like the rows below");
+    return OddityWords.of(
+        Numbers.count(odd.rows(), "row")
+            + " above the headings "
+            + (odd.rows() == 1 ? "is" : "are")
+            + " read like the rows below");
   }
 }

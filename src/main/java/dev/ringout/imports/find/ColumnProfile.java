@@ -53,11 +53,13 @@ record ColumnProfile(
       Pattern.compile("[A-Za-z]{0,2}\\d{1,3}/[A-Za-z][A-Za-z0-9_#?+-]{1,12}(/.{1,10})?");
 
   private static final Pattern ARROW =
-      Pattern.compile("<?[-=\u2013]*>|<[-=\u2013]*|[\u2190-\u2194\u21d0-\u21d4\u27f5-\u27f7\u25ba\u25b6\u25cf]");
+      Pattern.compile(
+          "<?[-=\u2013]*>|<[-=\u2013]*|[\u2190-\u2194\u21d0-\u21d4\u27f5-\u27f7\u25ba\u25b6\u25cf]");
 
   /** Terminals to which a bridge leads: {@code 5}, {@code \u2192 3}, {@code 3, 4}. */
   private static final Pattern BRIDGE =
-      Pattern.compile("[-=>\u2192 ]*[A-Za-z]{0,2}\\d{1,4}[a-z]?(\\s*[,;+]\\s*[A-Za-z]{0,2}\\d{1,4}[a-z]?)*");
+      Pattern.compile(
+          "[-=>\u2192 ]*[A-Za-z]{0,2}\\d{1,4}[a-z]?(\\s*[,;+]\\s*[A-Za-z]{0,2}\\d{1,4}[a-z]?)*");
 
   /** A pin's own name: a number, a letter or two, both, or a polarity. */
   static final Pattern PIN =

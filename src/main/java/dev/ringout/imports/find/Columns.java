@@ -103,6 +103,8 @@ final class Columns {
     if (!from || !to) {
       endsByCells();
     }
+    pinBehindSaid(Role.FROM, Role.FROM_PIN);
+    pinBehindSaid(Role.TO, Role.TO_PIN);
     if (has(Role.FAR)) {
       first(Role.FAR).ifPresent(column -> set(column, Role.KEEP, ColumnCertainty.LIKELY));
     }
@@ -113,6 +115,15 @@ final class Columns {
       }
     }
     return (has(Role.FROM) || has(Role.FROM_PIN)) && (has(Role.TO) || has(Role.TO_PIN));
+  }
+
+  /** Behind an end that the user names, whose cells are items, a column of pins is its pins. */
+  private void pinBehindSaid(Role item, Role pin) {
+    Optional<ListColumn> said =
+        first(item).filter(column -> column.isSaid() && !isOfPoints(column) && !has(pin));
+    said.flatMap(column -> pinAfter(columns.indexOf(column)))
+        .filter(column -> !column.isSaid() && (column.role() == Role.PIN || !column.known()))
+        .ifPresent(column -> set(column, pin, ColumnCertainty.LIKELY));
   }
 
   /** One end as its cells show it: a column of points or items, and the pins beside it. */
@@ -327,7 +338,8 @@ final class Columns {
     int to = lastIndex(Role.TO, Role.TO_PIN);
     return columns.stream()
         .filter(column -> column.role() == Role.KEEP && !column.isSaid())
-        .filter(column -> column.index() > Math.min(from, to) && column.index() < Math.max(from, to))
+        .filter(
+            column -> column.index() > Math.min(from, to) && column.index() < Math.max(from, to))
         .filter(column -> profile(column).looksLikePins() && profile(column).isDistinct())
         .findFirst();
   }
@@ -401,6 +413,9 @@ final class Columns {
             .filter(end -> end.pin().isPresent() || isOfPoints(end.item()))
             .toList();
     if (ends.size() < 3) {
+      ends = itemsOfChain();
+    }
+    if (ends.size() < 3) {
       return false;
     }
     pinsBecomeNotes();
@@ -414,6 +429,14 @@ final class Columns {
       end.pin().ifPresent(column -> set(column, Role.POINTS, ColumnCertainty.LIKELY));
     }
     return true;
+  }
+
+  /** Columns of names, {@code SOL B}, that may be points in words. */
+  private List<EndColumns> itemsOfChain() {
+    return columns.stream()
+        .filter(column -> mayNameAnEnd(column) && profile(column).canBeItems())
+        .map(column -> new EndColumns(column, Optional.empty()))
+        .toList();
   }
 
   private boolean isOfPoints(ListColumn column) {
@@ -536,7 +559,9 @@ final class Columns {
     }
   }
 
-  /** A port beside an end or an item is its pin: {@code Source | O/P}, {@code Device A | Port A}. */
+  /**
+   * A port beside an end or an item is its pin: {@code Source | O/P}, {@code Device A | Port A}.
+   */
   private void portsOfItems() {
     for (int i = 1; i < columns.size(); i++) {
       ListColumn column = columns.get(i);
@@ -627,10 +652,7 @@ final class Columns {
             .filter(one -> one.index() == column.index() + 1)
             .anyMatch(one -> one.role() == Role.PIN);
     boolean open =
-        column.role() == Role.KEEP
-            && !column.known()
-            && !column.heading().isEmpty()
-            && !strip;
+        column.role() == Role.KEEP && !column.known() && !column.heading().isEmpty() && !strip;
     return column.role() == Role.WIRE || (open && profile(column).looksLikePins());
   }
 

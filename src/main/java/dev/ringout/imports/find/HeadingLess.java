@@ -116,7 +116,33 @@ final class HeadingLess {
     if (ends == 2) {
       return named(columns, profiles);
     }
-    return block(dense, width);
+    List<ListColumn> pairs = pairs(profiles, width);
+    return pairs.isEmpty() ? block(dense, width) : named(pairs, profiles);
+  }
+
+  /** A designator with a pin behind it, twice: both ends. */
+  private static List<ListColumn> pairs(Map<Integer, ColumnProfile> profiles, int width) {
+    List<ListColumn> columns = new ArrayList<>();
+    Role[] order = {Role.FROM, Role.FROM_PIN, Role.TO, Role.TO_PIN};
+    int next = 0;
+    for (int column = 1; column <= width; column++) {
+      ColumnProfile cells = Objects.requireNonNull(profiles.get(column));
+      boolean fits =
+          next < order.length
+              && (next % 2 == 0
+                  ? cells.mostly(cells.designators()) && hasPinsBehind(profiles, column, width)
+                  : cells.looksLikePins());
+      Role role = fits ? order[next++] : Role.KEEP;
+      columns.add(new ListColumn(column, "", role, "", "", false, ColumnCertainty.LIKELY));
+    }
+    return next == order.length ? columns : List.of();
+  }
+
+  private static boolean hasPinsBehind(
+      Map<Integer, ColumnProfile> profiles, int column, int width) {
+    return column < width
+        && Objects.requireNonNull(profiles.get(column + 1)).looksLikePins()
+        && !Objects.requireNonNull(profiles.get(column + 1)).isEmpty();
   }
 
   private static List<ListColumn> named(

@@ -9,8 +9,9 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Headings that tell an end only together: the two sides of a strip; and a letter that is a word for "to" in some languages is one only beside its "from": {@code Da} and
- * {@code A}, {@code De Borne} and {@code À Borne}.
+ * Headings that tell an end only together: the two sides of a strip; and a letter that is a word
+ * for "to" in some languages is one only beside its "from": {@code Da} and {@code A}, {@code De
+ * Borne} and {@code À Borne}.
  */
 final class PairedHeadings {
   private static final String TO_BESIDE_FROM = "to beside from";
@@ -71,8 +72,7 @@ final class PairedHeadings {
     Role plain = headings.role(own);
     boolean end = rest.isEmpty() || plain == Role.ITEM || plain == Role.PIN || plain == Role.KEEP;
     ListColumn read =
-        headings.understand(
-            column.index(), end ? ((first ? "from " : "to ") + own).strip() : own);
+        headings.understand(column.index(), end ? ((first ? "from " : "to ") + own).strip() : own);
     return new ListColumn(
         column.index(),
         column.heading(),

@@ -1,5 +1,6 @@
 package dev.ringout.imports.find;
 
+import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.Grammar;
 import dev.ringout.imports.list.Layout;
@@ -7,14 +8,13 @@ import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
+import dev.ringout.sheet.Row;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
-import java.util.List;
-import dev.ringout.sheet.Row;
-import dev.ringout.cells.CellText;
-import java.util.HashSet;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -219,7 +219,10 @@ public final class Proposals {
             .toList());
   }
 
-  /** Whether rows of one cable, between the same two ends, have three cores and more: they are no counts. */
+  /**
+   * Whether rows of one cable, between the same two ends, have three cores and more: they are no
+   * counts.
+   */
   private boolean nameCores(List<ListColumn> columns, ListColumn core) {
     List<ListColumn> ends =
         columns.stream().filter(one -> one.role() == Role.FROM || one.role() == Role.TO).toList();

@@ -79,8 +79,7 @@ public final class TableFinder {
         List<ListColumn> both = columns(rows.get(heading), rows.get(bodyStart));
         List<ListColumn> second = columns(rows.get(bodyStart));
         List<Row> some = rows.subList(bodyStart + 1, rows.size());
-        boolean titles =
-            Groups.of(second, some).size() > 1 && Groups.of(both, some).size() == 1;
+        boolean titles = Groups.of(second, some).size() > 1 && Groups.of(both, some).size() == 1;
         // LEFT FIELD and RIGHT FIELD over two halves that tell wires by themselves are titles.
         last = titles ? rows.get(bodyStart) : last;
         columns = titles ? second : both;
@@ -206,8 +205,7 @@ public final class TableFinder {
   /** Tables side by side have the same headings again. */
   private void add(Row heading, List<ListColumn> columns, List<Row> body) {
     List<Groups.Span> spans = Groups.of(columns, body);
-    List<Row> alike =
-        tables.isEmpty() ? headingRows.alikeAbove(heading, body) : List.<Row>of();
+    List<Row> alike = tables.isEmpty() ? headingRows.alikeAbove(heading, body) : List.<Row>of();
     boolean read = spans.size() == 1 && areRows(alike, heading, columns, body);
     List<Row> rows = new ArrayList<>(read ? alike : List.of());
     rows.addAll(body);
@@ -230,11 +228,10 @@ public final class TableFinder {
   }
 
   /**
-   * Whether rows above the headings are rows of the list: they stand just above them, and where
-   * the rows below have points, they have points.
+   * Whether rows above the headings are rows of the list: they stand just above them, and where the
+   * rows below have points, they have points.
    */
-  private boolean areRows(
-      List<Row> alike, Row heading, List<ListColumn> columns, List<Row> body) {
+  private boolean areRows(List<Row> alike, Row heading, List<ListColumn> columns, List<Row> body) {
     if (alike.isEmpty()) {
       return false;
     }

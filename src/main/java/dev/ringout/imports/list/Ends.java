@@ -36,7 +36,8 @@ public final class Ends {
       Pattern.compile("\\s*(?:<?[-\u2013=]+>|>|\u2192|\u2194|\u27f6)\\s*");
 
   /** {@code PCB-A1}, {@code SW1-COM}: an item in capitals and its pin. */
-  private static final Pattern LETTERED = Pattern.compile("[A-Z]{2,8}\\d{0,3}[-:.][A-Za-z0-9+]{1,6}");
+  private static final Pattern LETTERED =
+      Pattern.compile("[A-Z]{2,8}\\d{0,3}[-:.][A-Za-z0-9+]{1,6}");
 
   private static final Pattern NET_POINT =
       Pattern.compile("([A-Z][A-Z0-9_]{0,20})[.:-]([A-Za-z0-9]{1,6}[+-]?|[+-])");
@@ -153,7 +154,8 @@ public final class Ends {
     }
     if (text.length() > 4 && (text.endsWith(" +") || text.endsWith(" -"))) {
       // Battery +: a pole and no dash.
-      return new Text(text.substring(0, text.length() - 2).strip(), text.substring(text.length() - 1));
+      return new Text(
+          text.substring(0, text.length() - 2).strip(), text.substring(text.length() - 1));
     }
     Matcher named = NAMED.matcher(text);
     if (named.matches()) {
@@ -323,7 +325,8 @@ public final class Ends {
     List<String> all = List.of(text.split(" +", -1));
     int start = 0;
     for (int i = 1; i + 1 < all.size(); i++) {
-      boolean to = isPoint(all.get(i + 1)) || isItem(String.join(" ", all.subList(i + 1, all.size())));
+      boolean to =
+          isPoint(all.get(i + 1)) || isItem(String.join(" ", all.subList(i + 1, all.size())));
       if (joins(all.get(i)) && isPoint(all.get(i - 1)) && to) {
         between.add(String.join(" ", all.subList(start, i)));
         start = i + 1;

@@ -565,6 +565,7 @@ public sealed interface RowOddity extends Oddity {
 
     /** A row of a chain that names fewer points than the list has columns. */
     T pointsLeftOut(PointsLeftOut odd);
+
     T rowStruck(RowStruck odd);
 
     T rowSaysDeleted(RowSaysDeleted odd);

@@ -309,6 +309,7 @@ public sealed interface SheetOddity extends Oddity {
 
     /** Rows above the headings are read like those below. */
     T rowsAboveRead(RowsAboveRead odd);
+
     T headerDiffers(HeaderDiffers odd);
 
     T noWires(NoWires odd);

@@ -67,7 +67,9 @@ public final class Titles {
     String text = CellText.clean(title).replaceFirst("^[^\\p{L}\\d]+", "");
     text = text.replaceFirst("\\s*\\([^()]*\\)$", "").replaceFirst("\\s*:$", "");
     int blank = text.indexOf(' ');
-    while (blank > 0 && words.isAny("item", text.substring(0, blank)) && blank + 1 < text.length()) {
+    while (blank > 0
+        && words.isAny("item", text.substring(0, blank))
+        && blank + 1 < text.length()) {
       text = text.substring(blank + 1).strip();
       blank = text.indexOf(' ');
     }

@@ -212,7 +212,8 @@ public final class Words {
       }
       boolean longEnough = word.length() - at >= 4 || second.contains(FILLER);
       if (first.stream().anyMatch(BEGINS_COMPOUNDS::contains) && !second.isEmpty() && longEnough) {
-        return List.of(new Part(word.substring(0, at), first), new Part(word.substring(at), second));
+        return List.of(
+            new Part(word.substring(0, at), first), new Part(word.substring(at), second));
       }
     }
     return List.of(part);

@@ -90,7 +90,7 @@ final class BlockReader extends TableReader {
       case OPEN_ENDED -> openEnded(row, own);
       case PIN_NAMES -> spare(own, cells.text(row, Role.SIGNAL));
       case NET_LIST -> onNet(row, own);
-      default -> wire(row, own, farText);
+      default -> wire(row, own, isToldElsewhere(row, farText) ? "" : farText);
     }
   }
 

@@ -12,7 +12,6 @@ import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.RowOddity;
 import dev.ringout.imports.list.SkipReason;
 import dev.ringout.imports.list.Words;
-import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
 import dev.ringout.source.Severity;
 import java.util.Arrays;
@@ -87,11 +86,7 @@ final class Doubts {
         continue;
       }
       if (column.role().isEnd()) {
-        if (isToldElsewhere(row, column, text)) {
-          tally.count(RowKind.NOTE);
-          return true;
-        }
-        if (isOpenOnceLookedAt(text, column)) {
+        if (!isToldElsewhere(row, column, text) && isOpenOnceLookedAt(text, column)) {
           lose(row, column, new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
           return true;
         }
@@ -106,7 +101,7 @@ final class Doubts {
    * {@code see pin 23}, where the row of pin 23 names this one: the wire is told there. Else the
    * cell leads nowhere, and is open.
    */
-  private boolean isToldElsewhere(Row row, ListColumn column, String text) {
+  boolean isToldElsewhere(Row row, ListColumn column, String text) {
     Optional<ListColumn> pin =
         table.columns().stream().filter(one -> one.role() == Role.PIN).findFirst();
     if (!leadsElsewhere(text) || pin.isEmpty() || column.role() != Role.FAR) {
@@ -165,7 +160,10 @@ final class Doubts {
     if (words.isNothing(text) || text.startsWith("#")) {
       return false;
     }
-    boolean asked = text.endsWith("?") || text.contains("? ") || (words.is("doubt", text) && !isNamedLikeOthers(text, column));
+    boolean asked =
+        text.endsWith("?")
+            || text.contains("? ")
+            || (words.is("doubt", text) && !isNamedLikeOthers(text, column));
     boolean either = text.length() < 40 && hasWord("either", text);
     return (asked && text.length() > 1)
         || leadsElsewhere(text)
@@ -295,14 +293,14 @@ final class Doubts {
       return table.columns().stream()
           .filter(column -> column.role() == Role.PIN)
           .map(column -> CellText.clean(row.cell(column.index()).text()))
-          .anyMatch(
-              text -> Integer.toString(Ends.pointsOfNet(text).size()).equals(count));
+          .anyMatch(text -> Integer.toString(Ends.pointsOfNet(text).size()).equals(count));
     }
     return table.columns().stream()
         .filter(column -> column.role() == Role.FROM || column.role() == Role.TO)
         .map(column -> CellText.clean(row.cell(column.index()).text()))
         .anyMatch(
-            text -> Integer.toString(ends.parseAll(text, Grammar.AS_IT_LOOKS).size()).equals(count));
+            text ->
+                Integer.toString(ends.parseAll(text, Grammar.AS_IT_LOOKS).size()).equals(count));
   }
 
   private void lose(Row row, ListColumn column, RowOddity oddity, SkipReason why) {

@@ -47,8 +47,7 @@ final class PathReader extends TableReader {
       return;
     }
     Optional<Ends.Path> path = ends.path(text);
-    boolean speaks =
-        Arrays.stream(text.split("[\\s,;()]+", -1)).anyMatch(Ends::looksLikePoint);
+    boolean speaks = Arrays.stream(text.split("[\\s,;()]+", -1)).anyMatch(Ends::looksLikePoint);
     if (path.isEmpty() && !speaks) {
       tally.count(RowKind.NOTE);
       return;
@@ -124,7 +123,10 @@ final class PathReader extends TableReader {
           : Optional.of(new End(whole.item(), whole.pin(), table.place(row, pinColumn), false));
     }
     String item = cells.text(row, itemColumn.get());
-    item = item.isEmpty() && !isNothing(pin) ? carried.getOrDefault(itemColumn.get().index(), "") : item;
+    item =
+        item.isEmpty() && !isNothing(pin)
+            ? carried.getOrDefault(itemColumn.get().index(), "")
+            : item;
     if (isNothing(item)) {
       return Optional.empty();
     }

@@ -27,6 +27,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -154,12 +155,15 @@ public abstract class TableReader {
     return section().isEmpty() ? table.sheetItem() : section();
   }
 
+  /** Whether a far end leads to another row, and that row tells the wire. */
+  final boolean isToldElsewhere(Row row, String farText) {
+    Optional<ListColumn> far = cells.column(Role.FAR);
+    return far.isPresent() && doubts.isToldElsewhere(row, far.get(), farText);
+  }
+
   /** The item at one end that a title names for the rows below it, or empty. */
   final String titledEnd(Role end) {
-    return frames
-        .sectionEnds()
-        .map(both -> end == Role.FROM ? both.from() : both.to())
-        .orElse("");
+    return frames.sectionEnds().map(both -> end == Role.FROM ? both.from() : both.to()).orElse("");
   }
 
   /** Reads a row that may hold a wire, and counts it. */
@@ -256,7 +260,8 @@ public abstract class TableReader {
       if (end && text.endsWith(")") && text.indexOf('(') > 0) {
         all = new LinkedHashMap<>(all);
         all.put(role.title() + " as listed", text.strip());
-      } else if (role == Role.PATH && !ends.path(CellText.clean(text)).map(Ends.Path::rest).orElse("").isEmpty()) {
+      } else if (role == Role.PATH
+          && !ends.path(CellText.clean(text)).map(Ends.Path::rest).orElse("").isEmpty()) {
         all = new LinkedHashMap<>(all);
         all.put(role.title() + " as listed", text.strip());
       }
@@ -332,7 +337,9 @@ public abstract class TableReader {
     return !normallyClosed && !pole && isNothing(pin);
   }
 
-  /** A battery or a power supply has a minus (reference designators of ASME Y14.44, from memory). */
+  /**
+   * A battery or a power supply has a minus (reference designators of ASME Y14.44, from memory).
+   */
   private boolean isSupply(String item) {
     return SUPPLY.matcher(item).matches() || words.mentions("supply", item);
   }

@@ -63,8 +63,8 @@ final class TerminalReader extends FromToReader {
   }
 
   /**
-   * The wires on one side: where there are some on both, a number or a colour that stands on one
-   * is of that side alone.
+   * The wires on one side: where there are some on both, a number or a colour that stands on one is
+   * of that side alone.
    */
   private void onSide(Row row, End terminal, List<End> far, boolean before, boolean both) {
     Map<Role, Value> own = new EnumMap<>(Role.class);
@@ -129,8 +129,7 @@ final class TerminalReader extends FromToReader {
   /** A further core on the terminal above: one side has an end with its pin. */
   private static boolean goesOn(Side left, Side right) {
     Side there = left.isNothing() ? right : left;
-    return left.isNothing() != right.isNothing()
-        && there.points().stream().anyMatch(End::hasPin);
+    return left.isNothing() != right.isNothing() && there.points().stream().anyMatch(End::hasPin);
   }
 
   private End above(Row row) {

@@ -484,8 +484,7 @@ final class EvidenceOf {
             .anyMatch(found -> found.kind() == Kind.BOTH_ENDS_NAMED && found.points() >= 55);
     Share formed = outcome.wellFormed(bothNamed);
     if (formed.of() > 0 && formed.percent() < 90) {
-      boolean few =
-          formed.of() - formed.count() <= 2 || (bothNamed && formed.percent() >= 80);
+      boolean few = formed.of() - formed.count() <= 2 || (bothNamed && formed.percent() >= 80);
       add(
           Kind.ENDS_LOOK_LIKE_NOTHING,
           few ? -5 : -Math.min(60, 100 - formed.percent()),
@@ -509,10 +508,7 @@ final class EvidenceOf {
     boolean parts =
         table.columns().stream().anyMatch(column -> words.is("parts", column.heading()));
     boolean ofWires =
-        isOfWires()
-            || has(Role.SIGNAL)
-            || has(Role.NET)
-            || (bothNamed && points().percent() >= 60);
+        isOfWires() || has(Role.SIGNAL) || has(Role.NET) || (bothNamed && points().percent() >= 60);
     if (parts) {
       add(Kind.PARTS_LIST, ofWires ? -5 : -25);
     }

@@ -218,7 +218,9 @@ final class LeftOver {
     boolean named = words.mentions("item", heading) || namesAnEnd(heading);
     // Beside the points of a net a number is how many there are.
     boolean count = table.layout() == Layout.NET_LIST && texts.isNumeric(column);
-    return !other && !count && (words.mentions("pin", heading) || (named && !texts.isNumbered(column)));
+    return !other
+        && !count
+        && (words.mentions("pin", heading) || (named && !texts.isNumbered(column)));
   }
 
   /** A word in the heading makes it something else than a part of an end. */
@@ -325,9 +327,7 @@ final class LeftOver {
     texts.rows().forEach(row -> rows.put(row.number(), row));
     for (ListColumn column : table.columns()) {
       boolean kept =
-          column.role() == Role.KEEP
-              && !column.isSaid()
-              && !words.is("contact", column.heading());
+          column.role() == Role.KEEP && !column.isSaid() && !words.is("contact", column.heading());
       if (kept && isBesideAnEnd(column) && !texts.isOfItsOwn(column)) {
         int parted = 0;
         int repeated = 0;

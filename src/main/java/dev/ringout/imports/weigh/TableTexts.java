@@ -95,7 +95,9 @@ final class TableTexts {
   /** Whether the texts name devices: designators, or names of which most come again. */
   boolean areDevices(ListColumn column, Words words) {
     List<String> texts =
-        filled(column).stream().filter(text -> !words.isDitto(text) && !words.isNothing(text)).toList();
+        filled(column).stream()
+            .filter(text -> !words.isDitto(text) && !words.isNothing(text))
+            .toList();
     long designators = texts.stream().filter(Ends::isDesignator).count();
     long named = texts.stream().filter(text -> text.chars().anyMatch(Character::isLetter)).count();
     // A mark for "as above" is the same device once more.
