@@ -90,7 +90,13 @@ final class BlockReader extends TableReader {
       case OPEN_ENDED -> openEnded(row, own);
       case PIN_NAMES -> spare(own, cells.text(row, Role.SIGNAL));
       case NET_LIST -> onNet(row, own);
-      default -> wire(row, own, isToldElsewhere(row, farText) ? "" : farText);
+      default -> {
+        if (isToldElsewhere(row, farText)) {
+          tally.count(RowKind.NOTE);
+        } else {
+          wire(row, own, farText);
+        }
+      }
     }
   }
 

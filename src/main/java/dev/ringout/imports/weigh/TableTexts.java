@@ -103,7 +103,7 @@ final class TableTexts {
     // A mark for "as above" is the same device once more.
     boolean again = new HashSet<>(texts).size() * 2 <= filled(column).size();
     return texts.size() > 1
-        && named * 10 >= texts.size() * 9
-        && (again || designators * 10 >= texts.size() * 8);
+        && named * 10 >= texts.size() * 9L
+        && (again || designators * 10 >= texts.size() * 8L);
   }
 }
