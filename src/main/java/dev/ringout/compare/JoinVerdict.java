@@ -33,6 +33,11 @@ record JoinVerdict(MeterReading reading) implements Measured.Cases<Verdict> {
   }
 
   @Override
+  public Verdict belowZero(Measured.BelowZero below) {
+    return Verdict.notJudged(new NotJudged.BelowZero(below));
+  }
+
+  @Override
   public Verdict moreThan(Measured.MoreThan more) {
     if (more.ohms() >= limits().openMinOhms()) {
       return OPEN;

@@ -19,6 +19,14 @@ public sealed interface NotJudged {
     }
   }
 
+  /** Below zero, which no resistance is. */
+  record BelowZero(Measured measured) implements NotJudged {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.belowZero(this);
+    }
+  }
+
   /** A word where a join's value is due. */
   record WordForJoin(Measured measured, double limitOhms) implements NotJudged {
     @Override
@@ -168,6 +176,9 @@ public sealed interface NotJudged {
   interface Cases<T> {
     /** See {@link BeyondRange}. */
     T beyondRange(BeyondRange reason);
+
+    /** See {@link BelowZero}. */
+    T belowZero(BelowZero reason);
 
     /** See {@link WordForJoin}. */
     T wordForJoin(WordForJoin reason);
