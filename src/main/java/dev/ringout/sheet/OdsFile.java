@@ -8,16 +8,11 @@ import dev.ringout.sheet.Surroundings.Spot;
 import dev.ringout.source.Place;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
-import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -141,12 +136,11 @@ final class OdsFile implements TabularFile {
     }
 
     private Cell cell(Spot spot, @Nullable Object value, @Nullable String formula) {
-      return marks.truth(spot).isEmpty()
-          ? cell(value, formula)
-              .in(marks.ink(spot))
-              .shownAs(marks.shown(spot))
-              .filled(marks.fill(spot))
-          : new Cell(Cell.Stored.BOOLEAN, marks.truth(spot));
+      return marks
+          .value(spot)
+          .orElseGet(() -> text(value, formula))
+          .in(marks.ink(spot))
+          .filled(marks.fill(spot));
     }
 
     private static Map<Spot, String> comments(Range all) {
@@ -203,23 +197,10 @@ final class OdsFile implements TabularFile {
       return List.copyOf(merges);
     }
 
-    private static Cell cell(@Nullable Object value, @Nullable String formula) {
+    /** What stores more than its text is not taken from the library, which reads it loosely. */
+    private static Cell text(@Nullable Object value, @Nullable String formula) {
       if (value == null) {
         return formula == null ? Cell.EMPTY : new Cell(Cell.Stored.UNCALCULATED, "");
-      }
-      if (value instanceof Number number) {
-        return new Cell(Cell.Stored.NUMBER, Numbers.plain(number.doubleValue()));
-      }
-      if (value instanceof Boolean truth) {
-        return new Cell(Cell.Stored.BOOLEAN, truth ? "TRUE" : "FALSE");
-      }
-      if (value instanceof LocalDate || value instanceof LocalDateTime) {
-        return new Cell(Cell.Stored.DATE, value.toString());
-      }
-      if (value instanceof Duration duration) {
-        return new Cell(
-            Cell.Stored.DATE,
-            LocalTime.ofSecondOfDay(Math.floorMod(duration.toSeconds(), 86_400L)).toString());
       }
       String text = value.toString();
       return text.startsWith("#") && text.matches("#(REF!|N/A|NAME\\?|VALUE!|DIV/0!|NUM!|NULL!)")

@@ -227,7 +227,13 @@ final class XlsFile implements TabularFile {
 
     private Cell number(org.apache.poi.ss.usermodel.Cell stored) {
       double number = stored.getNumericCellValue();
-      Cell cell = Numerals.cell(number, DateUtil.isCellDateFormatted(stored), false);
+      boolean dates1904 =
+          ((HSSFCell) stored)
+              .getSheet()
+              .getWorkbook()
+              .getInternalWorkbook()
+              .isUsing1904DateWindowing();
+      Cell cell = Numerals.cell(number, DateUtil.isCellDateFormatted(stored), dates1904);
       String format = stored.getCellStyle().getDataFormatString();
       if (cell.kind() != Cell.Stored.NUMBER || format == null || format.isEmpty()) {
         return cell;
