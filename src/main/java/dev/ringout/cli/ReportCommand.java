@@ -82,7 +82,7 @@ final class ReportCommand implements Callable<Integer> {
   private PaperSize paper = PaperSize.A4;
 
   @Option(
-      names = "--date",
+      names = OptionNames.DATE,
       paramLabel = "DAY",
       description =
           "The day of the test, such as 2027-03-31; else the last day that the readings give.")
@@ -130,8 +130,10 @@ final class ReportCommand implements Callable<Integer> {
   @Option(
       names = "--key",
       paramLabel = "PUB",
-      description = "With --verify: the public key that is trusted.")
-  private Optional<Path> trusted = Optional.empty();
+      description =
+          "With --verify and --continues: a public key that is trusted. May be given more than"
+              + " once.")
+  private List<Path> trusted = new ArrayList<>();
 
   @Option(
       names = "--new-key",
@@ -213,7 +215,7 @@ final class ReportCommand implements Callable<Integer> {
             unit.of(harnessPath, readingsFiles, touched, tables),
             waivers,
             date,
-            continues.map(one -> new RecordJob.Before(one, sameUnit)),
+            continues.map(one -> new RecordJob.Before(one, sameUnit, trusted)),
             done,
             sealKey,
             to);

@@ -2,9 +2,8 @@ package dev.ringout.sheet;
 
 import dev.ringout.sheet.Cell.Ink;
 import dev.ringout.sheet.Surroundings.Spot;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -13,8 +12,6 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Consumer;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.poi.util.XMLHelper;
 import org.xml.sax.Attributes;
@@ -105,18 +102,12 @@ final class OdsMarks extends DefaultHandler {
   }
 
   /** Reads the marks of every sheet, by the sheets' names. */
-  static Map<String, OfSheet> read(Path path) throws IOException {
-    try (ZipFile zip = new ZipFile(path.toFile())) {
-      ZipEntry content = zip.getEntry("content.xml");
-      if (content == null) {
-        throw new IOException("it has no content.xml");
-      }
+  static Map<String, OfSheet> read(byte[] content) throws IOException {
+    try {
       OdsMarks marks = new OdsMarks();
-      try (InputStream in = zip.getInputStream(content)) {
-        XMLReader xml = XMLHelper.newXMLReader();
-        xml.setContentHandler(marks);
-        xml.parse(new InputSource(in));
-      }
+      XMLReader xml = XMLHelper.newXMLReader();
+      xml.setContentHandler(marks);
+      xml.parse(new InputSource(new ByteArrayInputStream(content)));
       if (marks.filterButtons) {
         marks.sheets.values().forEach(one -> one.filtered = true);
       }

@@ -34,8 +34,9 @@ final class ShownText {
     char group = point == '.' ? ',' : '.';
     String ungrouped = plain.replace(String.valueOf(group), "").replace(point, '.');
     OptionalDouble shown = StoredNumber.of(ungrouped);
-    if (shown.isEmpty()
-        || plain.lastIndexOf(group) > plain.indexOf(point) && plain.indexOf(point) >= 0) {
+    boolean groupsInFraction =
+        plain.indexOf(point) >= 0 && plain.lastIndexOf(group) > plain.indexOf(point);
+    if (shown.isEmpty() || groupsInFraction) {
       return false;
     }
     int at = ungrouped.indexOf('.');

@@ -1,11 +1,11 @@
 package dev.ringout.sheet;
 
+import dev.ringout.source.FileBytes;
 import dev.ringout.source.Place;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
 import dev.ringout.units.Text;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -44,9 +44,9 @@ final class XlsFile implements TabularFile {
     this.sheets = sheets;
   }
 
-  static XlsFile open(Path path, String shownName) throws UnusableInput {
+  static XlsFile open(FileBytes file, String shownName) throws UnusableInput {
     try {
-      POIFSFileSystem container = new POIFSFileSystem(path.toFile(), true);
+      POIFSFileSystem container = new POIFSFileSystem(file.open());
       if (container.getRoot().hasEntryCaseInsensitive(Decryptor.DEFAULT_POIFS_ENTRY)) {
         container.close();
         throw new EncryptedDocumentException("encrypted package");
