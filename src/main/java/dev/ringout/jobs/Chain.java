@@ -67,6 +67,10 @@ final class Chain {
     String name = record.name();
     try {
       Path file = folder.resolve(name).normalize();
+      if (!folder.equals(file.getParent())) {
+        add(Kind.EARLIER_UNREADABLE, name, "records of one history lie beside each other");
+        return;
+      }
       if (!Files.isRegularFile(file)) {
         add(Kind.EARLIER_MISSING, name);
       } else {
@@ -142,11 +146,15 @@ final class Chain {
   /** Records beside this one that go on from it, or from one before it by another way. */
   private void beside() {
     Seal seal = last.seal();
-    for (Seal other : seals(folder, last)) {
+    for (SealFile file : seals(folder, last)) {
+      Seal other = file.seal();
       if (isAmong(seal.record(), other.earlier())) {
         add(Kind.CONTINUED, seal.record().name(), other.record().name());
       } else if (!isAmong(other.record(), seal.earlier())) {
-        shared(seal, other).ifPresent(one -> add(Kind.FORKED, one, other.record().name()));
+        // Anyone can lay a seal by a key of his own beside it.
+        boolean counts = !last.isSigned() || file.isSignedByOneOf(known);
+        Kind kind = counts ? Kind.FORKED : Kind.FORKED_BY_A_KEY_NOT_GIVEN;
+        shared(seal, other).ifPresent(one -> add(kind, one, other.record().name()));
       }
     }
   }
@@ -170,6 +178,7 @@ final class Chain {
    */
   static List<String> alreadyContinuing(Path folder, SealFile before, String to) {
     return seals(folder, before).stream()
+        .map(SealFile::seal)
         .filter(one -> isAmong(before.seal().record(), one.earlier()))
         .map(one -> one.record().name())
         .filter(name -> !name.equals(to))
@@ -180,7 +189,7 @@ final class Chain {
    * The other seals of a folder, in the order of their names. What is none says nothing of records;
    * where this record is signed, neither does what anyone may have written.
    */
-  private static List<Seal> seals(Path folder, SealFile but) {
+  private static List<SealFile> seals(Path folder, SealFile but) {
     List<Path> files;
     try (Stream<Path> inside = Files.list(folder)) {
       files =
@@ -196,12 +205,12 @@ final class Chain {
     return files.stream().flatMap(file -> counting(file, but).stream()).toList();
   }
 
-  private static Optional<Seal> counting(Path file, SealFile but) {
+  private static Optional<SealFile> counting(Path file, SealFile but) {
     try {
       SealFile other = SealFile.read(file);
       boolean counts = !but.isSigned() || other.read().isSignedWell();
       boolean same = but.seal().record().equals(other.seal().record());
-      return counts && !same ? Optional.of(other.seal()) : Optional.empty();
+      return counts && !same ? Optional.of(other) : Optional.empty();
     } catch (IOException | Seal.Unusable e) {
       // No seal of ours: whatever it is, it tells nothing of records.
       return Optional.empty();

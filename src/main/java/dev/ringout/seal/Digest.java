@@ -1,5 +1,6 @@
 package dev.ringout.seal;
 
+import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -7,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.DigestInputStream;
+import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -39,6 +41,31 @@ public final class Digest {
       in.transferTo(OutputStream.nullOutputStream());
     }
     return hex(digest.digest());
+  }
+
+  /** The digest of what goes by on its way into another stream, for as long as it is written to. */
+  public static final class OfWritten extends FilterOutputStream {
+    private final MessageDigest digest;
+
+    /** What goes into a stream. */
+    public OfWritten(OutputStream out) {
+      this(out, Digest.sha256());
+    }
+
+    private OfWritten(OutputStream out, MessageDigest digest) {
+      super(new DigestOutputStream(out, digest));
+      this.digest = digest;
+    }
+
+    @Override
+    public void write(byte[] bytes, int offset, int length) throws IOException {
+      out.write(bytes, offset, length);
+    }
+
+    /** The digest of all that was written. */
+    public String sha256() {
+      return hex(digest.digest());
+    }
   }
 
   private static String hex(byte[] bytes) {

@@ -68,7 +68,8 @@ public record SealFinding(Kind kind, String about, String detail) {
     /** {@code detail} goes on from {@code about}: the later one stands. */
     CONTINUED(State.NOTE),
     /** {@code detail} goes on from {@code about} too, and not by way of this record. */
-    FORKED(State.NOT_SHOWN);
+    FORKED(State.NOT_SHOWN),
+    FORKED_BY_A_KEY_NOT_GIVEN(State.NOTE);
 
     private final State state;
 

@@ -57,6 +57,15 @@ final class OdsMarks extends DefaultHandler {
     static final Style PLAIN = new Style(false, false);
   }
 
+  /** One cell stands for more cells than any list has that is read here. */
+  static final class TooManyRepeats extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    TooManyRepeats() {
+      super("a cell that is not blank stands there more than " + MOST_REPEATS + " times over");
+    }
+  }
+
   /** The marks of one sheet. */
   static final class OfSheet {
     private final Map<Spot, Ink> inks = new HashMap<>();
@@ -250,6 +259,10 @@ final class OdsMarks extends DefaultHandler {
 
   private void endCell() {
     if (holdsSomething || anyText) {
+      if (rowRepeats > MOST_REPEATS || cellRepeats > MOST_REPEATS) {
+        // What stands in the last of them would be known to the library alone.
+        throw new TooManyRepeats();
+      }
       sheet.rows = Math.max(sheet.rows, row + Math.min(rowRepeats, MOST_REPEATS));
       sheet.columns = Math.max(sheet.columns, column + Math.min(cellRepeats, MOST_REPEATS));
     }

@@ -11,6 +11,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -78,6 +79,11 @@ final class ZipParts {
   /** Names of parts are one whatever their case. */
   private static String key(String name) {
     return name.toLowerCase(Locale.ROOT);
+  }
+
+  /** The names of all, in the order of the directory. */
+  List<String> names() {
+    return parts.values().stream().map(Part::name).toList();
   }
 
   boolean has(String name) {
@@ -178,6 +184,11 @@ final class ZipParts {
     return Optional.empty();
   }
 
+  /** A part of a file that this program has made itself: its tables are as long as they are. */
+  InputStream openOwn(String name) throws IOException {
+    return open(name).unguarded();
+  }
+
   /**
    * A part as it was packed.
    *
@@ -275,6 +286,10 @@ final class ZipParts {
         throw new ZipException("its part " + part.name() + " is not what was packed");
       }
       return read;
+    }
+
+    private InputStream unguarded() {
+      return in;
     }
 
     /** The same for readers that close what they have read; its end is still to be seen. */

@@ -96,6 +96,11 @@ public final class SealSentences {
           history(sealFinding) + "what was done before it is told otherwise";
       case CONTINUED ->
           sealFinding.detail() + " goes on from " + sealFinding.about() + ": the later one stands";
+      case FORKED_BY_A_KEY_NOT_GIVEN ->
+          sealFinding.detail()
+              + " says that it goes on from "
+              + sealFinding.about()
+              + " too, signed by a key that is not given: with --key it counts as another history";
       case FORKED ->
           sealFinding.detail()
               + " goes on from "

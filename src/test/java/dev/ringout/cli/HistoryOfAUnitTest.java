@@ -240,6 +240,46 @@ class HistoryOfAUnitTest {
   }
 
   @Test
+  void a_fork_by_a_key_that_is_not_given_is_a_note_and_with_the_key_it_counts() {
+    assertEquals(1, signed("bad", "first.html").code());
+    assertEquals(0, retest("second.html", "first.html").code());
+    Path other = folder.resolve("other");
+    Run.of("report", "--new-key", other);
+    assertEquals(
+        0,
+        record(
+                "good",
+                "third.html",
+                "--seal",
+                other,
+                "--key",
+                folder.resolve("key.pub"),
+                "--continues",
+                folder.resolve("first.html"))
+            .code());
+    Run run = verify("second.html", "key.pub");
+    assertEquals(0, run.code(), run.out());
+    assertTrue(
+        run.out().contains("note        third.html says that it goes on from first.html too"),
+        run.out());
+    assertEquals(2, verify("second.html", "key.pub", "other.pub").code());
+  }
+
+  /** A name that leads elsewhere would let a seal ask for any file. */
+  @Test
+  void a_record_before_that_does_not_lie_beside_is_not_looked_for() throws Exception {
+    assertEquals(1, signed("bad", "first.html").code());
+    assertEquals(0, retest("second.html", "first.html").code());
+    Path file = folder.resolve("second.html.seal");
+    Seal seal = Seal.read(Files.readString(file)).seal();
+    String text = seal.text().replace("earlier\tfirst.html", "earlier\tlist/../../first.html");
+    Files.writeString(file, Seal.read(text).seal().signed(Keys.pair(key)));
+    Run run = verify("second.html", "key.pub");
+    assertEquals(2, run.code(), run.out());
+    assertTrue(run.out().contains("records of one history lie beside each other"), run.out());
+  }
+
+  @Test
   void two_records_of_one_history_have_two_names() throws IOException {
     assertEquals(1, signed("bad", "first.html").code());
     Files.createDirectory(folder.resolve("later"));

@@ -1,7 +1,10 @@
 package dev.ringout.sheet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.ringout.source.UnusableInput;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -179,6 +182,19 @@ class StoredValuesTest {
     Cell cell = ods("office:value-type='float' office:value='" + stored + "'", shown, "");
     assertEquals(stored, cell.text());
     assertEquals(expected.equals("same") ? "" : shown, cell.shown());
+  }
+
+  /** The library would go on by itself where the marks end. */
+  @Test
+  void a_value_for_more_cells_than_a_list_has_is_refused() {
+    UnusableInput refused =
+        assertThrows(
+            UnusableInput.class,
+            () ->
+                ods(
+                    "table:number-columns-repeated='2000' office:value-type='float'"
+                        + " office:value='1e6'"));
+    assertTrue(refused.text().contains("more than 1024 times"), refused.text());
   }
 
   @ParameterizedTest
