@@ -185,12 +185,13 @@ final class ReportCommand implements Callable<Integer> {
       output
           .out()
           .println(
-              "Keep "
-                  + key
-                  + " secret; give "
-                  + open
-                  + " to whoever checks. Fingerprint "
-                  + Keys.fingerprint(pair.getPublic()));
+              Text.visible(
+                  "Keep "
+                      + key
+                      + " secret; give "
+                      + open
+                      + " to whoever checks. Fingerprint "
+                      + Keys.fingerprint(pair.getPublic())));
     }
     return code;
   }

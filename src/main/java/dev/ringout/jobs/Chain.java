@@ -154,9 +154,19 @@ final class Chain {
         // Anyone can lay a seal by a key of his own beside it.
         boolean counts = !last.isSigned() || file.isSignedByOneOf(known);
         Kind kind = counts ? Kind.FORKED : Kind.FORKED_BY_A_KEY_NOT_GIVEN;
-        shared(seal, other).ifPresent(one -> add(kind, one, other.record().name()));
+        Optional<String> shared = shared(seal, other);
+        if (shared.isPresent()) {
+          add(kind, shared.get(), other.record().name());
+        } else if (isOfOneUnit(seal, other)) {
+          add(Kind.UNIT_ELSEWHERE, other.record().name());
+        }
       }
     }
+  }
+
+  private static boolean isOfOneUnit(Seal one, Seal other) {
+    return one.unit().isPresent()
+        && other.unit().filter(one.unit().get()::isSameUnitAs).isPresent();
   }
 
   private static boolean isAmong(Seal.Named record, List<Seal.Earlier> records) {

@@ -27,9 +27,9 @@ public final class Keys {
   private static final String PROBE = "ringout";
 
   /**
-   * The points of small order, and the encodings of them that are not the shortest (RFC 8032,
-   * 5.1.7; listed in Chalkias, Garillot, Nikolaenko: Taming the many EdDSAs, 2020, table 6). One
-   * signature by such a key holds for many texts, so none is anybody's.
+   * The points of small order of the curve (RFC 8032, 5.1), in every encoding: one signature by
+   * such a key holds for many texts, so none is anybody's. Written from memory; a test computes
+   * them.
    */
   private static final Set<String> SMALL_ORDER =
       Set.of(

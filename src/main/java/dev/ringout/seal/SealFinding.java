@@ -69,7 +69,9 @@ public record SealFinding(Kind kind, String about, String detail) {
     CONTINUED(State.NOTE),
     /** {@code detail} goes on from {@code about} too, and not by way of this record. */
     FORKED(State.NOT_SHOWN),
-    FORKED_BY_A_KEY_NOT_GIVEN(State.NOTE);
+    FORKED_BY_A_KEY_NOT_GIVEN(State.NOTE),
+    /** {@code about} is of the same unit and list, and in no history with this record. */
+    UNIT_ELSEWHERE(State.NOTE);
 
     private final State state;
 

@@ -84,10 +84,14 @@ final class OdsFile implements TabularFile {
           Reason.NOT_UNDERSTOOD,
           "unpacks to far more than a wire list would (a zip bomb?); not read");
     } catch (IOException | RuntimeException e) {
-      // The library answers damage with many kinds of exception; all mean the same to the user.
-      throw new UnusableInput(
-          shownName, Reason.NOT_UNDERSTOOD, "is a damaged workbook: " + e.getMessage());
+      throw damaged(shownName, e);
     }
+  }
+
+  /** The library answers damage with many kinds of exception; all mean the same to the user. */
+  private static UnusableInput damaged(String shownName, Exception e) {
+    return new UnusableInput(
+        shownName, Reason.NOT_UNDERSTOOD, "is a damaged workbook: " + e.getMessage());
   }
 
   /**
@@ -129,7 +133,19 @@ final class OdsFile implements TabularFile {
     }
 
     @Override
-    public Surroundings forEachRow(Consumer<Row> each) {
+    public Surroundings forEachRow(Consumer<Row> each) throws UnusableInput {
+      List<Row> rows = new ArrayList<>();
+      Surroundings around;
+      try {
+        around = read(rows::add);
+      } catch (RuntimeException e) {
+        throw damaged(shownName, e);
+      }
+      rows.forEach(each);
+      return around;
+    }
+
+    private Surroundings read(Consumer<Row> each) {
       int rows = Math.min(sheet.getMaxRows(), marks.rows());
       int columns = Math.min(sheet.getMaxColumns(), marks.columns());
       boolean empty = rows <= 0 || columns <= 0;

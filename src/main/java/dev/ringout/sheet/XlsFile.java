@@ -53,18 +53,26 @@ final class XlsFile implements TabularFile {
       }
       HSSFWorkbook workbook = new HSSFWorkbook(container);
       List<Sheet> sheets = new ArrayList<>();
+      XlsColours colours = new XlsColours(workbook);
       for (var sheet : workbook) {
-        sheets.add(new XlsSheet(sheet, shownName, new HashMap<>()));
+        sheets.add(new XlsSheet(sheet, shownName, colours, new HashMap<>()));
       }
       return new XlsFile(workbook, List.copyOf(sheets));
     } catch (EncryptedDocumentException e) {
       throw new UnusableInput(
           shownName, Reason.NOT_UNDERSTOOD, "is protected by a password; save a copy without one");
     } catch (IOException | RuntimeException e) {
-      // The library answers damage with many kinds of exception; all mean the same to the user.
-      throw new UnusableInput(
-          shownName, Reason.NOT_UNDERSTOOD, "is a damaged workbook: " + e.getMessage());
+      throw damaged(shownName, e);
     }
+  }
+
+  /** The library answers damage with many kinds of exception; all mean the same to the user. */
+  private static UnusableInput damaged(String shownName, Exception e) {
+    String why = String.valueOf(e.getMessage());
+    return new UnusableInput(
+        shownName,
+        Reason.NOT_UNDERSTOOD,
+        "is a damaged workbook: " + why.lines().findFirst().orElse("").strip());
   }
 
   @Override
@@ -80,6 +88,7 @@ final class XlsFile implements TabularFile {
   private record XlsSheet(
       org.apache.poi.ss.usermodel.Sheet sheet,
       String shownName,
+      XlsColours colours,
       Map<String, Optional<ShownNumbers>> shownByFormat)
       implements Sheet {
 
@@ -94,7 +103,19 @@ final class XlsFile implements TabularFile {
     }
 
     @Override
-    public Surroundings forEachRow(Consumer<Row> each) {
+    public Surroundings forEachRow(Consumer<Row> each) throws UnusableInput {
+      List<Row> rows = new ArrayList<>();
+      Surroundings around;
+      try {
+        around = read(rows::add);
+      } catch (RuntimeException e) {
+        throw damaged(shownName, e);
+      }
+      rows.forEach(each);
+      return around;
+    }
+
+    private Surroundings read(Consumer<Row> each) {
       SortedSet<Integer> hiddenRows = new TreeSet<>();
       SortedSet<Integer> hiddenColumns = new TreeSet<>();
       Map<Surroundings.Spot, String> comments = new LinkedHashMap<>();
@@ -161,22 +182,22 @@ final class XlsFile implements TabularFile {
       return inked.filled(fill((HSSFCell) stored));
     }
 
-    private static String fill(HSSFCell stored) {
+    private String fill(HSSFCell stored) {
       HSSFCellStyle style = stored.getCellStyle();
       if (style.getFillPattern() != FillPatternType.SOLID_FOREGROUND) {
         return FillColours.NONE;
       }
-      HSSFColor colour = style.getFillForegroundColorColor();
-      return colour == null || style.getFillForegroundColor() == AUTOMATIC
+      short number = style.getFillForegroundColor();
+      return number == AUTOMATIC
           ? FillColours.NONE
-          : FillColours.of(colour.getTriplet());
+          : colours.mixture(number).map(FillColours::of).orElse(FillColours.NONE);
     }
 
-    private static Cell.Ink ink(HSSFCell stored, Cell cell) {
+    private Cell.Ink ink(HSSFCell stored, Cell cell) {
       HSSFWorkbook workbook = stored.getSheet().getWorkbook();
       HSSFFont font = stored.getCellStyle().getFont(workbook);
       boolean struck = font.getStrikeout();
-      boolean red = isRed(font, workbook);
+      boolean red = isRed(font);
       boolean text = stored.getCellType() == CellType.STRING;
       HSSFRichTextString rich = text ? stored.getRichStringCellValue() : new HSSFRichTextString("");
       if (rich.numFormattingRuns() == 0) {
@@ -189,7 +210,7 @@ final class XlsFile implements TabularFile {
         HSSFFont own =
             i < rich.getIndexOfFormattingRun(0) ? font : workbook.getFontAt(rich.getFontAtIndex(i));
         struck |= own.getStrikeout();
-        red |= isRed(own, workbook);
+        red |= isRed(own);
         if (!own.getStrikeout()) {
           left.append(cell.text().charAt(i));
         }
@@ -199,13 +220,11 @@ final class XlsFile implements TabularFile {
           : red ? Cell.Ink.RED : Cell.Ink.PLAIN;
     }
 
-    private static boolean isRed(HSSFFont font, HSSFWorkbook workbook) {
-      HSSFColor colour = font.getHSSFColor(workbook);
-      if (colour == null) {
-        return false;
-      }
-      short[] mixture = colour.getTriplet();
-      return XlsxStyles.isRed(mixture[0], mixture[1], mixture[2]);
+    private boolean isRed(HSSFFont font) {
+      return colours
+          .mixture(font.getColor())
+          .filter(mixture -> XlsxStyles.isRed(mixture[0], mixture[1], mixture[2]))
+          .isPresent();
     }
 
     private Cell plain(org.apache.poi.ss.usermodel.Cell stored) {

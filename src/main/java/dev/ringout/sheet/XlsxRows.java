@@ -120,6 +120,9 @@ final class XlsxRows extends DefaultHandler {
   private void startRow(Attributes attributes) {
     String number = attributes.getValue("r");
     rowNumber = number == null ? rowNumber + 1 : number(number);
+    if (rowNumber < 1) {
+      throw new Damaged("a row is numbered \"" + number + "\"");
+    }
     column = 0;
     cells = new ArrayList<>();
     blankFills.clear();

@@ -101,6 +101,10 @@ public final class SealSentences {
               + " says that it goes on from "
               + sealFinding.about()
               + " too, signed by a key that is not given: with --key it counts as another history";
+      case UNIT_ELSEWHERE ->
+          sealFinding.about()
+              + " is of the same unit, and this record neither follows it nor goes before"
+              + " it";
       case FORKED ->
           sealFinding.detail()
               + " goes on from "

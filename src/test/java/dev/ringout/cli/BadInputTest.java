@@ -384,6 +384,10 @@ class BadInputTest {
             sheet ->
                 withRow(sheet, "<row r=\"2147483647\">" + cell("A2147483647", "W") + "</row>"));
     assertRefused(rows, 65, "list.xlsx!Wires!");
+    Path below =
+        sampleWith(
+            "list.xlsx", sheet -> withRow(sheet, "<row r=\"-1\">" + cell("A1", "W") + "</row>"));
+    assertRefused(below, 65, "a row is numbered \"-1\"");
     Path columns =
         sampleWith(
             "list.xlsx",

@@ -265,6 +265,34 @@ class HistoryOfAUnitTest {
     assertEquals(2, verify("second.html", "key.pub", "other.pub").code());
   }
 
+  /** To begin anew is the plainest way to lose what failed. */
+  @Test
+  void a_record_of_the_unit_that_is_in_no_history_with_this_one_is_named() {
+    assertEquals(1, signed("bad", "first.html").code());
+    assertEquals(0, signed("good", "again.html").code());
+    Run run = verify("again.html", "key.pub");
+    assertEquals(0, run.code(), run.out());
+    assertTrue(run.out().contains("note        first.html is of the same unit"), run.out());
+  }
+
+  /** Escape sequences in a seal could write "As sealed" over what verify says. */
+  @Test
+  void what_a_seal_says_steers_no_terminal() throws Exception {
+    assertEquals(1, signed("bad", "first.html").code());
+    Path file = folder.resolve("first.html.seal");
+    String text = Seal.read(Files.readString(file)).seal().text();
+    String steering =
+        text.replace("input\tlist/wires.csv", "input\t\u001b[2J\u001b[HAs sealed\u202e\u0007");
+    Files.writeString(file, Seal.read(steering).seal().signed(Keys.pair(key)));
+    Run run = verify("first.html", "key.pub");
+    assertFalse(run.out().contains("\u001b"), run.out());
+    assertFalse(run.out().contains("\u202e"), run.out());
+    assertTrue(run.out().contains("\ufffd[2J\ufffd[HAs sealed"), run.out());
+    Files.writeString(file, text.replace("record\tfirst.html", "record\tfirst.html\rAs sealed"));
+    Run carriage = verify("first.html", "key.pub");
+    assertEquals(65, carriage.code(), carriage.out());
+  }
+
   /** A name that leads elsewhere would let a seal ask for any file. */
   @Test
   void a_record_before_that_does_not_lie_beside_is_not_looked_for() throws Exception {
