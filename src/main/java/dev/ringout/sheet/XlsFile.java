@@ -34,6 +34,9 @@ import org.apache.poi.ss.usermodel.SheetVisibility;
 
 /** Workbooks of the older kind, which are small enough to stand in memory (65,536 rows a sheet). */
 final class XlsFile implements TabularFile {
+  /** [MS-XLS] 2.5.51, ColU. */
+  private static final int MOST_COLUMNS = 256;
+
   private static final short AUTOMATIC = HSSFColor.HSSFColorPredefined.AUTOMATIC.getIndex();
 
   private final HSSFWorkbook workbook;
@@ -55,7 +58,8 @@ final class XlsFile implements TabularFile {
       List<Sheet> sheets = new ArrayList<>();
       XlsColours colours = new XlsColours(workbook);
       for (var sheet : workbook) {
-        sheets.add(new XlsSheet(sheet, shownName, colours, new HashMap<>()));
+        String name = Text.visible(sheet.getSheetName());
+        sheets.add(new XlsSheet(sheet, name, shownName, colours, new HashMap<>()));
       }
       return new XlsFile(workbook, List.copyOf(sheets));
     } catch (EncryptedDocumentException e) {
@@ -87,19 +91,15 @@ final class XlsFile implements TabularFile {
 
   private record XlsSheet(
       org.apache.poi.ss.usermodel.Sheet sheet,
+      String name,
       String shownName,
       XlsColours colours,
       Map<String, Optional<ShownNumbers>> shownByFormat)
       implements Sheet {
 
     @Override
-    public String name() {
-      return Text.visible(sheet.getSheetName());
-    }
-
-    @Override
     public Place place() {
-      return Place.of(shownName, name());
+      return Place.of(shownName, name);
     }
 
     @Override
@@ -126,6 +126,9 @@ final class XlsFile implements TabularFile {
         }
         List<Cell> cells = new ArrayList<>();
         for (var cell : stored) {
+          if (cell.getColumnIndex() >= MOST_COLUMNS) {
+            throw new IllegalStateException("a cell stands beyond its last column");
+          }
           while (cells.size() < cell.getColumnIndex()) {
             cells.add(Cell.EMPTY);
           }
