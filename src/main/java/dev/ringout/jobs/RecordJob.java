@@ -141,7 +141,7 @@ public final class RecordJob {
   public static Answer<Result> run(Request request, Inputs inputs) throws WrongRequest, Stopped {
     Optional<KeyPair> key = Optional.empty();
     if (request.key().isPresent()) {
-      key = Optional.of(keyPair(request.key().get()));
+      key = Optional.of(keyPair(request.key().get(), inputs));
     }
     Optional<SealFile> before = Optional.empty();
     if (request.before().isPresent()) {
@@ -174,7 +174,14 @@ public final class RecordJob {
         inputs);
   }
 
-  private static KeyPair keyPair(Path file) throws WrongRequest {
+  private static KeyPair keyPair(Path file, Inputs inputs) throws WrongRequest {
+    if (Keys.isOpenToOthers(file)) {
+      inputs
+          .problems()
+          .warning(
+              Place.of(inputs.shownName(file)),
+              "may be read by others than its owner, and who has it can sign in your name");
+    }
     try {
       return Keys.pair(file);
     } catch (Keys.Unusable e) {

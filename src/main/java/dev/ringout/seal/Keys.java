@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
 import java.security.GeneralSecurityException;
 import java.security.KeyFactory;
 import java.security.KeyPair;
@@ -150,6 +151,20 @@ public final class Keys {
       throw new Unusable(open + " is not the public key of " + privateFile);
     }
     return pair;
+  }
+
+  /** Whether others than its owner may read a file, as far as the system tells. */
+  public static boolean isOpenToOthers(Path file) {
+    try {
+      return Files.getPosixFilePermissions(file).stream()
+          .anyMatch(
+              right ->
+                  right == PosixFilePermission.GROUP_READ
+                      || right == PosixFilePermission.OTHERS_READ);
+    } catch (IOException | UnsupportedOperationException e) {
+      // Where a system knows no such rights, it has others that are not looked at.
+      return false;
+    }
   }
 
   /** A signature of a text in UTF-8. */

@@ -13,6 +13,9 @@ import java.util.Arrays;
  * it gets the same bytes, who judges them as well as who seals them.
  */
 public final class FileBytes {
+  /** No list and no sheet is so long; what is would fill the memory before it is refused. */
+  private static final long MOST_BYTES = 256L * 1024 * 1024;
+
   private final String name;
   private final byte[] bytes;
 
@@ -31,8 +34,15 @@ public final class FileBytes {
     FileBytes read(Path file) throws IOException;
   }
 
-  /** Reads a file to its end. */
+  /**
+   * Reads a file to its end.
+   *
+   * @throws IOException where it can't be read, or is larger than any list
+   */
   public static FileBytes read(Path file) throws IOException {
+    if (Files.size(file) > MOST_BYTES) {
+      throw new IOException("it is larger than any list (256 MiB)");
+    }
     return new FileBytes(String.valueOf(file.getFileName()), Files.readAllBytes(file));
   }
 

@@ -12,6 +12,7 @@ import com.github.miachm.sods.SpreadSheet;
 import dev.ringout.support.Run;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -374,6 +375,15 @@ class BadInputTest {
       Files.writeString(tables.resolve("t" + i + ".csv"), "A\n");
     }
     assertTrue(Run.of("review", tables).err().contains(" and 60 more"));
+  }
+
+  @Test
+  void a_file_that_would_fill_the_memory() throws IOException {
+    Path large = folder.resolve("large.csv");
+    try (RandomAccessFile file = new RandomAccessFile(large.toFile(), "rw")) {
+      file.setLength(300L * 1024 * 1024);
+    }
+    assertRefused(large, 66, "it is larger than any list");
   }
 
   @Test

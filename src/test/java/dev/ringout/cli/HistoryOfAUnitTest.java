@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -324,6 +325,15 @@ class HistoryOfAUnitTest {
     Run run = signed("bad", "first.html");
     assertEquals(64, run.code(), run.err());
     assertTrue(run.err().contains("key.pub is not the public key of"), run.err());
+  }
+
+  @Test
+  void a_secret_key_that_others_can_read_is_said_to_be_none() throws IOException {
+    assertFalse(signed("bad", "first.html").err().contains("may be read by others"));
+    Files.setPosixFilePermissions(key, PosixFilePermissions.fromString("rw-r--r--"));
+    Run run = signed("bad", "second.html");
+    assertEquals(1, run.code(), run.err());
+    assertTrue(run.err().contains("key: may be read by others than its owner"), run.err());
   }
 
   /** Text behind the signature, and other ways to say the same, are no part of what was signed. */
