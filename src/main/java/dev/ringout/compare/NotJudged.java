@@ -27,6 +27,14 @@ public sealed interface NotJudged {
     }
   }
 
+  /** Less than the leads alone have, which are said to be in the readings. */
+  record LessThanLeads(Measured measured, double leadOhms) implements NotJudged {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.lessThanLeads(this);
+    }
+  }
+
   /** A word where a join's value is due. */
   record WordForJoin(Measured measured, double limitOhms) implements NotJudged {
     @Override
@@ -179,6 +187,9 @@ public sealed interface NotJudged {
 
     /** See {@link BelowZero}. */
     T belowZero(BelowZero reason);
+
+    /** See {@link LessThanLeads}. */
+    T lessThanLeads(LessThanLeads reason);
 
     /** See {@link WordForJoin}. */
     T wordForJoin(WordForJoin reason);

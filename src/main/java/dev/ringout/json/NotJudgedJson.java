@@ -35,6 +35,13 @@ final class NotJudgedJson implements NotJudged.Cases<Reason> {
   }
 
   @Override
+  public Reason lessThanLeads(NotJudged.LessThanLeads reason) {
+    return Reason.of("less-than-leads")
+        .with("value", reason.measured().text())
+        .with("leadOhms", reason.leadOhms());
+  }
+
+  @Override
   public Reason wordForJoin(NotJudged.WordForJoin reason) {
     return Reason.of("word-for-join")
         .with("value", reason.measured().text())

@@ -95,6 +95,23 @@ class NegativeOhmsTest {
     assertNotJudgedAndSaid(Run.of("check", list(), sheet(reading, reverse, "OL", "2000")));
   }
 
+  /** With the leads taken off it is below zero; a little less is how they were held. */
+  @ParameterizedTest
+  @CsvSource({"0.02,2", "0.20,2", "0.3,0", "0.5,0", "0.6,0"})
+  void nor_is_it_shown_by_less_than_the_leads_alone_have(String reading, int code)
+      throws IOException {
+    Path sheet = sheet(reading, "", "OL", "2000");
+    Files.writeString(
+        sheet.resolve("continuity.csv"),
+        Files.readString(sheet.resolve("continuity.csv")).replace("P2-2,0.2", "P2-2,0.6"));
+    Files.write(
+        sheet.resolve("job.csv"),
+        List.of("Name,Value", "serial number,7", "date,2026-11-20", "lead null,0.5 \u03a9"));
+    Run run = Run.of("check", list(), sheet);
+    assertEquals(code, run.code(), run.out() + run.err());
+    assertEquals(code == 2, run.out().contains("is less than the leads alone have"), run.out());
+  }
+
   @Test
   void a_list_is_not_built_from_it() throws IOException {
     Path built = folder.resolve("built.csv");

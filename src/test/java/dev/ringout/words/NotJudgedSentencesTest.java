@@ -45,6 +45,10 @@ class NotJudgedSentencesTest {
         "-200 MΩ is below zero, which no resistance is: there may be voltage on the circuit, so take"
             + " it for live until it is shown dead; or the leads were nulled too far");
     said.put(
+        new NotJudged.LessThanLeads(new Measured.Value(0.02, 0.005), 0.5),
+        "0.02 Ω is less than the leads alone have, 0.5 Ω, which are said to be in it: were they"
+            + " nulled, or is there voltage on the circuit?");
+    said.put(
         new NotJudged.WordForJoin(OK, 0.2),
         "\"OK\" is no value; the limit is 0.2 Ω (\"words\" on the sheet Limits says where a word is"
             + " enough)");
