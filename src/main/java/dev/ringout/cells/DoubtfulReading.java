@@ -27,8 +27,8 @@ final class DoubtfulReading {
   private static final Pattern NUMBER_AND_MORE =
       Pattern.compile("([<>]?\\s*[+-]?\\d+(?:[.,]\\d+)?)(\\s*)(\\D+)");
 
-  /** Volts, amperes, watts, farads, henries, seconds, degrees: no slip of the key. */
-  private static final String OTHER_UNITS = "VAWFHSC°%";
+  /** Volts, amperes, watts, farads, henries, seconds, degrees, a minus: no slip of the key. */
+  private static final String OTHER_UNITS = "VAWFHSC°%-\u2013\u2212";
 
   private static final List<String> UNIT_WORDS =
       List.of("ohm", "ohms", "mohm", "kohm", "milliohm", "kilohm", "megohm", "gigohm");

@@ -1,6 +1,7 @@
 package dev.ringout.cells;
 
 import dev.ringout.readings.Measured;
+import dev.ringout.readings.Measured.BelowZero;
 import dev.ringout.readings.Measured.LessThan;
 import dev.ringout.readings.Measured.Meaning;
 import dev.ringout.readings.Measured.MoreThan;
@@ -8,6 +9,7 @@ import dev.ringout.readings.Measured.NotTested;
 import dev.ringout.readings.Measured.OverRange;
 import dev.ringout.readings.Measured.Value;
 import dev.ringout.readings.Measured.Word;
+import dev.ringout.units.Ohms;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -70,8 +72,15 @@ public final class OhmsCell {
   private static final Pattern NUMBER =
       Pattern.compile("([<>≤≥]=?)?\\s*([+-]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+)(?:[eE][+-]?\\d+)?)(.*)");
 
+  /** Minus as programs and people write it, where a number follows; a hyphen too that is soft. */
+  private static final Pattern MINUS =
+      Pattern.compile(
+          "^([<>≤≥]=?)?\\s*[\u00ad\u2010-\u2015\u2212\ufe63\uff0d-]\\s*(?=[.,]?\\d|[RrkKmMG]\\d)");
+
+  private static final Pattern NOT_ZERO = Pattern.compile("[+-]?[0.,]*[1-9]");
+
   /** {@code 2k2}, {@code 4R7}, {@code R47}: the letter stands for the point. */
-  private static final Pattern LETTER_FOR_POINT = Pattern.compile("(\\d*)([RrkKmMG])(\\d+)");
+  private static final Pattern LETTER_FOR_POINT = Pattern.compile("(-?)(\\d*)([RrkKmMG])(\\d+)");
 
   /** {@code 1,000} could be one or a thousand. */
   static final Pattern COMMA_AND_THREE_DIGITS = Pattern.compile("[+-]?[1-9]\\d*,\\d{3}");
@@ -107,10 +116,10 @@ public final class OhmsCell {
    * The factor of a unit such as {@code mΩ}, {@code kohm}, {@code MEG}; absent where it is none.
    */
   public static OptionalDouble unit(String text) {
-    String unit = Blanks.strip(text).replace('\u2126', 'Ω').replace('\u03BC', 'µ');
-    unit = OHM_AT_END.matcher(unit).replaceFirst("");
-    unit = Blanks.strip(unit);
-    if (unit.endsWith("-")) {
+    String written = Blanks.strip(text).replace('\u2126', 'Ω').replace('\u03BC', 'µ');
+    String unit = Blanks.strip(OHM_AT_END.matcher(written).replaceFirst(""));
+    // A hyphen stands before ohm; by itself it may be a minus behind the number.
+    if (unit.endsWith("-") && unit.length() > 1 && !unit.equals(written)) {
       unit = unit.substring(0, unit.length() - 1);
     }
     Double factor = UNITS.get(unit);
@@ -151,17 +160,15 @@ public final class OhmsCell {
 
   /** A resistance that is a plain number, such as a limit. */
   public static Understood<Double> ohms(String text, String unit) {
-    Understood<Measured> measured = numeric(text, unit);
-    return measured
-        .value()
-        .flatMap(Measured::value)
-        .map(value -> Understood.as(value.ohms()))
+    return number(text, unit)
+        .filter(written -> !written.isBound())
+        .map(written -> Understood.as(written.value().ohms()))
         .orElseGet(
             () -> Understood.not("\"" + text + "\" is no resistance; expected one such as 0.5 Ω"));
   }
 
   private static Understood<Measured> numeric(String text, String unit) {
-    Optional<Measured> measured = number(text, unit);
+    Optional<Measured> measured = number(text, unit).map(Written::measured);
     return measured.isPresent()
         ? new Understood<>(measured, "", "")
         : DoubtfulReading.understood(text);
@@ -169,16 +176,48 @@ public final class OhmsCell {
 
   /** Whether a text is one value, whatever its unit may be. */
   static boolean isValue(String text) {
-    return number(text, "").flatMap(Measured::value).isPresent();
+    return number(text, "").filter(written -> !written.isBound()).isPresent();
   }
 
-  private static Optional<Measured> number(String text, String unit) {
+  /**
+   * A number as it stands in a cell.
+   *
+   * @param bound {@code <} or {@code >} where it is only a bound, else empty
+   */
+  private record Written(String bound, Value value) {
+    boolean isBound() {
+      return !bound.isEmpty();
+    }
+
+    /** Neither beyond all numbers nor so small that it would become nothing. */
+    boolean isNumber(String digits) {
+      boolean vanished = value.ohms() == 0 && NOT_ZERO.matcher(digits).lookingAt();
+      return Double.isFinite(value.ohms()) && Double.isFinite(value.halfDigitOhms()) && !vanished;
+    }
+
+    /** No resistance is below zero, or less than nothing. */
+    Measured measured() {
+      boolean less = bound.equals("<");
+      if (value.ohms() < 0 || (less && value.ohms() <= 0)) {
+        String text = Ohms.text(value.ohms());
+        return new BelowZero(value.ohms(), isBound() ? bound + " " + text : text);
+      }
+      if (!isBound()) {
+        return value;
+      }
+      return less ? new LessThan(value.ohms()) : new MoreThan(value.ohms());
+    }
+  }
+
+  private static Optional<Written> number(String typed, String unit) {
+    String text = MINUS.matcher(typed).replaceFirst("$1-");
     Matcher letter = LETTER_FOR_POINT.matcher(text);
     if (letter.matches()) {
-      double factor = UNITS.getOrDefault(letter.group(2), 1.0);
-      String whole = letter.group(1).isEmpty() ? "0" : letter.group(1);
-      return Optional.<Measured>of(value(whole + "." + letter.group(3), factor))
-          .filter(OhmsCell::isFinite);
+      double factor = UNITS.getOrDefault(letter.group(3), 1.0);
+      String whole = letter.group(2).isEmpty() ? "0" : letter.group(2);
+      String digits = letter.group(1) + whole + "." + letter.group(4);
+      return Optional.of(new Written("", value(digits, factor)))
+          .filter(written -> written.isNumber(digits));
     }
     Matcher number = NUMBER.matcher(text);
     if (!number.matches() || COMMA_AND_THREE_DIGITS.matcher(number.group(2)).matches()) {
@@ -196,14 +235,9 @@ public final class OhmsCell {
     if (factor.isEmpty() || (andMore && (less || digits.startsWith("-")))) {
       return Optional.empty();
     }
-    Value value = value(digits.replace(',', '.'), factor.getAsDouble());
-    if (!isFinite(value)) {
-      return Optional.empty();
-    }
-    if (sign.isEmpty() && !andMore) {
-      return Optional.of(value);
-    }
-    return Optional.of(less ? new LessThan(value.ohms()) : new MoreThan(value.ohms()));
+    String bound = less ? "<" : sign.isEmpty() && !andMore ? "" : ">";
+    return Optional.of(new Written(bound, value(digits.replace(',', '.'), factor.getAsDouble())))
+        .filter(one -> one.isNumber(digits));
   }
 
   /** {@code 200+ MΩ} and {@code 200 MΩ+} are more than 200 MΩ. */
@@ -229,13 +263,6 @@ public final class OhmsCell {
         .toList();
   }
 
-  private static boolean isFinite(Measured measured) {
-    return measured
-        .value()
-        .filter(value -> Double.isFinite(value.ohms()) && Double.isFinite(value.halfDigitOhms()))
-        .isPresent();
-  }
-
   private static Value value(String digits, double factor) {
     int exponentAt = digits.toLowerCase(Locale.ROOT).indexOf('e');
     String mantissa = exponentAt < 0 ? digits : digits.substring(0, exponentAt);
@@ -246,7 +273,9 @@ public final class OhmsCell {
     return new Value(Double.parseDouble(digits) * factor, halfDigit);
   }
 
+  /** Zeros before it say nothing; what then has more digits is beyond all numbers. */
   private static int exponent(String digits) {
-    return digits.length() > 4 ? 0 : Integer.parseInt(digits);
+    String number = digits.replaceFirst("^([+-]?)0+(?=\\d)", "$1");
+    return number.length() > 4 ? 0 : Integer.parseInt(number);
   }
 }

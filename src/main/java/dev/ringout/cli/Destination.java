@@ -1,12 +1,13 @@
 package dev.ringout.cli;
 
+import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.CharBuffer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Option;
@@ -41,10 +42,10 @@ final class Destination {
     if (file.isPresent()) {
       return output.write(
           file.get(),
-          beside -> {
-            try (Writer to = Files.newBufferedWriter(beside, StandardCharsets.UTF_8)) {
-              page.writeTo(to);
-            }
+          out -> {
+            Writer to = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+            page.writeTo(to);
+            to.flush();
           },
           force);
     }

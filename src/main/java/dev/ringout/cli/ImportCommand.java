@@ -338,7 +338,7 @@ final class ImportCommand implements Callable<Integer> {
       return ExitCode.NOT_UNDERSTOOD;
     }
     if (name.endsWith(".xlsx")) {
-      return output.write(file, beside -> OutFile.workbook(beside, sheets), force);
+      return output.write(file, out -> OutFile.workbook(out, sheets), force);
     }
     if (name.endsWith(".csv")) {
       if (result.hasMoreThanWires()) {
@@ -365,11 +365,11 @@ final class ImportCommand implements Callable<Integer> {
                   + " its harness: choose another folder");
       return ExitCode.CANNOT_WRITE;
     }
-    return output.write(file, beside -> OutFile.folder(beside, sheets), force);
+    return output.writeFolder(file, beside -> OutFile.folder(beside, sheets), force);
   }
 
   private int writeWires(Path file, List<OutSheet> sheets, ImportResult result) {
-    int written = output.write(file, beside -> OutFile.csv(beside, sheets.get(0)), force);
+    int written = output.write(file, out -> OutFile.csv(out, sheets.get(0)), force);
     List<String> others =
         sheets.stream()
             .skip(1)

@@ -1,14 +1,26 @@
 package dev.ringout.cli;
 
+import static java.nio.file.StandardOpenOption.CREATE_NEW;
+import static java.nio.file.StandardOpenOption.WRITE;
+
 import dev.ringout.jobs.Answer;
 import dev.ringout.words.ProblemText;
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintStream;
+import java.nio.channels.Channels;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileAttribute;
+import java.security.SecureRandom;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -17,6 +29,7 @@ import java.util.stream.Stream;
  * @param terminal whether results go to a terminal, which may show colours
  */
 record Output(PrintStream out, PrintStream err, boolean terminal) {
+  private static final int UNGUESSABLE_BYTES = 8;
 
   /** Whether colours are shown unless asked for: on a terminal alone, and not against NO_COLOR. */
   boolean showsColour() {
@@ -29,8 +42,7 @@ record Output(PrintStream out, PrintStream err, boolean terminal) {
    * @return {@link ExitCode#DONE}, or {@link ExitCode#CANNOT_WRITE} with the reason said
    */
   int write(Path file, String text, boolean overExisting) {
-    return write(
-        file, beside -> Files.writeString(beside, text, StandardCharsets.UTF_8), overExisting);
+    return write(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)), overExisting);
   }
 
   /** Says why a job has no result; gives the exit code. */
@@ -39,41 +51,108 @@ record Output(PrintStream out, PrintStream err, boolean terminal) {
     return answer.missing() ? ExitCode.MISSING_INPUT : ExitCode.NOT_UNDERSTOOD;
   }
 
-  /** Puts a result into a file, or into a folder that it makes. */
+  /** A result that is written to a file. */
   interface Content {
-    void writeTo(Path beside) throws IOException;
+    void writeTo(OutputStream out) throws IOException;
+  }
+
+  /** A result that is a folder, which it makes. */
+  interface FolderContent {
+    void writeTo(Path folder) throws IOException;
   }
 
   /**
-   * Writes a file, or a folder where the content makes one, beside its place and renames it.
+   * Writes a file beside its place and renames it. The file beside it is made here and written
+   * through no second name, so that in a folder of many people nobody can lead it elsewhere.
    *
    * @return {@link ExitCode#DONE}, or {@link ExitCode#CANNOT_WRITE} with the reason said
    */
   int write(Path file, Content content, boolean overExisting) {
+    return write(file, content, overExisting, List.of());
+  }
+
+  /** The same for a file that only its owner may read. */
+  int writeSecret(Path file, Content content, boolean overExisting) {
+    return write(file, content, overExisting, Secret.rights());
+  }
+
+  private int write(
+      Path file, Content content, boolean overExisting, List<FileAttribute<?>> rights) {
+    return write(
+        file,
+        overExisting,
+        beside -> {
+          try (OutputStream out =
+              new BufferedOutputStream(
+                  Channels.newOutputStream(
+                      Files.newByteChannel(
+                          beside,
+                          Set.of(CREATE_NEW, WRITE),
+                          rights.toArray(FileAttribute[]::new))))) {
+            content.writeTo(out);
+          }
+        });
+  }
+
+  /**
+   * Writes a folder beside its place and renames it.
+   *
+   * @return {@link ExitCode#DONE}, or {@link ExitCode#CANNOT_WRITE} with the reason said
+   */
+  int writeFolder(Path folder, FolderContent content, boolean overExisting) {
+    return write(folder, overExisting, content);
+  }
+
+  private int write(Path to, boolean overExisting, FolderContent content) {
     try {
-      if (Files.exists(file) && !overExisting) {
-        throw new FileAlreadyExistsException(file.toString());
+      if (Files.exists(to) && !overExisting) {
+        throw new FileAlreadyExistsException(to.toString());
       }
-      Path folder = file.toAbsolutePath().getParent();
-      Path beside = Files.createTempFile(folder, ".ringout", ".part");
-      Files.delete(beside);
+      Path beside = beside(to);
       try {
         content.writeTo(beside);
-        if (Files.isDirectory(file) && !Files.isSymbolicLink(file)) {
-          replaceFiles(beside, file);
+        if (Files.isDirectory(to) && !Files.isSymbolicLink(to)) {
+          replaceFiles(beside, to);
+        } else if (overExisting) {
+          Files.move(beside, to, StandardCopyOption.REPLACE_EXISTING);
         } else {
-          Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
+          moveToNothing(beside, to);
         }
       } finally {
         deleteAll(beside);
       }
       return ExitCode.DONE;
     } catch (FileAlreadyExistsException e) {
-      err.println("ringout: " + file + " exists; write over it with --force");
+      err.println("ringout: " + to + " exists; write over it with --force");
     } catch (IOException e) {
-      err.println("ringout: " + file + " can't be written: " + e.getMessage());
+      err.println("ringout: " + to + " can't be written: " + e.getMessage());
     }
     return ExitCode.CANNOT_WRITE;
+  }
+
+  /** A name that nobody knows before. */
+  private static Path beside(Path to) {
+    byte[] random = new byte[UNGUESSABLE_BYTES];
+    new SecureRandom().nextBytes(random);
+    return to.toAbsolutePath()
+        .resolveSibling(".ringout" + HexFormat.of().formatHex(random) + ".part");
+  }
+
+  /** A link can be made only where there is nothing, whoever writes there at the same time. */
+  private static void moveToNothing(Path beside, Path to) throws IOException {
+    if (Files.isRegularFile(beside, LinkOption.NOFOLLOW_LINKS)) {
+      try {
+        Files.createLink(to, beside);
+        return;
+      } catch (FileAlreadyExistsException e) {
+        throw e;
+      } catch (IOException | UnsupportedOperationException e) {
+        // Not every file system has links: those of USB sticks do not.
+        Files.move(beside, to);
+        return;
+      }
+    }
+    Files.move(beside, to);
   }
 
   /** Files of the folder that the result does not have stay: they are the user's. */
@@ -89,7 +168,7 @@ record Output(PrintStream out, PrintStream err, boolean terminal) {
   }
 
   private static void deleteAll(Path beside) throws IOException {
-    if (Files.isDirectory(beside)) {
+    if (Files.isDirectory(beside, LinkOption.NOFOLLOW_LINKS)) {
       try (Stream<Path> files = Files.list(beside)) {
         for (Path path : files.toList()) {
           Files.delete(path);

@@ -22,6 +22,8 @@ import dev.ringout.units.Text;
 import dev.ringout.words.ProblemText;
 import dev.ringout.words.SealSentences;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.KeyPair;
@@ -82,7 +84,7 @@ final class ReportCommand implements Callable<Integer> {
   private PaperSize paper = PaperSize.A4;
 
   @Option(
-      names = "--date",
+      names = OptionNames.DATE,
       paramLabel = "DAY",
       description =
           "The day of the test, such as 2027-03-31; else the last day that the readings give.")
@@ -130,8 +132,10 @@ final class ReportCommand implements Callable<Integer> {
   @Option(
       names = "--key",
       paramLabel = "PUB",
-      description = "With --verify: the public key that is trusted.")
-  private Optional<Path> trusted = Optional.empty();
+      description =
+          "With --verify and --continues: a public key that is trusted. May be given more than"
+              + " once.")
+  private List<Path> trusted = new ArrayList<>();
 
   @Option(
       names = "--new-key",
@@ -170,13 +174,9 @@ final class ReportCommand implements Callable<Integer> {
       return ExitCode.CANNOT_WRITE;
     }
     int code =
-        output.write(
+        output.writeSecret(
             key,
-            beside -> {
-              // Made for its owner alone before anything is in it.
-              Secret.create(beside);
-              Files.writeString(beside, Keys.pem(pair.getPrivate()));
-            },
+            out -> out.write(Keys.pem(pair.getPrivate()).getBytes(StandardCharsets.US_ASCII)),
             force);
     if (code == ExitCode.DONE) {
       code = output.write(open, Keys.pem(pair.getPublic()), force);
@@ -185,12 +185,13 @@ final class ReportCommand implements Callable<Integer> {
       output
           .out()
           .println(
-              "Keep "
-                  + key
-                  + " secret; give "
-                  + open
-                  + " to whoever checks. Fingerprint "
-                  + Keys.fingerprint(pair.getPublic()));
+              Text.visible(
+                  "Keep "
+                      + key
+                      + " secret; give "
+                      + open
+                      + " to whoever checks. Fingerprint "
+                      + Keys.fingerprint(pair.getPublic())));
     }
     return code;
   }
@@ -213,7 +214,7 @@ final class ReportCommand implements Callable<Integer> {
             unit.of(harnessPath, readingsFiles, touched, tables),
             waivers,
             date,
-            continues.map(one -> new RecordJob.Before(one, sameUnit)),
+            continues.map(one -> new RecordJob.Before(one, sameUnit, trusted)),
             done,
             sealKey,
             to);
@@ -224,32 +225,36 @@ final class ReportCommand implements Callable<Integer> {
 
   private int write(Path to, String name, Path sealFile, Answer.Given<RecordJob.Result> answer) {
     output.err().print(ProblemText.write(answer.problems()));
-    int code = write(to, name, answer.value().content());
-    return code == ExitCode.DONE ? seal(answer.value(), to, sealFile) : code;
+    List<String> digest = new ArrayList<>();
+    int code =
+        output.write(
+            to,
+            out -> {
+              // Sealed is what was written, whatever lies there afterwards.
+              Digest.OfWritten written = new Digest.OfWritten(out);
+              write(written, name, answer.value().content());
+              written.flush();
+              digest.add(written.sha256());
+            },
+            force);
+    return code == ExitCode.DONE ? seal(answer.value(), digest.get(0), sealFile) : code;
   }
 
-  private int write(Path to, String name, RecordContent record) {
+  private void write(OutputStream out, String name, RecordContent record) throws IOException {
     if (name.endsWith(".html")) {
-      return output.write(to, RecordHtml.write(record, paper), force);
+      out.write(RecordHtml.write(record, paper).getBytes(StandardCharsets.UTF_8));
+    } else if (name.endsWith(".pdf")) {
+      PdfFile.writeTagged(out, RecordHtml.forPaper(record, paper));
+    } else {
+      PrintForm form = PrintForm.tested(record.title(), paper);
+      OutFile.workbook(out, RecordSheets.of(record), form);
     }
-    if (name.endsWith(".pdf")) {
-      return output.write(
-          to, beside -> PdfFile.writeTagged(beside, RecordHtml.forPaper(record, paper)), force);
-    }
-    PrintForm form = PrintForm.tested(record.title(), paper);
-    return output.write(
-        to, beside -> OutFile.workbook(beside, RecordSheets.of(record), form), force);
   }
 
-  private int seal(RecordJob.Result result, Path to, Path sealFile) {
-    try {
-      int code = output.write(sealFile, result.seal(Digest.of(to)), force);
-      if (code != ExitCode.DONE) {
-        return code;
-      }
-    } catch (IOException e) {
-      output.err().println("ringout: " + to + " can't be read again: " + e.getMessage());
-      return ExitCode.CANNOT_WRITE;
+  private int seal(RecordJob.Result result, String digest, Path sealFile) {
+    int code = output.write(sealFile, result.seal(digest), force);
+    if (code != ExitCode.DONE) {
+      return code;
     }
     result
         .key()

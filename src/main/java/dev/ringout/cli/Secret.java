@@ -1,22 +1,19 @@
 package dev.ringout.cli;
 
-import java.io.IOException;
 import java.nio.file.FileSystems;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
 
 /** Files that only their owner may read. */
 final class Secret {
   private Secret() {}
 
-  /** Makes an empty file; where the system knows no such rights, with its own. */
-  static void create(Path file) throws IOException {
-    if (FileSystems.getDefault().supportedFileAttributeViews().contains("posix")) {
-      Files.createFile(
-          file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
-    } else {
-      Files.createFile(file);
-    }
+  /** With which rights such a file is made; where the system knows no such rights, with its own. */
+  static List<FileAttribute<?>> rights() {
+    return FileSystems.getDefault().supportedFileAttributeViews().contains("posix")
+        ? List.of(
+            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")))
+        : List.of();
   }
 }

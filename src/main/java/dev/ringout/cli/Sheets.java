@@ -78,8 +78,7 @@ final class Sheets {
       return output.write(to, SheetsHtml.write(form, sheets), force);
     }
     if (name.endsWith(".pdf")) {
-      return output.write(
-          to, beside -> PdfFile.write(beside, SheetsHtml.write(form, sheets)), force);
+      return output.write(to, out -> PdfFile.write(out, SheetsHtml.write(form, sheets)), force);
     }
     return writeTable(
         output,
@@ -109,11 +108,11 @@ final class Sheets {
       String forms) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     if (name.endsWith(".xlsx")) {
-      return output.write(file, beside -> OutFile.workbook(beside, sheets, form), force);
+      return output.write(file, out -> OutFile.workbook(out, sheets, form), force);
     }
     if (name.matches(".*\\.[a-z]{2,4}")) {
       throw new ParameterException(spec.commandLine(), "-o " + file + ": " + forms);
     }
-    return output.write(file, beside -> OutFile.folder(beside, sheets), force);
+    return output.writeFolder(file, beside -> OutFile.folder(beside, sheets), force);
   }
 }

@@ -1,6 +1,7 @@
 package dev.ringout.cli;
 
 import dev.ringout.jobs.UnitRequest;
+import dev.ringout.source.OptionNames;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Option;
@@ -8,7 +9,7 @@ import picocli.CommandLine.Option;
 /** What was opened and touched since readings were taken, as it is told on the command line. */
 final class Touched {
   @Option(
-      names = "--touched",
+      names = OptionNames.TOUCHED,
       paramLabel = "WIRE",
       split = ",",
       description =
@@ -17,7 +18,7 @@ final class Touched {
   private List<String> wires = new ArrayList<>();
 
   @Option(
-      names = "--opened",
+      names = OptionNames.OPENED,
       paramLabel = "ITEM",
       split = ",",
       description = "These items were opened: what is at them is to be read again.")

@@ -23,6 +23,11 @@ record GapVerdict(MeterReading reading) implements Measured.Cases<Verdict> {
   }
 
   @Override
+  public Verdict belowZero(Measured.BelowZero below) {
+    return Verdict.notJudged(new NotJudged.BelowZero(below));
+  }
+
+  @Override
   public Verdict moreThan(Measured.MoreThan more) {
     return high().moreThan(more);
   }

@@ -49,6 +49,11 @@ record InsulationVerdict(InsulationLimit limit, Limits limits) implements Measur
   }
 
   @Override
+  public Verdict belowZero(Measured.BelowZero below) {
+    return Verdict.notJudged(new NotJudged.BelowZero(below));
+  }
+
+  @Override
   public Verdict moreThan(Measured.MoreThan more) {
     return high().moreThan(more);
   }

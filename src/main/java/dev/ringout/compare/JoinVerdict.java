@@ -23,6 +23,10 @@ record JoinVerdict(MeterReading reading) implements Measured.Cases<Verdict> {
     if (observed == Observed.JOINED && reading.isTooCoarse(value, limitOhms())) {
       return reading.tooCoarse(value);
     }
+    if (observed == Observed.JOINED && reading.isLessThanLeads(value)) {
+      return Verdict.notJudged(
+          new NotJudged.LessThanLeads(value, reading.limit().leads().lowOhms()));
+    }
     return Verdict.of(
         observed,
         switch (observed) {
@@ -30,6 +34,11 @@ record JoinVerdict(MeterReading reading) implements Measured.Cases<Verdict> {
           case APART -> Outcome.OPEN;
           case RESISTIVE, UNKNOWN -> Outcome.RESISTIVE;
         });
+  }
+
+  @Override
+  public Verdict belowZero(Measured.BelowZero below) {
+    return Verdict.notJudged(new NotJudged.BelowZero(below));
   }
 
   @Override

@@ -89,6 +89,11 @@ public record Judged(
     }
 
     @Override
+    public Double belowZero(Measured.BelowZero measured) {
+      return 0.0;
+    }
+
+    @Override
     public Double moreThan(Measured.MoreThan measured) {
       return measured.ohms();
     }

@@ -31,6 +31,15 @@ record MeterReading(Meter meter, JoinLimit limit, OhmsRange seen, Limits limits)
     return ShownByOhms.isTooCoarse(value, meter, limitOhms);
   }
 
+  /**
+   * Whether a value is less than half of what the leads alone have: with them taken off it would be
+   * below zero, however they were held. What wires account for decides where that is known.
+   */
+  boolean isLessThanLeads(Value value) {
+    return !limit.expected().isKnown()
+        && value.ohms() + meter.uncertaintyOhms(value) < limit.leads().lowOhms() / 2;
+  }
+
   Verdict tooCoarse(Value value) {
     return Verdict.notJudged(
         new NotJudged.TooCoarse(value.ohms(), value.ohms() + meter.uncertaintyOhms(value)));

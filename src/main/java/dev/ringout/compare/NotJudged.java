@@ -19,6 +19,22 @@ public sealed interface NotJudged {
     }
   }
 
+  /** Below zero, which no resistance is. */
+  record BelowZero(Measured measured) implements NotJudged {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.belowZero(this);
+    }
+  }
+
+  /** Less than the leads alone have, which are said to be in the readings. */
+  record LessThanLeads(Measured measured, double leadOhms) implements NotJudged {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.lessThanLeads(this);
+    }
+  }
+
   /** A word where a join's value is due. */
   record WordForJoin(Measured measured, double limitOhms) implements NotJudged {
     @Override
@@ -168,6 +184,12 @@ public sealed interface NotJudged {
   interface Cases<T> {
     /** See {@link BeyondRange}. */
     T beyondRange(BeyondRange reason);
+
+    /** See {@link BelowZero}. */
+    T belowZero(BelowZero reason);
+
+    /** See {@link LessThanLeads}. */
+    T lessThanLeads(LessThanLeads reason);
 
     /** See {@link WordForJoin}. */
     T wordForJoin(WordForJoin reason);

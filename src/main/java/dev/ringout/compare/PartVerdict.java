@@ -44,6 +44,11 @@ record PartVerdict(MeterReading reading, ThroughParts expected, List<Part> parts
   }
 
   @Override
+  public Verdict belowZero(Measured.BelowZero below) {
+    return Verdict.notJudged(new NotJudged.BelowZero(below));
+  }
+
+  @Override
   public Verdict moreThan(Measured.MoreThan more) {
     return expected.mayBeOpen() ? open().moreThan(more) : above(more, more.ohms());
   }

@@ -39,8 +39,9 @@ record Standing(List<Judged> inForce, List<Replaced> replaced) {
 
   /**
    * The last one measured: by their days where they differ, then by their times, else by order.
-   * What stands in one row was measured at once: there the failing one stands. Of a step that was
-   * never measured the first: it is named once, however often the sheet asks for it.
+   * What stands in one row was measured at once: there the failing one stands, or one below zero,
+   * for with the leads exchanged the same voltage reads as a resistance. Of a step that was never
+   * measured the first: it is named once, however often the sheet asks for it.
    */
   private static Judged standing(List<Judged> same, JobOfReading jobs) {
     if (same.size() == 1) {
@@ -54,10 +55,16 @@ record Standing(List<Judged> inForce, List<Replaced> replaced) {
     if (last.outcome().fails()) {
       return last;
     }
-    return made.stream()
-        .filter(one -> one.outcome().fails() && isInRowOf(one, last))
+    List<Judged> atOnce = made.stream().filter(one -> isInRowOf(one, last)).toList();
+    return atOnce.stream()
+        .filter(one -> one.outcome().fails())
         .findFirst()
+        .or(() -> atOnce.stream().filter(Standing::isBelowZero).findFirst())
         .orElse(last);
+  }
+
+  private static boolean isBelowZero(Judged judged) {
+    return judged.reading().measured().isBelowZero();
   }
 
   private static boolean isInRowOf(Judged one, Judged other) {

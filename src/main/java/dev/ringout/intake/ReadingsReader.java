@@ -307,7 +307,7 @@ public final class ReadingsReader {
       return understood(entry, column, text, unit)
           .map(
               measured -> {
-                if (isWord(measured) || (!isBelowZero(measured) && count++ < MOST_KNOWN)) {
+                if (isWord(measured) || (!measured.isBelowZero() && count++ < MOST_KNOWN)) {
                   ofUnit.put(text, measured);
                 }
                 return measured;
@@ -319,12 +319,13 @@ public final class ReadingsReader {
       Optional<Measured> measured =
           entry.take(
               column.name(), OhmsCell.reading(text, unit.isEmpty() && insulation ? "MΩ" : unit));
-      if (measured.filter(Values::isBelowZero).isPresent()) {
-        if (insulation) {
-          entry.error(column.name(), "an insulation reading can't be negative: " + text, "");
-          return Optional.empty();
-        }
-        entry.warning(column.name(), text + " is below zero: the leads were nulled too far", "");
+      if (measured.filter(Measured::isBelowZero).isPresent()) {
+        entry.warning(
+            column.name(),
+            text
+                + " is below zero and proves nothing: is there voltage on the circuit? Take it for"
+                + " live until it is shown dead; else null the leads, and read again",
+            "");
       }
       return measured.map(one -> one.within(rangeOhms));
     }
@@ -332,10 +333,6 @@ public final class ReadingsReader {
     /** There are few ways to write one, however many rows do. */
     private static boolean isWord(Measured measured) {
       return measured.isOverRange() || measured.isWord();
-    }
-
-    private static boolean isBelowZero(Measured measured) {
-      return measured.value().filter(value -> value.ohms() < 0).isPresent();
     }
   }
 

@@ -71,7 +71,7 @@ public final class CheckJob {
   private static CheckResult checked(
       Request request, UnitAtHand unit, Map<String, ReadingSet> others, Inputs inputs)
       throws WrongRequest {
-    Tables tables = OwnTables.over(request.unit().ownTables());
+    Tables tables = OwnTables.over(request.unit().ownTables(), inputs);
     Map<String, CheckResult> checked = new LinkedHashMap<>();
     others.forEach(
         (file, other) ->

@@ -15,25 +15,30 @@ import dev.ringout.readings.ReadingSet;
 import dev.ringout.seal.Digest;
 import dev.ringout.seal.Seal;
 import dev.ringout.sheet.TabularFile;
+import dev.ringout.source.FileBytes;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problems;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
+import dev.ringout.standards.Tables;
 import dev.ringout.units.Text;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Inputs from files, with every problem of all of them. */
 public final class FileInputs implements Inputs {
   private final Problems problems = new Problems();
   private final Map<String, Integer> timesNamed = new HashMap<>();
+  private final Map<Path, String> digests = new LinkedHashMap<>();
   private boolean missing;
 
   /**
@@ -147,15 +152,47 @@ public final class FileInputs implements Inputs {
   }
 
   @Override
-  public List<Seal.Named> digests(List<Path> files, Path folder) throws IOException {
-    List<Seal.Named> digests = new ArrayList<>();
-    for (Path file : files) {
-      for (Map.Entry<Path, String> entry : Digest.ofFileOrFolder(file).entrySet()) {
-        Path way = folder.relativize(entry.getKey().toAbsolutePath().normalize());
-        digests.add(new Seal.Named(way.toString().replace('\\', '/'), entry.getValue()));
-      }
+  public Tables tables(Path folder) throws Tables.Unusable {
+    return Tables.with(folder, this::readOnce);
+  }
+
+  /** What is judged is what is digested: nothing is read again for its digest. */
+  private FileBytes readOnce(Path file) throws IOException {
+    FileBytes bytes = FileBytes.read(file);
+    String digest = Digest.of(bytes.open());
+    String before = digests.putIfAbsent(whole(file), digest);
+    if (before != null && !before.equals(digest)) {
+      throw new IOException("it was changed while it was read");
     }
-    return digests;
+    return bytes;
+  }
+
+  private static Path whole(Path file) {
+    return file.toAbsolutePath().normalize();
+  }
+
+  @Override
+  public Sealed sealed(List<Path> inputs, Path folder) {
+    Set<Seal.Named> files = new LinkedHashSet<>();
+    Set<String> folders = new LinkedHashSet<>();
+    for (Path input : inputs) {
+      Path whole = whole(input);
+      if (!digests.containsKey(whole)) {
+        folders.add(way(folder, whole));
+      }
+      digests.forEach(
+          (file, digest) -> {
+            if (file.equals(whole) || whole.equals(file.getParent())) {
+              files.add(new Seal.Named(way(folder, file), digest));
+            }
+          });
+    }
+    return new Sealed(List.copyOf(files), List.copyOf(folders));
+  }
+
+  private static String way(Path folder, Path file) {
+    String way = folder.relativize(file).toString().replace('\\', '/');
+    return way.isEmpty() ? "." : way;
   }
 
   private interface Use<T> {
@@ -165,7 +202,7 @@ public final class FileInputs implements Inputs {
   /** What is made of a file, or nothing where it can't be used; why is among the problems. */
   private <T> Optional<T> open(Path file, Use<T> use) {
     String name = shownName(file);
-    try (TabularFile table = TabularFile.open(file, name, problems)) {
+    try (TabularFile table = TabularFile.open(file, name, problems, this::readOnce)) {
       return Optional.of(use.of(table, name));
     } catch (UnusableInput e) {
       report(e);

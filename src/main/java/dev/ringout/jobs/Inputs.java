@@ -8,7 +8,7 @@ import dev.ringout.imports.list.Words;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.seal.Seal;
 import dev.ringout.source.Problems;
-import java.io.IOException;
+import dev.ringout.standards.Tables;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -53,10 +53,29 @@ public interface Inputs {
   List<Waiver> waivers(Path file);
 
   /**
-   * The digest of everything that inputs consist of, each by its way from a folder: so a folder can
-   * be moved as a whole.
+   * The published tables with a user's own laid over them.
    *
-   * @throws IOException where one can't be read again
+   * @throws Tables.Unusable where they can't be used
    */
-  List<Seal.Named> digests(List<Path> inputs, Path folder) throws IOException;
+  Tables tables(Path folder) throws Tables.Unusable;
+
+  /**
+   * What inputs were made of when they were read, each by its way from a folder: so a folder can be
+   * moved as a whole.
+   */
+  Sealed sealed(List<Path> inputs, Path folder);
+
+  /**
+   * What inputs were made of.
+   *
+   * @param files with the digests of the bytes that were read
+   * @param folders of which every table was read
+   */
+  record Sealed(List<Seal.Named> files, List<String> folders) {
+    /** What is given can't be changed afterwards. */
+    public Sealed {
+      files = List.copyOf(files);
+      folders = List.copyOf(folders);
+    }
+  }
 }

@@ -14,18 +14,20 @@ import dev.ringout.seal.Keys;
 import dev.ringout.seal.Objection;
 import dev.ringout.seal.Seal;
 import dev.ringout.seal.TestedUnit;
+import dev.ringout.source.OptionNames;
 import dev.ringout.source.Place;
 import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
 import dev.ringout.words.ObjectionSentences;
 import dev.ringout.work.SleeveText;
 import dev.ringout.work.WorkPapers;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.security.KeyPair;
+import java.security.PublicKey;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -76,15 +78,39 @@ public final class RecordJob {
    *
    * @param sameUnit whether somebody vouches that it is of the same unit and list, where its seal
    *     does not say so
+   * @param trusted public keys whose signatures of it count, beside that of the key to seal with
    */
-  public record Before(Path record, boolean sameUnit) {}
+  public record Before(Path record, boolean sameUnit, List<Path> trusted) {
+    /** What is given can't be changed afterwards. */
+    public Before {
+      trusted = List.copyOf(trusted);
+    }
+
+    /** A record for which nobody vouches, signed by nobody or with the key of this one. */
+    public static Before of(Path record) {
+      return new Before(record, false, List.of());
+    }
+  }
 
   /**
    * A record to write, and what is needed to seal it once it is written.
    *
    * @param content the same for a page, a PDF and a workbook
+   * @param folders of which every table was an input, by their ways from the record's folder
+   * @param said what was said of the unit beside the files
    */
-  public record Result(TestRecord record, RecordContent content, Optional<KeyPair> key, Path to) {
+  public record Result(
+      TestRecord record,
+      RecordContent content,
+      List<String> folders,
+      List<Seal.Said> said,
+      Optional<KeyPair> key,
+      Path to) {
+    /** What is given can't be changed afterwards. */
+    public Result {
+      folders = List.copyOf(folders);
+      said = List.copyOf(said);
+    }
 
     /** The text of the seal, signed where there is a key. */
     public String seal(String sha256OfWritten) {
@@ -95,6 +121,8 @@ public final class RecordJob {
               content.digest(),
               Optional.of(UnitOfTest.of(record.result().harness(), record.result().readings())),
               record.inputs(),
+              folders,
+              said,
               record.program(),
               record.result().verdict().word(),
               record.earlier(),
@@ -113,11 +141,11 @@ public final class RecordJob {
   public static Answer<Result> run(Request request, Inputs inputs) throws WrongRequest, Stopped {
     Optional<KeyPair> key = Optional.empty();
     if (request.key().isPresent()) {
-      key = Optional.of(keyPair(request.key().get()));
+      key = Optional.of(keyPair(request.key().get(), inputs));
     }
-    Optional<Seal> before = Optional.empty();
+    Optional<SealFile> before = Optional.empty();
     if (request.before().isPresent()) {
-      before = Optional.of(VerifyJob.unchanged(request.before().get().record()));
+      before = Optional.of(before(request.before().get(), key, request.to()));
     }
     Optional<UnitAtHand> unit = UnitAtHand.read(request.unit(), inputs);
     List<Waiver> waivers = request.waivers().map(inputs::waivers).orElse(List.of());
@@ -131,14 +159,29 @@ public final class RecordJob {
     }
     TestRecord record;
     try {
-      record = record(request, unit.get(), waivers, before, earlier, inputs);
+      record = record(request, unit.get(), waivers, before.map(SealFile::seal), earlier, inputs);
     } catch (WrongRequest e) {
       throw e.after(inputs);
     }
-    return Answer.of(new Result(record, RecordContent.of(record), key, request.to()), inputs);
+    return Answer.of(
+        new Result(
+            record,
+            RecordContent.of(record),
+            sealed(request, inputs).folders(),
+            said(request),
+            key,
+            request.to()),
+        inputs);
   }
 
-  private static KeyPair keyPair(Path file) throws WrongRequest {
+  private static KeyPair keyPair(Path file, Inputs inputs) throws WrongRequest {
+    if (Keys.isOpenToOthers(file)) {
+      inputs
+          .problems()
+          .warning(
+              Place.of(inputs.shownName(file)),
+              "may be read by others than its owner, and who has it can sign in your name");
+    }
     try {
       return Keys.pair(file);
     } catch (Keys.Unusable e) {
@@ -146,9 +189,30 @@ public final class RecordJob {
     }
   }
 
+  /**
+   * The record before, as it may be continued: it, and all that this record tells of what was
+   * before, is signed with it.
+   */
+  private static SealFile before(Before before, Optional<KeyPair> key, Path to)
+      throws WrongRequest, Stopped {
+    List<PublicKey> known = new ArrayList<>(VerifyJob.keys(before.trusted()));
+    key.map(KeyPair::getPublic).ifPresent(known::add);
+    SealFile file = SealFile.toContinue(before.record(), known);
+    String name = String.valueOf(to.getFileName());
+    if (file.isNamed(name)) {
+      throw Stopped.notUnderstood(
+          before.record()
+              + " or a record before it is called "
+              + name
+              + " too; they are to lie beside each other, so give this one another name");
+    }
+    return file;
+  }
+
   /** The records before this one; what keeps it from continuing them is among the problems. */
   private static List<Seal.Earlier> earlier(
-      Seal before, Request request, UnitAtHand unit, Inputs inputs) {
+      SealFile sealed, Request request, UnitAtHand unit, Inputs inputs) {
+    Seal before = sealed.seal();
     TestedUnit.Continuation continuation =
         UnitOfTest.of(unit.harness(), unit.readings())
             .after(
@@ -169,14 +233,37 @@ public final class RecordJob {
               objection.about() == Objection.About.LIST ? ofList : ofUnit,
               ObjectionSentences.of(objection));
     }
+    warnOfForks(sealed, request, inputs);
     List<Seal.Earlier> earlier = new ArrayList<>(before.earlier());
     earlier.add(
         new Seal.Earlier(
             before.record().name(),
             before.record().sha256(),
             before.verdict(),
+            sealed.sha256(),
             continuation.vouchedFor()));
     return List.copyOf(earlier);
+  }
+
+  /** Of two retests of one record each would tell less than all. */
+  private static void warnOfForks(SealFile before, Request request, Inputs inputs) {
+    String to = String.valueOf(request.to().getFileName());
+    Set<Path> folders = new LinkedHashSet<>();
+    folders.add(VerifyJob.folderOf(request.to()));
+    request.before().map(Before::record).map(VerifyJob::folderOf).ifPresent(folders::add);
+    for (Path folder : folders) {
+      for (String other : Chain.alreadyContinuing(folder, before, to)) {
+        inputs
+            .problems()
+            .warning(
+                Place.of(before.seal().record().name()),
+                "is continued already by "
+                    + other
+                    + ": a record that goes on from "
+                    + before.seal().record().name()
+                    + " too makes two histories of one unit");
+      }
+    }
   }
 
   private static TestRecord record(
@@ -186,8 +273,8 @@ public final class RecordJob {
       Optional<Seal> before,
       List<Seal.Earlier> earlier,
       Inputs inputs)
-      throws WrongRequest, Stopped {
-    Tables tables = OwnTables.over(request.unit().ownTables());
+      throws WrongRequest {
+    Tables tables = OwnTables.over(request.unit().ownTables(), inputs);
     CopperWire copper = CopperWire.published();
     CheckResult result =
         CheckResult.of(
@@ -199,7 +286,7 @@ public final class RecordJob {
         result,
         Review.of(result.circuit(), tables, copper, waivers, day),
         day,
-        digests(request, inputs),
+        sealed(request, inputs).files(),
         earlier,
         before.map(Seal::failed).orElse(List.of()),
         notes,
@@ -223,14 +310,30 @@ public final class RecordJob {
     return sources;
   }
 
-  private static List<Seal.Named> digests(Request request, Inputs inputs) throws Stopped {
-    List<Path> files = new ArrayList<>(List.of(request.unit().list()));
-    files.addAll(request.unit().readings());
+  private static Inputs.Sealed sealed(Request request, Inputs inputs) {
+    List<Path> files = new ArrayList<>(request.unit().named());
     request.waivers().ifPresent(files::add);
-    try {
-      return inputs.digests(files, VerifyJob.folderOf(request.to()));
-    } catch (IOException e) {
-      throw Stopped.missing("an input can't be read again: " + e.getMessage());
+    request.unit().ownTables().ifPresent(files::add);
+    return inputs.sealed(files, VerifyJob.folderOf(request.to()));
+  }
+
+  /** What was said beside the files, as far as the verdict may rest on it. */
+  private static List<Seal.Said> said(Request request) {
+    List<Seal.Said> said = new ArrayList<>();
+    request.unit().said().serialNumber().ifPresent(one -> say(said, OptionNames.SERIAL, one));
+    if (request.unit().said().anyRevision()) {
+      say(said, OptionNames.ANY_REVISION, "");
     }
+    request.unit().touched().wires().forEach(one -> say(said, OptionNames.TOUCHED, one));
+    request.unit().touched().items().forEach(one -> say(said, OptionNames.OPENED, one));
+    request.date().ifPresent(one -> say(said, OptionNames.DATE, one.toString()));
+    if (request.before().filter(Before::sameUnit).isPresent()) {
+      say(said, OptionNames.SAME_UNIT, "");
+    }
+    return List.copyOf(said);
+  }
+
+  private static void say(List<Seal.Said> said, String option, String value) {
+    said.add(new Seal.Said(option, value));
   }
 }

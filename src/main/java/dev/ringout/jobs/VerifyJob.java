@@ -8,15 +8,19 @@ import dev.ringout.seal.Seal;
 import dev.ringout.seal.SealFinding;
 import dev.ringout.seal.SealFinding.Kind;
 import dev.ringout.seal.SealFinding.State;
+import dev.ringout.source.FileBytes;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.security.PublicKey;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** Says whether a record and all that it was made from are as they were sealed. */
 public final class VerifyJob {
@@ -30,15 +34,20 @@ public final class VerifyJob {
   /**
    * What is asked.
    *
-   * @param trusted the public key that is trusted
+   * @param trusted the public keys that are trusted
    */
-  public record Request(Path record, Optional<Path> trusted) {}
+  public record Request(Path record, List<Path> trusted) {
+    /** What is given can't be changed afterwards. */
+    public Request {
+      trusted = List.copyOf(trusted);
+    }
+  }
 
   /** Everything that was looked at, in order. */
   public record Result(List<SealFinding> findings) {
     /** Whether everything is as it was sealed, and could be shown to be. */
     public boolean isAsSealed() {
-      return findings.stream().allMatch(finding -> finding.state() == State.AS_SEALED);
+      return !has(State.DIFFERS) && !has(State.NOT_SHOWN);
     }
 
     /** Whether anything at all is in this state, whatever the rest is. */
@@ -49,7 +58,7 @@ public final class VerifyJob {
 
   /** The seal's file of a record. */
   public static Path sealOf(Path record) {
-    return record.resolveSibling(record.getFileName() + ".seal");
+    return SealFile.of(record);
   }
 
   static Path folderOf(Path record) {
@@ -64,53 +73,28 @@ public final class VerifyJob {
    * @throws Stopped where there is no record or no seal
    */
   public static Result run(Request request) throws WrongRequest, Stopped {
-    Optional<PublicKey> key = Optional.empty();
-    if (request.trusted().isPresent()) {
-      key = Optional.of(trusted(request.trusted().get()));
-    }
-    Seal.Read read = read(request.record());
+    List<PublicKey> keys = keys(request.trusted());
+    SealFile file = SealFile.ofRecord(request.record());
     VerifyJob job = new VerifyJob(request.record());
-    job.signature(read, key);
-    job.record(read.seal());
-    for (Seal.Named input : read.seal().inputs()) {
-      job.file(
-          input.name(),
-          input.sha256(),
-          new OfFile(
-              Kind.INPUT_SAME, Kind.INPUT_OTHER_BYTES, Kind.INPUT_MISSING, Kind.INPUT_UNREADABLE));
-    }
-    for (Seal.Earlier earlier : read.seal().earlier()) {
-      job.file(
-          earlier.name(),
-          earlier.sha256(),
-          new OfFile(
-              Kind.EARLIER_SAME,
-              Kind.EARLIER_OTHER_BYTES,
-              Kind.EARLIER_MISSING,
-              Kind.EARLIER_UNREADABLE));
-    }
+    job.signature(file.read(), keys);
+    job.record(file.seal());
+    file.seal().inputs().forEach(job::input);
+    file.seal().folders().forEach(folder -> job.folder(folder, file.seal().inputs()));
+    job.findings.addAll(Chain.walk(folderOf(request.record()), file, keys));
     return new Result(List.copyOf(job.findings));
   }
 
   /**
-   * The seal of an earlier record that is as it was sealed.
+   * Public keys by their files.
    *
-   * @throws Stopped where it is not
+   * @throws WrongRequest where one is none
    */
-  static Seal unchanged(Path record) throws Stopped {
-    Seal.Read read = read(record);
-    try {
-      boolean asSealed = Digest.of(record).equals(read.seal().record().sha256());
-      boolean signedWell = read.signature().isEmpty() || read.isSignedWell();
-      boolean shown = EmbeddedDigest.of(record).filter(read.seal().content()::equals).isPresent();
-      if (asSealed && signedWell && shown) {
-        return read.seal();
-      }
-    } catch (IOException e) {
-      throw Stopped.notUnderstood(record + " can't be read: " + e.getMessage());
+  static List<PublicKey> keys(List<Path> files) throws WrongRequest {
+    List<PublicKey> keys = new ArrayList<>();
+    for (Path file : files) {
+      keys.add(trusted(file));
     }
-    throw Stopped.notUnderstood(
-        record + " is not as it was sealed, so nothing can continue it; see --verify");
+    return keys;
   }
 
   private void add(Kind kind, String about) {
@@ -125,26 +109,9 @@ public final class VerifyJob {
     }
   }
 
-  private static Seal.Read read(Path record) throws Stopped {
-    Path sealFile = sealOf(record);
-    if (!Files.exists(record)) {
-      throw Stopped.missing(record + " is missing");
-    }
-    if (!Files.exists(sealFile)) {
-      throw Stopped.notUnderstood(sealFile + " is missing: nothing tells what was sealed");
-    }
-    try {
-      return Seal.read(Files.readString(sealFile));
-    } catch (IOException e) {
-      throw Stopped.notUnderstood(sealFile + " can't be read: " + e.getMessage());
-    } catch (Seal.Unusable e) {
-      throw Stopped.notUnderstood(sealFile + " is no seal: " + e.getMessage());
-    }
-  }
-
-  private void signature(Seal.Read read, Optional<PublicKey> trusted) {
+  private void signature(Seal.Read read, List<PublicKey> trusted) {
     if (read.signature().isEmpty() || read.key().isEmpty()) {
-      add(trusted.isPresent() ? Kind.SIGNATURE_MISSING : Kind.NOT_SIGNED, "");
+      add(trusted.isEmpty() ? Kind.NOT_SIGNED : Kind.SIGNATURE_MISSING, "");
       return;
     }
     PublicKey key = read.key().get();
@@ -153,7 +120,7 @@ public final class VerifyJob {
       kind = Kind.SIGNATURE_WRONG;
     } else if (trusted.isEmpty()) {
       kind = Kind.SIGNATURE_BY_A_KEY_NOT_GIVEN;
-    } else if (!Arrays.equals(trusted.get().getEncoded(), key.getEncoded())) {
+    } else if (trusted.stream().noneMatch(key::equals)) {
       kind = Kind.SIGNATURE_BY_ANOTHER_KEY;
     } else {
       kind = Kind.SIGNATURE_GOOD;
@@ -167,9 +134,14 @@ public final class VerifyJob {
       if (!name.equals(seal.record().name())) {
         findings.add(new SealFinding(Kind.SEAL_OF_ANOTHER_RECORD, seal.record().name(), name));
       }
-      boolean same = Digest.of(record).equals(seal.record().sha256());
-      add(same ? Kind.RECORD_SAME : Kind.RECORD_OTHER_BYTES, name);
-      Optional<String> printed = EmbeddedDigest.of(record);
+      FileBytes bytes = FileBytes.read(record);
+      if (!Digest.of(bytes.open()).equals(seal.record().sha256())) {
+        // Whatever it shows now says nothing of what was sealed.
+        add(Kind.RECORD_OTHER_BYTES, name);
+        return;
+      }
+      add(Kind.RECORD_SAME, name);
+      Optional<String> printed = EmbeddedDigest.of(bytes);
       if (printed.isEmpty()) {
         add(Kind.DIGEST_NOT_SHOWN, "");
       } else {
@@ -180,19 +152,49 @@ public final class VerifyJob {
     }
   }
 
-  /** What may be found of a file beside the record. */
-  private record OfFile(Kind same, Kind otherBytes, Kind missing, Kind unreadable) {}
-
-  private void file(String way, String sha256, OfFile kinds) {
+  private void input(Seal.Named input) {
+    String way = input.name();
     try {
       Path file = folderOf(record).resolve(way).normalize();
       if (!Files.isRegularFile(file)) {
-        add(kinds.missing(), way);
+        add(Kind.INPUT_MISSING, way);
       } else {
-        add(Digest.of(file).equals(sha256) ? kinds.same() : kinds.otherBytes(), way);
+        boolean same = Digest.of(file).equals(input.sha256());
+        add(same ? Kind.INPUT_SAME : Kind.INPUT_OTHER_BYTES, way);
       }
     } catch (IOException | InvalidPathException e) {
-      findings.add(new SealFinding(kinds.unreadable(), way, String.valueOf(e.getMessage())));
+      unreadable(way, e);
     }
+  }
+
+  /** A table that lies beside those that were read would be read with them the next time. */
+  private void folder(String way, List<Seal.Named> inputs) {
+    try {
+      Path folder = folderOf(record).resolve(way).normalize();
+      if (!Files.isDirectory(folder)) {
+        add(Kind.INPUT_MISSING, way);
+        return;
+      }
+      Set<Path> known = new HashSet<>();
+      for (Seal.Named input : inputs) {
+        known.add(folderOf(record).resolve(input.name()).normalize());
+      }
+      try (Stream<Path> inside = Files.list(folder)) {
+        inside
+            .filter(file -> isTable(file) && !known.contains(file.normalize()))
+            .sorted()
+            .forEach(file -> add(Kind.INPUT_ADDED, way + "/" + file.getFileName()));
+      }
+    } catch (IOException | InvalidPathException e) {
+      unreadable(way, e);
+    }
+  }
+
+  private static boolean isTable(Path file) {
+    return String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT).endsWith(".csv");
+  }
+
+  private void unreadable(String way, Exception e) {
+    findings.add(new SealFinding(Kind.INPUT_UNREADABLE, way, String.valueOf(e.getMessage())));
   }
 }

@@ -30,6 +30,18 @@ final class NotJudgedJson implements NotJudged.Cases<Reason> {
   }
 
   @Override
+  public Reason belowZero(NotJudged.BelowZero reason) {
+    return Reason.of("below-zero").with("value", reason.measured().text());
+  }
+
+  @Override
+  public Reason lessThanLeads(NotJudged.LessThanLeads reason) {
+    return Reason.of("less-than-leads")
+        .with("value", reason.measured().text())
+        .with("leadOhms", reason.leadOhms());
+  }
+
+  @Override
   public Reason wordForJoin(NotJudged.WordForJoin reason) {
     return Reason.of("word-for-join")
         .with("value", reason.measured().text())

@@ -27,18 +27,19 @@ public final class PdfFile {
   private PdfFile() {}
 
   /** Writes the file. */
-  public static void write(Path file, String html) throws IOException {
-    write(file, html, new PdfRendererBuilder());
+  public static void write(OutputStream out, String html) throws IOException {
+    write(out, html, new PdfRendererBuilder());
   }
 
   /** Writes the file with its headings and tables tagged (PDF/UA, ISO 14289-1). */
-  public static void writeTagged(Path file, String html) throws IOException {
+  public static void writeTagged(OutputStream out, String html) throws IOException {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.usePdfUaAccessibility(true);
-    write(file, html, builder);
+    write(out, html, builder);
   }
 
-  private static void write(Path file, String html, PdfRendererBuilder builder) throws IOException {
+  private static void write(OutputStream out, String html, PdfRendererBuilder builder)
+      throws IOException {
     XRLog.setLoggingEnabled(false);
     builder.useFont(PdfFile::font, "Liberation Sans");
     builder.withHtmlContent(html, null);
@@ -54,15 +55,14 @@ public final class PdfFile {
           FontStyle.NORMAL,
           true,
           Set.of(FSFontUseCase.SVG));
-      render(builder, file);
+      render(builder, out);
     } finally {
       Files.deleteIfExists(fontFile);
     }
   }
 
-  private static void render(PdfRendererBuilder builder, Path file) throws IOException {
-    try (OutputStream out = Files.newOutputStream(file);
-        PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+  private static void render(PdfRendererBuilder builder, OutputStream out) throws IOException {
+    try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
       renderer.createPDFWithoutClosing();
       PDDocument document = renderer.getPdfDocument();
       PDDocumentInformation information = document.getDocumentInformation();

@@ -25,6 +25,11 @@ public sealed interface Measured {
     return Optional.empty();
   }
 
+  /** Whether it is below zero, which no resistance is. */
+  default boolean isBelowZero() {
+    return false;
+  }
+
   /** What it was more than; absent where the meter said no such thing. */
   default Optional<MoreThan> moreThan() {
     return Optional.empty();
@@ -104,6 +109,30 @@ public sealed interface Measured {
     @Override
     public String text() {
       return Ohms.text(ohms);
+    }
+  }
+
+  /**
+   * Below zero, or less than a number that is. No resistance is: something else drove the meter,
+   * such as voltage on the circuit, or its leads were nulled too far. Of the two sides it says
+   * nothing, so it is no number to anyone who asks for one.
+   *
+   * @param shown as shown to the user
+   */
+  record BelowZero(double ohms, String shown) implements Measured {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.belowZero(this);
+    }
+
+    @Override
+    public boolean isBelowZero() {
+      return true;
+    }
+
+    @Override
+    public String text() {
+      return shown;
     }
   }
 
@@ -254,6 +283,9 @@ public sealed interface Measured {
   interface Cases<T> {
     /** See {@link Value}. */
     T value(Value measured);
+
+    /** See {@link BelowZero}. */
+    T belowZero(BelowZero measured);
 
     /** See {@link MoreThan}. */
     T moreThan(MoreThan measured);

@@ -1,9 +1,9 @@
 package dev.ringout.record;
 
 import dev.ringout.sheet.SheetTexts;
+import dev.ringout.source.FileBytes;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -22,6 +22,11 @@ public final class EmbeddedDigest {
 
   /** The digest, where the record shows one. */
   public static Optional<String> of(Path record) throws IOException {
+    return of(FileBytes.read(record));
+  }
+
+  /** The digest, where a record that was read shows one. */
+  public static Optional<String> of(FileBytes record) throws IOException {
     Matcher shown = SHOWN.matcher(text(record));
     String last = "";
     while (shown.find()) {
@@ -32,10 +37,10 @@ public final class EmbeddedDigest {
         : Optional.of(last.substring(0, HEX_DIGITS));
   }
 
-  private static String text(Path record) throws IOException {
-    String name = String.valueOf(record.getFileName()).toLowerCase(Locale.ROOT);
+  private static String text(FileBytes record) throws IOException {
+    String name = record.name().toLowerCase(Locale.ROOT);
     if (name.endsWith(".pdf")) {
-      try (PDDocument document = Loader.loadPDF(record.toFile())) {
+      try (PDDocument document = Loader.loadPDF(record.open().readAllBytes())) {
         PDFTextStripper last = new PDFTextStripper();
         last.setStartPage(document.getNumberOfPages());
         return last.getText(document);
@@ -47,6 +52,6 @@ public final class EmbeddedDigest {
     if (name.endsWith(".xlsx")) {
       return SheetTexts.of(record);
     }
-    return Files.readString(record, StandardCharsets.UTF_8);
+    return StandardCharsets.UTF_8.newDecoder().decode(record.buffer()).toString();
   }
 }

@@ -1,5 +1,6 @@
 package dev.ringout.seal;
 
+import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -7,13 +8,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.DigestInputStream;
+import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 
 /** SHA-256 (FIPS 180-4) in hexadecimal. */
 public final class Digest {
@@ -24,32 +22,50 @@ public final class Digest {
     return hex(sha256().digest(text.getBytes(StandardCharsets.UTF_8)));
   }
 
+  /** The digest of bytes. */
+  public static String of(byte[] bytes) {
+    return hex(sha256().digest(bytes));
+  }
+
   /** The digest of a file. */
   public static String of(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      return of(in);
+    }
+  }
+
+  /** The digest of what was read. */
+  public static String of(InputStream read) throws IOException {
     MessageDigest digest = sha256();
-    try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
+    try (InputStream in = new DigestInputStream(read, digest)) {
       in.transferTo(OutputStream.nullOutputStream());
     }
     return hex(digest.digest());
   }
 
-  /**
-   * The digests of a file, or of every file in a folder.
-   *
-   * @return file to digest, files of a folder in the order of their names
-   */
-  public static Map<Path, String> ofFileOrFolder(Path path) throws IOException {
-    List<Path> files = List.of(path);
-    if (Files.isDirectory(path)) {
-      try (Stream<Path> inside = Files.list(path)) {
-        files = inside.filter(Files::isRegularFile).sorted().toList();
-      }
+  /** The digest of what goes by on its way into another stream, for as long as it is written to. */
+  public static final class OfWritten extends FilterOutputStream {
+    private final MessageDigest digest;
+
+    /** What goes into a stream. */
+    public OfWritten(OutputStream out) {
+      this(out, Digest.sha256());
     }
-    Map<Path, String> digests = new LinkedHashMap<>();
-    for (Path file : files) {
-      digests.put(file, of(file));
+
+    private OfWritten(OutputStream out, MessageDigest digest) {
+      super(new DigestOutputStream(out, digest));
+      this.digest = digest;
     }
-    return digests;
+
+    @Override
+    public void write(byte[] bytes, int offset, int length) throws IOException {
+      out.write(bytes, offset, length);
+    }
+
+    /** The digest of all that was written. */
+    public String sha256() {
+      return hex(digest.digest());
+    }
   }
 
   private static String hex(byte[] bytes) {

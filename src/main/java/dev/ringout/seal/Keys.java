@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
 import java.security.GeneralSecurityException;
 import java.security.KeyFactory;
 import java.security.KeyPair;
@@ -14,12 +15,41 @@ import java.security.Signature;
 import java.security.spec.PKCS8EncodedKeySpec;
 import java.security.spec.X509EncodedKeySpec;
 import java.util.Base64;
+import java.util.HexFormat;
+import java.util.Set;
 
 /** Ed25519 keys (RFC 8032) in PEM files (RFC 7468, RFC 8410), and signatures by them. */
 public final class Keys {
   private static final String ALGORITHM = "Ed25519";
   private static final String PRIVATE = "PRIVATE KEY";
   private static final String PUBLIC = "PUBLIC KEY";
+
+  /** What is signed to see whether two keys are a pair. */
+  private static final String PROBE = "ringout";
+
+  /**
+   * The points of small order of the curve (RFC 8032, 5.1), in every encoding: one signature by
+   * such a key holds for many texts, so none is anybody's. Written from memory; a test computes
+   * them.
+   */
+  private static final Set<String> SMALL_ORDER =
+      Set.of(
+          "0000000000000000000000000000000000000000000000000000000000000000",
+          "0000000000000000000000000000000000000000000000000000000000000080",
+          "0100000000000000000000000000000000000000000000000000000000000000",
+          "0100000000000000000000000000000000000000000000000000000000000080",
+          "26e8958fc2b227b045c3f489f2ef98f0d5dfac05d3c63339b13802886d53fc05",
+          "26e8958fc2b227b045c3f489f2ef98f0d5dfac05d3c63339b13802886d53fc85",
+          "c7176a703d4dd84fba3c0b760d10670f2a2053fa2c39ccc64ec7fd7792ac037a",
+          "c7176a703d4dd84fba3c0b760d10670f2a2053fa2c39ccc64ec7fd7792ac03fa",
+          "ecffffffffffffffffffffffffffffffffffffffffffffffffffffffffffff7f",
+          "ecffffffffffffffffffffffffffffffffffffffffffffffffffffffffffffff",
+          "edffffffffffffffffffffffffffffffffffffffffffffffffffffffffffff7f",
+          "edffffffffffffffffffffffffffffffffffffffffffffffffffffffffffffff",
+          "eeffffffffffffffffffffffffffffffffffffffffffffffffffffffffffff7f",
+          "eeffffffffffffffffffffffffffffffffffffffffffffffffffffffffffffff");
+
+  private static final int POINT_BYTES = 32;
 
   private Keys() {}
 
@@ -80,7 +110,18 @@ public final class Keys {
   }
 
   static PublicKey publicKey(byte[] encoded) throws GeneralSecurityException {
-    return KeyFactory.getInstance(ALGORITHM).generatePublic(new X509EncodedKeySpec(encoded));
+    PublicKey key =
+        KeyFactory.getInstance(ALGORITHM).generatePublic(new X509EncodedKeySpec(encoded));
+    if (SMALL_ORDER.contains(point(encoded)) || SMALL_ORDER.contains(point(key.getEncoded()))) {
+      throw new GeneralSecurityException("a key of small order");
+    }
+    return key;
+  }
+
+  /** The last bytes of an encoding are the point (RFC 8410, 4). */
+  private static String point(byte[] encoded) {
+    return HexFormat.of()
+        .formatHex(encoded, Math.max(0, encoded.length - POINT_BYTES), encoded.length);
   }
 
   private static byte[] bytes(Path file, String what) throws Unusable {
@@ -104,8 +145,26 @@ public final class Keys {
    */
   public static KeyPair pair(Path privateFile) throws Unusable {
     PrivateKey secret = privateKey(privateFile);
-    return new KeyPair(
-        publicKey(privateFile.resolveSibling(privateFile.getFileName() + ".pub")), secret);
+    Path open = privateFile.resolveSibling(privateFile.getFileName() + ".pub");
+    KeyPair pair = new KeyPair(publicKey(open), secret);
+    if (!verify(PROBE, sign(PROBE, secret), pair.getPublic())) {
+      throw new Unusable(open + " is not the public key of " + privateFile);
+    }
+    return pair;
+  }
+
+  /** Whether others than its owner may read a file, as far as the system tells. */
+  public static boolean isOpenToOthers(Path file) {
+    try {
+      return Files.getPosixFilePermissions(file).stream()
+          .anyMatch(
+              right ->
+                  right == PosixFilePermission.GROUP_READ
+                      || right == PosixFilePermission.OTHERS_READ);
+    } catch (IOException | UnsupportedOperationException e) {
+      // Where a system knows no such rights, it has others that are not looked at.
+      return false;
+    }
   }
 
   /** A signature of a text in UTF-8. */
@@ -132,9 +191,12 @@ public final class Keys {
     }
   }
 
-  /** By what a key is known: the SHA-256 of its encoding, in groups that can be read aloud. */
+  /**
+   * By what a key is known: the first half of the SHA-256 of its encoding (DER, RFC 8410), in
+   * groups that can be read aloud.
+   */
   public static String fingerprint(PublicKey key) {
-    String hex = Digest.of(Base64.getEncoder().encodeToString(key.getEncoded()));
+    String hex = Digest.of(key.getEncoded());
     return hex.substring(0, 32).replaceAll("(.{4})(?=.)", "$1 ");
   }
 }

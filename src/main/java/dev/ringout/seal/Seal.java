@@ -9,8 +9,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What stands beside a record: digests of the record and of everything it was made from, the
- * records before it, the values that failed first; and a signature over all of it.
+ * What stands beside a record: digests of the record and of everything it was made from, what was
+ * said of the unit besides, the records before it, the values that failed first; and a signature
+ * over all of it.
  *
  * <p>As text: a line for each fact, its parts parted by tabs, the first line {@value #FORMAT}. The
  * signature is over the lines before its own.
@@ -19,6 +20,8 @@ import java.util.Optional;
  * @param content the digest that is printed in the record
  * @param unit which unit the record is of; absent in seals of the time before it stood in them
  * @param inputs files by their paths from the record's folder, and digests
+ * @param folders folders of which every table was an input: no other lay there
+ * @param said what was said of the unit beside the files
  * @param program name and version
  * @param verdict of the record
  * @param earlier the records that this one continues, the first first
@@ -30,6 +33,8 @@ public record Seal(
     String content,
     Optional<TestedUnit> unit,
     List<Named> inputs,
+    List<String> folders,
+    List<Said> said,
     String program,
     String verdict,
     List<Earlier> earlier,
@@ -41,12 +46,18 @@ public record Seal(
   /** A file by its name, and its digest. */
   public record Named(String name, String sha256) {}
 
+  /** Something that somebody said on the command line and that a verdict may rest on. */
+  public record Said(String option, String value) {}
+
   /**
    * A record before this one.
    *
+   * @param sealSha256 the digest of its seal as it was when it was continued; empty in seals of the
+   *     time before
    * @param vouchedFor whether its seal did not say of which unit it is, and somebody vouched for it
    */
-  public record Earlier(String name, String sha256, String verdict, boolean vouchedFor) {}
+  public record Earlier(
+      String name, String sha256, String verdict, String sealSha256, boolean vouchedFor) {}
 
   /**
    * A value that failed.
@@ -88,14 +99,19 @@ public record Seal(
     unit.ifPresent(
         one -> line(text, "unit", one.serialNumber(), one.title(), one.drawing(), one.revision()));
     inputs.forEach(input -> line(text, "input", input.name(), input.sha256()));
+    folders.forEach(folder -> line(text, "folder", folder));
+    said.forEach(one -> line(text, "said", one.option(), one.value()));
     line(text, "program", program);
     line(text, "verdict", verdict);
     for (Earlier one : earlier) {
-      if (one.vouchedFor()) {
-        line(text, "earlier", one.name(), one.sha256(), one.verdict(), VOUCHED);
-      } else {
-        line(text, "earlier", one.name(), one.sha256(), one.verdict());
+      List<String> parts = new ArrayList<>(List.of(one.name(), one.sha256(), one.verdict()));
+      if (!one.sealSha256().isEmpty()) {
+        parts.add(one.sealSha256());
       }
+      if (one.vouchedFor()) {
+        parts.add(VOUCHED);
+      }
+      line(text, "earlier", parts.toArray(String[]::new));
     }
     failed.forEach(
         one -> line(text, "failed", one.inRecord(), one.kind(), one.subject(), one.value()));
@@ -105,14 +121,22 @@ public record Seal(
 
   /** The seal with a signature. */
   public String signed(KeyPair pair) {
-    StringBuilder text = new StringBuilder(text());
-    line(text, "key", Base64.getEncoder().encodeToString(pair.getPublic().getEncoded()));
-    String signed = text.toString();
-    line(
-        text,
-        "signature",
-        Base64.getEncoder().encodeToString(Keys.sign(signed, pair.getPrivate())));
-    return text.toString();
+    String signed = text() + keyLine(pair.getPublic());
+    return signed + signatureLine(Keys.sign(signed, pair.getPrivate()));
+  }
+
+  private static String keyLine(PublicKey key) {
+    return line("key", Base64.getEncoder().encodeToString(key.getEncoded()));
+  }
+
+  private static String signatureLine(byte[] signature) {
+    return line("signature", Base64.getEncoder().encodeToString(signature));
+  }
+
+  private static String line(String what, String part) {
+    StringBuilder line = new StringBuilder();
+    line(line, what, part);
+    return line.toString();
   }
 
   private static void line(StringBuilder text, String what, String... parts) {
@@ -143,7 +167,11 @@ public record Seal(
         signed.append(lines[i]).append('\n');
       }
     }
-    return new Read(reader.seal(), signed.toString(), reader.key, reader.signature);
+    Seal seal = reader.seal();
+    if (!text.equals(reader.written(seal))) {
+      throw new Unusable("it is not written as seals are");
+    }
+    return new Read(seal, signed.toString(), reader.key, reader.signature);
   }
 
   private static final class Reader {
@@ -151,6 +179,8 @@ public record Seal(
     private String content = "";
     private Optional<TestedUnit> unit = Optional.empty();
     private final List<Named> inputs = new ArrayList<>();
+    private final List<String> folders = new ArrayList<>();
+    private final List<Said> said = new ArrayList<>();
     private String program = "";
     private String verdict = "";
     private final List<Earlier> earlier = new ArrayList<>();
@@ -166,6 +196,8 @@ public record Seal(
           case "content" -> content = parts[1];
           case "unit" -> unit = Optional.of(new TestedUnit(parts[1], parts[2], parts[3], parts[4]));
           case "input" -> inputs.add(new Named(parts[1], parts[2]));
+          case "folder" -> folders.add(parts[1]);
+          case "said" -> said.add(new Said(parts[1], parts[2]));
           case "program" -> program = parts[1];
           case "verdict" -> verdict = parts[1];
           case "earlier" -> earlier.add(earlier(parts));
@@ -180,9 +212,20 @@ public record Seal(
       }
     }
 
+    /**
+     * The one text that says all this: an order of its own, a part more, another end of a line or
+     * other letters for the same bytes would be more than was sealed.
+     */
+    String written(Seal seal) {
+      return seal.text()
+          + key.map(Seal::keyLine).orElse("")
+          + signature.map(Seal::signatureLine).orElse("");
+    }
+
     private static Earlier earlier(String[] parts) {
-      boolean vouchedFor = parts.length > 4 && parts[4].equals(VOUCHED);
-      return new Earlier(parts[1], parts[2], parts[3], vouchedFor);
+      boolean vouchedFor = parts.length > 4 && parts[parts.length - 1].equals(VOUCHED);
+      boolean sealed = parts.length > 4 && !parts[4].equals(VOUCHED);
+      return new Earlier(parts[1], parts[2], parts[3], sealed ? parts[4] : "", vouchedFor);
     }
 
     Seal seal() throws Unusable {
@@ -194,6 +237,8 @@ public record Seal(
           content,
           unit,
           List.copyOf(inputs),
+          List.copyOf(folders),
+          List.copyOf(said),
           program,
           verdict,
           List.copyOf(earlier),

@@ -12,7 +12,9 @@ public record SealFinding(Kind kind, String about, String detail) {
   public enum State {
     AS_SEALED,
     DIFFERS,
-    NOT_SHOWN
+    NOT_SHOWN,
+    /** Nothing that was sealed, and worth knowing. */
+    NOTE
   }
 
   /** Every kind of finding. */
@@ -35,10 +37,41 @@ public record SealFinding(Kind kind, String about, String detail) {
     INPUT_OTHER_BYTES(State.DIFFERS),
     INPUT_MISSING(State.NOT_SHOWN),
     INPUT_UNREADABLE(State.NOT_SHOWN),
+    /** A table lies in a folder of which every table was an input, and was none. */
+    INPUT_ADDED(State.DIFFERS),
     EARLIER_SAME(State.AS_SEALED),
     EARLIER_OTHER_BYTES(State.DIFFERS),
     EARLIER_MISSING(State.NOT_SHOWN),
-    EARLIER_UNREADABLE(State.NOT_SHOWN);
+    EARLIER_UNREADABLE(State.NOT_SHOWN),
+    EARLIER_SEAL_SAME(State.AS_SEALED),
+    EARLIER_SEAL_OTHER_BYTES(State.DIFFERS),
+    EARLIER_SEAL_MISSING(State.NOT_SHOWN),
+    EARLIER_SEAL_UNUSABLE(State.DIFFERS),
+    /** This seal is of the time before seals held those before them. */
+    EARLIER_SEAL_NOT_HELD(State.NOT_SHOWN),
+    EARLIER_SIGNATURE_GOOD(State.AS_SEALED),
+    EARLIER_SIGNATURE_WRONG(State.DIFFERS),
+    EARLIER_SIGNATURE_BY_A_KEY_NOT_GIVEN(State.NOT_SHOWN),
+    /** The record that was asked for is signed, and vouches for one that is not. */
+    EARLIER_SIGNATURE_MISSING(State.DIFFERS),
+    EARLIER_NOT_SIGNED(State.NOT_SHOWN),
+    /** What the seal says of {@code about}, that one's own seal says too. */
+    HISTORY_SAME(State.AS_SEALED),
+    /** The seal beside {@code about} is of {@code detail}, or of other bytes. */
+    HISTORY_OTHER_RECORD(State.DIFFERS),
+    /** The verdict of {@code about} is {@code detail}. */
+    HISTORY_OTHER_VERDICT(State.DIFFERS),
+    HISTORY_OTHER_RECORDS_BEFORE(State.DIFFERS),
+    /** {@code detail} failed in {@code about} or before it, and is not kept. */
+    HISTORY_FAILED_VALUE_MISSING(State.DIFFERS),
+    HISTORY_OTHER_NOTES(State.DIFFERS),
+    /** {@code detail} goes on from {@code about}: the later one stands. */
+    CONTINUED(State.NOTE),
+    /** {@code detail} goes on from {@code about} too, and not by way of this record. */
+    FORKED(State.NOT_SHOWN),
+    FORKED_BY_A_KEY_NOT_GIVEN(State.NOTE),
+    /** {@code about} is of the same unit and list, and in no history with this record. */
+    UNIT_ELSEWHERE(State.NOTE);
 
     private final State state;
 

@@ -53,6 +53,13 @@ public record TestedUnit(String serialNumber, String title, String drawing, Stri
     return new Continuation(List.copyOf(objections), sameUnit && isUnsaid);
   }
 
+  /** Whether both name one unit of one list, whatever its revision. */
+  public boolean isSameUnitAs(TestedUnit other) {
+    return !serialNumber.isBlank()
+        && same(serialNumber, other.serialNumber)
+        && sameList(other).orElse(false);
+  }
+
   private Optional<Objection> ofUnit(String name, TestedUnit before, boolean sameUnit) {
     if (before.serialNumber.isBlank()) {
       return sameUnit ? Optional.empty() : Optional.of(new Objection.NumberNotStated(name));

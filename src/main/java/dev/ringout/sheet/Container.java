@@ -1,9 +1,6 @@
 package dev.ringout.sheet;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import dev.ringout.source.FileBytes;
 import java.util.HexFormat;
 
 /** What a file is packed in, by its first bytes and never by its name. */
@@ -23,12 +20,8 @@ enum Container {
     this.begins = begins;
   }
 
-  static Container of(Path path) throws IOException {
-    try (InputStream in = Files.newInputStream(path)) {
-      String first = HexFormat.of().formatHex(in.readNBytes(LONGEST));
-      return first.startsWith(ZIP.begins)
-          ? ZIP
-          : first.startsWith(COMPOUND.begins) ? COMPOUND : NONE;
-    }
+  static Container of(FileBytes file) {
+    String first = HexFormat.of().formatHex(file.first(LONGEST));
+    return first.startsWith(ZIP.begins) ? ZIP : first.startsWith(COMPOUND.begins) ? COMPOUND : NONE;
   }
 }

@@ -5,6 +5,7 @@ import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import dev.ringout.source.FileBytes;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problems;
 import dev.ringout.source.UnusableInput;
@@ -12,8 +13,8 @@ import dev.ringout.source.UnusableInput.Reason;
 import dev.ringout.units.Text;
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -43,11 +44,11 @@ final class CsvFiles implements TabularFile {
     this.single = single;
   }
 
-  static CsvFiles single(Path path, String shownName, Problems problems) throws IOException {
-    return new CsvFiles(List.of(CsvSheet.open(path, shownName, problems)), true);
+  static CsvFiles single(FileBytes file, String shownName, Problems problems) throws IOException {
+    return new CsvFiles(List.of(CsvSheet.open(file, shownName, problems)), true);
   }
 
-  static CsvFiles folder(Path folder, String shownName, Problems problems)
+  static CsvFiles folder(Path folder, String shownName, Problems problems, FileBytes.Reader reader)
       throws IOException, UnusableInput {
     List<Path> paths;
     try (Stream<Path> entries = Files.list(folder)) {
@@ -69,7 +70,7 @@ final class CsvFiles implements TabularFile {
         throw new UnusableInput(
             shownName + "/" + fileName(path), Reason.MISSING, "is no file that can be read");
       }
-      sheets.add(CsvSheet.open(path, shownName + "/" + fileName(path), problems));
+      sheets.add(CsvSheet.open(reader.read(path), shownName + "/" + fileName(path), problems));
     }
     return new CsvFiles(List.copyOf(sheets), false);
   }
@@ -79,16 +80,14 @@ final class CsvFiles implements TabularFile {
   }
 
   /** Whether a file can be text: no zero bytes but those of UTF-16, no other control characters. */
-  static boolean isText(Path path) throws IOException {
-    try (var in = Files.newInputStream(path)) {
-      byte[] head = in.readNBytes(4096);
-      int odd = 0;
-      for (byte one : head) {
-        odd += one >= 0 && one < ' ' && "\t\r\n\f".indexOf(one) < 0 ? 1 : 0;
-      }
-      boolean wide = CsvSheet.charset(path).name().startsWith("UTF-16");
-      return wide ? odd <= head.length / 2 : odd == 0;
+  static boolean isText(FileBytes file) {
+    byte[] head = file.first(4096);
+    int odd = 0;
+    for (byte one : head) {
+      odd += one >= 0 && one < ' ' && "\t\r\n\f".indexOf(one) < 0 ? 1 : 0;
     }
+    boolean wide = CsvSheet.charset(file).name().startsWith("UTF-16");
+    return wide ? odd <= head.length / 2 : odd == 0;
   }
 
   @Override
@@ -105,20 +104,20 @@ final class CsvFiles implements TabularFile {
   public void close() {}
 
   private record CsvSheet(
-      Path path, String shownName, Charset charset, char separator, boolean quotes)
+      FileBytes file, String shownName, Charset charset, char separator, boolean quotes)
       implements Sheet {
     private static final int LINES_LOOKED_AT = 50;
     private static final List<Character> SEPARATORS = List.of(',', ';', '\t');
 
-    static CsvSheet open(Path path, String shownName, Problems problems) throws IOException {
-      Charset charset = charset(path);
+    static CsvSheet open(FileBytes file, String shownName, Problems problems) throws IOException {
+      Charset charset = charset(file);
       if (charset.equals(WINDOWS_1252)) {
         problems.warning(
             Place.of(shownName),
             "is not UTF-8: read as Windows-1252; check that Ω and µ came through");
       }
       List<String> head = new ArrayList<>();
-      try (BufferedReader reader = reader(path, charset)) {
+      try (BufferedReader reader = reader(file, charset)) {
         String line = reader.readLine();
         while (line != null && head.size() < LINES_LOOKED_AT) {
           head.add(line);
@@ -126,7 +125,7 @@ final class CsvFiles implements TabularFile {
         }
       }
       char separator = separator(head);
-      return new CsvSheet(path, shownName, charset, separator, separator != '\t' || quoted(head));
+      return new CsvSheet(file, shownName, charset, separator, separator != '\t' || quoted(head));
     }
 
     /**
@@ -193,32 +192,32 @@ final class CsvFiles implements TabularFile {
           .allMatch(line -> line.chars().filter(character -> character == '"').count() % 2 == 0);
     }
 
-    private static Charset charset(Path path) throws IOException {
-      try (var in = Files.newInputStream(path)) {
-        byte[] head = in.readNBytes(64);
-        if (head.length >= 2) {
-          int mark = ((head[0] & 0xff) << 8) | (head[1] & 0xff);
-          if (mark == 0xfffe || mark == 0xfeff) {
-            return StandardCharsets.UTF_16;
-          }
-          if (head[0] != 0 && head[1] == 0) {
-            return StandardCharsets.UTF_16LE;
-          }
-          if (head[0] == 0 && head[1] != 0) {
-            return StandardCharsets.UTF_16BE;
-          }
+    private static Charset charset(FileBytes file) {
+      byte[] head = file.first(2);
+      if (head.length >= 2) {
+        int mark = ((head[0] & 0xff) << 8) | (head[1] & 0xff);
+        if (mark == 0xfffe || mark == 0xfeff) {
+          return StandardCharsets.UTF_16;
+        }
+        if (head[0] != 0 && head[1] == 0) {
+          return StandardCharsets.UTF_16LE;
+        }
+        if (head[0] == 0 && head[1] != 0) {
+          return StandardCharsets.UTF_16BE;
         }
       }
       try {
-        StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(Files.readAllBytes(path)));
+        StandardCharsets.UTF_8.newDecoder().decode(file.buffer());
         return StandardCharsets.UTF_8;
       } catch (CharacterCodingException e) {
         return WINDOWS_1252;
       }
     }
 
-    private static BufferedReader reader(Path path, Charset charset) throws IOException {
-      BufferedReader reader = Files.newBufferedReader(path, charset);
+    private static BufferedReader reader(FileBytes file, Charset charset) throws IOException {
+      // A letter that does not fit is an error, as it is where a file is read by its name.
+      BufferedReader reader =
+          new BufferedReader(new InputStreamReader(file.open(), charset.newDecoder()));
       reader.mark(1);
       if (reader.read() != '\uFEFF') {
         reader.reset();
@@ -228,9 +227,9 @@ final class CsvFiles implements TabularFile {
 
     @Override
     public String name() {
-      String file = Text.visible(fileName(path));
-      int dot = file.lastIndexOf('.');
-      return dot > 0 ? file.substring(0, dot) : file;
+      String name = Text.visible(file.name());
+      int dot = name.lastIndexOf('.');
+      return dot > 0 ? name.substring(0, dot) : name;
     }
 
     @Override
@@ -240,7 +239,7 @@ final class CsvFiles implements TabularFile {
 
     @Override
     public Surroundings forEachRow(Consumer<Row> each) throws UnusableInput {
-      try (BufferedReader in = reader(path, charset);
+      try (BufferedReader in = reader(file, charset);
           CsvReader<CsvRecord> csv =
               CsvReader.builder()
                   .fieldSeparator(separator)

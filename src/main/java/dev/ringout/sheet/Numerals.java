@@ -18,7 +18,10 @@ final class Numerals {
     if (shownAsDate && DateUtil.isValidExcelDate(number)) {
       return new Cell(Cell.Stored.DATE, dateText(number, dates1904));
     }
-    return new Cell(Cell.Stored.NUMBER, Numbers.plain(number));
+    // A damaged file may store what is no number, or is beyond all numbers.
+    return Double.isFinite(number)
+        ? new Cell(Cell.Stored.NUMBER, Numbers.plain(number))
+        : new Cell(Cell.Stored.ERROR, Double.toString(number));
   }
 
   private static String dateText(double number, boolean dates1904) {

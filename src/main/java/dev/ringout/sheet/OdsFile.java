@@ -5,19 +5,16 @@ import com.github.miachm.sods.Range;
 import com.github.miachm.sods.SpreadSheet;
 import dev.ringout.sheet.Surroundings.Merge;
 import dev.ringout.sheet.Surroundings.Spot;
+import dev.ringout.source.FileBytes;
 import dev.ringout.source.Place;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
-import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.time.Duration;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -27,9 +24,9 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipException;
-import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,6 +36,9 @@ import org.jspecify.annotations.Nullable;
 final class OdsFile implements TabularFile {
   private static final String TYPE = "application/vnd.oasis.opendocument.spreadsheet";
   private static final int LONGEST_TYPE = 128;
+  private static final String MIMETYPE = "mimetype";
+  private static final String CONTENT = "content.xml";
+  private static final int REPACKED_BESIDE = 1024;
 
   private final List<Sheet> sheets;
 
@@ -47,26 +47,30 @@ final class OdsFile implements TabularFile {
   }
 
   /** Whether a zip file says that it is one: in its entry {@code mimetype}. */
-  static boolean isOne(Path path) throws IOException {
-    try (ZipFile zip = new ZipFile(path.toFile())) {
-      ZipEntry type = zip.getEntry("mimetype");
-      if (type == null) {
+  static boolean isOne(FileBytes file) {
+    try {
+      ZipParts zip = new ZipParts(file);
+      if (!zip.has(MIMETYPE)) {
         return false;
       }
-      try (InputStream in = zip.getInputStream(type)) {
+      try (InputStream in = zip.open(MIMETYPE)) {
         String text = new String(in.readNBytes(LONGEST_TYPE), StandardCharsets.ISO_8859_1);
         return text.startsWith(TYPE);
       }
-    } catch (ZipException e) {
+    } catch (IOException e) {
       // A damaged zip is for the other readers to report.
       return false;
     }
   }
 
-  static OdsFile open(Path path, String shownName) throws UnusableInput {
+  static OdsFile open(FileBytes file, String shownName) throws UnusableInput {
     try {
-      SpreadSheet book = new SpreadSheet(path.toFile());
-      Map<String, OdsMarks.OfSheet> marks = OdsMarks.read(path);
+      byte[] content;
+      try (InputStream in = new ZipParts(file).open(CONTENT)) {
+        content = in.readAllBytes();
+      }
+      SpreadSheet book = new SpreadSheet(repacked(content));
+      Map<String, OdsMarks.OfSheet> marks = OdsMarks.read(content);
       List<Sheet> sheets = new ArrayList<>();
       for (var sheet : book.getSheets()) {
         sheets.add(
@@ -74,11 +78,36 @@ final class OdsFile implements TabularFile {
                 sheet, marks.getOrDefault(sheet.getName(), new OdsMarks.OfSheet()), shownName));
       }
       return new OdsFile(List.copyOf(sheets));
-    } catch (IOException | RuntimeException e) {
-      // The library answers damage with many kinds of exception; all mean the same to the user.
+    } catch (ZipParts.Bomb e) {
       throw new UnusableInput(
-          shownName, Reason.NOT_UNDERSTOOD, "is a damaged workbook: " + e.getMessage());
+          shownName,
+          Reason.NOT_UNDERSTOOD,
+          "unpacks to far more than a wire list would (a zip bomb?); not read");
+    } catch (IOException | RuntimeException e) {
+      throw damaged(shownName, e);
     }
+  }
+
+  /** The library answers damage with many kinds of exception; all mean the same to the user. */
+  private static UnusableInput damaged(String shownName, Exception e) {
+    return new UnusableInput(
+        shownName, Reason.NOT_UNDERSTOOD, "is a damaged workbook: " + e.getMessage());
+  }
+
+  /**
+   * The library takes a whole file, and every part that stands in it, named in its directory or
+   * not. It gets the one part of which the marks are read, so that both read the same.
+   */
+  private static InputStream repacked(byte[] content) throws IOException {
+    ByteArrayOutputStream file = new ByteArrayOutputStream(content.length + REPACKED_BESIDE);
+    try (ZipOutputStream zip = new ZipOutputStream(file)) {
+      zip.setLevel(Deflater.NO_COMPRESSION);
+      zip.putNextEntry(new ZipEntry(MIMETYPE));
+      zip.write(TYPE.getBytes(StandardCharsets.ISO_8859_1));
+      zip.putNextEntry(new ZipEntry(CONTENT));
+      zip.write(content);
+    }
+    return new ByteArrayInputStream(file.toByteArray());
   }
 
   @Override
@@ -104,7 +133,19 @@ final class OdsFile implements TabularFile {
     }
 
     @Override
-    public Surroundings forEachRow(Consumer<Row> each) {
+    public Surroundings forEachRow(Consumer<Row> each) throws UnusableInput {
+      List<Row> rows = new ArrayList<>();
+      Surroundings around;
+      try {
+        around = read(rows::add);
+      } catch (RuntimeException e) {
+        throw damaged(shownName, e);
+      }
+      rows.forEach(each);
+      return around;
+    }
+
+    private Surroundings read(Consumer<Row> each) {
       int rows = Math.min(sheet.getMaxRows(), marks.rows());
       int columns = Math.min(sheet.getMaxColumns(), marks.columns());
       boolean empty = rows <= 0 || columns <= 0;
@@ -141,12 +182,11 @@ final class OdsFile implements TabularFile {
     }
 
     private Cell cell(Spot spot, @Nullable Object value, @Nullable String formula) {
-      return marks.truth(spot).isEmpty()
-          ? cell(value, formula)
-              .in(marks.ink(spot))
-              .shownAs(marks.shown(spot))
-              .filled(marks.fill(spot))
-          : new Cell(Cell.Stored.BOOLEAN, marks.truth(spot));
+      return marks
+          .value(spot)
+          .orElseGet(() -> text(value, formula))
+          .in(marks.ink(spot))
+          .filled(marks.fill(spot));
     }
 
     private static Map<Spot, String> comments(Range all) {
@@ -203,23 +243,10 @@ final class OdsFile implements TabularFile {
       return List.copyOf(merges);
     }
 
-    private static Cell cell(@Nullable Object value, @Nullable String formula) {
+    /** What stores more than its text is not taken from the library, which reads it loosely. */
+    private static Cell text(@Nullable Object value, @Nullable String formula) {
       if (value == null) {
         return formula == null ? Cell.EMPTY : new Cell(Cell.Stored.UNCALCULATED, "");
-      }
-      if (value instanceof Number number) {
-        return new Cell(Cell.Stored.NUMBER, Numbers.plain(number.doubleValue()));
-      }
-      if (value instanceof Boolean truth) {
-        return new Cell(Cell.Stored.BOOLEAN, truth ? "TRUE" : "FALSE");
-      }
-      if (value instanceof LocalDate || value instanceof LocalDateTime) {
-        return new Cell(Cell.Stored.DATE, value.toString());
-      }
-      if (value instanceof Duration duration) {
-        return new Cell(
-            Cell.Stored.DATE,
-            LocalTime.ofSecondOfDay(Math.floorMod(duration.toSeconds(), 86_400L)).toString());
       }
       String text = value.toString();
       return text.startsWith("#") && text.matches("#(REF!|N/A|NAME\\?|VALUE!|DIV/0!|NUM!|NULL!)")

@@ -2,19 +2,16 @@ package dev.ringout.sheet;
 
 import dev.ringout.sheet.Cell.Ink;
 import dev.ringout.sheet.Surroundings.Spot;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Consumer;
-import java.util.regex.Pattern;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.poi.util.XMLHelper;
 import org.xml.sax.Attributes;
@@ -34,17 +31,13 @@ final class OdsMarks extends DefaultHandler {
   /** Blanks filled over and over are decoration. */
   private static final int MOST_BLANK_FILLS = 16;
 
-  /** A number with what no one reads as a unit: signs, brackets, groups of digits, an exponent. */
-  private static final Pattern NUMBER_SHOWN =
-      Pattern.compile(
-          "[\\s\\p{Zs}\\p{Sc}()+\u2212-]*[0-9.,'\\p{Zs}]*[0-9][0-9.,'\\p{Zs}]*(?:E[+-]?[0-9]+)?[\\s\\p{Zs}\\p{Sc})%-]*");
-
   private final Map<String, OfSheet> sheets = new HashMap<>();
   private final Map<String, Style> styles = new HashMap<>();
   private final Map<String, String> fills = new HashMap<>();
   private final List<String> columnStyles = new ArrayList<>();
   private final StringBuilder left = new StringBuilder();
   private final StringBuilder shown = new StringBuilder();
+  private final Map<String, String> values = new HashMap<>();
   private OfSheet sheet = new OfSheet();
   private String styleName = "";
   private String cellStyle = "";
@@ -54,7 +47,6 @@ final class OdsMarks extends DefaultHandler {
   private int column;
   private int cellRepeats;
   private boolean holdsSomething;
-  private boolean number;
   private boolean filterButtons;
   private boolean inText;
   private boolean anyText;
@@ -65,12 +57,20 @@ final class OdsMarks extends DefaultHandler {
     static final Style PLAIN = new Style(false, false);
   }
 
+  /** One cell stands for more cells than any list has that is read here. */
+  static final class TooManyRepeats extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    TooManyRepeats() {
+      super("a cell that is not blank stands there more than " + MOST_REPEATS + " times over");
+    }
+  }
+
   /** The marks of one sheet. */
   static final class OfSheet {
     private final Map<Spot, Ink> inks = new HashMap<>();
     private final Map<Spot, String> fills = new HashMap<>();
-    private final Map<Spot, String> truths = new HashMap<>();
-    private final Map<Spot, String> shown = new HashMap<>();
+    private final Map<Spot, Cell> values = new HashMap<>();
     private final SortedSet<Integer> hiddenRows = new TreeSet<>();
     private boolean filtered;
     private int rows;
@@ -85,14 +85,9 @@ final class OdsMarks extends DefaultHandler {
       return fills.getOrDefault(spot, FillColours.NONE);
     }
 
-    /** TRUE or FALSE where the cell shows it, though it stores a number; else empty. */
-    String truth(Spot spot) {
-      return truths.getOrDefault(spot, "");
-    }
-
-    /** What is shown of a number, where that says more or less than the number; else empty. */
-    String shown(Spot spot) {
-      return shown.getOrDefault(spot, "");
+    /** What a cell stores, in plain ink; absent where that is its text or nothing. */
+    Optional<Cell> value(Spot spot) {
+      return Optional.ofNullable(values.get(spot));
     }
 
     /** Rows that a filter or a person has hidden. */
@@ -116,18 +111,12 @@ final class OdsMarks extends DefaultHandler {
   }
 
   /** Reads the marks of every sheet, by the sheets' names. */
-  static Map<String, OfSheet> read(Path path) throws IOException {
-    try (ZipFile zip = new ZipFile(path.toFile())) {
-      ZipEntry content = zip.getEntry("content.xml");
-      if (content == null) {
-        throw new IOException("it has no content.xml");
-      }
+  static Map<String, OfSheet> read(byte[] content) throws IOException {
+    try {
       OdsMarks marks = new OdsMarks();
-      try (InputStream in = zip.getInputStream(content)) {
-        XMLReader xml = XMLHelper.newXMLReader();
-        xml.setContentHandler(marks);
-        xml.parse(new InputSource(in));
-      }
+      XMLReader xml = XMLHelper.newXMLReader();
+      xml.setContentHandler(marks);
+      xml.parse(new InputSource(new ByteArrayInputStream(content)));
       if (marks.filterButtons) {
         marks.sheets.values().forEach(one -> one.filtered = true);
       }
@@ -217,7 +206,12 @@ final class OdsMarks extends DefaultHandler {
             || attributes.getValue("table:formula") != null;
     left.setLength(0);
     shown.setLength(0);
-    number = "float".equals(attributes.getValue("office:value-type"));
+    values.clear();
+    for (int i = 0; i < attributes.getLength(); i++) {
+      if (attributes.getQName(i).startsWith("office:")) {
+        values.put(attributes.getQName(i), attributes.getValue(i));
+      }
+    }
     spanStyle = "";
     anyText = false;
     anyStruck = false;
@@ -265,12 +259,18 @@ final class OdsMarks extends DefaultHandler {
 
   private void endCell() {
     if (holdsSomething || anyText) {
+      if (rowRepeats > MOST_REPEATS || cellRepeats > MOST_REPEATS) {
+        // What stands in the last of them would be known to the library alone.
+        throw new TooManyRepeats();
+      }
       sheet.rows = Math.max(sheet.rows, row + Math.min(rowRepeats, MOST_REPEATS));
       sheet.columns = Math.max(sheet.columns, column + Math.min(cellRepeats, MOST_REPEATS));
     }
     String text = shown.toString();
-    if (number && (text.equals("TRUE") || text.equals("FALSE"))) {
-      sheet.truths.put(new Spot(row + 1, column + 1), text);
+    Optional<Cell> value = OdsValue.cell(name -> values.getOrDefault(name, ""), text);
+    if (value.isPresent()) {
+      OfSheet stored = sheet;
+      eachSpot(spot -> stored.values.put(spot, value.get()));
     }
     if (anyText && (anyStruck || anyRed)) {
       Ink ink = anyStruck ? new Ink(true, left.toString(), anyRed) : Ink.RED;
@@ -282,10 +282,6 @@ final class OdsMarks extends DefaultHandler {
     if (!fill.isEmpty() && (holdsSomething || anyText || alone)) {
       OfSheet marked = sheet;
       eachSpot(spot -> marked.fills.put(spot, fill));
-    }
-    if (number && !text.isBlank() && !NUMBER_SHOWN.matcher(text).matches()) {
-      OfSheet marked = sheet;
-      eachSpot(spot -> marked.shown.put(spot, text));
     }
     column += cellRepeats;
   }

@@ -1,7 +1,12 @@
 package dev.ringout.sheet;
 
+import static java.nio.file.StandardOpenOption.CREATE_NEW;
+import static java.nio.file.StandardOpenOption.WRITE;
+
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import dev.ringout.source.FileBytes;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -10,11 +15,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
@@ -51,12 +54,20 @@ public final class OutFile {
 
   /** A workbook of plain tables. */
   public static void workbook(Path file, List<OutSheet> sheets) throws IOException {
-    workbook(file, sheets, PrintForm.tested("", PrintForm.PaperSize.A4));
+    try (OutputStream out = Files.newOutputStream(file)) {
+      workbook(out, sheets);
+    }
+  }
+
+  /** A workbook of plain tables. */
+  public static void workbook(OutputStream out, List<OutSheet> sheets) throws IOException {
+    workbook(out, sheets, PrintForm.tested("", PrintForm.PaperSize.A4));
   }
 
   /** A workbook: printed sheets, and plain tables whose cells are all text. */
-  public static void workbook(Path file, List<OutSheet> sheets, PrintForm form) throws IOException {
-    Path unfinished = Files.createTempFile(file.toAbsolutePath().getParent(), ".ringout", ".part");
+  public static void workbook(OutputStream out, List<OutSheet> sheets, PrintForm form)
+      throws IOException {
+    ByteArrayOutputStream dated = new ByteArrayOutputStream();
     try (SXSSFWorkbook workbook = new SXSSFWorkbook(ROWS_IN_MEMORY)) {
       workbook.setCompressTempFiles(false);
       Styles styles = new Styles(workbook);
@@ -67,13 +78,9 @@ public final class OutFile {
         }
         write(made, sheet, styles);
       }
-      try (OutputStream out = Files.newOutputStream(unfinished)) {
-        workbook.write(out);
-      }
-      withoutTimes(unfinished, file);
-    } finally {
-      Files.deleteIfExists(unfinished);
+      workbook.write(dated);
     }
+    withoutTimes(dated.toByteArray(), out);
   }
 
   /** The looks of cells. */
@@ -178,23 +185,23 @@ public final class OutFile {
   }
 
   /** Copies a workbook without the times at which its parts were written. */
-  private static void withoutTimes(Path from, Path to) throws IOException {
-    try (ZipFile in = new ZipFile(from.toFile());
-        ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(to))) {
-      for (ZipEntry entry : Collections.list(in.entries())) {
-        ZipEntry copy = new ZipEntry(entry.getName());
-        copy.setTimeLocal(NO_TIME);
-        out.putNextEntry(copy);
-        try (InputStream content = in.getInputStream(entry)) {
-          if (entry.getName().equals("docProps/core.xml")) {
-            out.write(undated(content).getBytes(StandardCharsets.UTF_8));
-          } else {
-            content.transferTo(out);
-          }
+  private static void withoutTimes(byte[] from, OutputStream to) throws IOException {
+    ZipParts in = new ZipParts(FileBytes.of("workbook", from));
+    ZipOutputStream out = new ZipOutputStream(to);
+    for (String name : in.names()) {
+      ZipEntry copy = new ZipEntry(name);
+      copy.setTimeLocal(NO_TIME);
+      out.putNextEntry(copy);
+      try (InputStream content = in.openOwn(name)) {
+        if (name.equals("docProps/core.xml")) {
+          out.write(undated(content).getBytes(StandardCharsets.UTF_8));
+        } else {
+          content.transferTo(out);
         }
-        out.closeEntry();
       }
+      out.closeEntry();
     }
+    out.finish();
   }
 
   private static String undated(InputStream in) throws IOException {
@@ -204,7 +211,7 @@ public final class OutFile {
 
   /** One CSV file a sheet, in a folder that is made. */
   public static void folder(Path folder, List<OutSheet> sheets) throws IOException {
-    Files.createDirectories(folder);
+    Files.createDirectory(folder);
     for (OutSheet sheet : sheets) {
       csv(folder.resolve(sheet.name().toLowerCase(Locale.ROOT) + ".csv"), sheet);
     }
@@ -212,16 +219,22 @@ public final class OutFile {
 
   /** One CSV file, UTF-8 with a byte-order mark, without which spreadsheets misread Ω and µ. */
   public static void csv(Path file, OutSheet sheet) throws IOException {
-    try (OutputStream out = Files.newOutputStream(file)) {
-      out.write(new byte[] {(byte) 0xef, (byte) 0xbb, (byte) 0xbf});
-      try (CsvWriter csv =
-          CsvWriter.builder()
-              .lineDelimiter(LineDelimiter.LF)
-              .build(new OutputStreamWriter(out, StandardCharsets.UTF_8))) {
-        csv.writeRecord(sheet.headings().stream().map(OutFile::harmless).toList());
-        for (List<String> row : sheet.rows()) {
-          csv.writeRecord(row.stream().map(OutFile::harmless).toList());
-        }
+    // Made here, so that nothing is written through what somebody else has put there.
+    try (OutputStream out = Files.newOutputStream(file, CREATE_NEW, WRITE)) {
+      csv(out, sheet);
+    }
+  }
+
+  /** The same, onto a stream, which is closed. */
+  public static void csv(OutputStream out, OutSheet sheet) throws IOException {
+    out.write(new byte[] {(byte) 0xef, (byte) 0xbb, (byte) 0xbf});
+    try (CsvWriter csv =
+        CsvWriter.builder()
+            .lineDelimiter(LineDelimiter.LF)
+            .build(new OutputStreamWriter(out, StandardCharsets.UTF_8))) {
+      csv.writeRecord(sheet.headings().stream().map(OutFile::harmless).toList());
+      for (List<String> row : sheet.rows()) {
+        csv.writeRecord(row.stream().map(OutFile::harmless).toList());
       }
     }
   }

@@ -1,8 +1,9 @@
 package dev.ringout.sheet;
 
+import dev.ringout.source.FileBytes;
 import java.io.IOException;
-import java.nio.file.Path;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.xssf.extractor.XSSFEventBasedExcelExtractor;
 import org.apache.xmlbeans.XmlException;
 
@@ -15,9 +16,9 @@ public final class SheetTexts {
    *
    * @throws IOException where it is no workbook, or a damaged one
    */
-  public static String of(Path workbook) throws IOException {
+  public static String of(FileBytes workbook) throws IOException {
     try (XSSFEventBasedExcelExtractor texts =
-        new XSSFEventBasedExcelExtractor(workbook.toString())) {
+        new XSSFEventBasedExcelExtractor(OPCPackage.open(workbook.open()))) {
       return texts.getText();
     } catch (OpenXML4JException | XmlException | RuntimeException e) {
       // The library throws whatever it stumbles over in a damaged workbook.

@@ -19,6 +19,7 @@ final class ShownNumbers {
       Pattern.compile("General|Standard", Pattern.CASE_INSENSITIVE);
   private static final Pattern EXPONENT = Pattern.compile("[Ee][+-]");
   private static final String PLACES = "0#?@";
+  private static final String SIGNS = "-(\u2010\u2012\u2013\u2212";
   private static final String HARMLESS = "-+()[]{}<>=/:.,'%^~!&_*\u2013\u2212";
 
   private final String code;
@@ -28,7 +29,7 @@ final class ShownNumbers {
   private ShownNumbers(String code) {
     this.code = code;
     for (String section : sections(code)) {
-      differs.add(differs(section));
+      differs.add(differs(section, differs.size() != 1));
     }
   }
 
@@ -83,36 +84,57 @@ final class ShownNumbers {
     return sections;
   }
 
-  private boolean differs(String section) {
+  /**
+   * Whether a section shows another number than is stored.
+   *
+   * @param notNegative whether it is for numbers of which none has a sign
+   */
+  private boolean differs(String section, boolean notNegative) {
     StringBuilder own = new StringBuilder();
     StringBuilder bare = new StringBuilder();
+    boolean signed = false;
+    boolean below = false;
     for (int i = 0; i < section.length(); i++) {
       char c = section.charAt(i);
       if (c == '"') {
         int end = section.indexOf('"', i + 1);
         end = end < 0 ? section.length() : end;
         own.append(section, i + 1, end);
+        signed |=
+            noPlaces(bare) && section.substring(i + 1, end).chars().anyMatch(ShownNumbers::isSign);
         i = end;
       } else if (c == '[') {
         int end = section.indexOf(']', i);
         end = end < 0 ? section.length() : end;
+        below |= section.startsWith("<", i + 1);
         own.append(bracketed(section.substring(i + 1, end)));
         i = end;
       } else if (c == '\\' || c == '_' || c == '*') {
         i++;
         if (c == '\\' && i < section.length()) {
           own.append(section.charAt(i));
+          signed |= noPlaces(bare) && isSign(section.charAt(i));
         }
       } else {
+        signed |= noPlaces(bare) && isSign(c);
         bare.append(c);
       }
     }
     String left = EXPONENT.matcher(GENERAL.matcher(bare).replaceAll("0")).replaceAll("");
     boolean places = left.chars().anyMatch(c -> PLACES.indexOf(c) >= 0);
     return !places
+        || (notNegative && signed && !below)
         || isScaled(left)
         || own.chars().anyMatch(ShownNumbers::saysMore)
         || left.chars().anyMatch(c -> PLACES.indexOf(c) < 0 && saysMore(c));
+  }
+
+  private static boolean noPlaces(CharSequence text) {
+    return text.chars().noneMatch(c -> PLACES.indexOf(c) >= 0);
+  }
+
+  private static boolean isSign(int c) {
+    return SIGNS.indexOf(c) >= 0;
   }
 
   /** A colour and a locale show nothing; {@code [$kΩ-409]} shows its text. */

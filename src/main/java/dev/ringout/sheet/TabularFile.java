@@ -1,5 +1,6 @@
 package dev.ringout.sheet;
 
+import dev.ringout.source.FileBytes;
 import dev.ringout.source.Problems;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
@@ -31,15 +32,26 @@ public interface TabularFile extends Closeable {
    * @throws UnusableInput where there is no such file, it may not be read, or it is no table
    */
   static TabularFile open(Path path, String shownName, Problems problems) throws UnusableInput {
+    return open(path, shownName, problems, FileBytes::read);
+  }
+
+  /**
+   * Opens a file by its content and name.
+   *
+   * @param reader reads it, or each file of a folder, once
+   * @throws UnusableInput where there is no such file, it may not be read, or it is no table
+   */
+  static TabularFile open(Path path, String shownName, Problems problems, FileBytes.Reader reader)
+      throws UnusableInput {
     try {
       if (Files.isDirectory(path)) {
-        return CsvFiles.folder(path, shownName, problems);
+        return CsvFiles.folder(path, shownName, problems, reader);
       }
       if (Files.exists(path) && !Files.isRegularFile(path)) {
         // It may never end, or wait for ever.
         throw new UnusableInput(shownName, Reason.MISSING, "is a device or a pipe, not a file");
       }
-      return openFile(path, shownName, problems);
+      return openFile(reader.read(path), shownName, problems);
     } catch (NoSuchFileException e) {
       throw new UnusableInput(shownName, Reason.MISSING, "there is no such file");
     } catch (AccessDeniedException e) {
@@ -49,20 +61,20 @@ public interface TabularFile extends Closeable {
     }
   }
 
-  private static TabularFile openFile(Path path, String shownName, Problems problems)
+  private static TabularFile openFile(FileBytes file, String shownName, Problems problems)
       throws IOException, UnusableInput {
-    String name = String.valueOf(path.getFileName()).toLowerCase(Locale.ROOT);
+    String name = file.name().toLowerCase(Locale.ROOT);
     boolean calledOpenDocument = name.endsWith(".ods");
     boolean calledWorkbook = name.endsWith(".xlsx") || name.endsWith(".xls") || calledOpenDocument;
-    if (calledWorkbook && Files.size(path) == 0) {
+    if (calledWorkbook && file.size() == 0) {
       throw new UnusableInput(shownName, Reason.NOT_UNDERSTOOD, "is an empty file, not a workbook");
     }
-    Container container = Container.of(path);
+    Container container = Container.of(file);
     if (container == Container.ZIP) {
-      return OdsFile.isOne(path) ? OdsFile.open(path, shownName) : XlsxFile.open(path, shownName);
+      return OdsFile.isOne(file) ? OdsFile.open(file, shownName) : XlsxFile.open(file, shownName);
     }
     if (container == Container.COMPOUND) {
-      return XlsFile.open(path, shownName);
+      return XlsFile.open(file, shownName);
     }
     if (calledWorkbook) {
       throw new UnusableInput(
@@ -70,8 +82,8 @@ public interface TabularFile extends Closeable {
           Reason.NOT_UNDERSTOOD,
           "is called a workbook, but its content is not one; if it is a text file, name it .csv");
     }
-    if (CsvFiles.isText(path)) {
-      return CsvFiles.single(path, shownName, problems);
+    if (CsvFiles.isText(file)) {
+      return CsvFiles.single(file, shownName, problems);
     }
     throw new UnusableInput(
         shownName,

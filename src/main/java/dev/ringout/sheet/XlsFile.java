@@ -1,11 +1,11 @@
 package dev.ringout.sheet;
 
+import dev.ringout.source.FileBytes;
 import dev.ringout.source.Place;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
 import dev.ringout.units.Text;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -34,6 +34,9 @@ import org.apache.poi.ss.usermodel.SheetVisibility;
 
 /** Workbooks of the older kind, which are small enough to stand in memory (65,536 rows a sheet). */
 final class XlsFile implements TabularFile {
+  /** [MS-XLS] 2.5.51, ColU. */
+  private static final int MOST_COLUMNS = 256;
+
   private static final short AUTOMATIC = HSSFColor.HSSFColorPredefined.AUTOMATIC.getIndex();
 
   private final HSSFWorkbook workbook;
@@ -44,27 +47,36 @@ final class XlsFile implements TabularFile {
     this.sheets = sheets;
   }
 
-  static XlsFile open(Path path, String shownName) throws UnusableInput {
+  static XlsFile open(FileBytes file, String shownName) throws UnusableInput {
     try {
-      POIFSFileSystem container = new POIFSFileSystem(path.toFile(), true);
+      POIFSFileSystem container = new POIFSFileSystem(file.open());
       if (container.getRoot().hasEntryCaseInsensitive(Decryptor.DEFAULT_POIFS_ENTRY)) {
         container.close();
         throw new EncryptedDocumentException("encrypted package");
       }
       HSSFWorkbook workbook = new HSSFWorkbook(container);
       List<Sheet> sheets = new ArrayList<>();
+      XlsColours colours = new XlsColours(workbook);
       for (var sheet : workbook) {
-        sheets.add(new XlsSheet(sheet, shownName, new HashMap<>()));
+        String name = Text.visible(sheet.getSheetName());
+        sheets.add(new XlsSheet(sheet, name, shownName, colours, new HashMap<>()));
       }
       return new XlsFile(workbook, List.copyOf(sheets));
     } catch (EncryptedDocumentException e) {
       throw new UnusableInput(
           shownName, Reason.NOT_UNDERSTOOD, "is protected by a password; save a copy without one");
     } catch (IOException | RuntimeException e) {
-      // The library answers damage with many kinds of exception; all mean the same to the user.
-      throw new UnusableInput(
-          shownName, Reason.NOT_UNDERSTOOD, "is a damaged workbook: " + e.getMessage());
+      throw damaged(shownName, e);
     }
+  }
+
+  /** The library answers damage with many kinds of exception; all mean the same to the user. */
+  private static UnusableInput damaged(String shownName, Exception e) {
+    String why = String.valueOf(e.getMessage());
+    return new UnusableInput(
+        shownName,
+        Reason.NOT_UNDERSTOOD,
+        "is a damaged workbook: " + why.lines().findFirst().orElse("").strip());
   }
 
   @Override
@@ -79,22 +91,31 @@ final class XlsFile implements TabularFile {
 
   private record XlsSheet(
       org.apache.poi.ss.usermodel.Sheet sheet,
+      String name,
       String shownName,
+      XlsColours colours,
       Map<String, Optional<ShownNumbers>> shownByFormat)
       implements Sheet {
 
     @Override
-    public String name() {
-      return Text.visible(sheet.getSheetName());
-    }
-
-    @Override
     public Place place() {
-      return Place.of(shownName, name());
+      return Place.of(shownName, name);
     }
 
     @Override
-    public Surroundings forEachRow(Consumer<Row> each) {
+    public Surroundings forEachRow(Consumer<Row> each) throws UnusableInput {
+      List<Row> rows = new ArrayList<>();
+      Surroundings around;
+      try {
+        around = read(rows::add);
+      } catch (RuntimeException e) {
+        throw damaged(shownName, e);
+      }
+      rows.forEach(each);
+      return around;
+    }
+
+    private Surroundings read(Consumer<Row> each) {
       SortedSet<Integer> hiddenRows = new TreeSet<>();
       SortedSet<Integer> hiddenColumns = new TreeSet<>();
       Map<Surroundings.Spot, String> comments = new LinkedHashMap<>();
@@ -105,6 +126,9 @@ final class XlsFile implements TabularFile {
         }
         List<Cell> cells = new ArrayList<>();
         for (var cell : stored) {
+          if (cell.getColumnIndex() >= MOST_COLUMNS) {
+            throw new IllegalStateException("a cell stands beyond its last column");
+          }
           while (cells.size() < cell.getColumnIndex()) {
             cells.add(Cell.EMPTY);
           }
@@ -161,22 +185,22 @@ final class XlsFile implements TabularFile {
       return inked.filled(fill((HSSFCell) stored));
     }
 
-    private static String fill(HSSFCell stored) {
+    private String fill(HSSFCell stored) {
       HSSFCellStyle style = stored.getCellStyle();
       if (style.getFillPattern() != FillPatternType.SOLID_FOREGROUND) {
         return FillColours.NONE;
       }
-      HSSFColor colour = style.getFillForegroundColorColor();
-      return colour == null || style.getFillForegroundColor() == AUTOMATIC
+      short number = style.getFillForegroundColor();
+      return number == AUTOMATIC
           ? FillColours.NONE
-          : FillColours.of(colour.getTriplet());
+          : colours.mixture(number).map(FillColours::of).orElse(FillColours.NONE);
     }
 
-    private static Cell.Ink ink(HSSFCell stored, Cell cell) {
+    private Cell.Ink ink(HSSFCell stored, Cell cell) {
       HSSFWorkbook workbook = stored.getSheet().getWorkbook();
       HSSFFont font = stored.getCellStyle().getFont(workbook);
       boolean struck = font.getStrikeout();
-      boolean red = isRed(font, workbook);
+      boolean red = isRed(font);
       boolean text = stored.getCellType() == CellType.STRING;
       HSSFRichTextString rich = text ? stored.getRichStringCellValue() : new HSSFRichTextString("");
       if (rich.numFormattingRuns() == 0) {
@@ -189,7 +213,7 @@ final class XlsFile implements TabularFile {
         HSSFFont own =
             i < rich.getIndexOfFormattingRun(0) ? font : workbook.getFontAt(rich.getFontAtIndex(i));
         struck |= own.getStrikeout();
-        red |= isRed(own, workbook);
+        red |= isRed(own);
         if (!own.getStrikeout()) {
           left.append(cell.text().charAt(i));
         }
@@ -199,13 +223,11 @@ final class XlsFile implements TabularFile {
           : red ? Cell.Ink.RED : Cell.Ink.PLAIN;
     }
 
-    private static boolean isRed(HSSFFont font, HSSFWorkbook workbook) {
-      HSSFColor colour = font.getHSSFColor(workbook);
-      if (colour == null) {
-        return false;
-      }
-      short[] mixture = colour.getTriplet();
-      return XlsxStyles.isRed(mixture[0], mixture[1], mixture[2]);
+    private boolean isRed(HSSFFont font) {
+      return colours
+          .mixture(font.getColor())
+          .filter(mixture -> XlsxStyles.isRed(mixture[0], mixture[1], mixture[2]))
+          .isPresent();
     }
 
     private Cell plain(org.apache.poi.ss.usermodel.Cell stored) {
@@ -227,7 +249,13 @@ final class XlsFile implements TabularFile {
 
     private Cell number(org.apache.poi.ss.usermodel.Cell stored) {
       double number = stored.getNumericCellValue();
-      Cell cell = Numerals.cell(number, DateUtil.isCellDateFormatted(stored), false);
+      boolean dates1904 =
+          ((HSSFCell) stored)
+              .getSheet()
+              .getWorkbook()
+              .getInternalWorkbook()
+              .isUsing1904DateWindowing();
+      Cell cell = Numerals.cell(number, DateUtil.isCellDateFormatted(stored), dates1904);
       String format = stored.getCellStyle().getDataFormatString();
       if (cell.kind() != Cell.Stored.NUMBER || format == null || format.isEmpty()) {
         return cell;

@@ -1,10 +1,10 @@
 package dev.ringout.sheet;
 
+import dev.ringout.source.FileBytes;
 import dev.ringout.source.Place;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -40,16 +40,10 @@ final class XlsxFile implements TabularFile {
     parts.parse(book, workbook);
   }
 
-  static XlsxFile open(Path path, String shownName) throws UnusableInput {
+  static XlsxFile open(FileBytes file, String shownName) throws UnusableInput {
     try {
-      XlsxPackage parts = new XlsxPackage(path);
-      try {
-        return new XlsxFile(parts, shownName);
-      } catch (IOException | SAXException | RuntimeException e) {
-        parts.close();
-        throw e;
-      }
-    } catch (XlsxPackage.Bomb e) {
+      return new XlsxFile(new XlsxPackage(file), shownName);
+    } catch (ZipParts.Bomb e) {
       throw tooLarge(shownName);
     } catch (IOException | SAXException | RuntimeException e) {
       throw damaged(shownName, e);
@@ -86,9 +80,7 @@ final class XlsxFile implements TabularFile {
   }
 
   @Override
-  public void close() throws IOException {
-    parts.close();
-  }
+  public void close() {}
 
   private final class XlsxSheet implements Sheet {
     private final XlsxWorkbook.Entry entry;
@@ -118,7 +110,7 @@ final class XlsxFile implements TabularFile {
         XlsxRows rows = new XlsxRows(strings, styles, workbook.dates1904(), each);
         parts.parse(sheet, rows);
         return rows.surroundings(entry.hidden(), comments(sheet));
-      } catch (XlsxPackage.Bomb e) {
+      } catch (ZipParts.Bomb e) {
         throw tooLarge(shownName);
       } catch (IOException | SAXException | XlsxRows.Damaged e) {
         throw damaged(shownName, e);

@@ -1,23 +1,15 @@
 package dev.ringout.sheet;
 
 import com.fasterxml.aalto.sax.SAXParserFactoryImpl;
-import java.io.Closeable;
-import java.io.FileNotFoundException;
-import java.io.FilterInputStream;
+import dev.ringout.source.FileBytes;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipFile;
 import org.xml.sax.Attributes;
 import org.xml.sax.ContentHandler;
 import org.xml.sax.InputSource;
@@ -30,17 +22,11 @@ import org.xml.sax.helpers.DefaultHandler;
  * part 2, Open Packaging Conventions). Read here rather than through the workbook library, which
  * takes a third of a short check to open its own.
  */
-final class XlsxPackage implements Closeable {
+final class XlsxPackage {
   /** What refers to the workbook itself: the package as a whole. */
   static final String WHOLE = "";
 
-  /** A part of less than this may be packed as tightly as it likes. */
-  private static final long GRACE_BYTES = 100 * 1024;
-
-  private static final long MOST_UNPACKED_OF_A_PACKED_BYTE = 100;
-
-  private final ZipFile zip;
-  private final Map<String, ZipEntry> parts = new HashMap<>();
+  private final ZipParts zip;
   private final Map<String, List<Reference>> references = new HashMap<>();
 
   /**
@@ -50,25 +36,8 @@ final class XlsxPackage implements Closeable {
    */
   private record Reference(String id, String kind, String part) {}
 
-  /** A part unpacks to far more than a wire list would. */
-  static final class Bomb extends IOException {
-    private static final long serialVersionUID = 1L;
-
-    Bomb(String part) {
-      super(part + " unpacks to far too much");
-    }
-  }
-
-  XlsxPackage(Path file) throws IOException {
-    zip = new ZipFile(file.toFile());
-    for (ZipEntry entry : Collections.list(zip.entries())) {
-      parts.putIfAbsent(key(entry.getName()), entry);
-    }
-  }
-
-  /** Names of parts are one whatever their case. */
-  private static String key(String name) {
-    return name.toLowerCase(Locale.ROOT);
+  XlsxPackage(FileBytes file) throws IOException {
+    zip = new ZipParts(file);
   }
 
   /** The first part of a kind that a part refers to. */
@@ -149,70 +118,25 @@ final class XlsxPackage implements Closeable {
   }
 
   boolean has(String part) {
-    return parts.containsKey(key(part));
+    return zip.has(part);
   }
 
   /** Reads a part's XML to its end. */
   void parse(String part, ContentHandler handler) throws IOException, SAXException {
-    ZipEntry entry = parts.get(key(part));
-    if (entry == null) {
-      throw new FileNotFoundException("its part " + part + " is not there");
-    }
-    try (Unpacked in = new Unpacked(zip.getInputStream(entry), entry)) {
+    try (ZipParts.Unpacked in = zip.open(part)) {
       // Half the time of Java's own parser; it resolves no external entities at all.
       XMLReader xml = new SAXParserFactoryImpl().newSAXParser().getXMLReader();
       xml.setContentHandler(handler);
       try {
-        xml.parse(new InputSource(in));
+        xml.parse(new InputSource(in.kept()));
+        in.finish();
       } catch (SAXException e) {
         // The parser wraps what the stream throws.
         if (in.isTooMuch()) {
-          throw new Bomb(part);
+          throw new ZipParts.Bomb(part);
         }
         throw e;
       }
-    }
-  }
-
-  @Override
-  public void close() throws IOException {
-    zip.close();
-  }
-
-  /** A part as it is unpacked, with an eye on how much that is. */
-  private static final class Unpacked extends FilterInputStream {
-    private final ZipEntry entry;
-    private long bytes;
-
-    Unpacked(InputStream in, ZipEntry entry) {
-      super(in);
-      this.entry = entry;
-    }
-
-    @Override
-    public int read() throws IOException {
-      int read = super.read();
-      count(read < 0 ? 0 : 1);
-      return read;
-    }
-
-    @Override
-    public int read(byte[] into, int offset, int length) throws IOException {
-      int read = super.read(into, offset, length);
-      count(Math.max(0, read));
-      return read;
-    }
-
-    private void count(int more) throws IOException {
-      bytes += more;
-      if (isTooMuch()) {
-        throw new Bomb(entry.getName());
-      }
-    }
-
-    boolean isTooMuch() {
-      return bytes > GRACE_BYTES
-          && bytes > MOST_UNPACKED_OF_A_PACKED_BYTE * Math.max(1, entry.getCompressedSize());
     }
   }
 }

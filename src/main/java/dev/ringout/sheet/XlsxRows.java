@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -119,6 +120,9 @@ final class XlsxRows extends DefaultHandler {
   private void startRow(Attributes attributes) {
     String number = attributes.getValue("r");
     rowNumber = number == null ? rowNumber + 1 : number(number);
+    if (rowNumber < 1) {
+      throw new Damaged("a row is numbered \"" + number + "\"");
+    }
     column = 0;
     cells = new ArrayList<>();
     blankFills.clear();
@@ -228,12 +232,20 @@ final class XlsxRows extends DefaultHandler {
   private Cell cell(String stored) {
     return switch (type) {
       case "s" -> sharedString(stored);
-      case "b" -> new Cell(Cell.Stored.BOOLEAN, stored.equals("1") ? "TRUE" : "FALSE");
+      case "b" -> truth(stored.strip());
       case "e" -> new Cell(Cell.Stored.ERROR, stored);
       case "str" -> Cell.text(stored);
       case "inlineStr" -> Cell.text(inline.text());
       case "d" -> new Cell(Cell.Stored.DATE, stored);
       default -> stored.isBlank() ? withoutValue() : numeral(stored);
+    };
+  }
+
+  private static Cell truth(String stored) {
+    return switch (stored) {
+      case "1", "true" -> new Cell(Cell.Stored.BOOLEAN, "TRUE");
+      case "0", "false" -> new Cell(Cell.Stored.BOOLEAN, "FALSE");
+      default -> new Cell(Cell.Stored.ERROR, stored);
     };
   }
 
@@ -246,15 +258,15 @@ final class XlsxRows extends DefaultHandler {
   }
 
   private Cell numeral(String stored) {
-    try {
-      double number = Double.parseDouble(stored);
-      Cell cell = Numerals.cell(number, styles.isDate(style), dates1904);
-      Optional<ShownNumbers> shown =
-          cell.kind() == Cell.Stored.NUMBER ? styles.shown(style) : Optional.empty();
-      return shown.isEmpty() ? cell : cell.shownAs(shown.get().of(number));
-    } catch (NumberFormatException e) {
-      return Cell.text(stored);
+    OptionalDouble parsed = StoredNumber.of(stored);
+    if (parsed.isEmpty()) {
+      return new Cell(Cell.Stored.ERROR, stored);
     }
+    double number = parsed.getAsDouble();
+    Cell cell = Numerals.cell(number, styles.isDate(style), dates1904);
+    Optional<ShownNumbers> shown =
+        cell.kind() == Cell.Stored.NUMBER ? styles.shown(style) : Optional.empty();
+    return shown.isEmpty() ? cell : cell.shownAs(shown.get().of(number));
   }
 
   private int number(String digits) {

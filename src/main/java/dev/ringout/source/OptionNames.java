@@ -14,5 +14,14 @@ public final class OptionNames {
   /** Somebody vouches that a record before is of the same unit. */
   public static final String SAME_UNIT = "--same-unit";
 
+  /** Wires that were worked on. */
+  public static final String TOUCHED = "--touched";
+
+  /** Items that were opened. */
+  public static final String OPENED = "--opened";
+
+  /** The day of the test. */
+  public static final String DATE = "--date";
+
   private OptionNames() {}
 }

@@ -1,12 +1,15 @@
 package dev.ringout.standards;
 
+import dev.ringout.source.FileBytes;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * The tables that come with the program, with a user's own laid over them: a row of the user's
@@ -37,6 +40,9 @@ public final class Tables {
   /** Tables to which nothing can be added, and the column in which each row has a number. */
   private static final Map<String, String> WEIGHTS =
       Map.of("slips", "per_thousand", "hand-movements", "cost");
+
+  private static final Pattern DECIMAL =
+      Pattern.compile("[+-]?([0-9]+(\\.[0-9]*)?|\\.[0-9]+)([eE][+-]?[0-9]+)?");
 
   /** No weight is more: of a thousand chances, all. */
   private static final double MOST_WEIGHT = 1000;
@@ -127,6 +133,15 @@ public final class Tables {
    * on, in the published form.
    */
   public static Tables with(Path folder) throws Unusable {
+    return with(folder, FileBytes::read);
+  }
+
+  /**
+   * The same.
+   *
+   * @param reader reads each table, once
+   */
+  public static Tables with(Path folder, FileBytes.Reader reader) throws Unusable {
     Map<String, List<Entry>> own = new LinkedHashMap<>();
     try (var files = Files.list(folder)) {
       for (Path file : files.sorted().toList()) {
@@ -137,13 +152,17 @@ public final class Tables {
             throw new Unusable(
                 name + " is no table that is known; these are: " + String.join(", ", names()));
           }
-          own.put(table, read(table, name, Files.readString(file)));
+          own.put(table, read(table, name, text(reader.read(file))));
         }
       }
     } catch (IOException e) {
       throw new Unusable("can't be read: " + e.getMessage());
     }
     return new Tables(own);
+  }
+
+  private static String text(FileBytes file) throws IOException {
+    return StandardCharsets.UTF_8.newDecoder().decode(file.buffer()).toString();
   }
 
   /** The names of all tables. */
@@ -191,10 +210,12 @@ public final class Tables {
         continue;
       }
       boolean mayBeBlank = values.contains("");
+      boolean mayBeBelowZero = values.stream().anyMatch(value -> value.startsWith("-"));
       for (int i = 0; i < own.rows().size(); i++) {
         String value = own.rows().get(i).getOrDefault(column, "");
         boolean known = own.rows().get(i).containsKey(column);
-        if (known && !isNumber(value) && !(value.isEmpty() && mayBeBlank)) {
+        boolean number = isNumber(value) && (mayBeBelowZero || !value.startsWith("-"));
+        if (known && !number && !(value.isEmpty() && mayBeBlank)) {
           throw new Unusable(row(file, i) + column + " needs a number, not \"" + value + "\"");
         }
       }
@@ -231,13 +252,9 @@ public final class Tables {
     }
   }
 
+  /** Java reads more: {@code NaN}, {@code 12d} and {@code 0x1p3} are typing errors in a table. */
   private static boolean isNumber(String value) {
-    try {
-      Double.parseDouble(value);
-      return true;
-    } catch (NumberFormatException e) {
-      return false;
-    }
+    return DECIMAL.matcher(value).matches() && Double.isFinite(Double.parseDouble(value));
   }
 
   /** The rows of a table, the user's own first. */

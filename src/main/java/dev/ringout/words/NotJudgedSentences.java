@@ -31,6 +31,22 @@ public final class NotJudgedSentences implements NotJudged.Cases<String> {
   }
 
   @Override
+  public String belowZero(NotJudged.BelowZero reason) {
+    return Text.of(
+        "%s is below zero, which no resistance is: there may be voltage on the circuit, so take it for"
+            + " live until it is shown dead; or the leads were nulled too far",
+        reason.measured().text());
+  }
+
+  @Override
+  public String lessThanLeads(NotJudged.LessThanLeads reason) {
+    return Text.of(
+        "%s is less than the leads alone have, %s, which are said to be in it: were they nulled, or is"
+            + " there voltage on the circuit?",
+        reason.measured().text(), Ohms.text(reason.leadOhms()));
+  }
+
+  @Override
   public String wordForJoin(NotJudged.WordForJoin reason) {
     return Text.of(
         "\"%s\" is no value; the limit is %s (\"words\" on the sheet Limits says where a word is"

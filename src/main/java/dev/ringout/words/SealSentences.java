@@ -2,6 +2,7 @@ package dev.ringout.words;
 
 import dev.ringout.seal.SealFinding;
 import dev.ringout.seal.SealFinding.State;
+import dev.ringout.units.Text;
 
 /** What looking at a sealed record showed, in words. */
 public final class SealSentences {
@@ -13,6 +14,7 @@ public final class SealSentences {
       case AS_SEALED -> "as sealed";
       case DIFFERS -> "DIFFERS";
       case NOT_SHOWN -> "not shown";
+      case NOTE -> "note";
     };
   }
 
@@ -28,6 +30,10 @@ public final class SealSentences {
 
   /** What was found, without its state. */
   public static String sentence(SealFinding sealFinding) {
+    return Text.visible(said(sealFinding));
+  }
+
+  private static String said(SealFinding sealFinding) {
     return switch (sealFinding.kind()) {
       case SIGNATURE_GOOD -> "signature by key " + sealFinding.about();
       case SIGNATURE_MISSING -> "signature: there is none";
@@ -51,12 +57,72 @@ public final class SealSentences {
       case INPUT_SAME -> "input " + sealFinding.about();
       case INPUT_OTHER_BYTES -> otherBytes("input " + sealFinding.about());
       case INPUT_MISSING -> missing("input " + sealFinding.about());
+      case INPUT_ADDED ->
+          "input "
+              + sealFinding.about()
+              + ": it was not there when the others of its folder were sealed";
       case INPUT_UNREADABLE -> unreadable("input " + sealFinding.about(), sealFinding);
       case EARLIER_SAME -> "earlier record " + sealFinding.about();
       case EARLIER_OTHER_BYTES -> otherBytes("earlier record " + sealFinding.about());
       case EARLIER_MISSING -> missing("earlier record " + sealFinding.about());
       case EARLIER_UNREADABLE -> unreadable("earlier record " + sealFinding.about(), sealFinding);
+      case EARLIER_SEAL_SAME -> sealOf(sealFinding);
+      case EARLIER_SEAL_OTHER_BYTES -> otherBytes(sealOf(sealFinding));
+      case EARLIER_SEAL_MISSING -> missing(sealOf(sealFinding));
+      case EARLIER_SEAL_UNUSABLE -> sealOf(sealFinding) + " is no seal: " + sealFinding.detail();
+      case EARLIER_SEAL_NOT_HELD ->
+          sealOf(sealFinding) + ": this seal was made before seals held those before them";
+      case EARLIER_SIGNATURE_GOOD -> sealOf(sealFinding) + ": signature " + byKey(sealFinding);
+      case EARLIER_SIGNATURE_WRONG ->
+          sealOf(sealFinding) + ": its signature is not of it, or not " + byKey(sealFinding);
+      case EARLIER_SIGNATURE_BY_A_KEY_NOT_GIVEN ->
+          sealOf(sealFinding)
+              + ": signature good, "
+              + byKey(sealFinding)
+              + "; with --key it is held against yours";
+      case EARLIER_SIGNATURE_MISSING ->
+          sealOf(sealFinding) + ": it is not signed, and this one vouches for it";
+      case EARLIER_NOT_SIGNED -> sealOf(sealFinding) + ": it is not signed";
+      case HISTORY_SAME -> "history of " + sealFinding.about();
+      case HISTORY_OTHER_RECORD ->
+          sealOf(sealFinding) + " is of " + sealFinding.detail() + ", or of other bytes of it";
+      case HISTORY_OTHER_VERDICT ->
+          history(sealFinding) + "its own seal says " + sealFinding.detail();
+      case HISTORY_OTHER_RECORDS_BEFORE ->
+          history(sealFinding) + "its own seal names other records before it";
+      case HISTORY_FAILED_VALUE_MISSING ->
+          history(sealFinding) + sealFinding.detail() + " failed first, and is not kept";
+      case HISTORY_OTHER_NOTES ->
+          history(sealFinding) + "what was done before it is told otherwise";
+      case CONTINUED ->
+          sealFinding.detail() + " goes on from " + sealFinding.about() + ": the later one stands";
+      case FORKED_BY_A_KEY_NOT_GIVEN ->
+          sealFinding.detail()
+              + " says that it goes on from "
+              + sealFinding.about()
+              + " too, signed by a key that is not given: with --key it counts as another history";
+      case UNIT_ELSEWHERE ->
+          sealFinding.about()
+              + " is of the same unit, and this record neither follows it nor goes before"
+              + " it";
+      case FORKED ->
+          sealFinding.detail()
+              + " goes on from "
+              + sealFinding.about()
+              + " too: two histories, and nothing here tells which one stands";
     };
+  }
+
+  private static String sealOf(SealFinding sealFinding) {
+    return "seal of earlier record " + sealFinding.about();
+  }
+
+  private static String history(SealFinding sealFinding) {
+    return "history of " + sealFinding.about() + ": ";
+  }
+
+  private static String byKey(SealFinding sealFinding) {
+    return "by key " + sealFinding.detail();
   }
 
   private static String otherBytes(String what) {

@@ -30,6 +30,11 @@ enum Shown {
     }
 
     @Override
+    public Shown belowZero(Measured.BelowZero measured) {
+      return NOTHING;
+    }
+
+    @Override
     public Shown moreThan(Measured.MoreThan measured) {
       return measured.ohms() >= Limits.OPEN_MIN_OHMS ? APART : NOTHING;
     }

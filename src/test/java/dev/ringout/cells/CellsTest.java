@@ -39,13 +39,53 @@ class CellsTest {
         "1 megohm|1E6",
         "5 MΩ|5E6",
         "1.2 GΩ|1.2E9",
-        "-0.02|-0.02",
         "0,300|0.3"
       })
   void a_reading_is_a_number_with_its_unit(String text, double ohms) {
     Measured measured = OhmsCell.reading(text, "").value().orElseThrow();
     assertEquals(
         ohms, assertInstanceOf(Measured.Value.class, measured).ohms(), Math.abs(ohms) * 1e-12);
+  }
+
+  /** Meters show a minus for voltage on the circuit, programs write it in many ways. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "-0.02|-0.02|-0.02 Ω",
+        "-200 MΩ|-2E8|-200 MΩ",
+        "\u2212200 MΩ|-2E8|-200 MΩ",
+        "\u20131.5 k|-1500|-1.5 kΩ",
+        "\u00ad5|-5|-5 Ω",
+        "\uff0d5|-5|-5 Ω",
+        "- 5|-5|-5 Ω",
+        "-1e9|-1E9|-1 GΩ",
+        "-2k2|-2200|-2.2 kΩ",
+        "-R47|-0.47|-0.47 Ω",
+        "-,5|-0.5|-0.5 Ω",
+        "<-5|-5|< -5 Ω",
+        "<0|0|< 0 Ω",
+        "> -5|-5|> -5 Ω"
+      })
+  void what_is_below_zero_is_no_resistance(String text, double ohms, String shown) {
+    assertEquals(
+        new Measured.BelowZero(ohms, shown), OhmsCell.reading(text, "").value().orElseThrow());
+  }
+
+  /** Some programs write the minus behind, some people put it in brackets: neither is a number. */
+  @ParameterizedTest
+  @ValueSource(strings = {"200-", "0.2 -", "200 M-", "(0.2)", "-1e-400", "1e-400", "-0.2+", "--5"})
+  void what_is_no_number_with_its_minus_before_it_is_none(String text) {
+    assertTrue(OhmsCell.reading(text, "").value().isEmpty(), text);
+  }
+
+  /** Zeros before an exponent hide nothing: 0e9 was anything below half of a gigaohm. */
+  @Test
+  void an_exponent_counts_however_it_is_written() {
+    Measured.Value value =
+        assertInstanceOf(
+            Measured.Value.class, OhmsCell.reading("0e0000009", "").value().orElseThrow());
+    assertEquals(5e8, value.halfDigitOhms());
   }
 
   /** Nothing is infinite: what a program would read so is a typing error. */

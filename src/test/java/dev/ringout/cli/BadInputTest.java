@@ -12,6 +12,7 @@ import com.github.miachm.sods.SpreadSheet;
 import dev.ringout.support.Run;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -377,6 +378,15 @@ class BadInputTest {
   }
 
   @Test
+  void a_file_that_would_fill_the_memory() throws IOException {
+    Path large = folder.resolve("large.csv");
+    try (RandomAccessFile file = new RandomAccessFile(large.toFile(), "rw")) {
+      file.setLength(300L * 1024 * 1024);
+    }
+    assertRefused(large, 66, "it is larger than any list");
+  }
+
+  @Test
   void a_workbook_with_rows_and_columns_beyond_every_sheet() throws IOException {
     Path rows =
         sampleWith(
@@ -384,6 +394,10 @@ class BadInputTest {
             sheet ->
                 withRow(sheet, "<row r=\"2147483647\">" + cell("A2147483647", "W") + "</row>"));
     assertRefused(rows, 65, "list.xlsx!Wires!");
+    Path below =
+        sampleWith(
+            "list.xlsx", sheet -> withRow(sheet, "<row r=\"-1\">" + cell("A1", "W") + "</row>"));
+    assertRefused(below, 65, "a row is numbered \"-1\"");
     Path columns =
         sampleWith(
             "list.xlsx",

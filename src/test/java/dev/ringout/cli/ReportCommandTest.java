@@ -531,6 +531,8 @@ class ReportCommandTest {
             now.content(),
             Optional.empty(),
             now.inputs(),
+            List.of(),
+            List.of(),
             now.program(),
             now.verdict(),
             now.earlier(),

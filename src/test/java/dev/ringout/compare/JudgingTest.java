@@ -45,7 +45,12 @@ class JudgingTest {
     "PASS,CONFORMS",
     "FAIL,OPEN",
     "N/T,NOT_TESTED",
-    "-0.02,CONFORMS"
+    "-0.02,NOT_JUDGED",
+    "-1e9,NOT_JUDGED",
+    "<-0.1,NOT_JUDGED",
+    "<0,NOT_JUDGED",
+    ">-5,NOT_JUDGED",
+    "-0,CONFORMS"
   })
   void a_wire_s_reading_is_judged_by_the_fixed_limit_where_nothing_can_be_computed(
       String reading, Outcome outcome) {
@@ -62,7 +67,10 @@ class JudgingTest {
     "PASS,NOT_JUDGED",
     "FAIL,UNEXPECTED_JOIN",
     ">50k,NOT_JUDGED",
-    ">200k,CONFORMS"
+    ">200k,CONFORMS",
+    "-0.02,NOT_JUDGED",
+    "-200 MΩ,NOT_JUDGED",
+    "<-1,NOT_JUDGED"
   })
   void a_reading_between_two_nets_is_judged_by_open_min(String reading, Outcome outcome) {
     assertEquals(outcome, outcome(unit().reads("J1-A", "P2-2", reading).check()));
@@ -311,14 +319,15 @@ class JudgingTest {
   }
 
   @Test
-  void a_reading_below_zero_is_no_gauge() {
+  void a_reading_below_zero_is_no_gauge_and_no_value() {
     CheckResult result =
         new UnitUnderTest(folder)
             .wire("W1,J1-A,P2-1,20,40 ft")
             .reads("J1-A", "P2-1", "-0.02")
             .check();
     assertEquals(List.of(), result.diagnosis().faults());
-    assertEquals(1, result.values().unlike().size());
+    assertEquals(0, result.values().unlike().size());
+    assertEquals(Outcome.NOT_JUDGED, outcome(result));
   }
 
   @Test

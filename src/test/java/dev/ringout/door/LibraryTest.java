@@ -174,7 +174,7 @@ class LibraryTest {
             unit(CLEAN),
             Optional.empty(),
             Optional.empty(),
-            Optional.of(new RecordJob.Before(first, false)),
+            Optional.of(RecordJob.Before.of(first)),
             List.of(),
             Optional.empty(),
             folder.resolve("next.html"));
@@ -189,8 +189,7 @@ class LibraryTest {
         Ringout.onFiles().record(RecordJob.Request.of(unit(CLEAN), to)).result().orElseThrow();
     Files.writeString(to, RecordHtml.write(record.content(), PaperSize.A4));
     Files.writeString(VerifyJob.sealOf(to), record.seal(Digest.of(to)));
-    VerifyJob.Result verified =
-        Ringout.onFiles().verify(new VerifyJob.Request(to, Optional.empty()));
+    VerifyJob.Result verified = Ringout.onFiles().verify(new VerifyJob.Request(to, List.of()));
     assertTrue(!verified.has(SealFinding.State.DIFFERS) && !verified.isAsSealed());
     assertEquals(
         List.of(SealFinding.Kind.NOT_SIGNED),

@@ -113,7 +113,7 @@ class TestSheetsTest {
         "4,J1-A,REST,5oo,900",
         "5,J1-B,REST,500,900",
         "6,REST,REST,500,900",
-        "7,J1-B,REST,500,-3");
+        "7,J1-B,REST,500,3-");
     ReadingSet readings = read();
 
     assertEquals(List.of("J1-B to P2-2", "J1-B to REST"), subjects(readings));

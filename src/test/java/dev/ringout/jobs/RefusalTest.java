@@ -161,8 +161,7 @@ class RefusalTest {
   }
 
   private static Stopped stopped(Path record) {
-    return assertThrows(
-        Stopped.class, () -> DOOR.verify(new VerifyJob.Request(record, Optional.empty())));
+    return assertThrows(Stopped.class, () -> DOOR.verify(new VerifyJob.Request(record, List.of())));
   }
 
   @Test

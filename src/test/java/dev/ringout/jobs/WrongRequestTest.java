@@ -77,7 +77,7 @@ class WrongRequestTest {
           () ->
               DOOR.verify(
                   new VerifyJob.Request(
-                      folder.resolve("record.html"), Optional.of(folder.resolve("no-key.pem"))));
+                      folder.resolve("record.html"), List.of(folder.resolve("no-key.pem"))));
     };
   }
 

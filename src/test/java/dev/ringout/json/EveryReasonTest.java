@@ -91,6 +91,8 @@ class EveryReasonTest {
   private static List<NotJudged> notJudged(List<Part> parts) {
     return List.of(
         new NotJudged.BeyondRange(OK, 1e9),
+        new NotJudged.BelowZero(new Measured.BelowZero(-0.2, "-0.2 Ω")),
+        new NotJudged.LessThanLeads(OK, 0.5),
         new NotJudged.WordForJoin(OK, 0.1),
         new NotJudged.MayBeAboveLimit(OK, 0.1),
         new NotJudged.MayBeWithinLimit(OK, 0.1),

@@ -11,6 +11,7 @@ import dev.ringout.record.RecordContent;
 import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.PrintForm.PaperSize;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -57,7 +58,9 @@ class RecordFormsTest {
 
   private Path pdf() throws IOException {
     Path file = folder.resolve("record.pdf");
-    PdfFile.writeTagged(file, RecordHtml.forPaper(RECORD, PaperSize.A4));
+    try (OutputStream out = Files.newOutputStream(file)) {
+      PdfFile.writeTagged(out, RecordHtml.forPaper(RECORD, PaperSize.A4));
+    }
     return file;
   }
 

@@ -197,7 +197,7 @@ class RecordContentTest {
             record.review(),
             record.date(),
             record.inputs(),
-            List.of(new Seal.Earlier("first.html", "cd".repeat(32), "faults", false)),
+            List.of(new Seal.Earlier("first.html", "cd".repeat(32), "faults", "", false)),
             List.of(before),
             List.of("W2 crimped again"),
             record.faces(),

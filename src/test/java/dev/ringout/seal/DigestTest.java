@@ -43,18 +43,4 @@ class DigestTest {
     Files.writeString(file, "0.2 Ω");
     assertEquals(Digest.of("0.2 Ω"), Digest.of(file));
   }
-
-  @Test
-  void a_folder_of_sheets_is_digested_file_by_file_in_the_order_of_their_names()
-      throws IOException {
-    for (String name : List.of("wires.csv", "links.csv", "parts.csv")) {
-      Files.writeString(folder.resolve(name), name);
-    }
-    Files.createDirectory(folder.resolve("old"));
-    assertEquals(
-        List.of("links.csv", "parts.csv", "wires.csv"),
-        Digest.ofFileOrFolder(folder).keySet().stream()
-            .map(file -> String.valueOf(file.getFileName()))
-            .toList());
-  }
 }

@@ -7,9 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigInteger;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.GeneralSecurityException;
 import java.security.KeyPair;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -69,5 +76,98 @@ class KeysTest {
     String fingerprint = Keys.fingerprint(pair.getPublic());
     assertTrue(fingerprint.matches("([0-9a-f]{4} ){7}[0-9a-f]{4}"), fingerprint);
     assertNotEquals(fingerprint, Keys.fingerprint(Keys.create().getPublic()));
+  }
+
+  /** By what other tools show: the SHA-256 of the DER form, which is what PEM holds (RFC 7468). */
+  @Test
+  void a_fingerprint_is_the_first_half_of_the_digest_of_the_key_as_it_is_encoded() {
+    KeyPair pair = Keys.create();
+    String hex = Digest.of(pair.getPublic().getEncoded()).substring(0, 32);
+    assertEquals(hex, Keys.fingerprint(pair.getPublic()).replace(" ", ""));
+  }
+
+  /** The field and the curve of RFC 8032, 5.1. */
+  private static final BigInteger P = BigInteger.TWO.pow(255).subtract(BigInteger.valueOf(19));
+
+  private static final BigInteger D =
+      BigInteger.valueOf(-121_665).multiply(BigInteger.valueOf(121_666).modInverse(P)).mod(P);
+
+  private record Point(BigInteger x, BigInteger y) {
+    static final Point NEUTRAL = new Point(BigInteger.ZERO, BigInteger.ONE);
+
+    Point plus(Point other) {
+      BigInteger xy = D.multiply(x).multiply(other.x).multiply(y).multiply(other.y).mod(P);
+      BigInteger upX = x.multiply(other.y).add(y.multiply(other.x));
+      BigInteger upY = y.multiply(other.y).add(x.multiply(other.x));
+      return new Point(
+          upX.multiply(BigInteger.ONE.add(xy).modInverse(P)).mod(P),
+          upY.multiply(BigInteger.ONE.subtract(xy).modInverse(P)).mod(P));
+    }
+
+    Point times8() {
+      Point two = plus(this);
+      Point four = two.plus(two);
+      return four.plus(four);
+    }
+
+    String encoded(boolean sign) {
+      byte[] big = y.toByteArray();
+      byte[] little = new byte[32];
+      for (int i = 0; i < Math.min(32, big.length); i++) {
+        little[i] = big[big.length - 1 - i];
+      }
+      if (sign) {
+        little[31] |= (byte) 0x80;
+      }
+      return HexFormat.of().formatHex(little);
+    }
+  }
+
+  /** The eight points of which eight times is the neutral one, computed: those with other y too. */
+  private static Set<String> ofSmallOrder() {
+    // Of order 4 and less y is 0, 1 or -1.
+    Set<String> encodings = new LinkedHashSet<>();
+    BigInteger rootOfMinusOne = BigInteger.TWO.modPow(P.subtract(BigInteger.ONE).shiftRight(2), P);
+    List<BigInteger> ys =
+        new ArrayList<>(List.of(BigInteger.ZERO, BigInteger.ONE, P.subtract(BigInteger.ONE)));
+    // Doubling a point of order 8 gives one with y = 0: y² + x² = 0, so x = √-1·y, and by the
+    // curve 2y² = 1 - d·y⁴.
+    BigInteger root = root(BigInteger.ONE.add(D), rootOfMinusOne);
+    for (BigInteger sign : List.of(root, P.subtract(root))) {
+      BigInteger square = sign.subtract(BigInteger.ONE).multiply(D.modInverse(P)).mod(P);
+      if (square.modPow(P.subtract(BigInteger.ONE).shiftRight(1), P).equals(BigInteger.ONE)) {
+        BigInteger y = root(square, rootOfMinusOne);
+        assertEquals(Point.NEUTRAL, new Point(rootOfMinusOne.multiply(y).mod(P), y).times8());
+        ys.add(y);
+        ys.add(P.subtract(y));
+      }
+    }
+    for (BigInteger y : ys) {
+      for (BigInteger same = y; same.bitLength() <= 255; same = same.add(P)) {
+        for (boolean sign : new boolean[] {false, true}) {
+          encodings.add(new Point(BigInteger.ZERO, same).encoded(sign));
+        }
+      }
+    }
+    return encodings;
+  }
+
+  /** A square root modulo a prime that leaves 5 when divided by 8 (RFC 8032, 5.1.3). */
+  private static BigInteger root(BigInteger square, BigInteger rootOfMinusOne) {
+    BigInteger root = square.modPow(P.add(BigInteger.valueOf(3)).shiftRight(3), P);
+    return root.multiply(root).mod(P).equals(square.mod(P))
+        ? root
+        : root.multiply(rootOfMinusOne).mod(P);
+  }
+
+  /** One signature by such a key holds for many texts. */
+  @Test
+  void a_key_of_small_order_is_nobody_s() {
+    Set<String> points = ofSmallOrder();
+    assertEquals(14, points.size(), points.toString());
+    for (String point : points) {
+      byte[] encoded = HexFormat.of().parseHex("302a300506032b6570032100" + point);
+      assertThrows(GeneralSecurityException.class, () -> Keys.publicKey(encoded), point);
+    }
   }
 }

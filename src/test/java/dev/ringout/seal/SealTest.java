@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.seal.Seal.Earlier;
 import dev.ringout.seal.Seal.Failed;
 import dev.ringout.seal.Seal.Named;
+import dev.ringout.seal.Seal.Said;
 import java.security.KeyPair;
 import java.util.List;
 import java.util.Optional;
@@ -23,11 +24,15 @@ class SealTest {
           "bb22",
           Optional.of(new TestedUnit("SB-0042", "Junction box", "SB-1200", "B")),
           List.of(new Named("junction-box.xlsx", "cc33"), new Named("point-to-point.xlsx", "dd44")),
+          List.of("sheets", "tables"),
+          List.of(new Said("--serial", "SB-0042"), new Said("--any-revision", "")),
           "ringout 0.1.0",
           "faults",
           List.of(
-              new Earlier("first.html", "ee55", "faults", false),
-              new Earlier("second.html", "ff66", "incomplete", true)),
+              new Earlier("first.html", "ee55", "faults", "", false),
+              new Earlier("second.html", "ff66", "incomplete", "", true),
+              new Earlier("third.html", "a077", "faults", "b188", false),
+              new Earlier("fourth.html", "c299", "incomplete", "d3aa", true)),
           List.of(new Failed("first.html", "continuity", "J1-A to P2-1", "OL")),
           List.of("W1 was opened and crimped anew"));
 
@@ -36,6 +41,8 @@ class SealTest {
         SEAL.record(),
         SEAL.content(),
         Optional.empty(),
+        List.of(),
+        List.of(),
         List.of(),
         SEAL.program(),
         SEAL.verdict(),

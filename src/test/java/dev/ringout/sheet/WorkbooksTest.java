@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.github.miachm.sods.Color;
 import com.github.miachm.sods.SpreadSheet;
 import com.github.miachm.sods.Style;
+import dev.ringout.source.Problems;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -51,6 +52,22 @@ class WorkbooksTest {
     assertEquals(new Cell(Cell.Stored.NUMBER, "7"), book.cell(1, 2), "never 7.0");
     assertEquals(new Cell(Cell.Stored.NUMBER, "0.3"), book.cell(1, 3));
     assertEquals(new Cell(Cell.Stored.BOOLEAN, "TRUE"), book.cell(1, 4));
+  }
+
+  /** Written by a library of another language, whose palette stands where ours looks for none. */
+  @Test
+  void a_workbook_of_more_than_one_sheet_is_read_whoever_wrote_it() throws Exception {
+    Book book = Book.read(SAVED.resolve("three-sheets.xls"));
+    assertEquals("Continuity", book.sheet());
+    assertEquals(new Cell(Cell.Stored.NUMBER, "0.2").in(Cell.Ink.RED), book.cell(2, 3));
+    assertTrue(book.cell(3, 3).isStruck());
+    assertEquals("1000000", book.cell(3, 3).text());
+    assertEquals("FFFF00", book.cell(4, 1).fill());
+    try (TabularFile file =
+        TabularFile.open(SAVED.resolve("three-sheets.xls"), "sheets", new Problems())) {
+      assertEquals(
+          List.of("Continuity", "Job", "Header"), file.sheets().stream().map(Sheet::name).toList());
+    }
   }
 
   @ParameterizedTest

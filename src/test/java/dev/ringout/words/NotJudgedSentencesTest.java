@@ -41,6 +41,14 @@ class NotJudgedSentencesTest {
         new NotJudged.BeyondRange(new Measured.Value(3e9, 5e7), 1e9),
         "3 GΩ is beyond the range of 1 GΩ that the sheet Job gives");
     said.put(
+        new NotJudged.BelowZero(new Measured.BelowZero(-2e8, "-200 MΩ")),
+        "-200 MΩ is below zero, which no resistance is: there may be voltage on the circuit, so take"
+            + " it for live until it is shown dead; or the leads were nulled too far");
+    said.put(
+        new NotJudged.LessThanLeads(new Measured.Value(0.02, 0.005), 0.5),
+        "0.02 Ω is less than the leads alone have, 0.5 Ω, which are said to be in it: were they"
+            + " nulled, or is there voltage on the circuit?");
+    said.put(
         new NotJudged.WordForJoin(OK, 0.2),
         "\"OK\" is no value; the limit is 0.2 Ω (\"words\" on the sheet Limits says where a word is"
             + " enough)");
