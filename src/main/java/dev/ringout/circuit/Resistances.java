@@ -5,7 +5,9 @@ import dev.ringout.harness.Wire;
 import dev.ringout.standards.WireOhms;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.OhmsRange;
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -55,7 +57,12 @@ public final class Resistances {
 
   /** What a wire would add were it of another gauge. */
   public OhmsRange ofWireAs(Wire wire, Gauge gauge) {
-    return conductorOhms.ofWire(wire, Optional.of(gauge));
+    return makesOfWireAs(wire, gauge).stream().reduce(OhmsRange::or).orElse(OhmsRange.ANY);
+  }
+
+  /** The same for each make that it may be: solid, or of so many strands. */
+  public List<OhmsRange> makesOfWireAs(Wire wire, Gauge gauge) {
+    return conductorOhms.makes(wire, Optional.of(gauge));
   }
 
   /**
@@ -132,6 +139,14 @@ public final class Resistances {
     boolean[] found = new boolean[1];
     nets.eachOnWay(one, other, conductor -> found[0] |= circuit.isWire(conductor));
     return found[0];
+  }
+
+  /** Whether a wire on the way is of a metal of which no value is published. */
+  public boolean hasOtherMetal(int one, int other, SwitchState state) {
+    return Arrays.stream(conductorsBetween(one, other, state))
+        .mapToObj(circuit.conductors()::get)
+        .flatMap(conductor -> conductor.asWire().stream())
+        .anyMatch(conductorOhms::isOfOtherMetal);
   }
 
   /** The conductors that a reading between two points of one net depends on. */
