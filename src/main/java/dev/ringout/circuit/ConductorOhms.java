@@ -6,11 +6,7 @@ import dev.ringout.standards.WireOhms;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.OhmsRange;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * What each conductor may add to a reading, at one temperature.
@@ -24,11 +20,6 @@ import java.util.stream.Stream;
  * </ul>
  */
 final class ConductorOhms implements Conductor.Cases<OhmsRange> {
-  /** Headings of columns that say what a conductor is made of. */
-  private static final Pattern OF_ITS_MAKING =
-      Pattern.compile(
-          "(?i)\\s*(type|conductor|((conductor|wire)\\s+)?(material|metal|stranding))\\s*");
-
   private final Limits limits;
   private final WireOhms wires;
   private final double celsius;
@@ -70,7 +61,7 @@ final class ConductorOhms implements Conductor.Cases<OhmsRange> {
     double metres = wire.length().get().metres();
     double share = limits.tolerancePercent() / 100;
     double ends = 2 * limits.contactOhms();
-    return wires.makes(gauge.get(), made(wire), celsius).stream()
+    return wires.makes(gauge.get(), wire.making(), celsius).stream()
         .map(
             one ->
                 new OhmsRange(
@@ -81,18 +72,6 @@ final class ConductorOhms implements Conductor.Cases<OhmsRange> {
 
   /** Whether it is of a metal of which no value is published. */
   boolean isOfOtherMetal(Wire wire) {
-    return wires.metalWithoutValue(made(wire)).isPresent();
-  }
-
-  /** What the list says of what a wire is made of: its type, and columns of the list's own. */
-  private static String made(Wire wire) {
-    return wire.notes().isEmpty()
-        ? wire.type()
-        : Stream.concat(
-                Stream.of(wire.type()),
-                wire.notes().entrySet().stream()
-                    .filter(note -> OF_ITS_MAKING.matcher(note.getKey()).matches())
-                    .map(Map.Entry::getValue))
-            .collect(Collectors.joining(" "));
+    return wires.metalWithoutValue(wire.making()).isPresent();
   }
 }

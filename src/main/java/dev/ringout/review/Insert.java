@@ -2,6 +2,7 @@ package dev.ringout.review;
 
 import dev.ringout.harness.Item;
 import dev.ringout.standards.Tables.Entry;
+import dev.ringout.standards.Tables.Origin;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -13,9 +14,15 @@ import java.util.Set;
  *
  * @param layout contact counts by size: {@code 8x20+4x16}
  * @param labels the contacts' names; empty where the tables do not have them
+ * @param fromMemory whether the published arrangement is from memory
  */
 record Insert(
-    String arrangement, int contacts, String layout, Set<String> labels, String citation) {
+    String arrangement,
+    int contacts,
+    String layout,
+    Set<String> labels,
+    String citation,
+    boolean fromMemory) {
 
   /** The arrangement that an item names; absent where it is unknown or has two meanings. */
   static Optional<Insert> of(Item item, Paper paper) {
@@ -38,12 +45,13 @@ record Insert(
             contacts,
             row.get("layout"),
             labels(row, contacts, paper),
-            row.citation()));
+            row.citation(),
+            row.origin() == Origin.PUBLISHED && row.isFromMemory()));
   }
 
-  /** Whether "17-26", "D38999 17-26" or "5015 20-7" is this arrangement. */
+  /** Whether "17-26", "17-26PN", "D38999 17-26" or "5015 20-7" is this arrangement. */
   private static boolean fits(String named, String arrangement, String family) {
-    String[] words = named.split("[\\s,;]+", -1);
+    String[] words = named.replaceFirst("(-\\d+)\\s*[PS][NA-EWXYZ]?$", "$1").split("[\\s,;]+", -1);
     if (!words[words.length - 1].equals(arrangement.toUpperCase(Locale.ROOT))) {
       return false;
     }

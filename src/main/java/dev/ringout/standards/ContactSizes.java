@@ -18,6 +18,7 @@ public final class ContactSizes {
    * @param finest the thinnest wire it takes
    * @param coarsest the thickest wire it takes
    * @param citation where the wire range stands, and how sure it is
+   * @param fromMemory whether the published wire range is from memory
    * @param thinnestWireInches the least diameter over insulation that its grommet seals on
    * @param thickestWireInches the largest that goes through its grommet
    */
@@ -28,6 +29,7 @@ public final class ContactSizes {
       String pinPart,
       String socketPart,
       String citation,
+      boolean fromMemory,
       OptionalDouble thinnestWireInches,
       OptionalDouble thickestWireInches,
       String sealingPlug) {
@@ -58,6 +60,7 @@ public final class ContactSizes {
               row.get("pin_part"),
               row.get("socket_part"),
               citation(row),
+              row.origin() == Tables.Origin.PUBLISHED && row.isFromMemory(),
               inches(row, "wire_od_min_in"),
               inches(row, "wire_od_max_in"),
               row.get("sealing_plug")));

@@ -3,6 +3,7 @@ package dev.ringout.standards;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -50,8 +51,7 @@ final class CopperConductors {
 
   /** Ohms per metre of each make that the wire may be; none where the gauge is in no table. */
   List<OhmsRange> makes(Gauge gauge, String type) {
-    Optional<Construction> construction =
-        Construction.of(type).filter(made -> isNear(gauge, squareMillimetres(made)));
+    Optional<Construction> construction = construction(gauge, type);
     if (construction.isPresent()) {
       return List.of(made(construction.get(), gauge, type));
     }
@@ -70,6 +70,31 @@ final class CopperConductors {
       makes.addAll(strands(gauge, alone));
     }
     return List.copyOf(makes);
+  }
+
+  /** The nominal areas of the makes that the wire may be. */
+  Optional<WireOhms.Areas> squareMillimetres(Gauge gauge, String type) {
+    Optional<Construction> construction = construction(gauge, type);
+    OptionalDouble solid =
+        construction.isPresent()
+            ? squareMillimetres(construction.get())
+            : copper.squareMillimetres(gauge);
+    if (solid.isEmpty()) {
+      return Optional.empty();
+    }
+    double alone = solid.getAsDouble();
+    List<Double> areas = new ArrayList<>();
+    if (construction.isEmpty() && !SOLID.matcher(type).find()) {
+      stranded.of(gauge).forEach(one -> areas.add(one.squareMillimetres()));
+    }
+    if (areas.isEmpty() || !STRANDED.matcher(type).find()) {
+      areas.add(alone);
+    }
+    return Optional.of(new WireOhms.Areas(Collections.min(areas), Collections.max(areas)));
+  }
+
+  private Optional<Construction> construction(Gauge gauge, String type) {
+    return Construction.of(type).filter(made -> isNear(gauge, squareMillimetres(made)));
   }
 
   private boolean isNear(Gauge gauge, OptionalDouble squareMillimetres) {

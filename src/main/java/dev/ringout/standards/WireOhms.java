@@ -67,6 +67,28 @@ public final class WireOhms {
     return known.computeIfAbsent(new Key(gauge, type, celsius), this::find);
   }
 
+  /** Whether a wire is of copper, of which the tables of currents and drops are. */
+  public boolean isCopper(String type) {
+    return metals.of(type).isCopper();
+  }
+
+  /**
+   * From the least to the most cross-section, in mm², that a wire may have by its nominal
+   * construction: solid, or of so many strands; absent where the tables do not have the gauge.
+   */
+  public Optional<Areas> squareMillimetres(Gauge gauge, String type) {
+    Optional<Entry> ofType = ofType(ofTypes, type, gauge);
+    if (ofType.isPresent()) {
+      double area =
+          ofType.get().number("area_cmil") * CopperWire.SQUARE_MILLIMETRES_PER_CIRCULAR_MIL;
+      return Optional.of(new Areas(area, area));
+    }
+    return conductors.squareMillimetres(gauge, type);
+  }
+
+  /** From the least to the most square millimetres. */
+  public record Areas(double least, double most) {}
+
   /** The metal of a wire of which the tables have no value; absent where they have one. */
   public Optional<String> metalWithoutValue(String type) {
     ConductorMetals.Metal metal = metals.of(type);

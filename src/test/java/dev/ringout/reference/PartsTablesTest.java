@@ -215,6 +215,30 @@ class PartsTablesTest {
     }
   }
 
+  /**
+   * Source: FAA AC 43.13-1B change 1, page 11-22: table 11-7 (107 ft of No. 6 drop 0.942 V, 90 ft
+   * of No. 4 0.504 V, 100 ft of No. 14 6.12 V, each at 20 A) and table 11-8 (39, 156 and 273 ft of
+   * No. 10 drop .98, 3.93 and 6.88 V). The row of No. 12 in table 11-7 and that of 19.5 ft in table
+   * 11-8 are no products of their own figures: misprints.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "6, 107, 0.942", "4, 90, 0.504", "14, 100, 6.12",
+    "10, 39, 0.983", "10, 156, 3.93", "10, 273, 6.88"
+  })
+  void the_drops_of_tables_11_7_and_11_8_are_as_printed(String awg, String feet, String drop)
+      throws IOException {
+    Path unit = Files.createTempDirectory(folder, "unit");
+    Files.writeString(
+        unit.resolve("wires.csv"),
+        "Wire,From,To,Gauge,Length (ft)\nW1,J1-1,TB1-1," + awg + "," + feet + "\n");
+    Files.writeString(
+        unit.resolve("loads.csv"),
+        "Name,From,To,Amps,Allowed Drop V,Wire C\nload,J1-1,TB1-1,20,0.001,200\n");
+    Run run = Run.of("review", unit, "--json");
+    assertTrue(run.out().contains("load drops " + drop + " V"), run.out());
+  }
+
   /** Source: FAA AC 43.13-1B table 11-9: No. 20 takes 4, 7 and 9 A as 105, 150 and 200 °C wire. */
   @ParameterizedTest
   @CsvSource({"4, 105, 0", "4.1, 105, 1", "7, 150, 0", "7.1, 150, 1", "9, 200, 0", "9.1, 200, 1"})
