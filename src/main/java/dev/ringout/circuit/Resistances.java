@@ -29,6 +29,7 @@ public final class Resistances {
   private final Circuit circuit;
   private final ConductorOhms conductorOhms;
   private final Map<SwitchState, Map<Integer, NetOhms>> byState = new HashMap<>();
+  private final Map<SwitchState, Map<Integer, NetOhms>> withoutOne = new HashMap<>();
 
   /** The resistances of a circuit whose wires are at one temperature. */
   public Resistances(Circuit circuit, WireOhms wires, double celsius) {
@@ -75,6 +76,9 @@ public final class Resistances {
     if (!of(conductor).isKnown() || !all.isKnown()) {
       return OptionalDouble.empty();
     }
+    if (of(conductor).lowOhms() <= 0 && !circuit.in(state).isCutEdge(conductor)) {
+      return OptionalDouble.of(without(conductor, one, state).between(one, other).lowOhms());
+    }
     double gain = gain(conductor, Double.POSITIVE_INFINITY, one, other, state, OhmsRange::lowOhms);
     return OptionalDouble.of(all.lowOhms() + gain);
   }
@@ -116,7 +120,7 @@ public final class Resistances {
     }
     int u = circuit.from(conductor);
     int w = circuit.to(conductor);
-    double own = Math.max(Block.LEAST_OHMS, end.applyAsDouble(of(conductor)));
+    double own = end.applyAsDouble(of(conductor));
     double volts =
         (end.applyAsDouble(between(one, w, state))
                 + end.applyAsDouble(between(other, u, state))
@@ -155,6 +159,16 @@ public final class Resistances {
     return isShortAndPlain(nets, one, other)
         ? nets.path(one, other).stream().mapToInt(Integer::intValue).toArray()
         : net(nets, one, state).conductorsBetween(one, other);
+  }
+
+  /** The net of a point without one conductor that others go around. */
+  private NetOhms without(int conductor, int point, SwitchState state) {
+    Nets nets = circuit.in(state);
+    return withoutOne
+        .computeIfAbsent(state, key -> new HashMap<>())
+        .computeIfAbsent(
+            conductor,
+            key -> NetOhms.without(conductor, circuit, nets, nets.of(point), conductorOhms));
   }
 
   private NetOhms net(Nets nets, int point, SwitchState state) {
