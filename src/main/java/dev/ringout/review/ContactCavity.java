@@ -49,6 +49,7 @@ final class ContactCavity implements Check {
       }
     }
     byItem.forEach((ref, ends) -> genders(paper, ref, ends, findings));
+    paper.harness().pins().forEach(pin -> listed(paper, pin, findings));
     findings.notRun(Lack.CONTACTS_AND_CAVITY_SIZES);
   }
 
@@ -68,6 +69,40 @@ final class ContactCavity implements Check {
               "%s has a size %s contact, the cavity is size %s",
               wire.name(), contact.size(), cavity.get().size()),
           contact.citation());
+    }
+  }
+
+  /** The contact listed for a cavity against the item's insert. */
+  private static void listed(Paper paper, PinDetail pin, Findings findings) {
+    Optional<ContactSize> contact = paper.contactSize(pin.contact());
+    Optional<ContactGender> gender = ContactGender.of(contact, pin.contact());
+    String ref = pin.point().ref();
+    Optional<ContactGender> wanted = paper.item(ref).flatMap(ContactGender::of);
+    if (gender.isPresent() && wanted.isPresent()) {
+      findings.looked();
+      if (gender.get() != wanted.get()) {
+        findings.say(
+            Severity.ERROR,
+            pin.point(),
+            Text.of(
+                "the cavity is listed with a %s contact, %s",
+                gender.get().text(), ofInsert(ref, wanted.get())),
+            contact.get().citation());
+      }
+    }
+    Optional<Insert> insert = paper.insert(ref);
+    Optional<String> size = insert.flatMap(Insert::onlySize);
+    if (contact.isPresent() && size.flatMap(paper::contactSize).isPresent()) {
+      findings.looked();
+      if (!contact.get().size().equals(size.get())) {
+        findings.say(
+            insert.get().fromMemory() ? Severity.WARNING : Severity.ERROR,
+            pin.point(),
+            Text.of(
+                "the cavity is listed with a size %s contact, insert %s has size %s",
+                contact.get().size(), insert.get().arrangement(), size.get()),
+            insert.get().citation());
+      }
     }
   }
 

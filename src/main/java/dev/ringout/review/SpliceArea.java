@@ -50,9 +50,11 @@ final class SpliceArea implements Check {
             Findings.breachOf(barrel.get()),
             entry.getKey(),
             Text.of(
-                "%s joins %d wires of together %.0f circular mils; its %s barrel takes %.0f to %.0f",
+                "%s joins %s %.0f circular mils; its %s barrel takes %.0f to %.0f",
                 ref,
-                entry.getValue().size(),
+                entry.getValue().size() == 1
+                    ? "a wire of"
+                    : Text.of("%d wires of together", entry.getValue().size()),
                 mils(sum.get().most()),
                 barrel.get().get("colour"),
                 least,

@@ -46,7 +46,7 @@ final class VoltageDrop implements Check {
         continue;
       }
       findings.looked();
-      double dropVolts = ohms.getAsDouble() * load.amps();
+      double dropVolts = ohms.getAsDouble() * Math.abs(load.amps());
       if (dropVolts > allowed.get().volts() * ROUNDING) {
         say(load, dropVolts, allowed.get(), findings);
       }
@@ -72,19 +72,20 @@ final class VoltageDrop implements Check {
               Severity.ERROR,
               "resistance: FAA AC 43.13-1B table 11-9"));
     }
-    double system = load.volts().orElse(0);
+    double system = Math.abs(load.volts().orElse(0));
     Optional<Entry> nearest =
         paper.rows("voltage-drop").stream()
             .min(
                 Comparator.comparingDouble(
                     row -> Math.abs(Math.log(row.number("volts") / system))));
-    return system > 0 ? nearest.map(row -> allowed(load, row, system)) : Optional.empty();
+    return system > 0 ? nearest.map(row -> allowed(load, row)) : Optional.empty();
   }
 
-  private static Allowed allowed(Load load, Entry row, double system) {
+  private static Allowed allowed(Load load, Entry row) {
+    double system = Math.abs(load.volts().orElse(0));
     double ofRow = row.number(load.intermittent() ? "intermittent_volts" : "continuous_volts");
     boolean itself = row.number("volts") == system;
-    String by = Text.of(" in a %s V system", Numbers.plain(system));
+    String by = Text.of(" in a %s V system", Numbers.plain(load.volts().orElse(0)));
     return new Allowed(
         ofRow / row.number("volts") * system,
         itself

@@ -59,7 +59,7 @@ final class WireCurrent implements Check {
   private static void carries(Load load, Wire wire, double celsius, Entry row, Findings findings) {
     String column = celsius >= 200 ? "amps_200" : celsius >= 150 ? "amps_150" : "amps_105";
     double most = row.number(column);
-    if (load.amps() > most) {
+    if (Math.abs(load.amps()) > most) {
       findings.say(
           Findings.breachOf(row),
           wire,

@@ -31,7 +31,7 @@ final class WireVolts implements Check {
           continue;
         }
         findings.looked();
-        if (type.get().number("volts") < load.volts().getAsDouble()) {
+        if (type.get().number("volts") < Math.abs(load.volts().getAsDouble())) {
           findings.say(
               Findings.breachOf(type.get()),
               wire,

@@ -23,6 +23,9 @@ public final class ColourCodes {
   /** {@code white w/ green stripe}: with, and not a colour W. */
   private static final Pattern WITH = Pattern.compile("(?<=\\S)\\s+W/\\s*");
 
+  /** {@code green stripe on white}: the base is named last. */
+  private static final Pattern ON = Pattern.compile("^(.+)\\s+ON\\s+(.+)$");
+
   private final Map<String, List<String>> colours = new HashMap<>();
   private final String citation;
 
@@ -74,7 +77,8 @@ public final class ColourCodes {
   /** Words; a run of digits is a colour each. */
   private static List<String> parts(String text) {
     List<String> parts = new ArrayList<>();
-    String upper = WITH.matcher(text.toUpperCase(Locale.ROOT)).replaceAll(" WITH ");
+    String with = WITH.matcher(text.toUpperCase(Locale.ROOT).strip()).replaceAll(" WITH ");
+    String upper = ON.matcher(with).replaceAll("$2 WITH $1");
     for (String part : upper.split("[\\s/,;+-]+", -1)) {
       if (part.matches("[0-9]{1,4}")) {
         parts.addAll(List.of(part.split("", -1)));

@@ -72,7 +72,10 @@ final class CopperConductors {
     return List.copyOf(makes);
   }
 
-  /** The nominal areas of the makes that the wire may be. */
+  /**
+   * The nominal areas of the makes that the wire may be; of a metric conductor, for which no area
+   * is prescribed, that of its most ohms as well.
+   */
   Optional<WireOhms.Areas> squareMillimetres(Gauge gauge, String type) {
     Optional<Construction> construction = construction(gauge, type);
     OptionalDouble solid =
@@ -89,6 +92,9 @@ final class CopperConductors {
     }
     if (areas.isEmpty() || !STRANDED.matcher(type).find()) {
       areas.add(alone);
+    }
+    if (construction.isEmpty()) {
+      mostOfMetric(gauge, type).ifPresent(ohms -> areas.add(copper.ohmsPerMetreOf(1) / ohms));
     }
     return Optional.of(new WireOhms.Areas(Collections.min(areas), Collections.max(areas)));
   }
