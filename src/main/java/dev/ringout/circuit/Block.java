@@ -1,6 +1,7 @@
 package dev.ringout.circuit;
 
 import dev.ringout.units.OhmsRange;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import org.ejml.data.DMatrixRMaj;
@@ -20,11 +21,12 @@ import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
  * the conductances with the first point's row and column left out (Kirchhoff; D. J. Klein and M.
  * Randić, "Resistance distance", Journal of Mathematical Chemistry 12, 1993). L is factored once
  * for the least and once for the greatest resistances; a resistance never falls when one of its
- * conductors' rises (Rayleigh), so these give the ends of the range.
+ * conductors' rises (Rayleigh), so these give the ends of the range. Points that a conductor
+ * without any resistance joins are one point of L.
  */
 final class Block {
-  /** Joints without any resistance are given this little, that L stays finite. */
-  static final double LEAST_OHMS = 1e-6;
+  /** No row: the point to which all voltages refer. */
+  private static final int GROUND = -1;
 
   /** Up to so many points, columns of the inverse are kept. */
   private static final int MOST_POINTS_KEPT = 512;
@@ -93,25 +95,50 @@ final class Block {
   private Factored factored(boolean high) {
     int which = high ? 1 : 0;
     if (factored[which] == null) {
-      factored[which] = new Factored(laplacian(high));
+      int[] rows = rows(high);
+      factored[which] = new Factored(rows, laplacian(rows, high));
     }
     return factored[which];
   }
 
-  private DMatrixSparseCSC laplacian(boolean high) {
-    int rows = size - 1;
-    DMatrixSparseTriplet entries = new DMatrixSparseTriplet(rows, rows, 4 * conductors.length);
+  private double ohms(int conductor, boolean high) {
+    return high ? ohms[conductor].highOhms() : ohms[conductor].lowOhms();
+  }
+
+  /** For each point its row of L; those that nothing parts share one, the first point has none. */
+  private int[] rows(boolean high) {
+    DisjointPoints one = new DisjointPoints(size);
     for (int i = 0; i < conductors.length; i++) {
-      double siemens = 1 / Math.max(LEAST_OHMS, high ? ohms[i].highOhms() : ohms[i].lowOhms());
-      int a = from[i] - 1;
-      int b = to[i] - 1;
-      if (a >= 0) {
+      if (ohms(i, high) <= 0) {
+        one.union(from[i], to[i]);
+      }
+    }
+    int[] rows = new int[size];
+    Map<Integer, Integer> rowOfFirst = new HashMap<>();
+    rowOfFirst.put(one.firstOf(0), GROUND);
+    for (int point = 0; point < size; point++) {
+      rows[point] = rowOfFirst.computeIfAbsent(one.firstOf(point), first -> rowOfFirst.size() - 1);
+    }
+    return rows;
+  }
+
+  private DMatrixSparseCSC laplacian(int[] rows, boolean high) {
+    int count = Arrays.stream(rows).max().orElse(GROUND) + 1;
+    DMatrixSparseTriplet entries = new DMatrixSparseTriplet(count, count, 4 * conductors.length);
+    for (int i = 0; i < conductors.length; i++) {
+      int a = rows[from[i]];
+      int b = rows[to[i]];
+      if (a == b) {
+        continue;
+      }
+      double siemens = 1 / ohms(i, high);
+      if (a != GROUND) {
         entries.addItem(a, a, siemens);
       }
-      if (b >= 0) {
+      if (b != GROUND) {
         entries.addItem(b, b, siemens);
       }
-      if (a >= 0 && b >= 0) {
+      if (a != GROUND && b != GROUND) {
         entries.addItem(a, b, -siemens);
         entries.addItem(b, a, -siemens);
       }
@@ -126,24 +153,31 @@ final class Block {
   private static final class Factored {
     private final LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> solver =
         LinearSolverFactory_DSCC.cholesky(FillReducing.NONE);
+    private final int[] rows;
     private final int size;
     private final Map<Integer, double[]> columns = new HashMap<>();
 
-    Factored(DMatrixSparseCSC laplacian) {
+    Factored(int[] rows, DMatrixSparseCSC laplacian) {
+      this.rows = rows;
       this.size = laplacian.numRows;
-      if (!solver.setA(laplacian)) {
+      if (size > 0 && !solver.setA(laplacian)) {
         throw new IllegalStateException("a block in which something is not joined");
       }
     }
 
-    double ohms(int one, int other) {
-      if (one == 0 || other == 0) {
-        int point = Math.max(one, other) - 1;
-        return column(point)[point];
+    double ohms(int onePoint, int otherPoint) {
+      int one = rows[onePoint];
+      int other = rows[otherPoint];
+      if (one == other) {
+        return 0;
       }
-      double[] a = column(one - 1);
-      double[] b = column(other - 1);
-      return a[one - 1] + b[other - 1] - a[other - 1] - b[one - 1];
+      if (one == GROUND || other == GROUND) {
+        int row = Math.max(one, other);
+        return column(row)[row];
+      }
+      double[] a = column(one);
+      double[] b = column(other);
+      return a[one] + b[other] - a[other] - b[one];
     }
 
     private double[] column(int index) {

@@ -5,14 +5,16 @@ import dev.ringout.harness.Wire;
 import dev.ringout.standards.WireOhms;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.OhmsRange;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * What each conductor may add to a reading, at one temperature.
  *
  * <ul>
- *   <li>A wire: its copper by gauge, type and length, less the tolerance, to the most that its type
- *       allows and two contacts, plus the tolerance. Nothing is known without gauge and length.
+ *   <li>A wire: the least that its gauge, type and length let it have ({@link WireOhms}), less the
+ *       tolerance, to the most and two contacts, plus the tolerance. Nothing is known without gauge
+ *       and length, or of a metal of which no value is published.
  *   <li>A link: nothing to two contacts, plus the tolerance.
  *   <li>A closed switch contact: nothing to the limit {@code switch contact}.
  * </ul>
@@ -47,26 +49,29 @@ final class ConductorOhms implements Conductor.Cases<OhmsRange> {
     return new OhmsRange(0, limits.switchContactOhms());
   }
 
-  /** A wire as if it were of that gauge. */
-  OhmsRange ofWire(Wire wire, Optional<Gauge> gauge) {
-    double share = limits.tolerancePercent() / 100;
-    double ends = 2 * limits.contactOhms();
-    return copper(wire, gauge)
-        .map(
-            copper ->
-                new OhmsRange(
-                    Math.max(0, copper.lowOhms() * (1 - share)),
-                    (copper.highOhms() + ends) * (1 + share)))
-        .orElse(OhmsRange.ANY);
+  private OhmsRange ofWire(Wire wire, Optional<Gauge> gauge) {
+    return makes(wire, gauge).stream().reduce(OhmsRange::or).orElse(OhmsRange.ANY);
   }
 
-  private Optional<OhmsRange> copper(Wire wire, Optional<Gauge> gauge) {
+  /** What a wire may add as each make that it may be, as if it were of that gauge. */
+  List<OhmsRange> makes(Wire wire, Optional<Gauge> gauge) {
     if (gauge.isEmpty() || wire.length().isEmpty()) {
-      return Optional.empty();
+      return List.of();
     }
     double metres = wire.length().get().metres();
-    return wires
-        .perMetre(gauge.get(), wire.type(), celsius)
-        .map(one -> new OhmsRange(one.lowOhms() * metres, one.highOhms() * metres));
+    double share = limits.tolerancePercent() / 100;
+    double ends = 2 * limits.contactOhms();
+    return wires.makes(gauge.get(), wire.making(), celsius).stream()
+        .map(
+            one ->
+                new OhmsRange(
+                    Math.max(0, one.lowOhms() * metres * (1 - share)),
+                    (one.highOhms() * metres + ends) * (1 + share)))
+        .toList();
+  }
+
+  /** Whether it is of a metal of which no value is published. */
+  boolean isOfOtherMetal(Wire wire) {
+    return wires.metalWithoutValue(wire.making()).isPresent();
   }
 }

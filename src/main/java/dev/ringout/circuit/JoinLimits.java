@@ -37,6 +37,8 @@ public final class JoinLimits {
     COMPUTED,
     /** Fixed: a wire on the way has no gauge or no length that the tables know. */
     NO_LENGTH,
+    /** Fixed: a wire on the way is of a metal of which no value is published. */
+    OTHER_METAL,
     /** Fixed: no wire is on the way. */
     LINKS_ALONE,
     /** Fixed: points tied together were read. */
@@ -134,10 +136,13 @@ public final class JoinLimits {
         return limit(Basis.LINKS_ALONE);
       }
       OhmsRange expected = resistances.between(from, to, probing.state());
-      if (expected.equals(OhmsRange.ANY)) {
-        return limit(Basis.NO_LENGTH);
+      if (expected.isKnown()) {
+        return limit(Basis.COMPUTED, expected);
       }
-      return limit(expected.isKnown() ? Basis.COMPUTED : Basis.NO_LENGTH, expected);
+      return limit(
+          resistances.hasOtherMetal(from, to, probing.state())
+              ? Basis.OTHER_METAL
+              : Basis.NO_LENGTH);
     }
 
     private JoinLimit limit(Basis basis) {

@@ -46,8 +46,22 @@ final class NetOhms {
   private final boolean[] isWire;
 
   NetOhms(Circuit circuit, Nets nets, int net, ConductorOhms resistances) {
-    points = nets.pointsOf(net);
-    conductors = nets.conductorsOf(net);
+    this(circuit, nets.pointsOf(net), nets.conductorsOf(net), resistances);
+  }
+
+  /** The same net without one conductor that others go around. */
+  static NetOhms without(
+      int conductor, Circuit circuit, Nets nets, int net, ConductorOhms resistances) {
+    return new NetOhms(
+        circuit,
+        nets.pointsOf(net),
+        Arrays.stream(nets.conductorsOf(net)).filter(one -> one != conductor).toArray(),
+        resistances);
+  }
+
+  private NetOhms(Circuit circuit, int[] points, int[] conductors, ConductorOhms resistances) {
+    this.points = points;
+    this.conductors = conductors;
     from = new int[conductors.length];
     to = new int[conductors.length];
     ohms = new OhmsRange[conductors.length];

@@ -5,7 +5,9 @@ import dev.ringout.harness.Wire;
 import dev.ringout.standards.WireOhms;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.OhmsRange;
+import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,6 +29,7 @@ public final class Resistances {
   private final Circuit circuit;
   private final ConductorOhms conductorOhms;
   private final Map<SwitchState, Map<Integer, NetOhms>> byState = new HashMap<>();
+  private final Map<SwitchState, Map<Integer, NetOhms>> withoutOne = new HashMap<>();
 
   /** The resistances of a circuit whose wires are at one temperature. */
   public Resistances(Circuit circuit, WireOhms wires, double celsius) {
@@ -55,7 +58,12 @@ public final class Resistances {
 
   /** What a wire would add were it of another gauge. */
   public OhmsRange ofWireAs(Wire wire, Gauge gauge) {
-    return conductorOhms.ofWire(wire, Optional.of(gauge));
+    return makesOfWireAs(wire, gauge).stream().reduce(OhmsRange::or).orElse(OhmsRange.ANY);
+  }
+
+  /** The same for each make that it may be: solid, or of so many strands. */
+  public List<OhmsRange> makesOfWireAs(Wire wire, Gauge gauge) {
+    return conductorOhms.makes(wire, Optional.of(gauge));
   }
 
   /**
@@ -67,6 +75,9 @@ public final class Resistances {
     OhmsRange all = between(one, other, state);
     if (!of(conductor).isKnown() || !all.isKnown()) {
       return OptionalDouble.empty();
+    }
+    if (of(conductor).lowOhms() <= 0 && !circuit.in(state).isCutEdge(conductor)) {
+      return OptionalDouble.of(without(conductor, one, state).between(one, other).lowOhms());
     }
     double gain = gain(conductor, Double.POSITIVE_INFINITY, one, other, state, OhmsRange::lowOhms);
     return OptionalDouble.of(all.lowOhms() + gain);
@@ -109,7 +120,7 @@ public final class Resistances {
     }
     int u = circuit.from(conductor);
     int w = circuit.to(conductor);
-    double own = Math.max(Block.LEAST_OHMS, end.applyAsDouble(of(conductor)));
+    double own = end.applyAsDouble(of(conductor));
     double volts =
         (end.applyAsDouble(between(one, w, state))
                 + end.applyAsDouble(between(other, u, state))
@@ -134,12 +145,30 @@ public final class Resistances {
     return found[0];
   }
 
+  /** Whether a wire on the way is of a metal of which no value is published. */
+  public boolean hasOtherMetal(int one, int other, SwitchState state) {
+    return Arrays.stream(conductorsBetween(one, other, state))
+        .mapToObj(circuit.conductors()::get)
+        .flatMap(conductor -> conductor.asWire().stream())
+        .anyMatch(conductorOhms::isOfOtherMetal);
+  }
+
   /** The conductors that a reading between two points of one net depends on. */
   public int[] conductorsBetween(int one, int other, SwitchState state) {
     Nets nets = circuit.in(state);
     return isShortAndPlain(nets, one, other)
         ? nets.path(one, other).stream().mapToInt(Integer::intValue).toArray()
         : net(nets, one, state).conductorsBetween(one, other);
+  }
+
+  /** The net of a point without one conductor that others go around. */
+  private NetOhms without(int conductor, int point, SwitchState state) {
+    Nets nets = circuit.in(state);
+    return withoutOne
+        .computeIfAbsent(state, key -> new HashMap<>())
+        .computeIfAbsent(
+            conductor,
+            key -> NetOhms.without(conductor, circuit, nets, nets.of(point), conductorOhms));
   }
 
   private NetOhms net(Nets nets, int point, SwitchState state) {

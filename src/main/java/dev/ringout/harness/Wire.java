@@ -5,6 +5,9 @@ import dev.ringout.units.Gauge;
 import dev.ringout.units.Length;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One conductor between two points.
@@ -27,6 +30,10 @@ public record Wire(
     String note,
     Map<String, String> notes,
     Place place) {
+  /** Headings of columns that say what a conductor is made of. */
+  private static final Pattern OF_ITS_MAKING =
+      Pattern.compile(
+          "(?i)\\s*(type|conductor|((conductor|wire)\\s+)?(material|metal|stranding))\\s*");
 
   /**
    * How one end is made off.
@@ -145,6 +152,18 @@ public record Wire(
   /** Its specification, or empty. */
   public String type() {
     return make.type();
+  }
+
+  /** What the list says of what it is made of: its type, and columns of the list's own. */
+  public String making() {
+    return notes.isEmpty()
+        ? type()
+        : Stream.concat(
+                Stream.of(type()),
+                notes.entrySet().stream()
+                    .filter(note -> OF_ITS_MAKING.matcher(note.getKey()).matches())
+                    .map(Map.Entry::getValue))
+            .collect(Collectors.joining(" "));
   }
 
   /** Its colour as the list writes it, or empty. */

@@ -166,6 +166,7 @@ public final class CheckJson {
     json.put("cantTell", values.count(ValueVerdict.CANT_TELL));
     json.put("notCompared", values.count(ValueVerdict.NOT_COMPARED));
     json.put("fixedLimit", values.fixedLimit());
+    json.put("otherMetal", values.otherMetal());
     json.put("cantTellReadings", FaultJson.places(values.cantTell()));
     json.put(
         "unlikeReadings",

@@ -55,7 +55,7 @@ final class CrimpGauge implements Check {
 
   private static void sayWrongGauge(Wire wire, Wire.End end, ContactSize size, Findings findings) {
     findings.say(
-        Severity.ERROR,
+        Findings.breach(size.fromMemory()),
         wire.at(end),
         wire,
         Text.of(

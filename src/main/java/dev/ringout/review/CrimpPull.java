@@ -66,7 +66,7 @@ final class CrimpPull implements Check {
     if (newtons < least.get().number("newtons")) {
       String at = gauge.map(Gauge::label).orElse("") + doubt(paper, crimps, number);
       findings.say(
-          Severity.ERROR,
+          Findings.breachOf(least.get()),
           crimp.wire(),
           cameOff(crimp, newtons, least.get(), at),
           least.get().citation());

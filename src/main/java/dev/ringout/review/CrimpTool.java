@@ -51,7 +51,7 @@ final class CrimpTool implements Check {
       boolean fits = row.get("tool").equals(tool);
       if (fits && differ(crimp.setting(), row.get("selector"))) {
         findings.say(
-            Severity.ERROR,
+            Findings.breachOf(row),
             wire,
             Text.of(
                 "%s, AWG %s, was crimped with %s at selector %s; the table says %s",
@@ -63,7 +63,7 @@ final class CrimpTool implements Check {
               crimp.positioner().toUpperCase(Locale.ROOT),
               row.get("positioner").toUpperCase(Locale.ROOT))) {
         findings.say(
-            Severity.ERROR,
+            Findings.breachOf(row),
             wire,
             Text.of(
                 "%s: %s in %s takes positioner %s, not %s",

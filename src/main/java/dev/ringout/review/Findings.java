@@ -3,6 +3,8 @@ package dev.ringout.review;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.source.Severity;
+import dev.ringout.standards.Tables.Entry;
+import dev.ringout.standards.Tables.Origin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +18,20 @@ final class Findings {
 
   Findings(String rule) {
     this.rule = rule;
+  }
+
+  /**
+   * How severe a breach of a table's row is: what is only from memory is no error.
+   *
+   * @param row the row that speaks
+   */
+  static Severity breachOf(Entry row) {
+    return breach(row.origin() == Origin.PUBLISHED && row.isFromMemory());
+  }
+
+  /** The same of what is, or is not, only from memory. */
+  static Severity breach(boolean fromMemory) {
+    return fromMemory ? Severity.WARNING : Severity.ERROR;
   }
 
   void say(Severity severity, Point point, Wire wire, String text, String source) {

@@ -46,9 +46,9 @@ final class InsulationGrommet implements Check {
                   contact.get().size(),
                   Numbers.plain(least),
                   Numbers.plain(most)),
-              "MIL-DTL-38999 grommet limits and "
+              "MIL-DTL-38999 grommet limits, from memory; "
                   + type.get().get("type")
-                  + ", from memory; "
+                  + (type.get().isFromMemory() ? ", from memory; " : "; ")
                   + contact.get().citation());
         }
       }

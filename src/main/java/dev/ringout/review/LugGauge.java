@@ -1,7 +1,6 @@
 package dev.ringout.review;
 
 import dev.ringout.harness.Wire;
-import dev.ringout.source.Severity;
 import dev.ringout.standards.Tables.Entry;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Text;
@@ -42,7 +41,7 @@ final class LugGauge implements Check {
         findings.looked();
         if (!takes.get()) {
           findings.say(
-              Severity.ERROR,
+              Findings.breachOf(row.get()),
               wire.at(end),
               wire,
               Text.of(

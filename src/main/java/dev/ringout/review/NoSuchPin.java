@@ -1,7 +1,6 @@
 package dev.ringout.review;
 
 import dev.ringout.harness.Point;
-import dev.ringout.source.Severity;
 import dev.ringout.units.Text;
 import java.util.List;
 import java.util.Map;
@@ -31,7 +30,7 @@ final class NoSuchPin implements Check {
       for (Point point : item.getValue()) {
         if (!exists(insert.get(), point.pin())) {
           findings.say(
-              Severity.ERROR,
+              Findings.breach(insert.get().fromMemory()),
               point,
               Text.of(
                   "insert %s has no contact %s (%s)",

@@ -26,7 +26,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 
 /** A harness file seen from every side that the checks need. */
@@ -36,6 +35,8 @@ final class Paper {
   private final DisjointPoints joined;
   private final Tables tables;
   private final CopperWire copper;
+  private final WireOhms wireOhms;
+  private final DisjointPoints wired;
   private final ContactSizes contactSizes;
   private final CrimpTools crimpTools;
   private final Map<Point, List<Wire>> wiresAt = new LinkedHashMap<>();
@@ -51,7 +52,9 @@ final class Paper {
   Paper(Circuit circuit, Tables tables, CopperWire copper) {
     this.circuit = circuit;
     this.harness = circuit.harness();
-    this.joined = joined(circuit);
+    this.joined = joined(circuit, true);
+    this.wired = joined(circuit, false);
+    this.wireOhms = WireOhms.of(copper, tables);
     this.tables = tables;
     this.copper = copper;
     this.contactSizes = ContactSizes.of(tables, copper);
@@ -70,11 +73,16 @@ final class Paper {
     }
   }
 
-  /** Which points are joined in the normal state: all that most checks ask of the nets. */
-  private static DisjointPoints joined(Circuit circuit) {
+  /**
+   * Which points are joined in the normal state: all that most checks ask of the nets.
+   *
+   * @param throughContacts whether closed switch contacts join as well
+   */
+  private static DisjointPoints joined(Circuit circuit, boolean throughContacts) {
     DisjointPoints joined = new DisjointPoints(circuit.size());
     for (int conductor = 0; conductor < circuit.conductors().size(); conductor++) {
-      if (circuit.isClosed(conductor, SwitchState.normal())) {
+      if (circuit.isClosed(conductor, SwitchState.normal())
+          && (throughContacts || circuit.conductors().get(conductor).asContact().isEmpty())) {
         joined.union(circuit.from(conductor), circuit.to(conductor));
       }
     }
@@ -117,6 +125,16 @@ final class Paper {
   /** The net of a wire, by its place in the list of wires. */
   int netOf(int wire) {
     return joined.firstOf(circuit.at(wire, Wire.End.FROM));
+  }
+
+  /** The same where a switch contact, closed or not, ends a net. */
+  int wiredNetOf(int wire) {
+    return wired.firstOf(circuit.at(wire, Wire.End.FROM));
+  }
+
+  /** What wires may have by gauge and type. */
+  WireOhms wireOhms() {
+    return wireOhms;
   }
 
   /** Every point with the wires that end there. */
@@ -187,13 +205,6 @@ final class Paper {
       }
     }
     return insert(point.ref()).flatMap(Insert::onlySize).flatMap(this::contactSize);
-  }
-
-  OptionalDouble circularMils(Gauge gauge) {
-    OptionalDouble area = copper.squareMillimetres(gauge);
-    return area.isEmpty()
-        ? area
-        : OptionalDouble.of(area.getAsDouble() / CopperWire.SQUARE_MILLIMETRES_PER_CIRCULAR_MIL);
   }
 
   /** A lug's row, by its colour. */

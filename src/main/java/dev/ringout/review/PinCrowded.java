@@ -62,7 +62,7 @@ final class PinCrowded implements Check {
                         .squareMillimetres(contact.get().coarsest())
                         .orElse(Double.MAX_VALUE);
     findings.say(
-        tooMuch ? Severity.ERROR : Severity.WARNING,
+        tooMuch ? Findings.breach(contact.get().fromMemory()) : Severity.WARNING,
         point,
         tooMuch
             ? Text.of(

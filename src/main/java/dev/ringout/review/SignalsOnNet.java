@@ -11,7 +11,10 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
-/** A net that several signal names share: two names, or two nets joined by mistake. */
+/**
+ * A net that several signal names share: two names, or two nets joined by mistake. A switch contact
+ * is a break in the circuit: what is behind it may bear another name.
+ */
 final class SignalsOnNet implements Check {
   @Override
   public String rule() {
@@ -32,7 +35,7 @@ final class SignalsOnNet implements Check {
     for (int i = 0; i < wires.size(); i++) {
       Wire wire = wires.get(i);
       if (!wire.signal().isEmpty()) {
-        int net = paper.netOf(i);
+        int net = paper.wiredNetOf(i);
         byNet
             .computeIfAbsent(net, key -> new TreeSet<>(String.CASE_INSENSITIVE_ORDER))
             .add(wire.signal());

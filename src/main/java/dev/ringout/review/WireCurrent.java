@@ -8,7 +8,9 @@ import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import java.util.Optional;
 
-/** Continuous current against gauge, FAA AC 43.13-1B table 11-9, on its conditions. */
+/**
+ * Continuous current of copper wire against gauge, FAA AC 43.13-1B table 11-9, on its conditions.
+ */
 final class WireCurrent implements Check {
   private static final double LEAST_CELSIUS = 105;
 
@@ -38,7 +40,7 @@ final class WireCurrent implements Check {
       for (Wire wire : paper.path(load.from(), load.to())) {
         Optional<Entry> row =
             wire.gauge().flatMap(gauge -> paper.forGauge("aircraft-current", gauge));
-        if (row.isEmpty()) {
+        if (row.isEmpty() || !paper.wireOhms().isCopper(wire.making())) {
           continue;
         }
         findings.looked();
@@ -57,9 +59,9 @@ final class WireCurrent implements Check {
   private static void carries(Load load, Wire wire, double celsius, Entry row, Findings findings) {
     String column = celsius >= 200 ? "amps_200" : celsius >= 150 ? "amps_150" : "amps_105";
     double most = row.number(column);
-    if (load.amps() > most) {
+    if (Math.abs(load.amps()) > most) {
       findings.say(
-          Severity.ERROR,
+          Findings.breachOf(row),
           wire,
           Text.of(
               "%s, AWG %s rated %s °C, carries %s A of %s; in a bundle it takes %s A",

@@ -2,7 +2,6 @@ package dev.ringout.review;
 
 import dev.ringout.harness.Load;
 import dev.ringout.harness.Wire;
-import dev.ringout.source.Severity;
 import dev.ringout.standards.Tables.Entry;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
@@ -32,9 +31,9 @@ final class WireVolts implements Check {
           continue;
         }
         findings.looked();
-        if (type.get().number("volts") < load.volts().getAsDouble()) {
+        if (type.get().number("volts") < Math.abs(load.volts().getAsDouble())) {
           findings.say(
-              Severity.ERROR,
+              Findings.breachOf(type.get()),
               wire,
               Text.of(
                   "%s, %s, is rated %s V; its circuit has %s V",

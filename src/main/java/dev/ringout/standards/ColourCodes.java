@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The colours that wires bear, in words, short forms and digits. */
 public final class ColourCodes {
@@ -14,7 +15,16 @@ public final class ColourCodes {
   private static final Set<String> QUALIFIERS =
       Set.of("BARE", "BRAID", "CLEAR", "LIGHT", "DARK", "LT", "DK", "TAN");
 
-  private static final Set<String> FILLERS = Set.of("", "STRIPE", "STRIPED", "WITH", "AND");
+  private static final Set<String> FILLERS =
+      Set.of(
+          "", "STRIPE", "STRIPES", "STRIPED", "TRACER", "TRACERS", "BAND", "BANDS", "RING", "RINGS",
+          "DASH", "DASHED", "WITH", "AND");
+
+  /** {@code white w/ green stripe}: with, and not a colour W. */
+  private static final Pattern WITH = Pattern.compile("(?<=\\S)\\s+W/\\s*");
+
+  /** {@code green stripe on white}: the base is named last. */
+  private static final Pattern ON = Pattern.compile("^(.+)\\s+ON\\s+(.+)$");
 
   private final Map<String, List<String>> colours = new HashMap<>();
   private final String citation;
@@ -67,7 +77,9 @@ public final class ColourCodes {
   /** Words; a run of digits is a colour each. */
   private static List<String> parts(String text) {
     List<String> parts = new ArrayList<>();
-    for (String part : text.toUpperCase(Locale.ROOT).split("[\\s/,;+-]+", -1)) {
+    String with = WITH.matcher(text.toUpperCase(Locale.ROOT).strip()).replaceAll(" WITH ");
+    String upper = ON.matcher(with).replaceAll("$2 WITH $1");
+    for (String part : upper.split("[\\s/,;+-]+", -1)) {
       if (part.matches("[0-9]{1,4}")) {
         parts.addAll(List.of(part.split("", -1)));
       } else {

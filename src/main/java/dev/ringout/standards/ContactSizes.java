@@ -17,7 +17,9 @@ public final class ContactSizes {
    *
    * @param finest the thinnest wire it takes
    * @param coarsest the thickest wire it takes
+   * @param seriesTwoSocket the socket of MIL-DTL-38999 series II
    * @param citation where the wire range stands, and how sure it is
+   * @param fromMemory whether the published wire range is from memory
    * @param thinnestWireInches the least diameter over insulation that its grommet seals on
    * @param thickestWireInches the largest that goes through its grommet
    */
@@ -27,7 +29,9 @@ public final class ContactSizes {
       Gauge.Awg coarsest,
       String pinPart,
       String socketPart,
+      String seriesTwoSocket,
       String citation,
+      boolean fromMemory,
       OptionalDouble thinnestWireInches,
       OptionalDouble thickestWireInches,
       String sealingPlug) {
@@ -38,7 +42,8 @@ public final class ContactSizes {
 
     /** Whether a part number is this size's socket. */
     public boolean isSocket(String part) {
-      return !socketPart.isEmpty() && socketPart.equals(asPart(part));
+      String named = asPart(part);
+      return !named.isEmpty() && (socketPart.equals(named) || seriesTwoSocket.equals(named));
     }
   }
 
@@ -57,7 +62,9 @@ public final class ContactSizes {
               new Gauge.Awg(Integer.parseInt(row.get("coarsest_awg"))),
               row.get("pin_part"),
               row.get("socket_part"),
+              row.get("series_ii_socket"),
               citation(row),
+              row.origin() == Tables.Origin.PUBLISHED && row.isFromMemory(),
               inches(row, "wire_od_min_in"),
               inches(row, "wire_od_max_in"),
               row.get("sealing_plug")));
@@ -92,11 +99,7 @@ public final class ContactSizes {
   public Optional<ContactSize> find(String sizeOrPart) {
     String wanted = asPart(sizeOrPart).replaceFirst("^(SIZE\\s*|#\\s*)", "");
     return sizes.stream()
-        .filter(
-            one ->
-                one.size().equals(wanted)
-                    || one.pinPart().equals(wanted)
-                    || one.socketPart().equals(wanted))
+        .filter(one -> one.size().equals(wanted) || one.isPin(wanted) || one.isSocket(wanted))
         .findFirst();
   }
 

@@ -22,7 +22,7 @@ public final class CopperWire {
   public static final double SQUARE_MILLIMETRES_PER_CIRCULAR_MIL = Math.PI / 4 * 0.0254 * 0.0254;
 
   private final Map<Integer, Double> squareMillimetresOfAwg = new HashMap<>();
-  private final Map<Double, Double> ohmsPerMetreOfSize = new HashMap<>();
+  private final Map<Double, Metric> metricSizes = new HashMap<>();
   private final double resistivityOhmSquareMillimetresPerMetre;
   private final double temperatureCoefficientPerKelvin;
 
@@ -32,12 +32,36 @@ public final class CopperWire {
           Integer.valueOf(value(row, "n")), Double.valueOf(value(row, "area_mm2")));
     }
     for (Map<String, String> row : metric.rows()) {
-      ohmsPerMetreOfSize.put(
-          Double.valueOf(value(row, "size_mm2")),
-          Double.parseDouble(value(row, "max_ohm_per_km")) / 1000);
+      metricSizes.put(Double.valueOf(value(row, "size_mm2")), Metric.of(row));
     }
     resistivityOhmSquareMillimetresPerMetre = constant(constants, "resistivity at 20 C");
     temperatureCoefficientPerKelvin = constant(constants, "temperature coefficient at 20 C");
+  }
+
+  /**
+   * What a metric size may have at most, in ohms per metre at 20 °C.
+   *
+   * @param class2 a stranded conductor of copper, coated or not
+   * @param class5 a flexible one
+   * @param aluminium a conductor of aluminium
+   */
+  record Metric(OptionalDouble class2, OptionalDouble class5, OptionalDouble aluminium) {
+    private static Metric of(Map<String, String> row) {
+      return new Metric(
+          most(row, "class2_coated"), most(row, "class5_coated"), most(row, "aluminium"));
+    }
+
+    private static OptionalDouble most(Map<String, String> row, String column) {
+      String ohms = value(row, column);
+      return ohms.isEmpty()
+          ? OptionalDouble.empty()
+          : OptionalDouble.of(Double.parseDouble(ohms) / 1000);
+    }
+
+    /** The most of any copper conductor of the size. */
+    double copper() {
+      return Math.max(class2.orElse(0), class5.orElse(0));
+    }
   }
 
   private static double constant(PublishedTable constants, String name) {
@@ -70,8 +94,10 @@ public final class CopperWire {
 
           @Override
           public OptionalDouble squareMillimetres(Gauge.SquareMillimetres metric) {
-            OptionalDouble most = known(ohmsPerMetreOfSize, metric.squareMillimetres());
-            return most.isEmpty() ? most : OptionalDouble.of(most.getAsDouble() * timesAt(celsius));
+            Metric most = metricSizes.get(metric.squareMillimetres());
+            return most == null
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(most.copper() * timesAt(celsius));
           }
         });
   }
@@ -90,10 +116,14 @@ public final class CopperWire {
             resistivityOhmSquareMillimetresPerMetre / area.getAsDouble() * timesAt(celsius));
   }
 
-  /** Ohms per metre of solid copper of an area in circular mils, at 20 °C. */
-  public double ohmsPerMetreOfCircularMils(double circularMils) {
-    return resistivityOhmSquareMillimetresPerMetre
-        / (circularMils * SQUARE_MILLIMETRES_PER_CIRCULAR_MIL);
+  /** Ohms per metre of solid copper of an area, at 20 °C. */
+  double ohmsPerMetreOf(double squareMillimetres) {
+    return resistivityOhmSquareMillimetresPerMetre / squareMillimetres;
+  }
+
+  /** What a metric size may have at most; absent where the tables do not have it. */
+  Optional<Metric> metric(Gauge gauge) {
+    return gauge.asSquareMillimetres().flatMap(size -> Optional.ofNullable(metricSizes.get(size)));
   }
 
   /** How many times its resistance at 20 °C copper has at another temperature. */
@@ -115,7 +145,7 @@ public final class CopperWire {
 
           @Override
           public List<Gauge> squareMillimetres(Gauge.SquareMillimetres metric) {
-            return ohmsPerMetreOfSize.keySet().stream()
+            return metricSizes.keySet().stream()
                 .sorted()
                 .map(size -> (Gauge) new Gauge.SquareMillimetres(size))
                 .toList();

@@ -34,6 +34,7 @@ public final class Tables {
           Map.entry("slips", List.of("slip", "where")),
           Map.entry("hand-movements", List.of("movement")),
           Map.entry("colour-codes", List.of("digit", "colour")),
+          Map.entry("conductor-metals", List.of("metal")),
           Map.entry("wire-types", List.of("type", "awg")),
           Map.entry("wire-resistance", List.of("type", "awg")));
 

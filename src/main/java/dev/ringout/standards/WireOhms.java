@@ -10,36 +10,37 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
 
 /**
- * What a metre of copper wire may have, by its gauge and type.
+ * What a metre of wire may have, by its gauge and what the list says of it.
  *
- * <p>From the resistance of its copper alone (ρ over the conductor's area) to the highest that its
- * type or size allows: the type's own maximum where {@code wire-resistance.csv} has it, IEC 60228's
- * for metric sizes, and what stranding adds ({@code stranding.csv}) where the type says that the
- * wire is stranded. At another temperature both ends follow {@link CopperWire}.
+ * <ul>
+ *   <li>A type that {@code wire-resistance.csv} has: from its copper alone to the most that it
+ *       allows.
+ *   <li>Any other copper: as {@link CopperConductors} has it.
+ *   <li>Another metal ({@code conductor-metals.csv}): the same times its resistivity over that of
+ *       copper; of aluminium in metric sizes no more than IEC 60228 has. Nothing where no value of
+ *       the metal is published.
+ * </ul>
+ *
+ * At another temperature both ends follow the metal.
  */
 public final class WireOhms {
-  /** {@code 19/32}, {@code 7x30}: so many strands of that gauge. */
-  private static final Pattern STRANDS = Pattern.compile("(^|\\s)\\d{1,4}[/xX×]\\d{2}($|\\s)");
+  private static final OptionalDouble NONE = OptionalDouble.empty();
 
   private final CopperWire copper;
+  private final CopperConductors conductors;
+  private final ConductorMetals metals;
   private final List<Entry> ofTypes;
-  private final double strandedShare;
-  private final Map<Key, Optional<OhmsRange>> known = new HashMap<>();
+  private final Map<Key, List<OhmsRange>> known = new HashMap<>();
 
   private record Key(Gauge gauge, String type, double celsius) {}
 
   private WireOhms(CopperWire copper, Tables tables) {
     this.copper = copper;
+    this.conductors = new CopperConductors(copper);
+    this.metals = ConductorMetals.of(tables);
     this.ofTypes = tables.rows("wire-resistance");
-    this.strandedShare =
-        Double.parseDouble(
-                PublishedTable.load(WireOhms.class, "stranding.csv")
-                    .row("construction", "stranded")
-                    .getOrDefault("added_percent", ""))
-            / 100;
   }
 
   /** By the tables given. */
@@ -52,31 +53,88 @@ public final class WireOhms {
     return copper;
   }
 
-  /** Ohms per metre; absent where the tables do not have the gauge. */
+  /**
+   * Ohms per metre; absent where the tables do not have the gauge or the metal.
+   *
+   * @param type what the list says of what the wire is made of
+   */
   public Optional<OhmsRange> perMetre(Gauge gauge, String type, double celsius) {
+    return makes(gauge, type, celsius).stream().reduce(OhmsRange::or);
+  }
+
+  /** Ohms per metre of each make that such a wire may be: solid, or of so many strands. */
+  public List<OhmsRange> makes(Gauge gauge, String type, double celsius) {
     return known.computeIfAbsent(new Key(gauge, type, celsius), this::find);
   }
 
-  private Optional<OhmsRange> find(Key key) {
-    Optional<Entry> ofType = ofType(ofTypes, key.type(), key.gauge());
-    if (ofType.isPresent()) {
-      double warmed = copper.timesAt(key.celsius());
-      double most = ofType.get().number("max_ohm_per_1000ft") / 1000 / Length.METRES_PER_FOOT;
-      double least = copper.ohmsPerMetreOfCircularMils(ofType.get().number("area_cmil"));
-      return Optional.of(new OhmsRange(Math.min(least, most) * warmed, most * warmed));
-    }
-    OptionalDouble most = copper.ohmsPerMetre(key.gauge(), key.celsius());
-    OptionalDouble least = copper.ohmsPerMetreOfCopper(key.gauge(), key.celsius());
-    if (most.isEmpty() || least.isEmpty()) {
-      return Optional.empty();
-    }
-    boolean lays = key.gauge().asAwg().isPresent() && isStranded(key.type());
-    return Optional.of(
-        new OhmsRange(least.getAsDouble(), most.getAsDouble() * (lays ? 1 + strandedShare : 1)));
+  /** Whether a wire is of copper, of which the tables of currents and drops are. */
+  public boolean isCopper(String type) {
+    return metals.of(type).isCopper();
   }
 
-  private static boolean isStranded(String type) {
-    return type.toLowerCase(Locale.ROOT).contains("strand") || STRANDS.matcher(type).find();
+  /**
+   * From the least to the most cross-section, in mm², that a wire may have by its nominal
+   * construction: solid, or of so many strands; absent where the tables do not have the gauge.
+   */
+  public Optional<Areas> squareMillimetres(Gauge gauge, String type) {
+    Optional<Entry> ofType = ofType(ofTypes, type, gauge);
+    if (ofType.isPresent()) {
+      double area =
+          ofType.get().number("area_cmil") * CopperWire.SQUARE_MILLIMETRES_PER_CIRCULAR_MIL;
+      return Optional.of(new Areas(area, area));
+    }
+    return conductors.squareMillimetres(gauge, type);
+  }
+
+  /** From the least to the most square millimetres. */
+  public record Areas(double least, double most) {}
+
+  /** The metal of a wire of which the tables have no value; absent where they have one. */
+  public Optional<String> metalWithoutValue(String type) {
+    ConductorMetals.Metal metal = metals.of(type);
+    return metal.values().isPresent() ? Optional.empty() : Optional.of(metal.name());
+  }
+
+  private List<OhmsRange> find(Key key) {
+    Optional<Entry> ofType = ofType(ofTypes, key.type(), key.gauge());
+    if (ofType.isPresent()) {
+      return List.of(times(ofType(ofType.get()), copper.timesAt(key.celsius())));
+    }
+    ConductorMetals.Metal metal = metals.of(key.type());
+    List<OhmsRange> asCopper = conductors.makes(key.gauge(), key.type());
+    if (metal.isCopper()) {
+      return asCopper.stream().map(range -> times(range, copper.timesAt(key.celsius()))).toList();
+    }
+    return metal.values().isEmpty()
+        ? List.of()
+        : asCopper.stream()
+            .map(range -> ofMetal(range, metal, metal.values().get(), key.gauge()))
+            .map(range -> times(range, metal.values().get().timesAt(key.celsius())))
+            .toList();
+  }
+
+  private OhmsRange ofMetal(
+      OhmsRange asCopper, ConductorMetals.Metal metal, ConductorMetals.Values values, Gauge gauge) {
+    double one = copper.ohmsPerMetreOf(1);
+    OptionalDouble aluminium =
+        metal.isAluminium()
+            ? copper.metric(gauge).map(CopperWire.Metric::aluminium).orElse(NONE)
+            : NONE;
+    return new OhmsRange(
+        asCopper.lowOhms() * values.leastOhms() / one,
+        aluminium.orElse(asCopper.highOhms() * values.mostOhms() / one));
+  }
+
+  private static OhmsRange times(OhmsRange range, double factor) {
+    return new OhmsRange(range.lowOhms() * factor, range.highOhms() * factor);
+  }
+
+  private OhmsRange ofType(Entry row) {
+    double most = row.number("max_ohm_per_1000ft") / 1000 / Length.METRES_PER_FOOT;
+    double least =
+        copper.ohmsPerMetreOf(
+            row.number("area_cmil") * CopperWire.SQUARE_MILLIMETRES_PER_CIRCULAR_MIL);
+    return new OhmsRange(Math.min(least, most), most);
   }
 
   /** A wire type's row for a gauge, by its specification's name within the type. */

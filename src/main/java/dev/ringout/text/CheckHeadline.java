@@ -87,14 +87,16 @@ final class CheckHeadline {
     add(parts, values.count(ValueVerdict.HIGH), "high");
     add(parts, values.count(ValueVerdict.LOW), "low");
     add(parts, values.count(ValueVerdict.CANT_TELL), "too little for this meter to tell");
-    if (values.fixedLimit() > 0) {
-      add(
-          parts,
-          values.fixedLimit(),
-          "held against the fixed "
-              + Ohms.text(result.harness().limits().fixedClosedMaxOhms())
-              + " (no gauge or length, or links alone)");
-    }
+    String fixed =
+        "held against the fixed " + Ohms.text(result.harness().limits().fixedClosedMaxOhms());
+    add(
+        parts,
+        values.fixedLimit() - values.otherMetal(),
+        fixed + " (no gauge or length, or links alone)");
+    add(
+        parts,
+        values.otherMetal(),
+        fixed + " (not computed: of a metal without a published value)");
     if (!parts.isEmpty()) {
       page.paragraph("Ohms     ", String.join(", ", parts));
     }

@@ -13,6 +13,11 @@ public sealed interface Gauge permits Gauge.Awg, Gauge.SquareMillimetres {
     return Optional.empty();
   }
 
+  /** The square millimetres that it is; absent where it is an American gauge. */
+  default Optional<Double> asSquareMillimetres() {
+    return Optional.empty();
+  }
+
   /** As a mechanic writes it: {@code AWG 20}, {@code AWG 4/0}, {@code 0.75 mm²}. */
   String label();
 
@@ -48,6 +53,11 @@ public sealed interface Gauge permits Gauge.Awg, Gauge.SquareMillimetres {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.squareMillimetres(this);
+    }
+
+    @Override
+    public Optional<Double> asSquareMillimetres() {
+      return Optional.of(squareMillimetres);
     }
 
     @Override

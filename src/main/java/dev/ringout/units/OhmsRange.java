@@ -23,6 +23,11 @@ public record OhmsRange(double lowOhms, double highOhms) {
     return new OhmsRange(lowOhms + other.lowOhms, highOhms + other.highOhms);
   }
 
+  /** What is either in this range or in another, or between them. */
+  public OhmsRange or(OhmsRange other) {
+    return new OhmsRange(Math.min(lowOhms, other.lowOhms), Math.max(highOhms, other.highOhms));
+  }
+
   /** The middle; what is likeliest where both ends are equally far off. */
   public double middleOhms() {
     return (lowOhms + highOhms) / 2;

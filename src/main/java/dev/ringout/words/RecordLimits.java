@@ -100,6 +100,7 @@ public final class RecordLimits {
             case GIVEN -> "given";
             case COMPUTED -> "computed";
             case NO_LENGTH -> "fixed, no length";
+            case OTHER_METAL -> "fixed, other metal";
             case LINKS_ALONE -> "fixed, jumpers";
             case GROUPS -> "fixed, tied";
             case APART -> "fixed";

@@ -64,11 +64,15 @@ public final class TraceSentences {
     }
     return Text.of(
         "at most %s, the %s limit (%s).",
-        Ohms.text(limit.ohms()),
-        given ? "given" : "fixed",
-        limit.basis() == Basis.LINKS_ALONE
-            ? "only links are on the way"
-            : "a wire on the way has no gauge or no length");
+        Ohms.text(limit.ohms()), given ? "given" : "fixed", why(limit.basis()));
+  }
+
+  private static String why(Basis basis) {
+    return switch (basis) {
+      case LINKS_ALONE -> "only links are on the way";
+      case OTHER_METAL -> "a wire on the way is of a metal without a published value";
+      default -> "a wire on the way has no gauge or no length";
+    };
   }
 
   /** In which positions of the switches two points would be joined. */

@@ -74,6 +74,60 @@ class LimitsOfJoinsTest {
     assertEquals(Basis.GIVEN, of(given, "J1-A", "P2-1", NULLED).basis());
   }
 
+  /**
+   * A loop of two wires and 249 links: at the least the links have nothing, and the two wires are
+   * side by side. Kirchhoff.
+   */
+  @Test
+  void links_without_resistance_add_nothing_however_many() {
+    UnitUnderTest unit = new UnitUnderTest(folder.resolve("ring")).limit("tolerance,1,%");
+    for (int i = 1; i < 250; i++) {
+      unit.link("TB1," + i + "," + (i + 1));
+    }
+    unit.wireOfType("W1,TB1-1,E1-1,20,1 m", "solid").wireOfType("W2,TB1-250,E1-1,20,1 m", "solid");
+    Circuit circuit = Circuit.of(unit.harness());
+    Resistances ohms = PublishedLimits.of(circuit).resistances();
+    double wire = ohms.of(0).lowOhms();
+    double half = wire / 2;
+    assertEquals(
+        half,
+        ohms.between(index(circuit, "TB1-1"), index(circuit, "E1-1"), SwitchState.normal())
+            .lowOhms(),
+        1e-9 * half);
+    assertEquals(
+        0,
+        ohms.between(index(circuit, "TB1-1"), index(circuit, "TB1-250"), SwitchState.normal())
+            .lowOhms());
+    for (int conductor : new int[] {0, 1}) {
+      assertEquals(
+          wire,
+          ohms.leastWithout(
+                  conductor, index(circuit, "TB1-1"), index(circuit, "E1-1"), SwitchState.normal())
+              .orElseThrow(),
+          1e-9 * wire);
+    }
+  }
+
+  /** One of two ways has no resistance at the least: without it the other is read. */
+  @Test
+  void without_a_link_that_has_no_resistance_the_wire_beside_it_is_read() {
+    Circuit circuit =
+        Circuit.of(
+            new UnitUnderTest(folder.resolve("beside"))
+                .wireOfType("W1,TB1-1,TB1-2,20,1 m", "solid")
+                .link("TB1,1,2")
+                .harness());
+    Resistances ohms = PublishedLimits.of(circuit).resistances();
+    int link = circuit.conductors().get(0).isWire() ? 1 : 0;
+    int from = index(circuit, "TB1-1");
+    int to = index(circuit, "TB1-2");
+    assertEquals(0, ohms.between(from, to, SwitchState.normal()).lowOhms());
+    assertEquals(
+        ohms.of(1 - link).lowOhms(),
+        ohms.leastWithout(link, from, to, SwitchState.normal()).orElseThrow(),
+        1e-12);
+  }
+
   /** A contact of a switch adds up to its limit, a link up to two contacts and the tolerance. */
   @Test
   void a_link_may_add_two_contacts_and_a_switch_contact_its_own_limit() {

@@ -90,7 +90,7 @@ class PartsTablesTest {
     assertTrue(ratio > 1.0 && ratio < 1.2, "ratio " + ratio);
   }
 
-  /** Source: UL 486A and SAE AS7928 as two terminal makers reprint them. */
+  /** Source: UL 486A and SAE AS7928 as terminal makers and, 8 to 4 AWG, a course reprint them. */
   @ParameterizedTest
   @CsvSource({
     "UL 486A, 22, 8, 35.6",
@@ -99,7 +99,10 @@ class PartsTablesTest {
     "UL 486A, 10, 80, 355.9",
     "SAE AS7928, 22, 15, 66.7",
     "SAE AS7928, 18, 38, 169.0",
-    "SAE AS7928, 10, 150, 667.2"
+    "SAE AS7928, 10, 150, 667.2",
+    "SAE AS7928, 8, 225, 1000.8",
+    "SAE AS7928, 6, 300, 1334.5",
+    "SAE AS7928, 4, 400, 1779.3"
   })
   void pulls_are_the_printed_ones_in_both_units(
       String standard, String awg, double pounds, double newtons) {
@@ -128,6 +131,113 @@ class PartsTablesTest {
     Entry row = row("insert-arrangements", "arrangement", name);
     assertEquals(contacts, row.get("contacts"));
     assertEquals(layout, row.get("layout"));
+  }
+
+  private static List<Entry> inserts(String arrangement, String family) {
+    return Tables.published().rows("insert-arrangements").stream()
+        .filter(row -> row.get("arrangement").equals(arrangement))
+        .filter(row -> row.get("family").equals(family))
+        .toList();
+  }
+
+  /** Source: MIL-STD-1651B change 2 (22 September 2020), tables III to V: contacts by size. */
+  @ParameterizedTest
+  @CsvSource({
+    "8S-1, 1, 1x16",
+    "10SL-3, 3, 3x16",
+    "16S-1, 7, 7x16",
+    "18-1, 10, 10x16",
+    "20-16, 9, 7x16+2x12",
+    "20-29, 17, 17x16",
+    "22-14, 19, 19x16",
+    "24-28, 24, 24x16",
+    "28-11, 22, 18x16+4x12",
+    "28-21, 37, 37x16",
+    "36-1, 22, 18x16+4x12",
+    "36-10, 48, 48x16"
+  })
+  void inserts_of_mil_dtl_5015_have_the_contacts_of_mil_std_1651(
+      String name, String contacts, String layout) {
+    Entry row = inserts(name, "5015").get(0);
+    assertEquals(contacts, row.get("contacts"));
+    assertEquals(layout, row.get("layout"));
+  }
+
+  /** Source: MIL-STD-1651B change 2, which says of each that it is cancelled. */
+  @ParameterizedTest
+  @ValueSource(strings = {"18-19", "18-21"})
+  void cancelled_inserts_are_no_longer_known(String name) {
+    assertEquals(List.of(), inserts(name, "5015"));
+  }
+
+  /**
+   * Source: MIL-STD-1560C (11 February 2015), table II and figures: the standard's own codes of
+   * size 23, 9-7, 21-75 and, of series II, 18-96.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "9-7, 38999, 7, 7x22D",
+    "9-23, 38999, 9, 9x23",
+    "11-23, 38999, 19, 19x23",
+    "13-23, 38999, 32, 32x23",
+    "15-23, 38999, 55, 55x23",
+    "17-23, 38999, 73, 73x23",
+    "19-23, 38999, 88, 88x23",
+    "21-23, 38999, 121, 121x23",
+    "23-23, 38999, 151, 151x23",
+    "25-23, 38999, 187, 187x23",
+    "21-75, 38999, 4, 4x8 twinax",
+    "18-96, 38999 series II, 9, 9x12"
+  })
+  void inserts_of_mil_dtl_38999_have_the_contacts_of_mil_std_1560(
+      String name, String family, String contacts, String layout) {
+    Entry row = inserts(name, family).get(0);
+    assertEquals(contacts, row.get("contacts"));
+    assertEquals(layout, row.get("layout"));
+  }
+
+  /** Source: MIL-STD-1651B (20-11 of MIL-DTL-5015) and MIL-STD-1560 (20-11 of series II). */
+  @ParameterizedTest
+  @CsvSource({"MS3106A20-11P, 13", "MS27467T20F11P, 11", "D38999/26, 11"})
+  void an_insert_code_of_two_families_is_that_of_the_connector_s_part_number(
+      String part, int contacts) throws IOException {
+    Path unit = Files.createTempDirectory(folder, "unit");
+    Files.writeString(
+        unit.resolve("items.csv"),
+        "Ref,Kind,Part,Arrangement\nJ1,connector," + part + ",20-11\nTB1,terminal board,,\n");
+    Files.writeString(unit.resolve("wires.csv"), "Wire,From,To\nW1,J1-ZZ,TB1-1\n");
+    Run run = Run.of("review", unit, "--json");
+    assertTrue(run.out().contains("of " + contacts + " cavities"), run.out());
+  }
+
+  /** Source: SAE AS22759/16 (24 to 2/0) as wire makers' data give its sizes. */
+  @Test
+  void a_wire_type_has_the_sizes_of_its_sheet_and_no_other() {
+    List<String> sizes =
+        Tables.published().rows("wire-resistance").stream()
+            .filter(row -> row.get("type").equals("AS22759/16"))
+            .map(row -> row.get("awg"))
+            .toList();
+    assertEquals(
+        List.of(
+            "24", "22", "20", "18", "16", "14", "12", "10", "8", "6", "4", "2", "1", "1/0", "2/0"),
+        sizes);
+  }
+
+  /**
+   * Source: MIL-DTL-29606A table III-A: silver-coated copper of 12 AWG has 19 strands and 1.81 ohms
+   * for 1,000 ft; 1.90 is that of 37 strands. Tin-coated copper of 24 AWG has 26.2.
+   */
+  @ParameterizedTest
+  @CsvSource({"AS22759/11, 12, 1.81", "AS22759/16, 24, 26.2", "AS22759/32, 24, 26.2"})
+  void ohms_of_a_wire_type_are_those_of_its_conductor(String type, String awg, double ohms) {
+    Entry found =
+        Tables.published().rows("wire-resistance").stream()
+            .filter(row -> row.get("type").equals(type) && row.get("awg").equals(awg))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(ohms, found.number("max_ohm_per_1000ft"));
+    assertEquals("seen", found.get("confidence"));
   }
 
   /** Source: the counts are those of the arrangements; no capital I, O or Q on any drawing. */
@@ -213,6 +323,30 @@ class PartsTablesTest {
     if (!drop.isEmpty()) {
       assertTrue(run.out().contains("load drops " + drop + " V"), run.out());
     }
+  }
+
+  /**
+   * Source: FAA AC 43.13-1B change 1, page 11-22: table 11-7 (107 ft of No. 6 drop 0.942 V, 90 ft
+   * of No. 4 0.504 V, 100 ft of No. 14 6.12 V, each at 20 A) and table 11-8 (39, 156 and 273 ft of
+   * No. 10 drop .98, 3.93 and 6.88 V). The row of No. 12 in table 11-7 and that of 19.5 ft in table
+   * 11-8 are no products of their own figures: misprints.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "6, 107, 0.942", "4, 90, 0.504", "14, 100, 6.12",
+    "10, 39, 0.983", "10, 156, 3.93", "10, 273, 6.88"
+  })
+  void the_drops_of_tables_11_7_and_11_8_are_as_printed(String awg, String feet, String drop)
+      throws IOException {
+    Path unit = Files.createTempDirectory(folder, "unit");
+    Files.writeString(
+        unit.resolve("wires.csv"),
+        "Wire,From,To,Gauge,Length (ft)\nW1,J1-1,TB1-1," + awg + "," + feet + "\n");
+    Files.writeString(
+        unit.resolve("loads.csv"),
+        "Name,From,To,Amps,Allowed Drop V,Wire C\nload,J1-1,TB1-1,20,0.001,200\n");
+    Run run = Run.of("review", unit, "--json");
+    assertTrue(run.out().contains("load drops " + drop + " V"), run.out());
   }
 
   /** Source: FAA AC 43.13-1B table 11-9: No. 20 takes 4, 7 and 9 A as 105, 150 and 200 °C wire. */

@@ -24,6 +24,13 @@ class ColourCodesTest {
     assertEquals(codes.meaning("GRN/YEL"), codes.meaning("GNYE"));
   }
 
+  /** Common practice: the base colour is the one that the stripe is on. */
+  @Test
+  void a_stripe_may_be_named_before_or_after_its_base() {
+    assertEquals(codes.meaning("WHT/GRN"), codes.meaning("white w/ green stripe"));
+    assertEquals(codes.meaning("WHT/GRN"), codes.meaning("green stripe on white"));
+  }
+
   @Test
   void a_word_of_no_code_is_never_guessed_at() {
     assertEquals(Optional.empty(), codes.meaning("WHT/BLX"));

@@ -35,6 +35,7 @@ class PublishedTableTest {
           "copper",
           "look-alikes",
           "metric-conductors",
+          "stranded-conductors",
           "stranding",
           "switch-contacts");
 

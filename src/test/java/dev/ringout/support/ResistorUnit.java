@@ -17,8 +17,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A unit made of resistances alone: each is a wire of AWG 30 just long enough, with contacts and
- * tolerance of nothing, so that what is computed is a single value.
+ * A unit made of resistances alone: each is a solid wire of AWG 30 just long enough, with contacts
+ * and tolerance of nothing, so that what is computed is a single value.
  */
 public final class ResistorUnit {
   private static final CopperWire COPPER = CopperWire.published();
@@ -35,8 +35,10 @@ public final class ResistorUnit {
   }
 
   private static Wire wire(String name, String from, String to, double metres) {
-    return PlainWires.of(
-        name, new Point("N", from), new Point("N", to), GAUGE, metres, Place.of("test"));
+    Wire wire =
+        PlainWires.of(
+            name, new Point("N", from), new Point("N", to), GAUGE, metres, Place.of("test"));
+    return wire.madeOf(wire.make().ofType("solid"));
   }
 
   /** Resistances of one ohm between nodes: {@code 1-2}. */

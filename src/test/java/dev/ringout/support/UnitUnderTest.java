@@ -23,7 +23,7 @@ import java.util.Map;
 public final class UnitUnderTest {
   private static final Map<String, String> HEADINGS =
       Map.of(
-          "wires", "Wire,From,To,Gauge,Length,From Contact,To Contact,Group,Cable",
+          "wires", "Wire,From,To,Gauge,Length,From Contact,To Contact,Group,Cable,Wire Type",
           "pins", "Ref,Pin,Size",
           "links", "Ref,Pin,To Pin",
           "switches", "Ref,State,Pin,To Pin",
@@ -55,6 +55,11 @@ public final class UnitUnderTest {
   /** {@code W1,J1-A,P2-1,20,4 ft} of a cable. */
   public UnitUnderTest wireInCable(String row, String cable) {
     return row("wires", row + ",,,," + cable);
+  }
+
+  /** {@code W1,J1-A,P2-1,20,4 ft} of a type, {@code 19/32 tinned}. */
+  public UnitUnderTest wireOfType(String row, String type) {
+    return row("wires", row + ",,,,," + type);
   }
 
   /** {@code TB1,4,5}. */

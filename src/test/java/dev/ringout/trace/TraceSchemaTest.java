@@ -75,7 +75,9 @@ class TraceSchemaTest {
   @Test
   void the_schema_names_every_basis_of_a_limit_between_two_joined_points() throws IOException {
     String schema = Files.readString(SCHEMA);
-    for (Basis basis : List.of(Basis.GIVEN, Basis.COMPUTED, Basis.NO_LENGTH, Basis.LINKS_ALONE)) {
+    for (Basis basis :
+        List.of(
+            Basis.GIVEN, Basis.COMPUTED, Basis.NO_LENGTH, Basis.OTHER_METAL, Basis.LINKS_ALONE)) {
       String word = basis.name().toLowerCase(Locale.ROOT).replace('_', '-');
       assertTrue(schema.contains("\"" + word + "\""), word);
     }

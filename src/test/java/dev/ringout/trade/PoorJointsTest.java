@@ -112,13 +112,15 @@ class PoorJointsTest {
     assertTrue(high.suspects().get(0).inLoop());
   }
 
-  /** 30 m: AWG 20 is 0.999 Ω, 22 is 1.589, 18 is 0.628, 24 is 2.53 (printed tables). */
+  /**
+   * 30 m of solid wire: AWG 20 is 0.999 Ω, 22 is 1.589, 18 is 0.628, 24 is 2.53 (printed tables).
+   */
   @ParameterizedTest
   @CsvSource({"1.60,22", "0.633,18", "2.54,24", "0.40,16"})
   void a_wire_that_reads_as_another_gauge_is_said_to_be_of_it(String reading, int gauge) {
     CheckResult result =
         new UnitUnderTest(folder)
-            .wire("W1,J1-A,P2-1,20,30 m")
+            .wireOfType("W1,J1-A,P2-1,20,30 m", "solid")
             .reads("J1-A", "P2-1", reading)
             .check();
     WrongGauge wrong = assertInstanceOf(WrongGauge.class, OnlyFault.of(result));

@@ -161,8 +161,9 @@ final class WrongGauges {
       double steps = steps(listed, gauge);
       if (isInUse(gauge) && steps <= FARTHEST) {
         double often = steps == 0 ? 1 : costs.rateOf("gauge other") * Math.pow(2, -steps / 2);
-        OhmsRange range = limits.resistances(judged.reading().meter()).ofWireAs(wire, gauge);
-        fits.add(new Fit(gauge, often * density(judged.seen().middleOhms(), range, judged.seen())));
+        List<OhmsRange> makes =
+            limits.resistances(judged.reading().meter()).makesOfWireAs(wire, gauge);
+        fits.add(new Fit(gauge, often * density(makes, judged.seen())));
       }
     }
     return fits;
@@ -172,6 +173,14 @@ final class WrongGauges {
     if (odds >= LEAST_ODDS) {
       to.add(new Alternative(odds, List.of(fact)));
     }
+  }
+
+  /** Each make is as likely as the next: a list that names none may mean any. */
+  private static double density(List<OhmsRange> makes, OhmsRange seen) {
+    return makes.stream()
+        .mapToDouble(range -> density(seen.middleOhms(), range, seen))
+        .average()
+        .orElse(0);
   }
 
   /** Normal about the middle of the range, the ends two standard deviations away. */
