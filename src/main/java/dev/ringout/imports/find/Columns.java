@@ -210,7 +210,7 @@ final class Columns {
   private boolean mayNameAnEnd(ListColumn column) {
     return switch (column.role()) {
       case FROM, TO, FAR, ITEM, POINTS, PIN -> !profile(column).isEmpty();
-      case KEEP -> !profile(column).isEmpty();
+      case KEEP -> !profile(column).isEmpty() && !isOld(column);
       default -> false;
     };
   }
@@ -225,7 +225,7 @@ final class Columns {
     }
     ListColumn next = columns.get(at);
     boolean worded = isWordedPin(next);
-    boolean alike = next.role() == Role.KEEP && profile(next).looksLikePins();
+    boolean alike = next.role() == Role.KEEP && !next.known() && profile(next).looksLikePins();
     return worded || alike ? Optional.of(next) : Optional.empty();
   }
 
@@ -594,7 +594,8 @@ final class Columns {
     int at = 0;
     for (ListColumn column : List.copyOf(columns)) {
       if (column.role() == Role.FROM || column.role() == Role.TO || column.role() == Role.FAR) {
-        side = column.role();
+        // Between both sides of a strip stands its own terminal.
+        side = column.isSide() ? Role.KEEP : column.role();
         at = column.index();
       } else if (column.role() == Role.ITEM && column.index() > at + 1) {
         side = Role.KEEP;

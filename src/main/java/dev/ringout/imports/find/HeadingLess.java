@@ -130,12 +130,17 @@ final class HeadingLess {
       boolean fits =
           next < order.length
               && (next % 2 == 0
-                  ? cells.mostly(cells.designators()) && hasPinsBehind(profiles, column, width)
+                  ? isOfItems(cells) && hasPinsBehind(profiles, column, width)
                   : cells.looksLikePins());
       Role role = fits ? order[next++] : Role.KEEP;
       columns.add(new ListColumn(column, "", role, "", "", false, ColumnCertainty.LIKELY));
     }
     return next == order.length ? columns : List.of();
+  }
+
+  /** Items come again and again, one on each of its pins; numbers of wires do not. */
+  private static boolean isOfItems(ColumnProfile cells) {
+    return cells.mostly(cells.designators()) && cells.comesAgain();
   }
 
   private static boolean hasPinsBehind(

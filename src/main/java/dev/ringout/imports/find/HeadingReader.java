@@ -41,6 +41,9 @@ public final class HeadingReader {
           "note",
           "direction");
 
+  /** Things that are certain to be no end and no pin. */
+  private static final Set<String> NO_END = Set.of("direction", "parts", "reading");
+
   private static final Set<String> UNITS =
       Set.of("ft", "feet", "foot", "in", "inch", "inches", "mm", "cm", "m", "metres", "meters");
 
@@ -163,7 +166,7 @@ public final class HeadingReader {
     ColumnCertainty certainty =
         said != null
             ? ColumnCertainty.SAID
-            : rest.isEmpty() && role != Role.KEEP
+            : rest.isEmpty() && (role != Role.KEEP || NO_END.contains(thing))
                 ? ColumnCertainty.CERTAIN
                 : ColumnCertainty.LIKELY;
     if (said != null && said.namesItem()) {

@@ -340,7 +340,7 @@ final class HeadingRows {
       boolean pinsBelow = cells.canBePins();
       stands += pinsBelow && text.chars().anyMatch(Character::isLetter) ? 1 : 0;
     }
-    return stands >= 2 && like < stands && partsList < 2;
+    return stands >= 2 && like * 3 <= stands && partsList < 2;
   }
 
   private boolean isDesignatorBelow(int first, int column) {

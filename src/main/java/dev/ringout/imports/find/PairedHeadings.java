@@ -77,7 +77,7 @@ final class PairedHeadings {
         column.index(),
         column.heading(),
         read.role(),
-        read.unit(),
+        read.role() == Role.FROM || read.role() == Role.TO ? ListColumn.SIDE : read.unit(),
         read.item(),
         true,
         read.certainty());

@@ -288,7 +288,7 @@ public final class TableFinder {
         String item = Titles.item(own.get(0), words);
         boolean oneEach = texts(rows.get(i), 1, grid.width()).size() > 1;
         if (!item.isEmpty() || (oneEach && !named)) {
-          return item.isEmpty() ? own.get(0) : item;
+          return item.isEmpty() ? Titles.first(own.get(0)) : item;
         }
       }
     }

@@ -29,6 +29,9 @@ public record ListColumn(
   /** In place of a unit: the heading calls it a port, the pin of an end or what holds pins. */
   public static final String PORT = "port";
 
+  /** In place of a unit: the heading is one side of a strip, whose terminal stands between. */
+  public static final String SIDE = "side";
+
   /** In place of a unit: the heading is one of bridges between terminals. */
   public static final String BRIDGE = "bridge";
 
@@ -67,6 +70,11 @@ public record ListColumn(
   /** Whether the heading is one of bridges between terminals. */
   public boolean isBridge() {
     return unit.equals(BRIDGE);
+  }
+
+  /** Whether the heading is one side of a strip. */
+  public boolean isSide() {
+    return unit.equals(SIDE);
   }
 
   /** Whether the heading calls it a port. */

@@ -64,7 +64,7 @@ public final class Titles {
    * PUMP A} as it is; empty where it tells of the list itself.
    */
   public static String name(String title, Words words) {
-    String text = CellText.clean(title).replaceFirst("^[^\\p{L}\\d]+", "");
+    String text = first(title).replaceFirst("^[^\\p{L}\\d]+", "");
     text = text.replaceFirst("\\s*\\([^()]*\\)$", "").replaceFirst("\\s*:$", "");
     int blank = text.indexOf(' ');
     while (blank > 0
@@ -121,6 +121,12 @@ public final class Titles {
 
   private static String bare(String part) {
     return part.strip().replaceFirst(":$", "").strip();
+  }
+
+  /** What a title begins with, up to a dash, a comma or a bracket: {@code SOCA A}. */
+  public static String first(String title) {
+    String name = name(title);
+    return name.isEmpty() ? CellText.clean(title) : name;
   }
 
   /** The name with which a text begins. */

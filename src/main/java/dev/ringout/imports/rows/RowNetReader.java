@@ -1,5 +1,6 @@
 package dev.ringout.imports.rows;
 
+import dev.ringout.cells.CellText;
 import dev.ringout.cells.PinList;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
@@ -15,6 +16,7 @@ import dev.ringout.imports.list.Understanding;
 import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
+import dev.ringout.source.Severity;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -27,6 +29,7 @@ final class RowNetReader extends TableReader {
   private static final String UNNAMED = " ";
 
   private final ImportOptions options;
+  private final Map<Integer, Boolean> full = new HashMap<>();
 
   /** Whether a row's wires run from its first point to each other, and not from one to the next. */
   private final boolean star;
@@ -185,6 +188,16 @@ final class RowNetReader extends TableReader {
     if (!points.isEmpty()) {
       return points;
     }
+    if (areMostlyFull(column) && text.length() > 1) {
+      // Among full points a text that is none is no pin of an item that the heading names.
+      findings.add(
+          Severity.ERROR,
+          table.place(row, column),
+          column.heading(),
+          new RowOddity.EndInDoubt(text));
+      cells.lose();
+      return List.of();
+    }
     if (column.item().indexOf(',') > 0 || column.item().indexOf('/') > 0) {
       findings.warning(table.place(row, column), new RowOddity.ItemUnclear(text, column.heading()));
       return List.of();
@@ -201,6 +214,21 @@ final class RowNetReader extends TableReader {
       points.add(new End(column.item(), name.pin(), table.place(row, column), false));
     }
     return points;
+  }
+
+  private boolean areMostlyFull(ListColumn column) {
+    return full.computeIfAbsent(
+        column.index(),
+        index -> {
+          int filled = 0;
+          int points = 0;
+          for (Row row : table.body()) {
+            String text = CellText.clean(row.cell(index).text());
+            filled += text.isEmpty() ? 0 : 1;
+            points += Ends.looksLikePoint(text) ? 1 : 0;
+          }
+          return points > 2 && points * 10 >= filled * 6;
+        });
   }
 
   private static boolean isParted(String text, ListColumn column) {

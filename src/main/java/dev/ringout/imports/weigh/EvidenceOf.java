@@ -398,11 +398,16 @@ final class EvidenceOf {
     add(isNet ? Kind.NETS_NAMED : Kind.SIGNALS_NAMED, isNet ? 40 : -25, net.heading());
     Share several = outcome.netsOfSeveral();
     add(Kind.NETS_OF_SEVERAL, several.percent() >= 60 ? 25 : -30, several);
+    itemUnnamed(-80);
     pinsOnce();
   }
 
   private void itemToPoints() {
-    if (named(Role.ITEM)) {
+    boolean headed =
+        table.columns().stream()
+            .filter(column -> column.role() == Role.ITEM)
+            .anyMatch(column -> column.isSaid() || words.mentions("item", column.heading()));
+    if (headed) {
       add(Kind.ITEMS_IN_HEADINGS, 30);
     }
     if (named(Role.PIN)) {

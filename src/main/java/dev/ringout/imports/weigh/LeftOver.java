@@ -205,6 +205,7 @@ final class LeftOver {
   private boolean matters(ListColumn column) {
     String heading = column.heading();
     return words.mentions("joins", heading)
+        || column.isBridge()
         || words.is("between", heading)
         || words.mentions("level", heading)
         || (words.mentions("fitted", heading) && texts.varies(column))

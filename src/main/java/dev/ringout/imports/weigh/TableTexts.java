@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** The texts of a table's columns, cleaned once for all ways to read it. */
 final class TableTexts {
@@ -101,7 +102,10 @@ final class TableTexts {
     long designators = texts.stream().filter(Ends::isDesignator).count();
     long named = texts.stream().filter(text -> text.chars().anyMatch(Character::isLetter)).count();
     // A mark for "as above" is the same device once more.
-    boolean again = new HashSet<>(texts).size() * 2 <= filled(column).size();
+    Set<String> distinct = new HashSet<>(texts);
+    boolean namedAll =
+        distinct.stream().allMatch(text -> text.length() > 2 || CellText.hasDigit(text));
+    boolean again = namedAll && distinct.size() * 2 <= filled(column).size();
     return texts.size() > 1
         && named * 10 >= texts.size() * 9L
         && (again || designators * 10 >= texts.size() * 8L);

@@ -89,10 +89,15 @@ public final class Weigher {
       Optional<Hypothesis> same =
           table.hypotheses().stream()
               .filter(way -> way.table().layout() == layout && way.score() >= 0)
+              .filter(way -> way.evidence().stream().noneMatch(Weigher::leavesOpen))
               .findFirst();
       alike.add(table.decided() || same.isEmpty() ? table : asAlike(table, same.get()));
     }
     return alike;
+  }
+
+  private static boolean leavesOpen(Evidence found) {
+    return found.kind() == Kind.COLUMN_MATTERS;
   }
 
   private static Weighed asAlike(Weighed table, Hypothesis way) {
