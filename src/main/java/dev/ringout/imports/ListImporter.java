@@ -300,12 +300,23 @@ public final class ListImporter {
     }
     tally.count(RowKind.HEADING, headingRows(table));
     tally.count(RowKind.BLANK, Math.max(0, lastRowOf(table) - lastRowAbove - tally.total()));
+    if (!table.layout().tellsWires() && speaksOfBridges(table)) {
+      findings.error(
+          table.grid().place(table.headingRow(), table.firstColumn()),
+          new SheetOddity.BridgesNotRead());
+    }
     if (table.layout() == Layout.NONE) {
       findings.warning(
           table.grid().place(table.headingRow(), table.firstColumn()),
           new SheetOddity.ColumnsWithoutWires(headings(table)));
     }
     parts.add(new Part(table.grid(), table, tally, firstDraft, list.drafts().size()));
+  }
+
+  /** Whether a sheet without wires says by its name or its headings that it lists bridges. */
+  private boolean speaksOfBridges(ListTable table) {
+    return words.isAny("bridges", table.grid().name())
+        || table.columns().stream().anyMatch(column -> words.is("bridges", column.heading()));
   }
 
   private static boolean isAbove(Row row, ListTable table) {

@@ -107,4 +107,9 @@ final class SheetOddityJson implements SheetOddity.Cases<Reason> {
   public Reason rowsAboveRead(SheetOddity.RowsAboveRead odd) {
     return Reason.of("rows-above-read").with("rows", odd.rows());
   }
+
+  @Override
+  public Reason bridgesNotRead(SheetOddity.BridgesNotRead odd) {
+    return Reason.of("bridges-not-read");
+  }
 }

@@ -136,4 +136,10 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
             + (odd.rows() == 1 ? "is" : "are")
             + " read like the rows below");
   }
+
+  @Override
+  public OddityWords bridgesNotRead(SheetOddity.BridgesNotRead odd) {
+    return OddityWords.of(
+        "this sheet is called a list of bridges, and none of it is read: say what its columns are, or --layout none");
+  }
 }

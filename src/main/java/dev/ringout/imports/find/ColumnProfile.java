@@ -59,7 +59,7 @@ record ColumnProfile(
   /** Terminals to which a bridge leads: {@code 5}, {@code \u2192 3}, {@code 3, 4}. */
   private static final Pattern BRIDGE =
       Pattern.compile(
-          "[-=>\u2192 ]*[A-Za-z]{0,2}\\d{1,4}[a-z]?(\\s*[,;+]\\s*[A-Za-z]{0,2}\\d{1,4}[a-z]?)*");
+          "[-=>\u2192 ]*[A-Za-z]{0,2}\\d{1,4}[a-z]?(\\s*[,;+]\\s*[A-Za-z]{0,2}\\d{1,4}[a-z]?)*|\\d{1,3}(-\\d{1,3})+");
 
   /** A pin's own name: a number, a letter or two, both, or a polarity. */
   static final Pattern PIN =

@@ -185,8 +185,8 @@ final class Columns {
       }
       int before = i;
       Optional<ListColumn> pin = pinAfter(i).or(() -> wordedPinBefore(before, lastPinOf(withPins)));
-      // DO16-3 in front of a terminal, again and again, is a module and no point.
-      boolean module = pin.isPresent() && isWordedPin(pin.get()) && cells.comesAgain();
+      // DO16-3 in front of a column of terminals is a module and no point.
+      boolean module = pin.isPresent() && isWordedPin(pin.get());
       if (!module && cells.points() * 10 >= cells.filled() * 7) {
         points.add(new EndColumns(column, Optional.empty()));
       } else if (pin.isPresent() && cells.canBeItems()) {

@@ -211,6 +211,10 @@ final class HeadingRows {
       String text = CellText.clean(cell.text());
       numbers += cell.kind() == Cell.Stored.NUMBER || CellText.isDigits(text) ? 1 : 0;
       partsList += headings.isOfPartsList(text) ? 1 : 0;
+      if (text.endsWith(":")) {
+        // A label of the page's head, with its value beside it.
+        continue;
+      }
       if (Ends.isDesignator(text)) {
         designators++;
       } else if (ends.isPhrase(text)) {

@@ -79,7 +79,10 @@ public final class TableFinder {
         List<ListColumn> both = columns(rows.get(heading), rows.get(bodyStart));
         List<ListColumn> second = columns(rows.get(bodyStart));
         List<Row> some = rows.subList(bodyStart + 1, rows.size());
-        boolean titles = Groups.of(second, some).size() > 1 && Groups.of(both, some).size() == 1;
+        boolean titles =
+            second.stream().anyMatch(column -> column.role().isEnd())
+                && Groups.of(second, some).size() > 1
+                && Groups.of(both, some).size() == 1;
         // LEFT FIELD and RIGHT FIELD over two halves that tell wires by themselves are titles.
         last = titles ? rows.get(bodyStart) : last;
         columns = titles ? second : both;

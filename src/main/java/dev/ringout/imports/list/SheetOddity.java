@@ -300,12 +300,28 @@ public sealed interface SheetOddity extends Oddity {
     }
   }
 
+  /** A sheet that lists bridges, of which none is read. */
+  record BridgesNotRead() implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NO_WIRES;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.bridgesNotRead(this);
+    }
+  }
+
   /**
    * What a writer makes of each kind.
    *
    * @param <T> what it makes
    */
   interface Cases<T> {
+
+    /** A sheet that lists bridges, of which none is read. */
+    T bridgesNotRead(BridgesNotRead odd);
 
     /** Rows above the headings are read like those below. */
     T rowsAboveRead(RowsAboveRead odd);

@@ -52,6 +52,11 @@ final class Doubts {
 
   private static final Pattern LETTERS = Pattern.compile("[A-Za-z]\\s?[/-]\\s?[A-Za-z]");
   private static final Pattern BLANKS = Pattern.compile("\\d{1,3}( \\d{1,3})+");
+
+  /** Terminal marking of switching devices, from memory (IEC 60947-1). */
+  private static final Pattern MARKING =
+      Pattern.compile("(?:.*[\\s:.-])?[1-8]/?[LT][1-4]|(?:.*[\\s:.-])?[1-8]/[LTN][1-4]?");
+
   private static final Pattern BEHIND_DESIGNATOR =
       Pattern.compile("[A-Z]{1,3}\\d{1,3}\\s+[^\\s\\d]{1,3}\\.?\\d{1,3}");
   private static final Pattern DOTS = Pattern.compile("[.\u2026\u22ee:]{2,}|\u2026");
@@ -163,7 +168,7 @@ final class Doubts {
     boolean asked =
         text.endsWith("?")
             || text.contains("? ")
-            || (words.is("doubt", text) && !isNamedLikeOthers(text, column));
+            || (words.is("doubt", text) && !isNamedLikeOthers(text, column) && !hasPins(column));
     boolean either = text.length() < 40 && hasWord("either", text);
     return (asked && text.length() > 1)
         || leadsElsewhere(text)
@@ -171,8 +176,8 @@ final class Doubts {
         || isUnreadRange(text, column)
         || isUnreadPin(text, column)
         || (column.role().isPinOfEnd() && isNoPin(text))
-        || STROKE_IN_POINT.matcher(text).matches()
-        || (isUnusual(STROKE, text, column) && !isPartedByStroke(column))
+        || (STROKE_IN_POINT.matcher(text).matches() && !isMarking(text))
+        || (isUnusual(STROKE, text, column) && !isPartedByStroke(column) && !isMarking(text))
         || isUnusual(DASHED_ITEM, text, column)
         || isUnusual(LOOK_ALIKE, text, column)
         || POINT_RANGE.matcher(text).matches()
@@ -189,6 +194,11 @@ final class Doubts {
         && Arrays.stream(text.split(" ", -1)).anyMatch(word -> words.is(kind, word));
   }
 
+  /** The main terminals of a contactor, {@code 1/L1} to {@code 6/T3}: one terminal, two names. */
+  private static boolean isMarking(String text) {
+    return MARKING.matcher(text).matches();
+  }
+
   /** {@code K1/A1}, {@code K1/A2}: the stroke parts an item, which comes again, from its pin. */
   private boolean isPartedByStroke(ListColumn column) {
     Set<String> items = new HashSet<>();
@@ -201,6 +211,31 @@ final class Doubts {
       }
     }
     return parted >= 3 && items.size() < parted;
+  }
+
+  /** Whether most cells of an end's column have a pin beside them: a name there is an item. */
+  private boolean hasPins(ListColumn column) {
+    Role pin =
+        column.role() == Role.FROM
+            ? Role.FROM_PIN
+            : column.role() == Role.TO ? Role.TO_PIN : Role.FAR_PIN;
+    Optional<ListColumn> pins =
+        table.columns().stream().filter(one -> one.role() == pin).findFirst();
+    if (pins.isEmpty() || column.role().isPinOfEnd()) {
+      return false;
+    }
+    // A strip called TBA is named again and again, each time with a terminal.
+    Set<String> terminals = new HashSet<>();
+    for (Row row : table.body()) {
+      if (words.is("doubt", CellText.clean(row.cell(column.index()).text()))) {
+        String text = CellText.clean(row.cell(pins.get().index()).text());
+        if (text.isEmpty()) {
+          return false;
+        }
+        terminals.add(text);
+      }
+    }
+    return terminals.size() > 1;
   }
 
   /** TBA beside TBB and TBD is a strip, and not "to be announced". */

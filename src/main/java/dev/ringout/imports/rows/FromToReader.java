@@ -22,10 +22,12 @@ import java.util.Optional;
 
 /** Rows that are wires from one point to another. */
 class FromToReader extends TableReader {
+  private final PinRanges ranges;
   private List<End> last = List.of();
 
   FromToReader(ListTable table, Words words, Ends ends, ListFindings findings, Understanding into) {
     super(table, words, ends, findings, into);
+    this.ranges = PinRanges.of(table);
   }
 
   @Override
@@ -210,8 +212,10 @@ class FromToReader extends TableReader {
   private List<End> pinsOf(Row row, Role pin, String item, String pinText) {
     List<End> points = new ArrayList<>();
     List<String> pins = PinList.listed(pinText);
-    List<String> range = pins.size() == 1 ? PinList.range(pinText) : List.of();
-    if (range.size() > 1 && isPlainRange(pinText)) {
+    boolean counted = pins.size() == 1 && ranges.isRange(pinText);
+    String dotted = counted ? pinText.replaceFirst("\\s?-\\s?", "..") : pinText;
+    List<String> range = pins.size() == 1 ? PinList.range(dotted) : List.of();
+    if (range.size() > 1 && (counted || isPlainRange(pinText))) {
       pins = range;
       findings.warning(cells.place(row, pin), new RowOddity.ReadAsRange(pinText, pins.size()));
     }

@@ -58,6 +58,9 @@ public abstract class TableReader {
   /** Whether a pin is called plus, so that minus is a pin's name too and not a dash for none. */
   private final boolean poles;
 
+  /** Whether a pin is called NO, so that NC is a contact too and does not say: not connected. */
+  private final boolean contacts;
+
   TableReader(ListTable table, Words words, Ends ends, ListFindings findings, Understanding into) {
     this.table = table;
     this.words = words;
@@ -67,7 +70,8 @@ public abstract class TableReader {
     this.cells = new TableCells(table, words, findings);
     this.frames = new RowFrames(table, words, cells);
     this.doubts = new Doubts(table, words, ends, findings, tally);
-    this.poles = hasPoles(table);
+    this.poles = hasPins(table, "+");
+    this.contacts = hasPins(table, "NO");
     this.hasNotes =
         table.columns().stream().anyMatch(column -> column.role() == Role.KEEP)
             || table.columns().stream()
@@ -78,12 +82,12 @@ public abstract class TableReader {
                 < table.columns().stream().filter(one -> isAttribute(one.role())).count();
   }
 
-  private static boolean hasPoles(ListTable table) {
+  private static boolean hasPins(ListTable table, String called) {
     for (ListColumn column : table.columns()) {
       Role role = column.role();
       boolean pins = role.isPinOfEnd() || role == Role.PIN || role == Role.BOTH_PINS;
       for (Row row : pins ? table.body() : List.<Row>of()) {
-        if (row.cell(column.index()).text().strip().equals("+")) {
+        if (row.cell(column.index()).text().strip().equals(called)) {
           return true;
         }
       }
@@ -332,7 +336,7 @@ public abstract class TableReader {
   final boolean isNoPin(String item, String pin) {
     boolean normallyClosed =
         pin.equalsIgnoreCase("NC")
-            && (SWITCH.matcher(item).matches() || words.mentions("switch", item));
+            && (contacts || SWITCH.matcher(item).matches() || words.mentions("switch", item));
     boolean pole = pin.equals("-") && !isNothing(item) && (poles || isSupply(item));
     return !normallyClosed && !pole && isNothing(pin);
   }

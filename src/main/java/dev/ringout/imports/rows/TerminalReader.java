@@ -17,12 +17,20 @@ import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Rows that are the terminals of a strip, with what comes from the left and goes to the right. */
 final class TerminalReader extends FromToReader {
+  private static final Pattern CHAIN = Pattern.compile("\\d{1,3}(-\\d{1,3})+");
+
+  /** What bridges have joined. */
+  private final Set<String> chains = new HashSet<>();
+
   /** The terminal of the row above, on which a row without one goes on. */
   private Optional<End> above = Optional.empty();
 
@@ -50,7 +58,8 @@ final class TerminalReader extends FromToReader {
     above = Optional.of(terminal);
     into.ownPin(terminal.item(), terminal.pin(), List.of());
     List<End> bridged = bridged(row, terminal);
-    if (left.isNothing() && right.isNothing() && bridged.isEmpty()) {
+    boolean chained = CHAIN.matcher(cells.text(row, Role.BRIDGE)).matches();
+    if (left.isNothing() && right.isNothing() && bridged.isEmpty() && !chained) {
       tally.count(RowKind.SPARE);
       into.add(new SparePin(terminal, cells.text(row, Role.SIGNAL)));
       return;
@@ -119,6 +128,10 @@ final class TerminalReader extends FromToReader {
     if (isNothing(text)) {
       return List.of();
     }
+    if (CHAIN.matcher(text).matches()) {
+      chained(row, terminal, List.of(text.split("-", -1)));
+      return List.of();
+    }
     List<End> bridged = new ArrayList<>();
     for (String pin : text.split("\\s*[,;+]\\s*", -1)) {
       bridged.add(new End(terminal.item(), pin, cells.place(row, Role.BRIDGE), true));
@@ -168,5 +181,16 @@ final class TerminalReader extends FromToReader {
       return headed;
     }
     return titledItem().isEmpty() ? table.grid().name() : titledItem();
+  }
+
+  /** {@code 5-6-7}, which may stand on each of its rows: neighbours are joined, once. */
+  private void chained(Row row, End terminal, List<String> pins) {
+    for (int i = 0; i + 1 < pins.size(); i++) {
+      End from = new End(terminal.item(), pins.get(i), cells.place(row, Role.BRIDGE), true);
+      End to = new End(terminal.item(), pins.get(i + 1), cells.place(row, Role.BRIDGE), true);
+      if (chains.add(from + " " + to)) {
+        into.add(wire(row, "", from, to, Map.of()));
+      }
+    }
   }
 }

@@ -99,7 +99,8 @@ final class TableTexts {
         filled(column).stream()
             .filter(text -> !words.isDitto(text) && !words.isNothing(text))
             .toList();
-    long designators = texts.stream().filter(Ends::isDesignator).count();
+    long designators =
+        texts.stream().filter(text -> Ends.isDesignator(text.replaceAll("[-=+]", ""))).count();
     long named = texts.stream().filter(text -> text.chars().anyMatch(Character::isLetter)).count();
     // A mark for "as above" is the same device once more.
     Set<String> distinct = new HashSet<>(texts);
