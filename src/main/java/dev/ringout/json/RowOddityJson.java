@@ -209,4 +209,9 @@ final class RowOddityJson implements RowOddity.Cases<Reason> {
   public Reason pointsLeftOut(RowOddity.PointsLeftOut odd) {
     return Reason.of("points-left-out").with("points", odd.points());
   }
+
+  @Override
+  public Reason codesUnexplained(RowOddity.CodesUnexplained odd) {
+    return Reason.of("codes-unexplained").with("heading", odd.heading()).with("codes", odd.codes());
+  }
 }

@@ -265,4 +265,14 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
             + odd.points()
             + " that are there");
   }
+
+  @Override
+  public OddityWords codesUnexplained(RowOddity.CodesUnexplained odd) {
+    return OddityWords.of(
+        "the letters under "
+            + odd.heading()
+            + " may change a wire, and the list does not say how: "
+            + String.join(", ", odd.codes())
+            + "; read as the rows stand");
+  }
 }

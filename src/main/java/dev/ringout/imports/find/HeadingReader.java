@@ -166,7 +166,7 @@ public final class HeadingReader {
     ColumnCertainty certainty =
         said != null
             ? ColumnCertainty.SAID
-            : rest.isEmpty() && (role != Role.KEEP || NO_END.contains(thing))
+            : rest.isEmpty() && (role != Role.KEEP || isNoEnd(thing, parts))
                 ? ColumnCertainty.CERTAIN
                 : ColumnCertainty.LIKELY;
     if (said != null && said.namesItem()) {
@@ -188,6 +188,17 @@ public final class HeadingReader {
       unit = ListColumn.PORT;
     }
     return new ListColumn(index, heading, role, unit, itemIn(heading, rest), known, certainty);
+  }
+
+  /** A thing that is no end, and no word beside it that may be one: "Package pin" is a pin. */
+  private static boolean isNoEnd(String thing, List<Part> parts) {
+    return NO_END.contains(thing)
+        && parts.stream()
+            .noneMatch(
+                part ->
+                    part.kinds().contains("pin")
+                        || part.kinds().contains("item")
+                        || part.kinds().contains("port"));
   }
 
   private static boolean isLengthUnit(String phrase, String thing) {

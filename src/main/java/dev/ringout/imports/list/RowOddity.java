@@ -556,12 +556,33 @@ public sealed interface RowOddity extends Oddity {
     }
   }
 
+  /** A column of letters that may change a wire, which nothing explains. */
+  record CodesUnexplained(String heading, List<String> codes) implements RowOddity {
+    /** Keeps a copy of what is listed. */
+    public CodesUnexplained {
+      codes = List.copyOf(codes);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.CODE;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.codesUnexplained(this);
+    }
+  }
+
   /**
    * What a writer makes of each kind.
    *
    * @param <T> what it makes
    */
   interface Cases<T> {
+
+    /** A column of letters that may change a wire, which nothing explains. */
+    T codesUnexplained(CodesUnexplained odd);
 
     /** A row of a chain that names fewer points than the list has columns. */
     T pointsLeftOut(PointsLeftOut odd);

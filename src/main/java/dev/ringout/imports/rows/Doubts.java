@@ -22,6 +22,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 
 /**
@@ -57,6 +58,9 @@ final class Doubts {
   private static final Pattern MARKING =
       Pattern.compile("(?:.*[\\s:.-])?[1-8]/?[LT][1-4]|(?:.*[\\s:.-])?[1-8]/[LTN][1-4]?");
 
+  private static final Pattern WORDS = Pattern.compile("(?=.*\\p{L}{4}).*\\s.*");
+  private static final Pattern CODE = Pattern.compile("[A-Z]{1,2}");
+
   private static final Pattern BEHIND_DESIGNATOR =
       Pattern.compile("[A-Z]{1,3}\\d{1,3}\\s+[^\\s\\d]{1,3}\\.?\\d{1,3}");
   private static final Pattern DOTS = Pattern.compile("[.\u2026\u22ee:]{2,}|\u2026");
@@ -78,6 +82,31 @@ final class Doubts {
     this.words = words;
     this.findings = findings;
     this.tally = tally;
+  }
+
+  /** Says once which columns hold letters that may change a wire, and that nothing explains. */
+  void report() {
+    for (ListColumn column : table.columns()) {
+      boolean open = column.role() == Role.KEEP && !column.known() && !column.heading().isEmpty();
+      if (!open || !table.layout().tellsWires() || words.mentions("reading", column.heading())) {
+        continue;
+      }
+      Set<String> codes = new TreeSet<>();
+      int filled = 0;
+      for (Row row : table.body()) {
+        String text = CellText.clean(row.cell(column.index()).text());
+        filled += text.isEmpty() ? 0 : 1;
+        if (!text.isEmpty()) {
+          codes.add(text);
+        }
+      }
+      boolean letters = codes.stream().allMatch(code -> CODE.matcher(code).matches());
+      if (filled > 0 && filled * 2 <= table.body().size() && letters && codes.size() <= 4) {
+        findings.warning(
+            table.grid().place(table.headingRow(), column.index()),
+            new RowOddity.CodesUnexplained(column.heading(), List.copyOf(codes)));
+      }
+    }
   }
 
   /** Says what is open in a row that may hold a wire; whether it can't be read for that. */
@@ -175,6 +204,7 @@ final class Doubts {
         || either
         || isUnreadRange(text, column)
         || isUnreadPin(text, column)
+        || isOtherItem(text, column)
         || (column.role().isPinOfEnd() && isNoPin(text))
         || (STROKE_IN_POINT.matcher(text).matches() && !isMarking(text))
         || (isUnusual(STROKE, text, column) && !isPartedByStroke(column) && !isMarking(text))
@@ -250,6 +280,29 @@ final class Doubts {
       }
     }
     return like.size() > 1;
+  }
+
+  /**
+   * Words among the pins of an item that the heading names: {@code Battery (+)} is another item.
+   */
+  private boolean isOtherItem(String text, ListColumn column) {
+    Role item = column.role() == Role.FROM_PIN ? Role.FROM : Role.TO;
+    boolean headed =
+        (column.role() == Role.FROM_PIN || column.role() == Role.TO_PIN)
+            && !column.item().isEmpty()
+            && !column.isSaid()
+            && table.columns().stream().noneMatch(other -> other.role() == item);
+    if (!headed || !WORDS.matcher(text).matches()) {
+      return false;
+    }
+    int filled = 0;
+    int plain = 0;
+    for (Row row : table.body()) {
+      String other = CellText.clean(row.cell(column.index()).text());
+      filled += other.isEmpty() ? 0 : 1;
+      plain += !other.isEmpty() && !WORDS.matcher(other).matches() ? 1 : 0;
+    }
+    return plain * 2 > filled;
   }
 
   /** {@code S1 t.3}: behind a designator something with a number, that nobody reads as a pin. */

@@ -170,7 +170,7 @@ final class RowFrames {
     for (ListColumn column : table.columns()) {
       boolean end =
           switch (column.role()) {
-            case FROM, TO, FAR, FROM_PIN, TO_PIN -> true;
+            case FROM, TO, FAR -> true;
             default -> false;
           };
       String text = end ? CellText.clean(row.cell(column.index()).text()) : "";

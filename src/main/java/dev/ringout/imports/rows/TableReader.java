@@ -132,6 +132,7 @@ public abstract class TableReader {
     }
     finish();
     frames.report(findings);
+    doubts.report();
     cells.report();
     return tally;
   }

@@ -417,6 +417,18 @@ final class EvidenceOf {
         .filter(column -> column.role() == Role.POINTS)
         .filter(column -> Ends.isDesignator(column.heading()))
         .forEach(column -> add(Kind.ITEMS_IN_HEADINGS, 20));
+    // "Connection point (supply)" says what stands below it, and not whose terminals these are.
+    boolean unnamed =
+        table.columns().stream()
+            .filter(column -> column.role() == Role.POINTS && !column.isSaid())
+            .anyMatch(
+                column ->
+                    words.mentions("points", column.heading())
+                        || words.mentions("pin", column.heading())
+                        || column.heading().length() > 24);
+    if (unnamed) {
+      add(Kind.HEADINGS_UNKNOWN, -30, new Share(1, 1));
+    }
     pinsOnce();
   }
 

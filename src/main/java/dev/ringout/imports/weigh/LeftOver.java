@@ -375,8 +375,10 @@ final class LeftOver {
     int filled = 0;
     int like = 0;
     int names = 0;
+    int poles = 0;
     for (Row row : texts.firstRows()) {
       String text = TableTexts.of(row, column);
+      poles += text.equals("+") || text.equals("-") ? 1 : 0;
       filled += text.isEmpty() ? 0 : 1;
       like += Ends.looksLikePoint(text) ? 1 : 0;
       names += !text.isEmpty() && text.length() <= 16 && text.indexOf(' ') < 0 ? 1 : 0;
@@ -386,6 +388,7 @@ final class LeftOver {
     boolean often = filled * 5 >= texts.firstRows().size();
     boolean other = isOtherwise(column.heading());
     boolean worded = namesAnEnd(column.heading()) && !other;
-    return named || (often && (worded && names * 10 >= filled * 7));
+    boolean ofPoles = poles > 1 && poles * 10 >= filled * 6;
+    return named || ofPoles || (often && (worded && names * 10 >= filled * 7));
   }
 }
