@@ -36,12 +36,19 @@ final class Exam {
     DECIMAL,
     SLIP_AND_FAULT;
 
+    /** Neighbouring seeds must not make the same units for two questions. */
+    private static final List<Question> IN_ORDER = List.of(values());
+
     boolean isGood() {
       return name().startsWith("GOOD");
     }
 
     boolean isSlip() {
-      return ordinal() >= MILLIOHMS_FOR_OHMS.ordinal();
+      return number() >= MILLIOHMS_FOR_OHMS.number();
+    }
+
+    int number() {
+      return IN_ORDER.indexOf(this);
     }
   }
 
@@ -65,7 +72,7 @@ final class Exam {
   private Exam(Question question, long seed) {
     this.question = question;
     this.seed = seed;
-    this.random = new Random((seed * 64 + question.ordinal() + 1) * SPREAD);
+    this.random = new Random((seed * 64 + question.number() + 1) * SPREAD);
   }
 
   /** Asks; nothing where such a slip would not show. The files stay in the folder. */
