@@ -50,7 +50,7 @@ final class Judge {
         reading.kind() == Reading.Kind.CONTINUITY
             && expected.isJoined()
             && verdict.observed() != Observed.APART;
-    ValueVerdict value = isJoin ? value(limit, seen) : ValueVerdict.NOT_COMPARED;
+    ValueVerdict value = isJoin ? value(limit, seen, doubt(reading)) : ValueVerdict.NOT_COMPARED;
     return new Judged(
         reading,
         probing,
@@ -87,16 +87,20 @@ final class Judge {
         ohms - either - limit.leads().highOhms(), ohms + either - limit.leads().lowOhms());
   }
 
+  private static double doubt(Reading reading) {
+    return reading.measured().value().map(reading.meter()::benefitOfTheDoubtOhms).orElse(0.0);
+  }
+
   /** A join's value against what its wires account for. */
-  private static ValueVerdict value(JoinLimit limit, OhmsRange seen) {
+  private static ValueVerdict value(JoinLimit limit, OhmsRange seen, double doubtOhms) {
     OhmsRange expected = limit.expected();
     if (!expected.isKnown() || !seen.isKnown()) {
       return ValueVerdict.NOT_COMPARED;
     }
-    if (seen.lowOhms() > expected.highOhms()) {
+    if (seen.lowOhms() - doubtOhms > expected.highOhms()) {
       return ValueVerdict.HIGH;
     }
-    if (seen.highOhms() < expected.lowOhms()) {
+    if (seen.highOhms() + doubtOhms < expected.lowOhms()) {
       return ValueVerdict.LOW;
     }
     return seen.halfWidthOhms() >= expected.highOhms()
