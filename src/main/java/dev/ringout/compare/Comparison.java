@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -102,6 +103,33 @@ public record Comparison(
                             && changed.test(judged)
                         ? judge.judge(judged.reading())
                         : judged)
+            .toList();
+    return new Comparison(anew, replaced, contradictions, overtaken, conceded, idleConcessions);
+  }
+
+  /**
+   * The same readings with so much more in the meter's leads. What that would make too low stays as
+   * it was.
+   */
+  Comparison withLeads(Circuit circuit, JoinLimits limits, Map<Judged, Double> leads) {
+    Judge judge = new Judge(circuit, limits, JobOfReading.NONE);
+    List<Judged> anew =
+        inForce.stream()
+            .map(
+                judged -> {
+                  double ohms = leads.getOrDefault(judged, 0.0);
+                  boolean isJoinRead =
+                      judged.outcome() == Outcome.CONFORMS || judged.outcome() == Outcome.RESISTIVE;
+                  if (ohms <= 0 || !judged.expected().isJoined() || !isJoinRead) {
+                    return judged;
+                  }
+                  Reading reading = judged.reading();
+                  Judged other =
+                      judge.judge(reading.with(LeadEstimate.with(reading.meter(), ohms)));
+                  return other.value() == ValueVerdict.LOW && judged.value() != ValueVerdict.HIGH
+                      ? judged
+                      : other.before(judged.touchedSince());
+                })
             .toList();
     return new Comparison(anew, replaced, contradictions, overtaken, conceded, idleConcessions);
   }

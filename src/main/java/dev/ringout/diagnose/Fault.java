@@ -349,11 +349,12 @@ public sealed interface Fault {
   }
 
   /**
-   * Every value is high by what the meter's leads have.
+   * Values are high by what the meter's leads have.
    *
-   * @param ohms what the leads seem to have together
+   * @param ohms what the leads seem to have together, besides what is said of them
+   * @param noted whether they were nulled or noted, and have changed since
    */
-  record LeadsNotNulled(Finding finding, double ohms) implements OfTheTest {
+  record LeadsNotNulled(Finding finding, double ohms, boolean noted) implements OfTheTest {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.leadsNotNulled(this);

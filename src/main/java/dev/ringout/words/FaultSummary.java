@@ -188,9 +188,15 @@ final class FaultSummary implements Fault.Cases<String> {
 
   @Override
   public String leadsNotNulled(Fault.LeadsNotNulled leads) {
+    int count = leads.finding().readings().size();
     return Text.of(
-        "%s are high by the same %s: the meter's leads seem not to have been nulled.",
-        Numbers.count(leads.finding().readings().size(), "reading"), Ohms.text(leads.ohms()));
+        leads.noted()
+            ? "%s %s high by no more than the meter's leads may have gained since they were nulled or"
+                + " noted, some %s."
+            : "%s %s high by the same %s: the meter's leads seem not to have been nulled.",
+        Numbers.count(count, "reading"),
+        count == 1 ? "is" : "are",
+        Ohms.text(leads.ohms()));
   }
 
   @Override

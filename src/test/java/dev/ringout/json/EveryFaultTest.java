@@ -143,7 +143,7 @@ class EveryFaultTest {
             new Fault.WrongSwitch(finding, one, SwitchFault.STUCK, "SET", ends),
             new Fault.Misread(finding, judged, from, to),
             new Fault.SlippedRows(finding, 4, 1, judged),
-            new Fault.LeadsNotNulled(finding, 0.4),
+            new Fault.LeadsNotNulled(finding, 0.4, false),
             new Fault.OnPaper(finding, open, List.of("second.xlsx")));
     reasons =
         List.of(

@@ -2,8 +2,7 @@ package dev.ringout.diagnose.run;
 
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
-import dev.ringout.compare.LeadResistance;
-import dev.ringout.compare.LeadResistance.Offset;
+import dev.ringout.compare.LeadEstimate;
 import dev.ringout.compare.RowSlip;
 import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.Fault;
@@ -23,6 +22,7 @@ final class TestFaults {
 
   private final List<Fault> faults = new ArrayList<>();
   private Comparison left;
+  private boolean leadsAreKnown;
 
   private TestFaults(Comparison comparison) {
     left = comparison;
@@ -30,7 +30,7 @@ final class TestFaults {
 
   static TestFaults of(ListedUnit unit, Comparison comparison) {
     TestFaults found = new TestFaults(comparison);
-    LeadResistance.offset(comparison).ifPresent(found::leads);
+    LeadEstimate.of(unit.circuit(), unit.limits(), comparison).ifPresent(found::leads);
     SlipCosts costs = unit.costs();
     List<RowSlip> slips = RowSlip.find(unit.circuit(), unit.limits(), found.left);
     if (!slips.isEmpty()) {
@@ -47,11 +47,14 @@ final class TestFaults {
     return costs.ofSlippedRows() - Math.log(slip.chance()) + MARGIN;
   }
 
-  private void leads(Offset offset) {
+  private void leads(LeadEstimate leads) {
     faults.add(
         new Fault.LeadsNotNulled(
-            Finding.alone(Certainty.LIKELY, offset.readings(), List.of()), offset.ohms()));
-    left = left.without(offset.readings());
+            Finding.alone(Certainty.LIKELY, leads.mended(), List.of()),
+            leads.ohms(),
+            leads.noted()));
+    left = leads.comparison();
+    leadsAreKnown = true;
   }
 
   private void slipped(RowSlip slip) {
@@ -68,6 +71,11 @@ final class TestFaults {
 
   List<Fault> faults() {
     return faults;
+  }
+
+  /** Whether it was found what the leads have, and that taken off. */
+  boolean leadsAreKnown() {
+    return leadsAreKnown;
   }
 
   /** The readings that are about the unit still. */
