@@ -28,6 +28,7 @@ final class Judge {
   private final JoinLimits joinLimits;
   private final Limits limits;
   private final InsulationLimits insulationLimits;
+  private final StrayJoin strayJoin;
 
   Judge(Circuit circuit, JoinLimits joinLimits, JobOfReading jobs) {
     this.circuit = circuit;
@@ -37,6 +38,7 @@ final class Judge {
     this.joinLimits = joinLimits;
     this.limits = circuit.harness().limits();
     this.insulationLimits = new InsulationLimits(circuit);
+    this.strayJoin = StrayJoin.of(circuit, joinLimits);
   }
 
   Judged judge(Reading asWritten) {
@@ -116,7 +118,7 @@ final class Judge {
     if (reading.kind() == Reading.Kind.INSULATION) {
       return insulation(reading, probing, expected);
     }
-    MeterReading shown = new MeterReading(reading.meter(), limit, seen, limits);
+    MeterReading shown = new MeterReading(reading.meter(), limit, seen, limits, strayJoin);
     return reading.measured().match(expected.match(new ByWhatIsListed(shown)));
   }
 

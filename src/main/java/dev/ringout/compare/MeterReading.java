@@ -12,8 +12,9 @@ import dev.ringout.units.OhmsRange;
  *
  * @param limit the highest value that counts as joined between its two sides
  * @param seen the resistances between the two sides that it leaves possible
+ * @param stray what an unlisted join may read
  */
-record MeterReading(Meter meter, JoinLimit limit, OhmsRange seen, Limits limits) {
+record MeterReading(Meter meter, JoinLimit limit, OhmsRange seen, Limits limits, StrayJoin stray) {
   /** What a value shows of the two sides: a coarse meter is no fault of the joint. */
   Observed observe(Value value) {
     return switch (ShownByOhms.of(value, meter, limit.ohms(), limits.openMinOhms())) {
@@ -21,6 +22,14 @@ record MeterReading(Meter meter, JoinLimit limit, OhmsRange seen, Limits limits)
       case BETWEEN -> Observed.RESISTIVE;
       case APART -> Observed.APART;
     };
+  }
+
+  /**
+   * What a value shows of two sides that nothing listed joins: a stray join has ohms of its own.
+   */
+  Observed observeUnlisted(Value value) {
+    Observed observed = observe(value);
+    return observed == Observed.RESISTIVE && stray.mayBe(seen) ? Observed.JOINED : observed;
   }
 
   /**

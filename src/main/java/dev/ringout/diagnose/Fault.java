@@ -8,6 +8,7 @@ import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.OhmsRange;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -187,6 +188,23 @@ public sealed interface Fault {
       return Optional.of(this);
     }
 
+    /** The same where it may be something else; then it is not certain. */
+    public HighResistance beside(List<Alternative> others) {
+      Certainty certainty =
+          finding.certainty() == Certainty.CERTAIN ? Certainty.LIKELY : finding.certainty();
+      return new HighResistance(
+          new Finding(
+              certainty,
+              finding.readings(),
+              List.copyOf(others),
+              finding.story(),
+              finding.runnerUp()),
+          suspects,
+          points,
+          limitOhms,
+          measuredOhms);
+    }
+
     /** The same, shown by other readings. */
     public HighResistance shownBy(List<Judged> readings) {
       return new HighResistance(
@@ -239,6 +257,21 @@ public sealed interface Fault {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.wrongGauge(this);
+    }
+
+    /** The same, shown by other readings that lead over the wire too. */
+    public WrongGauge alsoShownBy(List<Judged> others) {
+      List<Judged> all = new ArrayList<>(finding.readings());
+      all.addAll(others);
+      return new WrongGauge(
+          finding.shownBy(all),
+          wires,
+          listed,
+          likely,
+          odds,
+          expected,
+          expectedOfLikely,
+          measuredOhms);
     }
 
     @Override

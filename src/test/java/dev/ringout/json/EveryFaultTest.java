@@ -103,6 +103,7 @@ class EveryFaultTest {
             new SlipFact.Misread(judged, from, to),
             new SlipFact.PoorJoint(conductor),
             new SlipFact.OtherLength(wire, 2.5),
+            new SlipFact.OtherGauge(wire, new Gauge.Awg(24)),
             new SlipFact.BadPart(part, PartFault.OTHER_POINTS, from, to),
             welded);
     Finding finding =

@@ -4,6 +4,7 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Contradiction;
 import dev.ringout.compare.Judged;
+import dev.ringout.compare.Observed;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.Replaced;
 import dev.ringout.diagnose.wiring.Arrangements.Supposed;
@@ -218,10 +219,16 @@ final class WiringSearch {
         .isEmpty();
   }
 
+  /** An insulation tester that shows nothing at all shows a join. */
+  private static boolean isJoinByInsulation(Judged judged) {
+    return judged.outcome() == Outcome.LOW_INSULATION && judged.observed() == Observed.JOINED;
+  }
+
   private static boolean isOfWiring(Judged judged, Circuit circuit) {
     return judged.outcome() == Outcome.OPEN
         || judged.outcome() == Outcome.UNEXPECTED_JOIN
         || judged.outcome() == Outcome.PART_VALUE
+        || isJoinByInsulation(judged)
         || PartValues.isOfAPart(judged, circuit);
   }
 

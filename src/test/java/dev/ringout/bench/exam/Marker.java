@@ -150,7 +150,7 @@ final class Marker {
       return false;
     }
     if (real.what() == What.LEAK) {
-      Joined net = listed.joined("");
+      Joined net = unit.joined("");
       return Stream.of(said.a(), said.b())
           .filter(point -> point >= 0)
           .allMatch(point -> net.same(point, real.a()) || net.same(point, real.b()));

@@ -175,6 +175,11 @@ final class Planter {
             });
   }
 
+  /** Without another one nothing shows that the meter opens diodes at all. */
+  private boolean hasAnotherDiode() {
+    return listed.parts.stream().filter(part -> part.sort() == Box.PartSort.DIODE).count() > 1;
+  }
+
   private Optional<List<Edit>> part() {
     if (listed.parts.isEmpty()) {
       return Optional.empty();
@@ -182,7 +187,8 @@ final class Planter {
     Box.Part part = listed.parts.get(random.nextInt(listed.parts.size()));
     What what =
         switch (part.sort()) {
-          case DIODE -> random.nextBoolean() ? What.PART_TURNED : What.PART_MISSING;
+          case DIODE ->
+              hasAnotherDiode() && random.nextBoolean() ? What.PART_MISSING : What.PART_TURNED;
           case RESISTOR, WINDING, LAMP ->
               random.nextBoolean() ? What.PART_VALUE : What.PART_MISSING;
           case SUPPRESSOR, CAPACITOR -> What.OTHER;

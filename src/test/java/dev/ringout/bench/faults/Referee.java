@@ -222,6 +222,11 @@ final class Referee {
     }
 
     @Override
+    public Effect otherGauge(SlipFact.OtherGauge fact) {
+      return rig -> {};
+    }
+
+    @Override
     public Effect badPart(SlipFact.BadPart fact) {
       return part(fact.part(), fact.how(), List.of(fact.from(), fact.to()));
     }
