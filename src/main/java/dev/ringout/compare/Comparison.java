@@ -134,6 +134,33 @@ public record Comparison(
     return new Comparison(anew, replaced, contradictions, overtaken, conceded, idleConcessions);
   }
 
+  /** The same with some rows as they should have been written. */
+  Comparison rewritten(Circuit circuit, JoinLimits limits, Map<Judged, Reading> rows) {
+    Judge judge = new Judge(circuit, limits, JobOfReading.NONE);
+    List<Judged> anew =
+        inForce.stream()
+            .map(
+                judged ->
+                    rows.containsKey(judged)
+                        ? judge
+                            .judge(rows.getOrDefault(judged, judged.reading()))
+                            .before(judged.touchedSince())
+                        : judged)
+            .toList();
+    return new Comparison(
+        List.copyOf(DiodePairs.judge(circuit, anew)),
+        replaced,
+        contradictions.stream()
+            .filter(
+                contradiction ->
+                    !rows.containsKey(contradiction.apart())
+                        && contradiction.joins().stream().noneMatch(rows::containsKey))
+            .toList(),
+        overtaken,
+        conceded,
+        idleConcessions);
+  }
+
   /** The same without some readings: what they show is not taken for the unit's. */
   public Comparison without(Collection<Judged> doubtful) {
     if (doubtful.isEmpty()) {

@@ -70,8 +70,7 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
 
   private static Optional<RowSlip> best(
       List<Judged> sheet, Map<Judged, Set<Judged>> again, Judge judge) {
-    List<Judged> rows = new ArrayList<>(sheet);
-    rows.sort(Comparator.comparingInt(judged -> judged.reading().place().row()));
+    List<Judged> rows = firstOfEachRow(sheet);
     List<RowSlip> found = new ArrayList<>();
     for (int step : new int[] {1, -1}) {
       int end = 0;
@@ -93,6 +92,21 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
       }
     }
     return found.stream().max(Comparator.comparingInt(slip -> slip.mended().size()));
+  }
+
+  /** What was read with the leads exchanged stands in the same row: it slips with the other. */
+  private static List<Judged> firstOfEachRow(List<Judged> sheet) {
+    List<Judged> sorted = new ArrayList<>(sheet);
+    sorted.sort(Comparator.comparingInt(judged -> judged.reading().place().row()));
+    List<Judged> rows = new ArrayList<>();
+    int last = -1;
+    for (Judged judged : sorted) {
+      if (judged.reading().place().row() != last) {
+        rows.add(judged);
+      }
+      last = judged.reading().place().row();
+    }
+    return rows;
   }
 
   /** Whether a row's value is what another row expects; the last has none beyond it. */

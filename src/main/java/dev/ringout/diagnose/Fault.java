@@ -382,6 +382,37 @@ public sealed interface Fault {
   }
 
   /**
+   * Values are written a power of ten from what was read.
+   *
+   * @param times how many times too high
+   * @param wholeSheet whether it is nearly all of a sheet: the unit; else the point in one value
+   */
+  record Misscaled(Finding finding, double times, boolean wholeSheet) implements OfTheTest {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.misscaled(this);
+    }
+
+    @Override
+    public List<Point> points() {
+      return List.of();
+    }
+  }
+
+  /** Two rows of the sheet have each the other's value. */
+  record ExchangedRows(Finding finding, Judged one, Judged other) implements OfTheTest {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.exchangedRows(this);
+    }
+
+    @Override
+    public List<Point> points() {
+      return List.of();
+    }
+  }
+
+  /**
    * Values are high by what the meter's leads have.
    *
    * @param ohms what the leads seem to have together, besides what is said of them
@@ -466,6 +497,12 @@ public sealed interface Fault {
 
     /** See {@link SlippedRows}. */
     T slippedRows(SlippedRows fault);
+
+    /** See {@link Misscaled}. */
+    T misscaled(Misscaled fault);
+
+    /** See {@link ExchangedRows}. */
+    T exchangedRows(ExchangedRows fault);
 
     /** See {@link LeadsNotNulled}. */
     T leadsNotNulled(LeadsNotNulled fault);

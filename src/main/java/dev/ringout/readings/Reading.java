@@ -57,6 +57,11 @@ public record Reading(
     return with(row.from, row.to, row.state, measured, place);
   }
 
+  /** The same row with another value. */
+  public Reading saying(Measured other) {
+    return with(from, to, state, other, place);
+  }
+
   /** The same reading with another meter. */
   public Reading with(Meter other) {
     return new Reading(

@@ -1,6 +1,7 @@
 package dev.ringout.words;
 
 import dev.ringout.circuit.Conductor;
+import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.Arrangement;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Pattern;
@@ -184,6 +185,35 @@ final class FaultSummary implements Fault.Cases<String> {
         slipped.first().reading().subject(),
         slipped.step() > 0 ? "below" : "above",
         slipped.step() > 0 ? "skipped" : "written twice or left blank");
+  }
+
+  @Override
+  public String misscaled(Fault.Misscaled fault) {
+    if (fault.wholeSheet()) {
+      return Text.of(
+          "%s are %s times what the wires account for, as good as all of the sheet: mΩ seem to have"
+              + " been written as Ω.",
+          Numbers.count(fault.finding().readings().size(), "reading"),
+          Numbers.rounded(fault.times(), 3));
+    }
+    Judged shown = fault.finding().readings().get(0);
+    return Text.of(
+        "%s is written as %s, which with the point elsewhere is as expected: %s.",
+        shown.reading().subject(),
+        shown.reading().measured().text(),
+        fault.times() > 1
+            ? Numbers.rounded(fault.times(), 3) + " times too high"
+            : Numbers.rounded(1 / fault.times(), 3) + " times too low");
+  }
+
+  @Override
+  public String exchangedRows(Fault.ExchangedRows fault) {
+    return Text.of(
+        "Rows %d (%s) and %d (%s) of the sheet seem to have each the other's value.",
+        fault.one().reading().place().row(),
+        fault.one().reading().subject(),
+        fault.other().reading().place().row(),
+        fault.other().reading().subject());
   }
 
   @Override

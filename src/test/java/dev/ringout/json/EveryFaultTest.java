@@ -144,6 +144,8 @@ class EveryFaultTest {
             new Fault.WrongSwitch(finding, one, SwitchFault.STUCK, "SET", ends),
             new Fault.Misread(finding, judged, from, to),
             new Fault.SlippedRows(finding, 4, 1, judged),
+            new Fault.Misscaled(finding, 1000, true),
+            new Fault.ExchangedRows(finding, judged, judged),
             new Fault.LeadsNotNulled(finding, 0.4, false),
             new Fault.OnPaper(finding, open, List.of("second.xlsx")));
     reasons =

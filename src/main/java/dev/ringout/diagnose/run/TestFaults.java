@@ -1,24 +1,35 @@
 package dev.ringout.diagnose.run;
 
+import dev.ringout.circuit.Circuit;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.LeadEstimate;
+import dev.ringout.compare.Outcome;
+import dev.ringout.compare.RowExchange;
 import dev.ringout.compare.RowSlip;
+import dev.ringout.compare.WrongScale;
 import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.Fault;
+import dev.ringout.diagnose.Fault.Alternative;
 import dev.ringout.diagnose.Fault.Finding;
+import dev.ringout.diagnose.PartFault;
+import dev.ringout.diagnose.SlipFact;
 import dev.ringout.diagnose.wiring.ListedUnit;
 import dev.ringout.diagnose.wiring.SlipCosts;
 import dev.ringout.diagnose.wiring.WiringFaults;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Faults of the test as a whole that account for readings better than any fault of the unit. */
 final class TestFaults {
   /** The unit is blamed unless the sheet is e times as likely: then the wiring is looked at. */
   private static final double MARGIN = 1;
+
+  /** A part may have any other value: that it is just a neighbouring row's is rare. */
+  private static final double JUST_THAT_VALUE = 3;
 
   private final List<Fault> faults = new ArrayList<>();
   private Comparison left;
@@ -30,17 +41,106 @@ final class TestFaults {
 
   static TestFaults of(ListedUnit unit, Comparison comparison) {
     TestFaults found = new TestFaults(comparison);
-    LeadEstimate.of(unit.circuit(), unit.limits(), comparison).ifPresent(found::leads);
     SlipCosts costs = unit.costs();
-    List<RowSlip> slips = RowSlip.find(unit.circuit(), unit.limits(), found.left);
+    WrongScale.ofSheets(unit.circuit(), unit.limits(), found.left).ifPresent(found::sheetScaled);
+    LeadEstimate.of(unit.circuit(), unit.limits(), found.left).ifPresent(found::leads);
+    found.rows(unit, costs);
+    found.exchanged(unit, costs);
+    WrongScale.ofValues(unit.circuit(), unit.limits(), found.left).stream()
+        .filter(one -> odds(one, costs) > 0.5)
+        .forEach(one -> found.pointMisplaced(unit, one, odds(one, costs)));
+    return found;
+  }
+
+  private void rows(ListedUnit unit, SlipCosts costs) {
+    List<RowExchange> exchanges = RowExchange.find(unit.circuit(), unit.limits(), left);
+    List<RowSlip> slips =
+        RowSlip.find(unit.circuit(), unit.limits(), left).stream()
+            .filter(slip -> exchanges.stream().noneMatch(one -> one.isAllOf(slip)))
+            .toList();
     if (!slips.isEmpty()) {
       double most = slips.stream().mapToDouble(slip -> cost(slip, costs)).max().orElse(0);
-      WiringFaults wiring = WiringFaults.of(unit, found.left, most);
+      WiringFaults wiring = WiringFaults.of(unit, left, most);
       slips.stream()
           .filter(slip -> wiring.costOf(slip.mended()) > cost(slip, costs))
-          .forEach(found::slipped);
+          .forEach(this::slipped);
     }
-    return found;
+  }
+
+  private void exchanged(ListedUnit unit, SlipCosts costs) {
+    List<RowExchange> exchanges = RowExchange.find(unit.circuit(), unit.limits(), left);
+    if (exchanges.isEmpty()) {
+      return;
+    }
+    double cost = -Math.log(costs.rateOf("test exchanged-rows")) + MARGIN;
+    WiringFaults wiring = WiringFaults.of(unit, left, cost);
+    for (RowExchange exchange : exchanges) {
+      double ofValues = 0;
+      for (Judged judged : exchange.rows()) {
+        boolean isOhms = judged.outcome() == Outcome.RESISTIVE && judged.expected().isJoined();
+        ofValues += isOhms ? -Math.log(costs.rateOf("poor wire")) : 0;
+        ofValues += judged.outcome() == Outcome.PART_VALUE ? JUST_THAT_VALUE : 0;
+      }
+      if (wiring.costOf(exchange.rows()) + ofValues > cost) {
+        faults.add(
+            new Fault.ExchangedRows(
+                Finding.alone(Certainty.LIKELY, exchange.rows(), List.of()),
+                exchange.one(),
+                exchange.other()));
+        left = left.without(exchange.rows());
+      }
+    }
+  }
+
+  private void sheetScaled(WrongScale scale) {
+    faults.add(
+        new Fault.Misscaled(
+            Finding.alone(Certainty.LIKELY, scale.mended(), List.of()), scale.times(), true));
+    left = scale.comparison();
+  }
+
+  /** What of the unit would show a value, where that is one thing. */
+  private static Optional<SlipFact> otherwise(Circuit circuit, Judged judged) {
+    if (judged.expected().isJoined()) {
+      List<Integer> way =
+          circuit
+              .in(judged.reading().state())
+              .path(judged.probing().from()[0], judged.probing().to()[0]);
+      return way.size() == 1
+          ? Optional.of(new SlipFact.PoorJoint(circuit.conductors().get(way.get(0))))
+          : Optional.empty();
+    }
+    return judged
+        .expected()
+        .throughParts()
+        .filter(through -> through.parts().size() == 1)
+        .map(through -> through.parts().get(0))
+        .map(
+            part ->
+                new SlipFact.BadPart(
+                    circuit.part(part),
+                    PartFault.OTHER_VALUE,
+                    circuit.point(circuit.fromOfPart(part)),
+                    circuit.point(circuit.toOfPart(part))));
+  }
+
+  /** How likely the point was misplaced, against a poor joint or another part with just that. */
+  private static double odds(WrongScale scale, SlipCosts costs) {
+    boolean isJoin = scale.mended().get(0).expected().isJoined();
+    double pen = costs.rateOf("test point") * scale.likelihood();
+    return pen / (pen + costs.rateOf(isJoin ? "poor wire" : "part other-value"));
+  }
+
+  private void pointMisplaced(ListedUnit unit, WrongScale scale, double odds) {
+    Judged judged = scale.mended().get(0);
+    List<Alternative> others =
+        otherwise(unit.circuit(), judged)
+            .map(fact -> List.of(new Alternative(1 - odds, List.of(fact))))
+            .orElse(List.of());
+    faults.add(
+        new Fault.Misscaled(
+            Finding.alone(Certainty.LIKELY, List.of(judged), others), scale.times(), false));
+    left = left.without(List.of(judged));
   }
 
   private static double cost(RowSlip slip, SlipCosts costs) {

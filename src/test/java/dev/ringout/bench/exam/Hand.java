@@ -102,7 +102,8 @@ final class Hand {
       int shown = 0;
       for (int at = first; at <= last; at++) {
         String value = at == first ? "" : rows.get(at - 1).reading();
-        written.set(at, rows.get(at).showing(value));
+        String turned = at == first ? "" : rows.get(at - 1).reverse();
+        written.set(at, rows.get(at).showing(value, turned));
         cells.add(at);
         shown += at > first && differ(value, rows.get(at).reading()) ? 1 : 0;
       }

@@ -1,0 +1,213 @@
+package dev.ringout.compare;
+
+import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.readings.Measured;
+import dev.ringout.readings.Reading;
+import dev.ringout.units.OhmsRange;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Values that stand a power of ten from where they should: milliohms written as ohms over a whole
+ * sheet, or the point misplaced in one.
+ *
+ * @param times how many times too high they are written
+ * @param mended the failing readings that are as expected once that is put right
+ * @param likelihood how much likelier the digits of a single value are so than as a value measured
+ * @param comparison the readings, put right
+ */
+public record WrongScale(
+    double times, List<Judged> mended, double likelihood, Comparison comparison) {
+  private static final double MILLI = 1000;
+  private static final int LEAST_READINGS = 5;
+  private static final double MOST_OF_THEM = 0.8;
+
+  /** Beyond this a join is of no size that a wiring list has. */
+  private static final double MOST_OF_A_JOIN_OHMS = 10;
+
+  private static final double[] MISPLACED = {10, 100, 1000, 0.1, 0.01, 0.001};
+
+  /**
+   * A meter of one range shows all joins to one digit: another digit speaks for a slip of the pen.
+   */
+  private static final double DIGITS_SPEAK = 10;
+
+  /** What a join of unknown length reads is within a power of ten or two. */
+  private static final double WITHOUT_A_LENGTH = 3;
+
+  /** Sheets on which nearly every value is a thousand times too high. */
+  public static Optional<WrongScale> ofSheets(
+      Circuit circuit, JoinLimits limits, Comparison comparison) {
+    Judge judge = new Judge(circuit, limits, JobOfReading.NONE);
+    Map<Judged, Reading> rewritten = new HashMap<>();
+    List<Judged> mended = new ArrayList<>();
+    for (List<Judged> sheet : sheets(comparison)) {
+      List<Judged> joins = sheet.stream().filter(one -> one.expected().isJoined()).toList();
+      List<Judged> high = joins.stream().filter(one -> one.outcome().fails()).toList();
+      List<Judged> good =
+          high.stream().filter(one -> conforms(judge.judge(scaled(one, MILLI)))).toList();
+      if (high.size() >= LEAST_READINGS
+          && high.size() >= joins.size() * MOST_OF_THEM
+          && good.size() >= high.size() * MOST_OF_THEM) {
+        for (Judged judged : sheet) {
+          Judged anew = judge.judge(scaled(judged, MILLI));
+          boolean isMended = judged.outcome().fails() && conforms(anew);
+          if (isMended) {
+            mended.add(judged);
+          }
+          if (isMended || (judged.outcome().fails() && judged.expected().isJoined())) {
+            rewritten.put(judged, anew.reading());
+          }
+        }
+      }
+    }
+    return mended.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new WrongScale(MILLI, mended, 1, comparison.rewritten(circuit, limits, rewritten)));
+  }
+
+  /** Single values that are as expected with the point elsewhere, and fail by themselves alone. */
+  public static List<WrongScale> ofValues(
+      Circuit circuit, JoinLimits limits, Comparison comparison) {
+    Judge judge = new Judge(circuit, limits, JobOfReading.NONE);
+    Set<Integer> highTwice = highTwice(circuit, comparison);
+    List<WrongScale> found = new ArrayList<>();
+    for (List<Judged> sheet : sheets(comparison)) {
+      double digit = usualHalfDigit(sheet);
+      for (Judged judged : sheet) {
+        if (mayBeMisplaced(judged)
+            && !highTwice.contains(circuit.normal().of(judged.probing().from()[0]))) {
+          misplaced(judged, digit, judge).ifPresent(found::add);
+        }
+      }
+    }
+    return found;
+  }
+
+  private static boolean mayBeMisplaced(Judged judged) {
+    return judged.probing().isPair()
+        && (judged.outcome() == Outcome.PART_VALUE
+            || ((judged.outcome() == Outcome.RESISTIVE || judged.outcome() == Outcome.OPEN)
+                && judged.expected().isJoined()));
+  }
+
+  /** Nets of which more than one reading is high: what is wrong there is no slip of the pen. */
+  private static Set<Integer> highTwice(Circuit circuit, Comparison comparison) {
+    Set<Integer> once = new HashSet<>();
+    Set<Integer> twice = new HashSet<>();
+    for (Judged judged : comparison.failing()) {
+      if (judged.expected().isJoined() && judged.reading().kind() == Reading.Kind.CONTINUITY) {
+        int net = circuit.normal().of(judged.probing().from()[0]);
+        if (!once.add(net)) {
+          twice.add(net);
+        }
+      }
+    }
+    return twice;
+  }
+
+  private static Optional<WrongScale> misplaced(Judged judged, double usual, Judge judge) {
+    double half =
+        judged.reading().measured().value().map(Measured.Value::halfDigitOhms).orElse(0.0);
+    for (double times : MISPLACED) {
+      Judged anew = judge.judge(scaled(judged, times));
+      if (conforms(anew)
+          && anew.value() != ValueVerdict.LOW
+          && anew.value() != ValueVerdict.CANT_TELL) {
+        double likelihood = 1;
+        if (usual > 0 && isAbout(half, usual)) {
+          likelihood = 1 / DIGITS_SPEAK;
+        } else if (usual > 0 && half / times <= usual * 1.01) {
+          likelihood = DIGITS_SPEAK;
+        }
+        return Optional.of(
+            new WrongScale(
+                times,
+                List.of(judged),
+                likelihood * chance(anew, judged),
+                Comparison.inForce(List.of(anew))));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * How much likelier a value is there by a slip of the pen than by chance: a poor joint, or
+   * another part, has anything within four powers of ten.
+   */
+  private static double chance(Judged anew, Judged judged) {
+    OhmsRange expected =
+        anew.expected()
+            .throughParts()
+            .map(parts -> new OhmsRange(parts.lowOhms(), parts.highOhms()))
+            .orElse(judged.limit().expected());
+    if (!expected.isKnown() || expected.lowOhms() <= 0) {
+      return WITHOUT_A_LENGTH;
+    }
+    return Math.log(1e4) / Math.log(expected.highOhms() / expected.lowOhms());
+  }
+
+  private static boolean isAbout(double one, double other) {
+    return Math.abs(one - other) < other * 0.01;
+  }
+
+  /** Half of the digit to which most joins of a sheet are written; 0 where there is no such. */
+  private static double usualHalfDigit(List<Judged> sheet) {
+    Map<Double, Integer> counts = new LinkedHashMap<>();
+    for (Judged judged : sheet) {
+      if (judged.expected().isJoined() && judged.outcome().passes()) {
+        judged
+            .reading()
+            .measured()
+            .value()
+            .filter(value -> value.ohms() < MOST_OF_A_JOIN_OHMS)
+            .ifPresent(value -> counts.merge(value.halfDigitOhms(), 1, Integer::sum));
+      }
+    }
+    return counts.entrySet().stream()
+        .filter(entry -> entry.getValue() >= LEAST_READINGS)
+        .max(Map.Entry.comparingByValue())
+        .map(Map.Entry::getKey)
+        .orElse(0.0);
+  }
+
+  /** The values of continuity, sheet by sheet. */
+  private static List<List<Judged>> sheets(Comparison comparison) {
+    Map<String, List<Judged>> sheets = new LinkedHashMap<>();
+    for (Judged judged : comparison.inForce()) {
+      if (judged.reading().kind() == Reading.Kind.CONTINUITY
+          && judged.reading().measured().value().isPresent()) {
+        sheets
+            .computeIfAbsent(judged.reading().place().file(), file -> new ArrayList<>())
+            .add(judged);
+      }
+    }
+    return List.copyOf(sheets.values());
+  }
+
+  private static boolean conforms(Judged judged) {
+    return judged.outcome() == Outcome.CONFORMS;
+  }
+
+  private static Reading scaled(Judged judged, double times) {
+    return judged
+        .reading()
+        .measured()
+        .value()
+        .map(
+            value ->
+                judged
+                    .reading()
+                    .saying(
+                        new Measured.Value(value.ohms() / times, value.halfDigitOhms() / times)))
+        .orElse(judged.reading());
+  }
+}
