@@ -17,15 +17,20 @@ import java.util.Set;
  * @param comparison the readings with the two put right
  */
 public record RowExchange(Judged one, Judged other, Comparison comparison) {
-  /** So far apart a hand still takes one row for the other (common practice, no source). */
-  private static final int FARTHEST_ROWS = 3;
+  /** A hand takes no rows farther apart for each other (common practice, no source). */
+  private static final int FARTHEST_ROWS = 12;
 
   /** The pairs that both fail as they stand, and are both as expected once exchanged. */
   public static List<RowExchange> find(Circuit circuit, JoinLimits limits, Comparison comparison) {
     Judge judge = new Judge(circuit, limits, JobOfReading.NONE);
+    Set<Judged> readTwice = new HashSet<>();
+    comparison.replaced().stream()
+        .filter(one -> !one.changed())
+        .forEach(one -> readTwice.add(one.later()));
     Map<List<String>, List<Judged>> sheets = new LinkedHashMap<>();
     for (Judged judged : comparison.inForce()) {
-      if (!judged.reading().measured().made()) {
+      // What was read again and showed the same stands where it belongs.
+      if (!judged.reading().measured().made() || readTwice.contains(judged)) {
         continue;
       }
       List<String> sheet =
@@ -98,6 +103,11 @@ public record RowExchange(Judged one, Judged other, Comparison comparison) {
   /** Whether a slipped line explains no more than this. */
   public boolean isAllOf(RowSlip slip) {
     return rows().containsAll(slip.mended());
+  }
+
+  /** How many rows apart they are. */
+  public int apart() {
+    return row(other) - row(one);
   }
 
   /** The two rows. */

@@ -74,6 +74,7 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
     List<RowSlip> found = new ArrayList<>();
     for (int step : new int[] {1, -1}) {
       int end = 0;
+      List<Range> pieces = new ArrayList<>();
       for (int row = 0; row < rows.size(); row++) {
         // A run is about the failing readings in it: it is followed from them both ways.
         if (row >= end && rows.get(row).outcome().fails() && fits(rows, row, row + step, judge)) {
@@ -85,10 +86,11 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
           while (end < rows.size() && fits(rows, end, end + step, judge)) {
             end++;
           }
-          for (Range piece : pieces(rows, new Range(start, end), again)) {
-            slip(rows, piece, step, again).ifPresent(found::add);
-          }
+          pieces.addAll(pieces(rows, new Range(start, end), again));
         }
+      }
+      for (Range piece : acrossOneMisfit(pieces, rows)) {
+        slip(rows, piece, step, again).ifPresent(found::add);
       }
     }
     return found.stream().max(Comparator.comparingInt(slip -> slip.mended().size()));
@@ -149,6 +151,43 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
     }
     pieces.add(new Range(start, run.end()));
     return pieces;
+  }
+
+  /**
+   * Two runs with a single row between them that fits nowhere are one: a real fault may lie in what
+   * slipped.
+   */
+  private static List<Range> acrossOneMisfit(List<Range> pieces, List<Judged> rows) {
+    List<Range> joined = new ArrayList<>();
+    for (Range piece : pieces) {
+      Range last = joined.isEmpty() ? piece : joined.get(joined.size() - 1);
+      boolean goesOn =
+          !joined.isEmpty()
+              && piece.start() - last.end() == 1
+              && failing(last.of(rows)).size() >= LEAST_MENDED
+              && failing(piece.of(rows)).size() >= LEAST_MENDED;
+      if (goesOn) {
+        joined.set(joined.size() - 1, new Range(last.start(), piece.end()));
+      } else {
+        joined.add(piece);
+      }
+    }
+    return joined;
+  }
+
+  /** The readings with each value of the run in the row where it belongs. */
+  public Comparison putRight(Circuit circuit, JoinLimits limits, Comparison comparison) {
+    Map<Judged, Reading> moved = new HashMap<>();
+    List<Judged> without = new ArrayList<>(rows);
+    for (int row = 0; row < rows.size(); row++) {
+      int belongs = row + step;
+      if (belongs >= 0 && belongs < rows.size()) {
+        Judged target = rows.get(belongs);
+        moved.put(target, target.reading().saying(rows.get(row).reading().measured()));
+        without.remove(target);
+      }
+    }
+    return comparison.rewritten(circuit, limits, moved).without(without);
   }
 
   /**

@@ -6,6 +6,7 @@ import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -114,29 +115,28 @@ public record WrongScale(
     return twice;
   }
 
+  /** The likeliest place of the point, where one makes the value as expected. */
   private static Optional<WrongScale> misplaced(Judged judged, double usual, Judge judge) {
     double half =
         judged.reading().measured().value().map(Measured.Value::halfDigitOhms).orElse(0.0);
+    List<WrongScale> found = new ArrayList<>();
     for (double times : MISPLACED) {
       Judged anew = judge.judge(scaled(judged, times));
-      if (conforms(anew)
-          && anew.value() != ValueVerdict.LOW
-          && anew.value() != ValueVerdict.CANT_TELL) {
-        double likelihood = 1;
-        if (usual > 0 && isAbout(half, usual)) {
-          likelihood = 1 / DIGITS_SPEAK;
-        } else if (usual > 0 && half / times <= usual * 1.01) {
-          likelihood = DIGITS_SPEAK;
-        }
-        return Optional.of(
-            new WrongScale(
-                times,
-                List.of(judged),
-                likelihood * chance(anew, judged),
-                Comparison.inForce(List.of(anew))));
+      if (conforms(anew)) {
+        double likelihood = digitsSpeak(half, times, usual) * chance(anew, judged);
+        found.add(
+            new WrongScale(times, List.of(judged), likelihood, Comparison.inForce(List.of(anew))));
       }
     }
-    return Optional.empty();
+    return found.stream().max(Comparator.comparingDouble(WrongScale::likelihood));
+  }
+
+  /**
+   * What the digit to which a value is written says of its having been misplaced: where the rest of
+   * the sheet does not bear it out, a slip of the pen is not the first thing to think of.
+   */
+  private static double digitsSpeak(double half, double times, double usual) {
+    return usual > 0 && isAbout(half / times, usual) ? DIGITS_SPEAK : 1 / DIGITS_SPEAK;
   }
 
   /**
@@ -194,7 +194,9 @@ public record WrongScale(
   }
 
   private static boolean conforms(Judged judged) {
-    return judged.outcome() == Outcome.CONFORMS;
+    return judged.outcome() == Outcome.CONFORMS
+        && judged.value() != ValueVerdict.LOW
+        && judged.value() != ValueVerdict.CANT_TELL;
   }
 
   private static Reading scaled(Judged judged, double times) {

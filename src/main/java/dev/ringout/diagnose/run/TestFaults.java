@@ -4,6 +4,7 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.LeadEstimate;
+import dev.ringout.compare.Observed;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.RowExchange;
 import dev.ringout.compare.RowSlip;
@@ -62,8 +63,8 @@ final class TestFaults {
       double most = slips.stream().mapToDouble(slip -> cost(slip, costs)).max().orElse(0);
       WiringFaults wiring = WiringFaults.of(unit, left, most);
       slips.stream()
-          .filter(slip -> wiring.costOf(slip.mended()) > cost(slip, costs))
-          .forEach(this::slipped);
+          .filter(slip -> ofTheUnit(wiring, slip.mended(), costs) > cost(slip, costs))
+          .forEach(slip -> slipped(unit, slip));
     }
   }
 
@@ -72,16 +73,14 @@ final class TestFaults {
     if (exchanges.isEmpty()) {
       return;
     }
-    double cost = -Math.log(costs.rateOf("test exchanged-rows")) + MARGIN;
-    WiringFaults wiring = WiringFaults.of(unit, left, cost);
+    double most = exchanges.stream().mapToDouble(one -> cost(one, costs)).max().orElse(0);
+    WiringFaults wiring = WiringFaults.of(unit, left, most);
     for (RowExchange exchange : exchanges) {
-      double ofValues = 0;
-      for (Judged judged : exchange.rows()) {
-        boolean isOhms = judged.outcome() == Outcome.RESISTIVE && judged.expected().isJoined();
-        ofValues += isOhms ? -Math.log(costs.rateOf("poor wire")) : 0;
-        ofValues += judged.outcome() == Outcome.PART_VALUE ? JUST_THAT_VALUE : 0;
-      }
-      if (wiring.costOf(exchange.rows()) + ofValues > cost) {
+      double cost = cost(exchange, costs);
+      boolean dearer =
+          ofTheUnit(wiring, exchange.rows(), costs) > cost
+              || exchange.rows().stream().anyMatch(row -> isUnexplained(wiring, row));
+      if (dearer && wiring.areAlone(exchange.rows())) {
         faults.add(
             new Fault.ExchangedRows(
                 Finding.alone(Certainty.LIKELY, exchange.rows(), List.of()),
@@ -90,6 +89,36 @@ final class TestFaults {
         left = left.without(exchange.rows());
       }
     }
+  }
+
+  /** The farther apart two rows are, the less often one is taken for the other. */
+  private static double cost(RowExchange exchange, SlipCosts costs) {
+    return Math.log(exchange.apart()) - Math.log(costs.rateOf("test exchanged-rows")) + MARGIN;
+  }
+
+  /** What it costs that the unit itself shows some readings, their ohms counted too. */
+  private static double ofTheUnit(WiringFaults wiring, List<Judged> readings, SlipCosts costs) {
+    double cost = wiring.costOf(readings);
+    for (Judged judged : readings) {
+      if (judged.outcome() == Outcome.RESISTIVE && !wiring.explains(judged)) {
+        cost -= Math.log(costs.rateOf("poor wire"));
+      }
+      boolean hasOhms =
+          judged.observed() == Observed.RESISTIVE
+              && judged.expected().throughParts().filter(parts -> !parts.mayBeOpen()).isPresent();
+      if (judged.outcome() == Outcome.PART_VALUE && hasOhms) {
+        cost += JUST_THAT_VALUE;
+      }
+    }
+    return cost;
+  }
+
+  /** Whether the search left out a reading that says what is joined: nothing explains it. */
+  private static boolean isUnexplained(WiringFaults wiring, Judged judged) {
+    return switch (judged.outcome()) {
+      case OPEN, UNEXPECTED_JOIN, PART_VALUE -> !wiring.explains(judged);
+      default -> false;
+    };
   }
 
   private void sheetScaled(WrongScale scale) {
@@ -157,7 +186,7 @@ final class TestFaults {
     leadsAreKnown = true;
   }
 
-  private void slipped(RowSlip slip) {
+  private void slipped(ListedUnit unit, RowSlip slip) {
     Set<Judged> inForce = new HashSet<>(left.inForce());
     List<Judged> shown = slip.mended().stream().filter(inForce::contains).toList();
     faults.add(
@@ -166,7 +195,7 @@ final class TestFaults {
             slip.rows().size(),
             slip.step(),
             slip.first()));
-    left = left.without(slip.rows());
+    left = slip.putRight(unit.circuit(), unit.limits(), left);
   }
 
   List<Fault> faults() {
