@@ -93,6 +93,20 @@ public record Comparison(
    *     judged anew, since it is the paper that says what the rest of a net is
    */
   public Comparison comparedWith(Circuit found, JoinLimits limits, Predicate<Judged> changed) {
+    return comparedWith(found, limits, changed, false);
+  }
+
+  /**
+   * The same, for what values say: one that is as expected by the list is not high because a stray
+   * join, of whatever ohms, lies beside its way.
+   */
+  public Comparison valuesComparedWith(
+      Circuit found, JoinLimits limits, Predicate<Judged> changed) {
+    return comparedWith(found, limits, changed, true);
+  }
+
+  private Comparison comparedWith(
+      Circuit found, JoinLimits limits, Predicate<Judged> changed, boolean goodStayGood) {
     Judge judge = new Judge(found, limits, JobOfReading.NONE);
     List<Judged> anew =
         inForce.stream()
@@ -101,6 +115,7 @@ public record Comparison(
                     judged.probing().isPair()
                             && judged.reading().kind() == Reading.Kind.CONTINUITY
                             && changed.test(judged)
+                            && !(goodStayGood && judged.provesJoin())
                         ? judge.judge(judged.reading())
                         : judged)
             .toList();
@@ -142,9 +157,8 @@ public record Comparison(
             .map(
                 judged ->
                     rows.containsKey(judged)
-                        ? judge
-                            .judge(rows.getOrDefault(judged, judged.reading()))
-                            .before(judged.touchedSince())
+                        ? rewritten(
+                            judged, judge.judge(rows.getOrDefault(judged, judged.reading())))
                         : judged)
             .toList();
     return new Comparison(
@@ -159,6 +173,13 @@ public record Comparison(
         overtaken,
         conceded,
         idleConcessions);
+  }
+
+  /** A good value that would be too low elsewhere was written where it belongs. */
+  private static Judged rewritten(Judged judged, Judged anew) {
+    return anew.value() == ValueVerdict.LOW && judged.value() == ValueVerdict.AS_EXPECTED
+        ? judged
+        : anew.before(judged.touchedSince());
   }
 
   /** The same without some readings: what they show is not taken for the unit's. */

@@ -21,10 +21,12 @@ import java.util.Set;
  * @param step how many rows further each value belongs: 1 where the point of a row was skipped, -1
  *     where its line was
  * @param mended the failing readings that this explains
+ * @param reversed what was read in the same rows with the leads exchanged: it slips with the rest
  * @param chance how likely it is that a slip of this sheet is this one, from 0 to 1: it may begin
  *     at any row, and end at any
  */
-public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double chance) {
+public record RowSlip(
+    List<Judged> rows, int step, List<Judged> mended, List<Judged> reversed, double chance) {
   private static final int LEAST_MENDED = 2;
 
   /** The runs that explain the most, for each sheet at most one. */
@@ -93,7 +95,9 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
         slip(rows, piece, step, again).ifPresent(found::add);
       }
     }
-    return found.stream().max(Comparator.comparingInt(slip -> slip.mended().size()));
+    return found.stream()
+        .max(Comparator.comparingInt(slip -> slip.mended().size()))
+        .map(slip -> slip.with(sheet));
   }
 
   /** What was read with the leads exchanged stands in the same row: it slips with the other. */
@@ -175,10 +179,29 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
     return joined;
   }
 
+  private RowSlip with(List<Judged> sheet) {
+    Set<Integer> numbers = new HashSet<>();
+    rows.forEach(judged -> numbers.add(judged.reading().place().row()));
+    List<Judged> beside =
+        sheet.stream()
+            .filter(judged -> numbers.contains(judged.reading().place().row()))
+            .filter(judged -> !rows.contains(judged))
+            .toList();
+    return new RowSlip(rows, step, mended, beside, chance);
+  }
+
+  /** The failing readings of the rows. */
+  public List<Judged> failing() {
+    List<Judged> failing = new ArrayList<>(mended);
+    failing.addAll(failing(reversed));
+    return failing;
+  }
+
   /** The readings with each value of the run in the row where it belongs. */
   public Comparison putRight(Circuit circuit, JoinLimits limits, Comparison comparison) {
     Map<Judged, Reading> moved = new HashMap<>();
     List<Judged> without = new ArrayList<>(rows);
+    without.addAll(reversed);
     for (int row = 0; row < rows.size(); row++) {
       int belongs = row + step;
       if (belongs >= 0 && belongs < rows.size()) {
@@ -206,7 +229,7 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
     double begins = run.indexOf(mended.get(0)) + 1.0;
     double ends = run.size() - run.indexOf(mended.get(mended.size() - 1));
     double chance = begins / rows.size() * (toTheEnd ? 1 : ends / rows.size());
-    return Optional.of(new RowSlip(List.copyOf(run), step, mended, chance));
+    return Optional.of(new RowSlip(List.copyOf(run), step, mended, List.of(), chance));
   }
 
   /** The row from which on, at the latest, the values stand where they do not belong. */

@@ -40,6 +40,12 @@ public record WrongScale(
    */
   private static final double DIGITS_SPEAK = 10;
 
+  /** A range is ten times the next; a meter that changes it by itself shows just that. */
+  private static final double RANGES = 10;
+
+  /** Few joints are so poor that a meter changes its range twice (common practice, no source). */
+  private static final double RANGES_SPEAK = 3;
+
   /** What a join of unknown length reads is within a power of ten or two. */
   private static final double WITHOUT_A_LENGTH = 3;
 
@@ -82,11 +88,11 @@ public record WrongScale(
     Set<Integer> highTwice = highTwice(circuit, comparison);
     List<WrongScale> found = new ArrayList<>();
     for (List<Judged> sheet : sheets(comparison)) {
-      double digit = usualHalfDigit(sheet);
+      Display display = display(sheet);
       for (Judged judged : sheet) {
         if (mayBeMisplaced(judged)
             && !highTwice.contains(circuit.normal().of(judged.probing().from()[0]))) {
-          misplaced(judged, digit, judge).ifPresent(found::add);
+          misplaced(judged, display, judge).ifPresent(found::add);
         }
       }
     }
@@ -116,14 +122,13 @@ public record WrongScale(
   }
 
   /** The likeliest place of the point, where one makes the value as expected. */
-  private static Optional<WrongScale> misplaced(Judged judged, double usual, Judge judge) {
-    double half =
-        judged.reading().measured().value().map(Measured.Value::halfDigitOhms).orElse(0.0);
+  private static Optional<WrongScale> misplaced(Judged judged, Display display, Judge judge) {
+    Measured.Value value = judged.reading().measured().value().orElseThrow();
     List<WrongScale> found = new ArrayList<>();
     for (double times : MISPLACED) {
       Judged anew = judge.judge(scaled(judged, times));
       if (conforms(anew)) {
-        double likelihood = digitsSpeak(half, times, usual) * chance(anew, judged);
+        double likelihood = digitsSpeak(value, times, display) * chance(anew, judged);
         found.add(
             new WrongScale(times, List.of(judged), likelihood, Comparison.inForce(List.of(anew))));
       }
@@ -132,11 +137,41 @@ public record WrongScale(
   }
 
   /**
-   * What the digit to which a value is written says of its having been misplaced: where the rest of
-   * the sheet does not bear it out, a slip of the pen is not the first thing to think of.
+   * What the digits of a value say of its having been misplaced: where the rest of the sheet does
+   * not bear it out, a slip of the pen is not the first thing to think of. A meter that changes its
+   * range by itself shows a coarser digit too, but never fewer steps than a tenth of a range.
    */
-  private static double digitsSpeak(double half, double times, double usual) {
-    return usual > 0 && isAbout(half / times, usual) ? DIGITS_SPEAK : 1 / DIGITS_SPEAK;
+  private static double digitsSpeak(Measured.Value value, double times, Display display) {
+    double half = value.halfDigitOhms();
+    if (display.halfDigit() <= 0 || !isAbout(half / times, display.halfDigit())) {
+      return 1 / DIGITS_SPEAK;
+    }
+    boolean ofAnotherRange =
+        value.ohms() > display.mostSteps() * 2 * display.halfDigit()
+            && value.ohms() / (2 * half) >= display.mostSteps() / RANGES;
+    if (ofAnotherRange) {
+      return Math.max(times, 1 / times) > RANGES ? RANGES_SPEAK : 1 / RANGES_SPEAK;
+    }
+    return DIGITS_SPEAK;
+  }
+
+  /**
+   * A meter's display, by a sheet.
+   *
+   * @param halfDigit half of the digit to which most joins are written; 0 where there is no such
+   * @param mostSteps the most steps of its digit that a value has
+   */
+  private record Display(double halfDigit, double mostSteps) {}
+
+  private static Display display(List<Judged> sheet) {
+    double most =
+        sheet.stream()
+            .filter(judged -> judged.outcome().passes())
+            .flatMap(judged -> judged.reading().measured().value().stream())
+            .mapToDouble(value -> value.ohms() / (2 * value.halfDigitOhms()))
+            .max()
+            .orElse(0);
+    return new Display(usualHalfDigit(sheet), most);
   }
 
   /**

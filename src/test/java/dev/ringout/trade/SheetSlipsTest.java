@@ -43,8 +43,8 @@ class SheetSlipsTest {
   }
 
   @Test
-  void one_value_ten_or_a_thousand_times_too_high_is_the_point_and_no_poor_joint() {
-    for (String written : new String[] {"3.14", "314"}) {
+  void one_value_a_hundred_or_a_thousand_times_too_high_is_the_point_and_no_poor_joint() {
+    for (String written : new String[] {"31.4", "314"}) {
       UnitUnderTest unit = new UnitUnderTest(folder.resolve(written));
       for (int pin = 1; pin <= 10; pin++) {
         unit.wire("W" + pin + ",J1-" + pin + ",P2-" + pin + ",20,9 m");

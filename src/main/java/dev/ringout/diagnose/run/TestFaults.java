@@ -44,8 +44,11 @@ final class TestFaults {
     TestFaults found = new TestFaults(comparison);
     SlipCosts costs = unit.costs();
     WrongScale.ofSheets(unit.circuit(), unit.limits(), found.left).ifPresent(found::sheetScaled);
-    LeadEstimate.of(unit.circuit(), unit.limits(), found.left).ifPresent(found::leads);
     found.rows(unit, costs);
+    LeadEstimate.of(unit.circuit(), unit.limits(), found.left).ifPresent(found::leads);
+    if (found.leadsAreKnown) {
+      found.rows(unit, costs);
+    }
     found.exchanged(unit, costs);
     WrongScale.ofValues(unit.circuit(), unit.limits(), found.left).stream()
         .filter(one -> odds(one, costs) > 0.5)
@@ -188,7 +191,7 @@ final class TestFaults {
 
   private void slipped(ListedUnit unit, RowSlip slip) {
     Set<Judged> inForce = new HashSet<>(left.inForce());
-    List<Judged> shown = slip.mended().stream().filter(inForce::contains).toList();
+    List<Judged> shown = slip.failing().stream().filter(inForce::contains).toList();
     faults.add(
         new Fault.SlippedRows(
             Finding.alone(Certainty.LIKELY, shown, List.of()),

@@ -39,7 +39,7 @@ public final class ValueFaults {
     Comparison held =
         asFound.isAsListed()
             ? comparison
-            : comparison.comparedWith(circuit, limitsFound, changed(unit.circuit(), wiring));
+            : comparison.valuesComparedWith(circuit, limitsFound, changed(unit.circuit(), wiring));
     Set<Judged> claimed = new LinkedHashSet<>(wiring.explained());
     List<Fault> faults = new ArrayList<>();
     WrongGauges gauges = new WrongGauges(asFound, limitsFound, costs, held);
