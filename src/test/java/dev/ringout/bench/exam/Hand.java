@@ -65,7 +65,7 @@ final class Hand {
   }
 
   private static boolean isNumber(String reading) {
-    return !reading.isEmpty() && reading.chars().allMatch(c -> c == '.' || c >= '0' && c <= '9');
+    return !reading.isEmpty() && reading.chars().allMatch(c -> c == '.' || (c >= '0' && c <= '9'));
   }
 
   private static String times(String reading, int power) {

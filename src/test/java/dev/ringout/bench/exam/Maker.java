@@ -97,7 +97,7 @@ final class Maker {
   double ohms(int awg, double metres) {
     return MOST.getOrDefault(awg, 0.03) * metres * (0.92 + 0.07 * random.nextDouble())
         + 0.001
-        + 0.006 * random.nextDouble();
+        + 0.009 * random.nextDouble();
   }
 
   /** A wire of another gauge. */
