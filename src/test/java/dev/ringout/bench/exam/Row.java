@@ -6,6 +6,7 @@ package dev.ringout.bench.exam;
  * @param minus empty: the rest, every point that is in no net of the other side
  * @param reverse what the meter showed with its leads exchanged, or empty
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared as a whole
 record Row(
     boolean insulation, int[] plus, int[] minus, String state, String reading, String reverse) {
   static Row pair(int plus, int minus, String state) {

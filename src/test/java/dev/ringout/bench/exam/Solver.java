@@ -149,6 +149,7 @@ final class Solver {
   }
 
   /** An inverted component. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   private record Inverse(Map<Integer, Integer> at, double[][] g, int size) {
     double entry(int a, int b) {
       return a < size && b < size ? g[a][size + b] : 0;
