@@ -28,7 +28,9 @@ final class Judge {
   private final JoinLimits joinLimits;
   private final Limits limits;
   private final InsulationLimits insulationLimits;
-  private final StrayJoin strayJoin;
+
+  /** Worked out where a first reading asks for it. */
+  private Optional<StrayJoin> strayJoin = Optional.empty();
 
   Judge(Circuit circuit, JoinLimits joinLimits, JobOfReading jobs) {
     this.circuit = circuit;
@@ -38,7 +40,6 @@ final class Judge {
     this.joinLimits = joinLimits;
     this.limits = circuit.harness().limits();
     this.insulationLimits = new InsulationLimits(circuit);
-    this.strayJoin = StrayJoin.of(circuit, joinLimits);
   }
 
   Judged judge(Reading asWritten) {
@@ -89,6 +90,13 @@ final class Judge {
         ohms - either - limit.leads().highOhms(), ohms + either - limit.leads().lowOhms());
   }
 
+  private StrayJoin strayJoin() {
+    if (strayJoin.isEmpty()) {
+      strayJoin = Optional.of(StrayJoin.of(circuit, joinLimits));
+    }
+    return strayJoin.get();
+  }
+
   private static double doubt(Reading reading) {
     return reading.measured().value().map(reading.meter()::benefitOfTheDoubtOhms).orElse(0.0);
   }
@@ -118,7 +126,7 @@ final class Judge {
     if (reading.kind() == Reading.Kind.INSULATION) {
       return insulation(reading, probing, expected);
     }
-    MeterReading shown = new MeterReading(reading.meter(), limit, seen, limits, strayJoin);
+    MeterReading shown = new MeterReading(reading.meter(), limit, seen, limits, this::strayJoin);
     return reading.measured().match(expected.match(new ByWhatIsListed(shown)));
   }
 

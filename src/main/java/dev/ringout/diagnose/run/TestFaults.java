@@ -42,6 +42,9 @@ final class TestFaults {
 
   static TestFaults of(ListedUnit unit, Comparison comparison) {
     TestFaults found = new TestFaults(comparison);
+    if (comparison.failing().isEmpty()) {
+      return found;
+    }
     SlipCosts costs = unit.costs();
     WrongScale.ofSheets(unit.circuit(), unit.limits(), found.left).ifPresent(found::sheetScaled);
     Optional<LeadEstimate> leads = LeadEstimate.of(unit.circuit(), unit.limits(), found.left);
