@@ -114,7 +114,8 @@ public final class JoinLimits {
       nulledOhms = meter.leadOhms().orElse(0);
       leads =
           meter.leadOhms().isPresent()
-              ? new OhmsRange(nulledOhms, nulledOhms)
+              ? new OhmsRange(
+                  Math.max(0, nulledOhms - meter.leadsOffOhms()), nulledOhms + meter.leadsOffOhms())
               : new OhmsRange(0, circuit.harness().limits().meterOhms());
       resistances =
           byCelsius.computeIfAbsent(

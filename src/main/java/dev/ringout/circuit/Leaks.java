@@ -55,7 +55,23 @@ public final class Leaks {
    * @param apart pairs of nets that read well
    */
   public Leaks(Map<Pair, Double> pairs, Map<Integer, Double> toRest, Set<Pair> apart) {
-    fromPairs(pairs);
+    this(pairs, toRest, apart, Map.of());
+  }
+
+  /**
+   * Finds the leaks.
+   *
+   * @param pairs ohms between two nets, where low; 0 where the reading is no number
+   * @param toRest ohms of a net against all others, where low; 0 where the reading is no number
+   * @param apart pairs of nets that read well
+   * @param parts ohms of the parts between two nets: a leak shows through them too
+   */
+  public Leaks(
+      Map<Pair, Double> pairs,
+      Map<Integer, Double> toRest,
+      Set<Pair> apart,
+      Map<Pair, Double> parts) {
+    fromPairs(pairs, parts);
     Map<Integer, Double> siemens = new TreeMap<>();
     toRest.forEach(
         (net, ohms) -> {
@@ -72,9 +88,15 @@ public final class Leaks {
     loose.addAll(siemens.keySet());
   }
 
-  private void fromPairs(Map<Pair, Double> pairs) {
+  private void fromPairs(Map<Pair, Double> pairs, Map<Pair, Double> parts) {
     SimpleWeightedGraph<Integer, DefaultWeightedEdge> graph =
         new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
+    parts.forEach(
+        (pair, ohms) -> {
+          graph.addVertex(pair.one());
+          graph.addVertex(pair.other());
+          graph.setEdgeWeight(graph.addEdge(pair.one(), pair.other()), ohms);
+        });
     pairs.entrySet().stream()
         .sorted(
             Map.Entry.<Pair, Double>comparingByValue()
@@ -88,6 +110,7 @@ public final class Leaks {
               double way =
                   new DijkstraShortestPath<>(graph).getPathWeight(pair.one(), pair.other());
               if (entry.getValue() < way * (1 - SLACK)) {
+                graph.removeEdge(pair.one(), pair.other());
                 graph.setEdgeWeight(graph.addEdge(pair.one(), pair.other()), entry.getValue());
                 leaks.add(new Leak(pair, entry.getValue(), true));
               }

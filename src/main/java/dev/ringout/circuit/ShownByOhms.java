@@ -25,7 +25,8 @@ public enum ShownByOhms {
    * @param openMinOhms the lowest reading that counts as not joined
    */
   public static ShownByOhms of(Value value, Meter meter, double closedMaxOhms, double openMinOhms) {
-    if (value.ohms() - meter.uncertaintyOhms(value) <= closedMaxOhms) {
+    double off = meter.uncertaintyOhms(value) + meter.benefitOfTheDoubtOhms(value);
+    if (value.ohms() - off <= closedMaxOhms) {
       return JOINED;
     }
     return value.ohms() >= openMinOhms ? APART : BETWEEN;

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -92,6 +93,20 @@ public record Comparison(
    *     judged anew, since it is the paper that says what the rest of a net is
    */
   public Comparison comparedWith(Circuit found, JoinLimits limits, Predicate<Judged> changed) {
+    return comparedWith(found, limits, changed, false);
+  }
+
+  /**
+   * The same, for what values say: one that is as expected by the list is not high because a stray
+   * join, of whatever ohms, lies beside its way.
+   */
+  public Comparison valuesComparedWith(
+      Circuit found, JoinLimits limits, Predicate<Judged> changed) {
+    return comparedWith(found, limits, changed, true);
+  }
+
+  private Comparison comparedWith(
+      Circuit found, JoinLimits limits, Predicate<Judged> changed, boolean goodStayGood) {
     Judge judge = new Judge(found, limits, JobOfReading.NONE);
     List<Judged> anew =
         inForce.stream()
@@ -100,10 +115,71 @@ public record Comparison(
                     judged.probing().isPair()
                             && judged.reading().kind() == Reading.Kind.CONTINUITY
                             && changed.test(judged)
+                            && !(goodStayGood && judged.provesJoin())
                         ? judge.judge(judged.reading())
                         : judged)
             .toList();
     return new Comparison(anew, replaced, contradictions, overtaken, conceded, idleConcessions);
+  }
+
+  /**
+   * The same readings with so much more in the meter's leads. What that would make too low stays as
+   * it was.
+   */
+  Comparison withLeads(Circuit circuit, JoinLimits limits, Map<Judged, Double> leads) {
+    Judge judge = new Judge(circuit, limits, JobOfReading.NONE);
+    List<Judged> anew =
+        inForce.stream()
+            .map(
+                judged -> {
+                  double ohms = leads.getOrDefault(judged, 0.0);
+                  boolean isJoinRead =
+                      judged.outcome() == Outcome.CONFORMS || judged.outcome() == Outcome.RESISTIVE;
+                  if (ohms <= 0 || !judged.expected().isJoined() || !isJoinRead) {
+                    return judged;
+                  }
+                  Reading reading = judged.reading();
+                  Judged other =
+                      judge.judge(reading.with(LeadEstimate.with(reading.meter(), ohms)));
+                  return other.value() == ValueVerdict.LOW && judged.value() != ValueVerdict.HIGH
+                      ? judged
+                      : other.before(judged.touchedSince());
+                })
+            .toList();
+    return new Comparison(anew, replaced, contradictions, overtaken, conceded, idleConcessions);
+  }
+
+  /** The same with some rows as they should have been written. */
+  Comparison rewritten(Circuit circuit, JoinLimits limits, Map<Judged, Reading> rows) {
+    Judge judge = new Judge(circuit, limits, JobOfReading.NONE);
+    List<Judged> anew =
+        inForce.stream()
+            .map(
+                judged ->
+                    rows.containsKey(judged)
+                        ? rewritten(
+                            judged, judge.judge(rows.getOrDefault(judged, judged.reading())))
+                        : judged)
+            .toList();
+    return new Comparison(
+        List.copyOf(DiodePairs.judge(circuit, anew)),
+        replaced,
+        contradictions.stream()
+            .filter(
+                contradiction ->
+                    !rows.containsKey(contradiction.apart())
+                        && contradiction.joins().stream().noneMatch(rows::containsKey))
+            .toList(),
+        overtaken,
+        conceded,
+        idleConcessions);
+  }
+
+  /** A good value that would be too low elsewhere was written where it belongs. */
+  private static Judged rewritten(Judged judged, Judged anew) {
+    return anew.value() == ValueVerdict.LOW && judged.value() == ValueVerdict.AS_EXPECTED
+        ? judged
+        : anew.before(judged.touchedSince());
   }
 
   /** The same without some readings: what they show is not taken for the unit's. */

@@ -12,7 +12,7 @@ record GapVerdict(MeterReading reading) implements Measured.Cases<Verdict> {
 
   @Override
   public Verdict value(Measured.Value value) {
-    Observed observed = reading.observe(value);
+    Observed observed = reading.observeUnlisted(value);
     return Verdict.of(
         observed,
         switch (observed) {

@@ -12,6 +12,11 @@ import java.util.OptionalDouble;
 /** An insulation reading by its value; what its volts make of that besides. */
 record InsulationVerdict(InsulationLimit limit, Limits limits) implements Measured.Cases<Verdict> {
   private static final Verdict GOOD = Verdict.of(Observed.APART, Outcome.CONFORMS);
+
+  /** What a tester shows across a join, for it divides hundreds of volts by its own limit. */
+  private static final double NOTHING_OHMS = 1000;
+
+  private static final Verdict JOINED = Verdict.of(Observed.JOINED, Outcome.LOW_INSULATION);
   private static final Verdict LOW = Verdict.of(Observed.UNKNOWN, Outcome.LOW_INSULATION);
 
   /**
@@ -43,9 +48,16 @@ record InsulationVerdict(InsulationLimit limit, Limits limits) implements Measur
     if (value.ohms() >= limit.minOhms()) {
       return GOOD;
     }
-    return value.ohms() >= limits.openMinOhms()
-        ? Verdict.of(Observed.APART, Outcome.LOW_INSULATION)
-        : LOW;
+    if (value.ohms() >= limits.openMinOhms()) {
+      return Verdict.of(Observed.APART, Outcome.LOW_INSULATION);
+    }
+    return isNothing(value) ? JOINED : LOW;
+  }
+
+  /** Whether the tester shows nothing, to digits that would show a leak. */
+  private static boolean isNothing(Measured.Value value) {
+    return value.ohms() - value.halfDigitOhms() <= 0
+        && value.ohms() + value.halfDigitOhms() <= NOTHING_OHMS;
   }
 
   @Override

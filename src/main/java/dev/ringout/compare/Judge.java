@@ -29,6 +29,9 @@ final class Judge {
   private final Limits limits;
   private final InsulationLimits insulationLimits;
 
+  /** Worked out where a first reading asks for it. */
+  private Optional<StrayJoin> strayJoin = Optional.empty();
+
   Judge(Circuit circuit, JoinLimits joinLimits, JobOfReading jobs) {
     this.circuit = circuit;
     this.jobs = jobs;
@@ -50,7 +53,7 @@ final class Judge {
         reading.kind() == Reading.Kind.CONTINUITY
             && expected.isJoined()
             && verdict.observed() != Observed.APART;
-    ValueVerdict value = isJoin ? value(limit, seen) : ValueVerdict.NOT_COMPARED;
+    ValueVerdict value = isJoin ? value(limit, seen, doubt(reading)) : ValueVerdict.NOT_COMPARED;
     return new Judged(
         reading,
         probing,
@@ -87,16 +90,27 @@ final class Judge {
         ohms - either - limit.leads().highOhms(), ohms + either - limit.leads().lowOhms());
   }
 
+  private StrayJoin strayJoin() {
+    if (strayJoin.isEmpty()) {
+      strayJoin = Optional.of(StrayJoin.of(circuit, joinLimits));
+    }
+    return strayJoin.get();
+  }
+
+  private static double doubt(Reading reading) {
+    return reading.measured().value().map(reading.meter()::benefitOfTheDoubtOhms).orElse(0.0);
+  }
+
   /** A join's value against what its wires account for. */
-  private static ValueVerdict value(JoinLimit limit, OhmsRange seen) {
+  private static ValueVerdict value(JoinLimit limit, OhmsRange seen, double doubtOhms) {
     OhmsRange expected = limit.expected();
     if (!expected.isKnown() || !seen.isKnown()) {
       return ValueVerdict.NOT_COMPARED;
     }
-    if (seen.lowOhms() > expected.highOhms()) {
+    if (seen.lowOhms() - doubtOhms > expected.highOhms()) {
       return ValueVerdict.HIGH;
     }
-    if (seen.highOhms() < expected.lowOhms()) {
+    if (seen.highOhms() + doubtOhms < expected.lowOhms()) {
       return ValueVerdict.LOW;
     }
     return seen.halfWidthOhms() >= expected.highOhms()
@@ -112,7 +126,7 @@ final class Judge {
     if (reading.kind() == Reading.Kind.INSULATION) {
       return insulation(reading, probing, expected);
     }
-    MeterReading shown = new MeterReading(reading.meter(), limit, seen, limits);
+    MeterReading shown = new MeterReading(reading.meter(), limit, seen, limits, this::strayJoin);
     return reading.measured().match(expected.match(new ByWhatIsListed(shown)));
   }
 

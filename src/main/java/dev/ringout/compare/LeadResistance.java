@@ -13,7 +13,6 @@ import java.util.Optional;
 public final class LeadResistance {
   private static final int LEAST_READINGS = 5;
   private static final double MOST_OF_THEM = 0.8;
-  private static final double SLACK = 0.1;
 
   private LeadResistance() {}
 
@@ -54,35 +53,6 @@ public final class LeadResistance {
     return place.map(first -> new AllOff(first, high, off.size(), computed.size(), least));
   }
 
-  /**
-   * The same amount by which nearly all values are high.
-   *
-   * @param ohms what the leads seem to have together
-   * @param readings the failing readings that are as expected once that is taken off
-   */
-  public record Offset(double ohms, List<Judged> readings) {}
-
-  /** What the leads seem to have, where that makes readings good that are not. */
-  public static Optional<Offset> offset(Comparison comparison) {
-    List<Judged> computed = computed(comparison);
-    long high = computed.stream().filter(judged -> judged.value() == ValueVerdict.HIGH).count();
-    if (computed.size() < LEAST_READINGS || high < computed.size() * MOST_OF_THEM) {
-      return Optional.empty();
-    }
-    double[] over = computed.stream().mapToDouble(LeadResistance::over).sorted().toArray();
-    double ohms = over[over.length / 2];
-    List<Judged> mended =
-        computed.stream()
-            .filter(judged -> judged.outcome() == Outcome.RESISTIVE)
-            .filter(
-                judged ->
-                    over(judged) - ohms <= judged.limit().expected().halfWidthOhms() + ohms * SLACK)
-            .toList();
-    return mended.size() < LEAST_READINGS
-        ? Optional.empty()
-        : Optional.of(new Offset(ohms, mended));
-  }
-
   /** Values of joins that were held against what their wires account for. */
   private static List<Judged> computed(Comparison comparison) {
     return comparison.inForce().stream()
@@ -91,9 +61,5 @@ public final class LeadResistance {
         .filter(judged -> judged.reading().measured().value().isPresent())
         .filter(judged -> judged.value() != ValueVerdict.NOT_COMPARED)
         .toList();
-  }
-
-  private static double over(Judged judged) {
-    return judged.seen().middleOhms() - judged.limit().expected().middleOhms();
   }
 }

@@ -6,14 +6,17 @@ import dev.ringout.harness.Limits;
 import dev.ringout.readings.Measured.Value;
 import dev.ringout.readings.Meter;
 import dev.ringout.units.OhmsRange;
+import java.util.function.Supplier;
 
 /**
  * One reading as its meter leaves it open: a value written 0.1 was anything from 0.05 on.
  *
  * @param limit the highest value that counts as joined between its two sides
  * @param seen the resistances between the two sides that it leaves possible
+ * @param stray what an unlisted join may read; seldom asked for
  */
-record MeterReading(Meter meter, JoinLimit limit, OhmsRange seen, Limits limits) {
+record MeterReading(
+    Meter meter, JoinLimit limit, OhmsRange seen, Limits limits, Supplier<StrayJoin> stray) {
   /** What a value shows of the two sides: a coarse meter is no fault of the joint. */
   Observed observe(Value value) {
     return switch (ShownByOhms.of(value, meter, limit.ohms(), limits.openMinOhms())) {
@@ -21,6 +24,14 @@ record MeterReading(Meter meter, JoinLimit limit, OhmsRange seen, Limits limits)
       case BETWEEN -> Observed.RESISTIVE;
       case APART -> Observed.APART;
     };
+  }
+
+  /**
+   * What a value shows of two sides that nothing listed joins: a stray join has ohms of its own.
+   */
+  Observed observeUnlisted(Value value) {
+    Observed observed = observe(value);
+    return observed == Observed.RESISTIVE && stray.get().mayBe(seen) ? Observed.JOINED : observed;
   }
 
   /**

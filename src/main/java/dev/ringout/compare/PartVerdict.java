@@ -31,8 +31,12 @@ record PartVerdict(MeterReading reading, ThroughParts expected, List<Part> parts
     if (observed == Observed.APART && expected.mayBeOpen()) {
       return Verdict.of(observed, Outcome.CONFORMS);
     }
-    return observed == Observed.JOINED
-        ? Verdict.of(observed, Outcome.UNEXPECTED_JOIN)
+    boolean joined =
+        observed == Observed.JOINED
+            || (expected.lowOhms() > reading.seen().highOhms()
+                && reading.observeUnlisted(value) == Observed.JOINED);
+    return joined
+        ? Verdict.of(Observed.JOINED, Outcome.UNEXPECTED_JOIN)
         : Verdict.of(observed, Outcome.PART_VALUE);
   }
 

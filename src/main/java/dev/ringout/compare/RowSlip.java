@@ -21,10 +21,12 @@ import java.util.Set;
  * @param step how many rows further each value belongs: 1 where the point of a row was skipped, -1
  *     where its line was
  * @param mended the failing readings that this explains
+ * @param reversed what was read in the same rows with the leads exchanged: it slips with the rest
  * @param chance how likely it is that a slip of this sheet is this one, from 0 to 1: it may begin
  *     at any row, and end at any
  */
-public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double chance) {
+public record RowSlip(
+    List<Judged> rows, int step, List<Judged> mended, List<Judged> reversed, double chance) {
   private static final int LEAST_MENDED = 2;
 
   /** The runs that explain the most, for each sheet at most one. */
@@ -70,11 +72,11 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
 
   private static Optional<RowSlip> best(
       List<Judged> sheet, Map<Judged, Set<Judged>> again, Judge judge) {
-    List<Judged> rows = new ArrayList<>(sheet);
-    rows.sort(Comparator.comparingInt(judged -> judged.reading().place().row()));
+    List<Judged> rows = firstOfEachRow(sheet);
     List<RowSlip> found = new ArrayList<>();
     for (int step : new int[] {1, -1}) {
       int end = 0;
+      List<Range> pieces = new ArrayList<>();
       for (int row = 0; row < rows.size(); row++) {
         // A run is about the failing readings in it: it is followed from them both ways.
         if (row >= end && rows.get(row).outcome().fails() && fits(rows, row, row + step, judge)) {
@@ -86,13 +88,31 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
           while (end < rows.size() && fits(rows, end, end + step, judge)) {
             end++;
           }
-          for (Range piece : pieces(rows, new Range(start, end), again)) {
-            slip(rows, piece, step, again).ifPresent(found::add);
-          }
+          pieces.addAll(pieces(rows, new Range(start, end), again));
         }
       }
+      for (Range piece : acrossOneMisfit(pieces, rows)) {
+        slip(rows, piece, step, again).ifPresent(found::add);
+      }
     }
-    return found.stream().max(Comparator.comparingInt(slip -> slip.mended().size()));
+    return found.stream()
+        .max(Comparator.comparingInt(slip -> slip.mended().size()))
+        .map(slip -> slip.with(sheet));
+  }
+
+  /** What was read with the leads exchanged stands in the same row: it slips with the other. */
+  private static List<Judged> firstOfEachRow(List<Judged> sheet) {
+    List<Judged> sorted = new ArrayList<>(sheet);
+    sorted.sort(Comparator.comparingInt(judged -> judged.reading().place().row()));
+    List<Judged> rows = new ArrayList<>();
+    int last = -1;
+    for (Judged judged : sorted) {
+      if (judged.reading().place().row() != last) {
+        rows.add(judged);
+      }
+      last = judged.reading().place().row();
+    }
+    return rows;
   }
 
   /** Whether a row's value is what another row expects; the last has none beyond it. */
@@ -138,6 +158,62 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
   }
 
   /**
+   * Two runs with a single row between them that fits nowhere are one: a real fault may lie in what
+   * slipped.
+   */
+  private static List<Range> acrossOneMisfit(List<Range> pieces, List<Judged> rows) {
+    List<Range> joined = new ArrayList<>();
+    for (Range piece : pieces) {
+      Range last = joined.isEmpty() ? piece : joined.get(joined.size() - 1);
+      boolean goesOn =
+          !joined.isEmpty()
+              && piece.start() - last.end() == 1
+              && failing(last.of(rows)).size() >= LEAST_MENDED
+              && failing(piece.of(rows)).size() >= LEAST_MENDED;
+      if (goesOn) {
+        joined.set(joined.size() - 1, new Range(last.start(), piece.end()));
+      } else {
+        joined.add(piece);
+      }
+    }
+    return joined;
+  }
+
+  private RowSlip with(List<Judged> sheet) {
+    Set<Integer> numbers = new HashSet<>();
+    rows.forEach(judged -> numbers.add(judged.reading().place().row()));
+    List<Judged> beside =
+        sheet.stream()
+            .filter(judged -> numbers.contains(judged.reading().place().row()))
+            .filter(judged -> !rows.contains(judged))
+            .toList();
+    return new RowSlip(rows, step, mended, beside, chance);
+  }
+
+  /** The failing readings of the rows. */
+  public List<Judged> failing() {
+    List<Judged> failing = new ArrayList<>(mended);
+    failing.addAll(failing(reversed));
+    return failing;
+  }
+
+  /** The readings with each value of the run in the row where it belongs. */
+  public Comparison putRight(Circuit circuit, JoinLimits limits, Comparison comparison) {
+    Map<Judged, Reading> moved = new HashMap<>();
+    List<Judged> without = new ArrayList<>(rows);
+    without.addAll(reversed);
+    for (int row = 0; row < rows.size(); row++) {
+      int belongs = row + step;
+      if (belongs >= 0 && belongs < rows.size()) {
+        Judged target = rows.get(belongs);
+        moved.put(target, target.reading().saying(rows.get(row).reading().measured()));
+        without.remove(target);
+      }
+    }
+    return comparison.rewritten(circuit, limits, moved).without(without);
+  }
+
+  /**
    * The slip that a run shows. Points read twice within it may both have slipped, but where more
    * than half of what fails was read twice, it is the unit that shows it twice.
    */
@@ -153,7 +229,7 @@ public record RowSlip(List<Judged> rows, int step, List<Judged> mended, double c
     double begins = run.indexOf(mended.get(0)) + 1.0;
     double ends = run.size() - run.indexOf(mended.get(mended.size() - 1));
     double chance = begins / rows.size() * (toTheEnd ? 1 : ends / rows.size());
-    return Optional.of(new RowSlip(List.copyOf(run), step, mended, chance));
+    return Optional.of(new RowSlip(List.copyOf(run), step, mended, List.of(), chance));
   }
 
   /** The row from which on, at the latest, the values stand where they do not belong. */

@@ -8,6 +8,7 @@ import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.OhmsRange;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -187,6 +188,23 @@ public sealed interface Fault {
       return Optional.of(this);
     }
 
+    /** The same where it may be something else; then it is not certain. */
+    public HighResistance beside(List<Alternative> others) {
+      Certainty certainty =
+          finding.certainty() == Certainty.CERTAIN ? Certainty.LIKELY : finding.certainty();
+      return new HighResistance(
+          new Finding(
+              certainty,
+              finding.readings(),
+              List.copyOf(others),
+              finding.story(),
+              finding.runnerUp()),
+          suspects,
+          points,
+          limitOhms,
+          measuredOhms);
+    }
+
     /** The same, shown by other readings. */
     public HighResistance shownBy(List<Judged> readings) {
       return new HighResistance(
@@ -239,6 +257,21 @@ public sealed interface Fault {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.wrongGauge(this);
+    }
+
+    /** The same, shown by other readings that lead over the wire too. */
+    public WrongGauge alsoShownBy(List<Judged> others) {
+      List<Judged> all = new ArrayList<>(finding.readings());
+      all.addAll(others);
+      return new WrongGauge(
+          finding.shownBy(all),
+          wires,
+          listed,
+          likely,
+          odds,
+          expected,
+          expectedOfLikely,
+          measuredOhms);
     }
 
     @Override
@@ -349,11 +382,43 @@ public sealed interface Fault {
   }
 
   /**
-   * Every value is high by what the meter's leads have.
+   * Values are written a power of ten from what was read.
    *
-   * @param ohms what the leads seem to have together
+   * @param times how many times too high
+   * @param wholeSheet whether it is nearly all of a sheet: the unit; else the point in one value
    */
-  record LeadsNotNulled(Finding finding, double ohms) implements OfTheTest {
+  record Misscaled(Finding finding, double times, boolean wholeSheet) implements OfTheTest {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.misscaled(this);
+    }
+
+    @Override
+    public List<Point> points() {
+      return List.of();
+    }
+  }
+
+  /** Two rows of the sheet have each the other's value. */
+  record ExchangedRows(Finding finding, Judged one, Judged other) implements OfTheTest {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.exchangedRows(this);
+    }
+
+    @Override
+    public List<Point> points() {
+      return List.of();
+    }
+  }
+
+  /**
+   * Values are high by what the meter's leads have.
+   *
+   * @param ohms what the leads seem to have together, besides what is said of them
+   * @param noted whether they were nulled or noted, and have changed since
+   */
+  record LeadsNotNulled(Finding finding, double ohms, boolean noted) implements OfTheTest {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.leadsNotNulled(this);
@@ -432,6 +497,12 @@ public sealed interface Fault {
 
     /** See {@link SlippedRows}. */
     T slippedRows(SlippedRows fault);
+
+    /** See {@link Misscaled}. */
+    T misscaled(Misscaled fault);
+
+    /** See {@link ExchangedRows}. */
+    T exchangedRows(ExchangedRows fault);
 
     /** See {@link LeadsNotNulled}. */
     T leadsNotNulled(LeadsNotNulled fault);

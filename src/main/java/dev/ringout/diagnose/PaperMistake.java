@@ -74,6 +74,16 @@ record PaperMistake(Class<? extends Fault> kind, List<Point> points, List<Move> 
     }
 
     @Override
+    public Optional<PaperMistake> misscaled(Fault.Misscaled fault) {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<PaperMistake> exchangedRows(Fault.ExchangedRows fault) {
+      return Optional.empty();
+    }
+
+    @Override
     public Optional<PaperMistake> leadsNotNulled(Fault.LeadsNotNulled fault) {
       return Optional.empty();
     }

@@ -6,6 +6,7 @@ import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.Wire;
+import dev.ringout.units.Gauge;
 import java.util.List;
 import java.util.Optional;
 
@@ -81,6 +82,14 @@ public sealed interface SlipFact {
     }
   }
 
+  /** A wire has another gauge than listed. */
+  record OtherGauge(Wire wire, Gauge gauge) implements SlipFact {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.otherGauge(this);
+    }
+  }
+
   /** A part is not as listed; where its ends really are. */
   record BadPart(Part part, PartFault how, Point from, Point to) implements SlipFact {
     @Override
@@ -122,6 +131,9 @@ public sealed interface SlipFact {
 
     /** See {@link OtherLength}. */
     T otherLength(OtherLength fact);
+
+    /** See {@link OtherGauge}. */
+    T otherGauge(OtherGauge fact);
 
     /** See {@link BadPart}. */
     T badPart(BadPart fact);

@@ -66,6 +66,16 @@ final class WiresOfFault implements Fault.Cases<List<Wire>> {
   }
 
   @Override
+  public List<Wire> misscaled(Fault.Misscaled fault) {
+    return List.of();
+  }
+
+  @Override
+  public List<Wire> exchangedRows(Fault.ExchangedRows fault) {
+    return List.of();
+  }
+
+  @Override
   public List<Wire> leadsNotNulled(Fault.LeadsNotNulled fault) {
     return List.of();
   }

@@ -3,6 +3,7 @@ package dev.ringout.intake;
 import dev.ringout.cells.Blanks;
 import dev.ringout.cells.OhmsCell;
 import dev.ringout.intake.Settings.Setting;
+import dev.ringout.readings.Measured;
 import dev.ringout.readings.Meter;
 import dev.ringout.units.Text;
 import java.util.List;
@@ -73,7 +74,7 @@ final class MeterRows {
     if (resolution.orElse(0) > COARSEST_OHMS) {
       given("meter resolution").ifPresent(MeterRows::tellsNothing);
     }
-    return new Meter(leads(), celsius(), share, digits, ohms, resolution);
+    return new Meter(leads(), leadsOff(), celsius(), share, digits, ohms, resolution);
   }
 
   /** The coarser the meter, the more would pass. */
@@ -97,6 +98,15 @@ final class MeterRows {
     boolean nulled =
         leads.isPresent() && NULLED.contains(leads.get().value().toLowerCase(Locale.ROOT));
     return nulled ? OptionalDouble.of(0) : settings.ohms("lead null");
+  }
+
+  /** Half of the last digit to which the leads are noted; {@code 0 Ω} is nulled. */
+  private double leadsOff() {
+    return given("lead null")
+        .flatMap(one -> OhmsCell.reading(one.value(), one.unit()).value())
+        .flatMap(Measured::value)
+        .map(leads -> Math.min(leads.halfDigitOhms(), leads.ohms() / 2))
+        .orElse(0.0);
   }
 
   private static double amount(Pattern pattern, String text) {

@@ -171,6 +171,19 @@ public final class FaultJson implements Fault.Cases<Map<String, Object>> {
   }
 
   @Override
+  public Map<String, Object> misscaled(Fault.Misscaled fault) {
+    Map<String, Object> json = code("misscaled");
+    json.put("times", fault.times());
+    json.put("wholeSheet", fault.wholeSheet());
+    return json;
+  }
+
+  @Override
+  public Map<String, Object> exchangedRows(Fault.ExchangedRows fault) {
+    return code("exchanged-rows");
+  }
+
+  @Override
   public Map<String, Object> leadsNotNulled(Fault.LeadsNotNulled leads) {
     Map<String, Object> json = code("leads-not-nulled");
     json.put("measured", ohms("value", leads.ohms()));

@@ -56,6 +56,13 @@ final class SlipJson implements SlipFact.Cases<Reason> {
   }
 
   @Override
+  public Reason otherGauge(SlipFact.OtherGauge fact) {
+    return Reason.of("other-gauge")
+        .with("wire", fact.wire().name())
+        .with("gauge", fact.gauge().label());
+  }
+
+  @Override
   public Reason badPart(SlipFact.BadPart fact) {
     return Reason.of("bad-part")
         .with("part", fact.part().label())

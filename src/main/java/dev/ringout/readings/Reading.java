@@ -57,6 +57,17 @@ public record Reading(
     return with(row.from, row.to, row.state, measured, place);
   }
 
+  /** The same row with another value. */
+  public Reading saying(Measured other) {
+    return with(from, to, state, other, place);
+  }
+
+  /** The same reading with another meter. */
+  public Reading with(Meter other) {
+    return new Reading(
+        kind, step, from, to, state, measured, other, volts, seconds, time, by, note, place);
+  }
+
   /** The same reading with the volts of its whole sheet. */
   public Reading at(OptionalDouble voltsOfSheet) {
     return new Reading(

@@ -85,6 +85,19 @@ final class FaultAdvice implements Fault.Cases<String> {
   }
 
   @Override
+  public String misscaled(Fault.Misscaled fault) {
+    return fault.wholeSheet()
+        ? "Put the unit right in the column Unit, once a few readings bear it out. Do not rewire"
+            + " anything."
+        : "Read there once more, with the unit that the meter shows.";
+  }
+
+  @Override
+  public String exchangedRows(Fault.ExchangedRows fault) {
+    return "Read both rows again. Do not rewire anything.";
+  }
+
+  @Override
   public String leadsNotNulled(Fault.LeadsNotNulled leads) {
     return "Hold the leads together, null the meter or note what it shows as \"lead null\" on the"
         + " sheet Job, and read again.";

@@ -63,6 +63,16 @@ final class FaultKind implements Fault.Cases<String> {
   }
 
   @Override
+  public String misscaled(Fault.Misscaled fault) {
+    return "test";
+  }
+
+  @Override
+  public String exchangedRows(Fault.ExchangedRows fault) {
+    return "test";
+  }
+
+  @Override
   public String leadsNotNulled(Fault.LeadsNotNulled fault) {
     return "test";
   }

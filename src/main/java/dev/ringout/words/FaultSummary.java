@@ -1,6 +1,7 @@
 package dev.ringout.words;
 
 import dev.ringout.circuit.Conductor;
+import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.Arrangement;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Pattern;
@@ -187,10 +188,45 @@ final class FaultSummary implements Fault.Cases<String> {
   }
 
   @Override
-  public String leadsNotNulled(Fault.LeadsNotNulled leads) {
+  public String misscaled(Fault.Misscaled fault) {
+    if (fault.wholeSheet()) {
+      return Text.of(
+          "%s are %s times what the wires account for, as good as all of the sheet: mΩ seem to have"
+              + " been written as Ω.",
+          Numbers.count(fault.finding().readings().size(), "reading"),
+          Numbers.rounded(fault.times(), 3));
+    }
+    Judged shown = fault.finding().readings().get(0);
     return Text.of(
-        "%s are high by the same %s: the meter's leads seem not to have been nulled.",
-        Numbers.count(leads.finding().readings().size(), "reading"), Ohms.text(leads.ohms()));
+        "%s is written as %s, which with the point elsewhere is as expected: %s.",
+        shown.reading().subject(),
+        shown.reading().measured().text(),
+        fault.times() > 1
+            ? Numbers.rounded(fault.times(), 3) + " times too high"
+            : Numbers.rounded(1 / fault.times(), 3) + " times too low");
+  }
+
+  @Override
+  public String exchangedRows(Fault.ExchangedRows fault) {
+    return Text.of(
+        "Rows %d (%s) and %d (%s) of the sheet seem to have each the other's value.",
+        fault.one().reading().place().row(),
+        fault.one().reading().subject(),
+        fault.other().reading().place().row(),
+        fault.other().reading().subject());
+  }
+
+  @Override
+  public String leadsNotNulled(Fault.LeadsNotNulled leads) {
+    int count = leads.finding().readings().size();
+    return Text.of(
+        leads.noted()
+            ? "%s %s high by no more than the meter's leads may have gained since they were nulled or"
+                + " noted, some %s."
+            : "%s %s high by the same %s: the meter's leads seem not to have been nulled.",
+        Numbers.count(count, "reading"),
+        count == 1 ? "is" : "are",
+        Ohms.text(leads.ohms()));
   }
 
   @Override

@@ -53,6 +53,11 @@ final class SlipSentences implements SlipFact.Cases<String> {
   }
 
   @Override
+  public String otherGauge(SlipFact.OtherGauge fact) {
+    return Text.of("%s is %s", fact.wire().name(), fact.gauge().label());
+  }
+
+  @Override
   public String badPart(SlipFact.BadPart bad) {
     String label = "the " + bad.part().label();
     return switch (bad.how()) {

@@ -22,7 +22,8 @@ class LimitsOfJoinsTest {
   @TempDir Path folder;
 
   private static final Meter NULLED =
-      new Meter(OptionalDouble.of(0.25), OptionalDouble.empty(), 0, 0, 0, OptionalDouble.empty());
+      new Meter(
+          OptionalDouble.of(0.25), 0, OptionalDouble.empty(), 0, 0, 0, OptionalDouble.empty());
 
   private UnitUnderTest unit() {
     return new UnitUnderTest(folder)

@@ -1,12 +1,16 @@
 package dev.ringout.compare;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult;
+import dev.ringout.circuit.JoinLimits;
+import dev.ringout.standards.Tables;
 import dev.ringout.support.UnitUnderTest;
 import dev.ringout.words.DoubtSentences;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -76,17 +80,39 @@ class LeadsTest {
     assertTrue(unit.check().leadDoubt().isEmpty(), "four values, the rest tell nothing of leads");
   }
 
+  private LeadEstimate leads(CheckResult result) {
+    return leadsIn(result).orElseThrow();
+  }
+
+  private static Optional<LeadEstimate> leadsIn(CheckResult result) {
+    return LeadEstimate.of(
+        result.circuit(), JoinLimits.of(result.circuit(), Tables.published()), result.comparison());
+  }
+
   @Test
-  void what_the_leads_have_is_the_middle_of_what_is_too_much() {
-    Comparison comparison =
-        check("0.150", "0.200", "0.210", "0.220", "0.220", "0.900").comparison();
-    LeadResistance.Offset offset = LeadResistance.offset(comparison).orElseThrow();
-    assertEquals(0.22 - (0.0257 + 0.0476) / 2, offset.ohms(), 0.001);
-    assertEquals(5, offset.readings().size(), "0.9 Ω is more than the leads account for");
-    assertTrue(LeadResistance.offset(check("0.2", "0.2", "0.2", "0.2").comparison()).isEmpty());
+  void what_the_leads_have_is_what_most_values_have_too_much() {
+    LeadEstimate leads = leads(check("0.150", "0.200", "0.210", "0.220", "0.220", "0.900"));
+    assertEquals(0.22 - (0.0257 + 0.0476) / 2, leads.ohms(), 0.02);
+    assertEquals(5, leads.mended().size(), "0.9 Ω is more than the leads account for");
+    assertFalse(leads.noted());
+    assertTrue(leadsIn(check("0.2", "0.2", "0.2", "0.2")).isEmpty(), "too few to tell");
     assertTrue(
-        LeadResistance.offset(
-                check("0.200", "0.200", "0.200", "0.040", "0.040", "0.040").comparison())
-            .isEmpty());
+        leadsIn(check("0.200", "0.200", "0.200", "0.040", "0.040", "0.040")).isEmpty(),
+        "as many are as expected");
+  }
+
+  @Test
+  void leads_that_warm_up_blame_no_wire() {
+    CheckResult result =
+        check("0.040", "0.043", "0.046", "0.048", "0.051", "0.054", "0.057", "0.060");
+    LeadEstimate leads = leads(result);
+    assertEquals(4, leads.mended().size());
+    assertEquals(1, result.diagnosis().faults().size());
+  }
+
+  @Test
+  void one_value_that_is_high_by_itself_is_no_lead() {
+    assertTrue(
+        leadsIn(check("0.040", "0.040", "0.110", "0.040", "0.040", "0.040", "0.040")).isEmpty());
   }
 }

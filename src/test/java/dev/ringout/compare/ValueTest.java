@@ -41,10 +41,11 @@ class ValueTest {
     "0.05,LOW",
     "0.457,AS_EXPECTED",
     "0.46,AS_EXPECTED",
-    "0.47,HIGH",
+    "0.47,AS_EXPECTED",
+    "0.48,HIGH",
     "0.4,AS_EXPECTED",
     "0,CANT_TELL",
-    "1,HIGH",
+    "1,CANT_TELL",
     "beep,NOT_COMPARED",
     "<1,NOT_COMPARED",
     "OL,NOT_COMPARED"

@@ -103,6 +103,7 @@ class EveryFaultTest {
             new SlipFact.Misread(judged, from, to),
             new SlipFact.PoorJoint(conductor),
             new SlipFact.OtherLength(wire, 2.5),
+            new SlipFact.OtherGauge(wire, new Gauge.Awg(24)),
             new SlipFact.BadPart(part, PartFault.OTHER_POINTS, from, to),
             welded);
     Finding finding =
@@ -143,7 +144,9 @@ class EveryFaultTest {
             new Fault.WrongSwitch(finding, one, SwitchFault.STUCK, "SET", ends),
             new Fault.Misread(finding, judged, from, to),
             new Fault.SlippedRows(finding, 4, 1, judged),
-            new Fault.LeadsNotNulled(finding, 0.4),
+            new Fault.Misscaled(finding, 1000, true),
+            new Fault.ExchangedRows(finding, judged, judged),
+            new Fault.LeadsNotNulled(finding, 0.4, false),
             new Fault.OnPaper(finding, open, List.of("second.xlsx")));
     reasons =
         List.of(

@@ -170,7 +170,7 @@ class PlannedStepsTest {
             .reads("S1-2", "J2-1", "0.05")
             .reads("J2-1", "J4-1", "0.15")
             .reads("J1-B", "J2-3", "0.1")
-            .reads("J1-C", "J2-4", "0.05")
+            .reads("J1-C", "J2-4", "0.08")
             .reads("J1-E", "J2-6", "470")
             .reads("J1-F", "J2-7", "3.2 k")
             .readsIn("S1=CAUGHT", "J1-A", "J2-2", "0.1")

@@ -50,10 +50,18 @@ class WhatAMeterSaidTest {
   void a_value_is_off_by_half_its_last_digit_and_by_the_meter_s_own_error() {
     Measured.Value value = new Measured.Value(100, 0.05);
     assertEquals(0.05, Meter.UNKNOWN.uncertaintyOhms(value), 1e-12);
+    assertEquals(0.1, Meter.UNKNOWN.benefitOfTheDoubtOhms(value), 1e-12, "a digit, untold");
     Meter meter =
         new Meter(
-            OptionalDouble.empty(), OptionalDouble.empty(), 0.01, 2, 0.3, OptionalDouble.of(0.1));
+            OptionalDouble.empty(),
+            0,
+            OptionalDouble.empty(),
+            0.01,
+            2,
+            0.3,
+            OptionalDouble.of(0.1));
     assertEquals(0.05 + 1 + 0.2 + 0.3, meter.uncertaintyOhms(value), 1e-12);
+    assertEquals(0, meter.benefitOfTheDoubtOhms(value), 1e-12, "what is told is all");
   }
 
   private static Reading reading(Side from, Side to, SwitchState state) {

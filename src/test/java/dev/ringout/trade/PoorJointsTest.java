@@ -126,8 +126,12 @@ class PoorJointsTest {
     WrongGauge wrong = assertInstanceOf(WrongGauge.class, OnlyFault.of(result));
     assertEquals("AWG " + gauge, wrong.likely().label());
     assertEquals("AWG 20", wrong.listed().label());
-    assertTrue(wrong.odds() > 0.5 && wrong.odds() < 1);
-    assertTrue(!wrong.finding().alternatives().isEmpty(), "a poor joint or another length");
+    assertTrue(wrong.odds() > 0.5 && wrong.odds() <= 1);
+    boolean lessThanHalf = reading.equals("0.40");
+    assertEquals(
+        lessThanHalf,
+        wrong.finding().alternatives().isEmpty(),
+        "a poor joint or another length, but no wire is cut to less than half");
     assertEquals(Verdict.FAULTS, result.verdict());
     assertEquals(List.of(), result.diagnosis().unexplained());
   }

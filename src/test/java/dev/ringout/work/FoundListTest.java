@@ -161,6 +161,7 @@ class FoundListTest {
   private static Meter meter(double leadOhms, double accuracyOhms) {
     return new Meter(
         OptionalDouble.of(leadOhms),
+        0,
         OptionalDouble.empty(),
         0,
         0,

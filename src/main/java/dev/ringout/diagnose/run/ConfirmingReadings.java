@@ -119,10 +119,24 @@ final class ConfirmingReadings implements Fault.Cases<List<NextReading>> {
 
   @Override
   public List<NextReading> slippedRows(Fault.SlippedRows fault) {
+    return rowsOnceMore(fault);
+  }
+
+  private static List<NextReading> rowsOnceMore(Fault fault) {
     return fault.finding().readings().stream()
         .limit(MOST_AGAIN)
         .map(one -> again(one, new NextReason.RowOnceMore(one.reading().place())))
         .toList();
+  }
+
+  @Override
+  public List<NextReading> misscaled(Fault.Misscaled fault) {
+    return rowsOnceMore(fault);
+  }
+
+  @Override
+  public List<NextReading> exchangedRows(Fault.ExchangedRows fault) {
+    return rowsOnceMore(fault);
   }
 
   @Override

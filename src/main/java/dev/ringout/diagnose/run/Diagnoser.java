@@ -48,7 +48,8 @@ public final class Diagnoser {
         WiringFaults.of(unit, ofTheUnit.without(high.readings()), WiringFaults.ANY_COST);
     List<Fault> faults = new ArrayList<>(ofTheTest.faults());
     faults.addAll(wiring.faults());
-    faults.addAll(ValueFaults.of(unit, ofTheUnit, wiring, leadsInDoubt));
+    boolean leadsUnknown = leadsInDoubt && !ofTheTest.leadsAreKnown();
+    faults.addAll(ValueFaults.of(unit, ofTheUnit, wiring, leadsUnknown));
     faults.addAll(LowInsulations.of(unit, ofTheUnit, wiring));
     faults.replaceAll(high::shown);
     return new Diagnosis(

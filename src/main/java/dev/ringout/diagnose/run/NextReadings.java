@@ -73,7 +73,13 @@ final class NextReadings {
     told.faults().forEach(this::confirm);
     if (list.size() == before) {
       told.onlyReading()
-          .map(one -> ConfirmingReadings.again(one, new NextReason.AloneShowsIt()))
+          .map(
+              one ->
+                  ConfirmingReadings.again(
+                      one,
+                      told.isShownByOne()
+                          ? new NextReason.AloneShowsIt()
+                          : new NextReason.RowOnceMore(one.reading().place())))
           .ifPresent(list::add);
     }
   }

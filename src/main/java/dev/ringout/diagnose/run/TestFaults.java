@@ -1,19 +1,27 @@
 package dev.ringout.diagnose.run;
 
+import dev.ringout.circuit.Circuit;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
-import dev.ringout.compare.LeadResistance;
-import dev.ringout.compare.LeadResistance.Offset;
+import dev.ringout.compare.LeadEstimate;
+import dev.ringout.compare.Observed;
+import dev.ringout.compare.Outcome;
+import dev.ringout.compare.RowExchange;
 import dev.ringout.compare.RowSlip;
+import dev.ringout.compare.WrongScale;
 import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.Fault;
+import dev.ringout.diagnose.Fault.Alternative;
 import dev.ringout.diagnose.Fault.Finding;
+import dev.ringout.diagnose.PartFault;
+import dev.ringout.diagnose.SlipFact;
 import dev.ringout.diagnose.wiring.ListedUnit;
 import dev.ringout.diagnose.wiring.SlipCosts;
 import dev.ringout.diagnose.wiring.WiringFaults;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Faults of the test as a whole that account for readings better than any fault of the unit. */
@@ -21,8 +29,12 @@ final class TestFaults {
   /** The unit is blamed unless the sheet is e times as likely: then the wiring is looked at. */
   private static final double MARGIN = 1;
 
+  /** A part may have any other value: that it is just a neighbouring row's is rare. */
+  private static final double JUST_THAT_VALUE = 3;
+
   private final List<Fault> faults = new ArrayList<>();
   private Comparison left;
+  private boolean leadsAreKnown;
 
   private TestFaults(Comparison comparison) {
     left = comparison;
@@ -30,44 +42,185 @@ final class TestFaults {
 
   static TestFaults of(ListedUnit unit, Comparison comparison) {
     TestFaults found = new TestFaults(comparison);
-    LeadResistance.offset(comparison).ifPresent(found::leads);
+    if (comparison.failing().isEmpty()) {
+      return found;
+    }
     SlipCosts costs = unit.costs();
-    List<RowSlip> slips = RowSlip.find(unit.circuit(), unit.limits(), found.left);
+    WrongScale.ofSheets(unit.circuit(), unit.limits(), found.left).ifPresent(found::sheetScaled);
+    Optional<LeadEstimate> leads = LeadEstimate.of(unit.circuit(), unit.limits(), found.left);
+    leads.filter(one -> isOfMostHigh(one, comparison)).ifPresent(found::leads);
+    found.rows(unit, costs);
+    if (!found.leadsAreKnown) {
+      LeadEstimate.of(unit.circuit(), unit.limits(), found.left).ifPresent(found::leads);
+    }
+    found.exchanged(unit, costs);
+    WrongScale.ofValues(unit.circuit(), unit.limits(), found.left).stream()
+        .filter(one -> odds(one, costs) > 0.5)
+        .forEach(one -> found.pointMisplaced(unit, one, odds(one, costs)));
+    return found;
+  }
+
+  /** What the leads have is in all rows, whatever slipped; a few high values may have slipped. */
+  private static boolean isOfMostHigh(LeadEstimate leads, Comparison comparison) {
+    long high =
+        comparison.with(Outcome.RESISTIVE).stream()
+            .filter(judged -> judged.expected().isJoined())
+            .count();
+    return 2L * leads.mended().size() > high;
+  }
+
+  private void rows(ListedUnit unit, SlipCosts costs) {
+    List<RowExchange> exchanges = RowExchange.find(unit.circuit(), unit.limits(), left);
+    List<RowSlip> slips =
+        RowSlip.find(unit.circuit(), unit.limits(), left).stream()
+            .filter(slip -> exchanges.stream().noneMatch(one -> one.isAllOf(slip)))
+            .toList();
     if (!slips.isEmpty()) {
       double most = slips.stream().mapToDouble(slip -> cost(slip, costs)).max().orElse(0);
-      WiringFaults wiring = WiringFaults.of(unit, found.left, most);
+      WiringFaults wiring = WiringFaults.of(unit, left, most);
       slips.stream()
-          .filter(slip -> wiring.costOf(slip.mended()) > cost(slip, costs))
-          .forEach(found::slipped);
+          .filter(slip -> ofTheUnit(wiring, slip.mended(), costs) > cost(slip, costs))
+          .forEach(slip -> slipped(unit, slip));
     }
-    return found;
+  }
+
+  private void exchanged(ListedUnit unit, SlipCosts costs) {
+    List<RowExchange> exchanges = RowExchange.find(unit.circuit(), unit.limits(), left);
+    if (exchanges.isEmpty()) {
+      return;
+    }
+    double most = exchanges.stream().mapToDouble(one -> cost(one, costs)).max().orElse(0);
+    WiringFaults wiring = WiringFaults.of(unit, left, most);
+    for (RowExchange exchange : exchanges) {
+      double cost = cost(exchange, costs);
+      boolean dearer =
+          ofTheUnit(wiring, exchange.rows(), costs) > cost
+              || exchange.rows().stream().anyMatch(row -> isUnexplained(wiring, row));
+      if (dearer && wiring.areAlone(exchange.rows())) {
+        faults.add(
+            new Fault.ExchangedRows(
+                Finding.alone(Certainty.LIKELY, exchange.rows(), List.of()),
+                exchange.one(),
+                exchange.other()));
+        left = left.without(exchange.rows());
+      }
+    }
+  }
+
+  /** The farther apart two rows are, the less often one is taken for the other. */
+  private static double cost(RowExchange exchange, SlipCosts costs) {
+    return Math.log(exchange.apart()) - Math.log(costs.rateOf("test exchanged-rows")) + MARGIN;
+  }
+
+  /** What it costs that the unit itself shows some readings, their ohms counted too. */
+  private static double ofTheUnit(WiringFaults wiring, List<Judged> readings, SlipCosts costs) {
+    double cost = wiring.costOf(readings);
+    for (Judged judged : readings) {
+      if (judged.outcome() == Outcome.RESISTIVE && !wiring.explains(judged)) {
+        cost -= Math.log(costs.rateOf("poor wire"));
+      }
+      boolean hasOhms =
+          judged.observed() == Observed.RESISTIVE
+              && judged.expected().throughParts().filter(parts -> !parts.mayBeOpen()).isPresent();
+      if (judged.outcome() == Outcome.PART_VALUE && hasOhms) {
+        cost += JUST_THAT_VALUE;
+      }
+    }
+    return cost;
+  }
+
+  /** Whether the search left out a reading that says what is joined: nothing explains it. */
+  private static boolean isUnexplained(WiringFaults wiring, Judged judged) {
+    return switch (judged.outcome()) {
+      case OPEN, UNEXPECTED_JOIN, PART_VALUE -> !wiring.explains(judged);
+      default -> false;
+    };
+  }
+
+  private void sheetScaled(WrongScale scale) {
+    faults.add(
+        new Fault.Misscaled(
+            Finding.alone(Certainty.LIKELY, scale.mended(), List.of()), scale.times(), true));
+    left = scale.comparison();
+  }
+
+  /** What of the unit would show a value, where that is one thing. */
+  private static Optional<SlipFact> otherwise(Circuit circuit, Judged judged) {
+    if (judged.expected().isJoined()) {
+      List<Integer> way =
+          circuit
+              .in(judged.reading().state())
+              .path(judged.probing().from()[0], judged.probing().to()[0]);
+      return way.size() == 1
+          ? Optional.of(new SlipFact.PoorJoint(circuit.conductors().get(way.get(0))))
+          : Optional.empty();
+    }
+    return judged
+        .expected()
+        .throughParts()
+        .filter(through -> through.parts().size() == 1)
+        .map(through -> through.parts().get(0))
+        .map(
+            part ->
+                new SlipFact.BadPart(
+                    circuit.part(part),
+                    PartFault.OTHER_VALUE,
+                    circuit.point(circuit.fromOfPart(part)),
+                    circuit.point(circuit.toOfPart(part))));
+  }
+
+  /** How likely the point was misplaced, against a poor joint or another part with just that. */
+  private static double odds(WrongScale scale, SlipCosts costs) {
+    boolean isJoin = scale.mended().get(0).expected().isJoined();
+    double pen = costs.rateOf("test point") * scale.likelihood();
+    return pen / (pen + costs.rateOf(isJoin ? "poor wire" : "part other-value"));
+  }
+
+  private void pointMisplaced(ListedUnit unit, WrongScale scale, double odds) {
+    Judged judged = scale.mended().get(0);
+    List<Alternative> others =
+        otherwise(unit.circuit(), judged)
+            .map(fact -> List.of(new Alternative(1 - odds, List.of(fact))))
+            .orElse(List.of());
+    faults.add(
+        new Fault.Misscaled(
+            Finding.alone(Certainty.LIKELY, List.of(judged), others), scale.times(), false));
+    left = left.without(List.of(judged));
   }
 
   private static double cost(RowSlip slip, SlipCosts costs) {
     return costs.ofSlippedRows() - Math.log(slip.chance()) + MARGIN;
   }
 
-  private void leads(Offset offset) {
+  private void leads(LeadEstimate leads) {
     faults.add(
         new Fault.LeadsNotNulled(
-            Finding.alone(Certainty.LIKELY, offset.readings(), List.of()), offset.ohms()));
-    left = left.without(offset.readings());
+            Finding.alone(Certainty.LIKELY, leads.mended(), List.of()),
+            leads.ohms(),
+            leads.noted()));
+    left = leads.comparison();
+    leadsAreKnown = true;
   }
 
-  private void slipped(RowSlip slip) {
+  private void slipped(ListedUnit unit, RowSlip slip) {
     Set<Judged> inForce = new HashSet<>(left.inForce());
-    List<Judged> shown = slip.mended().stream().filter(inForce::contains).toList();
+    List<Judged> shown = slip.failing().stream().filter(inForce::contains).toList();
     faults.add(
         new Fault.SlippedRows(
             Finding.alone(Certainty.LIKELY, shown, List.of()),
             slip.rows().size(),
             slip.step(),
             slip.first()));
-    left = left.without(slip.rows());
+    left = slip.putRight(unit.circuit(), unit.limits(), left);
   }
 
   List<Fault> faults() {
     return faults;
+  }
+
+  /** Whether it was found what the leads have, and that taken off. */
+  boolean leadsAreKnown() {
+    return leadsAreKnown;
   }
 
   /** The readings that are about the unit still. */

@@ -21,6 +21,7 @@ import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -214,12 +215,15 @@ public final class LowInsulations {
 
   private Leaks leaksShownBy(List<Judged> low, List<Judged> read) {
     Map<Pair, Double> pairs = new HashMap<>();
+    for (Judged judged : low) {
+      pair(judged).ifPresent(pair -> pairs.merge(pair, ohms(judged), Math::min));
+    }
     Map<Integer, Double> toRest = new HashMap<>();
     for (Judged judged : low) {
-      if (judged.probing().toRest() && judged.probing().from().length == 1) {
+      Set<Integer> nets = nets(judged);
+      boolean isShown = pairs.keySet().stream().anyMatch(pair -> nets.stream().anyMatch(pair::has));
+      if (judged.probing().toRest() && (judged.probing().from().length == 1 || !isShown)) {
         toRest.merge(found.groupOf(judged.probing().from()[0]), ohms(judged), Math::min);
-      } else {
-        pair(judged).ifPresent(pair -> pairs.merge(pair, ohms(judged), Math::min));
       }
     }
     Set<Pair> apart = new HashSet<>();
@@ -228,7 +232,21 @@ public final class LowInsulations {
         pair(judged).ifPresent(apart::add);
       }
     }
-    return new Leaks(pairs, toRest, apart);
+    return new Leaks(pairs, toRest, apart, parts());
+  }
+
+  /** What lies between nets as listed. */
+  private Map<Pair, Double> parts() {
+    Map<Pair, Double> parts = new LinkedHashMap<>();
+    for (int part = 0; part < circuit.harness().parts().size(); part++) {
+      int one = found.groupOf(circuit.fromOfPart(part));
+      int other = found.groupOf(circuit.toOfPart(part));
+      OptionalDouble ohms = circuit.part(part).ohms();
+      if (one != other && ohms.isPresent()) {
+        parts.merge(Pair.of(one, other), ohms.getAsDouble(), Math::min);
+      }
+    }
+    return parts;
   }
 
   /** A leak of which nothing more is known than what was read at its points. */

@@ -11,11 +11,13 @@ import dev.ringout.diagnose.wiring.ListedUnit;
 import dev.ringout.diagnose.wiring.SlipCosts;
 import dev.ringout.diagnose.wiring.WiringFaults;
 import dev.ringout.harness.SwitchState;
+import dev.ringout.harness.Wire;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 
@@ -37,18 +39,47 @@ public final class ValueFaults {
     Comparison held =
         asFound.isAsListed()
             ? comparison
-            : comparison.comparedWith(circuit, limitsFound, changed(unit.circuit(), wiring));
+            : comparison.valuesComparedWith(circuit, limitsFound, changed(unit.circuit(), wiring));
     Set<Judged> claimed = new LinkedHashSet<>(wiring.explained());
     List<Fault> faults = new ArrayList<>();
-    if (!leadsInDoubt) {
-      add(new WrongGauges(asFound, limitsFound, costs, held).faults(claimed), faults, claimed);
-    }
+    WrongGauges gauges = new WrongGauges(asFound, limitsFound, costs, held);
+    List<Fault.WrongGauge> ofGauge = leadsInDoubt ? List.of() : gauges.faults(claimed);
+    ofGauge.forEach(fault -> claimed.addAll(fault.finding().readings()));
     HighResistances high = new HighResistances(asFound, limitsFound, costs, held, leadsInDoubt);
-    add(high.faults(claimed), faults, claimed);
+    Map<Fault.WrongGauge, List<Judged>> overThem = new HashMap<>();
+    List<Fault> poor = new ArrayList<>();
+    for (Fault fault : high.faults(claimed)) {
+      Optional<Fault.WrongGauge> over = overAWire(ofGauge, fault);
+      if (over.isPresent()) {
+        overThem
+            .computeIfAbsent(over.get(), key -> new ArrayList<>())
+            .addAll(fault.finding().readings());
+      } else {
+        poor.add(fault.asHighResistance().<Fault>map(gauges::weighed).orElse(fault));
+      }
+    }
+    List<Fault.WrongGauge> shown =
+        ofGauge.stream()
+            .map(fault -> fault.alsoShownBy(overThem.getOrDefault(fault, List.of())))
+            .toList();
+    add(shown, faults, claimed);
+    add(poor, faults, claimed);
     if (!leadsInDoubt) {
       add(new UnequalWires(asFound, limitsFound, held).faults(claimed), faults, claimed);
     }
     return faults;
+  }
+
+  /** The wire of another gauge that a way which is too high leads over. */
+  private static Optional<Fault.WrongGauge> overAWire(List<Fault.WrongGauge> ofGauge, Fault fault) {
+    Optional<Wire> suspect =
+        fault
+            .asHighResistance()
+            .filter(high -> !high.suspects().isEmpty())
+            .flatMap(high -> high.suspects().get(0).conductor().asWire());
+    return ofGauge.stream()
+        .filter(one -> suspect.filter(one.wires()::contains).isPresent())
+        .findFirst();
   }
 
   private static void add(List<? extends Fault> more, List<Fault> faults, Set<Judged> claimed) {

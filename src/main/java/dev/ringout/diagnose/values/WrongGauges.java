@@ -29,15 +29,22 @@ import java.util.Set;
  * Single wires whose reading another standard gauge fits clearly better than the listed one,
  * weighed against a poor joint and another length (Bayes): how often each happens stands in {@code
  * slips.csv}; a gauge says what is read within some percent, a poor joint may add anything, a
- * length may be off by up to half or double.
+ * length is seldom off by much.
  */
 final class WrongGauges {
+  /** A low value is no fault by itself: that it is another gauge must be clear. */
   private static final double CLEARLY = 0.5;
+
   private static final double ALL_BUT_SURE = 0.99;
   private static final double LEAST_ODDS = 0.01;
 
-  /** Wire eight gauge numbers off would not go into the contact. */
-  private static final int FARTHEST = 8;
+  /** Wire more gauge numbers off would not go into the contact. */
+  private static final int FARTHEST = 6;
+
+  /**
+   * A wire of another length is mostly so much longer or shorter, seldom twice (common practice).
+   */
+  private static final double LENGTHS_DIFFER = 0.15;
 
   private final AsFound asFound;
   private final Circuit circuit;
@@ -58,7 +65,7 @@ final class WrongGauges {
   /** Wires of one cable that all seem to be of the same other gauge are one fault. */
   private record Same(String cable, Gauge listed, Gauge likely) {}
 
-  List<Fault> faults(Set<Judged> explainedOtherwise) {
+  List<Fault.WrongGauge> faults(Set<Judged> explainedOtherwise) {
     Map<Same, List<Fault.WrongGauge>> alike = new LinkedHashMap<>();
     Set<Integer> seen = new HashSet<>();
     for (Judged judged : comparison.inForce()) {
@@ -83,7 +90,7 @@ final class WrongGauges {
     return alike.values().stream().map(WrongGauges::together).toList();
   }
 
-  private static Fault together(List<Fault.WrongGauge> alike) {
+  private static Fault.WrongGauge together(List<Fault.WrongGauge> alike) {
     Fault.WrongGauge first = alike.get(0);
     if (alike.size() == 1) {
       return first;
@@ -103,11 +110,7 @@ final class WrongGauges {
   }
 
   private Optional<Fault.WrongGauge> fault(Judged judged, Set<Integer> seen) {
-    int[] way =
-        limits
-            .resistances(judged.reading().meter())
-            .conductorsBetween(
-                judged.probing().from()[0], judged.probing().to()[0], judged.reading().state());
+    int[] way = way(judged);
     if (way.length != 1) {
       return Optional.empty();
     }
@@ -121,23 +124,21 @@ final class WrongGauges {
 
   private Optional<Fault.WrongGauge> fault(Judged judged, Wire wire, Gauge listed) {
     double ohms = judged.seen().middleOhms();
-    List<Fit> fits = fits(judged, wire, listed);
-    Fit best = fits.stream().max((a, b) -> Double.compare(a.weight(), b.weight())).orElseThrow();
-    double excess = ohms - judged.limit().expected().middleOhms();
-    double poor = excess > 0 ? costs.rateOf("poor wire") / (excess * Math.log(1e4)) : 0;
-    double length = costs.rateOf("length other") / (ohms * Math.log(4));
-    double total = fits.stream().mapToDouble(Fit::weight).sum() + poor + length;
-    double odds = best.weight() / total;
-    if (best.gauge().equals(listed) || odds < CLEARLY) {
+    Weighed weighed = weighed(judged, wire, listed);
+    Fit best = weighed.best();
+    double odds = best.weight() / weighed.total();
+    boolean likeliest = best.weight() >= Math.max(weighed.poor(), weighed.length());
+    boolean isLow = judged.outcome() == Outcome.CONFORMS;
+    if (best.gauge().equals(listed) || !likeliest || (isLow && odds < CLEARLY)) {
       return Optional.empty();
     }
     List<Alternative> alternatives = new ArrayList<>();
-    alternative(alternatives, poor / total, new SlipFact.PoorJoint(new Conductor.OfWire(wire)));
-    double times = ohms / judged.limit().expected().middleOhms();
     alternative(
         alternatives,
-        length / total,
-        new SlipFact.OtherLength(wire, wire.length().orElseThrow().metres() * times));
+        weighed.poor() / weighed.total(),
+        new SlipFact.PoorJoint(new Conductor.OfWire(wire)));
+    alternatives.addAll(otherLength(judged, wire, weighed));
+    alternatives.addAll(otherGauges(weighed, wire, listed, best));
     alternatives.sort((a, b) -> Double.compare(b.odds(), a.odds()));
     return Optional.of(
         new Fault.WrongGauge(
@@ -152,6 +153,96 @@ final class WrongGauges {
             judged.limit().expected(),
             limits.resistances(judged.reading().meter()).ofWireAs(wire, best.gauge()),
             ohms));
+  }
+
+  /** What may have made a single wire's reading, each by how likely it is. */
+  private record Weighed(List<Fit> fits, double poor, double length) {
+    double total() {
+      return fits.stream().mapToDouble(Fit::weight).sum() + poor + length;
+    }
+
+    Fit best() {
+      return fits.stream().max((a, b) -> Double.compare(a.weight(), b.weight())).orElseThrow();
+    }
+  }
+
+  private Weighed weighed(Judged judged, Wire wire, Gauge listed) {
+    double ohms = judged.seen().middleOhms();
+    OhmsRange expected = judged.limit().expected();
+    double excess = ohms - expected.middleOhms();
+    double poor = excess > 0 ? costs.rateOf("poor wire") / (excess * Math.log(1e4)) : 0;
+    double times = ohms / expected.middleOhms();
+    double length =
+        costs.rateOf("length other")
+            * Math.exp(-Math.abs(Math.log(times)) / LENGTHS_DIFFER)
+            / (2 * LENGTHS_DIFFER * ohms);
+    return new Weighed(fits(judged, wire, listed), poor, length);
+  }
+
+  private static List<Alternative> otherLength(Judged judged, Wire wire, Weighed weighed) {
+    double times = judged.seen().middleOhms() / judged.limit().expected().middleOhms();
+    List<Alternative> length = new ArrayList<>();
+    alternative(
+        length,
+        weighed.length() / weighed.total(),
+        new SlipFact.OtherLength(wire, wire.length().orElseThrow().metres() * times));
+    return length;
+  }
+
+  private static List<Alternative> otherGauges(
+      Weighed weighed, Wire wire, Gauge listed, Fit without) {
+    List<Alternative> gauges = new ArrayList<>();
+    for (Fit fit : weighed.fits()) {
+      if (!fit.gauge().equals(listed) && !fit.equals(without)) {
+        alternative(
+            gauges, fit.weight() / weighed.total(), new SlipFact.OtherGauge(wire, fit.gauge()));
+      }
+    }
+    return gauges;
+  }
+
+  /**
+   * The same poor joint with what else the reading of that wire alone may be; and certain only
+   * where nothing else may be.
+   */
+  Fault.HighResistance weighed(Fault.HighResistance high) {
+    if (high.suspects().size() != 1) {
+      return high;
+    }
+    Optional<Wire> wire = high.suspects().get(0).conductor().asWire();
+    Optional<Gauge> listed = wire.flatMap(Wire::gauge);
+    if (listed.isEmpty() || wire.get().length().isEmpty()) {
+      return high;
+    }
+    List<Alternative> others = new ArrayList<>();
+    high.finding().readings().stream()
+        .filter(judged -> isOf(judged, wire.get()) && judged.limit().expected().isKnown())
+        .findFirst()
+        .ifPresent(
+            judged -> {
+              Weighed weighed = weighed(judged, wire.get(), listed.get());
+              others.addAll(otherLength(judged, wire.get(), weighed));
+              others.addAll(
+                  otherGauges(weighed, wire.get(), listed.get(), new Fit(listed.get(), 0)));
+              others.sort((a, b) -> Double.compare(b.odds(), a.odds()));
+            });
+    return others.isEmpty() ? high : high.beside(others);
+  }
+
+  /** Whether a reading is of one wire and nothing else. */
+  private boolean isOf(Judged judged, Wire wire) {
+    int[] way = way(judged);
+    return way.length == 1
+        && circuit.conductors().get(way[0]).asWire().filter(wire::equals).isPresent();
+  }
+
+  private int[] way(Judged judged) {
+    return judged.probing().isPair()
+        ? limits
+            .resistances(judged.reading().meter())
+            .conductorsBetween(
+                judged.probing().from()[0], judged.probing().to()[0], judged.reading().state())
+        : new int[0];
   }
 
   /** How well each gauge in use fits what was read, weighed by how often it is taken. */

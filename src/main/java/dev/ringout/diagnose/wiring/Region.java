@@ -17,8 +17,8 @@ import java.util.Optional;
  *
  * @param classes likeliest first; empty where nothing explains the readings
  * @param complete whether the search ended by itself
- * @param shownOnce whether a single reading, made once, is all that shows it: a probe that did not
- *     touch shows the same
+ * @param shownOnce whether a single reading, made once, is all that shows it, for a probe that did
+ *     not touch shows the same; or two in rows that may be exchanged
  * @param runnerUp the nearest story that readings speak against
  */
 record Region(

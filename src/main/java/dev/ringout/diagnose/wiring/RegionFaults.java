@@ -42,7 +42,12 @@ public final class RegionFaults {
     return explained;
   }
 
-  /** The reading that alone shows them all, made once. */
+  /** Whether it is one reading that shows them all, and not two that may be exchanged. */
+  public boolean isShownByOne() {
+    return region.failing().size() == 1;
+  }
+
+  /** The reading that alone, or with another that may be exchanged for it, shows them all. */
   public Optional<Judged> onlyReading() {
     return region.shownOnce() ? Optional.of(region.failing().get(0)) : Optional.empty();
   }

@@ -2,6 +2,7 @@ package dev.ringout.diagnose.wiring;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
+import dev.ringout.circuit.Expected;
 import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.Arrangement;
@@ -53,7 +54,9 @@ final class RegionStory {
     this.facts = new SlipFacts(circuit, evidence);
     this.region = region;
     this.best = region.best().primary();
-    // An insulation tester across a stray join reads next to nothing: that is no second fault.
+    // An insulation tester across a stray join reads next to nothing, and across a part that now
+    // lies
+    // there what the part has: that is no second fault.
     this.low = lowInsulation.stream().filter(judged -> isJoined(judged, best.slips())).toList();
   }
 
@@ -110,7 +113,9 @@ final class RegionStory {
   }
 
   private boolean isJoined(Judged judged, List<Slip> slips) {
-    return evidence.predict(judged.probing(), slips).isJoined();
+    Expected predicted = evidence.predict(judged.probing(), slips);
+    return predicted.isJoined()
+        || predicted.throughParts().filter(parts -> parts.allows(judged.seen())).isPresent();
   }
 
   private List<Alternative> alternatives() {

@@ -58,6 +58,12 @@ public final class SlipCosts {
     return ofAny(Arrangement.RING) + orders;
   }
 
+  /**
+   * A poor joint may have anything from a tenth of an ohm to a thousand: that it has within a tenth
+   * what a part has, two of a hundred do.
+   */
+  private static final double JUST_AS_A_PART = 3.9;
+
   /** The least that any arrangement costs. */
   double leastArrangement() {
     return Arrays.stream(Arrangement.values())
@@ -164,7 +170,8 @@ public final class SlipCosts {
 
     @Override
     public Double poor(Slip.Poor slip) {
-      return ofPoor(circuit.conductors().get(slip.conductor()));
+      // The search thinks of poor joints where a value is that of a part.
+      return ofPoor(circuit.conductors().get(slip.conductor())) + JUST_AS_A_PART;
     }
 
     @Override

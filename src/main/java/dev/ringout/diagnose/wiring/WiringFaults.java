@@ -69,6 +69,19 @@ public final class WiringFaults {
         .sum();
   }
 
+  /** Whether a story was found for a reading. */
+  public boolean explains(Judged judged) {
+    return regions.stream()
+        .anyMatch(region -> !region.classes().isEmpty() && region.failing().contains(judged));
+  }
+
+  /** Whether no failing reading beside some hangs together with them. */
+  public boolean areAlone(Collection<Judged> readings) {
+    return regions.stream()
+        .filter(region -> !Collections.disjoint(readings, region.failing()))
+        .allMatch(region -> readings.containsAll(region.failing()));
+  }
+
   /** The unit with the likeliest slips in it. */
   public AsFound asFound() {
     return AsFound.of(circuit, slips());

@@ -4,8 +4,10 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Contradiction;
 import dev.ringout.compare.Judged;
+import dev.ringout.compare.Observed;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.Replaced;
+import dev.ringout.compare.RowExchange;
 import dev.ringout.diagnose.wiring.Arrangements.Supposed;
 import dev.ringout.diagnose.wiring.Search.Explanation;
 import dev.ringout.harness.SwitchState;
@@ -33,6 +35,9 @@ final class WiringSearch {
   /** Readings that an earlier one of the same points bears out. */
   private final Set<Judged> readTwice;
 
+  /** Rows that would both be as expected were each the other's. */
+  private final List<RowExchange> exchanges;
+
   private final List<Region> regions = new ArrayList<>();
 
   /** How far each region goes, in the same order. */
@@ -50,6 +55,7 @@ final class WiringSearch {
             .filter(one -> !one.changed())
             .map(Replaced::later)
             .collect(Collectors.toSet());
+    this.exchanges = RowExchange.find(circuit, unit.limits(), comparison);
     this.evidence = Evidence.of(circuit, unit.predictor(), comparison.inForce());
     this.consistent = contradictory.isEmpty() ? evidence : consistent(comparison);
     this.supposed =
@@ -205,8 +211,11 @@ final class WiringSearch {
     return explanation.cost() + (another ? unit.costs().leastPoor() : 0);
   }
 
+  /** Whether one slip of the pen would do: one reading at another pin, or two rows exchanged. */
   private boolean isShownOnce(List<Judged> failing) {
-    return failing.size() == 1 && !readTwice.contains(failing.get(0));
+    return (failing.size() == 1 && !readTwice.contains(failing.get(0)))
+        || (failing.size() == 2
+            && exchanges.stream().anyMatch(one -> failing.containsAll(one.rows())));
   }
 
   /** Whether joins are too high on a unit with slips for the ways that are there then. */
@@ -218,10 +227,16 @@ final class WiringSearch {
         .isEmpty();
   }
 
+  /** An insulation tester that shows nothing at all shows a join. */
+  private static boolean isJoinByInsulation(Judged judged) {
+    return judged.outcome() == Outcome.LOW_INSULATION && judged.observed() == Observed.JOINED;
+  }
+
   private static boolean isOfWiring(Judged judged, Circuit circuit) {
     return judged.outcome() == Outcome.OPEN
         || judged.outcome() == Outcome.UNEXPECTED_JOIN
         || judged.outcome() == Outcome.PART_VALUE
+        || isJoinByInsulation(judged)
         || PartValues.isOfAPart(judged, circuit);
   }
 

@@ -179,6 +179,16 @@ final class Referee {
     }
 
     @Override
+    public List<Effect> misscaled(Fault.Misscaled fault) {
+      return NONE;
+    }
+
+    @Override
+    public List<Effect> exchangedRows(Fault.ExchangedRows fault) {
+      return NONE;
+    }
+
+    @Override
     public List<Effect> leadsNotNulled(Fault.LeadsNotNulled fault) {
       return NONE;
     }
@@ -218,6 +228,11 @@ final class Referee {
 
     @Override
     public Effect otherLength(SlipFact.OtherLength fact) {
+      return rig -> {};
+    }
+
+    @Override
+    public Effect otherGauge(SlipFact.OtherGauge fact) {
       return rig -> {};
     }
 

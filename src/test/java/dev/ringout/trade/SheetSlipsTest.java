@@ -1,0 +1,88 @@
+package dev.ringout.trade;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.ringout.check.CheckResult;
+import dev.ringout.diagnose.Fault;
+import dev.ringout.support.UnitUnderTest;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Slips of the pen on the sheet: said first, and no wire is blamed for them. */
+class SheetSlipsTest {
+  @TempDir Path folder;
+
+  private UnitUnderTest tenWires() {
+    UnitUnderTest unit = new UnitUnderTest(folder);
+    for (int pin = 1; pin <= 10; pin++) {
+      unit.wire("W" + pin + ",J1-" + pin + ",P2-" + pin + ",20,9 m");
+    }
+    return unit.part("K1,1,2,winding,300 Ω,10,");
+  }
+
+  /** Nine metres of AWG 20 are 0.3 Ω. */
+  private void reads(UnitUnderTest unit, int from, int to) {
+    for (int pin = from; pin <= to; pin++) {
+      unit.reads("J1-" + pin, "P2-" + pin, "0.31" + pin % 3);
+    }
+  }
+
+  @Test
+  void milliohms_written_as_ohms_over_the_whole_sheet_are_one_slip() {
+    UnitUnderTest unit = tenWires();
+    for (int pin = 1; pin <= 10; pin++) {
+      unit.reads("J1-" + pin, "P2-" + pin, "31" + pin % 3);
+    }
+    Fault.Misscaled scale = assertInstanceOf(Fault.Misscaled.class, OnlyFault.of(unit.check()));
+    assertTrue(scale.wholeSheet());
+    assertEquals(1000, scale.times());
+    assertEquals(10, scale.finding().readings().size());
+  }
+
+  @Test
+  void one_value_a_hundred_or_a_thousand_times_too_high_is_the_point_and_no_poor_joint() {
+    for (String written : new String[] {"31.4", "314"}) {
+      UnitUnderTest unit = new UnitUnderTest(folder.resolve(written));
+      for (int pin = 1; pin <= 10; pin++) {
+        unit.wire("W" + pin + ",J1-" + pin + ",P2-" + pin + ",20,9 m");
+      }
+      reads(unit, 1, 9);
+      CheckResult result = unit.reads("J1-10", "P2-10", written).check();
+      Fault.Misscaled scale = assertInstanceOf(Fault.Misscaled.class, OnlyFault.of(result));
+      assertTrue(!scale.wholeSheet());
+      assertEquals(1, scale.finding().alternatives().size(), "a poor joint");
+    }
+  }
+
+  @Test
+  void a_value_measured_to_the_same_digit_as_the_rest_is_a_poor_joint() {
+    UnitUnderTest unit = tenWires();
+    reads(unit, 1, 9);
+    CheckResult result = unit.reads("J1-10", "P2-10", "5.237").check();
+    assertInstanceOf(Fault.HighResistance.class, OnlyFault.of(result));
+  }
+
+  @Test
+  void two_rows_with_each_the_other_s_value_are_no_open_and_no_short() {
+    UnitUnderTest unit = tenWires();
+    reads(unit, 1, 9);
+    unit.reads("J1-10", "P2-10", "301");
+    CheckResult result = unit.reads("K1-1", "K1-2", "0.312").check();
+    Fault.ExchangedRows rows = assertInstanceOf(Fault.ExchangedRows.class, OnlyFault.of(result));
+    assertEquals("J1-10 to P2-10", rows.one().reading().subject());
+    assertEquals("K1-1 to K1-2", rows.other().reading().subject());
+  }
+
+  @Test
+  void positions_of_a_switch_written_in_each_other_s_rows_are_exchanged() {
+    UnitUnderTest unit = tenWires();
+    unit.contact("S1,FREE,COM,NC").contact("S1,MADE,COM,NO");
+    reads(unit, 1, 10);
+    unit.reads("S1-COM", "S1-NC", "0.031").readsIn("S1=MADE", "S1-COM", "S1-NC", "OL");
+    unit.reads("S1-COM", "S1-NO", "0.045").readsIn("S1=MADE", "S1-COM", "S1-NO", "OL");
+    assertInstanceOf(Fault.ExchangedRows.class, OnlyFault.of(unit.check()));
+  }
+}
