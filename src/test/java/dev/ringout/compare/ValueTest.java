@@ -37,7 +37,7 @@ class ValueTest {
     "0.41,AS_EXPECTED",
     "0.314,AS_EXPECTED",
     "0.307,LOW",
-    "0.30,LOW",
+    "0.29,LOW",
     "0.05,LOW",
     "0.457,AS_EXPECTED",
     "0.46,AS_EXPECTED",
@@ -56,7 +56,7 @@ class ValueTest {
 
   @Test
   void what_is_low_still_joins_but_the_unit_does_not_conform() {
-    CheckResult result = unit().reads("J1-A", "P2-1", "0.30").reads("J1-A", "REST", "OL").check();
+    CheckResult result = unit().reads("J1-A", "P2-1", "0.29").reads("J1-A", "REST", "OL").check();
     assertEquals(Outcome.CONFORMS, first(result).outcome());
     assertEquals(new Coverage.Tally(1, 1), result.coverage().joins());
     assertEquals(CheckResult.Verdict.INCOMPLETE, result.verdict());

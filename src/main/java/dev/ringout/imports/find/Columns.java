@@ -186,7 +186,10 @@ final class Columns {
       int before = i;
       Optional<ListColumn> pin = pinAfter(i).or(() -> wordedPinBefore(before, lastPinOf(withPins)));
       // DO16-3 in front of a column of terminals is a module and no point.
-      boolean module = pin.isPresent() && isWordedPin(pin.get());
+      boolean module =
+          pin.isPresent()
+              && isWordedPin(pin.get())
+              && (pin.get().index() > column.index() || cells.comesAgain());
       if (!module && cells.points() * 10 >= cells.filled() * 7) {
         points.add(new EndColumns(column, Optional.empty()));
       } else if (pin.isPresent() && cells.canBeItems()) {

@@ -41,7 +41,7 @@ public final class Ends {
 
   private static final Pattern NET_POINT =
       Pattern.compile("([A-Z][A-Z0-9_]{0,20})[.:-]([A-Za-z0-9]{1,6}[+-]?|[+-])");
-  private static final Pattern BRACKETS = Pattern.compile("\\s*\\([^()]*\\)");
+  private static final Pattern BRACKETS = Pattern.compile("(?<=[^\\s,;])\\([^()]*\\)");
   private static final Pattern BETWEEN_POINTS = Pattern.compile("[\\s,;|&]+");
   private static final Pattern ITEMS =
       Pattern.compile("([A-Z]{1,4})(\\d{1,3})\\.\\.(\\d{1,3})[-:]([A-Za-z0-9+]{1,8})");
@@ -279,8 +279,9 @@ public final class Ends {
     return full > 0 && full * 10 >= points.size() * 7 ? List.copyOf(points) : List.of();
   }
 
-  private static boolean isOfNet(String piece) {
-    return NET_POINT.matcher(piece).matches();
+  /** Whether a piece of a net's cell is a point or an item, and no word between them. */
+  public static boolean isOfNet(String piece) {
+    return NET_POINT.matcher(piece).matches() || looksLikePoint(piece) || isDesignator(piece);
   }
 
   /** A point of a net: an item's name is parted from its pin by the last dot, colon or dash. */

@@ -173,7 +173,7 @@ final class BlockReader extends TableReader {
   private List<End> pointsOfNet(Row row, String text) {
     List<End> points = new ArrayList<>();
     for (String piece : Ends.pointsOfNet(text)) {
-      if (piece.indexOf('?') >= 0 || piece.contains("..")) {
+      if (piece.indexOf('?') >= 0 || piece.contains("..") || !Ends.isOfNet(piece)) {
         error(row, Role.PIN, new RowOddity.EndInDoubt(piece));
         cells.lose();
       }
@@ -374,6 +374,10 @@ final class BlockReader extends TableReader {
     String written = cells.text(row, Role.NET);
     boolean carries = written.isEmpty() && !own.isEmpty() && table.isSparse(Role.NET);
     String net = carries ? cells.carried(row, Role.NET) : written;
+    if (written.isEmpty() && net.isEmpty() && own.size() > 1) {
+      lose(row, Role.NET, new RowOddity.NoEnds(), SkipReason.NO_OTHER_END);
+      return;
+    }
     if (own.isEmpty() || isNothing(net)) {
       spare(own, net.isEmpty() ? cells.text(row, Role.SIGNAL) : net);
       return;

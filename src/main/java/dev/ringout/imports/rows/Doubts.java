@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -36,7 +37,8 @@ final class Doubts {
           "(?:.*[\\s:.-])?[A-Za-z]?\\d{1,3}[A-Za-z]?\\s*/\\s*(?:.*[:.-])?[A-Za-z]?\\d{1,3}[A-Za-z]?");
   private static final Pattern STROKE_IN_POINT =
       Pattern.compile(
-          "[A-Z]{1,4}\\d{1,4}[:.-][A-Za-z]?\\d{1,3}[A-Za-z]?\\s*/\\s*(?:[A-Z]{1,4}\\d{1,4}[:.-])?[A-Za-z]?\\d{1,3}[A-Za-z]?");
+          "[A-Z]{1,4}\\d{1,4}[:.-][A-Za-z]?\\d{1,3}[A-Za-z]?\\s*/\\s*(?:[A-Z]{1,4}\\d{1,4}[:.-])?[A-Za-z]?\\d{1,3}[A-Za-z]?"
+              + "|[A-Z]{1,4}\\d{1,4}[:.-][A-Za-z0-9]{1,3}\\s*/\\s*[A-Z]{1,4}\\d{1,4}[:.-][A-Za-z0-9]{1,3}");
 
   /** Greek and Cyrillic letters look like Latin ones. */
   private static final Pattern LOOK_ALIKE = Pattern.compile(".*[\u0370-\u03ff\u0400-\u04ff].*");
@@ -59,6 +61,13 @@ final class Doubts {
       Pattern.compile("(?:.*[\\s:.-])?[1-8]/?[LT][1-4]|(?:.*[\\s:.-])?[1-8]/[LTN][1-4]?");
 
   private static final Pattern WORDS = Pattern.compile("(?=.*\\p{L}{4}).*\\s.*");
+  private static final Pattern POINT_NUMBERS =
+      Pattern.compile("[-+=]?[A-Z]{1,4}\\d{1,4}[:.](\\d{1,3})\\s?-\\s?(\\d{1,3})");
+  private static final Pattern WORDED_RANGE =
+      Pattern.compile(
+          "(?iu)(?:da )?[a-z]?\\d{1,3}(?:\\s+(?:bis|\u00e0|a|al|t/m|tot|hasta|at\u00e9)\\s+|\\s*[~>]\\s*)"
+              + "[a-z]?\\d{1,3}");
+
   private static final Pattern CODE = Pattern.compile("[A-Z]{1,2}");
 
   private static final Pattern BEHIND_DESIGNATOR =
@@ -204,6 +213,7 @@ final class Doubts {
         || either
         || isUnreadRange(text, column)
         || isUnreadPin(text, column)
+        || isRangeInWords(text)
         || isOtherItem(text, column)
         || (column.role().isPinOfEnd() && isNoPin(text))
         || (STROKE_IN_POINT.matcher(text).matches() && !isMarking(text))
@@ -370,9 +380,24 @@ final class Doubts {
       }
       findings.warning(table.place(row, column), new RowOddity.SeveralWires(text));
     } else if (text.length() < 200
-        && changes.computeIfAbsent(text, key -> words.mentions("changes wire", text))) {
+        && changes.computeIfAbsent(
+            text, key -> words.mentions("changes wire", text) || saysNoWire(text))) {
       findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(text));
     }
+  }
+
+  /** "Not used", "deleted", in a remark: the row may be no wire. */
+  private boolean saysNoWire(String text) {
+    boolean word = text.length() > 3 && !text.startsWith("-");
+    return word && (words.is("spare", text) || words.mentions("deleted", text));
+  }
+
+  /** {@code 1 bis 4}, {@code J1:1-4}: several pins, or nobody knows. */
+  private static boolean isRangeInWords(String text) {
+    Matcher range = POINT_NUMBERS.matcher(text);
+    boolean up =
+        range.matches() && Integer.parseInt(range.group(1)) < Integer.parseInt(range.group(2));
+    return up || WORDED_RANGE.matcher(text).matches();
   }
 
   /** Whether an end of the row names as many points as are counted. */

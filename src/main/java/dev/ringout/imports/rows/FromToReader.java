@@ -162,6 +162,11 @@ class FromToReader extends TableReader {
       return oneColumn(row, item, text);
     }
     if (isNothing(text)) {
+      if (text.matches("[-.\u2026]+")) {
+        // A dash over a pin may be "as above".
+        error(row, item, new RowOddity.EndInDoubt(text));
+        cells.lose();
+      }
       return new Side(text, true, false, false, List.of());
     }
     String whole = isNothing(strip) ? text : text + " " + strip;
@@ -212,6 +217,10 @@ class FromToReader extends TableReader {
   private List<End> pinsOf(Row row, Role pin, String item, String pinText) {
     List<End> points = new ArrayList<>();
     List<String> pins = PinList.listed(pinText);
+    if (pins.size() == 1 && ranges.isOpen(pinText)) {
+      error(row, pin, new RowOddity.EndInDoubt(pinText));
+      cells.lose();
+    }
     boolean counted = pins.size() == 1 && ranges.isRange(pinText);
     String dotted = counted ? pinText.replaceFirst("\\s?-\\s?", "..") : pinText;
     List<String> range = pins.size() == 1 ? PinList.range(dotted) : List.of();

@@ -20,9 +20,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Rows that are paths: a wire from each point to the next. */
 final class PathReader extends TableReader {
+  /** A wire's number before its points: one word, or two such as "Wire 5". */
+  private static final Pattern NAME = Pattern.compile("(\\p{L}+ )?[\\p{L}\\d._/-]{1,12}:?");
+
   /** The items above, by column: a list writes them once. */
   private final Map<Integer, String> carried = new HashMap<>();
 
@@ -56,6 +60,10 @@ final class PathReader extends TableReader {
     for (String piece : path.map(Ends.Path::points).orElse(List.of())) {
       Ends.Text point = ends.parse(piece, grammar(Role.PATH));
       points.add(new End(point.item(), point.pin(), cells.place(row, Role.PATH), false));
+    }
+    if (path.isPresent() && leavesSomethingOut(path.get())) {
+      lose(row, Role.PATH, new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
+      return;
     }
     boolean ofOneWire = !name.isEmpty() && !attributes(row).isEmpty();
     if (path.isPresent() && !ofOneWire && isRange(text, points)) {
@@ -134,5 +142,18 @@ final class PathReader extends TableReader {
     return isNoPin(item, pin)
         ? Optional.empty()
         : Optional.of(new End(item, ends.shell(pin), table.place(row, pinColumn), false));
+  }
+
+  /** Another point before or behind, or a word that the wire is none: "J1-3 and J1-4 to P2-5". */
+  private boolean leavesSomethingOut(Ends.Path path) {
+    boolean name = path.name().isEmpty() || NAME.matcher(path.name()).matches();
+    String beside = path.name() + " " + path.rest();
+    return !name
+        || Arrays.stream(beside.split("[\\s,;()]+", -1)).anyMatch(Ends::looksLikePoint)
+        || words.mentions("deleted", beside)
+        || words.mentions("changes wire", beside)
+        || words.mentions("spare", beside)
+        || words.mentions("and", path.rest())
+        || path.rest().matches("[&+/,].*");
   }
 }

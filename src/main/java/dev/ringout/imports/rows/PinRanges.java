@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
  * Whether {@code 1-8} under pins is a range in this table or a pin's own name. Ranges count as many
  * at both ends, and those of one item do not overlap; names such as 1-1, 1-2, 1-3 do.
  */
-record PinRanges(boolean areRanges) {
+record PinRanges(boolean areRanges, boolean areNames) {
   private static final Pattern NUMBERS = Pattern.compile("(\\d{1,3})\\s?-\\s?(\\d{1,3})");
   private static final int ROWS_NEEDED = 2;
 
@@ -38,10 +38,11 @@ record PinRanges(boolean areRanges) {
     Optional<ListColumn> from = column(table, Role.FROM_PIN);
     Optional<ListColumn> to = column(table, Role.TO_PIN);
     if (from.isEmpty() || to.isEmpty()) {
-      return new PinRanges(false);
+      return new PinRanges(false, true);
     }
     Map<String, List<Span>> spans = new HashMap<>();
     int rows = 0;
+    boolean counts = true;
     for (Row row : table.body()) {
       Optional<Span> one = span(row, from.get());
       Optional<Span> other = span(row, to.get());
@@ -50,13 +51,18 @@ record PinRanges(boolean areRanges) {
       }
       rows++;
       boolean alike = one.get().size() == other.get().size() && one.get().size() > 0;
-      if (!alike
-          || !add(spans, item(table, row, Role.FROM), one.get())
+      counts &= alike;
+      if (!add(spans, item(table, row, Role.FROM), one.get())
           || !add(spans, item(table, row, Role.TO), other.get())) {
-        return new PinRanges(false);
+        return new PinRanges(false, true);
       }
     }
-    return new PinRanges(rows >= ROWS_NEEDED);
+    return new PinRanges(counts && rows >= ROWS_NEEDED, rows == 0);
+  }
+
+  /** Whether nobody can tell: {@code 1-8} may be a range as well as a name. */
+  boolean isOpen(String text) {
+    return !areRanges && !areNames && NUMBERS.matcher(text).matches();
   }
 
   /** Whether a text under pins is a range here. */

@@ -22,11 +22,17 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Rows that are one net each, through a pin of every item whose column holds one. */
 final class RowNetReader extends TableReader {
   /** Where no row has a name, rows that share a point are one net. */
   private static final String UNNAMED = " ";
+
+  /** Several pins, a range, or one of two. */
+  private static final Pattern SEVERAL =
+      Pattern.compile(
+          "(?u).*\\s(and|und|et|y|e|en|or|oder|ou|of|bis|to|a|\u00e0|&)\\s.*|[a-z]*\\d{1,3}\\s?-\\s?[a-z]*\\d{1,3}|[A-Z0-9+]{1,4}(\\s*[,;]\\s*[A-Z0-9+]{1,4})+");
 
   private final ImportOptions options;
   private final Map<Integer, Boolean> full = new HashMap<>();
@@ -190,6 +196,15 @@ final class RowNetReader extends TableReader {
     }
     if (areMostlyFull(column) && text.length() > 1) {
       // Among full points a text that is none is no pin of an item that the heading names.
+      findings.add(
+          Severity.ERROR,
+          table.place(row, column),
+          column.heading(),
+          new RowOddity.EndInDoubt(text));
+      cells.lose();
+      return List.of();
+    }
+    if (SEVERAL.matcher(text).matches() && PinList.listed(text).size() == 1) {
       findings.add(
           Severity.ERROR,
           table.place(row, column),

@@ -129,7 +129,11 @@ final class TerminalReader extends FromToReader {
       return List.of();
     }
     if (CHAIN.matcher(text).matches()) {
-      chained(row, terminal, List.of(text.split("-", -1)));
+      if (!isPlainChain(terminal.pin(), List.of(text.split("-", -1)))) {
+        error(row, Role.BRIDGE, new RowOddity.EndInDoubt(text));
+      } else {
+        chained(row, terminal, List.of(text.split("-", -1)));
+      }
       return List.of();
     }
     List<End> bridged = new ArrayList<>();
@@ -192,5 +196,15 @@ final class TerminalReader extends FromToReader {
         into.add(wire(row, "", from, to, Map.of()));
       }
     }
+  }
+
+  /** Neighbours in their order, the row's own terminal among them: no 1-3 that may leave out 2. */
+  private static boolean isPlainChain(String own, List<String> pins) {
+    for (int i = 0; i + 1 < pins.size(); i++) {
+      if (Integer.parseInt(pins.get(i)) + 1 != Integer.parseInt(pins.get(i + 1))) {
+        return false;
+      }
+    }
+    return pins.contains(own);
   }
 }

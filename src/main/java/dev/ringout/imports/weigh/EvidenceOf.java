@@ -473,6 +473,14 @@ final class EvidenceOf {
         .filter(column -> column.role() == Role.WIRE && words.mentions("item", column.heading()))
         .filter(column -> !texts.isNumeric(column))
         .forEach(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
+    // From, To and a third end: corrected, an issue, a screen; nobody knows that it is a chain.
+    table.columns().stream()
+        .filter(column -> column.role() == Role.POINTS && !column.isSaid())
+        .filter(
+            column ->
+                words.mentions("from", column.heading()) || words.mentions("to", column.heading()))
+        .findFirst()
+        .ifPresent(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
     Share whole = wholeChains();
     if (whole.percent() < 85) {
       add(Kind.POINTS_LEFT_OUT, -40, new Share(whole.of() - whole.count(), whole.of()));
