@@ -214,4 +214,9 @@ final class RowOddityJson implements RowOddity.Cases<Reason> {
   public Reason codesUnexplained(RowOddity.CodesUnexplained odd) {
     return Reason.of("codes-unexplained").with("heading", odd.heading()).with("codes", odd.codes());
   }
+
+  @Override
+  public Reason titleTaken(RowOddity.TitleTaken odd) {
+    return Reason.of("title-taken").with("title", odd.title()).with("item", odd.item());
+  }
 }

@@ -275,4 +275,10 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
             + String.join(", ", odd.codes())
             + "; read as the rows stand");
   }
+
+  @Override
+  public OddityWords titleTaken(RowOddity.TitleTaken odd) {
+    return OddityWords.of(
+        "\"" + odd.title() + "\" is taken for a title: the rows below it are of " + odd.item());
+  }
 }

@@ -574,12 +574,28 @@ public sealed interface RowOddity extends Oddity {
     }
   }
 
+  /** A row taken for a title, whose item does not lead it. */
+  record TitleTaken(String title, String item) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NAMES;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.titleTaken(this);
+    }
+  }
+
   /**
    * What a writer makes of each kind.
    *
    * @param <T> what it makes
    */
   interface Cases<T> {
+
+    /** A row taken for a title, whose item does not lead it. */
+    T titleTaken(TitleTaken odd);
 
     /** A column of letters that may change a wire, which nothing explains. */
     T codesUnexplained(CodesUnexplained odd);

@@ -13,6 +13,8 @@ import dev.ringout.imports.list.Titles;
 import dev.ringout.imports.list.Words;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -29,6 +31,9 @@ final class RowFrames {
   private final Fills fills;
   private Optional<Titles.BothEnds> sectionEnds;
   private String section = "";
+
+  /** Rows taken for titles whose item does not lead them. */
+  private final List<Integer> unclear = new ArrayList<>();
 
   RowFrames(ListTable table, Words words, TableCells cells) {
     this.fills = new Fills(table, words);
@@ -78,14 +83,16 @@ final class RowFrames {
 
   /** A title with the items at both ends, where the list's columns are of pins alone. */
   private boolean namesBothEnds(int filled, String only) {
-    boolean pinsAlone =
-        table.layout() == Layout.FROM_TO
-            && cells.column(Role.FROM).isEmpty()
-            && cells.column(Role.TO).isEmpty();
     Optional<Titles.BothEnds> named =
-        pinsAlone && filled <= 2 ? Titles.ends(only, words) : Optional.empty();
+        isOfPinsAlone() && filled <= 2 ? Titles.ends(only, words) : Optional.empty();
     sectionEnds = named.isPresent() ? named : sectionEnds;
     return named.isPresent();
+  }
+
+  private boolean isOfPinsAlone() {
+    return table.layout() == Layout.FROM_TO
+        && cells.column(Role.FROM).isEmpty()
+        && cells.column(Role.TO).isEmpty();
   }
 
   /** What a row is; a title's connector holds for the rows below it. */
@@ -146,6 +153,15 @@ final class RowFrames {
 
   /** Says once what holds for the table as a whole. */
   void report(ListFindings findings) {
+    for (int number : unclear) {
+      table.body().stream()
+          .filter(row -> row.number() == number)
+          .findFirst()
+          .ifPresent(
+              row ->
+                  findings.warning(
+                      table.place(row), new RowOddity.TitleTaken(firstText(row), name(row))));
+    }
     fills.report(findings);
   }
 
@@ -229,10 +245,21 @@ final class RowFrames {
     }
     if (isTitle(row, filled) || headsBlock(row, filled)) {
       section = name(row);
+      String leading = Titles.item(firstText(row), words);
+      boolean plain = leading.equals(section) && firstText(row).length() < 48;
+      if (!plain && !firstText(row).startsWith(section)) {
+        unclear.add(row.number());
+      }
       cells.forget();
       return Frame.NOTE;
     }
     if (namesBothEnds(filled, rawText(row))) {
+      cells.forget();
+      return Frame.NOTE;
+    }
+    if (sectionEnds.isPresent() && filled == 1 && isOfPinsAlone() && !isTotal(row)) {
+      // A title that is not understood: the rows below it are no longer of the one above.
+      sectionEnds = Optional.empty();
       cells.forget();
       return Frame.NOTE;
     }
