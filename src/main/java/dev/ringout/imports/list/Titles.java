@@ -46,6 +46,17 @@ public final class Titles {
     return found.isEmpty() && designators == 0 ? afterItemWord(text, words) : found;
   }
 
+  /** Whether a title is led by its item, or names it behind a word for one. */
+  public static boolean leads(String item, String title, Words words) {
+    String text = CellText.clean(title);
+    int at = text.indexOf(item);
+    String before = at <= 0 ? "" : text.substring(0, at).strip();
+    String word = before.substring(before.lastIndexOf(' ') + 1);
+    return before.isEmpty()
+        || before.chars().noneMatch(Character::isLetterOrDigit)
+        || words.isAny("item", word);
+  }
+
   /** {@code TB-A} of "TERMINAL STRIP TB-A, PAGE 1": a short name in capitals after such a word. */
   private static String afterItemWord(String text, Words words) {
     String[] tokens = text.split("[\\s,;:()]+", -1);

@@ -68,7 +68,7 @@ final class Doubts {
           "(?iu)(?:da )?[a-z]?\\d{1,3}(?:\\s+(?:bis|\u00e0|a|al|t/m|tot|hasta|at\u00e9)\\s+|\\s*[~>]\\s*)"
               + "[a-z]?\\d{1,3}");
 
-  private static final Pattern CODE = Pattern.compile("[A-Z]{1,2}");
+  private static final Pattern CODE = Pattern.compile("[A-Z]{1,2}|[-+]");
 
   private static final Pattern BEHIND_DESIGNATOR =
       Pattern.compile("[A-Z]{1,3}\\d{1,3}\\s+[^\\s\\d]{1,3}\\.?\\d{1,3}");
@@ -214,6 +214,7 @@ final class Doubts {
         || isUnreadRange(text, column)
         || isUnreadPin(text, column)
         || isRangeInWords(text)
+        || namesSeveral(text, column)
         || isOtherItem(text, column)
         || (column.role().isPinOfEnd() && isNoPin(text))
         || (STROKE_IN_POINT.matcher(text).matches() && !isMarking(text))
@@ -245,8 +246,8 @@ final class Doubts {
     int parted = 0;
     for (Row row : table.body()) {
       String[] pieces = CellText.clean(row.cell(column.index()).text()).split("/", -1);
-      if (pieces.length == 2 && Ends.isDesignator(pieces[0])) {
-        items.add(pieces[0]);
+      if (pieces.length == 2 && Ends.isDesignator(pieces[0].strip())) {
+        items.add(pieces[0].strip());
         parted++;
       }
     }
@@ -390,6 +391,13 @@ final class Doubts {
   private boolean saysNoWire(String text) {
     boolean word = text.length() > 3 && !text.startsWith("-");
     return word && (words.is("spare", text) || words.mentions("deleted", text));
+  }
+
+  /** {@code P2-4 and P2-5}, {@code P2-6 via TB1-4}: more than one point, read as one. */
+  private boolean namesSeveral(String text, ListColumn column) {
+    return text.indexOf(' ') > 0
+        && Arrays.stream(text.split("[\\s,;]+", -1)).filter(Ends::looksLikePoint).count() > 1
+        && ends.parseAll(text, column.grammar()).size() < 2;
   }
 
   /** {@code 1 bis 4}, {@code J1:1-4}: several pins, or nobody knows. */

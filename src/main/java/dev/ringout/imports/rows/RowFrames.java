@@ -245,9 +245,7 @@ final class RowFrames {
     }
     if (isTitle(row, filled) || headsBlock(row, filled)) {
       section = name(row);
-      String leading = Titles.item(firstText(row), words);
-      boolean plain = leading.equals(section) && firstText(row).length() < 48;
-      if (!plain && !firstText(row).startsWith(section)) {
+      if (!Titles.leads(section, firstText(row), words)) {
         unclear.add(row.number());
       }
       cells.forget();

@@ -9,6 +9,7 @@ package dev.ringout.imports.rows;
 record Shade(int lightest, int chroma, double hue) {
   private static final int STRONG = 0x80;
   private static final int GREYISH = 0x28;
+  private static final int REDDISH = 0x30;
   private static final int DARK = 0x40;
 
   /** A colour by its six hexadecimal digits. */
@@ -32,9 +33,12 @@ record Shade(int lightest, int chroma, double hue) {
     return new Shade(most, chroma, hue);
   }
 
-  /** Whether it stands out; pale fills make a table easier to read and mean nothing. */
+  /**
+   * Whether it stands out; pale fills make a table easier to read and mean nothing, but for a pale
+   * red, by which lists take rows out.
+   */
   boolean isStrong() {
-    return chroma >= STRONG;
+    return chroma >= STRONG || (chroma >= REDDISH && name().equals("red"));
   }
 
   /** What a legend would call it. */

@@ -26,6 +26,10 @@ import java.util.regex.Pattern;
 
 /** Rows that are the terminals of a strip, with what comes from the left and goes to the right. */
 final class TerminalReader extends FromToReader {
+  /** {@code 4/5}, {@code 6,7}: several terminals, or one of two. */
+  private static final Pattern SEVERAL =
+      Pattern.compile("[A-Za-z]{0,2}\\d{1,3}\\s*[-/,&+]\\s*[A-Za-z]{0,2}\\d{1,3}");
+
   private static final Pattern CHAIN = Pattern.compile("\\d{1,3}(-\\d{1,3})+");
 
   /** What bridges have joined. */
@@ -52,6 +56,10 @@ final class TerminalReader extends FromToReader {
     if (isNoPin(item, pin) && (!pin.isEmpty() || above.isEmpty() || !goesOn(left, right))) {
       above = Optional.empty();
       withoutTerminal(row, left, right);
+      return;
+    }
+    if (SEVERAL.matcher(pin).matches()) {
+      lose(row, Role.PIN, new RowOddity.EndInDoubt(pin), SkipReason.END_IN_DOUBT);
       return;
     }
     End terminal = pin.isEmpty() ? above(row) : terminal(row, item, pin);

@@ -475,7 +475,8 @@ final class EvidenceOf {
         .forEach(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
     // From, To and a third end: corrected, an issue, a screen; nobody knows that it is a chain.
     table.columns().stream()
-        .filter(column -> column.role() == Role.POINTS && !column.isSaid())
+        .filter(column -> column.role() == Role.POINTS || column.role() == Role.ITEM)
+        .filter(column -> !column.isSaid())
         .filter(
             column ->
                 words.mentions("from", column.heading()) || words.mentions("to", column.heading()))
