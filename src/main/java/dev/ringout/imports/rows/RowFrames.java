@@ -32,6 +32,9 @@ final class RowFrames {
   private Optional<Titles.BothEnds> sectionEnds;
   private String section = "";
 
+  /** Rows that say of others that they are no wires. */
+  private final List<Integer> speaking = new ArrayList<>();
+
   /** Rows taken for titles whose item does not lead them. */
   private final List<Integer> unclear = new ArrayList<>();
 
@@ -162,6 +165,11 @@ final class RowFrames {
                   findings.warning(
                       table.place(row), new RowOddity.TitleTaken(firstText(row), name(row))));
     }
+    table.body().stream()
+        .filter(row -> speaking.contains(row.number()))
+        .forEach(
+            row ->
+                findings.warning(table.place(row), new RowOddity.RemarkMayChange(firstText(row))));
     fills.report(findings);
   }
 
@@ -243,6 +251,11 @@ final class RowFrames {
         return Frame.NOTE;
       }
     }
+    if (filled == 1 && saysOfRows(CellText.clean(only))) {
+      speaking.add(row.number());
+      sectionEnds = Optional.empty();
+      return Frame.NOTE;
+    }
     if (isTitle(row, filled) || headsBlock(row, filled)) {
       section = name(row);
       if (!Titles.leads(section, firstText(row), words)) {
@@ -267,6 +280,14 @@ final class RowFrames {
             && only.length() > 24
             && only.indexOf(' ') > 0;
     return remark ? Frame.NOTE : Frame.CONTENT;
+  }
+
+  /** "Deleted wires:", "J2 not fitted": what it says of the rows around it nobody reads. */
+  private boolean saysOfRows(String text) {
+    return table.layout() != Layout.PATHS
+        && text.indexOf(' ') > 0
+        && text.length() < 48
+        && (words.mentions("deleted", text) || words.mentions("out of use", text));
   }
 
   /** A designator that stands where no pin or wire can: {@code J1 - POWER}. */
