@@ -6,7 +6,6 @@ import dev.ringout.readings.Reading;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -27,22 +26,16 @@ public record RowExchange(Judged one, Judged other, Comparison comparison) {
     comparison.replaced().stream()
         .filter(one -> !one.changed())
         .forEach(one -> readTwice.add(one.later()));
-    Map<List<String>, List<Judged>> sheets = new LinkedHashMap<>();
+    List<Judged> asMade = new ArrayList<>();
     for (Judged judged : comparison.inForce()) {
       // What was read again and showed the same stands where it belongs.
-      if (!judged.reading().measured().made() || readTwice.contains(judged)) {
-        continue;
+      if (judged.reading().measured().made() && !readTwice.contains(judged)) {
+        asMade.add(judged);
       }
-      List<String> sheet =
-          List.of(
-              judged.reading().place().file(),
-              judged.reading().place().sheet(),
-              judged.reading().kind().name());
-      sheets.computeIfAbsent(sheet, key -> new ArrayList<>()).add(judged);
     }
     List<RowExchange> found = new ArrayList<>();
     Set<Judged> taken = new HashSet<>();
-    for (List<Judged> sheet : sheets.values()) {
+    for (List<Judged> sheet : TestSheets.each(asMade)) {
       List<Judged> rows = new ArrayList<>(sheet);
       rows.sort(Comparator.comparingInt(RowExchange::row));
       for (int one = 0; one < rows.size(); one++) {

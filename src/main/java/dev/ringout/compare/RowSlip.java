@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,19 +32,10 @@ public record RowSlip(
   public static List<RowSlip> find(Circuit circuit, JoinLimits limits, Comparison comparison) {
     Judge judge = new Judge(circuit, limits, JobOfReading.NONE);
     Map<Judged, Set<Judged>> again = again(comparison);
-    Map<List<String>, List<Judged>> sheets = new LinkedHashMap<>();
     List<Judged> all = new ArrayList<>(comparison.inForce());
     comparison.replaced().forEach(one -> all.add(one.earlier()));
-    for (Judged judged : all) {
-      List<String> sheet =
-          List.of(
-              judged.reading().place().file(),
-              judged.reading().place().sheet(),
-              judged.reading().kind().name());
-      sheets.computeIfAbsent(sheet, key -> new ArrayList<>()).add(judged);
-    }
     List<RowSlip> slips = new ArrayList<>();
-    for (List<Judged> sheet : sheets.values()) {
+    for (List<Judged> sheet : TestSheets.each(all)) {
       if (failing(sheet).size() >= LEAST_MENDED) {
         best(sheet, again, judge).ifPresent(slips::add);
       }

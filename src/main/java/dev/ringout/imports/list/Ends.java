@@ -274,7 +274,7 @@ public final class Ends {
         continue;
       }
       points.add(piece);
-      full += looksLikePoint(piece) || isDesignator(piece) || isOfNet(piece) ? 1 : 0;
+      full += isOfNet(piece) ? 1 : 0;
     }
     return full > 0 && full * 10 >= points.size() * 7 ? List.copyOf(points) : List.of();
   }

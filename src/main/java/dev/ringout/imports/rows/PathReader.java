@@ -76,8 +76,12 @@ final class PathReader extends TableReader {
       return;
     }
     tally.count(RowKind.WIRE);
+    addFromEachToNext(row, number, points);
+  }
+
+  private void addFromEachToNext(Row row, String name, List<End> points) {
     for (int i = 0; i + 1 < points.size(); i++) {
-      add(row, Draft.numbered(number, i), points.get(i), points.get(i + 1), List.of());
+      add(row, Draft.numbered(name, i), points.get(i), points.get(i + 1), List.of());
     }
   }
 
@@ -116,9 +120,7 @@ final class PathReader extends TableReader {
     if (without) {
       findings.warning(table.place(row), new RowOddity.PointsLeftOut(points.size()));
     }
-    for (int i = 0; i + 1 < points.size(); i++) {
-      add(row, Draft.numbered(name, i), points.get(i), points.get(i + 1), List.of());
-    }
+    addFromEachToNext(row, name, points);
   }
 
   /** A point of the row; none where its pin is blank or says that nothing is there. */

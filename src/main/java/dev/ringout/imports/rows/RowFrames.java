@@ -312,9 +312,13 @@ final class RowFrames {
 
   /** A name alone above the headings once more: {@code PUMP A}. */
   private boolean headsBlock(Row row, int filled) {
+    if (filled != 1) {
+      return false;
+    }
     int next = table.body().indexOf(row) + 1;
-    boolean alone = filled == 1 && next < table.body().size();
-    return alone && isHeadingAgain(table.body().get(next)) && !name(row).isEmpty();
+    return next < table.body().size()
+        && isHeadingAgain(table.body().get(next))
+        && !name(row).isEmpty();
   }
 
   private String name(Row row) {

@@ -194,17 +194,10 @@ final class RowNetReader extends TableReader {
     if (!points.isEmpty()) {
       return points;
     }
-    if (areMostlyFull(column) && text.length() > 1) {
-      // Among full points a text that is none is no pin of an item that the heading names.
-      findings.add(
-          Severity.ERROR,
-          table.place(row, column),
-          column.heading(),
-          new RowOddity.EndInDoubt(text));
-      cells.lose();
-      return List.of();
-    }
-    if (SEVERAL.matcher(text).matches() && PinList.listed(text).size() == 1) {
+    // Among full points a text that is none is no pin of an item that the heading names.
+    boolean noPin = areMostlyFull(column) && text.length() > 1;
+    boolean notParted = SEVERAL.matcher(text).matches() && PinList.listed(text).size() == 1;
+    if (noPin || notParted) {
       findings.add(
           Severity.ERROR,
           table.place(row, column),
