@@ -201,6 +201,16 @@ final class RowOddityJson implements RowOddity.Cases<Reason> {
   }
 
   @Override
+  public Reason takenAsOnePin(RowOddity.TakenAsOnePin odd) {
+    return Reason.of("taken-as-one-pin").with("written", odd.written());
+  }
+
+  @Override
+  public Reason pointWithoutNet(RowOddity.PointWithoutNet odd) {
+    return Reason.of("point-without-net").with("point", odd.point());
+  }
+
+  @Override
   public Reason severalWires(RowOddity.SeveralWires odd) {
     return Reason.of("several-wires").with("count", odd.count());
   }

@@ -48,6 +48,9 @@ public final class HypothesisWords {
           found.of() == 0
               ? "a heading names the item"
               : share + "columns of pins have the item or the word pin in their heading";
+      case CHAIN_HEADED -> "the headings count the points of a chain";
+      case PINS_UNDER_NAMES ->
+          share + "cells under headings that may be devices are called as pins are";
       case HEADINGS_UNKNOWN ->
           share + "columns are taken for pins though their headings say nothing of it";
       case NETS_NAMED -> "the heading " + found.what() + " names nets";

@@ -254,6 +254,19 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
   }
 
   @Override
+  public OddityWords takenAsOnePin(RowOddity.TakenAsOnePin odd) {
+    return OddityWords.of(
+        "it holds \""
+            + odd.written()
+            + "\", which is taken for one pin of two names; if these are two pins, give each a row");
+  }
+
+  @Override
+  public OddityWords pointWithoutNet(RowOddity.PointWithoutNet odd) {
+    return OddityWords.of("no net is told of " + odd.point() + "; it is listed without a wire");
+  }
+
+  @Override
   public OddityWords severalWires(RowOddity.SeveralWires odd) {
     return OddityWords.of("the row counts " + odd.count() + " and is read as one wire");
   }

@@ -38,7 +38,9 @@ record ColumnProfile(
     int pointLists,
     int bridges,
     int arrows,
-    int dittos) {
+    int dittos,
+    int pinNames,
+    boolean running) {
   private static final int ROWS_LOOKED_AT = 400;
   private static final int LONGEST_PIN = 24;
 
@@ -61,6 +63,10 @@ record ColumnProfile(
       Pattern.compile(
           "[-=>\u2192 ]*[A-Za-z]{0,2}\\d{1,4}[a-z]?(\\s*[,;+]\\s*[A-Za-z]{0,2}\\d{1,4}[a-z]?)*|\\d{1,3}(-\\d{1,3})+");
 
+  /** One short word, as the pins of boards are called: {@code GPIO17}, {@code VCC}, {@code 5V}. */
+  private static final Pattern NAME_OF_PIN =
+      Pattern.compile("[\\p{L}\\d+~*#-][\\w+./~#*-]{0,9}|\\d[.,]\\dV");
+
   /** A pin's own name: a number, a letter or two, both, or a polarity. */
   static final Pattern PIN =
       Pattern.compile("[A-Za-z]{0,3}\\d{1,4}[A-Za-z]?|[A-Za-z]{1,2}|[+-]|[A-Za-z]{1,3}[+-]");
@@ -75,7 +81,8 @@ record ColumnProfile(
   }
 
   private static ColumnProfile of(List<Row> rows, int column, Words words) {
-    int[] count = new int[17];
+    int[] count = new int[18];
+    boolean running = rows.size() > 2;
     Set<String> distinct = new HashSet<>();
     Ends ends = new Ends(words);
     for (Row row : rows) {
@@ -87,6 +94,8 @@ record ColumnProfile(
       }
       distinct.add(text);
       count[0]++;
+      running &= wholeNumber(text).equals(Integer.toString(count[0]));
+      count[17] += arePins(text) || NAME_OF_PIN.matcher(text).matches() ? 1 : 0;
       count[1] += cell.kind() == Cell.Stored.NUMBER || CellText.isDigits(text) ? 1 : 0;
       count[2] += text.length() <= LONGEST_PIN ? 1 : 0;
       count[3] += !words.color(firstWord(text)).isEmpty() ? 1 : 0;
@@ -122,7 +131,14 @@ record ColumnProfile(
         count[13],
         count[14],
         count[15],
-        count[16]);
+        count[16],
+        count[17],
+        running);
+  }
+
+  /** As it was typed: a spreadsheet makes {@code 7.0} of 7. */
+  private static String wholeNumber(String text) {
+    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }
 
   /** What names a thing: some letters, not many words. */

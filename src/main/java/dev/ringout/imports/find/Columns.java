@@ -6,6 +6,7 @@ import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
+import dev.ringout.sheet.Row;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -24,31 +25,29 @@ final class Columns {
 
   private final List<ListColumn> columns;
   private final Map<Integer, ColumnProfile> profiles;
+
+  /** The designator in the sheet's name, or empty. */
   private final String sheetItem;
+
+  private final List<Row> body;
   private Layout layout = Layout.NONE;
 
-  private Columns(
-      List<ListColumn> columns, Map<Integer, ColumnProfile> profiles, String sheetItem) {
-    this.columns = new ArrayList<>(columns);
+  private Columns(Region region, Map<Integer, ColumnProfile> profiles) {
+    this.columns = new ArrayList<>(region.columns());
     this.profiles = profiles;
-    this.sheetItem = sheetItem;
+    this.sheetItem = region.item();
+    this.body = region.body();
   }
 
-  /**
-   * Settles the columns.
-   *
-   * @param sheetItem the designator in the sheet's name, or empty
-   */
-  static Columns settle(
-      List<ListColumn> columns, Map<Integer, ColumnProfile> profiles, String sheetItem) {
-    Columns settled = byHeadings(columns, profiles, sheetItem);
+  /** Settles the columns, and how they tell wires. */
+  static Columns settle(Region region, Map<Integer, ColumnProfile> profiles) {
+    Columns settled = byHeadings(region, profiles);
     settled.layout = settled.decide();
     return settled;
   }
 
-  private static Columns byHeadings(
-      List<ListColumn> columns, Map<Integer, ColumnProfile> profiles, String sheetItem) {
-    Columns settled = new Columns(columns, profiles, sheetItem);
+  private static Columns byHeadings(Region region, Map<Integer, ColumnProfile> profiles) {
+    Columns settled = new Columns(region, profiles);
     settled.arrowsGo();
     settled.portsOfItems();
     settled.byTwins();
@@ -61,11 +60,8 @@ final class Columns {
 
   /** Settles the columns so that they tell wires in one way, or nothing where they can't. */
   static Optional<Columns> settle(
-      List<ListColumn> columns,
-      Map<Integer, ColumnProfile> profiles,
-      String sheetItem,
-      Layout wanted) {
-    Columns settled = byHeadings(columns, profiles, sheetItem);
+      Region region, Map<Integer, ColumnProfile> profiles, Layout wanted) {
+    Columns settled = byHeadings(region, profiles);
     settled.layout = wanted;
     return settled.serves(wanted) ? Optional.of(settled) : Optional.empty();
   }
@@ -170,6 +166,15 @@ final class Columns {
 
   /** Every column that can name one end, points before items, with the pins on its right. */
   private List<EndColumns> endColumns() {
+    return endColumns(false);
+  }
+
+  /**
+   * As above.
+   *
+   * @param mixed whether full points and items with their pins may stand in one row
+   */
+  private List<EndColumns> endColumns(boolean mixed) {
     List<EndColumns> withPins = new ArrayList<>();
     List<EndColumns> points = new ArrayList<>();
     List<EndColumns> items = new ArrayList<>();
@@ -187,10 +192,12 @@ final class Columns {
       Optional<ListColumn> pin = pinAfter(i).or(() -> wordedPinBefore(before, lastPinOf(withPins)));
       // DO16-3 in front of a column of terminals is a module and no point.
       boolean module =
-          pin.isPresent()
+          !isOneMore(column, points)
+              && pin.isPresent()
               && isWordedPin(pin.get())
               && (pin.get().index() > column.index() || cells.comesAgain());
-      if (!module && cells.points() * 10 >= cells.filled() * 7) {
+      boolean ofPoints = cells.points() * 10 >= cells.filled() * 7 || isOneMore(column, points);
+      if (!module && ofPoints) {
         points.add(new EndColumns(column, Optional.empty()));
       } else if (pin.isPresent() && cells.canBeItems()) {
         withPins.add(new EndColumns(column, pin));
@@ -200,14 +207,21 @@ final class Columns {
       }
     }
     List<EndColumns> best = points.size() >= 2 ? points : withPins;
-    if (best.size() >= 2) {
+    if (best.size() >= 2 && !mixed) {
       return best;
     }
     List<EndColumns> all = new ArrayList<>(points);
     all.addAll(withPins);
-    all.addAll(items);
+    all.addAll(mixed ? List.of() : items);
     all.sort(Comparator.comparingInt(end -> end.item().index()));
     return all;
+  }
+
+  /** Under the heading of the points before it: {@code to}, {@code to}, {@code to}. */
+  private static boolean isOneMore(ListColumn column, List<EndColumns> points) {
+    return !points.isEmpty()
+        && points.get(points.size() - 1).item().key().equals(column.key())
+        && !column.heading().isEmpty();
   }
 
   private boolean mayNameAnEnd(ListColumn column) {
@@ -379,7 +393,49 @@ final class Columns {
   private List<ListColumn> ofRow() {
     List<ListColumn> points = columns.stream().filter(this::canBePoints).toList();
     long designated = points.stream().filter(column -> Ends.isDesignator(column.heading())).count();
-    return designated >= 2 ? columns.stream().filter(this::canBeOfRow).toList() : points;
+    if (designated >= 2) {
+      return columns.stream().filter(this::canBeOfRow).filter(this::isNoCount).toList();
+    }
+    List<ListColumn> across = columns.stream().filter(this::canBeOfDevice).toList();
+    boolean plain =
+        columns.stream()
+            .allMatch(column -> !column.known() || across.contains(column) || isRemark(column));
+    boolean more = across.size() > Math.max(1, points.size());
+    return more && plain && arePinsOfDevices(across) ? across : points;
+  }
+
+  private static boolean isRemark(ListColumn column) {
+    return column.role() == Role.NOTE || column.role() == Role.KEEP;
+  }
+
+  /** The numbers of the rows under a heading without a letter are no pins. */
+  private boolean isNoCount(ListColumn column) {
+    boolean lettered = column.heading().chars().anyMatch(Character::isLetter);
+    return lettered || !profile(column).running();
+  }
+
+  /** A column under a name that no word of the trade is: a device across, its pins down. */
+  private boolean canBeOfDevice(ListColumn column) {
+    boolean named =
+        column.role() == Role.PIN
+            ? column.known()
+            : column.role() == Role.KEEP && !column.known() && !column.isSaid();
+    ColumnProfile cells = profile(column);
+    return canBePoints(column)
+        || (named
+            && isNoCount(column)
+            && column.heading().length() > 1
+            && !cells.isEmpty()
+            && !cells.isMarks()
+            && !cells.mostly(cells.colors())
+            && (cells.distinct() * 2 > cells.filled() || cells.filled() < 4)
+            && cells.prose() == 0);
+  }
+
+  private boolean arePinsOfDevices(List<ListColumn> across) {
+    int filled = across.stream().mapToInt(column -> profile(column).filled()).sum();
+    int names = across.stream().mapToInt(column -> profile(column).pinNames()).sum();
+    return names * 10 >= filled * 8;
   }
 
   /** Pins of one item among several; a supply's pin may stand on many rows. */
@@ -389,7 +445,10 @@ final class Columns {
             && !column.isSaid()
             && !column.heading().isEmpty()
             && !column.known();
-    return canBePoints(column) || (open && profile(column).looksLikePins());
+    ColumnProfile cells = profile(column);
+    boolean named = cells.mostly(cells.pinNames()) && !cells.mostly(cells.colors());
+    return canBePoints(column)
+        || (open && (cells.looksLikePins() || (named && first(Role.SIGNAL).isEmpty())));
   }
 
   private boolean servesPaths() {
@@ -411,10 +470,14 @@ final class Columns {
 
   /** Three points and more in a row, each in a column of its own or an item with its pin. */
   private boolean servesChain() {
-    List<EndColumns> ends =
-        endColumns().stream()
-            .filter(end -> end.pin().isPresent() || isOfPoints(end.item()))
-            .toList();
+    List<EndColumns> ends = pairsOfChain();
+    if (ends.size() < 3) {
+      ends =
+          endColumns(true).stream()
+              .filter(
+                  end -> end.pin().isPresent() || isOfPoints(end.item()) || comesBefore(end.item()))
+              .toList();
+    }
     if (ends.size() < 3) {
       ends = itemsOfChain();
     }
@@ -432,6 +495,44 @@ final class Columns {
       end.pin().ifPresent(column -> set(column, Role.POINTS, ColumnCertainty.LIKELY));
     }
     return true;
+  }
+
+  /** Whether a column of points bears the same heading. */
+  private boolean comesBefore(ListColumn column) {
+    return columns.stream()
+        .filter(other -> other.index() < column.index() && other.key().equals(column.key()))
+        .anyMatch(this::isOfPoints);
+  }
+
+  /** {@code Item | Pin} again and again, each under the word for its place in the chain. */
+  private List<EndColumns> pairsOfChain() {
+    for (int first = 0; first + 5 < columns.size(); first++) {
+      int pairs = 1;
+      while (first + 2 * pairs + 1 < columns.size()
+          && endAlike(columns.get(first), columns.get(first + 2 * pairs))
+          && endAlike(columns.get(first + 1), columns.get(first + 2 * pairs + 1))) {
+        pairs++;
+      }
+      if (pairs >= 3 && !endAlike(columns.get(first), columns.get(first + 1))) {
+        List<EndColumns> found = new ArrayList<>();
+        for (int i = 0; i < pairs; i++) {
+          found.add(
+              new EndColumns(
+                  columns.get(first + 2 * i), Optional.of(columns.get(first + 2 * i + 1))));
+        }
+        return found;
+      }
+    }
+    return List.of();
+  }
+
+  /** {@code Start Item} and {@code Via 1 Item}: two words of which the last is the same. */
+  private static boolean endAlike(ListColumn one, ListColumn other) {
+    List<String> words = Words.tokens(one.heading());
+    List<String> others = Words.tokens(other.heading());
+    return words.size() > 1
+        && others.size() > 1
+        && words.get(words.size() - 1).equals(others.get(others.size() - 1));
   }
 
   /** Columns of names, {@code SOL B}, that may be points in words. */
@@ -979,8 +1080,40 @@ final class Columns {
     return kept;
   }
 
+  /** A heading of pins that names no item, beside items: what each row is called. */
+  private List<ListColumn> withoutNamesOfRows(List<ListColumn> points) {
+    List<ListColumn> kept =
+        points.stream()
+            .filter(column -> column.role() != Role.PIN || column.isSaid() || isOfAnItem(column))
+            .toList();
+    if (kept.size() == points.size() || kept.size() < 2 || !sheetItem.isEmpty()) {
+      return points;
+    }
+    long several = rowsOf(kept, 2);
+    if (has(Role.SIGNAL) || several * 10 < rowsOf(kept, 1) * 8) {
+      return points;
+    }
+    points.stream()
+        .filter(column -> !kept.contains(column))
+        .forEach(column -> set(column, Role.SIGNAL, ColumnCertainty.LIKELY));
+    return kept;
+  }
+
+  private static boolean isOfAnItem(ListColumn column) {
+    return !column.item().isEmpty() || column.namesItem();
+  }
+
+  private long rowsOf(List<ListColumn> points, int least) {
+    return body.stream()
+        .filter(
+            row ->
+                points.stream().filter(column -> !row.cell(column.index()).isBlank()).count()
+                    >= least)
+        .count();
+  }
+
   private Layout rowNets(List<ListColumn> all) {
-    List<ListColumn> points = withoutNamesOfPins(all);
+    List<ListColumn> points = withoutNamesOfRows(withoutNamesOfPins(all));
     for (ListColumn column : points) {
       boolean own = column.known() && column.item().isEmpty() && !sheetItem.isEmpty();
       boolean itemSaid = column.namesItem();

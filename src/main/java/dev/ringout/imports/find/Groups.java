@@ -1,6 +1,7 @@
 package dev.ringout.imports.find;
 
 import dev.ringout.cells.CellText;
+import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.Role;
 import dev.ringout.sheet.Row;
@@ -77,13 +78,23 @@ final class Groups {
       first++;
     }
     int same = 0;
+    int known = 0;
     while (index + same < columns.size()
         && first + same < index
         && !columns.get(index + same).heading().isEmpty()
-        && isSame(columns.get(index + same), columns.get(first + same))) {
+        && (isSame(columns.get(index + same), columns.get(first + same))
+            || areBothItems(columns.get(index + same), columns.get(first + same)))) {
+      known += isSame(columns.get(index + same), columns.get(first + same)) ? 1 : 0;
       same++;
     }
-    return same >= 2;
+    return same >= 2 && known >= 1;
+  }
+
+  /**
+   * {@code Core | X1 | M1} beside {@code Core | X2 | B1}: pins of other items under like headings.
+   */
+  private static boolean areBothItems(ListColumn one, ListColumn other) {
+    return Ends.isDesignator(one.heading()) && Ends.isDesignator(other.heading());
   }
 
   private static boolean isSame(ListColumn one, ListColumn other) {

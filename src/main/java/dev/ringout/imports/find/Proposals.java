@@ -87,7 +87,7 @@ public final class Proposals {
 
   private void propose(Optional<Layout> layout, Optional<Grammar> grammar) {
     if (layout.isPresent()) {
-      Columns.settle(region.columns(), profiles, region.item(), layout.get())
+      Columns.settle(region, profiles, layout.get())
           .ifPresent(columns -> add(columns, true, true, grammar));
       if (!proposals.isEmpty()) {
         return;
@@ -97,7 +97,7 @@ public final class Proposals {
       misfit = true;
       return;
     }
-    Columns first = Columns.settle(region.columns(), profiles, region.item());
+    Columns first = Columns.settle(region, profiles);
     if (region.headingRow() == 0 && !region.columns().isEmpty()) {
       headless(first, grammar);
     } else {
@@ -110,19 +110,19 @@ public final class Proposals {
     for (Layout other : BY_CELLS) {
       boolean makes = !plain || other == Layout.TERMINALS;
       if (other != first.layout() && makes) {
-        Columns.settle(region.columns(), profiles, region.item(), other)
+        Columns.settle(region, profiles, other)
             .ifPresent(columns -> add(columns, false, false, grammar));
       }
     }
     if (proposals.stream().noneMatch(one -> one.table().layout() == Layout.NONE)) {
-      Columns.settle(region.columns(), profiles, region.item(), Layout.NONE)
+      Columns.settle(region, profiles, Layout.NONE)
           .ifPresent(columns -> add(columns, false, false, Optional.empty()));
     }
   }
 
   private void headless(Columns first, Optional<Grammar> grammar) {
     boolean block = region.columns().stream().anyMatch(column -> column.role() == Role.FAR);
-    Columns.settle(region.columns(), profiles, region.item(), block ? Layout.BLOCK : Layout.FROM_TO)
+    Columns.settle(region, profiles, block ? Layout.BLOCK : Layout.FROM_TO)
         .ifPresentOrElse(
             columns -> add(columns, false, true, grammar), () -> add(first, false, true, grammar));
   }

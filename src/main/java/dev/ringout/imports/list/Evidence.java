@@ -25,8 +25,12 @@ public record Evidence(Kind kind, int points, int count, int of, String what) {
     NO_END_NAMED,
     /** Beside each of two columns of devices a heading names its pins. */
     PINS_BESIDE_ITEMS,
+    /** Headings count the points of a chain: {@code Via 1}, {@code Via 2}. */
+    CHAIN_HEADED,
     /** Headings name items, or an item and its pins. */
     ITEMS_IN_HEADINGS,
+    /** Under headings that may be devices nearly all cells are called as pins are. */
+    PINS_UNDER_NAMES,
     /** Columns taken for pins, though their headings name no item. */
     HEADINGS_UNKNOWN,
     /** Words of the trade name a net and its pins. */

@@ -530,6 +530,32 @@ public sealed interface RowOddity extends Oddity {
     }
   }
 
+  /** Two names with a stroke between, which may be two pins. */
+  record TakenAsOnePin(String written) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.IN_DOUBT;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.takenAsOnePin(this);
+    }
+  }
+
+  /** A point of which no net is told. */
+  record PointWithoutNet(String point) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.IN_DOUBT;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.pointWithoutNet(this);
+    }
+  }
+
   /** A row that counts several wires. */
   record SeveralWires(String count) implements RowOddity {
     @Override
@@ -676,6 +702,12 @@ public sealed interface RowOddity extends Oddity {
     T rowsLeftOut(RowsLeftOut odd);
 
     T remarkMayChange(RemarkMayChange odd);
+
+    /** A point of which no net is told. */
+    T pointWithoutNet(PointWithoutNet odd);
+
+    /** Two names with a stroke between, which may be two pins. */
+    T takenAsOnePin(TakenAsOnePin odd);
 
     T severalWires(SeveralWires odd);
   }

@@ -119,11 +119,25 @@ public final class Titles {
       } else if (from >= 0 && i > from + 1 && isWordFor("to", word, words)) {
         String one = name(String.join("", parts.subList(from + 1, i)));
         String other = name(String.join("", parts.subList(i + 1, parts.size())));
-        boolean named = !one.isEmpty() && !other.isEmpty();
+        boolean named = isOneName(one, words) && isOneName(other, words);
         return named ? Optional.of(new BothEnds(one, other)) : Optional.empty();
       }
     }
     return Optional.empty();
+  }
+
+  /** A name, and no sentence that goes on: "XM via X5", "P1 and P2", "J6 in 2020". */
+  private static boolean isOneName(String name, Words words) {
+    List<String> tokens = Words.tokens(name);
+    boolean goesOn =
+        tokens.size() > 1
+            && tokens.stream()
+                .anyMatch(
+                    token ->
+                        words.is("and", token)
+                            || words.is("either", token)
+                            || words.is("by way of", token));
+    return !name.isEmpty() && !goesOn;
   }
 
   private static boolean isWordFor(String side, String word, Words words) {

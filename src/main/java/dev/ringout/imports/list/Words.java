@@ -113,7 +113,17 @@ public final class Words {
   /** A mark for "as above". */
   public boolean isDitto(String clean) {
     return switch (clean) {
-      case "\"", "''", "\u2033", "\u3003", "\u2193", "\"\"", "-\"-", "--\"--", "|", "\u2502" ->
+      case "id.",
+          "\"",
+          "''",
+          "\u2033",
+          "\u3003",
+          "\u2193",
+          "\"\"",
+          "-\"-",
+          "--\"--",
+          "|",
+          "\u2502" ->
           true;
       default -> clean.length() < 16 && !clean.isEmpty() && is("ditto", clean);
     };

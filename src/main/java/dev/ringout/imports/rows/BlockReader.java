@@ -21,9 +21,13 @@ import dev.ringout.sheet.Row;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Rows that are the pins of one connector, each with the point that it goes to. */
 final class BlockReader extends TableReader {
+  /** A connector alone (reference designators of ASME Y14.44, from memory): which pin of it? */
+  private static final Pattern CONNECTOR = Pattern.compile("[JPX]\\d{1,3}");
+
   private final ImportOptions options;
   private final Legend legend;
   private final boolean ownPinsAreWhole;
@@ -173,7 +177,8 @@ final class BlockReader extends TableReader {
   private List<End> pointsOfNet(Row row, String text) {
     List<End> points = new ArrayList<>();
     for (String piece : Ends.pointsOfNet(text)) {
-      if (piece.indexOf('?') >= 0 || piece.contains("..") || !Ends.isOfNet(piece)) {
+      boolean pinMissing = CONNECTOR.matcher(piece).matches();
+      if (piece.indexOf('?') >= 0 || piece.contains("..") || pinMissing || !Ends.isOfNet(piece)) {
         error(row, Role.PIN, new RowOddity.EndInDoubt(piece));
         cells.lose();
       }
@@ -206,6 +211,20 @@ final class BlockReader extends TableReader {
         }
       }
     }
+  }
+
+  /** {@code PE BAR} with a wire and no terminal: where the wire ends is lost, and said. */
+  private boolean isItemWithoutPin(Row row, List<End> own, String name) {
+    String item = cells.text(row, Role.ITEM);
+    boolean lost =
+        own.isEmpty()
+            && !isNothing(item)
+            && !isNothing(name)
+            && cells.text(row, Role.PIN).isEmpty();
+    if (lost) {
+      lose(row, Role.PIN, new RowOddity.EndInDoubt(item), SkipReason.END_IN_DOUBT);
+    }
+    return lost;
   }
 
   private void spare(List<End> own, String note) {
@@ -372,11 +391,23 @@ final class BlockReader extends TableReader {
   /** A pin on a net; the rows of one net are joined. */
   private void onNet(Row row, List<End> own) {
     String written = cells.text(row, Role.NET);
+    if (written.startsWith("(") || (written.length() > 2 && words.is("furniture", written))) {
+      // "(cont.)": the net above, or none.
+      lose(row, Role.NET, new RowOddity.EndInDoubt(written), SkipReason.END_IN_DOUBT);
+      return;
+    }
     boolean carries = written.isEmpty() && !own.isEmpty() && table.isSparse(Role.NET);
     String net = carries ? cells.carried(row, Role.NET) : written;
-    if (written.isEmpty() && net.isEmpty() && own.size() > 1) {
+    if (net.isEmpty() && own.size() > 1) {
       lose(row, Role.NET, new RowOddity.NoEnds(), SkipReason.NO_OTHER_END);
       return;
+    }
+    if (isItemWithoutPin(row, own, written)) {
+      return;
+    }
+    if (written.isEmpty() && !carries && !own.isEmpty()) {
+      findings.warning(
+          cells.place(row, Role.NET), new RowOddity.PointWithoutNet(own.get(0).toString()));
     }
     if (own.isEmpty() || isNothing(net)) {
       spare(own, net.isEmpty() ? cells.text(row, Role.SIGNAL) : net);
@@ -389,6 +420,9 @@ final class BlockReader extends TableReader {
   /** One end of a wire; the other stands at another pin, under the same number. */
   private void wireEnd(Row row, List<End> own) {
     String name = cells.text(row, Role.WIRE);
+    if (isItemWithoutPin(row, own, name)) {
+      return;
+    }
     if (own.isEmpty() || isNothing(name)) {
       spare(own, name.isEmpty() ? cells.text(row, Role.SIGNAL) : name);
       return;

@@ -2,6 +2,7 @@ package dev.ringout.imports.rows;
 
 import dev.ringout.cells.CellText;
 import dev.ringout.cells.PinList;
+import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Grammar;
 import dev.ringout.imports.list.Layout;
@@ -68,6 +69,20 @@ final class Doubts {
           "(?iu)(?:da )?[a-z]?\\d{1,3}(?:\\s+(?:bis|\u00e0|a|al|t/m|tot|hasta|at\u00e9)\\s+|\\s*[~>]\\s*)"
               + "[a-z]?\\d{1,3}");
 
+  /**
+   * {@code J1-1-4}, {@code J1:A-D}: pins from and to, where the other points have no third part.
+   */
+  private static final Pattern DASHED_RANGE =
+      Pattern.compile(
+          "[-+=]?[A-Z]{1,4}\\d{1,4}[:.-](?:\\d{1,3}\\s?-\\s?\\d{1,3}|[A-Z]\\s?-\\s?[A-Z])");
+
+  /** A connector's or a strip's designator with a pin: {@code J3-2}. */
+  private static final Pattern POINT_IN_REMARK =
+      Pattern.compile("(?:[JPX]|TB)\\d{1,3}[-:.]\\w{1,3}");
+
+  private static final Pattern NAMES_POINT =
+      Pattern.compile(".*\\b" + POINT_IN_REMARK.pattern() + "\\b.*");
+
   private static final Pattern CODE = Pattern.compile("[A-Z]{1,2}|[-+]");
 
   private static final Pattern BEHIND_DESIGNATOR =
@@ -83,6 +98,7 @@ final class Doubts {
   private final Tally tally;
   private final Map<Integer, Map<String, Boolean>> open = new HashMap<>();
   private final Map<String, Boolean> changes = new HashMap<>();
+  private final Map<Integer, Boolean> points = new HashMap<>();
   private final Map<Pattern, Map<Integer, Boolean>> usual = new HashMap<>();
 
   Doubts(ListTable table, Words words, Ends ends, ListFindings findings, Tally tally) {
@@ -110,7 +126,10 @@ final class Doubts {
         }
       }
       boolean letters = codes.stream().allMatch(code -> CODE.matcher(code).matches());
-      if (filled > 0 && filled * 2 <= table.body().size() && letters && codes.size() <= 4) {
+      // Most rows of a list are as they were: letters on few are of these, unless headed so.
+      boolean ofSome = filled * 2 <= table.body().size() && codes.size() <= 4;
+      boolean ofChanges = words.mentions("action", column.heading()) && codes.size() <= 6;
+      if (filled > 0 && letters && (ofSome || ofChanges)) {
         findings.warning(
             table.grid().place(table.headingRow(), column.index()),
             new RowOddity.CodesUnexplained(column.heading(), List.copyOf(codes)));
@@ -135,6 +154,8 @@ final class Doubts {
         }
       } else if (column.role() == Role.NOTE || column.role() == Role.KEEP) {
         remark(row, column, text);
+      } else if (column.role() == Role.SIGNAL && joins(row) && words.is("spare", text)) {
+        findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(text));
       }
     }
     return false;
@@ -220,6 +241,7 @@ final class Doubts {
         || (STROKE_IN_POINT.matcher(text).matches() && !isMarking(text))
         || (isUnusual(STROKE, text, column) && !isPartedByStroke(column) && !isMarking(text))
         || isUnusual(DASHED_ITEM, text, column)
+        || isUnusual(DASHED_RANGE, text, column)
         || isUnusual(LOOK_ALIKE, text, column)
         || POINT_RANGE.matcher(text).matches()
         || isUnusual(NUMBERS, text, column)
@@ -381,10 +403,56 @@ final class Doubts {
       }
       findings.warning(table.place(row, column), new RowOddity.SeveralWires(text));
     } else if (text.length() < 200
-        && changes.computeIfAbsent(
-            text, key -> words.mentions("changes wire", text) || saysNoWire(text))) {
+        && (changes.computeIfAbsent(
+                text, key -> words.mentions("changes wire", text) || saysNoWire(text))
+            || (table.layout() == Layout.FROM_TO && namesAnother(row, column, text)))) {
       findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(text));
     }
+  }
+
+  /** Whether a row has both ends of a wire: a signal that is called spare then says otherwise. */
+  private boolean joins(Row row) {
+    if (table.layout() != Layout.FROM_TO) {
+      return false;
+    }
+    long ends =
+        table.columns().stream()
+            .filter(column -> column.role().isEnd() && !column.role().isPinOfEnd())
+            .map(column -> CellText.clean(row.cell(column.index()).text()))
+            .filter(text -> !words.isNothing(text))
+            .count();
+    return ends == 2;
+  }
+
+  /** Whether a column of remarks names points all over: then it is one of points. */
+  private boolean tellsPoints(ListColumn column) {
+    return points.computeIfAbsent(
+        column.index(),
+        index -> {
+          List<String> filled =
+              table.body().stream()
+                  .map(row -> CellText.clean(row.cell(index).text()))
+                  .filter(text -> !text.isEmpty())
+                  .toList();
+          long naming = filled.stream().filter(NAMES_POINT.asMatchPredicate()).count();
+          return naming > 2 && naming * 10 >= filled.size() * 9L;
+        });
+  }
+
+  /** {@code + J3-2}: a remark with a point that is no end of its row. */
+  private boolean namesAnother(Row row, ListColumn column, String text) {
+    boolean settled = column.role() == Role.KEEP && column.certainty() == ColumnCertainty.CERTAIN;
+    if (text.length() > 60 || column.heading().isEmpty() || settled || tellsPoints(column)) {
+      return false;
+    }
+    List<String> own =
+        table.columns().stream()
+            .filter(one -> one.index() != column.index())
+            .map(one -> CellText.clean(row.cell(one.index()).text()))
+            .toList();
+    return Arrays.stream(text.split("[\\s,;()+]+", -1))
+        .filter(POINT_IN_REMARK.asMatchPredicate())
+        .anyMatch(point -> !own.contains(point));
   }
 
   /** "Not used", "deleted", in a remark: the row may be no wire. */

@@ -25,6 +25,8 @@ final class RowFrames {
           "(?iu)(sheet|page|seite|blatt|folio|feuille|hoja|p[aá]gina|foglio|blad|folha)\\s*\\d+"
               + "(\\s*(of|/|von|sur|de|di|van)\\s*\\d+)?|.*cont(inue|'?)d.*");
 
+  private static final Pattern EXPLAINED = Pattern.compile("[\\p{L}\\d/]{1,6}\\s*=\\s*\\S.*");
+
   private final ListTable table;
   private final Words words;
   private final TableCells cells;
@@ -133,7 +135,7 @@ final class RowFrames {
     if (same >= 2 && same == filled && same * 4 >= headings * 2) {
       return Frame.HEADING;
     }
-    if (PageFurniture.isPage(row, words) || fills.isLegend(row)) {
+    if (PageFurniture.isPage(row, words) || fills.isLegend(row) || explainsLetters(row)) {
       return Frame.NOTE;
     }
     if (struck * 2 > filled || endsAreStruck(row)) {
@@ -171,6 +173,21 @@ final class RowFrames {
             row ->
                 findings.warning(table.place(row), new RowOddity.RemarkMayChange(firstText(row))));
     fills.report(findings);
+  }
+
+  /** {@code A = 2.5 mm²} in every cell of a row. */
+  private boolean explainsLetters(Row row) {
+    int filled = 0;
+    for (ListColumn column : table.columns()) {
+      String text = CellText.clean(row.cell(column.index()).text());
+      if (!text.isEmpty()) {
+        filled++;
+        if (!EXPLAINED.matcher(text).matches()) {
+          return false;
+        }
+      }
+    }
+    return filled > 1;
   }
 
   /** A row that begins with "Total". */
@@ -251,9 +268,10 @@ final class RowFrames {
         return Frame.NOTE;
       }
     }
-    if (filled == 1 && saysOfRows(CellText.clean(only))) {
+    if (filled == 1 && (saysOfRows(CellText.clean(only)) || isSentence(row, only))) {
       speaking.add(row.number());
       sectionEnds = Optional.empty();
+      cells.forget();
       return Frame.NOTE;
     }
     if (isTitle(row, filled) || headsBlock(row, filled)) {
@@ -280,6 +298,18 @@ final class RowFrames {
             && only.length() > 24
             && only.indexOf(' ') > 0;
     return remark ? Frame.NOTE : Frame.CONTENT;
+  }
+
+  /** "Cable W5 to P9" where each end has its column: no item, and the one above no longer holds. */
+  private boolean isSentence(Row row, String only) {
+    boolean ends = cells.column(Role.FROM).isPresent() && cells.column(Role.FROM_PIN).isPresent();
+    boolean first = !row.cell(table.firstColumn()).isBlank();
+    return table.layout() == Layout.FROM_TO
+        && ends
+        && first
+        && only.strip().indexOf(' ') > 0
+        && (words.mentions("cable", only) || words.mentions("by way of", only))
+        && (words.mentions("to", only) || words.mentions("from", only));
   }
 
   /** "Deleted wires:", "J2 not fitted": what it says of the rows around it nobody reads. */

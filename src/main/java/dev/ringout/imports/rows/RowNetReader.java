@@ -22,6 +22,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Rows that are one net each, through a pin of every item whose column holds one. */
@@ -33,6 +34,15 @@ final class RowNetReader extends TableReader {
   private static final Pattern SEVERAL =
       Pattern.compile(
           "(?u).*\\s(and|und|et|y|e|en|or|oder|ou|of|bis|to|a|\u00e0|&)\\s.*|[a-z]*\\d{1,3}\\s?-\\s?[a-z]*\\d{1,3}|[A-Z0-9+]{1,4}(\\s*[,;]\\s*[A-Z0-9+]{1,4})+");
+
+  private static final Pattern PIN_RANGE =
+      Pattern.compile("([A-Za-z]*)(\\d{1,3})\\s?-\\s?([A-Za-z]*)(\\d{1,3})");
+
+  /** {@code VCC+BLK}. */
+  private static final Pattern SUM = Pattern.compile("[A-Za-z]\\w*\\+[A-Za-z]\\w*");
+
+  /** {@code GND/CS}: one pin of two names, or two. */
+  private static final Pattern TWO_NAMES = Pattern.compile("[\\w+-]{1,8}\\s?/\\s?[\\w+-]{1,8}");
 
   private final ImportOptions options;
   private final Map<Integer, Boolean> full = new HashMap<>();
@@ -186,6 +196,7 @@ final class RowNetReader extends TableReader {
       boolean full =
           !one.pin().isEmpty()
               && text.indexOf('/') < 0
+              && (areMostlyFull(column) || !isRangeOfPins(text))
               && (parted || Ends.isDesignator(one.item()) || text.contains(" - "));
       if (full) {
         points.add(new End(one.item(), one.pin(), table.place(row, column), false));
@@ -195,8 +206,11 @@ final class RowNetReader extends TableReader {
       return points;
     }
     // Among full points a text that is none is no pin of an item that the heading names.
-    boolean noPin = areMostlyFull(column) && text.length() > 1;
-    boolean notParted = SEVERAL.matcher(text).matches() && PinList.listed(text).size() == 1;
+    boolean own = text.equalsIgnoreCase(column.heading());
+    boolean noPin = own || (areMostlyFull(column) && text.length() > 1);
+    boolean several =
+        SEVERAL.matcher(text).matches() || isRangeOfPins(text) || SUM.matcher(text).matches();
+    boolean notParted = several && PinList.listed(text).size() == 1;
     if (noPin || notParted) {
       findings.add(
           Severity.ERROR,
@@ -210,6 +224,9 @@ final class RowNetReader extends TableReader {
       findings.warning(table.place(row, column), new RowOddity.ItemUnclear(text, column.heading()));
       return List.of();
     }
+    if (TWO_NAMES.matcher(text).matches() && !areParted(column)) {
+      findings.warning(table.place(row, column), new RowOddity.TakenAsOnePin(text));
+    }
     for (String pin : PinList.listed(text)) {
       PinName name = PinName.of(pin);
       if (!name.names().isEmpty() && name.names().stream().allMatch(this::isNothing)) {
@@ -222,6 +239,23 @@ final class RowNetReader extends TableReader {
       points.add(new End(column.item(), name.pin(), table.place(row, column), false));
     }
     return points;
+  }
+
+  /** {@code GPIO4-7}, {@code A4-A5} in a column of plain pins: from one to another. */
+  private static boolean isRangeOfPins(String text) {
+    Matcher range = PIN_RANGE.matcher(text);
+    return range.matches()
+        && (range.group(3).isEmpty() || range.group(3).equals(range.group(1)))
+        && Integer.parseInt(range.group(2)) < Integer.parseInt(range.group(4));
+  }
+
+  /** Whether names with a stroke between are usual in a column. */
+  private boolean areParted(ListColumn column) {
+    return table.body().stream()
+            .map(row -> CellText.clean(row.cell(column.index()).text()))
+            .filter(TWO_NAMES.asMatchPredicate())
+            .count()
+        > 2;
   }
 
   private boolean areMostlyFull(ListColumn column) {

@@ -85,7 +85,8 @@ public abstract class TableReader {
   private static boolean hasPins(ListTable table, String called) {
     for (ListColumn column : table.columns()) {
       Role role = column.role();
-      boolean pins = role.isPinOfEnd() || role == Role.PIN || role == Role.BOTH_PINS;
+      boolean pins =
+          role.isPinOfEnd() || role == Role.PIN || role == Role.BOTH_PINS || role == Role.POINTS;
       for (Row row : pins ? table.body() : List.<Row>of()) {
         if (row.cell(column.index()).text().strip().equals(called)) {
           return true;

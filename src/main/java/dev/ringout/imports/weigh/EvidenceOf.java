@@ -341,7 +341,16 @@ final class EvidenceOf {
       add(Kind.ITEMS_IN_HEADINGS, Math.min(named, 3) * 20, new Share(named, named + unknown));
     }
     if (unknown > 0) {
-      add(Kind.HEADINGS_UNKNOWN, -30 * Math.min(unknown, 2), new Share(unknown, named + unknown));
+      Share pins = texts.calledAsPins(table);
+      boolean called =
+          unknown * 2 > named && pins.percent() >= 80 && !has(Role.SIGNAL) && !has(Role.NET);
+      if (called) {
+        add(Kind.PINS_UNDER_NAMES, 15, pins);
+      }
+      add(
+          Kind.HEADINGS_UNKNOWN,
+          (called ? -15 : -30) * Math.min(unknown, 2),
+          new Share(unknown, named + unknown));
     }
     acrossRows();
     namesDiffer();
@@ -473,8 +482,14 @@ final class EvidenceOf {
         .filter(column -> column.role() == Role.WIRE && words.mentions("item", column.heading()))
         .filter(column -> !texts.isNumeric(column))
         .forEach(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
-    // From, To and a third end: corrected, an issue, a screen; nobody knows that it is a chain.
+    // From, To and a third end: corrected, an issue, a screen; nobody knows that it is a chain,
+    // unless the headings count it through.
+    boolean chained = headsChain();
+    if (chained && fine) {
+      add(Kind.CHAIN_HEADED, 25);
+    }
     table.columns().stream()
+        .filter(column -> !chained)
         .filter(column -> column.role() == Role.POINTS || column.role() == Role.ITEM)
         .filter(column -> !column.isSaid())
         .filter(
@@ -483,9 +498,30 @@ final class EvidenceOf {
         .findFirst()
         .ifPresent(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
     Share whole = wholeChains();
-    if (whole.percent() < 85) {
+    if (whole.percent() < 85 && !chained) {
       add(Kind.POINTS_LEFT_OUT, -40, new Share(whole.of() - whole.count(), whole.of()));
     }
+  }
+
+  /**
+   * {@code From | to | to | to}, {@code 1 | 2 | 3}, {@code Via 1 | Via 2}: most headings of the
+   * points are alike but for a number.
+   */
+  private boolean headsChain() {
+    int points = 0;
+    int places = 0;
+    for (ListColumn column : table.columns()) {
+      boolean pin = column.role() == Role.POINTS;
+      String place = column.key().replaceAll("[\\d\\s.]+", "");
+      boolean named =
+          place.isEmpty()
+              || words.is("to", place)
+              || words.is("joins", place)
+              || words.mentions("by way of", column.heading());
+      points += pin ? 1 : 0;
+      places += pin && named && !column.heading().isEmpty() ? 1 : 0;
+    }
+    return places >= 2 && places * 2 >= points;
   }
 
   /**
@@ -662,9 +698,10 @@ final class EvidenceOf {
       }
       rows += own.size() > 1 ? 1 : 0;
       oneItem += items.size() > new HashSet<>(items).size() ? 1 : 0;
-      boolean word = own.stream().anyMatch(text -> !CellText.isDigits(text) && text.length() > 1);
-      boolean same = own.size() > new HashSet<>(own).size() || hasOneInAnother(own);
-      sameText += same && word ? 1 : 0;
+      List<String> called =
+          own.stream().filter(text -> !CellText.isDigits(text) && text.length() > 1).toList();
+      boolean same = called.size() > new HashSet<>(called).size() || hasOneInAnother(called);
+      sameText += same ? 1 : 0;
     }
     if (oneItem * 4 > rows) {
       add(Kind.ONE_ITEM_ACROSS, -60, new Share(oneItem, rows));

@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /** What speaks against a way to read a table by the columns that it leaves over. */
@@ -28,6 +29,9 @@ final class LeftOver {
       List.of(
           "reading", "note", "type", "contact", "wire", "color", "signal", "gauge", "length",
           "label");
+
+  private static final Pattern PIN_TO_PIN =
+      Pattern.compile("[\\w+-]{1,6}\\s*(?:-?>|\u2192)\\s*[\\w+-]{1,6}");
 
   private static final List<String> SIDES = List.of("from", "to", "far");
 
@@ -141,12 +145,19 @@ final class LeftOver {
       String heading = column.heading();
       boolean old = words.mentions("old", heading);
       boolean strip = !item.isEmpty() && standsBetweenEnds(column);
-      if (!old && (matters(column) || isPartOfEnd(column) || strip)) {
+      if (!old && (matters(column) || isPartOfEnd(column) || strip || areArrowed(column))) {
         add(Kind.COLUMN_MATTERS, -60, heading);
       }
     }
     endsUnused();
     severalConductors();
+  }
+
+  /** {@code 5>T2} in columns of notes: each such cell joins two pins. */
+  private boolean areArrowed(ListColumn column) {
+    List<String> filled = texts.filled(column);
+    long arrowed = filled.stream().filter(text -> PIN_TO_PIN.matcher(text).matches()).count();
+    return arrowed > 0 && arrowed * 2 >= filled.size();
   }
 
   /** A row that stands for a cable of several conductors tells no single wires. */
@@ -208,6 +219,7 @@ final class LeftOver {
         || column.isBridge()
         || words.is("between", heading)
         || words.mentions("level", heading)
+        || (words.mentions("joint", heading) && !isOtherwise(heading))
         || (words.mentions("fitted", heading) && texts.varies(column))
         || (Ends.isDesignator(heading) && table.layout() != Layout.ROW_NETS);
   }
@@ -217,8 +229,10 @@ final class LeftOver {
     String heading = column.heading();
     boolean other = isOtherwise(heading);
     boolean named = words.mentions("item", heading) || namesAnEnd(heading);
-    // Beside the points of a net a number is how many there are.
-    boolean count = table.layout() == Layout.NET_LIST && texts.isNumeric(column);
+    // Beside the points of a net a number is how many there are, beside a chain which it is.
+    boolean count =
+        (table.layout() == Layout.NET_LIST && texts.isNumeric(column))
+            || (table.layout() == Layout.PATHS && texts.isNumbered(column));
     return !other
         && !count
         && (words.mentions("pin", heading) || (named && !texts.isNumbered(column)));

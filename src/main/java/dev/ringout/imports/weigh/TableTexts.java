@@ -4,17 +4,25 @@ import dev.ringout.cells.CellText;
 import dev.ringout.imports.find.Region;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.ListTable;
+import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
+import dev.ringout.imports.weigh.Outcome.Share;
 import dev.ringout.sheet.Row;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The texts of a table's columns, cleaned once for all ways to read it. */
 final class TableTexts {
   private static final int ROWS_LOOKED_AT = 200;
+
+  private static final Pattern PIN_NAMES =
+      Pattern.compile(
+          "[\\p{L}\\d+~*#-][\\w+./~#*-]{0,9}(\\s*[,;&+]\\s*[\\w+./~#*-]{1,10})*|\\d[.,]\\dV");
 
   private final List<Row> rows;
   private final Map<Integer, List<String>> filled = new HashMap<>();
@@ -91,6 +99,19 @@ final class TableTexts {
       points += Ends.looksLikePoint(text) ? 1 : 0;
     }
     return points >= 2 && points * 10 >= some * 8;
+  }
+
+  /** How many cells of the points are called as pins are: one short word, or several. */
+  Share calledAsPins(ListTable table) {
+    int some = 0;
+    int called = 0;
+    for (ListColumn column : table.columns()) {
+      for (String text : column.role() == Role.POINTS ? filled(column) : List.<String>of()) {
+        some++;
+        called += PIN_NAMES.matcher(text).matches() ? 1 : 0;
+      }
+    }
+    return new Share(called, some);
   }
 
   /** Whether the texts name devices: designators, or names of which most come again. */

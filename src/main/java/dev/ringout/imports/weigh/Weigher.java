@@ -241,7 +241,7 @@ public final class Weigher {
     if (!best.makesWires()) {
       return tried.stream().noneMatch(Tried::looksLikeWires);
     }
-    if (best.score() < ENOUGH || best.has(Kind.COLUMN_MATTERS)) {
+    if (best.score() < ENOUGH || best.has(Kind.COLUMN_MATTERS) || best.has(Kind.PINS_UNDER_NAMES)) {
       return false;
     }
     return tried.stream()
