@@ -211,6 +211,11 @@ final class RowOddityJson implements RowOddity.Cases<Reason> {
   }
 
   @Override
+  public Reason bridgedByMarks(RowOddity.BridgedByMarks odd) {
+    return Reason.of("bridged-by-marks").with("terminals", odd.terminals());
+  }
+
+  @Override
   public Reason severalWires(RowOddity.SeveralWires odd) {
     return Reason.of("several-wires").with("count", odd.count());
   }

@@ -48,6 +48,10 @@ public final class HypothesisWords {
           found.of() == 0
               ? "a heading names the item"
               : share + "columns of pins have the item or the word pin in their heading";
+      case BRIDGES_BY_MARKS ->
+          "the marks under "
+              + found.what()
+              + " are taken to join terminals that follow one another";
       case CHAIN_HEADED -> "the headings count the points of a chain";
       case PINS_UNDER_NAMES ->
           share + "cells under headings that may be devices are called as pins are";

@@ -267,6 +267,11 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
   }
 
   @Override
+  public OddityWords bridgedByMarks(RowOddity.BridgedByMarks odd) {
+    return OddityWords.of("the marks of bridges are taken to join " + odd.terminals() + "");
+  }
+
+  @Override
   public OddityWords severalWires(RowOddity.SeveralWires odd) {
     return OddityWords.of("the row counts " + odd.count() + " and is read as one wire");
   }

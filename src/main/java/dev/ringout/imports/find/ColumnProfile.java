@@ -40,6 +40,7 @@ record ColumnProfile(
     int arrows,
     int dittos,
     int pinNames,
+    int bridgeMarks,
     boolean running) {
   private static final int ROWS_LOOKED_AT = 400;
   private static final int LONGEST_PIN = 24;
@@ -81,13 +82,15 @@ record ColumnProfile(
   }
 
   private static ColumnProfile of(List<Row> rows, int column, Words words) {
-    int[] count = new int[18];
+    int[] count = new int[19];
     boolean running = rows.size() > 2;
     Set<String> distinct = new HashSet<>();
     Ends ends = new Ends(words);
     for (Row row : rows) {
       Cell cell = row.cell(column);
       String text = CellText.clean(cell.text());
+      // A stroke is a mark for "as above" elsewhere.
+      count[18] += Ends.isMarkOfBridge(text) ? 1 : 0;
       if (text.isEmpty() || words.isDitto(text)) {
         count[16] += text.isEmpty() ? 0 : 1;
         continue;
@@ -133,6 +136,7 @@ record ColumnProfile(
         count[15],
         count[16],
         count[17],
+        count[18],
         running);
   }
 
@@ -189,6 +193,11 @@ record ColumnProfile(
   /** Whether hardly any text comes twice. */
   boolean isDistinct() {
     return distinct * 10 >= filled * 8;
+  }
+
+  /** Whether the cells are marks of bridges, and some come again. */
+  boolean marksBridges() {
+    return bridgeMarks >= 2 && bridgeMarks * 10 >= (filled + dittos) * 9 && distinct < bridgeMarks;
   }
 
   boolean areArrows() {

@@ -320,6 +320,8 @@ final class Columns {
 
   /** A terminal with what comes from the left and what goes to the right. */
   private boolean servesTerminals() {
+    sidesByCells();
+    pinsOfSides();
     boolean sides = (has(Role.FROM) || has(Role.FROM_PIN)) && (has(Role.TO) || has(Role.TO_PIN));
     if (!sides) {
       return false;
@@ -340,11 +342,62 @@ final class Columns {
     return true;
   }
 
-  /** Numbers of terminals under a heading of bridges; marks there tell no terminal. */
+  /**
+   * {@code Inside | Terminal | No | Terminal | Outside}: of three columns, each side's is beside
+   * it.
+   */
+  private void pinsOfSides() {
+    List<ListColumn> pins = columns.stream().filter(one -> one.role() == Role.PIN).toList();
+    if (pins.size() != 3 || has(Role.FROM_PIN) || has(Role.TO_PIN)) {
+      return;
+    }
+    List<ListColumn> beside = pins.stream().filter(this::isBesideEnd).toList();
+    Optional<ListColumn> from = first(Role.FROM);
+    Optional<ListColumn> to = first(Role.TO);
+    if (beside.size() == 2 && from.isPresent() && to.isPresent()) {
+      boolean before = from.get().index() < to.get().index();
+      set(beside.get(before ? 0 : 1), Role.FROM_PIN, ColumnCertainty.LIKELY);
+      set(beside.get(before ? 1 : 0), Role.TO_PIN, ColumnCertainty.LIKELY);
+    }
+  }
+
+  private boolean isBesideEnd(ListColumn column) {
+    return columns.stream()
+        .filter(one -> one.role() == Role.FROM || one.role() == Role.TO)
+        .anyMatch(one -> Math.abs(one.index() - column.index()) == 1);
+  }
+
+  /** On both sides of a column of terminals devices with their pins, which no heading names. */
+  private void sidesByCells() {
+    List<ListColumn> own =
+        columns.stream()
+            .filter(one -> one.role() == Role.PIN && one.known() && one.item().isEmpty())
+            .filter(one -> profile(one).isDistinct())
+            .toList();
+    if (own.size() != 1 || has(Role.FROM) || has(Role.TO) || has(Role.FAR)) {
+      return;
+    }
+    int at = own.get(0).index();
+    List<EndColumns> ends =
+        endColumns(true).stream()
+            .filter(end -> end.item().index() != at)
+            .filter(end -> end.pin().filter(pin -> pin.index() == at).isEmpty())
+            .toList();
+    List<EndColumns> left = ends.stream().filter(end -> end.item().index() < at).toList();
+    List<EndColumns> right = ends.stream().filter(end -> end.item().index() > at).toList();
+    if (left.size() == 1 && right.size() == 1) {
+      become(left.get(0), Role.FROM, Role.FROM_PIN);
+      become(right.get(0), Role.TO, Role.TO_PIN);
+    }
+  }
+
+  /** Numbers of terminals, or marks that some of them share, under a heading of bridges. */
   private void bridges() {
     columns.stream()
         .filter(column -> column.isBridge() && !column.isSaid() && !profile(column).isEmpty())
-        .filter(column -> profile(column).mostly(profile(column).bridges()))
+        .filter(
+            column ->
+                profile(column).mostly(profile(column).bridges()) || profile(column).marksBridges())
         .findFirst()
         .ifPresent(column -> set(column, Role.BRIDGE, ColumnCertainty.LIKELY));
   }
@@ -1034,6 +1087,8 @@ final class Columns {
         candidates.stream()
             .max(
                 Comparator.<ListColumn>comparingInt(
+                        column -> column.role() == Role.PIN && !column.item().isEmpty() ? 1 : 0)
+                    .thenComparingInt(
                         column -> profile(column).distinct() == profile(column).filled() ? 1 : 0)
                     .thenComparingInt(column -> profile(column).filled())
                     .thenComparingInt(ListColumn::index));

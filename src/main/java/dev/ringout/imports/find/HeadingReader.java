@@ -206,16 +206,20 @@ public final class HeadingReader {
   }
 
   /** What of a heading is left without the known words, as written: {@code C6} of "C6 SGNL". */
-  private static String itemIn(String heading, List<String> rest) {
+  private String itemIn(String heading, List<String> rest) {
     if (rest.isEmpty()) {
       return "";
     }
     StringBuilder item = new StringBuilder();
+    String before = "";
     for (String word : heading.strip().split("[\\s_]+", -1)) {
       List<String> tokens = Words.tokens(word);
       if (!tokens.isEmpty() && rest.containsAll(tokens)) {
-        item.append(item.length() > 0 ? " " : "").append(word);
+        // "RACK A": a letter alone is no name.
+        boolean kind = word.length() == 1 && words.isAny("item", before);
+        item.append(item.length() > 0 ? " " : "").append(kind ? before + " " + word : word);
       }
+      before = word;
     }
     return item.toString();
   }

@@ -122,11 +122,33 @@ final class HeadingRows {
       Row row = rows.get(i);
       boolean again = sameCells(row, heading) >= 2;
       boolean candidate = again ? isHeading(row) : mayFollow(i) && isPlainHeading(row);
-      if (candidate && isWideEnough(i) && !isRepeat(row, heading)) {
+      boolean ofOthers = again && isUnderItems(i);
+      if (candidate && isWideEnough(i) && (ofOthers || !isRepeat(row, heading))) {
         return i;
       }
     }
     return rows.size();
+  }
+
+  /** The same headings once more under the names of other items, one over each column of pins. */
+  boolean isUnderItems(int index) {
+    List<Row> rows = grid.rows();
+    if (index == 0
+        || index >= rows.size()
+        || rows.get(index - 1).number() + 1 != rows.get(index).number()) {
+      return false;
+    }
+    Row above = rows.get(index - 1);
+    int named = 0;
+    for (int column = 1; column <= above.cells().size(); column++) {
+      Cell cell = above.cell(column);
+      boolean pins = headings.role(CellText.clean(rows.get(index).cell(column).text())) == Role.PIN;
+      if (!cell.isBlank() && (!pins || cell.kind() != Cell.Stored.TEXT)) {
+        return false;
+      }
+      named += cell.isBlank() ? 0 : 1;
+    }
+    return named >= 2;
   }
 
   private static int sameCells(Row row, Row heading) {
@@ -278,8 +300,25 @@ final class HeadingRows {
       known += headings.isHeading(CellText.clean(cell.text())) ? 1 : 0;
       underWide += grid.isWide(first.number(), column) ? 1 : 0;
     }
-    boolean refines = filled > filled(first) || hasGap(first, second);
+    boolean refines =
+        filled > filled(first) || hasGap(first, second) || nameItemsOver(first, second);
     return (known * 2 >= filled && known >= 2 && refines) || (underWide > 0 && filled <= 4);
+  }
+
+  /** {@code DESK | RACK A} over {@code pin | pin}: names over words for pins and nothing else. */
+  private boolean nameItemsOver(Row first, Row second) {
+    for (int column = 1; column <= second.cells().size(); column++) {
+      String below = CellText.clean(second.cell(column).text());
+      String over = CellText.clean(first.cell(column).text());
+      boolean names =
+          headings.role(below) == Role.PIN
+              && !over.isEmpty()
+              && (headings.role(over) == Role.KEEP || headings.role(over) == Role.ITEM);
+      if (!below.isEmpty() && !names) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether the second row fills cells that the first leaves blank. */

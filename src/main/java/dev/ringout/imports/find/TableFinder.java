@@ -12,7 +12,9 @@ import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -89,9 +91,49 @@ public final class TableFinder {
         bodyStart++;
       }
       int end = forced ? rows.size() : headingRows.nextOther(bodyStart, last);
-      add(last, columns, rows.subList(bodyStart, end));
+      columns = withItemsAbove(rows.get(heading), columns);
+      int bodyEnd = end > bodyStart && headingRows.isUnderItems(end) ? end - 1 : end;
+      add(last, columns, rows.subList(bodyStart, bodyEnd));
       heading = end;
     }
+  }
+
+  /**
+   * Columns of pins under the names of their items, one each, in the row above the headings: {@code
+   * DESK C1 | | WINCH W1} over {@code Pin | Colour | Pin}.
+   */
+  private List<ListColumn> withItemsAbove(Row heading, List<ListColumn> columns) {
+    List<Row> rows = grid.rows();
+    int at = rows.indexOf(heading);
+    List<ListColumn> pins =
+        columns.stream()
+            .filter(column -> column.role() == Role.PIN && column.known() && !column.isSaid())
+            .filter(column -> column.item().isEmpty())
+            .toList();
+    if (pins.size() < 2 || at == 0 || rows.get(at - 1).number() + 1 != heading.number()) {
+      return columns;
+    }
+    Row above = rows.get(at - 1);
+    Map<Integer, String> items = new HashMap<>();
+    for (ListColumn pin : pins) {
+      String text = oneLine(above.cell(pin.index()));
+      String named = Titles.item(above.cell(pin.index()).text(), words);
+      String item = named.isEmpty() ? Titles.name(text, words) : named;
+      if (item.isEmpty() || items.containsValue(item)) {
+        return columns;
+      }
+      items.put(pin.index(), item);
+    }
+    boolean others = HeadingRows.filled(above) > pins.size();
+    return others
+        ? columns
+        : columns.stream()
+            .map(
+                column ->
+                    items.containsKey(column.index())
+                        ? column.of(items.getOrDefault(column.index(), ""))
+                        : column)
+            .toList();
   }
 
   /** The row of headings that the user names; past the end where there are none. */

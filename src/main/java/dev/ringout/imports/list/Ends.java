@@ -45,6 +45,8 @@ public final class Ends {
   private static final Pattern BETWEEN_POINTS = Pattern.compile("[\\s,;|&]+");
   private static final Pattern ITEMS =
       Pattern.compile("([A-Z]{1,4})(\\d{1,3})\\.\\.(\\d{1,3})[-:]([A-Za-z0-9+]{1,8})");
+  private static final Pattern MARK_OF_BRIDGE =
+      Pattern.compile("\\p{L}{1,2}|[|\u2502\u2503\u25cf\u2022\u25cb\u25a0\u25aa*+]{1,2}");
   private static final Pattern BARE_PIN = Pattern.compile("[A-Za-z]?\\d{1,3}[A-Za-z]?|[A-Za-z]");
 
   private final Words words;
@@ -56,6 +58,11 @@ public final class Ends {
    * @param pin empty where the text names an item alone
    */
   public record Text(String item, String pin) {}
+
+  /** A letter or a drawn mark that the terminals of one bridge have: {@code a}, {@code |}. */
+  public static boolean isMarkOfBridge(String text) {
+    return MARK_OF_BRIDGE.matcher(text).matches();
+  }
 
   /** Ends of a list that uses these words. */
   public Ends(Words words) {

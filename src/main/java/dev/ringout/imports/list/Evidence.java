@@ -25,6 +25,8 @@ public record Evidence(Kind kind, int points, int count, int of, String what) {
     NO_END_NAMED,
     /** Beside each of two columns of devices a heading names its pins. */
     PINS_BESIDE_ITEMS,
+    /** Marks under a heading of bridges are taken to join terminals that follow one another. */
+    BRIDGES_BY_MARKS,
     /** Headings count the points of a chain: {@code Via 1}, {@code Via 2}. */
     CHAIN_HEADED,
     /** Headings name items, or an item and its pins. */

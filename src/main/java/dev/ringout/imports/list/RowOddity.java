@@ -556,6 +556,19 @@ public sealed interface RowOddity extends Oddity {
     }
   }
 
+  /** Terminals that follow one another with the same mark in the column of bridges. */
+  record BridgedByMarks(String terminals) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.IN_DOUBT;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.bridgedByMarks(this);
+    }
+  }
+
   /** A row that counts several wires. */
   record SeveralWires(String count) implements RowOddity {
     @Override
@@ -702,6 +715,9 @@ public sealed interface RowOddity extends Oddity {
     T rowsLeftOut(RowsLeftOut odd);
 
     T remarkMayChange(RemarkMayChange odd);
+
+    /** Terminals that follow one another with the same mark in the column of bridges. */
+    T bridgedByMarks(BridgedByMarks odd);
 
     /** A point of which no net is told. */
     T pointWithoutNet(PointWithoutNet odd);

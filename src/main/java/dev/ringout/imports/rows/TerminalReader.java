@@ -35,12 +35,22 @@ final class TerminalReader extends FromToReader {
   /** What bridges have joined. */
   private final Set<String> chains = new HashSet<>();
 
+  /** Whether the column of bridges holds marks that terminals share, and no terminals. */
+  private final boolean bridgesByMarks;
+
+  /** The terminals that follow one another with the same mark, of each bridge. */
+  private final List<List<End>> runs = new ArrayList<>();
+
+  private String markOfRun = "";
+  private final Set<String> ended = new HashSet<>();
+
   /** The terminal of the row above, on which a row without one goes on. */
   private Optional<End> above = Optional.empty();
 
   TerminalReader(
       ListTable table, Words words, Ends ends, ListFindings findings, Understanding into) {
     super(table, words, ends, findings, into);
+    this.bridgesByMarks = cells.column(Role.BRIDGE).filter(this::holdsMarks).isPresent();
   }
 
   @Override
@@ -65,7 +75,7 @@ final class TerminalReader extends FromToReader {
     End terminal = pin.isEmpty() ? above(row) : terminal(row, item, pin);
     above = Optional.of(terminal);
     into.ownPin(terminal.item(), terminal.pin(), List.of());
-    List<End> bridged = bridged(row, terminal);
+    List<End> bridged = bridgesByMarks ? marked(row, terminal) : bridged(row, terminal);
     boolean chained = CHAIN.matcher(cells.text(row, Role.BRIDGE)).matches();
     if (left.isNothing() && right.isNothing() && bridged.isEmpty() && !chained) {
       tally.count(RowKind.SPARE);
@@ -151,6 +161,56 @@ final class TerminalReader extends FromToReader {
     return bridged;
   }
 
+  /** The terminal above where both bear the same mark; a mark that comes back is in doubt. */
+  private List<End> marked(Row row, End terminal) {
+    String mark = cells.column(Role.BRIDGE).map(one -> mark(row, one)).orElse("");
+    if (!mark.isEmpty() && mark.equals(markOfRun) && isBeside(terminal)) {
+      List<End> run = runs.get(runs.size() - 1);
+      run.add(terminal);
+      return List.of(run.get(run.size() - 2));
+    }
+    if (!markOfRun.isEmpty()) {
+      ended.add(markOfRun);
+    }
+    if (ended.contains(mark) && ended.size() > 1) {
+      error(row, Role.BRIDGE, new RowOddity.EndInDoubt(mark));
+    }
+    markOfRun = mark;
+    if (!mark.isEmpty()) {
+      runs.add(new ArrayList<>(List.of(terminal)));
+    }
+    return List.of();
+  }
+
+  /** Marks, or a heading that comes again on the next page. */
+  private boolean holdsMarks(ListColumn column) {
+    return table.body().stream()
+        .map(row -> mark(row, column))
+        .filter(text -> !text.isEmpty() && !text.equals(column.heading().strip()))
+        .allMatch(Ends::isMarkOfBridge);
+  }
+
+  private boolean isBeside(End terminal) {
+    List<End> run = runs.get(runs.size() - 1);
+    return run.get(run.size() - 1).item().equals(terminal.item());
+  }
+
+  private static String mark(Row row, ListColumn column) {
+    return row.cell(column.index()).text().strip();
+  }
+
+  @Override
+  void finish() {
+    for (List<End> joined : runs) {
+      if (joined.size() > 1) {
+        findings.warning(
+            joined.get(0).place(),
+            new RowOddity.BridgedByMarks(
+                String.join(", ", joined.stream().map(End::toString).toList())));
+      }
+    }
+  }
+
   /** A further core on the terminal above: one side has an end with its pin. */
   private static boolean goesOn(Side left, Side right) {
     Side there = left.isNothing() ? right : left;
@@ -174,7 +234,8 @@ final class TerminalReader extends FromToReader {
 
   private End terminal(Row row, String item, String pin) {
     Ends.Text whole = ends.parse(pin, grammar(Role.PIN));
-    boolean full = !whole.pin().isEmpty() && Ends.looksLikePoint(pin);
+    boolean aspects = pin.matches("[=+-].+:.+");
+    boolean full = !whole.pin().isEmpty() && (aspects || Ends.looksLikePoint(pin));
     return full
         ? new End(whole.item(), whole.pin(), cells.place(row, Role.PIN), true)
         : new End(item, ends.shell(pin), cells.place(row, Role.PIN), true);

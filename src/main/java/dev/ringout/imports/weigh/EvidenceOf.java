@@ -177,6 +177,10 @@ final class EvidenceOf {
       add(Kind.TERMINAL_BETWEEN, named(Role.PIN) ? 10 : -10);
       itemUnnamed(-80);
       left.terminalBetween();
+      table.columns().stream()
+          .filter(column -> column.role() == Role.BRIDGE && !column.isSaid())
+          .filter(column -> !texts.hasDigits(column) && !texts.lettersRuns(column))
+          .forEach(column -> add(Kind.BRIDGES_BY_MARKS, 0, column.heading()));
       pinsOnce();
     }
     boolean pins = has(Role.FROM_PIN) && has(Role.TO_PIN);

@@ -116,7 +116,9 @@ final class LeftOver {
         has(Role.ITEM)
             || own.filter(one -> one.item().isEmpty() || isDesignated(one.item())).isPresent();
     if (!between || !plain) {
-      add(Kind.COLUMN_MATTERS, -100, own.map(ListColumn::heading).orElse(""));
+      // A list may lead with the terminal, and tell behind it what comes and what goes.
+      boolean leads = at < from && at < to && plain;
+      add(Kind.COLUMN_MATTERS, leads ? -30 : -100, own.map(ListColumn::heading).orElse(""));
     }
   }
 
@@ -232,7 +234,8 @@ final class LeftOver {
     // Beside the points of a net a number is how many there are, beside a chain which it is.
     boolean count =
         (table.layout() == Layout.NET_LIST && texts.isNumeric(column))
-            || (table.layout() == Layout.PATHS && texts.isNumbered(column));
+            || ((table.layout() == Layout.PATHS || table.layout() == Layout.TERMINALS)
+                && texts.isNumbered(column));
     return !other
         && !count
         && (words.mentions("pin", heading) || (named && !texts.isNumbered(column)));

@@ -9,6 +9,7 @@ import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
 import dev.ringout.imports.weigh.Outcome.Share;
 import dev.ringout.sheet.Row;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -68,6 +69,36 @@ final class TableTexts {
   /** A whole number as it was typed: spreadsheets make {@code 7.0} of it. */
   private static String whole(String text) {
     return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+  }
+
+  /**
+   * Whether several letters stand each on neighbouring rows, two at least, and none comes back:
+   * {@code a a a b b}.
+   */
+  boolean lettersRuns(ListColumn column) {
+    List<String> runs = new ArrayList<>();
+    int length = 0;
+    boolean several = true;
+    String before = "";
+    for (Row row : rows) {
+      String text = of(row, column);
+      if (!text.equals(before)) {
+        several &= before.isEmpty() || length > 1;
+        length = 0;
+        if (!text.isEmpty()) {
+          runs.add(text);
+        }
+      }
+      before = text;
+      length++;
+    }
+    several &= before.isEmpty() || length > 1;
+    boolean letters = runs.stream().allMatch(text -> text.chars().allMatch(Character::isLetter));
+    return several && letters && runs.size() > 1 && new HashSet<>(runs).size() == runs.size();
+  }
+
+  boolean hasDigits(ListColumn column) {
+    return filled(column).stream().anyMatch(CellText::hasDigit);
   }
 
   /** Whether the cells are the numbers of the rows, or mostly prose. */

@@ -97,7 +97,7 @@ public final class Weigher {
   }
 
   private static boolean leavesOpen(Evidence found) {
-    return found.kind() == Kind.COLUMN_MATTERS;
+    return found.kind() == Kind.COLUMN_MATTERS || found.kind() == Kind.BRIDGES_BY_MARKS;
   }
 
   private static Weighed asAlike(Weighed table, Hypothesis way) {
@@ -241,7 +241,10 @@ public final class Weigher {
     if (!best.makesWires()) {
       return tried.stream().noneMatch(Tried::looksLikeWires);
     }
-    if (best.score() < ENOUGH || best.has(Kind.COLUMN_MATTERS) || best.has(Kind.PINS_UNDER_NAMES)) {
+    if (best.score() < ENOUGH
+        || best.has(Kind.COLUMN_MATTERS)
+        || best.has(Kind.PINS_UNDER_NAMES)
+        || best.has(Kind.BRIDGES_BY_MARKS)) {
       return false;
     }
     return tried.stream()
