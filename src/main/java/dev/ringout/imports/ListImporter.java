@@ -295,8 +295,9 @@ public final class ListImporter {
           new SheetOddity.RowsAboveRead(above));
     }
     Tally tally = TableReader.of(table, words, ends, options, findings, list).read();
-    if (notesAbove > 0) {
-      tally.count(RowKind.NOTE, notesAbove);
+    int notes = notesAbove + (lastRowAbove > 0 ? namesAbove(table, lastRowAbove) : 0);
+    if (notes > 0) {
+      tally.count(RowKind.NOTE, notes);
     }
     tally.count(RowKind.HEADING, headingRows(table));
     tally.count(RowKind.BLANK, Math.max(0, lastRowOf(table) - lastRowAbove - tally.total()));
@@ -317,6 +318,14 @@ public final class ListImporter {
   private boolean speaksOfBridges(ListTable table) {
     return words.isAny("bridges", table.grid().name())
         || table.columns().stream().anyMatch(column -> words.is("bridges", column.heading()));
+  }
+
+  /** Rows between a table and the one above it that are of neither: the names of its items. */
+  private static int namesAbove(ListTable table, int lastRowAbove) {
+    return (int)
+        table.grid().rows().stream()
+            .filter(row -> row.number() > lastRowAbove && row.number() < table.headingRow())
+            .count();
   }
 
   private static boolean isAbove(Row row, ListTable table) {

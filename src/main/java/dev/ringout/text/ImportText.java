@@ -65,6 +65,9 @@ public final class ImportText {
     open.forEach(this::ways);
     if (!open.isEmpty()) {
       page.blank().paragraph("", HypothesisWords.NONE_OF_THESE);
+      for (HypothesisWords.Hint hint : HypothesisWords.HINTS) {
+        page.paragraph(Text.of("  %-25s", hint.where()), hint.options());
+      }
     }
     int shown = 0;
     for (SheetReport sheet : result.sheets()) {

@@ -8,16 +8,41 @@ import java.util.List;
 
 /** A way to read a table, in words: its first wires as sentences, and what speaks for it. */
 public final class HypothesisWords {
-  /** What to say where none of the ways shown is right. */
+  /** Over what can be said where none of the ways shown is right. */
   public static final String NONE_OF_THESE =
-      "None of these? Say what the columns are, each by its letter: --column B=From --column"
-          + " \"C=From Pin\" --column D=To --column \"E=To Pin\"; for a connector's pins and where they go"
-          + " --column A=Pin --column \"B=Far End\" (--item J1 where the list does not name it); for one"
-          + " row through pins of several items --column \"A=Points (J1)\" --column \"D=Points (P2)\","
-          + " or --layout row-nets where the headings name the items; for a row from point to point"
-          + " through several --layout paths; for nets --column A=Net with Item and Pin. --heading-row 5, --rows 5-40, --sheet NAME and"
-          + " --separator say where the table is and how its points are written; --layout none leaves a"
-          + " table out.";
+      "None of these? Say what the columns are, each by its letter, or where the table is:";
+
+  /**
+   * What can be said of a table.
+   *
+   * @param where what the table is like
+   * @param options the options for it
+   */
+  public record Hint(String where, String options) {}
+
+  /** What can be said where none of the ways shown is right. */
+  public static final List<Hint> HINTS =
+      List.of(
+          new Hint(
+              "both ends in a row",
+              "--column B=From --column \"C=From Pin\" --column D=To --column \"E=To Pin\""),
+          new Hint(
+              "a connector's pins",
+              "--column A=Pin --column \"B=Far End\" --column \"C=Far Pin\" --item J1"),
+          new Hint(
+              "a strip's terminals",
+              "--layout terminals --column C=Pin --item X1 --column D=Bridge"),
+          new Hint(
+              "pins of several items",
+              "--column \"A=Points (J1)\" --column \"D=Points (P2)\", or --layout row-nets"),
+          new Hint("one point after another", "--layout paths"),
+          new Hint("nets", "--column A=Net --column B=Item --column C=Pin"),
+          new Hint("pins of one name", "--join-by Signal"),
+          new Hint("marks in a matrix", "--marks X --column \"A=Pin (J1)\" --item P2"),
+          new Hint(
+              "where, and how written",
+              "--heading-row 5, --rows 5-40, --sheet NAME, --separator -"),
+          new Hint("no wires", "--layout none"));
 
   private HypothesisWords() {}
 

@@ -215,7 +215,9 @@ record ColumnProfile(
   }
 
   boolean isMarks() {
-    return filled > 0 && marks * 10 >= filled * 6;
+    // One mark, and below it a sum.
+    boolean summed = marks == 1 && filled == 2 && numbers == 1;
+    return filled > 0 && (marks * 10 >= filled * 6 || summed);
   }
 
   /** Whether the cells are mostly full points or name things: what an end's column holds. */

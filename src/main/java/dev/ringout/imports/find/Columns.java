@@ -1035,7 +1035,22 @@ final class Columns {
     if (!has(Role.ITEM) && !has(Role.PIN)) {
       set(columns.get(0), Role.ITEM, ColumnCertainty.LIKELY);
     }
+    itemsOfCorner();
     return Layout.MARKS;
+  }
+
+  /** {@code P1 \\ J2} in the corner: the pins of P1 down, those of J2 across. */
+  private void itemsOfCorner() {
+    String[] items = columns.get(0).heading().split("\\s*[\\\\|/\u2192\u2198]\\s*", -1);
+    if (items.length != 2 || columns.get(0).isSaid()) {
+      return;
+    }
+    columns.set(0, columns.get(0).as(Role.PIN, ColumnCertainty.LIKELY).of(items[0].strip()));
+    for (int i = 1; i < columns.size(); i++) {
+      if (columns.get(i).role() == Role.POINTS) {
+        columns.set(i, columns.get(i).of(items[1].strip()));
+      }
+    }
   }
 
   /** The column that names the devices: an item, or a text that holds for the rows below it. */

@@ -23,6 +23,7 @@ final class HeadingRows {
   private static final int ROWS_OF_TITLES = 6;
   private static final int ROWS_USUAL = 9;
   private static final int ROWS_COMPARED = 40;
+  private static final int PINS_ACROSS = 4;
 
   private final Grid grid;
   private final Words words;
@@ -41,7 +42,8 @@ final class HeadingRows {
     List<Row> rows = grid.rows();
     int byWords = firstByWords();
     if (byWords == rows.size()) {
-      return contrasting();
+      int contrasting = contrasting();
+      return contrasting == rows.size() ? matrix() : contrasting;
     }
     List<Row> below = rows.subList(byWords + 1, rows.size());
     if (alikeAbove(rows.get(byWords), below).size() < ROWS_ALIKE) {
@@ -329,6 +331,43 @@ final class HeadingRows {
       }
     }
     return false;
+  }
+
+  /** The pins of one item across, and below them marks; past the end where there are none. */
+  private int matrix() {
+    List<Row> rows = grid.rows();
+    for (int i = 0; i + ROWS_NEEDED_TO_CONTRAST < rows.size() && i < ROWS_ABOVE; i++) {
+      Set<String> pins = new HashSet<>();
+      int filled = 0;
+      for (int column = 2; column <= rows.get(i).cells().size(); column++) {
+        String text = CellText.clean(rows.get(i).cell(column).text());
+        filled += text.isEmpty() ? 0 : 1;
+        if (ColumnProfile.PIN.matcher(text).matches()) {
+          pins.add(text);
+        }
+      }
+      // One more heading may stand over sums or remarks.
+      if (pins.size() >= PINS_ACROSS && pins.size() + 1 >= filled && areMarked(i)) {
+        return i;
+      }
+    }
+    return rows.size();
+  }
+
+  private boolean areMarked(int heading) {
+    List<Row> rows = grid.rows();
+    Map<Integer, ColumnProfile> below =
+        ColumnProfile.of(rows.subList(heading + 1, rows.size()), 2, grid.width(), words);
+    int marked = 0;
+    int other = 0;
+    for (int column = 2; column <= rows.get(heading).cells().size(); column++) {
+      ColumnProfile cells = below.get(column);
+      if (cells != null && !rows.get(heading).cell(column).isBlank() && !cells.isEmpty()) {
+        marked += cells.marks() > 0 ? 1 : 0;
+        other += cells.marks() == 0 ? 1 : 0;
+      }
+    }
+    return marked >= PINS_ACROSS - 1 && other * 4 <= marked;
   }
 
   /** Headings that no word gives away stand out by not looking like the cells below them. */

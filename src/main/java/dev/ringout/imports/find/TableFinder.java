@@ -75,7 +75,7 @@ public final class TableFinder {
     above.addAll(rows.subList(0, heading));
     while (heading < rows.size()) {
       int bodyStart = heading + 1;
-      List<ListColumn> columns = columns(rows.get(heading));
+      List<ListColumn> columns = withCorner(heading, columns(rows.get(heading)));
       Row last = rows.get(heading);
       if (bodyStart < rows.size() && headingRows.isSecond(rows.get(heading), rows.get(bodyStart))) {
         List<ListColumn> both = columns(rows.get(heading), rows.get(bodyStart));
@@ -134,6 +134,26 @@ public final class TableFinder {
                         ? column.of(items.getOrDefault(column.index(), ""))
                         : column)
             .toList();
+  }
+
+  /** {@code PL1 | SK1} above a blank corner: the items down and across. */
+  private List<ListColumn> withCorner(int heading, List<ListColumn> columns) {
+    boolean numbered =
+        columns.stream().skip(1).allMatch(column -> CellText.isDigits(column.heading()));
+    List<Row> rows = grid.rows();
+    if (heading == 0 || !numbered || columns.size() < 3 || !columns.get(0).heading().isEmpty()) {
+      return columns;
+    }
+    Row above = rows.get(heading - 1);
+    String down = oneLine(above.cell(1));
+    String across = oneLine(above.cell(2));
+    boolean items = Ends.isDesignator(down) && Ends.isDesignator(across);
+    if (!items || HeadingRows.filled(above) != 2) {
+      return columns;
+    }
+    List<ListColumn> cornered = new ArrayList<>(columns);
+    cornered.set(0, headings.understand(1, down + " \\ " + across));
+    return cornered;
   }
 
   /** The row of headings that the user names; past the end where there are none. */

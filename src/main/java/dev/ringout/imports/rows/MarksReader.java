@@ -38,7 +38,8 @@ final class MarksReader extends TableReader {
 
   @Override
   void readRow(Row row) {
-    Optional<ListColumn> ownPins = cells.column(Role.PIN).filter(ListColumn::namesItem);
+    Optional<ListColumn> ownPins =
+        cells.column(Role.PIN).filter(column -> !column.item().isEmpty());
     String pin = ownPins.isPresent() ? cells.text(row, Role.PIN) : "";
     String device = ownPins.map(ListColumn::item).orElse(cells.text(row, Role.ITEM));
     int wires = 0;
@@ -52,7 +53,7 @@ final class MarksReader extends TableReader {
       marks.merge(mark, 1, Integer::sum);
       End terminal = terminal(row, column);
       users.computeIfAbsent(terminal.toString(), key -> new ArrayList<>()).add(device);
-      if (options.marks().contains(mark) && !device.isEmpty()) {
+      if (isTaken(mark) && !device.isEmpty()) {
         wires++;
         End from = new End(device, pin, cells.place(row, Role.ITEM), false);
         add(row, "", from, terminal, List.of());
@@ -67,8 +68,16 @@ final class MarksReader extends TableReader {
     }
   }
 
+  /** Whether the user takes a mark as a wire, whatever its case. */
+  private boolean isTaken(String mark) {
+    return options.marks().stream().anyMatch(mark::equalsIgnoreCase);
+  }
+
   private End terminal(Row row, ListColumn column) {
     String heading = column.heading().replaceAll("/ ", "/");
+    if (!column.item().isEmpty() && !column.item().equals(heading)) {
+      return new End(column.item(), heading, table.place(row, column), false);
+    }
     Ends.Text text = ends.parse(heading);
     boolean full = !text.pin().isEmpty() && heading.indexOf('/') < 0;
     return full
@@ -84,13 +93,15 @@ final class MarksReader extends TableReader {
   void finish() {
     List<RowOddity.Mark> found =
         marks.entrySet().stream()
+            .filter(entry -> !isTaken(entry.getKey()))
             .map(entry -> new RowOddity.Mark(entry.getKey(), entry.getValue()))
             .toList();
     int shared = (int) users.values().stream().filter(devices -> devices.size() > 1).count();
-    if (options.marks().isEmpty()) {
+    if (!found.isEmpty()) {
       findings.warning(
           table.grid().place(table.headingRow(), 0), new RowOddity.MarksNotTaken(found, shared));
-    } else if (shared > 0) {
+    }
+    if (!options.marks().isEmpty() && shared > 0) {
       findings.warning(
           table.grid().place(table.headingRow(), 0), new RowOddity.MarksShareTerminals(shared));
     }

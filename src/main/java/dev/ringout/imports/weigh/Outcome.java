@@ -21,7 +21,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
@@ -43,7 +43,7 @@ final class Outcome {
 
   private final Understanding understood = new Understanding();
   private final Tally tally;
-  private final Set<String> marks = new TreeSet<>();
+  private final Map<String, Integer> marks = new TreeMap<>();
   private final Words words;
   private final List<Draft> wires = new ArrayList<>();
 
@@ -79,8 +79,8 @@ final class Outcome {
     for (Row row : table.body()) {
       for (ListColumn column : table.columns()) {
         String mark = CellText.clean(row.cell(column.index()).text());
-        if (column.role() == Role.POINTS && !mark.isEmpty()) {
-          marks.add(mark);
+        if (column.role() == Role.POINTS && !mark.isEmpty() && !CellText.isDigits(mark)) {
+          marks.merge(mark, 1, Integer::sum);
         }
       }
     }
@@ -103,9 +103,13 @@ final class Outcome {
     }
   }
 
-  /** The marks of a matrix that are not taken. */
+  /** The marks of a matrix that stand most often: others may say "not yet", or count. */
   List<String> marks() {
-    return List.copyOf(marks);
+    int most = marks.values().stream().mapToInt(Integer::intValue).max().orElse(0);
+    return marks.entrySet().stream()
+        .filter(mark -> mark.getValue() == most)
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   /** Whether marks of a matrix were taken as wires. */
