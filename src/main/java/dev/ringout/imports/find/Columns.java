@@ -603,8 +603,10 @@ final class Columns {
   private boolean servesNetList() {
     Optional<ListColumn> net = first(Role.NET).or(() -> first(Role.SIGNAL));
     boolean lists = columns.stream().anyMatch(column -> profile(column).listsPoints());
+    // A name that holds for the rows below it stands once as well.
     boolean once =
         net.filter(column -> column.role() == Role.SIGNAL && profile(column).isDistinct())
+            .filter(column -> !profile(column).isSparse())
             .isPresent();
     if (net.isEmpty() || (once && !lists)) {
       return false;
@@ -626,6 +628,12 @@ final class Columns {
           .ifPresent(column -> set(column, Role.PIN, ColumnCertainty.LIKELY));
     }
     set(net.get(), Role.NET, ColumnCertainty.LIKELY);
+    if (has(Role.PIN) && !has(Role.ITEM) && sheetItem.isEmpty()) {
+      // Their marks, {@code K1}, beside their pins: a mark may also be a wire's.
+      first(Role.WIRE)
+          .filter(this::isDesignated)
+          .ifPresent(column -> set(column, Role.ITEM, ColumnCertainty.LIKELY));
+    }
     return has(Role.PIN) && keepsOnePin();
   }
 

@@ -62,6 +62,10 @@ final class Grammars {
           ? namesOrPins(lettered, Grammar.ITEM_ALONE, Grammar.AS_IT_LOOKS, false)
           : Judged.AS_IT_LOOKS;
     }
+    long led = texts.stream().filter(Ends::isLedByDesignator).count();
+    if (led * 10 >= texts.size() * 8L) {
+      return new Judged(Grammar.separatedBy(" "), Optional.empty());
+    }
     for (String separator : SEPARATORS) {
       List<Ends.Text> parted = parted(texts, separator);
       if (parted.size() * 10 >= texts.size() * 6) {

@@ -45,6 +45,7 @@ public final class Ends {
   private static final Pattern BETWEEN_POINTS = Pattern.compile("[\\s,;|&]+");
   private static final Pattern ITEMS =
       Pattern.compile("([A-Z]{1,4})(\\d{1,3})\\.\\.(\\d{1,3})[-:]([A-Za-z0-9+]{1,8})");
+  private static final Pattern LED = Pattern.compile("[A-Z]{1,4}\\d{1,3} \\S.{0,30}");
   private static final Pattern MARK_OF_BRIDGE =
       Pattern.compile("\\p{L}{1,2}|[|\u2502\u2503\u25cf\u2022\u25cb\u25a0\u25aa*+]{1,2}");
   private static final Pattern BARE_PIN = Pattern.compile("[A-Za-z]?\\d{1,3}[A-Za-z]?|[A-Za-z]");
@@ -113,8 +114,20 @@ public final class Ends {
     return parsed;
   }
 
+  /** {@code U1 GPIO6}, {@code SW1 contact 1}: a designator, a blank and what it is called there. */
+  public static boolean isLedByDesignator(String text) {
+    return LED.matcher(text).matches();
+  }
+
   /** Parted at the last separator; as it looks where there is none. */
   private Text separated(String whole, String separator) {
+    if (separator.equals(" ") && isLedByDesignator(whole)) {
+      Text looks = parseNew(whole);
+      int blank = whole.indexOf(' ');
+      return looks.pin().isEmpty() || !isDesignator(looks.item())
+          ? new Text(whole.substring(0, blank), shell(whole.substring(blank + 1).strip()))
+          : looks;
+    }
     // What stands in brackets behind a point is a remark.
     String text = whole.replaceFirst("(?<=\\S)\\s+\\(.*\\)$", "");
     int at = text.lastIndexOf(separator, text.length() - separator.length() - 1);

@@ -551,8 +551,18 @@ final class EvidenceOf {
     return new Share(mostly ? whole + early : whole, rows);
   }
 
+  /** A heading of nets beside items and their pins, of which this way makes no nets. */
+  private void netsUnused() {
+    boolean of = table.layout() == Layout.ITEM_TO_POINTS || table.layout() == Layout.WIRE_ENDS;
+    table.columns().stream()
+        .filter(column -> of && has(Role.ITEM) && column.role() == Role.SIGNAL)
+        .filter(column -> words.is("net", column.heading()))
+        .forEach(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
+  }
+
   /** What the wires themselves say, whatever the layout. */
   private void outcomeAsSuch() {
+    netsUnused();
     boolean bothNamed =
         evidence.stream()
             .anyMatch(found -> found.kind() == Kind.BOTH_ENDS_NAMED && found.points() >= 55);
