@@ -83,6 +83,9 @@ final class Doubts {
   private static final Pattern NAMES_POINT =
       Pattern.compile(".*\\b" + POINT_IN_REMARK.pattern() + "\\b.*");
 
+  private static final Pattern MORE =
+      Pattern.compile("\\S;\\s*\\S|\\S\\s\\+\\s\\S|->|\u2192|\\s(?:via|\u00fcber|par)\\s");
+
   private static final Pattern CODE = Pattern.compile("[A-Z]{1,2}|[-+]");
 
   private static final Pattern BEHIND_DESIGNATOR =
@@ -237,6 +240,7 @@ final class Doubts {
         || isRangeInWords(text)
         || namesSeveral(text, column)
         || isOtherItem(text, column)
+        || tellsMoreThanOne(text, column)
         || (column.role().isPinOfEnd() && isNoPin(text))
         || (STROKE_IN_POINT.matcher(text).matches() && !isMarking(text))
         || (isUnusual(STROKE, text, column) && !isPartedByStroke(column) && !isMarking(text))
@@ -465,6 +469,14 @@ final class Doubts {
   private boolean namesSeveral(String text, ListColumn column) {
     return text.indexOf(' ') > 0
         && Arrays.stream(text.split("[\\s,;]+", -1)).filter(Ends::looksLikePoint).count() > 1
+        && ends.parseAll(text, column.grammar()).size() < 2;
+  }
+
+  /** {@code U6 B2 + R1}, {@code IMU pin 13 via R3}: more than an end, and read as one. */
+  private boolean tellsMoreThanOne(String text, ListColumn column) {
+    return !column.role().isPinOfEnd()
+        && CellText.hasDigit(text)
+        && MORE.matcher(text).find()
         && ends.parseAll(text, column.grammar()).size() < 2;
   }
 

@@ -127,6 +127,20 @@ final class EvidenceOf {
                         && (side.equals("far") || !words.mentions("far", column.heading()))));
   }
 
+  /** {@code Left | Right}: sides of anything, and the ends of a wire only where they look so. */
+  private boolean areSides() {
+    return table.layout() == Layout.FROM_TO
+        && isOnSide("one side", Role.FROM, Role.FROM_PIN)
+        && isOnSide("other side", Role.TO, Role.TO_PIN);
+  }
+
+  private boolean isOnSide(String side, Role item, Role pin) {
+    return table.columns().stream()
+        .filter(column -> column.role() == item || column.role() == pin)
+        .filter(column -> !column.isSaid())
+        .anyMatch(column -> words.mentions(side, column.heading()));
+  }
+
   /** Whether the heading names one side of a strip of terminals. */
   private boolean isBesideStrip(ListColumn column) {
     return table.layout() == Layout.TERMINALS
@@ -159,7 +173,9 @@ final class EvidenceOf {
     boolean to = sided(Role.TO, Role.TO_PIN, "to");
     boolean headed = !has(Role.FROM) && !has(Role.TO) && !(from || to);
     boolean twins = !headed && worded(Role.FROM, Role.FROM_PIN) && worded(Role.TO, Role.TO_PIN);
-    if (from && to) {
+    if (from && to && areSides()) {
+      add(Kind.BOTH_ENDS_NAMED, 25);
+    } else if (from && to) {
       add(Kind.BOTH_ENDS_NAMED, 60);
     } else if (twins) {
       add(Kind.BOTH_ENDS_NAMED, 45);
@@ -389,6 +405,9 @@ final class EvidenceOf {
         });
     if (!has(Role.SIGNAL) && named < 2) {
       add(Kind.NO_END_NAMED, -10);
+    }
+    if (!isOfWires() && named == 2 && unknown == 0) {
+      add(Kind.NOTHING_OF_WIRES, -20);
     }
   }
 
