@@ -9,6 +9,7 @@ import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.RowOddity;
 import dev.ringout.imports.list.SheetOddity;
 import dev.ringout.imports.list.Titles;
 import dev.ringout.imports.list.Words;
@@ -21,6 +22,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -41,6 +43,7 @@ final class Balance {
   private final Map<Integer, Use[]> uses = new HashMap<>();
   private final List<String> unused = new ArrayList<>();
   private final List<Place> points = new ArrayList<>();
+  private final Map<Place, String> said = new LinkedHashMap<>();
 
   private enum Use {
     WIRE,
@@ -157,6 +160,7 @@ final class Balance {
     for (Row row : grid.rows()) {
       filled += close(row, uses.getOrDefault(row.number(), outside));
     }
+    said.forEach((place, text) -> findings.warning(place, new RowOddity.RemarkMayChange(text)));
     if (!points.isEmpty()) {
       findings.warning(
           points.get(0),
@@ -193,6 +197,10 @@ final class Balance {
         unused.add(range(row.number(), start, column - 1));
         start = 0;
       }
+      String text = CellText.clean(row.cell(column).text());
+      if (open && !saidRows.contains(row.number()) && speaksOfWires(text)) {
+        said.put(grid.place(row.number(), column), text);
+      }
       if (open
           && !saidRows.contains(row.number())
           && speaksOfPoints(row.cell(column).text(), use == Use.OUTSIDE)) {
@@ -200,6 +208,17 @@ final class Balance {
       }
     }
     return filled;
+  }
+
+  /** A sentence outside of the rows that may change wires: "Do not fit wire 3". */
+  private boolean speaksOfWires(String text) {
+    return text.indexOf(' ') > 0
+        && text.length() < 120
+        && (CellText.hasDigit(text) || words.mentions("pin", text) || words.mentions("wire", text))
+        && (words.mentions("changes wire", text)
+            || words.mentions("likewise", text)
+            || (CellText.hasDigit(text) && words.mentions("joins", text))
+            || words.mentions("out of use", text));
   }
 
   private boolean speaksOfPoints(String text, boolean outside) {

@@ -227,7 +227,7 @@ final class Columns {
   private boolean mayNameAnEnd(ListColumn column) {
     return switch (column.role()) {
       case FROM, TO, FAR, ITEM, POINTS, PIN -> !profile(column).isEmpty();
-      case KEEP -> !profile(column).isEmpty() && !isOld(column);
+      case KEEP -> !profile(column).isEmpty() && !isOld(column) && !column.isBridge();
       default -> false;
     };
   }

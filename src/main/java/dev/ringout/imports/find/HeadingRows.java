@@ -122,6 +122,9 @@ final class HeadingRows {
     List<Row> rows = grid.rows();
     for (int i = from; i < rows.size(); i++) {
       Row row = rows.get(i);
+      if (isOfOtherItems(row, heading)) {
+        return i;
+      }
       boolean again = sameCells(row, heading) >= 2;
       boolean candidate = again ? isHeading(row) : mayFollow(i) && isPlainHeading(row);
       boolean ofOthers = again && isUnderItems(i);
@@ -151,6 +154,32 @@ final class HeadingRows {
       named += cell.isBlank() ? 0 : 1;
     }
     return named >= 2;
+  }
+
+  /** {@code Signal | J2 | P2} below {@code Signal | J1 | P1}: another table, of other items. */
+  private boolean isOfOtherItems(Row row, Row heading) {
+    int others = 0;
+    int width = Math.max(row.cells().size(), heading.cells().size());
+    for (int column = 1; column <= width; column++) {
+      String text = CellText.clean(row.cell(column).text());
+      String above = CellText.clean(heading.cell(column).text());
+      boolean other = !text.equals(above) && areOfOneKind(text, above);
+      others += other ? 1 : 0;
+      boolean words = text.isEmpty() || text.equalsIgnoreCase(above) || headings.isHeading(text);
+      if (!other && !words) {
+        return false;
+      }
+    }
+    return others >= 2;
+  }
+
+  private static boolean areOfOneKind(String text, String heading) {
+    String letters = heading.replaceFirst("\\d.*$", "");
+    return !letters.isEmpty()
+        && CellText.hasDigit(heading)
+        && CellText.hasDigit(text)
+        && Ends.isDesignator(heading)
+        && text.replaceFirst("\\d.*$", "").equals(letters);
   }
 
   private static int sameCells(Row row, Row heading) {

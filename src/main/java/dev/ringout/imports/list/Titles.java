@@ -12,6 +12,11 @@ public final class Titles {
   /** Capitals with a dash in them: no word of a sentence that is all in capitals. */
   private static final Pattern SHORT_NAME = Pattern.compile("[A-Z]{1,4}\\d{0,3}-[A-Z0-9]{1,3}");
 
+  /** {@code J1 / J2}, {@code J1 to J4}: which of them the rows below are of is not said. */
+  private static final Pattern SEVERAL =
+      Pattern.compile(
+          "\\b([A-Z]{1,3})\\d{1,3}(?:\\s*[,/&+]\\s*|\\s+(?:to|and|or|bis|und|oder|et|ou|y|o|e|en|of|a|al)\\s+)\\1\\d{1,3}\\b");
+
   private Titles() {}
 
   /**
@@ -20,7 +25,7 @@ public final class Titles {
    */
   public static String item(String title, Words words) {
     String text = CellText.clean(title);
-    if (words.mentions("changes wire", text)) {
+    if (words.mentions("changes wire", text) || SEVERAL.matcher(text).find()) {
       return "";
     }
     String[] parts =
@@ -85,7 +90,8 @@ public final class Titles {
       blank = text.indexOf(' ');
     }
     boolean plain =
-        text.length() > 1
+        !SEVERAL.matcher(CellText.clean(title)).find()
+            && text.length() > 1
             && text.length() <= LONGEST_NAME
             && text.chars().filter(c -> c == ' ').count() <= 2
             && text.matches("[\\p{L}\\d ._/+-]+")

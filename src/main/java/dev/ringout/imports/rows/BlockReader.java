@@ -28,6 +28,16 @@ final class BlockReader extends TableReader {
   /** A connector alone (reference designators of ASME Y14.44, from memory): which pin of it? */
   private static final Pattern CONNECTOR = Pattern.compile("[JPX]\\d{1,3}");
 
+  private static final Pattern NUMBERS_APART =
+      Pattern.compile("[A-Za-z]?\\d{1,3}(?:[\\s=|][A-Za-z]?\\d{1,3})+");
+
+  private static final Pattern STROKE = Pattern.compile("[A-Z]{1,3}\\d{1,3}[-:.]\\w{1,3}/\\w{1,3}");
+
+  private static final Pattern ITEMS =
+      Pattern.compile("[A-Z]{1,3}\\d{1,3}(?:[\\s,/&+]+[A-Z]{1,3}\\d{1,3})+");
+
+  private static final Pattern WORDS = Pattern.compile("\\p{L}{4,} \\S.*");
+
   private final ImportOptions options;
   private final Legend legend;
   private final boolean ownPinsAreWhole;
@@ -148,10 +158,18 @@ final class BlockReader extends TableReader {
     if (table.layout() == Layout.NET_LIST && Ends.pointsOfNet(text).size() > 1) {
       return pointsOfNet(row, text);
     }
+    if (table.layout() == Layout.NET_LIST && isNoPinOfNet(item, text)) {
+      error(row, Role.PIN, new RowOddity.EndInDoubt(text));
+      cells.lose();
+      return List.of();
+    }
     if (ownPinsAreWhole) {
       return wholeOwnPins(row, text);
     }
-    List<String> range = PinList.range(text);
+    List<String> range =
+        table.layout() == Layout.NET_LIST && Ends.looksLikePoint(text)
+            ? List.of()
+            : PinList.range(text);
     List<String> pins = range.size() > 1 ? range : PinList.listed(text);
     List<End> own = new ArrayList<>();
     for (String one : pins) {
@@ -171,6 +189,20 @@ final class BlockReader extends TableReader {
       own.add(new End(item, ends.shell(name.pin()), cells.place(row, Role.PIN), true));
     }
     return own;
+  }
+
+  /** Several pins or items in a row of a net list that has one of each, or a sentence. */
+  private boolean isNoPinOfNet(String item, String text) {
+    boolean several = NUMBERS_APART.matcher(text).matches();
+    boolean words = text.indexOf(' ') > 0;
+    boolean sentence = false;
+    for (String word : text.split("[\\s,;()]+", -1)) {
+      sentence |= words && Ends.looksLikePoint(word);
+    }
+    boolean alone = cells.column(Role.ITEM).isEmpty();
+    boolean point = !ownPinsAreWhole && Ends.looksLikePoint(text);
+    boolean open = sentence || point || STROKE.matcher(text).matches();
+    return several || (alone && open) || ITEMS.matcher(item).matches();
   }
 
   /** All points of a net in one cell. */
@@ -375,6 +407,10 @@ final class BlockReader extends TableReader {
       spare(own, text);
       return;
     }
+    if (isOfItsOwn(text, terminals)) {
+      findings.warning(
+          table.place(row, terminals), new RowOddity.ItemUnclear(text, terminals.heading()));
+    }
     List<End> landing = new ArrayList<>();
     for (String pin : text.split("\\s*\\+\\s*(?=\\S)", -1)) {
       if (!pin.isEmpty()) {
@@ -386,6 +422,19 @@ final class BlockReader extends TableReader {
     }
     tally.count(RowKind.WIRE);
     connect(row, cells.text(row, Role.WIRE), own, landing, text);
+  }
+
+  /** "External 5V" among {@code GPIO 5}, {@code GPIO 18}: words with which no other cell begins. */
+  private boolean isOfItsOwn(String text, ListColumn column) {
+    if (!WORDS.matcher(text).matches()) {
+      return false;
+    }
+    String first = text.substring(0, text.indexOf(' ') + 1);
+    return table.body().stream()
+            .map(row -> CellText.clean(row.cell(column.index()).text()))
+            .filter(other -> other.startsWith(first))
+            .count()
+        == 1;
   }
 
   /** A pin on a net; the rows of one net are joined. */

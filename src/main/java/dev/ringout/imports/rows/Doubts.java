@@ -54,6 +54,10 @@ final class Doubts {
   /** {@code J-1-3} among {@code J1-2}: one dash may be of the item's name. */
   private static final Pattern DASHED_ITEM = Pattern.compile("[A-Z]{1,4}-\\d{1,3}[-:.]\\w{1,4}");
 
+  /** {@code A B}, {@code 1=2}, {@code 1|2}, {@code 1_2}: two pins in a column of pins. */
+  private static final Pattern TWO_PINS =
+      Pattern.compile("[A-Za-z]?\\d{0,3}[\\s=|_\\\\][A-Za-z]?\\d{0,3}");
+
   private static final Pattern LETTERS = Pattern.compile("[A-Za-z]\\s?[/-]\\s?[A-Za-z]");
   private static final Pattern BLANKS = Pattern.compile("\\d{1,3}( \\d{1,3})+");
 
@@ -82,6 +86,21 @@ final class Doubts {
 
   private static final Pattern NAMES_POINT =
       Pattern.compile(".*\\b" + POINT_IN_REMARK.pattern() + "\\b.*");
+
+  /** {@code X1:1/2/3}, {@code X1:1 2 3 PE}: as many wires as there are pins, or nobody knows. */
+  private static final Pattern SEVERAL_PINS =
+      Pattern.compile(
+          "[-+=]?[A-Z]{1,4}\\d{1,4}[:.-]\\w{1,3}(?:(?:/\\w{1,3}){2,}|(?: \\w{1,2}){1,})");
+
+  /** {@code J1-1 (2)}: a number in brackets behind a pin. */
+  private static final Pattern COUNTED = Pattern.compile("\\S+ ?\\(\\+?\\d{1,3}\\)");
+
+  private static final Pattern SEVERAL_ITEMS =
+      Pattern.compile(
+          "([A-Z]{1,3})\\d{1,3}(?:\\s*[,/&+]\\s*|\\s+(?:to|and|bis|und|et|y|e|en)\\s+|\\s+)\\1\\d{1,3}");
+
+  private static final Pattern ITEM_IN_REMARK = Pattern.compile("[A-Z]{1,3}\\d{1,3}");
+  private static final Pattern IN_BRACKETS = Pattern.compile("\\(([^()]{1,60})\\)");
 
   private static final Pattern MORE =
       Pattern.compile("\\S;\\s*\\S|\\S\\s\\+\\s\\S|->|\u2192|\\s(?:via|\u00fcber|par)\\s");
@@ -115,7 +134,9 @@ final class Doubts {
   /** Says once which columns hold letters that may change a wire, and that nothing explains. */
   void report() {
     for (ListColumn column : table.columns()) {
-      boolean open = column.role() == Role.KEEP && !column.known() && !column.heading().isEmpty();
+      boolean said = column.role() == Role.NOTE && words.mentions("action", column.heading());
+      boolean open =
+          said || (column.role() == Role.KEEP && !column.known() && !column.heading().isEmpty());
       if (!open || !table.layout().tellsWires() || words.mentions("reading", column.heading())) {
         continue;
       }
@@ -155,8 +176,16 @@ final class Doubts {
           lose(row, column, new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
           return true;
         }
+        brackets(row, column, text);
+      } else if (column.role() == Role.ITEM && SEVERAL_ITEMS.matcher(text).matches()) {
+        lose(row, column, new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
+        return true;
+      } else if (column.role() == Role.PATH) {
+        brackets(row, column, text);
       } else if (column.role() == Role.NOTE || column.role() == Role.KEEP) {
         remark(row, column, text);
+      } else if (column.role() == Role.TYPE && words.mentions("between", text)) {
+        findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(text));
       } else if (column.role() == Role.SIGNAL && joins(row) && words.is("spare", text)) {
         findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(text));
       }
@@ -228,7 +257,8 @@ final class Doubts {
       return false;
     }
     boolean asked =
-        text.endsWith("?")
+        text.startsWith("\u00bf")
+            || text.endsWith("?")
             || text.contains("? ")
             || (words.is("doubt", text) && !isNamedLikeOthers(text, column) && !hasPins(column));
     boolean either = text.length() < 40 && hasWord("either", text);
@@ -240,6 +270,11 @@ final class Doubts {
         || isRangeInWords(text)
         || namesSeveral(text, column)
         || isOtherItem(text, column)
+        || SEVERAL_PINS.matcher(text).matches()
+        || (column.role().isPinOfEnd() && BLANKS.matcher(text).matches())
+        || (column.role().isPinOfEnd() && isUnusual(TWO_PINS, text, column))
+        || isUnusual(COUNTED, text, column)
+        || namesItems(text, column)
         || tellsMoreThanOne(text, column)
         || (column.role().isPinOfEnd() && isNoPin(text))
         || (STROKE_IN_POINT.matcher(text).matches() && !isMarking(text))
@@ -408,7 +443,12 @@ final class Doubts {
       findings.warning(table.place(row, column), new RowOddity.SeveralWires(text));
     } else if (text.length() < 200
         && (changes.computeIfAbsent(
-                text, key -> words.mentions("changes wire", text) || saysNoWire(text))
+                text,
+                key ->
+                    words.mentions("changes wire", text)
+                        || words.is("doubt", text)
+                        || (CellText.hasDigit(text) && words.mentions("joins", text))
+                        || saysNoWire(text))
             || (table.layout() == Layout.FROM_TO && namesAnother(row, column, text)))) {
       findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(text));
     }
@@ -470,6 +510,40 @@ final class Doubts {
     return text.indexOf(' ') > 0
         && Arrays.stream(text.split("[\\s,;]+", -1)).filter(Ends::looksLikePoint).count() > 1
         && ends.parseAll(text, column.grammar()).size() < 2;
+  }
+
+  /** {@code J1, J2} where the pins stand in a column of their own: each of them, or one. */
+  private boolean namesItems(String text, ListColumn column) {
+    return !column.role().isPinOfEnd()
+        && hasPinColumn(column.role())
+        && SEVERAL_ITEMS.matcher(text).matches();
+  }
+
+  private boolean hasPinColumn(Role end) {
+    Role pin = end == Role.FROM ? Role.FROM_PIN : end == Role.TO ? Role.TO_PIN : Role.FAR_PIN;
+    return table.columns().stream().anyMatch(column -> column.role() == pin);
+  }
+
+  /** What stands in brackets behind an end is said where it may change the wire. */
+  private void brackets(Row row, ListColumn column, String text) {
+    Matcher brackets = IN_BRACKETS.matcher(text);
+    while (text.indexOf('(') > 0 && brackets.find()) {
+      String said = brackets.group(1).strip();
+      boolean point = Arrays.stream(said.split("[\\s,;()+&]+", -1)).anyMatch(Ends::looksLikePoint);
+      boolean more = said.startsWith("+") && said.length() > 1 || said.startsWith("&");
+      boolean item = ITEM_IN_REMARK.matcher(said).matches();
+      if (point
+          || more
+          || item
+          || words.is("spare", said)
+          || words.mentions("changes wire", said)
+          || words.mentions("deleted", said)
+          || words.mentions("joins", said)
+          || words.mentions("by way of", said)
+          || hasWord("and", said)) {
+        findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(said));
+      }
+    }
   }
 
   /** {@code U6 B2 + R1}, {@code IMU pin 13 via R3}: more than an end, and read as one. */

@@ -35,6 +35,16 @@ final class RowNetReader extends TableReader {
       Pattern.compile(
           "(?u).*\\s(and|und|et|y|e|en|or|oder|ou|of|bis|to|a|\u00e0|&)\\s.*|[a-z]*\\d{1,3}\\s?-\\s?[a-z]*\\d{1,3}|[A-Z0-9+]{1,4}(\\s*[,;]\\s*[A-Z0-9+]{1,4})+");
 
+  private static final Pattern PLAIN = Pattern.compile("[^\\s()\\[\\]=|;&]+");
+
+  /** {@code 7 (+8)}, {@code A7(A8)}, {@code A4 [A5]}, {@code 7=8}: a pin, and one more. */
+  private static final Pattern PIN_AND_MORE =
+      Pattern.compile(
+          "[A-Za-z]{0,2}\\d{1,3}(?:\\s*[(\\[=|]\\s*\\+?(?:also )?|\\s+)[A-Za-z]{0,2}\\d{1,3}\\s*[)\\]]?");
+
+  private static final Pattern NUMBERS_APART =
+      Pattern.compile("[A-Za-z]?\\d{1,3}(?:[\\s=|][A-Za-z]?\\d{1,3})+|\\d{1,3}(?:-\\d{1,3}){2,}");
+
   private static final Pattern PIN_RANGE =
       Pattern.compile("([A-Za-z]*)(\\d{1,3})\\s?-\\s?([A-Za-z]*)(\\d{1,3})");
 
@@ -206,7 +216,7 @@ final class RowNetReader extends TableReader {
       return points;
     }
     // Among full points a text that is none is no pin of an item that the heading names.
-    boolean own = text.equalsIgnoreCase(column.heading());
+    boolean own = text.equalsIgnoreCase(column.heading()) || isOdd(text, column);
     boolean noPin = own || (areMostlyFull(column) && text.length() > 1);
     boolean several =
         SEVERAL.matcher(text).matches() || isRangeOfPins(text) || SUM.matcher(text).matches();
@@ -239,6 +249,52 @@ final class RowNetReader extends TableReader {
       points.add(new End(column.item(), name.pin(), table.place(row, column), false));
     }
     return points;
+  }
+
+  /**
+   * {@code 7 8}, {@code 7-8-9}, {@code 7(8)}, {@code 5 via 100R}, {@code P2} among pins of P1: no
+   * plain pin, and no other of the column is written so.
+   */
+  private boolean isOdd(String text, ListColumn column) {
+    if (text.length() > 1 && isLikeItem(text, column.item())) {
+      return true;
+    }
+    if (NUMBERS_APART.matcher(text).matches() || words.mentions("changes wire", text)) {
+      return true;
+    }
+    if (text.equalsIgnoreCase("x")) {
+      // A pin called X has neighbours called Y or W; alone it says that nothing is there.
+      return table.body().stream()
+          .map(row -> CellText.clean(row.cell(column.index()).text()))
+          .noneMatch(other -> other.matches("[A-WYZa-wyz]"));
+    }
+    boolean more =
+        PIN_AND_MORE.matcher(text).matches()
+            || (!PLAIN.matcher(text).matches()
+                && (words.mentions("by way of", text) || words.mentions("joins", text)));
+    if (!more || PinList.listed(text).size() > 1) {
+      return false;
+    }
+    String shape = shape(text);
+    return table.body().stream()
+            .map(row -> shape(CellText.clean(row.cell(column.index()).text())))
+            .filter(shape::equals)
+            .count()
+        < 3;
+  }
+
+  private static String shape(String text) {
+    return text.replaceAll("[\\p{L}\\d]+", "x");
+  }
+
+  /** Another item of the same letters: a heading further down, or a title. */
+  private static boolean isLikeItem(String text, String item) {
+    String letters = item.replaceFirst("\\d.*$", "");
+    return Ends.isDesignator(item)
+        && Ends.isDesignator(text)
+        && !letters.isEmpty()
+        && !text.equals(item)
+        && text.replaceFirst("\\d.*$", "").equals(letters);
   }
 
   /** {@code GPIO4-7}, {@code A4-A5} in a column of plain pins: from one to another. */

@@ -201,6 +201,13 @@ final class EvidenceOf {
     }
     boolean pins = has(Role.FROM_PIN) && has(Role.TO_PIN);
     for (ListColumn column : table.columns()) {
+      // "Pin A" and "Pin B" name no items.
+      boolean alone =
+          (column.role() == Role.FROM_PIN && !has(Role.FROM))
+              || (column.role() == Role.TO_PIN && !has(Role.TO));
+      if (alone && !column.isSaid() && column.item().length() == 1) {
+        add(Kind.COLUMN_MATTERS, -60, column.heading());
+      }
       boolean strip = column.role() == Role.FROM_STRIP || column.role() == Role.TO_STRIP;
       if (strip && !column.isSaid() && texts.isNumeric(column)) {
         add(Kind.COLUMN_MATTERS, -60, column.heading());
@@ -372,6 +379,10 @@ final class EvidenceOf {
           (called ? -15 : -30) * Math.min(unknown, 2),
           new Share(unknown, named + unknown));
     }
+    Share marks = texts.marks(table);
+    if (marks.percent() >= 30) {
+      add(Kind.COLUMN_MATTERS, -100, "x");
+    }
     acrossRows();
     namesDiffer();
     left.pointsOfOthers();
@@ -402,13 +413,23 @@ final class EvidenceOf {
           if (count > 1 || part) {
             add(Kind.ITEM_TWICE, -30, item);
           }
+          if (count > 1) {
+            add(Kind.COLUMN_MATTERS, -60, item);
+          }
         });
     if (!has(Role.SIGNAL) && named < 2) {
       add(Kind.NO_END_NAMED, -10);
     }
-    if (!isOfWires() && named == 2 && unknown == 0) {
+    if (!isOfWires() && named == 2 && unknown == 0 && !isHeadedByDesignators()) {
       add(Kind.NOTHING_OF_WIRES, -20);
     }
+  }
+
+  /** {@code P3 | M1}: connectors, where {@code Pin Uno | Pin Nano} may be two boards of a kind. */
+  private boolean isHeadedByDesignators() {
+    return table.columns().stream()
+        .filter(column -> column.role() == Role.POINTS)
+        .allMatch(column -> Ends.isDesignator(column.heading()));
   }
 
   private static String firstWord(String heading) {
@@ -508,6 +529,14 @@ final class EvidenceOf {
     // From, To and a third end: corrected, an issue, a screen; nobody knows that it is a chain,
     // unless the headings count it through.
     boolean chained = headsChain();
+    long begins =
+        table.columns().stream()
+            .filter(column -> column.role() == Role.POINTS)
+            .filter(column -> words.mentions("from", column.heading()))
+            .count();
+    if (begins > 1) {
+      add(Kind.COLUMN_MATTERS, -60, "From");
+    }
     if (chained && fine) {
       add(Kind.CHAIN_HEADED, 25);
     }
@@ -538,13 +567,16 @@ final class EvidenceOf {
       String place = column.key().replaceAll("[\\d\\s.]+", "");
       boolean named =
           place.isEmpty()
-              || words.is("to", place)
-              || words.is("joins", place)
+              || (words.is("to", place) && isRepeated(column))
               || words.mentions("by way of", column.heading());
       points += pin ? 1 : 0;
       places += pin && named && !column.heading().isEmpty() ? 1 : 0;
     }
     return places >= 2 && places * 2 >= points;
+  }
+
+  private boolean isRepeated(ListColumn column) {
+    return table.columns().stream().filter(other -> other.key().equals(column.key())).count() > 1;
   }
 
   /**
@@ -630,6 +662,8 @@ final class EvidenceOf {
     left.partsPoints();
     measurements();
     left.columnsUnused();
+    left.conductorsAcross();
+    left.secondNumbers();
     if (region.outside() > 2) {
       add(
           Kind.ROWS_OUTSIDE,

@@ -1,5 +1,6 @@
 package dev.ringout.imports.weigh;
 
+import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Evidence;
@@ -29,6 +30,15 @@ final class LeftOver {
       List.of(
           "reading", "note", "type", "contact", "wire", "color", "signal", "gauge", "length",
           "label");
+
+  private static final Pattern TERMINAL =
+      Pattern.compile("[-+=]?(?:[A-Z]{1,3}\\d{1,3}|TB|XT)[-:./]\\w{1,4}");
+
+  private static final Pattern POLE =
+      Pattern.compile(
+          "(?i)[+-]|pos|neg|plus|minus|hi|lo|high|low|(?:pos|neg)itive|hot|cold|ret|rtn|return");
+
+  private static final Pattern SHORT_PIN = Pattern.compile("[A-Za-z]{0,2}\\d{1,3}|[A-Za-z]");
 
   private static final Pattern PIN_TO_PIN =
       Pattern.compile("[\\w+-]{1,6}\\s*(?:-?>|\u2192)\\s*[\\w+-]{1,6}");
@@ -70,7 +80,10 @@ final class LeftOver {
   /** A column of pins beside full points: the pin is another end's, or an older one. */
   void pinBesidePoints(Role item, Role pin) {
     for (ListColumn column : table.columns()) {
-      boolean whole = texts.isMostlyPoints(column) && !texts.areDevices(column, words);
+      boolean whole =
+          texts.isMostlyPoints(column)
+              && (!texts.areDevices(column, words)
+                  || (areTerminals(column) && texts.isOfItsOwn(column)));
       boolean full = column.role() == item && !column.isSaid() && whole;
       boolean wholePin = column.role() == pin && !column.isSaid() && texts.isMostlyPoints(column);
       boolean otherIsWhole = !(has(Role.FROM) && has(Role.TO));
@@ -380,7 +393,103 @@ final class LeftOver {
         boolean block = table.layout() == Layout.BLOCK && headed;
         add(Kind.COLUMN_UNUSED, block ? -10 : -60, column.heading());
       }
+      if (holdsPoints(column)) {
+        add(Kind.COLUMN_MATTERS, -60, column.heading());
+      }
     }
+  }
+
+  /** Full points in a column that this way takes for names, or does not take at all. */
+  private boolean holdsPoints(ListColumn column) {
+    boolean left =
+        switch (column.role()) {
+          case KEEP -> column.certainty() != ColumnCertainty.CERTAIN;
+          case SIGNAL -> table.layout() == Layout.ROW_NETS;
+          case POINTS -> table.layout() == Layout.BLOCK;
+          case FAR, FAR_PIN -> table.layout() == Layout.FROM_TO;
+          case FROM, TO -> table.layout() == Layout.ROW_NETS;
+          default -> false;
+        };
+    boolean told = words.is("contact", column.heading()) || words.mentions("old", column.heading());
+    if (!left || column.isSaid() || told || repeatsEnds(column)) {
+      return false;
+    }
+    List<String> filled = texts.filled(column);
+    long points = filled.stream().filter(LeftOver::isTerminal).count();
+    return points > 0 && points * 10 >= filled.size() * 6L;
+  }
+
+  private boolean areTerminals(ListColumn column) {
+    List<String> filled = texts.filled(column);
+    return filled.stream().filter(LeftOver::isTerminal).count() * 10 >= filled.size() * 8L;
+  }
+
+  /** A connector's or a strip's designator with a pin: no part's number looks so. */
+  private static boolean isTerminal(String text) {
+    return TERMINAL.matcher(text).matches();
+  }
+
+  /**
+   * Pins under a colour or a pole beside the pins of an end: {@code + | -}, {@code White | Black |
+   * Shield}. Each is a conductor of its own.
+   */
+  void conductorsAcross() {
+    for (ListColumn column : table.columns()) {
+      boolean left =
+          column.role() == Role.KEEP
+              || column.role() == Role.COLOR
+              || (column.role() == Role.POINTS && table.layout() == Layout.BLOCK)
+              || (column.role() == Role.GROUP && words.mentions("drain", column.heading()));
+      boolean headed =
+          !words.color(column.heading()).isEmpty()
+              || POLE.matcher(column.heading()).matches()
+              || words.mentions("drain", column.heading())
+              || CellText.isDigits(column.heading());
+      if (left && headed && !column.isSaid() && arePins(column)) {
+        add(Kind.COLUMN_MATTERS, -60, column.heading());
+      }
+    }
+  }
+
+  private boolean arePins(ListColumn column) {
+    List<String> filled = texts.filled(column);
+    long pins =
+        filled.stream()
+            .filter(text -> isTerminal(text) || SHORT_PIN.matcher(text).matches())
+            .count();
+    return filled.size() > 1 && pins * 10 >= filled.size() * 7L;
+  }
+
+  /** A second column of wire numbers: the row has two wires. */
+  void secondNumbers() {
+    Optional<ListColumn> first =
+        table.columns().stream().filter(column -> column.role() == Role.WIRE).findFirst();
+    boolean sides = table.layout() == Layout.TERMINALS || first.isEmpty();
+    for (ListColumn column : sides ? List.<ListColumn>of() : table.columns()) {
+      boolean more =
+          column.role() == Role.KEEP
+              && column.known()
+              && !column.isSaid()
+              && withoutNumber(column).equals(withoutNumber(first.get()))
+              && !withoutNumber(column).isEmpty();
+      if (more && differ(first.get(), column)) {
+        add(Kind.COLUMN_MATTERS, -60, column.heading());
+      }
+    }
+  }
+
+  private static String withoutNumber(ListColumn column) {
+    return column.key().replaceAll("[\\d\\s.#]+", "");
+  }
+
+  private boolean differ(ListColumn one, ListColumn other) {
+    int differ = 0;
+    for (Row row : texts.rows()) {
+      String text = TableTexts.of(row, one);
+      String second = TableTexts.of(row, other);
+      differ += !text.isEmpty() && !second.isEmpty() && !text.equals(second) ? 1 : 0;
+    }
+    return differ > 0;
   }
 
   /** A column of points or items, or with a word for one over it, of which nothing is made. */

@@ -21,6 +21,8 @@ import java.util.regex.Pattern;
 final class TableTexts {
   private static final int ROWS_LOOKED_AT = 200;
 
+  private static final Pattern MARK = Pattern.compile("[xX\u2713\u2714\u25cf\u2022*]");
+
   private static final Pattern PIN_NAMES =
       Pattern.compile(
           "[\\p{L}\\d+~*#-][\\w+./~#*-]{0,9}(\\s*[,;&+]\\s*[\\w+./~#*-]{1,10})*|\\d[.,]\\dV");
@@ -143,6 +145,19 @@ final class TableTexts {
       }
     }
     return new Share(called, some);
+  }
+
+  /** How many cells of the points are marks of a matrix. */
+  Share marks(ListTable table) {
+    int some = 0;
+    int marks = 0;
+    for (ListColumn column : table.columns()) {
+      for (String text : column.role() == Role.POINTS ? filled(column) : List.<String>of()) {
+        some++;
+        marks += MARK.matcher(text).matches() ? 1 : 0;
+      }
+    }
+    return new Share(marks, some);
   }
 
   /** Whether the texts name devices: designators, or names of which most come again. */
