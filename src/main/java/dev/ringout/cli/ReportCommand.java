@@ -169,18 +169,19 @@ final class ReportCommand implements Callable<Integer> {
   private int makeKey(Path key) {
     KeyPair pair = Keys.create();
     Path open = key.resolveSibling(key.getFileName() + ".pub");
-    if (Files.exists(open) && !force) {
-      output.err().println("ringout: " + open + " exists; write over it with --force");
-      return ExitCode.CANNOT_WRITE;
-    }
     int code =
-        output.writeSecret(
-            key,
-            out -> out.write(Keys.pem(pair.getPrivate()).getBytes(StandardCharsets.US_ASCII)),
+        output.write(
+            List.of(
+                ResultFile.file(
+                    key,
+                    out ->
+                        out.write(Keys.pem(pair.getPrivate()).getBytes(StandardCharsets.US_ASCII)),
+                    Secret.rights()),
+                ResultFile.file(
+                    open,
+                    out ->
+                        out.write(Keys.pem(pair.getPublic()).getBytes(StandardCharsets.US_ASCII)))),
             force);
-    if (code == ExitCode.DONE) {
-      code = output.write(open, Keys.pem(pair.getPublic()), force);
-    }
     if (code == ExitCode.DONE) {
       output
           .out()
@@ -225,19 +226,31 @@ final class ReportCommand implements Callable<Integer> {
 
   private int write(Path to, String name, Path sealFile, Answer.Given<RecordJob.Result> answer) {
     output.err().print(ProblemText.write(answer.problems()));
+    RecordJob.Result result = answer.value();
     List<String> digest = new ArrayList<>();
-    int code =
-        output.write(
+    ResultFile record =
+        ResultFile.file(
             to,
             out -> {
               // Sealed is what was written, whatever lies there afterwards.
               Digest.OfWritten written = new Digest.OfWritten(out);
-              write(written, name, answer.value().content());
+              write(written, name, result.content());
               written.flush();
               digest.add(written.sha256());
-            },
-            force);
-    return code == ExitCode.DONE ? seal(answer.value(), digest.get(0), sealFile) : code;
+            });
+    ResultFile seal =
+        ResultFile.file(
+            sealFile,
+            out -> out.write(result.seal(digest.get(0)).getBytes(StandardCharsets.UTF_8)));
+    int code = output.write(List.of(record, seal), force);
+    if (code != ExitCode.DONE) {
+      return code;
+    }
+    result
+        .key()
+        .ifPresent(
+            one -> output.out().println("Signed by key " + Keys.fingerprint(one.getPublic())));
+    return ExitCode.of(result.record().result().verdict());
   }
 
   private void write(OutputStream out, String name, RecordContent record) throws IOException {
@@ -249,18 +262,6 @@ final class ReportCommand implements Callable<Integer> {
       PrintForm form = PrintForm.tested(record.title(), paper);
       OutFile.workbook(out, RecordSheets.of(record), form);
     }
-  }
-
-  private int seal(RecordJob.Result result, String digest, Path sealFile) {
-    int code = output.write(sealFile, result.seal(digest), force);
-    if (code != ExitCode.DONE) {
-      return code;
-    }
-    result
-        .key()
-        .ifPresent(
-            one -> output.out().println("Signed by key " + Keys.fingerprint(one.getPublic())));
-    return ExitCode.of(result.record().result().verdict());
   }
 
   private int verify(Path record) throws WrongRequest, Stopped {
