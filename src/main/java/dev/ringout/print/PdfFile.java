@@ -10,9 +10,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Set;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
@@ -44,20 +41,16 @@ public final class PdfFile {
     builder.useFont(PdfFile::font, "Liberation Sans");
     builder.withHtmlContent(html, null);
     builder.useSVGDrawer(new BatikSVGDrawer());
-    Path fontFile = Files.createTempFile("ringout", ".ttf");
-    try (InputStream font = font()) {
-      // Drawings take a font only from a file, and else any that the machine has.
-      Files.copy(font, fontFile, StandardCopyOption.REPLACE_EXISTING);
+    // Drawings take a font only from a file, and else any that the machine has.
+    try (PrivateFile fontFile = PrivateFile.of(PdfFile::font)) {
       builder.useFont(
-          fontFile.toFile(),
+          fontFile.path().toFile(),
           "Liberation Sans",
           NORMAL_WEIGHT,
           FontStyle.NORMAL,
           true,
           Set.of(FSFontUseCase.SVG));
       render(builder, out);
-    } finally {
-      Files.deleteIfExists(fontFile);
     }
   }
 

@@ -107,7 +107,7 @@ final class XlsxFile implements TabularFile {
                 .byId(book, entry.relationId())
                 .orElseThrow(
                     () -> new IOException("its sheet \"" + entry.name() + "\" is not there"));
-        XlsxRows rows = new XlsxRows(strings, styles, workbook.dates1904(), each);
+        XlsxRows rows = new XlsxRows(strings, styles, workbook, each);
         parts.parse(sheet, rows);
         return rows.surroundings(entry.hidden(), comments(sheet));
       } catch (ZipParts.Bomb e) {

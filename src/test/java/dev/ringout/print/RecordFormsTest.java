@@ -77,6 +77,32 @@ class RecordFormsTest {
     assertEquals(Optional.of(DIGEST), EmbeddedDigest.of(workbook()));
   }
 
+  /** A folder for all users of the machine may be another's, and what is left there stays. */
+  @Test
+  void nothing_is_left_in_the_temporary_folder_not_even_by_runs_that_were_killed()
+      throws IOException {
+    Path all = Path.of(System.getProperty("java.io.tmpdir"));
+    Path killed = Files.createTempDirectory(all, "ringout-999999999999-");
+    Files.writeString(killed.resolve("file"), "font");
+    Path living = Files.createTempDirectory(all, "ringout-" + ProcessHandle.current().pid() + "-");
+    pdf();
+    assertFalse(Files.exists(killed));
+    assertTrue(Files.exists(living), "of a process that goes on");
+    Files.delete(living);
+  }
+
+  @Test
+  void a_workbook_is_written_without_the_folder_for_all() throws IOException {
+    Path closed = Files.writeString(folder.resolve("closed"), "");
+    String before = System.getProperty("java.io.tmpdir");
+    System.setProperty("java.io.tmpdir", closed.toString());
+    try {
+      assertTrue(Files.size(workbook()) > 0);
+    } finally {
+      System.setProperty("java.io.tmpdir", before);
+    }
+  }
+
   @Test
   void a_cell_that_begins_like_a_formula_stays_text() throws IOException {
     try (Workbook workbook = WorkbookFactory.create(workbook().toFile())) {
