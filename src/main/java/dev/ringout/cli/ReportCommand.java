@@ -11,6 +11,7 @@ import dev.ringout.print.RecordHtml;
 import dev.ringout.print.RecordSheets;
 import dev.ringout.record.RecordContent;
 import dev.ringout.seal.Digest;
+import dev.ringout.seal.KeyFile;
 import dev.ringout.seal.Keys;
 import dev.ringout.seal.SealFinding;
 import dev.ringout.seal.SealFinding.State;
@@ -138,10 +139,24 @@ final class ReportCommand implements Callable<Integer> {
   private List<Path> trusted = new ArrayList<>();
 
   @Option(
+      names = OptionNames.INPUTS,
+      paramLabel = "FOLDER",
+      description =
+          "With --verify: a folder in which inputs may lie that do not lie beside the record.")
+  private Optional<Path> inputs = Optional.empty();
+
+  @Option(
       names = "--new-key",
       paramLabel = "KEY",
       description = "Make a new key to seal with: KEY, to be kept secret, and KEY.pub.")
   private Optional<Path> newKey = Optional.empty();
+
+  @Option(
+      names = "--passphrase",
+      paramLabel = "FILE",
+      description =
+          "The passphrase of KEY is the first line of FILE; else a terminal is asked for it.")
+  private Optional<Path> passphrase = Optional.empty();
 
   @Mixin private Touched touched = new Touched();
 
@@ -167,20 +182,25 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private int makeKey(Path key) {
+    Passphrase asked = new Passphrase(output, spec.commandLine());
     KeyPair pair = Keys.create();
     Path open = key.resolveSibling(key.getFileName() + ".pub");
+    Optional<String> secret =
+        passphrase.isPresent() ? asked.in(passphrase.get()) : asked.ofNew(key);
+    String closed;
+    try {
+      closed =
+          secret.isPresent()
+              ? Keys.pem(pair.getPrivate(), secret.get())
+              : Keys.pem(pair.getPrivate());
+    } catch (Keys.Unusable e) {
+      throw asked.wrong(String.valueOf(e.getMessage()));
+    }
     int code =
         output.write(
             List.of(
-                ResultFile.file(
-                    key,
-                    out ->
-                        out.write(Keys.pem(pair.getPrivate()).getBytes(StandardCharsets.US_ASCII)),
-                    Secret.rights()),
-                ResultFile.file(
-                    open,
-                    out ->
-                        out.write(Keys.pem(pair.getPublic()).getBytes(StandardCharsets.US_ASCII)))),
+                ResultFile.file(key, ascii(closed), Secret.rights()),
+                ResultFile.file(open, ascii(Keys.pem(pair.getPublic())))),
             force);
     if (code == ExitCode.DONE) {
       output
@@ -195,6 +215,23 @@ final class ReportCommand implements Callable<Integer> {
                       + Keys.fingerprint(pair.getPublic())));
     }
     return code;
+  }
+
+  private static Output.Content ascii(String text) {
+    return out -> out.write(text.getBytes(StandardCharsets.US_ASCII));
+  }
+
+  private Optional<KeyFile> keyToSealWith() {
+    if (sealKey.isEmpty()) {
+      return Optional.empty();
+    }
+    Path key = sealKey.get();
+    Passphrase asked = new Passphrase(output, spec.commandLine());
+    Optional<String> secret =
+        passphrase.isPresent()
+            ? asked.in(passphrase.get())
+            : Keys.isProtected(key) ? asked.of(key) : Optional.empty();
+    return Optional.of(new KeyFile(key, secret));
   }
 
   private int write(Path harnessPath, Path to) throws WrongRequest, Stopped {
@@ -217,7 +254,7 @@ final class ReportCommand implements Callable<Integer> {
             date,
             continues.map(one -> new RecordJob.Before(one, sameUnit, trusted)),
             done,
-            sealKey,
+            keyToSealWith(),
             to);
     return Ringout.onFiles()
         .record(request)
@@ -265,7 +302,8 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private int verify(Path record) throws WrongRequest, Stopped {
-    VerifyJob.Result result = Ringout.onFiles().verify(new VerifyJob.Request(record, trusted));
+    VerifyJob.Result result =
+        Ringout.onFiles().verify(new VerifyJob.Request(record, trusted, inputs));
     for (SealFinding sealFinding : result.findings()) {
       output
           .out()
