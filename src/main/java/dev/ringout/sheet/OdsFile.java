@@ -109,14 +109,20 @@ final class OdsFile implements TabularFile {
 
     @Override
     public Surroundings forEachRow(Consumer<Row> each) throws UnusableInput {
-      OdsRows rows = new OdsRows(number, book.styles(), each);
+      HandedOver handed = new HandedOver(each);
+      OdsRows rows = new OdsRows(number, book.styles(), handed);
       try {
         XmlPart.parse(zip, CONTENT, rows);
       } catch (OdsRows.Read e) {
         return rows.surroundings(book.styles().isHidden(entry.style()), book.filterButtons());
       } catch (ZipParts.Bomb e) {
         throw tooLarge(shownName);
-      } catch (IOException | SAXException | OdsRows.Damaged e) {
+      } catch (IOException | SAXException e) {
+        throw damaged(shownName, e);
+      } catch (RuntimeException e) {
+        if (handed.hasFailedThere()) {
+          throw e;
+        }
         throw damaged(shownName, e);
       }
       throw damaged(shownName, new IOException("its sheet \"" + name() + "\" has no end"));
