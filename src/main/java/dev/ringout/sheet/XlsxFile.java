@@ -123,8 +123,7 @@ final class XlsxFile implements TabularFile {
       }
     }
 
-    private Map<Surroundings.Spot, String> comments(String sheet)
-        throws IOException, SAXException {
+    private Map<Surroundings.Spot, String> comments(String sheet) throws IOException, SAXException {
       XlsxComments comments = new XlsxComments();
       for (String part : parts.all(sheet, "comments")) {
         parts.parse(part, comments);
