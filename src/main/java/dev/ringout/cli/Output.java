@@ -74,36 +74,35 @@ record Output(PrintStream out, PrintStream err, boolean terminal) {
    * @return {@link ExitCode#DONE}, or {@link ExitCode#CANNOT_WRITE} with the reason said
    */
   int write(List<ResultFile> results, boolean overExisting) {
-    ResultFile at = results.get(0);
+    Path at = results.get(0).to();
     try {
-      try {
-        for (ResultFile result : results) {
-          at = result;
-          result.make(overExisting);
-        }
-        at = results.get(0);
-        try (Turn turn = results.size() > 1 ? Turn.at(at.to()) : Turn.ofOne()) {
-          for (ResultFile result : results) {
-            at = result;
-            result.checkPlace(overExisting);
-          }
-          for (ResultFile result : results) {
-            at = result;
-            result.put(overExisting);
-          }
-        }
-      } finally {
-        for (ResultFile result : results) {
-          result.clean();
-        }
+      for (ResultFile result : results) {
+        at = result.to();
+        result.make(overExisting);
+      }
+      if (results.size() == 1) {
+        results.get(0).put(overExisting);
+      } else {
+        Turn.at(results.get(0).to(), () -> putAll(results, overExisting));
       }
       return ExitCode.DONE;
     } catch (FileAlreadyExistsException e) {
-      err.println("ringout: " + at.to() + " exists; write over it with --force");
+      err.println("ringout: " + e.getFile() + " exists; write over it with --force");
     } catch (IOException e) {
-      err.println("ringout: " + at.to() + " can't be written: " + why(e, at.to()));
+      err.println("ringout: " + at + " can't be written: " + why(e, at));
+    } finally {
+      results.forEach(ResultFile::clean);
     }
     return ExitCode.CANNOT_WRITE;
+  }
+
+  private static void putAll(List<ResultFile> results, boolean overExisting) throws IOException {
+    for (ResultFile result : results) {
+      result.checkPlace(overExisting);
+    }
+    for (ResultFile result : results) {
+      result.put(overExisting);
+    }
   }
 
   /** The reason, told of the folder that the user named and not of a file that he never saw. */

@@ -133,7 +133,7 @@ final class ResultFile {
         Files.createLink(to, beside);
         return;
       } catch (FileAlreadyExistsException e) {
-        throw e;
+        throw new FileAlreadyExistsException(to.toString());
       } catch (IOException | UnsupportedOperationException e) {
         // Not every file system has links: those of USB sticks do not.
         Files.move(beside, to);
@@ -160,15 +160,20 @@ final class ResultFile {
     }
   }
 
-  /** Takes away what is left beside its place. */
-  void clean() throws IOException {
-    if (Files.isDirectory(beside, LinkOption.NOFOLLOW_LINKS)) {
-      try (Stream<Path> files = Files.list(beside)) {
-        for (Path path : files.toList()) {
-          Files.delete(path);
+  /** Takes away what is left beside its place; what can't be is named as unfinished. */
+  void clean() {
+    try {
+      if (Files.isDirectory(beside, LinkOption.NOFOLLOW_LINKS)) {
+        try (Stream<Path> files = Files.list(beside)) {
+          for (Path path : files.toList()) {
+            Files.delete(path);
+          }
         }
       }
+      Files.deleteIfExists(beside);
+    } catch (IOException e) {
+      // It bears the name of what is unfinished, and the result has been told.
+      return;
     }
-    Files.deleteIfExists(beside);
   }
 }

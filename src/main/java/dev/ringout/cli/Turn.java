@@ -1,6 +1,5 @@
 package dev.ringout.cli;
 
-import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -9,42 +8,46 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Optional;
 
 /**
  * The turn of one run to put files in their places that belong together: of two at once each would
  * else leave half of its own. It is held by a file beside the first, for as long as renaming takes.
  */
-final class Turn implements Closeable {
+final class Turn {
   private static final Duration PAUSE = Duration.ofMillis(20);
   private static final Duration LONGEST_WAIT = Duration.ofSeconds(20);
 
   /** Nobody takes so long to rename files: who holds it has been killed. */
   private static final Duration DEAD = Duration.ofSeconds(10);
 
-  private final Optional<Path> file;
+  private Turn() {}
 
-  private Turn(Optional<Path> file) {
-    this.file = file;
-  }
-
-  /** The turn at a file that belongs to no other: it needs none. */
-  static Turn ofOne() {
-    return new Turn(Optional.empty());
+  /** What is done when it is one's turn. */
+  interface Work {
+    void run() throws IOException;
   }
 
   /**
-   * Waits for the turn at a file.
+   * Waits for the turn at a file, and does the work.
    *
    * @throws IOException where others have it for too long, or nothing can be written there
    */
-  static Turn at(Path to) throws IOException {
+  static void at(Path to, Work work) throws IOException {
     Path file = to.toAbsolutePath().resolveSibling("." + to.getFileName() + ".turn");
+    take(file);
+    try {
+      work.run();
+    } finally {
+      Files.deleteIfExists(file);
+    }
+  }
+
+  private static void take(Path file) throws IOException {
     long end = System.nanoTime() + LONGEST_WAIT.toNanos();
     while (true) {
       try {
         Files.createFile(file);
-        return new Turn(Optional.of(file));
+        return;
       } catch (FileAlreadyExistsException e) {
         if (System.nanoTime() > end) {
           throw new IOException("another run is writing it; if there is none, delete " + file);
@@ -73,13 +76,6 @@ final class Turn implements Closeable {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IOException("interrupted", e);
-    }
-  }
-
-  @Override
-  public void close() throws IOException {
-    if (file.isPresent()) {
-      Files.deleteIfExists(file.get());
     }
   }
 }

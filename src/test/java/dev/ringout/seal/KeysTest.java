@@ -112,7 +112,7 @@ class KeysTest {
     Files.writeString(key, "-----BEGIN" + what + inside + "\n-----END" + what);
     Keys.Unusable damaged =
         assertThrows(Keys.Unusable.class, () -> Keys.pair(new KeyFile(key, Optional.of("a"))));
-    assertTrue(damaged.getMessage().contains(key.toString()), damaged.getMessage());
+    assertTrue(String.valueOf(damaged.getMessage()).contains(key.toString()), damaged.toString());
   }
 
   /** What another tool says of our keys, where it is installed. */

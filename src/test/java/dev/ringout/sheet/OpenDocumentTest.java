@@ -124,7 +124,7 @@ class OpenDocumentTest {
           J1<text:s text:c='3'/>A | J1   A
           <text:span>J1</text:span>-<text:a>A</text:a> | J1-A
           <text:span>J<text:span>1</text:span>-A</text:span> | J1-A
-          J1\u0020\u0020A | J1 A
+          J1  A | J1 A
           """)
   void blanks_and_runs_are_read_as_the_standard_says(String inside, String expected)
       throws Exception {
