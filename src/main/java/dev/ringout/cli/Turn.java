@@ -6,19 +6,19 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.Instant;
+import java.nio.file.attribute.FileTime;
+import java.util.Optional;
 
 /**
  * The turn of one run to put files in their places that belong together: of two at once each would
  * else leave half of its own. It is held by a file beside the first, for as long as renaming takes.
  */
 final class Turn {
-  private static final Duration PAUSE = Duration.ofMillis(20);
-  private static final Duration LONGEST_WAIT = Duration.ofSeconds(20);
+  private static final int PAUSE_MILLIS = 20;
+  private static final int MOST_PAUSES = 1500;
 
-  /** Nobody takes so long to rename files: who holds it has been killed. */
-  private static final Duration DEAD = Duration.ofSeconds(10);
+  /** Nobody takes three seconds to rename files: who has held it so long has been killed. */
+  private static final int PAUSES_OF_THE_LIVING = 150;
 
   private Turn() {}
 
@@ -43,36 +43,37 @@ final class Turn {
   }
 
   private static void take(Path file) throws IOException {
-    long end = System.nanoTime() + LONGEST_WAIT.toNanos();
-    while (true) {
+    Optional<FileTime> since = Optional.empty();
+    int sameFor = 0;
+    for (int pauses = 0; pauses < MOST_PAUSES; pauses++) {
       try {
         Files.createFile(file);
         return;
       } catch (FileAlreadyExistsException e) {
-        if (System.nanoTime() > end) {
-          throw new IOException("another run is writing it; if there is none, delete " + file);
+        Optional<FileTime> now = made(file);
+        sameFor = now.equals(since) ? sameFor + 1 : 0;
+        since = now;
+        if (sameFor > PAUSES_OF_THE_LIVING) {
+          Files.deleteIfExists(file);
         }
-        takeFromDead(file);
         pause();
       }
     }
+    throw new IOException("another run is writing it; if there is none, delete " + file);
   }
 
-  private static void takeFromDead(Path file) throws IOException {
+  /** When the file was made that holds the turn; absent where it has just been given back. */
+  private static Optional<FileTime> made(Path file) throws IOException {
     try {
-      Instant since = Files.getLastModifiedTime(file, LinkOption.NOFOLLOW_LINKS).toInstant();
-      if (since.plus(DEAD).isBefore(Instant.now())) {
-        Files.deleteIfExists(file);
-      }
+      return Optional.of(Files.getLastModifiedTime(file, LinkOption.NOFOLLOW_LINKS));
     } catch (NoSuchFileException e) {
-      // It has just been given back.
-      return;
+      return Optional.empty();
     }
   }
 
   private static void pause() throws IOException {
     try {
-      Thread.sleep(PAUSE.toMillis());
+      Thread.sleep(PAUSE_MILLIS);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IOException("interrupted", e);

@@ -1,7 +1,6 @@
 package dev.ringout.sheet;
 
 import dev.ringout.units.Text;
-import java.util.Set;
 
 /**
  * One cell as the file has it.
@@ -19,10 +18,6 @@ public record Cell(Stored kind, String text, Ink ink, String shown, String fill)
   public Cell {
     text = Text.visible(text);
   }
-
-  /** What spreadsheets show where a formula has no result (ECMA-376 part 1, 18.17.3). */
-  private static final Set<String> ERRORS =
-      Set.of("#REF!", "#N/A", "#NAME?", "#VALUE!", "#DIV/0!", "#NUM!", "#NULL!");
 
   /** A cell that holds nothing. */
   public static final Cell EMPTY = new Cell(Stored.TEXT, "");
@@ -65,11 +60,8 @@ public record Cell(Stored kind, String text, Ink ink, String shown, String fill)
     return other.isEmpty() ? this : new Cell(kind, text, ink, Text.visible(other), fill);
   }
 
-  /** A cell of plain text; the name of an error is one, for as text it was stored with the rest. */
+  /** A cell of plain text. */
   public static Cell text(String text) {
-    if (text.startsWith("#") && ERRORS.contains(text)) {
-      return new Cell(Stored.ERROR, text);
-    }
     return text.isEmpty() ? EMPTY : new Cell(Stored.TEXT, text);
   }
 

@@ -389,7 +389,11 @@ final class OdsRows extends DefaultHandler {
       return value("table:formula").isEmpty() ? Cell.EMPTY : new Cell(Cell.Stored.UNCALCULATED, "");
     }
     String says = shown.isEmpty() ? stored : shown;
-    boolean isError = value("calcext:value-type").equals("error");
+    // As plain text it is what somebody has written.
+    boolean isError =
+        value("calcext:value-type").equals("error")
+            || (!value("table:formula").isEmpty()
+                && says.matches("#(REF!|N/A|NAME\\?|VALUE!|DIV/0!|NUM!|NULL!)"));
     boolean isAnother = !stored.isEmpty() && !withoutBlanks(stored).equals(withoutBlanks(says));
     return isError || isAnother ? new Cell(Cell.Stored.ERROR, says) : Cell.text(says);
   }

@@ -16,7 +16,6 @@ import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -80,13 +79,5 @@ class DamageShowsLateTest {
                           }));
       assertSame(own, thrown);
     }
-  }
-
-  @Test
-  void a_text_that_is_the_name_of_an_error_is_one_in_every_format() throws Exception {
-    Path csv = Files.writeString(folder.resolve("list.csv"), "#REF!,#1\n");
-    Book book = Book.read(csv);
-    assertEquals(Cell.Stored.ERROR, book.cell(1, 1).kind());
-    assertEquals(Cell.Stored.TEXT, book.cell(1, 2).kind());
   }
 }

@@ -212,7 +212,7 @@ class OpenDocumentTest {
   @ValueSource(
       strings = {
         "office:value-type='string' calcext:value-type='error'|Err:502",
-        "office:value-type='string'|#N/A",
+        "office:value-type='string' table:formula='of:=#REF!'|#N/A",
         "office:value-type='string' office:string-value='J1-B'|J1-A"
       })
   void an_error_is_no_text_and_neither_is_what_is_shown_otherwise(String cell) throws Exception {
