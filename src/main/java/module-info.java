@@ -5,14 +5,13 @@
  * comes out: requests, results, and the facts that results are made of. The command line and the
  * writers are not: their forms are pages and documents, not types.
  */
-@SuppressWarnings("requires-automatic") // Five of the libraries are not modules yet.
+@SuppressWarnings("requires-automatic") // Some of the libraries are not modules yet.
 module dev.ringout {
   requires ejml.core;
   requires ejml.ddense;
   requires ejml.dsparse;
   requires com.fasterxml.aalto;
   requires com.fasterxml.jackson.jr.ob;
-  requires com.github.miachm.sods;
   requires com.google.zxing;
   requires de.siegmar.fastcsv;
   requires static info.picocli;

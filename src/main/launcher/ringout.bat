@@ -6,14 +6,14 @@ set "RINGOUT_HOME=%~dp0"
 set "RINGOUT_JAVA=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "RINGOUT_JAVA=%JAVA_HOME%\bin\java.exe"
 
-rem What Java says of its version; nothing where there is none.
+rem What Java says of its version; nothing where there is none, or where it can't start with these options.
 set "RINGOUT_VERSION="
 set "RINGOUT_MAJOR=0"
-for /f "tokens=2,3" %%v in ('call "%RINGOUT_JAVA%" -version 2^>^&1') do (
+for /f "tokens=2,3" %%v in ('call "%RINGOUT_JAVA%" %RINGOUT_JAVA_OPTS% -version 2^>^&1') do (
   if "%%v"=="version" if not defined RINGOUT_VERSION set "RINGOUT_VERSION=%%~w"
 )
 if not defined RINGOUT_VERSION (
-  echo ringout: Java is missing. Install Java 17 or newer, or set JAVA_HOME to where it is. 1>&2
+  echo ringout: Java is missing or can't start. Install Java 17 or newer, or set JAVA_HOME to where it is; look at RINGOUT_JAVA_OPTS. 1>&2
   exit /b 70
 )
 for /f "tokens=1 delims=.-+" %%m in ("%RINGOUT_VERSION%") do set "RINGOUT_MAJOR=%%m"
@@ -33,7 +33,7 @@ chcp 65001 >nul 2>nul
 
 "%RINGOUT_JAVA%" -Xshare:auto "-XX:SharedArchiveFile=%RINGOUT_HOME%lib\ringout.jsa" -Xlog:disable ^
   -XX:+UseSerialGC %RINGOUT_COMPILER% %RINGOUT_JAVA_OPTS% ^
-  -cp "%RINGOUT_HOME%lib\ringout.jar" dev.ringout.cli.Main %*
+  -cp "%RINGOUT_HOME%lib\ringout.jar" dev.ringout.cli.Start %*
 set "RINGOUT_CODE=%errorlevel%"
 if defined RINGOUT_CODE_PAGE chcp %RINGOUT_CODE_PAGE% >nul 2>nul
 exit /b %RINGOUT_CODE%

@@ -85,7 +85,6 @@ class ArchitectureTest {
   private static final String LIBRARIES =
       """
       com.fasterxml.aalto         | sheet
-      com.github.miachm.sods      | sheet
       org.apache.poi              | sheet
       de.siegmar.fastcsv          | sheet standards
       org.jgrapht                 | circuit

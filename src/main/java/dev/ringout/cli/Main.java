@@ -2,13 +2,14 @@ package dev.ringout.cli;
 
 import dev.ringout.jobs.Stopped;
 import dev.ringout.jobs.WrongRequest;
+import dev.ringout.units.Text;
 import dev.ringout.words.ProblemText;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -42,7 +43,6 @@ public final class Main implements Runnable {
     PrintStream err =
         new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
     int code = run(out, err, Boolean.getBoolean("ringout.terminal"), args);
-    out.flush();
     System.exit(out.checkError() ? ExitCode.CANNOT_WRITE : code);
   }
 
@@ -56,7 +56,13 @@ public final class Main implements Runnable {
     try (PrintStream shown =
         new PrintStream(new VisibleStream(err), true, StandardCharsets.UTF_8)) {
       return runShown(out, shown, terminal, args);
+    } catch (OutOfMemoryError e) {
+      err.println("ringout: out of memory; give Java more with RINGOUT_JAVA_OPTS=-Xmx2g");
+    } catch (RuntimeException | Error e) {
+      // The last net: whatever falls through all others is no verdict, and no page of stack traces.
+      defect(e, err);
     }
+    return ExitCode.DEFECT;
   }
 
   private static int runShown(PrintStream out, PrintStream err, boolean terminal, String... args) {
@@ -79,12 +85,7 @@ public final class Main implements Runnable {
         .setExecutionStrategy(OwnInput::run)
         .setParameterExceptionHandler((e, given) -> wrongUsage(e, err))
         .setExecutionExceptionHandler((e, command, parsed) -> ended(e, command, err));
-    try {
-      return commandLine.execute(args);
-    } catch (OutOfMemoryError e) {
-      err.println("ringout: out of memory; give Java more with RINGOUT_JAVA_OPTS=-Xmx2g");
-      return ExitCode.DEFECT;
-    }
+    return commandLine.execute(args);
   }
 
   @Override
@@ -114,18 +115,19 @@ public final class Main implements Runnable {
     return ExitCode.USAGE;
   }
 
-  private static int defect(Exception e, PrintStream err) {
-    StringWriter details = new StringWriter();
-    e.printStackTrace(new PrintWriter(details));
+  private static int defect(Throwable e, PrintStream err) {
     String where =
-        details
-            .toString()
-            .lines()
-            .filter(line -> line.contains("dev.ringout"))
+        Arrays.stream(e.getStackTrace())
+            .map(StackTraceElement::toString)
+            .filter(frame -> frame.startsWith("dev.ringout"))
             .findFirst()
             .orElse("");
-    err.println("ringout: a defect in ringout itself, not in your files: " + e);
-    err.println("Please report it with this line: " + where.strip());
+    err.println(
+        Text.visible(
+                "ringout: a defect in ringout itself, not in your files: "
+                    + e.toString().lines().findFirst().orElse(""))
+            + "; please report it with: "
+            + where);
     return ExitCode.DEFECT;
   }
 }

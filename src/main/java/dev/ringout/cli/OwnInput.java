@@ -16,6 +16,9 @@ import picocli.CommandLine.ParseResult;
 final class OwnInput {
   private static final String OUTPUT = "-o";
 
+  /** What an empty word of the command line would name is the folder in which one happens to be. */
+  private static final Path NOTHING = Path.of("");
+
   private OwnInput() {}
 
   /** Runs a command unless its output is one of its inputs. */
@@ -27,8 +30,7 @@ final class OwnInput {
     List<Path> inputs = new ArrayList<>();
     List<Path> outputs = new ArrayList<>();
     command
-        .commandSpec()
-        .args()
+        .matchedArgs()
         .forEach(
             arg -> {
               boolean isOutput =
@@ -36,6 +38,10 @@ final class OwnInput {
                       && List.of(option.names()).contains(OUTPUT);
               collect(arg.getValue(), isOutput ? outputs : inputs);
             });
+    if (inputs.contains(NOTHING) || outputs.contains(NOTHING)) {
+      throw new CommandLine.ParameterException(
+          command.commandSpec().commandLine(), "a file's name is empty");
+    }
     for (Path output : outputs) {
       for (Path input : inputs) {
         if (isSame(output, input)) {
@@ -60,10 +66,7 @@ final class OwnInput {
 
   private static boolean isSame(Path output, Path input) {
     try {
-      return !input.toString().isEmpty()
-          && Files.exists(output)
-          && Files.exists(input)
-          && Files.isSameFile(output, input);
+      return Files.exists(output) && Files.exists(input) && Files.isSameFile(output, input);
     } catch (IOException e) {
       return false;
     }

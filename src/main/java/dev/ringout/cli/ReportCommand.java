@@ -11,6 +11,7 @@ import dev.ringout.print.RecordHtml;
 import dev.ringout.print.RecordSheets;
 import dev.ringout.record.RecordContent;
 import dev.ringout.seal.Digest;
+import dev.ringout.seal.KeyFile;
 import dev.ringout.seal.Keys;
 import dev.ringout.seal.SealFinding;
 import dev.ringout.seal.SealFinding.State;
@@ -138,10 +139,24 @@ final class ReportCommand implements Callable<Integer> {
   private List<Path> trusted = new ArrayList<>();
 
   @Option(
+      names = OptionNames.INPUTS,
+      paramLabel = "FOLDER",
+      description =
+          "With --verify: a folder in which inputs may lie that do not lie beside the record.")
+  private Optional<Path> inputs = Optional.empty();
+
+  @Option(
       names = "--new-key",
       paramLabel = "KEY",
       description = "Make a new key to seal with: KEY, to be kept secret, and KEY.pub.")
   private Optional<Path> newKey = Optional.empty();
+
+  @Option(
+      names = "--passphrase",
+      paramLabel = "FILE",
+      description =
+          "The passphrase of KEY is the first line of FILE; else a terminal is asked for it.")
+  private Optional<Path> passphrase = Optional.empty();
 
   @Mixin private Touched touched = new Touched();
 
@@ -167,20 +182,26 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private int makeKey(Path key) {
+    Passphrase asked = new Passphrase(output, spec.commandLine());
     KeyPair pair = Keys.create();
     Path open = key.resolveSibling(key.getFileName() + ".pub");
-    if (Files.exists(open) && !force) {
-      output.err().println("ringout: " + open + " exists; write over it with --force");
-      return ExitCode.CANNOT_WRITE;
+    Optional<String> secret =
+        passphrase.isPresent() ? asked.in(passphrase.get()) : asked.ofNew(key);
+    String closed;
+    try {
+      closed =
+          secret.isPresent()
+              ? Keys.pem(pair.getPrivate(), secret.get())
+              : Keys.pem(pair.getPrivate());
+    } catch (Keys.Unusable e) {
+      throw asked.wrong(String.valueOf(e.getMessage()));
     }
     int code =
-        output.writeSecret(
-            key,
-            out -> out.write(Keys.pem(pair.getPrivate()).getBytes(StandardCharsets.US_ASCII)),
+        output.write(
+            List.of(
+                ResultFile.file(key, ascii(closed), Secret.rights()),
+                ResultFile.file(open, ascii(Keys.pem(pair.getPublic())))),
             force);
-    if (code == ExitCode.DONE) {
-      code = output.write(open, Keys.pem(pair.getPublic()), force);
-    }
     if (code == ExitCode.DONE) {
       output
           .out()
@@ -194,6 +215,23 @@ final class ReportCommand implements Callable<Integer> {
                       + Keys.fingerprint(pair.getPublic())));
     }
     return code;
+  }
+
+  private static Output.Content ascii(String text) {
+    return out -> out.write(text.getBytes(StandardCharsets.US_ASCII));
+  }
+
+  private Optional<KeyFile> keyToSealWith() {
+    if (sealKey.isEmpty()) {
+      return Optional.empty();
+    }
+    Path key = sealKey.get();
+    Passphrase asked = new Passphrase(output, spec.commandLine());
+    Optional<String> secret =
+        passphrase.isPresent()
+            ? asked.in(passphrase.get())
+            : Keys.isProtected(key) ? asked.of(key) : Optional.empty();
+    return Optional.of(new KeyFile(key, secret));
   }
 
   private int write(Path harnessPath, Path to) throws WrongRequest, Stopped {
@@ -216,7 +254,7 @@ final class ReportCommand implements Callable<Integer> {
             date,
             continues.map(one -> new RecordJob.Before(one, sameUnit, trusted)),
             done,
-            sealKey,
+            keyToSealWith(),
             to);
     return Ringout.onFiles()
         .record(request)
@@ -225,19 +263,31 @@ final class ReportCommand implements Callable<Integer> {
 
   private int write(Path to, String name, Path sealFile, Answer.Given<RecordJob.Result> answer) {
     output.err().print(ProblemText.write(answer.problems()));
+    RecordJob.Result result = answer.value();
     List<String> digest = new ArrayList<>();
-    int code =
-        output.write(
+    ResultFile record =
+        ResultFile.file(
             to,
             out -> {
               // Sealed is what was written, whatever lies there afterwards.
               Digest.OfWritten written = new Digest.OfWritten(out);
-              write(written, name, answer.value().content());
+              write(written, name, result.content());
               written.flush();
               digest.add(written.sha256());
-            },
-            force);
-    return code == ExitCode.DONE ? seal(answer.value(), digest.get(0), sealFile) : code;
+            });
+    ResultFile seal =
+        ResultFile.file(
+            sealFile,
+            out -> out.write(result.seal(digest.get(0)).getBytes(StandardCharsets.UTF_8)));
+    int code = output.write(List.of(record, seal), force);
+    if (code != ExitCode.DONE) {
+      return code;
+    }
+    result
+        .key()
+        .ifPresent(
+            one -> output.out().println("Signed by key " + Keys.fingerprint(one.getPublic())));
+    return ExitCode.of(result.record().result().verdict());
   }
 
   private void write(OutputStream out, String name, RecordContent record) throws IOException {
@@ -251,20 +301,9 @@ final class ReportCommand implements Callable<Integer> {
     }
   }
 
-  private int seal(RecordJob.Result result, String digest, Path sealFile) {
-    int code = output.write(sealFile, result.seal(digest), force);
-    if (code != ExitCode.DONE) {
-      return code;
-    }
-    result
-        .key()
-        .ifPresent(
-            one -> output.out().println("Signed by key " + Keys.fingerprint(one.getPublic())));
-    return ExitCode.of(result.record().result().verdict());
-  }
-
   private int verify(Path record) throws WrongRequest, Stopped {
-    VerifyJob.Result result = Ringout.onFiles().verify(new VerifyJob.Request(record, trusted));
+    VerifyJob.Result result =
+        Ringout.onFiles().verify(new VerifyJob.Request(record, trusted, inputs));
     for (SealFinding sealFinding : result.findings()) {
       output
           .out()

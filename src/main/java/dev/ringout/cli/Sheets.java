@@ -78,7 +78,7 @@ final class Sheets {
       return output.write(to, SheetsHtml.write(form, sheets), force);
     }
     if (name.endsWith(".pdf")) {
-      return output.write(to, out -> PdfFile.write(out, SheetsHtml.write(form, sheets)), force);
+      return output.write(to, out -> PdfFile.write(out, SheetsHtml.forPaper(form, sheets)), force);
     }
     return writeTable(
         output,

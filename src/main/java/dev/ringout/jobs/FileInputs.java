@@ -31,6 +31,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -191,6 +192,10 @@ public final class FileInputs implements Inputs {
   }
 
   private static String way(Path folder, Path file) {
+    if (!Objects.equals(folder.getRoot(), file.getRoot())) {
+      // No way leads from one drive to another.
+      return file.toString();
+    }
     String way = folder.relativize(file).toString().replace('\\', '/');
     return way.isEmpty() ? "." : way;
   }

@@ -10,6 +10,7 @@ import dev.ringout.record.FailedFirst;
 import dev.ringout.record.RecordContent;
 import dev.ringout.record.TestRecord;
 import dev.ringout.review.Review;
+import dev.ringout.seal.KeyFile;
 import dev.ringout.seal.Keys;
 import dev.ringout.seal.Objection;
 import dev.ringout.seal.Seal;
@@ -53,7 +54,7 @@ public final class RecordJob {
       Optional<LocalDate> date,
       Optional<Before> before,
       List<String> done,
-      Optional<Path> key,
+      Optional<KeyFile> key,
       Path to) {
     /** What is given can't be changed afterwards. */
     public Request {
@@ -174,7 +175,8 @@ public final class RecordJob {
         inputs);
   }
 
-  private static KeyPair keyPair(Path file, Inputs inputs) throws WrongRequest {
+  private static KeyPair keyPair(KeyFile key, Inputs inputs) throws WrongRequest {
+    Path file = key.file();
     if (Keys.isOpenToOthers(file)) {
       inputs
           .problems()
@@ -183,7 +185,7 @@ public final class RecordJob {
               "may be read by others than its owner, and who has it can sign in your name");
     }
     try {
-      return Keys.pair(file);
+      return Keys.pair(key);
     } catch (Keys.Unusable e) {
       throw new WrongRequest(Part.SEAL_KEY, String.valueOf(e.getMessage()));
     }

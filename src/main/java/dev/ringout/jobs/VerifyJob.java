@@ -25,21 +25,31 @@ import java.util.stream.Stream;
 /** Says whether a record and all that it was made from are as they were sealed. */
 public final class VerifyJob {
   private final Path record;
+  private final List<Path> besides;
   private final List<SealFinding> findings = new ArrayList<>();
 
-  private VerifyJob(Path record) {
-    this.record = record;
+  private VerifyJob(Request request) {
+    this.record = request.record();
+    this.besides = new ArrayList<>(List.of(folderOf(record)));
+    request.inputs().map(one -> one.toAbsolutePath().normalize()).ifPresent(besides::add);
   }
 
   /**
    * What is asked.
    *
    * @param trusted the public keys that are trusted
+   * @param inputs a folder in which the inputs may lie as well as beside the record: what somebody
+   *     else has written into a seal opens nothing elsewhere
    */
-  public record Request(Path record, List<Path> trusted) {
+  public record Request(Path record, List<Path> trusted, Optional<Path> inputs) {
     /** What is given can't be changed afterwards. */
     public Request {
       trusted = List.copyOf(trusted);
+    }
+
+    /** A record beside which its inputs lie. */
+    public static Request of(Path record, List<Path> trusted) {
+      return new Request(record, trusted, Optional.empty());
     }
   }
 
@@ -75,7 +85,7 @@ public final class VerifyJob {
   public static Result run(Request request) throws WrongRequest, Stopped {
     List<PublicKey> keys = keys(request.trusted());
     SealFile file = SealFile.ofRecord(request.record());
-    VerifyJob job = new VerifyJob(request.record());
+    VerifyJob job = new VerifyJob(request);
     job.signature(file.read(), keys);
     job.record(file.seal());
     file.seal().inputs().forEach(job::input);
@@ -156,7 +166,9 @@ public final class VerifyJob {
     String way = input.name();
     try {
       Path file = folderOf(record).resolve(way).normalize();
-      if (!Files.isRegularFile(file)) {
+      if (!mayBeLookedAt(file)) {
+        add(Kind.INPUT_ELSEWHERE, way);
+      } else if (!Files.isRegularFile(file)) {
         add(Kind.INPUT_MISSING, way);
       } else {
         boolean same = Digest.of(file).equals(input.sha256());
@@ -167,10 +179,34 @@ public final class VerifyJob {
     }
   }
 
+  /**
+   * Whether a file lies beside the record or where the inputs are said to be: by its name, before
+   * the system is asked for it (a name may lead to another machine), and by where links lead.
+   */
+  private boolean mayBeLookedAt(Path file) throws IOException {
+    if (besides.stream().noneMatch(file::startsWith)) {
+      return false;
+    }
+    if (!Files.exists(file)) {
+      return true;
+    }
+    Path real = file.toRealPath();
+    for (Path folder : besides) {
+      if (Files.exists(folder) && real.startsWith(folder.toRealPath())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** A table that lies beside those that were read would be read with them the next time. */
   private void folder(String way, List<Seal.Named> inputs) {
     try {
       Path folder = folderOf(record).resolve(way).normalize();
+      if (!mayBeLookedAt(folder)) {
+        add(Kind.INPUT_ELSEWHERE, way);
+        return;
+      }
       if (!Files.isDirectory(folder)) {
         add(Kind.INPUT_MISSING, way);
         return;

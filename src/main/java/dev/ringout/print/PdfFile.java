@@ -10,10 +10,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Set;
+import java.util.function.Supplier;
+import org.apache.pdfbox.multipdf.PDFMergerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 
@@ -23,54 +22,70 @@ public final class PdfFile {
   private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
   private static final int NORMAL_WEIGHT = 400;
+  private static final int MOST_TAGGED_PARTS = 4;
 
   private PdfFile() {}
 
   /** Writes the file. */
-  public static void write(OutputStream out, String html) throws IOException {
-    write(out, html, new PdfRendererBuilder());
+  public static void write(OutputStream out, PaperParts parts) throws IOException {
+    write(out, parts, false);
   }
 
-  /** Writes the file with its headings and tables tagged (PDF/UA, ISO 14289-1). */
-  public static void writeTagged(OutputStream out, String html) throws IOException {
-    PdfRendererBuilder builder = new PdfRendererBuilder();
-    builder.usePdfUaAccessibility(true);
-    write(out, html, builder);
+  /**
+   * Writes the file with its headings and tables tagged (PDF/UA, ISO 14289-1). A very long one is
+   * not: tags of all its cells are in memory at once until it is whole.
+   */
+  public static void writeTagged(OutputStream out, PaperParts parts) throws IOException {
+    write(out, parts, parts.parts().size() <= MOST_TAGGED_PARTS);
   }
 
-  private static void write(OutputStream out, String html, PdfRendererBuilder builder)
-      throws IOException {
+  private static void write(OutputStream out, PaperParts parts, boolean tagged) throws IOException {
     XRLog.setLoggingEnabled(false);
-    builder.useFont(PdfFile::font, "Liberation Sans");
-    builder.withHtmlContent(html, null);
-    builder.useSVGDrawer(new BatikSVGDrawer());
-    Path fontFile = Files.createTempFile("ringout", ".ttf");
-    try (InputStream font = font()) {
-      // Drawings take a font only from a file, and else any that the machine has.
-      Files.copy(font, fontFile, StandardCopyOption.REPLACE_EXISTING);
-      builder.useFont(
-          fontFile.toFile(),
-          "Liberation Sans",
-          NORMAL_WEIGHT,
-          FontStyle.NORMAL,
-          true,
-          Set.of(FSFontUseCase.SVG));
-      render(builder, out);
-    } finally {
-      Files.deleteIfExists(fontFile);
-    }
-  }
-
-  private static void render(PdfRendererBuilder builder, OutputStream out) throws IOException {
-    try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
-      renderer.createPDFWithoutClosing();
-      PDDocument document = renderer.getPdfDocument();
-      PDDocumentInformation information = document.getDocumentInformation();
+    // Drawings take a font only from a file, and else any that the machine has.
+    try (PrivateFile font = PrivateFile.of(PdfFile::font);
+        PDDocument whole = set(parts.parts().get(0), tagged, font)) {
+      PDFMergerUtility merger = new PDFMergerUtility();
+      for (Supplier<String> part : parts.parts().subList(1, parts.parts().size())) {
+        try (PDDocument next = set(part, tagged, font)) {
+          merger.appendDocument(whole, next);
+        }
+      }
+      if (parts.parts().size() > 1) {
+        try (InputStream letters = font()) {
+          PageNumbers.write(whole, letters, parts.numbers());
+        }
+      }
+      PDDocumentInformation information = whole.getDocumentInformation();
       information.setCreationDate(null);
       information.setModificationDate(null);
-      document.setDocumentId(0L);
-      document.save(out);
+      whole.setDocumentId(0L);
+      whole.save(out);
     }
+  }
+
+  /** Sets one part; of many each is packed at once, so that its boxes and objects can go. */
+  private static PDDocument set(Supplier<String> part, boolean tagged, PrivateFile font)
+      throws IOException {
+    PdfRendererBuilder builder = new PdfRendererBuilder();
+    if (tagged) {
+      builder.usePdfUaAccessibility(true);
+    }
+    builder.useFont(PdfFile::font, "Liberation Sans");
+    builder.useSVGDrawer(new BatikSVGDrawer());
+    builder.useFont(
+        font.path().toFile(),
+        "Liberation Sans",
+        NORMAL_WEIGHT,
+        FontStyle.NORMAL,
+        true,
+        Set.of(FSFontUseCase.SVG));
+    PDDocument document = new PDDocument();
+    builder.withHtmlContent(part.get(), null);
+    builder.usePDDocument(document);
+    try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+      renderer.createPDFWithoutClosing();
+    }
+    return document;
   }
 
   private static InputStream font() {

@@ -5,13 +5,20 @@ import dev.ringout.record.RecordBlock;
 import dev.ringout.record.RecordContent;
 import dev.ringout.sheet.PrintForm;
 import dev.ringout.units.Text;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * A record as one page that needs nothing else: for a screen, light or dark, wide or narrow, with
  * the keyboard alone; for paper in black and white; and what the PDF is set from.
  */
 public final class RecordHtml {
+  /** Of parts the pages are numbered when all are set. */
+  private static final String NUMBERS =
+      "@bottom-right { content: \"page \" counter(page) \" of \" counter(pages);"
+          + " font: 8pt \"Liberation Sans\", Arial, sans-serif; }";
+
   private static final String PAPER_STYLE =
       """
       @page { size: PAPER; margin: 16mm 12mm 16mm 12mm;
@@ -100,16 +107,49 @@ public final class RecordHtml {
 
   /** The page. */
   public static String write(RecordContent record, PrintForm.PaperSize paper) {
-    return new RecordHtml().page(record, paper, true);
+    return new RecordHtml().page(record, record.blocks(), paper, true);
   }
 
-  /** The page that a PDF is set from: without what only a screen needs. */
-  public static String forPaper(RecordContent record, PrintForm.PaperSize paper) {
-    return new RecordHtml().page(record, paper, false);
+  /** What a PDF is set from: without what only a screen needs. */
+  public static PaperParts forPaper(RecordContent record, PrintForm.PaperSize paper) {
+    List<List<RecordBlock>> parts = parts(record.blocks());
+    List<Supplier<String>> pages = new ArrayList<>();
+    for (List<RecordBlock> part : parts) {
+      pages.add(
+          () -> {
+            String page = new RecordHtml().page(record, part, paper, false);
+            return parts.size() == 1 ? page : page.replace(NUMBERS, "");
+          });
+    }
+    return new PaperParts(pages, PaperParts.Numbers.RIGHT);
   }
 
-  private String page(RecordContent record, PrintForm.PaperSize paper, boolean screen) {
-    List<RecordBlock> blocks = record.blocks();
+  private static List<List<RecordBlock>> parts(List<RecordBlock> blocks) {
+    List<List<RecordBlock>> parts = new ArrayList<>();
+    List<RecordBlock> part = new ArrayList<>();
+    int rows = 0;
+    for (RecordBlock block : blocks) {
+      for (RecordBlock piece : block.inPieces(PaperParts.MOST_ROWS)) {
+        if (rows > 0 && rows + piece.rowCount() > PaperParts.MOST_ROWS) {
+          List<RecordBlock> next = new ArrayList<>();
+          // A heading goes with what it begins.
+          while (part.get(part.size() - 1).rowCount() == 0) {
+            next.add(0, part.remove(part.size() - 1));
+          }
+          parts.add(part);
+          part = next;
+          rows = 0;
+        }
+        part.add(piece);
+        rows += piece.rowCount();
+      }
+    }
+    parts.add(part);
+    return parts;
+  }
+
+  private String page(
+      RecordContent record, List<RecordBlock> blocks, PrintForm.PaperSize paper, boolean screen) {
     String title = record.title();
     String digest = "content " + record.digest();
     html.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/><title>")

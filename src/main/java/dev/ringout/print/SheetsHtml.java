@@ -5,10 +5,17 @@ import dev.ringout.pictures.Html;
 import dev.ringout.sheet.BarCode;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.sheet.PrintForm;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** Sheets for paper: one page that prints well in black and white, and needs nothing else. */
 public final class SheetsHtml {
+  /** Of parts the pages are numbered when all are set. */
+  private static final String NUMBERS =
+      "@bottom-center { content: \"page \" counter(page) \" of \" counter(pages);"
+          + " font: 9pt \"Liberation Sans\", Arial, sans-serif; }";
+
   private static final String STYLE =
       """
       @page { size: PAPER landscape; margin: 16mm 10mm 16mm 10mm;
@@ -49,24 +56,76 @@ public final class SheetsHtml {
    * @param sheets those that are for print; others are left out
    */
   public static String write(PrintForm form, List<OutSheet> sheets) {
+    return page(form, printed(sheets).stream().map(Piece::whole).toList(), true);
+  }
+
+  /** What a PDF is set from. */
+  public static PaperParts forPaper(PrintForm form, List<OutSheet> sheets) {
+    List<List<Piece>> parts = parts(printed(sheets));
+    List<Supplier<String>> pages = new ArrayList<>();
+    for (List<Piece> part : parts) {
+      boolean first = pages.isEmpty();
+      pages.add(
+          () -> {
+            String page = page(form, part, first);
+            return parts.size() == 1 ? page : page.replace(NUMBERS, "");
+          });
+    }
+    return new PaperParts(pages, PaperParts.Numbers.MIDDLE);
+  }
+
+  /** A sheet, or some of its rows that go on from the part before. */
+  private record Piece(OutSheet sheet, boolean goesOn) {
+    static Piece whole(OutSheet sheet) {
+      return new Piece(sheet, false);
+    }
+  }
+
+  private static List<OutSheet> printed(List<OutSheet> sheets) {
+    return sheets.stream().filter(sheet -> !sheet.look().title().isEmpty()).toList();
+  }
+
+  private static List<List<Piece>> parts(List<OutSheet> sheets) {
+    List<List<Piece>> parts = new ArrayList<>();
+    List<Piece> part = new ArrayList<>();
+    int rows = 0;
+    for (OutSheet sheet : sheets) {
+      boolean goesOn = false;
+      for (List<List<String>> some : PaperParts.pieces(sheet.rows())) {
+        if (rows > 0 && rows + some.size() > PaperParts.MOST_ROWS) {
+          parts.add(part);
+          part = new ArrayList<>();
+          rows = 0;
+        }
+        part.add(
+            new Piece(new OutSheet(sheet.name(), sheet.headings(), some, sheet.look()), goesOn));
+        rows += some.size();
+        goesOn = true;
+      }
+    }
+    parts.add(part);
+    return parts;
+  }
+
+  private static String page(PrintForm form, List<Piece> pieces, boolean titled) {
     StringBuilder html = new StringBuilder();
     String title = form.title();
     html.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/><title>")
         .append(Html.escaped(title))
         .append("</title><style>\n")
         .append(style(form))
-        .append("</style></head><body>\n<h1>")
-        .append(Html.escaped(title))
-        .append("</h1>\n");
+        .append("</style></head><body>\n");
+    if (titled) {
+      html.append("<h1>").append(Html.escaped(title)).append("</h1>\n");
+    }
     boolean first = true;
-    for (OutSheet sheet : sheets) {
-      if (!sheet.look().title().isEmpty()) {
-        String place = isSmall(sheet) ? " class=\"small\"" : first ? "" : " class=\"next\"";
-        html.append("<section" + place + ">\n").append(sheet.look().picture());
-        table(sheet, html);
-        html.append("</section>\n");
-        first = false;
-      }
+    for (Piece piece : pieces) {
+      OutSheet sheet = piece.sheet();
+      String place = isSmall(sheet) ? " class=\"small\"" : first ? "" : " class=\"next\"";
+      html.append("<section" + place + ">\n").append(piece.goesOn() ? "" : sheet.look().picture());
+      table(sheet, html);
+      html.append("</section>\n");
+      first = false;
     }
     return html.append("</body></html>\n").toString();
   }

@@ -44,8 +44,9 @@ public final class EmbeddedDigest {
         PDFTextStripper last = new PDFTextStripper();
         last.setStartPage(document.getNumberOfPages());
         return last.getText(document);
-      } catch (RuntimeException e) {
-        // The library throws whatever it stumbles over in a damaged document.
+      } catch (RuntimeException | StackOverflowError e) {
+        // The library throws whatever it stumbles over in a damaged document, and goes down without
+        // end where one thing in it holds the next.
         throw new IOException("it is no PDF: " + e.getMessage(), e);
       }
     }

@@ -1,5 +1,6 @@
 package dev.ringout.record;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -35,6 +36,18 @@ public sealed interface RecordBlock {
   }
 
   /** The verdict, as large as it is important. */
+  /**
+   * How many rows of a table it takes as much paper as; a heading none, for it begins something.
+   */
+  default int rowCount() {
+    return 1;
+  }
+
+  /** The same in pieces of at most so many rows of a table. */
+  default List<RecordBlock> inPieces(int mostRows) {
+    return List.of(this);
+  }
+
   record Verdict(String words, boolean good) implements RecordBlock {
     @Override
     public <T> T match(Cases<T> cases) {
@@ -54,6 +67,11 @@ public sealed interface RecordBlock {
     @Override
     public Optional<Heading> part() {
       return level == PART ? Optional.of(this) : Optional.empty();
+    }
+
+    @Override
+    public int rowCount() {
+      return 0;
     }
 
     /** Its address within the page. */
@@ -76,6 +94,11 @@ public sealed interface RecordBlock {
     public <T> T match(Cases<T> cases) {
       return cases.pairs(this);
     }
+
+    @Override
+    public int rowCount() {
+      return rows.size();
+    }
   }
 
   /**
@@ -88,6 +111,21 @@ public sealed interface RecordBlock {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.table(this);
+    }
+
+    @Override
+    public int rowCount() {
+      return rows.size();
+    }
+
+    @Override
+    public List<RecordBlock> inPieces(int mostRows) {
+      List<RecordBlock> pieces = new ArrayList<>();
+      for (int from = 0; from == 0 || from < rows.size(); from += mostRows) {
+        List<List<String>> some = rows.subList(from, Math.min(rows.size(), from + mostRows));
+        pieces.add(new Table(name, headings, some, stateColumn));
+      }
+      return pieces;
     }
 
     /**
@@ -107,9 +145,16 @@ public sealed interface RecordBlock {
 
   /** A drawing (SVG) with what it shows in words. */
   record Picture(String svg, String caption) implements RecordBlock {
+    private static final int ROWS_OF_A_PICTURE = 20;
+
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.picture(this);
+    }
+
+    @Override
+    public int rowCount() {
+      return ROWS_OF_A_PICTURE;
     }
   }
 

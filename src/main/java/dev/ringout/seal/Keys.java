@@ -1,6 +1,7 @@
 package dev.ringout.seal;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,13 +17,18 @@ import java.security.spec.PKCS8EncodedKeySpec;
 import java.security.spec.X509EncodedKeySpec;
 import java.util.Base64;
 import java.util.HexFormat;
+import java.util.Optional;
 import java.util.Set;
 
 /** Ed25519 keys (RFC 8032) in PEM files (RFC 7468, RFC 8410), and signatures by them. */
 public final class Keys {
   private static final String ALGORITHM = "Ed25519";
   private static final String PRIVATE = "PRIVATE KEY";
+  private static final String PROTECTED = "ENCRYPTED PRIVATE KEY";
   private static final String PUBLIC = "PUBLIC KEY";
+
+  /** No file of one key is so long. */
+  private static final int MOST_BYTES = 1 << 16;
 
   /** What is signed to see whether two keys are a pair. */
   private static final String PROBE = "ringout";
@@ -91,10 +97,37 @@ public final class Keys {
         + "-----\n";
   }
 
-  private static PrivateKey privateKey(Path file) throws Unusable {
+  /**
+   * A private key as PEM, which only who knows the passphrase can read (PKCS #8, RFC 5958, by
+   * PBES2, RFC 8018).
+   *
+   * @throws Unusable where the passphrase is empty, or has letters that not every keyboard has
+   */
+  public static String pem(PrivateKey key, String passphrase) throws Unusable {
+    return pem(PROTECTED, ProtectedKey.encoded(key, passphrase));
+  }
+
+  /** Whether a file holds a private key that is protected by a passphrase. */
+  public static boolean isProtected(Path file) {
     try {
-      return KeyFactory.getInstance(ALGORITHM)
-          .generatePrivate(new PKCS8EncodedKeySpec(bytes(file, PRIVATE)));
+      return text(file).contains("-----BEGIN " + PROTECTED + "-----");
+    } catch (Unusable e) {
+      // Why it can't be read is said when it is used.
+      return false;
+    }
+  }
+
+  private static PrivateKey privateKey(Path file, Optional<String> passphrase) throws Unusable {
+    byte[] encoded;
+    if (!isProtected(file)) {
+      encoded = bytes(file, PRIVATE);
+    } else if (passphrase.isPresent()) {
+      encoded = ProtectedKey.decoded(file, bytes(file, PROTECTED), passphrase.get());
+    } else {
+      throw new Unusable(file + " is protected by a passphrase; give it with --passphrase FILE");
+    }
+    try {
+      return KeyFactory.getInstance(ALGORITHM).generatePrivate(new PKCS8EncodedKeySpec(encoded));
     } catch (GeneralSecurityException e) {
       throw new Unusable(file + " holds no Ed25519 private key");
     }
@@ -125,15 +158,23 @@ public final class Keys {
   }
 
   private static byte[] bytes(Path file, String what) throws Unusable {
+    String text = text(file);
+    String begin = "-----BEGIN " + what + "-----";
+    int start = text.indexOf(begin);
+    int end = text.indexOf("-----END " + what + "-----");
+    if (start < 0 || end < start) {
+      throw new Unusable(file + " has no part \"" + begin + "\"");
+    }
     try {
-      String text = Files.readString(file, StandardCharsets.US_ASCII);
-      String begin = "-----BEGIN " + what + "-----";
-      int start = text.indexOf(begin);
-      int end = text.indexOf("-----END " + what + "-----");
-      if (start < 0 || end < start) {
-        throw new Unusable(file + " has no part \"" + begin + "\"");
-      }
       return Base64.getMimeDecoder().decode(text.substring(start + begin.length(), end));
+    } catch (IllegalArgumentException e) {
+      throw new Unusable(file + " is damaged between its lines BEGIN and END");
+    }
+  }
+
+  private static String text(Path file) throws Unusable {
+    try (InputStream in = Files.newInputStream(file)) {
+      return new String(in.readNBytes(MOST_BYTES), StandardCharsets.ISO_8859_1);
     } catch (IOException e) {
       throw new Unusable(file + " can't be read: " + e.getMessage());
     }
@@ -144,7 +185,13 @@ public final class Keys {
    * what a signature can be checked with.
    */
   public static KeyPair pair(Path privateFile) throws Unusable {
-    PrivateKey secret = privateKey(privateFile);
+    return pair(KeyFile.of(privateFile));
+  }
+
+  /** The same where the private key may be protected. */
+  public static KeyPair pair(KeyFile file) throws Unusable {
+    Path privateFile = file.file();
+    PrivateKey secret = privateKey(privateFile, file.passphrase());
     Path open = privateFile.resolveSibling(privateFile.getFileName() + ".pub");
     KeyPair pair = new KeyPair(publicKey(open), secret);
     if (!verify(PROBE, sign(PROBE, secret), pair.getPublic())) {

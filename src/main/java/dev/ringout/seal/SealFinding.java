@@ -36,6 +36,8 @@ public record SealFinding(Kind kind, String about, String detail) {
     INPUT_SAME(State.AS_SEALED),
     INPUT_OTHER_BYTES(State.DIFFERS),
     INPUT_MISSING(State.NOT_SHOWN),
+    /** It lies neither beside the record nor where inputs are said to be. */
+    INPUT_ELSEWHERE(State.NOT_SHOWN),
     INPUT_UNREADABLE(State.NOT_SHOWN),
     /** A table lies in a folder of which every table was an input, and was none. */
     INPUT_ADDED(State.DIFFERS),

@@ -15,9 +15,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,12 +28,10 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
- * CSV files: comma, semicolon or tab, whichever the first lines have most of; UTF-8, or UTF-16 with
- * or without a byte-order mark. A file that is neither is read as Windows-1252, and that is said.
+ * CSV files: comma, semicolon or tab, whichever the first lines have most of, in an encoding that
+ * {@link TextCoding} finds.
  */
 final class CsvFiles implements TabularFile {
-  private static final Charset WINDOWS_1252 = Charset.forName("windows-1252");
-
   private final List<Sheet> sheets;
   private final boolean single;
 
@@ -44,7 +40,8 @@ final class CsvFiles implements TabularFile {
     this.single = single;
   }
 
-  static CsvFiles single(FileBytes file, String shownName, Problems problems) throws IOException {
+  static CsvFiles single(FileBytes file, String shownName, Problems problems)
+      throws IOException, UnusableInput {
     return new CsvFiles(List.of(CsvSheet.open(file, shownName, problems)), true);
   }
 
@@ -86,7 +83,7 @@ final class CsvFiles implements TabularFile {
     for (byte one : head) {
       odd += one >= 0 && one < ' ' && "\t\r\n\f".indexOf(one) < 0 ? 1 : 0;
     }
-    boolean wide = CsvSheet.charset(file).name().startsWith("UTF-16");
+    boolean wide = TextCoding.of(file).name().startsWith("UTF-16");
     return wide ? odd <= head.length / 2 : odd == 0;
   }
 
@@ -109,13 +106,9 @@ final class CsvFiles implements TabularFile {
     private static final int LINES_LOOKED_AT = 50;
     private static final List<Character> SEPARATORS = List.of(',', ';', '\t');
 
-    static CsvSheet open(FileBytes file, String shownName, Problems problems) throws IOException {
-      Charset charset = charset(file);
-      if (charset.equals(WINDOWS_1252)) {
-        problems.warning(
-            Place.of(shownName),
-            "is not UTF-8: read as Windows-1252; check that Ω and µ came through");
-      }
+    static CsvSheet open(FileBytes file, String shownName, Problems problems)
+        throws IOException, UnusableInput {
+      Charset charset = TextCoding.checked(file, shownName, problems);
       List<String> head = new ArrayList<>();
       try (BufferedReader reader = reader(file, charset)) {
         String line = reader.readLine();
@@ -125,7 +118,8 @@ final class CsvFiles implements TabularFile {
         }
       }
       char separator = separator(head);
-      return new CsvSheet(file, shownName, charset, separator, separator != '\t' || quoted(head));
+      return new CsvSheet(
+          file, shownName, charset, separator, separator != '\t' || quoted(file, charset));
     }
 
     /**
@@ -186,31 +180,9 @@ final class CsvFiles implements TabularFile {
       return counts;
     }
 
-    /** A tab-separated text may hold a bare {@code "} for "as above": then nothing is quoted. */
-    private static boolean quoted(List<String> lines) {
-      return lines.stream()
-          .allMatch(line -> line.chars().filter(character -> character == '"').count() % 2 == 0);
-    }
-
-    private static Charset charset(FileBytes file) {
-      byte[] head = file.first(2);
-      if (head.length >= 2) {
-        int mark = ((head[0] & 0xff) << 8) | (head[1] & 0xff);
-        if (mark == 0xfffe || mark == 0xfeff) {
-          return StandardCharsets.UTF_16;
-        }
-        if (head[0] != 0 && head[1] == 0) {
-          return StandardCharsets.UTF_16LE;
-        }
-        if (head[0] == 0 && head[1] != 0) {
-          return StandardCharsets.UTF_16BE;
-        }
-      }
-      try {
-        StandardCharsets.UTF_8.newDecoder().decode(file.buffer());
-        return StandardCharsets.UTF_8;
-      } catch (CharacterCodingException e) {
-        return WINDOWS_1252;
+    private static boolean quoted(FileBytes file, Charset charset) throws IOException {
+      try (BufferedReader reader = reader(file, charset)) {
+        return TabQuotes.holdCells(reader);
       }
     }
 

@@ -41,7 +41,7 @@ public final class OutFile {
   /** Of characters, in .xlsx. */
   private static final int MOST_IN_CELL = 32_767;
 
-  private static final int ROWS_IN_MEMORY = 200;
+  private static final int ROWS_UNPACKED = 200;
   private static final int ROWS_MEASURED = 200;
 
   /**
@@ -68,8 +68,7 @@ public final class OutFile {
   public static void workbook(OutputStream out, List<OutSheet> sheets, PrintForm form)
       throws IOException {
     ByteArrayOutputStream dated = new ByteArrayOutputStream();
-    try (SXSSFWorkbook workbook = new SXSSFWorkbook(ROWS_IN_MEMORY)) {
-      workbook.setCompressTempFiles(false);
+    try (SXSSFWorkbook workbook = new SheetsInMemory(ROWS_UNPACKED)) {
       Styles styles = new Styles(workbook);
       for (OutSheet sheet : sheets) {
         SXSSFSheet made = workbook.createSheet(WorkbookUtil.createSafeSheetName(sheet.name()));
@@ -78,7 +77,7 @@ public final class OutFile {
         }
         write(made, sheet, styles);
       }
-      workbook.write(dated);
+      workbook.writeAvoidingTempFiles(dated);
     }
     withoutTimes(dated.toByteArray(), out);
   }
@@ -161,7 +160,8 @@ public final class OutFile {
   }
 
   /** No cell of a workbook holds more; what is cut says so. */
-  private static String fitting(String text) {
+  private static String fitting(String stored) {
+    String text = Xstring.encoded(stored);
     if (text.length() <= MOST_IN_CELL) {
       return text;
     }

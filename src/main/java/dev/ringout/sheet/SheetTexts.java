@@ -1,11 +1,9 @@
 package dev.ringout.sheet;
 
 import dev.ringout.source.FileBytes;
+import dev.ringout.source.UnusableInput;
 import java.io.IOException;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
-import org.apache.poi.openxml4j.opc.OPCPackage;
-import org.apache.poi.xssf.extractor.XSSFEventBasedExcelExtractor;
-import org.apache.xmlbeans.XmlException;
+import java.util.stream.Collectors;
 
 /** All that a workbook says, as text. */
 public final class SheetTexts {
@@ -17,12 +15,18 @@ public final class SheetTexts {
    * @throws IOException where it is no workbook, or a damaged one
    */
   public static String of(FileBytes workbook) throws IOException {
-    try (XSSFEventBasedExcelExtractor texts =
-        new XSSFEventBasedExcelExtractor(OPCPackage.open(workbook.open()))) {
-      return texts.getText();
-    } catch (OpenXML4JException | XmlException | RuntimeException e) {
-      // The library throws whatever it stumbles over in a damaged workbook.
-      throw new IOException("it is no workbook: " + e.getMessage(), e);
+    StringBuilder texts = new StringBuilder();
+    try (TabularFile file = XlsxFile.open(workbook, workbook.name())) {
+      for (Sheet sheet : file.sheets()) {
+        sheet.forEachRow(
+            row ->
+                texts
+                    .append(row.cells().stream().map(Cell::text).collect(Collectors.joining("\t")))
+                    .append('\n'));
+      }
+    } catch (UnusableInput e) {
+      throw new IOException("it " + e.text(), e);
     }
+    return texts.toString();
   }
 }

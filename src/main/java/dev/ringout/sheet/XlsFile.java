@@ -22,6 +22,7 @@ import org.apache.poi.hssf.usermodel.HSSFCell;
 import org.apache.poi.hssf.usermodel.HSSFCellStyle;
 import org.apache.poi.hssf.usermodel.HSSFFont;
 import org.apache.poi.hssf.usermodel.HSSFRichTextString;
+import org.apache.poi.hssf.usermodel.HSSFSheet;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.hssf.util.HSSFColor;
 import org.apache.poi.poifs.crypt.Decryptor;
@@ -59,7 +60,8 @@ final class XlsFile implements TabularFile {
       XlsColours colours = new XlsColours(workbook);
       for (var sheet : workbook) {
         String name = Text.visible(sheet.getSheetName());
-        sheets.add(new XlsSheet(sheet, name, shownName, colours, new HashMap<>()));
+        XlsFormulas formulas = new XlsFormulas((HSSFSheet) sheet);
+        sheets.add(new XlsSheet(sheet, name, shownName, colours, formulas, new HashMap<>()));
       }
       return new XlsFile(workbook, List.copyOf(sheets));
     } catch (EncryptedDocumentException e) {
@@ -94,6 +96,7 @@ final class XlsFile implements TabularFile {
       String name,
       String shownName,
       XlsColours colours,
+      XlsFormulas formulas,
       Map<String, Optional<ShownNumbers>> shownByFormat)
       implements Sheet {
 
@@ -231,6 +234,9 @@ final class XlsFile implements TabularFile {
     }
 
     private Cell plain(org.apache.poi.ss.usermodel.Cell stored) {
+      if (formulas.isUncalculated(stored.getAddress())) {
+        return new Cell(Cell.Stored.UNCALCULATED, "");
+      }
       CellType type =
           stored.getCellType() == CellType.FORMULA
               ? stored.getCachedFormulaResultType()

@@ -101,31 +101,32 @@ final class XlsxFile implements TabularFile {
 
     @Override
     public Surroundings forEachRow(Consumer<Row> each) throws UnusableInput {
+      HandedOver handed = new HandedOver(each);
       try {
         String sheet =
             parts
                 .byId(book, entry.relationId())
                 .orElseThrow(
                     () -> new IOException("its sheet \"" + entry.name() + "\" is not there"));
-        XlsxRows rows = new XlsxRows(strings, styles, workbook.dates1904(), each);
+        XlsxRows rows = new XlsxRows(strings, styles, workbook, handed);
         parts.parse(sheet, rows);
         return rows.surroundings(entry.hidden(), comments(sheet));
       } catch (ZipParts.Bomb e) {
         throw tooLarge(shownName);
-      } catch (IOException | SAXException | XlsxRows.Damaged e) {
+      } catch (IOException | SAXException e) {
+        throw damaged(shownName, e);
+      } catch (RuntimeException e) {
+        if (handed.hasFailedThere()) {
+          throw e;
+        }
         throw damaged(shownName, e);
       }
     }
 
-    private Map<Surroundings.Spot, String> comments(String sheet)
-        throws IOException, SAXException, UnusableInput {
+    private Map<Surroundings.Spot, String> comments(String sheet) throws IOException, SAXException {
       XlsxComments comments = new XlsxComments();
-      try {
-        for (String part : parts.all(sheet, "comments")) {
-          parts.parse(part, comments);
-        }
-      } catch (RuntimeException e) {
-        throw damaged(shownName, e);
+      for (String part : parts.all(sheet, "comments")) {
+        parts.parse(part, comments);
       }
       return comments.comments();
     }

@@ -23,7 +23,7 @@ final class XlsxRows extends DefaultHandler {
 
   private final XlsxStrings strings;
   private final XlsxStyles styles;
-  private final boolean dates1904;
+  private final XlsxWorkbook workbook;
   private final Consumer<Row> each;
 
   private final StringBuilder value = new StringBuilder();
@@ -43,10 +43,10 @@ final class XlsxRows extends DefaultHandler {
   private boolean hasValue;
   private boolean hasFormula;
 
-  XlsxRows(XlsxStrings strings, XlsxStyles styles, boolean dates1904, Consumer<Row> each) {
+  XlsxRows(XlsxStrings strings, XlsxStyles styles, XlsxWorkbook workbook, Consumer<Row> each) {
     this.strings = strings;
     this.styles = styles;
-    this.dates1904 = dates1904;
+    this.workbook = workbook;
     this.each = each;
   }
 
@@ -234,7 +234,7 @@ final class XlsxRows extends DefaultHandler {
       case "s" -> sharedString(stored);
       case "b" -> truth(stored.strip());
       case "e" -> new Cell(Cell.Stored.ERROR, stored);
-      case "str" -> Cell.text(stored);
+      case "str" -> Cell.text(Xstring.decoded(stored));
       case "inlineStr" -> Cell.text(inline.text());
       case "d" -> new Cell(Cell.Stored.DATE, stored);
       default -> stored.isBlank() ? withoutValue() : numeral(stored);
@@ -263,7 +263,10 @@ final class XlsxRows extends DefaultHandler {
       return new Cell(Cell.Stored.ERROR, stored);
     }
     double number = parsed.getAsDouble();
-    Cell cell = Numerals.cell(number, styles.isDate(style), dates1904);
+    if (number == 0 && hasFormula && workbook.calculatesOnLoad()) {
+      return withoutValue();
+    }
+    Cell cell = Numerals.cell(number, styles.isDate(style), workbook.dates1904());
     Optional<ShownNumbers> shown =
         cell.kind() == Cell.Stored.NUMBER ? styles.shown(style) : Optional.empty();
     return shown.isEmpty() ? cell : cell.shownAs(shown.get().of(number));

@@ -10,6 +10,7 @@ final class XlsxRuns {
   private final StringBuilder text = new StringBuilder();
   private final StringBuilder ownPlain = new StringBuilder();
   private final StringBuilder notStruck = new StringBuilder();
+  private final StringBuilder piece = new StringBuilder();
   private boolean inText;
   private boolean inPhonetic;
   private boolean inRun;
@@ -40,6 +41,7 @@ final class XlsxRuns {
 
   void clear() {
     text.setLength(0);
+    piece.setLength(0);
     ownPlain.setLength(0);
     notStruck.setLength(0);
     inRun = false;
@@ -65,15 +67,20 @@ final class XlsxRuns {
   }
 
   void characters(char[] characters, int start, int length) {
-    if (!inText) {
-      return;
+    if (inText) {
+      piece.append(characters, start, length);
     }
-    text.append(characters, start, length);
+  }
+
+  private void endText() {
+    String read = Xstring.decoded(piece.toString());
+    piece.setLength(0);
+    text.append(read);
     if (!inRun || !runHasInk) {
-      notStruck.append(characters, start, length);
+      notStruck.append(read);
     } else if (!runStruck) {
-      ownPlain.append(characters, start, length);
-      notStruck.append(characters, start, length);
+      ownPlain.append(read);
+      notStruck.append(read);
     }
   }
 
@@ -81,7 +88,10 @@ final class XlsxRuns {
     switch (local) {
       case "r" -> inRun = false;
       case "rPh" -> inPhonetic = false;
-      case "t" -> inText = false;
+      case "t" -> {
+        inText = false;
+        endText();
+      }
       default -> {}
     }
   }

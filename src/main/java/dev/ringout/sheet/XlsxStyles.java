@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.apache.poi.ss.usermodel.BuiltinFormats;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.xml.sax.Attributes;
+import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
 /**
@@ -115,11 +116,10 @@ final class XlsxStyles extends DefaultHandler {
   }
 
   @Override
-  public void startElement(String uri, String local, String qualified, Attributes attributes) {
+  public void startElement(String uri, String local, String qualified, Attributes attributes)
+      throws SAXException {
     switch (local) {
-      case "numFmt" ->
-          formats.put(
-              Integer.parseInt(attributes.getValue("numFmtId")), attributes.getValue("formatCode"));
+      case "numFmt" -> startFormat(attributes);
       case "fonts" -> inFonts = true;
       case "font" -> {
         if (inFonts) {
@@ -158,6 +158,14 @@ final class XlsxStyles extends DefaultHandler {
     } else if (local.equals("indexedColors")) {
       inPalette = false;
     }
+  }
+
+  private void startFormat(Attributes attributes) throws SAXException {
+    String code = attributes.getValue("formatCode");
+    if (code == null) {
+      throw new SAXException("a number format shows nothing");
+    }
+    formats.put(Integer.parseInt(attributes.getValue("numFmtId")), code);
   }
 
   /** Fills of conditional formats stand elsewhere: they depend on what a cell says. */

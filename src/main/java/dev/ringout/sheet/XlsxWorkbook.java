@@ -11,6 +11,7 @@ import org.xml.sax.helpers.DefaultHandler;
 final class XlsxWorkbook extends DefaultHandler {
   private final List<Entry> sheets = new ArrayList<>();
   private boolean dates1904;
+  private boolean calculatesOnLoad;
   private boolean begun;
 
   record Entry(String name, String relationId, boolean hidden) {}
@@ -22,6 +23,11 @@ final class XlsxWorkbook extends DefaultHandler {
   /** Whether dates count from 1904, as some workbooks do. */
   boolean dates1904() {
     return dates1904;
+  }
+
+  /** Whether who wrote it asks for all formulas to be calculated: he may not have done so. */
+  boolean calculatesOnLoad() {
+    return calculatesOnLoad;
   }
 
   @Override
@@ -36,12 +42,15 @@ final class XlsxWorkbook extends DefaultHandler {
       String name = attributes.getValue("name");
       sheets.add(
           new Entry(
-              name == null ? "" : Text.visible(name),
+              name == null ? "" : Text.visible(Xstring.decoded(name)),
               relationId(attributes),
               state != null && !state.equals("visible")));
     } else if (local.equals("workbookPr")) {
       String value = attributes.getValue("date1904");
       dates1904 = "1".equals(value) || "true".equals(value);
+    } else if (local.equals("calcPr")) {
+      String value = attributes.getValue("fullCalcOnLoad");
+      calculatesOnLoad = "1".equals(value) || "true".equals(value);
     }
   }
 

@@ -23,5 +23,8 @@ public final class OptionNames {
   /** The day of the test. */
   public static final String DATE = "--date";
 
+  /** The folder in which inputs of a record lie. */
+  public static final String INPUTS = "--inputs";
+
   private OptionNames() {}
 }

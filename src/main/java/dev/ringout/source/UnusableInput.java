@@ -12,19 +12,25 @@ public final class UnusableInput extends Exception {
     NOT_UNDERSTOOD
   }
 
-  private final String file;
+  // Exceptions can be stored, places can't; nobody stores these.
+  private final transient Place place;
   private final Reason reason;
 
   /** A file that can't be used, and why in words for the user. */
   public UnusableInput(String file, Reason reason, String text) {
+    this(Place.of(file), reason, text);
+  }
+
+  /** A file that can't be used because of what stands at a place in it. */
+  public UnusableInput(Place place, Reason reason, String text) {
     super(text);
-    this.file = file;
+    this.place = place;
     this.reason = reason;
   }
 
-  /** The file as a whole, as shown to the user. */
+  /** The file as a whole, as shown to the user, or the place in it that is to blame. */
   public Place place() {
-    return Place.of(file);
+    return place;
   }
 
   /** Missing or not understood. */

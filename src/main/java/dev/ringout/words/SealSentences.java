@@ -2,6 +2,7 @@ package dev.ringout.words;
 
 import dev.ringout.seal.SealFinding;
 import dev.ringout.seal.SealFinding.State;
+import dev.ringout.source.OptionNames;
 import dev.ringout.units.Text;
 
 /** What looking at a sealed record showed, in words. */
@@ -57,6 +58,12 @@ public final class SealSentences {
       case INPUT_SAME -> "input " + sealFinding.about();
       case INPUT_OTHER_BYTES -> otherBytes("input " + sealFinding.about());
       case INPUT_MISSING -> missing("input " + sealFinding.about());
+      case INPUT_ELSEWHERE ->
+          "input "
+              + sealFinding.about()
+              + ": it lies elsewhere than beside the record and was not looked at; "
+              + OptionNames.INPUTS
+              + " FOLDER names the folder in which it may be";
       case INPUT_ADDED ->
           "input "
               + sealFinding.about()

@@ -144,6 +144,66 @@ class WhatASealHoldsTest {
         run.out());
   }
 
+  /** A seal is a stranger's text: what it names elsewhere may be any file, or another machine. */
+  @Test
+  void inputs_that_lie_elsewhere_are_looked_at_where_the_user_says_that_they_may_be()
+      throws IOException {
+    Path records = Files.createDirectory(folder.resolve("records"));
+    assertEquals(1, record("one", "records/first.html").code());
+    Run alone = verify("records/first.html");
+    assertEquals(2, alone.code(), alone.out());
+    assertTrue(
+        alone
+            .out()
+            .contains(
+                "not shown   input ../list/wires.csv: it lies elsewhere than beside the record"
+                    + " and was not looked at; --inputs FOLDER"),
+        alone.out());
+    Object[] within = {
+      "report",
+      "--verify",
+      records.resolve("first.html"),
+      "--key",
+      folder.resolve("key.pub"),
+      "--inputs",
+      folder
+    };
+    Run there = Run.of(within);
+    assertEquals(0, there.code(), there.out());
+    write("one/insulation.csv", "Step");
+    assertEquals(1, Run.of(within).code(), "a table that is added there");
+    within[6] = folder.resolve("list");
+    assertEquals(2, Run.of(within).code(), "the readings lie in neither");
+  }
+
+  @Test
+  void a_link_beside_the_record_leads_nowhere_else(@TempDir Path outside) throws IOException {
+    sealed();
+    Path list = folder.resolve("list");
+    Files.move(list, outside.resolve("list"));
+    Files.createSymbolicLink(list, outside.resolve("list"));
+    Run run = verify("second.html");
+    assertEquals(2, run.code(), run.out());
+    assertTrue(run.out().contains("input list/wires.csv: it lies elsewhere"), run.out());
+  }
+
+  @Test
+  void a_key_that_is_protected_signs_with_its_passphrase() throws IOException {
+    write("passphrase", "swing bridge 4");
+    Path closed = folder.resolve("closed");
+    Object said = folder.resolve("passphrase");
+    assertEquals(0, Run.of("report", "--new-key", closed, "--passphrase", said).code());
+    key = closed;
+    assertEquals(64, record("one", "first.html").code(), "nobody can be asked");
+    assertEquals(1, record("one", "first.html", "--passphrase", said).code());
+    Run run = Run.of("report", "--verify", folder.resolve("first.html"), "--key", closed + ".pub");
+    assertEquals(0, run.code(), run.out());
+    write("passphrase", "swing bridge 5");
+    Run wrong = record("one", "second.html", "--passphrase", said);
+    assertEquals(64, wrong.code());
+    assertTrue(wrong.err().contains("the passphrase is not that of " + closed), wrong.err());
+  }
+
   @Test
   void what_is_no_table_may_lie_beside_the_tables() throws IOException {
     sealed();

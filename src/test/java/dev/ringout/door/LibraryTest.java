@@ -189,7 +189,8 @@ class LibraryTest {
         Ringout.onFiles().record(RecordJob.Request.of(unit(CLEAN), to)).result().orElseThrow();
     Files.writeString(to, RecordHtml.write(record.content(), PaperSize.A4));
     Files.writeString(VerifyJob.sealOf(to), record.seal(Digest.of(to)));
-    VerifyJob.Result verified = Ringout.onFiles().verify(new VerifyJob.Request(to, List.of()));
+    VerifyJob.Result verified =
+        Ringout.onFiles().verify(new VerifyJob.Request(to, List.of(), Optional.of(Path.of(""))));
     assertTrue(!verified.has(SealFinding.State.DIFFERS) && !verified.isAsSealed());
     assertEquals(
         List.of(SealFinding.Kind.NOT_SIGNED),

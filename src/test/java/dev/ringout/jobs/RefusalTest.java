@@ -161,7 +161,7 @@ class RefusalTest {
   }
 
   private static Stopped stopped(Path record) {
-    return assertThrows(Stopped.class, () -> DOOR.verify(new VerifyJob.Request(record, List.of())));
+    return assertThrows(Stopped.class, () -> DOOR.verify(VerifyJob.Request.of(record, List.of())));
   }
 
   @Test

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.Ringout;
 import dev.ringout.jobs.UnitRequest.Touched;
 import dev.ringout.jobs.WrongRequest.Part;
+import dev.ringout.seal.KeyFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -71,12 +72,12 @@ class WrongRequestTest {
                       Optional.empty(),
                       Optional.empty(),
                       List.of(),
-                      Optional.of(folder.resolve("no-key.pem")),
+                      Optional.of(KeyFile.of(folder.resolve("no-key.pem"))),
                       folder.resolve("record.html")));
       case TRUSTED_KEY ->
           () ->
               DOOR.verify(
-                  new VerifyJob.Request(
+                  VerifyJob.Request.of(
                       folder.resolve("record.html"), List.of(folder.resolve("no-key.pem"))));
     };
   }

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -199,5 +200,52 @@ class LauncherIT {
     assertEquals(0, broken.code(), broken.err());
     assertEquals("", broken.err());
     assertTrue(broken.out().matches("ringout \\d+\\.\\d+\\.\\d+\\R"), broken.out());
+  }
+
+  /** Java ends with 1 then, which here means faults. */
+  @Test
+  void a_java_that_can_not_start_is_no_verdict() throws Exception {
+    for (String variable : new String[] {"RINGOUT_JAVA_OPTS", "JAVA_TOOL_OPTIONS"}) {
+      Ran ran = run(folder, Map.of(variable, "-Xmx9999999g"), sample(LAUNCHER));
+      assertEquals(70, ran.code(), variable);
+      assertTrue(ran.err().startsWith("ringout: Java can't start: "), ran.err());
+    }
+  }
+
+  @Test
+  void a_program_that_was_copied_in_part_is_no_verdict() throws Exception {
+    Path launcher = unzip(Files.createDirectory(folder.resolve("part")));
+    Path lib = launcher.resolveSibling("lib");
+    try (Stream<Path> jars = Files.list(lib)) {
+      Files.delete(
+          jars.filter(jar -> jar.getFileName().toString().startsWith("picocli"))
+              .findFirst()
+              .orElseThrow());
+    }
+    Ran library = run(folder, Map.of(), sample(launcher));
+    assertEquals(70, library.code(), library.err());
+    assertTrue(library.err().startsWith("ringout: "), library.err());
+    Path jar = lib.resolve("ringout.jar");
+    Files.write(jar, Arrays.copyOf(Files.readAllBytes(jar), 10_000));
+    Ran half = run(folder, Map.of(), sample(launcher));
+    assertEquals(70, half.code(), half.err());
+    assertTrue(half.err().contains("ringout.jar is missing or damaged"), half.err());
+  }
+
+  @Test
+  void letters_of_any_language_in_a_path_need_no_locale() throws Exception {
+    Path list = Files.createDirectory(folder.resolve("Schl\u00fcsse")).resolve("k\u00e4sten.xlsx");
+    Files.copy(SAMPLE.resolve("junction-box.xlsx"), list);
+    for (String locale : new String[] {"C", "POSIX", "xx_YY.UTF-8"}) {
+      Ran ran =
+          run(
+              folder,
+              Map.of("LC_ALL", locale),
+              "/bin/sh",
+              "-c",
+              "exec \"$0\" review Schl*/k*.xlsx",
+              LAUNCHER);
+      assertEquals(0, ran.code(), locale + ": " + ran.err());
+    }
   }
 }

@@ -14,10 +14,13 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -77,6 +80,84 @@ class RecordFormsTest {
     assertEquals(Optional.of(DIGEST), EmbeddedDigest.of(workbook()));
   }
 
+  /** What is too long to be set at once is set in parts, and nobody sees where they meet. */
+  @Test
+  void a_long_pdf_is_one_document_with_all_rows_numbered_pages_and_tags() throws IOException {
+    List<List<String>> rows = new ArrayList<>();
+    for (int i = 1; i <= PaperParts.MOST_ROWS + 100; i++) {
+      rows.add(List.of("S" + i, "conforms"));
+    }
+    RecordContent longer =
+        new RecordContent(
+            "Span lock box",
+            List.of(
+                new RecordBlock.Heading(2, "Readings"),
+                new RecordBlock.Table("Readings", List.of("Signal", "Verdict"), rows, 1),
+                new RecordBlock.Words("Content digest " + DIGEST, false)),
+            DIGEST);
+    Path file = folder.resolve("long.pdf");
+    try (OutputStream out = Files.newOutputStream(file)) {
+      PdfFile.writeTagged(out, RecordHtml.forPaper(longer, PaperSize.A4));
+    }
+    assertEquals(Optional.of(DIGEST), EmbeddedDigest.of(file));
+    try (PDDocument document = Loader.loadPDF(file.toFile())) {
+      int pages = document.getNumberOfPages();
+      String text = new PDFTextStripper().getText(document);
+      for (int page = 1; page <= pages; page++) {
+        String number = "page " + page + " of " + pages;
+        assertEquals(2, (" " + text + " ").split(number + "\\s", -1).length, number);
+      }
+      for (List<String> row : rows) {
+        assertTrue(text.contains(row.get(0) + " conforms"), row.get(0));
+      }
+      assertTrue(document.getDocumentCatalog().getMarkInfo().isMarked(), "tagged");
+      assertEquals("en", document.getDocumentCatalog().getLanguage());
+      assertEquals("Test record: Span lock box", document.getDocumentInformation().getTitle());
+    }
+  }
+
+  @Test
+  void a_heading_is_not_parted_from_what_it_begins() {
+    List<List<String>> rows = new ArrayList<>();
+    for (int i = 0; i < PaperParts.MOST_ROWS; i++) {
+      rows.add(List.of("S" + i));
+    }
+    RecordBlock.Table table = new RecordBlock.Table("Readings", List.of("Signal"), rows, -1);
+    RecordContent two =
+        new RecordContent(
+            "Span lock box", List.of(table, new RecordBlock.Heading(2, "Remarks"), table), DIGEST);
+    List<Supplier<String>> parts = RecordHtml.forPaper(two, PaperSize.A4).parts();
+    assertEquals(2, parts.size());
+    assertFalse(parts.get(0).get().contains("Remarks"));
+    assertTrue(parts.get(1).get().contains("Remarks"));
+  }
+
+  /** A folder for all users of the machine may be another's, and what is left there stays. */
+  @Test
+  void nothing_is_left_in_the_temporary_folder_not_even_by_runs_that_were_killed()
+      throws IOException {
+    Path all = Path.of(System.getProperty("java.io.tmpdir"));
+    Path killed = Files.createTempDirectory(all, "ringout-999999999999-");
+    Files.writeString(killed.resolve("file"), "font");
+    Path living = Files.createTempDirectory(all, "ringout-" + ProcessHandle.current().pid() + "-");
+    pdf();
+    assertFalse(Files.exists(killed));
+    assertTrue(Files.exists(living), "of a process that goes on");
+    Files.delete(living);
+  }
+
+  @Test
+  void a_workbook_is_written_without_the_folder_for_all() throws IOException {
+    Path closed = Files.writeString(folder.resolve("closed"), "");
+    String before = System.getProperty("java.io.tmpdir");
+    System.setProperty("java.io.tmpdir", closed.toString());
+    try {
+      assertTrue(Files.size(workbook()) > 0);
+    } finally {
+      System.setProperty("java.io.tmpdir", before);
+    }
+  }
+
   @Test
   void a_cell_that_begins_like_a_formula_stays_text() throws IOException {
     try (Workbook workbook = WorkbookFactory.create(workbook().toFile())) {
@@ -117,7 +198,7 @@ class RecordFormsTest {
 
   @Test
   void the_page_for_paper_has_nothing_that_only_a_screen_needs() {
-    String paper = RecordHtml.forPaper(RECORD, PaperSize.LETTER);
+    String paper = RecordHtml.forPaper(RECORD, PaperSize.LETTER).parts().get(0).get();
     assertTrue(paper.contains("@page { size: letter;"));
     assertFalse(paper.contains("<script") || paper.contains("<nav"), "no script, no navigation");
   }

@@ -9,6 +9,7 @@ import dev.ringout.sheet.OutSheet.Look;
 import dev.ringout.sheet.PrintForm;
 import dev.ringout.sheet.PrintForm.PaperSize;
 import java.util.List;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 
 /** Sheets as a page to print. */
@@ -34,6 +35,30 @@ class SheetsHtmlTest {
     assertTrue(page.contains("@top-left { content: \"Span lock box\";"));
     assertTrue(page.contains("@top-right { content: \"serial number ____"));
     assertTrue(page.contains("@bottom-right { content: \"made by ____"));
+  }
+
+  @Test
+  void a_long_sheet_is_set_in_parts_each_with_its_headings() {
+    List<List<String>> rows = new java.util.ArrayList<>();
+    for (int i = 1; i <= 2 * PaperParts.MOST_ROWS; i++) {
+      rows.add(List.of("J1-" + i, "W" + i));
+    }
+    OutSheet sheet =
+        new OutSheet("Steps", List.of("Pin", "Wire"), rows, Look.printed("Span lock box"));
+    PrintForm form = PrintForm.wired("Span lock box", PaperSize.A4);
+    List<String> parts =
+        SheetsHtml.forPaper(form, List.of(sheet)).parts().stream().map(Supplier::get).toList();
+    assertEquals(2, parts.size());
+    for (String part : parts) {
+      assertTrue(part.contains("<th>Pin</th>"));
+      assertFalse(part.contains("counter(page)"), "numbered when all are set");
+    }
+    assertTrue(parts.get(0).contains("J1-" + PaperParts.MOST_ROWS + "<"));
+    assertTrue(parts.get(1).contains("J1-" + (PaperParts.MOST_ROWS + 1) + "<"));
+    assertEquals(1, String.join("", parts).split("<h1>", -1).length - 1);
+    assertEquals(
+        page(PaperSize.A4, sheet("Steps", "1", "2")),
+        SheetsHtml.forPaper(form, List.of(sheet("Steps", "1", "2"))).parts().get(0).get());
   }
 
   @Test

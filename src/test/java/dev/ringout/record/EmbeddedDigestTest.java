@@ -1,50 +1,117 @@
 package dev.ringout.record;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.ringout.sheet.OutFile;
+import dev.ringout.sheet.OutSheet;
+import dev.ringout.source.FileBytes;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
+import java.util.Random;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.font.PDType1Font;
+import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-/**
- * The digest that a page shows of itself; RecordFormsTest of the sheets reads it from every form.
- */
+/** The digest in a record that anyone may have made: whatever it is, it is read or it is none. */
 class EmbeddedDigestTest {
   private static final String DIGEST = "0123456789abcdef".repeat(4);
-  private static final String OTHER = "f".repeat(64);
+  private static final int DEEP = 200_000;
 
-  @TempDir Path folder;
+  private static FileBytes workbook() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    OutSheet sheet = new OutSheet("Record", List.of("Content digest " + DIGEST), List.of());
+    OutFile.workbook(out, List.of(sheet));
+    return FileBytes.of("record.xlsx", out.toByteArray());
+  }
 
-  private Optional<String> shownBy(String text) throws IOException {
-    Path page = folder.resolve("record.html");
-    Files.writeString(page, text);
-    return EmbeddedDigest.of(page);
+  private static byte[] pdf() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (PDDocument document = new PDDocument()) {
+      PDPage page = new PDPage();
+      document.addPage(page);
+      try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+        content.beginText();
+        content.setFont(new PDType1Font(Standard14Fonts.FontName.HELVETICA), 8);
+        content.showText("Content digest " + DIGEST);
+        content.endText();
+      }
+      document.save(out);
+    }
+    return out.toByteArray();
+  }
+
+  /** Reads it, or says that it can't be read; all else is a defect. */
+  private static Optional<String> digest(FileBytes record) {
+    try {
+      return EmbeddedDigest.of(record);
+    } catch (IOException e) {
+      return Optional.empty();
+    }
   }
 
   @Test
-  void it_is_read_from_a_page() throws IOException {
-    assertEquals(Optional.of(DIGEST), shownBy("<p>Content digest " + DIGEST + "</p>"));
+  void it_is_found_in_a_workbook_and_in_a_pdf() throws IOException {
+    assertEquals(Optional.of(DIGEST), EmbeddedDigest.of(workbook()));
+    assertEquals(Optional.of(DIGEST), EmbeddedDigest.of(FileBytes.of("record.pdf", pdf())));
   }
 
   @Test
-  void it_may_be_broken_into_lines() throws IOException {
-    String broken = DIGEST.substring(0, 40) + "\n" + DIGEST.substring(40);
-    assertEquals(Optional.of(DIGEST), shownBy("Content digest\n" + broken + "\n"));
+  void elements_in_each_other_without_end_are_read_or_refused() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (ZipInputStream from =
+            new ZipInputStream(new ByteArrayInputStream(workbook().open().readAllBytes()));
+        ZipOutputStream to = new ZipOutputStream(out)) {
+      for (ZipEntry entry = from.getNextEntry(); entry != null; entry = from.getNextEntry()) {
+        String text = new String(from.readAllBytes(), StandardCharsets.UTF_8);
+        to.putNextEntry(new ZipEntry(entry.getName()));
+        String deep =
+            text.replace("<sheetData>", "<a>".repeat(DEEP) + "</a>".repeat(DEEP) + "<sheetData>");
+        to.write(deep.getBytes(StandardCharsets.UTF_8));
+      }
+    }
+    digest(FileBytes.of("record.xlsx", out.toByteArray()));
   }
 
   @Test
-  void the_last_one_counts_a_note_may_quote_another() throws IOException {
-    assertEquals(
-        Optional.of(DIGEST),
-        shownBy("<p>Content digest " + OTHER + "</p><p>Content digest " + DIGEST + "</p>"));
+  void a_pdf_whose_parts_hold_each_other_without_end_is_refused() throws IOException {
+    String nested =
+        "%PDF-1.7\n1 0 obj "
+            + "[".repeat(DEEP)
+            + "]".repeat(DEEP)
+            + " endobj\ntrailer << /Root 1 0 R >>\n%%EOF\n";
+    FileBytes record = FileBytes.of("record.pdf", nested.getBytes(StandardCharsets.US_ASCII));
+    IOException refused = assertThrows(IOException.class, () -> EmbeddedDigest.of(record));
+    assertTrue(!String.valueOf(refused.getMessage()).isEmpty());
   }
 
   @Test
-  void a_page_without_a_whole_digest_shows_none() throws IOException {
-    assertEquals(Optional.empty(), shownBy("<p>no digest</p>"));
-    assertEquals(Optional.empty(), shownBy("<p>Content digest " + DIGEST.substring(1) + "</p>"));
+  void damage_anywhere_makes_it_another_or_none() throws IOException {
+    Random random = new Random(1);
+    byte[] book = workbook().open().readAllBytes();
+    byte[] paper = pdf();
+    for (int i = 0; i < 200; i++) {
+      digest(FileBytes.of("record.xlsx", damaged(book, random)));
+      digest(FileBytes.of("record.pdf", damaged(paper, random)));
+    }
+  }
+
+  private static byte[] damaged(byte[] whole, Random random) {
+    byte[] bytes = whole.clone();
+    for (int i = 1 + random.nextInt(6); i > 0; i--) {
+      bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
+    }
+    return bytes;
   }
 }

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.math.BigInteger;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.GeneralSecurityException;
@@ -16,9 +18,12 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Who sealed a record. */
 class KeysTest {
@@ -68,6 +73,76 @@ class KeysTest {
     Files.writeString(publicKey, "-----BEGIN PUBLIC KEY-----\nAAAA\n-----END PUBLIC KEY-----\n");
     Keys.Unusable other = assertThrows(Keys.Unusable.class, () -> Keys.publicKey(publicKey));
     assertEquals(publicKey + " holds no Ed25519 public key", other.getMessage());
+  }
+
+  @Test
+  void a_protected_key_is_read_with_its_passphrase_alone() throws Exception {
+    KeyPair pair = Keys.create();
+    Path key = written(pair);
+    Files.writeString(key, Keys.pem(pair.getPrivate(), "swing bridge 4"));
+    assertTrue(Keys.isProtected(key));
+    KeyPair read = Keys.pair(new KeyFile(key, Optional.of("swing bridge 4")));
+    assertTrue(Keys.verify(TEXT, Keys.sign(TEXT, read.getPrivate()), pair.getPublic()));
+    assertEquals(
+        "the passphrase is not that of " + key,
+        assertThrows(Keys.Unusable.class, () -> Keys.pair(new KeyFile(key, Optional.of("swing"))))
+            .getMessage());
+    Keys.Unusable none = assertThrows(Keys.Unusable.class, () -> Keys.pair(key));
+    assertEquals(
+        key + " is protected by a passphrase; give it with --passphrase FILE", none.getMessage());
+  }
+
+  @Test
+  void one_passphrase_makes_another_file_each_time() throws Exception {
+    KeyPair pair = Keys.create();
+    assertNotEquals(Keys.pem(pair.getPrivate(), "a"), Keys.pem(pair.getPrivate(), "a"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "Schl\u00fcssel", "a\tb"})
+  void what_not_every_keyboard_has_is_no_passphrase(String text) {
+    assertThrows(Keys.Unusable.class, () -> Keys.pem(Keys.create().getPrivate(), text));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"AAAA", "", "!!!", "MC4CAQAwBQYDK2VwBCIEIA=="})
+  void a_damaged_protected_key_is_refused_by_its_name(String inside) throws Exception {
+    Path key = written(Keys.create());
+    String what = " ENCRYPTED PRIVATE KEY-----\n";
+    Files.writeString(key, "-----BEGIN" + what + inside + "\n-----END" + what);
+    Keys.Unusable damaged =
+        assertThrows(Keys.Unusable.class, () -> Keys.pair(new KeyFile(key, Optional.of("a"))));
+    assertTrue(String.valueOf(damaged.getMessage()).contains(key.toString()), damaged.toString());
+  }
+
+  /** What another tool says of our keys, where it is installed. */
+  @Test
+  void another_tool_reads_a_protected_key_and_shows_the_same_fingerprint() throws Exception {
+    Path tool = Path.of("/usr/bin/openssl");
+    assumeTrue(Files.isExecutable(tool), "openssl");
+    KeyPair pair = Keys.create();
+    Path key = written(pair);
+    Files.writeString(key, Keys.pem(pair.getPrivate(), "swing bridge 4"));
+    Path der = folder.resolve("key.der");
+    Process process =
+        new ProcessBuilder(
+                tool.toString(),
+                "pkey",
+                "-in",
+                key.toString(),
+                "-passin",
+                "pass:swing bridge 4",
+                "-pubout",
+                "-outform",
+                "DER",
+                "-out",
+                der.toString())
+            .redirectErrorStream(true)
+            .start();
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertEquals(0, process.waitFor(), said);
+    assertEquals(
+        Digest.of(der).substring(0, 32), Keys.fingerprint(pair.getPublic()).replace(" ", ""));
   }
 
   @Test

@@ -9,6 +9,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.hssf.record.DateWindow1904Record;
@@ -90,6 +91,32 @@ class StoredValuesTest {
           "<worksheet><sheetData><row r='1'>" + cell + "</row></sheetData></worksheet>");
     }
     return Book.read(file).cell(1, 1);
+  }
+
+  /** Programs write so what XML can't hold, and what looks like it. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          J1_x002D_A | J1-A
+          J1_x005F_x002D_A | J1_x002D_A
+          _x003d_1 | =1
+          J1_x2D_A | J1_x2D_A
+          J1_x | J1_x
+          """)
+  void a_character_that_stands_by_its_number_is_that_character(String stored, String text)
+      throws Exception {
+    assertEquals(text, xlsx("<c r='A1' t='inlineStr'><is><t>" + stored + "</t></is></c>").text());
+    assertEquals(text, xlsx("<c r='A1' t='str'><f>B1</f><v>" + stored + "</v></c>").text());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"J1_x002D_A", "_x005F_x002D_", "_x", "_x00e4_x00e4_"})
+  void what_looks_like_a_number_of_a_character_reads_back_as_it_was(String text) throws Exception {
+    Path file = folder.resolve("back.xlsx");
+    OutFile.workbook(file, List.of(new OutSheet("Wires", List.of("Wire"), List.of(List.of(text)))));
+    assertEquals(text, Book.read(file).cell(2, 1).text());
   }
 
   @ParameterizedTest

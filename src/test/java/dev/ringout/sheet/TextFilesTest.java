@@ -45,6 +45,67 @@ class TextFilesTest {
     assertEquals("red, \"spare\"\nsee sheet 2", book.cell(2, 2).text());
   }
 
+  @Test
+  void a_cell_of_several_lines_is_one_in_a_text_parted_by_tabs_too() throws Exception {
+    Book book =
+        csv("Wire\tNote\tTo\nW1\t\"see\nsheet \"\"2\"\"\"\tJ1\nW2\tx\tJ2\nW3\t12\" pipe\tJ3\n");
+    assertEquals("see\nsheet \"2\"", book.cell(2, 2).text());
+    assertEquals(List.of("W2", "x", "J2"), book.texts(3));
+    assertEquals("12\" pipe", book.cell(4, 2).text());
+  }
+
+  /** People write it for "as above". */
+  @ParameterizedTest
+  @ValueSource(strings = {"W2\t\"\tJ2", "W2\t\"\t\"", "\"\tRED\tJ2"})
+  void a_quote_that_stands_alone_between_tabs_opens_nothing(String line) throws Exception {
+    Book book = csv("Wire\tNote\tTo\nW1\tx\tJ1\n" + line + "\nW3\tx\tJ3\n");
+    assertEquals(List.of(line.split("\t", -1)), book.texts(3));
+    assertEquals(List.of("W3", "x", "J3"), book.texts(4));
+  }
+
+  @Test
+  void a_quote_that_would_swallow_rows_opens_nothing() throws Exception {
+    Book book = csv("Wire\tNote\tTo\nW1\t\"x\tJ1\nW2\tx\tJ2\nW3\tx\"\tJ3\n");
+    assertEquals(List.of("W2", "x", "J2"), book.texts(3));
+  }
+
+  private UnusableInput refused(String text, String coding) throws IOException {
+    Path file = folder.resolve("list.csv");
+    Files.write(file, text.getBytes(Charset.forName(coding)));
+    return assertThrows(UnusableInput.class, () -> Book.read(file));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"IBM850, CP850 (DOS)", "IBM437, CP437 (DOS)"})
+  void a_text_of_the_time_before_is_refused_with_its_place_and_likely_coding(
+      String coding, String name) throws Exception {
+    String letters = coding.equals("IBM437") ? "Ω ± ² ü" : "Größe Ø µ ³ ü";
+    UnusableInput refused = refused("Wire;Signal\nW1;a\nW2;" + letters + "\n", coding);
+    assertEquals(UnusableInput.Reason.NOT_UNDERSTOOD, refused.reason());
+    assertEquals("list.csv!B3", refused.place().toString());
+    assertTrue(refused.text().matches("the byte (81|9d) is no letter of UTF-8.*"), refused.text());
+    assertTrue(refused.text().contains("most likely in " + name), refused.text());
+  }
+
+  @Test
+  void what_can_be_read_but_looks_like_another_coding_is_said() throws Exception {
+    Path file = folder.resolve("list.csv");
+    Files.write(file, "Wire,Länge mm²\nW1,5\n".getBytes(Charset.forName("IBM850")));
+    String warning = Book.read(file).problems().list().get(0).text();
+    assertTrue(warning.endsWith("(it may be CP850 (DOS): see B1)"), warning);
+  }
+
+  @Test
+  void a_damaged_letter_makes_no_other_coding_of_a_whole_file() throws Exception {
+    Path file = folder.resolve("list.csv");
+    byte[] bytes = "Wire,Länge Größe\nW1,5 Ω\nW2,ä\n".getBytes(Charset.forName("UTF-8"));
+    bytes[bytes.length - 2] = 'x';
+    Files.write(file, bytes);
+    UnusableInput refused = assertThrows(UnusableInput.class, () -> Book.read(file));
+    assertEquals("list.csv!B3", refused.place().toString());
+    assertTrue(refused.text().startsWith("is UTF-8 elsewhere"), refused.text());
+  }
+
   @ParameterizedTest
   @CsvSource({
     "UTF-8, ''",

@@ -120,14 +120,48 @@ class WorkbooksTest {
     assertEquals(new Cell(Cell.Stored.ERROR, "#DIV/0!"), book.cell(1, 3));
   }
 
-  @Test
-  void a_formula_whose_result_was_not_stored_is_no_number() throws Exception {
+  @ParameterizedTest
+  @ValueSource(strings = {"list.xls", "list.xlsx"})
+  void a_formula_whose_result_was_not_stored_is_no_number(String file) throws Exception {
     Book book =
         Book.of(
-            folder.resolve("list.xlsx"),
+            folder.resolve(file),
             workbook ->
                 workbook.createSheet("List").createRow(0).createCell(0).setCellFormula("1+1"));
     assertEquals(Cell.Stored.UNCALCULATED, book.cell(1, 1).kind());
+  }
+
+  /** Other libraries store an empty text where they do not calculate. */
+  @Test
+  void a_formula_that_gives_a_number_has_no_empty_text_for_its_result() throws Exception {
+    Book book = Book.read(SAVED.resolve("never-calculated.xls"));
+    assertEquals(Cell.Stored.UNCALCULATED, book.cell(1, 1).kind(), "1+1");
+    assertEquals(Cell.Stored.UNCALCULATED, book.cell(2, 1).kind(), "A1*2");
+    assertEquals(Cell.EMPTY, book.cell(3, 1), "texts put together may well be empty");
+  }
+
+  @Test
+  void a_zero_of_a_workbook_that_asks_to_be_calculated_is_none() throws Exception {
+    Book.Content zeroAndTwo =
+        workbook -> {
+          var row = workbook.createSheet("List").createRow(0);
+          row.createCell(0).setCellFormula("2-2");
+          row.createCell(1).setCellFormula("1+1");
+          row.createCell(2).setCellValue(0);
+          workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();
+        };
+    Path file = folder.resolve("list.xlsx");
+    assertEquals(new Cell(Cell.Stored.NUMBER, "0"), Book.of(file, zeroAndTwo).cell(1, 1));
+    Book asks =
+        Book.of(
+            file,
+            workbook -> {
+              zeroAndTwo.in(workbook);
+              workbook.setForceFormulaRecalculation(true);
+            });
+    assertEquals(Cell.Stored.UNCALCULATED, asks.cell(1, 1).kind());
+    assertEquals(new Cell(Cell.Stored.NUMBER, "2"), asks.cell(1, 2));
+    assertEquals(new Cell(Cell.Stored.NUMBER, "0"), asks.cell(1, 3));
   }
 
   @ParameterizedTest

@@ -1,0 +1,62 @@
+package dev.ringout.cli;
+
+import java.io.Console;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+
+/**
+ * What protects a key: from a file, or typed unseen. Never a word of the command line, which every
+ * user of the machine can see.
+ */
+final class Passphrase {
+  private final Output output;
+  private final CommandLine command;
+
+  Passphrase(Output output, CommandLine command) {
+    this.output = output;
+    this.command = command;
+  }
+
+  /** The first line of a file. */
+  Optional<String> in(Path file) {
+    try {
+      return Optional.of(
+          Files.readString(file, StandardCharsets.ISO_8859_1).lines().findFirst().orElse(""));
+    } catch (IOException e) {
+      throw wrong(file + " can't be read");
+    }
+  }
+
+  /** Asks for that of a key; absent where nobody can be asked. */
+  Optional<String> of(Path key) {
+    return typed("Passphrase of " + key + ": ");
+  }
+
+  /** Asks for a new one, twice; absent where nobody can be asked or none is wanted. */
+  Optional<String> ofNew(Path key) {
+    Optional<String> first =
+        typed("Passphrase for " + key + " (empty for none): ").filter(one -> !one.isEmpty());
+    if (first.isPresent() && !first.equals(typed("The same again: "))) {
+      throw wrong("the two are not the same");
+    }
+    return first;
+  }
+
+  private Optional<String> typed(String prompt) {
+    Console console = output.terminal() ? System.console() : null;
+    if (console == null) {
+      return Optional.empty();
+    }
+    char[] typed = console.readPassword("%s", prompt);
+    return typed == null ? Optional.empty() : Optional.of(new String(typed));
+  }
+
+  ParameterException wrong(String text) {
+    return new ParameterException(command, "--passphrase: " + text);
+  }
+}
