@@ -35,6 +35,7 @@ public final class Main implements Runnable {
 
   /** Runs a command and ends the process with its exit code. */
   public static void main(String[] args) {
+    CodePage codePage = CodePage.setBackWhenInterrupted();
     // The launcher knows whether standard output is a terminal; Java itself does not tell reliably.
     // Readings are written in Ω and µ whatever the system's own encoding.
     PrintStream out =
@@ -43,6 +44,7 @@ public final class Main implements Runnable {
         new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
     int code = run(out, err, Boolean.getBoolean("ringout.terminal"), args);
     out.flush();
+    codePage.leaveToLauncher();
     System.exit(out.checkError() ? ExitCode.CANNOT_WRITE : code);
   }
 
