@@ -245,6 +245,41 @@ class SearchTest {
     cheapestFirst(puzzle, result);
   }
 
+  /** Beside what is likely, each other pin of the item where the wire's end may sit. */
+  @Test
+  void every_single_slip_that_explains_all_is_told_unless_it_is_far_less_likely() {
+    Puzzle puzzle = Puzzle.of(cable().pin("P1,4,20").pin("J1,7,20").reads("J1-1", "P1-1", "OL"));
+    Set<Set<Slip>> told = sets(puzzle.solved());
+    double least = puzzle.solved().explanations().get(0).cost();
+    for (String spare : List.of("P1-3", "P1-4")) {
+      Slip moved = puzzle.moved("W1", Wire.End.TO, spare);
+      assertEquals(puzzle.cost(moved) <= least + 7, told.contains(Set.of(moved)), spare);
+    }
+    Slip atOtherEnd = puzzle.moved("W1", Wire.End.FROM, "J1-7");
+    assertEquals(puzzle.cost(atOtherEnd) <= least + 7, told.contains(Set.of(atOtherEnd)));
+  }
+
+  @Test
+  void a_hand_that_was_one_cavity_out_is_one_slip_and_cheaper_than_each_end_for_itself() {
+    UnitUnderTest written = new UnitUnderTest(folder);
+    for (int pin = 1; pin <= 5; pin++) {
+      written.wire("W" + pin + ",J1-" + pin + ",P1-" + pin);
+      written.reads("J1-" + pin, "P1-" + pin, "OL");
+      written.reads("J1-" + pin, "P1-" + (pin + 1), "0.1");
+    }
+    Puzzle puzzle = Puzzle.of(written.pin("P1,6,20"));
+    Search.Result result = puzzle.solved();
+    List<Slip> best = result.explanations().get(0).slips();
+    assertEquals(1, best.size(), best.toString());
+    assertEquals(5, best.get(0).misplaced().size());
+    cheapestFirst(puzzle, result);
+    Search.Result oneByOne = puzzle.search(Search.ANY_COST, false).explain(puzzle.failing());
+    assertTrue(oneByOne.explanations().get(0).slips().size() >= 5);
+    assertTrue(
+        oneByOne.explanations().get(0).cost() > result.explanations().get(0).cost(),
+        "five hands that slip alike are less likely than one");
+  }
+
   /** More slips than a set may have: one after the other, the best of each step. */
   @Test
   void a_long_row_of_opens_is_found_step_by_step_and_said_to_be_perhaps_not_the_only_story() {
@@ -253,7 +288,7 @@ class SearchTest {
       written.wire("W" + pin + ",J" + pin + "-1,P" + pin + "-1");
       written.reads("J" + pin + "-1", "P" + pin + "-1", "OL");
     }
-    Puzzle puzzle = Puzzle.of(written);
+    Puzzle puzzle = Puzzle.of(written.pin("P5,2,20"));
     Search.Result result = puzzle.search(Search.ANY_COST, false).explain(puzzle.failing());
     assertFalse(result.complete());
     assertEquals(1, result.explanations().size());
