@@ -1,5 +1,6 @@
 @echo off
-setlocal
+rem Whatever the window was started with: a ! in a path is a sign like others.
+setlocal EnableExtensions DisableDelayedExpansion
 rem Starts ringout from wherever it lies, with blanks in the path, from a USB stick.
 rem RINGOUT_JAVA_OPTS is handed to Java, for example set RINGOUT_JAVA_OPTS=-Xmx2g
 set "RINGOUT_HOME=%~dp0"
@@ -26,13 +27,15 @@ rem The quick compiler starts soonest; a long run is worth the thorough one.
 set "RINGOUT_COMPILER=-XX:TieredStopAtLevel=1"
 call :look %*
 
-rem Readings are written in UTF-8; the window goes back to its own code page afterwards.
+rem Readings are written in UTF-8; the window goes back to its own code page afterwards. Ctrl-C ends
+rem this file before its last lines: then the program sets the code page back.
 set "RINGOUT_CODE_PAGE="
 for /f "tokens=2 delims=:." %%c in ('chcp') do set "RINGOUT_CODE_PAGE=%%c"
+if defined RINGOUT_CODE_PAGE set "RINGOUT_CODE_PAGE=%RINGOUT_CODE_PAGE: =%"
 chcp 65001 >nul 2>nul
 
 "%RINGOUT_JAVA%" -Xshare:auto "-XX:SharedArchiveFile=%RINGOUT_HOME%lib\ringout.jsa" -Xlog:disable ^
-  -XX:+UseSerialGC %RINGOUT_COMPILER% %RINGOUT_JAVA_OPTS% ^
+  -XX:+UseSerialGC %RINGOUT_COMPILER% "-Dringout.codePage=%RINGOUT_CODE_PAGE%" %RINGOUT_JAVA_OPTS% ^
   -cp "%RINGOUT_HOME%lib\ringout.jar" dev.ringout.cli.Start %*
 set "RINGOUT_CODE=%errorlevel%"
 if defined RINGOUT_CODE_PAGE chcp %RINGOUT_CODE_PAGE% >nul 2>nul

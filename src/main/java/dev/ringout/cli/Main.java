@@ -36,6 +36,7 @@ public final class Main implements Runnable {
 
   /** Runs a command and ends the process with its exit code. */
   public static void main(String[] args) {
+    CodePage codePage = CodePage.setBackWhenInterrupted();
     // The launcher knows whether standard output is a terminal; Java itself does not tell reliably.
     // Readings are written in Ω and µ whatever the system's own encoding.
     PrintStream out =
@@ -43,7 +44,10 @@ public final class Main implements Runnable {
     PrintStream err =
         new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
     int code = run(out, err, Boolean.getBoolean("ringout.terminal"), args);
-    System.exit(out.checkError() ? ExitCode.CANNOT_WRITE : code);
+    // It flushes what is left; only then may the launcher have the window back.
+    boolean lost = out.checkError();
+    codePage.leaveToLauncher();
+    System.exit(lost ? ExitCode.CANNOT_WRITE : code);
   }
 
   /**

@@ -11,7 +11,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -28,24 +27,9 @@ class LauncherIT {
 
   @TempDir Path folder;
 
-  private record Ran(int code, String out, String err) {}
-
-  private Ran run(Path in, Map<String, String> environment, Object... words)
+  private static Ran run(Path in, Map<String, String> environment, Object... words)
       throws IOException, InterruptedException {
-    List<String> command = new ArrayList<>();
-    for (Object word : words) {
-      command.add(word.toString());
-    }
-    Path out = Files.createTempFile(folder, "out", "");
-    Path err = Files.createTempFile(folder, "err", "");
-    ProcessBuilder builder =
-        new ProcessBuilder(command)
-            .directory(in.toFile())
-            .redirectOutput(out.toFile())
-            .redirectError(err.toFile());
-    builder.environment().putAll(environment);
-    int code = builder.start().waitFor();
-    return new Ran(code, Files.readString(out), Files.readString(err));
+    return Ran.in(in, environment, List.of(words));
   }
 
   private Object[] sample(Path launcher) {
