@@ -88,6 +88,7 @@ final class WiringSearch {
     for (List<Judged> region : Regions.of(unit.circuit(), failing, arrangements)) {
       search.add(search.explain(region, arrangements), arrangements);
     }
+    search.joinStrays(arrangements);
     return new WiringFaults(
         unit.circuit(), search.regions, search.told(comparison.with(Outcome.LOW_INSULATION)));
   }
@@ -120,6 +121,43 @@ final class WiringSearch {
     }
     regions.add(region);
     reaches.add(reach);
+  }
+
+  /**
+   * Two nets that are joined to the rest, each by itself, may be joined to each other: where that
+   * is likelier than one join at each, it is one story.
+   */
+  private void joinStrays(List<Supposed> arrangements) {
+    for (int one = 0; one < regions.size(); one++) {
+      for (int other = one + 1; other < regions.size(); other++) {
+        if (isStrayAlone(regions.get(one)) && isStrayAlone(regions.get(other))) {
+          List<Judged> both = new ArrayList<>(regions.get(one).failing());
+          both.addAll(regions.get(other).failing());
+          Region together = explain(both, arrangements);
+          if (cost(together) < cost(regions.get(one)) + cost(regions.get(other))) {
+            regions.set(one, together);
+            reaches.set(one, reach(together));
+            regions.remove(other);
+            reaches.remove(other);
+            other = regions.size();
+          }
+        }
+      }
+    }
+  }
+
+  /** Whether all that is shown is that one net is joined to the rest. */
+  private boolean isStrayAlone(Region region) {
+    return region.failing().stream().allMatch(judged -> judged.probing().toRest())
+        && region.failing().stream()
+                .flatMap(judged -> evidence.netsOf(judged).stream())
+                .distinct()
+                .count()
+            == 1;
+  }
+
+  private static double cost(Region region) {
+    return region.classes().isEmpty() ? Double.POSITIVE_INFINITY : region.best().primary().cost();
   }
 
   /**
