@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Searches what explains the readings of what is joined to what, region by region. */
 final class WiringSearch {
@@ -44,7 +45,11 @@ final class WiringSearch {
   private final List<Reach> reaches = new ArrayList<>();
 
   private WiringSearch(
-      ListedUnit unit, Comparison comparison, List<Judged> failing, double mostCost) {
+      ListedUnit unit,
+      Comparison comparison,
+      Evidence evidence,
+      List<Judged> failing,
+      double mostCost) {
     this.unit = unit;
     this.circuit = unit.circuit();
     this.anyResistive = !comparison.with(Outcome.RESISTIVE).isEmpty();
@@ -56,7 +61,7 @@ final class WiringSearch {
             .map(Replaced::later)
             .collect(Collectors.toSet());
     this.exchanges = RowExchange.find(circuit, unit.limits(), comparison);
-    this.evidence = Evidence.of(circuit, unit.predictor(), comparison.inForce());
+    this.evidence = evidence;
     this.consistent = contradictory.isEmpty() ? evidence : consistent(comparison);
     this.supposed =
         Arrangements.of(
@@ -81,26 +86,38 @@ final class WiringSearch {
 
   /** The faults of a unit that cost no more than so much. */
   static WiringFaults faults(ListedUnit unit, Comparison comparison, double mostCost) {
+    Evidence evidence = Evidence.of(unit.circuit(), unit.predictor(), comparison.inForce());
     List<Judged> failing =
-        comparison.inForce().stream().filter(judged -> isOfWiring(judged, unit.circuit())).toList();
-    WiringSearch search = new WiringSearch(unit, comparison, failing, mostCost);
+        comparison.inForce().stream().filter(judged -> isOfWiring(judged, evidence)).toList();
+    WiringSearch search = new WiringSearch(unit, comparison, evidence, failing, mostCost);
     List<Supposed> arrangements = search.supposed.supposed();
     for (List<Judged> region : Regions.of(unit.circuit(), failing, arrangements)) {
       search.add(search.explain(region, arrangements), arrangements);
     }
     search.joinStrays(arrangements);
     return new WiringFaults(
-        unit.circuit(), search.regions, search.told(comparison.with(Outcome.LOW_INSULATION)));
+        unit.circuit(),
+        search.regions,
+        search.told(
+            Stream.concat(
+                    comparison.with(Outcome.LOW_INSULATION).stream(),
+                    comparison.with(Outcome.RESISTIVE).stream())
+                .toList()));
   }
 
   /** The regions that something explains, with their faults. */
-  private List<RegionFaults> told(List<Judged> lowInsulation) {
+  private List<RegionFaults> told(List<Judged> besides) {
     List<RegionFaults> told = new ArrayList<>();
     for (int i = 0; i < regions.size(); i++) {
       Region region = regions.get(i);
       if (!region.classes().isEmpty()) {
         told.add(
-            new RegionStory(circuit, unit.neighbours(), evidence, region, lowInsulation)
+            new RegionStory(
+                    circuit,
+                    unit.neighbours(),
+                    evidence,
+                    region,
+                    besides.stream().filter(one -> !region.failing().contains(one)).toList())
                 .told(i + 1));
       }
     }
@@ -270,12 +287,12 @@ final class WiringSearch {
     return judged.outcome() == Outcome.LOW_INSULATION && judged.observed() == Observed.JOINED;
   }
 
-  private static boolean isOfWiring(Judged judged, Circuit circuit) {
+  private static boolean isOfWiring(Judged judged, Evidence evidence) {
     return judged.outcome() == Outcome.OPEN
         || judged.outcome() == Outcome.UNEXPECTED_JOIN
         || judged.outcome() == Outcome.PART_VALUE
         || isJoinByInsulation(judged)
-        || PartValues.isOfAPart(judged, circuit);
+        || evidence.valuesOfParts().contains(judged);
   }
 
   /** At how many items wire ends are misplaced: one hand's slip is at one item. */
