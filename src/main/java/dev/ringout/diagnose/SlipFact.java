@@ -66,6 +66,26 @@ public sealed interface SlipFact {
     }
   }
 
+  /** Two rows of the sheet have each the other's value. */
+  record ExchangedRows(Judged one, Judged other) implements SlipFact {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.exchangedRows(this);
+    }
+  }
+
+  /**
+   * The point is misplaced in a value, or it is in another unit.
+   *
+   * @param times how many times too high it is written
+   */
+  record Misscaled(Judged judged, double times) implements SlipFact {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.misscaled(this);
+    }
+  }
+
   /** A wire's joints are poor. */
   record PoorJoint(Conductor conductor) implements SlipFact {
     @Override
@@ -125,6 +145,12 @@ public sealed interface SlipFact {
 
     /** See {@link Misread}. */
     T misread(Misread fact);
+
+    /** See {@link ExchangedRows}. */
+    T exchangedRows(ExchangedRows fact);
+
+    /** See {@link Misscaled}. */
+    T misscaled(Misscaled fact);
 
     /** See {@link PoorJoint}. */
     T poorJoint(PoorJoint fact);

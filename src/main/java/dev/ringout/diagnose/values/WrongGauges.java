@@ -39,7 +39,7 @@ final class WrongGauges {
   private static final double LEAST_ODDS = 0.01;
 
   /** Wire more gauge numbers off would not go into the contact. */
-  private static final int FARTHEST = 6;
+  private static final double FARTHEST = 6.5;
 
   /**
    * A wire of another length is mostly so much longer or shorter, seldom twice (common practice).
@@ -170,7 +170,7 @@ final class WrongGauges {
     double ohms = judged.seen().middleOhms();
     OhmsRange expected = judged.limit().expected();
     double excess = ohms - expected.middleOhms();
-    double poor = excess > 0 ? costs.rateOf("poor wire") / (excess * Math.log(1e4)) : 0;
+    double poor = excess > 0 ? costs.rateOf("poor wire") * costs.densityOfPoor(excess) : 0;
     double times = ohms / expected.middleOhms();
     double length =
         costs.rateOf("length other")
@@ -251,7 +251,8 @@ final class WrongGauges {
     for (Gauge gauge : limits.wires().copper().sizesLike(listed)) {
       double steps = steps(listed, gauge);
       if (isInUse(gauge) && steps <= FARTHEST) {
-        double often = steps == 0 ? 1 : costs.rateOf("gauge other") * Math.pow(2, -steps / 2);
+        double often =
+            gauge.equals(listed) ? 1 : costs.rateOf("gauge other") * Math.pow(2, -steps / 2);
         List<OhmsRange> makes =
             limits.resistances(judged.reading().meter()).makesOfWireAs(wire, gauge);
         fits.add(new Fit(gauge, often * density(makes, judged.seen())));

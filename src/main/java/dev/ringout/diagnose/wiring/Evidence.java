@@ -135,6 +135,15 @@ final class Evidence {
 
   /** Whether a reading is what a unit with slips would give. */
   boolean agrees(Judged judged, SlippedNets nets, List<Slip> slips) {
+    Optional<Judged> row =
+        slips.stream()
+            .flatMap(slip -> slip.asExchanged().stream())
+            .flatMap(exchanged -> exchanged.shownBy(judged).stream())
+            .findFirst();
+    if (row.isPresent()) {
+      // Its value is what that row expects: the slips must leave it so.
+      return predict(row.get().probing(), slips).isLike(row.get().expected());
+    }
     Probing probing = probing(judged, slips);
     return agreement.of(judged, probing, nets, predict(probing, nets));
   }

@@ -184,6 +184,11 @@ final class RegionStory {
     }
 
     @Override
+    public Fault exchanged(Slip.Exchanged slip) {
+      return new Fault.ExchangedRows(finding, slip.one(), slip.other());
+    }
+
+    @Override
     public Fault poor(Slip.Poor slip) {
       return poorJoint(slip, finding);
     }

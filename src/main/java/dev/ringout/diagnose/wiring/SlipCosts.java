@@ -64,6 +64,15 @@ public final class SlipCosts {
    */
   private static final double JUST_AS_A_PART = 3.9;
 
+  /** Less is within what wires have anyhow; more, and it hardly conducts (common practice). */
+  private static final double LEAST_OF_POOR_OHMS = 0.1;
+
+  private static final double TENS_OHMS = 10;
+  private static final double MOST_OF_POOR_OHMS = 1000;
+
+  /** Of the unit and the sheet, where either may be wrong as likely, the unit comes first. */
+  private static final double UNIT_FIRST = 0.2;
+
   /** The least that any arrangement costs. */
   double leastArrangement() {
     return Arrays.stream(Arrangement.values())
@@ -89,6 +98,24 @@ public final class SlipCosts {
   /** What it costs that a line was skipped on the sheet. */
   public double ofSlippedRows() {
     return costOf.getOrDefault("test slipped-rows", Double.POSITIVE_INFINITY);
+  }
+
+  /** How much more poor joints have is so unequal: per ohm, of those that have about so much. */
+  public double densityOfPoor(double excessOhms) {
+    double ohms = Math.max(excessOhms, LEAST_OF_POOR_OHMS);
+    double share;
+    double times;
+    if (ohms < 1) {
+      share = rateOf("poor-ohms below-1");
+      times = 1 / LEAST_OF_POOR_OHMS;
+    } else if (ohms < TENS_OHMS) {
+      share = rateOf("poor-ohms 1-to-10");
+      times = TENS_OHMS;
+    } else {
+      share = rateOf("poor-ohms above-10");
+      times = MOST_OF_POOR_OHMS / TENS_OHMS;
+    }
+    return share / Math.log(times) / ohms;
   }
 
   private static String kind(Conductor conductor) {
@@ -166,6 +193,12 @@ public final class SlipCosts {
     @Override
     public Double misread(Slip.Misread slip) {
       return row("test wrong-pin");
+    }
+
+    /** The farther apart two rows are, the less often one is taken for the other. */
+    @Override
+    public Double exchanged(Slip.Exchanged slip) {
+      return Math.log(slip.apart()) + row("test exchanged-rows") + UNIT_FIRST;
     }
 
     @Override

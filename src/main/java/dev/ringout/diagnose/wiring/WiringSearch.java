@@ -236,7 +236,7 @@ final class WiringSearch {
         held,
         unit.costs(),
         arrangements,
-        new Candidates(circuit, unit.neighbours(), held, arrangements, mayBeMisread),
+        new Candidates(circuit, unit.neighbours(), held, arrangements, mayBeMisread, exchanges),
         mostCost);
   }
 
