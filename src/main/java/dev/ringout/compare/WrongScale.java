@@ -88,11 +88,16 @@ public record WrongScale(
       Circuit circuit, JoinLimits limits, Comparison comparison) {
     Judge judge = new Judge(circuit, limits, JobOfReading.NONE);
     Set<Integer> highTwice = highTwice(circuit, comparison);
+    Set<Judged> readTwice = new HashSet<>();
+    comparison.replaced().stream()
+        .filter(one -> !one.changed())
+        .forEach(one -> readTwice.add(one.later()));
     List<WrongScale> found = new ArrayList<>();
     for (List<Judged> sheet : sheets(comparison)) {
       Display display = display(sheet);
       for (Judged judged : sheet) {
         if (mayBeMisplaced(judged)
+            && !readTwice.contains(judged)
             && !highTwice.contains(circuit.normal().of(judged.probing().from()[0]))) {
           misplaced(judged, display, judge).ifPresent(found::add);
         }

@@ -29,6 +29,11 @@ public sealed interface SlipFact {
     return Optional.empty();
   }
 
+  /** This fact, where it is a value of which the point is misplaced. */
+  default Optional<Misscaled> asMisscaled() {
+    return Optional.empty();
+  }
+
   /** A wire, link or contact does not conduct. */
   record Opened(Conductor conductor) implements SlipFact {
     @Override
@@ -83,6 +88,11 @@ public sealed interface SlipFact {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.misscaled(this);
+    }
+
+    @Override
+    public Optional<Misscaled> asMisscaled() {
+      return Optional.of(this);
     }
   }
 

@@ -42,6 +42,13 @@ final class WrongGauges {
   private static final double FARTHEST = 6.5;
 
   /**
+   * A crimp barrel takes some three sizes; others fall out of it or do not go in, which is seen.
+   */
+  private static final double OF_ONE_BARREL = 4.5;
+
+  private static final double BEYOND_THE_BARREL = 0.25;
+
+  /**
    * A wire of another length is mostly so much longer or shorter, seldom twice (common practice).
    */
   private static final double LENGTHS_DIFFER = 0.15;
@@ -252,7 +259,11 @@ final class WrongGauges {
       double steps = steps(listed, gauge);
       if (isInUse(gauge) && steps <= FARTHEST) {
         double often =
-            gauge.equals(listed) ? 1 : costs.rateOf("gauge other") * Math.pow(2, -steps / 2);
+            gauge.equals(listed)
+                ? 1
+                : costs.rateOf("gauge other")
+                    * Math.pow(2, -steps / 2)
+                    * (steps > OF_ONE_BARREL ? BEYOND_THE_BARREL : 1);
         List<OhmsRange> makes =
             limits.resistances(judged.reading().meter()).makesOfWireAs(wire, gauge);
         fits.add(new Fit(gauge, often * density(makes, judged.seen())));

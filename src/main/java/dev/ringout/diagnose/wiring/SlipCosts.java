@@ -58,17 +58,21 @@ public final class SlipCosts {
     return ofAny(Arrangement.RING) + orders;
   }
 
-  /**
-   * A poor joint may have anything from a tenth of an ohm to a thousand: that it has within a tenth
-   * what a part has, two of a hundred do.
-   */
-  private static final double JUST_AS_A_PART = 3.9;
+  /** That a poor joint has within a tenth what a part has, it has of all that it may have. */
+  private double justAsAPart() {
+    return -Math.log(densityOfPoor(OF_A_PART_OHMS) * OF_A_PART_OHMS * 2 * TENTH);
+  }
 
   /** Less is within what wires have anyhow; more, and it hardly conducts (common practice). */
   private static final double LEAST_OF_POOR_OHMS = 0.1;
 
   private static final double TENS_OHMS = 10;
   private static final double MOST_OF_POOR_OHMS = 1000;
+
+  /** Parts that are measured have about so much, or more. */
+  private static final double OF_A_PART_OHMS = 100;
+
+  private static final double TENTH = 0.1;
 
   /** Of the unit and the sheet, where either may be wrong as likely, the unit comes first. */
   private static final double UNIT_FIRST = 0.2;
@@ -204,7 +208,7 @@ public final class SlipCosts {
     @Override
     public Double poor(Slip.Poor slip) {
       // The search thinks of poor joints where a value is that of a part.
-      return ofPoor(circuit.conductors().get(slip.conductor())) + JUST_AS_A_PART;
+      return ofPoor(circuit.conductors().get(slip.conductor())) + justAsAPart();
     }
 
     @Override
