@@ -1,6 +1,7 @@
 package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Expected;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
@@ -38,6 +39,9 @@ public record WrongScale(
 
   /** A slip of the pen leaves the digits as they were: so much likelier than by chance. */
   private static final double DIGITS_SPEAK = 30;
+
+  /** Where two digits are missing, so much more. */
+  private static final double MORE_SPEAK = 3;
 
   /** A digit too many speaks against it. */
   private static final double DIGITS_SPEAK_AGAINST = 10;
@@ -87,7 +91,7 @@ public record WrongScale(
   public static List<WrongScale> ofValues(
       Circuit circuit, JoinLimits limits, Comparison comparison) {
     Judge judge = new Judge(circuit, limits, JobOfReading.NONE);
-    Set<Integer> highTwice = highTwice(circuit, comparison);
+    Set<Object> shownTwice = shownTwice(circuit, comparison);
     Set<Judged> readTwice = new HashSet<>();
     comparison.replaced().stream()
         .filter(one -> !one.changed())
@@ -98,7 +102,7 @@ public record WrongScale(
       for (Judged judged : sheet) {
         if (mayBeMisplaced(judged)
             && !readTwice.contains(judged)
-            && !highTwice.contains(circuit.normal().of(judged.probing().from()[0]))) {
+            && !shownTwice.contains(subject(circuit, judged))) {
           misplaced(judged, display, judge).ifPresent(found::add);
         }
       }
@@ -113,19 +117,26 @@ public record WrongScale(
                 && judged.expected().isJoined()));
   }
 
-  /** Nets of which more than one reading is high: what is wrong there is no slip of the pen. */
-  private static Set<Integer> highTwice(Circuit circuit, Comparison comparison) {
-    Set<Integer> once = new HashSet<>();
-    Set<Integer> twice = new HashSet<>();
+  /** What more than one reading shows is no slip of the pen: nets, or parts between. */
+  private static Set<Object> shownTwice(Circuit circuit, Comparison comparison) {
+    Set<Object> once = new HashSet<>();
+    Set<Object> twice = new HashSet<>();
     for (Judged judged : comparison.failing()) {
-      if (judged.expected().isJoined() && judged.reading().kind() == Reading.Kind.CONTINUITY) {
-        int net = circuit.normal().of(judged.probing().from()[0]);
-        if (!once.add(net)) {
-          twice.add(net);
-        }
+      if (judged.reading().kind() == Reading.Kind.CONTINUITY
+          && !judged.expected().isApart()
+          && !once.add(subject(circuit, judged))) {
+        twice.add(subject(circuit, judged));
       }
     }
     return twice;
+  }
+
+  private static Object subject(Circuit circuit, Judged judged) {
+    return judged
+        .expected()
+        .throughParts()
+        .<Object>map(Expected.ThroughParts::parts)
+        .orElseGet(() -> circuit.normal().of(judged.probing().from()[0]));
   }
 
   /** The likeliest place of the point, where one makes the value as expected. */
@@ -167,7 +178,7 @@ public record WrongScale(
       finest *= RANGES;
     }
     if (digit > finest * (1 + A_HAIR)) {
-      return DIGITS_SPEAK;
+      return DIGITS_SPEAK * (digit > finest * RANGES / 2 * RANGES ? MORE_SPEAK : 1);
     }
     return isAbout(digit, usual) ? 1 / DIGITS_SPEAK_AGAINST : 1;
   }

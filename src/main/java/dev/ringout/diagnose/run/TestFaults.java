@@ -71,7 +71,7 @@ final class TestFaults {
     }
     found.exchanged(unit, costs);
     for (WrongScale scale : WrongScale.ofValues(unit.circuit(), unit.limits(), found.left)) {
-      double odds = odds(scale, costs);
+      double odds = odds(unit.circuit(), scale, costs);
       if (odds > 0.5) {
         found.pointMisplaced(unit, scale, odds);
       } else if (odds >= LEAST_ODDS) {
@@ -207,7 +207,7 @@ final class TestFaults {
    * How likely the point was misplaced, against a poor joint or another part that has just what
    * would come of it.
    */
-  private static double odds(WrongScale scale, SlipCosts costs) {
+  private static double odds(Circuit circuit, WrongScale scale, SlipCosts costs) {
     double factor = Math.max(scale.times(), 1 / scale.times());
     double pen =
         costs.rateOf("test point")
@@ -221,9 +221,19 @@ final class TestFaults {
             : Math.log(WITHOUT_A_LENGTH);
     double other =
         judged.expected().isJoined()
-            ? costs.rateOf("poor wire") * costs.densityOfPoor(ohms) * ohms * width
+            ? rateOfPoor(circuit, judged, costs) * costs.densityOfPoor(ohms) * ohms * width
             : costs.rateOf("part other-value") * width / Math.log(VALUES_OF_PARTS);
     return pen / (pen + other);
+  }
+
+  /** How often any conductor on the way of a reading has a poor joint. */
+  private static double rateOfPoor(Circuit circuit, Judged judged, SlipCosts costs) {
+    return circuit
+        .in(judged.reading().state())
+        .path(judged.probing().from()[0], judged.probing().to()[0])
+        .stream()
+        .mapToDouble(one -> Math.exp(-costs.ofPoor(circuit.conductors().get(one))))
+        .sum();
   }
 
   private void pointMisplaced(ListedUnit unit, WrongScale scale, double odds) {

@@ -281,7 +281,11 @@ public final class LowInsulations {
 
   /** A leak of which nothing more is known than what was read at its points. */
   private Fault leakAsRead(List<Judged> readings) {
-    return leak(readings, readings, probed(readings), Certainty.CERTAIN);
+    // Of nets tied together any may be the one that leaks.
+    boolean isOfOneNet =
+        readings.stream().allMatch(judged -> judged.probing().isPair() || nets(judged).size() == 1);
+    return leak(
+        readings, readings, probed(readings), isOfOneNet ? Certainty.CERTAIN : Certainty.LIKELY);
   }
 
   /** The two nets of a reading between two points; of points tied together any may leak. */

@@ -46,6 +46,9 @@ final class WrongGauges {
    */
   private static final double OF_ONE_BARREL = 4.5;
 
+  /** The smallest contact barrels of connectors take no finer wire. */
+  private static final int FINEST_OF_A_BARREL = 28;
+
   private static final double BEYOND_THE_BARREL = 0.25;
 
   /**
@@ -263,7 +266,7 @@ final class WrongGauges {
                 ? 1
                 : costs.rateOf("gauge other")
                     * Math.pow(2, -steps / 2)
-                    * (steps > OF_ONE_BARREL ? BEYOND_THE_BARREL : 1);
+                    * (isOfOneBarrel(gauge, steps) ? 1 : BEYOND_THE_BARREL);
         List<OhmsRange> makes =
             limits.resistances(judged.reading().meter()).makesOfWireAs(wire, gauge);
         fits.add(new Fit(gauge, often * density(makes, judged.seen())));
@@ -291,6 +294,11 @@ final class WrongGauges {
     double spread = Math.hypot(range.halfWidthOhms() / 2, seen.halfWidthOhms() / 2);
     double off = (ohms - range.middleOhms()) / spread;
     return Math.exp(-off * off / 2) / (spread * Math.sqrt(2 * Math.PI));
+  }
+
+  private static boolean isOfOneBarrel(Gauge gauge, double steps) {
+    return steps <= OF_ONE_BARREL
+        && gauge.asAwg().filter(awg -> awg.number() > FINEST_OF_A_BARREL).isEmpty();
   }
 
   /** Odd gauges finer than 2 are hardly made as hook-up wire (common practice, no source). */

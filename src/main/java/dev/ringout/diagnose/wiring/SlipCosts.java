@@ -3,6 +3,7 @@ package dev.ringout.diagnose.wiring;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.diagnose.Arrangement;
+import dev.ringout.diagnose.PartFault;
 import dev.ringout.harness.Switch;
 import dev.ringout.standards.Tables;
 import java.util.Arrays;
@@ -68,6 +69,12 @@ public final class SlipCosts {
 
   private static final double TENS_OHMS = 10;
   private static final double MOST_OF_POOR_OHMS = 1000;
+
+  /**
+   * A diode beside a coil shows once the meter has half a volt across the coil: on their low ranges
+   * few have (common practice, no source). One of four.
+   */
+  private static final double HARDLY_OPENED = Math.log(4);
 
   /** Parts that are measured have about so much, or more. */
   private static final double OF_A_PART_OHMS = 100;
@@ -218,13 +225,31 @@ public final class SlipCosts {
 
     @Override
     public Double faultyPart(Slip.FaultyPart slip) {
-      return row("part " + slip.how().word());
+      double beside =
+          slip.how() == PartFault.REVERSED && isBesideOhms(slip.part()) ? HARDLY_OPENED : 0;
+      return row("part " + slip.how().word()) + beside;
     }
 
     @Override
     public Double faultySwitch(Slip.FaultySwitch slip) {
       return row("switch " + slip.how().word());
     }
+  }
+
+  /** Whether another part with ohms of its own lies between the same two nets. */
+  private boolean isBesideOhms(int part) {
+    int one = circuit.normal().of(circuit.fromOfPart(part));
+    int other = circuit.normal().of(circuit.toOfPart(part));
+    for (int beside = 0; beside < circuit.harness().parts().size(); beside++) {
+      int from = circuit.normal().of(circuit.fromOfPart(beside));
+      int to = circuit.normal().of(circuit.toOfPart(beside));
+      if (beside != part
+          && circuit.part(beside).ohms().isPresent()
+          && ((from == one && to == other) || (from == other && to == one))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private String where(int one, int other) {

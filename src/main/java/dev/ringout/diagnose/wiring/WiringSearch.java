@@ -8,6 +8,7 @@ import dev.ringout.compare.Observed;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.Replaced;
 import dev.ringout.compare.RowExchange;
+import dev.ringout.compare.ValueVerdict;
 import dev.ringout.diagnose.wiring.Arrangements.Supposed;
 import dev.ringout.diagnose.wiring.Search.Explanation;
 import dev.ringout.harness.SwitchState;
@@ -24,9 +25,18 @@ import java.util.stream.Stream;
 
 /** Searches what explains the readings of what is joined to what, region by region. */
 final class WiringSearch {
+  /** More are not held against each other two by two. */
+  private static final int MOST_PIECES = 8;
+
+  private static final double A_HAIR = 1e-6;
+
+  /** Stories of two pieces together that have less of all than this are not missed. */
+  private static final double LEAST_TOGETHER = 0.005;
+
   private final ListedUnit unit;
   private final Circuit circuit;
   private final boolean anyResistive;
+  private final boolean anyLow;
   private final double mostCost;
   private final Evidence evidence;
   private final Evidence consistent;
@@ -53,6 +63,8 @@ final class WiringSearch {
     this.unit = unit;
     this.circuit = unit.circuit();
     this.anyResistive = !comparison.with(Outcome.RESISTIVE).isEmpty();
+    this.anyLow =
+        comparison.inForce().stream().anyMatch(judged -> judged.value() == ValueVerdict.LOW);
     this.mostCost = mostCost;
     this.contradictory = contradictory(comparison);
     this.readTwice =
@@ -92,7 +104,7 @@ final class WiringSearch {
     WiringSearch search = new WiringSearch(unit, comparison, evidence, failing, mostCost);
     List<Supposed> arrangements = search.supposed.supposed();
     for (List<Judged> region : Regions.of(unit.circuit(), failing, arrangements)) {
-      search.add(search.explain(region, arrangements), arrangements);
+      search.explained(region, arrangements).forEach(one -> search.add(one, arrangements));
     }
     search.joinStrays(arrangements);
     return new WiringFaults(
@@ -138,6 +150,51 @@ final class WiringSearch {
     }
     regions.add(region);
     reaches.add(reach);
+  }
+
+  /**
+   * A region; or its pieces that share no net, where each by itself and any two of them together
+   * are explained alike: three faults side by side have too many explanations to try them all.
+   */
+  private List<Region> explained(List<Judged> failing, List<Supposed> arrangements) {
+    List<List<Judged>> pieces = Regions.byNets(circuit, failing, arrangements);
+    if (pieces.size() > 2 && pieces.size() <= MOST_PIECES) {
+      List<Region> apart = apart(pieces, arrangements);
+      if (apart.stream().allMatch(piece -> piece.complete() && !piece.classes().isEmpty())) {
+        return apart;
+      }
+    }
+    return List.of(explain(failing, arrangements));
+  }
+
+  private List<Region> apart(List<List<Judged>> pieces, List<Supposed> arrangements) {
+    List<Region> apart = new ArrayList<>();
+    for (List<Judged> piece : pieces) {
+      Region next = explain(piece, arrangements);
+      for (int known = 0; known < apart.size(); known++) {
+        List<Judged> both = new ArrayList<>(apart.get(known).failing());
+        both.addAll(next.failing());
+        Region together = explain(both, arrangements);
+        if (!areApart(apart.get(known), next, together)) {
+          // What hangs together is held against those before once more.
+          apart.remove(known);
+          next = together;
+          known = -1;
+        }
+      }
+      apart.add(next);
+    }
+    return apart;
+  }
+
+  /** Whether two pieces explained together say no more than each by itself. */
+  private static boolean areApart(Region one, Region other, Region together) {
+    return !one.classes().isEmpty()
+        && !other.classes().isEmpty()
+        && !together.classes().isEmpty()
+        && together.complete()
+        && Math.abs(cost(one) + cost(other) - cost(together)) < A_HAIR
+        && together.best().odds() > one.best().odds() * other.best().odds() - LEAST_TOGETHER;
   }
 
   /**
@@ -262,7 +319,7 @@ final class WiringSearch {
   }
 
   private double costWithJoints(Explanation explanation) {
-    boolean another = anyResistive && leavesJoinsHigh(explanation.slips());
+    boolean another = (anyResistive || anyLow) && leavesJoinsOff(explanation.slips());
     return explanation.cost() + (another ? unit.costs().leastPoor() : 0);
   }
 
@@ -273,13 +330,15 @@ final class WiringSearch {
             && exchanges.stream().anyMatch(one -> failing.containsAll(one.rows())));
   }
 
-  /** Whether joins are too high on a unit with slips for the ways that are there then. */
-  private boolean leavesJoinsHigh(List<Slip> slips) {
+  /** Whether joins are too high, or too low, for the ways that are there on a unit with slips. */
+  private boolean leavesJoinsOff(List<Slip> slips) {
     Circuit found = AsFound.of(circuit, slips).circuit();
-    return !Comparison.inForce(evidence.at(slips).toList())
+    return Comparison.inForce(evidence.at(slips).toList())
         .comparedWith(found, unit.limits().on(found), judged -> true)
-        .with(Outcome.RESISTIVE)
-        .isEmpty();
+        .inForce()
+        .stream()
+        .anyMatch(
+            judged -> judged.outcome() == Outcome.RESISTIVE || judged.value() == ValueVerdict.LOW);
   }
 
   /** An insulation tester that shows nothing at all shows a join. */
