@@ -54,8 +54,7 @@ record Habit(
               && row.plus().length == 1
               && !isAtDiode(box, row)
               && random.nextInt(4) == 0;
-      ordered.add(
-          turns ? new Row(row.insulation(), row.minus(), row.plus(), row.state(), "", "") : row);
+      ordered.add(turns ? row.turned() : row);
       if (repeats && !row.insulation() && random.nextInt(15) == 0) {
         ordered.add(row);
       }
