@@ -207,7 +207,7 @@ public final class Circuit {
 
     @Override
     public Boolean link(Conductor.OfLink conductor) {
-      return true;
+      return !state.isLifted(conductor.link());
     }
 
     @Override
@@ -230,7 +230,7 @@ public final class Circuit {
   private Nets computeNets(SwitchState state) {
     boolean[] closed = new boolean[conductors.size()];
     Arrays.fill(closed, true);
-    // Only contacts differ from state to state, and wires where one is lifted.
+    // Only contacts differ from state to state, and wires and links where one is lifted.
     for (int c = state.liftsAny() ? 0 : firstContact; c < closed.length; c++) {
       closed[c] = isClosed(c, state);
     }

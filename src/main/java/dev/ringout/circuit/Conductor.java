@@ -107,7 +107,7 @@ public sealed interface Conductor {
 
     @Override
     public String label() {
-      return "the link " + between(from(), to());
+      return "the link " + link.name();
     }
 
     @Override

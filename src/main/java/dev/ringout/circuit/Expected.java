@@ -25,6 +25,15 @@ public sealed interface Expected {
     return Optional.empty();
   }
 
+  /** Whether another reading would find the same: a join, none, or the same parts. */
+  default boolean isLike(Expected other) {
+    return isJoined() == other.isJoined()
+        && isApart() == other.isApart()
+        && throughParts()
+            .map(ThroughParts::parts)
+            .equals(other.throughParts().map(ThroughParts::parts));
+  }
+
   /** A path of wires, links and closed contacts joins the sides. */
   record Joined() implements Expected {
     @Override

@@ -6,8 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jgrapht.GraphPath;
 import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
 import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleWeightedGraph;
@@ -47,6 +49,10 @@ public final class Leaks {
   private final List<Leak> leaks = new ArrayList<>();
   private final Set<Integer> loose = new LinkedHashSet<>();
 
+  /** The leaks read between two nets, and the parts: what a reading may lead over. */
+  private final SimpleWeightedGraph<Integer, DefaultWeightedEdge> graph =
+      new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
+
   /**
    * Finds the leaks.
    *
@@ -84,19 +90,21 @@ public final class Leaks {
             siemens.put(net, 1 / ohms - known);
           }
         });
-    fromRests(siemens, apart);
-    loose.addAll(siemens.keySet());
+    OfRests found = fewest(siemens, apart);
+    leaks.addAll(found.leaks());
+    found.leaks().forEach(leak -> lay(leak.between(), leak.ohms()));
+    loose.addAll(found.loose().keySet());
+  }
+
+  private void lay(Pair pair, double ohms) {
+    graph.addVertex(pair.one());
+    graph.addVertex(pair.other());
+    graph.removeEdge(pair.one(), pair.other());
+    graph.setEdgeWeight(graph.addEdge(pair.one(), pair.other()), ohms);
   }
 
   private void fromPairs(Map<Pair, Double> pairs, Map<Pair, Double> parts) {
-    SimpleWeightedGraph<Integer, DefaultWeightedEdge> graph =
-        new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
-    parts.forEach(
-        (pair, ohms) -> {
-          graph.addVertex(pair.one());
-          graph.addVertex(pair.other());
-          graph.setEdgeWeight(graph.addEdge(pair.one(), pair.other()), ohms);
-        });
+    parts.forEach(this::lay);
     pairs.entrySet().stream()
         .sorted(
             Map.Entry.<Pair, Double>comparingByValue()
@@ -105,50 +113,81 @@ public final class Leaks {
         .forEach(
             entry -> {
               Pair pair = entry.getKey();
-              graph.addVertex(pair.one());
-              graph.addVertex(pair.other());
-              double way =
-                  new DijkstraShortestPath<>(graph).getPathWeight(pair.one(), pair.other());
+              double way = way(pair).map(GraphPath::getWeight).orElse(Double.POSITIVE_INFINITY);
               if (entry.getValue() < way * (1 - SLACK)) {
-                graph.removeEdge(pair.one(), pair.other());
-                graph.setEdgeWeight(graph.addEdge(pair.one(), pair.other()), entry.getValue());
+                lay(pair, entry.getValue());
                 leaks.add(new Leak(pair, entry.getValue(), true));
               }
             });
   }
 
+  private Optional<GraphPath<Integer, DefaultWeightedEdge>> way(Pair pair) {
+    return graph.containsVertex(pair.one()) && graph.containsVertex(pair.other())
+        ? Optional.ofNullable(new DijkstraShortestPath<>(graph).getPath(pair.one(), pair.other()))
+        : Optional.empty();
+  }
+
+  /** Whether a reading between two nets leads over a leak, which then accounts for it. */
+  public boolean accountsFor(Leak leak, Pair read, double ohms) {
+    DefaultWeightedEdge own = graph.getEdge(leak.between().one(), leak.between().other());
+    return way(read)
+        .filter(way -> way.getWeight() * (1 - SLACK) <= ohms || ohms == 0)
+        .filter(way -> way.getEdgeList().contains(own))
+        .isPresent();
+  }
+
+  /** Leaks that readings against the rest show, and the nets that they leave. */
+  private record OfRests(List<Leak> leaks, Map<Integer, Double> loose) {
+    boolean isBetterThan(OfRests other) {
+      return loose.size() < other.loose.size()
+          || (loose.size() == other.loose.size() && leaks.size() < other.leaks.size());
+    }
+  }
+
   /** One net that leaks to several reads what they read together; two that leak read alike. */
-  private void fromRests(Map<Integer, Double> siemens, Set<Pair> apart) {
-    List<Integer> nets =
-        siemens.entrySet().stream()
-            .sorted(Map.Entry.<Integer, Double>comparingByValue(Comparator.reverseOrder()))
-            .map(Map.Entry::getKey)
-            .toList();
-    for (int hub : nets) {
+  private static OfRests fewest(Map<Integer, Double> siemens, Set<Pair> apart) {
+    OfRests best = pairs(List.of(), siemens, apart);
+    for (int hub : siemens.keySet()) {
       double most = siemens.getOrDefault(hub, 0.0);
       Map<Integer, Double> others = new LinkedHashMap<>(siemens);
       others.keySet().removeIf(net -> net == hub || apart.contains(Pair.of(net, hub)));
       double sum = others.values().stream().mapToDouble(Double::doubleValue).sum();
       if (most > 0 && others.size() > 1 && areAlike(sum, most)) {
+        List<Leak> leaks = new ArrayList<>();
         others.forEach((net, one) -> leaks.add(new Leak(Pair.of(net, hub), 1 / one, false)));
-        siemens.keySet().removeAll(others.keySet());
-        siemens.remove(hub);
-        return;
+        Map<Integer, Double> left = new TreeMap<>(siemens);
+        left.keySet().removeAll(others.keySet());
+        left.remove(hub);
+        OfRests found = pairs(leaks, left, apart);
+        best = found.isBetterThan(best) ? found : best;
       }
     }
+    return best;
+  }
+
+  /** Nets that read alike, two by two. */
+  private static OfRests pairs(List<Leak> before, Map<Integer, Double> siemens, Set<Pair> apart) {
+    List<Leak> leaks = new ArrayList<>(before);
+    Map<Integer, Double> left = new TreeMap<>(siemens);
+    List<Integer> nets =
+        siemens.entrySet().stream()
+            .sorted(Map.Entry.<Integer, Double>comparingByValue(Comparator.reverseOrder()))
+            .map(Map.Entry::getKey)
+            .toList();
     for (int i = 0; i + 1 < nets.size(); i++) {
       int one = nets.get(i);
       int other = nets.get(i + 1);
-      Double first = siemens.get(one);
-      Double second = siemens.get(other);
+      Double first = left.get(one);
+      Double second = left.get(other);
       if (first != null
           && second != null
           && areAlike(first, second)
           && !apart.contains(Pair.of(one, other))) {
         leaks.add(new Leak(Pair.of(one, other), 1 / first, false));
-        siemens.keySet().removeAll(List.of(one, other));
+        left.keySet().removeAll(List.of(one, other));
       }
     }
+    return new OfRests(leaks, left);
   }
 
   private static boolean areAlike(double one, double other) {

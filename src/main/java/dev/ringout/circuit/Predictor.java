@@ -16,9 +16,11 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
  * Says what a reading should find, by recomputing which points are joined. The same computation
@@ -41,8 +43,12 @@ public final class Predictor {
   private static final Expected JOINED = new Joined();
   private static final Expected APART = new Apart();
 
+  /** A net that is not as listed leads over so many of the longest wires (common practice). */
+  private static final int WIRES_ON_THE_WAY = 4;
+
   private final Circuit circuit;
   private final Resistances resistances;
+  private OptionalDouble longestOhms = OptionalDouble.empty();
 
   /** A predictor for one circuit. */
   public Predictor(Circuit circuit, Resistances resistances) {
@@ -280,6 +286,9 @@ public final class Predictor {
         Set<Integer> terminals = new TreeSet<>(ends);
         Arrays.stream(probes).forEach(terminals::add);
         OhmsRange most = spread(group, terminals);
+        if (!most.isKnown() && !actual.isAsListed(group)) {
+          most = new OhmsRange(0, Math.max(allowanceOhms(), WIRES_ON_THE_WAY * longestOhms()));
+        }
         if (!most.isKnown()) {
           return new OhmsRange(0, allowanceOhms());
         }
@@ -322,6 +331,22 @@ public final class Predictor {
       }
       return new OhmsRange(low, farthest + second);
     }
+  }
+
+  /** The most that any wire of the unit has, of those whose ohms are known. */
+  private double longestOhms() {
+    if (longestOhms.isEmpty()) {
+      longestOhms =
+          OptionalDouble.of(
+              IntStream.range(0, circuit.conductors().size())
+                  .filter(circuit::isWire)
+                  .mapToObj(resistances::of)
+                  .filter(OhmsRange::isKnown)
+                  .mapToDouble(OhmsRange::highOhms)
+                  .max()
+                  .orElse(0));
+    }
+    return longestOhms.getAsDouble();
   }
 
   /** What wires of unknown resistance may add: the highest reading that still counts as joined. */

@@ -9,7 +9,8 @@ import java.util.List;
  * @param isolation every pair of nets apart, but those between which a part may read anything
  * @param insulation every pair of nets insulated, but those that parts join; none needed where the
  *     list asks for no insulation test
- * @param wires every wire missed by some reading, were it alone missing
+ * @param wires every wire, and every link that others go around, missed by some reading, were it
+ *     alone missing
  * @param switches every contact closed in its position and open in the others
  * @param parts every part read
  * @param unprovable what no reading can show with the parts in place

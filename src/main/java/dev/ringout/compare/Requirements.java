@@ -15,9 +15,10 @@ import java.util.Map;
 
 /**
  * Everything that must be shown of a unit made to a list, made once and from the list alone: nets
- * in one piece, pairs of nets apart and insulated, wires, switch contacts in every position, parts.
- * What a check calls proven, what a plan still asks for, and what has to be read again after a
- * rework are all answers of this one set; there is no other opinion.
+ * in one piece, pairs of nets apart and insulated, wires (and links that others go around), switch
+ * contacts in every position, parts. What a check calls proven, what a plan still asks for, and
+ * what has to be read again after a rework are all answers of this one set; there is no other
+ * opinion.
  *
  * <p>Who tested, when and with what is asked by the list's {@link Demands} besides.
  */
@@ -79,10 +80,16 @@ public final class Requirements {
   }
 
   private void conductor(int conductor) {
-    if (circuit.isWire(conductor)) {
+    if (circuit.isWire(conductor) || isLinkInALoop(conductor)) {
       wires.add(conductor);
     }
     circuit.conductors().get(conductor).asContact().ifPresent(one -> contact(conductor, one));
+  }
+
+  /** Any other link is shown by its net being in one piece. */
+  private boolean isLinkInALoop(int conductor) {
+    return circuit.conductors().get(conductor).asLink().isPresent()
+        && !circuit.normal().isCutEdge(conductor);
   }
 
   private void part(int part) {

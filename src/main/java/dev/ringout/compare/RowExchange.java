@@ -2,7 +2,6 @@ package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
-import dev.ringout.readings.Reading;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -45,13 +44,11 @@ public record RowExchange(Judged one, Judged other, Comparison comparison) {
           if (row(second) - row(first) > FARTHEST_ROWS) {
             break;
           }
-          Reading atFirst = second.reading().at(first.reading());
-          Reading atSecond = first.reading().at(second.reading());
           if (mayBeExchanged(first, second)
               && !taken.contains(first)
               && !taken.contains(second)
-              && isAsExpected(judge.judge(atFirst))
-              && isAsExpected(judge.judge(atSecond))) {
+              && isAsExpected(judge.judge(second.reading().at(first.reading())))
+              && isAsExpected(judge.judge(first.reading().at(second.reading())))) {
             taken.add(first);
             taken.add(second);
             found.add(

@@ -1,6 +1,7 @@
 package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Expected;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
@@ -21,11 +22,12 @@ import java.util.Set;
  *
  * @param times how many times too high they are written
  * @param mended the failing readings that are as expected once that is put right
- * @param likelihood how much likelier the digits of a single value are so than as a value measured
+ * @param digits how much likelier the digits of a single value are so than as a value measured
+ * @param expected what a single value should be; {@link OhmsRange#ANY} where that is not known
  * @param comparison the readings, put right
  */
 public record WrongScale(
-    double times, List<Judged> mended, double likelihood, Comparison comparison) {
+    double times, List<Judged> mended, double digits, OhmsRange expected, Comparison comparison) {
   private static final double MILLI = 1000;
   private static final int LEAST_READINGS = 5;
   private static final double MOST_OF_THEM = 0.8;
@@ -35,19 +37,22 @@ public record WrongScale(
 
   private static final double[] MISPLACED = {10, 100, 1000, 0.1, 0.01, 0.001};
 
-  /**
-   * A meter of one range shows all joins to one digit: another digit speaks for a slip of the pen.
-   */
-  private static final double DIGITS_SPEAK = 10;
+  /** A slip of the pen leaves the digits as they were: so much likelier than by chance. */
+  private static final double DIGITS_SPEAK = 30;
 
-  /** A range is ten times the next; a meter that changes it by itself shows just that. */
+  /** Where two digits are missing, so much more. */
+  private static final double MORE_SPEAK = 3;
+
+  /** A digit too many speaks against it. */
+  private static final double DIGITS_SPEAK_AGAINST = 10;
+
+  /** The fewest steps that the range of a digital meter has: three digits and a one. */
+  private static final double FEWEST_STEPS = 1999;
+
+  private static final double A_HAIR = 1e-6;
+
+  /** A range is ten times the next. */
   private static final double RANGES = 10;
-
-  /** Few joints are so poor that a meter changes its range twice (common practice, no source). */
-  private static final double RANGES_SPEAK = 3;
-
-  /** What a join of unknown length reads is within a power of ten or two. */
-  private static final double WITHOUT_A_LENGTH = 3;
 
   /** Sheets on which nearly every value is a thousand times too high. */
   public static Optional<WrongScale> ofSheets(
@@ -78,20 +83,26 @@ public record WrongScale(
     return mended.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            new WrongScale(MILLI, mended, 1, comparison.rewritten(circuit, limits, rewritten)));
+            new WrongScale(
+                MILLI, mended, 1, OhmsRange.ANY, comparison.rewritten(circuit, limits, rewritten)));
   }
 
   /** Single values that are as expected with the point elsewhere, and fail by themselves alone. */
   public static List<WrongScale> ofValues(
       Circuit circuit, JoinLimits limits, Comparison comparison) {
     Judge judge = new Judge(circuit, limits, JobOfReading.NONE);
-    Set<Integer> highTwice = highTwice(circuit, comparison);
+    Set<Object> shownTwice = shownTwice(circuit, comparison);
+    Set<Judged> readTwice = new HashSet<>();
+    comparison.replaced().stream()
+        .filter(one -> !one.changed())
+        .forEach(one -> readTwice.add(one.later()));
     List<WrongScale> found = new ArrayList<>();
     for (List<Judged> sheet : sheets(comparison)) {
       Display display = display(sheet);
       for (Judged judged : sheet) {
         if (mayBeMisplaced(judged)
-            && !highTwice.contains(circuit.normal().of(judged.probing().from()[0]))) {
+            && !readTwice.contains(judged)
+            && !shownTwice.contains(subject(circuit, judged))) {
           misplaced(judged, display, judge).ifPresent(found::add);
         }
       }
@@ -106,19 +117,26 @@ public record WrongScale(
                 && judged.expected().isJoined()));
   }
 
-  /** Nets of which more than one reading is high: what is wrong there is no slip of the pen. */
-  private static Set<Integer> highTwice(Circuit circuit, Comparison comparison) {
-    Set<Integer> once = new HashSet<>();
-    Set<Integer> twice = new HashSet<>();
+  /** What more than one reading shows is no slip of the pen: nets, or parts between. */
+  private static Set<Object> shownTwice(Circuit circuit, Comparison comparison) {
+    Set<Object> once = new HashSet<>();
+    Set<Object> twice = new HashSet<>();
     for (Judged judged : comparison.failing()) {
-      if (judged.expected().isJoined() && judged.reading().kind() == Reading.Kind.CONTINUITY) {
-        int net = circuit.normal().of(judged.probing().from()[0]);
-        if (!once.add(net)) {
-          twice.add(net);
-        }
+      if (judged.reading().kind() == Reading.Kind.CONTINUITY
+          && !judged.expected().isApart()
+          && !once.add(subject(circuit, judged))) {
+        twice.add(subject(circuit, judged));
       }
     }
     return twice;
+  }
+
+  private static Object subject(Circuit circuit, Judged judged) {
+    return judged
+        .expected()
+        .throughParts()
+        .<Object>map(Expected.ThroughParts::parts)
+        .orElseGet(() -> circuit.normal().of(judged.probing().from()[0]));
   }
 
   /** The likeliest place of the point, where one makes the value as expected. */
@@ -128,31 +146,41 @@ public record WrongScale(
     for (double times : MISPLACED) {
       Judged anew = judge.judge(scaled(judged, times));
       if (conforms(anew)) {
-        double likelihood = digitsSpeak(value, times, display) * chance(anew, judged);
         found.add(
-            new WrongScale(times, List.of(judged), likelihood, Comparison.inForce(List.of(anew))));
+            new WrongScale(
+                times,
+                List.of(judged),
+                digitsSpeak(value, times, display),
+                expected(anew, judged),
+                Comparison.inForce(List.of(anew))));
       }
     }
-    return found.stream().max(Comparator.comparingDouble(WrongScale::likelihood));
+    return found.stream().max(Comparator.comparingDouble(WrongScale::digits));
   }
 
   /**
-   * What the digits of a value say of its having been misplaced: where the rest of the sheet does
-   * not bear it out, a slip of the pen is not the first thing to think of. A meter that changes its
-   * range by itself shows a coarser digit too, but never fewer steps than a tenth of a range.
+   * What the digits of a value say of its having been misplaced. With the point where it belongs it
+   * must have no more digits than the rest of the sheet, and as it stands fewer than the meter
+   * would show of it: a meter shows a coarser digit only where a range has no room for a finer one.
    */
   private static double digitsSpeak(Measured.Value value, double times, Display display) {
-    double half = value.halfDigitOhms();
-    if (display.halfDigit() <= 0 || !isAbout(half / times, display.halfDigit())) {
-      return 1 / DIGITS_SPEAK;
+    double digit = 2 * value.halfDigitOhms();
+    double usual = 2 * display.halfDigit();
+    if (usual <= 0) {
+      return 1;
     }
-    boolean ofAnotherRange =
-        value.ohms() > display.mostSteps() * 2 * display.halfDigit()
-            && value.ohms() / (2 * half) >= display.mostSteps() / RANGES;
-    if (ofAnotherRange) {
-      return Math.max(times, 1 / times) > RANGES ? RANGES_SPEAK : 1 / RANGES_SPEAK;
+    double steps = value.ohms() / times / usual;
+    if (Math.abs(steps - Math.rint(steps)) > A_HAIR) {
+      return 1 / DIGITS_SPEAK_AGAINST;
     }
-    return DIGITS_SPEAK;
+    double finest = usual;
+    while (value.ohms() > Math.max(FEWEST_STEPS, display.mostSteps()) * finest) {
+      finest *= RANGES;
+    }
+    if (digit > finest * (1 + A_HAIR)) {
+      return DIGITS_SPEAK * (digit > finest * RANGES / 2 * RANGES ? MORE_SPEAK : 1);
+    }
+    return isAbout(digit, usual) ? 1 / DIGITS_SPEAK_AGAINST : 1;
   }
 
   /**
@@ -174,20 +202,14 @@ public record WrongScale(
     return new Display(usualHalfDigit(sheet), most);
   }
 
-  /**
-   * How much likelier a value is there by a slip of the pen than by chance: a poor joint, or
-   * another part, has anything within four powers of ten.
-   */
-  private static double chance(Judged anew, Judged judged) {
+  /** What a value should be, by the parts between or by the wires. */
+  private static OhmsRange expected(Judged anew, Judged judged) {
     OhmsRange expected =
         anew.expected()
             .throughParts()
             .map(parts -> new OhmsRange(parts.lowOhms(), parts.highOhms()))
             .orElse(judged.limit().expected());
-    if (!expected.isKnown() || expected.lowOhms() <= 0) {
-      return WITHOUT_A_LENGTH;
-    }
-    return Math.log(1e4) / Math.log(expected.highOhms() / expected.lowOhms());
+    return expected.isKnown() && expected.lowOhms() > 0 ? expected : OhmsRange.ANY;
   }
 
   private static boolean isAbout(double one, double other) {

@@ -48,6 +48,11 @@ public sealed interface Fault {
     return Optional.empty();
   }
 
+  /** This fault, where it is a wire of another gauge. */
+  default Optional<WrongGauge> asWrongGauge() {
+    return Optional.empty();
+  }
+
   /**
    * What every fault has.
    *
@@ -257,6 +262,11 @@ public sealed interface Fault {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.wrongGauge(this);
+    }
+
+    @Override
+    public Optional<WrongGauge> asWrongGauge() {
+      return Optional.of(this);
     }
 
     /** The same, shown by other readings that lead over the wire too. */

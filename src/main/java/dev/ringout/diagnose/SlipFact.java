@@ -29,6 +29,11 @@ public sealed interface SlipFact {
     return Optional.empty();
   }
 
+  /** This fact, where it is a value of which the point is misplaced. */
+  default Optional<Misscaled> asMisscaled() {
+    return Optional.empty();
+  }
+
   /** A wire, link or contact does not conduct. */
   record Opened(Conductor conductor) implements SlipFact {
     @Override
@@ -63,6 +68,31 @@ public sealed interface SlipFact {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.misread(this);
+    }
+  }
+
+  /** Two rows of the sheet have each the other's value. */
+  record ExchangedRows(Judged one, Judged other) implements SlipFact {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.exchangedRows(this);
+    }
+  }
+
+  /**
+   * The point is misplaced in a value, or it is in another unit.
+   *
+   * @param times how many times too high it is written
+   */
+  record Misscaled(Judged judged, double times) implements SlipFact {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.misscaled(this);
+    }
+
+    @Override
+    public Optional<Misscaled> asMisscaled() {
+      return Optional.of(this);
     }
   }
 
@@ -125,6 +155,12 @@ public sealed interface SlipFact {
 
     /** See {@link Misread}. */
     T misread(Misread fact);
+
+    /** See {@link ExchangedRows}. */
+    T exchangedRows(ExchangedRows fact);
+
+    /** See {@link Misscaled}. */
+    T misscaled(Misscaled fact);
 
     /** See {@link PoorJoint}. */
     T poorJoint(PoorJoint fact);

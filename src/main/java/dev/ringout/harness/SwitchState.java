@@ -7,11 +7,11 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
- * How the unit stood while a reading was taken: the positions of its switches, and the wires of
- * which one end was lifted.
+ * How the unit stood while a reading was taken: the positions of its switches, and the wires and
+ * links of which one end was lifted.
  *
  * @param positions switch to position, only of switches that are not in their normal position; and
- *     wire to {@link #LIFTED}
+ *     wire or link to {@link #LIFTED}
  */
 public record SwitchState(SortedMap<String, String> positions) {
   /** What is given can't be changed afterwards. */
@@ -22,7 +22,7 @@ public record SwitchState(SortedMap<String, String> positions) {
             : Collections.unmodifiableSortedMap(new TreeMap<>(positions));
   }
 
-  /** What stands for a position where an end of a wire is off. */
+  /** What stands for a position where an end of a wire or link is off. */
   public static final String LIFTED = "LIFTED";
 
   /** Every switch in its normal position. */
@@ -53,12 +53,21 @@ public record SwitchState(SortedMap<String, String> positions) {
 
   /** This state with one end of a wire off its point. */
   public SwitchState withLifted(Wire wire) {
+    return withLifted(wire.name());
+  }
+
+  /** This state with one end of a link off its point. */
+  public SwitchState withLifted(Link link) {
+    return withLifted(link.name());
+  }
+
+  private SwitchState withLifted(String name) {
     SortedMap<String, String> lifted = new TreeMap<>(positions);
-    lifted.put(wire.name(), LIFTED);
+    lifted.put(name, LIFTED);
     return new SwitchState(lifted);
   }
 
-  /** Whether one end of any wire is off its point. */
+  /** Whether one end of any wire or link is off its point. */
   public boolean liftsAny() {
     return positions.containsValue(LIFTED);
   }
@@ -66,6 +75,11 @@ public record SwitchState(SortedMap<String, String> positions) {
   /** Whether one end of a wire is off its point. */
   public boolean isLifted(Wire wire) {
     return LIFTED.equals(positions.get(wire.name()));
+  }
+
+  /** Whether one end of a link is off its point. */
+  public boolean isLifted(Link link) {
+    return LIFTED.equals(positions.get(link.name()));
   }
 
   /** Most states that are compared are one. */

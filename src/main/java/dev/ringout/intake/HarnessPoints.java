@@ -4,6 +4,7 @@ import dev.ringout.cells.Blanks;
 import dev.ringout.cells.LikelyMeant;
 import dev.ringout.cells.Understood;
 import dev.ringout.harness.Harness;
+import dev.ringout.harness.Link;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
@@ -29,6 +30,7 @@ final class HarnessPoints {
   private final Map<String, Map<String, Point>> byRef = new HashMap<>();
   private final Map<String, Switch> switches = new HashMap<>();
   private final Map<String, Wire> wires = new HashMap<>();
+  private final Map<String, Link> links = new HashMap<>();
   private final Map<String, String> items = new HashMap<>();
 
   /** What sides of readings were understood to be, by their texts; most are asked for often. */
@@ -45,6 +47,11 @@ final class HarnessPoints {
     harness.items().forEach(item -> items.putIfAbsent(upper(item.ref()), item.ref()));
     harness.switches().forEach(one -> switches.put(upper(one.ref()), one));
     harness.wires().forEach(wire -> wires.put(upper(wire.name()), wire));
+    for (Link link : harness.links()) {
+      links.put(upper(link.name()), link);
+      Link turned = new Link(link.to(), link.from(), link.note(), link.place());
+      links.putIfAbsent(upper(turned.name()), link);
+    }
   }
 
   /** Takes any point and state: for looking through a test sheet whose harness can't be used. */
@@ -206,8 +213,8 @@ final class HarnessPoints {
   }
 
   /**
-   * The state of the switches: {@code S1=AHEAD; S2=OPEN}, and of wires with one end off: {@code
-   * W12=LIFTED}; blank is the normal one.
+   * The state of the switches: {@code S1=AHEAD; S2=OPEN}, and of wires and links with one end off:
+   * {@code W12=LIFTED; TB1-4/5=LIFTED}; blank is the normal one.
    */
   Understood<SwitchState> state(String text) {
     SwitchState state = SwitchState.normal();
@@ -224,9 +231,9 @@ final class HarnessPoints {
       String ref = Blanks.strip(assignment.substring(0, equals));
       String position = Blanks.strip(assignment.substring(equals + 1));
       Switch one = switches.get(upper(ref));
-      Wire wire = wires.get(upper(ref));
-      if (one == null && wire != null && position.equalsIgnoreCase(SwitchState.LIFTED)) {
-        state = state.withLifted(wire);
+      Optional<SwitchState> lifted = lifted(state, ref, position);
+      if (one == null && lifted.isPresent()) {
+        state = lifted.get();
         continue;
       }
       if (one == null) {
@@ -244,6 +251,16 @@ final class HarnessPoints {
       state = state.with(one, listed.get());
     }
     return Understood.as(state);
+  }
+
+  /** A state with an end of a wire or link off as well, where that is what is said. */
+  private Optional<SwitchState> lifted(SwitchState state, String ref, String position) {
+    if (!position.equalsIgnoreCase(SwitchState.LIFTED)) {
+      return Optional.empty();
+    }
+    return Optional.ofNullable(wires.get(upper(ref)))
+        .map(state::withLifted)
+        .or(() -> Optional.ofNullable(links.get(upper(ref))).map(state::withLifted));
   }
 
   private static Understood<SwitchState> noPosition(Switch one, String position) {

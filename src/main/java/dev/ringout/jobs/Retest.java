@@ -1,6 +1,8 @@
 package dev.ringout.jobs;
 
 import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Nets;
+import dev.ringout.circuit.Probing;
 import dev.ringout.harness.Wire;
 import dev.ringout.plan.Step;
 import dev.ringout.plan.TestPlan;
@@ -64,8 +66,7 @@ public record Retest(Step step, String from, String to, RetestReason why) {
       Circuit circuit, Step step, Set<String> touched, Map<Integer, Set<String>> openedOn) {
     boolean isolation = step.kind() != Reading.Kind.CONTINUITY;
     if (!isolation && step.probing().isPair()) {
-      List<String> wires =
-          touchedBetween(circuit, step.probing().from()[0], step.probing().to()[0], touched);
+      List<String> wires = touchedBetween(circuit, step.probing(), touched);
       if (!wires.isEmpty()) {
         return new RetestReason.WiresTouched(wires);
       }
@@ -83,10 +84,13 @@ public record Retest(Step step, String from, String to, RetestReason why) {
 
   /** The touched wires on the way from one point to another; none where they are apart. */
   private static List<String> touchedBetween(
-      Circuit circuit, int from, int to, Set<String> touched) {
+      Circuit circuit, Probing probing, Set<String> touched) {
     List<String> wires = new ArrayList<>();
-    if (circuit.normal().of(from) == circuit.normal().of(to)) {
-      for (int conductor : circuit.normal().path(from, to)) {
+    Nets nets = circuit.in(probing.state());
+    int from = probing.from()[0];
+    int to = probing.to()[0];
+    if (nets.of(from) == nets.of(to)) {
+      for (int conductor : nets.path(from, to)) {
         circuit
             .conductors()
             .get(conductor)

@@ -168,6 +168,7 @@ public final class DiffJson {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("from", retest.from());
     json.put("to", retest.to());
+    json.put("state", retest.step().probing().state().toString());
     json.put("kind", retest.step().kind().name().toLowerCase(Locale.ROOT));
     json.put("why", retest.why().match(new RetestFacts()).said(DiffWords.sentence(retest.why())));
     return json;

@@ -45,6 +45,23 @@ final class SlipJson implements SlipFact.Cases<Reason> {
   }
 
   @Override
+  public Reason exchangedRows(SlipFact.ExchangedRows fact) {
+    return Reason.of("exchanged-rows")
+        .with(
+            "readings",
+            List.of(
+                fact.one().reading().place().toString(),
+                fact.other().reading().place().toString()));
+  }
+
+  @Override
+  public Reason misscaled(SlipFact.Misscaled fact) {
+    return Reason.of("misscaled")
+        .with("reading", fact.judged().reading().place().toString())
+        .with("times", fact.times());
+  }
+
+  @Override
   public Reason poorJoint(SlipFact.PoorJoint fact) {
     return Reason.of("poor-joint").with("conductor", fact.conductor().label());
   }

@@ -5,6 +5,8 @@ import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.JoinLimits.JoinLimit;
 import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Unproven;
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.Link;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
@@ -16,15 +18,16 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 
-/** Steps across what others go around: wires in loops, and switch contacts. */
+/** Steps across what others go around: wires and links in loops, and switch contacts. */
 final class LoopSteps {
   private final Circuit circuit;
   private final JoinLimits limits;
   private final Hubs hubs;
   private final DraftSteps draft;
 
-  /** The names that several wires share. */
+  /** The names that several wires or links share. */
   private final Set<String> sharedNames;
 
   LoopSteps(Circuit circuit, JoinLimits limits, Hubs hubs, DraftSteps draft) {
@@ -32,18 +35,17 @@ final class LoopSteps {
     this.limits = limits;
     this.hubs = hubs;
     this.draft = draft;
-    this.sharedNames = sharedNames(circuit.harness().wires());
+    this.sharedNames = sharedNames(circuit.harness());
   }
 
-  private static Set<String> sharedNames(List<Wire> wires) {
+  private static Set<String> sharedNames(Harness harness) {
     Set<String> names = new HashSet<>();
     Set<String> shared = new HashSet<>();
-    for (Wire wire : wires) {
-      String name = wire.name().toUpperCase(Locale.ROOT);
-      if (!names.add(name)) {
-        shared.add(name);
-      }
-    }
+    Stream.concat(
+            harness.wires().stream().map(Wire::name), harness.links().stream().map(Link::name))
+        .map(name -> name.toUpperCase(Locale.ROOT))
+        .filter(name -> !names.add(name))
+        .forEach(shared::add);
     return shared;
   }
 
@@ -111,14 +113,18 @@ final class LoopSteps {
     while (!around.isEmpty()) {
       Optional<Integer> other =
           around.stream()
-              .filter(one -> namedWire(one).isPresent())
+              .filter(one -> namedWire(one).isPresent() || namedLink(one).isPresent())
               .min((left, right) -> Integer.compare(effort(left), effort(right)));
-      Optional<Wire> wire = other.flatMap(this::namedWire);
-      if (other.isEmpty() || wire.isEmpty()) {
+      if (other.isEmpty()) {
         return Optional.empty();
       }
       off.add(other.get());
-      state = state.withLifted(wire.get());
+      SwitchState before = state;
+      state =
+          namedWire(other.get())
+              .map(before::withLifted)
+              .or(() -> namedLink(other.get()).map(before::withLifted))
+              .orElse(before);
       around = Detour.around(circuit.in(position), circuit, conductor, off);
     }
     return Optional.of(state);
@@ -132,6 +138,16 @@ final class LoopSteps {
         .asWire()
         .filter(wire -> !wire.name().matches(".*[;,=].*"))
         .filter(wire -> !sharedNames.contains(wire.name().toUpperCase(Locale.ROOT)));
+  }
+
+  /** A link of which the column State can say so. */
+  private Optional<Link> namedLink(int conductor) {
+    return circuit
+        .conductors()
+        .get(conductor)
+        .asLink()
+        .filter(link -> !link.name().matches(".*[;,=].*"))
+        .filter(link -> !sharedNames.contains(link.name().toUpperCase(Locale.ROOT)));
   }
 
   /** A wire is lifted at a screw sooner than a contact is taken out of a connector. */

@@ -1,5 +1,6 @@
 package dev.ringout.text;
 
+import dev.ringout.harness.SwitchState;
 import dev.ringout.jobs.Retest;
 import dev.ringout.jobs.RevisionPaper;
 import dev.ringout.revision.Change;
@@ -204,13 +205,20 @@ public final class DiffText {
     for (Retest retest : retests.subList(0, Math.min(RETESTS_SHOWN, retests.size()))) {
       page.paragraph(
           Text.of("  [ ] %3d  ", retest.step().number()),
-          Text.of("%s to %s: %s", retest.from(), retest.to(), DiffWords.sentence(retest.why())));
+          Text.of(
+              "%s to %s%s: %s",
+              retest.from(), retest.to(), state(retest), DiffWords.sentence(retest.why())));
     }
     if (retests.size() > RETESTS_SHOWN) {
       page.paragraph("  ", Text.of("and %d more", retests.size() - RETESTS_SHOWN));
     }
     page.paragraph(
         "  ", "A sheet to fill in, of the later revision: ringout plan NEW" + planOptions());
+  }
+
+  private static String state(Retest retest) {
+    SwitchState state = retest.step().probing().state();
+    return state.isNormal() ? "" : Text.of(" (%s)", state);
   }
 
   /** What makes the plan of the retest; where much was opened, all is read. */

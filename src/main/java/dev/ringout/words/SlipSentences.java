@@ -43,6 +43,22 @@ final class SlipSentences implements SlipFact.Cases<String> {
   }
 
   @Override
+  public String exchangedRows(SlipFact.ExchangedRows fact) {
+    return Text.of(
+        "rows %d and %d of the sheet have each the other's value",
+        fact.one().reading().place().row(), fact.other().reading().place().row());
+  }
+
+  @Override
+  public String misscaled(SlipFact.Misscaled fact) {
+    return Text.of(
+        "%s is written %s times too %s",
+        fact.judged().reading().subject(),
+        Numbers.plain(Math.max(fact.times(), 1 / fact.times())),
+        fact.times() > 1 ? "high" : "low");
+  }
+
+  @Override
   public String poorJoint(SlipFact.PoorJoint fact) {
     return "a poor joint of " + fact.conductor().label();
   }

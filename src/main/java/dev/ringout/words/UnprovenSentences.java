@@ -46,7 +46,8 @@ public final class UnprovenSentences implements Unproven.Cases<String>, MissingW
 
     @Override
     public String ofWire(Unproven.OfWire gap) {
-      return "wire " + circuit.conductors().get(gap.conductor()).label();
+      String label = circuit.conductors().get(gap.conductor()).label();
+      return circuit.isWire(gap.conductor()) ? "wire " + label : label;
     }
 
     @Override

@@ -53,6 +53,17 @@ class DiffCommandTest {
     assertTrue(run.out().contains("2 wires listed - 0 removed + 0 added = 2 listed"), run.out());
   }
 
+  @Test
+  void a_reading_to_take_again_names_the_positions_of_the_switches() throws IOException {
+    String contacts = "Ref,State,Pin,To Pin\nS1,OFF,C,NC\nS1,ON,C,NO\n";
+    Path a = list("a", "Wire,From,To\nW1,J1-1,S1-C\nW2,S1-NO,P2-2\n", "switches", contacts);
+    Path b = list("b", "Wire,From,To\nW1,J1-1,S1-C\nW2,S1-NO,P2-3\n", "switches", contacts);
+    Run paper = Run.of("diff", a, b);
+    assertTrue(paper.out().contains("S1-C to S1-NO (S1=ON): "), paper.out());
+    Run json = Run.of("diff", "--json", a, b);
+    assertTrue(json.out().replaceAll("\\s", "").contains("\"state\":\"S1=ON\""), json.out());
+  }
+
   /** Worked example 11: one rename, nothing to rewire, labels to reprint. */
   @Test
   void a_renamed_connector_is_one_rename_and_no_moves() throws IOException {

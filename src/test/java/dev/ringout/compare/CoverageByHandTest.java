@@ -238,6 +238,39 @@ class CoverageByHandTest {
         unproven(result));
   }
 
+  private UnitUnderTest ringOfJumpers() {
+    return unit()
+        .wire("W1,J1-A,TB1-1")
+        .link("TB1,1,2")
+        .link("TB1,2,3")
+        .link("TB1,3,1")
+        .reads("J1-A", "TB1-1", "0.1")
+        .reads("TB1-1", "TB1-2", "0.002")
+        .reads("TB1-2", "TB1-3", "0.002")
+        .reads("TB1-3", "TB1-1", "0.002");
+  }
+
+  @Test
+  void of_a_ring_of_jumpers_one_may_be_missing_and_all_beep() {
+    assertEquals(
+        List.of(
+            "the link TB1-1/2: part of a loop: continuity beeps with it missing; lift one end and read again",
+            "the link TB1-2/3: part of a loop: continuity beeps with it missing; lift one end and read again",
+            "the link TB1-3/1: part of a loop: continuity beeps with it missing; lift one end and read again"),
+        unproven(ringOfJumpers().check()));
+  }
+
+  @Test
+  void a_jumper_of_a_ring_is_proven_with_another_lifted() {
+    CheckResult result =
+        ringOfJumpers()
+            .readsIn("TB1-1/2=LIFTED", "TB1-2", "TB1-3", "0.002")
+            .readsIn("TB1-1/2=LIFTED", "TB1-3", "TB1-1", "0.002")
+            .readsIn("TB1-2/3=lifted", "TB1-2", "TB1-1", "0.002")
+            .check();
+    assertEquals(List.of(), unproven(result));
+  }
+
   @Test
   void a_group_read_across_proves_the_wires_that_all_its_points_need() {
     UnitUnderTest unit =

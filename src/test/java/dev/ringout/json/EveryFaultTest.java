@@ -101,6 +101,8 @@ class EveryFaultTest {
             new SlipFact.Misplaced(moves),
             new SlipFact.Bridge(from, to),
             new SlipFact.Misread(judged, from, to),
+            new SlipFact.ExchangedRows(judged, judged),
+            new SlipFact.Misscaled(judged, 1000),
             new SlipFact.PoorJoint(conductor),
             new SlipFact.OtherLength(wire, 2.5),
             new SlipFact.OtherGauge(wire, new Gauge.Awg(24)),

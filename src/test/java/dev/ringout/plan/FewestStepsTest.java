@@ -132,6 +132,16 @@ class FewestStepsTest {
     assertTrue(plan.coverage().isComplete(), plan.coverage().toString());
   }
 
+  @Test
+  void a_ring_of_jumpers_takes_a_step_each_with_another_of_them_lifted() {
+    UnitUnderTest unit = new UnitUnderTest(folder).withoutInsulationTest();
+    unit.wire("W1,J1-A,TB1-1").link("TB1,1,2").link("TB1,2,3").link("TB1,3,1");
+    Circuit circuit = unit.reads("J1-A", "TB1-1", "").check().circuit();
+    TestPlan plan = plan(circuit, with(Isolation.REST, Set.of(), Set.of()));
+    assertEquals(3, count(plan.steps(), Purpose.LOOP), plan.steps().toString());
+    assertTrue(plan.coverage().isComplete(), plan.coverage().toString());
+  }
+
   private static List<String> said(TestPlan plan) {
     LeftOutSentences sentences = new LeftOutSentences(plan.circuit());
     return plan.leftOut().stream().map(one -> one.match(sentences)).toList();

@@ -42,6 +42,22 @@ public final class ExamBench {
           }
           Path own = folder.resolve(question + "-" + seed);
           Exam.sit(question, seed, own).ifPresent(sat::add);
+          if (words.contains("certainty") && seed % 3 != 2) {
+            sat.stream()
+                .reduce((a, b) -> b)
+                .filter(one -> one.more() > 2)
+                .ifPresent(
+                    one ->
+                        System.out.println(
+                            "--- "
+                                + one.seed()
+                                + " more "
+                                + one.more()
+                                + " "
+                                + own
+                                + "\n"
+                                + one.told()));
+          }
           if (words.contains("tell") && seed % 3 != 2) {
             sat.stream().reduce((a, b) -> b).ifPresent(one -> tell(one, own));
           }

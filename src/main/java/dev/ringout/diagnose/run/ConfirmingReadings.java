@@ -8,9 +8,11 @@ import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.NextReading;
 import dev.ringout.diagnose.NextReading.Purpose;
 import dev.ringout.diagnose.NextReason;
+import dev.ringout.diagnose.SlipFact;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Reading;
 import java.util.List;
+import java.util.Optional;
 
 /** The readings that confirm a fault, by its kind, or tell more of it. */
 final class ConfirmingReadings implements Fault.Cases<List<NextReading>> {
@@ -69,8 +71,18 @@ final class ConfirmingReadings implements Fault.Cases<List<NextReading>> {
     return List.of();
   }
 
+  /** Where the pen may have slipped, the same once more; else halfway. */
   @Override
   public List<NextReading> highResistance(Fault.HighResistance fault) {
+    Optional<Judged> mayBeMisscaled =
+        fault.finding().alternatives().stream()
+            .flatMap(one -> one.slips().stream())
+            .flatMap(slip -> slip.asMisscaled().stream())
+            .map(SlipFact.Misscaled::judged)
+            .findFirst();
+    if (mayBeMisscaled.isPresent()) {
+      return List.of(again(mayBeMisscaled.get(), new NextReason.AloneShowsIt()));
+    }
     return poorJoint.of(fault).map(this::unlessMade).orElse(List.of());
   }
 

@@ -1,6 +1,7 @@
 package dev.ringout.diagnose.run;
 
 import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.LeadEstimate;
@@ -20,7 +21,9 @@ import dev.ringout.diagnose.wiring.SlipCosts;
 import dev.ringout.diagnose.wiring.WiringFaults;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -32,7 +35,20 @@ final class TestFaults {
   /** A part may have any other value: that it is just a neighbouring row's is rare. */
   private static final double JUST_THAT_VALUE = 3;
 
+  /** What a join of unknown length reads lies within so many times. */
+  private static final double WITHOUT_A_LENGTH = 25;
+
+  /** Another part has anything within four powers of ten (common practice, no source). */
+  private static final double VALUES_OF_PARTS = 1e4;
+
+  /** Less likely than this it is not said. */
+  private static final double LEAST_ODDS = 0.01;
+
   private final List<Fault> faults = new ArrayList<>();
+
+  /** Values of which the point may be misplaced, though something else is likelier. */
+  private final Map<Judged, Alternative> maybeMisplaced = new LinkedHashMap<>();
+
   private Comparison left;
   private boolean leadsAreKnown;
 
@@ -54,9 +70,16 @@ final class TestFaults {
       LeadEstimate.of(unit.circuit(), unit.limits(), found.left).ifPresent(found::leads);
     }
     found.exchanged(unit, costs);
-    WrongScale.ofValues(unit.circuit(), unit.limits(), found.left).stream()
-        .filter(one -> odds(one, costs) > 0.5)
-        .forEach(one -> found.pointMisplaced(unit, one, odds(one, costs)));
+    for (WrongScale scale : WrongScale.ofValues(unit.circuit(), unit.limits(), found.left)) {
+      double odds = odds(unit.circuit(), scale, costs);
+      if (odds > 0.5) {
+        found.pointMisplaced(unit, scale, odds);
+      } else if (odds >= LEAST_ODDS) {
+        Judged judged = scale.mended().get(0);
+        found.maybeMisplaced.put(
+            judged, new Alternative(odds, List.of(new SlipFact.Misscaled(judged, scale.times()))));
+      }
+    }
     return found;
   }
 
@@ -79,7 +102,7 @@ final class TestFaults {
       double most = slips.stream().mapToDouble(slip -> cost(slip, costs)).max().orElse(0);
       WiringFaults wiring = WiringFaults.of(unit, left, most);
       slips.stream()
-          .filter(slip -> ofTheUnit(wiring, slip.mended(), costs) > cost(slip, costs))
+          .filter(slip -> ofTheUnit(unit, wiring, slip.mended(), costs) > cost(slip, costs))
           .forEach(slip -> slipped(unit, slip));
     }
   }
@@ -94,7 +117,7 @@ final class TestFaults {
     for (RowExchange exchange : exchanges) {
       double cost = cost(exchange, costs);
       boolean dearer =
-          ofTheUnit(wiring, exchange.rows(), costs) > cost
+          ofTheUnit(unit, wiring, exchange.rows(), costs) > cost
               || exchange.rows().stream().anyMatch(row -> isUnexplained(wiring, row));
       if (dearer && wiring.areAlone(exchange.rows())) {
         faults.add(
@@ -113,7 +136,8 @@ final class TestFaults {
   }
 
   /** What it costs that the unit itself shows some readings, their ohms counted too. */
-  private static double ofTheUnit(WiringFaults wiring, List<Judged> readings, SlipCosts costs) {
+  private static double ofTheUnit(
+      ListedUnit unit, WiringFaults wiring, List<Judged> readings, SlipCosts costs) {
     double cost = wiring.costOf(readings);
     for (Judged judged : readings) {
       if (judged.outcome() == Outcome.RESISTIVE && !wiring.explains(judged)) {
@@ -121,12 +145,22 @@ final class TestFaults {
       }
       boolean hasOhms =
           judged.observed() == Observed.RESISTIVE
-              && judged.expected().throughParts().filter(parts -> !parts.mayBeOpen()).isPresent();
+              && judged
+                  .expected()
+                  .throughParts()
+                  .filter(parts -> !parts.mayBeOpen() || areOpen(unit, parts))
+                  .isPresent();
       if (judged.outcome() == Outcome.PART_VALUE && hasOhms) {
         cost += JUST_THAT_VALUE;
       }
     }
     return cost;
+  }
+
+  /** Whether no part between is listed to conduct at all: any value is as good as the next. */
+  private static boolean areOpen(ListedUnit unit, ThroughParts parts) {
+    return parts.parts().stream()
+        .allMatch(part -> unit.circuit().part(part).kind().isOpenToDirectCurrent());
   }
 
   /** Whether the search left out a reading that says what is joined: nothing explains it. */
@@ -169,11 +203,37 @@ final class TestFaults {
                     circuit.point(circuit.toOfPart(part))));
   }
 
-  /** How likely the point was misplaced, against a poor joint or another part with just that. */
-  private static double odds(WrongScale scale, SlipCosts costs) {
-    boolean isJoin = scale.mended().get(0).expected().isJoined();
-    double pen = costs.rateOf("test point") * scale.likelihood();
-    return pen / (pen + costs.rateOf(isJoin ? "poor wire" : "part other-value"));
+  /**
+   * How likely the point was misplaced, against a poor joint or another part that has just what
+   * would come of it.
+   */
+  private static double odds(Circuit circuit, WrongScale scale, SlipCosts costs) {
+    double factor = Math.max(scale.times(), 1 / scale.times());
+    double pen =
+        costs.rateOf("test point")
+            * costs.rateOf("point-times " + Math.round(factor))
+            * scale.digits();
+    Judged judged = scale.mended().get(0);
+    double ohms = judged.seen().middleOhms();
+    double width =
+        scale.expected().isKnown()
+            ? Math.log(scale.expected().highOhms() / scale.expected().lowOhms())
+            : Math.log(WITHOUT_A_LENGTH);
+    double other =
+        judged.expected().isJoined()
+            ? rateOfPoor(circuit, judged, costs) * costs.densityOfPoor(ohms) * ohms * width
+            : costs.rateOf("part other-value") * width / Math.log(VALUES_OF_PARTS);
+    return pen / (pen + other);
+  }
+
+  /** How often any conductor on the way of a reading has a poor joint. */
+  private static double rateOfPoor(Circuit circuit, Judged judged, SlipCosts costs) {
+    return circuit
+        .in(judged.reading().state())
+        .path(judged.probing().from()[0], judged.probing().to()[0])
+        .stream()
+        .mapToDouble(one -> Math.exp(-costs.ofPoor(circuit.conductors().get(one))))
+        .sum();
   }
 
   private void pointMisplaced(ListedUnit unit, WrongScale scale, double odds) {
@@ -216,6 +276,11 @@ final class TestFaults {
 
   List<Fault> faults() {
     return faults;
+  }
+
+  /** Values of which the point may be misplaced, with the odds against what they show. */
+  Map<Judged, Alternative> maybeMisplaced() {
+    return maybeMisplaced;
   }
 
   /** Whether it was found what the leads have, and that taken off. */

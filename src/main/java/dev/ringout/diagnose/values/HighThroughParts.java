@@ -84,17 +84,27 @@ public final class HighThroughParts {
 
   /** A fault with the readings through parts that it shows in too. */
   public Fault shown(Fault fault) {
-    return fault.asHighResistance().<Fault>map(this::shown).orElse(fault);
+    return fault
+        .asHighResistance()
+        .<Fault>map(high -> high.shownBy(withThese(high)))
+        .or(() -> fault.asWrongGauge().map(wrong -> wrong.alsoShownBy(behind(wrong))))
+        .orElse(fault);
   }
 
-  private Fault.HighResistance shown(Fault.HighResistance high) {
-    List<Judged> readings = new ArrayList<>(high.finding().readings());
+  private List<Judged> withThese(Fault fault) {
+    List<Judged> readings = new ArrayList<>(fault.finding().readings());
+    readings.addAll(behind(fault));
+    return readings;
+  }
+
+  private List<Judged> behind(Fault fault) {
+    List<Judged> behind = new ArrayList<>();
     joinOf.forEach(
         (judged, join) -> {
-          if (high.finding().readings().contains(join)) {
-            readings.add(judged);
+          if (fault.finding().readings().contains(join)) {
+            behind.add(judged);
           }
         });
-    return high.shownBy(readings);
+    return behind;
   }
 }

@@ -14,6 +14,7 @@ import dev.ringout.diagnose.Fault.Finding;
 import dev.ringout.diagnose.wiring.ListedUnit;
 import dev.ringout.diagnose.wiring.Neighbours;
 import dev.ringout.diagnose.wiring.WiringFaults;
+import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.readings.Reading;
 import java.util.ArrayList;
@@ -43,11 +44,20 @@ public final class LowInsulations {
   private static final int LEAST_FOR_ONE_CAUSE = 3;
   private static final double SHARE_FOR_ONE_CAUSE = 0.5;
 
+  /** A leak that is less of a reading against the rest than this is not what it shows. */
+  private static final double LEAST_SHARE = 0.1;
+
+  /** A part that is less of a leak than this can't be seen in its reading. */
+  private static final double OUT_OF_SIGHT = 0.05;
+
   private final Circuit circuit;
   private final Neighbours neighbours;
   private final Comparison comparison;
   private final Partition found;
   private final Map<Integer, Set<String>> itemsOf = new HashMap<>();
+
+  /** Nets that were tied together in a reading against the rest, by the one that stands for all. */
+  private final Map<Integer, Set<Integer>> tied = new HashMap<>();
 
   private LowInsulations(
       Circuit circuit, Neighbours neighbours, Comparison comparison, Partition found) {
@@ -189,13 +199,16 @@ public final class LowInsulations {
     Set<Judged> shown = new HashSet<>();
     for (Leak leak : leaks.all()) {
       List<Judged> readings = shownBy(leak, low, leaks);
+      if (readings.isEmpty()) {
+        continue;
+      }
       shown.addAll(readings);
       faults.add(
           leak(
               readings,
               valuesOf(leak, readings),
-              ends(leak.between()),
-              leak.read() ? Certainty.CERTAIN : Certainty.LIKELY));
+              ends(leak),
+              leak.read() && isAtNoPart(leak) ? Certainty.CERTAIN : Certainty.LIKELY));
     }
     for (int net : leaks.loose()) {
       List<Judged> readings =
@@ -218,12 +231,15 @@ public final class LowInsulations {
     for (Judged judged : low) {
       pair(judged).ifPresent(pair -> pairs.merge(pair, ohms(judged), Math::min));
     }
+    highOhms().forEach((pair, ohms) -> pairs.merge(pair, ohms, Math::min));
     Map<Integer, Double> toRest = new HashMap<>();
     for (Judged judged : low) {
       Set<Integer> nets = nets(judged);
       boolean isShown = pairs.keySet().stream().anyMatch(pair -> nets.stream().anyMatch(pair::has));
       if (judged.probing().toRest() && (judged.probing().from().length == 1 || !isShown)) {
-        toRest.merge(found.groupOf(judged.probing().from()[0]), ohms(judged), Math::min);
+        int first = found.groupOf(judged.probing().from()[0]);
+        tied.computeIfAbsent(first, key -> new LinkedHashSet<>()).addAll(nets);
+        toRest.merge(first, ohms(judged), Math::min);
       }
     }
     Set<Pair> apart = new HashSet<>();
@@ -235,15 +251,29 @@ public final class LowInsulations {
     return new Leaks(pairs, toRest, apart, parts());
   }
 
-  /** What lies between nets as listed. */
+  /** Ohms that a continuity meter shows where nothing joins: good there, yet they say who leaks. */
+  private Map<Pair, Double> highOhms() {
+    Map<Pair, Double> pairs = new LinkedHashMap<>();
+    for (Judged judged : comparison.inForce()) {
+      if (judged.reading().kind() == Reading.Kind.CONTINUITY
+          && judged.outcome() == Outcome.CONFORMS
+          && judged.expected().isApart()
+          && judged.reading().measured().value().isPresent()) {
+        pair(judged).ifPresent(pair -> pairs.merge(pair, ohms(judged), Math::min));
+      }
+    }
+    return pairs;
+  }
+
+  /** What lies between nets as listed; through what has no ohms of its own a leak shows whole. */
   private Map<Pair, Double> parts() {
     Map<Pair, Double> parts = new LinkedHashMap<>();
     for (int part = 0; part < circuit.harness().parts().size(); part++) {
       int one = found.groupOf(circuit.fromOfPart(part));
       int other = found.groupOf(circuit.toOfPart(part));
-      OptionalDouble ohms = circuit.part(part).ohms();
-      if (one != other && ohms.isPresent()) {
-        parts.merge(Pair.of(one, other), ohms.getAsDouble(), Math::min);
+      Part between = circuit.part(part);
+      if (one != other && (between.ohms().isPresent() || !between.kind().isOpenToDirectCurrent())) {
+        parts.merge(Pair.of(one, other), between.ohms().orElse(0), Math::min);
       }
     }
     return parts;
@@ -251,7 +281,11 @@ public final class LowInsulations {
 
   /** A leak of which nothing more is known than what was read at its points. */
   private Fault leakAsRead(List<Judged> readings) {
-    return leak(readings, readings, probed(readings), Certainty.CERTAIN);
+    // Of nets tied together any may be the one that leaks.
+    boolean isOfOneNet =
+        readings.stream().allMatch(judged -> judged.probing().isPair() || nets(judged).size() == 1);
+    return leak(
+        readings, readings, probed(readings), isOfOneNet ? Certainty.CERTAIN : Certainty.LIKELY);
   }
 
   /** The two nets of a reading between two points; of points tied together any may leak. */
@@ -276,36 +310,63 @@ public final class LowInsulations {
   /** The readings of its two nets, and those of others that lead over it. */
   private List<Judged> shownBy(Leak leak, List<Judged> low, Leaks leaks) {
     Set<Pair> direct = leaks.all().stream().map(Leak::between).collect(Collectors.toSet());
-    Set<Integer> reached = new HashSet<>(Set.of(leak.between().one(), leak.between().other()));
-    for (int round = 0; round < leaks.all().size(); round++) {
-      for (Leak other : leaks.all()) {
-        if (reached.contains(other.between().one()) || reached.contains(other.between().other())) {
-          reached.add(other.between().one());
-          reached.add(other.between().other());
-        }
-      }
-    }
     return low.stream()
         .filter(
             judged -> {
-              Set<Integer> nets = nets(judged);
-              if (!judged.probing().isPair()) {
-                return nets.stream().anyMatch(leak.between()::has);
+              Optional<Pair> pair = pair(judged);
+              if (pair.isEmpty()) {
+                return isMuchOf(leak, judged)
+                    && nets(judged).stream().anyMatch(leak.between()::has);
               }
-              return pair(judged).filter(direct::contains).isPresent()
-                  ? pair(judged).filter(leak.between()::equals).isPresent()
-                  : reached.containsAll(nets);
+              return direct.contains(pair.get())
+                  ? pair.get().equals(leak.between())
+                  : leaks.accountsFor(leak, pair.get(), ohms(judged));
             })
         .sorted(Comparator.comparingDouble(LowInsulations::ohms))
         .toList();
   }
 
+  private static boolean isMuchOf(Leak leak, Judged judged) {
+    return leak.ohms() * LEAST_SHARE <= ohms(judged) || ohms(judged) == 0;
+  }
+
+  /** Whether no meter would read the same from the other end of a part. */
+  private boolean isAtNoPart(Leak leak) {
+    return Stream.of(leak.between().one(), leak.between().other())
+        .allMatch(net -> netsLike(net, leak).size() == 1);
+  }
+
+  /**
+   * A net, those tied to it in the reading, and those behind parts, which read the leak as well.
+   */
+  private Set<Integer> netsLike(int net, Leak leak) {
+    Set<Integer> like = new LinkedHashSet<>(tied.getOrDefault(net, Set.of()));
+    like.add(net);
+    parts()
+        .forEach(
+            (pair, ohms) -> {
+              if (pair.has(net) && ohms < leak.ohms() * OUT_OF_SIGHT) {
+                like.add(pair.one());
+                like.add(pair.other());
+              }
+            });
+    return like;
+  }
+
+  private int[] pointsLike(int net, Leak leak) {
+    return netsLike(net, leak).stream()
+        .flatMapToInt(one -> IntStream.of(found.pointsOf(one)))
+        .toArray();
+  }
+
   /** Where two nets are nearest to each other. */
-  private List<Point> ends(Pair nets) {
+  private List<Point> ends(Leak leak) {
+    Pair nets = leak.between();
+    int[] others = pointsLike(nets.other(), leak);
     int[] best = {found.pointsOf(nets.one())[0], found.pointsOf(nets.other())[0]};
     int least = Integer.MAX_VALUE;
-    for (int one : found.pointsOf(nets.one())) {
-      for (int other : found.pointsOf(nets.other())) {
+    for (int one : pointsLike(nets.one(), leak)) {
+      for (int other : others) {
         if (neighbours.sameItem(one, other) && neighbours.distance(one, other) < least) {
           least = neighbours.distance(one, other);
           best = new int[] {one, other};

@@ -53,9 +53,19 @@ final class UnequalWires {
     this.comparison = comparison;
   }
 
-  private record Read(Judged judged, Wire wire, double ohms) {}
+  /**
+   * A reading of one wire.
+   *
+   * @param ohms without what the leads have gained since the first row
+   */
+  private record Read(Judged judged, Wire wire, double ohms) {
+    double asRead() {
+      return judged.reading().measured().writtenAtLeastOhms().orElse(ohms);
+    }
+  }
 
   List<Fault> faults(Set<Judged> explainedOtherwise) {
+    LeadTrend leads = new LeadTrend(comparison);
     Map<Kind, List<Read>> alike = new LinkedHashMap<>();
     for (Judged judged : comparison.inForce()) {
       if (judged.outcome() == Outcome.CONFORMS
@@ -63,7 +73,7 @@ final class UnequalWires {
           && judged.probing().isPair()
           && judged.reading().measured().value().isPresent()
           && !explainedOtherwise.contains(judged)) {
-        double ohms = judged.reading().measured().value().get().ohms();
+        double ohms = judged.reading().measured().value().get().ohms() - leads.gainedOhms(judged);
         single(judged)
             .ifPresent(
                 wire ->
@@ -132,18 +142,20 @@ final class UnequalWires {
                   circuit.harness().limits().contactOhms(),
                   middle * (known ? ABOVE_FELLOWS : ABOVE_FELLOWS_OF_UNKNOWN_LENGTH)));
       if (read.ohms() - middle > allowed) {
-        int most = sorted.length - 1;
-        while (sorted[most] > middle + allowed) {
-          most--;
-        }
+        double[] others =
+            fellows.stream()
+                .filter(fellow -> fellow.ohms() <= middle + allowed)
+                .mapToDouble(Read::asRead)
+                .sorted()
+                .toArray();
         faults.add(
             new Fault.UnequalWire(
                 Finding.alone(Certainty.LIKELY, List.of(read.judged()), List.of()),
                 asFound.listed(read.wire()),
                 read.judged().limit().ohms(),
-                read.ohms(),
-                most + 1,
-                new OhmsRange(sorted[0], sorted[most])));
+                read.asRead(),
+                others.length,
+                new OhmsRange(others[0], others[others.length - 1])));
       }
     }
   }

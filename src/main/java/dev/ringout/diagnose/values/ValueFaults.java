@@ -6,6 +6,7 @@ import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.Fault;
+import dev.ringout.diagnose.Fault.Alternative;
 import dev.ringout.diagnose.wiring.AsFound;
 import dev.ringout.diagnose.wiring.ListedUnit;
 import dev.ringout.diagnose.wiring.SlipCosts;
@@ -28,9 +29,17 @@ import java.util.function.Predicate;
 public final class ValueFaults {
   private ValueFaults() {}
 
-  /** The faults by value that no fault of the wiring explains. */
+  /**
+   * The faults by value that no fault of the wiring explains.
+   *
+   * @param maybeMisplaced values that may be slips of the pen, with the odds against a poor joint
+   */
   public static List<Fault> of(
-      ListedUnit unit, Comparison comparison, WiringFaults wiring, boolean leadsInDoubt) {
+      ListedUnit unit,
+      Comparison comparison,
+      WiringFaults wiring,
+      Map<Judged, Alternative> maybeMisplaced,
+      boolean leadsInDoubt) {
     AsFound asFound = wiring.asFound();
     JoinLimits limits = unit.limits();
     SlipCosts costs = unit.costs();
@@ -55,7 +64,12 @@ public final class ValueFaults {
             .computeIfAbsent(over.get(), key -> new ArrayList<>())
             .addAll(fault.finding().readings());
       } else {
-        poor.add(fault.asHighResistance().<Fault>map(gauges::weighed).orElse(fault));
+        poor.add(
+            fault
+                .asHighResistance()
+                .map(gauges::weighed)
+                .<Fault>map(one -> besidePen(one, maybeMisplaced))
+                .orElse(fault));
       }
     }
     List<Fault.WrongGauge> shown =
@@ -68,6 +82,25 @@ public final class ValueFaults {
       add(new UnequalWires(asFound, limitsFound, held).faults(claimed), faults, claimed);
     }
     return faults;
+  }
+
+  /** A poor joint that one value alone shows, with the slip of the pen that it may be. */
+  private static Fault.HighResistance besidePen(
+      Fault.HighResistance high, Map<Judged, Alternative> maybeMisplaced) {
+    Alternative pen = maybeMisplaced.get(high.finding().readings().get(0));
+    if (pen == null || high.finding().readings().size() > 1) {
+      return high;
+    }
+    double others = high.finding().alternatives().stream().mapToDouble(Alternative::odds).sum();
+    // Its odds are against the joint alone, which has only what the others leave.
+    double weight = pen.odds() / (1 - pen.odds()) * (1 - others);
+    List<Alternative> all = new ArrayList<>();
+    all.add(new Alternative(weight / (1 + weight), pen.slips()));
+    high.finding()
+        .alternatives()
+        .forEach(one -> all.add(new Alternative(one.odds() / (1 + weight), one.slips())));
+    all.sort((one, other) -> Double.compare(other.odds(), one.odds()));
+    return high.beside(all);
   }
 
   /** The wire of another gauge that a way which is too high leads over. */

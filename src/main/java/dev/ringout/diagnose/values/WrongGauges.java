@@ -39,7 +39,17 @@ final class WrongGauges {
   private static final double LEAST_ODDS = 0.01;
 
   /** Wire more gauge numbers off would not go into the contact. */
-  private static final int FARTHEST = 6;
+  private static final double FARTHEST = 6.5;
+
+  /**
+   * A crimp barrel takes some three sizes; others fall out of it or do not go in, which is seen.
+   */
+  private static final double OF_ONE_BARREL = 4.5;
+
+  /** The smallest contact barrels of connectors take no finer wire. */
+  private static final int FINEST_OF_A_BARREL = 28;
+
+  private static final double BEYOND_THE_BARREL = 0.25;
 
   /**
    * A wire of another length is mostly so much longer or shorter, seldom twice (common practice).
@@ -170,7 +180,7 @@ final class WrongGauges {
     double ohms = judged.seen().middleOhms();
     OhmsRange expected = judged.limit().expected();
     double excess = ohms - expected.middleOhms();
-    double poor = excess > 0 ? costs.rateOf("poor wire") / (excess * Math.log(1e4)) : 0;
+    double poor = excess > 0 ? costs.rateOf("poor wire") * costs.densityOfPoor(excess) : 0;
     double times = ohms / expected.middleOhms();
     double length =
         costs.rateOf("length other")
@@ -251,7 +261,12 @@ final class WrongGauges {
     for (Gauge gauge : limits.wires().copper().sizesLike(listed)) {
       double steps = steps(listed, gauge);
       if (isInUse(gauge) && steps <= FARTHEST) {
-        double often = steps == 0 ? 1 : costs.rateOf("gauge other") * Math.pow(2, -steps / 2);
+        double often =
+            gauge.equals(listed)
+                ? 1
+                : costs.rateOf("gauge other")
+                    * Math.pow(2, -steps / 2)
+                    * (isOfOneBarrel(gauge, steps) ? 1 : BEYOND_THE_BARREL);
         List<OhmsRange> makes =
             limits.resistances(judged.reading().meter()).makesOfWireAs(wire, gauge);
         fits.add(new Fit(gauge, often * density(makes, judged.seen())));
@@ -279,6 +294,11 @@ final class WrongGauges {
     double spread = Math.hypot(range.halfWidthOhms() / 2, seen.halfWidthOhms() / 2);
     double off = (ohms - range.middleOhms()) / spread;
     return Math.exp(-off * off / 2) / (spread * Math.sqrt(2 * Math.PI));
+  }
+
+  private static boolean isOfOneBarrel(Gauge gauge, double steps) {
+    return steps <= OF_ONE_BARREL
+        && gauge.asAwg().filter(awg -> awg.number() > FINEST_OF_A_BARREL).isEmpty();
   }
 
   /** Odd gauges finer than 2 are hardly made as hook-up wire (common practice, no source). */

@@ -42,6 +42,11 @@ final class Agreement {
     }
   }
 
+  /** Takes a reading for the value of parts that lie on no listed way of it. */
+  void takeValueOfParts(Judged judged) {
+    valuesOfParts.add(judged);
+  }
+
   /** Values that some part of the unit has, read where none of it is listed. */
   Set<Judged> valuesOfParts() {
     return valuesOfParts;

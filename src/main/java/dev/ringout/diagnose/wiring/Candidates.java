@@ -6,6 +6,7 @@ import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.circuit.Nets;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Observed;
+import dev.ringout.compare.RowExchange;
 import dev.ringout.diagnose.SwitchFault;
 import dev.ringout.diagnose.wiring.Arrangements.Supposed;
 import dev.ringout.harness.Switch;
@@ -30,6 +31,7 @@ final class Candidates {
   private final Evidence evidence;
   private final List<Supposed> arrangements;
   private final Set<Judged> mayBeMisread;
+  private final List<RowExchange> exchanges;
   private final PartCandidates ofParts;
   private final Bridges bridges;
 
@@ -37,18 +39,21 @@ final class Candidates {
    * Candidates for one region.
    *
    * @param mayBeMisread readings that may have been taken at another pin
+   * @param exchanges rows that may have each the other's value
    */
   Candidates(
       Circuit circuit,
       Neighbours neighbours,
       Evidence evidence,
       List<Supposed> arrangements,
-      Set<Judged> mayBeMisread) {
+      Set<Judged> mayBeMisread,
+      List<RowExchange> exchanges) {
     this.circuit = circuit;
     this.neighbours = neighbours;
     this.evidence = evidence;
     this.arrangements = arrangements;
     this.mayBeMisread = mayBeMisread;
+    this.exchanges = exchanges;
     ofParts = new PartCandidates(circuit, neighbours, evidence);
     bridges = new Bridges(neighbours, evidence);
   }
@@ -68,6 +73,11 @@ final class Candidates {
     Set<Slip> found = new LinkedHashSet<>();
     arrange(judged, slips, found);
     misread(judged, found);
+    for (RowExchange exchange : exchanges) {
+      if (exchange.rows().contains(judged)) {
+        found.add(new Slip.Exchanged(exchange.one(), exchange.other(), exchange.apart()));
+      }
+    }
     evidence
         .predict(judged, nets, slips)
         .match(new Mending(judged, slips, suspects, nets, found))

@@ -2,6 +2,7 @@ package dev.ringout.diagnose.wiring;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Expected;
+import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Predictor;
 import dev.ringout.circuit.Probing;
@@ -24,6 +25,8 @@ import java.util.stream.Stream;
  * looked up whose points the slips join.
  */
 final class Evidence {
+  private static final double MOST_TIMES = 4;
+
   private final Circuit circuit;
   private final Predictor predictor;
   private final Map<SwitchState, OfState> byState = new HashMap<>();
@@ -57,12 +60,40 @@ final class Evidence {
 
   private void take(Judged judged) {
     agreement.take(judged);
+    if (leadsAround(judged)) {
+      agreement.takeValueOfParts(judged);
+    }
     if (says(judged)) {
       OfState ofState = byState.computeIfAbsent(judged.reading().state(), state -> new OfState());
       for (int net : netsOf(judged)) {
         ofState.readings.computeIfAbsent(net, key -> new ArrayList<>(2)).add(judged);
       }
     }
+  }
+
+  /** Whether a join reads what parts have that lead around a conductor of it, were that open. */
+  private boolean leadsAround(Judged judged) {
+    if (judged.outcome() != Outcome.RESISTIVE
+        || !judged.expected().isJoined()
+        || !judged.probing().isPair()
+        || judged.reading().measured().value().isEmpty()
+        || circuit.harness().parts().isEmpty()) {
+      return false;
+    }
+    Nets listed = circuit.in(judged.reading().state());
+    return listed.path(judged.probing().from()[0], judged.probing().to()[0]).stream()
+        .filter(listed::isCutEdge)
+        .flatMap(
+            conductor ->
+                predict(judged.probing(), List.of(new Slip.Missing(conductor)))
+                    .throughParts()
+                    .stream())
+        .anyMatch(parts -> isTelling(parts) && parts.allows(judged.seen()));
+  }
+
+  /** What may read nearly anything says nothing. */
+  private static boolean isTelling(ThroughParts parts) {
+    return parts.lowOhms() > 0 && parts.highOhms() < MOST_TIMES * parts.lowOhms();
   }
 
   /** Whether a reading says anything about what is joined. */
@@ -104,6 +135,15 @@ final class Evidence {
 
   /** Whether a reading is what a unit with slips would give. */
   boolean agrees(Judged judged, SlippedNets nets, List<Slip> slips) {
+    Optional<Judged> row =
+        slips.stream()
+            .flatMap(slip -> slip.asExchanged().stream())
+            .flatMap(exchanged -> exchanged.shownBy(judged).stream())
+            .findFirst();
+    if (row.isPresent()) {
+      // Its value is what that row expects: the slips must leave it so.
+      return predict(row.get().probing(), slips).isLike(row.get().expected());
+    }
     Probing probing = probing(judged, slips);
     return agreement.of(judged, probing, nets, predict(probing, nets));
   }

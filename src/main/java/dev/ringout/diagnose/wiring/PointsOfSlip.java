@@ -54,6 +54,14 @@ final class PointsOfSlip implements Slip.Cases<Set<Integer>> {
   }
 
   @Override
+  public Set<Integer> exchanged(Slip.Exchanged slip) {
+    Set<Integer> points = new LinkedHashSet<>();
+    slip.one().probing().points().forEach(points::add);
+    slip.other().probing().points().forEach(points::add);
+    return points;
+  }
+
+  @Override
   public Set<Integer> poor(Slip.Poor slip) {
     return ends(slip.conductor());
   }

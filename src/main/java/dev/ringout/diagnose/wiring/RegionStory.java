@@ -5,6 +5,7 @@ import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.Expected;
 import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.compare.Judged;
+import dev.ringout.compare.Outcome;
 import dev.ringout.diagnose.Arrangement;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Alternative;
@@ -40,24 +41,25 @@ final class RegionStory {
   private final SlipFacts facts;
   private final Region region;
   private final Explanation best;
-  private final List<Judged> low;
+
+  /** Readings of values that the explanation accounts for besides. */
+  private final List<Judged> besides;
 
   RegionStory(
       Circuit circuit,
       Neighbours neighbours,
       Evidence evidence,
       Region region,
-      List<Judged> lowInsulation) {
+      List<Judged> besides) {
     this.circuit = circuit;
     this.neighbours = neighbours;
     this.evidence = evidence;
     this.facts = new SlipFacts(circuit, evidence);
     this.region = region;
     this.best = region.best().primary();
-    // An insulation tester across a stray join reads next to nothing, and across a part that now
-    // lies
-    // there what the part has: that is no second fault.
-    this.low = lowInsulation.stream().filter(judged -> isJoined(judged, best.slips())).toList();
+    // An insulation tester across a stray join reads next to nothing, and any meter across a part
+    // that now lies there what the part has: that is no second fault.
+    this.besides = besides.stream().filter(judged -> isExplained(judged, best.slips())).toList();
   }
 
   /**
@@ -84,7 +86,7 @@ final class RegionStory {
 
   private Set<Judged> explained() {
     Set<Judged> explained = new LinkedHashSet<>(region.failing());
-    explained.addAll(low);
+    explained.addAll(besides);
     return explained;
   }
 
@@ -97,7 +99,7 @@ final class RegionStory {
       List<Judged> contradicted = evidence.contradicted(others, region.failing());
       List<Judged> own =
           new ArrayList<>(region.failing().stream().filter(contradicted::contains).toList());
-      low.stream().filter(judged -> !isJoined(judged, others)).forEach(own::add);
+      besides.stream().filter(judged -> !isExplained(judged, others)).forEach(own::add);
       shown.addAll(own);
       shownBy.add(own);
     }
@@ -112,9 +114,10 @@ final class RegionStory {
     return shownBy;
   }
 
-  private boolean isJoined(Judged judged, List<Slip> slips) {
+  private boolean isExplained(Judged judged, List<Slip> slips) {
     Expected predicted = evidence.predict(judged.probing(), slips);
-    return predicted.isJoined()
+    // A value is explained by the parts that it leads through, and not by a mere join.
+    return (predicted.isJoined() && judged.outcome() == Outcome.LOW_INSULATION)
         || predicted.throughParts().filter(parts -> parts.allows(judged.seen())).isPresent();
   }
 
@@ -178,6 +181,11 @@ final class RegionStory {
     public Fault misread(Slip.Misread slip) {
       return new Fault.Misread(
           finding, slip.judged(), facts.listed(slip), circuit.point(slip.at()));
+    }
+
+    @Override
+    public Fault exchanged(Slip.Exchanged slip) {
+      return new Fault.ExchangedRows(finding, slip.one(), slip.other());
     }
 
     @Override

@@ -34,18 +34,34 @@ final class Regions {
    */
   static List<List<Judged>> of(Circuit circuit, List<Judged> failing, List<Supposed> arrangements) {
     Regions regions = new Regions(circuit);
-    for (Judged judged : failing) {
-      List<Integer> nets = regions.nets(judged);
-      nets.forEach(net -> regions.joined.union(nets.get(0), net));
-    }
+    regions.joinNets(failing);
     regions.joinStrays(failing);
     regions.joinOpenPairs(failing);
     arrangements.forEach(arrangement -> regions.joinMended(arrangement));
+    return regions.sorted(failing);
+  }
+
+  /** The same by nothing but the nets that they share, and what one arrangement would explain. */
+  static List<List<Judged>> byNets(
+      Circuit circuit, List<Judged> failing, List<Supposed> arrangements) {
+    Regions regions = new Regions(circuit);
+    regions.joinNets(failing);
+    arrangements.forEach(arrangement -> regions.joinMended(arrangement));
+    return regions.sorted(failing);
+  }
+
+  private void joinNets(List<Judged> failing) {
+    for (Judged judged : failing) {
+      List<Integer> nets = nets(judged);
+      nets.forEach(net -> joined.union(nets.get(0), net));
+    }
+  }
+
+  private List<List<Judged>> sorted(List<Judged> failing) {
     Map<Integer, List<Judged>> byRegion = new LinkedHashMap<>();
     for (Judged judged : failing) {
       byRegion
-          .computeIfAbsent(
-              regions.joined.firstOf(regions.nets(judged).get(0)), key -> new ArrayList<>())
+          .computeIfAbsent(joined.firstOf(nets(judged).get(0)), key -> new ArrayList<>())
           .add(judged);
     }
     return List.copyOf(byRegion.values());

@@ -49,6 +49,10 @@ final class Signatures {
             .flatMap(slip -> slip.asMisread().stream())
             .map(Slip.Misread::judged)
             .collect(Collectors.toSet()));
+    signature.add(
+        explanation.slips().stream()
+            .filter(slip -> slip.asExchanged().isPresent())
+            .collect(Collectors.toSet()));
     for (SwitchState state : states) {
       SlippedNets nets = evidence.nets(explanation.slips(), state);
       List<Integer> groups = new ArrayList<>();

@@ -133,6 +133,31 @@ sealed interface Slip {
     }
   }
 
+  /**
+   * Two rows of the sheet with each the other's value.
+   *
+   * @param apart how many rows lie between them, and one
+   */
+  record Exchanged(Judged one, Judged other, int apart) implements Slip {
+    /** The row of which a reading shows the value, if it is one of these. */
+    Optional<Judged> shownBy(Judged reading) {
+      if (reading.equals(one)) {
+        return Optional.of(other);
+      }
+      return reading.equals(other) ? Optional.of(one) : Optional.empty();
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.exchanged(this);
+    }
+
+    @Override
+    public Optional<Exchanged> asExchanged() {
+      return Optional.of(this);
+    }
+  }
+
   /** A wire, link or contact whose joints conduct poorly. */
   record Poor(int conductor) implements Slip {
     @Override
@@ -246,6 +271,11 @@ sealed interface Slip {
     return Optional.empty();
   }
 
+  /** This slip, where it is two rows exchanged. */
+  default Optional<Exchanged> asExchanged() {
+    return Optional.empty();
+  }
+
   /** This slip, where it is a poor joint. */
   default Optional<Poor> asPoor() {
     return Optional.empty();
@@ -282,6 +312,9 @@ sealed interface Slip {
 
     /** See {@link Misread}. */
     T misread(Misread slip);
+
+    /** See {@link Exchanged}. */
+    T exchanged(Exchanged slip);
 
     /** See {@link Poor}. */
     T poor(Poor slip);

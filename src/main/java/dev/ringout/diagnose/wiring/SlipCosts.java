@@ -3,6 +3,7 @@ package dev.ringout.diagnose.wiring;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
 import dev.ringout.diagnose.Arrangement;
+import dev.ringout.diagnose.PartFault;
 import dev.ringout.harness.Switch;
 import dev.ringout.standards.Tables;
 import java.util.Arrays;
@@ -58,11 +59,30 @@ public final class SlipCosts {
     return ofAny(Arrangement.RING) + orders;
   }
 
+  /** That a poor joint has within a tenth what a part has, it has of all that it may have. */
+  private double justAsAPart() {
+    return -Math.log(densityOfPoor(OF_A_PART_OHMS) * OF_A_PART_OHMS * 2 * TENTH);
+  }
+
+  /** Less is within what wires have anyhow; more, and it hardly conducts (common practice). */
+  private static final double LEAST_OF_POOR_OHMS = 0.1;
+
+  private static final double TENS_OHMS = 10;
+  private static final double MOST_OF_POOR_OHMS = 1000;
+
   /**
-   * A poor joint may have anything from a tenth of an ohm to a thousand: that it has within a tenth
-   * what a part has, two of a hundred do.
+   * A diode beside a coil shows once the meter has half a volt across the coil: on their low ranges
+   * few have (common practice, no source). One of four.
    */
-  private static final double JUST_AS_A_PART = 3.9;
+  private static final double HARDLY_OPENED = Math.log(4);
+
+  /** Parts that are measured have about so much, or more. */
+  private static final double OF_A_PART_OHMS = 100;
+
+  private static final double TENTH = 0.1;
+
+  /** Of the unit and the sheet, where either may be wrong as likely, the unit comes first. */
+  private static final double UNIT_FIRST = 0.2;
 
   /** The least that any arrangement costs. */
   double leastArrangement() {
@@ -89,6 +109,24 @@ public final class SlipCosts {
   /** What it costs that a line was skipped on the sheet. */
   public double ofSlippedRows() {
     return costOf.getOrDefault("test slipped-rows", Double.POSITIVE_INFINITY);
+  }
+
+  /** How much more poor joints have is so unequal: per ohm, of those that have about so much. */
+  public double densityOfPoor(double excessOhms) {
+    double ohms = Math.max(excessOhms, LEAST_OF_POOR_OHMS);
+    double share;
+    double times;
+    if (ohms < 1) {
+      share = rateOf("poor-ohms below-1");
+      times = 1 / LEAST_OF_POOR_OHMS;
+    } else if (ohms < TENS_OHMS) {
+      share = rateOf("poor-ohms 1-to-10");
+      times = TENS_OHMS;
+    } else {
+      share = rateOf("poor-ohms above-10");
+      times = MOST_OF_POOR_OHMS / TENS_OHMS;
+    }
+    return share / Math.log(times) / ohms;
   }
 
   private static String kind(Conductor conductor) {
@@ -168,10 +206,16 @@ public final class SlipCosts {
       return row("test wrong-pin");
     }
 
+    /** The farther apart two rows are, the less often one is taken for the other. */
+    @Override
+    public Double exchanged(Slip.Exchanged slip) {
+      return Math.log(slip.apart()) + row("test exchanged-rows") + UNIT_FIRST;
+    }
+
     @Override
     public Double poor(Slip.Poor slip) {
       // The search thinks of poor joints where a value is that of a part.
-      return ofPoor(circuit.conductors().get(slip.conductor())) + JUST_AS_A_PART;
+      return ofPoor(circuit.conductors().get(slip.conductor())) + justAsAPart();
     }
 
     @Override
@@ -181,13 +225,31 @@ public final class SlipCosts {
 
     @Override
     public Double faultyPart(Slip.FaultyPart slip) {
-      return row("part " + slip.how().word());
+      double beside =
+          slip.how() == PartFault.REVERSED && isBesideOhms(slip.part()) ? HARDLY_OPENED : 0;
+      return row("part " + slip.how().word()) + beside;
     }
 
     @Override
     public Double faultySwitch(Slip.FaultySwitch slip) {
       return row("switch " + slip.how().word());
     }
+  }
+
+  /** Whether another part with ohms of its own lies between the same two nets. */
+  private boolean isBesideOhms(int part) {
+    int one = circuit.normal().of(circuit.fromOfPart(part));
+    int other = circuit.normal().of(circuit.toOfPart(part));
+    for (int beside = 0; beside < circuit.harness().parts().size(); beside++) {
+      int from = circuit.normal().of(circuit.fromOfPart(beside));
+      int to = circuit.normal().of(circuit.toOfPart(beside));
+      if (beside != part
+          && circuit.part(beside).ohms().isPresent()
+          && ((from == one && to == other) || (from == other && to == one))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private String where(int one, int other) {

@@ -145,6 +145,11 @@ final class SlipFacts {
     }
 
     @Override
+    public SlipFact exchanged(Slip.Exchanged slip) {
+      return new SlipFact.ExchangedRows(slip.one(), slip.other());
+    }
+
+    @Override
     public SlipFact poor(Slip.Poor slip) {
       return new SlipFact.PoorJoint(circuit.conductors().get(slip.conductor()));
     }

@@ -90,6 +90,11 @@ final class SlippedNets implements Partition {
     }
 
     @Override
+    public SlippedNets exchanged(Slip.Exchanged slip) {
+      return SlippedNets.this;
+    }
+
+    @Override
     public SlippedNets poor(Slip.Poor slip) {
       poor.add(slip.conductor());
       affect(circuit.from(slip.conductor()));

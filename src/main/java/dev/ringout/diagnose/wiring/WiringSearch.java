@@ -8,6 +8,7 @@ import dev.ringout.compare.Observed;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.Replaced;
 import dev.ringout.compare.RowExchange;
+import dev.ringout.compare.ValueVerdict;
 import dev.ringout.diagnose.wiring.Arrangements.Supposed;
 import dev.ringout.diagnose.wiring.Search.Explanation;
 import dev.ringout.harness.SwitchState;
@@ -20,12 +21,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Searches what explains the readings of what is joined to what, region by region. */
 final class WiringSearch {
+  /** More are not held against each other two by two. */
+  private static final int MOST_PIECES = 8;
+
+  private static final double A_HAIR = 1e-6;
+
+  /** Stories of two pieces together that have less of all than this are not missed. */
+  private static final double LEAST_TOGETHER = 0.005;
+
   private final ListedUnit unit;
   private final Circuit circuit;
   private final boolean anyResistive;
+  private final boolean anyLow;
   private final double mostCost;
   private final Evidence evidence;
   private final Evidence consistent;
@@ -44,10 +55,16 @@ final class WiringSearch {
   private final List<Reach> reaches = new ArrayList<>();
 
   private WiringSearch(
-      ListedUnit unit, Comparison comparison, List<Judged> failing, double mostCost) {
+      ListedUnit unit,
+      Comparison comparison,
+      Evidence evidence,
+      List<Judged> failing,
+      double mostCost) {
     this.unit = unit;
     this.circuit = unit.circuit();
     this.anyResistive = !comparison.with(Outcome.RESISTIVE).isEmpty();
+    this.anyLow =
+        comparison.inForce().stream().anyMatch(judged -> judged.value() == ValueVerdict.LOW);
     this.mostCost = mostCost;
     this.contradictory = contradictory(comparison);
     this.readTwice =
@@ -56,7 +73,7 @@ final class WiringSearch {
             .map(Replaced::later)
             .collect(Collectors.toSet());
     this.exchanges = RowExchange.find(circuit, unit.limits(), comparison);
-    this.evidence = Evidence.of(circuit, unit.predictor(), comparison.inForce());
+    this.evidence = evidence;
     this.consistent = contradictory.isEmpty() ? evidence : consistent(comparison);
     this.supposed =
         Arrangements.of(
@@ -81,25 +98,38 @@ final class WiringSearch {
 
   /** The faults of a unit that cost no more than so much. */
   static WiringFaults faults(ListedUnit unit, Comparison comparison, double mostCost) {
+    Evidence evidence = Evidence.of(unit.circuit(), unit.predictor(), comparison.inForce());
     List<Judged> failing =
-        comparison.inForce().stream().filter(judged -> isOfWiring(judged, unit.circuit())).toList();
-    WiringSearch search = new WiringSearch(unit, comparison, failing, mostCost);
+        comparison.inForce().stream().filter(judged -> isOfWiring(judged, evidence)).toList();
+    WiringSearch search = new WiringSearch(unit, comparison, evidence, failing, mostCost);
     List<Supposed> arrangements = search.supposed.supposed();
     for (List<Judged> region : Regions.of(unit.circuit(), failing, arrangements)) {
-      search.add(search.explain(region, arrangements), arrangements);
+      search.explained(region, arrangements).forEach(one -> search.add(one, arrangements));
     }
+    search.joinStrays(arrangements);
     return new WiringFaults(
-        unit.circuit(), search.regions, search.told(comparison.with(Outcome.LOW_INSULATION)));
+        unit.circuit(),
+        search.regions,
+        search.told(
+            Stream.concat(
+                    comparison.with(Outcome.LOW_INSULATION).stream(),
+                    comparison.with(Outcome.RESISTIVE).stream())
+                .toList()));
   }
 
   /** The regions that something explains, with their faults. */
-  private List<RegionFaults> told(List<Judged> lowInsulation) {
+  private List<RegionFaults> told(List<Judged> besides) {
     List<RegionFaults> told = new ArrayList<>();
     for (int i = 0; i < regions.size(); i++) {
       Region region = regions.get(i);
       if (!region.classes().isEmpty()) {
         told.add(
-            new RegionStory(circuit, unit.neighbours(), evidence, region, lowInsulation)
+            new RegionStory(
+                    circuit,
+                    unit.neighbours(),
+                    evidence,
+                    region,
+                    besides.stream().filter(one -> !region.failing().contains(one)).toList())
                 .told(i + 1));
       }
     }
@@ -120,6 +150,88 @@ final class WiringSearch {
     }
     regions.add(region);
     reaches.add(reach);
+  }
+
+  /**
+   * A region; or its pieces that share no net, where each by itself and any two of them together
+   * are explained alike: three faults side by side have too many explanations to try them all.
+   */
+  private List<Region> explained(List<Judged> failing, List<Supposed> arrangements) {
+    List<List<Judged>> pieces = Regions.byNets(circuit, failing, arrangements);
+    if (pieces.size() > 2 && pieces.size() <= MOST_PIECES) {
+      List<Region> apart = apart(pieces, arrangements);
+      if (apart.stream().allMatch(piece -> piece.complete() && !piece.classes().isEmpty())) {
+        return apart;
+      }
+    }
+    return List.of(explain(failing, arrangements));
+  }
+
+  private List<Region> apart(List<List<Judged>> pieces, List<Supposed> arrangements) {
+    List<Region> apart = new ArrayList<>();
+    for (List<Judged> piece : pieces) {
+      Region next = explain(piece, arrangements);
+      for (int known = 0; known < apart.size(); known++) {
+        List<Judged> both = new ArrayList<>(apart.get(known).failing());
+        both.addAll(next.failing());
+        Region together = explain(both, arrangements);
+        if (!areApart(apart.get(known), next, together)) {
+          // What hangs together is held against those before once more.
+          apart.remove(known);
+          next = together;
+          known = -1;
+        }
+      }
+      apart.add(next);
+    }
+    return apart;
+  }
+
+  /** Whether two pieces explained together say no more than each by itself. */
+  private static boolean areApart(Region one, Region other, Region together) {
+    return !one.classes().isEmpty()
+        && !other.classes().isEmpty()
+        && !together.classes().isEmpty()
+        && together.complete()
+        && Math.abs(cost(one) + cost(other) - cost(together)) < A_HAIR
+        && together.best().odds() > one.best().odds() * other.best().odds() - LEAST_TOGETHER;
+  }
+
+  /**
+   * Two nets that are joined to the rest, each by itself, may be joined to each other: where that
+   * is likelier than one join at each, it is one story.
+   */
+  private void joinStrays(List<Supposed> arrangements) {
+    for (int one = 0; one < regions.size(); one++) {
+      for (int other = one + 1; other < regions.size(); other++) {
+        if (isStrayAlone(regions.get(one)) && isStrayAlone(regions.get(other))) {
+          List<Judged> both = new ArrayList<>(regions.get(one).failing());
+          both.addAll(regions.get(other).failing());
+          Region together = explain(both, arrangements);
+          if (cost(together) < cost(regions.get(one)) + cost(regions.get(other))) {
+            regions.set(one, together);
+            reaches.set(one, reach(together));
+            regions.remove(other);
+            reaches.remove(other);
+            other = regions.size();
+          }
+        }
+      }
+    }
+  }
+
+  /** Whether all that is shown is that one net is joined to the rest. */
+  private boolean isStrayAlone(Region region) {
+    return region.failing().stream().allMatch(judged -> judged.probing().toRest())
+        && region.failing().stream()
+                .flatMap(judged -> evidence.netsOf(judged).stream())
+                .distinct()
+                .count()
+            == 1;
+  }
+
+  private static double cost(Region region) {
+    return region.classes().isEmpty() ? Double.POSITIVE_INFINITY : region.best().primary().cost();
   }
 
   /**
@@ -181,7 +293,7 @@ final class WiringSearch {
         held,
         unit.costs(),
         arrangements,
-        new Candidates(circuit, unit.neighbours(), held, arrangements, mayBeMisread),
+        new Candidates(circuit, unit.neighbours(), held, arrangements, mayBeMisread, exchanges),
         mostCost);
   }
 
@@ -207,7 +319,7 @@ final class WiringSearch {
   }
 
   private double costWithJoints(Explanation explanation) {
-    boolean another = anyResistive && leavesJoinsHigh(explanation.slips());
+    boolean another = (anyResistive || anyLow) && leavesJoinsOff(explanation.slips());
     return explanation.cost() + (another ? unit.costs().leastPoor() : 0);
   }
 
@@ -218,13 +330,15 @@ final class WiringSearch {
             && exchanges.stream().anyMatch(one -> failing.containsAll(one.rows())));
   }
 
-  /** Whether joins are too high on a unit with slips for the ways that are there then. */
-  private boolean leavesJoinsHigh(List<Slip> slips) {
+  /** Whether joins are too high, or too low, for the ways that are there on a unit with slips. */
+  private boolean leavesJoinsOff(List<Slip> slips) {
     Circuit found = AsFound.of(circuit, slips).circuit();
-    return !Comparison.inForce(evidence.at(slips).toList())
+    return Comparison.inForce(evidence.at(slips).toList())
         .comparedWith(found, unit.limits().on(found), judged -> true)
-        .with(Outcome.RESISTIVE)
-        .isEmpty();
+        .inForce()
+        .stream()
+        .anyMatch(
+            judged -> judged.outcome() == Outcome.RESISTIVE || judged.value() == ValueVerdict.LOW);
   }
 
   /** An insulation tester that shows nothing at all shows a join. */
@@ -232,12 +346,12 @@ final class WiringSearch {
     return judged.outcome() == Outcome.LOW_INSULATION && judged.observed() == Observed.JOINED;
   }
 
-  private static boolean isOfWiring(Judged judged, Circuit circuit) {
+  private static boolean isOfWiring(Judged judged, Evidence evidence) {
     return judged.outcome() == Outcome.OPEN
         || judged.outcome() == Outcome.UNEXPECTED_JOIN
         || judged.outcome() == Outcome.PART_VALUE
         || isJoinByInsulation(judged)
-        || PartValues.isOfAPart(judged, circuit);
+        || evidence.valuesOfParts().contains(judged);
   }
 
   /** At how many items wire ends are misplaced: one hand's slip is at one item. */

@@ -161,15 +161,24 @@ final class Bench {
     int at = 0;
     for (Row row : rows) {
       double progress = (double) at++ / rows.size();
-      double ohms = ohms(row, solvers, false);
-      if (row.insulation()) {
-        read.add(row.showing(Meter.insulation(ohms, random)));
-      } else {
-        String turned = isDiode(row) ? meter.shows(ohms(row, solvers, true), progress, random) : "";
-        read.add(row.showing(meter.shows(ohms, progress, random), turned));
-      }
+      read.add(reading(row, solvers, meter, progress, random));
     }
     return read;
+  }
+
+  /** A row as the meter shows it once the sheet is done. */
+  Row reading(Row row, Map<String, Solver> unit, Meter meter, Random random) {
+    return reading(row, unit, meter, 1, random);
+  }
+
+  private Row reading(
+      Row row, Map<String, Solver> unit, Meter meter, double progress, Random random) {
+    double ohms = ohms(row, unit, false);
+    if (row.insulation()) {
+      return row.showing(Meter.insulation(ohms, random));
+    }
+    String turned = isDiode(row) ? meter.shows(ohms(row, unit, true), progress, random) : "";
+    return row.showing(meter.shows(ohms, progress, random), turned);
   }
 
   /** What a hand sweeps after a sheet: from both ends of what failed to all that may answer. */

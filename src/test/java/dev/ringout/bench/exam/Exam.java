@@ -5,6 +5,7 @@ import dev.ringout.bench.exam.Marker.Marked;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 
@@ -34,7 +35,10 @@ final class Exam {
     ROW_SKIPPED,
     ROWS_EXCHANGED,
     DECIMAL,
-    SLIP_AND_FAULT;
+    SLIP_AND_FAULT,
+    GOOD_RICH,
+    ONE_RICH,
+    MANY_RICH;
 
     /** Neighbouring seeds must not make the same units for two questions. */
     private static final List<Question> IN_ORDER = List.of(values());
@@ -44,7 +48,12 @@ final class Exam {
     }
 
     boolean isSlip() {
-      return number() >= MILLIOHMS_FOR_OHMS.number();
+      return number() >= MILLIOHMS_FOR_OHMS.number() && !isRich();
+    }
+
+    /** Units and habits that not every shop has. */
+    boolean isRich() {
+      return name().endsWith("RICH");
     }
 
     int number() {
@@ -56,6 +65,8 @@ final class Exam {
    * A question and its answer.
    *
    * @param seconds that the answer took
+   * @param more of the readings asked for next so many were made until every fault of the unit was
+   *     certain; -1 where that was not asked, {@link #NOT_REACHED} where it was not reached
    */
   record Sat(
       Question question,
@@ -63,7 +74,11 @@ final class Exam {
       List<Edit> planted,
       Marked marked,
       double seconds,
+      int more,
       String told) {}
+
+  /** More readings than this nobody takes. */
+  static final int NOT_REACHED = 12;
 
   private final Question question;
   private final long seed;
@@ -82,11 +97,12 @@ final class Exam {
 
   private Optional<Sat> sit(Path folder) {
     Bench.Reads reads = reads();
-    Box listed = Maker.of(random, make(), wires(reads));
+    Box listed = Maker.of(random, make(), wires(reads), question.isRich());
     Bench bench = new Bench(listed);
     Meter.Use use = use();
     Meter meter = Meter.of(use, random);
-    List<Row> rows = bench.rows(reads, random);
+    Habit habit = question.isRich() ? Habit.of(meter, random) : Habit.PLAIN;
+    List<Row> rows = habit.ordered(listed, bench.rows(reads, random), random);
     List<Edit> planted = new ArrayList<>();
     new Planter(listed, bench, random).plant(faults(), rows, meter).forEach(planted::addAll);
     Box unit = Edit.applied(listed, planted);
@@ -95,17 +111,23 @@ final class Exam {
     }
     List<Row> ordered = new ArrayList<>(rows.stream().filter(row -> !row.insulation()).toList());
     rows.stream().filter(Row::insulation).forEach(ordered::add);
-    Optional<Hand.Spoilt> written =
-        Hand.writes(slip(), bench.read(ordered, unit, meter, random), random);
-    return written.map(sheet -> answer(listed, planted, meter, use, sheet, folder));
+    List<Row> read = habit.written(bench.read(ordered, unit, meter, random), planted, random);
+    Optional<Hand.Spoilt> written = Hand.writes(slip(), read, random);
+    return written.map(sheet -> answer(listed, planted, meter, use, sheet, habit, folder));
   }
 
   private Sat answer(
-      Box listed, List<Edit> planted, Meter meter, Meter.Use use, Hand.Spoilt sheet, Path folder) {
+      Box listed,
+      List<Edit> planted,
+      Meter meter,
+      Meter.Use use,
+      Hand.Spoilt sheet,
+      Habit habit,
+      Path folder) {
     Path list = folder.resolve("list");
     Path readings = folder.resolve("readings");
     Files.list(listed, list);
-    Files.sheet(listed, sheet.rows(), meter, readings);
+    Files.sheet(listed, sheet.rows(), meter, habit, readings);
     Examinee.Paper paper = Examinee.check(list, readings);
     if (!paper.isUsable()) {
       return new Sat(
@@ -114,6 +136,7 @@ final class Exam {
           planted,
           new Marked(Mark.CRASH, List.of()),
           paper.seconds(),
+          -1,
           paper.code() + " " + paper.err());
     }
     List<Told> told = Told.of(paper, listed);
@@ -123,7 +146,45 @@ final class Exam {
         marker.mark(
             !Examinee.texts(paper.document(), "unexplained").isEmpty(),
             Examinee.text(paper.document(), "verdict").equals("faults"));
-    return new Sat(question, seed, planted, marked, paper.seconds(), said(told, paper));
+    boolean isFollowed = !question.isGood() && !question.isSlip() && !planted.isEmpty();
+    int more = isFollowed ? follow(listed, planted, meter, sheet, habit, folder, paper, told) : -1;
+    return new Sat(question, seed, planted, marked, paper.seconds(), more, said(told, paper));
+  }
+
+  /** Makes the reading that is asked for first, again and again. */
+  private int follow(
+      Box listed,
+      List<Edit> planted,
+      Meter meter,
+      Hand.Spoilt sheet,
+      Habit habit,
+      Path folder,
+      Examinee.Paper first,
+      List<Told> firstTold) {
+    Examinee.Paper paper = first;
+    List<Told> told = firstTold;
+    Bench bench = new Bench(listed);
+    Map<String, Solver> unit = Bench.solvers(Edit.applied(listed, planted));
+    List<Row> rows = new ArrayList<>(sheet.rows());
+    for (int more = 0; more < NOT_REACHED; more++) {
+      if (told.stream().allMatch(one -> one.certain() || one.isOfTheTest())) {
+        return more;
+      }
+      Optional<Row> next =
+          paper.list("next").stream().findFirst().flatMap(one -> Next.row(listed, one));
+      if (next.isEmpty() || !unit.containsKey(next.get().state())) {
+        return NOT_REACHED;
+      }
+      rows.add(bench.reading(next.get(), unit, meter, random));
+      Path readings = folder.resolve("more" + more);
+      Files.sheet(listed, rows, meter, habit, readings);
+      paper = Examinee.check(folder.resolve("list"), readings);
+      if (!paper.isUsable()) {
+        return NOT_REACHED;
+      }
+      told = Told.of(paper, listed);
+    }
+    return NOT_REACHED;
   }
 
   private static String said(List<Told> told, Examinee.Paper paper) {
@@ -148,7 +209,8 @@ final class Exam {
       case HALF_SHEET -> Bench.Reads.HALF_SHEET;
       case LONG_WIRES, HAND_HELD, WITHOUT_GAUGES, LEADS_AND_DRIFT ->
           random.nextInt(4) == 0 ? Bench.Reads.EVERY_PAIR : Bench.Reads.SHEET_AND_SWEEPS;
-      case ONE_SHEET_AND_SWEEPS, MANY_SHEET_AND_SWEEPS -> Bench.Reads.SHEET_AND_SWEEPS;
+      case ONE_SHEET_AND_SWEEPS, MANY_SHEET_AND_SWEEPS, ONE_RICH, MANY_RICH ->
+          Bench.Reads.SHEET_AND_SWEEPS;
       default -> random.nextInt(6) == 0 ? Bench.Reads.EVERY_PAIR : Bench.Reads.SHEET;
     };
   }
@@ -184,13 +246,17 @@ final class Exam {
           List.of(Meter.Use.HAND_HELD_NULLED, Meter.Use.HAND_HELD_TOLD, Meter.Use.HAND_HELD_UNTOLD)
               .get(random.nextInt(3));
       case LEADS_AND_DRIFT -> random.nextBoolean() ? Meter.Use.LEADS_TOLD : Meter.Use.DRIFTING;
+      case GOOD_RICH, ONE_RICH, MANY_RICH -> {
+        List<Meter.Use> uses = List.of(Meter.Use.values());
+        yield uses.get(random.nextInt(uses.size()));
+      }
       default -> random.nextBoolean() ? Meter.Use.MILLIOHMS : Meter.Use.MILLIOHMS_UNTOLD;
     };
   }
 
   private int faults() {
     return switch (question) {
-      case MANY_EVERY_PAIR, MANY_SHEET_AND_SWEEPS -> 2 + random.nextInt(3);
+      case MANY_EVERY_PAIR, MANY_SHEET_AND_SWEEPS, MANY_RICH -> 2 + random.nextInt(3);
       case MILLIOHMS_FOR_OHMS, ROW_SKIPPED, ROWS_EXCHANGED, DECIMAL -> 0;
       default -> question.isGood() ? 0 : 1;
     };

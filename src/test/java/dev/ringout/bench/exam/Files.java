@@ -90,10 +90,10 @@ final class Files {
     return parts;
   }
 
-  static void sheet(Box box, List<Row> rows, Meter meter, Path folder) {
+  static void sheet(Box box, List<Row> rows, Meter meter, Habit habit, Path folder) {
     List<List<String>> continuity = new ArrayList<>();
     List<List<String>> insulation = new ArrayList<>();
-    continuity.add(List.of("Step", "From", "To", "State", "Reading", "Reverse", "Unit"));
+    continuity.add(List.of("Step", "From", "To", "State", "Reading", "Reverse", "Unit", "Note"));
     insulation.add(List.of("Step", "From", "To", "State", "Volts", "Reading", "Unit"));
     int step = 1;
     for (Row row : rows) {
@@ -103,7 +103,16 @@ final class Files {
       if (row.insulation()) {
         insulation.add(List.of(number, from, to, row.state(), "500", row.reading(), "MΩ"));
       } else {
-        continuity.add(List.of(number, from, to, row.state(), row.reading(), row.reverse(), "Ω"));
+        continuity.add(
+            List.of(
+                number,
+                from,
+                to,
+                row.state(),
+                habit.asWritten(row.reading()),
+                habit.asWritten(row.reverse()),
+                habit.unit(),
+                habit.note(step)));
       }
     }
     write(folder, CONTINUITY, continuity);

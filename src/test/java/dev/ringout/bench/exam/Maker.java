@@ -26,19 +26,26 @@ final class Maker {
 
   private final Random random;
   private final Make make;
+  private final boolean rich;
   private final Box box = new Box();
   private final Map<String, List<Integer>> free = new LinkedHashMap<>();
   private int wires;
   private int refs;
 
-  private Maker(Random random, Make make) {
+  private Maker(Random random, Make make, boolean rich) {
     this.random = random;
     this.make = make;
+    this.rich = rich;
   }
 
-  /** A good unit of about so many wires. */
-  static Box of(Random random, Make make, int wires) {
-    Maker maker = new Maker(random, make);
+  /**
+   * A good unit of about so many wires.
+   *
+   * @param rich whether it has what not every box has: splices of splices, switches of many
+   *     positions, coils in a row and side by side, studs with many lugs, plugs that look alike
+   */
+  static Box of(Random random, Make make, int wires, boolean rich) {
+    Maker maker = new Maker(random, make, rich);
     maker.box.gauges = make != Make.WITHOUT_GAUGES && make != Make.MIXED_WITHOUT_GAUGES;
     maker.connectors(wires);
     maker.specials(wires);
@@ -147,6 +154,117 @@ final class Maker {
         default -> between(Box.PartSort.CAPACITOR, "C", 0, 0);
       }
       shield();
+      if (rich) {
+        richer();
+      }
+    }
+  }
+
+  private void richer() {
+    switch (random.nextInt(7)) {
+      case 0 -> splicesOfSplices();
+      case 1 -> rotary();
+      case 2 -> coilsInARow();
+      case 3 -> coilsSideBySide();
+      case 4 -> manyLugs();
+      case 5 -> plugsAlike();
+      default -> twoStripsAlike();
+    }
+  }
+
+  /** A splice whose ends go to further splices. */
+  private void splicesOfSplices() {
+    int first = box.point("SP" + ++refs, "1");
+    for (int branch = 0; branch < 2; branch++) {
+      int next = box.point("SP" + ++refs, "1");
+      wire(first, next);
+      wire(pin(), next);
+      wire(pin(), next);
+    }
+    wire(pin(), first);
+  }
+
+  /** A switch of four positions and two poles. */
+  private void rotary() {
+    String ref = "S" + ++refs;
+    List<String> positions = List.of("OFF", "LOW", "MID", "HIGH");
+    box.switches.add(new Box.Selector(ref, positions));
+    for (String pole : List.of("A", "B")) {
+      int common = box.point(ref, pole);
+      wire(pin(), common);
+      for (int at = 0; at < positions.size(); at++) {
+        int throwTo = box.point(ref, pole + at);
+        contact(ref, positions.get(at), common, throwTo);
+        wire(pin(), throwTo);
+      }
+    }
+  }
+
+  private void coilsInARow() {
+    String one = "K" + ++refs;
+    String other = "K" + ++refs;
+    wire(pin(), box.point(one, "X1"));
+    wire(box.point(one, "X2"), box.point(other, "X1"));
+    wire(pin(), box.point(other, "X2"));
+    winding(one);
+    winding(other);
+  }
+
+  /** Two coils between the same two buses: a way around each other's wires. */
+  private void coilsSideBySide() {
+    int supply = box.point("SP" + ++refs, "1");
+    int back = box.point("SP" + ++refs, "1");
+    wire(pin(), supply);
+    wire(pin(), back);
+    for (int coil = 0; coil < 2; coil++) {
+      String ref = "K" + ++refs;
+      wire(supply, box.point(ref, "X1"));
+      wire(back, box.point(ref, "X2"));
+      winding(ref);
+    }
+  }
+
+  private void winding(String ref) {
+    part(
+        ref,
+        Box.PartSort.WINDING,
+        box.point(ref, "X1"),
+        box.point(ref, "X2"),
+        80 + random.nextInt(500),
+        10);
+  }
+
+  private void manyLugs() {
+    int stud = box.point("E" + ++refs, "1");
+    for (int lug = 0; lug < 8; lug++) {
+      wire(pin(), stud);
+    }
+  }
+
+  /** Two plugs of one size, wired pin to pin. */
+  private void plugsAlike() {
+    String one = "J" + (60 + refs);
+    String other = "P" + (60 + refs);
+    refs++;
+    for (int number = 1; number <= 9; number++) {
+      wire(box.point(one, Integer.toString(number)), box.point(other, Integer.toString(number)));
+    }
+  }
+
+  /** Two strips with the same terminals and the same jumpers, a wire from each to each. */
+  private void twoStripsAlike() {
+    String one = "TB" + ++refs;
+    String other = "TB" + ++refs;
+    for (String ref : List.of(one, other)) {
+      for (int pin = 1; pin <= 6; pin++) {
+        box.point(ref, Integer.toString(pin));
+      }
+      link(ref, "1", "2");
+      link(ref, "5", "6");
+    }
+    for (int pin = 2; pin <= 5; pin++) {
+      String label = Integer.toString(pin);
+      wire(box.point(one, label), box.point(other, label));
     }
   }
 

@@ -3,14 +3,15 @@ package dev.ringout.bench.exam;
 import dev.ringout.bench.exam.Exam.Sat;
 import dev.ringout.bench.exam.Marker.Claim;
 import dev.ringout.bench.exam.Marker.Mark;
+import java.util.Arrays;
 import java.util.List;
 
 /** The tables of the exam. */
 final class Marks {
   static final String HEADING =
       """
-      | asked | units | exact | among | wrong | missed | alarms | crashes | certain | of these not so | median s | 99th s |
-      | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |""";
+      | asked | units | exact | among | wrong | missed | alarms | crashes | certain | of these not so | median s | 99th s | more: median | 90th | not reached |
+      | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |""";
 
   private Marks() {}
 
@@ -41,6 +42,13 @@ final class Marks {
                   ? "-"
                   : Meter.text(seconds[(int) (share * (seconds.length - 1))], 0.001));
     }
+    int[] more = sat.stream().mapToInt(Sat::more).filter(one -> one >= 0).sorted().toArray();
+    for (double share : new double[] {0.5, 0.9}) {
+      row.append(" | ")
+          .append(
+              more.length == 0 ? "-" : Integer.toString(more[(int) (share * (more.length - 1))]));
+    }
+    row.append(" | ").append(Arrays.stream(more).filter(one -> one >= Exam.NOT_REACHED).count());
     return row.append(" |").toString();
   }
 

@@ -35,7 +35,9 @@ record Meter(
     DRIFTING,
     HAND_HELD_NULLED,
     HAND_HELD_TOLD,
-    HAND_HELD_UNTOLD;
+    HAND_HELD_UNTOLD,
+    FOUR_WIRE,
+    FEW_STEPS;
 
     boolean isHandHeld() {
       return name().startsWith("HAND");
@@ -62,6 +64,8 @@ record Meter(
       case HAND_HELD_NULLED -> new Meter(0.1, 4000, 0.005, 1, 0, 0, "nulled", "");
       case HAND_HELD_TOLD ->
           new Meter(0.1, 4000, 0.005, 2, leads, 0, text(leads, 0.1) + " Ω", "0.5 % + 2 digits");
+      case FOUR_WIRE -> new Meter(0.0001, 20000, 0.001, 3, 0, 0, "nulled", "0.1 % + 3 digits");
+      case FEW_STEPS -> new Meter(0.01, 2000, 0.008, 2, 0, 0, "nulled", "0.8 % + 2 digits");
       case HAND_HELD_UNTOLD -> new Meter(0.1, 4000, 0.008, 1, leads, 0, "", "");
     };
   }

@@ -177,7 +177,19 @@ final class Planter {
 
   /** Without another one nothing shows that the meter opens diodes at all. */
   private boolean hasAnotherDiode() {
-    return listed.parts.stream().filter(part -> part.sort() == Box.PartSort.DIODE).count() > 1;
+    return listed.parts.stream()
+            .filter(part -> part.sort() == Box.PartSort.DIODE && !isBesideAWinding(part))
+            .count()
+        > 1;
+  }
+
+  /** Through the winding the meter reads the same, whatever the diode does. */
+  private boolean isBesideAWinding(Box.Part diode) {
+    return listed.parts.stream()
+        .anyMatch(
+            part ->
+                part.sort() == Box.PartSort.WINDING
+                    && listed.item(part.a()).equals(listed.item(diode.a())));
   }
 
   private Optional<List<Edit>> part() {

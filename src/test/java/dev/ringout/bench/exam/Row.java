@@ -17,6 +17,11 @@ record Row(
     return new Row(true, plus, new int[0], "", "", "");
   }
 
+  /** The same with its probes exchanged, nothing read yet. */
+  Row turned() {
+    return new Row(insulation, /* plus= */ minus, /* minus= */ plus, state, "", "");
+  }
+
   Row showing(String shown, String turned) {
     return new Row(insulation, plus, minus, state, shown, turned);
   }

@@ -222,6 +222,16 @@ final class Referee {
     }
 
     @Override
+    public Effect exchangedRows(SlipFact.ExchangedRows fact) {
+      return rig -> {};
+    }
+
+    @Override
+    public Effect misscaled(SlipFact.Misscaled fact) {
+      return rig -> {};
+    }
+
+    @Override
     public Effect poorJoint(SlipFact.PoorJoint fact) {
       return poor(fact.conductor());
     }

@@ -70,7 +70,8 @@ class CandidatesTest {
             new Neighbours(result.circuit()),
             evidence,
             List.of(),
-            doubtful ? Set.of(first) : Set.of()));
+            doubtful ? Set.of(first) : Set.of(),
+            List.of()));
   }
 
   private UnitUnderTest cable() {
