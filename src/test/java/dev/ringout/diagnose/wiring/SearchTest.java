@@ -64,7 +64,8 @@ class SearchTest {
           evidence,
           listed.costs(),
           supposed,
-          new Candidates(listed.circuit(), listed.neighbours(), evidence, supposed, Set.of()),
+          new Candidates(
+              listed.circuit(), listed.neighbours(), evidence, supposed, Set.of(), List.of()),
           mostCost);
     }
 
