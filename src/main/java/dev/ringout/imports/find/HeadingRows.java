@@ -319,6 +319,7 @@ final class HeadingRows {
     int known = 0;
     int filled = 0;
     int underWide = 0;
+    int lettered = 0;
     for (int column = 1; column <= second.cells().size(); column++) {
       Cell cell = second.cell(column);
       if (cell.isBlank()) {
@@ -330,10 +331,13 @@ final class HeadingRows {
       filled++;
       known += headings.isHeading(CellText.clean(cell.text())) ? 1 : 0;
       underWide += grid.isWide(first.number(), column) ? 1 : 0;
+      lettered += CellText.hasDigit(cell.text()) ? 0 : 1;
     }
     boolean refines =
         filled > filled(first) || hasGap(first, second) || nameItemsOver(first, second);
-    return (known * 2 >= filled && known >= 2 && refines) || (underWide > 0 && filled <= 4);
+    return (known * 2 >= filled && known >= 2 && refines)
+        || (underWide > 0 && filled <= 4)
+        || (underWide > 1 && lettered == filled && filled > filled(first));
   }
 
   /** {@code DESK | RACK A} over {@code pin | pin}: names over words for pins and nothing else. */

@@ -99,6 +99,10 @@ final class Doubts {
       Pattern.compile(
           "([A-Z]{1,3})\\d{1,3}(?:\\s*[,/&+]\\s*|\\s+(?:to|and|bis|und|et|y|e|en)\\s+|\\s+)\\1\\d{1,3}");
 
+  /** "Accelerometer, Barometer": two things, or one with a long name. */
+  private static final Pattern SEVERAL_NAMES =
+      Pattern.compile("[\\p{L} ]{3,30}(?:\\s*[,;]\\s*|\\s+[&+]\\s+)[\\p{L}\\d ]{3,30}");
+
   private static final Pattern ITEM_IN_REMARK = Pattern.compile("[A-Z]{1,3}\\d{1,3}");
   private static final Pattern IN_BRACKETS = Pattern.compile("\\(([^()]{1,60})\\)");
 
@@ -177,6 +181,10 @@ final class Doubts {
           return true;
         }
         brackets(row, column, text);
+        if (!column.role().isPinOfEnd() && SEVERAL_NAMES.matcher(text).matches()) {
+          findings.warning(
+              table.place(row, column), new RowOddity.ItemUnclear(text, column.heading()));
+        }
       } else if (column.role() == Role.ITEM && SEVERAL_ITEMS.matcher(text).matches()) {
         lose(row, column, new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
         return true;
@@ -263,6 +271,7 @@ final class Doubts {
             || (words.is("doubt", text) && !isNamedLikeOthers(text, column) && !hasPins(column));
     boolean either = text.length() < 40 && hasWord("either", text);
     return (asked && text.length() > 1)
+        || text.equals("?")
         || leadsElsewhere(text)
         || either
         || isUnreadRange(text, column)

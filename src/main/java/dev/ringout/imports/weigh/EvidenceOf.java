@@ -432,6 +432,16 @@ final class EvidenceOf {
         .allMatch(column -> Ends.isDesignator(column.heading()));
   }
 
+  /** {@code ORIGIN: MSB-1}: every cell begins with a word for its end, which is no item. */
+  private void labelsAsItems() {
+    Share labels =
+        outcome.endsThat(
+            end -> end.hasPin() && (words.is("from", end.item()) || words.is("to", end.item())));
+    if (labels.percent() > 20) {
+      add(Kind.COLUMN_MATTERS, -60, labels.count() > 0 ? "From" : "");
+    }
+  }
+
   private static String firstWord(String heading) {
     return heading.split("[\\s_(]+", -1)[0];
   }
@@ -614,6 +624,7 @@ final class EvidenceOf {
   /** What the wires themselves say, whatever the layout. */
   private void outcomeAsSuch() {
     netsUnused();
+    labelsAsItems();
     boolean bothNamed =
         evidence.stream()
             .anyMatch(found -> found.kind() == Kind.BOTH_ENDS_NAMED && found.points() >= 55);
@@ -663,6 +674,7 @@ final class EvidenceOf {
     measurements();
     left.columnsUnused();
     left.conductorsAcross();
+    left.columnsWithoutHeading();
     left.secondNumbers();
     if (region.outside() > 2) {
       add(

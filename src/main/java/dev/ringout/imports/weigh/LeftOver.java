@@ -11,6 +11,7 @@ import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
 import dev.ringout.sheet.Row;
+import dev.ringout.source.Place;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -458,6 +459,22 @@ final class LeftOver {
             .filter(text -> isTerminal(text) || SHORT_PIN.matcher(text).matches())
             .count();
     return filled.size() > 1 && pins * 10 >= filled.size() * 7L;
+  }
+
+  /** Pins or items without a heading beside an end: the headings stand in two rows, or are lost. */
+  void columnsWithoutHeading() {
+    boolean ends = table.layout() == Layout.FROM_TO || table.layout() == Layout.TERMINALS;
+    for (ListColumn column : ends && headed ? table.columns() : List.<ListColumn>of()) {
+      boolean bare = column.heading().isEmpty() && column.role() == Role.KEEP && !column.isSaid();
+      List<String> filled = bare ? texts.filled(column) : List.of();
+      long pins =
+          filled.stream()
+              .filter(text -> SHORT_PIN.matcher(text).matches() || Ends.isDesignator(text))
+              .count();
+      if (filled.size() * 2 > texts.rows().size() && pins * 10 >= filled.size() * 7L) {
+        add(Kind.COLUMN_MATTERS, -60, Place.columnLetters(column.index()));
+      }
+    }
   }
 
   /** A second column of wire numbers: the row has two wires. */
