@@ -65,11 +65,14 @@ class SlipCostsTest {
         A_HAIR);
   }
 
-  /** That it has just what a part has, two of a hundred poor joints do. */
+  /**
+   * One of ten poor joints has 10 to 1000 Ω, as likely within each tenth up or down: 0.2 of the ln
+   * 100 that lie between.
+   */
   private void assertPoorJoint(double perThousand, String conductor) {
-    double twoOfAHundred = 3.9;
+    double justAsAPart = -Math.log(0.1 * 0.2 / Math.log(100));
     assertEquals(
-        perThousand(perThousand) + twoOfAHundred,
+        perThousand(perThousand) + justAsAPart,
         costs.of(new Slip.Poor(unit.conductor(conductor))),
         A_HAIR);
   }
