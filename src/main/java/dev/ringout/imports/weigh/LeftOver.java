@@ -465,7 +465,11 @@ final class LeftOver {
   void columnsWithoutHeading() {
     boolean ends = table.layout() == Layout.FROM_TO || table.layout() == Layout.TERMINALS;
     for (ListColumn column : ends && headed ? table.columns() : List.<ListColumn>of()) {
-      boolean bare = column.heading().isEmpty() && column.role() == Role.KEEP && !column.isSaid();
+      boolean bare =
+          column.heading().isEmpty()
+              && column.role() == Role.KEEP
+              && !column.isSaid()
+              && !texts.countsRows(column);
       List<String> filled = bare ? texts.filled(column) : List.of();
       long pins =
           filled.stream()

@@ -116,6 +116,19 @@ final class TableTexts {
     return counted * 10 >= texts.size() * 8 || prose * 2 > texts.size();
   }
 
+  /** Whether the cells count on from one to the next, from wherever. */
+  boolean countsRows(ListColumn column) {
+    List<String> texts = filled(column).stream().map(TableTexts::whole).toList();
+    for (int i = 0; i < texts.size(); i++) {
+      boolean number = CellText.isDigits(texts.get(i)) && texts.get(i).length() < 9;
+      if (!number
+          || (i > 0 && Integer.parseInt(texts.get(i)) != Integer.parseInt(texts.get(i - 1)) + 1)) {
+        return false;
+      }
+    }
+    return texts.size() > 1;
+  }
+
   /** Whether nearly every row has another text, as the wires' numbers are. */
   boolean isOfItsOwn(ListColumn column) {
     List<String> texts = filled(column);
