@@ -13,6 +13,7 @@ module dev.ringout {
   requires com.fasterxml.aalto;
   requires com.fasterxml.jackson.jr.ob;
   requires com.github.miachm.sods;
+  requires commons.math3;
   requires com.google.zxing;
   requires de.siegmar.fastcsv;
   requires static info.picocli;
@@ -39,6 +40,7 @@ module dev.ringout {
   exports dev.ringout.imports.list;
   exports dev.ringout.jobs;
   exports dev.ringout.json;
+  exports dev.ringout.lot;
   exports dev.ringout.plan;
   exports dev.ringout.print;
   exports dev.ringout.readings;

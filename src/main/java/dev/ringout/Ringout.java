@@ -9,6 +9,7 @@ import dev.ringout.jobs.FileInputs;
 import dev.ringout.jobs.FoundJob;
 import dev.ringout.jobs.ImportJob;
 import dev.ringout.jobs.Inputs;
+import dev.ringout.jobs.LotJob;
 import dev.ringout.jobs.PlanJob;
 import dev.ringout.jobs.Program;
 import dev.ringout.jobs.RecordJob;
@@ -64,6 +65,15 @@ public final class Ringout {
     List<Path> named = request.unit().named();
     named.addAll(request.others());
     return CheckJob.run(request, source.apply(named));
+  }
+
+  /**
+   * Puts many units of one list side by side.
+   *
+   * @throws WrongRequest where the tables can't be used
+   */
+  public Answer<LotJob.Result> lot(LotJob.Request request) throws WrongRequest {
+    return LotJob.run(request, source);
   }
 
   /**

@@ -126,6 +126,16 @@ public final class FileInputs implements Inputs {
   }
 
   @Override
+  public List<Path> sheets(Path named) {
+    try {
+      return SheetFolder.sheets(named, shownName(named), problems);
+    } catch (IOException e) {
+      problems.error(Place.of(shownName(named)), "can't be read: " + e.getMessage());
+      return List.of();
+    }
+  }
+
+  @Override
   public ReadingSet readings(List<Path> files, Harness harness) {
     ReadingsReader reader = new ReadingsReader(harness, problems);
     files.forEach(file -> read(reader, file));

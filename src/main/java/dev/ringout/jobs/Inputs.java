@@ -43,6 +43,12 @@ public interface Inputs {
   /** A wire list as somebody else laid it out; absent where the file can't be used. */
   Optional<ImportResult> wireList(Path list, Words words, ImportOptions options);
 
+  /**
+   * The test sheets that a name stands for: itself, or where it is a folder of sheets, each of
+   * them. What is left out there is told.
+   */
+  List<Path> sheets(Path named);
+
   /** Readings of a unit of this list, the later of two of the same points in force. */
   ReadingSet readings(List<Path> sheets, Harness harness);
 

@@ -48,6 +48,8 @@ class EveryJsonDocumentHasASchemaTest {
       work @/junction-box-c.xlsx
       asfound @/point-to-point.xlsx
       asfound @/point-to-point-clean.xlsx
+      lot @/junction-box.xlsx @/point-to-point.xlsx @/point-to-point-clean.xlsx @/point-to-point-values.xlsx
+      lot @/junction-box.xlsx @/point-to-point-clean
       plan @/junction-box.xlsx
       plan @/junction-box.xlsx --after @/point-to-point.xlsx
       plan @/junction-box.xlsx --touched W006 --after @/point-to-point-clean.xlsx
@@ -74,6 +76,7 @@ class EveryJsonDocumentHasASchemaTest {
       check @/junction-box.xlsx @/nowhere.xlsx
       review @/nowhere.xlsx
       work @/nowhere.xlsx
+      lot @/nowhere.xlsx @/point-to-point.xlsx
       plan @/nowhere.xlsx
       plan @/junction-box.xlsx --after @/nowhere.xlsx
       diff @/junction-box.xlsx @/nowhere.xlsx

@@ -10,6 +10,7 @@ import dev.ringout.diagnose.Arrangement;
 import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.imports.list.OddityKind;
+import dev.ringout.lot.FaultSort;
 import dev.ringout.plan.Step;
 import dev.ringout.readings.Reading;
 import dev.ringout.revision.NetChange;
@@ -41,6 +42,10 @@ class EveryWordTest {
         Arguments.of("check", "fault/properties/pattern", Fault.Pattern.values()),
         Arguments.of("check", "fault/properties/arrangement", Arrangement.values()),
         Arguments.of("check", "$defs/severity", Severity.values()),
+        Arguments.of("lot", "$defs/verdict", CheckResult.Verdict.values()),
+        Arguments.of("lot", "$defs/kind", FaultSort.values()),
+        Arguments.of("lot", "properties/suspect", FaultSort.Suspect.values()),
+        Arguments.of("lot", "$defs/severity", Severity.values()),
         Arguments.of("plan", "$defs/severity", Severity.values()),
         Arguments.of("plan", "step/properties/proves", Step.Purpose.values()),
         Arguments.of("review", "$defs/severity", Severity.values()),
