@@ -17,11 +17,16 @@ module dev.ringout {
   requires com.google.zxing;
   requires de.siegmar.fastcsv;
   requires static info.picocli;
+  requires flyway.core;
+  requires java.logging;
+  requires java.sql;
   requires java.xml;
   requires org.apache.poi.ooxml;
   requires org.apache.poi.poi;
   requires org.jgrapht.core;
   requires org.jspecify;
+  requires org.postgresql.jdbc;
+  requires org.xerial.sqlitejdbc;
   requires openhtmltopdf.pdfbox;
   requires openhtmltopdf.core;
   requires openhtmltopdf.svg.support;
@@ -51,6 +56,7 @@ module dev.ringout {
   exports dev.ringout.sheet;
   exports dev.ringout.source;
   exports dev.ringout.standards;
+  exports dev.ringout.store;
   exports dev.ringout.text;
   exports dev.ringout.trace;
   exports dev.ringout.units;

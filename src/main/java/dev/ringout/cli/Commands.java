@@ -19,7 +19,9 @@ final class Commands {
     byName.put("plan", () -> new PlanCommand(output));
     byName.put("report", () -> new ReportCommand(output));
     byName.put("review", () -> new ReviewCommand(output));
+    byName.put("store", () -> new StoreCommand(output));
     byName.put("trace", () -> new TraceCommand(output));
+    byName.put("units", () -> new UnitsCommand(output));
     byName.put("work", () -> new WorkCommand(output));
   }
 

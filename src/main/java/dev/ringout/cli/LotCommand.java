@@ -1,6 +1,5 @@
 package dev.ringout.cli;
 
-import dev.ringout.Ringout;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.LotJob;
 import dev.ringout.jobs.WrongRequest;
@@ -44,10 +43,11 @@ final class LotCommand implements Callable<Integer> {
 
   @Parameters(
       index = "1..*",
-      arity = "1..*",
+      arity = "0..*",
       paramLabel = "READINGS",
       description =
-          "Filled test sheets, or folders of them; those with one serial number are of one unit.")
+          "Filled test sheets, or folders of them; those with one serial number are of one unit."
+              + " None: all units of the list that the store keeps.")
   private List<Path> sheets = new ArrayList<>();
 
   @Option(
@@ -67,7 +67,7 @@ final class LotCommand implements Callable<Integer> {
   public Integer call() throws WrongRequest {
     LotJob.Request request =
         new LotJob.Request(harnessFile.file(), sheets, anyRevision, tables.folder());
-    return Ringout.onFiles().lot(request).match(this::show, this::refuse);
+    return harnessFile.door().lot(request).match(this::show, this::refuse);
   }
 
   private int show(Answer.Given<LotJob.Result> answer) {

@@ -38,7 +38,7 @@ public final class LotJob {
    *
    * @param list the harness file
    * @param sheets filled test sheets, or folders of them; those that give one serial number are of
-   *     one unit
+   *     one unit. None: all units of the list that the store keeps
    * @param anyRevision whether readings against another revision of the list are accepted
    * @param ownTables a folder of tables to lay over the published ones
    */
@@ -77,22 +77,25 @@ public final class LotJob {
    * @throws WrongRequest where the tables can't be used
    */
   public static Answer<Result> run(Request request, Inputs.Source source) throws WrongRequest {
-    List<Path> given = new ArrayList<>(List.of(request.list()));
-    given.addAll(request.sheets());
-    Inputs folders = source.apply(given);
     List<Path> sheets = new ArrayList<>();
-    for (Path one : request.sheets()) {
-      folders.sheets(one).stream().filter(sheet -> !isSame(sheet, request)).forEach(sheets::add);
-    }
-    List<Path> named = new ArrayList<>(List.of(request.list()));
-    named.addAll(sheets);
-    Inputs inputs = source.apply(named);
-    folders.problems().list().forEach(inputs.problems()::add);
+    Inputs inputs = inputs(request, source, sheets);
     Optional<Harness> harness = inputs.soundHarness(request.list());
     if (harness.isEmpty()) {
       inputs.readingsOfAnything(sheets);
       return Answer.refused(inputs);
     }
+    if (request.sheets().isEmpty()) {
+      sheets.addAll(inputs.siblings());
+      if (sheets.isEmpty()) {
+        inputs
+            .problems()
+            .error(
+                Place.of(inputs.shownName(request.list())), "the store keeps no unit of this list");
+        return Answer.refused(inputs);
+      }
+    }
+    List<Path> named = new ArrayList<>(List.of(request.list()));
+    named.addAll(sheets);
     return WrongRequest.answer(
         () -> {
           Tables tables = OwnTables.over(request.ownTables(), inputs);
@@ -101,6 +104,21 @@ public final class LotJob {
           return new Result(job.lot(), job.missing);
         },
         inputs);
+  }
+
+  /** The inputs, with every sheet of the folders that were named. */
+  private static Inputs inputs(Request request, Inputs.Source source, List<Path> sheets) {
+    List<Path> given = new ArrayList<>(List.of(request.list()));
+    given.addAll(request.sheets());
+    Inputs folders = source.apply(given);
+    for (Path one : request.sheets()) {
+      folders.sheets(one).stream().filter(sheet -> !isSame(sheet, request)).forEach(sheets::add);
+    }
+    List<Path> named = new ArrayList<>(List.of(request.list()));
+    named.addAll(sheets);
+    Inputs inputs = source.apply(named);
+    folders.problems().list().forEach(inputs.problems()::add);
+    return inputs;
   }
 
   /** A list may lie in the folder of its sheets. */
@@ -119,6 +137,10 @@ public final class LotJob {
   private Map<String, List<Path>> bySerial(List<Path> sheets) {
     Map<String, List<Path>> units = new LinkedHashMap<>();
     for (Path sheet : sheets) {
+      if (InputName.isOneOfItsList(sheet)) {
+        units.put("kept " + sheet, List.of(sheet));
+        continue;
+      }
       Inputs inputs = source.apply(named);
       String serial = serial(inputs.readings(List.of(sheet), harness));
       String unit = serial.isEmpty() ? "file " + sheet : "serial " + OneUnit.keyOf(serial);
