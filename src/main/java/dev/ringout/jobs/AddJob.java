@@ -23,6 +23,7 @@ import dev.ringout.store.NewSession;
 import dev.ringout.store.Session;
 import dev.ringout.store.Store;
 import dev.ringout.store.StoreTrouble;
+import dev.ringout.store.StoredUnit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -158,13 +159,15 @@ public final class AddJob {
       return new AddedSheet(
           file, serial, State.WAS_THERE, Optional.empty(), inputs.problems().list());
     }
-    Optional<CheckResult> result = withEarlier(sheet, serial, key, open, inputs);
+    List<Session> before = before(key, open);
+    String name = Session.nameAmong(before, file, sheet.toString());
+    Optional<CheckResult> result = withEarlier(sheet, serial, name, before, inputs);
     if (result.isEmpty()) {
       return new AddedSheet(
           file, serial, State.REFUSED, Optional.empty(), inputs.problems().list());
     }
     KeptVerdict verdict = KeptVerdict.of(result.get());
-    Session session = session(id, key, digest, file, readings);
+    Session session = session(id, key, digest, name, readings);
     List<Entry.Draft> entries = new ArrayList<>(drafts(sheet, file, readings, inputs));
     entries.add(new Entry.Draft(EntryKind.VERDICT, "", "", verdict.body()));
     Store.Added added = open.add(new NewSession(list, serial, session, sheet.toString(), entries));
@@ -191,11 +194,10 @@ public final class AddJob {
 
   /** The verdict on the unit with all that was read of it; absent where the two do not fit. */
   private Optional<CheckResult> withEarlier(
-      Path sheet, String serial, String key, Store open, FileInputs own) throws StoreTrouble {
-    boolean known = open.find(key).stream().anyMatch(unit -> unit.harness().equals(list.digest()));
-    FileInputs inputs = FileInputs.with(named, store);
+      Path sheet, String serial, String name, List<Session> before, FileInputs own) {
+    FileInputs inputs = FileInputs.with(named, store).naming(sheet, name);
     List<Path> all =
-        known ? List.of(InputName.ofUnit(serial, list.digest()), sheet) : List.of(sheet);
+        before.isEmpty() ? List.of(sheet) : List.of(InputName.ofUnit(serial, list.digest()), sheet);
     ReadingSet readings = inputs.readings(all, harness);
     report(readings, inputs.problems());
     if (inputs.problems().hasErrors()) {
@@ -204,6 +206,16 @@ public final class AddJob {
     }
     return Optional.of(
         CheckResult.of(harness, readings, Tables.published(), inputs.problems().list()));
+  }
+
+  /** What was brought in of the unit before. */
+  private List<Session> before(String key, Store open) throws StoreTrouble {
+    for (StoredUnit unit : open.find(key)) {
+      if (unit.harness().equals(list.digest())) {
+        return open.sessions(unit);
+      }
+    }
+    return List.of();
   }
 
   /** The same for the same bytes of the same unit, whoever brings them in and when. */

@@ -42,6 +42,7 @@ import java.util.Set;
 public final class FileInputs implements Inputs {
   private final Problems problems = new Problems();
   private final Map<String, Integer> timesNamed = new HashMap<>();
+  private final Map<Path, String> shownAs = new HashMap<>();
   private final Map<Path, String> digests = new LinkedHashMap<>();
   private final Map<Path, FileBytes> kept = new LinkedHashMap<>();
   private final Optional<FromStore> store;
@@ -67,6 +68,12 @@ public final class FileInputs implements Inputs {
   /** Inputs from files, and of a store where a unit is named. */
   public static FileInputs with(List<Path> named, StoreAtHand store) {
     return new FileInputs(named, Optional.of(new FromStore(store)));
+  }
+
+  /** The same, in which an input is called otherwise. */
+  FileInputs naming(Path input, String name) {
+    shownAs.put(input, name);
+    return this;
   }
 
   /** The same, which keep what they read: for those who keep it in turn. */
@@ -106,6 +113,10 @@ public final class FileInputs implements Inputs {
   /** A file's name alone, or as typed where two files of one command share it. */
   @Override
   public String shownName(Path file) {
+    String other = shownAs.get(file);
+    if (other != null) {
+      return other;
+    }
     if (InputName.isKept(file)) {
       return Text.visible(InputName.typed(file));
     }

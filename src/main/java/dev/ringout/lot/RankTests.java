@@ -32,28 +32,12 @@ final class RankTests {
       }
       sum += ofGroup * ofGroup / group.length;
     }
-    double untied = 1 - ties(all) / (n * n * n - n);
+    double untied = 1 - Ties.of(all).cubes() / (n * n * n - n);
     if (untied == 0) {
       return 1;
     }
     double h = (12 / (n * (n + 1)) * sum - 3 * (n + 1)) / untied;
     return 1 - new ChiSquaredDistribution(null, groups.size() - 1.0).cumulativeProbability(h);
-  }
-
-  /** The sum over the sets of t equal values of t³ − t. */
-  private static double ties(double[] values) {
-    double[] sorted = values.clone();
-    Arrays.sort(sorted);
-    double ties = 0;
-    int begin = 0;
-    for (int i = 1; i <= sorted.length; i++) {
-      if (i == sorted.length || sorted[i] != sorted[begin]) {
-        double equal = i - begin;
-        ties += equal * equal * equal - equal;
-        begin = i;
-      }
-    }
-    return ties;
   }
 
   /**
@@ -89,11 +73,19 @@ final class RankTests {
         + (thirds == 0 ? 0 : inValues.thirds() * inTimes.thirds() / (9 * thirds));
   }
 
-  /** Sums over the sets of t equal values. */
-  private record Ties(double five, double pairs, double thirds) {
+  /**
+   * Sums over the sets of t equal values.
+   *
+   * @param cubes of t³ − t
+   * @param five of t (t − 1) (2 t + 5)
+   * @param pairs of t (t − 1)
+   * @param thirds of t (t − 1) (t − 2)
+   */
+  private record Ties(double cubes, double five, double pairs, double thirds) {
     static Ties of(double[] values) {
       double[] sorted = values.clone();
       Arrays.sort(sorted);
+      double cubes = 0;
       double five = 0;
       double pairs = 0;
       double thirds = 0;
@@ -101,13 +93,14 @@ final class RankTests {
       for (int i = 1; i <= sorted.length; i++) {
         if (i == sorted.length || sorted[i] != sorted[begin]) {
           double t = i - begin;
+          cubes += t * t * t - t;
           five += t * (t - 1) * (2 * t + 5);
           pairs += t * (t - 1);
           thirds += t * (t - 1) * (t - 2);
           begin = i;
         }
       }
-      return new Ties(five, pairs, thirds);
+      return new Ties(cubes, five, pairs, thirds);
     }
   }
 

@@ -162,21 +162,12 @@ final class JdbcStore implements Store {
           keepUnit(draft.unitKey(), draft.harness(), added.serial());
           List<Session> before = sessionsOf(draft.unitKey(), draft.harness());
           Session session =
-              draft.as(before.size() + 1, nameAmong(before, draft.file(), added.fileAsTyped()));
+              draft.as(
+                  before.size() + 1, Session.nameAmong(before, draft.file(), added.fileAsTyped()));
           keep(session);
           keep(session, HashChain.chained(session, added.entries()));
           return Added.ADDED;
         });
-  }
-
-  /** By its name a cell is told from that of another sheet. */
-  private static String nameAmong(List<Session> before, String name, String asTyped) {
-    List<String> taken = before.stream().map(Session::file).toList();
-    String free = taken.contains(name) ? asTyped : name;
-    for (int i = 2; taken.contains(free); i++) {
-      free = asTyped + " (" + i + ")";
-    }
-    return free;
   }
 
   @Override

@@ -1,5 +1,7 @@
 package dev.ringout.store;
 
+import java.util.List;
+
 /**
  * One test of one unit, as a whole.
  *
@@ -25,6 +27,20 @@ public record Session(
     String digest,
     String program,
     String added) {
+
+  /**
+   * The name of a sheet among those of its unit: by it a cell is told from that of another sheet.
+   *
+   * @param asTyped its name where another has the same one
+   */
+  public static String nameAmong(List<Session> before, String name, String asTyped) {
+    List<String> taken = before.stream().map(Session::file).toList();
+    String free = taken.contains(name) ? asTyped : name;
+    for (int i = 2; taken.contains(free); i++) {
+      free = asTyped + " (" + i + ")";
+    }
+    return free;
+  }
 
   /** The same under another number and another name, for a unit that has sessions already. */
   Session as(int otherNumber, String otherFile) {

@@ -125,6 +125,21 @@ class StoreCommandTest {
     assertTrue(flat(at("units")).contains("0418 conforms, 2 tests"), at("units").out());
   }
 
+  /** Two sheets are called alike more often than not; each has its own day. */
+  @Test
+  void an_older_sheet_of_the_same_name_clears_no_failing_reading() throws IOException {
+    Path list = list("A");
+    Path failing = sheet("a/sheet", "7", "J1-1,P2-1,OL\n");
+    Files.writeString(failing.resolve("job.csv"), "Name,Value\nserial number,7\ndate,2026-11-21\n");
+    Path older = sheet("b/sheet", "7", "J1-1,P2-1,0.2\n");
+    Files.writeString(older.resolve("job.csv"), "Name,Value\nserial number,7\ndate,2026-11-20\n");
+    at("store", "add", list, failing);
+    Run added = at("store", "add", list, older);
+    assertTrue(flat(added).contains("the unit has 1 fault"), added.out());
+    assertTrue(flat(at("units")).contains("7 has 1 fault, 2 tests"), at("units").out());
+    assertEquals(1, at("check", "unit:7").code());
+  }
+
   @Test
   void a_sheet_that_cant_be_understood_is_refused_as_a_whole_and_the_others_are_added()
       throws IOException {
