@@ -243,7 +243,7 @@ public final class FileInputs implements Inputs {
           .map(serial -> InputName.ofUnit(serial, list))
           .toList();
     } catch (StoreTrouble e) {
-      missing |= FromStore.report(e, "--store", problems);
+      missing |= FromStore.report(e, store.map(FromStore::shown).orElse("--store"), problems);
       return List.of();
     }
   }

@@ -36,6 +36,11 @@ final class FromStore {
     this.store = store;
   }
 
+  /** Where the store is. */
+  String shown() {
+    return store.shown();
+  }
+
   /** What is made of a table of the store. */
   interface Use {
     void of(TabularFile table, String shownName) throws UnusableInput;

@@ -86,11 +86,13 @@ public final class LotJob {
     }
     if (request.sheets().isEmpty()) {
       sheets.addAll(inputs.siblings());
-      if (sheets.isEmpty()) {
+      if (sheets.isEmpty() && !inputs.problems().hasErrors()) {
         inputs
             .problems()
             .error(
                 Place.of(inputs.shownName(request.list())), "the store keeps no unit of this list");
+      }
+      if (sheets.isEmpty()) {
         return Answer.refused(inputs);
       }
     }

@@ -213,6 +213,10 @@ class StoreCommandTest {
     Run none = at("lot", BOX);
     assertEquals(65, none.code());
     assertTrue(none.err().contains("the store keeps no unit of this list"), none.err());
+    Path nowhere = folder.resolve("nowhere.db");
+    Run noStore = Run.of("lot", BOX, "--store", nowhere);
+    assertEquals(66, noStore.code());
+    assertTrue(noStore.err().contains(nowhere + ": there is no such store yet"), noStore.err());
   }
 
   @Test
