@@ -12,6 +12,7 @@ as() { if [ "$(id -u)" = 0 ]; then setpriv --reuid=postgres --regid=postgres --c
 [ "$(id -u)" = 0 ] && chown postgres "$folder"
 cd_root=$(pwd)
 trap 'cd /; as "$bin/pg_ctl" -D "$folder/replica" -m fast stop >/dev/null 2>&1 || true; as "$bin/pg_ctl" -D "$folder/data" -m fast stop >/dev/null 2>&1 || true; rm -rf "$folder"' EXIT
+trap 'exit 1' INT TERM
 say() { echo; echo "== $*"; }
 
 say "server with TLS"
