@@ -17,7 +17,7 @@ subprocess.run([run, "report", "--new-key", key], check=True, stdout=subprocess.
 commands = {
     "plan.xlsx": ["plan", box], "plan.pdf": ["plan", box], "work.html": ["work", box], "work.pdf": ["work", box],
     "work": ["work", box], "diff.xlsx": ["diff", box, c], "check.txt": ["check", box, readings],
-    "imported.xlsx": ["import", sample + "as-received/net-table.csv"], "found.xlsx": ["asfound", readings],
+    "lot.xlsx": ["lot", box, readings, sample + "point-to-point-clean.xlsx"], "imported.xlsx": ["import", sample + "as-received/net-table.csv"], "found.xlsx": ["asfound", readings],
     "record.html": ["report", box, readings, "--seal", key], "record.xlsx": ["report", box, readings, "--seal", key],
 }
 def content(path):

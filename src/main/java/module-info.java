@@ -12,14 +12,20 @@ module dev.ringout {
   requires ejml.dsparse;
   requires com.fasterxml.aalto;
   requires com.fasterxml.jackson.jr.ob;
+  requires commons.math3;
   requires com.google.zxing;
   requires de.siegmar.fastcsv;
   requires static info.picocli;
+  requires flyway.core;
+  requires java.logging;
+  requires java.sql;
   requires java.xml;
   requires org.apache.poi.ooxml;
   requires org.apache.poi.poi;
   requires org.jgrapht.core;
   requires org.jspecify;
+  requires org.postgresql.jdbc;
+  requires org.xerial.sqlitejdbc;
   requires openhtmltopdf.pdfbox;
   requires openhtmltopdf.core;
   requires openhtmltopdf.svg.support;
@@ -38,6 +44,7 @@ module dev.ringout {
   exports dev.ringout.imports.list;
   exports dev.ringout.jobs;
   exports dev.ringout.json;
+  exports dev.ringout.lot;
   exports dev.ringout.plan;
   exports dev.ringout.print;
   exports dev.ringout.readings;
@@ -48,6 +55,7 @@ module dev.ringout {
   exports dev.ringout.sheet;
   exports dev.ringout.source;
   exports dev.ringout.standards;
+  exports dev.ringout.store;
   exports dev.ringout.text;
   exports dev.ringout.trace;
   exports dev.ringout.units;

@@ -1,6 +1,7 @@
 package dev.ringout;
 
 import dev.ringout.check.CheckResult;
+import dev.ringout.jobs.AddJob;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.AsFoundJob;
 import dev.ringout.jobs.CheckJob;
@@ -9,22 +10,29 @@ import dev.ringout.jobs.FileInputs;
 import dev.ringout.jobs.FoundJob;
 import dev.ringout.jobs.ImportJob;
 import dev.ringout.jobs.Inputs;
+import dev.ringout.jobs.LotJob;
 import dev.ringout.jobs.PlanJob;
 import dev.ringout.jobs.Program;
 import dev.ringout.jobs.RecordJob;
 import dev.ringout.jobs.ReviewJob;
+import dev.ringout.jobs.StationJob;
 import dev.ringout.jobs.Stopped;
+import dev.ringout.jobs.StoreAtHand;
+import dev.ringout.jobs.StoreCare;
 import dev.ringout.jobs.TraceJob;
+import dev.ringout.jobs.UnitsJob;
 import dev.ringout.jobs.VerifyJob;
 import dev.ringout.jobs.WorkJob;
 import dev.ringout.jobs.WrongRequest;
 import dev.ringout.plan.TestPlan;
+import dev.ringout.store.StoreTrouble;
 import dev.ringout.work.FoundList;
 import dev.ringout.work.FoundWire;
 import dev.ringout.work.WorkPapers;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The library's door: what the commands do, for another program. A request goes in; the answer is a
@@ -35,9 +43,11 @@ import java.util.List;
  */
 public final class Ringout {
   private final Inputs.Source source;
+  private final StoreAtHand store;
 
-  private Ringout(Inputs.Source source) {
+  private Ringout(Inputs.Source source, StoreAtHand store) {
     this.source = source;
+    this.store = store;
   }
 
   /** A door whose inputs are files. */
@@ -47,7 +57,12 @@ public final class Ringout {
 
   /** A door whose inputs come from elsewhere. */
   public static Ringout on(Inputs.Source source) {
-    return new Ringout(source);
+    return new Ringout(source, new StoreAtHand("", Map.of()));
+  }
+
+  /** A door whose inputs are files, and units of a store where they are named. */
+  public static Ringout onFilesAnd(StoreAtHand store) {
+    return new Ringout(named -> FileInputs.with(named, store), store);
   }
 
   /** The program's name and version. */
@@ -66,13 +81,52 @@ public final class Ringout {
     return CheckJob.run(request, source.apply(named));
   }
 
+  /** Brings filled test sheets into the store, each as a whole or not at all. */
+  public Answer<AddJob.Result> add(AddJob.Request request) {
+    return AddJob.run(request, store);
+  }
+
+  /**
+   * Lists the units of the store, or tells the history of one.
+   *
+   * @throws StoreTrouble where the store can't be used, or has no such unit
+   */
+  public UnitsJob.Result units(UnitsJob.Request request) throws StoreTrouble {
+    return UnitsJob.run(request, store);
+  }
+
+  /**
+   * Keeps what a station carries into every test.
+   *
+   * @throws StoreTrouble where the store can't be written
+   */
+  public Answer<StationJob.Result> station(StationJob.Request request) throws StoreTrouble {
+    return StationJob.run(request, store);
+  }
+
+  /** Makes the store, looks through it, copies it. */
+  public StoreCare store() {
+    return new StoreCare(store);
+  }
+
+  /**
+   * Puts many units of one list side by side.
+   *
+   * @throws WrongRequest where the tables can't be used
+   */
+  public Answer<LotJob.Result> lot(LotJob.Request request) throws WrongRequest {
+    return LotJob.run(request, source);
+  }
+
   /**
    * Plans the steps that prove a unit, or what its readings leave open.
    *
    * @throws WrongRequest where the request names what the list does not have
    */
   public Answer<TestPlan> plan(PlanJob.Request request) throws WrongRequest {
-    return PlanJob.run(request, source.apply(request.unit().named()));
+    List<Path> named = request.unit().named();
+    request.job().ifPresent(named::add);
+    return PlanJob.run(request, source.apply(named));
   }
 
   /**

@@ -131,6 +131,7 @@ public final class Fuzz {
         {"diff", b, h},
         {"diff", h, b, "--json"},
         {"asfound", r},
+        {"lot", h, r, "-o", page},
         {"report", h, r, "-o", page},
         {"report", b, r, "-o", page}
       };

@@ -1,6 +1,5 @@
 package dev.ringout.cli;
 
-import dev.ringout.Ringout;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.AsFoundJob;
 import dev.ringout.json.FoundListJson;
@@ -17,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -47,6 +47,8 @@ final class AsFoundCommand implements Callable<Integer> {
       description = "Write the list as a harness file: .xlsx or a folder of .csv.")
   private Optional<Path> file = Optional.empty();
 
+  @Mixin private StoreOption store = new StoreOption();
+
   @Option(names = "--force", description = "Write over an existing HARNESS.")
   private boolean force;
 
@@ -56,7 +58,8 @@ final class AsFoundCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return Ringout.onFiles()
+    return store
+        .door()
         .asFound(new AsFoundJob.Request(readingsFiles))
         .match(this::show, this::refuse);
   }

@@ -1,9 +1,9 @@
 package dev.ringout.cli;
 
-import dev.ringout.Ringout;
 import dev.ringout.check.CheckResult;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.CheckJob;
+import dev.ringout.jobs.InputName;
 import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.CheckJson;
 import dev.ringout.source.OptionNames;
@@ -16,8 +16,11 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code ringout check}: the main job. */
 @Command(
@@ -30,13 +33,17 @@ import picocli.CommandLine.Parameters;
 final class CheckCommand implements Callable<Integer> {
   private final Output output;
 
+  @Spec private CommandSpec spec = CommandSpec.create();
+
   @Mixin private HarnessArgument harnessFile = new HarnessArgument();
 
   @Parameters(
       index = "1..*",
-      arity = "1..*",
+      arity = "0..*",
       paramLabel = "READINGS",
-      description = "Filled test sheets; later readings replace earlier ones.")
+      description =
+          "Filled test sheets, or unit:SERIAL; later readings replace earlier ones. None: those of"
+              + " the unit whose list is taken.")
   private List<Path> readingsFiles = new ArrayList<>();
 
   @Mixin private Touched touched = new Touched();
@@ -75,9 +82,19 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() throws WrongRequest {
     CheckJob.Request request =
-        new CheckJob.Request(
-            unit.of(harnessFile.file(), readingsFiles, touched, tables), otherUnits);
-    return Ringout.onFiles().check(request).match(this::show, this::refuse);
+        new CheckJob.Request(unit.of(harnessFile.file(), readings(), touched, tables), otherUnits);
+    return harnessFile.door().check(request).match(this::show, this::refuse);
+  }
+
+  /** Of a unit of the store the list alone means all that was read on it. */
+  private List<Path> readings() {
+    if (!readingsFiles.isEmpty()) {
+      return readingsFiles;
+    }
+    if (!InputName.isUnit(harnessFile.file())) {
+      throw new ParameterException(spec.commandLine(), "Missing required parameter: 'READINGS'");
+    }
+    return List.of(harnessFile.file());
   }
 
   private int show(Answer.Given<CheckResult> answer) {
@@ -98,14 +115,14 @@ final class CheckCommand implements Callable<Integer> {
   private String planOfTheRest() {
     StringBuilder command = new StringBuilder("ringout plan ");
     command.append(quoted(harnessFile.file())).append(touched.typed());
-    for (Path file : readingsFiles) {
+    for (Path file : readings()) {
       command.append(" --after ").append(quoted(file));
     }
     return command.append(" -o rest.xlsx").toString();
   }
 
   private static String quoted(Path file) {
-    String text = Text.visible(file.toString());
+    String text = Text.visible(InputName.typed(file));
     return text.matches("[\\w./\\\\:-]+") ? text : "\"" + text + "\"";
   }
 

@@ -15,10 +15,13 @@ final class Commands {
     byName.put("diff", () -> new DiffCommand(output));
     byName.put("found", () -> new FoundCommand(output));
     byName.put("import", () -> new ImportCommand(output));
+    byName.put("lot", () -> new LotCommand(output));
     byName.put("plan", () -> new PlanCommand(output));
     byName.put("report", () -> new ReportCommand(output));
     byName.put("review", () -> new ReviewCommand(output));
+    byName.put("store", () -> new StoreCommand(output));
     byName.put("trace", () -> new TraceCommand(output));
+    byName.put("units", () -> new UnitsCommand(output));
     byName.put("work", () -> new WorkCommand(output));
   }
 

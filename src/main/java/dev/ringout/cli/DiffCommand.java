@@ -1,6 +1,5 @@
 package dev.ringout.cli;
 
-import dev.ringout.Ringout;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.DiffJob;
 import dev.ringout.jobs.RevisionPaper;
@@ -66,6 +65,8 @@ final class DiffCommand implements Callable<Integer> {
       description = "Look for no other names than those that --rename gives.")
   private boolean asNamed;
 
+  @Mixin private StoreOption store = new StoreOption();
+
   @Mixin private TablesOption tables = new TablesOption();
 
   @Mixin private Sheets file = new Sheets();
@@ -87,7 +88,7 @@ final class DiffCommand implements Callable<Integer> {
             !asNamed,
             forPageOnly ? OptionalInt.of(MOST_POINTS_FOR_PAGE) : OptionalInt.empty(),
             tables.folder());
-    return Ringout.onFiles().diff(request).match(this::show, this::refuse);
+    return store.door().diff(request).match(this::show, this::refuse);
   }
 
   private int show(Answer.Given<DiffJob.Result> answer) {

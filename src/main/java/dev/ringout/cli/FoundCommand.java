@@ -1,6 +1,5 @@
 package dev.ringout.cli;
 
-import dev.ringout.Ringout;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.FoundJob;
 import dev.ringout.jobs.WrongRequest;
@@ -59,7 +58,7 @@ final class FoundCommand implements Callable<Integer> {
     }
     FoundJob.Request request =
         new FoundJob.Request(harnessFile.file(), matcher.group(1), matcher.group(2));
-    return Ringout.onFiles().found(request).match(this::show, this::refuse);
+    return harnessFile.door().found(request).match(this::show, this::refuse);
   }
 
   private int show(Answer.Given<FoundWire> answer) {

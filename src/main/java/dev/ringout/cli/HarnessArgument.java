@@ -1,6 +1,8 @@
 package dev.ringout.cli;
 
+import dev.ringout.Ringout;
 import java.nio.file.Path;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** The first argument of every command that works from a harness file. */
@@ -8,8 +10,15 @@ final class HarnessArgument {
   @Parameters(
       index = "0",
       paramLabel = "HARNESS",
-      description = "The harness file: .xlsx, .xls, .csv or a folder of .csv.")
+      description = "The harness file: .xlsx, .xls, .csv or a folder of .csv; or unit:SERIAL.")
   private Path file = Path.of("");
+
+  @Mixin private StoreOption store = new StoreOption();
+
+  /** The door by which the harness file is read. */
+  Ringout door() {
+    return store.door();
+  }
 
   Path file() {
     return file;

@@ -1,5 +1,6 @@
 package dev.ringout.cli;
 
+import dev.ringout.jobs.InputName;
 import dev.ringout.jobs.Stopped;
 import dev.ringout.jobs.WrongRequest;
 import dev.ringout.units.Text;
@@ -9,6 +10,7 @@ import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Arrays;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -82,6 +84,7 @@ public final class Main implements Runnable {
         .setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
         .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
         .setCaseInsensitiveEnumValuesAllowed(true)
+        .registerConverter(Path.class, InputName::parse)
         .setUsageHelpWidth(80)
         .setColorScheme(
             CommandLine.Help.defaultColorScheme(

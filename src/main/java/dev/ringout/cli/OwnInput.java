@@ -51,7 +51,21 @@ final class OwnInput {
         }
       }
     }
-    return new CommandLine.RunLast().execute(parsed);
+    try {
+      return new CommandLine.RunLast().execute(parsed);
+    } finally {
+      close(command.commandSpec());
+    }
+  }
+
+  /** A store that a command has opened is closed with it, whatever came of it. */
+  private static void close(CommandLine.Model.CommandSpec command) {
+    for (CommandLine.Model.CommandSpec mixin : command.mixins().values()) {
+      if (mixin.userObject() instanceof StoreOption store) {
+        store.close();
+      }
+      close(mixin);
+    }
   }
 
   private static void collect(Object value, List<Path> paths) {

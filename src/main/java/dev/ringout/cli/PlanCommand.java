@@ -1,6 +1,5 @@
 package dev.ringout.cli;
 
-import dev.ringout.Ringout;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.PlanJob;
 import dev.ringout.jobs.WrongRequest;
@@ -15,6 +14,7 @@ import dev.ringout.words.UnitTitle;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -76,6 +76,14 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin private Sheets file = new Sheets();
 
+  @Option(
+      names = "--job",
+      paramLabel = "FILE",
+      description =
+          "What the station carries into every test (procedure, people, instruments): rows of the"
+              + " sheet Job, or station:NAME of the store.")
+  private Optional<Path> job = Optional.empty();
+
   PlanCommand(Output output) {
     this.output = output;
   }
@@ -88,8 +96,9 @@ final class PlanCommand implements Callable<Integer> {
             isolation,
             !noInsulation,
             byConnector,
-            only);
-    return Ringout.onFiles().plan(request).match(this::show, this::refuse);
+            only,
+            job);
+    return harnessFile.door().plan(request).match(this::show, this::refuse);
   }
 
   private int show(Answer.Given<TestPlan> answer) {

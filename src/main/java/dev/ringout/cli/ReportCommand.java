@@ -2,6 +2,7 @@ package dev.ringout.cli;
 
 import dev.ringout.Ringout;
 import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.InputName;
 import dev.ringout.jobs.RecordJob;
 import dev.ringout.jobs.Stopped;
 import dev.ringout.jobs.VerifyJob;
@@ -246,6 +247,10 @@ final class ReportCommand implements Callable<Integer> {
         output.err().println("ringout: " + path + " exists; write over it with --force");
         return ExitCode.CANNOT_WRITE;
       }
+    }
+    if (InputName.isUnit(harnessPath) || readingsFiles.stream().anyMatch(InputName::isUnit)) {
+      throw new ParameterException(
+          spec.commandLine(), "a record is sealed over files, not over units of the store");
     }
     RecordJob.Request request =
         new RecordJob.Request(

@@ -1,6 +1,5 @@
 package dev.ringout.cli;
 
-import dev.ringout.Ringout;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.ReviewJob;
 import dev.ringout.jobs.WrongRequest;
@@ -57,7 +56,7 @@ final class ReviewCommand implements Callable<Integer> {
     LocalDate day = today.orElseGet(() -> LocalDate.now(ZoneId.systemDefault()));
     ReviewJob.Request request =
         new ReviewJob.Request(harnessFile.file(), waivers, day, tables.folder());
-    return Ringout.onFiles().review(request).match(this::show, this::refuse);
+    return harnessFile.door().review(request).match(this::show, this::refuse);
   }
 
   private int show(Answer.Given<ReviewJob.Result> answer) {

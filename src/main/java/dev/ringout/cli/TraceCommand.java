@@ -1,6 +1,5 @@
 package dev.ringout.cli;
 
-import dev.ringout.Ringout;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.TraceJob;
 import dev.ringout.jobs.WrongRequest;
@@ -57,7 +56,7 @@ final class TraceCommand implements Callable<Integer> {
   public Integer call() throws WrongRequest {
     TraceJob.Request request =
         new TraceJob.Request(harnessFile.file(), words, state, tables.folder());
-    return Ringout.onFiles().trace(request).match(this::show, this::refuse);
+    return harnessFile.door().trace(request).match(this::show, this::refuse);
   }
 
   private int show(Answer.Given<TraceJob.Result> answer) {

@@ -1,6 +1,5 @@
 package dev.ringout.cli;
 
-import dev.ringout.Ringout;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.WorkJob;
 import dev.ringout.jobs.WrongRequest;
@@ -72,7 +71,7 @@ final class WorkCommand implements Callable<Integer> {
   public Integer call() throws WrongRequest {
     WorkJob.Request request =
         new WorkJob.Request(harnessFile.file(), only, sleeve, tables.folder());
-    return Ringout.onFiles().work(request).match(this::show, this::refuse);
+    return harnessFile.door().work(request).match(this::show, this::refuse);
   }
 
   private int show(Answer.Given<WorkPapers> answer) {

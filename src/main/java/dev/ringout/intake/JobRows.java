@@ -56,6 +56,7 @@ final class JobRows {
     names.put("humidity", List.of());
     names.put("location", List.of());
     names.put("station", List.of());
+    names.put("crimp tool", List.of());
     names.put("note", List.of());
     names.put("remark", List.of());
     names.put("remarks", List.of());

@@ -157,6 +157,11 @@ public final class OneUnit {
     return withoutZeros(one).equals(withoutZeros(other));
   }
 
+  /** What two ways to write one serial number have in common. */
+  public static String keyOf(String serial) {
+    return withoutZeros(serial);
+  }
+
   private static String withoutZeros(String serial) {
     return key(serial).replaceFirst("^0+(?=.)", "");
   }

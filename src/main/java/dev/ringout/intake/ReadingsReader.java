@@ -1,6 +1,7 @@
 package dev.ringout.intake;
 
 import dev.ringout.cells.Blanks;
+import dev.ringout.cells.Names;
 import dev.ringout.cells.OhmsCell;
 import dev.ringout.cells.TimeCell;
 import dev.ringout.cells.Understood;
@@ -92,6 +93,11 @@ public final class ReadingsReader {
     this.problems = problems;
     this.points = points;
     this.sides = new RowSides(points);
+  }
+
+  /** Whether a sheet of that name is one of those that a test sheet is made of. */
+  public static boolean isSheetName(String name) {
+    return SHEETS.stream().anyMatch(sheet -> Names.key(sheet).equals(Names.key(name)));
   }
 
   /**

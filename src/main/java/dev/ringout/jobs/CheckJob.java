@@ -81,7 +81,8 @@ public final class CheckJob {
     return result.comparedWith(checked);
   }
 
-  private static boolean hasErrorsBeside(Collection<Problem> known, Problems problems) {
+  /** Whether anything is wrong besides what is known. */
+  static boolean hasErrorsBeside(Collection<Problem> known, Problems problems) {
     Set<Problem> beside = Collections.newSetFromMap(new IdentityHashMap<>());
     beside.addAll(known);
     return problems.list().stream()

@@ -8,9 +8,11 @@ import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.Words;
 import dev.ringout.intake.HarnessReader;
+import dev.ringout.intake.JobTemplateReader;
 import dev.ringout.intake.LostCase;
 import dev.ringout.intake.ReadingsReader;
 import dev.ringout.intake.WaiversReader;
+import dev.ringout.readings.JobTemplate;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.seal.Digest;
 import dev.ringout.seal.Seal;
@@ -21,6 +23,8 @@ import dev.ringout.source.Problems;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.source.UnusableInput.Reason;
 import dev.ringout.standards.Tables;
+import dev.ringout.store.HarnessFile;
+import dev.ringout.store.StoreTrouble;
 import dev.ringout.units.Text;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -39,7 +43,13 @@ import java.util.Set;
 public final class FileInputs implements Inputs {
   private final Problems problems = new Problems();
   private final Map<String, Integer> timesNamed = new HashMap<>();
+  private final Map<Path, String> shownAs = new HashMap<>();
   private final Map<Path, String> digests = new LinkedHashMap<>();
+  private final Map<Path, FileBytes> kept = new LinkedHashMap<>();
+  private final Optional<FromStore> store;
+  private boolean keepsBytes;
+  private Optional<HarnessFile> keptList = Optional.empty();
+  private Optional<String> digestOfList = Optional.empty();
   private boolean missing;
 
   /**
@@ -48,7 +58,52 @@ public final class FileInputs implements Inputs {
    * @param files all that one run names: two of one name are told apart by their paths
    */
   public FileInputs(List<Path> files) {
+    this(files, Optional.empty());
+  }
+
+  private FileInputs(List<Path> files, Optional<FromStore> store) {
     files.forEach(file -> timesNamed.merge(fileName(file), 1, Integer::sum));
+    this.store = store;
+  }
+
+  /** Inputs from files, and of a store where a unit is named. */
+  public static FileInputs with(List<Path> named, StoreAtHand store) {
+    return new FileInputs(named, Optional.of(new FromStore(store)));
+  }
+
+  /** The same, in which an input is called otherwise. */
+  FileInputs naming(Path input, String name) {
+    shownAs.put(input, name);
+    return this;
+  }
+
+  /** The same, which keep what they read: for those who keep it in turn. */
+  FileInputs keepingBytes() {
+    keepsBytes = true;
+    return this;
+  }
+
+  /** What was read of an input: a file, or all files of a folder. */
+  List<FileBytes> bytes(Path input) {
+    Path whole = whole(input);
+    return kept.entrySet().stream()
+        .filter(one -> one.getKey().equals(whole) || whole.equals(one.getKey().getParent()))
+        .map(Map.Entry::getValue)
+        .toList();
+  }
+
+  /** The list that was read, as it is kept. */
+  HarnessFile listAsKept(Path list, Harness harness) {
+    return keptList.orElseGet(
+        () ->
+            new HarnessFile(
+                digest(list),
+                harness.headerValue("title"),
+                harness.headerValue("drawing"),
+                harness.headerValue("revision"),
+                shownName(list),
+                Files.isDirectory(list),
+                bytes(list)));
   }
 
   private static String fileName(Path file) {
@@ -59,6 +114,13 @@ public final class FileInputs implements Inputs {
   /** A file's name alone, or as typed where two files of one command share it. */
   @Override
   public String shownName(Path file) {
+    String other = shownAs.get(file);
+    if (other != null) {
+      return other;
+    }
+    if (InputName.isKept(file)) {
+      return Text.visible(InputName.typed(file));
+    }
     return Text.visible(
         timesNamed.getOrDefault(fileName(file), 1) > 1 ? file.toString() : fileName(file));
   }
@@ -75,6 +137,10 @@ public final class FileInputs implements Inputs {
 
   @Override
   public Optional<Harness> harness(Path file) {
+    Optional<InputName.Unit> unit = InputName.unit(file);
+    if (unit.isPresent()) {
+      return keptList(unit.get(), shownName(file));
+    }
     if (fileName(file).toLowerCase(Locale.ROOT).endsWith(".kbl") && Files.isRegularFile(file)) {
       problems.error(
           Place.of(shownName(file)),
@@ -83,7 +149,51 @@ public final class FileInputs implements Inputs {
               + " -o unit.xlsx");
       return Optional.empty();
     }
-    return open(file, (table, name) -> HarnessReader.read(table, name, problems));
+    Optional<Harness> harness =
+        open(file, (table, name) -> HarnessReader.read(table, name, problems));
+    digestOfList = Optional.of(digest(file));
+    return harness;
+  }
+
+  private Optional<Harness> keptList(InputName.Unit unit, String shownName) {
+    try {
+      HarnessFile list = ofStore().list(unit);
+      digestOfList = Optional.of(list.digest());
+      keptList = Optional.of(list);
+      try (TabularFile table =
+          TabularFile.kept(list.folder(), list.parts(), list.file(), problems)) {
+        return Optional.of(HarnessReader.read(table, list.file(), problems));
+      }
+    } catch (StoreTrouble e) {
+      missing |= FromStore.report(e, shownName, problems);
+    } catch (UnusableInput e) {
+      report(e);
+    } catch (IOException e) {
+      problems.error(Place.of(shownName), "can't be closed: " + e.getMessage());
+    }
+    return Optional.empty();
+  }
+
+  private FromStore ofStore() throws StoreTrouble {
+    return store.orElseThrow(
+        () -> StoreTrouble.of(StoreTrouble.Reason.MISSING, "no store was named"));
+  }
+
+  /** The digest of an input that was read: of a file, or of all files of a folder. */
+  String digest(Path input) {
+    return HarnessFile.digest(Files.isDirectory(input), digestsOf(input));
+  }
+
+  private Map<String, String> digestsOf(Path input) {
+    Path whole = whole(input);
+    Map<String, String> byName = new LinkedHashMap<>();
+    digests.forEach(
+        (file, digest) -> {
+          if (file.equals(whole) || whole.equals(file.getParent())) {
+            byName.put(fileName(file), digest);
+          }
+        });
+    return byName;
   }
 
   @Override
@@ -127,6 +237,47 @@ public final class FileInputs implements Inputs {
   }
 
   @Override
+  public List<Path> siblings() {
+    try {
+      String list = digestOfList.orElse("");
+      return ofStore().siblings(list).stream()
+          .map(serial -> InputName.ofUnit(serial, list))
+          .toList();
+    } catch (StoreTrouble e) {
+      missing |= FromStore.report(e, store.map(FromStore::shown).orElse("--store"), problems);
+      return List.of();
+    }
+  }
+
+  @Override
+  public List<Path> sheets(Path named) {
+    if (InputName.unit(named).isPresent()) {
+      return List.of(named);
+    }
+    try {
+      return SheetFolder.sheets(named, shownName(named), problems);
+    } catch (IOException e) {
+      problems.error(Place.of(shownName(named)), "can't be read: " + e.getMessage());
+      return List.of();
+    }
+  }
+
+  @Override
+  public JobTemplate jobTemplate(Path named) {
+    Optional<String> station = InputName.station(named);
+    if (station.isPresent()) {
+      try {
+        return ofStore().station(station.get());
+      } catch (StoreTrouble e) {
+        missing |= FromStore.report(e, shownName(named), problems);
+        return JobTemplate.NONE;
+      }
+    }
+    return open(named, (table, name) -> JobTemplateReader.read(table, name, problems))
+        .orElse(JobTemplate.NONE);
+  }
+
+  @Override
   public ReadingSet readings(List<Path> files, Harness harness) {
     ReadingsReader reader = new ReadingsReader(harness, problems);
     files.forEach(file -> read(reader, file));
@@ -144,12 +295,27 @@ public final class FileInputs implements Inputs {
   }
 
   private void read(ReadingsReader reader, Path file) {
+    Optional<InputName.Unit> unit = InputName.unit(file);
+    if (unit.isPresent()) {
+      keptSheets(reader, unit.get(), shownName(file));
+      return;
+    }
     open(
         file,
         (table, name) -> {
           reader.read(table, name);
           return reader;
         });
+  }
+
+  private void keptSheets(ReadingsReader reader, InputName.Unit unit, String shownName) {
+    try {
+      ofStore().sheets(unit, digestOfList, problems, reader::read);
+    } catch (StoreTrouble e) {
+      missing |= FromStore.report(e, shownName, problems);
+    } catch (UnusableInput e) {
+      report(e);
+    }
   }
 
   @Override
@@ -164,6 +330,9 @@ public final class FileInputs implements Inputs {
     String before = digests.putIfAbsent(whole(file), digest);
     if (before != null && !before.equals(digest)) {
       throw new IOException("it was changed while it was read");
+    }
+    if (keepsBytes) {
+      kept.put(whole(file), bytes);
     }
     return bytes;
   }

@@ -5,6 +5,7 @@ import dev.ringout.harness.Waiver;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.Words;
+import dev.ringout.readings.JobTemplate;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.seal.Seal;
 import dev.ringout.source.Problems;
@@ -43,11 +44,23 @@ public interface Inputs {
   /** A wire list as somebody else laid it out; absent where the file can't be used. */
   Optional<ImportResult> wireList(Path list, Words words, ImportOptions options);
 
+  /**
+   * The test sheets that a name stands for: itself, or where it is a folder of sheets, each of
+   * them. What is left out there is told.
+   */
+  List<Path> sheets(Path named);
+
+  /** The other units of the list that was read last, where they are kept. */
+  List<Path> siblings();
+
   /** Readings of a unit of this list, the later of two of the same points in force. */
   ReadingSet readings(List<Path> sheets, Harness harness);
 
   /** Readings of a unit for which there is no list, or whose list can't be used. */
   ReadingSet readingsOfAnything(List<Path> sheets);
+
+  /** What a station carries into every test; nothing where it can't be used. */
+  JobTemplate jobTemplate(Path named);
 
   /** What somebody has accepted of the paper. */
   List<Waiver> waivers(Path file);

@@ -8,8 +8,10 @@ import dev.ringout.plan.PlanOptions;
 import dev.ringout.plan.PlanOptions.Isolation;
 import dev.ringout.plan.Planner;
 import dev.ringout.plan.TestPlan;
+import dev.ringout.readings.JobTemplate;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,13 +27,15 @@ public final class PlanJob {
    * @param insulation whether insulation is tested
    * @param byConnector connector after connector, rather than by the least movement
    * @param only the nets of these items; of all where there are none
+   * @param job what the station carries into every test: a file, or a station of the store
    */
   public record Request(
       UnitRequest unit,
       Isolation isolation,
       boolean insulation,
       boolean byConnector,
-      List<String> only) {
+      List<String> only,
+      Optional<Path> job) {
     /** What is given can't be changed afterwards. */
     public Request {
       only = List.copyOf(only);
@@ -39,7 +43,8 @@ public final class PlanJob {
 
     /** The plan that proves all of a unit. */
     public static Request whole(UnitRequest unit) {
-      return new Request(unit, PlanOptions.ALL.isolation(), true, false, List.of());
+      return new Request(
+          unit, PlanOptions.ALL.isolation(), true, false, List.of(), Optional.empty());
     }
   }
 
@@ -50,13 +55,15 @@ public final class PlanJob {
    */
   public static Answer<TestPlan> run(Request request, Inputs inputs) throws WrongRequest {
     Optional<UnitAtHand> read = UnitAtHand.read(request.unit(), inputs);
+    JobTemplate job = request.job().map(inputs::jobTemplate).orElse(JobTemplate.NONE);
     if (read.isEmpty() || inputs.problems().hasErrors()) {
       return Answer.refused(inputs);
     }
-    return WrongRequest.answer(() -> planned(request, read.get()), inputs);
+    return WrongRequest.answer(() -> planned(request, read.get(), job), inputs);
   }
 
-  private static TestPlan planned(Request request, UnitAtHand unit) throws WrongRequest {
+  private static TestPlan planned(Request request, UnitAtHand unit, JobTemplate job)
+      throws WrongRequest {
     Tables tables = OwnTables.over(request.unit().ownTables());
     Circuit circuit = Circuit.of(unit.harness());
     JoinLimits limits = JoinLimits.of(circuit, tables);
@@ -73,7 +80,8 @@ public final class PlanJob {
             unit.wires(),
             unit.items(),
             taken,
-            unit.readings().reworksBefore());
+            unit.readings().reworksBefore(),
+            job);
     return Planner.plan(circuit, limits, new HandMovements(tables), options);
   }
 }

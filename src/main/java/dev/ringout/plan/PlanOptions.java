@@ -1,6 +1,7 @@
 package dev.ringout.plan;
 
 import dev.ringout.compare.Comparison;
+import dev.ringout.readings.JobTemplate;
 import dev.ringout.readings.Rework;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -20,6 +21,7 @@ import java.util.Set;
  * @param opened items that were opened besides
  * @param after readings that need not be taken again
  * @param reworks what was opened before the planned readings are taken, by the sheet's own word
+ * @param job what the station carries into every test
  */
 public record PlanOptions(
     Isolation isolation,
@@ -29,7 +31,8 @@ public record PlanOptions(
     Set<String> touched,
     Set<String> opened,
     Optional<Comparison> after,
-    List<Rework> reworks) {
+    List<Rework> reworks,
+    JobTemplate job) {
   /** What is given can't be changed afterwards. */
   public PlanOptions {
     only = Collections.unmodifiableSet(new LinkedHashSet<>(only));
@@ -45,7 +48,16 @@ public record PlanOptions(
       Set<String> only,
       Set<String> touched,
       Optional<Comparison> after) {
-    this(isolation, insulation, byConnector, only, touched, Set.of(), after, List.of());
+    this(
+        isolation,
+        insulation,
+        byConnector,
+        only,
+        touched,
+        Set.of(),
+        after,
+        List.of(),
+        JobTemplate.NONE);
   }
 
   /** Everything, by the least movement. */

@@ -6,6 +6,7 @@ import dev.ringout.harness.Point;
 import dev.ringout.plan.Planner;
 import dev.ringout.plan.Step;
 import dev.ringout.plan.TestPlan;
+import dev.ringout.readings.JobTemplate;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.Rework;
 import dev.ringout.sheet.OutSheet;
@@ -14,7 +15,9 @@ import dev.ringout.units.Numbers;
 import dev.ringout.words.PlanNotes;
 import dev.ringout.words.UnitTitle;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 
@@ -149,7 +152,23 @@ public final class PlanSheets {
       rows.add(List.of("insulation range", "", "10 GΩ: what OL is more than"));
     }
     return new OutSheet(
-        "Job", List.of("Name", "Value", "Such as"), rows, Look.printed(title).withTextToFill(1));
+        "Job",
+        List.of("Name", "Value", "Such as"),
+        filledIn(rows, plan.options().job()),
+        Look.printed(title).withTextToFill(1));
+  }
+
+  /** What the station carries along stands in its rows, and what has none yet below them. */
+  private static List<List<String>> filledIn(List<List<String>> rows, JobTemplate job) {
+    Map<String, String> left = new LinkedHashMap<>(job.rows());
+    List<List<String>> filled = new ArrayList<>();
+    for (List<String> row : rows) {
+      String carried = left.remove(row.get(0));
+      boolean isOpen = row.get(1).isEmpty();
+      filled.add(carried == null || !isOpen ? row : List.of(row.get(0), carried, row.get(2)));
+    }
+    left.forEach((name, value) -> filled.add(List.of(name, value, "")));
+    return filled;
   }
 
   /** What the readings of this sheet are taken after: so that a check knows them for later ones. */

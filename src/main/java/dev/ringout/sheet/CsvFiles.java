@@ -61,13 +61,23 @@ final class CsvFiles implements TabularFile {
       throw new UnusableInput(
           shownName, Reason.NOT_UNDERSTOOD, "is a folder that holds no .csv file");
     }
-    List<Sheet> sheets = new ArrayList<>();
+    List<FileBytes> tables = new ArrayList<>();
     for (Path path : paths) {
       if (!Files.isRegularFile(path)) {
         throw new UnusableInput(
             shownName + "/" + fileName(path), Reason.MISSING, "is no file that can be read");
       }
-      sheets.add(CsvSheet.open(reader.read(path), shownName + "/" + fileName(path), problems));
+      tables.add(reader.read(path));
+    }
+    return folder(tables, shownName, problems);
+  }
+
+  /** The tables of a folder. */
+  static CsvFiles folder(List<FileBytes> tables, String shownName, Problems problems)
+      throws IOException, UnusableInput {
+    List<Sheet> sheets = new ArrayList<>();
+    for (FileBytes table : tables) {
+      sheets.add(CsvSheet.open(table, shownName + "/" + table.name(), problems));
     }
     return new CsvFiles(List.copyOf(sheets), false);
   }

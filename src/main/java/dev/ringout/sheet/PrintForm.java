@@ -28,6 +28,11 @@ public record PrintForm(
         paper);
   }
 
+  /** A page of many units. */
+  public static PrintForm lot(String title, PaperSize paper) {
+    return new PrintForm(title, "lot ______________", "", "looked at by __________", paper);
+  }
+
   /** A sheet that one wires by. */
   public static PrintForm wired(String title, PaperSize paper) {
     return new PrintForm(

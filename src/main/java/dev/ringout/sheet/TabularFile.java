@@ -61,6 +61,24 @@ public interface TabularFile extends Closeable {
     }
   }
 
+  /**
+   * Opens what was read before and kept.
+   *
+   * @param folder whether it was a folder of CSV files
+   * @throws UnusableInput where it is no table
+   */
+  static TabularFile kept(
+      boolean folder, List<FileBytes> parts, String shownName, Problems problems)
+      throws UnusableInput {
+    try {
+      return folder
+          ? CsvFiles.folder(parts, shownName, problems)
+          : openFile(parts.get(0), shownName, problems);
+    } catch (IOException e) {
+      throw new UnusableInput(shownName, Reason.MISSING, "can't be read: " + e.getMessage());
+    }
+  }
+
   private static TabularFile openFile(FileBytes file, String shownName, Problems problems)
       throws IOException, UnusableInput {
     String name = file.name().toLowerCase(Locale.ROOT);

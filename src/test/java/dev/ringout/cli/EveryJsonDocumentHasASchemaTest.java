@@ -22,6 +22,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,7 +34,10 @@ class EveryJsonDocumentHasASchemaTest {
   private static final Path SAMPLE = Path.of("harness-samples/swing-bridge");
   private static final Path REFERENCE = Path.of("docs/reference");
 
-  /** Runs that print a document, one a line; {@code @} stands for the folder of the samples. */
+  /**
+   * Runs that print a document, one a line; {@code @} stands for the folder of the samples, {@code
+   * #} for a store that holds one of them.
+   */
   private static final String WHOLE =
       """
       check @/junction-box.xlsx @/point-to-point.xlsx
@@ -43,11 +47,17 @@ class EveryJsonDocumentHasASchemaTest {
       review @/junction-box-c.xlsx
       review @/paper-errors.xlsx
       review @/paper-errors.xlsx --waivers @/waivers.csv --today 2026-11-25
+      units --store #
+      units 0418 --store #
+      check unit:0418 --store #
+      lot @/junction-box.xlsx --store #
       work @/junction-box.xlsx
       work @/junction-box --only J1 --sleeve both-ends
       work @/junction-box-c.xlsx
       asfound @/point-to-point.xlsx
       asfound @/point-to-point-clean.xlsx
+      lot @/junction-box.xlsx @/point-to-point.xlsx @/point-to-point-clean.xlsx @/point-to-point-values.xlsx
+      lot @/junction-box.xlsx @/point-to-point-clean
       plan @/junction-box.xlsx
       plan @/junction-box.xlsx --after @/point-to-point.xlsx
       plan @/junction-box.xlsx --touched W006 --after @/point-to-point-clean.xlsx
@@ -74,6 +84,10 @@ class EveryJsonDocumentHasASchemaTest {
       check @/junction-box.xlsx @/nowhere.xlsx
       review @/nowhere.xlsx
       work @/nowhere.xlsx
+      lot @/nowhere.xlsx @/point-to-point.xlsx
+      units --store @/nowhere.db
+      units 0500 --store #
+      check unit:0500 --store #
       plan @/nowhere.xlsx
       plan @/junction-box.xlsx --after @/nowhere.xlsx
       diff @/junction-box.xlsx @/nowhere.xlsx
@@ -83,7 +97,20 @@ class EveryJsonDocumentHasASchemaTest {
       asfound @/nowhere.xlsx
       """;
 
+  @TempDir static Path stores;
+
   @TempDir Path folder;
+
+  @BeforeAll
+  static void keepAUnit() {
+    Run.of(
+        "store",
+        "add",
+        SAMPLE.resolve("junction-box.xlsx"),
+        SAMPLE.resolve("point-to-point.xlsx"),
+        "--store",
+        stores.resolve("bench.db"));
+  }
 
   static Stream<String> whole() {
     return WHOLE.lines();
@@ -104,7 +131,12 @@ class EveryJsonDocumentHasASchemaTest {
 
   private static Run run(String line) {
     List<Object> words =
-        new ArrayList<>(List.of((Object[]) line.replace("@", SAMPLE.toString()).split(" ", -1)));
+        new ArrayList<>(
+            List.of(
+                (Object[])
+                    line.replace("@", SAMPLE.toString())
+                        .replace("#", stores.resolve("bench.db").toString())
+                        .split(" ", -1)));
     words.add("--json");
     return Run.of(words.toArray());
   }

@@ -47,7 +47,9 @@ class LocaleTest {
           {"diff", box, SAMPLE.resolve("junction-box-c.xlsx")},
           {"import", SAMPLE.resolve("as-received/net-table.csv")},
           {"import", Path.of("src/test/resources/kbl/swing-bridge.kbl")},
-          {"asfound", readings}
+          {"asfound", readings},
+          {"lot", box, readings, SAMPLE.resolve("point-to-point-clean.xlsx")},
+          {"lot", box, readings, SAMPLE.resolve("point-to-point-clean.xlsx"), "--json"}
         }) {
       all.add(Run.of(command).out().getBytes(StandardCharsets.UTF_8));
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import dev.ringout.Ringout;
 import dev.ringout.jobs.CheckJob;
 import dev.ringout.jobs.DiffJob;
+import dev.ringout.jobs.LotJob;
 import dev.ringout.jobs.PlanJob;
 import dev.ringout.jobs.RecordJob;
 import dev.ringout.jobs.ReviewJob;
@@ -54,6 +55,9 @@ class UnchangeableTest {
     walk(
         "trace",
         ringout.trace(new TraceJob.Request(LIST, List.of("J1-A", "J2-1"), "", Optional.empty())));
+    walk(
+        "lot",
+        ringout.lot(LotJob.Request.of(LIST, List.of(SAMPLES.resolve("point-to-point.xlsx")))));
     walk("work", ringout.work(new WorkJob.Request(LIST, List.of(), "wire", Optional.empty())));
     assertEquals(Set.of(), changeable);
   }

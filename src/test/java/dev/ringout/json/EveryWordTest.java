@@ -10,10 +10,13 @@ import dev.ringout.diagnose.Arrangement;
 import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.imports.list.OddityKind;
+import dev.ringout.jobs.AddJob;
+import dev.ringout.lot.FaultSort;
 import dev.ringout.plan.Step;
 import dev.ringout.readings.Reading;
 import dev.ringout.revision.NetChange;
 import dev.ringout.source.Severity;
+import dev.ringout.store.StoreFinding;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,6 +44,12 @@ class EveryWordTest {
         Arguments.of("check", "fault/properties/pattern", Fault.Pattern.values()),
         Arguments.of("check", "fault/properties/arrangement", Arrangement.values()),
         Arguments.of("check", "$defs/severity", Severity.values()),
+        Arguments.of("lot", "$defs/verdict", CheckResult.Verdict.values()),
+        Arguments.of("lot", "$defs/kind", FaultSort.values()),
+        Arguments.of("lot", "properties/suspect", FaultSort.Suspect.values()),
+        Arguments.of("lot", "$defs/severity", Severity.values()),
+        Arguments.of("store", "items/properties/state", AddJob.State.values()),
+        Arguments.of("store", "findings/items/properties/kind", StoreFinding.Kind.values()),
         Arguments.of("plan", "$defs/severity", Severity.values()),
         Arguments.of("plan", "step/properties/proves", Step.Purpose.values()),
         Arguments.of("review", "$defs/severity", Severity.values()),

@@ -45,13 +45,15 @@ class DistributionIT {
   private static final Path READINGS = sample("point-to-point.xlsx");
   private static final Path FORMATS = Path.of("src/test/resources/formats").toAbsolutePath();
 
+  /** Nobody listens there: what speaks to a server is loaded before that shows. */
+  private static final String NO_SERVER = "postgresql://localhost:1/shop";
+
   /** What no run here can load, and why it is there all the same. */
   private static final Map<String, String> NOT_LOADED =
       Map.of("jspecify-", "annotations of the program's classes, which only a compiler reads");
 
   /** Modules of the libraries ask for these, which no code of theirs that is run here uses. */
-  private static final List<String> ASKED_FOR_BY_MODULES =
-      List.of("commons-math3-", "commons-codec-", "apfloat-");
+  private static final List<String> ASKED_FOR_BY_MODULES = List.of("commons-codec-", "apfloat-");
 
   @TempDir Path folder;
 
@@ -110,7 +112,10 @@ class DistributionIT {
         List.of(0, "found", BOX, "W043 on J2-18"),
         List.of(0, "trace", BOX, "J1-A", "J2-13", "--json"),
         List.of(1, "review", sample("paper-errors.xlsx")),
-        List.of(1, "diff", BOX, sample("junction-box-c.xlsx"), "-o", "diff.pdf"));
+        List.of(1, "diff", BOX, sample("junction-box-c.xlsx"), "-o", "diff.pdf"),
+        List.of(1, "lot", BOX, READINGS),
+        List.of(0, "store", "add", BOX, READINGS, "--store", "bench.db"),
+        List.of(66, "units", "--store", NO_SERVER));
   }
 
   @Test
@@ -209,7 +214,11 @@ class DistributionIT {
             List.of(1, "report", BOX, READINGS, "-o", "record.xlsx"),
             List.of(0, "work", BOX, "-o", "work.html", "--code", "QR"),
             List.of(0, "import", sample("as-received/cable-schedule.ods"), "-o", "a"),
-            List.of(65, "import", FORMATS.resolve("list.xls"), "--json"))) {
+            List.of(65, "import", FORMATS.resolve("list.xls"), "--json"),
+            List.of(1, "lot", BOX, READINGS),
+            List.of(0, "store", "add", BOX, READINGS, "--store", "bench.db"),
+            List.of(1, "check", "unit:0418", "--store", "bench.db"),
+            List.of(66, "units", "--store", NO_SERVER))) {
       ends(run, java, program);
     }
   }

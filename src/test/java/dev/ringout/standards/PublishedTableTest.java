@@ -34,6 +34,7 @@ class PublishedTableTest {
           "cautions",
           "copper",
           "look-alikes",
+          "mad-factors",
           "metric-conductors",
           "stranded-conductors",
           "stranding",

@@ -539,7 +539,7 @@ final class Doubts {
     while (text.indexOf('(') > 0 && brackets.find()) {
       String said = brackets.group(1).strip();
       boolean point = Arrays.stream(said.split("[\\s,;()+&]+", -1)).anyMatch(Ends::looksLikePoint);
-      boolean more = said.startsWith("+") && said.length() > 1 || said.startsWith("&");
+      boolean more = (said.startsWith("+") && said.length() > 1) || said.startsWith("&");
       boolean item = ITEM_IN_REMARK.matcher(said).matches();
       if (point
           || more

@@ -1,0 +1,206 @@
+package dev.ringout.cli;
+
+import dev.ringout.jobs.AddJob;
+import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.StationJob;
+import dev.ringout.jobs.StoreAtHand;
+import dev.ringout.jobs.StoreCare;
+import dev.ringout.json.StoreJson;
+import dev.ringout.source.Problem;
+import dev.ringout.source.Severity;
+import dev.ringout.store.StoreState;
+import dev.ringout.store.StoreTrouble;
+import dev.ringout.text.StoreText;
+import dev.ringout.words.ProblemText;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code ringout store}: what a store needs besides units and readings. */
+@Command(
+    name = "store",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "Keeps units and what was read on them: makes a store, brings filled sheets in, looks whether"
+            + " all is as it was written, copies it.")
+final class StoreCommand implements Runnable {
+  private static final String JSON = "--json";
+  private static final String JSON_SAYS = "One JSON document on standard output.";
+
+  private final Output output;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  StoreCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(
+        spec.commandLine(), "what with the store? add, station, check, backup, copy or migrate");
+  }
+
+  private int trouble(String shown, StoreTrouble e) {
+    return Trouble.say(output, shown, e);
+  }
+
+  @Command(
+      name = "add",
+      mixinStandardHelpOptions = true,
+      description =
+          "Brings filled test sheets in, each as a whole or not at all; the same sheet twice adds"
+              + " nothing.")
+  int add(
+      @Parameters(paramLabel = "HARNESS", description = "The harness file, or unit:SERIAL.")
+          Path harness,
+      @Parameters(
+              arity = "1..*",
+              paramLabel = "READINGS",
+              description = "Filled test sheets, or folders of them.")
+          List<Path> sheets,
+      @Option(names = JSON, description = JSON_SAYS) boolean json,
+      @Mixin StoreOption at) {
+    Answer<AddJob.Result> answer =
+        at.door().add(new AddJob.Request(harness, sheets, Instant.now()));
+    return answer.match(
+        given -> added(given, json, at),
+        refused -> {
+          if (json) {
+            output.out().print(StoreJson.refused(refused.problems()));
+          }
+          return output.refuse(refused);
+        });
+  }
+
+  private int added(Answer.Given<AddJob.Result> answer, boolean json, StoreOption at) {
+    AddJob.Result result = answer.value();
+    List<Problem> problems = new ArrayList<>(answer.problems());
+    result.sheets().forEach(sheet -> problems.addAll(sheet.problems()));
+    output.err().print(ProblemText.withoutRows(problems, 0));
+    output.out().print(json ? StoreJson.added(result, problems) : StoreText.added(result));
+    if (result.stopped().isPresent()) {
+      return trouble(at.store().shown(), result.stopped().get());
+    }
+    boolean refused =
+        result.sheets().stream().anyMatch(sheet -> sheet.state() == AddJob.State.REFUSED)
+            || problems.stream().anyMatch(one -> one.severity() == Severity.ERROR);
+    return refused ? ExitCode.NOT_UNDERSTOOD : ExitCode.DONE;
+  }
+
+  @Command(
+      name = "station",
+      mixinStandardHelpOptions = true,
+      description =
+          "Keeps what a station carries into every test, for plan --job station:NAME; what it was"
+              + " before stays.")
+  int station(
+      @Parameters(paramLabel = "NAME", description = "The station.") String name,
+      @Parameters(
+              paramLabel = "FILE",
+              description = "Rows of the sheet Job: a .csv of Name and Value, or a workbook.")
+          Path file,
+      @Mixin StoreOption at) {
+    try {
+      return at.door()
+          .station(new StationJob.Request(name, file, Instant.now()))
+          .match(
+              given -> {
+                output.err().print(ProblemText.withoutRows(given.problems(), 0));
+                output.out().print(StoreText.station(given.value()));
+                return ExitCode.DONE;
+              },
+              output::refuse);
+    } catch (StoreTrouble e) {
+      return trouble(at.store().shown(), e);
+    }
+  }
+
+  @Command(
+      name = "check",
+      mixinStandardHelpOptions = true,
+      description = "Reads all of it and looks whether everything is as it was written.")
+  int check(@Option(names = JSON, description = JSON_SAYS) boolean json, @Mixin StoreOption at) {
+    try {
+      StoreState state = at.door().store().check();
+      output
+          .out()
+          .print(json ? StoreJson.state(state) : StoreText.state(at.store().shown(), state));
+      return state.findings().isEmpty() ? ExitCode.DONE : ExitCode.FAULTS;
+    } catch (StoreTrouble e) {
+      return trouble(at.store().shown(), e);
+    }
+  }
+
+  @Command(
+      name = "backup",
+      mixinStandardHelpOptions = true,
+      description =
+          "Copies all of it into a new file, which is a store itself, and looks through it.")
+  int backup(
+      @Parameters(paramLabel = "FILE", description = "The file; none may be there.") Path file,
+      @Mixin StoreOption at) {
+    if (Files.exists(file)) {
+      output.err().println("ringout: " + file + " exists; a backup is written over nothing");
+      return ExitCode.CANNOT_WRITE;
+    }
+    return copy(at.door().store(), file.toString(), at.store().shown());
+  }
+
+  @Command(
+      name = "copy",
+      mixinStandardHelpOptions = true,
+      description =
+          "Copies everything that TO does not have yet, from file to server or back, and compares"
+              + " both.")
+  int copy(
+      @Parameters(paramLabel = "FROM", description = "A store.") String from,
+      @Parameters(paramLabel = "TO", description = "Another; a file that is not there is made.")
+          String to) {
+    StoreAtHand store = new StoreAtHand(from, System.getenv());
+    return copy(new StoreCare(store), to, store.shown());
+  }
+
+  private int copy(StoreCare from, String to, String shown) {
+    try {
+      StoreCare.Copied copied = from.copyTo(to, System.getenv());
+      output.out().print(StoreText.copied(copied));
+      return copied.isSame() ? ExitCode.DONE : ExitCode.FAULTS;
+    } catch (StoreTrouble e) {
+      return trouble(shown + " to " + new StoreAtHand(to, System.getenv()).shown(), e);
+    }
+  }
+
+  @Command(
+      name = "migrate",
+      mixinStandardHelpOptions = true,
+      description =
+          "Makes a store where there is none, or takes one of an earlier version along. On a server"
+              + " this is for the owner of the tables.")
+  int migrate(
+      @Option(
+              names = "--role",
+              paramLabel = "ROLE",
+              description = "A role of the server that may read and add from then on, and no more.")
+          Optional<String> role,
+      @Mixin StoreOption at) {
+    try {
+      at.door().store().migrate(role);
+      output.out().println(at.store().shown() + " is ready.");
+      return ExitCode.DONE;
+    } catch (StoreTrouble e) {
+      return trouble(at.store().shown(), e);
+    }
+  }
+}

@@ -1,0 +1,159 @@
+package dev.ringout.jobs;
+
+import dev.ringout.intake.OneUnit;
+import dev.ringout.readings.JobTemplate;
+import dev.ringout.seal.Digest;
+import dev.ringout.sheet.TabularFile;
+import dev.ringout.source.Place;
+import dev.ringout.source.Problems;
+import dev.ringout.source.UnusableInput;
+import dev.ringout.store.Entry;
+import dev.ringout.store.Fields;
+import dev.ringout.store.HarnessFile;
+import dev.ringout.store.KeptSheets;
+import dev.ringout.store.Session;
+import dev.ringout.store.Station;
+import dev.ringout.store.Store;
+import dev.ringout.store.StoreFinding;
+import dev.ringout.store.StoreFinding.Kind;
+import dev.ringout.store.StoreTrouble;
+import dev.ringout.store.StoreTrouble.Reason;
+import dev.ringout.store.StoredUnit;
+import dev.ringout.store.Stores;
+import dev.ringout.words.StoreWords;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Lists and test sheets from a store, as tables like those of files. */
+final class FromStore {
+  private static final int DIGEST_SHOWN = 8;
+
+  private final StoreAtHand store;
+
+  FromStore(StoreAtHand store) {
+    this.store = store;
+  }
+
+  /** Where the store is. */
+  String shown() {
+    return store.shown();
+  }
+
+  /** What is made of a table of the store. */
+  interface Use {
+    void of(TabularFile table, String shownName) throws UnusableInput;
+  }
+
+  /** The key by which a serial number is looked for. */
+  static String key(String serial) {
+    return Digest.of(OneUnit.keyOf(serial));
+  }
+
+  /**
+   * The one unit that is named.
+   *
+   * @param heldAgainst the digest of the list that it is held against: of several units it chooses
+   *     one
+   * @throws StoreTrouble where there is none, or more than one
+   */
+  StoredUnit unit(InputName.Unit named, Optional<String> heldAgainst) throws StoreTrouble {
+    Optional<String> list = named.list().or(() -> heldAgainst);
+    List<StoredUnit> units = store.open().find(key(named.serial()));
+    if (units.isEmpty()) {
+      throw StoreTrouble.of(Reason.MISSING, "there is no such unit in " + store.shown());
+    }
+    List<StoredUnit> chosen =
+        units.size() == 1
+            ? units
+            : units.stream()
+                .filter(unit -> list.filter(unit.harness()::equals).isPresent())
+                .toList();
+    if (chosen.isEmpty()) {
+      List<String> lists =
+          units.stream()
+              .map(one -> one.title() + " " + one.revision() + " (" + shortened(one) + ")")
+              .sorted()
+              .toList();
+      throw StoreTrouble.of(
+          Reason.NOT_UNDERSTOOD,
+          "is the serial number of "
+              + units.size()
+              + " units: of "
+              + String.join(", of ", lists)
+              + "; give the list as a file beside it");
+    }
+    return chosen.get(0);
+  }
+
+  private static String shortened(StoredUnit unit) {
+    return unit.harness().substring(0, DIGEST_SHOWN);
+  }
+
+  /** The list that a unit is made to, as it was kept. */
+  HarnessFile list(InputName.Unit named) throws StoreTrouble {
+    StoredUnit unit = unit(named, Optional.empty());
+    HarnessFile list = store.open().harness(unit.harness()).orElseThrow();
+    if (!HarnessFile.digest(list.folder(), list.parts()).equals(list.digest())) {
+      throw notAsWritten(new StoreFinding("", "", list.file(), 0, Kind.LIST_CHANGED));
+    }
+    return list;
+  }
+
+  /** Hands over the test sheets of a unit, in the order in which they were brought in. */
+  void sheets(InputName.Unit named, Optional<String> list, Problems problems, Use use)
+      throws StoreTrouble, UnusableInput {
+    Store open = store.open();
+    StoredUnit unit = unit(named, list);
+    for (Session session : open.sessions(unit)) {
+      List<Entry> entries = open.entries(session);
+      // What was changed behind the program's back is no reading of anybody's.
+      for (StoreFinding finding : Stores.broken(unit, session, entries)) {
+        throw notAsWritten(finding);
+      }
+      try (KeptSheets sheets = KeptSheets.of(entries, session.file(), problems)) {
+        use.of(sheets, session.file());
+      }
+    }
+  }
+
+  private static StoreTrouble notAsWritten(StoreFinding finding) {
+    return StoreTrouble.of(
+        Reason.NOT_UNDERSTOOD,
+        "is not as it was written: " + StoreWords.finding(finding) + "; see ringout store check");
+  }
+
+  /** The serial numbers of all units of a list. */
+  List<String> siblings(String list) throws StoreTrouble {
+    return store.open().siblings(list).stream().map(StoredUnit::serial).toList();
+  }
+
+  /** What a station carries into every test. */
+  JobTemplate station(String name) throws StoreTrouble {
+    Station station =
+        store
+            .open()
+            .station(name)
+            .orElseThrow(
+                () ->
+                    StoreTrouble.of(
+                        Reason.MISSING, "there is no such station in " + store.shown()));
+    Map<String, String> rows = new LinkedHashMap<>();
+    for (List<String> line : Fields.of(station.body())) {
+      rows.put(line.get(0), line.get(1));
+    }
+    return new JobTemplate(rows);
+  }
+
+  /** Tells of a store that can't be used; whether it is because something is not there. */
+  static boolean report(StoreTrouble trouble, String place, Problems problems) {
+    boolean told =
+        problems.list().stream()
+            .anyMatch(one -> one.place().file().equals(place) && one.text().equals(trouble.text()));
+    if (!told) {
+      problems.error(Place.of(place), trouble.text());
+    }
+    return trouble.reason() == Reason.MISSING || trouble.reason() == Reason.DENIED;
+  }
+}

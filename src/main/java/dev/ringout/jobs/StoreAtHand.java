@@ -1,0 +1,74 @@
+package dev.ringout.jobs;
+
+import dev.ringout.store.Store;
+import dev.ringout.store.StoreAddress;
+import dev.ringout.store.StoreTrouble;
+import dev.ringout.store.Stores;
+import java.util.Map;
+import java.util.Optional;
+
+/** A store that is opened where something is asked of it, and once. */
+public final class StoreAtHand implements AutoCloseable {
+  private final String address;
+  private final Map<String, String> environment;
+  private Optional<Store> reading = Optional.empty();
+  private Optional<Store> writing = Optional.empty();
+
+  /**
+   * A store by its address.
+   *
+   * @param environment where a server's user and password may stand
+   */
+  public StoreAtHand(String address, Map<String, String> environment) {
+    this.address = address;
+    this.environment = Map.copyOf(environment);
+  }
+
+  /** As it was typed: a password may stand in it. */
+  String address() {
+    return address;
+  }
+
+  /** Where it is: never with a password. */
+  public String shown() {
+    try {
+      return StoreAddress.of(address).shown();
+    } catch (StoreTrouble e) {
+      return "--store";
+    }
+  }
+
+  /** The store, to be read. */
+  synchronized Store open() throws StoreTrouble {
+    if (writing.isPresent()) {
+      return writing.get();
+    }
+    if (reading.isEmpty()) {
+      reading = Optional.of(Stores.open(StoreAddress.of(address), environment, false));
+    }
+    return reading.get();
+  }
+
+  /** The store, to be added to; a file that is not there yet is made. */
+  synchronized Store openToWrite() throws StoreTrouble {
+    if (writing.isEmpty()) {
+      StoreAddress at = StoreAddress.of(address);
+      if (!Stores.isThere(at)) {
+        Stores.migrate(at, environment, Optional.empty());
+      }
+      writing = Optional.of(Stores.open(at, environment, true));
+    }
+    return writing.get();
+  }
+
+  /** Makes the store, or takes it along to this version. */
+  synchronized void migrate(Optional<String> role) throws StoreTrouble {
+    Stores.migrate(StoreAddress.of(address), environment, role);
+  }
+
+  @Override
+  public synchronized void close() {
+    reading.ifPresent(Store::close);
+    writing.ifPresent(Store::close);
+  }
+}

@@ -1,0 +1,68 @@
+package dev.ringout.jobs;
+
+import dev.ringout.store.Store;
+import dev.ringout.store.StoreAddress;
+import dev.ringout.store.StoreState;
+import dev.ringout.store.StoreTrouble;
+import dev.ringout.store.StoreTrouble.Reason;
+import dev.ringout.store.Stores;
+import java.util.Map;
+import java.util.Optional;
+
+/** What a store needs besides units and readings: to be made, looked through and copied. */
+public final class StoreCare {
+  private final StoreAtHand store;
+
+  /** Of one store. */
+  public StoreCare(StoreAtHand store) {
+    this.store = store;
+  }
+
+  /**
+   * What a copy came to.
+   *
+   * @param sessions how many were copied
+   * @param from all chains of the one
+   * @param to all chains of the other
+   */
+  public record Copied(long sessions, StoreState from, StoreState to) {
+    /** Whether both hold the same, and all of it as it was written. */
+    public boolean isSame() {
+      return from.digest().equals(to.digest())
+          && from.findings().isEmpty()
+          && to.findings().isEmpty();
+    }
+  }
+
+  /**
+   * Makes the store, or takes one of an earlier version along.
+   *
+   * @param role of the server that may read and add from then on, and nothing else
+   */
+  public void migrate(Optional<String> role) throws StoreTrouble {
+    store.migrate(role);
+  }
+
+  /** Reads all of it and looks whether its chains hold. */
+  public StoreState check() throws StoreTrouble {
+    return Stores.check(store.open());
+  }
+
+  /**
+   * Copies everything into another store that is empty, or has part of it already.
+   *
+   * @param to its address; a file that is not there yet is made
+   */
+  public Copied copyTo(String to, Map<String, String> environment) throws StoreTrouble {
+    StoreAddress address = StoreAddress.of(to);
+    if (address.equals(StoreAddress.of(store.address()))) {
+      throw StoreTrouble.of(Reason.NOT_UNDERSTOOD, "is the store itself");
+    }
+    Store from = store.open();
+    try (StoreAtHand other = new StoreAtHand(to, environment)) {
+      Store into = other.openToWrite();
+      long copied = Stores.copy(from, into);
+      return new Copied(copied, Stores.check(from), Stores.check(into));
+    }
+  }
+}

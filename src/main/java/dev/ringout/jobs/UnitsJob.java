@@ -1,0 +1,138 @@
+package dev.ringout.jobs;
+
+import dev.ringout.check.CheckResult;
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.NaturalOrder;
+import dev.ringout.readings.ReadingSet;
+import dev.ringout.source.Problem;
+import dev.ringout.standards.Tables;
+import dev.ringout.store.Entry;
+import dev.ringout.store.EntryKind;
+import dev.ringout.store.Session;
+import dev.ringout.store.Store;
+import dev.ringout.store.StoreTrouble;
+import dev.ringout.store.StoredUnit;
+import dev.ringout.store.UnitSummary;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** The units of a store, or the history of one. */
+public final class UnitsJob {
+  private UnitsJob() {}
+
+  /**
+   * What is asked.
+   *
+   * @param serial of one unit; of all where there is none
+   */
+  public record Request(Optional<String> serial) {}
+
+  /** Either of both. */
+  public record Result(String store, List<Listed> units, List<History> histories) {
+    /** What is given can't be changed afterwards. */
+    public Result {
+      units = List.copyOf(units);
+      histories = List.copyOf(histories);
+    }
+  }
+
+  /** A unit as it stood when it was last read. */
+  public record Listed(
+      StoredUnit unit, int sessions, String started, String who, Optional<KeptVerdict> verdict) {}
+
+  /**
+   * All that was read of a unit.
+   *
+   * @param now the verdict derived again from all of it; absent where the list or a sheet can't be
+   *     understood any more
+   */
+  public record History(
+      StoredUnit unit, List<Test> tests, Optional<CheckResult> now, List<Problem> problems) {
+    /** What is given can't be changed afterwards. */
+    public History {
+      tests = List.copyOf(tests);
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /**
+   * One test.
+   *
+   * @param readings how many rows are readings
+   * @param verdict as it was shown then
+   */
+  public record Test(Session session, int readings, Optional<KeptVerdict> verdict) {}
+
+  /**
+   * Looks them up.
+   *
+   * @throws StoreTrouble where the store can't be used, or has no such unit
+   */
+  public static Result run(Request request, StoreAtHand store) throws StoreTrouble {
+    Store open = store.open();
+    if (request.serial().isEmpty()) {
+      return new Result(store.shown(), all(open), List.of());
+    }
+    List<StoredUnit> units = open.find(FromStore.key(request.serial().get()));
+    if (units.isEmpty()) {
+      throw StoreTrouble.of(
+          StoreTrouble.Reason.MISSING,
+          "there is no unit " + request.serial().get() + " in " + store.shown());
+    }
+    List<History> histories = new ArrayList<>();
+    for (StoredUnit unit : units) {
+      histories.add(history(unit, open, store));
+    }
+    return new Result(store.shown(), List.of(), histories);
+  }
+
+  private static List<Listed> all(Store open) throws StoreTrouble {
+    List<Listed> listed = new ArrayList<>();
+    for (UnitSummary one : open.units()) {
+      listed.add(
+          new Listed(
+              one.unit(), one.sessions(), one.started(), one.who(), KeptVerdict.of(one.verdict())));
+    }
+    listed.sort(
+        Comparator.comparing((Listed one) -> one.unit().title())
+            .thenComparing(one -> one.unit().drawing())
+            .thenComparing(one -> one.unit().revision())
+            .thenComparing(one -> one.unit().harness())
+            .thenComparing(one -> one.unit().serial(), NaturalOrder.INSTANCE));
+    return listed;
+  }
+
+  private static History history(StoredUnit unit, Store open, StoreAtHand store)
+      throws StoreTrouble {
+    List<Test> tests = new ArrayList<>();
+    for (Session session : open.sessions(unit)) {
+      List<Entry> entries = open.entries(session);
+      tests.add(
+          new Test(
+              session,
+              (int) entries.stream().filter(one -> is(one, EntryKind.READING)).count(),
+              entries.stream()
+                  .filter(one -> is(one, EntryKind.VERDICT))
+                  .map(one -> KeptVerdict.of(one.body()))
+                  .flatMap(Optional::stream)
+                  .reduce((earlier, later) -> later)));
+    }
+    Path named = InputName.ofUnit(unit.serial(), unit.harness());
+    FileInputs inputs = FileInputs.with(List.of(named), store);
+    Optional<Harness> harness = inputs.soundHarness(named);
+    Optional<CheckResult> now = harness.map(list -> check(list, named, inputs));
+    return new History(unit, tests, now, inputs.problems().list());
+  }
+
+  private static boolean is(Entry entry, EntryKind kind) {
+    return entry.kind().equals(kind.word());
+  }
+
+  private static CheckResult check(Harness harness, Path named, FileInputs inputs) {
+    ReadingSet readings = inputs.readings(List.of(named), harness);
+    return CheckResult.of(harness, readings, Tables.published(), inputs.problems().list());
+  }
+}

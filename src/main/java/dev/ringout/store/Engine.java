@@ -1,0 +1,35 @@
+package dev.ringout.store;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.Map;
+
+/** What differs between SQLite and PostgreSQL. */
+interface Engine {
+  /** As shown to the user. */
+  String shown();
+
+  /** Opens a connection; one that may be written, where it is asked for. */
+  Connection open(boolean toWrite) throws SQLException, StoreTrouble;
+
+  /** Makes a connection to a store that is known for one ready to be written. */
+  void ready(Connection connection) throws SQLException;
+
+  /** Whether there is anything at the address yet. */
+  boolean isThere();
+
+  /** For the migrations: the words of its own. */
+  Map<String, String> words();
+
+  /** Keeps rows from being changed by whoever comes past this program. */
+  void guard(Connection connection) throws SQLException;
+
+  /** Lets a role of a server read and add, and nothing else. */
+  void letAdd(Connection connection, String role) throws SQLException, StoreTrouble;
+
+  /** Another was quicker: the same once more may succeed. */
+  boolean isWorthAnotherTry(SQLException e);
+
+  /** What went wrong, for the user. */
+  StoreTrouble trouble(SQLException e);
+}

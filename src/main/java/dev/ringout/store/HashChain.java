@@ -1,0 +1,70 @@
+package dev.ringout.store;
+
+import dev.ringout.seal.Digest;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The hashes of a session: each entry's is over its own fields and the hash before, the first over
+ * what the session as a whole is. An entry that is changed, or taken out, breaks it.
+ */
+final class HashChain {
+  private HashChain() {}
+
+  /** The hash of a session as a whole, with which its chain begins. */
+  static String of(Session session) {
+    return digest(
+        session.id(),
+        session.unitKey(),
+        session.harness(),
+        Integer.toString(session.number()),
+        session.station(),
+        session.who(),
+        session.started(),
+        session.file(),
+        session.digest(),
+        session.program(),
+        session.added());
+  }
+
+  /** The hash of an entry. */
+  static String of(Session session, Entry entry) {
+    return of(
+        session,
+        entry.seq(),
+        entry.kind(),
+        entry.at(),
+        entry.who(),
+        entry.body(),
+        entry.previous());
+  }
+
+  private static String of(
+      Session session, int seq, String kind, String at, String who, String body, String previous) {
+    return digest(session.id(), Integer.toString(seq), at, who, kind, body, previous);
+  }
+
+  /** Drafts as entries of a session. */
+  static List<Entry> chained(Session session, List<Entry.Draft> drafts) {
+    List<Entry> entries = new ArrayList<>(drafts.size());
+    String previous = of(session);
+    for (Entry.Draft draft : drafts) {
+      int seq = entries.size() + 1;
+      String kind = draft.kind().word();
+      String hash = of(session, seq, kind, draft.at(), draft.who(), draft.body(), previous);
+      entries.add(new Entry(seq, draft.at(), draft.who(), kind, draft.body(), previous, hash));
+      previous = hash;
+    }
+    return entries;
+  }
+
+  /** Fields with their lengths before them: no two lists of fields have one text. */
+  private static String digest(String... fields) {
+    StringBuilder text = new StringBuilder();
+    for (String field : fields) {
+      text.append(field.getBytes(StandardCharsets.UTF_8).length).append(':').append(field);
+    }
+    return Digest.of(text.toString());
+  }
+}

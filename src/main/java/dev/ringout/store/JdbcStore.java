@@ -1,0 +1,474 @@
+package dev.ringout.store;
+
+import dev.ringout.source.FileBytes;
+import dev.ringout.store.StoreTrouble.Reason;
+import dev.ringout.units.Text;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+
+/** A store behind JDBC: one SQL for both engines. */
+final class JdbcStore implements Store {
+  /** All tables, each after those that it refers to. */
+  static final List<String> TABLES =
+      List.of("harness", "harness_part", "unit", "session", "entry", "station");
+
+  /** Twenty benches that bring in sheets of one unit at one moment take turns in fewer. */
+  private static final int MOST_TRIES = 40;
+
+  private static final int ROWS_AT_ONCE = 500;
+  private static final HexFormat HEX = HexFormat.of();
+
+  private final Engine engine;
+  private final Connection connection;
+
+  private JdbcStore(Engine engine, Connection connection) {
+    this.engine = engine;
+    this.connection = connection;
+  }
+
+  /** Opens a store of the version that this program knows. */
+  static JdbcStore open(Engine engine, boolean toWrite) throws StoreTrouble {
+    try {
+      Connection connection = engine.open(toWrite);
+      try {
+        requireCurrent(Migrations.version(connection));
+        if (toWrite) {
+          engine.ready(connection);
+        }
+        return new JdbcStore(engine, connection);
+      } catch (SQLException | StoreTrouble e) {
+        connection.close();
+        throw e;
+      }
+    } catch (SQLException e) {
+      throw engine.trouble(e);
+    }
+  }
+
+  static void requireCurrent(int version) throws StoreTrouble {
+    if (version == 0) {
+      throw new StoreTrouble(
+          Reason.MISSING, "there is no store there yet; ringout store migrate makes one");
+    }
+    if (version > Migrations.CURRENT) {
+      throw new StoreTrouble(
+          Reason.NOT_UNDERSTOOD,
+          Text.of(
+              "is of version %d, and this program knows versions up to %d: use a newer ringout;"
+                  + " nothing was changed",
+              version, Migrations.CURRENT));
+    }
+    if (version < Migrations.CURRENT) {
+      throw new StoreTrouble(
+          Reason.NOT_UNDERSTOOD,
+          Text.of(
+              "is of version %d, this program works with version %d: back it up, then say ringout"
+                  + " store migrate",
+              version, Migrations.CURRENT));
+    }
+  }
+
+  @Override
+  public String shown() {
+    return engine.shown();
+  }
+
+  private interface Work<T> {
+    T run() throws SQLException;
+  }
+
+  /** Runs a piece of work as one transaction; one that lost a race runs again. */
+  private synchronized <T> T transaction(Work<T> work) throws StoreTrouble {
+    for (int tries = 1; ; tries++) {
+      try {
+        connection.setAutoCommit(false);
+        T result = work.run();
+        connection.commit();
+        // Between two pieces of work nothing is held: SQLite's driver begins the next at once.
+        connection.setAutoCommit(true);
+        return result;
+      } catch (SQLException e) {
+        rollBack(e);
+        if (tries >= MOST_TRIES || !engine.isWorthAnotherTry(e)) {
+          throw engine.trouble(e);
+        }
+      }
+    }
+  }
+
+  /** Where not even that can be done, what went wrong first is told. */
+  private void rollBack(SQLException first) {
+    try {
+      if (!connection.getAutoCommit()) {
+        connection.rollback();
+        connection.setAutoCommit(true);
+      }
+    } catch (SQLException e) {
+      first.addSuppressed(e);
+    }
+  }
+
+  private interface Fill {
+    void of(PreparedStatement statement) throws SQLException;
+  }
+
+  private interface Made<T> {
+    T of(ResultSet row) throws SQLException;
+  }
+
+  private <T> List<T> select(String sql, Fill fill, Made<T> made) throws SQLException {
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      fill.of(statement);
+      List<T> all = new ArrayList<>();
+      try (ResultSet rows = statement.executeQuery()) {
+        while (rows.next()) {
+          all.add(made.of(rows));
+        }
+      }
+      return all;
+    }
+  }
+
+  private int insert(String sql, Fill fill) throws SQLException {
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      fill.of(statement);
+      return statement.executeUpdate();
+    }
+  }
+
+  private static Fill strings(String... values) {
+    return statement -> {
+      for (int i = 0; i < values.length; i++) {
+        statement.setString(i + 1, values[i]);
+      }
+    };
+  }
+
+  @Override
+  public Added add(NewSession added) throws StoreTrouble {
+    return transaction(
+        () -> {
+          if (isThere(added.session().id())) {
+            return Added.WAS_THERE;
+          }
+          keep(added.harness());
+          Session draft = added.session();
+          keepUnit(draft.unitKey(), draft.harness(), added.serial());
+          List<Session> before = sessionsOf(draft.unitKey(), draft.harness());
+          Session session =
+              draft.as(
+                  before.size() + 1, Session.nameAmong(before, draft.file(), added.fileAsTyped()));
+          keep(session);
+          keep(session, HashChain.chained(session, added.entries()));
+          return Added.ADDED;
+        });
+  }
+
+  @Override
+  public Added take(HarnessFile harness, StoredUnit unit, Session session, List<Entry> entries)
+      throws StoreTrouble {
+    return transaction(
+        () -> {
+          if (isThere(session.id())) {
+            return Added.WAS_THERE;
+          }
+          keep(harness);
+          keepUnit(unit.key(), unit.harness(), unit.serial());
+          keep(session);
+          keep(session, entries);
+          return Added.ADDED;
+        });
+  }
+
+  private boolean isThere(String session) throws SQLException {
+    return !select("select id from session where id = ?", strings(session), row -> true).isEmpty();
+  }
+
+  private void keep(HarnessFile harness) throws SQLException {
+    int made =
+        insert(
+            "insert into harness (digest, title, drawing, revision, file, folder)"
+                + " values (?, ?, ?, ?, ?, ?) on conflict do nothing",
+            statement -> {
+              strings(
+                      harness.digest(),
+                      harness.title(),
+                      harness.drawing(),
+                      harness.revision(),
+                      harness.file())
+                  .of(statement);
+              statement.setInt(6, harness.folder() ? 1 : 0);
+            });
+    if (made == 0) {
+      return;
+    }
+    for (int i = 0; i < harness.parts().size(); i++) {
+      int number = i + 1;
+      FileBytes part = harness.parts().get(i);
+      insert(
+          "insert into harness_part (harness, number, name, content) values (?, ?, ?, ?)",
+          statement -> {
+            statement.setString(1, harness.digest());
+            statement.setInt(2, number);
+            statement.setString(3, part.name());
+            statement.setBytes(4, part.first(part.size()));
+          });
+    }
+  }
+
+  private void keepUnit(String key, String harness, String serial) throws SQLException {
+    insert(
+        "insert into unit (unit_key, harness, serial) values (?, ?, ?) on conflict do nothing",
+        strings(key, harness, serial));
+  }
+
+  private void keep(Session session) throws SQLException {
+    insert(
+        "insert into session (id, unit_key, harness, station, who, started, file, digest, program,"
+            + " added, number) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        statement -> {
+          strings(
+                  session.id(),
+                  session.unitKey(),
+                  session.harness(),
+                  session.station(),
+                  session.who(),
+                  session.started(),
+                  session.file(),
+                  session.digest(),
+                  session.program(),
+                  session.added())
+              .of(statement);
+          statement.setInt(11, session.number());
+        });
+  }
+
+  private void keep(Session session, List<Entry> entries) throws SQLException {
+    try (PreparedStatement statement =
+        connection.prepareStatement(
+            "insert into entry (session, seq, at, who, kind, body, previous, hash)"
+                + " values (?, ?, ?, ?, ?, ?, ?, ?)")) {
+      for (Entry entry : entries) {
+        statement.setString(1, session.id());
+        statement.setInt(2, entry.seq());
+        statement.setString(3, entry.at());
+        statement.setString(4, entry.who());
+        statement.setString(5, entry.kind());
+        statement.setString(6, entry.body());
+        statement.setBytes(7, HEX.parseHex(entry.previous()));
+        statement.setBytes(8, HEX.parseHex(entry.hash()));
+        statement.addBatch();
+        if (entry.seq() % ROWS_AT_ONCE == 0) {
+          statement.executeBatch();
+        }
+      }
+      statement.executeBatch();
+    }
+  }
+
+  private static final String UNIT =
+      "u.serial, u.unit_key, u.harness, h.title, h.drawing, h.revision";
+
+  private static StoredUnit unit(ResultSet row) throws SQLException {
+    return new StoredUnit(
+        row.getString(1),
+        row.getString(2),
+        row.getString(3),
+        row.getString(4),
+        row.getString(5),
+        row.getString(6));
+  }
+
+  @Override
+  public List<UnitSummary> units() throws StoreTrouble {
+    return transaction(
+        () ->
+            select(
+                "select "
+                    + UNIT
+                    + ", s.number, s.started, s.who, coalesce(e.body, '')"
+                    + " from unit u join harness h on h.digest = u.harness"
+                    + " join session s on s.unit_key = u.unit_key and s.harness = u.harness"
+                    + " and s.number = (select max(l.number) from session l"
+                    + " where l.unit_key = u.unit_key and l.harness = u.harness)"
+                    + " left join entry e on e.session = s.id and e.kind = 'verdict'",
+                strings(),
+                row ->
+                    new UnitSummary(
+                        unit(row),
+                        row.getInt(7),
+                        row.getString(8),
+                        row.getString(9),
+                        row.getString(10))));
+  }
+
+  @Override
+  public List<StoredUnit> find(String unitKey) throws StoreTrouble {
+    return transaction(
+        () ->
+            select(
+                "select "
+                    + UNIT
+                    + " from unit u join harness h on h.digest = u.harness where u.unit_key = ?"
+                    + " order by u.harness",
+                strings(unitKey),
+                JdbcStore::unit));
+  }
+
+  @Override
+  public List<StoredUnit> siblings(String harnessDigest) throws StoreTrouble {
+    return transaction(
+        () ->
+            select(
+                "select "
+                    + UNIT
+                    + " from unit u join harness h on h.digest = u.harness where u.harness = ?"
+                    + " order by u.unit_key",
+                strings(harnessDigest),
+                JdbcStore::unit));
+  }
+
+  @Override
+  public Optional<HarnessFile> harness(String digest) throws StoreTrouble {
+    return transaction(
+        () -> {
+          List<FileBytes> parts =
+              select(
+                  "select name, content from harness_part where harness = ? order by number",
+                  strings(digest),
+                  row -> FileBytes.of(row.getString(1), row.getBytes(2)));
+          return select(
+                  "select digest, title, drawing, revision, file, folder from harness"
+                      + " where digest = ?",
+                  strings(digest),
+                  row ->
+                      new HarnessFile(
+                          row.getString(1),
+                          row.getString(2),
+                          row.getString(3),
+                          row.getString(4),
+                          row.getString(5),
+                          row.getInt(6) == 1,
+                          parts))
+              .stream()
+              .findFirst();
+        });
+  }
+
+  @Override
+  public List<String> harnesses() throws StoreTrouble {
+    return transaction(
+        () ->
+            select(
+                "select digest from harness order by digest", strings(), row -> row.getString(1)));
+  }
+
+  @Override
+  public List<Session> sessions(StoredUnit unit) throws StoreTrouble {
+    return transaction(() -> sessionsOf(unit.key(), unit.harness()));
+  }
+
+  private List<Session> sessionsOf(String unitKey, String harness) throws SQLException {
+    return select(
+        "select id, unit_key, harness, number, station, who, started, file, digest, program, added"
+            + " from session where unit_key = ? and harness = ? order by number",
+        strings(unitKey, harness),
+        row ->
+            new Session(
+                row.getString(1),
+                row.getString(2),
+                row.getString(3),
+                row.getInt(4),
+                row.getString(5),
+                row.getString(6),
+                row.getString(7),
+                row.getString(8),
+                row.getString(9),
+                row.getString(10),
+                row.getString(11)));
+  }
+
+  @Override
+  public List<Entry> entries(Session session) throws StoreTrouble {
+    return transaction(
+        () ->
+            select(
+                "select seq, at, who, kind, body, previous, hash from entry where session = ?"
+                    + " order by seq",
+                strings(session.id()),
+                row ->
+                    new Entry(
+                        row.getInt(1),
+                        row.getString(2),
+                        row.getString(3),
+                        row.getString(4),
+                        row.getString(5),
+                        HEX.formatHex(row.getBytes(6)),
+                        HEX.formatHex(row.getBytes(7)))));
+  }
+
+  @Override
+  public boolean has(String sessionId) throws StoreTrouble {
+    return transaction(() -> isThere(sessionId));
+  }
+
+  @Override
+  public Added keep(Station station) throws StoreTrouble {
+    return transaction(
+        () -> {
+          List<Station> before = stationsOf(station.name());
+          String last = before.isEmpty() ? "" : before.get(before.size() - 1).body();
+          if (last.equals(station.body())) {
+            return Added.WAS_THERE;
+          }
+          insert(
+              "insert into station (name, added, body, number) values (?, ?, ?, ?)",
+              statement -> {
+                strings(station.name(), station.added(), station.body()).of(statement);
+                statement.setInt(4, before.size() + 1);
+              });
+          return Added.ADDED;
+        });
+  }
+
+  @Override
+  public Optional<Station> station(String name) throws StoreTrouble {
+    return transaction(() -> stationsOf(name).stream().reduce((earlier, later) -> later));
+  }
+
+  private List<Station> stationsOf(String name) throws SQLException {
+    return select(
+        "select name, added, body from station where name = ? order by number",
+        strings(name),
+        JdbcStore::station);
+  }
+
+  private static Station station(ResultSet row) throws SQLException {
+    return new Station(row.getString(1), row.getString(2), row.getString(3));
+  }
+
+  @Override
+  public List<Station> stations() throws StoreTrouble {
+    return transaction(
+        () ->
+            select(
+                "select name, added, body from station order by name, number",
+                strings(),
+                JdbcStore::station));
+  }
+
+  @Override
+  public synchronized void close() {
+    try {
+      connection.close();
+    } catch (SQLException e) {
+      // What was committed is kept, and there is nothing else to lose.
+    }
+  }
+}

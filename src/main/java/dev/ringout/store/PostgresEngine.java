@@ -1,0 +1,141 @@
+package dev.ringout.store;
+
+import dev.ringout.store.StoreAddress.OnServer;
+import dev.ringout.store.StoreTrouble.Reason;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/** A server for a shop. */
+final class PostgresEngine implements Engine {
+  private static final String CONNECT_SECONDS = "10";
+  private static final String UNIQUE = "23505";
+  private static final List<String> AGAIN = List.of("40001", "40P01");
+  private static final String NO_DATABASE = "3D000";
+  private static final String NO_RIGHT = "42501";
+  private static final String DISK_FULL = "53100";
+  private static final String READ_ONLY = "25006";
+
+  /** What it would say beside, the exceptions say as well. Kept, else it forgets how loud it is. */
+  private static final Logger TALKATIVE = Logger.getLogger("org.postgresql");
+
+  private final OnServer address;
+  private final Map<String, String> environment;
+
+  PostgresEngine(OnServer address, Map<String, String> environment) {
+    this.address = address;
+    this.environment = Map.copyOf(environment);
+  }
+
+  @Override
+  public String shown() {
+    return address.shown();
+  }
+
+  @Override
+  public boolean isThere() {
+    return true;
+  }
+
+  @Override
+  public Connection open(boolean toWrite) throws SQLException {
+    TALKATIVE.setLevel(Level.OFF);
+    Properties properties = new Properties();
+    user().ifPresent(user -> properties.setProperty("user", user));
+    // Without one the driver looks into ~/.pgpass by itself.
+    password().ifPresent(password -> properties.setProperty("password", password));
+    properties.setProperty("connectTimeout", CONNECT_SECONDS);
+    properties.setProperty("ApplicationName", "ringout");
+    properties.setProperty("reWriteBatchedInserts", "true");
+    String url =
+        "jdbc:postgresql://"
+            + address.server()
+            + "/"
+            + address.database()
+            + (address.parameters().isEmpty() ? "" : "?" + address.parameters());
+    return DriverManager.getConnection(url, properties);
+  }
+
+  /** A commit is on the disk once it is acknowledged: the server's default, and said here. */
+  @Override
+  public void ready(Connection connection) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      statement.execute("set synchronous_commit = on");
+    }
+  }
+
+  private Optional<String> user() {
+    return address.user().or(() -> Optional.ofNullable(environment.get("PGUSER")));
+  }
+
+  private Optional<String> password() {
+    return address.password().or(() -> Optional.ofNullable(environment.get("PGPASSWORD")));
+  }
+
+  @Override
+  public Map<String, String> words() {
+    return Map.of("bytes", "bytea", "clustered", "");
+  }
+
+  /** Rights do that: see {@link #letAdd}. */
+  @Override
+  public void guard(Connection connection) {}
+
+  /** Nobody but the owner can change or take away what the role has added. */
+  @Override
+  public void letAdd(Connection connection, String role) throws SQLException {
+    String quoted = "\"" + role.replace("\"", "\"\"") + "\"";
+    try (Statement statement = connection.createStatement()) {
+      for (String table : JdbcStore.TABLES) {
+        statement.execute("revoke all on " + table + " from " + quoted);
+        statement.execute("grant select, insert on " + table + " to " + quoted);
+      }
+      statement.execute("grant select on " + Migrations.HISTORY + " to " + quoted);
+    }
+  }
+
+  @Override
+  public boolean isWorthAnotherTry(SQLException e) {
+    return UNIQUE.equals(e.getSQLState()) || AGAIN.contains(e.getSQLState());
+  }
+
+  @Override
+  public StoreTrouble trouble(SQLException e) {
+    String state = String.valueOf(e.getSQLState());
+    String message = String.valueOf(e.getMessage()).lines().findFirst().orElse("");
+    if (state.startsWith("28")) {
+      return new StoreTrouble(
+          Reason.DENIED,
+          "does not let you in: "
+              + message
+              + " (PGUSER, PGPASSWORD, ~/.pgpass; TLS by ?sslmode=verify-full)",
+          e);
+    }
+    if (state.startsWith("08") || state.startsWith("57P")) {
+      return new StoreTrouble(
+          Reason.MISSING,
+          "can't be reached, or went away half way: "
+              + message
+              + "; what was not acknowledged may be added again, nothing is added twice",
+          e);
+    }
+    return switch (state) {
+      case NO_DATABASE -> new StoreTrouble(Reason.MISSING, "there is no such database", e);
+      case NO_RIGHT ->
+          new StoreTrouble(Reason.DENIED, "the user may not do this there: " + message, e);
+      case DISK_FULL ->
+          new StoreTrouble(Reason.NOT_WRITTEN, "the server's disk is full; nothing was added", e);
+      case READ_ONLY ->
+          new StoreTrouble(
+              Reason.NOT_WRITTEN, "may only be read (a replica?): nothing can be added", e);
+      default -> new StoreTrouble(Reason.NOT_UNDERSTOOD, message + " (" + state + ")", e);
+    };
+  }
+}

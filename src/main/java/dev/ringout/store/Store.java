@@ -1,0 +1,64 @@
+package dev.ringout.store;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Units and what was read on them. What is kept once is never changed. Each method is one
+ * transaction: it is done as a whole or not at all.
+ */
+public interface Store extends AutoCloseable {
+
+  /** What became of a test that was brought in. */
+  enum Added {
+    ADDED,
+    /** The same sheet of the same unit is there already. */
+    WAS_THERE
+  }
+
+  /** As shown to the user. */
+  String shown();
+
+  /** Keeps a test, and its unit and list where they are new. */
+  Added add(NewSession session) throws StoreTrouble;
+
+  /** Keeps a session as another store has it: numbers, names and hashes. */
+  Added take(HarnessFile harness, StoredUnit unit, Session session, List<Entry> entries)
+      throws StoreTrouble;
+
+  /** All units, by list and serial number, with how they stood. */
+  List<UnitSummary> units() throws StoreTrouble;
+
+  /** The units of a key: one for each list that has such a serial number. */
+  List<StoredUnit> find(String unitKey) throws StoreTrouble;
+
+  /** The units of a list. */
+  List<StoredUnit> siblings(String harnessDigest) throws StoreTrouble;
+
+  /** A list, whole; absent where it was never kept. */
+  Optional<HarnessFile> harness(String digest) throws StoreTrouble;
+
+  /** The digests of all lists. */
+  List<String> harnesses() throws StoreTrouble;
+
+  /** The tests of a unit, in order. */
+  List<Session> sessions(StoredUnit unit) throws StoreTrouble;
+
+  /** What happened in a test, in order. */
+  List<Entry> entries(Session session) throws StoreTrouble;
+
+  /** Whether a test is there already. */
+  boolean has(String sessionId) throws StoreTrouble;
+
+  /** Keeps what a station carries along, where it is another than before. */
+  Added keep(Station station) throws StoreTrouble;
+
+  /** What a station carries along now; absent where the store does not know it. */
+  Optional<Station> station(String name) throws StoreTrouble;
+
+  /** All that stations ever carried along, in order. */
+  List<Station> stations() throws StoreTrouble;
+
+  @Override
+  void close();
+}

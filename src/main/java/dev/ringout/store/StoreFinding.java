@@ -1,0 +1,25 @@
+package dev.ringout.store;
+
+/**
+ * What is not as it was written.
+ *
+ * @param session its id; empty where no session is meant
+ * @param seq of the entry; 0 where the session or the list as a whole is meant
+ */
+public record StoreFinding(String unit, String session, String file, int seq, Kind kind) {
+  /** What is wrong. */
+  public enum Kind {
+    /** The fields of an entry do not give its hash. */
+    ENTRY_CHANGED,
+    /** An entry is not there, or stands elsewhere. */
+    ENTRY_MISSING,
+    /** Its hash is not the one on which the next was built. */
+    CHAIN_BROKEN,
+    /** The last entry is not the one with which a session ends. */
+    END_MISSING,
+    /** A session of the unit is not there. */
+    SESSION_MISSING,
+    /** The bytes of a list do not give its digest. */
+    LIST_CHANGED
+  }
+}

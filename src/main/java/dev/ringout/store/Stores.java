@@ -1,0 +1,183 @@
+package dev.ringout.store;
+
+import dev.ringout.seal.Digest;
+import dev.ringout.store.StoreAddress.OnFile;
+import dev.ringout.store.StoreAddress.OnServer;
+import dev.ringout.store.StoreFinding.Kind;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Opens stores, makes them, looks whether they are whole, and copies them. */
+public final class Stores {
+  private Stores() {}
+
+  /**
+   * Opens a store.
+   *
+   * @param environment where a server's user and password may stand
+   * @param toWrite whether anything is to be added
+   */
+  public static Store open(StoreAddress address, Map<String, String> environment, boolean toWrite)
+      throws StoreTrouble {
+    return JdbcStore.open(engine(address, environment), toWrite);
+  }
+
+  /** Whether anything is at an address yet. */
+  public static boolean isThere(StoreAddress address) {
+    return engine(address, Map.of()).isThere();
+  }
+
+  /**
+   * Makes a store, or takes one of an earlier version along.
+   *
+   * @param role that may read and add from then on, and nothing else
+   */
+  public static void migrate(
+      StoreAddress address, Map<String, String> environment, Optional<String> role)
+      throws StoreTrouble {
+    Engine engine = engine(address, environment);
+    refuseNewer(engine);
+    Migrations.migrate(engine, Migrations.CURRENT);
+    try (Connection connection = engine.open(true)) {
+      engine.ready(connection);
+      engine.guard(connection);
+      if (role.isPresent()) {
+        engine.letAdd(connection, role.get());
+      }
+    } catch (SQLException e) {
+      throw engine.trouble(e);
+    }
+  }
+
+  private static void refuseNewer(Engine engine) throws StoreTrouble {
+    if (!engine.isThere()) {
+      return;
+    }
+    try (Connection connection = engine.open(true)) {
+      int version = Migrations.version(connection);
+      if (version > Migrations.CURRENT) {
+        JdbcStore.requireCurrent(version);
+      }
+    } catch (SQLException e) {
+      throw engine.trouble(e);
+    }
+  }
+
+  static Engine engine(StoreAddress address, Map<String, String> environment) {
+    return address.match(
+        new StoreAddress.Cases<>() {
+          @Override
+          public Engine onFile(OnFile on) {
+            return new SqliteEngine(on.file());
+          }
+
+          @Override
+          public Engine onServer(OnServer on) {
+            return new PostgresEngine(on, environment);
+          }
+        });
+  }
+
+  /** Reads all of a store and looks whether its chains hold. */
+  public static StoreState check(Store store) throws StoreTrouble {
+    List<StoreFinding> findings = new ArrayList<>();
+    StringBuilder all = new StringBuilder();
+    List<String> lists = store.harnesses();
+    long units = 0;
+    long sessions = 0;
+    long entries = 0;
+    for (String digest : lists) {
+      HarnessFile harness = store.harness(digest).orElseThrow();
+      if (!HarnessFile.digest(harness.folder(), harness.parts()).equals(digest)) {
+        findings.add(new StoreFinding("", "", harness.file(), 0, Kind.LIST_CHANGED));
+      }
+      all.append(digest).append('\n');
+      for (StoredUnit unit : store.siblings(digest)) {
+        units++;
+        all.append(unit.key()).append(' ').append(unit.serial()).append('\n');
+        int number = 0;
+        for (Session session : store.sessions(unit)) {
+          number++;
+          if (session.number() != number) {
+            findings.add(
+                new StoreFinding(
+                    unit.serial(), session.id(), session.file(), 0, Kind.SESSION_MISSING));
+            number = session.number();
+          }
+          List<Entry> chain = store.entries(session);
+          findings.addAll(broken(unit, session, chain));
+          sessions++;
+          entries += chain.size();
+          all.append(session.id()).append(' ').append(last(session, chain)).append('\n');
+        }
+      }
+    }
+    for (Station station : store.stations()) {
+      all.append(Fields.line(station.name(), station.added(), station.body())).append('\n');
+    }
+    return new StoreState(
+        lists.size(), units, sessions, entries, Digest.of(all.toString()), findings);
+  }
+
+  private static String last(Session session, List<Entry> chain) {
+    return chain.isEmpty() ? HashChain.of(session) : chain.get(chain.size() - 1).hash();
+  }
+
+  /** What is wrong with a session's chain; the first break is told, for all after it follow. */
+  public static List<StoreFinding> broken(StoredUnit unit, Session session, List<Entry> chain) {
+    String previous = HashChain.of(session);
+    int seq = 0;
+    for (Entry entry : chain) {
+      seq++;
+      Optional<Kind> wrong = Optional.empty();
+      if (entry.seq() != seq) {
+        wrong = Optional.of(Kind.ENTRY_MISSING);
+      } else if (!HashChain.of(session, entry).equals(entry.hash())) {
+        wrong = Optional.of(Kind.ENTRY_CHANGED);
+      } else if (!entry.previous().equals(previous)) {
+        wrong = Optional.of(Kind.CHAIN_BROKEN);
+      }
+      if (wrong.isPresent()) {
+        return List.of(
+            new StoreFinding(unit.serial(), session.id(), session.file(), seq, wrong.get()));
+      }
+      previous = entry.hash();
+    }
+    boolean ends =
+        !chain.isEmpty() && chain.get(chain.size() - 1).kind().equals(EntryKind.VERDICT.word());
+    return ends
+        ? List.of()
+        : List.of(
+            new StoreFinding(unit.serial(), session.id(), session.file(), seq, Kind.END_MISSING));
+  }
+
+  /**
+   * Copies everything that another store does not have yet.
+   *
+   * @return how many sessions were copied
+   */
+  public static long copy(Store from, Store to) throws StoreTrouble {
+    long copied = 0;
+    if (to.stations().isEmpty()) {
+      for (Station station : from.stations()) {
+        to.keep(station);
+      }
+    }
+    for (String digest : from.harnesses()) {
+      HarnessFile harness = from.harness(digest).orElseThrow();
+      for (StoredUnit unit : from.siblings(digest)) {
+        for (Session session : from.sessions(unit)) {
+          if (!to.has(session.id())) {
+            to.take(harness, unit, session, from.entries(session));
+            copied++;
+          }
+        }
+      }
+    }
+    return copied;
+  }
+}

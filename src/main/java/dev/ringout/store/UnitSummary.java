@@ -1,0 +1,12 @@
+package dev.ringout.store;
+
+/**
+ * A unit with how it stood when it was last read.
+ *
+ * @param sessions how many tests it has
+ * @param started the day of the last, as written; empty where nothing says so
+ * @param who took the readings of the last
+ * @param verdict what was shown then, as the body of its entry; empty where there is none
+ */
+public record UnitSummary(
+    StoredUnit unit, int sessions, String started, String who, String verdict) {}

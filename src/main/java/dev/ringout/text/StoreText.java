@@ -1,0 +1,108 @@
+package dev.ringout.text;
+
+import dev.ringout.jobs.AddJob;
+import dev.ringout.jobs.KeptVerdict;
+import dev.ringout.jobs.StationJob;
+import dev.ringout.jobs.StoreCare;
+import dev.ringout.store.StoreFinding;
+import dev.ringout.store.StoreState;
+import dev.ringout.units.Numbers;
+import dev.ringout.units.Text;
+import dev.ringout.words.StoreWords;
+import dev.ringout.words.UnitWords;
+
+/** What was done with a store, on a terminal. */
+public final class StoreText {
+  private StoreText() {}
+
+  /** What became of each sheet. */
+  public static String added(AddJob.Result result) {
+    Page page = new Page(false);
+    for (AddJob.AddedSheet sheet : result.sheets()) {
+      page.paragraph(
+          "",
+          Text.of(
+              "%s: %s%s",
+              sheet.file(),
+              sheet.unit().isEmpty() ? "" : "unit " + sheet.unit() + ", ",
+              state(sheet)));
+    }
+    long added = result.sheets().stream().filter(one -> one.state() == AddJob.State.ADDED).count();
+    page.paragraph(
+        "",
+        Text.of(
+            "%s added, %d there already, %d refused.",
+            Numbers.count(added, "sheet"),
+            result.sheets().stream().filter(one -> one.state() == AddJob.State.WAS_THERE).count(),
+            result.sheets().stream().filter(one -> one.state() == AddJob.State.REFUSED).count()));
+    return page.toString();
+  }
+
+  private static String state(AddJob.AddedSheet sheet) {
+    return switch (sheet.state()) {
+      case ADDED -> "added; the unit " + sheet.verdict().map(StoreText::verdict).orElse("");
+      case WAS_THERE -> "was there already, nothing added";
+      case REFUSED -> "refused, nothing added";
+    };
+  }
+
+  private static String verdict(KeptVerdict verdict) {
+    return UnitWords.verdict(verdict.verdict(), verdict.faults(), verdict.notProven());
+  }
+
+  /** What a station carries along now. */
+  public static String station(StationJob.Result result) {
+    Page page = new Page(false);
+    page.paragraph(
+        "",
+        Text.of(
+            "Station %s carries %s%s.",
+            result.name(),
+            Numbers.count(result.job().rows().size(), "row"),
+            result.isNew() ? "; kept" : ", as before; nothing added"));
+    result.job().rows().forEach((name, value) -> page.paragraph("  " + name + "  ", value));
+    return page.toString();
+  }
+
+  /** Whether everything is as it was written. */
+  public static String state(String shown, StoreState state) {
+    Page page = new Page(false);
+    page.paragraph(
+        "",
+        state.findings().isEmpty()
+            ? "WHOLE. Every entry is as it was written."
+            : Text.of("NOT AS WRITTEN: %s.", Numbers.count(state.findings().size(), "finding")));
+    page.blank();
+    page.paragraph("Store    ", shown);
+    page.paragraph("Holds    ", StoreWords.size(state));
+    page.paragraph("Digest   ", state.digest());
+    if (!state.findings().isEmpty()) {
+      page.heading("What is wrong");
+    }
+    for (StoreFinding finding : state.findings()) {
+      page.paragraph("  - ", StoreWords.finding(finding));
+    }
+    return page.toString();
+  }
+
+  /** What a copy came to. */
+  public static String copied(StoreCare.Copied copied) {
+    Page page = new Page(false);
+    page.paragraph(
+        "",
+        copied.isSame()
+            ? Text.of(
+                "COPIED: %s. Both hold the same, as it was written.",
+                Numbers.count(copied.sessions(), "test"))
+            : Text.of(
+                "NOT THE SAME: %s copied; TO holds more than FROM, or one is not as written.",
+                Numbers.count(copied.sessions(), "test")));
+    page.paragraph("From     ", StoreWords.size(copied.from()));
+    page.paragraph("         ", copied.from().digest());
+    page.paragraph("To       ", StoreWords.size(copied.to()));
+    page.paragraph("         ", copied.to().digest());
+    copied.from().findings().forEach(one -> page.paragraph("  - ", StoreWords.finding(one)));
+    copied.to().findings().forEach(one -> page.paragraph("  - ", StoreWords.finding(one)));
+    return page.toString();
+  }
+}

@@ -1,0 +1,99 @@
+package dev.ringout.text;
+
+import dev.ringout.check.CheckResult;
+import dev.ringout.jobs.KeptVerdict;
+import dev.ringout.jobs.UnitsJob;
+import dev.ringout.jobs.UnitsJob.History;
+import dev.ringout.jobs.UnitsJob.Listed;
+import dev.ringout.jobs.UnitsJob.Test;
+import dev.ringout.store.StoredUnit;
+import dev.ringout.text.Page.Style;
+import dev.ringout.units.Numbers;
+import dev.ringout.units.Text;
+import dev.ringout.words.Sentences;
+import dev.ringout.words.UnitWords;
+import java.util.Optional;
+
+/** The units of a store, or one's history, on a terminal. */
+public final class UnitsText {
+  private static final int LONGEST_NAME = 20;
+
+  private UnitsText() {}
+
+  /** The page. */
+  public static String write(UnitsJob.Result result, boolean colour) {
+    Page page = new Page(colour);
+    if (result.histories().isEmpty()) {
+      page.paragraph(
+          "", Text.of("%s in %s.", Numbers.count(result.units().size(), "unit"), result.store()));
+      units(result, page);
+    }
+    result.histories().forEach(history -> history(history, page));
+    return page.toString();
+  }
+
+  private static void units(UnitsJob.Result result, Page page) {
+    String list = "";
+    for (Listed one : result.units()) {
+      String its = list(one.unit());
+      if (!its.equals(list)) {
+        page.blank();
+        page.paragraph("", its);
+        list = its;
+      }
+      page.paragraph(
+          Text.of("  %-20s  ", name(one.unit().serial())),
+          Sentences.named(
+              one.verdict().map(UnitsText::verdict).orElse("no verdict was kept"),
+              Numbers.count(one.sessions(), "test"),
+              one.started(),
+              one.who()));
+    }
+  }
+
+  private static String list(StoredUnit unit) {
+    return Sentences.named(
+        unit.title().isEmpty() ? "a list without a title" : unit.title(),
+        unit.drawing(),
+        unit.revision().isEmpty() ? "revision not stated" : "revision " + unit.revision());
+  }
+
+  private static String name(String name) {
+    return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME - 1) + "…";
+  }
+
+  private static String verdict(KeptVerdict kept) {
+    return UnitWords.verdict(kept.verdict(), kept.faults(), kept.notProven());
+  }
+
+  private static void history(History history, Page page) {
+    Optional<CheckResult> now = history.now();
+    page.paragraph("", "Unit " + name(history.unit().serial()) + ", " + list(history.unit()));
+    page.blank();
+    if (now.isPresent()) {
+      CheckResult result = now.get();
+      Style style = result.verdict() == CheckResult.Verdict.CONFORMS ? Style.GOOD : Style.BAD;
+      page.paragraph("Now      ", page.styled(style, Sentences.verdict(result)));
+      page.paragraph("Proven   ", Sentences.coverage(result.coverage()));
+    } else {
+      page.paragraph("Now      ", "its list or a sheet can't be understood any more");
+    }
+    page.heading("Tests");
+    for (Test test : history.tests()) {
+      page.paragraph(
+          Text.of("  %2d  ", test.session().number()),
+          Sentences.named(
+              test.session().file(),
+              Numbers.count(test.readings(), "reading"),
+              test.session().started(),
+              test.session().who(),
+              test.session().station()));
+      page.paragraph(
+          "      ",
+          test.verdict()
+              .map(kept -> "then the unit " + verdict(kept) + ", by " + kept.program())
+              .orElse("no verdict was kept"));
+    }
+    page.paragraph("  ", "All of it: ringout check unit:" + name(history.unit().serial()));
+  }
+}

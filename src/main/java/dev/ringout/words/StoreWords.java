@@ -1,0 +1,47 @@
+package dev.ringout.words;
+
+import dev.ringout.store.StoreFinding;
+import dev.ringout.store.StoreState;
+import dev.ringout.units.Numbers;
+import dev.ringout.units.Text;
+
+/** What a store holds, and what is not as it was written, as sentences. */
+public final class StoreWords {
+  private StoreWords() {}
+
+  /** How much there is. */
+  public static String size(StoreState state) {
+    return Text.of(
+        "%s of %s, %s, %s",
+        Numbers.count(state.units(), "unit"),
+        Numbers.count(state.lists(), "list"),
+        Numbers.count(state.sessions(), "test"),
+        state.entries() == 1 ? "1 entry" : state.entries() + " entries");
+  }
+
+  /** What is not as it was written, and why that is known. */
+  public static String finding(StoreFinding finding) {
+    String where =
+        finding.unit().isEmpty()
+            ? "list " + finding.file()
+            : Text.of("unit %s, %s (%s)", finding.unit(), finding.file(), finding.session());
+    return where + ": " + what(finding);
+  }
+
+  private static String what(StoreFinding finding) {
+    return switch (finding.kind()) {
+      case ENTRY_CHANGED ->
+          Text.of("entry %d was changed: its fields do not give its hash", finding.seq());
+      case ENTRY_MISSING -> Text.of("entry %d is not there", finding.seq());
+      case CHAIN_BROKEN ->
+          Text.of(
+              finding.seq() == 1
+                  ? "the test as a whole was changed: entry %d does not follow from it"
+                  : "entry %d does not follow from the one before: one of both was exchanged",
+              finding.seq());
+      case END_MISSING -> "its last entries are not there: it does not end with a verdict";
+      case SESSION_MISSING -> "a test before it is not there";
+      case LIST_CHANGED -> "it was changed: its bytes do not give its digest";
+    };
+  }
+}

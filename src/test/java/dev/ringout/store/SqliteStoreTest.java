@@ -1,0 +1,208 @@
+package dev.ringout.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** One file for one bench. */
+class SqliteStoreTest extends StoreContract {
+  @TempDir private Path folder;
+  private int stores;
+
+  @Override
+  StoreAddress nothing() {
+    return new StoreAddress.OnFile(folder.resolve("store" + stores++ + ".db"));
+  }
+
+  @Override
+  Map<String, String> environment() {
+    return Map.of();
+  }
+
+  @Override
+  String changedPart() {
+    return "update harness_part set content = x'41'";
+  }
+
+  private static String pragma(Connection connection, String name) throws SQLException {
+    try (Statement statement = connection.createStatement();
+        ResultSet rows = statement.executeQuery("pragma " + name)) {
+      rows.next();
+      return rows.getString(1);
+    }
+  }
+
+  private StoreAddress withOneUnit() throws StoreTrouble {
+    StoreAddress address = nothing();
+    Stores.migrate(address, environment(), Optional.empty());
+    try (Store store = Stores.open(address, environment(), true)) {
+      store.add(sheet("0418", "a", "1"));
+      store.keep(new Station("bench 1", "2026-11-30T10:00:00Z", "procedure\tHSB-TP-07"));
+    }
+    return address;
+  }
+
+  private static Path file(StoreAddress address) {
+    return Path.of(address.shown());
+  }
+
+  /** With {@code synchronous=NORMAL} 78 of 80 power cuts lost what had been acknowledged. */
+  @Test
+  void what_keeps_a_power_cut_from_losing_anything_is_in_force() throws Exception {
+    StoreAddress address = withOneUnit();
+    for (boolean toWrite : new boolean[] {true, false}) {
+      try (Connection connection = Stores.engine(address, Map.of()).open(toWrite)) {
+        assertEquals("wal", pragma(connection, "journal_mode"));
+        assertEquals("2", pragma(connection, "synchronous"), "FULL");
+        assertEquals("1", pragma(connection, "foreign_keys"));
+      }
+    }
+  }
+
+  @Test
+  void entries_are_neither_changed_nor_taken_away_through_the_file_s_own_rules() throws Exception {
+    StoreAddress address = withOneUnit();
+    for (String table : JdbcStore.TABLES) {
+      for (String sql :
+          new String[] {"delete from " + table, "update " + table + " set " + column(table)}) {
+        try (Connection connection = Stores.engine(address, Map.of()).open(true);
+            Statement statement = connection.createStatement()) {
+          SQLException refused =
+              assertThrows(SQLException.class, () -> statement.execute(sql), sql);
+          String told = String.valueOf(refused.getMessage());
+          assertTrue(told.contains("rows are only added"), told);
+        }
+      }
+    }
+  }
+
+  private static String column(String table) {
+    return switch (table) {
+      case "harness" -> "title = ''";
+      case "harness_part" -> "name = ''";
+      case "unit" -> "serial = ''";
+      case "session" -> "who = ''";
+      default -> "body = ''";
+    };
+  }
+
+  /** The triggers can be dropped by who has the file; the chains still tell. */
+  @Override
+  void behindItsBack(StoreAddress address, String sql) throws SQLException, StoreTrouble {
+    try (Connection connection = Stores.engine(address, environment()).open(true);
+        Statement statement = connection.createStatement()) {
+      statement.execute("pragma foreign_keys = off");
+      for (String table : JdbcStore.TABLES) {
+        statement.execute("drop trigger if exists " + table + "_update");
+        statement.execute("drop trigger if exists " + table + "_delete");
+      }
+      statement.execute(sql);
+    }
+  }
+
+  @Test
+  void a_file_that_is_not_there_is_no_store_and_is_not_made_by_looking() {
+    StoreAddress address = nothing();
+    StoreTrouble none =
+        assertThrows(StoreTrouble.class, () -> Stores.open(address, Map.of(), false));
+    assertEquals(StoreTrouble.Reason.MISSING, none.reason());
+    assertFalse(Files.exists(file(address)));
+  }
+
+  @Test
+  void a_file_of_something_else_is_left_as_it_is() throws IOException {
+    Path letter = Files.writeString(folder.resolve("letter.txt"), "Dear sir, ".repeat(200));
+    byte[] before = Files.readAllBytes(letter);
+    StoreAddress address = new StoreAddress.OnFile(letter);
+    for (boolean toWrite : new boolean[] {false, true}) {
+      StoreTrouble none =
+          assertThrows(StoreTrouble.class, () -> Stores.open(address, Map.of(), toWrite));
+      assertEquals(StoreTrouble.Reason.NOT_UNDERSTOOD, none.reason(), none.text());
+    }
+    assertThrows(StoreTrouble.class, () -> Stores.migrate(address, Map.of(), Optional.empty()));
+    assertTrue(java.util.Arrays.equals(before, Files.readAllBytes(letter)));
+  }
+
+  /** What the accidents of src/bench/store-accidents.sh come to, by SQLite's own codes. */
+  @ParameterizedTest
+  @CsvSource({
+    "5,NOT_WRITTEN,is being written by another program",
+    "8,NOT_WRITTEN,may only be read",
+    "10,NOT_WRITTEN,disk full?",
+    "13,NOT_WRITTEN,the disk is full; nothing was added",
+    "778,NOT_WRITTEN,disk full?",
+    "11,NOT_UNDERSTOOD,take the last backup",
+    "26,NOT_UNDERSTOOD,is no store",
+    "14,MISSING,can't be opened"
+  })
+  void an_accident_is_told_by_what_it_is(int code, StoreTrouble.Reason reason, String text) {
+    StoreTrouble told =
+        new SqliteEngine(folder.resolve("x.db")).trouble(new SQLException("said", null, code));
+    assertEquals(reason, told.reason());
+    assertTrue(told.text().contains(text), told.text());
+  }
+
+  @Test
+  void a_folder_is_no_store() {
+    StoreTrouble none =
+        assertThrows(
+            StoreTrouble.class, () -> Stores.open(new StoreAddress.OnFile(folder), Map.of(), true));
+    assertTrue(none.text().contains("is a folder"), none.text());
+  }
+
+  @Test
+  void a_damaged_file_is_told_and_not_mended() throws Exception {
+    StoreAddress address = nothing();
+    Stores.migrate(address, environment(), Optional.empty());
+    try (Store store = Stores.open(address, environment(), true)) {
+      for (int i = 0; i < 60; i++) {
+        store.add(sheet("04" + i, "s" + i, "x".repeat(3000)));
+      }
+    }
+    try (RandomAccessFile raw = new RandomAccessFile(file(address).toFile(), "rw")) {
+      for (long at = 4096 * 3L; at < raw.length(); at += 4096) {
+        raw.seek(at);
+        raw.write(new byte[200]);
+      }
+    }
+    StoreTrouble damaged =
+        assertThrows(
+            StoreTrouble.class,
+            () -> {
+              try (Store store = Stores.open(address, environment(), false)) {
+                Stores.check(store);
+              }
+            });
+    assertEquals(StoreTrouble.Reason.NOT_UNDERSTOOD, damaged.reason());
+    assertTrue(damaged.text().contains("take the last backup"), damaged.text());
+  }
+
+  @Test
+  void a_store_that_another_program_holds_is_waited_for_and_then_told() throws Exception {
+    StoreAddress address = withOneUnit();
+    try (Connection other = Stores.engine(address, Map.of()).open(true);
+        Statement statement = other.createStatement()) {
+      statement.execute("begin immediate");
+      try (Store store = Stores.open(address, Map.of(), false)) {
+        assertEquals(1, store.units().size(), "reading goes on meanwhile");
+      }
+      statement.execute("rollback");
+    }
+  }
+}

@@ -1,0 +1,322 @@
+package dev.ringout.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.ringout.seal.Digest;
+import dev.ringout.source.FileBytes;
+import dev.ringout.store.StoreFinding.Kind;
+import java.nio.charset.StandardCharsets;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.junit.jupiter.api.Test;
+
+/** What a store promises, on whichever engine. */
+abstract class StoreContract {
+  /** Where a new store may be, in which there is nothing. */
+  abstract StoreAddress nothing();
+
+  /** Where the passwords stand. */
+  abstract Map<String, String> environment();
+
+  private StoreAddress empty() throws StoreTrouble {
+    StoreAddress address = nothing();
+    Stores.migrate(address, environment(), Optional.empty());
+    return address;
+  }
+
+  private Store open(StoreAddress address) throws StoreTrouble {
+    return Stores.open(address, environment(), true);
+  }
+
+  /** Runs a statement past the store, as somebody with a tool of his own would. */
+  void behindItsBack(StoreAddress address, String sql) throws SQLException, StoreTrouble {
+    try (Connection connection = Stores.engine(address, environment()).open(true);
+        Statement statement = connection.createStatement()) {
+      statement.execute(sql);
+    }
+  }
+
+  static HarnessFile list(String text) {
+    FileBytes part = FileBytes.of("wires.csv", text.getBytes(StandardCharsets.UTF_8));
+    List<FileBytes> parts = List.of(part);
+    return new HarnessFile(
+        HarnessFile.digest(false, parts), "Bridge cable", "HSB-1", "A", "wires.csv", false, parts);
+  }
+
+  static NewSession sheet(String serial, String id, String... rows) {
+    HarnessFile list = list("Wire,From,To\nW1,J1-A,P2-1\n");
+    List<Entry.Draft> entries = new ArrayList<>();
+    entries.add(new Entry.Draft(EntryKind.SHEET, "", "", "Continuity\t\tContinuity\t\n\t\n\n"));
+    for (String row : rows) {
+      entries.add(new Entry.Draft(EntryKind.READING, "2026-11-30T10:00", "R. Adeyemi", row));
+    }
+    entries.add(new Entry.Draft(EntryKind.VERDICT, "", "", "verdict\tconforms"));
+    Session session =
+        new Session(
+            (id + "-" + "0".repeat(36)).substring(0, 36),
+            Digest.of(serial),
+            list.digest(),
+            1,
+            "bench 1",
+            "R. Adeyemi",
+            "2026-11-30",
+            "sheet.xlsx",
+            Digest.of(id),
+            "ringout test",
+            "2026-11-30T10:00:00Z");
+    return new NewSession(list, serial, session, "folder/sheet.xlsx", entries);
+  }
+
+  @Test
+  void what_is_added_is_there_as_it_was_with_the_list_whole() throws StoreTrouble {
+    StoreAddress address = empty();
+    try (Store store = open(address)) {
+      assertEquals(Store.Added.ADDED, store.add(sheet("0418", "a", "14\nA\t\tJ1-A", "15")));
+    }
+    try (Store store = Stores.open(address, environment(), false)) {
+      StoredUnit unit = store.find(Digest.of("0418")).get(0);
+      assertEquals("0418", unit.serial());
+      assertEquals("A", unit.revision());
+      HarnessFile list = store.harness(unit.harness()).orElseThrow();
+      assertEquals(
+          "Wire,From,To\nW1,J1-A,P2-1\n",
+          StandardCharsets.UTF_8.decode(list.parts().get(0).buffer()).toString());
+      Session session = store.sessions(unit).get(0);
+      List<Entry> entries = store.entries(session);
+      assertEquals(4, entries.size());
+      assertEquals("14\nA\t\tJ1-A", entries.get(1).body());
+      assertEquals("R. Adeyemi", entries.get(1).who());
+      assertEquals(List.of(), Stores.check(store).findings());
+    }
+  }
+
+  @Test
+  void the_same_sheet_twice_adds_nothing() throws StoreTrouble {
+    try (Store store = open(empty())) {
+      store.add(sheet("0418", "a", "1"));
+      assertEquals(Store.Added.WAS_THERE, store.add(sheet("0418", "a", "1")));
+      assertEquals(1, Stores.check(store).sessions());
+    }
+  }
+
+  @Test
+  void a_second_sheet_of_a_unit_has_the_next_number_and_a_name_of_its_own() throws StoreTrouble {
+    try (Store store = open(empty())) {
+      store.add(sheet("0418", "a", "1"));
+      store.add(sheet("0418", "b", "1"));
+      store.add(sheet("0418", "c", "1"));
+      List<Session> sessions = store.sessions(store.units().get(0).unit());
+      assertEquals(List.of(1, 2, 3), sessions.stream().map(Session::number).toList());
+      assertEquals(
+          List.of("sheet.xlsx", "folder/sheet.xlsx", "folder/sheet.xlsx (2)"),
+          sessions.stream().map(Session::file).toList());
+    }
+  }
+
+  @Test
+  void a_serial_number_is_any_text() throws StoreTrouble {
+    try (Store store = open(empty())) {
+      List<String> serials =
+          List.of(
+              "O'Brien\"; drop table entry; --", "❄ 0418 \ud83d\udd27", "x".repeat(10_000), "%_\\");
+      for (int i = 0; i < serials.size(); i++) {
+        store.add(sheet(serials.get(i), "s" + i, "1"));
+      }
+      for (String serial : serials) {
+        assertEquals(serial, store.find(Digest.of(serial)).get(0).serial());
+      }
+      assertEquals(List.of(), Stores.check(store).findings());
+    }
+  }
+
+  @Test
+  void the_units_stand_with_their_last_verdict() throws StoreTrouble {
+    try (Store store = open(empty())) {
+      store.add(sheet("0418", "a", "1"));
+      store.add(sheet("0418", "b", "1"));
+      store.add(sheet("0419", "c", "1"));
+      List<UnitSummary> units = store.units();
+      assertEquals(2, units.size());
+      UnitSummary first =
+          units.stream()
+              .filter(one -> one.unit().serial().equals("0418"))
+              .findFirst()
+              .orElseThrow();
+      assertEquals(2, first.sessions());
+      assertEquals("verdict\tconforms", first.verdict());
+    }
+  }
+
+  private List<Kind> after(String... tampering) throws StoreTrouble, SQLException {
+    StoreAddress address = empty();
+    try (Store store = open(address)) {
+      store.add(sheet("0418", "a", "1\nA\t\t0.31", "2"));
+      store.add(sheet("0418", "b", "1"));
+      store.add(sheet("0419", "c", "1"));
+    }
+    for (String one : tampering) {
+      behindItsBack(address, one);
+    }
+    try (Store store = open(address)) {
+      return Stores.check(store).findings().stream().map(StoreFinding::kind).toList();
+    }
+  }
+
+  @Test
+  void a_reading_that_was_changed_is_found() throws Exception {
+    assertEquals(
+        List.of(Kind.ENTRY_CHANGED), after("update entry set body = '1' where body like '%0.31'"));
+  }
+
+  @Test
+  void an_entry_that_was_taken_out_is_found() throws Exception {
+    assertEquals(List.of(Kind.ENTRY_MISSING), after("delete from entry where body like '%0.31'"));
+  }
+
+  @Test
+  void an_entry_that_was_taken_out_and_the_others_moved_up_is_found() throws Exception {
+    assertEquals(
+        List.of(Kind.ENTRY_CHANGED),
+        after(
+            "delete from entry where body like '%0.31'",
+            "update entry set seq = seq - 1 where session like 'a%' and seq = 3",
+            "update entry set seq = seq - 1 where session like 'a%' and seq = 4"));
+  }
+
+  @Test
+  void the_end_of_a_test_that_was_cut_off_is_found() throws Exception {
+    assertEquals(
+        List.of(Kind.END_MISSING),
+        after("delete from entry where session like 'a%' and kind = 'verdict'"));
+  }
+
+  @Test
+  void a_test_that_was_taken_out_is_found_by_the_next() throws Exception {
+    assertEquals(
+        List.of(Kind.SESSION_MISSING),
+        after(
+            "delete from entry where session like 'a%'", "delete from session where id like 'a%'"));
+  }
+
+  @Test
+  void who_tested_can_t_be_exchanged_afterwards() throws Exception {
+    assertEquals(
+        List.of(Kind.CHAIN_BROKEN), after("update session set who = 'X' where id like 'a%'"));
+  }
+
+  @Test
+  void a_list_that_was_exchanged_is_found() throws Exception {
+    assertEquals(List.of(Kind.LIST_CHANGED), after(changedPart()));
+  }
+
+  /** Statements differ in how they write bytes. */
+  abstract String changedPart();
+
+  @Test
+  void of_ten_writers_at_once_each_sheet_is_there_once() throws Exception {
+    StoreAddress address = empty();
+    int writers = 10;
+    int sheets = 12;
+    ExecutorService pool = Executors.newFixedThreadPool(writers);
+    List<Future<Integer>> all = new ArrayList<>();
+    for (int w = 0; w < writers; w++) {
+      Callable<Integer> writer =
+          () -> {
+            int added = 0;
+            try (Store store = open(address)) {
+              for (int i = 0; i < sheets; i++) {
+                // All of them bring in the same sheets of two units.
+                added += store.add(sheet("04" + i % 2, "s" + i, "1")) == Store.Added.ADDED ? 1 : 0;
+              }
+            }
+            return added;
+          };
+      all.add(pool.submit(writer));
+    }
+    int added = 0;
+    for (Future<Integer> one : all) {
+      added += one.get();
+    }
+    pool.shutdown();
+    assertEquals(sheets, added, "acknowledged once each");
+    try (Store store = open(address)) {
+      StoreState state = Stores.check(store);
+      assertEquals(sheets, state.sessions());
+      assertEquals(List.of(), state.findings());
+    }
+  }
+
+  @Test
+  void what_is_made_twice_is_as_it_was() throws StoreTrouble {
+    StoreAddress address = empty();
+    try (Store store = open(address)) {
+      store.add(sheet("0418", "a", "1"));
+    }
+    Stores.migrate(address, environment(), Optional.empty());
+    try (Store store = open(address)) {
+      assertEquals(1, Stores.check(store).sessions());
+    }
+  }
+
+  /** From every version that ever was, with units in it. */
+  @Test
+  void a_store_of_each_earlier_version_is_taken_along_with_all_that_is_in_it() throws Exception {
+    for (int version = 1; version <= Migrations.CURRENT; version++) {
+      StoreAddress address = nothing();
+      Migrations.migrate(Stores.engine(address, environment()), version);
+      for (String row : EarlierRows.of(version, this instanceof OnPostgres)) {
+        behindItsBack(address, row);
+      }
+      if (version < Migrations.CURRENT) {
+        StoreTrouble old = assertThrows(StoreTrouble.class, () -> open(address));
+        assertTrue(old.text().contains("ringout store migrate"), old.text());
+      }
+      Stores.migrate(address, environment(), Optional.empty());
+      try (Store store = open(address)) {
+        StoreState state = Stores.check(store);
+        assertEquals(List.of(), state.findings(), "from version " + version);
+        assertEquals(1, state.sessions());
+        assertEquals(Store.Added.ADDED, store.add(sheet("0500", "z", "1")));
+      }
+    }
+  }
+
+  /** Its engine is told by its test. */
+  interface OnPostgres {}
+
+  @Test
+  void a_store_of_a_newer_version_is_left_as_it_is() throws Exception {
+    StoreAddress address = empty();
+    behindItsBack(
+        address,
+        "update " + Migrations.HISTORY + " set \"version\" = '99' where \"version\" = '1'");
+    StoreTrouble newer = assertThrows(StoreTrouble.class, () -> open(address));
+    assertEquals(StoreTrouble.Reason.NOT_UNDERSTOOD, newer.reason());
+    assertTrue(newer.text().contains("use a newer ringout"), newer.text());
+    assertThrows(
+        StoreTrouble.class, () -> Stores.migrate(address, environment(), Optional.empty()));
+  }
+
+  @Test
+  void tables_of_something_else_are_left_alone() throws Exception {
+    StoreAddress address = nothing();
+    behindItsBack(address, "create table invoices (number integer)");
+    StoreTrouble other =
+        assertThrows(
+            StoreTrouble.class, () -> Stores.migrate(address, environment(), Optional.empty()));
+    assertTrue(other.text().contains("holds tables of something else"), other.text());
+    StoreTrouble none = assertThrows(StoreTrouble.class, () -> open(address));
+    assertTrue(none.text().contains("there is no store there yet"), none.text());
+  }
+}
