@@ -5,7 +5,8 @@
  * comes out: requests, results, and the facts that results are made of. The command line and the
  * writers are not: their forms are pages and documents, not types.
  */
-@SuppressWarnings("requires-automatic") // Some of the libraries are not modules yet.
+// Some of the libraries are not modules yet; the steps of the store are texts, not types.
+@SuppressWarnings({"requires-automatic", "opens"})
 module dev.ringout {
   requires ejml.core;
   requires ejml.ddense;
@@ -34,6 +35,7 @@ module dev.ringout {
 
   opens dev.ringout.cli to
       info.picocli;
+  opens dev.ringout.store.migration;
 
   exports dev.ringout;
   exports dev.ringout.check;

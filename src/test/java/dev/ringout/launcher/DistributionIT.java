@@ -41,6 +41,7 @@ import org.junit.jupiter.api.io.TempDir;
 class DistributionIT {
   private static final Path LIB = Path.of("target/lib").toAbsolutePath();
   private static final String JAVA = System.getProperty("java.home") + "/bin/java";
+  private static final Path SAMPLES = Path.of("harness-samples/swing-bridge").toAbsolutePath();
   private static final Path BOX = sample("junction-box.xlsx");
   private static final Path READINGS = sample("point-to-point.xlsx");
   private static final Path FORMATS = Path.of("src/test/resources/formats").toAbsolutePath();
@@ -58,7 +59,7 @@ class DistributionIT {
   @TempDir Path folder;
 
   private static Path sample(String name) {
-    return Path.of("harness-samples/swing-bridge", name).toAbsolutePath();
+    return SAMPLES.resolve(name);
   }
 
   /** A ring of wires, so that ohms go two ways, and a leak, so that leaks are looked for. */
@@ -103,7 +104,7 @@ class DistributionIT {
         List.of(1, "report", BOX, READINGS, "-o", "record.xlsx"),
         List.of(0, "report", "--new-key", "key"),
         List.of(1, "report", BOX, READINGS, "-o", "record.pdf", "--seal", "key"),
-        List.of(0, "report", "--verify", "record.pdf", "--key", "key.pub"),
+        List.of(0, "report", "--verify", "record.pdf", "--key", "key.pub", "--inputs", SAMPLES),
         List.of(0, "import", sample("as-received/connector-sheets.xlsx"), "-o", "a.xlsx"),
         List.of(0, "import", sample("as-received/cable-schedule.ods"), "-o", "b.xlsx"),
         List.of(0, "import", sample("as-received/net-table.csv"), "-o", "c"),
