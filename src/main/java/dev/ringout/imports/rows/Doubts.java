@@ -181,7 +181,12 @@ final class Doubts {
           return true;
         }
         brackets(row, column, text);
-        if (!column.role().isPinOfEnd() && SEVERAL_NAMES.matcher(text).matches()) {
+        if (text.equals("?")) {
+          // It is also what the program itself writes for a terminal without a name.
+          findings.warning(table.place(row, column), new RowOddity.EndInDoubt(text));
+        }
+        boolean nothing = words.is("stow", text) || words.isNothing(text);
+        if (!column.role().isPinOfEnd() && !nothing && SEVERAL_NAMES.matcher(text).matches()) {
           findings.warning(
               table.place(row, column), new RowOddity.ItemUnclear(text, column.heading()));
         }
@@ -271,7 +276,6 @@ final class Doubts {
             || (words.is("doubt", text) && !isNamedLikeOthers(text, column) && !hasPins(column));
     boolean either = text.length() < 40 && hasWord("either", text);
     return (asked && text.length() > 1)
-        || text.equals("?")
         || leadsElsewhere(text)
         || either
         || isUnreadRange(text, column)
