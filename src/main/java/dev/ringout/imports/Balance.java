@@ -26,6 +26,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -39,6 +40,11 @@ final class Balance {
   private final Set<String> items;
   private final Words words;
   private final Set<Integer> saidRows = new HashSet<>();
+
+  /** {@code TB1 1-2-3}: terminals of an item that are named together. */
+  private static final Pattern PINS_OF_ITEM =
+      Pattern.compile("\\b[A-Z]{1,3}\\d{1,3}:? \\d{1,3}(?:\\s?[-+&]\\s?\\d{1,3})+");
+
   private final Map<Use, Integer> counts = new EnumMap<>(Use.class);
   private final Map<Integer, Use[]> uses = new HashMap<>();
   private final List<String> unused = new ArrayList<>();
@@ -218,6 +224,7 @@ final class Balance {
         && (words.mentions("changes wire", text)
             || words.mentions("likewise", text)
             || (CellText.hasDigit(text) && words.mentions("joins", text))
+            || PINS_OF_ITEM.matcher(text).find()
             || words.mentions("out of use", text));
   }
 

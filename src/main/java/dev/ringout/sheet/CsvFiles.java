@@ -234,6 +234,7 @@ final class CsvFiles implements TabularFile {
         int number = 0;
         for (CsvRecord record : csv) {
           number++;
+          refuseSwallowedLines(record.getFields(), number);
           Row row =
               new Row(
                   number,
@@ -251,6 +252,26 @@ final class CsvFiles implements TabularFile {
                 + (e.getCause() == null ? e : e.getCause()).getMessage());
       } catch (IOException | UncheckedIOException e) {
         throw new UnusableInput(shownName, Reason.MISSING, "can't be read: " + e.getMessage());
+      }
+    }
+
+    /**
+     * A quote alone in a cell, which people write for "as above", opens a cell that ends at the
+     * next such quote: what stands between would be lost.
+     */
+    private void refuseSwallowedLines(List<String> fields, int row) throws UnusableInput {
+      for (int i = 0; i < fields.size(); i++) {
+        String field = fields.get(i);
+        String behind = field.replaceFirst("^\"+", "");
+        char first = behind.isEmpty() ? 'x' : behind.charAt(0);
+        boolean alone = first == '\n' || first == '\r' || first == separator;
+        if (alone && field.indexOf('\n') >= 0 && field.indexOf(separator) >= 0) {
+          throw new UnusableInput(
+              shownName + "!" + Place.columnLetters(i + 1) + row,
+              Reason.NOT_UNDERSTOOD,
+              "is a quote alone, which holds the lines below it together: write \"as above\" as"
+                  + " words, or what stands above once more");
+        }
       }
     }
   }

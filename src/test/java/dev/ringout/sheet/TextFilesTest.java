@@ -69,6 +69,15 @@ class TextFilesTest {
     assertEquals(List.of("W2", "x", "J2"), book.texts(3));
   }
 
+  /** People write it for "as above" in a text with commas as well. */
+  @ParameterizedTest
+  @ValueSource(strings = {"\"", "\"\"\""})
+  void a_quote_alone_that_would_swallow_lines_is_refused_with_its_cell(String mark)
+      throws Exception {
+    String text = "Wire,To,Colour\nW1,J1,red\nW2,J2," + mark + "\nW3,J3,blue\nW4,J4," + mark + "\n";
+    assertEquals("list.csv!C3", refused(text, "UTF-8").place().toString());
+  }
+
   private UnusableInput refused(String text, String coding) throws IOException {
     Path file = folder.resolve("list.csv");
     Files.write(file, text.getBytes(Charset.forName(coding)));

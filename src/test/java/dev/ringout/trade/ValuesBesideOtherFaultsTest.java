@@ -120,7 +120,7 @@ class ValuesBesideOtherFaultsTest {
     UnitUnderTest unit = new UnitUnderTest(folder);
     for (int pin = 1; pin <= 12; pin++) {
       unit.wire("W" + pin + ",J1-" + pin + ",P2-" + pin + ",20,12 m");
-      unit.reads("J1-" + pin, "P2-" + pin, pin == 7 ? "5" : "0.4" + pin % 3);
+      unit.reads("J1-" + pin, "P2-" + pin, pin == 7 ? "2.90" : "0.4" + pin % 3);
     }
     HighResistance high = assertInstanceOf(HighResistance.class, OnlyFault.of(unit.check()));
     assertEquals(List.of("W7"), suspects(high));

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Which rows of a sheet are headings. */
 final class HeadingRows {
@@ -24,6 +25,10 @@ final class HeadingRows {
   private static final int ROWS_USUAL = 9;
   private static final int ROWS_COMPARED = 40;
   private static final int PINS_ACROSS = 4;
+
+  /** {@code J1 - 12 way}, {@code Plug X1 (12 pins)}: an item and its size, and no heading. */
+  private static final Pattern SIZED =
+      Pattern.compile("\\b[A-Z]{1,3}\\d{1,3}\\s*[-(,\u2013]\\s*(?:\\d{1,3}\\s*\\p{L}|\\p{L}+ing )");
 
   private final Grid grid;
   private final Words words;
@@ -268,7 +273,7 @@ final class HeadingRows {
         // A label of the page's head, with its value beside it.
         continue;
       }
-      if (Ends.isDesignator(text)) {
+      if (Ends.isDesignator(text) || SIZED.matcher(text).find()) {
         designators++;
       } else if (ends.isPhrase(text)) {
         return false;

@@ -134,7 +134,8 @@ public final class Words {
     if (clean.isEmpty() || clean.length() > 24) {
       return clean.isEmpty() || (clean.length() < 40 && beginsWithNothing(clean));
     }
-    boolean dashes = clean.chars().allMatch(c -> c == '-' || c == '.' || c == '_' || c == '*');
+    boolean dashes =
+        clean.chars().allMatch(c -> c == '-' || c == '.' || c == '_' || c == '*' || c == '/');
     return dashes || is("spare", clean) || beginsWithNothing(clean);
   }
 

@@ -458,7 +458,12 @@ final class BlockReader extends TableReader {
       findings.warning(
           cells.place(row, Role.NET), new RowOddity.PointWithoutNet(own.get(0).toString()));
     }
-    if (own.isEmpty() || isNothing(net)) {
+    boolean open = !isNothing(net) && (words.is("doubt", net) || words.is("no net", net));
+    if (open && !own.isEmpty()) {
+      findings.warning(
+          cells.place(row, Role.NET), new RowOddity.PointWithoutNet(own.get(0).toString()));
+    }
+    if (own.isEmpty() || isNothing(net) || open) {
       spare(own, net.isEmpty() ? cells.text(row, Role.SIGNAL) : net);
       return;
     }

@@ -82,7 +82,7 @@ final class Doubts {
 
   /** A connector's or a strip's designator with a pin: {@code J3-2}. */
   private static final Pattern POINT_IN_REMARK =
-      Pattern.compile("(?:[JPX]|TB)\\d{1,3}[-:.]\\w{1,3}");
+      Pattern.compile("[-+=]?[A-Z]{1,3}\\d{1,3}[-:.]\\w{1,4}");
 
   private static final Pattern NAMES_POINT =
       Pattern.compile(".*\\b" + POINT_IN_REMARK.pattern() + "\\b.*");
@@ -95,6 +95,11 @@ final class Doubts {
   /** {@code J1-1 (2)}: a number in brackets behind a pin. */
   private static final Pattern COUNTED = Pattern.compile("\\S+ ?\\(\\+?\\d{1,3}\\)");
 
+  /** {@code TB1-2*}: the mark of a footnote is no part of a pin's name. */
+  private static final Pattern FOOTNOTED = Pattern.compile("\\S*\\d[*!\u2020\u2021]+");
+
+  private static final Pattern OTHER_BRACKETS = Pattern.compile(".*\\w\\s*[\\[{<].*\\d.*");
+
   private static final Pattern SEVERAL_ITEMS =
       Pattern.compile(
           "([A-Z]{1,3})\\d{1,3}(?:\\s*[,/&+]\\s*|\\s+(?:to|and|bis|und|et|y|e|en)\\s+|\\s+)\\1\\d{1,3}");
@@ -103,6 +108,8 @@ final class Doubts {
   private static final Pattern SEVERAL_NAMES =
       Pattern.compile("[\\p{L} ]{3,30}(?:\\s*[,;]\\s*|\\s+[&+]\\s+)[\\p{L}\\d ]{3,30}");
 
+  private static final Pattern OWN_TO =
+      Pattern.compile("[A-Za-z]?\\d{1,3} (?:to|mit|with|et|y|e|en|a|\u00e0|an|auf) [\\w ]{1,20}");
   private static final Pattern ITEM_IN_REMARK = Pattern.compile("[A-Z]{1,3}\\d{1,3}");
   private static final Pattern IN_BRACKETS = Pattern.compile("\\(([^()]{1,60})\\)");
 
@@ -181,10 +188,18 @@ final class Doubts {
           return true;
         }
         brackets(row, column, text);
-        if (!column.role().isPinOfEnd() && SEVERAL_NAMES.matcher(text).matches()) {
+        if (text.equals("?")) {
+          // It is also what the program itself writes for a terminal without a name.
+          findings.warning(table.place(row, column), new RowOddity.EndInDoubt(text));
+        }
+        boolean nothing = words.is("stow", text) || words.isNothing(text);
+        if (!column.role().isPinOfEnd() && !nothing && SEVERAL_NAMES.matcher(text).matches()) {
           findings.warning(
               table.place(row, column), new RowOddity.ItemUnclear(text, column.heading()));
         }
+      } else if (column.role() == Role.PIN && isSentenceOfPins(text)) {
+        lose(row, column, new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
+        return true;
       } else if (column.role() == Role.ITEM && SEVERAL_ITEMS.matcher(text).matches()) {
         lose(row, column, new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
         return true;
@@ -194,7 +209,9 @@ final class Doubts {
         remark(row, column, text);
       } else if (column.role() == Role.TYPE && words.mentions("between", text)) {
         findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(text));
-      } else if (column.role() == Role.SIGNAL && joins(row) && words.is("spare", text)) {
+      } else if ((column.role() == Role.SIGNAL || column.role() == Role.COLOR)
+          && (joins(row) || table.layout() == Layout.BLOCK)
+          && saysOtherwise(text, column)) {
         findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(text));
       }
     }
@@ -271,7 +288,6 @@ final class Doubts {
             || (words.is("doubt", text) && !isNamedLikeOthers(text, column) && !hasPins(column));
     boolean either = text.length() < 40 && hasWord("either", text);
     return (asked && text.length() > 1)
-        || text.equals("?")
         || leadsElsewhere(text)
         || either
         || isUnreadRange(text, column)
@@ -283,6 +299,8 @@ final class Doubts {
         || (column.role().isPinOfEnd() && BLANKS.matcher(text).matches())
         || (column.role().isPinOfEnd() && isUnusual(TWO_PINS, text, column))
         || isUnusual(COUNTED, text, column)
+        || isUnusual(FOOTNOTED, text, column)
+        || isUnusual(OTHER_BRACKETS, text, column)
         || namesItems(text, column)
         || tellsMoreThanOne(text, column)
         || (column.role().isPinOfEnd() && isNoPin(text))
@@ -519,6 +537,31 @@ final class Doubts {
     return text.indexOf(' ') > 0
         && Arrays.stream(text.split("[\\s,;]+", -1)).filter(Ends::looksLikePoint).count() > 1
         && ends.parseAll(text, column.grammar()).size() < 2;
+  }
+
+  /**
+   * A signal or a colour that is a remark: "spare", "deleted", "bridge to 8", "blue (now TB1-6)".
+   */
+  private boolean saysOtherwise(String text, ListColumn column) {
+    boolean spare =
+        words.is("spare", text)
+            && (column.role() == Role.COLOR || table.layout() == Layout.FROM_TO);
+    return spare
+        || words.mentions("deleted", text)
+        || words.mentions("changes wire", text)
+        || (CellText.hasDigit(text) && words.mentions("joins", text))
+        || NAMES_POINT.matcher(text).matches();
+  }
+
+  /** "4 + 5 bridged", "13 to shell" in a column of pins. */
+  private boolean isSentenceOfPins(String text) {
+    return text.indexOf(' ') > 0
+        && CellText.hasDigit(text)
+        && table.layout() != Layout.NET_LIST
+        && (words.mentions("joins", text)
+            || hasWord("and", text)
+            || OWN_TO.matcher(text).matches()
+            || words.mentions("changes wire", text));
   }
 
   /** {@code J1, J2} where the pins stand in a column of their own: each of them, or one. */

@@ -112,6 +112,9 @@ final class PathReader extends TableReader {
       return;
     }
     if (points.size() < 2) {
+      if (points.size() == 1 && isAlone(row)) {
+        findings.warning(table.place(row), new RowOddity.NoOtherEnd());
+      }
       tally.count(points.isEmpty() ? RowKind.NOTE : RowKind.SPARE);
       points.forEach(end -> into.add(new SparePin(end, cells.text(row, Role.SIGNAL))));
       return;
@@ -121,6 +124,14 @@ final class PathReader extends TableReader {
       findings.warning(table.place(row), new RowOddity.PointsLeftOut(points.size()));
     }
     addFromEachToNext(row, name, points);
+  }
+
+  /** Whether the one point of a row is no terminal in the middle, which may be spare. */
+  private boolean isAlone(Row row) {
+    List<ListColumn> points =
+        table.columns().stream().filter(column -> column.role() == Role.POINTS).toList();
+    return !row.cell(points.get(0).index()).isBlank()
+        || !row.cell(points.get(points.size() - 1).index()).isBlank();
   }
 
   /** A point of the row; none where its pin is blank or says that nothing is there. */

@@ -317,7 +317,9 @@ final class RowFrames {
     return table.layout() != Layout.PATHS
         && text.indexOf(' ') > 0
         && text.length() < 48
-        && (words.mentions("deleted", text) || words.mentions("out of use", text));
+        && (words.mentions("deleted", text)
+            || words.mentions("out of use", text)
+            || (CellText.hasDigit(text) && words.mentions("likewise", text)));
   }
 
   /** A designator that stands where no pin or wire can: {@code J1 - POWER}. */

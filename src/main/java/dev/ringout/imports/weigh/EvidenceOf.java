@@ -675,6 +675,7 @@ final class EvidenceOf {
     left.columnsUnused();
     left.conductorsAcross();
     left.columnsWithoutHeading();
+    left.otherWires();
     left.secondNumbers();
     if (region.outside() > 2) {
       add(

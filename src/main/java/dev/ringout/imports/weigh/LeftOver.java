@@ -358,8 +358,11 @@ final class LeftOver {
     Map<Integer, Row> rows = new LinkedHashMap<>();
     texts.rows().forEach(row -> rows.put(row.number(), row));
     for (ListColumn column : table.columns()) {
+      boolean place = column.role() == Role.NOTE && words.mentions("place", column.heading());
       boolean kept =
-          column.role() == Role.KEEP && !column.isSaid() && !words.is("contact", column.heading());
+          (place || column.role() == Role.KEEP)
+              && !column.isSaid()
+              && !words.is("contact", column.heading());
       if (kept && isBesideAnEnd(column) && !texts.isOfItsOwn(column)) {
         int parted = 0;
         int repeated = 0;
@@ -477,6 +480,32 @@ final class LeftOver {
               .count();
       if (filled.size() * 2 > texts.rows().size() && pins * 10 >= filled.size() * 7L) {
         add(Kind.COLUMN_MATTERS, -60, Place.columnLetters(column.index()));
+      }
+    }
+  }
+
+  /**
+   * {@code J1 | Colour | J2 | J3 | Colour | J4}: two wires in a row; and what a wire passes, or
+   * where its screen ends.
+   */
+  void otherWires() {
+    for (ListColumn column : table.columns()) {
+      boolean kept = column.role() == Role.KEEP && !column.isSaid() && !texts.isBlank(column);
+      boolean twice =
+          column.known()
+              && table.layout() == Layout.ROW_NETS
+              && table.columns().stream()
+                  .anyMatch(
+                      other ->
+                          other.index() != column.index()
+                              && other.key().equals(column.key())
+                              && (other.role() == Role.COLOR || other.role() == Role.WIRE));
+      boolean passed = words.is("passed", column.heading());
+      boolean screen =
+          words.mentions("drain", column.heading())
+              && texts.filled(column).stream().anyMatch(CellText::hasDigit);
+      if (kept && (twice || passed || screen)) {
+        add(Kind.COLUMN_MATTERS, -60, column.heading());
       }
     }
   }
