@@ -1,6 +1,7 @@
 package dev.ringout.bench;
 
 import dev.ringout.cli.Main;
+import dev.ringout.support.Folders;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;

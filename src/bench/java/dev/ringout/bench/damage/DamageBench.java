@@ -1,10 +1,10 @@
 package dev.ringout.bench.damage;
 
-import dev.ringout.bench.Folders;
 import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Problems;
+import dev.ringout.support.Folders;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;

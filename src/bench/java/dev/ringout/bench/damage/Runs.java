@@ -1,7 +1,7 @@
 package dev.ringout.bench.damage;
 
-import dev.ringout.bench.Folders;
 import dev.ringout.cli.Main;
+import dev.ringout.support.Folders;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;

@@ -1,6 +1,6 @@
 package dev.ringout.bench.damage;
 
-import dev.ringout.bench.Folders;
+import dev.ringout.support.Folders;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

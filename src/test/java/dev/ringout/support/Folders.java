@@ -1,4 +1,4 @@
-package dev.ringout.bench;
+package dev.ringout.support;
 
 import java.io.IOException;
 import java.nio.file.Files;
