@@ -1,6 +1,7 @@
 package dev.ringout.bench;
 
 import dev.ringout.cli.Main;
+import dev.ringout.support.Folders;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -138,7 +139,7 @@ public final class Fuzz {
       String[] command = pick(commands);
       run(one, command, work);
     } finally {
-      delete(work);
+      Folders.delete(work);
     }
   }
 
@@ -170,7 +171,7 @@ public final class Fuzz {
     find = find.substring(0, Math.min(300, find.length()));
     if (finds.merge(find, 1, Integer::sum) == 1) {
       Path kept = folder.resolve("find-" + runs);
-      copy(work, kept);
+      Folders.copy(work, kept);
       Files.writeString(kept.resolve("command.txt"), String.join(" ", command) + "\n" + what);
     }
   }
@@ -182,7 +183,7 @@ public final class Fuzz {
   private Path damaged(Path sample, String name, String form, Path work) throws IOException {
     if (form.equals("folder")) {
       Path to = work.resolve(name);
-      copy(sample.resolve(name), to);
+      Folders.copy(sample.resolve(name), to);
       List<Path> files = files(to);
       for (int i = 1 + random.nextInt(3); i > 0; i--) {
         Path file = files.get(random.nextInt(files.size()));
@@ -274,27 +275,6 @@ public final class Fuzz {
   private static List<Path> files(Path folder) throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
       return files.filter(Files::isRegularFile).sorted().toList();
-    }
-  }
-
-  private static void copy(Path from, Path to) throws IOException {
-    try (Stream<Path> all = Files.walk(from)) {
-      for (Path one : all.toList()) {
-        Path target = to.resolve(from.relativize(one).toString());
-        if (Files.isDirectory(one)) {
-          Files.createDirectories(target);
-        } else {
-          Files.copy(one, target);
-        }
-      }
-    }
-  }
-
-  private static void delete(Path folder) throws IOException {
-    try (Stream<Path> all = Files.walk(folder)) {
-      for (Path one : all.sorted(Collections.reverseOrder()).toList()) {
-        Files.deleteIfExists(one);
-      }
     }
   }
 }

@@ -134,4 +134,9 @@ public final class CellText {
     }
     return false;
   }
+
+  /** A whole number as it was typed: a spreadsheet makes {@code 7.0} of 7. */
+  public static String wholeNumber(String text) {
+    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+  }
 }

@@ -49,7 +49,8 @@ final class ConductorOhms implements Conductor.Cases<OhmsRange> {
     return new OhmsRange(0, limits.switchContactOhms());
   }
 
-  private OhmsRange ofWire(Wire wire, Optional<Gauge> gauge) {
+  /** What a wire may add, as any make that it may be, as if it were of that gauge. */
+  OhmsRange ofWire(Wire wire, Optional<Gauge> gauge) {
     return makes(wire, gauge).stream().reduce(OhmsRange::or).orElse(OhmsRange.ANY);
   }
 

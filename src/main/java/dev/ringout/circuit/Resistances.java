@@ -58,7 +58,7 @@ public final class Resistances {
 
   /** What a wire would add were it of another gauge. */
   public OhmsRange ofWireAs(Wire wire, Gauge gauge) {
-    return makesOfWireAs(wire, gauge).stream().reduce(OhmsRange::or).orElse(OhmsRange.ANY);
+    return conductorOhms.ofWire(wire, Optional.of(gauge));
   }
 
   /** The same for each make that it may be: solid, or of so many strands. */

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * Every reading with its verdict.
@@ -66,6 +67,14 @@ public record Comparison(
         List.copyOf(overtaken),
         List.copyOf(concessions.conceded()),
         List.copyOf(concessions.idle()));
+  }
+
+  /** Those in force that an earlier reading of the same points shows too. */
+  public Set<Judged> readTwiceAlike() {
+    return replaced.stream()
+        .filter(one -> !one.changed())
+        .map(Replaced::later)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** Readings that stand, and nothing else. */

@@ -21,10 +21,7 @@ public record RowExchange(Judged one, Judged other, Comparison comparison) {
   /** The pairs that both fail as they stand, and are both as expected once exchanged. */
   public static List<RowExchange> find(Circuit circuit, JoinLimits limits, Comparison comparison) {
     Judge judge = new Judge(circuit, limits, JobOfReading.NONE);
-    Set<Judged> readTwice = new HashSet<>();
-    comparison.replaced().stream()
-        .filter(one -> !one.changed())
-        .forEach(one -> readTwice.add(one.later()));
+    Set<Judged> readTwice = comparison.readTwiceAlike();
     List<Judged> asMade = new ArrayList<>();
     for (Judged judged : comparison.inForce()) {
       // What was read again and showed the same stands where it belongs.

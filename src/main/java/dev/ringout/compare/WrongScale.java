@@ -92,10 +92,7 @@ public record WrongScale(
       Circuit circuit, JoinLimits limits, Comparison comparison) {
     Judge judge = new Judge(circuit, limits, JobOfReading.NONE);
     Set<Object> shownTwice = shownTwice(circuit, comparison);
-    Set<Judged> readTwice = new HashSet<>();
-    comparison.replaced().stream()
-        .filter(one -> !one.changed())
-        .forEach(one -> readTwice.add(one.later()));
+    Set<Judged> readTwice = comparison.readTwiceAlike();
     List<WrongScale> found = new ArrayList<>();
     for (List<Judged> sheet : sheets(comparison)) {
       Display display = display(sheet);

@@ -99,7 +99,10 @@ final class Balance {
       for (ListColumn column : table.columns()) {
         boolean headless = table.headingRow() > 0 && column.heading().isEmpty();
         String text = row.cell(column.index()).text();
-        if (kind == RowKind.WIRE && headless && column.role() == Role.KEEP && holdsPoint(text)) {
+        if (kind == RowKind.WIRE
+            && headless
+            && column.role() == Role.KEEP
+            && Ends.holdsPoint(CellText.clean(text))) {
           points.add(grid.place(row.number(), column.index()));
         }
         use(row.number(), column.index(), use(kind, column.role(), lost.contains(row.number())));
@@ -229,7 +232,7 @@ final class Balance {
   }
 
   private boolean speaksOfPoints(String text, boolean outside) {
-    return holdsPoint(text)
+    return Ends.holdsPoint(CellText.clean(text))
         || (outside ? namesSeveral(text) || words.mentions("likewise", text) : namesItems(text));
   }
 
@@ -258,15 +261,5 @@ final class Balance {
         && itemsIn(text).anyMatch(item -> item.length() > 1)
         && Titles.item(text, words).isEmpty()
         && Titles.ends(text, words).isEmpty();
-  }
-
-  /** Whether a text is a point, or has one in it. */
-  private static boolean holdsPoint(String text) {
-    for (String word : CellText.clean(text).split("[\\s,;()]+", -1)) {
-      if (Ends.looksLikePoint(word)) {
-        return true;
-      }
-    }
-    return false;
   }
 }

@@ -6,7 +6,6 @@ import dev.ringout.seal.Keys;
 import dev.ringout.seal.Seal;
 import dev.ringout.source.FileBytes;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.PublicKey;
@@ -36,8 +35,7 @@ record SealFile(Seal.Read read, String sha256) {
       throw new IOException("it is larger than any seal");
     }
     FileBytes bytes = FileBytes.read(file);
-    String text = StandardCharsets.UTF_8.newDecoder().decode(bytes.buffer()).toString();
-    return new SealFile(Seal.read(text), Digest.of(bytes.open()));
+    return new SealFile(Seal.read(bytes.utf8()), Digest.of(bytes.open()));
   }
 
   /**

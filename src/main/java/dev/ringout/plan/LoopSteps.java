@@ -1,6 +1,7 @@
 package dev.ringout.plan;
 
 import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Conductor;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.JoinLimits.JoinLimit;
 import dev.ringout.circuit.Probing;
@@ -18,10 +19,14 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Steps across what others go around: wires and links in loops, and switch contacts. */
 final class LoopSteps {
+  /** What parts a switch's position or a lifted wire from the next in the column State. */
+  private static final Pattern IN_A_STATE = Pattern.compile("[;,=]");
+
   private final Circuit circuit;
   private final JoinLimits limits;
   private final Hubs hubs;
@@ -113,41 +118,34 @@ final class LoopSteps {
     while (!around.isEmpty()) {
       Optional<Integer> other =
           around.stream()
-              .filter(one -> namedWire(one).isPresent() || namedLink(one).isPresent())
+              .filter(this::canBeSaid)
               .min((left, right) -> Integer.compare(effort(left), effort(right)));
       if (other.isEmpty()) {
         return Optional.empty();
       }
       off.add(other.get());
-      SwitchState before = state;
-      state =
-          namedWire(other.get())
-              .map(before::withLifted)
-              .or(() -> namedLink(other.get()).map(before::withLifted))
-              .orElse(before);
+      state = withLifted(state, circuit.conductors().get(other.get()));
       around = Detour.around(circuit.in(position), circuit, conductor, off);
     }
     return Optional.of(state);
   }
 
-  /** A wire of which the column State can say that it, and it alone, is lifted. */
-  private Optional<Wire> namedWire(int conductor) {
-    return circuit
-        .conductors()
-        .get(conductor)
-        .asWire()
-        .filter(wire -> !wire.name().matches(".*[;,=].*"))
-        .filter(wire -> !sharedNames.contains(wire.name().toUpperCase(Locale.ROOT)));
+  /** Whether the column State can say of a wire or link that it, and it alone, is lifted. */
+  private boolean canBeSaid(int conductor) {
+    Conductor one = circuit.conductors().get(conductor);
+    return one.asWire()
+        .map(Wire::name)
+        .or(() -> one.asLink().map(Link::name))
+        .filter(name -> !IN_A_STATE.matcher(name).find())
+        .filter(name -> !sharedNames.contains(name.toUpperCase(Locale.ROOT)))
+        .isPresent();
   }
 
-  /** A link of which the column State can say so. */
-  private Optional<Link> namedLink(int conductor) {
-    return circuit
-        .conductors()
-        .get(conductor)
-        .asLink()
-        .filter(link -> !link.name().matches(".*[;,=].*"))
-        .filter(link -> !sharedNames.contains(link.name().toUpperCase(Locale.ROOT)));
+  private static SwitchState withLifted(SwitchState state, Conductor one) {
+    return one.asWire()
+        .map(state::withLifted)
+        .or(() -> one.asLink().map(state::withLifted))
+        .orElse(state);
   }
 
   /** A wire is lifted at a screw sooner than a contact is taken out of a connector. */

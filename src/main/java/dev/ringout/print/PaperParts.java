@@ -26,11 +26,6 @@ public record PaperParts(List<Supplier<String>> parts, Numbers numbers) {
     parts = List.copyOf(parts);
   }
 
-  /** A page that is set at once. */
-  static PaperParts of(String html) {
-    return new PaperParts(List.of(() -> html), Numbers.RIGHT);
-  }
-
   /** Rows in pieces that can be set at once. */
   static <T> List<List<T>> pieces(List<T> rows) {
     List<List<T>> pieces = new ArrayList<>();

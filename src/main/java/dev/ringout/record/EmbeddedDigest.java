@@ -3,7 +3,6 @@ package dev.ringout.record;
 import dev.ringout.sheet.SheetTexts;
 import dev.ringout.source.FileBytes;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -53,6 +52,6 @@ public final class EmbeddedDigest {
     if (name.endsWith(".xlsx")) {
       return SheetTexts.of(record);
     }
-    return StandardCharsets.UTF_8.newDecoder().decode(record.buffer()).toString();
+    return record.utf8();
   }
 }

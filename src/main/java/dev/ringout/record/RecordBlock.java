@@ -35,7 +35,6 @@ public sealed interface RecordBlock {
     return Optional.empty();
   }
 
-  /** The verdict, as large as it is important. */
   /**
    * How many rows of a table it takes as much paper as; a heading none, for it begins something.
    */
@@ -48,6 +47,7 @@ public sealed interface RecordBlock {
     return List.of(this);
   }
 
+  /** The verdict, as large as it is important. */
   record Verdict(String words, boolean good) implements RecordBlock {
     @Override
     public <T> T match(Cases<T> cases) {

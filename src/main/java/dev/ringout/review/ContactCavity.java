@@ -96,7 +96,7 @@ final class ContactCavity implements Check {
       findings.looked();
       if (!contact.get().size().equals(size.get())) {
         findings.say(
-            insert.get().fromMemory() ? Severity.WARNING : Severity.ERROR,
+            Findings.breach(insert.get().fromMemory()),
             pin.point(),
             Text.of(
                 "the cavity is listed with a size %s contact, insert %s has size %s",

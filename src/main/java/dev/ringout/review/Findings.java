@@ -4,7 +4,6 @@ import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.source.Severity;
 import dev.ringout.standards.Tables.Entry;
-import dev.ringout.standards.Tables.Origin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +25,7 @@ final class Findings {
    * @param row the row that speaks
    */
   static Severity breachOf(Entry row) {
-    return breach(row.origin() == Origin.PUBLISHED && row.isFromMemory());
+    return breach(row.isPublishedFromMemory());
   }
 
   /** The same of what is, or is not, only from memory. */

@@ -2,7 +2,6 @@ package dev.ringout.review;
 
 import dev.ringout.harness.Item;
 import dev.ringout.standards.Tables.Entry;
-import dev.ringout.standards.Tables.Origin;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -55,7 +54,7 @@ record Insert(
             row.get("layout"),
             labels(row, contacts, paper),
             row.citation(),
-            row.origin() == Origin.PUBLISHED && row.isFromMemory()));
+            row.isPublishedFromMemory()));
   }
 
   /** Whether "17-26", "17-26PN", "D38999 17-26" or "5015 20-7" is this arrangement. */

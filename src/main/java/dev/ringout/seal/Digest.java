@@ -1,6 +1,5 @@
 package dev.ringout.seal;
 
-import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -44,22 +43,10 @@ public final class Digest {
   }
 
   /** The digest of what goes by on its way into another stream, for as long as it is written to. */
-  public static final class OfWritten extends FilterOutputStream {
-    private final MessageDigest digest;
-
+  public static final class OfWritten extends DigestOutputStream {
     /** What goes into a stream. */
     public OfWritten(OutputStream out) {
-      this(out, Digest.sha256());
-    }
-
-    private OfWritten(OutputStream out, MessageDigest digest) {
-      super(new DigestOutputStream(out, digest));
-      this.digest = digest;
-    }
-
-    @Override
-    public void write(byte[] bytes, int offset, int length) throws IOException {
-      out.write(bytes, offset, length);
+      super(out, Digest.sha256());
     }
 
     /** The digest of all that was written. */

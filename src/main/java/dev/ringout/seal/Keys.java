@@ -110,19 +110,24 @@ public final class Keys {
   /** Whether a file holds a private key that is protected by a passphrase. */
   public static boolean isProtected(Path file) {
     try {
-      return text(file).contains("-----BEGIN " + PROTECTED + "-----");
+      return isProtected(text(file));
     } catch (Unusable e) {
       // Why it can't be read is said when it is used.
       return false;
     }
   }
 
+  private static boolean isProtected(String text) {
+    return text.contains("-----BEGIN " + PROTECTED + "-----");
+  }
+
   private static PrivateKey privateKey(Path file, Optional<String> passphrase) throws Unusable {
+    String text = text(file);
     byte[] encoded;
-    if (!isProtected(file)) {
-      encoded = bytes(file, PRIVATE);
+    if (!isProtected(text)) {
+      encoded = bytes(file, text, PRIVATE);
     } else if (passphrase.isPresent()) {
-      encoded = ProtectedKey.decoded(file, bytes(file, PROTECTED), passphrase.get());
+      encoded = ProtectedKey.decoded(file, bytes(file, text, PROTECTED), passphrase.get());
     } else {
       throw new Unusable(file + " is protected by a passphrase; give it with --passphrase FILE");
     }
@@ -136,7 +141,7 @@ public final class Keys {
   /** The public key of a PEM file. */
   public static PublicKey publicKey(Path file) throws Unusable {
     try {
-      return publicKey(bytes(file, PUBLIC));
+      return publicKey(bytes(file, text(file), PUBLIC));
     } catch (GeneralSecurityException e) {
       throw new Unusable(file + " holds no Ed25519 public key");
     }
@@ -157,8 +162,7 @@ public final class Keys {
         .formatHex(encoded, Math.max(0, encoded.length - POINT_BYTES), encoded.length);
   }
 
-  private static byte[] bytes(Path file, String what) throws Unusable {
-    String text = text(file);
+  private static byte[] bytes(Path file, String text, String what) throws Unusable {
     String begin = "-----BEGIN " + what + "-----";
     int start = text.indexOf(begin);
     int end = text.indexOf("-----END " + what + "-----");

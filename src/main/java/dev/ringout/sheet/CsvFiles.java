@@ -262,10 +262,13 @@ final class CsvFiles implements TabularFile {
     private void refuseSwallowedLines(List<String> fields, int row) throws UnusableInput {
       for (int i = 0; i < fields.size(); i++) {
         String field = fields.get(i);
+        if (field.indexOf('\n') < 0 || field.indexOf(separator) < 0) {
+          continue;
+        }
         String behind = field.replaceFirst("^\"+", "");
         char first = behind.isEmpty() ? 'x' : behind.charAt(0);
         boolean alone = first == '\n' || first == '\r' || first == separator;
-        if (alone && field.indexOf('\n') >= 0 && field.indexOf(separator) >= 0) {
+        if (alone) {
           throw new UnusableInput(
               shownName + "!" + Place.columnLetters(i + 1) + row,
               Reason.NOT_UNDERSTOOD,

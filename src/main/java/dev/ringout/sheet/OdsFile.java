@@ -3,7 +3,6 @@ package dev.ringout.sheet;
 import dev.ringout.source.FileBytes;
 import dev.ringout.source.Place;
 import dev.ringout.source.UnusableInput;
-import dev.ringout.source.UnusableInput.Reason;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -53,27 +52,9 @@ final class OdsFile implements TabularFile {
   static OdsFile open(FileBytes file, String shownName) throws UnusableInput {
     try {
       return new OdsFile(new ZipParts(file), shownName);
-    } catch (ZipParts.Bomb e) {
-      throw tooLarge(shownName);
     } catch (IOException | SAXException | RuntimeException e) {
-      throw damaged(shownName, e);
+      throw BrokenWorkbook.refused(shownName, e);
     }
-  }
-
-  private static UnusableInput tooLarge(String shownName) {
-    return new UnusableInput(
-        shownName,
-        Reason.NOT_UNDERSTOOD,
-        "unpacks to far more than a wire list would (a zip bomb?); not read");
-  }
-
-  /** Damage shows itself as many kinds of exception; to the user they are one. */
-  private static UnusableInput damaged(String shownName, Exception e) {
-    String why = String.valueOf(e.getMessage());
-    return new UnusableInput(
-        shownName,
-        Reason.NOT_UNDERSTOOD,
-        "is a damaged workbook: " + why.lines().findFirst().orElse("").strip());
   }
 
   @Override
@@ -115,17 +96,16 @@ final class OdsFile implements TabularFile {
         XmlPart.parse(zip, CONTENT, rows);
       } catch (OdsRows.Read e) {
         return rows.surroundings(book.styles().isHidden(entry.style()), book.filterButtons());
-      } catch (ZipParts.Bomb e) {
-        throw tooLarge(shownName);
       } catch (IOException | SAXException e) {
-        throw damaged(shownName, e);
+        throw BrokenWorkbook.refused(shownName, e);
       } catch (RuntimeException e) {
         if (handed.hasFailedThere()) {
           throw e;
         }
-        throw damaged(shownName, e);
+        throw BrokenWorkbook.refused(shownName, e);
       }
-      throw damaged(shownName, new IOException("its sheet \"" + name() + "\" has no end"));
+      throw BrokenWorkbook.refused(
+          shownName, new IOException("its sheet \"" + name() + "\" has no end"));
     }
   }
 }

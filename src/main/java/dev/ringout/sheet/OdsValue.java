@@ -8,13 +8,13 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 
 /**
  * What a cell of an OpenDocument spreadsheet stores beside its text (OASIS OpenDocument 1.3 part 3,
- * 19.385 {@code office:value-type}). The library reads {@code 1e6} as 1 and what it does not
- * understand as nothing; here that is an error of the cell.
+ * 19.385 {@code office:value-type}). What is not understood is an error of the cell.
  */
 final class OdsValue {
   private static final long SECONDS_OF_A_DAY = 86_400;
@@ -52,13 +52,9 @@ final class OdsValue {
     return new Cell(Cell.Stored.ERROR, stored.isEmpty() ? "no value" : stored);
   }
 
-  private interface Made {
-    Cell of(double number);
-  }
-
-  private static Cell typed(String stored, Made made) {
+  private static Cell typed(String stored, DoubleFunction<Cell> made) {
     OptionalDouble number = StoredNumber.of(stored);
-    return number.isPresent() ? made.of(number.getAsDouble()) : error(stored);
+    return number.isPresent() ? made.apply(number.getAsDouble()) : error(stored);
   }
 
   /** Some programs store TRUE from another format as a formula with the number 1. */

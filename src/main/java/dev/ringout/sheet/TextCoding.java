@@ -26,10 +26,11 @@ final class TextCoding {
   private static final Charset WINDOWS_1252 = Charset.forName("windows-1252");
 
   /** Encodings of other systems, by the names under which programs offer them. */
-  private static final Map<String, String> OTHERS =
-      Map.of("IBM850", "CP850 (DOS)", "IBM437", "CP437 (DOS)", "x-MacRoman", "Mac OS Roman");
-
-  private static final List<String> ORDER = List.of("IBM850", "IBM437", "x-MacRoman");
+  private static final List<Map.Entry<String, String>> OTHERS =
+      List.of(
+          Map.entry("IBM850", "CP850 (DOS)"),
+          Map.entry("IBM437", "CP437 (DOS)"),
+          Map.entry("x-MacRoman", "Mac OS Roman"));
 
   /** Letters and signs beyond ASCII that lists of wires are written with. */
   private static final String USUAL = "äöüÄÖÜßéèêëàâáçñíóúìòùîôûæøåÆØÅÉµμΩ²³°±×÷§½";
@@ -63,6 +64,9 @@ final class TextCoding {
    */
   static Charset checked(FileBytes file, String shownName, Problems problems) throws UnusableInput {
     Charset charset = of(file);
+    if (charset.equals(StandardCharsets.UTF_8)) {
+      return charset;
+    }
     Optional<Integer> wrong = firstWrong(file, charset);
     if (wrong.isPresent()) {
       throw unreadable(file, shownName, charset, wrong.get());
@@ -156,12 +160,12 @@ final class TextCoding {
   private static Optional<String> likelyOther(FileBytes file) {
     Optional<String> likely = Optional.empty();
     long best = usual(decoded(file, WINDOWS_1252));
-    for (String name : ORDER) {
-      if (Charset.isSupported(name)) {
-        long usual = usual(decoded(file, Charset.forName(name)));
+    for (Map.Entry<String, String> other : OTHERS) {
+      if (Charset.isSupported(other.getKey())) {
+        long usual = usual(decoded(file, Charset.forName(other.getKey())));
         if (usual > best) {
           best = usual;
-          likely = Optional.ofNullable(OTHERS.get(name));
+          likely = Optional.of(other.getValue());
         }
       }
     }

@@ -68,17 +68,8 @@ final class XlsFile implements TabularFile {
       throw new UnusableInput(
           shownName, Reason.NOT_UNDERSTOOD, "is protected by a password; save a copy without one");
     } catch (IOException | RuntimeException e) {
-      throw damaged(shownName, e);
+      throw BrokenWorkbook.refused(shownName, e);
     }
-  }
-
-  /** The library answers damage with many kinds of exception; all mean the same to the user. */
-  private static UnusableInput damaged(String shownName, Exception e) {
-    String why = String.valueOf(e.getMessage());
-    return new UnusableInput(
-        shownName,
-        Reason.NOT_UNDERSTOOD,
-        "is a damaged workbook: " + why.lines().findFirst().orElse("").strip());
   }
 
   @Override
@@ -112,7 +103,7 @@ final class XlsFile implements TabularFile {
       try {
         around = read(rows::add);
       } catch (RuntimeException e) {
-        throw damaged(shownName, e);
+        throw BrokenWorkbook.refused(shownName, e);
       }
       rows.forEach(each);
       return around;

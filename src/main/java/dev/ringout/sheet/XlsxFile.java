@@ -3,7 +3,6 @@ package dev.ringout.sheet;
 import dev.ringout.source.FileBytes;
 import dev.ringout.source.Place;
 import dev.ringout.source.UnusableInput;
-import dev.ringout.source.UnusableInput.Reason;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,31 +42,9 @@ final class XlsxFile implements TabularFile {
   static XlsxFile open(FileBytes file, String shownName) throws UnusableInput {
     try {
       return new XlsxFile(new XlsxPackage(file), shownName);
-    } catch (ZipParts.Bomb e) {
-      throw tooLarge(shownName);
     } catch (IOException | SAXException | RuntimeException e) {
-      throw damaged(shownName, e);
+      throw BrokenWorkbook.refused(shownName, e);
     }
-  }
-
-  private static UnusableInput tooLarge(String shownName) {
-    return new UnusableInput(
-        shownName,
-        Reason.NOT_UNDERSTOOD,
-        "unpacks to far more than a wire list would (a zip bomb?); not read");
-  }
-
-  /** Damage shows itself as many kinds of exception; to the user they are one. */
-  private static UnusableInput damaged(String shownName, Exception e) {
-    return new UnusableInput(
-        shownName,
-        Reason.NOT_UNDERSTOOD,
-        "is a damaged workbook: " + firstLine(String.valueOf(e.getMessage())));
-  }
-
-  private static String firstLine(String text) {
-    int end = text.indexOf('\n');
-    return end < 0 ? text : text.substring(0, end).strip();
   }
 
   @Override
@@ -111,15 +88,13 @@ final class XlsxFile implements TabularFile {
         XlsxRows rows = new XlsxRows(strings, styles, workbook, handed);
         parts.parse(sheet, rows);
         return rows.surroundings(entry.hidden(), comments(sheet));
-      } catch (ZipParts.Bomb e) {
-        throw tooLarge(shownName);
       } catch (IOException | SAXException e) {
-        throw damaged(shownName, e);
+        throw BrokenWorkbook.refused(shownName, e);
       } catch (RuntimeException e) {
         if (handed.hasFailedThere()) {
           throw e;
         }
-        throw damaged(shownName, e);
+        throw BrokenWorkbook.refused(shownName, e);
       }
     }
 

@@ -87,7 +87,8 @@ final class XlsxRows extends DefaultHandler {
     return new Surroundings(hidden, filtered, hiddenRows, columns, merges, comments);
   }
 
-  private static boolean isOn(String value) {
+  /** Whether an attribute says yes. */
+  static boolean isOn(String value) {
     return "1".equals(value) || "true".equals(value);
   }
 

@@ -46,11 +46,9 @@ final class XlsxWorkbook extends DefaultHandler {
               relationId(attributes),
               state != null && !state.equals("visible")));
     } else if (local.equals("workbookPr")) {
-      String value = attributes.getValue("date1904");
-      dates1904 = "1".equals(value) || "true".equals(value);
+      dates1904 = XlsxRows.isOn(attributes.getValue("date1904"));
     } else if (local.equals("calcPr")) {
-      String value = attributes.getValue("fullCalcOnLoad");
-      calculatesOnLoad = "1".equals(value) || "true".equals(value);
+      calculatesOnLoad = XlsxRows.isOn(attributes.getValue("fullCalcOnLoad"));
     }
   }
 

@@ -4,6 +4,8 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -69,6 +71,15 @@ public final class FileBytes {
   /** All of them, from the first. */
   public InputStream open() {
     return new ByteArrayInputStream(bytes);
+  }
+
+  /**
+   * All of them as a text in UTF-8.
+   *
+   * @throws CharacterCodingException where they are none
+   */
+  public String utf8() throws CharacterCodingException {
+    return StandardCharsets.UTF_8.newDecoder().decode(buffer()).toString();
   }
 
   /** All of them, to be looked at and not changed. */

@@ -64,7 +64,7 @@ public final class ContactSizes {
               row.get("socket_part"),
               row.get("series_ii_socket"),
               citation(row),
-              row.origin() == Tables.Origin.PUBLISHED && row.isFromMemory(),
+              row.isPublishedFromMemory(),
               inches(row, "wire_od_min_in"),
               inches(row, "wire_od_max_in"),
               row.get("sealing_plug")));

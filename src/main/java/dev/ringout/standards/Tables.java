@@ -2,7 +2,6 @@ package dev.ringout.standards;
 
 import dev.ringout.source.FileBytes;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -66,9 +65,12 @@ public final class Tables {
 
     /** Where the row stands, and whether a published one is from memory. */
     public String citation() {
-      return origin == Origin.PUBLISHED && isFromMemory()
-          ? source + " (this row from memory)"
-          : source;
+      return isPublishedFromMemory() ? source + " (this row from memory)" : source;
+    }
+
+    /** Whether a published row says that it was written from memory. */
+    public boolean isPublishedFromMemory() {
+      return origin == Origin.PUBLISHED && isFromMemory();
     }
 
     /** Whether the row says that it was written from memory. */
@@ -153,17 +155,13 @@ public final class Tables {
             throw new Unusable(
                 name + " is no table that is known; these are: " + String.join(", ", names()));
           }
-          own.put(table, read(table, name, text(reader.read(file))));
+          own.put(table, read(table, name, reader.read(file).utf8()));
         }
       }
     } catch (IOException e) {
       throw new Unusable("can't be read: " + e.getMessage());
     }
     return new Tables(own);
-  }
-
-  private static String text(FileBytes file) throws IOException {
-    return StandardCharsets.UTF_8.newDecoder().decode(file.buffer()).toString();
   }
 
   /** The names of all tables. */

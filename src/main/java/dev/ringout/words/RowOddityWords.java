@@ -268,7 +268,7 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords bridgedByMarks(RowOddity.BridgedByMarks odd) {
-    return OddityWords.of("the marks of bridges are taken to join " + odd.terminals() + "");
+    return OddityWords.of("the marks of bridges are taken to join " + odd.terminals());
   }
 
   @Override

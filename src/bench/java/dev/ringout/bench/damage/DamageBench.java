@@ -4,6 +4,7 @@ import dev.ringout.sheet.Cell;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Problems;
+import dev.ringout.support.Folders;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -61,9 +62,9 @@ public final class DamageBench {
         bench.runs.keep(work, "past the output: " + stray.toString(StandardCharsets.UTF_8), "any");
         stray.reset();
       }
-      Runs.delete(work);
+      Folders.delete(work);
     }
-    Runs.delete(home);
+    Folders.delete(home);
     System.exit(bench.runs.told(console) ? 0 : 1);
   }
 
@@ -126,7 +127,7 @@ public final class DamageBench {
 
   private Path taken(String name, Path work) throws IOException {
     Path to = work.resolve(name);
-    Runs.copy(seeds.resolve(name), to);
+    Folders.copy(seeds.resolve(name), to);
     return to;
   }
 }

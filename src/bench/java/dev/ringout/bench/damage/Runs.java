@@ -1,6 +1,7 @@
 package dev.ringout.bench.damage;
 
 import dev.ringout.cli.Main;
+import dev.ringout.support.Folders;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -12,7 +13,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 
 /** Runs of the command line in the same process, and what broke in them. */
 final class Runs {
@@ -77,7 +77,7 @@ final class Runs {
     find = find.substring(0, Math.min(240, find.length())).replaceAll("[0-9]{2,}", "#");
     if (finds.merge(find, 1, Integer::sum) == 1) {
       Path kept = Files.createDirectories(folder).resolve("find-" + count);
-      copy(work, kept);
+      Folders.copy(work, kept);
       Files.writeString(kept.resolve("command.txt"), String.join(" ", command) + "\n" + what);
     }
   }
@@ -87,26 +87,5 @@ final class Runs {
     to.println(count + " runs, the longest " + longest + " ms; " + codes);
     finds.forEach((find, times) -> to.println(times + " × " + find));
     return finds.isEmpty();
-  }
-
-  static void copy(Path from, Path to) throws IOException {
-    try (Stream<Path> all = Files.walk(from)) {
-      for (Path one : all.toList()) {
-        Path target = to.resolve(from.relativize(one).toString());
-        if (Files.isDirectory(one)) {
-          Files.createDirectories(target);
-        } else {
-          Files.copy(one, target);
-        }
-      }
-    }
-  }
-
-  static void delete(Path folder) throws IOException {
-    try (Stream<Path> all = Files.walk(folder)) {
-      for (Path one : all.sorted(java.util.Collections.reverseOrder()).toList()) {
-        Files.deleteIfExists(one);
-      }
-    }
   }
 }

@@ -1,5 +1,6 @@
 package dev.ringout.bench.damage;
 
+import dev.ringout.support.Folders;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -24,8 +25,8 @@ final class Seals {
   /** Seals a first record and its retest in each form. */
   void prepare(Runs runs, Path seeds) throws IOException, InterruptedException {
     Files.createDirectories(sealed);
-    Runs.copy(seeds.resolve("csv-harness"), sealed.resolve("list"));
-    Runs.copy(seeds.resolve("csv-readings"), sealed.resolve("one"));
+    Folders.copy(seeds.resolve("csv-harness"), sealed.resolve("list"));
+    Folders.copy(seeds.resolve("csv-readings"), sealed.resolve("one"));
     Files.copy(seeds.resolve("office-readings.xlsx"), sealed.resolve("two.xlsx"));
     String key = sealed.resolve("key").toString();
     runs.run(sealed, "report", "--new-key", key);
@@ -57,7 +58,7 @@ final class Seals {
 
   void round(Runs runs, Path work) throws IOException, InterruptedException {
     Path folder = work.resolve("sealed");
-    Runs.copy(sealed, folder);
+    Folders.copy(sealed, folder);
     String form = chance.of(List.of("html", "pdf", "xlsx"));
     Path record = folder.resolve("next-" + form + "." + form);
     String[] command = {

@@ -54,6 +54,10 @@ public final class LowInsulations {
   private final Neighbours neighbours;
   private final Comparison comparison;
   private final Partition found;
+
+  /** What lies between nets as listed; through what has no ohms of its own a leak shows whole. */
+  private final Map<Pair, Double> parts;
+
   private final Map<Integer, Set<String>> itemsOf = new HashMap<>();
 
   /** Nets that were tied together in a reading against the rest, by the one that stands for all. */
@@ -65,6 +69,7 @@ public final class LowInsulations {
     this.neighbours = neighbours;
     this.comparison = comparison;
     this.found = found;
+    this.parts = parts(circuit, found);
   }
 
   /** Low insulation that no fault of the wiring explains. */
@@ -248,7 +253,7 @@ public final class LowInsulations {
         pair(judged).ifPresent(apart::add);
       }
     }
-    return new Leaks(pairs, toRest, apart, parts());
+    return new Leaks(pairs, toRest, apart, parts);
   }
 
   /** Ohms that a continuity meter shows where nothing joins: good there, yet they say who leaks. */
@@ -265,8 +270,7 @@ public final class LowInsulations {
     return pairs;
   }
 
-  /** What lies between nets as listed; through what has no ohms of its own a leak shows whole. */
-  private Map<Pair, Double> parts() {
+  private static Map<Pair, Double> parts(Circuit circuit, Partition found) {
     Map<Pair, Double> parts = new LinkedHashMap<>();
     for (int part = 0; part < circuit.harness().parts().size(); part++) {
       int one = found.groupOf(circuit.fromOfPart(part));
@@ -342,14 +346,13 @@ public final class LowInsulations {
   private Set<Integer> netsLike(int net, Leak leak) {
     Set<Integer> like = new LinkedHashSet<>(tied.getOrDefault(net, Set.of()));
     like.add(net);
-    parts()
-        .forEach(
-            (pair, ohms) -> {
-              if (pair.has(net) && ohms < leak.ohms() * OUT_OF_SIGHT) {
-                like.add(pair.one());
-                like.add(pair.other());
-              }
-            });
+    parts.forEach(
+        (pair, ohms) -> {
+          if (pair.has(net) && ohms < leak.ohms() * OUT_OF_SIGHT) {
+            like.add(pair.one());
+            like.add(pair.other());
+          }
+        });
     return like;
   }
 

@@ -6,7 +6,6 @@ import dev.ringout.compare.Contradiction;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Observed;
 import dev.ringout.compare.Outcome;
-import dev.ringout.compare.Replaced;
 import dev.ringout.compare.RowExchange;
 import dev.ringout.compare.ValueVerdict;
 import dev.ringout.diagnose.wiring.Arrangements.Supposed;
@@ -20,7 +19,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Searches what explains the readings of what is joined to what, region by region. */
@@ -67,11 +65,7 @@ final class WiringSearch {
         comparison.inForce().stream().anyMatch(judged -> judged.value() == ValueVerdict.LOW);
     this.mostCost = mostCost;
     this.contradictory = contradictory(comparison);
-    this.readTwice =
-        comparison.replaced().stream()
-            .filter(one -> !one.changed())
-            .map(Replaced::later)
-            .collect(Collectors.toSet());
+    this.readTwice = comparison.readTwiceAlike();
     this.exchanges = RowExchange.find(circuit, unit.limits(), comparison);
     this.evidence = evidence;
     this.consistent = contradictory.isEmpty() ? evidence : consistent(comparison);
@@ -172,9 +166,7 @@ final class WiringSearch {
     for (List<Judged> piece : pieces) {
       Region next = explain(piece, arrangements);
       for (int known = 0; known < apart.size(); known++) {
-        List<Judged> both = new ArrayList<>(apart.get(known).failing());
-        both.addAll(next.failing());
-        Region together = explain(both, arrangements);
+        Region together = together(apart.get(known), next, arrangements);
         if (!areApart(apart.get(known), next, together)) {
           // What hangs together is held against those before once more.
           apart.remove(known);
@@ -185,6 +177,12 @@ final class WiringSearch {
       apart.add(next);
     }
     return apart;
+  }
+
+  private Region together(Region one, Region other, List<Supposed> arrangements) {
+    List<Judged> both = new ArrayList<>(one.failing());
+    both.addAll(other.failing());
+    return explain(both, arrangements);
   }
 
   /** Whether two pieces explained together say no more than each by itself. */
@@ -205,9 +203,7 @@ final class WiringSearch {
     for (int one = 0; one < regions.size(); one++) {
       for (int other = one + 1; other < regions.size(); other++) {
         if (isStrayAlone(regions.get(one)) && isStrayAlone(regions.get(other))) {
-          List<Judged> both = new ArrayList<>(regions.get(one).failing());
-          both.addAll(regions.get(other).failing());
-          Region together = explain(both, arrangements);
+          Region together = together(regions.get(one), regions.get(other), arrangements);
           if (cost(together) < cost(regions.get(one)) + cost(regions.get(other))) {
             regions.set(one, together);
             reaches.set(one, reach(together));

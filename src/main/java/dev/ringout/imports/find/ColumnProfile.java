@@ -97,7 +97,7 @@ record ColumnProfile(
       }
       distinct.add(text);
       count[0]++;
-      running &= wholeNumber(text).equals(Integer.toString(count[0]));
+      running &= CellText.wholeNumber(text).equals(Integer.toString(count[0]));
       count[17] += arePins(text) || NAME_OF_PIN.matcher(text).matches() ? 1 : 0;
       count[1] += cell.kind() == Cell.Stored.NUMBER || CellText.isDigits(text) ? 1 : 0;
       count[2] += text.length() <= LONGEST_PIN ? 1 : 0;
@@ -138,11 +138,6 @@ record ColumnProfile(
         count[17],
         count[18],
         running);
-  }
-
-  /** As it was typed: a spreadsheet makes {@code 7.0} of 7. */
-  private static String wholeNumber(String text) {
-    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }
 
   /** What names a thing: some letters, not many words. */

@@ -424,8 +424,7 @@ final class Columns {
 
   /** A column of pins beside an end whose cells are full points: the strip's own terminals. */
   private Optional<ListColumn> ownTerminal(Role item, Role pin) {
-    boolean full =
-        first(item).filter(one -> profile(one).mostly(profile(one).points())).isPresent();
+    boolean full = first(item).filter(this::isOfPoints).isPresent();
     return full ? first(pin).filter(one -> profile(one).isDistinct()) : Optional.empty();
   }
 
@@ -513,10 +512,9 @@ final class Columns {
                         .filter(column -> profile(column).mostly(profile(column).paths()))
                         .findFirst());
     path.ifPresent(column -> set(column, Role.PATH, ColumnCertainty.LIKELY));
-    return path.isPresent() ? keepsNoPin() : servesChain();
-  }
-
-  private boolean keepsNoPin() {
+    if (path.isEmpty()) {
+      return servesChain();
+    }
     pinsBecomeNotes();
     return true;
   }
@@ -639,7 +637,7 @@ final class Columns {
 
   private boolean mayBePointsOfNets(ListColumn column) {
     boolean open = column.role() == Role.KEEP || column.role() == Role.ITEM;
-    return open && profile(column).mostly(profile(column).points());
+    return open && isOfPoints(column);
   }
 
   List<ListColumn> list() {
@@ -768,13 +766,13 @@ final class Columns {
         at = column.index();
       } else if (column.role() == Role.KEEP
           && column.index() == at + 1
-          && (namesStrips(column) || isOld(column))) {
+          && (isDesignated(column) || isOld(column))) {
         at = column.index();
       } else if (column.role() == Role.PIN && column.index() > at + 1) {
         // A column of counts at the end of the row is no pin of the end further left.
         side = Role.KEEP;
       } else if (column.role() == Role.PIN && side != Role.KEEP && column.item().isEmpty()) {
-        Role pin = side == Role.FROM ? Role.FROM_PIN : side == Role.TO ? Role.TO_PIN : Role.FAR_PIN;
+        Role pin = side.pinOfEnd();
         boolean ownPinRemains =
             side != Role.FAR || columns.stream().filter(one -> one.role() == Role.PIN).count() > 1;
         if (!has(pin) && ownPinRemains) {
@@ -822,10 +820,6 @@ final class Columns {
     return column.role() == Role.WIRE || (open && profile(column).looksLikePins());
   }
 
-  private boolean namesStrips(ListColumn column) {
-    return profile(column).filled() > 0 && profile(column).mostly(profile(column).designators());
-  }
-
   /** {@code Pin | From | Pin | To}: each pin before its end; whether the columns stand so. */
   private boolean pinsStandBefore() {
     List<ListColumn> ends =
@@ -851,7 +845,7 @@ final class Columns {
       boolean second =
           (strip.role() == Role.FROM && before == Role.FROM)
               || (strip.role() == Role.TO && before == Role.TO);
-      boolean named = strip.role() == Role.KEEP && namesStrips(strip);
+      boolean named = strip.role() == Role.KEEP && isDesignated(strip);
       boolean open = second || named || strip.role() == Role.ITEM;
       if (open && !strip.heading().isEmpty() && profile(strip).canBePins()) {
         if (before == Role.FROM && after == Role.FROM_PIN) {
@@ -864,11 +858,7 @@ final class Columns {
   }
 
   private void byContent() {
-    long ofPoints =
-        columns.stream()
-            .filter(this::mayNameAnEnd)
-            .filter(column -> profile(column).mostly(profile(column).points()))
-            .count();
+    long ofPoints = columns.stream().filter(this::mayNameAnEnd).filter(this::isOfPoints).count();
     for (ListColumn column : List.copyOf(columns)) {
       ColumnProfile cells = profile(column);
       boolean end =
@@ -1029,7 +1019,7 @@ final class Columns {
     return switch (column.role()) {
       case KEEP -> !column.heading().isEmpty() && !column.known();
       case PIN -> true;
-      case ITEM -> profile(column).isNumeric() || profile(column).mostly(profile(column).points());
+      case ITEM -> profile(column).isNumeric() || isOfPoints(column);
       default -> false;
     };
   }

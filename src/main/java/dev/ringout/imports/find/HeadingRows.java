@@ -179,12 +179,12 @@ final class HeadingRows {
   }
 
   private static boolean areOfOneKind(String text, String heading) {
-    String letters = heading.replaceFirst("\\d.*$", "");
+    String letters = Ends.lettersOf(heading);
     return !letters.isEmpty()
         && CellText.hasDigit(heading)
         && CellText.hasDigit(text)
         && Ends.isDesignator(heading)
-        && text.replaceFirst("\\d.*$", "").equals(letters);
+        && Ends.lettersOf(text).equals(letters);
   }
 
   private static int sameCells(Row row, Row heading) {

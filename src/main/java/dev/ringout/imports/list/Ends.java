@@ -36,6 +36,13 @@ public final class Ends {
       Pattern.compile("\\s*(?:<?[-\u2013=]+>|>|\u2192|\u2194|\u27f6)\\s*");
 
   /** {@code PCB-A1}, {@code SW1-COM}: an item in capitals and its pin. */
+  private static final Pattern ITEM =
+      Pattern.compile("\\p{L}[\\p{L}\\d]{0,14}( \\p{L}[\\p{L}\\d]{0,14})?");
+
+  private static final Pattern PARTS_POINTS = Pattern.compile("[\\s,;()]+");
+
+  private static final Pattern FROM_FIRST_DIGIT = Pattern.compile("\\d.*$");
+
   private static final Pattern LETTERED =
       Pattern.compile("[A-Z]{2,8}\\d{0,3}[-:.][A-Za-z0-9+]{1,6}");
 
@@ -75,6 +82,16 @@ public final class Ends {
     return text.length() < 14
         && CellText.hasDigit(text)
         && (POINT.matcher(text).matches() || DESIGNATED.matcher(text).matches());
+  }
+
+  /** Whether a text is a full point, or one of its words is. */
+  public static boolean holdsPoint(String text) {
+    return PARTS_POINTS.splitAsStream(text).anyMatch(Ends::looksLikePoint);
+  }
+
+  /** What stands before the number of a designator: {@code TB} of {@code TB12}. */
+  public static String lettersOf(String designator) {
+    return FROM_FIRST_DIGIT.matcher(designator).replaceFirst("");
   }
 
   /** A point told in words: {@code J1 pin 4}. */
@@ -346,9 +363,10 @@ public final class Ends {
     List<String> all = List.of(text.split(" +", -1));
     int start = 0;
     for (int i = 1; i + 1 < all.size(); i++) {
-      boolean to =
-          isPoint(all.get(i + 1)) || isItem(String.join(" ", all.subList(i + 1, all.size())));
-      if (joins(all.get(i)) && isPoint(all.get(i - 1)) && to) {
+      if (joins(all.get(i))
+          && isPoint(all.get(i - 1))
+          && (isPoint(all.get(i + 1))
+              || isItem(String.join(" ", all.subList(i + 1, all.size()))))) {
         between.add(String.join(" ", all.subList(start, i)));
         start = i + 1;
       }
@@ -370,7 +388,7 @@ public final class Ends {
 
   /** {@code GND STUD}: an item without a pin, in one or two words. */
   private static boolean isItem(String text) {
-    return text.matches("\\p{L}[\\p{L}\\d]{0,14}( \\p{L}[\\p{L}\\d]{0,14})?");
+    return ITEM.matcher(text).matches();
   }
 
   /** The pieces as points; between words each must look like one, before the last and behind it. */

@@ -3,6 +3,7 @@ package dev.ringout.imports.list;
 import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A table within a sheet.
@@ -32,6 +33,16 @@ public record ListTable(
       }
     }
     return false;
+  }
+
+  /** The first column of a role. */
+  public Optional<ListColumn> column(Role role) {
+    return columns.stream().filter(column -> column.role() == role).findFirst();
+  }
+
+  /** All columns of a role, from the left. */
+  public List<ListColumn> columns(Role role) {
+    return columns.stream().filter(column -> column.role() == role).toList();
   }
 
   /** A cell of the table. */

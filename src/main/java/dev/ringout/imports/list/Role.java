@@ -78,6 +78,15 @@ public enum Role {
     return this == FROM_PIN || this == TO_PIN || this == FAR_PIN;
   }
 
+  /** The role of the pin at an end that is no pin itself. */
+  public Role pinOfEnd() {
+    return switch (this) {
+      case FROM -> FROM_PIN;
+      case TO -> TO_PIN;
+      default -> FAR_PIN;
+    };
+  }
+
   /** Whether a blank or a mark for "as above" takes the value of the row before. */
   public boolean repeats() {
     return this != PIN

@@ -19,7 +19,9 @@ import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -41,6 +43,7 @@ final class BlockReader extends TableReader {
   private final ImportOptions options;
   private final Legend legend;
   private final boolean ownPinsAreWhole;
+  private final Map<Integer, Map<String, Integer>> firstWords = new HashMap<>();
 
   BlockReader(
       ListTable table,
@@ -194,11 +197,7 @@ final class BlockReader extends TableReader {
   /** Several pins or items in a row of a net list that has one of each, or a sentence. */
   private boolean isNoPinOfNet(String item, String text) {
     boolean several = NUMBERS_APART.matcher(text).matches();
-    boolean words = text.indexOf(' ') > 0;
-    boolean sentence = false;
-    for (String word : text.split("[\\s,;()]+", -1)) {
-      sentence |= words && Ends.looksLikePoint(word);
-    }
+    boolean sentence = text.indexOf(' ') > 0 && Ends.holdsPoint(text);
     boolean alone = cells.column(Role.ITEM).isEmpty();
     boolean point = !ownPinsAreWhole && Ends.looksLikePoint(text);
     boolean open = sentence || point || STROKE.matcher(text).matches();
@@ -429,12 +428,24 @@ final class BlockReader extends TableReader {
     if (!WORDS.matcher(text).matches()) {
       return false;
     }
-    String first = text.substring(0, text.indexOf(' ') + 1);
-    return table.body().stream()
-            .map(row -> CellText.clean(row.cell(column.index()).text()))
-            .filter(other -> other.startsWith(first))
-            .count()
+    return firstWords
+            .computeIfAbsent(column.index(), this::firstWords)
+            .getOrDefault(firstWord(text), 0)
         == 1;
+  }
+
+  /** How many cells of a column of several words begin with each. */
+  private Map<String, Integer> firstWords(int column) {
+    Map<String, Integer> found = new HashMap<>();
+    for (Row row : table.body()) {
+      found.merge(firstWord(CellText.clean(row.cell(column).text())), 1, Integer::sum);
+    }
+    return found;
+  }
+
+  /** The first word with the blank behind it; empty where there is but one. */
+  private static String firstWord(String text) {
+    return text.substring(0, text.indexOf(' ') + 1);
   }
 
   /** A pin on a net; the rows of one net are joined. */

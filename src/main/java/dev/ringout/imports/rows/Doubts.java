@@ -132,6 +132,8 @@ final class Doubts {
   private final Map<Integer, Map<String, Boolean>> open = new HashMap<>();
   private final Map<String, Boolean> changes = new HashMap<>();
   private final Map<Integer, Boolean> points = new HashMap<>();
+  private final Map<Integer, Boolean> parted = new HashMap<>();
+  private final Map<Integer, Boolean> mostlyPlain = new HashMap<>();
   private final Map<Pattern, Map<Integer, Boolean>> usual = new HashMap<>();
 
   Doubts(ListTable table, Words words, Ends ends, ListFindings findings, Tally tally) {
@@ -223,8 +225,7 @@ final class Doubts {
    * cell leads nowhere, and is open.
    */
   boolean isToldElsewhere(Row row, ListColumn column, String text) {
-    Optional<ListColumn> pin =
-        table.columns().stream().filter(one -> one.role() == Role.PIN).findFirst();
+    Optional<ListColumn> pin = table.column(Role.PIN);
     if (!leadsElsewhere(text) || pin.isEmpty() || column.role() != Role.FAR) {
       return false;
     }
@@ -305,7 +306,7 @@ final class Doubts {
         || tellsMoreThanOne(text, column)
         || (column.role().isPinOfEnd() && isNoPin(text))
         || (STROKE_IN_POINT.matcher(text).matches() && !isMarking(text))
-        || (isUnusual(STROKE, text, column) && !isPartedByStroke(column) && !isMarking(text))
+        || (isUnusual(STROKE, text, column) && !isMarking(text) && !isPartedByStroke(column))
         || isUnusual(DASHED_ITEM, text, column)
         || isUnusual(DASHED_RANGE, text, column)
         || isUnusual(LOOK_ALIKE, text, column)
@@ -330,6 +331,10 @@ final class Doubts {
 
   /** {@code K1/A1}, {@code K1/A2}: the stroke parts an item, which comes again, from its pin. */
   private boolean isPartedByStroke(ListColumn column) {
+    return parted.computeIfAbsent(column.index(), index -> partsByStroke(column));
+  }
+
+  private boolean partsByStroke(ListColumn column) {
     Set<String> items = new HashSet<>();
     int parted = 0;
     for (Row row : table.body()) {
@@ -344,12 +349,7 @@ final class Doubts {
 
   /** Whether most cells of an end's column have a pin beside them: a name there is an item. */
   private boolean hasPins(ListColumn column) {
-    Role pin =
-        column.role() == Role.FROM
-            ? Role.FROM_PIN
-            : column.role() == Role.TO ? Role.TO_PIN : Role.FAR_PIN;
-    Optional<ListColumn> pins =
-        table.columns().stream().filter(one -> one.role() == pin).findFirst();
+    Optional<ListColumn> pins = table.column(column.role().pinOfEnd());
     if (pins.isEmpty() || column.role().isPinOfEnd()) {
       return false;
     }
@@ -390,10 +390,14 @@ final class Doubts {
         (column.role() == Role.FROM_PIN || column.role() == Role.TO_PIN)
             && !column.item().isEmpty()
             && !column.isSaid()
-            && table.columns().stream().noneMatch(other -> other.role() == item);
+            && table.column(item).isEmpty();
     if (!headed || !WORDS.matcher(text).matches()) {
       return false;
     }
+    return mostlyPlain.computeIfAbsent(column.index(), index -> isMostlyPlain(column));
+  }
+
+  private boolean isMostlyPlain(ListColumn column) {
     int filled = 0;
     int plain = 0;
     for (Row row : table.body()) {
@@ -407,9 +411,8 @@ final class Doubts {
   /** {@code S1 t.3}: behind a designator something with a number, that nobody reads as a pin. */
   private boolean isUnreadPin(String text, ListColumn column) {
     boolean item = column.role() == Role.FROM || column.role() == Role.TO;
-    Role pin = column.role() == Role.FROM ? Role.FROM_PIN : Role.TO_PIN;
     return item
-        && table.columns().stream().noneMatch(other -> other.role() == pin)
+        && !hasPinColumn(column.role())
         && BEHIND_DESIGNATOR.matcher(text).matches()
         && ends.parse(text, column.grammar()).pin().isEmpty();
   }
@@ -572,8 +575,7 @@ final class Doubts {
   }
 
   private boolean hasPinColumn(Role end) {
-    Role pin = end == Role.FROM ? Role.FROM_PIN : end == Role.TO ? Role.TO_PIN : Role.FAR_PIN;
-    return table.columns().stream().anyMatch(column -> column.role() == pin);
+    return table.column(end.pinOfEnd()).isPresent();
   }
 
   /** What stands in brackets behind an end is said where it may change the wire. */

@@ -15,7 +15,6 @@ import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,7 +50,7 @@ final class PathReader extends TableReader {
       return;
     }
     Optional<Ends.Path> path = ends.path(text);
-    boolean speaks = Arrays.stream(text.split("[\\s,;()]+", -1)).anyMatch(Ends::looksLikePoint);
+    boolean speaks = Ends.holdsPoint(text);
     if (path.isEmpty() && !speaks) {
       tally.count(RowKind.NOTE);
       return;
@@ -128,8 +127,7 @@ final class PathReader extends TableReader {
 
   /** Whether the one point of a row is no terminal in the middle, which may be spare. */
   private boolean isAlone(Row row) {
-    List<ListColumn> points =
-        table.columns().stream().filter(column -> column.role() == Role.POINTS).toList();
+    List<ListColumn> points = table.columns(Role.POINTS);
     return !row.cell(points.get(0).index()).isBlank()
         || !row.cell(points.get(points.size() - 1).index()).isBlank();
   }
@@ -162,7 +160,7 @@ final class PathReader extends TableReader {
     boolean name = path.name().isEmpty() || NAME.matcher(path.name()).matches();
     String beside = path.name() + " " + path.rest();
     return !name
-        || Arrays.stream(beside.split("[\\s,;()]+", -1)).anyMatch(Ends::looksLikePoint)
+        || Ends.holdsPoint(beside)
         || words.mentions("deleted", beside)
         || words.mentions("changes wire", beside)
         || words.mentions("spare", beside)

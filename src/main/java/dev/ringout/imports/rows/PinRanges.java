@@ -35,8 +35,8 @@ record PinRanges(boolean areRanges, boolean areNames) {
 
   /** Judged by all rows in which both ends are written so. */
   static PinRanges of(ListTable table) {
-    Optional<ListColumn> from = column(table, Role.FROM_PIN);
-    Optional<ListColumn> to = column(table, Role.TO_PIN);
+    Optional<ListColumn> from = table.column(Role.FROM_PIN);
+    Optional<ListColumn> to = table.column(Role.TO_PIN);
     if (from.isEmpty() || to.isEmpty()) {
       return new PinRanges(false, true);
     }
@@ -86,12 +86,9 @@ record PinRanges(boolean areRanges, boolean areNames) {
   }
 
   private static String item(ListTable table, Row row, Role role) {
-    return column(table, role)
+    return table
+        .column(role)
         .map(column -> CellText.clean(row.cell(column.index()).text()))
         .orElse(role.title());
-  }
-
-  private static Optional<ListColumn> column(ListTable table, Role role) {
-    return table.columns().stream().filter(column -> column.role() == role).findFirst();
   }
 }

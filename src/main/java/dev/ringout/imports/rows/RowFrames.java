@@ -35,10 +35,10 @@ final class RowFrames {
   private String section = "";
 
   /** Rows that say of others that they are no wires. */
-  private final List<Integer> speaking = new ArrayList<>();
+  private final List<Row> speaking = new ArrayList<>();
 
   /** Rows taken for titles whose item does not lead them. */
-  private final List<Integer> unclear = new ArrayList<>();
+  private final List<Row> unclear = new ArrayList<>();
 
   RowFrames(ListTable table, Words words, TableCells cells) {
     this.fills = new Fills(table, words);
@@ -144,7 +144,7 @@ final class RowFrames {
     if (deleted || (filled > 2 && isCommentedOut(row))) {
       return Frame.DELETED;
     }
-    if (isFurniture(row) || isTotal(row)) {
+    if (isFurniture(row) || isTotal(row, filled)) {
       return Frame.NOTE;
     }
     Frame frame = filled <= 2 ? shortRow(row, filled, CellText.clean(only)) : Frame.CONTENT;
@@ -158,20 +158,12 @@ final class RowFrames {
 
   /** Says once what holds for the table as a whole. */
   void report(ListFindings findings) {
-    for (int number : unclear) {
-      table.body().stream()
-          .filter(row -> row.number() == number)
-          .findFirst()
-          .ifPresent(
-              row ->
-                  findings.warning(
-                      table.place(row), new RowOddity.TitleTaken(firstText(row), name(row))));
+    for (Row row : unclear) {
+      findings.warning(table.place(row), new RowOddity.TitleTaken(firstText(row), name(row)));
     }
-    table.body().stream()
-        .filter(row -> speaking.contains(row.number()))
-        .forEach(
-            row ->
-                findings.warning(table.place(row), new RowOddity.RemarkMayChange(firstText(row))));
+    for (Row row : speaking) {
+      findings.warning(table.place(row), new RowOddity.RemarkMayChange(firstText(row)));
+    }
     fills.report(findings);
   }
 
@@ -191,14 +183,10 @@ final class RowFrames {
   }
 
   /** A row that begins with "Total". */
-  private boolean isTotal(Row row) {
+  private boolean isTotal(Row row, int filled) {
     String first = withoutColon(firstText(row));
     int blank = first.indexOf(' ');
     boolean begins = blank > 3 && words.is("total", first.substring(0, blank));
-    int filled = 0;
-    for (ListColumn column : table.columns()) {
-      filled += row.cell(column.index()).isBlank() ? 0 : 1;
-    }
     return first.length() > 3 && (words.is("total", first) || (begins && filled <= 2));
   }
 
@@ -268,8 +256,8 @@ final class RowFrames {
         return Frame.NOTE;
       }
     }
-    if (filled == 1 && (saysOfRows(CellText.clean(only)) || isSentence(row, only))) {
-      speaking.add(row.number());
+    if (filled == 1 && (saysOfRows(only) || isSentence(row, only))) {
+      speaking.add(row);
       sectionEnds = Optional.empty();
       cells.forget();
       return Frame.NOTE;
@@ -277,7 +265,7 @@ final class RowFrames {
     if (isTitle(row, filled) || headsBlock(row, filled)) {
       section = name(row);
       if (!Titles.leads(section, firstText(row), words)) {
-        unclear.add(row.number());
+        unclear.add(row);
       }
       cells.forget();
       return Frame.NOTE;
@@ -286,7 +274,7 @@ final class RowFrames {
       cells.forget();
       return Frame.NOTE;
     }
-    if (sectionEnds.isPresent() && filled == 1 && isOfPinsAlone() && !isTotal(row)) {
+    if (sectionEnds.isPresent() && filled == 1 && isOfPinsAlone()) {
       // A title that is not understood: the rows below it are no longer of the one above.
       sectionEnds = Optional.empty();
       cells.forget();
@@ -354,7 +342,8 @@ final class RowFrames {
   }
 
   private String name(Row row) {
-    return title(row).isEmpty() ? Titles.name(firstText(row), words) : title(row);
+    String title = title(row);
+    return title.isEmpty() ? Titles.name(firstText(row), words) : title;
   }
 
   private boolean isHeadingAgain(Row row) {

@@ -31,6 +31,10 @@ final class RowNetReader extends TableReader {
   private static final String UNNAMED = " ";
 
   /** Several pins, a range, or one of two. */
+  private static final Pattern OTHER_LETTER = Pattern.compile("[A-WYZa-wyz]");
+
+  private static final Pattern LETTERS_AND_DIGITS = Pattern.compile("[\\p{L}\\d]+");
+
   private static final Pattern SEVERAL =
       Pattern.compile(
           "(?u).*\\s(and|und|et|y|e|en|or|oder|ou|of|bis|to|a|\u00e0|&)\\s.*|[a-z]*\\d{1,3}\\s?-\\s?[a-z]*\\d{1,3}|[A-Z0-9+]{1,4}(\\s*[,;]\\s*[A-Z0-9+]{1,4})+");
@@ -56,6 +60,8 @@ final class RowNetReader extends TableReader {
 
   private final ImportOptions options;
   private final Map<Integer, Boolean> full = new HashMap<>();
+  private final Map<Integer, Boolean> parted = new HashMap<>();
+  private final Map<Integer, Boolean> lettered = new HashMap<>();
 
   /** Whether a row's wires run from its first point to each other, and not from one to the next. */
   private final boolean star;
@@ -78,8 +84,7 @@ final class RowNetReader extends TableReader {
 
   /** Pins of one connector down the rows, and across them others of which a row holds few. */
   private static boolean isStar(ListTable table) {
-    List<ListColumn> points =
-        table.columns().stream().filter(column -> column.role() == Role.POINTS).toList();
+    List<ListColumn> points = table.columns(Role.POINTS);
     if (points.size() < 3) {
       return false;
     }
@@ -264,9 +269,7 @@ final class RowNetReader extends TableReader {
     }
     if (text.equalsIgnoreCase("x")) {
       // A pin called X has neighbours called Y or W; alone it says that nothing is there.
-      return table.body().stream()
-          .map(row -> CellText.clean(row.cell(column.index()).text()))
-          .noneMatch(other -> other.matches("[A-WYZa-wyz]"));
+      return !lettered.computeIfAbsent(column.index(), index -> countOf(OTHER_LETTER, column) > 0);
     }
     boolean more =
         PIN_AND_MORE.matcher(text).matches()
@@ -284,17 +287,17 @@ final class RowNetReader extends TableReader {
   }
 
   private static String shape(String text) {
-    return text.replaceAll("[\\p{L}\\d]+", "x");
+    return LETTERS_AND_DIGITS.matcher(text).replaceAll("x");
   }
 
   /** Another item of the same letters: a heading further down, or a title. */
   private static boolean isLikeItem(String text, String item) {
-    String letters = item.replaceFirst("\\d.*$", "");
+    String letters = Ends.lettersOf(item);
     return Ends.isDesignator(item)
         && Ends.isDesignator(text)
         && !letters.isEmpty()
         && !text.equals(item)
-        && text.replaceFirst("\\d.*$", "").equals(letters);
+        && Ends.lettersOf(text).equals(letters);
   }
 
   /** {@code GPIO4-7}, {@code A4-A5} in a column of plain pins: from one to another. */
@@ -307,11 +310,14 @@ final class RowNetReader extends TableReader {
 
   /** Whether names with a stroke between are usual in a column. */
   private boolean areParted(ListColumn column) {
+    return parted.computeIfAbsent(column.index(), index -> countOf(TWO_NAMES, column) > 2);
+  }
+
+  private long countOf(Pattern form, ListColumn column) {
     return table.body().stream()
-            .map(row -> CellText.clean(row.cell(column.index()).text()))
-            .filter(TWO_NAMES.asMatchPredicate())
-            .count()
-        > 2;
+        .map(row -> CellText.clean(row.cell(column.index()).text()))
+        .filter(form.asMatchPredicate())
+        .count();
   }
 
   private boolean areMostlyFull(ListColumn column) {

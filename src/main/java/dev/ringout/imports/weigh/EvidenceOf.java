@@ -112,7 +112,7 @@ final class EvidenceOf {
   }
 
   private boolean has(Role role) {
-    return table.columns().stream().anyMatch(column -> column.role() == role);
+    return table.column(role).isPresent();
   }
 
   /** Whether a heading names the end by a word for this side, or the user does. */
@@ -267,7 +267,7 @@ final class EvidenceOf {
   }
 
   private boolean isOfDevices(Role role) {
-    Role pin = role == Role.FROM ? Role.FROM_PIN : Role.TO_PIN;
+    Role pin = role.pinOfEnd();
     boolean headed =
         table.columns().stream()
             .anyMatch(column -> column.role() == pin && column.item().length() > 1);
@@ -452,11 +452,7 @@ final class EvidenceOf {
   }
 
   private void netList() {
-    ListColumn net =
-        table.columns().stream()
-            .filter(column -> column.role() == Role.NET)
-            .findFirst()
-            .orElseThrow();
+    ListColumn net = table.column(Role.NET).orElseThrow();
     boolean isNet = net.isSaid() || words.mentions("net", net.heading());
     add(isNet ? Kind.NETS_NAMED : Kind.SIGNALS_NAMED, isNet ? 40 : -25, net.heading());
     Share several = outcome.netsOfSeveral();
@@ -594,8 +590,7 @@ final class EvidenceOf {
    * does, where the last column is filled in most rows.
    */
   private Share wholeChains() {
-    List<ListColumn> points =
-        table.columns().stream().filter(column -> column.role() == Role.POINTS).toList();
+    List<ListColumn> points = table.columns(Role.POINTS);
     int rows = 0;
     int whole = 0;
     int early = 0;

@@ -75,7 +75,7 @@ final class LeftOver {
   }
 
   private boolean has(Role role) {
-    return table.columns().stream().anyMatch(column -> column.role() == role);
+    return table.column(role).isPresent();
   }
 
   /** A column of pins beside full points: the pin is another end's, or an older one. */
@@ -120,8 +120,7 @@ final class LeftOver {
 
   /** A terminal of a strip stands between what comes and what goes, under a plain heading. */
   void terminalBetween() {
-    Optional<ListColumn> own =
-        table.columns().stream().filter(column -> column.role() == Role.PIN).findFirst();
+    Optional<ListColumn> own = table.column(Role.PIN);
     int at = own.map(ListColumn::index).orElse(0);
     int from = lastOf(Role.FROM, Role.FROM_PIN);
     int to = firstOf(Role.TO, Role.TO_PIN);
@@ -200,8 +199,7 @@ final class LeftOver {
 
   /** Whether it says the same of one item wherever that stands: what the item is. */
   private boolean describesItem(ListColumn column) {
-    Optional<ListColumn> item =
-        table.columns().stream().filter(one -> one.role() == Role.ITEM).findFirst();
+    Optional<ListColumn> item = table.column(Role.ITEM);
     if (item.isEmpty() || item.get().index() == column.index()) {
       return false;
     }
@@ -512,8 +510,7 @@ final class LeftOver {
 
   /** A second column of wire numbers: the row has two wires. */
   void secondNumbers() {
-    Optional<ListColumn> first =
-        table.columns().stream().filter(column -> column.role() == Role.WIRE).findFirst();
+    Optional<ListColumn> first = table.column(Role.WIRE);
     boolean sides = table.layout() == Layout.TERMINALS || first.isEmpty();
     for (ListColumn column : sides ? List.<ListColumn>of() : table.columns()) {
       boolean more =

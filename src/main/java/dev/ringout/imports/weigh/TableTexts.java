@@ -65,12 +65,7 @@ final class TableTexts {
   }
 
   boolean isNumeric(ListColumn column) {
-    return filled(column).stream().map(TableTexts::whole).allMatch(CellText::isDigits);
-  }
-
-  /** A whole number as it was typed: spreadsheets make {@code 7.0} of it. */
-  private static String whole(String text) {
-    return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+    return filled(column).stream().map(CellText::wholeNumber).allMatch(CellText::isDigits);
   }
 
   /**
@@ -109,7 +104,7 @@ final class TableTexts {
     int counted = 0;
     int prose = 0;
     for (int i = 0; i < texts.size(); i++) {
-      String text = whole(texts.get(i));
+      String text = CellText.wholeNumber(texts.get(i));
       counted += text.equals(Integer.toString(i + 1)) ? 1 : 0;
       prose += text.length() > 24 || text.chars().filter(c -> c == ' ').count() > 2 ? 1 : 0;
     }
@@ -118,7 +113,7 @@ final class TableTexts {
 
   /** Whether the cells count on from one to the next, from wherever. */
   boolean countsRows(ListColumn column) {
-    List<String> texts = filled(column).stream().map(TableTexts::whole).toList();
+    List<String> texts = filled(column).stream().map(CellText::wholeNumber).toList();
     for (int i = 0; i < texts.size(); i++) {
       boolean number = CellText.isDigits(texts.get(i)) && texts.get(i).length() < 9;
       if (!number
@@ -149,28 +144,24 @@ final class TableTexts {
 
   /** How many cells of the points are called as pins are: one short word, or several. */
   Share calledAsPins(ListTable table) {
-    int some = 0;
-    int called = 0;
-    for (ListColumn column : table.columns()) {
-      for (String text : column.role() == Role.POINTS ? filled(column) : List.<String>of()) {
-        some++;
-        called += PIN_NAMES.matcher(text).matches() ? 1 : 0;
-      }
-    }
-    return new Share(called, some);
+    return pointsOf(PIN_NAMES, table);
   }
 
   /** How many cells of the points are marks of a matrix. */
   Share marks(ListTable table) {
+    return pointsOf(MARK, table);
+  }
+
+  private Share pointsOf(Pattern form, ListTable table) {
     int some = 0;
-    int marks = 0;
-    for (ListColumn column : table.columns()) {
-      for (String text : column.role() == Role.POINTS ? filled(column) : List.<String>of()) {
+    int like = 0;
+    for (ListColumn column : table.columns(Role.POINTS)) {
+      for (String text : filled(column)) {
         some++;
-        marks += MARK.matcher(text).matches() ? 1 : 0;
+        like += form.matcher(text).matches() ? 1 : 0;
       }
     }
-    return new Share(marks, some);
+    return new Share(like, some);
   }
 
   /** Whether the texts name devices: designators, or names of which most come again. */
