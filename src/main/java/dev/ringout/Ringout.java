@@ -10,6 +10,7 @@ import dev.ringout.jobs.FileInputs;
 import dev.ringout.jobs.FoundJob;
 import dev.ringout.jobs.ImportJob;
 import dev.ringout.jobs.Inputs;
+import dev.ringout.jobs.LaterJob;
 import dev.ringout.jobs.LotJob;
 import dev.ringout.jobs.PlanJob;
 import dev.ringout.jobs.Program;
@@ -84,6 +85,17 @@ public final class Ringout {
   /** Brings filled test sheets into the store, each as a whole or not at all. */
   public Answer<AddJob.Result> add(AddJob.Request request) {
     return AddJob.run(request, store);
+  }
+
+  /**
+   * Adds to a unit of the store what is said of it afterwards: a note, what was taken back, a
+   * signature.
+   *
+   * @throws StoreTrouble where the store can't be used, or has no such unit
+   * @throws WrongRequest where a cell holds no reading of the unit, or nobody may sign so
+   */
+  public Answer<LaterJob.Result> later(LaterJob.Request request) throws StoreTrouble, WrongRequest {
+    return LaterJob.run(request, store);
   }
 
   /**

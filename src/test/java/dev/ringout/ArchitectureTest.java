@@ -46,7 +46,7 @@ class ArchitectureTest {
       standards       | harness
       readings        | harness
       sheet           |
-      store           | seal sheet
+      store           | seal sheet readings
       cells           | harness standards readings sheet
       intake          | harness standards readings sheet cells
       imports.list    | harness standards sheet cells

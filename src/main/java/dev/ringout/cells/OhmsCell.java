@@ -7,6 +7,7 @@ import dev.ringout.readings.Measured.Meaning;
 import dev.ringout.readings.Measured.MoreThan;
 import dev.ringout.readings.Measured.NotTested;
 import dev.ringout.readings.Measured.OverRange;
+import dev.ringout.readings.Measured.TakenBack;
 import dev.ringout.readings.Measured.Value;
 import dev.ringout.readings.Measured.Word;
 import dev.ringout.units.Ohms;
@@ -40,6 +41,10 @@ public final class OhmsCell {
           "---",
           "\u2013",
           "\u2014");
+
+  /** {@code taken back: 0.31} says what it was. */
+  private static final Pattern TAKEN_BACK =
+      Pattern.compile(Measured.TakenBack.WORDS.toUpperCase(Locale.ROOT) + "(\\s*:.*)?");
 
   private static final Set<String> OVER_RANGE =
       Set.of(
@@ -142,6 +147,9 @@ public final class OhmsCell {
     String word = text.toUpperCase(Locale.ROOT);
     if (NOT_TESTED.contains(word)) {
       return Understood.as(new NotTested());
+    }
+    if (TAKEN_BACK.matcher(word).matches()) {
+      return Understood.as(new TakenBack(text));
     }
     if (OVER_RANGE.contains(word)) {
       return Understood.as(new OverRange(OptionalDouble.empty(), text));

@@ -25,6 +25,8 @@ final class Asked {
       case WIRE -> "wire: ";
       case POINT -> "";
       case OTHERS -> OptionNames.ALSO + " ";
+      case CELL -> "";
+      case WHO -> "--who: ";
       case SEAL_KEY -> "--seal: ";
       case TRUSTED_KEY -> "--key: ";
     };

@@ -1,5 +1,7 @@
 package dev.ringout.cli;
 
+import dev.ringout.seal.KeyFile;
+import dev.ringout.seal.Keys;
 import java.io.Console;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -30,6 +32,13 @@ final class Passphrase {
     } catch (IOException e) {
       throw wrong(file + " can't be read");
     }
+  }
+
+  /** A key with what it takes to read it: of a file, or asked for where it is protected. */
+  KeyFile keyFile(Path key, Optional<Path> file) {
+    Optional<String> secret =
+        file.isPresent() ? in(file.get()) : Keys.isProtected(key) ? of(key) : Optional.empty();
+    return new KeyFile(key, secret);
   }
 
   /** Asks for that of a key; absent where nobody can be asked. */

@@ -226,13 +226,8 @@ final class ReportCommand implements Callable<Integer> {
     if (sealKey.isEmpty()) {
       return Optional.empty();
     }
-    Path key = sealKey.get();
-    Passphrase asked = new Passphrase(output, spec.commandLine());
-    Optional<String> secret =
-        passphrase.isPresent()
-            ? asked.in(passphrase.get())
-            : Keys.isProtected(key) ? asked.of(key) : Optional.empty();
-    return Optional.of(new KeyFile(key, secret));
+    return Optional.of(
+        new Passphrase(output, spec.commandLine()).keyFile(sealKey.get(), passphrase));
   }
 
   private int write(Path harnessPath, Path to) throws WrongRequest, Stopped {

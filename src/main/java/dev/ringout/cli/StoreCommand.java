@@ -2,10 +2,13 @@ package dev.ringout.cli;
 
 import dev.ringout.jobs.AddJob;
 import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.LaterJob;
 import dev.ringout.jobs.StationJob;
 import dev.ringout.jobs.StoreAtHand;
 import dev.ringout.jobs.StoreCare;
+import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.StoreJson;
+import dev.ringout.seal.KeyFile;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Severity;
 import dev.ringout.store.StoreState;
@@ -36,6 +39,10 @@ import picocli.CommandLine.Spec;
             + " all is as it was written, copies it.")
 final class StoreCommand implements Runnable {
   private static final String JSON = "--json";
+  private static final String UNIT = "UNIT";
+  private static final String UNIT_SAYS = "A unit of the store, unit:SERIAL.";
+  private static final String WHO = "--who";
+  private static final String NAME = "NAME";
   private static final String JSON_SAYS = "One JSON document on standard output.";
 
   private final Output output;
@@ -49,7 +56,8 @@ final class StoreCommand implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "what with the store? add, station, check, backup, copy or migrate");
+        spec.commandLine(),
+        "what with the store? add, note, take-back, sign, station, check, backup, copy or migrate");
   }
 
   private int trouble(String shown, StoreTrouble e) {
@@ -119,6 +127,91 @@ final class StoreCommand implements Runnable {
               given -> {
                 output.err().print(ProblemText.withoutRows(given.problems(), 0));
                 output.out().print(StoreText.station(given.value()));
+                return ExitCode.DONE;
+              },
+              output::refuse);
+    } catch (StoreTrouble e) {
+      return trouble(at.store().shown(), e);
+    }
+  }
+
+  @Command(
+      name = "note",
+      mixinStandardHelpOptions = true,
+      description = "Keeps somebody's words about a unit.")
+  int note(
+      @Parameters(paramLabel = UNIT, description = UNIT_SAYS) Path unit,
+      @Parameters(paramLabel = "TEXT", description = "The words.") String text,
+      @Option(names = WHO, required = true, paramLabel = NAME, description = "Who says it.")
+          String who,
+      @Mixin StoreOption at)
+      throws WrongRequest {
+    return later(unit, who, new LaterJob.What.Note(text), at);
+  }
+
+  @Command(
+      name = "take-back",
+      mixinStandardHelpOptions = true,
+      description =
+          "Takes readings back that were none. They stay as they are and count no more, nor does what"
+              + " was read of the same points before: they are to be read again.")
+  int takeBack(
+      @Parameters(index = "0", paramLabel = UNIT, description = UNIT_SAYS) Path unit,
+      @Parameters(
+              index = "1..*",
+              arity = "1..*",
+              paramLabel = "CELL",
+              description = "Where check says that it stands, such as sheet.xlsx!Continuity!G14.")
+          List<String> cells,
+      @Option(names = "--why", required = true, paramLabel = "TEXT", description = "Why.")
+          String why,
+      @Option(names = WHO, required = true, paramLabel = NAME, description = "Who says so.")
+          String who,
+      @Mixin StoreOption at)
+      throws WrongRequest {
+    return later(unit, who, new LaterJob.What.TakeBack(cells, why), at);
+  }
+
+  @Command(
+      name = "sign",
+      mixinStandardHelpOptions = true,
+      description = "Signs all that was read of a unit so far, with the verdict on it.")
+  int sign(
+      @Parameters(paramLabel = UNIT, description = UNIT_SAYS) Path unit,
+      @Option(
+              names = "--key",
+              required = true,
+              paramLabel = "KEY",
+              description = "The private key (Ed25519, PEM) that report --new-key makes.")
+          Path key,
+      @Option(
+              names = "--passphrase",
+              paramLabel = "FILE",
+              description =
+                  "The passphrase of KEY is the first line of FILE; else a terminal is asked.")
+          Optional<Path> passphrase,
+      @Option(
+              names = "--role",
+              required = true,
+              paramLabel = "ROLE",
+              description = "As what: ${COMPLETION-CANDIDATES}.")
+          LaterJob.Role role,
+      @Option(names = WHO, required = true, paramLabel = NAME, description = "Who signs.")
+          String who,
+      @Mixin StoreOption at)
+      throws WrongRequest {
+    KeyFile file = new Passphrase(output, spec.commandLine()).keyFile(key, passphrase);
+    return later(unit, who, new LaterJob.What.Sign(role, file), at);
+  }
+
+  private int later(Path unit, String who, LaterJob.What what, StoreOption at) throws WrongRequest {
+    try {
+      return at.door()
+          .later(new LaterJob.Request(unit, who, what, Instant.now()))
+          .match(
+              given -> {
+                output.err().print(ProblemText.withoutRows(given.problems(), 0));
+                output.out().print(StoreText.later(given.value()));
                 return ExitCode.DONE;
               },
               output::refuse);

@@ -28,6 +28,11 @@ record GapVerdict(MeterReading reading) implements Measured.Cases<Verdict> {
   }
 
   @Override
+  public Verdict takenBack(Measured.TakenBack taken) {
+    return Verdict.notJudged(new NotJudged.TakenBack(taken));
+  }
+
+  @Override
   public Verdict moreThan(Measured.MoreThan more) {
     return high().moreThan(more);
   }

@@ -66,6 +66,11 @@ record InsulationVerdict(InsulationLimit limit, Limits limits) implements Measur
   }
 
   @Override
+  public Verdict takenBack(Measured.TakenBack taken) {
+    return Verdict.notJudged(new NotJudged.TakenBack(taken));
+  }
+
+  @Override
   public Verdict moreThan(Measured.MoreThan more) {
     return high().moreThan(more);
   }

@@ -42,6 +42,11 @@ record JoinVerdict(MeterReading reading) implements Measured.Cases<Verdict> {
   }
 
   @Override
+  public Verdict takenBack(Measured.TakenBack taken) {
+    return Verdict.notJudged(new NotJudged.TakenBack(taken));
+  }
+
+  @Override
   public Verdict moreThan(Measured.MoreThan more) {
     if (more.ohms() >= limits().openMinOhms()) {
       return OPEN;

@@ -94,6 +94,11 @@ public record Judged(
     }
 
     @Override
+    public Double takenBack(Measured.TakenBack measured) {
+      return 0.0;
+    }
+
+    @Override
     public Double moreThan(Measured.MoreThan measured) {
       return measured.ohms();
     }

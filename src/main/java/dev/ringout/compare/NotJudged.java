@@ -27,6 +27,14 @@ public sealed interface NotJudged {
     }
   }
 
+  /** Taken back by who read it. */
+  record TakenBack(Measured measured) implements NotJudged {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.takenBack(this);
+    }
+  }
+
   /** Less than the leads alone have, which are said to be in the readings. */
   record LessThanLeads(Measured measured, double leadOhms) implements NotJudged {
     @Override
@@ -187,6 +195,9 @@ public sealed interface NotJudged {
 
     /** See {@link BelowZero}. */
     T belowZero(BelowZero reason);
+
+    /** See {@link TakenBack}. */
+    T takenBack(TakenBack reason);
 
     /** See {@link LessThanLeads}. */
     T lessThanLeads(LessThanLeads reason);

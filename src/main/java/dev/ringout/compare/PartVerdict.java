@@ -53,6 +53,11 @@ record PartVerdict(MeterReading reading, ThroughParts expected, List<Part> parts
   }
 
   @Override
+  public Verdict takenBack(Measured.TakenBack taken) {
+    return Verdict.notJudged(new NotJudged.TakenBack(taken));
+  }
+
+  @Override
   public Verdict moreThan(Measured.MoreThan more) {
     return expected.mayBeOpen() ? open().moreThan(more) : above(more, more.ohms());
   }

@@ -4,9 +4,7 @@ import dev.ringout.check.CheckResult;
 import dev.ringout.harness.Harness;
 import dev.ringout.intake.OneUnit;
 import dev.ringout.readings.Job;
-import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
-import dev.ringout.readings.TimeOfReading;
 import dev.ringout.seal.Digest;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.FileBytes;
@@ -29,10 +27,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Brings filled test sheets into a store, each as a whole or not at all. */
@@ -155,7 +151,7 @@ public final class AddJob {
     String key = FromStore.key(serial);
     String digest = inputs.digest(sheet);
     String id = id(key, digest);
-    if (open.has(id)) {
+    if (open.head(id).isPresent()) {
       return new AddedSheet(
           file, serial, State.WAS_THERE, Optional.empty(), inputs.problems().list());
     }
@@ -255,31 +251,13 @@ public final class AddJob {
 
   private List<Entry.Draft> drafts(
       Path sheet, String file, ReadingSet readings, FileInputs inputs) {
-    Map<Place, Reading> byRow = new HashMap<>();
-    for (Reading reading : readings.readings()) {
-      byRow.putIfAbsent(row(reading.place()), reading);
-    }
+    RowsOfSheet rows = RowsOfSheet.of(readings);
     Problems remarks = new Problems();
     List<FileBytes> parts = inputs.bytes(sheet);
     try (TabularFile table = TabularFile.kept(Files.isDirectory(sheet), parts, file, remarks)) {
-      return KeptSheets.drafts(table, file, remarks.list(), (row, body) -> draft(byRow, row, body));
+      return KeptSheets.drafts(table, file, remarks.list(), rows::draft);
     } catch (UnusableInput | IOException e) {
       throw new IllegalStateException("what was read once is read again", e);
     }
-  }
-
-  private static Place row(Place cell) {
-    return new Place(cell.file(), cell.sheet(), cell.row(), 0);
-  }
-
-  private static Entry.Draft draft(Map<Place, Reading> byRow, Place row, String body) {
-    Reading reading = byRow.get(row);
-    return reading == null
-        ? new Entry.Draft(EntryKind.ROW, "", "", body)
-        : new Entry.Draft(
-            EntryKind.READING,
-            reading.time().map(TimeOfReading::at).map(Object::toString).orElse(""),
-            reading.by(),
-            body);
   }
 }

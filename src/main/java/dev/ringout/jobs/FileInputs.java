@@ -25,6 +25,7 @@ import dev.ringout.source.UnusableInput.Reason;
 import dev.ringout.standards.Tables;
 import dev.ringout.store.HarnessFile;
 import dev.ringout.store.StoreTrouble;
+import dev.ringout.store.TakenBack;
 import dev.ringout.units.Text;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -69,6 +70,11 @@ public final class FileInputs implements Inputs {
   /** Inputs from files, and of a store where a unit is named. */
   public static FileInputs with(List<Path> named, StoreAtHand store) {
     return new FileInputs(named, Optional.of(new FromStore(store)));
+  }
+
+  /** Inputs of a store as it will be once something is taken back. */
+  static FileInputs with(List<Path> named, StoreAtHand store, List<TakenBack> also) {
+    return new FileInputs(named, Optional.of(new FromStore(store, also)));
   }
 
   /** The same, in which an input is called otherwise. */

@@ -8,6 +8,7 @@ import dev.ringout.source.Place;
 import dev.ringout.source.Problems;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.store.Entry;
+import dev.ringout.store.EntryKind;
 import dev.ringout.store.Fields;
 import dev.ringout.store.HarnessFile;
 import dev.ringout.store.KeptSheets;
@@ -20,6 +21,7 @@ import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoreTrouble.Reason;
 import dev.ringout.store.StoredUnit;
 import dev.ringout.store.Stores;
+import dev.ringout.store.TakenBack;
 import dev.ringout.words.StoreWords;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,9 +33,20 @@ final class FromStore {
   private static final int DIGEST_SHOWN = 8;
 
   private final StoreAtHand store;
+  private final List<TakenBack> also;
 
   FromStore(StoreAtHand store) {
+    this(store, List.of());
+  }
+
+  /**
+   * A store as it will be.
+   *
+   * @param also what is being taken back
+   */
+  FromStore(StoreAtHand store, List<TakenBack> also) {
     this.store = store;
+    this.also = List.copyOf(also);
   }
 
   /** Where the store is. */
@@ -106,16 +119,36 @@ final class FromStore {
       throws StoreTrouble, UnusableInput {
     Store open = store.open();
     StoredUnit unit = unit(named, list);
+    Map<Session, List<Entry>> tests = new LinkedHashMap<>();
+    Map<String, Map<Integer, TakenBack>> taken = new LinkedHashMap<>();
     for (Session session : open.sessions(unit)) {
       List<Entry> entries = open.entries(session);
       // What was changed behind the program's back is no reading of anybody's.
       for (StoreFinding finding : Stores.broken(unit, session, entries)) {
         throw notAsWritten(finding);
       }
-      try (KeptSheets sheets = KeptSheets.of(entries, session.file(), problems)) {
+      entries.stream()
+          .filter(entry -> entry.kind().equals(EntryKind.TAKEN_BACK.word()))
+          .map(entry -> TakenBack.of(entry.body()))
+          .forEach(back -> add(back, taken));
+      tests.put(session, entries);
+    }
+    also.forEach(back -> add(back, taken));
+    for (Map.Entry<Session, List<Entry>> test : tests.entrySet()) {
+      Session session = test.getKey();
+      try (KeptSheets sheets =
+          KeptSheets.of(
+              test.getValue(),
+              session.file(),
+              taken.getOrDefault(session.id(), Map.of()),
+              problems)) {
         use.of(sheets, session.file());
       }
     }
+  }
+
+  private static void add(TakenBack back, Map<String, Map<Integer, TakenBack>> taken) {
+    taken.computeIfAbsent(back.session(), test -> new LinkedHashMap<>()).put(back.seq(), back);
   }
 
   private static StoreTrouble notAsWritten(StoreFinding finding) {

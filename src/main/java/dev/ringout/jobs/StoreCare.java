@@ -21,11 +21,11 @@ public final class StoreCare {
   /**
    * What a copy came to.
    *
-   * @param sessions how many were copied
+   * @param copy what was copied
    * @param from all chains of the one
    * @param to all chains of the other
    */
-  public record Copied(long sessions, StoreState from, StoreState to) {
+  public record Copied(Stores.Copy copy, StoreState from, StoreState to) {
     /** Whether both hold the same, and all of it as it was written. */
     public boolean isSame() {
       return from.digest().equals(to.digest())
@@ -61,7 +61,7 @@ public final class StoreCare {
     Store from = store.open();
     try (StoreAtHand other = new StoreAtHand(to, environment)) {
       Store into = other.openToWrite();
-      long copied = Stores.copy(from, into);
+      Stores.Copy copied = Stores.copy(from, into);
       return new Copied(copied, Stores.check(from), Stores.check(into));
     }
   }

@@ -9,14 +9,18 @@ import dev.ringout.standards.Tables;
 import dev.ringout.store.Entry;
 import dev.ringout.store.EntryKind;
 import dev.ringout.store.Session;
+import dev.ringout.store.Signature;
 import dev.ringout.store.Store;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoredUnit;
+import dev.ringout.store.TakenBack;
 import dev.ringout.store.UnitSummary;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The units of a store, or the history of one. */
@@ -63,8 +67,30 @@ public final class UnitsJob {
    *
    * @param readings how many rows are readings
    * @param verdict as it was shown then
+   * @param later what was said of the unit afterwards
    */
-  public record Test(Session session, int readings, Optional<KeptVerdict> verdict) {}
+  public record Test(
+      Session session, int readings, Optional<KeptVerdict> verdict, List<Later> later) {
+    /** What is given can't be changed afterwards. */
+    public Test {
+      later = List.copyOf(later);
+    }
+  }
+
+  /**
+   * What was said of a unit afterwards.
+   *
+   * @param cell of the row that was taken back; empty where none was
+   * @param signature absent where it is none
+   * @param text a note's, or why something was taken back
+   */
+  public record Later(
+      EntryKind kind,
+      String at,
+      String who,
+      String cell,
+      Optional<Signature> signature,
+      String text) {}
 
   /**
    * Looks them up.
@@ -108,8 +134,14 @@ public final class UnitsJob {
   private static History history(StoredUnit unit, Store open, StoreAtHand store)
       throws StoreTrouble {
     List<Test> tests = new ArrayList<>();
+    Map<String, Session> byId = new LinkedHashMap<>();
     for (Session session : open.sessions(unit)) {
+      byId.put(session.id(), session);
       List<Entry> entries = open.entries(session);
+      List<Later> later = new ArrayList<>();
+      for (Entry entry : entries) {
+        later(entry, byId, open).ifPresent(later::add);
+      }
       tests.add(
           new Test(
               session,
@@ -118,13 +150,33 @@ public final class UnitsJob {
                   .filter(one -> is(one, EntryKind.VERDICT))
                   .map(one -> KeptVerdict.of(one.body()))
                   .flatMap(Optional::stream)
-                  .reduce((earlier, later) -> later)));
+                  .findFirst(),
+              later));
     }
     Path named = InputName.ofUnit(unit.serial(), unit.harness());
     FileInputs inputs = FileInputs.with(List.of(named), store);
     Optional<Harness> harness = inputs.soundHarness(named);
     Optional<CheckResult> now = harness.map(list -> check(list, named, inputs));
     return new History(unit, tests, now, inputs.problems().list());
+  }
+
+  private static Optional<Later> later(Entry entry, Map<String, Session> tests, Store open)
+      throws StoreTrouble {
+    EntryKind kind = EntryKind.of(entry.kind()).orElse(EntryKind.VERDICT);
+    Later later = new Later(kind, entry.at(), entry.who(), "", Optional.empty(), entry.body());
+    return switch (kind) {
+      case NOTE -> Optional.of(later);
+      case SIGNATURE ->
+          Optional.of(new Later(kind, entry.at(), entry.who(), "", Signature.of(entry.body()), ""));
+      case TAKEN_BACK -> {
+        TakenBack back = TakenBack.of(entry.body());
+        Session test = tests.get(back.session());
+        String cell = test == null ? "" : back.cell(open.entries(test), test.file()).toString();
+        yield Optional.of(
+            new Later(kind, entry.at(), entry.who(), cell, Optional.empty(), back.why()));
+      }
+      default -> Optional.empty();
+    };
   }
 
   private static boolean is(Entry entry, EntryKind kind) {

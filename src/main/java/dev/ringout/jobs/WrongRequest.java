@@ -30,6 +30,10 @@ public final class WrongRequest extends Exception {
     POINT,
     /** Readings of other units. */
     OTHERS,
+    /** A cell of a reading. */
+    CELL,
+    /** Who says it. */
+    WHO,
     /** The key to seal with. */
     SEAL_KEY,
     /** The key that is trusted. */

@@ -35,6 +35,11 @@ final class NotJudgedJson implements NotJudged.Cases<Reason> {
   }
 
   @Override
+  public Reason takenBack(NotJudged.TakenBack reason) {
+    return Reason.of("taken-back").with("value", reason.measured().text());
+  }
+
+  @Override
   public Reason lessThanLeads(NotJudged.LessThanLeads reason) {
     return Reason.of("less-than-leads")
         .with("value", reason.measured().text())

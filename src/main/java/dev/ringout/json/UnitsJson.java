@@ -2,6 +2,7 @@ package dev.ringout.json;
 
 import dev.ringout.jobs.UnitsJob;
 import dev.ringout.jobs.UnitsJob.History;
+import dev.ringout.jobs.UnitsJob.Later;
 import dev.ringout.jobs.UnitsJob.Listed;
 import dev.ringout.jobs.UnitsJob.Test;
 import dev.ringout.source.Place;
@@ -76,6 +77,24 @@ public final class UnitsJson {
     json.put("station", test.session().station());
     json.put("added", test.session().added());
     StoreJson.verdict(test.verdict()).ifPresent(verdict -> json.put("verdict", verdict));
+    json.put("later", test.later().stream().map(UnitsJson::later).toList());
+    return json;
+  }
+
+  private static Map<String, Object> later(Later one) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("kind", one.kind().word().replace('_', '-'));
+    json.put("at", one.at());
+    json.put("who", one.who());
+    if (!one.cell().isEmpty()) {
+      json.put("cell", one.cell());
+    }
+    if (one.signature().isPresent()) {
+      json.put("role", one.signature().get().role());
+      json.put("key", one.signature().get().fingerprint());
+    } else {
+      json.put("text", one.text());
+    }
     return json;
   }
 }

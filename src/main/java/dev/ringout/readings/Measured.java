@@ -30,6 +30,11 @@ public sealed interface Measured {
     return false;
   }
 
+  /** Whether it was taken back. */
+  default boolean isTakenBack() {
+    return false;
+  }
+
   /** What it was more than; absent where the meter said no such thing. */
   default Optional<MoreThan> moreThan() {
     return Optional.empty();
@@ -279,6 +284,31 @@ public sealed interface Measured {
     }
   }
 
+  /**
+   * Taken back by who read it: neither it nor what was read of the same points before counts.
+   *
+   * @param typed as written on the sheet, with what it was: {@code taken back: 0.31}
+   */
+  record TakenBack(String typed) implements Measured {
+    /** How it begins, however it goes on. */
+    public static final String WORDS = "taken back";
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.takenBack(this);
+    }
+
+    @Override
+    public boolean isTakenBack() {
+      return true;
+    }
+
+    @Override
+    public String text() {
+      return typed;
+    }
+  }
+
   /** One answer for each kind. */
   interface Cases<T> {
     /** See {@link Value}. */
@@ -301,5 +331,8 @@ public sealed interface Measured {
 
     /** See {@link NotTested}. */
     T notTested(NotTested measured);
+
+    /** See {@link TakenBack}. */
+    T takenBack(TakenBack measured);
   }
 }

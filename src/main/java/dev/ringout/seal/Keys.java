@@ -147,7 +147,12 @@ public final class Keys {
     }
   }
 
-  static PublicKey publicKey(byte[] encoded) throws GeneralSecurityException {
+  /**
+   * The public key of an encoding (DER, RFC 8410).
+   *
+   * @throws GeneralSecurityException where it is none, or one of small order
+   */
+  public static PublicKey publicKey(byte[] encoded) throws GeneralSecurityException {
     PublicKey key =
         KeyFactory.getInstance(ALGORITHM).generatePublic(new X509EncodedKeySpec(encoded));
     if (SMALL_ORDER.contains(point(encoded)) || SMALL_ORDER.contains(point(key.getEncoded()))) {
@@ -219,7 +224,7 @@ public final class Keys {
   }
 
   /** A signature of a text in UTF-8. */
-  static byte[] sign(String text, PrivateKey key) {
+  public static byte[] sign(String text, PrivateKey key) {
     try {
       Signature signature = Signature.getInstance(ALGORITHM);
       signature.initSign(key);
@@ -231,7 +236,7 @@ public final class Keys {
   }
 
   /** Whether a signature is one of a text by a key. */
-  static boolean verify(String text, byte[] bytes, PublicKey key) {
+  public static boolean verify(String text, byte[] bytes, PublicKey key) {
     try {
       Signature signature = Signature.getInstance(ALGORITHM);
       signature.initVerify(key);

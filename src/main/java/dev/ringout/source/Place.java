@@ -42,6 +42,15 @@ public record Place(String file, String sheet, int row, int column) {
     return letters.toString();
   }
 
+  /** The column of its letters, counted from 1. */
+  public static int column(String letters) {
+    int column = 0;
+    for (int i = 0; i < letters.length(); i++) {
+      column = 26 * column + letters.charAt(i) - 'A' + 1;
+    }
+    return column;
+  }
+
   /** In one piece: {@code readings.xlsx!Continuity!G14}. */
   @Override
   public String toString() {

@@ -7,22 +7,58 @@ import java.util.Optional;
 /** What happened in a session. */
 public enum EntryKind {
   /** Something odd about a file as a whole, told when it was brought in. */
-  REMARK,
+  REMARK(Part.SHEETS),
   /** A sheet begins: its name, and what stands around its cells. */
-  SHEET,
+  SHEET(Part.SHEETS),
   /** A row that is a reading. */
-  READING,
-  /** Any other row of a sheet: headings, the job, what was opened, what is accepted. */
-  ROW,
+  READING(Part.ROWS),
+  /** A row of a reading that was not made, and why not. */
+  SKIPPED(Part.ROWS),
+  /** A row in which somebody accepts a reading out of limits, and why. */
+  OVERRIDE(Part.ROWS),
+  /** A row of the job: who, when, with what, at which temperature. */
+  CONDITIONS(Part.ROWS),
+  /** Any other row of a sheet: headings, blank steps, what was opened. */
+  ROW(Part.ROWS),
+  /** A reading was taken back: see {@link TakenBack}. */
+  TAKEN_BACK(Part.BESIDE),
+  /** Somebody's words about the unit. */
+  NOTE(Part.BESIDE),
+  /** Somebody signed: see {@link Signature}. */
+  SIGNATURE(Part.BESIDE),
   /** What was shown at the end, with the program that showed it. */
-  VERDICT;
+  VERDICT(Part.BESIDE);
+
+  /** Where it belongs. */
+  private enum Part {
+    SHEETS,
+    ROWS,
+    BESIDE
+  }
+
+  private final Part part;
+
+  EntryKind(Part part) {
+    this.part = part;
+  }
+
+  /** Whether it is a row of a sheet. */
+  boolean isRow() {
+    return part == Part.ROWS;
+  }
+
+  /** Whether a session may end with it. */
+  boolean mayEnd() {
+    return part == Part.BESIDE;
+  }
 
   /** As it is kept. */
   public String word() {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  static Optional<EntryKind> of(String word) {
+  /** Of a word as it is kept; absent where a later program kept another. */
+  public static Optional<EntryKind> of(String word) {
     return Arrays.stream(values()).filter(kind -> kind.word().equals(word)).findFirst();
   }
 }

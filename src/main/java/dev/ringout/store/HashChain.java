@@ -45,12 +45,17 @@ final class HashChain {
     return digest(session.id(), Integer.toString(seq), at, who, kind, body, previous);
   }
 
-  /** Drafts as entries of a session. */
-  static List<Entry> chained(Session session, List<Entry.Draft> drafts) {
+  /** Where a session that has no entry yet ends. */
+  static Head start(Session session) {
+    return new Head(0, of(session));
+  }
+
+  /** Drafts as entries of a session, behind where it ends. */
+  static List<Entry> chained(Session session, Head end, List<Entry.Draft> drafts) {
     List<Entry> entries = new ArrayList<>(drafts.size());
-    String previous = of(session);
+    String previous = end.hash();
     for (Entry.Draft draft : drafts) {
-      int seq = entries.size() + 1;
+      int seq = end.seq() + entries.size() + 1;
       String kind = draft.kind().word();
       String hash = of(session, seq, kind, draft.at(), draft.who(), draft.body(), previous);
       entries.add(new Entry(seq, draft.at(), draft.who(), kind, draft.body(), previous, hash));

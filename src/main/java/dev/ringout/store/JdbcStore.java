@@ -95,6 +95,10 @@ final class JdbcStore implements Store {
         return result;
       } catch (SQLException e) {
         rollBack(e);
+        if (e instanceof Meanwhile) {
+          throw StoreTrouble.of(
+              Reason.NOT_WRITTEN, "was added to meanwhile; nothing was added, look at it again");
+        }
         if (tries >= MOST_TRIES || !engine.isWorthAnotherTry(e)) {
           throw engine.trouble(e);
         }
@@ -165,7 +169,7 @@ final class JdbcStore implements Store {
               draft.as(
                   before.size() + 1, Session.nameAmong(before, draft.file(), added.fileAsTyped()));
           keep(session);
-          keep(session, HashChain.chained(session, added.entries()));
+          keep(session, HashChain.chained(session, HashChain.start(session), added.entries()));
           return Added.ADDED;
         });
   }
@@ -184,6 +188,50 @@ final class JdbcStore implements Store {
           keep(session, entries);
           return Added.ADDED;
         });
+  }
+
+  @Override
+  public void takeMore(Session session, Head end, List<Entry> entries) throws StoreTrouble {
+    transaction(
+        () -> {
+          requireEnd(session, end);
+          keep(session, entries);
+          return Added.ADDED;
+        });
+  }
+
+  @Override
+  public void append(Session last, Head end, List<Entry.Draft> drafts) throws StoreTrouble {
+    transaction(
+        () -> {
+          List<Session> all = sessionsOf(last.unitKey(), last.harness());
+          if (!all.get(all.size() - 1).id().equals(last.id())) {
+            throw new Meanwhile();
+          }
+          requireEnd(last, end);
+          keep(last, HashChain.chained(last, end, drafts));
+          return Added.ADDED;
+        });
+  }
+
+  private void requireEnd(Session session, Head end) throws SQLException {
+    if (!headOf(session.id()).equals(Optional.of(end))) {
+      throw new Meanwhile();
+    }
+  }
+
+  /** Somebody else was quicker. */
+  private static final class Meanwhile extends SQLException {
+    private static final long serialVersionUID = 1L;
+  }
+
+  private Optional<Head> headOf(String session) throws SQLException {
+    return select(
+            "select seq, hash from entry where session = ? order by seq desc limit 1",
+            strings(session),
+            row -> new Head(row.getInt(1), HEX.formatHex(row.getBytes(2))))
+        .stream()
+        .findFirst();
   }
 
   private boolean isThere(String session) throws SQLException {
@@ -297,7 +345,9 @@ final class JdbcStore implements Store {
                     + " join session s on s.unit_key = u.unit_key and s.harness = u.harness"
                     + " and s.number = (select max(l.number) from session l"
                     + " where l.unit_key = u.unit_key and l.harness = u.harness)"
-                    + " left join entry e on e.session = s.id and e.kind = 'verdict'",
+                    + " left join entry e on e.session = s.id and e.kind = 'verdict'"
+                    + " and e.seq = (select max(v.seq) from entry v"
+                    + " where v.session = s.id and v.kind = 'verdict')",
                 strings(),
                 row ->
                     new UnitSummary(
@@ -414,8 +464,8 @@ final class JdbcStore implements Store {
   }
 
   @Override
-  public boolean has(String sessionId) throws StoreTrouble {
-    return transaction(() -> isThere(sessionId));
+  public Optional<Head> head(String sessionId) throws StoreTrouble {
+    return transaction(() -> headOf(sessionId));
   }
 
   @Override

@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -141,27 +142,67 @@ public final class KeptSheets implements TabularFile {
    * The sheets that entries tell of.
    *
    * @param shownName the file's name in their places
+   * @param taken what was taken back of them, by the row's entry
    * @param problems takes what was odd about the file as a whole
    */
-  public static KeptSheets of(List<Entry> entries, String shownName, Problems problems) {
+  public static KeptSheets of(
+      List<Entry> entries, String shownName, Map<Integer, TakenBack> taken, Problems problems) {
     KeptSheets kept = new KeptSheets();
     List<Row> rows = new ArrayList<>();
     for (Entry entry : entries) {
-      List<List<String>> lines = Fields.of(entry.body());
-      switch (EntryKind.of(entry.kind()).orElse(EntryKind.VERDICT)) {
-        case REMARK -> problems.add(remark(lines.get(0), shownName));
-        case SHEET -> {
-          rows = new ArrayList<>();
-          kept.single |= lines.get(0).get(3).equals(YES);
-          kept.sheets.add(sheet(lines, shownName, rows));
-        }
-        case READING, ROW -> rows.add(row(lines));
-        case VERDICT -> {
-          // Derived again from the others.
-        }
+      EntryKind kind = EntryKind.of(entry.kind()).orElse(EntryKind.VERDICT);
+      if (kind == EntryKind.REMARK) {
+        problems.add(remark(Fields.of(entry.body()).get(0), shownName));
+      } else if (kind == EntryKind.SHEET) {
+        List<List<String>> lines = Fields.of(entry.body());
+        rows = new ArrayList<>();
+        kept.single |= lines.get(0).get(3).equals(YES);
+        kept.sheets.add(sheet(lines, shownName, rows));
+      } else if (kind.isRow()) {
+        Row row = row(Fields.of(entry.body()));
+        TakenBack back = taken.get(entry.seq());
+        rows.add(back == null ? row : back.in(row));
       }
     }
     return kept;
+  }
+
+  /** The cell of a column of the row that an entry is. */
+  static Place rowOf(List<Entry> entries, String shownName, int seq, int column) {
+    Place sheet = Place.of(shownName);
+    for (Entry entry : entries) {
+      if (entry.kind().equals(EntryKind.SHEET.word())) {
+        sheet = sheet(Fields.of(entry.body()), shownName, List.of()).place();
+      } else if (entry.seq() == seq) {
+        return new Place(sheet.file(), sheet.sheet(), row(entry), column);
+      }
+    }
+    return sheet;
+  }
+
+  private static int row(Entry entry) {
+    return Integer.parseInt(entry.body().split("\n", 2)[0]);
+  }
+
+  /**
+   * The entry of a row; absent where there is none.
+   *
+   * @param shownName the file's name in its places
+   */
+  public static Optional<Entry> entryOf(List<Entry> entries, String shownName, Place cell) {
+    boolean here = false;
+    for (Entry entry : entries) {
+      Optional<EntryKind> kind = EntryKind.of(entry.kind());
+      if (kind.filter(one -> one == EntryKind.SHEET).isPresent()) {
+        Place sheet = sheet(Fields.of(entry.body()), shownName, List.of()).place();
+        here = sheet.file().equals(cell.file()) && sheet.sheet().equals(cell.sheet());
+      } else if (here && kind.filter(EntryKind::isRow).isPresent()) {
+        if (row(entry) == cell.row()) {
+          return Optional.of(entry);
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   private static Problem remark(List<String> fields, String shownName) {
@@ -208,21 +249,13 @@ public final class KeptSheets implements TabularFile {
   private static Row row(List<List<String>> lines) {
     List<Cell> cells = new ArrayList<>();
     for (List<String> fields : lines.subList(1, lines.size())) {
-      int column = column(fields.get(0));
+      int column = Place.column(fields.get(0));
       while (cells.size() < column - 1) {
         cells.add(Cell.EMPTY);
       }
       cells.add(cell(fields.subList(1, fields.size())));
     }
     return new Row(Integer.parseInt(lines.get(0).get(0)), List.copyOf(cells));
-  }
-
-  private static int column(String letters) {
-    int column = 0;
-    for (int i = 0; i < letters.length(); i++) {
-      column = 26 * column + letters.charAt(i) - 'A' + 1;
-    }
-    return column;
   }
 
   private static Cell cell(List<String> fields) {

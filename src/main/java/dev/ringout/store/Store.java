@@ -26,6 +26,17 @@ public interface Store extends AutoCloseable {
   Added take(HarnessFile harness, StoredUnit unit, Session session, List<Entry> entries)
       throws StoreTrouble;
 
+  /** Keeps entries of a session as another store has them, behind where it ends here. */
+  void takeMore(Session session, Head end, List<Entry> entries) throws StoreTrouble;
+
+  /**
+   * Adds to the last session of a unit what happened afterwards.
+   *
+   * @param end where it ends
+   * @throws StoreTrouble where somebody else added to the unit meanwhile
+   */
+  void append(Session last, Head end, List<Entry.Draft> drafts) throws StoreTrouble;
+
   /** All units, by list and serial number, with how they stood. */
   List<UnitSummary> units() throws StoreTrouble;
 
@@ -47,8 +58,8 @@ public interface Store extends AutoCloseable {
   /** What happened in a test, in order. */
   List<Entry> entries(Session session) throws StoreTrouble;
 
-  /** Whether a test is there already. */
-  boolean has(String sessionId) throws StoreTrouble;
+  /** Where a test ends; absent where it is not there. */
+  Optional<Head> head(String sessionId) throws StoreTrouble;
 
   /** Keeps what a station carries along, where it is another than before. */
   Added keep(Station station) throws StoreTrouble;

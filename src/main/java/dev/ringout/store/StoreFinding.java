@@ -19,6 +19,10 @@ public record StoreFinding(String unit, String session, String file, int seq, Ki
     END_MISSING,
     /** A session of the unit is not there. */
     SESSION_MISSING,
+    /** A signature is not of what stands before it. */
+    SIGNATURE_WRONG,
+    /** A session goes on in one way in one store and in another in the other. */
+    TWO_HISTORIES,
     /** The bytes of a list do not give its digest. */
     LIST_CHANGED
   }

@@ -100,6 +100,7 @@ public final class Stores {
         units++;
         all.append(unit.key()).append(' ').append(unit.serial()).append('\n');
         int number = 0;
+        Signed signed = new Signed(unit);
         for (Session session : store.sessions(unit)) {
           number++;
           if (session.number() != number) {
@@ -109,7 +110,8 @@ public final class Stores {
             number = session.number();
           }
           List<Entry> chain = store.entries(session);
-          findings.addAll(broken(unit, session, chain));
+          List<StoreFinding> broken = broken(unit, session, chain);
+          findings.addAll(broken.isEmpty() ? signed.next(session, chain) : broken);
           sessions++;
           entries += chain.size();
           all.append(session.id()).append(' ').append(last(session, chain)).append('\n');
@@ -121,6 +123,13 @@ public final class Stores {
     }
     return new StoreState(
         lists.size(), units, sessions, entries, Digest.of(all.toString()), findings);
+  }
+
+  /** Where a session would end with these entries behind it. */
+  public static Head endAfter(Session session, Head end, List<Entry.Draft> drafts) {
+    List<Entry> entries = HashChain.chained(session, end, drafts);
+    Entry last = entries.get(entries.size() - 1);
+    return new Head(last.seq(), last.hash());
   }
 
   private static String last(Session session, List<Entry> chain) {
@@ -148,7 +157,10 @@ public final class Stores {
       previous = entry.hash();
     }
     boolean ends =
-        !chain.isEmpty() && chain.get(chain.size() - 1).kind().equals(EntryKind.VERDICT.word());
+        !chain.isEmpty()
+            && EntryKind.of(chain.get(chain.size() - 1).kind())
+                .filter(EntryKind::mayEnd)
+                .isPresent();
     return ends
         ? List.of()
         : List.of(
@@ -156,12 +168,24 @@ public final class Stores {
   }
 
   /**
-   * Copies everything that another store does not have yet.
+   * What a copy came to.
    *
-   * @return how many sessions were copied
+   * @param sessions how many were copied
+   * @param grown how many that were there already were added to
+   * @param parted tests that go on in one way here and in another there: nothing was copied of them
    */
-  public static long copy(Store from, Store to) throws StoreTrouble {
+  public record Copy(long sessions, long grown, List<StoreFinding> parted) {
+    /** What is given can't be changed afterwards. */
+    public Copy {
+      parted = List.copyOf(parted);
+    }
+  }
+
+  /** Copies everything that another store does not have yet. */
+  public static Copy copy(Store from, Store to) throws StoreTrouble {
     long copied = 0;
+    long grown = 0;
+    List<StoreFinding> parted = new ArrayList<>();
     if (to.stations().isEmpty()) {
       for (Station station : from.stations()) {
         to.keep(station);
@@ -171,13 +195,35 @@ public final class Stores {
       HarnessFile harness = from.harness(digest).orElseThrow();
       for (StoredUnit unit : from.siblings(digest)) {
         for (Session session : from.sessions(unit)) {
-          if (!to.has(session.id())) {
+          Optional<Head> there = to.head(session.id());
+          if (there.isEmpty()) {
             to.take(harness, unit, session, from.entries(session));
             copied++;
+          } else if (!there.equals(from.head(session.id()))) {
+            Optional<List<Entry>> more = behind(there.get(), from.entries(session));
+            if (more.isPresent()) {
+              to.takeMore(session, there.get(), more.get());
+              grown++;
+            } else if (behind(from.head(session.id()).orElseThrow(), to.entries(session))
+                .isEmpty()) {
+              parted.add(
+                  new StoreFinding(
+                      unit.serial(), session.id(), session.file(), 0, Kind.TWO_HISTORIES));
+            }
           }
         }
       }
     }
-    return copied;
+    return new Copy(copied, grown, parted);
+  }
+
+  /** What stands behind an entry; absent where it is none of these. */
+  private static Optional<List<Entry>> behind(Head end, List<Entry> entries) {
+    for (int i = 0; i < entries.size(); i++) {
+      if (entries.get(i).seq() == end.seq() && entries.get(i).hash().equals(end.hash())) {
+        return Optional.of(entries.subList(i + 1, entries.size()));
+      }
+    }
+    return Optional.empty();
   }
 }

@@ -2,10 +2,12 @@ package dev.ringout.text;
 
 import dev.ringout.jobs.AddJob;
 import dev.ringout.jobs.KeptVerdict;
+import dev.ringout.jobs.LaterJob;
 import dev.ringout.jobs.StationJob;
 import dev.ringout.jobs.StoreCare;
 import dev.ringout.store.StoreFinding;
 import dev.ringout.store.StoreState;
+import dev.ringout.store.Stores;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import dev.ringout.words.StoreWords;
@@ -91,18 +93,51 @@ public final class StoreText {
     page.paragraph(
         "",
         copied.isSame()
-            ? Text.of(
-                "COPIED: %s. Both hold the same, as it was written.",
-                Numbers.count(copied.sessions(), "test"))
+            ? Text.of("COPIED: %s. Both hold the same, as it was written.", amount(copied.copy()))
             : Text.of(
                 "NOT THE SAME: %s copied; TO holds more than FROM, or one is not as written.",
-                Numbers.count(copied.sessions(), "test")));
+                amount(copied.copy())));
     page.paragraph("From     ", StoreWords.size(copied.from()));
     page.paragraph("         ", copied.from().digest());
     page.paragraph("To       ", StoreWords.size(copied.to()));
     page.paragraph("         ", copied.to().digest());
+    copied.copy().parted().forEach(one -> page.paragraph("  - ", StoreWords.finding(one)));
     copied.from().findings().forEach(one -> page.paragraph("  - ", StoreWords.finding(one)));
     copied.to().findings().forEach(one -> page.paragraph("  - ", StoreWords.finding(one)));
     return page.toString();
+  }
+
+  private static String amount(Stores.Copy copy) {
+    return Numbers.count(copy.sessions(), "test")
+        + (copy.grown() == 0 ? "" : ", and more of " + Numbers.count(copy.grown(), "test"));
+  }
+
+  /** What was said of a unit afterwards. */
+  public static String later(LaterJob.Result result) {
+    Page page = new Page(false);
+    String serial = result.unit().serial();
+    page.paragraph("", "Unit " + serial + ": " + result.what().match(new Done()));
+    page.paragraph("", "It now " + verdict(result.verdict()) + ".");
+    return page.toString();
+  }
+
+  private static final class Done implements LaterJob.What.Cases<String> {
+    @Override
+    public String note(LaterJob.What.Note what) {
+      return "noted.";
+    }
+
+    @Override
+    public String takeBack(LaterJob.What.TakeBack what) {
+      return Text.of(
+          "%s taken back; what was read of the same points before does not count either."
+              + " Read them again.",
+          Numbers.count(what.cells().size(), "reading"));
+    }
+
+    @Override
+    public String sign(LaterJob.What.Sign what) {
+      return "signed, with all that was read of it so far.";
+    }
   }
 }

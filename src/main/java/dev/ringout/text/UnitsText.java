@@ -4,6 +4,7 @@ import dev.ringout.check.CheckResult;
 import dev.ringout.jobs.KeptVerdict;
 import dev.ringout.jobs.UnitsJob;
 import dev.ringout.jobs.UnitsJob.History;
+import dev.ringout.jobs.UnitsJob.Later;
 import dev.ringout.jobs.UnitsJob.Listed;
 import dev.ringout.jobs.UnitsJob.Test;
 import dev.ringout.store.StoredUnit;
@@ -93,7 +94,23 @@ public final class UnitsText {
           test.verdict()
               .map(kept -> "then the unit " + verdict(kept) + ", by " + kept.program())
               .orElse("no verdict was kept"));
+      test.later().forEach(one -> page.paragraph("      ", later(one)));
     }
     page.paragraph("  ", "All of it: ringout check unit:" + name(history.unit().serial()));
+  }
+
+  private static String later(Later one) {
+    String by = Text.of(" (%s, %s)", one.who(), one.at());
+    if (one.signature().isPresent()) {
+      return Text.of(
+          "signed by %s as %s, key %s%s",
+          one.who(),
+          one.signature().get().role(),
+          one.signature().get().fingerprint(),
+          Text.of(" (%s)", one.at()));
+    }
+    return one.cell().isEmpty()
+        ? "note: " + one.text() + by
+        : one.cell() + " taken back: " + one.text() + by;
   }
 }

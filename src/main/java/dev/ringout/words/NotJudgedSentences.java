@@ -39,6 +39,13 @@ public final class NotJudgedSentences implements NotJudged.Cases<String> {
   }
 
   @Override
+  public String takenBack(NotJudged.TakenBack reason) {
+    return Text.of(
+        "\"%s\": it does not count, nor does what was read of the same points before; read it again",
+        reason.measured().text());
+  }
+
+  @Override
   public String lessThanLeads(NotJudged.LessThanLeads reason) {
     return Text.of(
         "%s is less than the leads alone have, %s, which are said to be in it: were they nulled, or is"

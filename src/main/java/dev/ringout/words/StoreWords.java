@@ -41,6 +41,10 @@ public final class StoreWords {
               finding.seq());
       case END_MISSING -> "its last entries are not there: it does not end with a verdict";
       case SESSION_MISSING -> "a test before it is not there";
+      case SIGNATURE_WRONG ->
+          Text.of("the signature in entry %d is not of what stands before it", finding.seq());
+      case TWO_HISTORIES ->
+          "it goes on in one way in FROM and in another in TO; nothing of it was copied";
       case LIST_CHANGED -> "it was changed: its bytes do not give its digest";
     };
   }

@@ -35,6 +35,11 @@ enum Shown {
     }
 
     @Override
+    public Shown takenBack(Measured.TakenBack measured) {
+      return NOTHING;
+    }
+
+    @Override
     public Shown moreThan(Measured.MoreThan measured) {
       return measured.ohms() >= Limits.OPEN_MIN_OHMS ? APART : NOTHING;
     }

@@ -18,7 +18,7 @@ class AskedTest {
   private static final Pattern OPTION = Pattern.compile("--[a-z-]+");
 
   /** Parts that are words on the command line and no option. */
-  private static final List<Part> WORDS = List.of(Part.WIRE, Part.POINT);
+  private static final List<Part> WORDS = List.of(Part.WIRE, Part.POINT, Part.CELL);
 
   /** The commands that ask for a part. */
   private static List<String> commands(Part part) {
@@ -32,6 +32,8 @@ class AskedTest {
       case WIRE -> List.of("found");
       case POINT -> List.of("found", "trace");
       case OTHERS -> List.of("check");
+      case CELL -> List.of("store take-back");
+      case WHO -> List.of("store note", "store take-back", "store sign");
       case SEAL_KEY, TRUSTED_KEY -> List.of("report");
     };
   }
@@ -43,7 +45,7 @@ class AskedTest {
     assertEquals(!WORDS.contains(part), named.find(), Asked.before(part));
     if (!WORDS.contains(part)) {
       for (String command : commands(part)) {
-        String help = Run.of(command, "--help").out();
+        String help = Run.of((Object[]) (command + " --help").split(" ")).out();
         assertTrue(
             Pattern.compile("(?<![a-z-])" + named.group() + "(?![a-z-])").matcher(help).find(),
             command + " has no " + named.group());

@@ -249,4 +249,29 @@ class StandingReadingsTest {
             .check();
     assertEquals(new Tally(8, 0), beside.coverage().switches());
   }
+
+  /** What was read before is no better known than what was taken back. */
+  @Test
+  void what_was_taken_back_proves_nothing_and_nor_does_what_was_read_there_before() {
+    CheckResult result =
+        unit()
+            .reads("J1-A", "P2-1", "0.1")
+            .reads("P2-1", "J1-A", "taken back: 0.3")
+            .reads("J1-B", "P2-2", "OL")
+            .reads("J1-B", "P2-2", "Taken back")
+            .check();
+    assertEquals(List.of("P2-1 to J1-A NOT_JUDGED", "J1-B to P2-2 NOT_JUDGED"), standing(result));
+    assertEquals(
+        List.of("J1-A to P2-1 CONFORMS now NOT_JUDGED", "J1-B to P2-2 OPEN now NOT_JUDGED"),
+        replaced(result));
+    assertEquals(CheckResult.Verdict.INCOMPLETE, result.verdict());
+  }
+
+  @Test
+  void what_is_read_again_after_it_was_taken_back_counts() {
+    CheckResult result =
+        unit().reads("J1-A", "P2-1", "taken back: 0.3").reads("J1-A", "P2-1", "0.1").check();
+    assertEquals(List.of("J1-A to P2-1 CONFORMS"), standing(result));
+    assertEquals(List.of("J1-A to P2-1 NOT_JUDGED now CONFORMS"), replaced(result));
+  }
 }

@@ -10,7 +10,9 @@ import dev.ringout.jobs.WrongRequest.Part;
 import dev.ringout.seal.KeyFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -63,6 +65,8 @@ class WrongRequestTest {
       case STATE -> trace(List.of("J1-A"), "S9=ON");
       case POINT -> trace(List.of("J9-A"), "");
       case WIRE -> () -> DOOR.found(new FoundJob.Request(list, "W11", "J1-A"));
+      case CELL -> later("R. Adeyemi", new LaterJob.What.TakeBack(List.of("G14"), "slipped"));
+      case WHO -> later("n/a", new LaterJob.What.Note("lid missing"));
       case SEAL_KEY ->
           () ->
               DOOR.record(
@@ -79,6 +83,19 @@ class WrongRequestTest {
               DOOR.verify(
                   VerifyJob.Request.of(
                       folder.resolve("record.html"), List.of(folder.resolve("no-key.pem"))));
+    };
+  }
+
+  private Executable later(String who, LaterJob.What what) {
+    return () -> {
+      Path sheet = new BoxOfTwoWires(folder).readings("tuesday", "serial number,7");
+      String file = folder.resolve("bench.db").toString();
+      try (StoreAtHand store = new StoreAtHand(file, Map.of())) {
+        Ringout door = Ringout.onFilesAnd(store);
+        Instant now = Instant.parse("2026-11-30T10:00:00Z");
+        door.add(new AddJob.Request(list, List.of(sheet), now));
+        door.later(new LaterJob.Request(InputName.ofUnit("7"), who, what, now));
+      }
     };
   }
 

@@ -51,7 +51,7 @@ final class EarlierRows {
                 session.program(),
                 session.added())
             + "')");
-    for (Entry entry : HashChain.chained(session, kept.entries())) {
+    for (Entry entry : HashChain.chained(session, HashChain.start(session), kept.entries())) {
       rows.add(
           "insert into entry (session, seq, at, who, kind, body, previous, hash) values ('"
               + session.id()

@@ -132,9 +132,9 @@ class PostgresStoreTest extends StoreContract implements StoreContract.OnPostgre
       from.add(sheet("0418", "a", "1\nA\t\tΩ ∞ é e\u0301 \\ 'x'"));
       from.add(sheet("0418", "b", "2"));
       from.add(sheet("0419", "c", "1"));
-      assertEquals(3, Stores.copy(from, shop));
-      assertEquals(0, Stores.copy(from, shop), "what is there is not copied again");
-      assertEquals(3, Stores.copy(shop, to));
+      assertEquals(3, Stores.copy(from, shop).sessions());
+      assertEquals(0, Stores.copy(from, shop).sessions(), "what is there is not copied again");
+      assertEquals(3, Stores.copy(shop, to).sessions());
       StoreState first = Stores.check(from);
       assertEquals(first, Stores.check(shop));
       assertEquals(first, Stores.check(to));

@@ -8,6 +8,8 @@ import dev.ringout.seal.Digest;
 import dev.ringout.source.FileBytes;
 import dev.ringout.store.StoreFinding.Kind;
 import java.nio.charset.StandardCharsets;
+import java.security.KeyPair;
+import java.security.KeyPairGenerator;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -318,5 +320,126 @@ abstract class StoreContract {
     assertTrue(other.text().contains("holds tables of something else"), other.text());
     StoreTrouble none = assertThrows(StoreTrouble.class, () -> open(address));
     assertTrue(none.text().contains("there is no store there yet"), none.text());
+  }
+
+  private static Entry.Draft note(String text) {
+    return new Entry.Draft(EntryKind.NOTE, "2026-11-30T11:00:00Z", "M. Lindqvist", text);
+  }
+
+  private static Session last(Store store) throws StoreTrouble {
+    List<Session> sessions = store.sessions(store.units().get(0).unit());
+    return sessions.get(sessions.size() - 1);
+  }
+
+  private static Head end(Store store) throws StoreTrouble {
+    return store.head(last(store).id()).orElseThrow();
+  }
+
+  @Test
+  void what_is_said_afterwards_follows_in_the_chain_of_the_last_test() throws StoreTrouble {
+    try (Store store = open(empty())) {
+      store.add(sheet("0418", "a", "1"));
+      Head before = end(store);
+      store.append(last(store), before, List.of(note("lid missing")));
+      List<Entry> entries = store.entries(last(store));
+      Entry added = entries.get(entries.size() - 1);
+      assertEquals("lid missing", added.body());
+      assertEquals(before.hash(), added.previous());
+      assertEquals(before.seq() + 1, added.seq());
+      assertEquals(List.of(), Stores.check(store).findings());
+    }
+  }
+
+  /** Two people at two benches: the second one has not seen what the first one said. */
+  @Test
+  void what_was_added_to_meanwhile_is_looked_at_again() throws StoreTrouble {
+    try (Store store = open(empty())) {
+      store.add(sheet("0418", "a", "1"));
+      Session first = last(store);
+      Head before = end(store);
+      store.append(first, before, List.of(note("lid missing")));
+      assertThrows(
+          StoreTrouble.class, () -> store.append(first, before, List.of(note("lid there"))));
+      Head now = end(store);
+      store.add(sheet("0418", "b", "1"));
+      assertThrows(StoreTrouble.class, () -> store.append(first, now, List.of(note("lid there"))));
+      assertEquals(List.of(), Stores.check(store).findings());
+    }
+  }
+
+  @Test
+  void a_copy_takes_along_what_was_said_since_the_last_one() throws StoreTrouble {
+    StoreAddress other = empty();
+    try (Store from = open(empty());
+        Store to = open(other)) {
+      from.add(sheet("0418", "a", "1"));
+      Stores.copy(from, to);
+      from.append(last(from), end(from), List.of(note("lid missing")));
+      assertEquals(new Stores.Copy(0, 1, List.of()), Stores.copy(from, to));
+      assertEquals(Stores.check(from).digest(), Stores.check(to).digest());
+      assertEquals(new Stores.Copy(0, 0, List.of()), Stores.copy(from, to));
+      to.append(last(to), end(to), List.of(note("found")));
+      assertEquals(new Stores.Copy(0, 0, List.of()), Stores.copy(from, to), "TO is ahead");
+    }
+  }
+
+  @Test
+  void what_went_on_in_two_ways_is_told_and_neither_is_changed() throws StoreTrouble {
+    StoreAddress other = empty();
+    try (Store from = open(empty());
+        Store to = open(other)) {
+      from.add(sheet("0418", "a", "1"));
+      Stores.copy(from, to);
+      from.append(last(from), end(from), List.of(note("lid missing")));
+      to.append(last(to), end(to), List.of(note("lid there")));
+      String before = Stores.check(to).digest();
+      Stores.Copy copied = Stores.copy(from, to);
+      assertEquals(
+          List.of(Kind.TWO_HISTORIES), copied.parted().stream().map(StoreFinding::kind).toList());
+      assertEquals(before, Stores.check(to).digest());
+    }
+  }
+
+  private static Entry.Draft signature(Store store, Map<String, String> tests) throws Exception {
+    KeyPair pair = KeyPairGenerator.getInstance("Ed25519").generateKeyPair();
+    Signature signature =
+        Signature.of(
+            "M. Lindqvist",
+            "inspector",
+            tests,
+            end(store).hash(),
+            pair.getPublic(),
+            pair.getPrivate());
+    return new Entry.Draft(EntryKind.SIGNATURE, "", "M. Lindqvist", signature.body());
+  }
+
+  @Test
+  void a_signature_is_of_every_test_before_it() throws Exception {
+    try (Store store = open(empty())) {
+      store.add(sheet("0418", "a", "1"));
+      Session first = last(store);
+      String head = end(store).hash();
+      store.add(sheet("0418", "b", "1"));
+      store.append(last(store), end(store), List.of(signature(store, Map.of(first.id(), head))));
+      assertEquals(List.of(), Stores.check(store).findings());
+      store.append(last(store), end(store), List.of(signature(store, Map.of())));
+      assertEquals(
+          List.of(Kind.SIGNATURE_WRONG),
+          Stores.check(store).findings().stream().map(StoreFinding::kind).toList(),
+          "a test before it is left out");
+    }
+  }
+
+  /** Whoever makes a chain anew has not the key. */
+  @Test
+  void a_signature_under_something_else_is_seen() throws Exception {
+    try (Store store = open(empty())) {
+      store.add(sheet("0418", "a", "1"));
+      Entry.Draft signature = signature(store, Map.of());
+      store.append(last(store), end(store), List.of(note("lid missing"), signature));
+      assertEquals(
+          List.of(Kind.SIGNATURE_WRONG),
+          Stores.check(store).findings().stream().map(StoreFinding::kind).toList());
+    }
   }
 }

@@ -45,6 +45,10 @@ class NotJudgedSentencesTest {
         "-200 MΩ is below zero, which no resistance is: there may be voltage on the circuit, so take"
             + " it for live until it is shown dead; or the leads were nulled too far");
     said.put(
+        new NotJudged.TakenBack(new Measured.TakenBack("taken back: 0.31")),
+        "\"taken back: 0.31\": it does not count, nor does what was read of the same points before;"
+            + " read it again");
+    said.put(
         new NotJudged.LessThanLeads(new Measured.Value(0.02, 0.005), 0.5),
         "0.02 Ω is less than the leads alone have, 0.5 Ω, which are said to be in it: were they"
             + " nulled, or is there voltage on the circuit?");

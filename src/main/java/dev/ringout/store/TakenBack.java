@@ -1,0 +1,62 @@
+package dev.ringout.store;
+
+import dev.ringout.readings.Measured;
+import dev.ringout.sheet.Cell;
+import dev.ringout.sheet.Row;
+import dev.ringout.source.Place;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A reading that was taken back. Its row stays as it was; what is made of it says so.
+ *
+ * @param session of the row
+ * @param seq of the row
+ * @param columns of the row's values, by their letters
+ */
+public record TakenBack(String session, int seq, List<String> columns, String why) {
+  /** What is given can't be changed afterwards. */
+  public TakenBack {
+    columns = List.copyOf(columns);
+  }
+
+  /** As the body of an entry. */
+  public String body() {
+    return Fields.line(session, Integer.toString(seq), String.join(" ", columns), why);
+  }
+
+  /** Of an entry's body. */
+  public static TakenBack of(String body) {
+    List<String> fields = Fields.of(body).get(0);
+    return new TakenBack(
+        fields.get(0),
+        Integer.parseInt(fields.get(1)),
+        List.of(fields.get(2).split(" ", -1)),
+        fields.get(3));
+  }
+
+  /**
+   * Where it stands.
+   *
+   * @param entries of its test
+   * @param shownName the name of its test's file
+   */
+  public Place cell(List<Entry> entries, String shownName) {
+    return KeptSheets.rowOf(entries, shownName, seq, Place.column(columns.get(0)));
+  }
+
+  /** A row as it is read from then on. */
+  Row in(Row row) {
+    List<Cell> cells = new ArrayList<>(row.cells());
+    for (String column : columns) {
+      int index = Place.column(column) - 1;
+      cells.set(index, cell(cells.get(index)));
+    }
+    return new Row(row.number(), List.copyOf(cells));
+  }
+
+  private static Cell cell(Cell was) {
+    String value = was.shown().isEmpty() ? was.text() : was.shown();
+    return new Cell(Cell.Stored.TEXT, Measured.TakenBack.WORDS + ": " + value);
+  }
+}

@@ -1,0 +1,169 @@
+package dev.ringout.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.ringout.support.Run;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * What is said of a unit after its sheets were brought in: notes, what is taken back, signatures.
+ */
+class LaterCommandTest {
+  @TempDir private Path folder;
+
+  private Path list = Path.of("");
+
+  private Run at(Object... words) {
+    List<Object> all = new ArrayList<>(List.of(words));
+    all.addAll(List.of("--store", folder.resolve("bench.db")));
+    return Run.of(all.toArray());
+  }
+
+  private static String flat(Run run) {
+    return (run.out() + run.err()).replaceAll("\\s+", " ");
+  }
+
+  @BeforeEach
+  void a_list_of_two_wires() throws IOException {
+    list = Files.createDirectories(folder.resolve("list"));
+    Files.writeString(list.resolve("wires.csv"), "Wire,From,To\nW1,J1-1,P2-1\nW2,J1-2,P2-2\n");
+    Files.writeString(list.resolve("limits.csv"), "Name,Value,Unit\ninsulation test,none,\n");
+  }
+
+  private Path sheet(String name, String rows) throws IOException {
+    Path sheet = Files.createDirectories(folder.resolve(name));
+    Files.writeString(
+        sheet.resolve("job.csv"),
+        "Name,Value\nserial number,0418\noperator,R. Adeyemi\ndate,2026-11-20\n"
+            + "continuity range,40 MΩ\nlead null,nulled\nmeter resolution,1 mΩ\n"
+            + "instrument,milliohm meter\ncalibration due,2027-03-31\n");
+    Files.writeString(sheet.resolve("continuity.csv"), "From,To,Reading,Reverse\n" + rows);
+    return sheet;
+  }
+
+  private static final String GOOD = "J1-1,P2-1,0.021,\nJ1-2,P2-2,0.021,\nJ1-1,REST,OL,\n";
+
+  @Test
+  void a_good_unit_conforms_no_more_once_a_reading_of_it_is_taken_back() throws IOException {
+    at("store", "add", list, sheet("first", GOOD));
+    assertEquals(0, at("check", "unit:0418").code(), flat(at("check", "unit:0418")));
+    Run back =
+        at(
+            "store",
+            "take-back",
+            "unit:0418",
+            "first/continuity.csv!C2",
+            "--why",
+            "probe on the wrong pin",
+            "--who",
+            "R. Adeyemi");
+    assertEquals(0, back.code(), flat(back));
+    assertTrue(flat(back).contains("It now is not complete"), flat(back));
+    Run check = at("check", "unit:0418");
+    assertEquals(2, check.code());
+    assertTrue(flat(check).contains("\"taken back: 0.021\""), flat(check));
+    assertTrue(flat(at("units")).contains("0418 is not complete"), flat(at("units")));
+    Run history = at("units", "0418");
+    assertTrue(
+        flat(history)
+            .contains("first/continuity.csv!C2 taken back: probe on the wrong pin (R. Adeyemi"),
+        flat(history));
+    assertTrue(flat(history).contains("then the unit conforms"), "as it was shown then");
+    assertEquals(0, at("store", "check").code());
+  }
+
+  /** An earlier good value does not come to life again. */
+  @Test
+  void what_is_taken_back_of_a_retest_brings_back_nothing_and_is_read_again() throws IOException {
+    at("store", "add", list, sheet("first", GOOD));
+    at("store", "add", list, sheet("second", "J1-1,P2-1,OL,\n"));
+    assertEquals(1, at("check", "unit:0418").code());
+    takeBack("second/continuity.csv!C2");
+    assertEquals(2, at("check", "unit:0418").code());
+    at("store", "add", list, sheet("third", "J1-1,P2-1,0.022,\n"));
+    assertEquals(0, at("check", "unit:0418").code(), flat(at("check", "unit:0418")));
+  }
+
+  private Run takeBack(String cell) {
+    return at("store", "take-back", "unit:0418", cell, "--why", "slipped", "--who", "R. Adeyemi");
+  }
+
+  @Test
+  void both_directions_of_a_row_are_taken_back_together() throws IOException {
+    at("store", "add", list, sheet("first", GOOD.replace("0.021,", "0.021,0.022")));
+    assertEquals(0, takeBack("FIRST/continuity.csv!D3").code());
+    assertEquals(2, at("check", "unit:0418").code());
+    assertTrue(
+        flat(takeBack("first/continuity.csv!C3")).contains("is taken back already"),
+        flat(takeBack("first/continuity.csv!C3")));
+  }
+
+  @Test
+  void a_cell_without_a_reading_is_refused_with_how_a_cell_is_named() throws IOException {
+    at("store", "add", list, sheet("first", GOOD));
+    String before = at("store", "check").out();
+    Run none = takeBack("G14");
+    assertEquals(64, none.code());
+    assertTrue(flat(none).contains("such as first/continuity.csv!C2"), flat(none));
+    assertEquals(66, at("store", "note", "unit:9", "x", "--who", "R. Adeyemi").code());
+    assertEquals(64, at("store", "note", "unit:0418", "x", "--who", "n/a").code());
+    assertEquals(before, at("store", "check").out());
+  }
+
+  @Test
+  void a_note_stays_with_the_unit() throws IOException {
+    at("store", "add", list, sheet("first", GOOD));
+    Run note = at("store", "note", "unit:418", "lid missing", "--who", "M. Lindqvist");
+    assertEquals(0, note.code(), flat(note));
+    assertTrue(flat(note).contains("noted. It now conforms."), flat(note));
+    assertTrue(flat(at("units", "0418")).contains("note: lid missing (M. Lindqvist"));
+    assertTrue(at("units", "0418", "--json").out().contains("\"text\" : \"lid missing\""));
+  }
+
+  private Run sign(String who, String role) throws IOException {
+    Path key = folder.resolve("inspector.key");
+    if (!Files.exists(key)) {
+      assertEquals(0, Run.of("report", "--new-key", key).code());
+    }
+    return at("store", "sign", "unit:0418", "--key", key, "--role", role, "--who", who);
+  }
+
+  @Test
+  void an_inspector_signs_and_his_signature_is_held_against_what_stands_before() throws Exception {
+    at("store", "add", list, sheet("first", GOOD));
+    at("store", "add", list, sheet("second", "J1-1,P2-1,0.022,\n"));
+    Run signed = sign("M. Lindqvist", "inspector");
+    assertEquals(0, signed.code(), flat(signed));
+    Run history = at("units", "0418");
+    assertTrue(flat(history).contains("signed by M. Lindqvist as inspector, key "), flat(history));
+    assertEquals(0, at("store", "check").code());
+  }
+
+  /** However he writes his name. */
+  @Test
+  void who_measured_does_not_sign_as_the_inspector() throws IOException {
+    at("store", "add", list, sheet("first", GOOD));
+    Run own = sign("Adeyemi, R", "inspector");
+    assertEquals(64, own.code(), flat(own));
+    assertTrue(flat(own).contains("can't sign as its inspector"), flat(own));
+    assertEquals(0, sign("Adeyemi, R", "tester").code());
+  }
+
+  @Test
+  void the_inspector_of_readings_that_nobody_put_his_name_to_is_refused() throws IOException {
+    Path sheet = sheet("first", GOOD);
+    Files.writeString(sheet.resolve("job.csv"), "Name,Value\nserial number,0418\n");
+    at("store", "add", list, sheet);
+    Run signed = sign("M. Lindqvist", "inspector");
+    assertEquals(64, signed.code());
+    assertTrue(flat(signed).contains("is not stated"), flat(signed));
+  }
+}
