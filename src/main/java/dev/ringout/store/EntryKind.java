@@ -21,19 +21,20 @@ public enum EntryKind {
   /** Any other row of a sheet: headings, blank steps, what was opened. */
   ROW(Part.ROWS),
   /** A reading was taken back: see {@link TakenBack}. */
-  TAKEN_BACK(Part.BESIDE),
+  TAKEN_BACK(Part.AFTERWARDS),
   /** Somebody's words about the unit. */
-  NOTE(Part.BESIDE),
+  NOTE(Part.AFTERWARDS),
   /** Somebody signed: see {@link Signature}. */
-  SIGNATURE(Part.BESIDE),
+  SIGNATURE(Part.END),
   /** What was shown at the end, with the program that showed it. */
-  VERDICT(Part.BESIDE);
+  VERDICT(Part.END);
 
   /** Where it belongs. */
   private enum Part {
     SHEETS,
     ROWS,
-    BESIDE
+    AFTERWARDS,
+    END
   }
 
   private final Part part;
@@ -49,7 +50,7 @@ public enum EntryKind {
 
   /** Whether a session may end with it. */
   boolean mayEnd() {
-    return part == Part.BESIDE;
+    return part == Part.END;
   }
 
   /** As it is kept. */

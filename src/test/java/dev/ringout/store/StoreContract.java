@@ -21,6 +21,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What a store promises, on whichever engine. */
@@ -322,8 +323,10 @@ abstract class StoreContract {
     assertTrue(none.text().contains("there is no store there yet"), none.text());
   }
 
-  private static Entry.Draft note(String text) {
-    return new Entry.Draft(EntryKind.NOTE, "2026-11-30T11:00:00Z", "M. Lindqvist", text);
+  private static List<Entry.Draft> note(String text) {
+    return List.of(
+        new Entry.Draft(EntryKind.NOTE, "2026-11-30T11:00:00Z", "M. Lindqvist", text),
+        new Entry.Draft(EntryKind.VERDICT, "", "", "verdict\tconforms"));
   }
 
   private static Session last(Store store) throws StoreTrouble {
@@ -340,13 +343,26 @@ abstract class StoreContract {
     try (Store store = open(empty())) {
       store.add(sheet("0418", "a", "1"));
       Head before = end(store);
-      store.append(last(store), before, List.of(note("lid missing")));
+      store.append(last(store), before, note("lid missing"));
       List<Entry> entries = store.entries(last(store));
-      Entry added = entries.get(entries.size() - 1);
+      Entry added = entries.get(entries.size() - 2);
       assertEquals("lid missing", added.body());
       assertEquals(before.hash(), added.previous());
       assertEquals(before.seq() + 1, added.seq());
       assertEquals(List.of(), Stores.check(store).findings());
+    }
+  }
+
+  /** What is said comes with the verdict that was shown then: one without is cut off. */
+  @Test
+  void what_was_said_afterwards_can_not_be_cut_off_its_verdict() throws Exception {
+    StoreAddress address = empty();
+    try (Store store = open(address)) {
+      store.add(sheet("0418", "a", "1"));
+      store.append(last(store), end(store), note("lid missing").subList(0, 1));
+      assertEquals(
+          List.of(Kind.END_MISSING),
+          Stores.check(store).findings().stream().map(StoreFinding::kind).toList());
     }
   }
 
@@ -357,12 +373,11 @@ abstract class StoreContract {
       store.add(sheet("0418", "a", "1"));
       Session first = last(store);
       Head before = end(store);
-      store.append(first, before, List.of(note("lid missing")));
-      assertThrows(
-          StoreTrouble.class, () -> store.append(first, before, List.of(note("lid there"))));
+      store.append(first, before, note("lid missing"));
+      assertThrows(StoreTrouble.class, () -> store.append(first, before, note("lid there")));
       Head now = end(store);
       store.add(sheet("0418", "b", "1"));
-      assertThrows(StoreTrouble.class, () -> store.append(first, now, List.of(note("lid there"))));
+      assertThrows(StoreTrouble.class, () -> store.append(first, now, note("lid there")));
       assertEquals(List.of(), Stores.check(store).findings());
     }
   }
@@ -374,11 +389,11 @@ abstract class StoreContract {
         Store to = open(other)) {
       from.add(sheet("0418", "a", "1"));
       Stores.copy(from, to);
-      from.append(last(from), end(from), List.of(note("lid missing")));
+      from.append(last(from), end(from), note("lid missing"));
       assertEquals(new Stores.Copy(0, 1, List.of()), Stores.copy(from, to));
       assertEquals(Stores.check(from).digest(), Stores.check(to).digest());
       assertEquals(new Stores.Copy(0, 0, List.of()), Stores.copy(from, to));
-      to.append(last(to), end(to), List.of(note("found")));
+      to.append(last(to), end(to), note("found"));
       assertEquals(new Stores.Copy(0, 0, List.of()), Stores.copy(from, to), "TO is ahead");
     }
   }
@@ -390,8 +405,8 @@ abstract class StoreContract {
         Store to = open(other)) {
       from.add(sheet("0418", "a", "1"));
       Stores.copy(from, to);
-      from.append(last(from), end(from), List.of(note("lid missing")));
-      to.append(last(to), end(to), List.of(note("lid there")));
+      from.append(last(from), end(from), note("lid missing"));
+      to.append(last(to), end(to), note("lid there"));
       String before = Stores.check(to).digest();
       Stores.Copy copied = Stores.copy(from, to);
       assertEquals(
@@ -436,7 +451,10 @@ abstract class StoreContract {
     try (Store store = open(empty())) {
       store.add(sheet("0418", "a", "1"));
       Entry.Draft signature = signature(store, Map.of());
-      store.append(last(store), end(store), List.of(note("lid missing"), signature));
+      store.append(
+          last(store),
+          end(store),
+          Stream.concat(note("lid missing").stream(), Stream.of(signature)).toList());
       assertEquals(
           List.of(Kind.SIGNATURE_WRONG),
           Stores.check(store).findings().stream().map(StoreFinding::kind).toList());
