@@ -161,7 +161,7 @@ final class StoreCommand implements Runnable {
               index = "1..*",
               arity = "1..*",
               paramLabel = "CELL",
-              description = "Where check says that it stands, such as sheet.xlsx!Continuity!G14.")
+              description = "Where check says that it stands, such as \"Continuity G14\".")
           List<String> cells,
       @Option(names = "--why", required = true, paramLabel = "TEXT", description = "Why.")
           String why,
@@ -194,7 +194,7 @@ final class StoreCommand implements Runnable {
               names = "--role",
               required = true,
               paramLabel = "ROLE",
-              description = "As what: ${COMPLETION-CANDIDATES}.")
+              description = "As what: tester, inspector, engineer or lead.")
           LaterJob.Role role,
       @Option(names = WHO, required = true, paramLabel = NAME, description = "Who signs.")
           String who,

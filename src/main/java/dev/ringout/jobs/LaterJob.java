@@ -24,6 +24,7 @@ import dev.ringout.store.TakenBack;
 import java.nio.file.Path;
 import java.security.KeyPair;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -138,11 +139,11 @@ public final class LaterJob {
     TESTER,
     INSPECTOR,
     ENGINEER,
-    LEAD_HAND;
+    LEAD;
 
     /** As it is kept and shown. */
     public String word() {
-      return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+      return name().toLowerCase(Locale.ROOT);
     }
   }
 
@@ -207,7 +208,8 @@ public final class LaterJob {
   }
 
   private Entry.Draft draft(EntryKind kind, String body) {
-    return new Entry.Draft(kind, request.now().toString(), request.who(), body);
+    return new Entry.Draft(
+        kind, request.now().truncatedTo(ChronoUnit.SECONDS).toString(), request.who(), body);
   }
 
   private List<Entry.Draft> drafts(
@@ -273,12 +275,7 @@ public final class LaterJob {
   private List<TakenBack> takenBack(ReadingSet readings) throws WrongRequest, StoreTrouble {
     Map<Place, TakenBack> back = new LinkedHashMap<>();
     for (String cell : request.what().cells()) {
-      Reading reading =
-          readings.readings().stream()
-              .filter(one -> one.place().toString().equalsIgnoreCase(cell))
-              .filter(one -> one.measured().made())
-              .findFirst()
-              .orElseThrow(() -> noReading(cell, readings));
+      Reading reading = named(cell, readings);
       Place place = reading.place();
       Place row = new Place(place.file(), place.sheet(), place.row(), 0);
       back.put(row, takenBack(row, readings));
@@ -286,14 +283,35 @@ public final class LaterJob {
     return List.copyOf(back.values());
   }
 
-  private static WrongRequest noReading(String cell, ReadingSet readings) {
-    String cells =
-        readings.readings().stream()
-            .filter(one -> one.measured().made())
-            .findFirst()
-            .map(one -> "; a cell is named as check names it, such as " + one.place())
-            .orElse("");
-    return new WrongRequest(Part.CELL, "nothing was read of this unit in " + cell + cells);
+  /** The reading of a cell that is named as a page names it, which leaves out what is plain. */
+  private static Reading named(String cell, ReadingSet readings) throws WrongRequest {
+    List<Reading> made = readings.readings().stream().filter(one -> one.measured().made()).toList();
+    List<Reading> meant =
+        made.stream()
+            .filter(one -> (" " + words(one.place().toString())).endsWith(" " + words(cell)))
+            .toList();
+    if (meant.isEmpty()) {
+      String such =
+          made.isEmpty()
+              ? ""
+              : "; a cell is named as check names it, such as " + made.get(0).place();
+      throw new WrongRequest(Part.CELL, "nothing was read of this unit in " + cell + such);
+    }
+    if (meant.size() > 1) {
+      throw new WrongRequest(
+          Part.CELL,
+          cell
+              + " may be "
+              + meant.get(0).place()
+              + " or "
+              + meant.get(1).place()
+              + ": name its file");
+    }
+    return meant.get(0);
+  }
+
+  private static String words(String cell) {
+    return cell.toLowerCase(Locale.ROOT).replaceAll("[!\\s]+", " ").strip();
   }
 
   /** A row with both of its values: they were read with the same probes in the same places. */

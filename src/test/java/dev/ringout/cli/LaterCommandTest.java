@@ -118,6 +118,20 @@ class LaterCommandTest {
     assertEquals(before, at("store", "check").out());
   }
 
+  /** Check leaves the file's name out where there is one; with two, a cell alone may be either. */
+  @Test
+  void a_cell_is_named_as_far_as_it_must_be() throws IOException {
+    at("store", "add", list, sheet("first", GOOD));
+    assertEquals(0, takeBack("c2").code());
+    at("store", "add", list, sheet("second", "J1-1,P2-1,0.022,\n"));
+    Run either = takeBack("C2");
+    assertEquals(64, either.code());
+    assertTrue(
+        flat(either).contains("may be first/continuity.csv!C2 or second/continuity.csv!C2"),
+        flat(either));
+    assertEquals(0, takeBack("second/continuity.csv C2").code());
+  }
+
   @Test
   void a_note_stays_with_the_unit() throws IOException {
     at("store", "add", list, sheet("first", GOOD));
