@@ -44,11 +44,13 @@ final class UnitsCommand implements Callable<Integer> {
       result
           .histories()
           .forEach(one -> output.err().print(ProblemText.withoutRows(one.problems(), 0)));
-      return destination.write(
-          output,
-          destination.json()
-              ? UnitsJson.write(result)
-              : UnitsText.write(result, destination.showsColour(output)));
+      int written =
+          destination.write(
+              output,
+              destination.json()
+                  ? UnitsJson.write(result)
+                  : UnitsText.write(result, destination.showsColour(output)));
+      return written == ExitCode.DONE && !result.isAsWritten() ? ExitCode.NOT_UNDERSTOOD : written;
     } catch (StoreTrouble e) {
       if (destination.json()) {
         output.out().print(UnitsJson.refused(at.store().shown(), e.text()));

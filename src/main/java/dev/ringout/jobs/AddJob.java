@@ -22,6 +22,7 @@ import dev.ringout.store.Session;
 import dev.ringout.store.Store;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoredUnit;
+import dev.ringout.units.Numbers;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -155,6 +156,11 @@ public final class AddJob {
       return new AddedSheet(
           file, serial, State.WAS_THERE, Optional.empty(), inputs.problems().list());
     }
+    refuseOtherFile(file, serial, key, open, inputs.problems());
+    if (inputs.problems().hasErrors()) {
+      return new AddedSheet(
+          file, serial, State.REFUSED, Optional.empty(), inputs.problems().list());
+    }
     List<Session> before = before(key, open);
     String name = Session.nameAmong(before, file, sheet.toString());
     Optional<CheckResult> result = withEarlier(sheet, serial, name, before, inputs);
@@ -173,6 +179,30 @@ public final class AddJob {
         added == Store.Added.ADDED ? State.ADDED : State.WAS_THERE,
         Optional.of(verdict),
         inputs.problems().list());
+  }
+
+  /** Two files of one list would make two units of one, and two lots. */
+  private void refuseOtherFile(
+      String file, String serial, String key, Store open, Problems problems) throws StoreTrouble {
+    List<StoredUnit> like = open.unitsOfLikeLists(list);
+    boolean hasHeader = !(list.title() + list.drawing() + list.revision()).isEmpty();
+    if (hasHeader && like.stream().anyMatch(unit -> unit.key().equals(key))) {
+      problems.error(
+          Place.of(file),
+          "its unit is kept with another file of the same list: give unit:"
+              + serial
+              + " as the list, or the list a revision of its own");
+    } else if (hasHeader && !like.isEmpty()) {
+      problems.warning(
+          Place.of(list.file()),
+          "is another file of a list that the store keeps already with "
+              + Numbers.count(like.size(), "unit")
+              + ", such as "
+              + like.get(0).serial()
+              + ": theirs is another lot; give unit:"
+              + like.get(0).serial()
+              + " as the list to put them into one");
+    }
   }
 
   private void report(ReadingSet readings, Problems problems) {

@@ -30,8 +30,6 @@ import java.util.Optional;
 
 /** Lists and test sheets from a store, as tables like those of files. */
 final class FromStore {
-  private static final int DIGEST_SHOWN = 8;
-
   private final StoreAtHand store;
   private final List<TakenBack> also;
 
@@ -84,11 +82,7 @@ final class FromStore {
                 .filter(unit -> list.filter(unit.harness()::equals).isPresent())
                 .toList();
     if (chosen.isEmpty()) {
-      List<String> lists =
-          units.stream()
-              .map(one -> one.title() + " " + one.revision() + " (" + shortened(one) + ")")
-              .sorted()
-              .toList();
+      List<String> lists = units.stream().map(StoreWords::list).sorted().toList();
       throw StoreTrouble.of(
           Reason.NOT_UNDERSTOOD,
           "is the serial number of "
@@ -98,10 +92,6 @@ final class FromStore {
               + "; give the list as a file beside it");
     }
     return chosen.get(0);
-  }
-
-  private static String shortened(StoredUnit unit) {
-    return unit.harness().substring(0, DIGEST_SHOWN);
   }
 
   /** The list that a unit is made to, as it was kept. */
@@ -121,7 +111,13 @@ final class FromStore {
     StoredUnit unit = unit(named, list);
     Map<Session, List<Entry>> tests = new LinkedHashMap<>();
     Map<String, Map<Integer, TakenBack>> taken = new LinkedHashMap<>();
-    for (Session session : open.sessions(unit)) {
+    List<Session> sessions = open.sessions(unit);
+    Optional<StoreFinding> gap = Stores.gap(unit, sessions);
+    if (gap.isPresent()) {
+      throw notAsWritten(gap.get());
+    }
+    tellOthers(unit, open, problems);
+    for (Session session : sessions) {
       List<Entry> entries = open.entries(session);
       // What was changed behind the program's back is no reading of anybody's.
       for (StoreFinding finding : Stores.broken(unit, session, entries)) {
@@ -143,6 +139,19 @@ final class FromStore {
               taken.getOrDefault(session.id(), Map.of()),
               problems)) {
         use.of(sheets, session.file());
+      }
+    }
+  }
+
+  /** What was read of it by another list says nothing here, and may say much of the unit. */
+  private void tellOthers(StoredUnit unit, Store open, Problems problems) throws StoreTrouble {
+    for (StoredUnit other : open.find(unit.key())) {
+      if (!other.harness().equals(unit.harness())) {
+        problems.warning(
+            Place.of("unit:" + unit.serial()),
+            "is in the store with another list too, "
+                + StoreWords.list(other)
+                + ": what was read by that is not among these readings");
       }
     }
   }

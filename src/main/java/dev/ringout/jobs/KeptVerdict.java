@@ -15,14 +15,25 @@ import java.util.Optional;
  *
  * @param program that showed it
  * @param verdict absent where a later program kept another word
+ * @param conceded readings out of limits that an inspector accepts
+ * @param insulationTest whether the list asks for one
  */
 public record KeptVerdict(
-    String program, Optional<Verdict> verdict, int faults, int failing, int notProven) {
+    String program,
+    Optional<Verdict> verdict,
+    int faults,
+    int failing,
+    int notProven,
+    int conceded,
+    boolean insulationTest) {
   private static final String VERDICT = "verdict";
   private static final String PROGRAM = "program";
   private static final String FAULTS = "faults";
   private static final String FAIL = "fail";
   private static final String NOT_PROVEN = "not proven";
+  private static final String CONCEDED = "accepted out of limits";
+  private static final String INSULATION_TEST = "insulation test";
+  private static final String NONE = "none";
 
   static KeptVerdict of(CheckResult result) {
     return new KeptVerdict(
@@ -30,7 +41,9 @@ public record KeptVerdict(
         Optional.of(result.verdict()),
         result.diagnosis().faults().size(),
         result.comparison().failing().size(),
-        result.coverage().unproven().size());
+        result.coverage().unproven().size(),
+        result.comparison().conceded().size(),
+        result.harness().limits().demands().insulationTest());
   }
 
   /** As the body of an entry. */
@@ -42,7 +55,9 @@ public record KeptVerdict(
             Fields.line(VERDICT, verdict.map(Verdict::word).orElse("")),
             Fields.line(FAULTS, Integer.toString(faults)),
             Fields.line(FAIL, Integer.toString(failing)),
-            Fields.line(NOT_PROVEN, Integer.toString(notProven))));
+            Fields.line(NOT_PROVEN, Integer.toString(notProven)),
+            Fields.line(CONCEDED, Integer.toString(conceded)),
+            Fields.line(INSULATION_TEST, insulationTest ? "" : NONE)));
   }
 
   /** Of an entry's body; absent where there is none. */
@@ -62,7 +77,9 @@ public record KeptVerdict(
                 .findFirst(),
             number(fields, FAULTS),
             number(fields, FAIL),
-            number(fields, NOT_PROVEN)));
+            number(fields, NOT_PROVEN),
+            number(fields, CONCEDED),
+            !NONE.equals(fields.get(INSULATION_TEST))));
   }
 
   private static int number(Map<String, String> fields, String name) {

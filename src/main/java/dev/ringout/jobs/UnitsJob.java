@@ -41,11 +41,26 @@ public final class UnitsJob {
       units = List.copyOf(units);
       histories = List.copyOf(histories);
     }
+
+    /** Whether all of it is as it was written, and can be understood. */
+    public boolean isAsWritten() {
+      return units.stream().allMatch(Listed::asWritten)
+          && histories.stream().allMatch(one -> one.now().isPresent());
+    }
   }
 
-  /** A unit as it stood when it was last read. */
+  /**
+   * A unit as it stood when it was last read.
+   *
+   * @param asWritten whether the verdict's entry is as it was written
+   */
   public record Listed(
-      StoredUnit unit, int sessions, String started, String who, Optional<KeptVerdict> verdict) {}
+      StoredUnit unit,
+      int sessions,
+      String started,
+      String who,
+      Optional<KeptVerdict> verdict,
+      boolean asWritten) {}
 
   /**
    * All that was read of a unit.
@@ -120,7 +135,12 @@ public final class UnitsJob {
     for (UnitSummary one : open.units()) {
       listed.add(
           new Listed(
-              one.unit(), one.sessions(), one.started(), one.who(), KeptVerdict.of(one.verdict())));
+              one.unit(),
+              one.sessions(),
+              one.started(),
+              one.who(),
+              KeptVerdict.of(one.verdict().body()),
+              one.verdict().asWritten()));
     }
     listed.sort(
         Comparator.comparing((Listed one) -> one.unit().title())
@@ -157,7 +177,9 @@ public final class UnitsJob {
     FileInputs inputs = FileInputs.with(List.of(named), store);
     Optional<Harness> harness = inputs.soundHarness(named);
     Optional<CheckResult> now = harness.map(list -> check(list, named, inputs));
-    return new History(unit, tests, now, inputs.problems().list());
+    // Of a unit of which something is missing or changed nothing can be said.
+    Optional<CheckResult> sound = now.filter(result -> !inputs.problems().hasErrors());
+    return new History(unit, tests, sound, inputs.problems().list());
   }
 
   private static Optional<Later> later(Entry entry, Map<String, Session> tests, Store open)

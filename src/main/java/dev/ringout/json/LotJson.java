@@ -85,6 +85,7 @@ public final class LotJson {
     json.put("passedAtOnce", unit.passedAtOnce());
     json.put("failedBefore", unit.failedBefore());
     json.put("fail", unit.failing());
+    json.put("conceded", unit.conceded());
     json.put("notTested", unit.notTested());
     json.put("notProven", unit.notProven());
     json.put("unread", unit.unread());

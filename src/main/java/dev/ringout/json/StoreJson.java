@@ -48,6 +48,8 @@ public final class StoreJson {
     json.put("faults", kept.faults());
     json.put("fail", kept.failing());
     json.put("notProven", kept.notProven());
+    json.put("conceded", kept.conceded());
+    json.put("insulationTest", kept.insulationTest());
     json.put("program", kept.program());
     return json;
   }

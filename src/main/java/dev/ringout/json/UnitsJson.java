@@ -50,7 +50,10 @@ public final class UnitsJson {
     json.put("tests", one.sessions());
     json.put("day", one.started());
     json.put("who", one.who());
-    StoreJson.verdict(one.verdict()).ifPresent(verdict -> json.put("verdict", verdict));
+    json.put("asWritten", one.asWritten());
+    if (one.asWritten()) {
+      StoreJson.verdict(one.verdict()).ifPresent(verdict -> json.put("verdict", verdict));
+    }
     return json;
   }
 

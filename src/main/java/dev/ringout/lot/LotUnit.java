@@ -16,6 +16,7 @@ import java.util.stream.Stream;
  * @param files in which its readings stand
  * @param failedBefore whether a reading failed that another replaced or a rework overtook
  * @param failing how many readings in force fail
+ * @param conceded how many out of limits an inspector accepts
  * @param notProven how many things no reading shows
  * @param notTested how many steps are blank
  * @param values what its joins read
@@ -29,6 +30,7 @@ public record LotUnit(
     List<Fault> faults,
     boolean failedBefore,
     int failing,
+    int conceded,
     int notProven,
     int notTested,
     Origin origin,
@@ -52,6 +54,7 @@ public record LotUnit(
         result.diagnosis().faults(),
         hasFailedBefore(result),
         result.comparison().failing().size(),
+        result.comparison().conceded().size(),
         result.coverage().unproven().size(),
         result.comparison().with(Outcome.NOT_TESTED).size(),
         Origin.of(result),
@@ -67,9 +70,9 @@ public record LotUnit(
         .anyMatch(judged -> judged.outcome().fails());
   }
 
-  /** Whether it conforms, and nothing ever failed on the way. */
+  /** Whether it conforms by nobody's word, and nothing ever failed on the way. */
   public boolean passedAtOnce() {
-    return verdict == CheckResult.Verdict.CONFORMS && !failedBefore;
+    return verdict == CheckResult.Verdict.CONFORMS && !failedBefore && conceded == 0;
   }
 
   /** Whether its test has an end: it conforms, or is faulty. */

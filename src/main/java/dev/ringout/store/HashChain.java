@@ -12,9 +12,13 @@ import java.util.List;
 final class HashChain {
   private HashChain() {}
 
-  /** The hash of a session as a whole, with which its chain begins. */
-  static String of(Session session) {
+  /** The hash of a session as a whole, with which its chain begins, and of whose it is. */
+  static String of(StoredUnit unit, Session session) {
     return digest(
+        unit.serial(),
+        unit.title(),
+        unit.drawing(),
+        unit.revision(),
         session.id(),
         session.unitKey(),
         session.harness(),
@@ -29,7 +33,7 @@ final class HashChain {
   }
 
   /** The hash of an entry. */
-  static String of(Session session, Entry entry) {
+  static String of(String session, Entry entry) {
     return of(
         session,
         entry.seq(),
@@ -41,13 +45,13 @@ final class HashChain {
   }
 
   private static String of(
-      Session session, int seq, String kind, String at, String who, String body, String previous) {
-    return digest(session.id(), Integer.toString(seq), at, who, kind, body, previous);
+      String session, int seq, String kind, String at, String who, String body, String previous) {
+    return digest(session, Integer.toString(seq), at, who, kind, body, previous);
   }
 
   /** Where a session that has no entry yet ends. */
-  static Head start(Session session) {
-    return new Head(0, of(session));
+  static Head start(StoredUnit unit, Session session) {
+    return new Head(0, of(unit, session));
   }
 
   /** Drafts as entries of a session, behind where it ends. */
@@ -57,7 +61,7 @@ final class HashChain {
     for (Entry.Draft draft : drafts) {
       int seq = end.seq() + entries.size() + 1;
       String kind = draft.kind().word();
-      String hash = of(session, seq, kind, draft.at(), draft.who(), draft.body(), previous);
+      String hash = of(session.id(), seq, kind, draft.at(), draft.who(), draft.body(), previous);
       entries.add(new Entry(seq, draft.at(), draft.who(), kind, draft.body(), previous, hash));
       previous = hash;
     }

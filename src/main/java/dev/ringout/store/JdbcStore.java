@@ -9,7 +9,9 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** A store behind JDBC: one SQL for both engines. */
@@ -169,7 +171,9 @@ final class JdbcStore implements Store {
               draft.as(
                   before.size() + 1, Session.nameAmong(before, draft.file(), added.fileAsTyped()));
           keep(session);
-          keep(session, HashChain.chained(session, HashChain.start(session), added.entries()));
+          StoredUnit unit = unitOf(draft.unitKey(), draft.harness());
+          keep(
+              session, HashChain.chained(session, HashChain.start(unit, session), added.entries()));
           return Added.ADDED;
         });
   }
@@ -276,6 +280,17 @@ final class JdbcStore implements Store {
         strings(key, harness, serial));
   }
 
+  private StoredUnit unitOf(String key, String harness) throws SQLException {
+    return select(
+            "select "
+                + UNIT
+                + " from unit u join harness h on h.digest = u.harness"
+                + " where u.unit_key = ? and u.harness = ?",
+            strings(key, harness),
+            JdbcStore::unit)
+        .get(0);
+  }
+
   private void keep(Session session) throws SQLException {
     insert(
         "insert into session (id, unit_key, harness, station, who, started, file, digest, program,"
@@ -320,6 +335,9 @@ final class JdbcStore implements Store {
     }
   }
 
+  /** The columns of a verdict among those of the units. */
+  private static final int FIRST_OF_VERDICT = 11;
+
   private static final String UNIT =
       "u.serial, u.unit_key, u.harness, h.title, h.drawing, h.revision";
 
@@ -340,7 +358,8 @@ final class JdbcStore implements Store {
             select(
                 "select "
                     + UNIT
-                    + ", s.number, s.started, s.who, coalesce(e.body, '')"
+                    + ", s.number, s.started, s.who, s.id,"
+                    + " e.seq, e.at, e.who, e.kind, e.body, e.previous, e.hash"
                     + " from unit u join harness h on h.digest = u.harness"
                     + " join session s on s.unit_key = u.unit_key and s.harness = u.harness"
                     + " and s.number = (select max(l.number) from session l"
@@ -355,7 +374,7 @@ final class JdbcStore implements Store {
                         row.getInt(7),
                         row.getString(8),
                         row.getString(9),
-                        row.getString(10))));
+                        verdict(row))));
   }
 
   @Override
@@ -452,15 +471,55 @@ final class JdbcStore implements Store {
                 "select seq, at, who, kind, body, previous, hash from entry where session = ?"
                     + " order by seq",
                 strings(session.id()),
-                row ->
-                    new Entry(
-                        row.getInt(1),
-                        row.getString(2),
-                        row.getString(3),
-                        row.getString(4),
-                        row.getString(5),
-                        HEX.formatHex(row.getBytes(6)),
-                        HEX.formatHex(row.getBytes(7)))));
+                row -> entry(row, 1)));
+  }
+
+  private static Entry entry(ResultSet row, int first) throws SQLException {
+    return new Entry(
+        row.getInt(first),
+        row.getString(first + 1),
+        row.getString(first + 2),
+        row.getString(first + 3),
+        row.getString(first + 4),
+        HEX.formatHex(row.getBytes(first + 5)),
+        HEX.formatHex(row.getBytes(first + 6)));
+  }
+
+  private static UnitSummary.Shown verdict(ResultSet row) throws SQLException {
+    if (row.getString(FIRST_OF_VERDICT + 4) == null) {
+      return new UnitSummary.Shown("", true);
+    }
+    Entry entry = entry(row, FIRST_OF_VERDICT);
+    String session = row.getString(FIRST_OF_VERDICT - 1);
+    return new UnitSummary.Shown(entry.body(), HashChain.of(session, entry).equals(entry.hash()));
+  }
+
+  @Override
+  public List<StoredUnit> unitsOfLikeLists(HarnessFile list) throws StoreTrouble {
+    return transaction(
+        () ->
+            select(
+                "select "
+                    + UNIT
+                    + " from unit u join harness h on h.digest = u.harness where h.title = ?"
+                    + " and h.drawing = ? and h.revision = ? and h.digest <> ?"
+                    + " order by u.harness, u.unit_key",
+                strings(list.title(), list.drawing(), list.revision(), list.digest()),
+                JdbcStore::unit));
+  }
+
+  @Override
+  public Map<String, Long> rows() throws StoreTrouble {
+    return transaction(
+        () -> {
+          Map<String, Long> rows = new LinkedHashMap<>();
+          for (String table : TABLES) {
+            rows.put(
+                table,
+                select("select count(*) from " + table, strings(), row -> row.getLong(1)).get(0));
+          }
+          return rows;
+        });
   }
 
   @Override

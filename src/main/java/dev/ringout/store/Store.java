@@ -1,6 +1,7 @@
 package dev.ringout.store;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -45,6 +46,12 @@ public interface Store extends AutoCloseable {
 
   /** The units of a list. */
   List<StoredUnit> siblings(String harnessDigest) throws StoreTrouble;
+
+  /** The units of other lists with the same title, drawing and revision. */
+  List<StoredUnit> unitsOfLikeLists(HarnessFile list) throws StoreTrouble;
+
+  /** How many rows each table has. */
+  Map<String, Long> rows() throws StoreTrouble;
 
   /** A list, whole; absent where it was never kept. */
   Optional<HarnessFile> harness(String digest) throws StoreTrouble;

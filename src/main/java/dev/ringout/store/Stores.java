@@ -1,6 +1,5 @@
 package dev.ringout.store;
 
-import dev.ringout.seal.Digest;
 import dev.ringout.store.StoreAddress.OnFile;
 import dev.ringout.store.StoreAddress.OnServer;
 import dev.ringout.store.StoreFinding.Kind;
@@ -84,45 +83,20 @@ public final class Stores {
 
   /** Reads all of a store and looks whether its chains hold. */
   public static StoreState check(Store store) throws StoreTrouble {
-    List<StoreFinding> findings = new ArrayList<>();
-    StringBuilder all = new StringBuilder();
-    List<String> lists = store.harnesses();
-    long units = 0;
-    long sessions = 0;
-    long entries = 0;
-    for (String digest : lists) {
-      HarnessFile harness = store.harness(digest).orElseThrow();
-      if (!HarnessFile.digest(harness.folder(), harness.parts()).equals(digest)) {
-        findings.add(new StoreFinding("", "", harness.file(), 0, Kind.LIST_CHANGED));
-      }
-      all.append(digest).append('\n');
-      for (StoredUnit unit : store.siblings(digest)) {
-        units++;
-        all.append(unit.key()).append(' ').append(unit.serial()).append('\n');
-        int number = 0;
-        Signed signed = new Signed(unit);
-        for (Session session : store.sessions(unit)) {
-          number++;
-          if (session.number() != number) {
-            findings.add(
-                new StoreFinding(
-                    unit.serial(), session.id(), session.file(), 0, Kind.SESSION_MISSING));
-            number = session.number();
-          }
-          List<Entry> chain = store.entries(session);
-          List<StoreFinding> broken = broken(unit, session, chain);
-          findings.addAll(broken.isEmpty() ? signed.next(session, chain) : broken);
-          sessions++;
-          entries += chain.size();
-          all.append(session.id()).append(' ').append(last(session, chain)).append('\n');
-        }
+    return new WholeStore(store).state();
+  }
+
+  /** The first test of a unit before which one is not there. */
+  public static Optional<StoreFinding> gap(StoredUnit unit, List<Session> sessions) {
+    int number = 0;
+    for (Session session : sessions) {
+      number++;
+      if (session.number() != number) {
+        return Optional.of(
+            new StoreFinding(unit.serial(), session.id(), session.file(), 0, Kind.SESSION_MISSING));
       }
     }
-    for (Station station : store.stations()) {
-      all.append(Fields.line(station.name(), station.added(), station.body())).append('\n');
-    }
-    return new StoreState(
-        lists.size(), units, sessions, entries, Digest.of(all.toString()), findings);
+    return Optional.empty();
   }
 
   /** Where a session would end with these entries behind it. */
@@ -132,20 +106,16 @@ public final class Stores {
     return new Head(last.seq(), last.hash());
   }
 
-  private static String last(Session session, List<Entry> chain) {
-    return chain.isEmpty() ? HashChain.of(session) : chain.get(chain.size() - 1).hash();
-  }
-
   /** What is wrong with a session's chain; the first break is told, for all after it follow. */
   public static List<StoreFinding> broken(StoredUnit unit, Session session, List<Entry> chain) {
-    String previous = HashChain.of(session);
+    String previous = HashChain.of(unit, session);
     int seq = 0;
     for (Entry entry : chain) {
       seq++;
       Optional<Kind> wrong = Optional.empty();
       if (entry.seq() != seq) {
         wrong = Optional.of(Kind.ENTRY_MISSING);
-      } else if (!HashChain.of(session, entry).equals(entry.hash())) {
+      } else if (!HashChain.of(session.id(), entry).equals(entry.hash())) {
         wrong = Optional.of(Kind.ENTRY_CHANGED);
       } else if (!entry.previous().equals(previous)) {
         wrong = Optional.of(Kind.CHAIN_BROKEN);
@@ -196,7 +166,11 @@ public final class Stores {
       for (StoredUnit unit : from.siblings(digest)) {
         for (Session session : from.sessions(unit)) {
           Optional<Head> there = to.head(session.id());
-          if (there.isEmpty()) {
+          if (there.isEmpty() && isTaken(session, to.sessions(unit))) {
+            parted.add(
+                new StoreFinding(
+                    unit.serial(), session.id(), session.file(), 0, Kind.TWO_HISTORIES));
+          } else if (there.isEmpty()) {
             to.take(harness, unit, session, from.entries(session));
             copied++;
           } else if (!there.equals(from.head(session.id()))) {
@@ -215,6 +189,11 @@ public final class Stores {
       }
     }
     return new Copy(copied, grown, parted);
+  }
+
+  /** Whether the unit has another test of its number there. */
+  private static boolean isTaken(Session session, List<Session> others) {
+    return others.stream().anyMatch(one -> one.number() == session.number());
   }
 
   /** What stands behind an entry; absent where it is none of these. */

@@ -49,7 +49,12 @@ public final class StoreText {
   }
 
   private static String verdict(KeptVerdict verdict) {
-    return UnitWords.verdict(verdict.verdict(), verdict.faults(), verdict.notProven());
+    return UnitWords.verdict(
+        verdict.verdict(),
+        verdict.faults(),
+        verdict.notProven(),
+        verdict.conceded(),
+        verdict.insulationTest());
   }
 
   /** What a station carries along now. */

@@ -45,7 +45,9 @@ public final class UnitsText {
       page.paragraph(
           Text.of("  %-20s  ", name(one.unit().serial())),
           Sentences.named(
-              one.verdict().map(UnitsText::verdict).orElse("no verdict was kept"),
+              one.asWritten()
+                  ? one.verdict().map(UnitsText::verdict).orElse("no verdict was kept")
+                  : "NOT AS IT WAS WRITTEN, see ringout store check",
               Numbers.count(one.sessions(), "test"),
               one.started(),
               one.who()));
@@ -64,7 +66,8 @@ public final class UnitsText {
   }
 
   private static String verdict(KeptVerdict kept) {
-    return UnitWords.verdict(kept.verdict(), kept.faults(), kept.notProven());
+    return UnitWords.verdict(
+        kept.verdict(), kept.faults(), kept.notProven(), kept.conceded(), kept.insulationTest());
   }
 
   private static void history(History history, Page page) {

@@ -26,15 +26,22 @@ public final class LotWords {
   public static String verdict(Lot lot) {
     List<String> parts = new ArrayList<>();
     int conform = lot.with(Verdict.CONFORMS).size();
-    parts.add(Text.of("%d %s", conform, conform == 1 ? "conforms" : "conform"));
+    long byWaiver = lot.with(Verdict.CONFORMS).stream().filter(unit -> unit.conceded() > 0).count();
+    parts.add(
+        Text.of("%d %s", conform, conform == 1 ? "conforms" : "conform")
+            + (byWaiver == 0 ? "" : " (" + byWaiver + " by waiver)"));
     int faulty = lot.with(Verdict.FAULTS).size();
     add(parts, faulty, faulty == 1 ? "has faults" : "have faults");
     int open = lot.with(Verdict.INCOMPLETE).size();
     add(parts, open, open == 1 ? "is not complete" : "are not complete");
     add(parts, lot.refused().size(), "can't be checked");
     return Text.of(
-        "%s: %s.",
-        Numbers.count(lot.units().size() + lot.refused().size(), "unit"), String.join(", ", parts));
+            "%s: %s.",
+            Numbers.count(lot.units().size() + lot.refused().size(), "unit"),
+            String.join(", ", parts))
+        + (lot.harness().limits().demands().insulationTest()
+            ? ""
+            : " NO INSULATION TEST: the list asks for none.");
   }
 
   private static void add(List<String> parts, int count, String what) {
@@ -69,7 +76,10 @@ public final class LotWords {
       return Numbers.count(unit.unread(), "cell") + " not read";
     }
     return switch (unit.verdict()) {
-      case CONFORMS -> unit.failedBefore() ? "conforms after retest" : "conforms";
+      case CONFORMS ->
+          unit.conceded() > 0
+              ? "conforms by waiver"
+              : unit.failedBefore() ? "conforms after retest" : "conforms";
       case FAULTS -> "FAULTS";
       case INCOMPLETE -> "not complete";
     };
@@ -81,6 +91,9 @@ public final class LotWords {
     unit.faults().forEach(fault -> parts.add(inShort(fault)));
     if (parts.isEmpty() && unit.failing() > 0) {
       parts.add(Numbers.count(unit.failing(), "failing reading") + " that nothing here explains");
+    }
+    if (unit.conceded() > 0) {
+      parts.add(Numbers.count(unit.conceded(), "reading") + " out of limits accepted");
     }
     if (unit.verdict() == Verdict.INCOMPLETE) {
       if (unit.notTested() > 0) {

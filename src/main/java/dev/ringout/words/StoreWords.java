@@ -2,11 +2,14 @@ package dev.ringout.words;
 
 import dev.ringout.store.StoreFinding;
 import dev.ringout.store.StoreState;
+import dev.ringout.store.StoredUnit;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 
 /** What a store holds, and what is not as it was written, as sentences. */
 public final class StoreWords {
+  private static final int DIGEST_SHOWN = 8;
+
   private StoreWords() {}
 
   /** How much there is. */
@@ -19,11 +22,21 @@ public final class StoreWords {
         state.entries() == 1 ? "1 entry" : state.entries() + " entries");
   }
 
+  /** A unit's list, told from others of its name by the beginning of its digest. */
+  public static String list(StoredUnit unit) {
+    return Sentences.named(
+            unit.title().isEmpty() ? "a list without a title" : unit.title(),
+            unit.drawing(),
+            unit.revision().isEmpty() ? "" : "revision " + unit.revision())
+        + Text.of(" (%s)", unit.harness().substring(0, DIGEST_SHOWN));
+  }
+
   /** What is not as it was written, and why that is known. */
   public static String finding(StoreFinding finding) {
     String where =
         finding.unit().isEmpty()
-            ? "list " + finding.file()
+            ? (finding.kind() == StoreFinding.Kind.WITHOUT_OWNER ? "table " : "list ")
+                + finding.file()
             : Text.of("unit %s, %s (%s)", finding.unit(), finding.file(), finding.session());
     return where + ": " + what(finding);
   }
@@ -43,6 +56,8 @@ public final class StoreWords {
       case SESSION_MISSING -> "a test before it is not there";
       case SIGNATURE_WRONG ->
           Text.of("the signature in entry %d is not of what stands before it", finding.seq());
+      case WITHOUT_OWNER ->
+          Text.of("%d rows belong to nothing that is there: it was taken away", finding.seq());
       case TWO_HISTORIES ->
           "it goes on in one way in FROM and in another in TO; nothing of it was copied";
       case LIST_CHANGED -> "it was changed: its bytes do not give its digest";

@@ -8,13 +8,29 @@ import java.util.Optional;
 public final class UnitWords {
   private UnitWords() {}
 
-  /** A verdict that was kept. */
-  public static String verdict(Optional<Verdict> verdict, int faults, int notProven) {
+  /**
+   * A verdict that was kept.
+   *
+   * @param conceded readings out of limits that an inspector accepts
+   * @param insulationTest whether the list asks for one
+   */
+  public static String verdict(
+      Optional<Verdict> verdict, int faults, int notProven, int conceded, boolean insulationTest) {
+    return plain(verdict, faults, notProven, conceded)
+        + (insulationTest ? "" : ", no insulation test");
+  }
+
+  private static String plain(Optional<Verdict> verdict, int faults, int notProven, int conceded) {
     return verdict
         .map(
             one ->
                 switch (one) {
-                  case CONFORMS -> "conforms";
+                  case CONFORMS ->
+                      conceded == 0
+                          ? "conforms"
+                          : "conforms by waiver, "
+                              + Numbers.count(conceded, "reading")
+                              + " out of limits";
                   case FAULTS ->
                       "has " + (faults == 0 ? "failing readings" : Numbers.count(faults, "fault"));
                   case INCOMPLETE -> "is not complete, " + notProven + " not proven";

@@ -137,7 +137,7 @@ class LaterCommandTest {
     at("store", "add", list, sheet("first", GOOD));
     Run note = at("store", "note", "unit:418", "lid missing", "--who", "M. Lindqvist");
     assertEquals(0, note.code(), flat(note));
-    assertTrue(flat(note).contains("noted. It now conforms."), flat(note));
+    assertTrue(flat(note).contains("noted. It now conforms, no insulation test."), flat(note));
     assertTrue(flat(at("units", "0418")).contains("note: lid missing (M. Lindqvist"));
     assertTrue(at("units", "0418", "--json").out().contains("\"text\" : \"lid missing\""));
   }

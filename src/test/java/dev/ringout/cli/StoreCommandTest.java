@@ -176,7 +176,8 @@ class StoreCommandTest {
     at("store", "add", b, sheet("of b", "0418", "J1-1,P2-1,OL\n"));
     Run both = at("check", "unit:0418");
     assertEquals(65, both.code(), both.out());
-    assertTrue(both.err().contains("is the serial number of 2 units: of Cable A"), both.err());
+    assertTrue(
+        both.err().contains("is the serial number of 2 units: of Cable, revision A ("), both.err());
     assertEquals(1, at("check", b, "unit:0418").code());
     assertEquals(0, at("check", a, "unit:0418").code());
     assertTrue(flat(at("units", "0418")).contains("revision B"));
@@ -266,6 +267,101 @@ class StoreCommandTest {
     assertEquals(1, at("store", "check").code());
     Run added = at("store", "add", BOX, SAMPLE.resolve("point-to-point-clean"));
     assertEquals(65, added.code(), "nothing is built on it");
+  }
+
+  private void behindItsBack(String... statements) throws Exception {
+    try (Connection connection =
+            DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("bench.db"));
+        Statement statement = connection.createStatement()) {
+      for (String table : List.of("entry", "session", "unit", "harness")) {
+        statement.execute("drop trigger " + table + "_update");
+        statement.execute("drop trigger " + table + "_delete");
+      }
+      for (String one : statements) {
+        statement.execute(one);
+      }
+    }
+  }
+
+  /** The bad test may have been the one that somebody took out. */
+  @Test
+  void a_unit_of_which_a_test_is_missing_gets_no_verdict() throws Exception {
+    Path list = list("A");
+    at("store", "add", list, sheet("first", "7", "J1-1,P2-1,OL\n"));
+    at("store", "add", list, sheet("second", "7", "J1-1,P2-1,0.2\n"));
+    behindItsBack(
+        "delete from entry where session in (select id from session where number = 1)",
+        "delete from session where number = 1");
+    Run check = at("check", "unit:7");
+    assertEquals(65, check.code(), check.out());
+    assertTrue(check.err().contains("a test before it is not there"), check.err());
+    assertEquals(65, at("lot", "unit:7").code());
+    Run history = at("units", "7");
+    assertEquals(65, history.code());
+    assertFalse(history.out().contains("CONFORMS"), history.out());
+    assertEquals(1, at("store", "check").code());
+  }
+
+  @Test
+  void a_verdict_that_was_made_good_is_shown_to_nobody() throws Exception {
+    at("store", "add", list("A"), sheet("first", "7", "J1-1,P2-1,OL\n"));
+    behindItsBack("update entry set body = replace(body, 'faults', 'conforms') where seq > 5");
+    Run units = at("units");
+    assertEquals(65, units.code());
+    assertTrue(flat(units).contains("7 NOT AS IT WAS WRITTEN, see ringout store check"));
+  }
+
+  private Path limited(String... limits) throws IOException {
+    Path list = list("A");
+    Files.writeString(
+        list.resolve("limits.csv"), "Name,Value,Unit\n" + String.join("\n", limits) + "\n");
+    return list;
+  }
+
+  @Test
+  void what_an_inspector_let_through_is_told_wherever_a_unit_is() throws IOException {
+    Path list = limited("closed max,0.1,Ω", "insulation test,none,");
+    Path sheet = sheet("waived", "7", "J1-1,P2-1,0.15\n");
+    Files.writeString(
+        sheet.resolve("job.csv"),
+        "Name,Value\nserial number,7\noperator,R. Adeyemi\ndate,2026-11-20\nlead null,nulled\n"
+            + "instrument,milliohm meter\ncalibration due,2027-03-31\nmeter resolution,1 mΩ\n");
+    Files.writeString(
+        sheet.resolve("waivers.csv"),
+        "Kind,From,To,Accepted,Unit,Who,Why\ncontinuity,J1-1,P2-1,0.2,Ω,M. Lindqvist,short run\n");
+    assertTrue(Run.of("check", list, sheet).out().startsWith("CONFORMS BY WAIVER"));
+    String said = "conforms by waiver, 1 reading out of limits, no insulation test";
+    assertTrue(flat(at("store", "add", list, sheet)).contains("the unit " + said));
+    assertTrue(flat(at("units")).contains("7 " + said), at("units").out());
+    Run lot = at("lot", list);
+    assertTrue(flat(lot).startsWith("1 unit: 1 conforms (1 by waiver). NO INSULATION"), lot.out());
+    assertTrue(flat(lot).contains("0 of 1 whose test has an end passed at once"), lot.out());
+  }
+
+  /** The same list, saved once more by another program, is another file. */
+  @Test
+  void a_unit_does_not_become_two_by_another_file_of_its_list() throws IOException {
+    at("store", "add", list("A"), sheet("first", "7", "J1-1,P2-1,OL\n"));
+    Path again = list("A");
+    Files.writeString(again.resolve("wires.csv"), "Wire,From,To\r\nW1,J1-1,P2-1\r\n");
+    Path second = sheet("second", "7", "J1-1,P2-1,0.2\n");
+    Run added = at("store", "add", again, second);
+    assertEquals(65, added.code());
+    assertTrue(added.err().contains("give unit:7 as the list"), added.err());
+    assertEquals(0, at("store", "add", "unit:7", second).code());
+    Run other = at("store", "add", again, sheet("third", "8", "J1-1,P2-1,0.2\n"));
+    assertEquals(0, other.code());
+    assertTrue(other.err().contains("theirs is another lot"), other.err());
+  }
+
+  @Test
+  void what_was_read_by_another_list_is_told_of() throws IOException {
+    Path a = list("A");
+    Path b = list("B");
+    at("store", "add", a, sheet("of a", "7", "J1-1,P2-1,OL\n"));
+    at("store", "add", b, sheet("of b", "7", "J1-1,P2-1,0.2\n"));
+    Run check = at("check", b, "unit:7");
+    assertTrue(check.err().contains("with another list too, Cable, revision A ("), check.err());
   }
 
   @Test

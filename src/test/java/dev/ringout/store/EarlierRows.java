@@ -51,7 +51,15 @@ final class EarlierRows {
                 session.program(),
                 session.added())
             + "')");
-    for (Entry entry : HashChain.chained(session, HashChain.start(session), kept.entries())) {
+    StoredUnit unit =
+        new StoredUnit(
+            kept.serial(),
+            session.unitKey(),
+            kept.harness().digest(),
+            kept.harness().title(),
+            kept.harness().drawing(),
+            kept.harness().revision());
+    for (Entry entry : HashChain.chained(session, HashChain.start(unit, session), kept.entries())) {
       rows.add(
           "insert into entry (session, seq, at, who, kind, body, previous, hash) values ('"
               + session.id()

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** One file for one bench. */
 class SqliteStoreTest extends StoreContract {
@@ -113,6 +114,22 @@ class SqliteStoreTest extends StoreContract {
         statement.execute("drop trigger if exists " + table + "_delete");
       }
       statement.execute(sql);
+    }
+  }
+
+  /** What is in the file and is read by nobody would not be missed. */
+  @ParameterizedTest
+  @ValueSource(strings = {"unit", "harness", "harness_part", "session where number = 2", "session"})
+  void what_lost_its_unit_its_list_or_its_test_is_seen(String taken) throws Exception {
+    StoreAddress address = nothing();
+    Stores.migrate(address, Map.of(), Optional.empty());
+    try (Store store = Stores.open(address, Map.of(), true)) {
+      store.add(StoreContract.sheet("0418", "a", "1"));
+      store.add(StoreContract.sheet("0418", "b", "1"));
+    }
+    behindItsBack(address, "delete from " + taken);
+    try (Store store = Stores.open(address, Map.of(), false)) {
+      assertFalse(Stores.check(store).findings().isEmpty(), taken);
     }
   }
 

@@ -1,6 +1,8 @@
 package dev.ringout.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -157,7 +159,7 @@ abstract class StoreContract {
               .findFirst()
               .orElseThrow();
       assertEquals(2, first.sessions());
-      assertEquals("verdict\tconforms", first.verdict());
+      assertEquals("verdict\tconforms", first.verdict().body());
     }
   }
 
@@ -458,6 +460,82 @@ abstract class StoreContract {
       assertEquals(
           List.of(Kind.SIGNATURE_WRONG),
           Stores.check(store).findings().stream().map(StoreFinding::kind).toList());
+    }
+  }
+
+  private List<Kind> kinds(StoreAddress address) throws StoreTrouble {
+    try (Store store = open(address)) {
+      return Stores.check(store).findings().stream().map(StoreFinding::kind).distinct().toList();
+    }
+  }
+
+  /** Whose readings they are is part of what was written. */
+  @Test
+  void a_serial_number_or_the_name_of_a_list_that_was_changed_is_seen() throws Exception {
+    for (String changed :
+        List.of("unit set serial = '0500'", "harness set revision = 'Z', title = 'Other cable'")) {
+      StoreAddress address = empty();
+      try (Store store = open(address)) {
+        store.add(sheet("0418", "a", "1"));
+      }
+      behindItsBack(address, "update " + changed);
+      assertEquals(List.of(Kind.CHAIN_BROKEN), kinds(address), changed);
+    }
+  }
+
+  @Test
+  void the_name_of_a_file_of_a_list_is_in_the_digest() throws Exception {
+    StoreAddress address = empty();
+    String before;
+    try (Store store = open(address)) {
+      store.add(sheet("0418", "a", "1"));
+      before = Stores.check(store).digest();
+    }
+    behindItsBack(address, "update harness set file = 'other.csv'");
+    try (Store store = open(address)) {
+      assertNotEquals(before, Stores.check(store).digest());
+    }
+  }
+
+  /** The list of all units is quick because it derives nothing: it looks at what it shows. */
+  @Test
+  void a_verdict_that_was_changed_is_seen_where_units_are_listed() throws Exception {
+    StoreAddress address = empty();
+    try (Store store = open(address)) {
+      store.add(sheet("0418", "a", "1"));
+      assertTrue(store.units().get(0).verdict().asWritten());
+    }
+    behindItsBack(address, "update entry set body = 'verdict\tfaults' where kind = 'verdict'");
+    try (Store store = open(address)) {
+      assertFalse(store.units().get(0).verdict().asWritten());
+    }
+  }
+
+  /** Two benches that each read the same unit apart from the other. */
+  @Test
+  void two_first_tests_of_one_unit_do_not_become_one_history() throws StoreTrouble {
+    try (Store from = open(empty());
+        Store to = open(empty())) {
+      from.add(sheet("0418", "a", "1"));
+      to.add(sheet("0418", "b", "1"));
+      String before = Stores.check(to).digest();
+      assertEquals(
+          List.of(Kind.TWO_HISTORIES),
+          Stores.copy(from, to).parted().stream().map(StoreFinding::kind).toList());
+      assertEquals(before, Stores.check(to).digest());
+    }
+  }
+
+  @Test
+  void units_of_another_file_of_the_same_list_are_found() throws StoreTrouble {
+    try (Store store = open(empty())) {
+      store.add(sheet("0418", "a", "1"));
+      assertEquals(
+          List.of("0418"),
+          store.unitsOfLikeLists(list("Wire,From,To\nW1,J1-A,P2-1\n\n")).stream()
+              .map(StoredUnit::serial)
+              .toList());
+      assertEquals(List.of(), store.unitsOfLikeLists(list("Wire,From,To\nW1,J1-A,P2-1\n")));
     }
   }
 }

@@ -1,0 +1,88 @@
+package dev.ringout.store;
+
+import dev.ringout.seal.Digest;
+import dev.ringout.store.StoreFinding.Kind;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** All of a store, read from end to end. */
+final class WholeStore {
+  private final Store store;
+  private final List<StoreFinding> findings = new ArrayList<>();
+  private final StringBuilder all = new StringBuilder();
+  private long parts;
+  private long units;
+  private long sessions;
+  private long entries;
+
+  WholeStore(Store store) {
+    this.store = store;
+  }
+
+  /** What all of it says. */
+  StoreState state() throws StoreTrouble {
+    List<String> lists = store.harnesses();
+    for (String digest : lists) {
+      list(store.harness(digest).orElseThrow());
+      for (StoredUnit unit : store.siblings(digest)) {
+        unit(unit);
+      }
+    }
+    List<Station> stations = store.stations();
+    for (Station station : stations) {
+      all.append(Fields.line(station.name(), station.added(), station.body())).append('\n');
+    }
+    reached(lists.size());
+    return new StoreState(
+        lists.size(), units, sessions, entries, Digest.of(all.toString()), findings);
+  }
+
+  private void list(HarnessFile list) {
+    if (!HarnessFile.digest(list.folder(), list.parts()).equals(list.digest())) {
+      findings.add(new StoreFinding("", "", list.file(), 0, Kind.LIST_CHANGED));
+    }
+    parts += list.parts().size();
+    all.append(
+            Fields.line(list.digest(), list.title(), list.drawing(), list.revision(), list.file()))
+        .append('\n');
+  }
+
+  private void unit(StoredUnit unit) throws StoreTrouble {
+    units++;
+    all.append(Fields.line(unit.key(), unit.serial())).append('\n');
+    List<Session> tests = store.sessions(unit);
+    Stores.gap(unit, tests).ifPresent(findings::add);
+    if (tests.isEmpty()) {
+      findings.add(new StoreFinding(unit.serial(), "", "", 0, Kind.SESSION_MISSING));
+    }
+    Signed signed = new Signed(unit);
+    for (Session session : tests) {
+      List<Entry> chain = store.entries(session);
+      List<StoreFinding> broken = Stores.broken(unit, session, chain);
+      findings.addAll(broken.isEmpty() ? signed.next(session, chain) : broken);
+      sessions++;
+      entries += chain.size();
+      String end =
+          chain.isEmpty() ? HashChain.of(unit, session) : chain.get(chain.size() - 1).hash();
+      all.append(session.id()).append(' ').append(end).append('\n');
+    }
+  }
+
+  /** What is in the tables and was not reached from list, unit and test belongs to nothing. */
+  private void reached(long lists) throws StoreTrouble {
+    Map<String, Long> reached = new LinkedHashMap<>();
+    reached.put("harness", lists);
+    reached.put("harness_part", parts);
+    reached.put("unit", units);
+    reached.put("session", sessions);
+    reached.put("entry", entries);
+    for (Map.Entry<String, Long> table : store.rows().entrySet()) {
+      long more = table.getValue() - reached.getOrDefault(table.getKey(), table.getValue());
+      if (more > 0) {
+        findings.add(new StoreFinding("", "", table.getKey(), (int) more, Kind.WITHOUT_OWNER));
+      }
+    }
+  }
+}
