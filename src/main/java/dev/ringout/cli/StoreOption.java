@@ -25,18 +25,21 @@ final class StoreOption {
 
   /** Where the store is. */
   String address() {
-    Map<String, String> environment = System.getenv();
-    return address
-        .or(
-            () ->
-                Optional.ofNullable(environment.get("RINGOUT_STORE")).filter(one -> !one.isBlank()))
-        .orElseGet(() -> usual(environment).toString());
+    return named().orElseGet(() -> usual(System.getenv()).toString());
+  }
+
+  private Optional<String> named() {
+    return address.or(
+        () ->
+            Optional.ofNullable(System.getenv().get("RINGOUT_STORE"))
+                .filter(one -> !one.isBlank()));
   }
 
   /** The store; nothing of it is loaded before something is asked of it. */
   StoreAtHand store() {
     if (store.isEmpty()) {
-      store = Optional.of(new StoreAtHand(address(), System.getenv()));
+      StoreAtHand at = new StoreAtHand(address(), System.getenv());
+      store = Optional.of(named().isPresent() ? at : at.inFolderOfItsOwn());
     }
     return store.get();
   }

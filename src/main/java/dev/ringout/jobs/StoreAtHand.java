@@ -4,6 +4,9 @@ import dev.ringout.store.Store;
 import dev.ringout.store.StoreAddress;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.Stores;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 
@@ -13,6 +16,7 @@ public final class StoreAtHand implements AutoCloseable {
   private final Map<String, String> environment;
   private Optional<Store> reading = Optional.empty();
   private Optional<Store> writing = Optional.empty();
+  private boolean hasFolderOfItsOwn;
 
   /**
    * A store by its address.
@@ -22,6 +26,25 @@ public final class StoreAtHand implements AutoCloseable {
   public StoreAtHand(String address, Map<String, String> environment) {
     this.address = address;
     this.environment = Map.copyOf(environment);
+  }
+
+  /** The same, whose folder is made with it: nobody typed its name. */
+  public StoreAtHand inFolderOfItsOwn() {
+    hasFolderOfItsOwn = true;
+    return this;
+  }
+
+  private void makeFolder(StoreAddress at) throws StoreTrouble {
+    Optional<Path> folder = at.onDisk().map(file -> file.toAbsolutePath().getParent());
+    if (!hasFolderOfItsOwn || folder.isEmpty()) {
+      return;
+    }
+    try {
+      Files.createDirectories(folder.get());
+    } catch (IOException e) {
+      throw StoreTrouble.of(
+          StoreTrouble.Reason.NOT_WRITTEN, "its folder can't be made: " + e.getMessage());
+    }
   }
 
   /** As it was typed: a password may stand in it. */
@@ -54,6 +77,7 @@ public final class StoreAtHand implements AutoCloseable {
     if (writing.isEmpty()) {
       StoreAddress at = StoreAddress.of(address);
       if (!Stores.isThere(at)) {
+        makeFolder(at);
         Stores.migrate(at, environment, Optional.empty());
       }
       writing = Optional.of(Stores.open(at, environment, true));
@@ -63,7 +87,9 @@ public final class StoreAtHand implements AutoCloseable {
 
   /** Makes the store, or takes it along to this version. */
   synchronized void migrate(Optional<String> role) throws StoreTrouble {
-    Stores.migrate(StoreAddress.of(address), environment, role);
+    StoreAddress at = StoreAddress.of(address);
+    makeFolder(at);
+    Stores.migrate(at, environment, role);
   }
 
   @Override

@@ -55,7 +55,7 @@ public final class StoreCare {
    */
   public Copied copyTo(String to, Map<String, String> environment) throws StoreTrouble {
     StoreAddress address = StoreAddress.of(to);
-    if (address.equals(StoreAddress.of(store.address()))) {
+    if (address.isSameAs(StoreAddress.of(store.address()))) {
       throw StoreTrouble.of(Reason.NOT_UNDERSTOOD, "is the store itself");
     }
     Store from = store.open();

@@ -2,6 +2,7 @@ package dev.ringout.store;
 
 import dev.ringout.store.StoreTrouble.Reason;
 import dev.ringout.units.Text;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -9,6 +10,8 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
 import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.sqlite.JDBC;
 import org.sqlite.NativeLibraryNotFoundException;
 import org.sqlite.SQLiteConfig;
@@ -34,6 +37,13 @@ final class SqliteEngine implements Engine {
   private static final int NOT_A_DATABASE = 26;
 
   private final Path file;
+
+  /** It tells of its own clearing away in the temporary folder with a stack trace. */
+  private static final Logger LIBRARY = Logger.getLogger("org.sqlite");
+
+  static {
+    LIBRARY.setLevel(Level.OFF);
+  }
 
   SqliteEngine(Path file) {
     this.file = file;
@@ -88,12 +98,23 @@ final class SqliteEngine implements Engine {
     return !Files.isWritable(file) || (folder != null && !Files.isWritable(folder));
   }
 
+  /**
+   * Where nothing may be written the log beside the file is still read: what was acknowledged last
+   * stands there alone until the file is closed in order.
+   */
   private String url(boolean readOnly) {
-    return readOnly
-        ? "jdbc:sqlite:"
-            + file.toAbsolutePath().toUri().toString().replaceFirst("^file:/+", "file:/")
-            + "?immutable=1"
-        : "jdbc:sqlite:" + file;
+    String place = file.toAbsolutePath().toUri().toString().replaceFirst("^file:/+", "file:/");
+    return "jdbc:sqlite:" + place + (readOnly && !hasLog() ? "?immutable=1" : "");
+  }
+
+  private boolean hasLog() {
+    try {
+      Path log = file.resolveSibling(file.getFileName() + "-wal");
+      return Files.exists(log) && Files.size(log) > 0;
+    } catch (IOException e) {
+      // A log that can't be looked at is one.
+      return true;
+    }
   }
 
   private static StoreTrouble readOnly() {
@@ -170,7 +191,14 @@ final class SqliteEngine implements Engine {
       case FULL ->
           new StoreTrouble(
               Reason.NOT_WRITTEN, "can't grow: the disk is full; nothing was added", e);
-      case CANT_OPEN -> new StoreTrouble(Reason.MISSING, "can't be opened: " + message, e);
+      case CANT_OPEN ->
+          new StoreTrouble(
+              Reason.MISSING,
+              hasLog() && isOnReadOnlyMedium()
+                  ? "was not closed in order: what was added last stands in the log beside it, which"
+                      + " can't be read here; open it once where it may be written"
+                  : "can't be opened: " + message,
+              e);
       case CORRUPT ->
           new StoreTrouble(
               Reason.NOT_UNDERSTOOD,

@@ -1,7 +1,10 @@
 package dev.ringout.store;
 
+import java.io.IOException;
 import java.net.URI;
 import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -24,6 +27,11 @@ public sealed interface StoreAddress {
     @Override
     public String shown() {
       return file.toString();
+    }
+
+    @Override
+    public Optional<Path> onDisk() {
+      return Optional.of(file);
     }
   }
 
@@ -58,6 +66,29 @@ public sealed interface StoreAddress {
     }
   }
 
+  /** Whether both are one store, however they are spelled. */
+  default boolean isSameAs(StoreAddress other) {
+    return equals(other)
+        || (onDisk().isPresent()
+            && other.onDisk().isPresent()
+            && isOneFile(onDisk().get(), other.onDisk().get()));
+  }
+
+  /** The file, where it is one. */
+  default Optional<Path> onDisk() {
+    return Optional.empty();
+  }
+
+  private static boolean isOneFile(Path one, Path other) {
+    try {
+      return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize())
+          || (Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other));
+    } catch (IOException e) {
+      // What can't be looked at is told when it is opened.
+      return false;
+    }
+  }
+
   /** One answer for each kind. */
   interface Cases<T> {
     /** See {@link OnFile}. */
@@ -74,7 +105,7 @@ public sealed interface StoreAddress {
    */
   static StoreAddress of(String text) throws StoreTrouble {
     if (!text.startsWith("postgresql://") && !text.startsWith("postgres://")) {
-      return new OnFile(Path.of(text));
+      return file(text);
     }
     try {
       URI uri = new URI(text);
@@ -92,6 +123,24 @@ public sealed interface StoreAddress {
     } catch (URISyntaxException e) {
       throw noAddress();
     }
+  }
+
+  /** What the library would take for something else than a file's name is none. */
+  private static StoreAddress file(String text) throws StoreTrouble {
+    if (text.isBlank() || text.startsWith(":") || text.startsWith("file:")) {
+      throw noFile();
+    }
+    try {
+      return new OnFile(Path.of(text));
+    } catch (InvalidPathException e) {
+      throw noFile();
+    }
+  }
+
+  private static StoreTrouble noFile() {
+    return new StoreTrouble(
+        StoreTrouble.Reason.NOT_UNDERSTOOD,
+        "is no file's name; a store is a file, or postgresql://host:port/database");
   }
 
   private static StoreTrouble noAddress() {

@@ -364,6 +364,23 @@ class StoreCommandTest {
     assertTrue(check.err().contains("with another list too, Cable, revision A ("), check.err());
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {":memory:", " ", "file:bench.db", "file:bench.db?mode=memory"})
+  void what_is_no_file_is_no_store(String address) {
+    Run run = Run.of("store", "migrate", "--store", address);
+    assertEquals(65, run.code(), run.err());
+    assertTrue(run.err().contains("is no file's name"), run.err());
+  }
+
+  @Test
+  void a_file_may_have_any_name() throws IOException {
+    Path file = folder.resolve("odd? name % 25 #1;.db");
+    Path sheet = sheet("first", "7", "J1-1,P2-1,OL\n");
+    assertEquals(0, Run.of("store", "add", list("A"), sheet, "--store", file).code());
+    assertTrue(Files.exists(file));
+    assertEquals(1, Run.of("check", "unit:7", "--store", file).code());
+  }
+
   @Test
   void a_backup_is_a_store_and_is_written_over_nothing() {
     at("store", "add", BOX, SAMPLE.resolve("point-to-point.xlsx"));
@@ -374,7 +391,10 @@ class StoreCommandTest {
     assertEquals(
         at("check", "unit:0418").out(), Run.of("check", "unit:0418", "--store", file).out());
     assertEquals(73, at("store", "backup", file).code());
-    assertEquals(65, Run.of("store", "copy", file, file).code(), "a store is no copy of itself");
+    for (Path itself :
+        List.of(file, folder.resolve(".").resolve("backup.db"), folder.resolve("x/../backup.db"))) {
+      assertEquals(65, Run.of("store", "copy", file, itself).code(), "no copy of itself");
+    }
   }
 
   @Test
