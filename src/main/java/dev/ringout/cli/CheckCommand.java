@@ -8,6 +8,7 @@ import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.CheckJson;
 import dev.ringout.source.OptionNames;
 import dev.ringout.text.CheckText;
+import dev.ringout.units.ShellWord;
 import dev.ringout.units.Text;
 import dev.ringout.words.ProblemText;
 import java.nio.file.Path;
@@ -118,12 +119,11 @@ final class CheckCommand implements Callable<Integer> {
     for (Path file : readings()) {
       command.append(" --after ").append(quoted(file));
     }
-    return command.append(" -o rest.xlsx").toString();
+    return command.append(harnessFile.storeTyped()).append(" -o rest.xlsx").toString();
   }
 
   private static String quoted(Path file) {
-    String text = Text.visible(InputName.typed(file));
-    return text.matches("[\\w./\\\\:-]+") ? text : "\"" + text + "\"";
+    return ShellWord.of(Text.visible(InputName.typed(file)));
   }
 
   private boolean inColour() {

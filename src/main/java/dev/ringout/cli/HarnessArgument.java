@@ -20,6 +20,11 @@ final class HarnessArgument {
     return store.door();
   }
 
+  /** The option of the store as it was typed, for a command that goes on. */
+  String storeTyped() {
+    return store.typed();
+  }
+
   Path file() {
     return file;
   }

@@ -2,6 +2,7 @@ package dev.ringout.cli;
 
 import dev.ringout.Ringout;
 import dev.ringout.jobs.StoreAtHand;
+import dev.ringout.units.ShellWord;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
@@ -22,6 +23,11 @@ final class StoreOption {
   private Optional<String> address = Optional.empty();
 
   private Optional<StoreAtHand> store = Optional.empty();
+
+  /** The option as it was typed, for a command that goes on; empty where it was not. */
+  String typed() {
+    return address.map(one -> " " + NAME + " " + ShellWord.of(store().shown())).orElse("");
+  }
 
   /** Where the store is. */
   String address() {

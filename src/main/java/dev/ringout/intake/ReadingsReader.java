@@ -149,6 +149,14 @@ public final class ReadingsReader {
    * sheet is one of readings where one of its first rows holds their headings.
    */
   private static String refusal(Sheet sheet) throws UnusableInput {
+    return holdsReadings(sheet)
+        ? "holds readings and is not read; name it Continuity or Insulation, or give it as a file"
+            + " of its own"
+        : "";
+  }
+
+  /** Whether one of the first rows of a sheet holds the headings of readings. */
+  public static boolean holdsReadings(Sheet sheet) throws UnusableInput {
     int[] rows = new int[1];
     boolean[] headed = new boolean[1];
     sheet.forEachRow(
@@ -164,10 +172,7 @@ public final class ReadingsReader {
                                         heading ->
                                             column.matches(heading)
                                                 || !column.unitIn(heading).isEmpty())));
-    return headed[0]
-        ? "holds readings and is not read; name it Continuity or Insulation, or give it as a file"
-            + " of its own"
-        : "";
+    return headed[0];
   }
 
   /** Everything read so far. */

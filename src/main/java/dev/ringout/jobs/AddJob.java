@@ -22,7 +22,9 @@ import dev.ringout.store.Session;
 import dev.ringout.store.Store;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoredUnit;
+import dev.ringout.store.Stores;
 import dev.ringout.units.Numbers;
+import dev.ringout.words.StoreWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -153,6 +155,11 @@ public final class AddJob {
     String digest = inputs.digest(sheet);
     String id = id(key, digest);
     if (open.head(id).isPresent()) {
+      refuseBroken(id, key, file, open, inputs.problems());
+      if (inputs.problems().hasErrors()) {
+        return new AddedSheet(
+            file, serial, State.REFUSED, Optional.empty(), inputs.problems().list());
+      }
       return new AddedSheet(
           file, serial, State.WAS_THERE, Optional.empty(), inputs.problems().list());
     }
@@ -179,6 +186,25 @@ public final class AddJob {
         added == Store.Added.ADDED ? State.ADDED : State.WAS_THERE,
         Optional.of(verdict),
         inputs.problems().list());
+  }
+
+  /** What is there is only the same where it is as it was written. */
+  private void refuseBroken(String id, String key, String file, Store open, Problems problems)
+      throws StoreTrouble {
+    for (StoredUnit unit : open.find(key)) {
+      for (Session session : open.sessions(unit)) {
+        if (session.id().equals(id)) {
+          Stores.broken(unit, session, open.entries(session))
+              .forEach(
+                  finding ->
+                      problems.error(
+                          Place.of(file),
+                          "was there already, and is not as it was written: "
+                              + StoreWords.finding(finding)
+                              + "; see ringout store check"));
+        }
+      }
+    }
   }
 
   /** Two files of one list would make two units of one, and two lots. */

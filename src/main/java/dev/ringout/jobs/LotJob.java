@@ -184,10 +184,28 @@ public final class LotJob {
     if (CheckJob.hasErrorsBeside(readings.unread(), inputs.problems())) {
       refused.add(new Lot.Refused(name, files, inputs.problems().list()));
     } else {
-      units.add(
-          LotUnit.of(
-              name, files, CheckResult.of(harness, readings, tables, inputs.problems().list())));
+      CheckResult result = CheckResult.of(harness, readings, tables, inputs.problems().list());
+      units.add(LotUnit.of(name, files, result, wasFaulty(result)));
     }
+  }
+
+  /** A fault need not be a reading that fails: whether the sheets before the last showed one. */
+  private boolean wasFaulty(CheckResult result) {
+    ReadingSet readings = result.readings();
+    if (result.verdict() != CheckResult.Verdict.CONFORMS
+        || result.comparison().replaced().isEmpty()) {
+      return false;
+    }
+    List<Job> jobs = readings.jobs();
+    for (int sheets = 1; sheets < jobs.size(); sheets++) {
+      CheckResult then =
+          CheckResult.of(
+              harness, readings.ofJobs(jobs.subList(0, sheets)), tables, result.problems());
+      if (then.verdict() == CheckResult.Verdict.FAULTS) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Lot lot() {

@@ -2,10 +2,14 @@ package dev.ringout.jobs;
 
 import dev.ringout.harness.NaturalOrder;
 import dev.ringout.intake.ReadingsReader;
+import dev.ringout.sheet.Sheet;
+import dev.ringout.sheet.TabularFile;
+import dev.ringout.source.FileBytes;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
 import dev.ringout.source.Severity;
+import dev.ringout.source.UnusableInput;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,7 +45,9 @@ final class SheetFolder {
     }
     List<Path> sheets = new ArrayList<>();
     for (Path entry : entries) {
-      if (Files.isDirectory(entry) || TABLES.stream().anyMatch(lowerName(entry)::endsWith)) {
+      if (Files.isDirectory(entry)
+          || TABLES.stream().anyMatch(lowerName(entry)::endsWith)
+          || holdsReadings(entry)) {
         sheets.add(entry);
       } else {
         problems.add(
@@ -57,6 +63,21 @@ final class SheetFolder {
       problems.error(Place.of(shownName), "is a folder that holds no test sheet");
     }
     return List.copyOf(sheets);
+  }
+
+  /** A check takes a test sheet by what is in it, whatever it is called. */
+  private static boolean holdsReadings(Path entry) {
+    try (TabularFile table =
+        TabularFile.open(entry, name(entry), new Problems(), FileBytes::read)) {
+      for (Sheet sheet : table.sheets()) {
+        if (ReadingsReader.holdsReadings(sheet)) {
+          return true;
+        }
+      }
+      return false;
+    } catch (UnusableInput | IOException e) {
+      return false;
+    }
   }
 
   /** What a spreadsheet leaves beside a file that is open, and what is not meant to be seen. */

@@ -131,6 +131,7 @@ public final class LotJson {
     json.put("ohms", one.of().ohms());
     json.put("score", one.of().score());
     json.put("fails", one.of().fails());
+    json.put("accepted", one.of().isAccepted());
     return json;
   }
 

@@ -1,5 +1,6 @@
 package dev.ringout.lot;
 
+import dev.ringout.compare.Outcome;
 import java.util.List;
 
 /**
@@ -37,7 +38,12 @@ public record JoinSpread(
    * @param fails whether the reading fails by itself
    */
   public record OfUnit(
-      String unit, JoinValue value, double ohms, double score, boolean standsOut, boolean fails) {}
+      String unit, JoinValue value, double ohms, double score, boolean standsOut, boolean fails) {
+    /** Whether the reading is out of its limit, and an inspector accepts it. */
+    public boolean isAccepted() {
+      return value.judged().outcome() == Outcome.ACCEPTED;
+    }
+  }
 
   /** The units that stand out. */
   public List<OfUnit> outstanding() {

@@ -14,7 +14,8 @@ import java.util.stream.Stream;
  *
  * @param name its serial number, or its file where none is stated
  * @param files in which its readings stand
- * @param failedBefore whether a reading failed that another replaced or a rework overtook
+ * @param failedBefore whether a reading failed that another replaced or a rework overtook, or a
+ *     fault was found by the readings before
  * @param failing how many readings in force fail
  * @param conceded how many out of limits an inspector accepts
  * @param notProven how many things no reading shows
@@ -45,14 +46,18 @@ public record LotUnit(
     problems = List.copyOf(problems);
   }
 
-  /** A unit by what its check found. */
-  public static LotUnit of(String name, List<String> files, CheckResult result) {
+  /**
+   * A unit by what its check found.
+   *
+   * @param wasFaulty whether an earlier check of it, with less readings, found a fault
+   */
+  public static LotUnit of(String name, List<String> files, CheckResult result, boolean wasFaulty) {
     return new LotUnit(
         name,
         files,
         result.verdict(),
         result.diagnosis().faults(),
-        hasFailedBefore(result),
+        wasFaulty || hasFailedBefore(result),
         result.comparison().failing().size(),
         result.comparison().conceded().size(),
         result.coverage().unproven().size(),

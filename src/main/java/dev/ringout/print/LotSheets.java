@@ -147,7 +147,7 @@ public final class LotSheets {
               milliohms(one.of().ohms()),
               Numbers.rounded(one.of().score(), 3),
               Integer.toString(one.spread().units()),
-              one.of().fails() ? "fails" : "within its limit",
+              LotWords.byItself(one),
               one.of().value().judged().reading().place().toString()));
     }
     return new OutSheet(

@@ -1,5 +1,6 @@
 package dev.ringout.readings;
 
+import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,6 +53,20 @@ public record ReadingSet(
   /** Readings and job sheets alone. */
   public ReadingSet(List<Reading> readings, List<Job> jobs) {
     this(readings, jobs, List.of(), List.of(), List.of());
+  }
+
+  /** Those of some of the files alone. */
+  public ReadingSet ofJobs(List<Job> some) {
+    return new ReadingSet(
+        readings.stream().filter(one -> holds(some, one.place())).toList(),
+        List.copyOf(some),
+        reworks.stream().filter(one -> holds(some, one.place())).toList(),
+        concessions,
+        unread);
+  }
+
+  private static boolean holds(List<Job> jobs, Place place) {
+    return jobs.stream().anyMatch(job -> job.holds(place));
   }
 
   /** The same with other job sheets. */

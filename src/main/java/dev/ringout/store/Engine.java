@@ -3,6 +3,7 @@ package dev.ringout.store;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Map;
+import java.util.Optional;
 
 /** What differs between SQLite and PostgreSQL. */
 interface Engine {
@@ -29,6 +30,12 @@ interface Engine {
 
   /** Another was quicker: the same once more may succeed. */
   boolean isWorthAnotherTry(SQLException e);
+
+  /** Whether its own pages are sound; what is wrong with them, else nothing. */
+  Optional<String> damage(Connection connection) throws SQLException;
+
+  /** What stands behind a table's name so that its rows are read and no index is believed. */
+  String scanned();
 
   /** What went wrong, for the user. */
   StoreTrouble trouble(SQLException e);

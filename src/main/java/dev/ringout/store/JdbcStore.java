@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** A store behind JDBC: one SQL for both engines. */
 final class JdbcStore implements Store {
@@ -62,16 +63,16 @@ final class JdbcStore implements Store {
       throw new StoreTrouble(
           Reason.NOT_UNDERSTOOD,
           Text.of(
-              "is of version %d, and this program knows versions up to %d: use a newer ringout;"
+              "is of a later version, and this program knows versions up to %d: use a newer ringout;"
                   + " nothing was changed",
-              version, Migrations.CURRENT));
+              Migrations.CURRENT));
     }
     if (version < Migrations.CURRENT) {
       throw new StoreTrouble(
           Reason.NOT_UNDERSTOOD,
           Text.of(
-              "is of version %d, this program works with version %d: back it up, then say ringout"
-                  + " store migrate",
+              "is of version %d, this program works with version %d: copy it away (the file, or by the"
+                  + " server's own means), then say ringout store migrate",
               version, Migrations.CURRENT));
     }
   }
@@ -233,7 +234,7 @@ final class JdbcStore implements Store {
     return select(
             "select seq, hash from entry where session = ? order by seq desc limit 1",
             strings(session),
-            row -> new Head(row.getInt(1), HEX.formatHex(row.getBytes(2))))
+            row -> new Head(row.getInt(1), hex(row.getBytes(2))))
         .stream()
         .findFirst();
   }
@@ -446,7 +447,9 @@ final class JdbcStore implements Store {
   private List<Session> sessionsOf(String unitKey, String harness) throws SQLException {
     return select(
         "select id, unit_key, harness, number, station, who, started, file, digest, program, added"
-            + " from session where unit_key = ? and harness = ? order by number",
+            + " from session"
+            + engine.scanned()
+            + " where unit_key = ? and harness = ? order by number",
         strings(unitKey, harness),
         row ->
             new Session(
@@ -481,8 +484,13 @@ final class JdbcStore implements Store {
         row.getString(first + 2),
         row.getString(first + 3),
         row.getString(first + 4),
-        HEX.formatHex(row.getBytes(first + 5)),
-        HEX.formatHex(row.getBytes(first + 6)));
+        hex(row.getBytes(first + 5)),
+        hex(row.getBytes(first + 6)));
+  }
+
+  /** A damaged file may hold nothing where a hash must be: a hash of nothing is none. */
+  private static String hex(byte @Nullable [] bytes) {
+    return bytes == null ? "" : HEX.formatHex(bytes);
   }
 
   private static UnitSummary.Shown verdict(ResultSet row) throws SQLException {
@@ -506,6 +514,11 @@ final class JdbcStore implements Store {
                     + " order by u.harness, u.unit_key",
                 strings(list.title(), list.drawing(), list.revision(), list.digest()),
                 JdbcStore::unit));
+  }
+
+  @Override
+  public Optional<String> damage() throws StoreTrouble {
+    return transaction(() -> engine.damage(connection));
   }
 
   @Override

@@ -85,7 +85,10 @@ final class Migrations {
                 "select \"version\" from " + HISTORY + " where \"version\" is not null")) {
       int version = 0;
       while (rows.next()) {
-        version = Math.max(version, Integer.parseInt(rows.getString(1)));
+        String one = rows.getString(1);
+        // What this program would never have written is a later program's.
+        version =
+            Math.max(version, one.matches("\\d{1,6}") ? Integer.parseInt(one) : Integer.MAX_VALUE);
       }
       return version;
     }

@@ -4,6 +4,8 @@ import dev.ringout.store.StoreAddress.OnServer;
 import dev.ringout.store.StoreTrouble.Reason;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
@@ -90,7 +92,71 @@ final class PostgresEngine implements Engine {
 
   /** Nobody but the owner can change or take away what the role has added. */
   @Override
-  public void letAdd(Connection connection, String role) throws SQLException {
+  public void letAdd(Connection connection, String role) throws SQLException, StoreTrouble {
+    if (role.equalsIgnoreCase("public")) {
+      throw mayMore(role, "is everybody");
+    }
+    connection.setAutoCommit(false);
+    try {
+      refuseOwner(connection, role);
+      grant(connection, role);
+      refuseMore(connection, role);
+      connection.commit();
+    } catch (SQLException | StoreTrouble e) {
+      connection.rollback();
+      throw e;
+    } finally {
+      connection.setAutoCommit(true);
+    }
+  }
+
+  private static StoreTrouble mayMore(String role, String why) {
+    return new StoreTrouble(
+        Reason.NOT_UNDERSTOOD,
+        "nothing was granted: the role "
+            + role
+            + " "
+            + why
+            + ", and a bench may read and add and nothing else; give it a role of its own");
+  }
+
+  private static void refuseOwner(Connection connection, String role)
+      throws SQLException, StoreTrouble {
+    String sql =
+        "select r.rolsuper or pg_has_role(r.oid, c.relowner, 'MEMBER')"
+            + " from pg_roles r, pg_class c where r.rolname = ? and c.oid = 'entry'::regclass";
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      statement.setString(1, role);
+      try (ResultSet rows = statement.executeQuery()) {
+        if (rows.next() && rows.getBoolean(1)) {
+          throw mayMore(role, "owns the tables, or may act as their owner");
+        }
+      }
+    }
+  }
+
+  /** Rights may come by way of everybody's, or of a group. */
+  private static void refuseMore(Connection connection, String role)
+      throws SQLException, StoreTrouble {
+    String sql =
+        "select 1 from pg_class c where c.oid = ?::regclass"
+            + " and (has_table_privilege(?, c.oid, 'UPDATE, DELETE, TRUNCATE')"
+            + " or has_any_column_privilege(?, c.oid, 'UPDATE'))";
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      for (String table : JdbcStore.TABLES) {
+        statement.setString(1, table);
+        statement.setString(2, role);
+        statement.setString(3, role);
+        try (ResultSet rows = statement.executeQuery()) {
+          if (rows.next()) {
+            throw mayMore(role, "may change rows of " + table + " by another right");
+          }
+        }
+      }
+    }
+  }
+
+  private static void grant(Connection connection, String role) throws SQLException {
     String quoted = "\"" + role.replace("\"", "\"\"") + "\"";
     try (Statement statement = connection.createStatement()) {
       for (String table : JdbcStore.TABLES) {
@@ -99,6 +165,17 @@ final class PostgresEngine implements Engine {
       }
       statement.execute("grant select on " + Migrations.HISTORY + " to " + quoted);
     }
+  }
+
+  /** The server looks after its own pages. */
+  @Override
+  public Optional<String> damage(Connection connection) {
+    return Optional.empty();
+  }
+
+  @Override
+  public String scanned() {
+    return "";
   }
 
   @Override

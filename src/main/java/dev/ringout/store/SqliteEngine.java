@@ -6,10 +6,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.sqlite.JDBC;
@@ -154,6 +156,20 @@ final class SqliteEngine implements Engine {
   public void letAdd(Connection connection, String role) throws StoreTrouble {
     throw new StoreTrouble(
         Reason.NOT_UNDERSTOOD, "is a file: it has no roles; whoever may write the file may all");
+  }
+
+  @Override
+  public Optional<String> damage(Connection connection) throws SQLException {
+    try (Statement statement = connection.createStatement();
+        ResultSet rows = statement.executeQuery("pragma integrity_check(1)")) {
+      String said = rows.next() ? rows.getString(1) : "";
+      return said.equals("ok") ? Optional.empty() : Optional.of(said);
+    }
+  }
+
+  @Override
+  public String scanned() {
+    return " not indexed";
   }
 
   @Override

@@ -50,6 +50,9 @@ public interface Store extends AutoCloseable {
   /** The units of other lists with the same title, drawing and revision. */
   List<StoredUnit> unitsOfLikeLists(HarnessFile list) throws StoreTrouble;
 
+  /** What is wrong with the store's own pages; absent where nothing is, or nothing can be told. */
+  Optional<String> damage() throws StoreTrouble;
+
   /** How many rows each table has. */
   Map<String, Long> rows() throws StoreTrouble;
 

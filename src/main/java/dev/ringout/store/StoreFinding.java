@@ -23,6 +23,8 @@ public record StoreFinding(String unit, String session, String file, int seq, Ki
     SIGNATURE_WRONG,
     /** A session goes on in one way in one store and in another in the other. */
     TWO_HISTORIES,
+    /** The store's own pages are not sound, {@code file} says how. */
+    DAMAGED,
     /** Rows of a table, so many as {@code seq}, belong to nothing that is there. */
     WITHOUT_OWNER,
     /** The bytes of a list do not give its digest. */

@@ -3,9 +3,11 @@ package dev.ringout.store;
 import dev.ringout.seal.Digest;
 import dev.ringout.store.StoreFinding.Kind;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** All of a store, read from end to end. */
 final class WholeStore {
@@ -23,20 +25,30 @@ final class WholeStore {
 
   /** What all of it says. */
   StoreState state() throws StoreTrouble {
-    List<String> lists = store.harnesses();
+    Optional<String> damage = store.damage();
+    if (damage.isPresent()) {
+      findings.add(new StoreFinding("", "", damage.get(), 0, Kind.DAMAGED));
+    }
+    // A server sorts as its language does, a file by its bytes.
+    List<String> lists = store.harnesses().stream().sorted().toList();
     for (String digest : lists) {
       list(store.harness(digest).orElseThrow());
-      for (StoredUnit unit : store.siblings(digest)) {
+      for (StoredUnit unit : sorted(store.siblings(digest))) {
         unit(unit);
       }
     }
-    List<Station> stations = store.stations();
+    List<Station> stations =
+        store.stations().stream().sorted(Comparator.comparing(Station::name)).toList();
     for (Station station : stations) {
       all.append(Fields.line(station.name(), station.added(), station.body())).append('\n');
     }
     reached(lists.size());
     return new StoreState(
         lists.size(), units, sessions, entries, Digest.of(all.toString()), findings);
+  }
+
+  private static List<StoredUnit> sorted(List<StoredUnit> units) {
+    return units.stream().sorted(Comparator.comparing(StoredUnit::key)).toList();
   }
 
   private void list(HarnessFile list) {

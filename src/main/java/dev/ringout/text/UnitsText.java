@@ -10,6 +10,7 @@ import dev.ringout.jobs.UnitsJob.Test;
 import dev.ringout.store.StoredUnit;
 import dev.ringout.text.Page.Style;
 import dev.ringout.units.Numbers;
+import dev.ringout.units.ShellWord;
 import dev.ringout.units.Text;
 import dev.ringout.words.Sentences;
 import dev.ringout.words.UnitWords;
@@ -21,15 +22,19 @@ public final class UnitsText {
 
   private UnitsText() {}
 
-  /** The page. */
-  public static String write(UnitsJob.Result result, boolean colour) {
+  /**
+   * The page.
+   *
+   * @param storeOption as it stands in a command that goes on
+   */
+  public static String write(UnitsJob.Result result, String storeOption, boolean colour) {
     Page page = new Page(colour);
     if (result.histories().isEmpty()) {
       page.paragraph(
           "", Text.of("%s in %s.", Numbers.count(result.units().size(), "unit"), result.store()));
       units(result, page);
     }
-    result.histories().forEach(history -> history(history, page));
+    result.histories().forEach(history -> history(history, storeOption, page));
     return page.toString();
   }
 
@@ -70,7 +75,7 @@ public final class UnitsText {
         kept.verdict(), kept.faults(), kept.notProven(), kept.conceded(), kept.insulationTest());
   }
 
-  private static void history(History history, Page page) {
+  private static void history(History history, String storeOption, Page page) {
     Optional<CheckResult> now = history.now();
     page.paragraph("", "Unit " + name(history.unit().serial()) + ", " + list(history.unit()));
     page.blank();
@@ -99,7 +104,11 @@ public final class UnitsText {
               .orElse("no verdict was kept"));
       test.later().forEach(one -> page.paragraph("      ", later(one)));
     }
-    page.paragraph("  ", "All of it: ringout check unit:" + name(history.unit().serial()));
+    String serial = history.unit().serial();
+    if (name(serial).equals(serial)) {
+      page.paragraph(
+          "  ", "All of it: ringout check " + ShellWord.of("unit:" + serial) + storeOption);
+    }
   }
 
   private static String later(Later one) {

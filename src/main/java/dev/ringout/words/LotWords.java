@@ -173,7 +173,15 @@ public final class LotWords {
         one.of().ohms() > 0 ? "more" : "less",
         Numbers.count(one.spread().units() - 1L, "sibling"),
         times(one.of().score()),
-        one.of().fails() ? "; it fails" : "; within its limit");
+        "; " + byItself(one));
+  }
+
+  /** What its limit says of a reading that stands out. */
+  public static String byItself(Lot.Outstanding one) {
+    if (one.of().isAccepted()) {
+      return "out of its limit, accepted by an inspector";
+    }
+    return one.of().fails() ? "it fails" : "within its limit";
   }
 
   /** {@code 7.2 times}. */

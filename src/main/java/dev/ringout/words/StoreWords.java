@@ -35,10 +35,17 @@ public final class StoreWords {
   public static String finding(StoreFinding finding) {
     String where =
         finding.unit().isEmpty()
-            ? (finding.kind() == StoreFinding.Kind.WITHOUT_OWNER ? "table " : "list ")
-                + finding.file()
+            ? ofStore(finding.kind()) + finding.file()
             : Text.of("unit %s, %s (%s)", finding.unit(), finding.file(), finding.session());
     return where + ": " + what(finding);
+  }
+
+  private static String ofStore(StoreFinding.Kind kind) {
+    return switch (kind) {
+      case WITHOUT_OWNER -> "table ";
+      case DAMAGED -> "damaged: ";
+      default -> "list ";
+    };
   }
 
   private static String what(StoreFinding finding) {
@@ -56,6 +63,7 @@ public final class StoreWords {
       case SESSION_MISSING -> "a test before it is not there";
       case SIGNATURE_WRONG ->
           Text.of("the signature in entry %d is not of what stands before it", finding.seq());
+      case DAMAGED -> "keep it, and take the last backup";
       case WITHOUT_OWNER ->
           Text.of("%d rows belong to nothing that is there: it was taken away", finding.seq());
       case TWO_HISTORIES ->

@@ -42,9 +42,17 @@ class LaterCommandTest {
     Path sheet = Files.createDirectories(folder.resolve(name));
     Files.writeString(
         sheet.resolve("job.csv"),
-        "Name,Value\nserial number,0418\noperator,R. Adeyemi\ndate,2026-11-20\n"
-            + "continuity range,40 MΩ\nlead null,nulled\nmeter resolution,1 mΩ\n"
-            + "instrument,milliohm meter\ncalibration due,2027-03-31\n");
+        """
+        Name,Value
+        serial number,0418
+        operator,R. Adeyemi
+        date,2026-11-20
+        continuity range,40 MΩ
+        lead null,nulled
+        meter resolution,1 mΩ
+        instrument,milliohm meter
+        calibration due,2027-03-31
+        """);
     Files.writeString(sheet.resolve("continuity.csv"), "From,To,Reading,Reverse\n" + rows);
     return sheet;
   }

@@ -128,6 +128,36 @@ class LotCommandTest {
     }
   }
 
+  /** A wire that is unequal to its fellows is a fault, though each of its readings passes. */
+  @Test
+  void a_unit_whose_first_sheet_showed_a_fault_did_not_pass_at_once() throws IOException {
+    cables.write();
+    Path first = cables.sheets().resolve("unit-0003");
+    Path again = cables.sheets().resolve("unit-0003 again");
+    Files.createDirectories(again);
+    for (String table : List.of("continuity.csv", "job.csv")) {
+      Files.copy(first.resolve(table), again.resolve(table));
+    }
+    String rows = Files.readString(first.resolve("continuity.csv"));
+    Files.writeString(
+        first.resolve("continuity.csv"), rows.replaceFirst("(J1-5,P2-5,)[0-9.]+", "$10.1500"));
+    assertEquals(1, Run.of("check", cables.list(), first).code());
+    Run run = Run.of("lot", cables.list(), cables.sheets());
+    assertEquals(0, run.code(), run.err());
+    assertTrue(flat(run).contains("0003 conforms after retest"), run.out());
+    assertTrue(flat(run).contains("9 of 10 whose test has an end passed at once"), run.out());
+  }
+
+  @Test
+  void a_sheet_is_one_by_what_is_in_it_and_not_by_its_name() throws IOException {
+    cables.write();
+    Files.writeString(cables.sheets().resolve("more.txt"), "From\tTo\tReading\nJ1-1\tP2-1\tOL\n");
+    Files.writeString(cables.sheets().resolve("read me.txt"), "Sheets of Monday, by hand.\n");
+    Run run = Run.of("lot", cables.list(), cables.sheets());
+    assertEquals(1, run.code(), run.out() + run.err());
+    assertTrue(run.err().contains("read me.txt: is no table and is not read"), run.err());
+  }
+
   @Test
   void a_sheet_that_cant_be_understood_keeps_none_of_the_others_from_being_judged()
       throws IOException {

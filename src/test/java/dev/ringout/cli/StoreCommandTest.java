@@ -267,6 +267,9 @@ class StoreCommandTest {
     assertEquals(1, at("store", "check").code());
     Run added = at("store", "add", BOX, SAMPLE.resolve("point-to-point-clean"));
     assertEquals(65, added.code(), "nothing is built on it");
+    Run same = at("store", "add", BOX, SAMPLE.resolve("point-to-point-clean.xlsx"));
+    assertEquals(65, same.code(), "and what is there is not what is in hand");
+    assertTrue(same.err().contains("was there already, and is not as it was written"));
   }
 
   private void behindItsBack(String... statements) throws Exception {
@@ -389,7 +392,8 @@ class StoreCommandTest {
     assertEquals(0, backup.code(), backup.err());
     assertTrue(backup.out().startsWith("COPIED: 1 test. Both hold the same"), backup.out());
     assertEquals(
-        at("check", "unit:0418").out(), Run.of("check", "unit:0418", "--store", file).out());
+        at("check", "unit:0418", "--json").out(),
+        Run.of("check", "unit:0418", "--json", "--store", file).out());
     assertEquals(73, at("store", "backup", file).code());
     for (Path itself :
         List.of(file, folder.resolve(".").resolve("backup.db"), folder.resolve("x/../backup.db"))) {

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -82,6 +83,30 @@ class PostgresStoreTest extends StoreContract implements StoreContract.OnPostgre
     assertEquals(StoreTrouble.Reason.DENIED, denied.reason(), denied.text());
   }
 
+  /** What may change rows by another way than the grant is no bench's role. */
+  @Test
+  void a_role_that_may_do_more_than_read_and_add_is_refused() throws Exception {
+    StoreAddress address = nothing();
+    Stores.migrate(address, environment(), Optional.empty());
+    String owner = "";
+    try (Connection connection = Stores.engine(address, environment()).open(true);
+        Statement statement = connection.createStatement()) {
+      owner = connection.getMetaData().getUserName();
+      statement.execute("grant delete on entry to public");
+    }
+    for (String role : List.of("public", "bench 1", owner)) {
+      StoreTrouble refused =
+          assertThrows(
+              StoreTrouble.class,
+              () -> Stores.migrate(address, environment(), Optional.of(role)),
+              role);
+      assertTrue(refused.text().startsWith("nothing was granted: "), refused.text());
+    }
+    try (Store store = Stores.open(address, environment(), true)) {
+      assertEquals(Store.Added.ADDED, store.add(sheet("0418", "a", "1")), "the owner still may");
+    }
+  }
+
   @Test
   void a_wrong_password_is_told_without_it() throws Exception {
     StoreAddress address = nothing();
@@ -129,6 +154,9 @@ class PostgresStoreTest extends StoreContract implements StoreContract.OnPostgre
     try (Store from = Stores.open(file, environment(), true);
         Store shop = Stores.open(server, environment(), true);
         Store to = Stores.open(back, environment(), true)) {
+      // A server sorts them as its language does, a file by their bytes.
+      from.keep(new Station("bench 1", "2026-11-30T10:00:00Z", "operator\tR. Adeyemi"));
+      from.keep(new Station("Bench 2", "2026-11-30T10:00:00Z", "operator\tR. Adeyemi"));
       from.add(sheet("0418", "a", "1\nA\t\tΩ ∞ é e\u0301 \\ 'x'"));
       from.add(sheet("0418", "b", "2"));
       from.add(sheet("0419", "c", "1"));

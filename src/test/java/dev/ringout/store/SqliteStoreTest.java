@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.ringout.seal.Digest;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
@@ -131,6 +132,57 @@ class SqliteStoreTest extends StoreContract {
     try (Store store = Stores.open(address, Map.of(), false)) {
       assertFalse(Stores.check(store).findings().isEmpty(), taken);
     }
+  }
+
+  /** A page of an index that lost its last row: the index would hide a test. */
+  @Test
+  void a_damaged_index_hides_no_test_and_is_told() throws Exception {
+    StoreAddress address = nothing();
+    Stores.migrate(address, Map.of(), Optional.empty());
+    long root;
+    int size;
+    try (Store store = Stores.open(address, Map.of(), true)) {
+      store.add(StoreContract.sheet("0418", "a", "1"));
+      store.add(StoreContract.sheet("0418", "b", "1"));
+    }
+    try (Connection connection = Stores.engine(address, environment()).open(true);
+        Statement statement = connection.createStatement()) {
+      root =
+          number(
+              statement,
+              "select rootpage from sqlite_master where name = 'sqlite_autoindex_session_2'");
+      size = (int) number(statement, "pragma page_size");
+    }
+    byte[] bytes = Files.readAllBytes(file(address));
+    int rows = (int) (root - 1) * size + 4;
+    assertEquals(2, bytes[rows]);
+    bytes[rows] = 1;
+    Files.write(file(address), bytes);
+    try (Store store = Stores.open(address, Map.of(), false)) {
+      assertEquals(2, store.sessions(store.find(Digest.of("0418")).get(0)).size());
+      assertTrue(
+          Stores.check(store).findings().stream()
+              .anyMatch(finding -> finding.kind() == StoreFinding.Kind.DAMAGED));
+    }
+  }
+
+  private static long number(Statement statement, String sql) throws SQLException {
+    try (ResultSet rows = statement.executeQuery(sql)) {
+      assertTrue(rows.next(), sql);
+      return rows.getLong(1);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2.1", "99", "next"})
+  void a_version_that_this_program_would_not_write_is_a_later_ones(String version)
+      throws Exception {
+    StoreAddress address = nothing();
+    Stores.migrate(address, Map.of(), Optional.empty());
+    behindItsBack(address, "update " + Migrations.HISTORY + " set version = '" + version + "'");
+    StoreTrouble later =
+        assertThrows(StoreTrouble.class, () -> Stores.open(address, Map.of(), false));
+    assertTrue(later.text().startsWith("is of a later version"), later.text());
   }
 
   @Test
