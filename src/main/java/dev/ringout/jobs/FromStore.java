@@ -3,7 +3,9 @@ package dev.ringout.jobs;
 import dev.ringout.intake.OneUnit;
 import dev.ringout.readings.JobTemplate;
 import dev.ringout.seal.Digest;
+import dev.ringout.seal.KeptInput;
 import dev.ringout.sheet.TabularFile;
+import dev.ringout.source.FileBytes;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problems;
 import dev.ringout.source.UnusableInput;
@@ -21,6 +23,7 @@ import dev.ringout.store.StoreTrouble.Reason;
 import dev.ringout.store.StoredUnit;
 import dev.ringout.store.Stores;
 import dev.ringout.words.StoreWords;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +34,7 @@ final class FromStore {
   private static final int DIGEST_SHOWN = 8;
 
   private final StoreAtHand store;
+  private final Map<InputName.Unit, List<KeptInput>> read = new LinkedHashMap<>();
 
   FromStore(StoreAtHand store) {
     this.store = store;
@@ -39,6 +43,15 @@ final class FromStore {
   /** Where the store is. */
   String shown() {
     return store.shown();
+  }
+
+  /** What was handed over of a unit: nothing of it is asked for again to be sealed. */
+  List<KeptInput> read(InputName.Unit named) {
+    return List.copyOf(read.getOrDefault(named, List.of()));
+  }
+
+  private void note(InputName.Unit named, KeptInput input) {
+    read.computeIfAbsent(named, unit -> new ArrayList<>()).add(input);
   }
 
   /** What is made of a table of the store. */
@@ -98,6 +111,10 @@ final class FromStore {
     if (!HarnessFile.digest(list.folder(), list.parts()).equals(list.digest())) {
       throw notAsWritten(new StoreFinding("", "", list.file(), 0, Kind.LIST_CHANGED));
     }
+    for (FileBytes part : list.parts()) {
+      String digest = Digest.of(part.first(part.size()));
+      note(named, new KeptInput.ListFile(list.file(), list.digest(), part.name(), digest));
+    }
     return list;
   }
 
@@ -106,16 +123,39 @@ final class FromStore {
       throws StoreTrouble, UnusableInput {
     Store open = store.open();
     StoredUnit unit = unit(named, list);
+    int number = 0;
     for (Session session : open.sessions(unit)) {
+      number++;
+      if (session.number() != number) {
+        throw notAsWritten(
+            new StoreFinding(unit.serial(), session.id(), session.file(), 0, Kind.SESSION_MISSING));
+      }
       List<Entry> entries = open.entries(session);
       // What was changed behind the program's back is no reading of anybody's.
       for (StoreFinding finding : Stores.broken(unit, session, entries)) {
         throw notAsWritten(finding);
       }
+      note(named, test(serial(named, unit), session, entries));
       try (KeptSheets sheets = KeptSheets.of(entries, session.file(), problems)) {
         use.of(sheets, session.file());
       }
     }
+  }
+
+  /** As the store spells it; but its spelling stands in no chain, and may be of another unit. */
+  private static String serial(InputName.Unit named, StoredUnit unit) {
+    return key(unit.serial()).equals(unit.key()) ? unit.serial() : named.serial();
+  }
+
+  /** Its chain holds: the last hash is over all of it. */
+  private static KeptInput test(String serial, Session session, List<Entry> entries) {
+    return new KeptInput.Test(
+        serial,
+        session.harness(),
+        session.number(),
+        session.file(),
+        entries.size(),
+        entries.get(entries.size() - 1).hash());
   }
 
   private static StoreTrouble notAsWritten(StoreFinding finding) {

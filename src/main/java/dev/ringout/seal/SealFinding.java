@@ -41,6 +41,21 @@ public record SealFinding(Kind kind, String about, String detail) {
     INPUT_UNREADABLE(State.NOT_SHOWN),
     /** A table lies in a folder of which every table was an input, and was none. */
     INPUT_ADDED(State.DIFFERS),
+    KEPT_SAME(State.AS_SEALED),
+    /** What the store holds is other than was sealed; {@code detail} says how. */
+    KEPT_OTHER(State.DIFFERS),
+    /** The store has the unit, and not this test of it. */
+    KEPT_TEST_MISSING(State.DIFFERS),
+    /** No store was found, or none in which it could be looked for: {@code detail} says why. */
+    KEPT_NOT_FOUND(State.NOT_SHOWN),
+    /** The store {@code detail} has no such list. */
+    KEPT_NO_SUCH_LIST(State.NOT_SHOWN),
+    /** The store {@code detail} has no such unit of such a list. */
+    KEPT_NO_SUCH_UNIT(State.NOT_SHOWN),
+    /** So many things as {@code detail} says were added behind what was sealed. */
+    KEPT_ADDED_SINCE(State.NOTE),
+    /** {@code detail} is wrong with what was added behind what was sealed. */
+    KEPT_WRONG_SINCE(State.NOTE),
     EARLIER_SAME(State.AS_SEALED),
     EARLIER_OTHER_BYTES(State.DIFFERS),
     EARLIER_MISSING(State.NOT_SHOWN),

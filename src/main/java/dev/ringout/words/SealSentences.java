@@ -69,6 +69,18 @@ public final class SealSentences {
               + sealFinding.about()
               + ": it was not there when the others of its folder were sealed";
       case INPUT_UNREADABLE -> unreadable("input " + sealFinding.about(), sealFinding);
+      case KEPT_SAME -> inStore(sealFinding);
+      case KEPT_OTHER -> inStore(sealFinding) + ": " + sealFinding.detail();
+      case KEPT_TEST_MISSING -> inStore(sealFinding) + ": it is not there any more";
+      case KEPT_NOT_FOUND -> inStore(sealFinding) + ": not found: " + sealFinding.detail();
+      case KEPT_NO_SUCH_LIST ->
+          inStore(sealFinding) + ": there is no such list in " + sealFinding.detail();
+      case KEPT_NO_SUCH_UNIT ->
+          inStore(sealFinding) + ": there is no such unit of this list in " + sealFinding.detail();
+      case KEPT_ADDED_SINCE ->
+          inStore(sealFinding) + ": since then " + sealFinding.detail() + " added";
+      case KEPT_WRONG_SINCE ->
+          inStore(sealFinding) + ": behind what was sealed, " + sealFinding.detail();
       case EARLIER_SAME -> "earlier record " + sealFinding.about();
       case EARLIER_OTHER_BYTES -> otherBytes("earlier record " + sealFinding.about());
       case EARLIER_MISSING -> missing("earlier record " + sealFinding.about());
@@ -118,6 +130,10 @@ public final class SealSentences {
               + sealFinding.about()
               + " too: two histories, and nothing here tells which one stands";
     };
+  }
+
+  private static String inStore(SealFinding sealFinding) {
+    return "store: " + sealFinding.about();
   }
 
   private static String sealOf(SealFinding sealFinding) {

@@ -282,14 +282,6 @@ class StoreCommandTest {
   }
 
   @Test
-  void a_record_is_not_sealed_over_what_is_no_file() {
-    at("store", "add", BOX, SAMPLE.resolve("point-to-point.xlsx"));
-    Run run = at("report", BOX, "unit:0418", "-o", folder.resolve("record.html"));
-    assertEquals(64, run.code());
-    assertFalse(Files.exists(folder.resolve("record.html")));
-  }
-
-  @Test
   void every_document_follows_its_schema() throws IOException {
     Path sheet = SAMPLE.resolve("point-to-point.xlsx");
     for (Run run :
