@@ -88,6 +88,8 @@ final class Migrations {
         version = Math.max(version, Integer.parseInt(rows.getString(1)));
       }
       return version;
+    } catch (NumberFormatException e) {
+      throw JdbcStore.notWrittenSo(e);
     }
   }
 

@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.seal.Digest;
 import dev.ringout.support.Run;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
@@ -39,7 +41,7 @@ abstract class SealOverAUnit {
   private static final int NOT_COMPLETE = 2;
 
   @TempDir Path folder;
-  private String store = "";
+  String store = "";
 
   /** Where a new store may be, as it is typed. */
   abstract String nothing();
@@ -89,7 +91,7 @@ abstract class SealOverAUnit {
     return Run.of(all.toArray());
   }
 
-  private void sealed(String name) {
+  final void sealed(String name) {
     sealed(name, FAULTS);
   }
 
@@ -104,7 +106,7 @@ abstract class SealOverAUnit {
     return verify(name, store);
   }
 
-  private Run verify(String name, String at) {
+  final Run verify(String name, String at) {
     Object key = folder.resolve("key.pub");
     return Run.of("report", "--verify", folder.resolve(name), "--key", key, "--store", at);
   }
@@ -225,6 +227,44 @@ abstract class SealOverAUnit {
         "as sealed   store: unit 0418, test 1, first\n",
         "as sealed   store: unit 0418, test 2, again\n",
         "As sealed: record, inputs and signature.");
+  }
+
+  /** What docs/reference/store.md says of hashes, done without the program's own. */
+  @Test
+  void the_hash_of_a_test_can_be_made_by_hand() throws Exception {
+    sealed("r.html");
+    String hash = "";
+    try (Connection connection = behindItsBack(store);
+        Statement statement = connection.createStatement()) {
+      try (ResultSet row =
+          statement.executeQuery(
+              "select id, unit_key, harness, number, station, who, started, file, digest, program,"
+                  + " added from session")) {
+        assertTrue(row.next());
+        hash = byHand(row, 11);
+      }
+      try (ResultSet row =
+          statement.executeQuery(
+              "select session, seq, at, who, kind, body from entry order by seq")) {
+        while (row.next()) {
+          hash = byHand(row, 6, hash);
+        }
+      }
+    }
+    assertTrue(Files.readString(folder.resolve("r.html.seal")).contains("\t" + hash + "\n"), hash);
+  }
+
+  private static String byHand(ResultSet row, int columns, String... more) throws SQLException {
+    List<String> fields = new ArrayList<>();
+    for (int i = 1; i <= columns; i++) {
+      fields.add(row.getString(i));
+    }
+    fields.addAll(List.of(more));
+    StringBuilder text = new StringBuilder();
+    for (String field : fields) {
+      text.append(field.getBytes(StandardCharsets.UTF_8).length).append(':').append(field);
+    }
+    return Digest.of(text.toString());
   }
 
   @ParameterizedTest
