@@ -27,8 +27,6 @@ import java.util.Optional;
  * the store says of its own digests is not asked.
  */
 final class SealedInStore {
-  private static final String OTHER = "its entries are others than were sealed";
-
   private final Store store;
   private final String shown;
   private final List<SealFinding> findings = new ArrayList<>();
@@ -115,28 +113,25 @@ final class SealedInStore {
     }
     int before = findings.size();
     for (KeptInput.ListFile file : sealed) {
-      List<String> digests =
-          list.get().parts().stream()
-              .filter(part -> part.name().equals(file.file()))
-              .map(SealedInStore::digest)
-              .toList();
-      if (digests.isEmpty()) {
-        add(Kind.KEPT_OTHER, file, "it is not there any more");
-      } else if (digests.equals(List.of(file.sha256()))) {
-        add(Kind.KEPT_SAME, file, "");
-      } else {
-        add(Kind.KEPT_OTHER, file, "its bytes are others than were sealed");
-      }
+      add(file(file, list.get()), file, "");
     }
     boolean whole = HarnessFile.digest(list.get().folder(), list.get().parts()).equals(digest);
-    if (!whole
-        && findings.subList(before, findings.size()).stream().noneMatch(one -> differs(one))) {
-      findings.add(
-          new SealFinding(
-              Kind.KEPT_OTHER,
-              "list " + sealed.get(0).list(),
-              "its files are others, or in another order, than were sealed"));
+    boolean told = findings.subList(before, findings.size()).stream().anyMatch(one -> differs(one));
+    if (!whole && !told) {
+      findings.add(SealFinding.of(Kind.KEPT_OTHER_FILES, "list " + sealed.get(0).list()));
     }
+  }
+
+  private static Kind file(KeptInput.ListFile sealed, HarnessFile list) {
+    List<String> digests =
+        list.parts().stream()
+            .filter(part -> part.name().equals(sealed.file()))
+            .map(SealedInStore::digest)
+            .toList();
+    if (digests.isEmpty()) {
+      return Kind.KEPT_GONE;
+    }
+    return digests.equals(List.of(sealed.sha256())) ? Kind.KEPT_SAME : Kind.KEPT_OTHER_BYTES;
   }
 
   private static String digest(FileBytes part) {
@@ -160,39 +155,34 @@ final class SealedInStore {
       if (session.isPresent()) {
         test(test, unit.get(), session.get());
       } else {
-        add(Kind.KEPT_TEST_MISSING, test, "");
+        add(Kind.KEPT_GONE, test, "");
       }
     }
     int last = sealed.stream().mapToInt(KeptInput.Test::number).max().orElse(0);
     long since = sessions.stream().filter(one -> one.number() > last).count();
     if (since > 0) {
-      findings.add(
-          new SealFinding(
-              Kind.KEPT_ADDED_SINCE, KeptInputWords.unit(first), since(since, "test", "tests")));
+      findings.add(new SealFinding(Kind.KEPT_TESTS_SINCE, KeptInputWords.unit(first), "" + since));
     }
   }
 
   private void test(KeptInput.Test sealed, StoredUnit unit, Session session) throws StoreTrouble {
     List<Entry> entries = store.entries(session);
-    boolean same = new ChainEnd(sealed.entries(), sealed.lastHash()).isIn(session, entries);
     List<StoreFinding> broken = Stores.broken(unit, session, entries);
     Optional<StoreFinding> within =
         broken.stream().filter(one -> one.seq() <= sealed.entries()).findFirst();
-    if (!same || within.isPresent()) {
-      add(Kind.KEPT_OTHER, sealed, within.map(StoreWords::what).orElse(OTHER));
+    if (within.isPresent()) {
+      add(Kind.KEPT_NOT_AS_WRITTEN, sealed, StoreWords.what(within.get()));
+      return;
+    }
+    if (!new ChainEnd(sealed.entries(), sealed.lastHash()).isIn(session, entries)) {
+      add(Kind.KEPT_OTHER_ENTRIES, sealed, "");
       return;
     }
     add(Kind.KEPT_SAME, sealed, "");
     int since = entries.size() - sealed.entries();
     if (since > 0) {
-      add(Kind.KEPT_ADDED_SINCE, sealed, since(since, "entry", "entries"));
+      add(Kind.KEPT_ENTRIES_SINCE, sealed, "" + since);
     }
-    for (StoreFinding finding : broken) {
-      add(Kind.KEPT_WRONG_SINCE, sealed, StoreWords.what(finding));
-    }
-  }
-
-  private static String since(long count, String one, String many) {
-    return count == 1 ? "1 " + one + " was" : count + " " + many + " were";
+    broken.forEach(one -> add(Kind.KEPT_WRONG_SINCE, sealed, StoreWords.what(one)));
   }
 }

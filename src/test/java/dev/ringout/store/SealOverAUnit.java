@@ -4,7 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.ringout.Ringout;
+import dev.ringout.jobs.VerifyJob;
 import dev.ringout.seal.Digest;
+import dev.ringout.seal.SealFinding;
 import dev.ringout.support.Run;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -474,6 +477,23 @@ abstract class SealOverAUnit {
         verify("r.html", "postgresql://127.0.0.1:9/shop"),
         2,
         "not found: postgresql://127.0.0.1:9/shop: ");
+  }
+
+  @Test
+  void another_program_that_names_no_store_is_told_so() throws Exception {
+    sealed("r.html");
+    VerifyJob.Result result =
+        Ringout.onFiles().verify(VerifyJob.Request.of(folder.resolve("r.html"), List.of()));
+    assertFalse(result.isAsSealed());
+    assertTrue(
+        result
+            .findings()
+            .contains(
+                new SealFinding(
+                    SealFinding.Kind.KEPT_NOT_FOUND,
+                    "unit 0418, test 1, first",
+                    "--store: no store was named")),
+        result.toString());
   }
 
   @Test
