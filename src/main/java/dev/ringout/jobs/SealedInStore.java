@@ -23,8 +23,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Whether a store still holds what a record was made from. All is made of the rows themselves: what
- * the store says of its own digests is not asked.
+ * Whether a store still holds what a record was made from. Each digest is made anew from the rows;
+ * those that the store keeps beside them show what was changed, and never that nothing was.
  */
 final class SealedInStore {
   private final Store store;
