@@ -217,6 +217,6 @@ public final class Ringout {
    * @throws Stopped where there is no record or no seal
    */
   public VerifyJob.Result verify(VerifyJob.Request request) throws WrongRequest, Stopped {
-    return VerifyJob.run(request);
+    return VerifyJob.run(request, store);
   }
 }

@@ -1,6 +1,5 @@
 package dev.ringout.cli;
 
-import dev.ringout.Ringout;
 import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.InputName;
 import dev.ringout.jobs.RecordJob;
@@ -63,14 +62,16 @@ final class ReportCommand implements Callable<Integer> {
       index = "0",
       arity = "0..1",
       paramLabel = "HARNESS",
-      description = "The harness file.")
+      description = "The harness file, or unit:SERIAL.")
   private Optional<Path> harnessFile = Optional.empty();
 
   @Parameters(
       index = "1..*",
       arity = "0..*",
       paramLabel = "READINGS",
-      description = "Filled test sheets; later readings replace earlier ones.")
+      description =
+          "Filled test sheets, or unit:SERIAL; later readings replace earlier ones. None: those of"
+              + " the unit whose list is taken.")
   private List<Path> readingsFiles = new ArrayList<>();
 
   @Option(names = "-o", paramLabel = "FILE", description = "The record: .html, .pdf or .xlsx.")
@@ -159,6 +160,8 @@ final class ReportCommand implements Callable<Integer> {
           "The passphrase of KEY is the first line of FILE; else a terminal is asked for it.")
   private Optional<Path> passphrase = Optional.empty();
 
+  @Mixin private StoreOption store = new StoreOption();
+
   @Mixin private Touched touched = new Touched();
 
   @Mixin private TablesOption tables = new TablesOption();
@@ -175,11 +178,19 @@ final class ReportCommand implements Callable<Integer> {
     if (verify.isPresent()) {
       return verify(verify.get());
     }
-    if (harnessFile.isEmpty() || readingsFiles.isEmpty() || file.isEmpty()) {
+    List<Path> readings = readings();
+    if (harnessFile.isEmpty() || readings.isEmpty() || file.isEmpty()) {
       throw new ParameterException(
           spec.commandLine(), "a record needs HARNESS, READINGS and -o FILE");
     }
-    return write(harnessFile.get(), file.get());
+    return write(harnessFile.get(), readings, file.get());
+  }
+
+  /** Of a unit of the store the list alone means all that was read on it. */
+  private List<Path> readings() {
+    return readingsFiles.isEmpty()
+        ? harnessFile.filter(InputName::isUnit).stream().toList()
+        : readingsFiles;
   }
 
   private int makeKey(Path key) {
@@ -230,7 +241,7 @@ final class ReportCommand implements Callable<Integer> {
         new Passphrase(output, spec.commandLine()).keyFile(sealKey.get(), passphrase));
   }
 
-  private int write(Path harnessPath, Path to) throws WrongRequest, Stopped {
+  private int write(Path harnessPath, List<Path> readings, Path to) throws WrongRequest, Stopped {
     String name = String.valueOf(to.getFileName()).toLowerCase(Locale.ROOT);
     if (!name.matches(".*\\.(html|pdf|xlsx)")) {
       throw new ParameterException(
@@ -243,20 +254,17 @@ final class ReportCommand implements Callable<Integer> {
         return ExitCode.CANNOT_WRITE;
       }
     }
-    if (InputName.isUnit(harnessPath) || readingsFiles.stream().anyMatch(InputName::isUnit)) {
-      throw new ParameterException(
-          spec.commandLine(), "a record is sealed over files, not over units of the store");
-    }
     RecordJob.Request request =
         new RecordJob.Request(
-            unit.of(harnessPath, readingsFiles, touched, tables),
+            unit.of(harnessPath, readings, touched, tables),
             waivers,
             date,
             continues.map(one -> new RecordJob.Before(one, sameUnit, trusted)),
             done,
             keyToSealWith(),
             to);
-    return Ringout.onFiles()
+    return store
+        .door()
         .record(request)
         .match(answer -> write(to, name, sealFile, answer), output::refuse);
   }
@@ -302,8 +310,7 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private int verify(Path record) throws WrongRequest, Stopped {
-    VerifyJob.Result result =
-        Ringout.onFiles().verify(new VerifyJob.Request(record, trusted, inputs));
+    VerifyJob.Result result = store.door().verify(new VerifyJob.Request(record, trusted, inputs));
     for (SealFinding sealFinding : result.findings()) {
       output
           .out()

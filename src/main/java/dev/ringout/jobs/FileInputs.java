@@ -15,6 +15,7 @@ import dev.ringout.intake.WaiversReader;
 import dev.ringout.readings.JobTemplate;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.seal.Digest;
+import dev.ringout.seal.KeptInput;
 import dev.ringout.seal.Seal;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.FileBytes;
@@ -351,7 +352,13 @@ public final class FileInputs implements Inputs {
   public Sealed sealed(List<Path> inputs, Path folder) {
     Set<Seal.Named> files = new LinkedHashSet<>();
     Set<String> folders = new LinkedHashSet<>();
+    Set<KeptInput> kept = new LinkedHashSet<>();
     for (Path input : inputs) {
+      Optional<InputName.Unit> unit = InputName.unit(input);
+      if (unit.isPresent()) {
+        store.map(one -> one.read(unit.get())).ifPresent(kept::addAll);
+        continue;
+      }
       Path whole = whole(input);
       if (!digests.containsKey(whole)) {
         folders.add(way(folder, whole));
@@ -363,7 +370,7 @@ public final class FileInputs implements Inputs {
             }
           });
     }
-    return new Sealed(List.copyOf(files), List.copyOf(folders));
+    return new Sealed(List.copyOf(files), List.copyOf(folders), List.copyOf(kept));
   }
 
   private static String way(Path folder, Path file) {

@@ -3,7 +3,9 @@ package dev.ringout.jobs;
 import dev.ringout.intake.OneUnit;
 import dev.ringout.readings.JobTemplate;
 import dev.ringout.seal.Digest;
+import dev.ringout.seal.KeptInput;
 import dev.ringout.sheet.TabularFile;
+import dev.ringout.source.FileBytes;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problems;
 import dev.ringout.source.UnusableInput;
@@ -23,6 +25,7 @@ import dev.ringout.store.StoredUnit;
 import dev.ringout.store.Stores;
 import dev.ringout.store.TakenBack;
 import dev.ringout.words.StoreWords;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +35,7 @@ import java.util.Optional;
 final class FromStore {
   private final StoreAtHand store;
   private final List<TakenBack> also;
+  private final Map<InputName.Unit, List<KeptInput>> read = new LinkedHashMap<>();
 
   FromStore(StoreAtHand store) {
     this(store, List.of());
@@ -50,6 +54,15 @@ final class FromStore {
   /** Where the store is. */
   String shown() {
     return store.shown();
+  }
+
+  /** What was handed over of a unit: nothing of it is asked for again to be sealed. */
+  List<KeptInput> read(InputName.Unit named) {
+    return List.copyOf(read.getOrDefault(named, List.of()));
+  }
+
+  private void note(InputName.Unit named, KeptInput input) {
+    read.computeIfAbsent(named, unit -> new ArrayList<>()).add(input);
   }
 
   /** What is made of a table of the store. */
@@ -101,6 +114,10 @@ final class FromStore {
     if (!HarnessFile.digest(list.folder(), list.parts()).equals(list.digest())) {
       throw notAsWritten(new StoreFinding("", "", list.file(), 0, Kind.LIST_CHANGED));
     }
+    for (FileBytes part : list.parts()) {
+      String digest = Digest.of(part.first(part.size()));
+      note(named, new KeptInput.ListFile(list.file(), list.digest(), part.name(), digest));
+    }
     return list;
   }
 
@@ -128,6 +145,7 @@ final class FromStore {
           .map(entry -> TakenBack.of(entry.body()))
           .forEach(back -> add(back, taken));
       tests.put(session, entries);
+      note(named, test(unit.serial(), session, entries));
     }
     also.forEach(back -> add(back, taken));
     for (Map.Entry<Session, List<Entry>> test : tests.entrySet()) {
@@ -158,6 +176,17 @@ final class FromStore {
 
   private static void add(TakenBack back, Map<String, Map<Integer, TakenBack>> taken) {
     taken.computeIfAbsent(back.session(), test -> new LinkedHashMap<>()).put(back.seq(), back);
+  }
+
+  /** Its chain holds: the last hash is over all of it. */
+  private static KeptInput test(String serial, Session session, List<Entry> entries) {
+    return new KeptInput.Test(
+        serial,
+        session.harness(),
+        session.number(),
+        session.file(),
+        entries.size(),
+        entries.get(entries.size() - 1).hash());
   }
 
   private static StoreTrouble notAsWritten(StoreFinding finding) {

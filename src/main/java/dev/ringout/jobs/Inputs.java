@@ -7,6 +7,7 @@ import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.Words;
 import dev.ringout.readings.JobTemplate;
 import dev.ringout.readings.ReadingSet;
+import dev.ringout.seal.KeptInput;
 import dev.ringout.seal.Seal;
 import dev.ringout.source.Problems;
 import dev.ringout.standards.Tables;
@@ -16,8 +17,8 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * Where the inputs of one run of a job come from: files today. What can't be used is among the
- * problems, all of it, and never thrown.
+ * Where the inputs of one run of a job come from: files, or a store. What can't be used is among
+ * the problems, all of it, and never thrown.
  */
 public interface Inputs {
 
@@ -83,12 +84,14 @@ public interface Inputs {
    *
    * @param files with the digests of the bytes that were read
    * @param folders of which every table was read
+   * @param kept what was read of a store
    */
-  record Sealed(List<Seal.Named> files, List<String> folders) {
+  record Sealed(List<Seal.Named> files, List<String> folders, List<KeptInput> kept) {
     /** What is given can't be changed afterwards. */
     public Sealed {
       files = List.copyOf(files);
       folders = List.copyOf(folders);
+      kept = List.copyOf(kept);
     }
   }
 }

@@ -123,6 +123,7 @@ public final class RecordJob {
               Optional.of(UnitOfTest.of(record.result().harness(), record.result().readings())),
               record.inputs(),
               folders,
+              record.kept(),
               said,
               record.program(),
               record.result().verdict().word(),
@@ -284,11 +285,13 @@ public final class RecordJob {
     Optional<LocalDate> day = TestDay.of(unit.readings(), request.date());
     List<String> notes = new ArrayList<>(before.map(Seal::notes).orElse(List.of()));
     notes.addAll(request.done());
+    Inputs.Sealed sealed = sealed(request, inputs);
     return new TestRecord(
         result,
         Review.of(result.circuit(), tables, copper, waivers, day),
         day,
-        sealed(request, inputs).files(),
+        sealed.files(),
+        sealed.kept(),
         earlier,
         before.map(Seal::failed).orElse(List.of()),
         notes,

@@ -54,6 +54,9 @@ public final class StoreAtHand implements AutoCloseable {
 
   /** Where it is: never with a password. */
   public String shown() {
+    if (address.isEmpty()) {
+      return "--store";
+    }
     try {
       return StoreAddress.of(address).shown();
     } catch (StoreTrouble e) {
@@ -67,6 +70,9 @@ public final class StoreAtHand implements AutoCloseable {
       return writing.get();
     }
     if (reading.isEmpty()) {
+      if (address.isEmpty()) {
+        throw StoreTrouble.of(StoreTrouble.Reason.MISSING, "no store was named");
+      }
       reading = Optional.of(Stores.open(StoreAddress.of(address), environment, false));
     }
     return reading.get();

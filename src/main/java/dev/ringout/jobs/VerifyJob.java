@@ -79,10 +79,11 @@ public final class VerifyJob {
   /**
    * Looks at everything.
    *
+   * @param store in which inputs may be kept; asked only where a seal names such
    * @throws WrongRequest where the trusted key is none
    * @throws Stopped where there is no record or no seal
    */
-  public static Result run(Request request) throws WrongRequest, Stopped {
+  public static Result run(Request request, StoreAtHand store) throws WrongRequest, Stopped {
     List<PublicKey> keys = keys(request.trusted());
     SealFile file = SealFile.ofRecord(request.record());
     VerifyJob job = new VerifyJob(request);
@@ -90,6 +91,7 @@ public final class VerifyJob {
     job.record(file.seal());
     file.seal().inputs().forEach(job::input);
     file.seal().folders().forEach(folder -> job.folder(folder, file.seal().inputs()));
+    job.findings.addAll(SealedInStore.look(file.seal().kept(), store));
     job.findings.addAll(Chain.walk(folderOf(request.record()), file, keys));
     return new Result(List.copyOf(job.findings));
   }

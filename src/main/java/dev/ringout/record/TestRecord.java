@@ -3,6 +3,7 @@ package dev.ringout.record;
 import dev.ringout.check.CheckResult;
 import dev.ringout.circuit.UnitMap;
 import dev.ringout.review.Review;
+import dev.ringout.seal.KeptInput;
 import dev.ringout.seal.Seal;
 import dev.ringout.work.ItemSheet;
 import java.time.LocalDate;
@@ -18,6 +19,7 @@ import java.util.Optional;
  * @param review the paper's remarks, with what was waived
  * @param date of the test: by which calibrations and waivers are held; absent where nothing says
  * @param inputs every file with its digest
+ * @param kept every input of a store
  * @param earlier the records that this one continues, the first first
  * @param failedBefore what failed first in them
  * @param notes what was done between
@@ -30,6 +32,7 @@ public record TestRecord(
     Review review,
     Optional<LocalDate> date,
     List<Seal.Named> inputs,
+    List<KeptInput> kept,
     List<Seal.Earlier> earlier,
     List<Seal.Failed> failedBefore,
     List<String> notes,
@@ -40,6 +43,7 @@ public record TestRecord(
   /** What is given can't be changed afterwards. */
   public TestRecord {
     inputs = List.copyOf(inputs);
+    kept = List.copyOf(kept);
     notes = List.copyOf(notes);
     tables = Collections.unmodifiableMap(new LinkedHashMap<>(tables));
   }

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param unit which unit the record is of; absent in seals of the time before it stood in them
  * @param inputs files by their paths from the record's folder, and digests
  * @param folders folders of which every table was an input: no other lay there
+ * @param kept inputs that are kept in a store
  * @param said what was said of the unit beside the files
  * @param program name and version
  * @param verdict of the record
@@ -34,6 +35,7 @@ public record Seal(
     Optional<TestedUnit> unit,
     List<Named> inputs,
     List<String> folders,
+    List<KeptInput> kept,
     List<Said> said,
     String program,
     String verdict,
@@ -100,6 +102,7 @@ public record Seal(
         one -> line(text, "unit", one.serialNumber(), one.title(), one.drawing(), one.revision()));
     inputs.forEach(input -> line(text, "input", input.name(), input.sha256()));
     folders.forEach(folder -> line(text, "folder", folder));
+    kept.forEach(input -> input.match(new KeptLine(text)));
     said.forEach(one -> line(text, "said", one.option(), one.value()));
     line(text, "program", program);
     line(text, "verdict", verdict);
@@ -119,6 +122,27 @@ public record Seal(
     return text.toString();
   }
 
+  /** Its line, which is of another kind than that of a file whatever its name. */
+  private record KeptLine(StringBuilder text) implements KeptInput.Cases<StringBuilder> {
+    @Override
+    public StringBuilder listFile(KeptInput.ListFile one) {
+      return line(text, "list", one.list(), one.listSha256(), one.file(), one.sha256());
+    }
+
+    @Override
+    public StringBuilder test(KeptInput.Test one) {
+      return line(
+          text,
+          "test",
+          one.serialNumber(),
+          one.listSha256(),
+          Integer.toString(one.number()),
+          one.sheet(),
+          Integer.toString(one.entries()),
+          one.lastHash());
+    }
+  }
+
   /** The seal with a signature. */
   public String signed(KeyPair pair) {
     String signed = text() + keyLine(pair.getPublic());
@@ -134,17 +158,15 @@ public record Seal(
   }
 
   private static String line(String what, String part) {
-    StringBuilder line = new StringBuilder();
-    line(line, what, part);
-    return line.toString();
+    return line(new StringBuilder(), what, part).toString();
   }
 
-  private static void line(StringBuilder text, String what, String... parts) {
+  private static StringBuilder line(StringBuilder text, String what, String... parts) {
     text.append(what);
     for (String part : parts) {
       text.append('\t').append(part.replaceAll("[\\t\\r\\n]+", " "));
     }
-    text.append('\n');
+    return text.append('\n');
   }
 
   /** Reads a seal. */
@@ -180,6 +202,7 @@ public record Seal(
     private Optional<TestedUnit> unit = Optional.empty();
     private final List<Named> inputs = new ArrayList<>();
     private final List<String> folders = new ArrayList<>();
+    private final List<KeptInput> kept = new ArrayList<>();
     private final List<Said> said = new ArrayList<>();
     private String program = "";
     private String verdict = "";
@@ -197,6 +220,8 @@ public record Seal(
           case "unit" -> unit = Optional.of(new TestedUnit(parts[1], parts[2], parts[3], parts[4]));
           case "input" -> inputs.add(new Named(parts[1], parts[2]));
           case "folder" -> folders.add(parts[1]);
+          case "list" -> kept.add(new KeptInput.ListFile(parts[1], parts[2], parts[3], parts[4]));
+          case "test" -> kept.add(test(parts));
           case "said" -> said.add(new Said(parts[1], parts[2]));
           case "program" -> program = parts[1];
           case "verdict" -> verdict = parts[1];
@@ -222,6 +247,16 @@ public record Seal(
           + signature.map(Seal::signatureLine).orElse("");
     }
 
+    private static KeptInput test(String[] parts) {
+      return new KeptInput.Test(
+          parts[1],
+          parts[2],
+          Integer.parseInt(parts[3]),
+          parts[4],
+          Integer.parseInt(parts[5]),
+          parts[6]);
+    }
+
     private static Earlier earlier(String[] parts) {
       boolean vouchedFor = parts.length > 4 && parts[parts.length - 1].equals(VOUCHED);
       boolean sealed = parts.length > 4 && !parts[4].equals(VOUCHED);
@@ -238,6 +273,7 @@ public record Seal(
           unit,
           List.copyOf(inputs),
           List.copyOf(folders),
+          List.copyOf(kept),
           List.copyOf(said),
           program,
           verdict,

@@ -41,6 +41,29 @@ public record SealFinding(Kind kind, String about, String detail) {
     INPUT_UNREADABLE(State.NOT_SHOWN),
     /** A table lies in a folder of which every table was an input, and was none. */
     INPUT_ADDED(State.DIFFERS),
+    KEPT_SAME(State.AS_SEALED),
+    /** A file of a list. */
+    KEPT_OTHER_BYTES(State.DIFFERS),
+    /** Files of a list were added, renamed or put in another order. */
+    KEPT_OTHER_FILES(State.DIFFERS),
+    /** A test whose entries are not those of the last hash that was sealed. */
+    KEPT_OTHER_ENTRIES(State.DIFFERS),
+    /** A test that the store itself shows to be changed: {@code detail} says where. */
+    KEPT_NOT_AS_WRITTEN(State.DIFFERS),
+    /** The store has the list or the unit, and not this of it. */
+    KEPT_GONE(State.DIFFERS),
+    /** No store was found, or none in which it could be looked for: {@code detail} says why. */
+    KEPT_NOT_FOUND(State.NOT_SHOWN),
+    /** The store {@code detail} has no such list. */
+    KEPT_NO_SUCH_LIST(State.NOT_SHOWN),
+    /** The store {@code detail} has no such unit of such a list. */
+    KEPT_NO_SUCH_UNIT(State.NOT_SHOWN),
+    /** So many tests as {@code detail} says were added to the unit. */
+    KEPT_TESTS_SINCE(State.NOTE),
+    /** So many entries as {@code detail} says were added to the test. */
+    KEPT_ENTRIES_SINCE(State.NOTE),
+    /** {@code detail} is wrong with what was added behind what was sealed. */
+    KEPT_WRONG_SINCE(State.NOTE),
     EARLIER_SAME(State.AS_SEALED),
     EARLIER_OTHER_BYTES(State.DIFFERS),
     EARLIER_MISSING(State.NOT_SHOWN),

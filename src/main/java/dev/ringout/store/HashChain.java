@@ -32,16 +32,14 @@ final class HashChain {
         session.added());
   }
 
-  /** The hash of an entry. */
+  /** The hash of an entry, after the one that is kept as that before it. */
   static String of(String session, Entry entry) {
-    return of(
-        session,
-        entry.seq(),
-        entry.kind(),
-        entry.at(),
-        entry.who(),
-        entry.body(),
-        entry.previous());
+    return of(session, entry, entry.previous());
+  }
+
+  /** The hash of an entry after another. */
+  static String of(String session, Entry entry, String previous) {
+    return of(session, entry.seq(), entry.kind(), entry.at(), entry.who(), entry.body(), previous);
   }
 
   private static String of(

@@ -1,9 +1,28 @@
 package dev.ringout.store;
 
+import java.util.List;
+
 /**
- * Where a session ends for now.
+ * Where a session ends for now: by its last hash, in which all before it is. Later entries do not
+ * change it.
  *
  * @param seq of its last entry
  * @param hash of its last entry
  */
-public record Head(int seq, String hash) {}
+public record Head(int seq, String hash) {
+
+  /**
+   * Whether a session still begins so: by the fields of its entries, each hash made anew. Those
+   * that are kept beside them are not asked, for whoever changes an entry can change its hash.
+   */
+  public boolean isIn(StoredUnit unit, Session session, List<Entry> chain) {
+    if (seq < 1 || seq > chain.size()) {
+      return false;
+    }
+    String last = HashChain.of(unit, session);
+    for (Entry entry : chain.subList(0, seq)) {
+      last = HashChain.of(session.id(), entry, last);
+    }
+    return last.equals(hash);
+  }
+}

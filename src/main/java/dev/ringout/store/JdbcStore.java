@@ -137,9 +137,16 @@ final class JdbcStore implements Store {
         while (rows.next()) {
           all.add(made.of(rows));
         }
+      } catch (IllegalArgumentException | NullPointerException e) {
+        throw notWrittenSo(e);
       }
       return all;
     }
+  }
+
+  /** A damaged file can hold what no program wrote. */
+  static SQLException notWrittenSo(Exception e) {
+    return new SQLException("is damaged: it holds what no ringout wrote; take the last backup", e);
   }
 
   private int insert(String sql, Fill fill) throws SQLException {

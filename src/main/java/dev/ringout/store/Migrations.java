@@ -91,6 +91,8 @@ final class Migrations {
             Math.max(version, one.matches("\\d{1,6}") ? Integer.parseInt(one) : Integer.MAX_VALUE);
       }
       return version;
+    } catch (NumberFormatException e) {
+      throw JdbcStore.notWrittenSo(e);
     }
   }
 

@@ -69,6 +69,22 @@ public final class SealSentences {
               + sealFinding.about()
               + ": it was not there when the others of its folder were sealed";
       case INPUT_UNREADABLE -> unreadable("input " + sealFinding.about(), sealFinding);
+      case KEPT_SAME -> inStore(sealFinding);
+      case KEPT_OTHER_BYTES -> otherBytes(inStore(sealFinding));
+      case KEPT_OTHER_FILES ->
+          inStore(sealFinding) + ": its files are others, or in another order, than were sealed";
+      case KEPT_OTHER_ENTRIES -> inStore(sealFinding) + ": its entries are others than were sealed";
+      case KEPT_NOT_AS_WRITTEN -> inStore(sealFinding) + ": " + sealFinding.detail();
+      case KEPT_GONE -> inStore(sealFinding) + ": it is not there any more";
+      case KEPT_NOT_FOUND -> inStore(sealFinding) + ": not found: " + sealFinding.detail();
+      case KEPT_NO_SUCH_LIST ->
+          inStore(sealFinding) + ": there is no such list in " + sealFinding.detail();
+      case KEPT_NO_SUCH_UNIT ->
+          inStore(sealFinding) + ": there is no such unit of this list in " + sealFinding.detail();
+      case KEPT_TESTS_SINCE -> addedSince(sealFinding, "test was", "tests were");
+      case KEPT_ENTRIES_SINCE -> addedSince(sealFinding, "entry was", "entries were");
+      case KEPT_WRONG_SINCE ->
+          inStore(sealFinding) + ": behind what was sealed, " + sealFinding.detail();
       case EARLIER_SAME -> "earlier record " + sealFinding.about();
       case EARLIER_OTHER_BYTES -> otherBytes("earlier record " + sealFinding.about());
       case EARLIER_MISSING -> missing("earlier record " + sealFinding.about());
@@ -118,6 +134,16 @@ public final class SealSentences {
               + sealFinding.about()
               + " too: two histories, and nothing here tells which one stands";
     };
+  }
+
+  private static String addedSince(SealFinding sealFinding, String one, String many) {
+    String count = sealFinding.detail();
+    String added = count + " " + (count.equals("1") ? one : many) + " added";
+    return inStore(sealFinding) + ": since then " + added;
+  }
+
+  private static String inStore(SealFinding sealFinding) {
+    return "store: " + sealFinding.about();
   }
 
   private static String sealOf(SealFinding sealFinding) {

@@ -48,7 +48,8 @@ public final class StoreWords {
     };
   }
 
-  private static String what(StoreFinding finding) {
+  /** The same without the place. */
+  public static String what(StoreFinding finding) {
     return switch (finding.kind()) {
       case ENTRY_CHANGED ->
           Text.of("entry %d was changed: its fields do not give its hash", finding.seq());

@@ -533,6 +533,7 @@ class ReportCommandTest {
             now.inputs(),
             List.of(),
             List.of(),
+            List.of(),
             now.program(),
             now.verdict(),
             now.earlier(),

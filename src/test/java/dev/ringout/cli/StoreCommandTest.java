@@ -327,8 +327,16 @@ class StoreCommandTest {
     Path sheet = sheet("waived", "7", "J1-1,P2-1,0.15\n");
     Files.writeString(
         sheet.resolve("job.csv"),
-        "Name,Value\nserial number,7\noperator,R. Adeyemi\ndate,2026-11-20\nlead null,nulled\n"
-            + "instrument,milliohm meter\ncalibration due,2027-03-31\nmeter resolution,1 mΩ\n");
+        """
+        Name,Value
+        serial number,7
+        operator,R. Adeyemi
+        date,2026-11-20
+        lead null,nulled
+        instrument,milliohm meter
+        calibration due,2027-03-31
+        meter resolution,1 mΩ
+        """);
     Files.writeString(
         sheet.resolve("waivers.csv"),
         "Kind,From,To,Accepted,Unit,Who,Why\ncontinuity,J1-1,P2-1,0.2,Ω,M. Lindqvist,short run\n");
@@ -399,14 +407,6 @@ class StoreCommandTest {
         List.of(file, folder.resolve(".").resolve("backup.db"), folder.resolve("x/../backup.db"))) {
       assertEquals(65, Run.of("store", "copy", file, itself).code(), "no copy of itself");
     }
-  }
-
-  @Test
-  void a_record_is_not_sealed_over_what_is_no_file() {
-    at("store", "add", BOX, SAMPLE.resolve("point-to-point.xlsx"));
-    Run run = at("report", BOX, "unit:0418", "-o", folder.resolve("record.html"));
-    assertEquals(64, run.code());
-    assertFalse(Files.exists(folder.resolve("record.html")));
   }
 
   @Test

@@ -52,6 +52,7 @@ class RecordContentTest {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         UnitMap.of(result.harness()),
         Map.of("copper", "a published table"),
         "ringout of the test");
@@ -178,6 +179,7 @@ class RecordContentTest {
         one.review(),
         one.date(),
         List.of(new Seal.Named("box.xlsx", sha256.repeat(32))),
+        one.kept(),
         one.earlier(),
         one.failedBefore(),
         one.notes(),
@@ -197,6 +199,7 @@ class RecordContentTest {
             record.review(),
             record.date(),
             record.inputs(),
+            record.kept(),
             List.of(new Seal.Earlier("first.html", "cd".repeat(32), "faults", "", false)),
             List.of(before),
             List.of("W2 crimped again"),

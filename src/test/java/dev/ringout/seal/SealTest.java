@@ -25,6 +25,9 @@ class SealTest {
           Optional.of(new TestedUnit("SB-0042", "Junction box", "SB-1200", "B")),
           List.of(new Named("junction-box.xlsx", "cc33"), new Named("point-to-point.xlsx", "dd44")),
           List.of("sheets", "tables"),
+          List.of(
+              new KeptInput.ListFile("cable", "a1b2", "wires.csv", "c3d4"),
+              new KeptInput.Test("SB-0042", "a1b2", 2, "again.xlsx", 131, "e5f6")),
           List.of(new Said("--serial", "SB-0042"), new Said("--any-revision", "")),
           "ringout 0.1.0",
           "faults",
@@ -41,6 +44,7 @@ class SealTest {
         SEAL.record(),
         SEAL.content(),
         Optional.empty(),
+        List.of(),
         List.of(),
         List.of(),
         List.of(),
