@@ -43,6 +43,7 @@ final class AsFoundCommand implements Callable<Integer> {
 
   @Option(
       names = "-o",
+      converter = PathOfResult.class,
       paramLabel = "HARNESS",
       description = "Write the list as a harness file: .xlsx or a folder of .csv.")
   private Optional<Path> file = Optional.empty();

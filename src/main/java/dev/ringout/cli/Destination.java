@@ -17,7 +17,11 @@ final class Destination {
   @Option(names = "--json", description = "One JSON document on standard output.")
   private boolean json;
 
-  @Option(names = "-o", paramLabel = "FILE", description = "Write to FILE instead.")
+  @Option(
+      names = "-o",
+      converter = PathOfResult.class,
+      paramLabel = "FILE",
+      description = "Write to FILE instead.")
   private Optional<Path> file = Optional.empty();
 
   @Option(names = "--force", description = "Write over an existing FILE.")

@@ -61,6 +61,7 @@ final class ImportCommand implements Callable<Integer> {
 
   @Option(
       names = "-o",
+      converter = PathOfResult.class,
       paramLabel = "HARNESS",
       description = "Write a harness file: .xlsx, .csv (wires alone) or a folder of .csv.")
   private Optional<Path> outputFile = Optional.empty();

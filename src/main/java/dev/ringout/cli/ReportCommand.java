@@ -74,7 +74,11 @@ final class ReportCommand implements Callable<Integer> {
               + " the unit whose list is taken.")
   private List<Path> readingsFiles = new ArrayList<>();
 
-  @Option(names = "-o", paramLabel = "FILE", description = "The record: .html, .pdf or .xlsx.")
+  @Option(
+      names = "-o",
+      converter = PathOfResult.class,
+      paramLabel = "FILE",
+      description = "The record: .html, .pdf or .xlsx.")
   private Optional<Path> file = Optional.empty();
 
   @Option(names = "--force", description = "Write over an existing FILE.")

@@ -24,6 +24,7 @@ final class Sheets {
 
   @Option(
       names = "-o",
+      converter = PathOfResult.class,
       paramLabel = "FILE",
       description = "Write it: .xlsx, .html, .pdf, or a folder of .csv.")
   private Optional<Path> file = Optional.empty();

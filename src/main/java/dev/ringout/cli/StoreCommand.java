@@ -232,6 +232,9 @@ final class StoreCommand implements Runnable {
           .print(json ? StoreJson.state(state) : StoreText.state(at.store().shown(), state));
       return state.findings().isEmpty() ? ExitCode.DONE : ExitCode.FAULTS;
     } catch (StoreTrouble e) {
+      if (json) {
+        output.out().print(StoreJson.refused(at.store().shown(), e.text()));
+      }
       return trouble(at.store().shown(), e);
     }
   }
@@ -242,13 +245,21 @@ final class StoreCommand implements Runnable {
       description =
           "Copies all of it into a new file, which is a store itself, and looks through it.")
   int backup(
-      @Parameters(paramLabel = "FILE", description = "The file; none may be there.") Path file,
+      @Parameters(
+              converter = PathOfResult.class,
+              paramLabel = "FILE",
+              description = "The file; none may be there.")
+          Path file,
       @Mixin StoreOption at) {
     if (Files.exists(file)) {
       output.err().println("ringout: " + file + " exists; a backup is written over nothing");
       return ExitCode.CANNOT_WRITE;
     }
-    return copy(at.door().store(), file.toString(), at.store().shown());
+    try {
+      return copied(at.door().store().backUp(file, System.getenv()));
+    } catch (StoreTrouble e) {
+      return trouble(at.store().shown() + " to " + file, e);
+    }
   }
 
   @Command(
@@ -267,12 +278,15 @@ final class StoreCommand implements Runnable {
 
   private int copy(StoreCare from, String to, String shown) {
     try {
-      StoreCare.Copied copied = from.copyTo(to, System.getenv());
-      output.out().print(StoreText.copied(copied));
-      return copied.isSame() ? ExitCode.DONE : ExitCode.FAULTS;
+      return copied(from.copyTo(to, System.getenv()));
     } catch (StoreTrouble e) {
       return trouble(shown + " to " + new StoreAtHand(to, System.getenv()).shown(), e);
     }
+  }
+
+  private int copied(StoreCare.Copied copied) {
+    output.out().print(StoreText.copied(copied));
+    return copied.isSame() ? ExitCode.DONE : ExitCode.FAULTS;
   }
 
   @Command(

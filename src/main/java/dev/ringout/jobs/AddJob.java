@@ -155,7 +155,7 @@ public final class AddJob {
     String digest = inputs.digest(sheet);
     String id = id(key, digest);
     if (open.head(id).isPresent()) {
-      refuseBroken(id, key, file, open, inputs.problems());
+      lookAtTheSame(id, key, file, open, inputs.problems());
       if (inputs.problems().hasErrors()) {
         return new AddedSheet(
             file, serial, State.REFUSED, Optional.empty(), inputs.problems().list());
@@ -189,11 +189,22 @@ public final class AddJob {
   }
 
   /** What is there is only the same where it is as it was written. */
-  private void refuseBroken(String id, String key, String file, Store open, Problems problems)
+  private void lookAtTheSame(String id, String key, String file, Store open, Problems problems)
       throws StoreTrouble {
     for (StoredUnit unit : open.find(key)) {
-      for (Session session : open.sessions(unit)) {
+      List<Session> sessions = open.sessions(unit);
+      for (Session session : sessions) {
         if (session.id().equals(id)) {
+          if (session.number() < sessions.size()) {
+            problems.warning(
+                Place.of(file),
+                "is test "
+                    + session.number()
+                    + " of "
+                    + sessions.size()
+                    + " of its unit already; if it was read once more since, its day or its times say"
+                    + " so");
+          }
           Stores.broken(unit, session, open.entries(session))
               .forEach(
                   finding ->

@@ -128,8 +128,8 @@ public final class FileInputs implements Inputs {
     if (InputName.isKept(file)) {
       return Text.visible(InputName.typed(file));
     }
-    return Text.visible(
-        timesNamed.getOrDefault(fileName(file), 1) > 1 ? file.toString() : fileName(file));
+    String name = timesNamed.getOrDefault(fileName(file), 1) > 1 ? file.toString() : fileName(file);
+    return Text.visible(name.replace('\n', '\1').replace('\r', '\1'));
   }
 
   @Override

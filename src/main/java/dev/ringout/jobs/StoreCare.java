@@ -6,6 +6,11 @@ import dev.ringout.store.StoreState;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoreTrouble.Reason;
 import dev.ringout.store.Stores;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -49,6 +54,42 @@ public final class StoreCare {
   }
 
   /**
+   * Copies everything into a new file, which has its name once it holds all of it.
+   *
+   * @throws StoreTrouble where it can't be written
+   */
+  public Copied backUp(Path file, Map<String, String> environment) throws StoreTrouble {
+    Path part = file.resolveSibling(file.getFileName() + ".part");
+    try {
+      remove(part);
+      Copied copied = copyTo(part.toString(), environment);
+      if (copied.isSame()) {
+        Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
+      }
+      return copied;
+    } catch (IOException e) {
+      throw StoreTrouble.of(Reason.NOT_WRITTEN, "can't be written: " + e.getMessage());
+    } finally {
+      removeQuietly(part);
+    }
+  }
+
+  /** A file that an earlier run left half way, with its log. */
+  private static void remove(Path part) throws IOException {
+    for (String end : List.of("", "-wal", "-shm")) {
+      Files.deleteIfExists(part.resolveSibling(part.getFileName() + end));
+    }
+  }
+
+  private static void removeQuietly(Path part) {
+    try {
+      remove(part);
+    } catch (IOException e) {
+      // It is called what it is, and the next run removes it.
+    }
+  }
+
+  /**
    * Copies everything into another store that is empty, or has part of it already.
    *
    * @param to its address; a file that is not there yet is made
@@ -59,6 +100,8 @@ public final class StoreCare {
       throw StoreTrouble.of(Reason.NOT_UNDERSTOOD, "is the store itself");
     }
     Store from = store.open();
+    // Others go on adding meanwhile: what is copied is what was there at the beginning.
+    from.hold();
     try (StoreAtHand other = new StoreAtHand(to, environment)) {
       Store into = other.openToWrite();
       Stores.Copy copied = Stores.copy(from, into);

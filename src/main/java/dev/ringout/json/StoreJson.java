@@ -2,7 +2,9 @@ package dev.ringout.json;
 
 import dev.ringout.jobs.AddJob;
 import dev.ringout.jobs.KeptVerdict;
+import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
+import dev.ringout.source.Severity;
 import dev.ringout.store.StoreFinding;
 import dev.ringout.store.StoreState;
 import dev.ringout.words.StoreWords;
@@ -21,6 +23,11 @@ public final class StoreJson {
   /** What is left to say where the list can't be understood. */
   public static String refused(List<Problem> problems) {
     return Json.refused(FORMAT, problems);
+  }
+
+  /** What is left to say where the store can't be used. */
+  public static String refused(String store, String why) {
+    return refused(List.of(new Problem(Place.of(store), "", Severity.ERROR, why, "")));
   }
 
   /** What became of each sheet. */

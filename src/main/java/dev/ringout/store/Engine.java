@@ -31,6 +31,9 @@ interface Engine {
   /** Another was quicker: the same once more may succeed. */
   boolean isWorthAnotherTry(SQLException e);
 
+  /** Begins a transaction in which all is read as it is now. */
+  void hold(Connection connection) throws SQLException;
+
   /** Whether its own pages are sound; what is wrong with them, else nothing. */
   Optional<String> damage(Connection connection) throws SQLException;
 

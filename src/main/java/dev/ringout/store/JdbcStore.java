@@ -29,6 +29,7 @@ final class JdbcStore implements Store {
 
   private final Engine engine;
   private final Connection connection;
+  private boolean held;
 
   private JdbcStore(Engine engine, Connection connection) {
     this.engine = engine;
@@ -82,12 +83,25 @@ final class JdbcStore implements Store {
     return engine.shown();
   }
 
+  @Override
+  public synchronized void hold() throws StoreTrouble {
+    try {
+      engine.hold(connection);
+      held = true;
+    } catch (SQLException e) {
+      throw engine.trouble(e);
+    }
+  }
+
   private interface Work<T> {
     T run() throws SQLException;
   }
 
   /** Runs a piece of work as one transaction; one that lost a race runs again. */
   private synchronized <T> T transaction(Work<T> work) throws StoreTrouble {
+    if (held) {
+      return heldWork(work);
+    }
     for (int tries = 1; ; tries++) {
       try {
         connection.setAutoCommit(false);
@@ -106,6 +120,14 @@ final class JdbcStore implements Store {
           throw engine.trouble(e);
         }
       }
+    }
+  }
+
+  private <T> T heldWork(Work<T> work) throws StoreTrouble {
+    try {
+      return work.run();
+    } catch (SQLException e) {
+      throw engine.trouble(e);
     }
   }
 

@@ -8,12 +8,15 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.stream.Collectors;
 
 /** A server for a shop. */
 final class PostgresEngine implements Engine {
@@ -47,7 +50,7 @@ final class PostgresEngine implements Engine {
   }
 
   @Override
-  public Connection open(boolean toWrite) throws SQLException {
+  public Connection open(boolean toWrite) throws SQLException, StoreTrouble {
     TALKATIVE.setLevel(Level.OFF);
     Properties properties = new Properties();
     user().ifPresent(user -> properties.setProperty("user", user));
@@ -62,7 +65,24 @@ final class PostgresEngine implements Engine {
             + "/"
             + address.database()
             + (address.parameters().isEmpty() ? "" : "?" + address.parameters());
+    refuseUnknown(url);
     return DriverManager.getConnection(url, properties);
+  }
+
+  /** The driver passes over an option that it does not know: a slip would be no TLS. */
+  private void refuseUnknown(String url) throws SQLException, StoreTrouble {
+    Set<String> known =
+        Arrays.stream(DriverManager.getDriver(url).getPropertyInfo(url, new Properties()))
+            .map(property -> property.name)
+            .collect(Collectors.toSet());
+    for (String parameter : address.parameters().split("&", -1)) {
+      String name = parameter.split("=", -1)[0];
+      if (!name.isEmpty() && !known.contains(name)) {
+        throw new StoreTrouble(
+            Reason.NOT_UNDERSTOOD,
+            "has an option that the driver does not know: " + name + " (such as sslmode)");
+      }
+    }
   }
 
   /** A commit is on the disk once it is acknowledged: the server's default, and said here. */
@@ -164,6 +184,16 @@ final class PostgresEngine implements Engine {
         statement.execute("grant select, insert on " + table + " to " + quoted);
       }
       statement.execute("grant select on " + Migrations.HISTORY + " to " + quoted);
+    }
+  }
+
+  @Override
+  public void hold(Connection connection) throws SQLException {
+    connection.setTransactionIsolation(Connection.TRANSACTION_REPEATABLE_READ);
+    connection.setReadOnly(true);
+    connection.setAutoCommit(false);
+    try (Statement statement = connection.createStatement()) {
+      statement.execute("select 1");
     }
   }
 

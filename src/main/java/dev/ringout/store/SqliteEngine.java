@@ -158,6 +158,16 @@ final class SqliteEngine implements Engine {
         Reason.NOT_UNDERSTOOD, "is a file: it has no roles; whoever may write the file may all");
   }
 
+  /** The first thing that is read decides. */
+  @Override
+  public void hold(Connection connection) throws SQLException {
+    connection.setAutoCommit(false);
+    try (Statement statement = connection.createStatement();
+        ResultSet rows = statement.executeQuery("select count(*) from harness")) {
+      rows.next();
+    }
+  }
+
   @Override
   public Optional<String> damage(Connection connection) throws SQLException {
     try (Statement statement = connection.createStatement();

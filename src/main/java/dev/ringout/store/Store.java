@@ -80,6 +80,9 @@ public interface Store extends AutoCloseable {
   /** All that stations ever carried along, in order. */
   List<Station> stations() throws StoreTrouble;
 
+  /** From now on reads all as it is now, whatever others add; for reading alone. */
+  void hold() throws StoreTrouble;
+
   @Override
   void close();
 }

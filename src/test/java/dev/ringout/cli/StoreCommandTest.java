@@ -20,6 +20,7 @@ import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -375,6 +376,47 @@ class StoreCommandTest {
     assertTrue(check.err().contains("with another list too, Cable, revision A ("), check.err());
   }
 
+  /** What an earlier run left half way is no backup, and in nobody's way. */
+  @Test
+  void a_backup_has_its_name_once_it_is_whole() throws IOException {
+    at("store", "add", BOX, SAMPLE.resolve("point-to-point.xlsx"));
+    Files.writeString(folder.resolve("night.db.part"), "half of it");
+    Files.writeString(folder.resolve("night.db.part-wal"), "half of it");
+    assertEquals(0, at("store", "backup", folder.resolve("night.db")).code());
+    try (Stream<Path> files = Files.list(folder)) {
+      assertEquals(
+          List.of("bench.db", "night.db"),
+          files.map(one -> one.getFileName().toString()).sorted().toList());
+    }
+  }
+
+  @Test
+  void a_result_never_goes_into_a_unit_of_the_store() {
+    at("store", "add", BOX, SAMPLE.resolve("point-to-point.xlsx"));
+    Path to = Path.of("unit:no such folder/x.xlsx");
+    Run run = at("plan", "unit:0418", "-o", to);
+    assertEquals(73, run.code());
+    assertTrue(run.err().contains("unit:no such folder"), run.err());
+  }
+
+  /** A sheet that was read once more says so: else the first reading would seem to be the last. */
+  @Test
+  void the_same_sheet_that_is_not_the_last_is_told() throws IOException {
+    Path list = list("A");
+    Path bad = sheet("bad", "7", "J1-1,P2-1,OL\n");
+    at("store", "add", list, bad, sheet("good", "7", "J1-1,P2-1,0.2\n"));
+    Run again = at("store", "add", list, bad);
+    assertEquals(0, again.code());
+    assertTrue(again.err().contains("is test 1 of 2 of its unit already"), again.err());
+  }
+
+  @Test
+  void a_name_of_two_lines_is_told_in_one() throws IOException {
+    Path sheet = sheet("first\nsheet", "7", "J1-1,P2-1,OL\n");
+    assertTrue(at("store", "add", list("A"), sheet).out().startsWith("first\ufffdsheet: unit 7"));
+    assertTrue(at("units", "7").out().contains("first\ufffdsheet"));
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {":memory:", " ", "file:bench.db", "file:bench.db?mode=memory"})
   void what_is_no_file_is_no_store(String address) {
@@ -417,7 +459,8 @@ class StoreCommandTest {
             at("store", "add", BOX, sheet, "--json"),
             at("store", "add", BOX, sheet, "--json"),
             at("store", "add", SAMPLE.resolve("nowhere.xlsx"), sheet, "--json"),
-            at("store", "check", "--json"))) {
+            at("store", "check", "--json"),
+            Run.of("store", "check", "--json", "--store", folder.resolve("nowhere.db")))) {
       var schema =
           SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
               .getSchema(Files.readString(Path.of("docs/reference/store.schema.json")));

@@ -135,6 +135,15 @@ class PostgresStoreTest extends StoreContract implements StoreContract.OnPostgre
     assertTrue(none.text().contains("no such database"), none.text());
   }
 
+  /** A slip in the option for TLS would be no TLS. */
+  @Test
+  void an_option_that_the_driver_does_not_know_is_refused() throws Exception {
+    StoreAddress address = StoreAddress.of(nothing().shown() + "?sslmod=verify-full");
+    StoreTrouble unknown =
+        assertThrows(StoreTrouble.class, () -> Stores.open(address, environment(), false));
+    assertTrue(unknown.text().contains("does not know: sslmod"), unknown.text());
+  }
+
   @Test
   void an_address_that_is_none_is_told_without_being_repeated() {
     StoreTrouble none =

@@ -511,6 +511,22 @@ abstract class StoreContract {
     }
   }
 
+  /** A shop goes on adding while a copy is made. */
+  @Test
+  void what_is_held_is_read_as_it_was_whatever_others_add() throws StoreTrouble {
+    StoreAddress address = empty();
+    try (Store writer = open(address);
+        Store reader = Stores.open(address, environment(), false)) {
+      writer.add(sheet("0418", "a", "1"));
+      reader.hold();
+      String before = Stores.check(reader).digest();
+      writer.add(sheet("0418", "b", "1"));
+      writer.add(sheet("0419", "c", "1"));
+      assertEquals(before, Stores.check(reader).digest());
+      assertEquals(3, Stores.check(writer).sessions());
+    }
+  }
+
   /** Two benches that each read the same unit apart from the other. */
   @Test
   void two_first_tests_of_one_unit_do_not_become_one_history() throws StoreTrouble {
