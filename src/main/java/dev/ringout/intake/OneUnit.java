@@ -9,6 +9,7 @@ import dev.ringout.source.OptionNames;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problems;
 import dev.ringout.units.Text;
+import java.text.Normalizer;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -167,6 +168,8 @@ public final class OneUnit {
   }
 
   private static String key(String text) {
-    return BLANKS.matcher(text).replaceAll("").toLowerCase(Locale.ROOT);
+    // One letter may be written as one sign or as two, and in a wide form (UAX #15, NFKC).
+    String plain = Normalizer.normalize(text, Normalizer.Form.NFKC);
+    return BLANKS.matcher(plain).replaceAll("").toLowerCase(Locale.ROOT);
   }
 }

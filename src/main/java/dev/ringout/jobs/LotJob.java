@@ -168,7 +168,7 @@ public final class LotJob {
     }
     List<String> files = sheets.stream().map(inputs::shownName).toList();
     String serial = serial(readings);
-    if (serial.isEmpty()) {
+    if (serial.isEmpty() && !inputs.problems().hasErrors()) {
       inputs
           .problems()
           .add(

@@ -148,8 +148,32 @@ final class SqliteEngine implements Engine {
                       + " begin select raise(abort, 'rows are only added'); end",
                   table, act));
         }
+        statement.execute(noReplacing(table));
       }
     }
+  }
+
+  /**
+   * An insert that replaces is no deletion to a trigger. What may be there already is left as it
+   * is; of the others there is one only.
+   */
+  private static String noReplacing(String table) {
+    String same =
+        switch (table) {
+          case "harness" -> "digest = new.digest";
+          case "harness_part" -> "harness = new.harness and number = new.number";
+          case "unit" -> "unit_key = new.unit_key and harness = new.harness";
+          case "session" ->
+              "id = new.id or (unit_key = new.unit_key and harness = new.harness"
+                  + " and number = new.number)";
+          case "entry" -> "session = new.session and seq = new.seq";
+          default -> "name = new.name and number = new.number";
+        };
+    boolean mayBeThere = table.equals("harness") || table.equals("unit");
+    return Text.of(
+        "create trigger if not exists %1$s_insert before insert on %1$s"
+            + " when exists (select 1 from %1$s where %2$s) begin select %3$s; end",
+        table, same, mayBeThere ? "raise(ignore)" : "raise(abort, 'rows are only added')");
   }
 
   @Override

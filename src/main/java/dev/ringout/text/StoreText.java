@@ -26,7 +26,7 @@ public final class StoreText {
           Text.of(
               "%s: %s%s",
               sheet.file(),
-              sheet.unit().isEmpty() ? "" : "unit " + sheet.unit() + ", ",
+              sheet.unit().isEmpty() ? "" : "unit " + Text.visible(sheet.unit()) + ", ",
               state(sheet)));
     }
     long added = result.sheets().stream().filter(one -> one.state() == AddJob.State.ADDED).count();

@@ -66,7 +66,8 @@ public final class UnitsText {
         unit.revision().isEmpty() ? "revision not stated" : "revision " + unit.revision());
   }
 
-  private static String name(String name) {
+  private static String name(String text) {
+    String name = Text.visible(text);
     return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME - 1) + "…";
   }
 

@@ -202,6 +202,16 @@ class StoreCommandTest {
     assertEquals(0, at("store", "check").code());
   }
 
+  /** UAX #15: one letter, one sign or two. */
+  @Test
+  void a_serial_number_is_the_same_however_its_letters_are_composed() throws IOException {
+    Path list = list("A");
+    at("store", "add", list, sheet("first", "\u00e91", "J1-1,P2-1,OL\n"));
+    at("store", "add", list, sheet("second", "E\u03011", "J1-1,P2-1,0.2\n"));
+    assertTrue(flat(at("units")).startsWith("1 unit in "), at("units").out());
+    assertEquals(0, at("check", "unit:\u00e91").code(), "both sheets");
+  }
+
   @Test
   void all_units_of_a_list_are_a_lot() {
     LotFolder cables = new LotFolder(folder.resolve("cables"), 12, 4).good(8);

@@ -14,6 +14,7 @@ import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -91,6 +92,33 @@ class SqliteStoreTest extends StoreContract {
           assertTrue(told.contains("rows are only added"), told);
         }
       }
+    }
+  }
+
+  /** To a trigger an insert that replaces is no deletion. */
+  @ParameterizedTest
+  @ValueSource(strings = {"harness", "harness_part", "unit", "session", "entry", "station"})
+  void a_row_is_not_replaced_by_adding_it_again(String table) throws Exception {
+    StoreAddress address = withOneUnit();
+    try (Store store = Stores.open(address, Map.of(), true)) {
+      store.keep(new Station("bench 1", "2026-11-30T10:00:00Z", "calibration due\t2027-03-31"));
+    }
+    String before;
+    try (Store store = Stores.open(address, Map.of(), false)) {
+      before = Stores.check(store).digest();
+    }
+    String column = column(table).split(" = ", -1)[0];
+    try (Connection connection = Stores.engine(address, Map.of()).open(true);
+        Statement statement = connection.createStatement()) {
+      statement.execute("create temporary table other as select * from " + table);
+      statement.execute("update other set " + column + " = 'another'");
+      statement.execute("insert or replace into " + table + " select * from other");
+    } catch (SQLException e) {
+      assertTrue(String.valueOf(e.getMessage()).contains("rows are only added"), e.getMessage());
+    }
+    try (Store store = Stores.open(address, Map.of(), false)) {
+      assertEquals(before, Stores.check(store).digest());
+      assertEquals(List.of(), Stores.check(store).findings());
     }
   }
 
