@@ -129,6 +129,8 @@ final class Doubts {
   private final Ends ends;
   private final ListFindings findings;
   private final Tally tally;
+  private final OpenRows openRows;
+  private final EndsWithoutItem endsWithoutItem;
   private final Map<Integer, Map<String, Boolean>> open = new HashMap<>();
   private final Map<String, Boolean> changes = new HashMap<>();
   private final Map<Integer, Boolean> points = new HashMap<>();
@@ -142,6 +144,8 @@ final class Doubts {
     this.words = words;
     this.findings = findings;
     this.tally = tally;
+    this.openRows = new OpenRows(table, words);
+    this.endsWithoutItem = new EndsWithoutItem(table, words, ends);
   }
 
   /** Says once which columns hold letters that may change a wire, and that nothing explains. */
@@ -179,6 +183,12 @@ final class Doubts {
     if (isLeftOut(row)) {
       return true;
     }
+    Optional<OpenRows.Open> open = openRows.of(row);
+    if (open.isPresent() && open.get().lost()) {
+      lose(row, open.get().column(), open.get().oddity(), SkipReason.END_IN_DOUBT);
+      return true;
+    }
+    open.ifPresent(one -> findings.warning(table.place(row, one.column()), one.oddity()));
     for (ListColumn column : table.columns()) {
       String text = CellText.clean(row.cell(column.index()).text());
       if (text.isEmpty()) {
@@ -205,6 +215,8 @@ final class Doubts {
       } else if (column.role() == Role.ITEM && SEVERAL_ITEMS.matcher(text).matches()) {
         lose(row, column, new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
         return true;
+      } else if (column.role() == Role.ITEM && isSaidToBeAnother(text)) {
+        findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(text));
       } else if (column.role() == Role.PATH) {
         brackets(row, column, text);
       } else if (column.role() == Role.NOTE || column.role() == Role.KEEP) {
@@ -315,7 +327,8 @@ final class Doubts {
         || isUnusual(BLANKS, text, column)
         || (isUnusual(LETTERS, text, column) && !words.is("port", text))
         || isUnusual(SUPERSCRIPT, text, column)
-        || (column.role().isPinOfEnd() && isUnusual(MEASURE, text, column));
+        || (column.role().isPinOfEnd() && isUnusual(MEASURE, text, column))
+        || endsWithoutItem.isOne(text, column);
   }
 
   /** Whether a word stands for itself between others: the O of "O/P 1" is no "or". */
@@ -594,10 +607,22 @@ final class Doubts {
           || words.mentions("deleted", said)
           || words.mentions("joins", said)
           || words.mentions("by way of", said)
-          || hasWord("and", said)) {
+          || hasWord("and", said)
+          || isAsAnother(said)) {
         findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(said));
       }
     }
+  }
+
+  private boolean isSaidToBeAnother(String text) {
+    Matcher brackets = IN_BRACKETS.matcher(text);
+    return text.indexOf('(') > 0 && brackets.find() && isAsAnother(brackets.group(1).strip());
+  }
+
+  /** {@code same as J2}: one item under two names, or two of a kind. */
+  private boolean isAsAnother(String said) {
+    return words.mentions("same as", said)
+        && Arrays.stream(said.split("[\\s,;=]+", -1)).anyMatch(Ends::isDesignator);
   }
 
   /** {@code U6 B2 + R1}, {@code IMU pin 13 via R3}: more than an end, and read as one. */

@@ -465,7 +465,8 @@ final class LeftOver {
   /** Pins or items without a heading beside an end: the headings stand in two rows, or are lost. */
   void columnsWithoutHeading() {
     boolean ends = table.layout() == Layout.FROM_TO || table.layout() == Layout.TERMINALS;
-    for (ListColumn column : ends && headed ? table.columns() : List.<ListColumn>of()) {
+    boolean reads = ends && headed && !outcome.wires().isEmpty();
+    for (ListColumn column : reads ? table.columns() : List.<ListColumn>of()) {
       boolean bare =
           column.heading().isEmpty()
               && column.role() == Role.KEEP
