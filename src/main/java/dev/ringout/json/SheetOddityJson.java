@@ -112,4 +112,9 @@ final class SheetOddityJson implements SheetOddity.Cases<Reason> {
   public Reason bridgesNotRead(SheetOddity.BridgesNotRead odd) {
     return Reason.of("bridges-not-read");
   }
+
+  @Override
+  public Reason liesOnItsSide(SheetOddity.LiesOnItsSide odd) {
+    return Reason.of("lies-on-its-side").with("headings", odd.headings());
+  }
 }

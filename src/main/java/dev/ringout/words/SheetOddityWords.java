@@ -140,6 +140,14 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
   @Override
   public OddityWords bridgesNotRead(SheetOddity.BridgesNotRead odd) {
     return OddityWords.of(
-        "this sheet is called a list of bridges, and none of it is read: say what its columns are, or --layout none");
+        "this speaks of bridges, and none of it is read: say what its columns are, or --layout none");
+  }
+
+  @Override
+  public OddityWords liesOnItsSide(SheetOddity.LiesOnItsSide odd) {
+    return OddityWords.of(
+        "the headings ("
+            + String.join(", ", odd.headings())
+            + ") stand below each other: turn rows into columns, and import that");
   }
 }

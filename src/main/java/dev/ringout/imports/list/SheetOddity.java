@@ -313,6 +313,24 @@ public sealed interface SheetOddity extends Oddity {
     }
   }
 
+  /** The headings stand below each other in the first column. */
+  record LiesOnItsSide(List<String> headings) implements SheetOddity {
+    /** Keeps a copy of what is listed. */
+    public LiesOnItsSide {
+      headings = List.copyOf(headings);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NO_WIRES;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.liesOnItsSide(this);
+    }
+  }
+
   /**
    * What a writer makes of each kind.
    *
@@ -322,6 +340,8 @@ public sealed interface SheetOddity extends Oddity {
 
     /** A sheet that lists bridges, of which none is read. */
     T bridgesNotRead(BridgesNotRead odd);
+
+    T liesOnItsSide(LiesOnItsSide odd);
 
     /** Rows above the headings are read like those below. */
     T rowsAboveRead(RowsAboveRead odd);

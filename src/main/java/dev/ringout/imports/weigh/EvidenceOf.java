@@ -1,6 +1,7 @@
 package dev.ringout.imports.weigh;
 
 import dev.ringout.cells.CellText;
+import dev.ringout.imports.find.OnItsSide;
 import dev.ringout.imports.find.Proposals.Doubt;
 import dev.ringout.imports.find.Proposals.Proposal;
 import dev.ringout.imports.find.Region;
@@ -442,6 +443,14 @@ final class EvidenceOf {
     }
   }
 
+  /** Headings down the first column: a row is no wire, a column is. */
+  private void lyingOnItsSide() {
+    List<String> headings = OnItsSide.headings(region, words);
+    if (!headings.isEmpty() && !proposal.said()) {
+      add(Kind.COLUMN_MATTERS, -150, headings.get(0));
+    }
+  }
+
   private static String firstWord(String heading) {
     return heading.split("[\\s_(]+", -1)[0];
   }
@@ -488,6 +497,14 @@ final class EvidenceOf {
     if (unnamed) {
       add(Kind.HEADINGS_UNKNOWN, -30, new Share(1, 1));
     }
+    // "Linked to" says what the terminals below it are to the row's own, and names no item.
+    table.columns().stream()
+        .filter(column -> column.role() == Role.POINTS && !column.isSaid())
+        .filter(
+            column ->
+                words.mentions("jumped", column.heading())
+                    || words.mentions("joins", column.heading()))
+        .forEach(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
     pinsOnce();
   }
 
@@ -665,6 +682,8 @@ final class EvidenceOf {
       add(Kind.SELF, -40, self);
     }
     left.columnsThatMatter();
+    left.itemsOnce();
+    lyingOnItsSide();
     left.partsPoints();
     measurements();
     left.columnsUnused();

@@ -94,6 +94,30 @@ final class LeftOver {
     }
   }
 
+  /**
+   * {@code 1 Tip, 2 Ring, 3 Sleeve}: pins that count on while each is of another item are pins of
+   * one, and the items are what they are called.
+   */
+  void itemsOnce() {
+    itemsOnce(Role.ITEM, Role.PIN);
+    itemsOnce(Role.FROM, Role.FROM_PIN);
+    itemsOnce(Role.TO, Role.TO_PIN);
+  }
+
+  private void itemsOnce(Role item, Role pin) {
+    Optional<ListColumn> items = table.column(item).filter(column -> !column.isSaid());
+    Optional<ListColumn> pins = table.column(pin);
+    if (items.isEmpty() || pins.isEmpty() || namesAnEnd(items.get().heading())) {
+      return;
+    }
+    List<String> named = texts.filled(items.get());
+    boolean once = named.size() > 2 && new HashSet<>(named).size() == named.size();
+    boolean plain = named.stream().noneMatch(Ends::isDesignator);
+    if (once && plain && texts.countsRows(pins.get())) {
+      add(Kind.COLUMN_MATTERS, -60, items.get().heading());
+    }
+  }
+
   /** Under an item's heading the pins of other items: its own pins stand in another column. */
   void pointsOfOthers() {
     for (ListColumn column : table.columns()) {
