@@ -295,10 +295,19 @@ public final class ListImporter {
       int above = first || beside ? 0 : lastRow;
       boolean said = way.evidence().stream().anyMatch(one -> one.kind() == Evidence.Kind.SAID);
       readTable(table, said, first ? found.above().size() : 0, above);
+      if (said && isLayoutSaid(table)) {
+        new LayoutAlone(findings).report(way);
+      }
       first = false;
       lastHeading = table.headingRow();
       lastRow = lastRowOf(table);
     }
+  }
+
+  private boolean isLayoutSaid(ListTable table) {
+    int row = Math.max(1, table.headingRow());
+    String cell = Place.columnLetters(table.firstColumn()) + row;
+    return Said.of(options.shape().layouts(), table.grid().name(), cell).isPresent();
   }
 
   private void withoutTables(Grid grid) {

@@ -150,4 +150,23 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
             + String.join(", ", odd.headings())
             + ") stand below each other: turn rows into columns, and import that");
   }
+
+  @Override
+  public OddityWords columnLeftOut(SheetOddity.ColumnLeftOut odd) {
+    return OddityWords.of(
+        "the column "
+            + odd.heading()
+            + " may change what the wires are, and is not used so: say what it is, or leave it out"
+            + " with --column "
+            + odd.letter()
+            + "=Keep");
+  }
+
+  @Override
+  public OddityWords columnsGuessed(SheetOddity.ColumnsGuessed odd) {
+    return OddityWords.of(
+        "taken for ends by their cells, for no heading says so: "
+            + String.join(", ", odd.columns())
+            + "; --column says what each is");
+  }
 }

@@ -187,6 +187,9 @@ public final class HeadingReader {
     if (thing.equals("port") && role == Role.ITEM) {
       unit = ListColumn.PORT;
     }
+    if (role == Role.SIGNAL && words.is("net", heading)) {
+      unit = ListColumn.NETS;
+    }
     return new ListColumn(index, heading, role, unit, itemIn(heading, rest), known, certainty);
   }
 

@@ -313,6 +313,37 @@ public sealed interface SheetOddity extends Oddity {
     }
   }
 
+  /** A column that may change the wires is left out where the user says the layout alone. */
+  record ColumnLeftOut(String heading, String letter) implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.HEADING;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.columnLeftOut(this);
+    }
+  }
+
+  /** Columns are taken for ends by their cells alone where the user says the layout alone. */
+  record ColumnsGuessed(List<String> columns) implements SheetOddity {
+    /** Keeps a copy of what is listed. */
+    public ColumnsGuessed {
+      columns = List.copyOf(columns);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.HEADING;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.columnsGuessed(this);
+    }
+  }
+
   /** The headings stand below each other in the first column. */
   record LiesOnItsSide(List<String> headings) implements SheetOddity {
     /** Keeps a copy of what is listed. */
@@ -342,6 +373,10 @@ public sealed interface SheetOddity extends Oddity {
     T bridgesNotRead(BridgesNotRead odd);
 
     T liesOnItsSide(LiesOnItsSide odd);
+
+    T columnLeftOut(ColumnLeftOut odd);
+
+    T columnsGuessed(ColumnsGuessed odd);
 
     /** Rows above the headings are read like those below. */
     T rowsAboveRead(RowsAboveRead odd);

@@ -306,6 +306,7 @@ final class EvidenceOf {
       add(Kind.NO_END_NAMED, 0);
     }
     itemUnnamed(-40);
+    left.pinsAcross();
     Share both = outcome.foundAtBothEnds();
     if (both.percent() >= 40) {
       add(Kind.FOUND_AT_BOTH_ENDS, 40, both);
@@ -384,6 +385,7 @@ final class EvidenceOf {
     if (marks.percent() >= 30) {
       add(Kind.COLUMN_MATTERS, -100, "x");
     }
+    itemsInColumns();
     acrossRows();
     namesDiffer();
     left.pointsOfOthers();
@@ -423,6 +425,22 @@ final class EvidenceOf {
     }
     if (!isOfWires() && named == 2 && unknown == 0 && !isHeadedByDesignators()) {
       add(Kind.NOTHING_OF_WIRES, -20);
+    }
+  }
+
+  /** {@code Component | Component pin}: whose pins they are stands in a column of its own. */
+  private void itemsInColumns() {
+    for (ListColumn column : table.columns()) {
+      boolean named =
+          column.role() == Role.KEEP
+              && !column.isSaid()
+              && !column.heading().isEmpty()
+              && table.columns().stream()
+                  .filter(other -> other.role() == Role.POINTS && !other.isSaid())
+                  .anyMatch(other -> other.item().equalsIgnoreCase(column.heading()));
+      if (named) {
+        add(Kind.COLUMN_MATTERS, -60, column.heading());
+      }
     }
   }
 

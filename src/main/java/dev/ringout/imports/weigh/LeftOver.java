@@ -102,6 +102,37 @@ final class LeftOver {
     itemsOnce(Role.ITEM, Role.PIN);
     itemsOnce(Role.FROM, Role.FROM_PIN);
     itemsOnce(Role.TO, Role.TO_PIN);
+    namesAsItems(Role.FAR, Role.FAR_PIN);
+    namesAsItems(Role.FROM, Role.FROM_PIN);
+    namesAsItems(Role.TO, Role.TO_PIN);
+  }
+
+  /** Beside pins other names of them, {@code GPIO18}, {@code 3.3V}: items would come again. */
+  private void namesAsItems(Role item, Role pin) {
+    Optional<ListColumn> items =
+        table.column(item).filter(column -> !column.isSaid() && !column.known());
+    Optional<ListColumn> pins = table.column(pin);
+    if (items.isEmpty() || pins.isEmpty()) {
+      return;
+    }
+    List<String> named = texts.filled(items.get());
+    List<String> own = texts.filled(pins.get());
+    boolean once = named.size() > 3 && new HashSet<>(named).size() == named.size();
+    boolean pinsOnce = new HashSet<>(own).size() == own.size();
+    boolean plain = item == Role.FAR || named.stream().noneMatch(Ends::isDesignator);
+    if (once && pinsOnce && plain) {
+      add(Kind.COLUMN_MATTERS, -60, items.get().heading());
+    }
+  }
+
+  /** Pins under several headings of pins: each a wire of its own, and no second name of one. */
+  void pinsAcross() {
+    List<ListColumn> across =
+        table.columns().stream()
+            .filter(column -> column.role() == Role.POINTS && !column.isSaid())
+            .filter(column -> words.mentions("pin", column.heading()) && texts.isNumeric(column))
+            .toList();
+    across.forEach(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
   }
 
   private void itemsOnce(Role item, Role pin) {
@@ -177,6 +208,10 @@ final class LeftOver {
       if (!kept || settled || column.isSaid() || texts.isBlank(column)) {
         continue;
       }
+      if (table.layout() == Layout.NET_LIST && words.is("pin name", column.heading())) {
+        // What a pin is called beside its number.
+        continue;
+      }
       if (words.mentions("item", column.heading())
           && (areKindsOfConnector(column) || describesItem(column))) {
         continue;
@@ -229,18 +264,18 @@ final class LeftOver {
     }
     Map<String, String> said = new LinkedHashMap<>();
     int again = 0;
+    int otherwise = 0;
     for (Row row : texts.rows()) {
       String name = TableTexts.of(row, item.get());
       String text = TableTexts.of(row, column);
       if (!name.isEmpty() && !text.isEmpty()) {
         String before = said.putIfAbsent(name, text);
         again += before == null ? 0 : 1;
-        if (before != null && !before.equals(text)) {
-          return false;
-        }
+        otherwise += before != null && !before.equals(text) ? 1 : 0;
       }
     }
-    return again > 1;
+    // A few rows may say the value in place of the name.
+    return again > 1 && otherwise * 5 <= again;
   }
 
   /** {@code BNC}, {@code RJ45}: what the connectors are, and not which. */
