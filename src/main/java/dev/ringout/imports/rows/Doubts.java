@@ -48,6 +48,9 @@ final class Doubts {
       Pattern.compile(
           "[A-Z]{1,4}\\d{1,4}[:.-]\\w{1,4}\\s*(to|thru|through|bis|\u00e0|hasta|tot)\\s*\\S{1,12}");
 
+  /** What is longer is a sentence and no pin. */
+  private static final int LONGEST_PIN = 16;
+
   private static final Pattern NUMBERS = Pattern.compile("\\d{1,3}\\s?-\\s?\\d{1,3}");
   private static final Pattern MEASURE = Pattern.compile("\\d+[.,]\\d+ ?(mm|cm|m|ft|in|V|A)");
 
@@ -209,7 +212,7 @@ final class Doubts {
           findings.warning(
               table.place(row, column), new RowOddity.ItemUnclear(text, column.heading()));
         }
-      } else if (column.role() == Role.PIN && isSentenceOfPins(text)) {
+      } else if (isOpenPin(text, column)) {
         lose(row, column, new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
         return true;
       } else if (column.role() == Role.ITEM && SEVERAL_ITEMS.matcher(text).matches()) {
@@ -295,9 +298,7 @@ final class Doubts {
       return false;
     }
     boolean asked =
-        text.startsWith("\u00bf")
-            || text.endsWith("?")
-            || text.contains("? ")
+        isAsked(text)
             || (words.is("doubt", text) && !isNamedLikeOthers(text, column) && !hasPins(column));
     boolean either = text.length() < 40 && hasWord("either", text);
     return (asked && text.length() > 1)
@@ -567,6 +568,32 @@ final class Doubts {
         || words.mentions("changes wire", text)
         || (CellText.hasDigit(text) && words.mentions("joins", text))
         || NAMES_POINT.matcher(text).matches();
+  }
+
+  /** Own pins, or pins of a net, that are asked for in the list itself, or are several. */
+  private boolean isOpenPin(String text, ListColumn column) {
+    boolean points = column.role() == Role.POINTS && table.layout() != Layout.MARKS;
+    if (!points && column.role() != Role.PIN) {
+      return false;
+    }
+    boolean own = column.role() == Role.PIN;
+    boolean stroke =
+        own
+            && table.layout() != Layout.NET_LIST
+            && isUnusual(STROKE, text, column)
+            && !isMarking(text)
+            && !isPartedByStroke(column);
+    return (own && isSentenceOfPins(text))
+        || (table.layout().tellsWires()
+            && text.length() > 1
+            && text.length() <= LONGEST_PIN
+            && (isAsked(text)
+                || stroke
+                || (words.is("doubt", text) && !isNamedLikeOthers(text, column))));
+  }
+
+  private static boolean isAsked(String text) {
+    return text.startsWith("\u00bf") || text.endsWith("?") || text.contains("? ");
   }
 
   /** "4 + 5 bridged", "13 to shell" in a column of pins. */

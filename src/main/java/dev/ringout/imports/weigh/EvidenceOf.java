@@ -338,7 +338,10 @@ final class EvidenceOf {
     if (once.of() < 2) {
       return;
     }
-    if (once.percent() >= 90) {
+    if (once.percent() >= 90 && outcome.losesRows()) {
+      // What could not be read may be these pins once more.
+      add(Kind.PINS_ONCE, 0, once);
+    } else if (once.percent() >= 90) {
       add(Kind.PINS_ONCE, 15, once);
     } else if (once.percent() < 70) {
       add(
