@@ -1,5 +1,7 @@
 package dev.ringout.imports;
 
+import dev.ringout.cells.CellText;
+import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Evidence;
 import dev.ringout.imports.list.Evidence.Kind;
 import dev.ringout.imports.list.Hypothesis;
@@ -8,6 +10,7 @@ import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.SheetOddity;
+import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
 import java.util.List;
 import java.util.Optional;
@@ -40,6 +43,7 @@ final class LayoutAlone {
     List<String> guessed =
         table.columns().stream()
             .filter(column -> isEnd(column.role()) && !column.known() && !column.isSaid())
+            .filter(column -> !holdsPoints(table, column))
             .map(column -> Place.columnLetters(column.index()) + " (" + column.heading() + ")")
             .toList();
     if (!guessed.isEmpty()) {
@@ -54,6 +58,18 @@ final class LayoutAlone {
         .filter(column -> column.heading().equals(heading) && !heading.isEmpty())
         .filter(column -> !column.isSaid())
         .findFirst();
+  }
+
+  /** Full points, {@code J1-1}, are ends whatever stands over them. */
+  private static boolean holdsPoints(ListTable table, ListColumn column) {
+    int filled = 0;
+    int points = 0;
+    for (Row row : table.body()) {
+      String text = CellText.clean(row.cell(column.index()).text());
+      filled += text.isEmpty() ? 0 : 1;
+      points += Ends.looksLikePoint(text) ? 1 : 0;
+    }
+    return points > 0 && points * 10 >= filled * 8;
   }
 
   private static boolean isEnd(Role role) {

@@ -140,7 +140,7 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
   @Override
   public OddityWords bridgesNotRead(SheetOddity.BridgesNotRead odd) {
     return OddityWords.of(
-        "this speaks of bridges, and none of it is read: say what its columns are, or --layout none");
+        "this speaks of bridges, and none of it is read: say which column holds the joined terminals, as --column B=Bridge, or --layout none");
   }
 
   @Override

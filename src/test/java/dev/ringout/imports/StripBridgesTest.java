@@ -69,6 +69,21 @@ class StripBridgesTest {
   }
 
   @Test
+  void a_list_of_bridges_is_read_where_the_user_says_which_column_they_are() throws Exception {
+    Path list =
+        list(
+            """
+            Strip,Joined,Kind
+            X1,1-2-3,comb
+            X1,"5, 6",comb
+            X2,1-4,wire
+            """);
+    Run run = Run.of("import", list, "--column", "B=Bridge");
+    assertTrue(run.out().matches("(?s).*X1-1 +X1-2.*X1-2 +X1-3.*X1-5 +X1-6.*3 wires.*"), run.out());
+    assertTrue(run.err().contains("strip.csv!B4") && run.err().contains("\"1-4\""), run.err());
+  }
+
+  @Test
   void a_drawn_mark_of_a_bridge_is_no_mark_for_as_above() throws Exception {
     Run run =
         asStrip(

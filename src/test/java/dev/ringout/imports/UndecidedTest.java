@@ -209,12 +209,11 @@ class UndecidedTest {
 
   @Test
   void the_layout_alone_says_which_columns_are_taken_for_ends_by_their_cells() throws IOException {
-    Path list = list(LETTERS);
-    Run run = run(list, "--layout", "from-to");
-    assertEquals(0, run.code(), run.err());
-    assertTrue(run.err().contains("B (A), C (B)"), run.err());
-    String named = run(list, "--layout", "from-to", "--column", "B=From", "--column", "C=To").err();
-    assertEquals("", named);
+    Path list = list("Board,KEYPAD,LAMP\n39,Row 4,\n36,Row 3,\n35,Row 2,\n34,Row 1,\n33,,Green\n");
+    String asked = run(list, "--layout", "block").err();
+    assertTrue(asked.contains("A (Board), B (KEYPAD)"), asked);
+    // Full points are ends whatever stands over them.
+    assertEquals("", run(list(LETTERS), "--layout", "from-to").err());
   }
 
   @Test

@@ -324,7 +324,7 @@ final class Columns {
     pinsOfSides();
     boolean sides = (has(Role.FROM) || has(Role.FROM_PIN)) && (has(Role.TO) || has(Role.TO_PIN));
     if (!sides) {
-      return false;
+      return isOfBridges();
     }
     Optional<ListColumn> own =
         columns.stream()
@@ -339,6 +339,16 @@ final class Columns {
     set(own.get(), Role.PIN, ColumnCertainty.LIKELY);
     pinsAfterTheFirstBecomeNotes();
     bridges();
+    return true;
+  }
+
+  /** Rows of joined terminals, as the user says: the strip, and no terminal of the row's own. */
+  private boolean isOfBridges() {
+    boolean said = first(Role.BRIDGE).filter(ListColumn::isSaid).isPresent();
+    if (!said || (!has(Role.ITEM) && sheetItem.isEmpty())) {
+      return false;
+    }
+    pinsBecomeNotes();
     return true;
   }
 

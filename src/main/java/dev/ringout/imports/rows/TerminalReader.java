@@ -35,6 +35,9 @@ final class TerminalReader extends FromToReader {
 
   private static final Pattern CHAIN = Pattern.compile("\\d{1,3}(-\\d{1,3})+");
 
+  /** What stands between the terminals that a bridge joins. */
+  private static final String JOINS = "\\s*[,;+&]\\s*|\\s+";
+
   /** What bridges have joined. */
   private final Set<String> chains = new HashSet<>();
 
@@ -58,6 +61,10 @@ final class TerminalReader extends FromToReader {
 
   @Override
   void readRow(Row row) {
+    if (cells.column(Role.PIN).isEmpty()) {
+      joined(row);
+      return;
+    }
     String pin = cells.text(row, Role.PIN);
     String item = item(row, pin);
     Side left = side(row, Role.FROM, Role.FROM_PIN);
@@ -89,6 +96,32 @@ final class TerminalReader extends FromToReader {
     onSide(row, terminal, left.points(), stands(Role.FROM, Role.FROM_PIN), both);
     onSide(row, terminal, right.points(), stands(Role.TO, Role.TO_PIN), both);
     bridged.to().forEach(other -> into.add(wire(row, "", terminal, other, Map.of())));
+  }
+
+  /** A row of a list of bridges: {@code X1 | 1-2-3}, its terminals joined from each to the next. */
+  private void joined(Row row) {
+    String text = cells.text(row, Role.BRIDGE);
+    String item = item(row, text);
+    if (cells.rowIsLost()) {
+      lose(row);
+      return;
+    }
+    if (isNothing(text)) {
+      tally.count(RowKind.NOTE);
+      return;
+    }
+    List<String> pins = List.of(text.split(CHAIN.matcher(text).matches() ? "-" : JOINS, -1));
+    // 1-4 may be two terminals, or four.
+    boolean range = CHAIN.matcher(text).matches() && pins.size() == 2 && !isPlainChain("", pins);
+    if (range || pins.size() < 2 || !pins.stream().allMatch(this::isTerminal)) {
+      lose(row, Role.BRIDGE, new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
+      return;
+    }
+    tally.count(RowKind.WIRE);
+    for (int i = 0; i + 1 < pins.size(); i++) {
+      End from = bridgedTo(row, item, pins.get(i));
+      into.add(wire(row, "", from, bridgedTo(row, item, pins.get(i + 1)), Map.of()));
+    }
   }
 
   /**
@@ -316,6 +349,6 @@ final class TerminalReader extends FromToReader {
         return false;
       }
     }
-    return pins.contains(own);
+    return own.isEmpty() || pins.contains(own);
   }
 }
