@@ -3,6 +3,7 @@ package dev.ringout.imports;
 import dev.ringout.harness.Wire;
 import dev.ringout.harness.Wiring;
 import dev.ringout.imports.find.HeadingReader;
+import dev.ringout.imports.find.OnItsSide;
 import dev.ringout.imports.find.PageFurniture;
 import dev.ringout.imports.find.Region;
 import dev.ringout.imports.find.TableFinder;
@@ -13,8 +14,10 @@ import dev.ringout.imports.join.WireEnds;
 import dev.ringout.imports.list.CellBalance;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Ends;
+import dev.ringout.imports.list.Evidence;
 import dev.ringout.imports.list.Grid;
 import dev.ringout.imports.list.HeaderFact;
+import dev.ringout.imports.list.Hypothesis;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ImportOptions.Shape;
 import dev.ringout.imports.list.ImportResult;
@@ -49,6 +52,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /** Reads a wire list in any layout. */
 public final class ListImporter {
@@ -99,6 +103,7 @@ public final class ListImporter {
     List<SheetTables> sheets =
         grids.stream().filter(grid -> options.shape().reads(grid.name())).map(this::find).toList();
     List<Weighed> weighed = weigh(sheets);
+    sheets.forEach(sheet -> lyingOnItsSide(sheet, weighed));
     if (weighed.stream().anyMatch(table -> !table.decided())) {
       return undecided(sheets, weighed, Place.of(shownName));
     }
@@ -133,6 +138,30 @@ public final class ListImporter {
         settled,
         weighed,
         cells);
+  }
+
+  /** A sheet of which no table tells wires, for its headings stand below each other. */
+  private void lyingOnItsSide(SheetTables sheet, List<Weighed> weighed) {
+    Grid grid = sheet.grid();
+    boolean read =
+        weighed.stream()
+            .filter(table -> table.sheet().equals(grid.name()))
+            .anyMatch(table -> table.decided() && table.best().table().layout().tellsWires());
+    List<String> headings = OnItsSide.headings(grid.rows(), firstColumn(grid), words);
+    if (!read && !headings.isEmpty()) {
+      findings.error(grid.place(0, 0), new SheetOddity.LiesOnItsSide(headings));
+    }
+  }
+
+  private static int firstColumn(Grid grid) {
+    return grid.rows().stream()
+        .flatMapToInt(
+            row ->
+                IntStream.rangeClosed(1, row.cells().size())
+                    .filter(column -> !row.cell(column).isBlank())
+                    .limit(1))
+        .min()
+        .orElse(1);
   }
 
   private List<CellBalance> balance(List<SheetTables> sheets, Wiring wiring) {
@@ -260,14 +289,25 @@ public final class ListImporter {
     int lastRow = 0;
     int lastHeading = -1;
     for (int i = 0; i < found.tables().size(); i++) {
-      ListTable table = weighed.next().best().table();
+      Hypothesis way = weighed.next().best();
+      ListTable table = way.table();
       boolean beside = !first && table.headingRow() == lastHeading;
       int above = first || beside ? 0 : lastRow;
-      readTable(table, first ? found.above().size() : 0, above);
+      boolean said = way.evidence().stream().anyMatch(one -> one.kind() == Evidence.Kind.SAID);
+      readTable(table, said, first ? found.above().size() : 0, above);
+      if (said && isLayoutSaid(table)) {
+        new LayoutAlone(findings).report(way);
+      }
       first = false;
       lastHeading = table.headingRow();
       lastRow = lastRowOf(table);
     }
+  }
+
+  private boolean isLayoutSaid(ListTable table) {
+    int row = Math.max(1, table.headingRow());
+    String cell = Place.columnLetters(table.firstColumn()) + row;
+    return Said.of(options.shape().layouts(), table.grid().name(), cell).isPresent();
   }
 
   private void withoutTables(Grid grid) {
@@ -278,15 +318,19 @@ public final class ListImporter {
     ListTable nothing =
         new ListTable(grid, 0, 1, grid.width(), List.of(), Layout.NONE, "", grid.rows());
     parts.add(new Part(grid, nothing, notes, 0, 0));
+    if (new BridgesLeft(nothing, words).isSpokenOf()) {
+      findings.error(grid.place(0, 0), new SheetOddity.BridgesNotRead());
+    }
   }
 
   /**
    * Reads a table and accounts for its rows.
    *
+   * @param said whether the user says how it is read
    * @param notesAbove rows above the sheet's first table
    * @param lastRowAbove the last row of what stands above this table
    */
-  private void readTable(ListTable table, int notesAbove, int lastRowAbove) {
+  private void readTable(ListTable table, boolean said, int notesAbove, int lastRowAbove) {
     int firstDraft = list.drafts().size();
     int above = (int) table.body().stream().filter(row -> isAbove(row, table)).count();
     if (above > 0) {
@@ -301,9 +345,9 @@ public final class ListImporter {
     }
     tally.count(RowKind.HEADING, headingRows(table));
     tally.count(RowKind.BLANK, Math.max(0, lastRowOf(table) - lastRowAbove - tally.total()));
-    if (!table.layout().tellsWires() && speaksOfBridges(table)) {
+    if (!said && !table.layout().tellsWires() && new BridgesLeft(table, words).isSpokenOf()) {
       findings.error(
-          table.grid().place(table.headingRow(), table.firstColumn()),
+          table.grid().place(Math.max(1, table.headingRow()), table.firstColumn()),
           new SheetOddity.BridgesNotRead());
     }
     if (table.layout() == Layout.NONE) {
@@ -312,12 +356,6 @@ public final class ListImporter {
           new SheetOddity.ColumnsWithoutWires(headings(table)));
     }
     parts.add(new Part(table.grid(), table, tally, firstDraft, list.drafts().size()));
-  }
-
-  /** Whether a sheet without wires says by its name or its headings that it lists bridges. */
-  private boolean speaksOfBridges(ListTable table) {
-    return words.isAny("bridges", table.grid().name())
-        || table.columns().stream().anyMatch(column -> words.is("bridges", column.heading()));
   }
 
   /** Rows between a table and the one above it that are of neither: the names of its items. */

@@ -191,6 +191,21 @@ final class RowOddityJson implements RowOddity.Cases<Reason> {
   }
 
   @Override
+  public Reason takenOut(RowOddity.TakenOut odd) {
+    return Reason.of("taken-out").with("sign", odd.sign());
+  }
+
+  @Override
+  public Reason partedNumber(RowOddity.PartedNumber odd) {
+    return Reason.of("parted-number").with("number", odd.number());
+  }
+
+  @Override
+  public Reason severalCores(RowOddity.SeveralCores odd) {
+    return Reason.of("several-cores").with("cores", odd.cores());
+  }
+
+  @Override
   public Reason rowsLeftOut(RowOddity.RowsLeftOut odd) {
     return Reason.of("rows-left-out").with("row", odd.row());
   }

@@ -112,4 +112,19 @@ final class SheetOddityJson implements SheetOddity.Cases<Reason> {
   public Reason bridgesNotRead(SheetOddity.BridgesNotRead odd) {
     return Reason.of("bridges-not-read");
   }
+
+  @Override
+  public Reason liesOnItsSide(SheetOddity.LiesOnItsSide odd) {
+    return Reason.of("lies-on-its-side").with("headings", odd.headings());
+  }
+
+  @Override
+  public Reason columnLeftOut(SheetOddity.ColumnLeftOut odd) {
+    return Reason.of("column-left-out").with("heading", odd.heading()).with("letter", odd.letter());
+  }
+
+  @Override
+  public Reason columnsGuessed(SheetOddity.ColumnsGuessed odd) {
+    return Reason.of("columns-guessed").with("columns", odd.columns());
+  }
 }

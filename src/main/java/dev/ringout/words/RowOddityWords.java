@@ -241,6 +241,28 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
   }
 
   @Override
+  public OddityWords takenOut(RowOddity.TakenOut odd) {
+    return OddityWords.of(
+        "the row begins with "
+            + odd.sign()
+            + ", as rows do that are taken out: delete the row, or the sign");
+  }
+
+  @Override
+  public OddityWords partedNumber(RowOddity.PartedNumber odd) {
+    return OddityWords.of(
+        odd.number()
+            + " may be one number whose comma has parted it, and what stands behind it is moved:"
+            + " put such numbers in quotes, or write them with a point");
+  }
+
+  @Override
+  public OddityWords severalCores(RowOddity.SeveralCores odd) {
+    return OddityWords.of(
+        "\"" + odd.cores() + "\" names several cores: write a row for each, or as many pins");
+  }
+
+  @Override
   public OddityWords rowsLeftOut(RowOddity.RowsLeftOut odd) {
     return OddityWords.of("\"" + odd.row() + "\" stands for rows that are left out: write each");
   }

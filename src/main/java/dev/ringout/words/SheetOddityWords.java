@@ -140,6 +140,33 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
   @Override
   public OddityWords bridgesNotRead(SheetOddity.BridgesNotRead odd) {
     return OddityWords.of(
-        "this sheet is called a list of bridges, and none of it is read: say what its columns are, or --layout none");
+        "this speaks of bridges, and none of it is read: say which column holds the joined terminals, as --column B=Bridge, or --layout none");
+  }
+
+  @Override
+  public OddityWords liesOnItsSide(SheetOddity.LiesOnItsSide odd) {
+    return OddityWords.of(
+        "the headings ("
+            + String.join(", ", odd.headings())
+            + ") stand below each other: turn rows into columns, and import that");
+  }
+
+  @Override
+  public OddityWords columnLeftOut(SheetOddity.ColumnLeftOut odd) {
+    return OddityWords.of(
+        "the column "
+            + odd.heading()
+            + " may change what the wires are, and is not used so: say what it is, or leave it out"
+            + " with --column "
+            + odd.letter()
+            + "=Keep");
+  }
+
+  @Override
+  public OddityWords columnsGuessed(SheetOddity.ColumnsGuessed odd) {
+    return OddityWords.of(
+        "taken for ends by their cells, for no heading says so: "
+            + String.join(", ", odd.columns())
+            + "; --column says what each is");
   }
 }

@@ -68,7 +68,7 @@ class MessyListsTest {
               findings.add(expected);
             }
           }
-          case "heading", "merged" -> {}
+          case "heading", "merged", "end" -> {}
           default -> throw new IllegalArgumentException("row " + row + ": " + expected);
         }
       }

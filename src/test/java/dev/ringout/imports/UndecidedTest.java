@@ -188,6 +188,34 @@ class UndecidedTest {
     assertEquals(List.of("J1-1 > P2-1", "J1-2 > P2-2"), wires(both, "--layout", "unit!A6!none"));
   }
 
+  /** A date under the bridges: their column is not taken for one. */
+  private static final String STRIP =
+      """
+      Internal,Terminal TB3,Bridge,External
+      K1-13,1,2025-01-02,S1-1
+      K1-14,2,,S1-2
+      K2-13,3,,S2-1
+      """;
+
+  @Test
+  void the_layout_alone_leaves_open_a_column_that_may_change_the_wires() throws IOException {
+    Path list = list(STRIP);
+    Run run = run(list, "--layout", "terminals");
+    assertEquals(65, run.code(), run.out());
+    assertTrue(
+        run.err().contains("unit.csv!C1") && run.err().contains("--column C=Keep"), run.err());
+    assertEquals(0, run(list, "--layout", "terminals", "--column", "C=Keep").code());
+  }
+
+  @Test
+  void the_layout_alone_says_which_columns_are_taken_for_ends_by_their_cells() throws IOException {
+    Path list = list("Board,KEYPAD,LAMP\n39,Row 4,\n36,Row 3,\n35,Row 2,\n34,Row 1,\n33,,Green\n");
+    String asked = run(list, "--layout", "block").err();
+    assertTrue(asked.contains("A (Board), B (KEYPAD)"), asked);
+    // Full points are ends whatever stands over them.
+    assertEquals("", run(list(LETTERS), "--layout", "from-to").err());
+  }
+
   @Test
   void a_kept_column_is_no_end_whatever_its_heading_says() throws IOException {
     assertEquals(

@@ -192,7 +192,7 @@ record ColumnProfile(
 
   /** Whether the cells are marks of bridges, and some come again. */
   boolean marksBridges() {
-    return bridgeMarks >= 2 && bridgeMarks * 10 >= (filled + dittos) * 9 && distinct < bridgeMarks;
+    return bridgeMarks >= 2 && bridgeMarks * 10 >= (filled + dittos) * 8 && distinct < bridgeMarks;
   }
 
   boolean areArrows() {

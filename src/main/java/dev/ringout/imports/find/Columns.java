@@ -324,7 +324,7 @@ final class Columns {
     pinsOfSides();
     boolean sides = (has(Role.FROM) || has(Role.FROM_PIN)) && (has(Role.TO) || has(Role.TO_PIN));
     if (!sides) {
-      return false;
+      return isOfBridges();
     }
     Optional<ListColumn> own =
         columns.stream()
@@ -339,6 +339,16 @@ final class Columns {
     set(own.get(), Role.PIN, ColumnCertainty.LIKELY);
     pinsAfterTheFirstBecomeNotes();
     bridges();
+    return true;
+  }
+
+  /** Rows of joined terminals, as the user says: the strip, and no terminal of the row's own. */
+  private boolean isOfBridges() {
+    boolean said = first(Role.BRIDGE).filter(ListColumn::isSaid).isPresent();
+    if (!said || (!has(Role.ITEM) && sheetItem.isEmpty())) {
+      return false;
+    }
+    pinsBecomeNotes();
     return true;
   }
 
@@ -743,7 +753,7 @@ final class Columns {
     long ends = columns.stream().filter(column -> column.role() == Role.ITEM).count();
     boolean sided =
         has(Role.FROM) || has(Role.TO) || has(Role.FAR) || has(Role.FROM_PIN) || has(Role.TO_PIN);
-    if (ends == 2 && !sided && !describeOneItem()) {
+    if (ends == 2 && !sided && !describeOneItem() && !listsPinsOfNets()) {
       List<ListColumn> items =
           columns.stream().filter(column -> column.role() == Role.ITEM).toList();
       set(items.get(0), Role.FROM, ColumnCertainty.LIKELY);
@@ -789,6 +799,15 @@ final class Columns {
     long designated = items.stream().filter(this::isDesignated).count();
     long pins = columns.stream().filter(one -> one.role() == Role.PIN).count();
     return designated == 1 && pins == 1;
+  }
+
+  /** {@code Net | Reference | Pin | Part}: a point of a net, and what its item is. */
+  private boolean listsPinsOfNets() {
+    long designated =
+        columns.stream().filter(one -> one.role() == Role.ITEM && isDesignated(one)).count();
+    return designated == 1
+        && has(Role.PIN)
+        && first(Role.SIGNAL).filter(ListColumn::isOfNets).isPresent();
   }
 
   /** {@code From | Tag | To | Tag}: the same heading behind each end is its terminal. */
@@ -1058,6 +1077,7 @@ final class Columns {
         ? item
         : columns.stream()
             .filter(column -> column.role() == Role.NOTE || column.role() == Role.KEEP)
+            .filter(column -> column.certainty() != ColumnCertainty.CERTAIN || !column.known())
             .filter(column -> profile(column).filled() > 0 && !profile(column).isDistinct())
             .findFirst()
             .or(

@@ -187,6 +187,9 @@ public final class HeadingReader {
     if (thing.equals("port") && role == Role.ITEM) {
       unit = ListColumn.PORT;
     }
+    if (role == Role.SIGNAL && words.is("net", heading)) {
+      unit = ListColumn.NETS;
+    }
     return new ListColumn(index, heading, role, unit, itemIn(heading, rest), known, certainty);
   }
 
@@ -208,7 +211,7 @@ public final class HeadingReader {
   /** What of a heading is left without the known words, as written: {@code C6} of "C6 SGNL". */
   private String itemIn(String heading, List<String> rest) {
     if (rest.isEmpty()) {
-      return "";
+      return kindOfConnector(heading);
     }
     StringBuilder item = new StringBuilder();
     String before = "";
@@ -222,6 +225,16 @@ public final class HeadingReader {
       before = word;
     }
     return item.toString();
+  }
+
+  /** {@code Jack} of "Jack pin": what kind of connector it is may be all that a list calls it. */
+  private String kindOfConnector(String heading) {
+    String[] both = heading.strip().split("[\\s_]+", -1);
+    boolean named =
+        both.length == 2
+            && words.isAny("connector kind", both[0])
+            && words.isAny("before pin", both[1]);
+    return named ? both[0] : "";
   }
 
   private static String sideOf(Set<String> kinds) {

@@ -204,7 +204,25 @@ final class HeadingRows {
     Row row = grid.rows().get(index);
     Row before = grid.rows().get(index - 1);
     boolean title = filled(before) <= 2 && filled(before) < usuallyFilled(index);
-    return row.number() > before.number() + 1 || filled(before) == 1 || title;
+    return row.number() > before.number() + 1
+        || filled(before) == 1
+        || title
+        || (isOfWords(row) && !isHeading(before));
+  }
+
+  /** Nothing but words for columns, of three kinds at least: no row of data looks so. */
+  private boolean isOfWords(Row row) {
+    Set<Role> roles = new HashSet<>();
+    for (Cell cell : row.cells()) {
+      String text = CellText.clean(cell.text());
+      if (!text.isEmpty() && (Ends.isDesignator(text) || !headings.isPlain(text))) {
+        return false;
+      }
+      if (!text.isEmpty()) {
+        roles.add(headings.role(text));
+      }
+    }
+    return roles.size() > 2;
   }
 
   /** How many cells most of the rows above fill: where it is two, a row of two is no title. */

@@ -278,15 +278,15 @@ public final class TableFinder {
     int outside = read ? 0 : alike.size();
     for (Groups.Span span : spans) {
       List<ListColumn> own = columns.subList(span.first() - 1, span.last());
+      Optional<String> saidItem = itemSaid(span.first(), heading.number());
       tables.add(
           new Region(
               grid,
               heading.number(),
               span.first(),
               span.last(),
-              own,
-              itemSaid(span.first(), heading.number())
-                  .orElse(spans.size() > 1 ? groupItem(heading, span, own) : item(heading)),
+              saidItem.isPresent() ? withoutItems(own) : own,
+              saidItem.orElse(spans.size() > 1 ? groupItem(heading, span, own) : item(heading)),
               List.copyOf(rows),
               outside));
     }
@@ -328,6 +328,17 @@ public final class TableFinder {
   private Optional<String> itemSaid(int column, int row) {
     return dev.ringout.imports.list.Said.of(
         said.items(), grid.name(), Place.columnLetters(column) + row);
+  }
+
+  /** Where the user says whose pins they are, no column does. */
+  private static List<ListColumn> withoutItems(List<ListColumn> columns) {
+    return columns.stream()
+        .map(
+            column ->
+                column.role() == Role.ITEM && !column.isSaid()
+                    ? column.as(Role.KEEP, ColumnCertainty.CERTAIN)
+                    : column)
+        .toList();
   }
 
   private String item(Row heading) {

@@ -94,7 +94,7 @@ public final class HarnessBuilder {
     pins.index();
     List<Draft> drafts = resolved(items);
     BothEnds bothEnds = new BothEnds(pins, twoRows, findings);
-    ListChecks checks = new ListChecks(findings);
+    ListChecks checks = new ListChecks(findings, words);
     bothEnds.reportTwice(drafts, checks);
     List<Draft> wires = withTerminals(withoutDuplicates(bothEnds.match(drafts)));
     checks.check(wires);

@@ -17,9 +17,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** One spelling for every item: case does not matter, and a list may shorten its own names. */
 final class ItemNames {
+  private static final Pattern ASPECTS =
+      Pattern.compile("(?:[=+][A-Za-z0-9.]+)*-([A-Z]{1,4}\\d{1,4})");
+
   private final ListFindings findings;
   private final Map<String, String> spelling = new HashMap<>();
   private final Map<String, String> other = new HashMap<>();
@@ -220,20 +225,35 @@ final class ItemNames {
     return text;
   }
 
+  /** {@code X1} of {@code -X1} and of {@code =A1+S2-X1}. */
+  private static String withoutAspects(String item) {
+    Matcher aspects = ASPECTS.matcher(item);
+    return aspects.matches() ? aspects.group(1) : item;
+  }
+
   private void sayOnce(Place place, WiringOddity oddity) {
     if (said.add(oddity)) {
       findings.note(place, oddity);
     }
   }
 
-  /** Items whose names differ in zeros alone: perhaps one. */
+  /**
+   * Items whose names differ in zeros alone, or in the signs of aspects before them ({@code -X1}
+   * and {@code X1}; signs of IEC 81346-1, from memory): perhaps one.
+   */
   void reportTwins(List<String> items, Map<String, Place> places) {
     Map<String, List<String>> byKey = new HashMap<>();
+    Set<String> bare = new HashSet<>();
     for (String item : items) {
-      byKey.computeIfAbsent(CellText.refKey(item), key -> new ArrayList<>()).add(item);
+      String key = CellText.refKey(withoutAspects(item));
+      byKey.computeIfAbsent(key, one -> new ArrayList<>()).add(item);
+      if (withoutAspects(item).equals(item)) {
+        bare.add(key);
+      }
     }
     for (String item : items) {
-      List<String> twins = byKey.getOrDefault(CellText.refKey(item), List.of());
+      String key = CellText.refKey(withoutAspects(item));
+      List<String> twins = bare.contains(key) ? byKey.getOrDefault(key, List.of()) : List.of();
       if (twins.size() > 1 && twins.get(0).equals(item)) {
         Place place = places.get(twins.get(1));
         findings.warning(place == null ? Place.of("") : place, new WiringOddity.TwinItems(twins));

@@ -9,6 +9,7 @@ import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.WiringOddity;
 import dev.ringout.imports.list.WiringOddity.Run;
+import dev.ringout.imports.list.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -21,10 +22,12 @@ import java.util.TreeSet;
 /** Contradictions inside a list: reported, never resolved. */
 final class ListChecks {
   private final ListFindings findings;
+  private final Words words;
   private final Map<String, Boolean> connectors = new HashMap<>();
 
-  ListChecks(ListFindings findings) {
+  ListChecks(ListFindings findings, Words words) {
     this.findings = findings;
+    this.words = words;
   }
 
   void check(List<Draft> wires) {
@@ -76,10 +79,14 @@ final class ListChecks {
     }
   }
 
-  /** A contact of a connector takes one wire; terminals, studs and splices take several. */
+  /**
+   * A contact of a connector takes one wire; terminals, studs and splices take several. "Any" may
+   * be another terminal each time.
+   */
   boolean isContact(End end) {
     return !end.pin().equals(Point.SHELL)
-        && connectors.computeIfAbsent(end.item(), ListChecks::isConnector);
+        && (connectors.computeIfAbsent(end.item(), ListChecks::isConnector)
+            || words.is("vague pin", end.pin()));
   }
 
   /** By its designator: jacks, plugs and connectors of either kind (ASME Y14.44, from memory). */

@@ -35,6 +35,9 @@ public record ListColumn(
   /** In place of a unit: the heading is one of bridges between terminals. */
   public static final String BRIDGE = "bridge";
 
+  /** In place of a unit: the heading is one of nets. */
+  public static final String NETS = "nets";
+
   /** A column whose texts are points each as it looks. */
   public ListColumn(
       int index,
@@ -70,6 +73,11 @@ public record ListColumn(
   /** Whether the heading is one of bridges between terminals. */
   public boolean isBridge() {
     return unit.equals(BRIDGE);
+  }
+
+  /** Whether the heading is one of nets. */
+  public boolean isOfNets() {
+    return unit.equals(NETS);
   }
 
   /** Whether the heading is one side of a strip. */

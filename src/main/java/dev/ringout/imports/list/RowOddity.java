@@ -626,6 +626,45 @@ public sealed interface RowOddity extends Oddity {
     }
   }
 
+  /** A row begins with a sign that takes rows out in files of text. */
+  record TakenOut(String sign) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.IN_DOUBT;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.takenOut(this);
+    }
+  }
+
+  /** A decimal comma without quotes has parted a number, and moved what stands behind it. */
+  record PartedNumber(String number) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.IN_DOUBT;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.partedNumber(this);
+    }
+  }
+
+  /** One cell names several cores, and no end of the row as many pins. */
+  record SeveralCores(String cores) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.IN_DOUBT;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.severalCores(this);
+    }
+  }
+
   /**
    * What a writer makes of each kind.
    *
@@ -726,5 +765,11 @@ public sealed interface RowOddity extends Oddity {
     T takenAsOnePin(TakenAsOnePin odd);
 
     T severalWires(SeveralWires odd);
+
+    T takenOut(TakenOut odd);
+
+    T partedNumber(PartedNumber odd);
+
+    T severalCores(SeveralCores odd);
   }
 }

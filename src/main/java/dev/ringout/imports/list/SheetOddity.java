@@ -313,6 +313,55 @@ public sealed interface SheetOddity extends Oddity {
     }
   }
 
+  /** A column that may change the wires is left out where the user says the layout alone. */
+  record ColumnLeftOut(String heading, String letter) implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.HEADING;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.columnLeftOut(this);
+    }
+  }
+
+  /** Columns are taken for ends by their cells alone where the user says the layout alone. */
+  record ColumnsGuessed(List<String> columns) implements SheetOddity {
+    /** Keeps a copy of what is listed. */
+    public ColumnsGuessed {
+      columns = List.copyOf(columns);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.HEADING;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.columnsGuessed(this);
+    }
+  }
+
+  /** The headings stand below each other in the first column. */
+  record LiesOnItsSide(List<String> headings) implements SheetOddity {
+    /** Keeps a copy of what is listed. */
+    public LiesOnItsSide {
+      headings = List.copyOf(headings);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NO_WIRES;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.liesOnItsSide(this);
+    }
+  }
+
   /**
    * What a writer makes of each kind.
    *
@@ -322,6 +371,12 @@ public sealed interface SheetOddity extends Oddity {
 
     /** A sheet that lists bridges, of which none is read. */
     T bridgesNotRead(BridgesNotRead odd);
+
+    T liesOnItsSide(LiesOnItsSide odd);
+
+    T columnLeftOut(ColumnLeftOut odd);
+
+    T columnsGuessed(ColumnsGuessed odd);
 
     /** Rows above the headings are read like those below. */
     T rowsAboveRead(RowsAboveRead odd);

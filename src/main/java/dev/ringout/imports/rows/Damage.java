@@ -312,6 +312,8 @@ final class Damage {
           FAR_PIN,
           ITEM,
           PIN,
+          BOTH_PINS,
+          BRIDGE,
           POINTS ->
           true;
       default -> false;

@@ -48,6 +48,9 @@ final class Doubts {
       Pattern.compile(
           "[A-Z]{1,4}\\d{1,4}[:.-]\\w{1,4}\\s*(to|thru|through|bis|\u00e0|hasta|tot)\\s*\\S{1,12}");
 
+  /** What is longer is a sentence and no pin. */
+  private static final int LONGEST_PIN = 16;
+
   private static final Pattern NUMBERS = Pattern.compile("\\d{1,3}\\s?-\\s?\\d{1,3}");
   private static final Pattern MEASURE = Pattern.compile("\\d+[.,]\\d+ ?(mm|cm|m|ft|in|V|A)");
 
@@ -129,6 +132,8 @@ final class Doubts {
   private final Ends ends;
   private final ListFindings findings;
   private final Tally tally;
+  private final OpenRows openRows;
+  private final EndsWithoutItem endsWithoutItem;
   private final Map<Integer, Map<String, Boolean>> open = new HashMap<>();
   private final Map<String, Boolean> changes = new HashMap<>();
   private final Map<Integer, Boolean> points = new HashMap<>();
@@ -142,6 +147,8 @@ final class Doubts {
     this.words = words;
     this.findings = findings;
     this.tally = tally;
+    this.openRows = new OpenRows(table, words);
+    this.endsWithoutItem = new EndsWithoutItem(table, words, ends);
   }
 
   /** Says once which columns hold letters that may change a wire, and that nothing explains. */
@@ -179,6 +186,12 @@ final class Doubts {
     if (isLeftOut(row)) {
       return true;
     }
+    Optional<OpenRows.Open> open = openRows.of(row);
+    if (open.isPresent() && open.get().lost()) {
+      lose(row, open.get().column(), open.get().oddity(), SkipReason.END_IN_DOUBT);
+      return true;
+    }
+    open.ifPresent(one -> findings.warning(table.place(row, one.column()), one.oddity()));
     for (ListColumn column : table.columns()) {
       String text = CellText.clean(row.cell(column.index()).text());
       if (text.isEmpty()) {
@@ -199,12 +212,14 @@ final class Doubts {
           findings.warning(
               table.place(row, column), new RowOddity.ItemUnclear(text, column.heading()));
         }
-      } else if (column.role() == Role.PIN && isSentenceOfPins(text)) {
+      } else if (isOpenPin(text, column)) {
         lose(row, column, new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
         return true;
       } else if (column.role() == Role.ITEM && SEVERAL_ITEMS.matcher(text).matches()) {
         lose(row, column, new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
         return true;
+      } else if (column.role() == Role.ITEM && isSaidToBeAnother(text)) {
+        findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(text));
       } else if (column.role() == Role.PATH) {
         brackets(row, column, text);
       } else if (column.role() == Role.NOTE || column.role() == Role.KEEP) {
@@ -283,9 +298,7 @@ final class Doubts {
       return false;
     }
     boolean asked =
-        text.startsWith("\u00bf")
-            || text.endsWith("?")
-            || text.contains("? ")
+        isAsked(text)
             || (words.is("doubt", text) && !isNamedLikeOthers(text, column) && !hasPins(column));
     boolean either = text.length() < 40 && hasWord("either", text);
     return (asked && text.length() > 1)
@@ -315,7 +328,8 @@ final class Doubts {
         || isUnusual(BLANKS, text, column)
         || (isUnusual(LETTERS, text, column) && !words.is("port", text))
         || isUnusual(SUPERSCRIPT, text, column)
-        || (column.role().isPinOfEnd() && isUnusual(MEASURE, text, column));
+        || (column.role().isPinOfEnd() && isUnusual(MEASURE, text, column))
+        || endsWithoutItem.isOne(text, column);
   }
 
   /** Whether a word stands for itself between others: the O of "O/P 1" is no "or". */
@@ -556,6 +570,32 @@ final class Doubts {
         || NAMES_POINT.matcher(text).matches();
   }
 
+  /** Own pins, or pins of a net, that are asked for in the list itself, or are several. */
+  private boolean isOpenPin(String text, ListColumn column) {
+    boolean points = column.role() == Role.POINTS && table.layout() != Layout.MARKS;
+    if (!points && column.role() != Role.PIN) {
+      return false;
+    }
+    boolean own = column.role() == Role.PIN;
+    boolean stroke =
+        own
+            && table.layout() != Layout.NET_LIST
+            && isUnusual(STROKE, text, column)
+            && !isMarking(text)
+            && !isPartedByStroke(column);
+    return (own && isSentenceOfPins(text))
+        || (table.layout().tellsWires()
+            && text.length() > 1
+            && text.length() <= LONGEST_PIN
+            && (isAsked(text)
+                || stroke
+                || (words.is("doubt", text) && !isNamedLikeOthers(text, column))));
+  }
+
+  private static boolean isAsked(String text) {
+    return text.startsWith("\u00bf") || text.endsWith("?") || text.contains("? ");
+  }
+
   /** "4 + 5 bridged", "13 to shell" in a column of pins. */
   private boolean isSentenceOfPins(String text) {
     return text.indexOf(' ') > 0
@@ -594,10 +634,22 @@ final class Doubts {
           || words.mentions("deleted", said)
           || words.mentions("joins", said)
           || words.mentions("by way of", said)
-          || hasWord("and", said)) {
+          || hasWord("and", said)
+          || isAsAnother(said)) {
         findings.warning(table.place(row, column), new RowOddity.RemarkMayChange(said));
       }
     }
+  }
+
+  private boolean isSaidToBeAnother(String text) {
+    Matcher brackets = IN_BRACKETS.matcher(text);
+    return text.indexOf('(') > 0 && brackets.find() && isAsAnother(brackets.group(1).strip());
+  }
+
+  /** {@code same as J2}: one item under two names, or two of a kind. */
+  private boolean isAsAnother(String said) {
+    return words.mentions("same as", said)
+        && Arrays.stream(said.split("[\\s,;=]+", -1)).anyMatch(Ends::isDesignator);
   }
 
   /** {@code U6 B2 + R1}, {@code IMU pin 13 via R3}: more than an end, and read as one. */

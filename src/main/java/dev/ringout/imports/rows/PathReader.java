@@ -159,7 +159,15 @@ final class PathReader extends TableReader {
   private boolean leavesSomethingOut(Ends.Path path) {
     boolean name = path.name().isEmpty() || NAME.matcher(path.name()).matches();
     String beside = path.name() + " " + path.rest();
+    boolean asked =
+        path.points().stream()
+            .anyMatch(
+                point ->
+                    point.indexOf('?') >= 0
+                        || point.indexOf('\u00bf') >= 0
+                        || words.is("doubt", point));
     return !name
+        || asked
         || Ends.holdsPoint(beside)
         || words.mentions("deleted", beside)
         || words.mentions("changes wire", beside)

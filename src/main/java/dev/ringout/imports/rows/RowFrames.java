@@ -132,7 +132,7 @@ final class RowFrames {
     if (filled == 0) {
       return Frame.BLANK;
     }
-    if (same >= 2 && same == filled && same * 4 >= headings * 2) {
+    if ((same >= 2 && same == filled && same * 4 >= headings * 2) || isFromAndTo(row)) {
       return Frame.HEADING;
     }
     if (PageFurniture.isPage(row, words) || fills.isLegend(row) || explainsLetters(row)) {
@@ -149,6 +149,19 @@ final class RowFrames {
     }
     Frame frame = filled <= 2 ? shortRow(row, filled, CellText.clean(only)) : Frame.CONTENT;
     return frame == Frame.CONTENT && fills.isDeleted(row) ? Frame.FILLED : frame;
+  }
+
+  /** "Source" and "Destination" where both ends stand: other words for the headings. */
+  private boolean isFromAndTo(Row row) {
+    return isWordAt(row, Role.FROM, "from") && isWordAt(row, Role.TO, "to");
+  }
+
+  private boolean isWordAt(Row row, Role end, String kind) {
+    return cells
+        .column(end)
+        .map(column -> CellText.clean(row.cell(column.index()).text()))
+        .filter(text -> text.length() > 2 && words.is(kind, text))
+        .isPresent();
   }
 
   /** Why a row is taken for deleted by its fill. */

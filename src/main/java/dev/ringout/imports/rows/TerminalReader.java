@@ -1,5 +1,6 @@
 package dev.ringout.imports.rows;
 
+import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Draft.Value;
 import dev.ringout.imports.list.End;
@@ -30,7 +31,12 @@ final class TerminalReader extends FromToReader {
   private static final Pattern SEVERAL =
       Pattern.compile("[A-Za-z]{0,2}\\d{1,3}\\s*[-/,&+]\\s*[A-Za-z]{0,2}\\d{1,3}");
 
+  private static final Pattern TERMINAL = Pattern.compile("[A-Za-z]{0,2}\\d{1,3}[A-Za-z]?");
+
   private static final Pattern CHAIN = Pattern.compile("\\d{1,3}(-\\d{1,3})+");
+
+  /** What stands between the terminals that a bridge joins. */
+  private static final String JOINS = "\\s*[,;+&]\\s*|\\s+";
 
   /** What bridges have joined. */
   private final Set<String> chains = new HashSet<>();
@@ -55,6 +61,10 @@ final class TerminalReader extends FromToReader {
 
   @Override
   void readRow(Row row) {
+    if (cells.column(Role.PIN).isEmpty()) {
+      joined(row);
+      return;
+    }
     String pin = cells.text(row, Role.PIN);
     String item = item(row, pin);
     Side left = side(row, Role.FROM, Role.FROM_PIN);
@@ -75,9 +85,8 @@ final class TerminalReader extends FromToReader {
     End terminal = pin.isEmpty() ? above(row) : terminal(row, item, pin);
     above = Optional.of(terminal);
     into.ownPin(terminal.item(), terminal.pin(), List.of());
-    List<End> bridged = bridgesByMarks ? marked(row, terminal) : bridged(row, terminal);
-    boolean chained = CHAIN.matcher(cells.text(row, Role.BRIDGE)).matches();
-    if (left.isNothing() && right.isNothing() && bridged.isEmpty() && !chained) {
+    Bridged bridged = bridgesByMarks ? marked(row, terminal) : bridged(row, terminal);
+    if (left.isNothing() && right.isNothing() && bridged.isNone()) {
       tally.count(RowKind.SPARE);
       into.add(new SparePin(terminal, cells.text(row, Role.SIGNAL)));
       return;
@@ -86,7 +95,47 @@ final class TerminalReader extends FromToReader {
     boolean both = !left.isNothing() && !right.isNothing();
     onSide(row, terminal, left.points(), stands(Role.FROM, Role.FROM_PIN), both);
     onSide(row, terminal, right.points(), stands(Role.TO, Role.TO_PIN), both);
-    bridged.forEach(other -> into.add(wire(row, "", terminal, other, Map.of())));
+    bridged.to().forEach(other -> into.add(wire(row, "", terminal, other, Map.of())));
+  }
+
+  /** A row of a list of bridges: {@code X1 | 1-2-3}, its terminals joined from each to the next. */
+  private void joined(Row row) {
+    String text = cells.text(row, Role.BRIDGE);
+    String item = item(row, text);
+    if (cells.rowIsLost()) {
+      lose(row);
+      return;
+    }
+    if (isNothing(text)) {
+      tally.count(RowKind.NOTE);
+      return;
+    }
+    List<String> pins = List.of(text.split(CHAIN.matcher(text).matches() ? "-" : JOINS, -1));
+    // 1-4 may be two terminals, or four.
+    boolean range = CHAIN.matcher(text).matches() && pins.size() == 2 && !isPlainChain("", pins);
+    if (range || pins.size() < 2 || !pins.stream().allMatch(this::isTerminal)) {
+      lose(row, Role.BRIDGE, new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
+      return;
+    }
+    tally.count(RowKind.WIRE);
+    for (int i = 0; i + 1 < pins.size(); i++) {
+      End from = bridgedTo(row, item, pins.get(i));
+      into.add(wire(row, "", from, bridgedTo(row, item, pins.get(i + 1)), Map.of()));
+    }
+  }
+
+  /**
+   * What the cell of bridges gives a terminal.
+   *
+   * @param to the terminals to which a bridge leads from this one
+   * @param chained whether the cell joins neighbours, this one among them
+   */
+  private record Bridged(List<End> to, boolean chained) {
+    static final Bridged NONE = new Bridged(List.of(), false);
+
+    boolean isNone() {
+      return to.isEmpty() && !chained;
+    }
   }
 
   /**
@@ -140,34 +189,60 @@ final class TerminalReader extends FromToReader {
   }
 
   /** The terminals of the same strip to which a bridge leads from this one. */
-  private List<End> bridged(Row row, End terminal) {
+  private Bridged bridged(Row row, End terminal) {
     String written = cells.text(row, Role.BRIDGE);
     String text = written.replaceFirst("^[-=>\u2192 ]+", "");
     if (isNothing(text)) {
-      return List.of();
+      return Bridged.NONE;
     }
     if (CHAIN.matcher(text).matches()) {
-      if (!isPlainChain(terminal.pin(), List.of(text.split("-", -1)))) {
-        error(row, Role.BRIDGE, new RowOddity.EndInDoubt(text));
+      List<String> pins = List.of(text.split("-", -1));
+      if (isPlainChain(terminal.pin(), pins)) {
+        chained(row, terminal, pins);
       } else {
-        chained(row, terminal, List.of(text.split("-", -1)));
+        error(row, Role.BRIDGE, new RowOddity.EndInDoubt(text));
       }
-      return List.of();
+      return new Bridged(List.of(), true);
     }
     List<End> bridged = new ArrayList<>();
     for (String pin : text.split("\\s*[,;+]\\s*", -1)) {
-      bridged.add(new End(terminal.item(), pin, cells.place(row, Role.BRIDGE), true));
+      if (isTerminal(pin)) {
+        bridged.add(bridgedTo(row, terminal.item(), pin));
+      } else {
+        error(row, Role.BRIDGE, new RowOddity.EndInDoubt(pin));
+      }
     }
-    return bridged;
+    return new Bridged(bridged, false);
+  }
+
+  /** A terminal of the strip, or one that may stand on its next page. */
+  private boolean isTerminal(String text) {
+    return TERMINAL.matcher(text).matches()
+        || Ends.looksLikePoint(text)
+        || table.body().stream().anyMatch(row -> plainPin(row).equals(text));
+  }
+
+  private String plainPin(Row row) {
+    return cells
+        .column(Role.PIN)
+        .map(column -> CellText.clean(row.cell(column.index()).text()))
+        .orElse("");
+  }
+
+  private End bridgedTo(Row row, String item, String text) {
+    Ends.Text whole = ends.parse(text);
+    return Ends.looksLikePoint(text)
+        ? new End(whole.item(), whole.pin(), cells.place(row, Role.BRIDGE), true)
+        : new End(item, text, cells.place(row, Role.BRIDGE), true);
   }
 
   /** The terminal above where both bear the same mark; a mark that comes back is in doubt. */
-  private List<End> marked(Row row, End terminal) {
+  private Bridged marked(Row row, End terminal) {
     String mark = cells.column(Role.BRIDGE).map(one -> mark(row, one)).orElse("");
     if (!mark.isEmpty() && mark.equals(markOfRun) && isBeside(terminal)) {
       List<End> run = runs.get(runs.size() - 1);
       run.add(terminal);
-      return List.of(run.get(run.size() - 2));
+      return new Bridged(List.of(run.get(run.size() - 2)), false);
     }
     if (!markOfRun.isEmpty()) {
       ended.add(markOfRun);
@@ -179,7 +254,7 @@ final class TerminalReader extends FromToReader {
     if (!mark.isEmpty()) {
       runs.add(new ArrayList<>(List.of(terminal)));
     }
-    return List.of();
+    return Bridged.NONE;
   }
 
   /** Marks, or a heading that comes again on the next page. */
@@ -274,6 +349,6 @@ final class TerminalReader extends FromToReader {
         return false;
       }
     }
-    return pins.contains(own);
+    return own.isEmpty() || pins.contains(own);
   }
 }

@@ -1,6 +1,7 @@
 package dev.ringout.imports.weigh;
 
 import dev.ringout.cells.CellText;
+import dev.ringout.imports.find.OnItsSide;
 import dev.ringout.imports.find.Proposals.Doubt;
 import dev.ringout.imports.find.Proposals.Proposal;
 import dev.ringout.imports.find.Region;
@@ -305,6 +306,7 @@ final class EvidenceOf {
       add(Kind.NO_END_NAMED, 0);
     }
     itemUnnamed(-40);
+    left.pinsAcross();
     Share both = outcome.foundAtBothEnds();
     if (both.percent() >= 40) {
       add(Kind.FOUND_AT_BOTH_ENDS, 40, both);
@@ -336,7 +338,10 @@ final class EvidenceOf {
     if (once.of() < 2) {
       return;
     }
-    if (once.percent() >= 90) {
+    if (once.percent() >= 90 && outcome.losesRows()) {
+      // What could not be read may be these pins once more.
+      add(Kind.PINS_ONCE, 0, once);
+    } else if (once.percent() >= 90) {
       add(Kind.PINS_ONCE, 15, once);
     } else if (once.percent() < 70) {
       add(
@@ -383,6 +388,7 @@ final class EvidenceOf {
     if (marks.percent() >= 30) {
       add(Kind.COLUMN_MATTERS, -100, "x");
     }
+    itemsInColumns();
     acrossRows();
     namesDiffer();
     left.pointsOfOthers();
@@ -425,6 +431,22 @@ final class EvidenceOf {
     }
   }
 
+  /** {@code Component | Component pin}: whose pins they are stands in a column of its own. */
+  private void itemsInColumns() {
+    for (ListColumn column : table.columns()) {
+      boolean named =
+          column.role() == Role.KEEP
+              && !column.isSaid()
+              && !column.heading().isEmpty()
+              && table.columns().stream()
+                  .filter(other -> other.role() == Role.POINTS && !other.isSaid())
+                  .anyMatch(other -> other.item().equalsIgnoreCase(column.heading()));
+      if (named) {
+        add(Kind.COLUMN_MATTERS, -60, column.heading());
+      }
+    }
+  }
+
   /** {@code P3 | M1}: connectors, where {@code Pin Uno | Pin Nano} may be two boards of a kind. */
   private boolean isHeadedByDesignators() {
     return table.columns().stream()
@@ -439,6 +461,14 @@ final class EvidenceOf {
             end -> end.hasPin() && (words.is("from", end.item()) || words.is("to", end.item())));
     if (labels.percent() > 20) {
       add(Kind.COLUMN_MATTERS, -60, labels.count() > 0 ? "From" : "");
+    }
+  }
+
+  /** Headings down the first column: a row is no wire, a column is. */
+  private void lyingOnItsSide() {
+    List<String> headings = OnItsSide.headings(region, words);
+    if (!headings.isEmpty() && !proposal.said()) {
+      add(Kind.COLUMN_MATTERS, -150, headings.get(0));
     }
   }
 
@@ -488,6 +518,14 @@ final class EvidenceOf {
     if (unnamed) {
       add(Kind.HEADINGS_UNKNOWN, -30, new Share(1, 1));
     }
+    // "Linked to" says what the terminals below it are to the row's own, and names no item.
+    table.columns().stream()
+        .filter(column -> column.role() == Role.POINTS && !column.isSaid())
+        .filter(
+            column ->
+                words.mentions("jumped", column.heading())
+                    || words.mentions("joins", column.heading()))
+        .forEach(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
     pinsOnce();
   }
 
@@ -665,6 +703,8 @@ final class EvidenceOf {
       add(Kind.SELF, -40, self);
     }
     left.columnsThatMatter();
+    left.itemsOnce();
+    lyingOnItsSide();
     left.partsPoints();
     measurements();
     left.columnsUnused();

@@ -94,6 +94,61 @@ final class LeftOver {
     }
   }
 
+  /**
+   * {@code 1 Tip, 2 Ring, 3 Sleeve}: pins that count on while each is of another item are pins of
+   * one, and the items are what they are called.
+   */
+  void itemsOnce() {
+    itemsOnce(Role.ITEM, Role.PIN);
+    itemsOnce(Role.FROM, Role.FROM_PIN);
+    itemsOnce(Role.TO, Role.TO_PIN);
+    namesAsItems(Role.FAR, Role.FAR_PIN);
+    namesAsItems(Role.FROM, Role.FROM_PIN);
+    namesAsItems(Role.TO, Role.TO_PIN);
+  }
+
+  /** Beside pins other names of them, {@code GPIO18}, {@code 3.3V}: items would come again. */
+  private void namesAsItems(Role item, Role pin) {
+    Optional<ListColumn> items =
+        table.column(item).filter(column -> !column.isSaid() && !column.known());
+    Optional<ListColumn> pins = table.column(pin);
+    if (items.isEmpty() || pins.isEmpty()) {
+      return;
+    }
+    List<String> named = texts.filled(items.get());
+    List<String> own = texts.filled(pins.get());
+    boolean once = named.size() > 3 && new HashSet<>(named).size() == named.size();
+    boolean pinsOnce = new HashSet<>(own).size() == own.size();
+    boolean plain = item == Role.FAR || named.stream().noneMatch(Ends::isDesignator);
+    if (once && pinsOnce && plain) {
+      add(Kind.COLUMN_MATTERS, -60, items.get().heading());
+    }
+  }
+
+  /** Pins under several headings of pins: each a wire of its own, and no second name of one. */
+  void pinsAcross() {
+    List<ListColumn> across =
+        table.columns().stream()
+            .filter(column -> column.role() == Role.POINTS && !column.isSaid())
+            .filter(column -> words.mentions("pin", column.heading()) && texts.isNumeric(column))
+            .toList();
+    across.forEach(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
+  }
+
+  private void itemsOnce(Role item, Role pin) {
+    Optional<ListColumn> items = table.column(item).filter(column -> !column.isSaid());
+    Optional<ListColumn> pins = table.column(pin);
+    if (items.isEmpty() || pins.isEmpty() || namesAnEnd(items.get().heading())) {
+      return;
+    }
+    List<String> named = texts.filled(items.get());
+    boolean once = named.size() > 2 && new HashSet<>(named).size() == named.size();
+    boolean plain = named.stream().noneMatch(Ends::isDesignator);
+    if (once && plain && texts.countsRows(pins.get())) {
+      add(Kind.COLUMN_MATTERS, -60, items.get().heading());
+    }
+  }
+
   /** Under an item's heading the pins of other items: its own pins stand in another column. */
   void pointsOfOthers() {
     for (ListColumn column : table.columns()) {
@@ -153,6 +208,10 @@ final class LeftOver {
       if (!kept || settled || column.isSaid() || texts.isBlank(column)) {
         continue;
       }
+      if (table.layout() == Layout.NET_LIST && words.is("pin name", column.heading())) {
+        // What a pin is called beside its number.
+        continue;
+      }
       if (words.mentions("item", column.heading())
           && (areKindsOfConnector(column) || describesItem(column))) {
         continue;
@@ -205,18 +264,18 @@ final class LeftOver {
     }
     Map<String, String> said = new LinkedHashMap<>();
     int again = 0;
+    int otherwise = 0;
     for (Row row : texts.rows()) {
       String name = TableTexts.of(row, item.get());
       String text = TableTexts.of(row, column);
       if (!name.isEmpty() && !text.isEmpty()) {
         String before = said.putIfAbsent(name, text);
         again += before == null ? 0 : 1;
-        if (before != null && !before.equals(text)) {
-          return false;
-        }
+        otherwise += before != null && !before.equals(text) ? 1 : 0;
       }
     }
-    return again > 1;
+    // A few rows may say the value in place of the name.
+    return again > 1 && otherwise * 5 <= again;
   }
 
   /** {@code BNC}, {@code RJ45}: what the connectors are, and not which. */
@@ -465,7 +524,8 @@ final class LeftOver {
   /** Pins or items without a heading beside an end: the headings stand in two rows, or are lost. */
   void columnsWithoutHeading() {
     boolean ends = table.layout() == Layout.FROM_TO || table.layout() == Layout.TERMINALS;
-    for (ListColumn column : ends && headed ? table.columns() : List.<ListColumn>of()) {
+    boolean reads = ends && headed && !outcome.wires().isEmpty();
+    for (ListColumn column : reads ? table.columns() : List.<ListColumn>of()) {
       boolean bare =
           column.heading().isEmpty()
               && column.role() == Role.KEEP

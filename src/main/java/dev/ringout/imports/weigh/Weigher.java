@@ -201,6 +201,9 @@ public final class Weigher {
     if (points > 1) {
       return Optional.of(Layout.ROW_NETS);
     }
+    if (said.contains(Role.BRIDGE) && !said.contains(Role.PIN) && !from && !to && !far) {
+      return Optional.of(Layout.TERMINALS);
+    }
     if (from && to) {
       return Optional.of(said.contains(Role.PIN) ? Layout.TERMINALS : Layout.FROM_TO);
     }

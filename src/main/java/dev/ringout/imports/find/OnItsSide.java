@@ -1,0 +1,56 @@
+package dev.ringout.imports.find;
+
+import dev.ringout.cells.CellText;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.Words;
+import dev.ringout.sheet.Row;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** A list whose headings stand below each other in its first column: a column is a wire. */
+public final class OnItsSide {
+  private OnItsSide() {}
+
+  /** The headings of both ends that stand in a table's first column, or none. */
+  public static List<String> headings(Region region, Words words) {
+    return headings(
+        region.grid().rows().stream()
+            .filter(row -> row.number() >= region.headingRow())
+            .filter(
+                row ->
+                    region.headingRow() > 0
+                        || region.body().stream().anyMatch(own -> own.number() == row.number()))
+            .toList(),
+        region.firstColumn(),
+        words);
+  }
+
+  /** The headings of both ends that stand in a column, each with two cells beside it, or none. */
+  public static List<String> headings(List<Row> rows, int column, Words words) {
+    HeadingReader reader = new HeadingReader(words, Map.of(), 0);
+    List<String> headings = new ArrayList<>();
+    Set<Role> roles = EnumSet.noneOf(Role.class);
+    int filled = 0;
+    for (Row row : rows) {
+      String text = CellText.clean(row.cell(column).text());
+      long beside = row.cells().stream().skip(column).filter(cell -> !cell.isBlank()).count();
+      filled += text.isEmpty() ? 0 : 1;
+      if (beside > 1 && !text.isEmpty() && reader.isPlain(text)) {
+        headings.add(text);
+        roles.add(reader.role(text));
+      }
+    }
+    boolean mostly = headings.size() >= 2 && headings.size() * 10 >= filled * 7;
+    return mostly && areOfBothEnds(roles) ? headings : List.of();
+  }
+
+  private static boolean areOfBothEnds(Set<Role> roles) {
+    boolean from = roles.contains(Role.FROM) || roles.contains(Role.FROM_PIN);
+    boolean to = roles.contains(Role.TO) || roles.contains(Role.TO_PIN);
+    boolean far = roles.contains(Role.FAR) || roles.contains(Role.FAR_PIN) || to || from;
+    return (from && to) || (roles.contains(Role.PIN) && far);
+  }
+}
