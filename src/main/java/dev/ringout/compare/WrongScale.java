@@ -73,7 +73,7 @@ public record WrongScale(
           && good.size() >= high.size() * MOST_OF_THEM) {
         for (Judged judged : sheet) {
           Judged anew = judge.judge(scaled(judged, MILLI));
-          boolean isMended = judged.outcome().fails() && conforms(anew);
+          boolean isMended = (judged.outcome().fails() || isUnjudgedJoin(judged)) && conforms(anew);
           if (isMended) {
             mended.add(judged);
           }
@@ -117,12 +117,17 @@ public record WrongScale(
                 && judged.expected().isJoined()));
   }
 
-  /** Whether a join is not judged for its digit, and the others of its sheet have a finer one. */
-  private static boolean isOfACoarseDigit(Judged judged, Display display) {
+  /** Whether a join is not judged, for by its digit it may be more than its limit. */
+  private static boolean isUnjudgedJoin(Judged judged) {
     return judged.outcome() == Outcome.NOT_JUDGED
         && judged.probing().isPair()
         && judged.expected().isJoined()
-        && judged.seen().highOhms() > judged.limit().ohms()
+        && judged.seen().highOhms() > judged.limit().ohms();
+  }
+
+  /** Whether a join is not judged for its digit, and the others of its sheet have a finer one. */
+  private static boolean isOfACoarseDigit(Judged judged, Display display) {
+    return isUnjudgedJoin(judged)
         && display.halfDigit() > 0
         && judged
             .reading()

@@ -45,6 +45,20 @@ class SheetSlipsTest {
     assertEquals(10, scale.finding().readings().size());
   }
 
+  /** 3 for 0.003 Ω is too coarse to be judged as it stands. */
+  @Test
+  void jumpers_on_a_sheet_in_milliohms_are_of_that_slip() {
+    UnitUnderTest unit = tenWires();
+    for (int pin = 1; pin <= 10; pin++) {
+      unit.reads("J1-" + pin, "P2-" + pin, "31" + pin % 3);
+    }
+    unit.link("TB1,1,2").job("meter accuracy,0.5 % + 2 digits");
+    Fault.Misscaled scale =
+        assertInstanceOf(
+            Fault.Misscaled.class, OnlyFault.of(unit.reads("TB1-1", "TB1-2", "3").check()));
+    assertTrue(scale.wholeSheet());
+  }
+
   @Test
   void one_value_a_hundred_or_a_thousand_times_too_high_is_the_point_and_no_poor_joint() {
     for (String written : new String[] {"31.4", "314"}) {

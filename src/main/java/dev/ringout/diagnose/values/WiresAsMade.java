@@ -24,8 +24,11 @@ final class WiresAsMade {
   /** A meter that is this coarse says nothing of how wires differ. */
   private static final double TELLING = 0.05;
 
-  /** Another reel may be of another maker (common practice): of so many the range alone says. */
+  /** So many reels are of another make than the unit's (common practice, no source). */
   private static final double OF_ANOTHER_MAKE = 0.2;
+
+  /** Between makes: silver and tin differ by 7 % (MIL-DTL-29606A table III-A). */
+  private static final double FROM_MAKE_TO_MAKE = 0.05;
 
   /** Median absolute deviation to standard deviation, for a normal distribution. */
   private static final double DEVIATION = 1.4826;
@@ -67,17 +70,17 @@ final class WiresAsMade {
 
   /** How likely a reading is of a wire of any of some makes: per ohm. */
   double density(List<OhmsRange> makes, OhmsRange seen) {
-    // A list that names no make may mean any.
-    double ofAny =
-        makes.stream()
-            .mapToDouble(range -> normal(seen, range.middleOhms(), range.halfWidthOhms() / 2))
-            .average()
-            .orElse(0);
     if (!known || makes.isEmpty()) {
-      return ofAny;
+      // A list that names no make may mean any.
+      return makes.stream()
+          .mapToDouble(range -> normal(seen, range.middleOhms(), range.halfWidthOhms() / 2))
+          .average()
+          .orElse(0);
     }
     double likely = likelyOhms(makes.stream().reduce(OhmsRange::or).orElseThrow());
-    return OF_ANOTHER_MAKE * ofAny + (1 - OF_ANOTHER_MAKE) * normal(seen, likely, spread * likely);
+    double ofAnother = normal(seen, likely, Math.hypot(spread, FROM_MAKE_TO_MAKE) * likely);
+    return OF_ANOTHER_MAKE * ofAnother
+        + (1 - OF_ANOTHER_MAKE) * normal(seen, likely, spread * likely);
   }
 
   /** Normal, the ends of what the meter leaves possible two standard deviations away. */
