@@ -97,9 +97,10 @@ public final class Resistances {
         own.isKnown()
             && own.highOhms() > 0
             && between(circuit.from(conductor), circuit.to(conductor), state).isKnown();
-    return known
-        ? OptionalDouble.of(gain(conductor, extraOhms, one, other, state, OhmsRange::highOhms))
-        : OptionalDouble.empty();
+    double gain =
+        known ? gain(conductor, extraOhms, one, other, state, OhmsRange::highOhms) : Double.NaN;
+    // Beyond a wire of unknown length nothing is known of the loop's own share either.
+    return Double.isNaN(gain) ? OptionalDouble.empty() : OptionalDouble.of(gain);
   }
 
   /**

@@ -21,17 +21,9 @@ public record RowExchange(Judged one, Judged other, Comparison comparison) {
   /** The pairs that both fail as they stand, and are both as expected once exchanged. */
   public static List<RowExchange> find(Circuit circuit, JoinLimits limits, Comparison comparison) {
     Judge judge = new Judge(circuit, limits, JobOfReading.NONE);
-    Set<Judged> readTwice = comparison.readTwiceAlike();
-    List<Judged> asMade = new ArrayList<>();
-    for (Judged judged : comparison.inForce()) {
-      // What was read again and showed the same stands where it belongs.
-      if (judged.reading().measured().made() && !readTwice.contains(judged)) {
-        asMade.add(judged);
-      }
-    }
     List<RowExchange> found = new ArrayList<>();
     Set<Judged> taken = new HashSet<>();
-    for (List<Judged> sheet : TestSheets.each(asMade)) {
+    for (List<Judged> sheet : TestSheets.each(madeOnce(comparison))) {
       List<Judged> rows = new ArrayList<>(sheet);
       rows.sort(Comparator.comparingInt(RowExchange::row));
       for (int one = 0; one < rows.size(); one++) {
@@ -59,6 +51,38 @@ public record RowExchange(Judged one, Judged other, Comparison comparison) {
                             first, first.reading().saying(second.reading().measured()),
                             second, second.reading().saying(first.reading().measured())))));
           }
+        }
+      }
+    }
+    return found;
+  }
+
+  /** What was read again and showed the same stands where it belongs. */
+  private static List<Judged> madeOnce(Comparison comparison) {
+    Set<Judged> readTwice = comparison.readTwiceAlike();
+    return comparison.inForce().stream()
+        .filter(judged -> judged.reading().measured().made() && !readTwice.contains(judged))
+        .toList();
+  }
+
+  /**
+   * Joins that are too high, each with a failing row near it which expects just that value: it may
+   * be the other row's, and what the other row shows its own. The first of the two is the other.
+   */
+  public static List<RowExchange> besideAFault(
+      Circuit circuit, JoinLimits limits, Comparison comparison) {
+    Judge judge = new Judge(circuit, limits, JobOfReading.NONE);
+    List<RowExchange> found = new ArrayList<>();
+    for (List<Judged> sheet : TestSheets.each(madeOnce(comparison))) {
+      List<Judged> failing = sheet.stream().filter(one -> one.outcome().fails()).toList();
+      for (Judged high : failing) {
+        if (high.outcome() == Outcome.RESISTIVE && high.expected().isJoined()) {
+          failing.stream()
+              .filter(other -> !other.equals(high))
+              .filter(other -> Math.abs(row(other) - row(high)) <= FARTHEST_ROWS)
+              .filter(other -> isAsExpected(judge.judge(high.reading().at(other.reading()))))
+              .min(Comparator.comparingInt(other -> Math.abs(row(other) - row(high))))
+              .ifPresent(other -> found.add(new RowExchange(other, high, comparison)));
         }
       }
     }
@@ -94,7 +118,7 @@ public record RowExchange(Judged one, Judged other, Comparison comparison) {
 
   /** How many rows apart they are. */
   public int apart() {
-    return row(other) - row(one);
+    return Math.abs(row(other) - row(one));
   }
 
   /** The two rows. */

@@ -149,7 +149,8 @@ public record RowSlip(
 
   /**
    * Two runs with a single row between them that fits nowhere are one: a real fault may lie in what
-   * slipped.
+   * slipped. So is a run which but for one row goes on to the end of the sheet, as a slip does that
+   * nobody noticed.
    */
   private static List<Range> acrossOneMisfit(List<Range> pieces, List<Judged> rows) {
     List<Range> joined = new ArrayList<>();
@@ -159,14 +160,24 @@ public record RowSlip(
           !joined.isEmpty()
               && piece.start() - last.end() == 1
               && failing(last.of(rows)).size() >= LEAST_MENDED
-              && failing(piece.of(rows)).size() >= LEAST_MENDED;
+              && (failing(piece.of(rows)).size() >= LEAST_MENDED || piece.end() == rows.size());
       if (goesOn) {
         joined.set(joined.size() - 1, new Range(last.start(), piece.end()));
       } else {
         joined.add(piece);
       }
     }
+    joined.replaceAll(piece -> toTheEnd(piece, rows));
     return joined;
+  }
+
+  /** With the last row of the sheet, where it alone is left over and fails where it stands. */
+  private static Range toTheEnd(Range piece, List<Judged> rows) {
+    boolean goesOn =
+        piece.end() == rows.size() - 1
+            && rows.get(piece.end()).outcome().fails()
+            && failing(piece.of(rows)).size() >= LEAST_MENDED;
+    return goesOn ? new Range(piece.start(), rows.size()) : piece;
   }
 
   private RowSlip with(List<Judged> sheet) {

@@ -7,6 +7,7 @@ import dev.ringout.readings.Measured;
 import dev.ringout.readings.Reading;
 import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -37,17 +38,19 @@ public record WrongScale(
 
   private static final double[] MISPLACED = {10, 100, 1000, 0.1, 0.01, 0.001};
 
-  /** A slip of the pen leaves the digits as they were: so much likelier than by chance. */
-  private static final double DIGITS_SPEAK = 30;
+  /** So many places the point may be misplaced to; no source says which is the commoner. */
+  public static final int PLACES = MISPLACED.length;
 
-  /** Where two digits are missing, so much more. */
-  private static final double MORE_SPEAK = 3;
+  /** Who writes down a meter's value leaves out a digit so seldom, and two still more seldom. */
+  private static final double LEAVES_ONE_OUT = 1 / 30.0;
 
-  /** A digit too many speaks against it. */
-  private static final double DIGITS_SPEAK_AGAINST = 10;
+  private static final double LEAVES_TWO_OUT = 1 / 90.0;
 
-  /** The fewest steps that the range of a digital meter has: three digits and a one. */
-  private static final double FEWEST_STEPS = 1999;
+  /** So seldom a value is written to more digits than the others of its sheet. */
+  private static final double ONE_MORE = 0.1;
+
+  /** The steps that the ranges of digital meters have (common practice), each as likely. */
+  private static final double[] STEPS = {1999, 3999, 5999, 19_999, 49_999};
 
   private static final double A_HAIR = 1e-6;
 
@@ -70,7 +73,7 @@ public record WrongScale(
           && good.size() >= high.size() * MOST_OF_THEM) {
         for (Judged judged : sheet) {
           Judged anew = judge.judge(scaled(judged, MILLI));
-          boolean isMended = judged.outcome().fails() && conforms(anew);
+          boolean isMended = (judged.outcome().fails() || isUnjudgedJoin(judged)) && conforms(anew);
           if (isMended) {
             mended.add(judged);
           }
@@ -97,7 +100,7 @@ public record WrongScale(
     for (List<Judged> sheet : sheets(comparison)) {
       Display display = display(sheet);
       for (Judged judged : sheet) {
-        if (mayBeMisplaced(judged)
+        if ((mayBeMisplaced(judged) || isOfACoarseDigit(judged, display))
             && !readTwice.contains(judged)
             && !shownTwice.contains(subject(circuit, judged))) {
           misplaced(judged, display, judge).ifPresent(found::add);
@@ -112,6 +115,26 @@ public record WrongScale(
         && (judged.outcome() == Outcome.PART_VALUE
             || ((judged.outcome() == Outcome.RESISTIVE || judged.outcome() == Outcome.OPEN)
                 && judged.expected().isJoined()));
+  }
+
+  /** Whether a join is not judged, for by its digit it may be more than its limit. */
+  private static boolean isUnjudgedJoin(Judged judged) {
+    return judged.outcome() == Outcome.NOT_JUDGED
+        && judged.probing().isPair()
+        && judged.expected().isJoined()
+        && judged.seen().highOhms() > judged.limit().ohms();
+  }
+
+  /** Whether a join is not judged for its digit, and the others of its sheet have a finer one. */
+  private static boolean isOfACoarseDigit(Judged judged, Display display) {
+    return isUnjudgedJoin(judged)
+        && display.halfDigit() > 0
+        && judged
+            .reading()
+            .measured()
+            .value()
+            .filter(value -> value.halfDigitOhms() > display.halfDigit() * RANGES / 2)
+            .isPresent();
   }
 
   /** What more than one reading shows is no slip of the pen: nets, or parts between. */
@@ -161,23 +184,44 @@ public record WrongScale(
    * would show of it: a meter shows a coarser digit only where a range has no room for a finer one.
    */
   private static double digitsSpeak(Measured.Value value, double times, Display display) {
-    double digit = 2 * value.halfDigitOhms();
     double usual = 2 * display.halfDigit();
     if (usual <= 0) {
       return 1;
     }
     double steps = value.ohms() / times / usual;
     if (Math.abs(steps - Math.rint(steps)) > A_HAIR) {
-      return 1 / DIGITS_SPEAK_AGAINST;
+      return ONE_MORE;
     }
+    double digit = 2 * value.halfDigitOhms();
+    return isAbout(digit, usual) ? ONE_MORE : 1 / asMeasured(value.ohms(), digit, display);
+  }
+
+  /** How likely a value that was measured so is written to such a digit, by whatever meter. */
+  private static double asMeasured(double ohms, double digit, Display display) {
+    double usual = 2 * display.halfDigit();
+    return Arrays.stream(STEPS)
+        .map(steps -> Math.max(steps, display.mostSteps()))
+        .map(steps -> finest(ohms, usual, steps))
+        .map(finest -> asWritten(digit, finest))
+        .average()
+        .orElse(1);
+  }
+
+  /** The digit that a meter shows of a value. */
+  private static double finest(double ohms, double usual, double steps) {
     double finest = usual;
-    while (value.ohms() > Math.max(FEWEST_STEPS, display.mostSteps()) * finest) {
+    while (ohms > steps * finest) {
       finest *= RANGES;
     }
-    if (digit > finest * (1 + A_HAIR)) {
-      return DIGITS_SPEAK * (digit > finest * RANGES / 2 * RANGES ? MORE_SPEAK : 1);
+    return finest;
+  }
+
+  private static double asWritten(double digit, double finest) {
+    double left = digit / finest;
+    if (left < 1 - A_HAIR) {
+      return ONE_MORE;
     }
-    return isAbout(digit, usual) ? 1 / DIGITS_SPEAK_AGAINST : 1;
+    return left < RANGES / 2 ? 1 : left < RANGES * RANGES / 2 ? LEAVES_ONE_OUT : LEAVES_TWO_OUT;
   }
 
   /**

@@ -29,8 +29,8 @@ public sealed interface SlipFact {
     return Optional.empty();
   }
 
-  /** This fact, where it is a value of which the point is misplaced. */
-  default Optional<Misscaled> asMisscaled() {
+  /** The value that does not stand as it was read, where this fact is a slip of the pen. */
+  default Optional<Judged> ofThePen() {
     return Optional.empty();
   }
 
@@ -77,6 +77,11 @@ public sealed interface SlipFact {
     public <T> T match(Cases<T> cases) {
       return cases.exchangedRows(this);
     }
+
+    @Override
+    public Optional<Judged> ofThePen() {
+      return Optional.of(other);
+    }
   }
 
   /**
@@ -91,8 +96,8 @@ public sealed interface SlipFact {
     }
 
     @Override
-    public Optional<Misscaled> asMisscaled() {
-      return Optional.of(this);
+    public Optional<Judged> ofThePen() {
+      return Optional.of(judged);
     }
   }
 

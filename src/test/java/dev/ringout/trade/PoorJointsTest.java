@@ -99,6 +99,24 @@ class PoorJointsTest {
   }
 
   /** Two wires side by side, one of them open: the value of the other alone. */
+  /** No length is listed, so nothing is computed of the ways that lead through wires. */
+  @Test
+  void behind_a_ring_of_jumpers_the_wire_of_all_high_readings_is_poor_and_odds_add_up() {
+    UnitUnderTest unit = new UnitUnderTest(folder);
+    unit.link("TB1,4,5").link("TB1,5,6").link("TB1,6,7").link("TB1,4,7");
+    unit.wire("W1,J1-1,TB1-4,,").wire("W2,TB1-6,J1-2,,").wire("W3,J1-3,TB1-5,,");
+    CheckResult result =
+        unit.reads("J1-1", "TB1-4", "0.25")
+            .reads("J1-2", "TB1-6", "5.22")
+            .reads("J1-1", "J1-2", "5.47")
+            .reads("J1-3", "J1-2", "5.41")
+            .reads("J1-3", "TB1-5", "0.19")
+            .check();
+    HighResistance high = assertInstanceOf(HighResistance.class, OnlyFault.of(result));
+    assertEquals(List.of("W2"), suspects(high));
+    assertEquals(1, high.suspects().stream().mapToDouble(one -> one.odds()).sum(), 1e-6);
+  }
+
   @Test
   void of_parallel_wires_that_read_as_one_either_may_be_open() {
     CheckResult result =

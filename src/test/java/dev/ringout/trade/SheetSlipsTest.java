@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult;
+import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.Fault;
+import dev.ringout.diagnose.SlipFact;
 import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -40,6 +43,20 @@ class SheetSlipsTest {
     assertTrue(scale.wholeSheet());
     assertEquals(1000, scale.times());
     assertEquals(10, scale.finding().readings().size());
+  }
+
+  /** 3 for 0.003 Ω is too coarse to be judged as it stands. */
+  @Test
+  void jumpers_on_a_sheet_in_milliohms_are_of_that_slip() {
+    UnitUnderTest unit = tenWires();
+    for (int pin = 1; pin <= 10; pin++) {
+      unit.reads("J1-" + pin, "P2-" + pin, "31" + pin % 3);
+    }
+    unit.link("TB1,1,2").job("meter accuracy,0.5 % + 2 digits");
+    Fault.Misscaled scale =
+        assertInstanceOf(
+            Fault.Misscaled.class, OnlyFault.of(unit.reads("TB1-1", "TB1-2", "3").check()));
+    assertTrue(scale.wholeSheet());
   }
 
   @Test
@@ -84,5 +101,53 @@ class SheetSlipsTest {
     unit.reads("S1-COM", "S1-NC", "0.031").readsIn("S1=MADE", "S1-COM", "S1-NC", "OL");
     unit.reads("S1-COM", "S1-NO", "0.045").readsIn("S1=MADE", "S1-COM", "S1-NO", "OL");
     assertInstanceOf(Fault.ExchangedRows.class, OnlyFault.of(unit.check()));
+  }
+
+  /** A beep to a whole ohm on a sheet of milliohms: 3 mΩ in the wrong column. */
+  @Test
+  void a_jumper_written_to_a_coarser_digit_than_all_others_is_the_point_though_it_may_be_good() {
+    UnitUnderTest unit = tenWires();
+    reads(unit, 1, 10);
+    unit.link("TB1,1,2").job("meter accuracy,0.5 % + 2 digits");
+    CheckResult result = unit.reads("TB1-1", "TB1-2", "3").check();
+    assertInstanceOf(Fault.Misscaled.class, OnlyFault.of(result));
+  }
+
+  /** From the third row on each value stands a row lower, to the last: K2's own is lost. */
+  @Test
+  void a_part_that_is_missing_in_the_last_rows_of_a_slip_is_told_beside_it() {
+    UnitUnderTest unit = new UnitUnderTest(folder);
+    for (int pin = 1; pin <= 6; pin++) {
+      unit.wire("W" + pin + ",J1-" + pin + ",P2-" + pin + ",20," + (pin % 2 == 0 ? 9 : 3) + " m");
+    }
+    unit.part("K1,1,2,winding,300 Ω,10,").part("K2,1,2,winding,120 Ω,10,");
+    unit.reads("J1-1", "P2-1", "0.101").reads("J1-2", "P2-2", "0.310").reads("J1-3", "P2-3", "");
+    unit.reads("J1-4", "P2-4", "0.102").reads("J1-5", "P2-5", "0.311");
+    unit.reads("J1-6", "P2-6", "0.103").reads("K1-1", "K1-2", "0.312");
+    CheckResult result = unit.reads("K2-1", "K2-2", "OL").check();
+    assertEquals(
+        List.of("SlippedRows", "WrongPart"),
+        result.diagnosis().faults().stream().map(one -> one.getClass().getSimpleName()).toList());
+    Fault.WrongPart part = (Fault.WrongPart) result.diagnosis().faults().get(1);
+    assertEquals("K1", part.part().ref());
+  }
+
+  /** W2 is open, and the rows of W1 and W2 are exchanged: 0.12 Ω is what W1 has. */
+  @Test
+  void a_poor_joint_is_not_certain_where_an_open_row_beside_it_expects_just_its_value() {
+    UnitUnderTest unit = new UnitUnderTest(folder);
+    unit.wire("W1,J1-1,P1-1,22,2.4 m").wire("W2,J1-2,P1-2,22,0.4 m").wire("W3,J1-3,P1-3,22,1 m");
+    unit.reads("J1-1", "P1-1", "OL").reads("J1-2", "P1-2", "0.124");
+    CheckResult result = unit.reads("J1-3", "P1-3", "0.052").check();
+    Fault.HighResistance high =
+        result.diagnosis().faults().stream()
+            .flatMap(fault -> fault.asHighResistance().stream())
+            .findFirst()
+            .orElseThrow();
+    assertTrue(
+        high.finding().alternatives().stream()
+            .flatMap(one -> one.slips().stream())
+            .anyMatch(SlipFact.ExchangedRows.class::isInstance));
+    assertEquals(Certainty.LIKELY, high.finding().certainty());
   }
 }

@@ -15,7 +15,8 @@ import java.util.stream.Stream;
 /**
  * The long form of the exam: its table, and the odds that are stated against how often it is so.
  * Arguments: the first seed, how many of each question, the questions (all where none is named),
- * and {@code tell} to have each that is not exact told, with its files kept.
+ * {@code tell} to have each that is not exact told, with its files kept, and {@code once} to make
+ * none of the readings that are asked for next.
  *
  * <p>Seeds that leave 2 when divided by 3 are the closed part: they are told by their marks alone.
  */
@@ -37,12 +38,15 @@ public final class ExamBench {
       if (isAsked) {
         List<Sat> sat = new ArrayList<>();
         for (long seed = first; seed < first + units; seed++) {
-          if (words.contains(seed % 3 == 2 ? "open" : "closed")) {
+          if (words.contains(isClosed(seed) ? "open" : "closed")) {
             continue;
           }
           Path own = folder.resolve(question + "-" + seed);
-          Exam.sit(question, seed, own).ifPresent(sat::add);
-          if (words.contains("certainty") && seed % 3 != 2) {
+          (words.contains("once")
+                  ? Exam.sitOnce(question, seed, own)
+                  : Exam.sit(question, seed, own))
+              .ifPresent(sat::add);
+          if (words.contains("certainty") && !isClosed(seed)) {
             sat.stream()
                 .reduce((a, b) -> b)
                 .filter(one -> one.more() > 2)
@@ -58,7 +62,7 @@ public final class ExamBench {
                                 + "\n"
                                 + one.told()));
           }
-          if (words.contains("tell") && seed % 3 != 2) {
+          if (words.contains("tell") && !isClosed(seed)) {
             sat.stream().reduce((a, b) -> b).ifPresent(one -> tell(one, own));
           }
         }
@@ -67,14 +71,20 @@ public final class ExamBench {
         all.addAll(sat);
       }
     }
+    List<Sat> closed = all.stream().filter(one -> isClosed(one.seed())).toList();
+    System.out.println(Marks.row("closed part", closed));
     System.out.println(Marks.row("all", all));
-    System.out.println();
-    System.out.print(Marks.calibration(all));
+    System.out.println("\nclosed part\n" + Marks.calibration(closed));
+    System.out.print("all\n" + Marks.calibration(all));
     for (String word : words) {
       if (word.endsWith(".svg")) {
         Files.writeString(Path.of(word), Marks.picture(all));
       }
     }
+  }
+
+  private static boolean isClosed(long seed) {
+    return seed % 3 == 2;
   }
 
   private static void tell(Sat sat, Path folder) {

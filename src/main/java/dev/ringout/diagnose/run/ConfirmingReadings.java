@@ -8,7 +8,6 @@ import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.NextReading;
 import dev.ringout.diagnose.NextReading.Purpose;
 import dev.ringout.diagnose.NextReason;
-import dev.ringout.diagnose.SlipFact;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Reading;
 import java.util.List;
@@ -74,14 +73,13 @@ final class ConfirmingReadings implements Fault.Cases<List<NextReading>> {
   /** Where the pen may have slipped, the same once more; else halfway. */
   @Override
   public List<NextReading> highResistance(Fault.HighResistance fault) {
-    Optional<Judged> mayBeMisscaled =
+    Optional<Judged> mayBeOfThePen =
         fault.finding().alternatives().stream()
             .flatMap(one -> one.slips().stream())
-            .flatMap(slip -> slip.asMisscaled().stream())
-            .map(SlipFact.Misscaled::judged)
+            .flatMap(slip -> slip.ofThePen().stream())
             .findFirst();
-    if (mayBeMisscaled.isPresent()) {
-      return List.of(again(mayBeMisscaled.get(), new NextReason.AloneShowsIt()));
+    if (mayBeOfThePen.isPresent()) {
+      return List.of(again(mayBeOfThePen.get(), new NextReason.AloneShowsIt()));
     }
     return poorJoint.of(fault).map(this::unlessMade).orElse(List.of());
   }

@@ -49,8 +49,7 @@ public final class Diagnoser {
     List<Fault> faults = new ArrayList<>(ofTheTest.faults());
     faults.addAll(wiring.faults());
     boolean leadsUnknown = leadsInDoubt && !ofTheTest.leadsAreKnown();
-    faults.addAll(
-        ValueFaults.of(unit, ofTheUnit, wiring, ofTheTest.maybeMisplaced(), leadsUnknown));
+    faults.addAll(ValueFaults.of(unit, ofTheUnit, wiring, ofTheTest.maybeOfThePen(), leadsUnknown));
     faults.addAll(LowInsulations.of(unit, ofTheUnit, wiring));
     faults.replaceAll(high::shown);
     return new Diagnosis(

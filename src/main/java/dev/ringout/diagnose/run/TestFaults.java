@@ -46,8 +46,8 @@ final class TestFaults {
 
   private final List<Fault> faults = new ArrayList<>();
 
-  /** Values of which the point may be misplaced, though something else is likelier. */
-  private final Map<Judged, Alternative> maybeMisplaced = new LinkedHashMap<>();
+  /** Values that a slip of the pen may have made, though something else is likelier. */
+  private final Map<Judged, Alternative> maybeOfThePen = new LinkedHashMap<>();
 
   private Comparison left;
   private boolean leadsAreKnown;
@@ -58,29 +58,48 @@ final class TestFaults {
 
   static TestFaults of(ListedUnit unit, Comparison comparison) {
     TestFaults found = new TestFaults(comparison);
-    if (comparison.failing().isEmpty()) {
-      return found;
-    }
     SlipCosts costs = unit.costs();
-    WrongScale.ofSheets(unit.circuit(), unit.limits(), found.left).ifPresent(found::sheetScaled);
-    Optional<LeadEstimate> leads = LeadEstimate.of(unit.circuit(), unit.limits(), found.left);
-    leads.filter(one -> isOfMostHigh(one, comparison)).ifPresent(found::leads);
-    found.rows(unit, costs);
-    if (!found.leadsAreKnown) {
-      LeadEstimate.of(unit.circuit(), unit.limits(), found.left).ifPresent(found::leads);
+    if (!comparison.failing().isEmpty()) {
+      found.rowsAndLeads(unit, costs, comparison);
     }
-    found.exchanged(unit, costs);
-    for (WrongScale scale : WrongScale.ofValues(unit.circuit(), unit.limits(), found.left)) {
-      double odds = odds(unit.circuit(), scale, costs);
+    found.misplaced(unit, costs);
+    found.exchangedBesideAFault(unit, costs);
+    return found;
+  }
+
+  private void rowsAndLeads(ListedUnit unit, SlipCosts costs, Comparison comparison) {
+    WrongScale.ofSheets(unit.circuit(), unit.limits(), left).ifPresent(this::sheetScaled);
+    Optional<LeadEstimate> leads = LeadEstimate.of(unit.circuit(), unit.limits(), left);
+    leads.filter(one -> isOfMostHigh(one, comparison)).ifPresent(this::leads);
+    rows(unit, costs);
+    if (!leadsAreKnown) {
+      LeadEstimate.of(unit.circuit(), unit.limits(), left).ifPresent(this::leads);
+    }
+    exchanged(unit, costs);
+  }
+
+  private void misplaced(ListedUnit unit, SlipCosts costs) {
+    List<WrongScale> scales = WrongScale.ofValues(unit.circuit(), unit.limits(), left);
+    if (scales.isEmpty()) {
+      return;
+    }
+    // What costs more than the slip of the pen by far is not missed.
+    WiringFaults wiring = WiringFaults.of(unit, left, MARGIN - Math.log(ofThePen(costs)));
+    for (WrongScale scale : scales) {
+      double odds = odds(unit.circuit(), scale, wiring, costs);
       if (odds > 0.5) {
-        found.pointMisplaced(unit, scale, odds);
+        pointMisplaced(unit, scale, odds);
       } else if (odds >= LEAST_ODDS) {
         Judged judged = scale.mended().get(0);
-        found.maybeMisplaced.put(
+        maybeOfThePen.put(
             judged, new Alternative(odds, List.of(new SlipFact.Misscaled(judged, scale.times()))));
       }
     }
-    return found;
+  }
+
+  /** How often a value has its point in one place and not where it belongs. */
+  private static double ofThePen(SlipCosts costs) {
+    return costs.rateOf("test point") / WrongScale.PLACES;
   }
 
   /** What the leads have is in all rows, whatever slipped; a few high values may have slipped. */
@@ -126,6 +145,24 @@ final class TestFaults {
                 exchange.one(),
                 exchange.other()));
         left = left.without(exchange.rows());
+      }
+    }
+  }
+
+  /** A poor joint that has just what a faulty row beside it expects may be that row's value. */
+  private void exchangedBesideAFault(ListedUnit unit, SlipCosts costs) {
+    for (RowExchange exchange : RowExchange.besideAFault(unit.circuit(), unit.limits(), left)) {
+      Judged high = exchange.other();
+      double width = 2 * exchange.one().limit().expected().halfWidthOhms();
+      double pen = Math.exp(MARGIN - cost(exchange, costs)) / width;
+      double poor =
+          rateOfPoor(unit.circuit(), high, costs) * costs.densityOfPoor(high.seen().middleOhms());
+      double odds = pen / (pen + poor);
+      if (odds >= LEAST_ODDS) {
+        maybeOfThePen.putIfAbsent(
+            high,
+            new Alternative(
+                odds, List.of(new SlipFact.ExchangedRows(exchange.one(), exchange.other()))));
       }
     }
   }
@@ -205,14 +242,11 @@ final class TestFaults {
 
   /**
    * How likely the point was misplaced, against a poor joint or another part that has just what
-   * would come of it.
+   * would come of it, and against an open that parts lead around.
    */
-  private static double odds(Circuit circuit, WrongScale scale, SlipCosts costs) {
-    double factor = Math.max(scale.times(), 1 / scale.times());
-    double pen =
-        costs.rateOf("test point")
-            * costs.rateOf("point-times " + Math.round(factor))
-            * scale.digits();
+  private static double odds(
+      Circuit circuit, WrongScale scale, WiringFaults wiring, SlipCosts costs) {
+    double pen = ofThePen(costs) * scale.digits();
     Judged judged = scale.mended().get(0);
     double ohms = judged.seen().middleOhms();
     double width =
@@ -223,7 +257,9 @@ final class TestFaults {
         judged.expected().isJoined()
             ? rateOfPoor(circuit, judged, costs) * costs.densityOfPoor(ohms) * ohms * width
             : costs.rateOf("part other-value") * width / Math.log(VALUES_OF_PARTS);
-    return pen / (pen + other);
+    boolean isAJoin = judged.expected().isJoined() && wiring.explains(judged);
+    double unit = isAJoin ? Math.exp(-wiring.costOf(List.of(judged))) : 0;
+    return pen / (pen + other + unit);
   }
 
   /** How often any conductor on the way of a reading has a poor joint. */
@@ -278,9 +314,9 @@ final class TestFaults {
     return faults;
   }
 
-  /** Values of which the point may be misplaced, with the odds against what they show. */
-  Map<Judged, Alternative> maybeMisplaced() {
-    return maybeMisplaced;
+  /** Values that a slip of the pen may have made, with the odds against a poor joint. */
+  Map<Judged, Alternative> maybeOfThePen() {
+    return maybeOfThePen;
   }
 
   /** Whether it was found what the leads have, and that taken off. */

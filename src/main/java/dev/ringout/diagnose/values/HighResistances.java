@@ -181,7 +181,10 @@ final class HighResistances {
     List<Judged> evidence = tooMany ? high : readings;
     List<Suspect> suspects = new ArrayList<>();
     for (int conductor : conductors) {
-      suspects.add(suspect(conductor, high, evidence));
+      Suspect suspect = suspect(conductor, high, evidence);
+      if (Double.isFinite(suspect.score())) {
+        suspects.add(suspect);
+      }
     }
     // Alike to a hair stays in the order of the list.
     suspects.sort(

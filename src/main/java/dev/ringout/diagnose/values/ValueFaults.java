@@ -32,13 +32,13 @@ public final class ValueFaults {
   /**
    * The faults by value that no fault of the wiring explains.
    *
-   * @param maybeMisplaced values that may be slips of the pen, with the odds against a poor joint
+   * @param maybeOfThePen values that may be slips of the pen, with the odds against a poor joint
    */
   public static List<Fault> of(
       ListedUnit unit,
       Comparison comparison,
       WiringFaults wiring,
-      Map<Judged, Alternative> maybeMisplaced,
+      Map<Judged, Alternative> maybeOfThePen,
       boolean leadsInDoubt) {
     AsFound asFound = wiring.asFound();
     JoinLimits limits = unit.limits();
@@ -51,7 +51,7 @@ public final class ValueFaults {
             : comparison.valuesComparedWith(circuit, limitsFound, changed(unit.circuit(), wiring));
     Set<Judged> claimed = new LinkedHashSet<>(wiring.explained());
     List<Fault> faults = new ArrayList<>();
-    WrongGauges gauges = new WrongGauges(asFound, limitsFound, costs, held);
+    WrongGauges gauges = new WrongGauges(unit, asFound, limitsFound, held);
     List<Fault.WrongGauge> ofGauge = leadsInDoubt ? List.of() : gauges.faults(claimed);
     ofGauge.forEach(fault -> claimed.addAll(fault.finding().readings()));
     HighResistances high = new HighResistances(asFound, limitsFound, costs, held, leadsInDoubt);
@@ -68,7 +68,7 @@ public final class ValueFaults {
             fault
                 .asHighResistance()
                 .map(gauges::weighed)
-                .<Fault>map(one -> besidePen(one, maybeMisplaced))
+                .<Fault>map(one -> besidePen(one, maybeOfThePen))
                 .orElse(fault));
       }
     }
@@ -86,8 +86,8 @@ public final class ValueFaults {
 
   /** A poor joint that one value alone shows, with the slip of the pen that it may be. */
   private static Fault.HighResistance besidePen(
-      Fault.HighResistance high, Map<Judged, Alternative> maybeMisplaced) {
-    Alternative pen = maybeMisplaced.get(high.finding().readings().get(0));
+      Fault.HighResistance high, Map<Judged, Alternative> maybeOfThePen) {
+    Alternative pen = maybeOfThePen.get(high.finding().readings().get(0));
     if (pen == null || high.finding().readings().size() > 1) {
       return high;
     }

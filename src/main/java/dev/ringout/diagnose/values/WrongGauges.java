@@ -13,10 +13,11 @@ import dev.ringout.diagnose.Fault.Alternative;
 import dev.ringout.diagnose.Fault.Finding;
 import dev.ringout.diagnose.SlipFact;
 import dev.ringout.diagnose.wiring.AsFound;
+import dev.ringout.diagnose.wiring.ListedUnit;
 import dev.ringout.diagnose.wiring.SlipCosts;
 import dev.ringout.harness.Wire;
+import dev.ringout.standards.CrimpBarrels;
 import dev.ringout.units.Gauge;
-import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -28,8 +29,8 @@ import java.util.Set;
 /**
  * Single wires whose reading another standard gauge fits clearly better than the listed one,
  * weighed against a poor joint and another length (Bayes): how often each happens stands in {@code
- * slips.csv}; a gauge says what is read within some percent, a poor joint may add anything, a
- * length is seldom off by much.
+ * slips.csv}; a gauge says what is read within some percent ({@link WiresAsMade}), a poor joint may
+ * add anything, a length is seldom off by much.
  */
 final class WrongGauges {
   /** A low value is no fault by itself: that it is another gauge must be clear. */
@@ -41,15 +42,8 @@ final class WrongGauges {
   /** Wire more gauge numbers off would not go into the contact. */
   private static final double FARTHEST = 6.5;
 
-  /**
-   * A crimp barrel takes some three sizes; others fall out of it or do not go in, which is seen.
-   */
-  private static final double OF_ONE_BARREL = 4.5;
-
-  /** The smallest contact barrels of connectors take no finer wire. */
-  private static final int FINEST_OF_A_BARREL = 28;
-
-  private static final double BEYOND_THE_BARREL = 0.25;
+  /** Wire of another barrel falls out of it or does not go in, which nine of ten see. */
+  private static final double BEYOND_THE_BARREL = 0.1;
 
   /**
    * A wire of another length is mostly so much longer or shorter, seldom twice (common practice).
@@ -60,14 +54,18 @@ final class WrongGauges {
   private final Circuit circuit;
   private final JoinLimits limits;
   private final SlipCosts costs;
+  private final CrimpBarrels barrels;
   private final Comparison comparison;
+  private final WiresAsMade asMade;
 
-  WrongGauges(AsFound asFound, JoinLimits limits, SlipCosts costs, Comparison comparison) {
+  WrongGauges(ListedUnit unit, AsFound asFound, JoinLimits limits, Comparison comparison) {
     this.asFound = asFound;
     this.circuit = asFound.circuit();
     this.limits = limits;
-    this.costs = costs;
+    this.costs = unit.costs();
+    this.barrels = unit.barrels();
     this.comparison = comparison;
+    this.asMade = WiresAsMade.of(comparison);
   }
 
   private record Fit(Gauge gauge, double weight) {}
@@ -153,7 +151,8 @@ final class WrongGauges {
     return Optional.of(
         new Fault.WrongGauge(
             Finding.alone(
-                odds >= ALL_BUT_SURE ? Certainty.CERTAIN : Certainty.LIKELY,
+                // Copper beside it makes a value low as well.
+                odds >= ALL_BUT_SURE && !isLow ? Certainty.CERTAIN : Certainty.LIKELY,
                 List.of(judged),
                 List.copyOf(alternatives)),
             List.of(asFound.listed(wire)),
@@ -178,10 +177,9 @@ final class WrongGauges {
 
   private Weighed weighed(Judged judged, Wire wire, Gauge listed) {
     double ohms = judged.seen().middleOhms();
-    OhmsRange expected = judged.limit().expected();
-    double excess = ohms - expected.middleOhms();
+    double excess = ohms - asMade.likelyOhms(judged.limit().expected());
     double poor = excess > 0 ? costs.rateOf("poor wire") * costs.densityOfPoor(excess) : 0;
-    double times = ohms / expected.middleOhms();
+    double times = times(judged);
     double length =
         costs.rateOf("length other")
             * Math.exp(-Math.abs(Math.log(times)) / LENGTHS_DIFFER)
@@ -189,8 +187,13 @@ final class WrongGauges {
     return new Weighed(fits(judged, wire, listed), poor, length);
   }
 
-  private static List<Alternative> otherLength(Judged judged, Wire wire, Weighed weighed) {
-    double times = judged.seen().middleOhms() / judged.limit().expected().middleOhms();
+  /** How many times what such a wire of this unit is likely to have. */
+  private double times(Judged judged) {
+    return judged.seen().middleOhms() / asMade.likelyOhms(judged.limit().expected());
+  }
+
+  private List<Alternative> otherLength(Judged judged, Wire wire, Weighed weighed) {
+    double times = times(judged);
     List<Alternative> length = new ArrayList<>();
     alternative(
         length,
@@ -257,48 +260,38 @@ final class WrongGauges {
 
   /** How well each gauge in use fits what was read, weighed by how often it is taken. */
   private List<Fit> fits(Judged judged, Wire wire, Gauge listed) {
+    Map<Gauge, Double> others = othersTaken(listed);
+    double all = others.values().stream().mapToDouble(Double::doubleValue).sum();
     List<Fit> fits = new ArrayList<>();
+    fits.add(new Fit(listed, density(judged, wire, listed)));
+    others.forEach(
+        (gauge, share) -> {
+          double often = costs.rateOf("gauge other") * share / all;
+          fits.add(new Fit(gauge, often * density(judged, wire, gauge)));
+        });
+    return fits;
+  }
+
+  private double density(Judged judged, Wire wire, Gauge gauge) {
+    return asMade.density(
+        limits.resistances(judged.reading().meter()).makesOfWireAs(wire, gauge), judged.seen());
+  }
+
+  /** The gauges that may be taken for another, each as likely that goes into the same barrel. */
+  private Map<Gauge, Double> othersTaken(Gauge listed) {
+    Map<Gauge, Double> others = new LinkedHashMap<>();
     for (Gauge gauge : limits.wires().copper().sizesLike(listed)) {
-      double steps = steps(listed, gauge);
-      if (isInUse(gauge) && steps <= FARTHEST) {
-        double often =
-            gauge.equals(listed)
-                ? 1
-                : costs.rateOf("gauge other")
-                    * Math.pow(2, -steps / 2)
-                    * (isOfOneBarrel(gauge, steps) ? 1 : BEYOND_THE_BARREL);
-        List<OhmsRange> makes =
-            limits.resistances(judged.reading().meter()).makesOfWireAs(wire, gauge);
-        fits.add(new Fit(gauge, often * density(makes, judged.seen())));
+      if (!gauge.equals(listed) && isInUse(gauge) && steps(listed, gauge) <= FARTHEST) {
+        others.put(gauge, barrels.takeBoth(listed, gauge) ? 1 : BEYOND_THE_BARREL);
       }
     }
-    return fits;
+    return others;
   }
 
   private static void alternative(List<Alternative> to, double odds, SlipFact fact) {
     if (odds >= LEAST_ODDS) {
       to.add(new Alternative(odds, List.of(fact)));
     }
-  }
-
-  /** Each make is as likely as the next: a list that names none may mean any. */
-  private static double density(List<OhmsRange> makes, OhmsRange seen) {
-    return makes.stream()
-        .mapToDouble(range -> density(seen.middleOhms(), range, seen))
-        .average()
-        .orElse(0);
-  }
-
-  /** Normal about the middle of the range, the ends two standard deviations away. */
-  private static double density(double ohms, OhmsRange range, OhmsRange seen) {
-    double spread = Math.hypot(range.halfWidthOhms() / 2, seen.halfWidthOhms() / 2);
-    double off = (ohms - range.middleOhms()) / spread;
-    return Math.exp(-off * off / 2) / (spread * Math.sqrt(2 * Math.PI));
-  }
-
-  private static boolean isOfOneBarrel(Gauge gauge, double steps) {
-    return steps <= OF_ONE_BARREL
-        && gauge.asAwg().filter(awg -> awg.number() > FINEST_OF_A_BARREL).isEmpty();
   }
 
   /** Odd gauges finer than 2 are hardly made as hook-up wire (common practice, no source). */

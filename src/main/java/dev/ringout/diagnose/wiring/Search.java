@@ -48,6 +48,7 @@ final class Search {
   /** How much a reading speaks against a story that is told all the same. */
   private static final double AGAINST_EACH = 1;
 
+  /** The likeliest so many: they come in their order, and with so many none is certain. */
   private static final int MOST_EXPLANATIONS = 400;
 
   private final Circuit circuit;
@@ -234,7 +235,7 @@ final class Search {
         if (node.contradicted().isEmpty()) {
           found.add(new Explanation(node.slips(), node.cost()));
           if (found.size() >= MOST_EXPLANATIONS) {
-            return new Result(found, false);
+            return new Result(found, complete);
           }
         } else if (node.slips().size() >= MOST_SLIPS) {
           complete = false;

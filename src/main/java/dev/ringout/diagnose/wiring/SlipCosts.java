@@ -64,12 +64,6 @@ public final class SlipCosts {
     return -Math.log(densityOfPoor(OF_A_PART_OHMS) * OF_A_PART_OHMS * 2 * TENTH);
   }
 
-  /** Less is within what wires have anyhow; more, and it hardly conducts (common practice). */
-  private static final double LEAST_OF_POOR_OHMS = 0.1;
-
-  private static final double TENS_OHMS = 10;
-  private static final double MOST_OF_POOR_OHMS = 1000;
-
   /**
    * A diode beside a coil shows once the meter has half a volt across the coil: on their low ranges
    * few have (common practice, no source). One of four.
@@ -111,22 +105,14 @@ public final class SlipCosts {
     return costOf.getOrDefault("test slipped-rows", Double.POSITIVE_INFINITY);
   }
 
-  /** How much more poor joints have is so unequal: per ohm, of those that have about so much. */
+  /**
+   * How likely a poor joint adds so much, per ohm: over decades about what counts as joined at all,
+   * half of them less than that and half more, a tenth of it or ten times as much still one in
+   * eleven (log-logistic).
+   */
   public double densityOfPoor(double excessOhms) {
-    double ohms = Math.max(excessOhms, LEAST_OF_POOR_OHMS);
-    double share;
-    double times;
-    if (ohms < 1) {
-      share = rateOf("poor-ohms below-1");
-      times = 1 / LEAST_OF_POOR_OHMS;
-    } else if (ohms < TENS_OHMS) {
-      share = rateOf("poor-ohms 1-to-10");
-      times = TENS_OHMS;
-    } else {
-      share = rateOf("poor-ohms above-10");
-      times = MOST_OF_POOR_OHMS / TENS_OHMS;
-    }
-    return share / Math.log(times) / ohms;
+    double middle = circuit.harness().limits().fixedClosedMaxOhms();
+    return middle / Math.pow(middle + Math.max(0, excessOhms), 2);
   }
 
   private static String kind(Conductor conductor) {

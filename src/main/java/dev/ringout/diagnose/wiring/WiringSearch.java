@@ -304,8 +304,8 @@ final class WiringSearch {
   }
 
   /**
-   * Of explanations that join the same points the cheaper, or that which leaves no join too high;
-   * of those the one at the fewest items.
+   * Of explanations that join the same points the cheaper, or that which leaves fewer joins too
+   * high or too low; of those the one at the fewest items.
    */
   private Comparator<Explanation> likelierFirst() {
     Map<Explanation, Double> known = new HashMap<>();
@@ -315,8 +315,8 @@ final class WiringSearch {
   }
 
   private double costWithJoints(Explanation explanation) {
-    boolean another = (anyResistive || anyLow) && leavesJoinsOff(explanation.slips());
-    return explanation.cost() + (another ? unit.costs().leastPoor() : 0);
+    long others = anyResistive || anyLow ? joinsLeftOff(explanation.slips()) : 0;
+    return explanation.cost() + others * unit.costs().leastPoor();
   }
 
   /** Whether one slip of the pen would do: one reading at another pin, or two rows exchanged. */
@@ -326,15 +326,16 @@ final class WiringSearch {
             && exchanges.stream().anyMatch(one -> failing.containsAll(one.rows())));
   }
 
-  /** Whether joins are too high, or too low, for the ways that are there on a unit with slips. */
-  private boolean leavesJoinsOff(List<Slip> slips) {
+  /** How many joins are too high, or too low, for the ways that are there on a unit with slips. */
+  private long joinsLeftOff(List<Slip> slips) {
     Circuit found = AsFound.of(circuit, slips).circuit();
     return Comparison.inForce(evidence.at(slips).toList())
         .comparedWith(found, unit.limits().on(found), judged -> true)
         .inForce()
         .stream()
-        .anyMatch(
-            judged -> judged.outcome() == Outcome.RESISTIVE || judged.value() == ValueVerdict.LOW);
+        .filter(
+            judged -> judged.outcome() == Outcome.RESISTIVE || judged.value() == ValueVerdict.LOW)
+        .count();
   }
 
   /** An insulation tester that shows nothing at all shows a join. */

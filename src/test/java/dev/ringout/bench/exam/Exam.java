@@ -82,17 +82,24 @@ final class Exam {
 
   private final Question question;
   private final long seed;
+  private final boolean follows;
   private final Random random;
 
-  private Exam(Question question, long seed) {
+  private Exam(Question question, long seed, boolean follows) {
     this.question = question;
     this.seed = seed;
+    this.follows = follows;
     this.random = new Random((seed * 64 + question.number() + 1) * SPREAD);
   }
 
   /** Asks; nothing where such a slip would not show. The files stay in the folder. */
   static Optional<Sat> sit(Question question, long seed, Path folder) {
-    return new Exam(question, seed).sit(folder);
+    return new Exam(question, seed, true).sit(folder);
+  }
+
+  /** Asks once: the readings that the answer asks for are not made. */
+  static Optional<Sat> sitOnce(Question question, long seed, Path folder) {
+    return new Exam(question, seed, false).sit(folder);
   }
 
   private Optional<Sat> sit(Path folder) {
@@ -103,8 +110,9 @@ final class Exam {
     Meter meter = Meter.of(use, random);
     Habit habit = question.isRich() ? Habit.of(meter, random) : Habit.PLAIN;
     List<Row> rows = habit.ordered(listed, bench.rows(reads, random), random);
-    List<Edit> planted = new ArrayList<>();
-    new Planter(listed, bench, random).plant(faults(), rows, meter).forEach(planted::addAll);
+    Planter planter = new Planter(listed, bench, random);
+    List<List<Edit>> faults = planter.plant(faults(), rows, meter);
+    List<Edit> planted = faults.stream().flatMap(List::stream).toList();
     Box unit = Edit.applied(listed, planted);
     if (reads == Bench.Reads.SHEET_AND_SWEEPS) {
       rows.addAll(bench.sweeps(rows, unit));
@@ -113,7 +121,9 @@ final class Exam {
     rows.stream().filter(Row::insulation).forEach(ordered::add);
     List<Row> read = habit.written(bench.read(ordered, unit, meter, random), planted, random);
     Optional<Hand.Spoilt> written = Hand.writes(slip(), read, random);
-    return written.map(sheet -> answer(listed, planted, meter, use, sheet, habit, folder));
+    return written
+        .filter(sheet -> planter.areShown(faults, sheet.left(read), meter))
+        .map(sheet -> answer(listed, planted, meter, use, sheet, habit, folder));
   }
 
   private Sat answer(
@@ -146,7 +156,7 @@ final class Exam {
         marker.mark(
             !Examinee.texts(paper.document(), "unexplained").isEmpty(),
             Examinee.text(paper.document(), "verdict").equals("faults"));
-    boolean isFollowed = !question.isGood() && !question.isSlip() && !planted.isEmpty();
+    boolean isFollowed = follows && !question.isGood() && !question.isSlip() && !planted.isEmpty();
     int more = isFollowed ? follow(listed, planted, meter, sheet, habit, folder, paper, told) : -1;
     return new Sat(question, seed, planted, marked, paper.seconds(), more, said(told, paper));
   }

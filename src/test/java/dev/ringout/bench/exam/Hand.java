@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** What a hand does wrong on the sheet. */
 final class Hand {
@@ -24,8 +25,21 @@ final class Hand {
    *
    * @param rows as written
    * @param cells which rows are not as they were read
+   * @param lost of which rows the value stands nowhere
    */
-  record Spoilt(List<Row> rows, Set<Integer> cells) {}
+  record Spoilt(List<Row> rows, Set<Integer> cells, Set<Integer> lost) {
+    Spoilt(List<Row> rows, Set<Integer> cells) {
+      this(rows, cells, Set.of());
+    }
+
+    /** The rows as they were read of which the value stands somewhere. */
+    List<Row> left(List<Row> read) {
+      return IntStream.range(0, read.size())
+          .filter(at -> !lost.contains(at))
+          .mapToObj(read::get)
+          .toList();
+    }
+  }
 
   private final List<Row> rows;
   private final Random random;
@@ -108,7 +122,7 @@ final class Hand {
         shown += at > first && differ(value, rows.get(at).reading()) ? 1 : 0;
       }
       if (shown >= 3) {
-        return Optional.of(new Spoilt(written, cells));
+        return Optional.of(new Spoilt(written, cells, Set.of(last)));
       }
     }
     return Optional.empty();

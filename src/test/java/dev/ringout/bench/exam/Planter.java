@@ -86,6 +86,11 @@ final class Planter {
         .anyMatch(row -> bench.shows(row, solvers, meter) && bench.shows(row, together, meter));
   }
 
+  /** Whether each of some faults is shown by a row of those. */
+  boolean areShown(List<List<Edit>> planted, List<Row> rows, Meter meter) {
+    return planted.stream().allMatch(one -> isShown(one, List.of(), rows, meter));
+  }
+
   private Optional<List<Edit>> one(Sort sort) {
     return switch (sort) {
       case OPEN -> conductor(Box.Sort.WIRE).map(cond -> List.of(Edit.of(What.OPEN, cond.name())));

@@ -65,12 +65,9 @@ class SlipCostsTest {
         A_HAIR);
   }
 
-  /**
-   * One of ten poor joints has 10 to 1000 Ω, as likely within each tenth up or down: 0.2 of the ln
-   * 100 that lie between.
-   */
+  /** Of poor joints about 1 Ω, within a tenth of what a part of 100 Ω has: 0.2 of 100 / 101². */
   private void assertPoorJoint(double perThousand, String conductor) {
-    double justAsAPart = -Math.log(0.1 * 0.2 / Math.log(100));
+    double justAsAPart = -Math.log(0.2 * 100 / (101.0 * 101));
     assertEquals(
         perThousand(perThousand) + justAsAPart,
         costs.of(new Slip.Poor(unit.conductor(conductor))),
@@ -101,6 +98,24 @@ class SlipCostsTest {
     assertPerThousand(1, new Slip.FaultySwitch(0, SwitchFault.WELDED, "", 0));
   }
 
+  /** One in eleven has less than a tenth of what counts as joined, one in eleven ten times more. */
+  @Test
+  void poor_joints_spread_over_decades_about_what_counts_as_joined() {
+    assertEquals(1 / 11.0, share(0, 0.1), 0.001);
+    assertEquals(0.5, share(0, 1), 0.001);
+    assertEquals(1 / 11.0, share(10, 10_000), 0.001);
+    assertEquals(costs.densityOfPoor(0), costs.densityOfPoor(-0.2), A_HAIR, "no joint takes away");
+  }
+
+  /** Of all poor joints those that add so much, summed up in steps of a hundredth. */
+  private double share(double from, double to) {
+    double sum = 0;
+    for (double ohms = from + 0.005; ohms < to; ohms += 0.01) {
+      sum += costs.densityOfPoor(ohms) * 0.01;
+    }
+    return sum;
+  }
+
   @Test
   void a_ring_shares_its_chance_among_all_orders_that_it_may_be_in() {
     assertEquals(perThousand(0.5) + Math.log(2), costs.ofRing(3), A_HAIR, "two ways round");
@@ -119,7 +134,7 @@ class SlipCostsTest {
   @Test
   void the_test_has_its_own() {
     assertEquals(perThousand(1), costs.ofSlippedRows(), A_HAIR);
-    assertEquals(0.003, costs.rateOf("gauge other"), A_HAIR);
+    assertEquals(0.01, costs.rateOf("gauge other"), A_HAIR);
     assertEquals(0, costs.rateOf("no such slip"), A_HAIR);
   }
 
