@@ -1,0 +1,115 @@
+package dev.ringout.jobs;
+
+import dev.ringout.meter.Exchange;
+import dev.ringout.meter.LeadNull;
+import dev.ringout.meter.MeterAddress;
+import dev.ringout.meter.MeterIdentity;
+import dev.ringout.meter.MeterProfile;
+import dev.ringout.meter.MeterTrouble;
+import dev.ringout.meter.Profiles;
+import dev.ringout.meter.drive.Meter;
+import dev.ringout.meter.drive.Trial;
+import dev.ringout.meter.link.SystemTicks;
+import dev.ringout.meter.link.Transcript;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** Talks to a meter for some seconds, and tells all of it. */
+public final class TryMeterJob {
+  private TryMeterJob() {}
+
+  /**
+   * What is asked.
+   *
+   * @param address as typed
+   * @param profile its name, or a file; the usual one of the address where there is none
+   * @param ownProfiles the folder of the user's own profiles, which may not be there
+   * @param listener hears each line as it goes
+   */
+  public record Request(
+      String address,
+      Optional<String> profile,
+      Optional<Path> ownProfiles,
+      boolean fourWire,
+      int seconds,
+      Consumer<Exchange> listener) {}
+
+  /**
+   * What came of it.
+   *
+   * @param address as a resource string, or as typed
+   * @param identity absent where it was never reached
+   * @param trial absent where it could not be finished
+   * @param profile absent where there is none
+   * @param leads what settled, where the probes can have been held together
+   * @param trouble why it could not be finished
+   */
+  public record Result(
+      String address,
+      List<Exchange> talk,
+      Optional<MeterProfile> profile,
+      Optional<MeterIdentity> identity,
+      Optional<Trial> trial,
+      Optional<LeadNull> leads,
+      Optional<MeterTrouble> trouble) {
+    /** What is given can't be changed afterwards. */
+    public Result {
+      talk = List.copyOf(talk);
+    }
+  }
+
+  /** Tries it. */
+  public static Result run(Request request) {
+    return new Trying(request).run();
+  }
+
+  /** One trial, and what is known of it so far. */
+  private static final class Trying {
+    private final Request request;
+    private final List<Exchange> talk = new ArrayList<>();
+    private String address;
+    private Optional<MeterProfile> profile = Optional.empty();
+    private Optional<MeterIdentity> identity = Optional.empty();
+
+    Trying(Request request) {
+      this.request = request;
+      this.address = request.address();
+    }
+
+    Result run() {
+      try {
+        Trial trial = tried();
+        Optional<LeadNull> leads = trial.reading().map(LeadNull::new).filter(LeadNull::isSound);
+        return new Result(
+            address, talk, profile, identity, Optional.of(trial), leads, Optional.empty());
+      } catch (MeterTrouble e) {
+        return new Result(
+            address, talk, profile, identity, Optional.empty(), Optional.empty(), Optional.of(e));
+      }
+    }
+
+    private Trial tried() throws MeterTrouble {
+      MeterAddress to = MeterAddress.of(request.address());
+      address = to.text();
+      Profiles profiles = new Profiles(request.ownProfiles());
+      MeterProfile found = profiles.find(request.profile().orElse(Profiles.usual(to)));
+      profile = Optional.of(found);
+      SystemTicks ticks = new SystemTicks();
+      Transcript transcript =
+          new Transcript(
+              ticks,
+              line -> {
+                talk.add(line);
+                request.listener().accept(line);
+              });
+      try (Meter meter =
+          Meter.open(to, found, request.fourWire(), PracticeJob.channels(ticks), transcript)) {
+        identity = Optional.of(meter.identity());
+        return Trial.of(meter, ticks, 1000L * request.seconds());
+      }
+    }
+  }
+}
