@@ -64,6 +64,12 @@ final class MetersCommand implements Callable<Integer> {
   private int seconds = 3;
 
   @Option(
+      names = "--leads",
+      description =
+          "With --try: the probes are held together; what settles is kept as this meter's lead null.")
+  private boolean leads;
+
+  @Option(
       names = "--practice",
       paramLabel = "PORT",
       description =
@@ -100,13 +106,9 @@ final class MetersCommand implements Callable<Integer> {
     return address.isPresent() ? tryOut(address.get()) : list();
   }
 
-  private Optional<Path> ownProfiles() {
-    return Optional.of(at.folder().resolve("meters"));
-  }
-
   private int list() {
     try {
-      MetersJob.Result result = Ringout.onFiles().meters(new MetersJob.Request(ownProfiles()));
+      MetersJob.Result result = Ringout.onFiles().meters(new MetersJob.Request(at.folder()));
       return destination.write(
           output, destination.json() ? MetersJson.write(result) : MetersText.write(result));
     } catch (MeterTrouble e) {
@@ -126,6 +128,7 @@ final class MetersCommand implements Callable<Integer> {
     return switch (MeterWords.code(failure)) {
       case "no-address", "no-profile", "garbage", "unasked", "queued", "too-long", "half-line" ->
           ExitCode.NOT_UNDERSTOOD;
+      case "not-kept" -> ExitCode.CANNOT_WRITE;
       default -> ExitCode.MISSING_INPUT;
     };
   }
@@ -141,9 +144,10 @@ final class MetersCommand implements Callable<Integer> {
                 new TryMeterJob.Request(
                     to,
                     profile,
-                    ownProfiles(),
+                    at.folder(),
                     fourWire,
                     Math.max(1, Math.min(seconds, 600)),
+                    leads,
                     line -> {
                       if (!json) {
                         output.out().println(MeterWords.exchange(line));

@@ -11,14 +11,17 @@ import java.util.Optional;
 
 /** The ports of this machine, and the profiles by which meters are spoken to. */
 public final class MetersJob {
+  /** The folder of the user's own profiles, beside the store. */
+  public static final String OWN_PROFILES = "meters";
+
   private MetersJob() {}
 
   /**
    * What is asked.
    *
-   * @param ownProfiles the folder of the user's own profiles, which may not be there
+   * @param data the folder of the store: the user's own profiles may be in a folder there
    */
-  public record Request(Optional<Path> ownProfiles) {}
+  public record Request(Path data) {}
 
   /**
    * What there is.
@@ -43,7 +46,7 @@ public final class MetersJob {
    * @throws MeterTrouble where a profile can't be read
    */
   public static Result run(Request request) throws MeterTrouble {
-    Profiles profiles = new Profiles(request.ownProfiles());
+    Profiles profiles = new Profiles(Optional.of(request.data().resolve(OWN_PROFILES)));
     List<Listed> listed = new ArrayList<>();
     for (String name : profiles.names()) {
       listed.add(new Listed(profiles.find(name), profiles.isOwn(name)));

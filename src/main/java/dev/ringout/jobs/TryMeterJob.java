@@ -1,6 +1,7 @@
 package dev.ringout.jobs;
 
 import dev.ringout.meter.Exchange;
+import dev.ringout.meter.Failure;
 import dev.ringout.meter.LeadNull;
 import dev.ringout.meter.MeterAddress;
 import dev.ringout.meter.MeterIdentity;
@@ -11,6 +12,7 @@ import dev.ringout.meter.drive.Meter;
 import dev.ringout.meter.drive.Trial;
 import dev.ringout.meter.link.SystemTicks;
 import dev.ringout.meter.link.Transcript;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,15 +28,17 @@ public final class TryMeterJob {
    *
    * @param address as typed
    * @param profile its name, or a file; the usual one of the address where there is none
-   * @param ownProfiles the folder of the user's own profiles, which may not be there
+   * @param data the folder of the store: the user's own profiles and lead nulls are kept there
+   * @param keepLeads whether the probes are held together, so that what settles is the lead null
    * @param listener hears each line as it goes
    */
   public record Request(
       String address,
       Optional<String> profile,
-      Optional<Path> ownProfiles,
+      Path data,
       boolean fourWire,
       int seconds,
+      boolean keepLeads,
       Consumer<Exchange> listener) {}
 
   /**
@@ -44,7 +48,7 @@ public final class TryMeterJob {
    * @param identity absent where it was never reached
    * @param trial absent where it could not be finished
    * @param profile absent where there is none
-   * @param leads what settled, where the probes can have been held together
+   * @param leads the lead null of this meter that is in force; absent where it is to be measured
    * @param trouble why it could not be finished
    */
   public record Result(
@@ -82,20 +86,36 @@ public final class TryMeterJob {
     Result run() {
       try {
         Trial trial = tried();
-        Optional<LeadNull> leads = trial.reading().map(LeadNull::new).filter(LeadNull::isSound);
         return new Result(
-            address, talk, profile, identity, Optional.of(trial), leads, Optional.empty());
+            address, talk, profile, identity, Optional.of(trial), leads(trial), Optional.empty());
       } catch (MeterTrouble e) {
         return new Result(
             address, talk, profile, identity, Optional.empty(), Optional.empty(), Optional.of(e));
       }
     }
 
+    private Profiles profiles() {
+      return new Profiles(Optional.of(request.data().resolve(MetersJob.OWN_PROFILES)));
+    }
+
+    private Optional<LeadNull> leads(Trial trial) throws MeterTrouble {
+      LeadNulls nulls = new LeadNulls(request.data(), profiles());
+      try {
+        Optional<LeadNull> measured = trial.reading().map(LeadNull::new).filter(LeadNull::isSound);
+        if (request.keepLeads() && measured.isPresent()) {
+          nulls.keep(measured.get());
+        }
+        return nulls.of(identity.orElseThrow(), new SystemTicks().now(), LeadNulls.USUAL);
+      } catch (IOException e) {
+        throw new MeterTrouble(
+            new Failure.NotKept("" + request.data(), String.valueOf(e.getMessage())), talk);
+      }
+    }
+
     private Trial tried() throws MeterTrouble {
       MeterAddress to = MeterAddress.of(request.address());
       address = to.text();
-      Profiles profiles = new Profiles(request.ownProfiles());
-      MeterProfile found = profiles.find(request.profile().orElse(Profiles.usual(to)));
+      MeterProfile found = profiles().find(request.profile().orElse(Profiles.usual(to)));
       profile = Optional.of(found);
       SystemTicks ticks = new SystemTicks();
       Transcript transcript =

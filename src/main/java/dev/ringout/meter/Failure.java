@@ -216,6 +216,14 @@ public sealed interface Failure {
     }
   }
 
+  /** What was measured can't be written down. */
+  record NotKept(String folder, String why) implements Failure {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.notKept(this);
+    }
+  }
+
   /** Somebody stopped it. */
   record Interrupted() implements Failure {
     @Override
@@ -281,6 +289,9 @@ public sealed interface Failure {
 
     /** See {@link Unsettled}. */
     T unsettled(Unsettled failure);
+
+    /** See {@link NotKept}. */
+    T notKept(NotKept failure);
 
     /** See {@link Interrupted}. */
     T interrupted(Interrupted failure);

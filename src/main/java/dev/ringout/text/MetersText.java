@@ -62,15 +62,14 @@ public final class MetersText {
                         ? "says nothing of itself"
                         : MeterWords.visible(identity.text())));
     result.trial().ifPresent(trial -> seen(page, trial));
-    result
-        .leads()
-        .ifPresent(
-            leads ->
-                page.paragraph(
-                    "Leads     ",
-                    "if the probes were held together, the job's lead null is "
-                        + leads.text()
-                        + "; measure it again after some hours, or with other leads"));
+    if (result.trial().isPresent()) {
+      page.paragraph(
+          "Leads     ",
+          result
+              .leads()
+              .map(leads -> "the job's lead null is " + leads.text())
+              .orElse("not measured lately: hold the probes together and add --leads"));
+    }
     if (result.trial().isPresent()) {
       page.paragraph("Volts     ", MeterWords.VOLTS_BY_HAND);
     }

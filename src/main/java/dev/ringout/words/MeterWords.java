@@ -207,6 +207,11 @@ public final class MeterWords {
         }
 
         @Override
+        public String notKept(Failure.NotKept failure) {
+          return "in " + failure.folder() + " nothing can be kept: " + failure.why();
+        }
+
+        @Override
         public String interrupted(Failure.Interrupted failure) {
           return "it was stopped";
         }
@@ -297,6 +302,11 @@ public final class MeterWords {
         @Override
         public String unsettled(Failure.Unsettled failure) {
           return "unsettled";
+        }
+
+        @Override
+        public String notKept(Failure.NotKept failure) {
+          return "not-kept";
         }
 
         @Override

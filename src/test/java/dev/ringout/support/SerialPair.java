@@ -94,7 +94,9 @@ public final class SerialPair implements AutoCloseable {
   }
 
   @Override
-  public void close() {
-    socat.destroyForcibly();
+  public void close() throws IOException {
+    socat.destroyForcibly().onExit().join();
+    Files.deleteIfExists(reader);
+    Files.deleteIfExists(meter);
   }
 }

@@ -123,7 +123,9 @@ public final class Meter implements AutoCloseable {
 
   private MeterReading settled(Settling.Rule rule, long millis) throws MeterTrouble {
     long start = transcript.ticks().millis();
-    Settling settling = Settling.start(rule, start);
+    // Within its own delay a meter may still show what the probes touched before the key.
+    int lagMillis = rule.byKey() ? profile.timing().settleMillis() : 0;
+    Settling settling = Settling.start(rule, start + lagMillis);
     Recovery recovery = new Recovery(start + millis);
     String last = "";
     Optional<MeterTrouble> unmended = Optional.empty();

@@ -26,6 +26,7 @@ final class ScpiSource implements SampleSource {
   private static final int MOST_ERRORS = 100;
 
   private static final int LATE_LINES = 20;
+  private static final int MOST_IDENTITIES = 6;
   private static final int HIGHEST_FENCE = 255;
   private static final Pattern ERROR = Pattern.compile("\\s*([+-]?\\d{1,6})\\s*(,.*)?");
   private static final Pattern IDENTITY = Pattern.compile("[\\x20-\\x7e]*[A-Za-z][\\x20-\\x7e]*");
@@ -86,21 +87,39 @@ final class ScpiSource implements SampleSource {
     return channel.orElseThrow(() -> transcript.trouble(new Failure.Gone(address.text())));
   }
 
-  /** What comes before the identity is late, or a greeting. */
+  /**
+   * Asks which meter it is until the same is said twice: half of an answer would be another meter
+   * ever after.
+   */
   private void identify() throws MeterTrouble {
+    String before = "";
+    for (int i = 0; i < MOST_IDENTITIES; i++) {
+      String line = askIdentity();
+      if (identity.isPresent() && line.equals(identity.get())) {
+        return;
+      }
+      if (line.equals(before)) {
+        if (identity.isPresent()) {
+          throw transcript.trouble(new Failure.OtherMeter(identity.get(), line));
+        }
+        identity = Optional.of(line);
+        return;
+      }
+      before = line;
+    }
+    throw transcript.trouble(new Failure.Garbage("*IDN?", before));
+  }
+
+  /** What comes before the identity is late, or a greeting. */
+  private String askIdentity() throws MeterTrouble {
     channel().dropPending();
     channel().send("*IDN?");
     lastQuery = "*IDN?";
     String line = "";
     for (int i = 0; i < LATE_LINES; i++) {
-      line = receive();
-      boolean isValue = read(line).isReadable();
-      if (identity.isPresent() ? line.equals(identity.get()) : isIdentity(line, isValue)) {
-        identity = Optional.of(line);
-        return;
-      }
-      if (identity.isPresent() && isIdentity(line, isValue) && line.contains(",")) {
-        throw transcript.trouble(new Failure.OtherMeter(identity.get(), line));
+      line = receive(lastQuery);
+      if (isIdentity(line, read(line).isReadable())) {
+        return line;
       }
       transcript.add(Kind.DROPPED, line);
     }
@@ -254,10 +273,6 @@ final class ScpiSource implements SampleSource {
       first = first.isEmpty() ? line : first;
     }
     throw transcript.trouble(new Failure.Unasked("*ESE?", first));
-  }
-
-  private String receive() throws MeterTrouble {
-    return receive(lastQuery);
   }
 
   /** A query that fails answers nothing; what was asked is told with it. */

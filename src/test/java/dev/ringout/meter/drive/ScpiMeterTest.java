@@ -353,4 +353,44 @@ class ScpiMeterTest {
     }
     assertEquals(new Failure.Interrupted(), failure.get());
   }
+
+  @Test
+  void within_its_own_delay_a_meter_may_show_the_pair_before() throws Exception {
+    long start = System.nanoTime();
+    try (ScriptedMeter meter =
+            new ScriptedMeter(
+                (connection, line, out) -> {
+                  boolean late = System.nanoTime() - start > 1_200_000_000L;
+                  ScriptedMeter.sound(line, late ? "0.31" : "9.9E37", out);
+                });
+        Meter open = open(meter.address(), PROFILE + "settle-ms: 1500\n")) {
+      assertEquals("0.31", open.read(open.byKey(), 5000).raw());
+    }
+  }
+
+  @Test
+  void an_insulation_tester_says_its_volts_and_is_never_told_to_put_them_on() throws Exception {
+    try (ScriptedMeter meter =
+            new ScriptedMeter(
+                (connection, line, out) -> {
+                  if (line.equals("FETC?")) {
+                    say(out, "+2.10000E+09,+5.02000E+02\n");
+                  } else {
+                    ScriptedMeter.sound(line, "", out);
+                  }
+                });
+        Meter open =
+            open(
+                meter.address(),
+                PROFILE + "two-wire:\nquery: FETC?\nsecond-field: volts\nnoise-share: 0.05\n")) {
+      MeterReading reading = open.read(open.byKey(), 3000);
+      assertEquals(502, reading.volts().orElseThrow());
+      assertEquals("2.1 GΩ", reading.measured().text());
+      assertEquals(
+          java.util.Set.of("*IDN?", "SYST:ERR?", "FETC?"),
+          meter.received().stream()
+              .filter(line -> !line.startsWith("*ESE"))
+              .collect(java.util.stream.Collectors.toSet()));
+    }
+  }
 }

@@ -16,10 +16,16 @@ import dev.ringout.meter.Sample;
 import dev.ringout.meter.link.Channels;
 import dev.ringout.meter.link.SystemTicks;
 import dev.ringout.meter.link.Transcript;
+import dev.ringout.meter.practice.PracticeInstrument;
+import dev.ringout.meter.practice.PracticeProbes;
 import dev.ringout.support.SerialPair;
+import java.io.BufferedReader;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -233,45 +239,34 @@ class TalkingMeterTest {
   }
 
   @Test
-  void commands_over_a_serial_port_are_the_same() throws Exception {
-    Thread instrument =
+  void the_practice_meter_answers_commands_over_a_serial_port() throws Exception {
+    PracticeProbes probes = new PracticeProbes(new SystemTicks(), 1);
+    PracticeInstrument instrument =
+        new PracticeInstrument(probes, (one, other) -> Optional.of(0.2));
+    Thread meterSide =
         new Thread(
             () -> {
-              try (InputStream in = pair.toMeter()) {
-                StringBuilder line = new StringBuilder();
-                String enabled = "0";
-                for (int one = in.read(); one >= 0; one = in.read()) {
-                  if (one != '\n') {
-                    line.append((char) one);
-                    continue;
-                  }
-                  String command = line.toString();
-                  line.setLength(0);
-                  if (command.startsWith("*ESE ")) {
-                    enabled = command.substring(5);
-                  }
-                  String answer =
-                      switch (command) {
-                        case "*IDN?" -> "Works,Meter,17,1.0\r\n";
-                        case "*ESE?" -> enabled + "\r\n";
-                        case "SYST:ERR?" -> "0,\"No error\"\r\n";
-                        case "READ?" -> "+3.1E-01\r\n";
-                        default -> "";
-                      };
-                  if (!answer.isEmpty()) {
-                    pair.send(answer);
+              try (BufferedReader in =
+                  new BufferedReader(
+                      new InputStreamReader(pair.toMeter(), StandardCharsets.US_ASCII))) {
+                for (String line = in.readLine(); line != null; line = in.readLine()) {
+                  Optional<String> answer = instrument.execute(line);
+                  if (answer.isPresent()) {
+                    pair.send(answer.get() + "\r\n");
                   }
                 }
               } catch (Exception e) {
                 // The cable is pulled.
               }
             });
-    instrument.setDaemon(true);
-    instrument.start();
-    try (Meter meter = open("speaks: scpi\nanswer-ms: 1000\n")) {
+    meterSide.setDaemon(true);
+    meterSide.start();
+    probes.touch(0.31);
+    try (Meter meter = open("speaks: scpi\nanswer-ms: 1000\nnoise-ohms: 0.01\n")) {
       MeterReading reading = meter.read(meter.byKey(), 5000);
-      assertEquals("+3.1E-01", reading.raw());
-      assertEquals("Works,Meter,17,1.0", reading.meter().text());
+      // With its leads.
+      assertEquals(0.39, reading.measured().value().orElseThrow().ohms(), 0.01);
+      assertEquals("ringout,PRACTICE METER,0,1", reading.meter().text());
     }
   }
 }
