@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A line of a meter that only talks: sign, number, prefix and unit, words of its function before or
@@ -108,7 +109,7 @@ public final class DisplayLine {
     }
   }
 
-  private void number(@org.jspecify.annotations.Nullable String bound, String digits) {
+  private void number(@Nullable String bound, String digits) {
     Optional<BigDecimal> number =
         COMMA_AND_THREE_DIGITS.matcher(digits).matches()
             ? Optional.empty()

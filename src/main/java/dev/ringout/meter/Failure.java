@@ -11,11 +11,6 @@ public sealed interface Failure {
     return false;
   }
 
-  /** Whether the other side left. */
-  default boolean isGone() {
-    return false;
-  }
-
   /** Whether somebody stopped it. */
   default boolean isInterruption() {
     return false;
@@ -98,11 +93,6 @@ public sealed interface Failure {
 
   /** The link broke: the cable was pulled, the other side hung up. */
   record Gone(String address) implements Failure {
-    @Override
-    public boolean isGone() {
-      return true;
-    }
-
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.gone(this);

@@ -1,6 +1,7 @@
 package dev.ringout.meter;
 
 import dev.ringout.readings.Measured;
+import dev.ringout.units.Numbers;
 import java.time.Duration;
 import java.time.Instant;
 
@@ -35,6 +36,6 @@ public record LeadNull(MeterReading reading) {
   }
 
   private static String ohms(double ohms) {
-    return dev.ringout.units.Numbers.rounded(ohms, 4) + " ohm";
+    return Numbers.rounded(ohms, 4) + " ohm";
   }
 }

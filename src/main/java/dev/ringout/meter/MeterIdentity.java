@@ -1,6 +1,7 @@
 package dev.ringout.meter;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Which meter it is.
@@ -18,8 +19,6 @@ public record MeterIdentity(String address, String text, String profile, boolean
   /** Maker, model, serial number and version by IEEE 488.2; what is not said is empty. */
   public List<String> fields() {
     String[] fields = text.split(",", -1);
-    return java.util.stream.IntStream.range(0, 4)
-        .mapToObj(i -> i < fields.length ? fields[i].strip() : "")
-        .toList();
+    return IntStream.range(0, 4).mapToObj(i -> i < fields.length ? fields[i].strip() : "").toList();
   }
 }

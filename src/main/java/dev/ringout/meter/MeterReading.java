@@ -1,6 +1,7 @@
 package dev.ringout.meter;
 
 import dev.ringout.readings.Measured;
+import dev.ringout.units.Numbers;
 import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.util.List;
@@ -39,7 +40,7 @@ public record MeterReading(
     return List.of(
         raw,
         isOverRange() ? "over" : "",
-        volts.isPresent() ? dev.ringout.units.Numbers.plain(volts.getAsDouble()) : "",
+        volts.isPresent() ? Numbers.plain(volts.getAsDouble()) : "",
         at.toString(),
         meter.address(),
         meter.text(),

@@ -1,6 +1,7 @@
 package dev.ringout.meter.drive;
 
 import dev.ringout.meter.Failure;
+import dev.ringout.meter.MeterAddress;
 import dev.ringout.meter.MeterIdentity;
 import dev.ringout.meter.MeterProfile;
 import dev.ringout.meter.MeterReading;
@@ -53,43 +54,45 @@ public final class Meter implements AutoCloseable {
    * @throws MeterTrouble where it can't be opened, or is none
    */
   public static Meter open(
-      dev.ringout.meter.MeterAddress address,
+      MeterAddress address,
       MeterProfile profile,
       boolean fourWire,
       Channels channels,
       Transcript transcript)
       throws MeterTrouble {
-    SampleSource source =
-        profile
-            .language()
-            .match(
-                new MeterProfile.LanguageCases<Opening>() {
-                  @Override
-                  public Opening scpi(MeterProfile.Scpi words) {
-                    return () -> {
-                      ScpiSource scpi =
-                          new ScpiSource(address, profile, words, fourWire, channels, transcript);
-                      scpi.open();
-                      return scpi;
-                    };
-                  }
-
-                  @Override
-                  public Opening talk(MeterProfile.Talk words) {
-                    return () -> {
-                      TalkSource talk =
-                          new TalkSource(address, profile, words, channels, transcript);
-                      talk.open();
-                      return talk;
-                    };
-                  }
-                })
-            .now();
-    return new Meter(source, profile, transcript);
+    Sources sources = new Sources(address, profile, fourWire, channels, transcript);
+    return new Meter(profile.language().match(sources).open(), profile, transcript);
   }
 
   private interface Opening {
-    SampleSource now() throws MeterTrouble;
+    SampleSource open() throws MeterTrouble;
+  }
+
+  /** What opens a meter that speaks so. */
+  private record Sources(
+      MeterAddress address,
+      MeterProfile profile,
+      boolean fourWire,
+      Channels channels,
+      Transcript transcript)
+      implements MeterProfile.LanguageCases<Opening> {
+    @Override
+    public Opening scpi(MeterProfile.Scpi words) {
+      return () -> {
+        ScpiSource scpi = new ScpiSource(address, profile, words, fourWire, channels, transcript);
+        scpi.open();
+        return scpi;
+      };
+    }
+
+    @Override
+    public Opening talk(MeterProfile.Talk words) {
+      return () -> {
+        TalkSource talk = new TalkSource(address, profile, words, channels, transcript);
+        talk.open();
+        return talk;
+      };
+    }
   }
 
   /** Which meter it is. */
@@ -118,10 +121,25 @@ public final class Meter implements AutoCloseable {
    * @throws MeterTrouble where none settles in time, or the meter can't be believed
    */
   public MeterReading read(Settling.Rule rule, long millis) throws MeterTrouble {
-    return alone(() -> settled(rule, millis));
+    return read(rule, millis, (sample, stage) -> {});
   }
 
-  private MeterReading settled(Settling.Rule rule, long millis) throws MeterTrouble {
+  /** Sees what is read until a value settles. */
+  public interface Live {
+    /** One value, and how far it is after it. */
+    void seen(Sample sample, Settling.Stage stage);
+  }
+
+  /**
+   * One settled value, of what the probes touch from now on; each value before it is shown.
+   *
+   * @throws MeterTrouble where none settles in time, or the meter can't be believed
+   */
+  public MeterReading read(Settling.Rule rule, long millis, Live live) throws MeterTrouble {
+    return alone(() -> settled(rule, millis, live));
+  }
+
+  private MeterReading settled(Settling.Rule rule, long millis, Live live) throws MeterTrouble {
     long start = transcript.ticks().millis();
     // Within its own delay a meter may still show what the probes touched before the key.
     int lagMillis = rule.byKey() ? profile.timing().settleMillis() : 0;
@@ -145,6 +163,7 @@ public final class Meter implements AutoCloseable {
         last = sample.raw();
         unmended = Optional.empty();
         settling = settling.after(sample);
+        live.seen(sample, settling.stage());
         Optional<Sample> taken =
             source.isByItsKey() ? sample.measured().map(one -> sample) : settling.taken();
         if (taken.isPresent()) {

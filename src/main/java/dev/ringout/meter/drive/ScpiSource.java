@@ -138,7 +138,7 @@ final class ScpiSource implements SampleSource {
     try {
       fence().ifPresent(late -> transcript.add(Kind.DROPPED, late));
     } catch (MeterTrouble e) {
-      if (!e.failure().isOfTheLink() || e.failure().isGone()) {
+      if (!e.failure().isOfTheLink()) {
         throw e;
       }
       fence = Fence.ERRORS;

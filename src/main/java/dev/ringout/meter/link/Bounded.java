@@ -5,6 +5,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Consumer;
 
 /** Runs what may hang without end, and waits for it only so long. */
 final class Bounded {
@@ -15,7 +16,7 @@ final class Bounded {
    *
    * @param undo what is done with a result that came too late
    */
-  static <T> T call(Callable<T> call, long millis, java.util.function.Consumer<T> undo)
+  static <T> T call(Callable<T> call, long millis, Consumer<T> undo)
       throws InterruptedException, TimeoutException, ExecutionException {
     Late<T> late = new Late<>(undo);
     FutureTask<T> task = new FutureTask<>(() -> late.check(call.call()));
@@ -34,11 +35,11 @@ final class Bounded {
 
   /** Hands a result over once: to who waits, or to be undone. */
   private static final class Late<T> {
-    private final java.util.function.Consumer<T> undo;
+    private final Consumer<T> undo;
     private boolean given;
     private boolean givenUp;
 
-    Late(java.util.function.Consumer<T> undo) {
+    Late(Consumer<T> undo) {
       this.undo = undo;
     }
 

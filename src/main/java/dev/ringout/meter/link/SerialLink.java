@@ -42,7 +42,7 @@ final class SerialLink implements ByteLink {
       throw transcript.trouble(
           e.getCause() instanceof SerialPortInvalidPortException
               ? new Failure.NotFound(shown, "there is no such port")
-              : new Failure.NoSerial(String.valueOf(e.getCause())));
+              : SerialPorts.noSerial());
     }
   }
 

@@ -31,7 +31,14 @@ public final class SerialPorts {
           .sorted(Comparator.comparing(Port::path))
           .toList();
     } catch (LinkageError e) {
-      throw new MeterTrouble(new Failure.NoSerial(String.valueOf(e.getMessage())), List.of());
+      throw new MeterTrouble(noSerial(), List.of());
     }
+  }
+
+  /** The library tells of every processor that it tried; where it unpacked is what helps. */
+  static Failure noSerial() {
+    return new Failure.NoSerial(
+        "the library's part for this system can't be loaded from "
+            + System.getProperty("java.io.tmpdir"));
   }
 }

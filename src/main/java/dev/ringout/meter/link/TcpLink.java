@@ -11,6 +11,7 @@ import java.net.SocketTimeoutException;
 import java.net.UnknownHostException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeoutException;
+import org.jspecify.annotations.Nullable;
 
 /** A TCP connection. */
 final class TcpLink implements ByteLink {
@@ -39,8 +40,7 @@ final class TcpLink implements ByteLink {
     }
   }
 
-  private static Failure failure(
-      @org.jspecify.annotations.Nullable Throwable cause, String shown, int millis) {
+  private static Failure failure(@Nullable Throwable cause, String shown, int millis) {
     if (cause instanceof SocketTimeoutException) {
       return new Failure.NotFound(shown, "no answer in " + millis + " ms");
     }
