@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
 public final class DisplayLine {
   private static final Pattern TOKEN =
       Pattern.compile(
-          "(?<over>(?<![\\d.])[+-]?\\s*(?:\\.[O0]L|[O0]\\.?L\\.?|OVLD|OFL|OVERLOAD)(?![A-Za-z\\d]))"
+          "(?<over>(?<![\\d.])[+-]?\\s*(?:\\.[O0]L|[O0]\\.?L\\.?|O L|ol|OVLD|OFL|OVER(?:LOAD)?|OPEN|INF|∞)"
+              + "(?![A-Za-z\\d]))"
               + "|(?<bound>[<>])?\\s*(?<number>[+-]?\\s*(?:\\d+(?:[.,]\\d*)?|[.,]\\d+)"
               + "(?:[eE][+-]?\\d+)?)"
               + "|(?<dashes>-{2,})"
@@ -30,6 +31,7 @@ public final class DisplayLine {
   private static final Pattern COMMA_AND_THREE_DIGITS = Pattern.compile("[+-]?\\d+,\\d{3}");
 
   private static final Pattern OHM = Pattern.compile("([nuµmkKMGT]?)(?:Ω|[Oo]hms?|OHMS?)");
+  private static final Pattern BARE_OHM = Pattern.compile("Ω|[Oo]hms?|OHMS?");
   private static final Pattern OTHER_UNIT =
       Pattern.compile(
           "[nuµmkM]?(?:V|A|F|Hz|HZ|W|S)(?:dc|ac|DC|AC)?|°[CF]|%|dB[Vm]?|hFE|VOLTS?|AMPS?");
@@ -82,7 +84,10 @@ public final class DisplayLine {
             .replace('\u2212', '-')
             // The sign as code page 437 and the usual display controllers have it.
             .replace('\u00ea', 'Ω')
-            .replace('\u00f4', 'Ω'));
+            .replace('\u00f4', 'Ω')
+            // And as the double bytes of GBK and Shift JIS.
+            .replace("\u00a6\u00b8", "Ω")
+            .replace("\u0083\u00b6", "Ω"));
     return read.shown(bareIsOhms);
   }
 
@@ -125,6 +130,8 @@ public final class DisplayLine {
     boolean follows = !values.isEmpty() && last.unit.isEmpty();
     if (HELD.contains(upper)) {
       held = word;
+    } else if (PREFIX.matcher(last.unit).matches() && BARE_OHM.matcher(word).matches()) {
+      last.unit += word;
     } else if (follows && (isUnit || PREFIX.matcher(word).matches())) {
       last.unit = word;
     } else if (OF_OHMS.contains(upper)) {

@@ -6,6 +6,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The answer to a query for a value, by SCPI-99 (volume 1, 7.2): infinity is 9.9E37, its negative
@@ -17,7 +20,12 @@ public final class ScpiAnswer {
 
   /** IEEE 488.2 takes M as mega before OHM; in small letters it could be milli, and is refused. */
   private static final Map<String, Double> UNITS =
-      Map.of("OHM", 1.0, "OHMS", 1.0, "KOHM", 1e3, "MOHM", 1e6, "GOHM", 1e9, "UOHM", 1e-6);
+      Map.of(
+          "OHM", 1.0, "OHMS", 1.0, "OHM4W", 1.0, "KOHM", 1e3, "MOHM", 1e6, "GOHM", 1e9, "UOHM",
+          1e-6);
+
+  private static final Pattern VALUE =
+      Pattern.compile("([+-]?[0-9.]+(?:[eE][+-]?[0-9]+)?)\\s*([A-Za-z][A-Za-z0-9]*)?");
 
   private ScpiAnswer() {}
 
@@ -48,16 +56,12 @@ public final class ScpiAnswer {
   }
 
   private static Shown value(String field, double overFloorOhms, String second) {
-    int end = field.length();
-    while (end > 0 && Character.isLetter(field.charAt(end - 1))) {
-      end--;
+    Matcher written = VALUE.matcher(field);
+    if (!written.matches()) {
+      return word(field);
     }
-    String unit = unit(field.substring(end), second);
-    String digits = field.substring(0, end).strip();
-    if (digits.isEmpty() || digits.equals("+") || digits.equals("-")) {
-      return word(digits + field.substring(end));
-    }
-    Optional<BigDecimal> number = OhmsNumber.of(digits);
+    String unit = unit(written.group(2), second);
+    Optional<BigDecimal> number = OhmsNumber.of(written.group(1));
     if (number.isEmpty()) {
       return new Shown.Unreadable();
     }
@@ -76,9 +80,9 @@ public final class ScpiAnswer {
   }
 
   /** The unit behind the number, or in the second field; a small m is kept, and is no unit. */
-  private static String unit(String behind, String second) {
-    String written = behind.isEmpty() ? second.strip() : behind;
-    if (written.isEmpty() || !written.chars().allMatch(Character::isLetter)) {
+  private static String unit(@Nullable String behind, String second) {
+    String written = behind == null ? second.strip() : behind;
+    if (!written.matches("[A-Za-z][A-Za-z0-9]*")) {
       return "";
     }
     return written.matches("m[oO].*") ? "m" : written.toUpperCase(Locale.ROOT);

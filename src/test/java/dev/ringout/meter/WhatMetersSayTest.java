@@ -70,6 +70,8 @@ class WhatMetersSayTest {
         "1.2 KOHM            | 1.2 kΩ",
         "1.2 MOHM            | 1.2 MΩ",
         "12.5,OHM            | 12.5 Ω",
+        "+1.25E+01OHM4W,+12.3SECS,+00042RDNG# | 12.5 Ω",
+        "+9.9E37,+0          | OL",
         "12.5,OHM,+0.1       | 12.5 Ω",
         "12.5,+4.5E-01       | 12.5 Ω",
         "9.9E37              | OL",
@@ -139,6 +141,12 @@ class WhatMetersSayTest {
         "OL. MOhm            | OL",
         "RES O.L MOhm        | OL",
         "-OL                 | below zero -OL",
+        "O L                 | OL",
+        "RES OPEN            | OL",
+        "∞ Ω                 | OL",
+        "OL mV               | other mV",
+        "1.234 k Ohm         | 1.23 kΩ",
+        "1.234 M Ω           | 1.23 MΩ",
         "> 1.00 GΩ           | > 1 GΩ",
         ">200MOhm            | > 200 MΩ",
         "< 0.1 Ω             | < 0.1 Ω",
@@ -167,7 +175,7 @@ class WhatMetersSayTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"0.31 \u2126", "0.31 \u00ea", "0.31 \u00f4"})
+  @ValueSource(strings = {"0.31 \u2126", "0.31 \u00ea", "0.31 \u00f4", "0.31 \u00a6\u00b8"})
   void the_ohm_sign_has_many_codes(String line) {
     assertEquals("0.31 Ω", line(line));
   }

@@ -17,6 +17,8 @@ final class HislipChannel implements Channel {
 
   private static final int RESPONSE_MESSAGE_DELIVERED = 1;
 
+  private static final int PREFERS_OVERLAP = 1;
+
   /** Data whose number the server did not know yet. */
   private static final int NOT_YET_KNOWN = 0xffffffff;
 
@@ -61,13 +63,18 @@ final class HislipChannel implements Channel {
 
   private void initialize(String device) throws MeterTrouble {
     write(sync, new HislipMessage(HislipType.INITIALIZE, 0, VERSION_AND_VENDOR, device));
-    int session = expect(sync, HislipType.INITIALIZE_RESPONSE).parameter() & 0xffff;
+    HislipMessage begun = expect(sync, HislipType.INITIALIZE_RESPONSE);
+    int session = begun.parameter() & 0xffff;
     write(async, HislipMessage.of(HislipType.ASYNC_INITIALIZE, 0, session));
     expect(async, HislipType.ASYNC_INITIALIZE_RESPONSE);
     String most = HislipMessage.size(LineChannel.LONGEST);
     write(async, new HislipMessage(HislipType.ASYNC_MAXIMUM_MESSAGE_SIZE, 0, 0, most));
     expect(async, HislipType.ASYNC_MAXIMUM_MESSAGE_SIZE_RESPONSE);
     transcript.add(Kind.LINK, "session " + session);
+    if ((begun.control() & PREFERS_OVERLAP) != 0) {
+      // With a device clear both sides agree on one mode; it asks for the synchronised one.
+      clear();
+    }
   }
 
   @Override

@@ -10,6 +10,7 @@ import java.util.Random;
 public final class PracticeProbes {
   private static final long BOUNCE_MILLIS = 70;
   private static final long RANGING_MILLIS = 160;
+  private static final long MOVING_MILLIS = 700;
   private static final double LEADS_OHMS = 0.08;
   private static final double NOISE_OHMS = 0.0015;
 
@@ -21,6 +22,8 @@ public final class PracticeProbes {
   private double ohms = Double.POSITIVE_INFINITY;
   private long sinceMillis;
   private boolean led;
+  private double nextOhms;
+  private long nextMillis = Long.MAX_VALUE;
 
   /** Probes in the air. */
   public PracticeProbes(Ticks ticks, long seed) {
@@ -48,6 +51,23 @@ public final class PracticeProbes {
   public synchronized void touch(double otherOhms) {
     ohms = otherOhms;
     sinceMillis = ticks.millis();
+    nextMillis = Long.MAX_VALUE;
+  }
+
+  /** Lifts both, and puts them onto something else a moment later, as a hand does. */
+  public synchronized void moveTo(double otherOhms) {
+    lead();
+    lift();
+    nextOhms = otherOhms;
+    nextMillis = sinceMillis + MOVING_MILLIS;
+  }
+
+  private void arrive() {
+    if (ticks.millis() >= nextMillis) {
+      ohms = nextOhms;
+      sinceMillis = nextMillis;
+      nextMillis = Long.MAX_VALUE;
+    }
   }
 
   /** Takes both off. */
@@ -57,6 +77,7 @@ public final class PracticeProbes {
 
   /** What a meter finds now, its own leads in it where it reads over two wires. */
   public synchronized double ohms(boolean fourWire) {
+    arrive();
     long since = ticks.millis() - sinceMillis;
     if (Double.isInfinite(ohms)) {
       return Double.POSITIVE_INFINITY;

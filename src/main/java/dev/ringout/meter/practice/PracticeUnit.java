@@ -144,6 +144,11 @@ public final class PracticeUnit {
     }
   }
 
+  /** Moves probes to where a step of a plan asks for them. */
+  public void probe(PracticeProbes probes, Side from, Side to, SwitchState state) {
+    probes.moveTo(ohms(from, to, state));
+  }
+
   /** What is between two sides, leads apart; infinite where nothing is. */
   public double ohms(Side from, Side to, SwitchState state) {
     int[] one = numbers(from.points());
