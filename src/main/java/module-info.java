@@ -13,6 +13,7 @@ module dev.ringout {
   requires ejml.dsparse;
   requires com.fasterxml.aalto;
   requires com.fasterxml.jackson.jr.ob;
+  requires com.fazecast.jSerialComm;
   requires commons.math3;
   requires com.google.zxing;
   requires de.siegmar.fastcsv;
@@ -47,6 +48,10 @@ module dev.ringout {
   exports dev.ringout.jobs;
   exports dev.ringout.json;
   exports dev.ringout.lot;
+  exports dev.ringout.meter;
+  exports dev.ringout.meter.drive;
+  exports dev.ringout.meter.link;
+  exports dev.ringout.meter.practice;
   exports dev.ringout.plan;
   exports dev.ringout.print;
   exports dev.ringout.readings;

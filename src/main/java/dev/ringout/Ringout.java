@@ -12,7 +12,9 @@ import dev.ringout.jobs.ImportJob;
 import dev.ringout.jobs.Inputs;
 import dev.ringout.jobs.LaterJob;
 import dev.ringout.jobs.LotJob;
+import dev.ringout.jobs.MetersJob;
 import dev.ringout.jobs.PlanJob;
+import dev.ringout.jobs.PracticeJob;
 import dev.ringout.jobs.Program;
 import dev.ringout.jobs.RecordJob;
 import dev.ringout.jobs.ReviewJob;
@@ -21,15 +23,18 @@ import dev.ringout.jobs.Stopped;
 import dev.ringout.jobs.StoreAtHand;
 import dev.ringout.jobs.StoreCare;
 import dev.ringout.jobs.TraceJob;
+import dev.ringout.jobs.TryMeterJob;
 import dev.ringout.jobs.UnitsJob;
 import dev.ringout.jobs.VerifyJob;
 import dev.ringout.jobs.WorkJob;
 import dev.ringout.jobs.WrongRequest;
+import dev.ringout.meter.MeterTrouble;
 import dev.ringout.plan.TestPlan;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.work.FoundList;
 import dev.ringout.work.FoundWire;
 import dev.ringout.work.WorkPapers;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -119,6 +124,31 @@ public final class Ringout {
   /** Makes the store, looks through it, copies it. */
   public StoreCare store() {
     return new StoreCare(store);
+  }
+
+  /**
+   * Lists the ports of this machine and the profiles of meters.
+   *
+   * @throws MeterTrouble where a profile can't be read
+   */
+  public MetersJob.Result meters(MetersJob.Request request) throws MeterTrouble {
+    return MetersJob.run(request);
+  }
+
+  /** Talks to a meter for some seconds and tells all of it. */
+  public TryMeterJob.Result tryMeter(TryMeterJob.Request request) {
+    return TryMeterJob.run(request);
+  }
+
+  /**
+   * Serves a practice meter on this machine's own network.
+   *
+   * @throws WrongRequest where the tables can't be used
+   * @throws IOException where the port can't be had
+   */
+  public Answer<PracticeJob.Running> practice(PracticeJob.Request request)
+      throws WrongRequest, IOException {
+    return PracticeJob.run(request, source.apply(request.list().stream().toList()));
   }
 
   /**

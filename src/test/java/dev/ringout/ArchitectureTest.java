@@ -68,6 +68,10 @@ class ArchitectureTest {
       diagnose.values | harness standards readings circuit compare diagnose diagnose.wiring
       diagnose.run    | harness standards readings circuit compare diagnose*
       check           | harness standards readings circuit compare diagnose* review seal
+      meter           | harness readings
+      meter.link      | meter
+      meter.drive     | meter meter.link readings
+      meter.practice  | harness standards readings circuit meter meter.link
       lot             | harness standards readings circuit compare diagnose check
       words           | FACTS
       pictures        | FACTS
@@ -96,6 +100,7 @@ class ArchitectureTest {
       com.openhtmltopdf           | print
       org.apache.pdfbox           | print record
       com.fasterxml.jackson       | json
+      com.fazecast                | meter.link
       org.sqlite                  | store
       org.postgresql              | store
       org.flywaydb                | store
@@ -175,7 +180,8 @@ class ArchitectureTest {
   /**
    * Days come from what was written down: the same input gives the same page on any day. Only
    * {@code review} asks for today, by which waivers expire, and only where {@code --today} is not
-   * given; and {@code store add} keeps when something was brought in, of which no verdict knows.
+   * given; {@code store add} keeps when something was brought in, of which no verdict knows; and a
+   * meter's reading is of a moment.
    */
   @ArchTest
   static final ArchRule nothing_reads_a_clock =
@@ -184,6 +190,8 @@ class ArchitectureTest {
           .doNotHaveFullyQualifiedName("dev.ringout.cli.ReviewCommand")
           .and()
           .doNotHaveFullyQualifiedName("dev.ringout.cli.StoreCommand")
+          .and()
+          .doNotHaveFullyQualifiedName("dev.ringout.meter.link.SystemTicks")
           .should(readNoClock());
 
   @ArchTest

@@ -16,6 +16,7 @@ final class Commands {
     byName.put("found", () -> new FoundCommand(output));
     byName.put("import", () -> new ImportCommand(output));
     byName.put("lot", () -> new LotCommand(output));
+    byName.put("meters", () -> new MetersCommand(output));
     byName.put("plan", () -> new PlanCommand(output));
     byName.put("report", () -> new ReportCommand(output));
     byName.put("review", () -> new ReviewCommand(output));

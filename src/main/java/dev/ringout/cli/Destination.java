@@ -31,6 +31,16 @@ final class Destination {
     return json;
   }
 
+  /** Whether a file is asked for. */
+  boolean isFile() {
+    return file.isPresent();
+  }
+
+  /** The name of the file without its ending; empty where none is asked for. */
+  String name() {
+    return file.map(one -> ("" + one.getFileName()).replaceFirst("\\.[^.]*$", "")).orElse("");
+  }
+
   /** Whether colours are shown unless asked for: not in a file. */
   boolean showsColour(Output output) {
     return output.showsColour() && file.isEmpty();

@@ -41,6 +41,17 @@ final class StoreOption {
                 .filter(one -> !one.isBlank()));
   }
 
+  /** The folder of the store's file; of a server's, where the system keeps such things. */
+  Path folder() {
+    String given = address();
+    Path file =
+        given.startsWith("postgres")
+            ? usual(System.getenv())
+            : Path.of(given).toAbsolutePath().normalize();
+    Path folder = file.getParent();
+    return folder == null ? file : folder;
+  }
+
   /** The store; nothing of it is loaded before something is asked of it. */
   StoreAtHand store() {
     if (store.isEmpty()) {

@@ -47,6 +47,8 @@ class EveryJsonDocumentHasASchemaTest {
       review @/junction-box-c.xlsx
       review @/paper-errors.xlsx
       review @/paper-errors.xlsx --waivers @/waivers.csv --today 2026-11-25
+      meters --store #
+      meters --try practice --seconds 1 --store #
       units --store #
       units 0418 --store #
       check unit:0418 --store #
@@ -85,6 +87,8 @@ class EveryJsonDocumentHasASchemaTest {
       review @/nowhere.xlsx
       work @/nowhere.xlsx
       lot @/nowhere.xlsx @/point-to-point.xlsx
+      meters --try nowhere
+      meters --try localhost:1
       units --store @/nowhere.db
       units 0500 --store #
       check unit:0500 --store #

@@ -12,6 +12,7 @@ import dev.ringout.diagnose.Fault;
 import dev.ringout.imports.list.OddityKind;
 import dev.ringout.jobs.AddJob;
 import dev.ringout.lot.FaultSort;
+import dev.ringout.meter.Exchange;
 import dev.ringout.plan.Step;
 import dev.ringout.readings.Reading;
 import dev.ringout.revision.NetChange;
@@ -50,6 +51,7 @@ class EveryWordTest {
         Arguments.of("lot", "$defs/severity", Severity.values()),
         Arguments.of("store", "items/properties/state", AddJob.State.values()),
         Arguments.of("store", "findings/items/properties/kind", StoreFinding.Kind.values()),
+        Arguments.of("meters", "items/properties/kind", Exchange.Kind.values()),
         Arguments.of("plan", "$defs/severity", Severity.values()),
         Arguments.of("plan", "step/properties/proves", Step.Purpose.values()),
         Arguments.of("review", "$defs/severity", Severity.values()),

@@ -120,7 +120,8 @@ class DistributionIT {
         List.of(1, "diff", BOX, sample("junction-box-c.xlsx"), "-o", "diff.pdf"),
         List.of(1, "lot", BOX, READINGS),
         List.of(0, "store", "add", BOX, READINGS, "--store", "bench.db"),
-        List.of(66, "units", "--store", NO_SERVER));
+        List.of(66, "units", "--store", NO_SERVER),
+        List.of(0, "meters", "--store", "bench.db"));
   }
 
   @Test

@@ -1,0 +1,198 @@
+package dev.ringout.cli;
+
+import dev.ringout.Ringout;
+import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.MetersJob;
+import dev.ringout.jobs.PracticeJob;
+import dev.ringout.jobs.TryMeterJob;
+import dev.ringout.jobs.WrongRequest;
+import dev.ringout.json.MetersJson;
+import dev.ringout.meter.Failure;
+import dev.ringout.meter.MeterProfileText;
+import dev.ringout.meter.MeterTrouble;
+import dev.ringout.text.MetersText;
+import dev.ringout.words.MeterWords;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code ringout meters}: ports and profiles; tries a meter; serves a practice meter. */
+@Command(
+    name = "meters",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "Lists serial ports and the profiles by which meters are spoken to; tries a meter and shows"
+            + " every line; serves a practice meter.")
+final class MetersCommand implements Callable<Integer> {
+  private final Output output;
+
+  @Parameters(
+      index = "0",
+      arity = "0..1",
+      paramLabel = "HARNESS",
+      description = "With --practice: the list of the unit under the probes.")
+  private Optional<Path> harness = Optional.empty();
+
+  @Option(
+      names = "--try",
+      paramLabel = "ADDRESS",
+      description =
+          "Talk to the meter at ADDRESS: HOST:PORT, TCPIP::HOST::hislip0::INSTR, /dev/ttyUSB0,"
+              + " COM3 or practice. With -o its profile is written, with what was measured.")
+  private Optional<String> address = Optional.empty();
+
+  @Option(
+      names = "--profile",
+      paramLabel = "PROFILE",
+      description = "With --try: a profile's name or file.")
+  private Optional<String> profile = Optional.empty();
+
+  @Option(names = "--four-wire", description = "With --try: over four wires.")
+  private boolean fourWire;
+
+  @Option(
+      names = "--seconds",
+      paramLabel = "N",
+      description = "With --try: so long (3 where not given).")
+  private int seconds = 3;
+
+  @Option(
+      names = "--leads",
+      description =
+          "With --try: the probes are held together; what settles is kept as this meter's lead null.")
+  private boolean leads;
+
+  @Option(
+      names = "--practice",
+      paramLabel = "PORT",
+      description =
+          "Serve a practice meter to this machine: plain commands on PORT, HiSLIP on the next.")
+  private Optional<Integer> practice = Optional.empty();
+
+  @Option(
+      names = "--slips",
+      paramLabel = "N",
+      description = "With --practice: plant N slips of the hand in the unit.")
+  private int slips;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      description = "With --practice: chooses the slips, the same each time.")
+  private long seed = 1;
+
+  @Mixin private StoreOption at = new StoreOption();
+
+  @Mixin private TablesOption tables = new TablesOption();
+
+  @Mixin private Destination destination = new Destination();
+
+  MetersCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public Integer call() throws WrongRequest {
+    if (practice.isPresent()) {
+      return serve(practice.get());
+    }
+    return address.isPresent() ? tryOut(address.get()) : list();
+  }
+
+  private int list() {
+    try {
+      MetersJob.Result result = Ringout.onFiles().meters(new MetersJob.Request(at.folder()));
+      return destination.write(
+          output, destination.json() ? MetersJson.write(result) : MetersText.write(result));
+    } catch (MeterTrouble e) {
+      if (destination.json()) {
+        output.out().print(MetersJson.refused(e));
+      }
+      return trouble(e);
+    }
+  }
+
+  private int trouble(MeterTrouble trouble) {
+    output.err().println("ringout: " + MeterWords.failure(trouble.failure()));
+    return code(trouble.failure());
+  }
+
+  private static int code(Failure failure) {
+    return switch (MeterWords.code(failure)) {
+      case "no-address", "no-profile", "garbage", "unasked", "queued", "too-long", "half-line" ->
+          ExitCode.NOT_UNDERSTOOD;
+      case "not-kept" -> ExitCode.CANNOT_WRITE;
+      default -> ExitCode.MISSING_INPUT;
+    };
+  }
+
+  private int tryOut(String to) {
+    boolean json = destination.json();
+    if (!json) {
+      output.out().print(MetersText.beforeTrial(seconds));
+    }
+    TryMeterJob.Result result =
+        Ringout.onFiles()
+            .tryMeter(
+                new TryMeterJob.Request(
+                    to,
+                    profile,
+                    at.folder(),
+                    fourWire,
+                    Math.max(1, Math.min(seconds, 600)),
+                    leads,
+                    line -> {
+                      if (!json) {
+                        output.out().println(MeterWords.exchange(line));
+                        output.out().flush();
+                      }
+                    }));
+    output.out().print(json ? MetersJson.write(result) : MetersText.afterTrial(result));
+    if (result.trouble().isPresent()) {
+      return trouble(result.trouble().get());
+    }
+    return destination.isFile() ? keep(result) : ExitCode.DONE;
+  }
+
+  private int keep(TryMeterJob.Result result) {
+    return destination.write(
+        output,
+        MeterProfileText.write(
+            result.trial().orElseThrow().kept(destination.name(), result.profile().orElseThrow())));
+  }
+
+  private int serve(int port) throws WrongRequest {
+    if (port < 0 || port > 65534) {
+      output.err().println("ringout: " + port + " is no port; expected one from 1 to 65534");
+      return ExitCode.USAGE;
+    }
+    try {
+      return Ringout.onFiles()
+          .practice(new PracticeJob.Request(port, harness, slips, seed, tables.folder()))
+          .match(this::untilStopped, output::refuse);
+    } catch (IOException e) {
+      output.err().println("ringout: port " + port + " can't be had: " + e.getMessage());
+      return ExitCode.CANNOT_WRITE;
+    }
+  }
+
+  private int untilStopped(Answer.Given<PracticeJob.Running> answer) {
+    try (PracticeJob.Running running = answer.value()) {
+      output.out().print(MetersText.serving(running));
+      output.out().flush();
+      new CountDownLatch(1).await();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } catch (IOException e) {
+      output.err().println("ringout: " + e.getMessage());
+    }
+    return ExitCode.DONE;
+  }
+}

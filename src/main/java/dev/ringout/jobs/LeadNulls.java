@@ -1,0 +1,98 @@
+package dev.ringout.jobs;
+
+import dev.ringout.meter.DisplayLine;
+import dev.ringout.meter.LeadNull;
+import dev.ringout.meter.MeterIdentity;
+import dev.ringout.meter.MeterProfile;
+import dev.ringout.meter.MeterReading;
+import dev.ringout.meter.MeterTrouble;
+import dev.ringout.meter.Profiles;
+import dev.ringout.meter.ScpiAnswer;
+import dev.ringout.meter.Shown;
+import dev.ringout.readings.Measured;
+import dev.ringout.store.Fields;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What was read with the probes together, meter by meter, in a file beside the store: a line each,
+ * which is only ever added. A meter of which nothing stands there has to be nulled first.
+ */
+public final class LeadNulls {
+  /** Half of a day's work: leads and their contacts change (common practice, no source). */
+  public static final Duration USUAL = Duration.ofHours(4);
+
+  private final Path file;
+  private final Profiles profiles;
+
+  /** Those of a folder. */
+  public LeadNulls(Path folder, Profiles profiles) {
+    this.file = folder.resolve("lead-nulls.txt");
+    this.profiles = profiles;
+  }
+
+  /** Keeps one. */
+  public void keep(LeadNull leads) throws IOException {
+    Path folder = file.toAbsolutePath().getParent();
+    if (folder != null) {
+      Files.createDirectories(folder);
+    }
+    String line = Fields.line(leads.reading().fields().toArray(String[]::new)) + "\n";
+    Files.writeString(
+        file,
+        line,
+        StandardCharsets.UTF_8,
+        StandardOpenOption.CREATE,
+        StandardOpenOption.APPEND,
+        StandardOpenOption.SYNC);
+  }
+
+  /** The last of a meter; absent where its leads have to be measured. */
+  public Optional<LeadNull> of(MeterIdentity meter, Instant now, Duration after)
+      throws IOException {
+    if (!Files.exists(file)) {
+      return Optional.empty();
+    }
+    Optional<LeadNull> last = Optional.empty();
+    for (List<String> fields : Fields.of(Files.readString(file))) {
+      Optional<LeadNull> one = MeterReading.of(fields, this::measured).map(LeadNull::new);
+      if (one.isPresent() && one.get().isOf(meter)) {
+        last = one;
+      }
+    }
+    return last.filter(one -> !one.isDue(now, after));
+  }
+
+  private Optional<Measured> measured(String raw, String profile) {
+    try {
+      return shown(profiles.find(profile), raw).resistance().map(Shown.Resistance::measured);
+    } catch (MeterTrouble e) {
+      return Optional.empty();
+    }
+  }
+
+  /** What a meter's own text says, by its profile. */
+  public static Shown shown(MeterProfile profile, String raw) {
+    return profile
+        .language()
+        .match(
+            new MeterProfile.LanguageCases<>() {
+              @Override
+              public Shown scpi(MeterProfile.Scpi words) {
+                return ScpiAnswer.read(raw, words.overFloorOhms(), words.secondIsVolts());
+              }
+
+              @Override
+              public Shown talk(MeterProfile.Talk words) {
+                return DisplayLine.read(raw, words.bareIsOhms());
+              }
+            });
+  }
+}

@@ -1,0 +1,135 @@
+package dev.ringout.jobs;
+
+import dev.ringout.meter.Exchange;
+import dev.ringout.meter.Failure;
+import dev.ringout.meter.LeadNull;
+import dev.ringout.meter.MeterAddress;
+import dev.ringout.meter.MeterIdentity;
+import dev.ringout.meter.MeterProfile;
+import dev.ringout.meter.MeterTrouble;
+import dev.ringout.meter.Profiles;
+import dev.ringout.meter.drive.Meter;
+import dev.ringout.meter.drive.Trial;
+import dev.ringout.meter.link.SystemTicks;
+import dev.ringout.meter.link.Transcript;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** Talks to a meter for some seconds, and tells all of it. */
+public final class TryMeterJob {
+  private TryMeterJob() {}
+
+  /**
+   * What is asked.
+   *
+   * @param address as typed
+   * @param profile its name, or a file; the usual one of the address where there is none
+   * @param data the folder of the store: the user's own profiles and lead nulls are kept there
+   * @param keepLeads whether the probes are held together, so that what settles is the lead null
+   * @param listener hears each line as it goes
+   */
+  public record Request(
+      String address,
+      Optional<String> profile,
+      Path data,
+      boolean fourWire,
+      int seconds,
+      boolean keepLeads,
+      Consumer<Exchange> listener) {}
+
+  /**
+   * What came of it.
+   *
+   * @param address as a resource string, or as typed
+   * @param identity absent where it was never reached
+   * @param trial absent where it could not be finished
+   * @param profile absent where there is none
+   * @param leads the lead null of this meter that is in force; absent where it is to be measured
+   * @param trouble why it could not be finished
+   */
+  public record Result(
+      String address,
+      List<Exchange> talk,
+      Optional<MeterProfile> profile,
+      Optional<MeterIdentity> identity,
+      Optional<Trial> trial,
+      Optional<LeadNull> leads,
+      Optional<MeterTrouble> trouble) {
+    /** What is given can't be changed afterwards. */
+    public Result {
+      talk = List.copyOf(talk);
+    }
+  }
+
+  /** Tries it. */
+  public static Result run(Request request) {
+    return new Trying(request).run();
+  }
+
+  /** One trial, and what is known of it so far. */
+  private static final class Trying {
+    private final Request request;
+    private final List<Exchange> talk = new ArrayList<>();
+    private String address;
+    private Optional<MeterProfile> profile = Optional.empty();
+    private Optional<MeterIdentity> identity = Optional.empty();
+
+    Trying(Request request) {
+      this.request = request;
+      this.address = request.address();
+    }
+
+    Result run() {
+      try {
+        Trial trial = tried();
+        return new Result(
+            address, talk, profile, identity, Optional.of(trial), leads(trial), Optional.empty());
+      } catch (MeterTrouble e) {
+        return new Result(
+            address, talk, profile, identity, Optional.empty(), Optional.empty(), Optional.of(e));
+      }
+    }
+
+    private Profiles profiles() {
+      return new Profiles(Optional.of(request.data().resolve(MetersJob.OWN_PROFILES)));
+    }
+
+    private Optional<LeadNull> leads(Trial trial) throws MeterTrouble {
+      LeadNulls nulls = new LeadNulls(request.data(), profiles());
+      try {
+        Optional<LeadNull> measured = trial.reading().map(LeadNull::new).filter(LeadNull::isSound);
+        if (request.keepLeads() && measured.isPresent()) {
+          nulls.keep(measured.get());
+        }
+        return nulls.of(identity.orElseThrow(), new SystemTicks().now(), LeadNulls.USUAL);
+      } catch (IOException e) {
+        throw new MeterTrouble(
+            new Failure.NotKept("" + request.data(), String.valueOf(e.getMessage())), talk);
+      }
+    }
+
+    private Trial tried() throws MeterTrouble {
+      MeterAddress to = MeterAddress.of(request.address());
+      address = to.text();
+      MeterProfile found = profiles().find(request.profile().orElse(Profiles.usual(to)));
+      profile = Optional.of(found);
+      SystemTicks ticks = new SystemTicks();
+      Transcript transcript =
+          new Transcript(
+              ticks,
+              line -> {
+                talk.add(line);
+                request.listener().accept(line);
+              });
+      try (Meter meter =
+          Meter.open(to, found, request.fourWire(), PracticeJob.channels(ticks), transcript)) {
+        identity = Optional.of(meter.identity());
+        return Trial.of(meter, ticks, 1000L * request.seconds());
+      }
+    }
+  }
+}

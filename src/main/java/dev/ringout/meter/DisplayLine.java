@@ -1,0 +1,231 @@
+package dev.ringout.meter;
+
+import dev.ringout.readings.Measured;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A line of a meter that only talks: sign, number, prefix and unit, words of its function before or
+ * behind, {@code OL} with its point wherever the display had it, {@code > 1.00 GΩ}.
+ */
+public final class DisplayLine {
+  private static final Pattern TOKEN =
+      Pattern.compile(
+          "(?<over>(?<![\\d.])[+-]?\\s*(?:\\.[O0]L|[O0]\\.?L\\.?|O L|ol|OVLD|OFL|OVER(?:LOAD)?|OPEN|INF|∞)"
+              + "(?![A-Za-z\\d]))"
+              + "|(?<bound>[<>])?\\s*(?<number>[+-]?\\s*(?:\\d+(?:[.,]\\d*)?|[.,]\\d+)"
+              + "(?:[eE][+-]?\\d+)?)"
+              + "|(?<dashes>-{2,})"
+              + "|(?<word>[A-Za-zΩµ°%~][A-Za-zΩµ°%~0-9/_]*)"
+              + "|(?<between>[\\s,;:=]+)");
+
+  /** {@code 1,234} could be one or a thousand. */
+  private static final Pattern COMMA_AND_THREE_DIGITS = Pattern.compile("[+-]?\\d+,\\d{3}");
+
+  private static final Pattern OHM = Pattern.compile("([nuµmkKMGT]?)(?:Ω|[Oo]hms?|OHMS?)");
+  private static final Pattern BARE_OHM = Pattern.compile("Ω|[Oo]hms?|OHMS?");
+  private static final Pattern OTHER_UNIT =
+      Pattern.compile(
+          "[nuµmkM]?(?:V|A|F|Hz|HZ|W|S)(?:dc|ac|DC|AC)?|°[CF]|%|dB[Vm]?|hFE|VOLTS?|AMPS?");
+  private static final Pattern PREFIX = Pattern.compile("[nuµmkKMGT]");
+  private static final Pattern VOLTS = Pattern.compile("([mk]?)(?:V|VOLTS?)(?:dc|ac|DC|AC)?");
+
+  /** What the display shows then is not what the probes touch. */
+  private static final Set<String> HELD = Set.of("HOLD", "AHOLD", "MAX", "MIN", "AVG", "MEM");
+
+  /** Words that say that it is about ohms; prefix and number may then stand without a unit. */
+  private static final Set<String> OF_OHMS = Set.of("RES", "RESISTANCE", "CONT", "CONTINUITY");
+
+  private static final Set<String> OF_OTHERS = Set.of("DIODE", "DIO", "CAP", "FREQ", "TEMP");
+
+  private final List<Value> values = new ArrayList<>();
+  private String held = "";
+  private String other = "";
+  private boolean ofOhms;
+  private boolean dashes;
+  private boolean readable = true;
+  private Optional<String> unitBefore = Optional.empty();
+
+  private DisplayLine() {}
+
+  /** One number of the line; its unit may stand behind. */
+  private static final class Value {
+    private final String bound;
+    private final Optional<BigDecimal> number;
+    private final boolean negative;
+    private String unit = "";
+
+    Value(String bound, Optional<BigDecimal> number, boolean negative) {
+      this.bound = bound;
+      this.number = number;
+      this.negative = negative;
+    }
+  }
+
+  /**
+   * What a line says.
+   *
+   * @param bareIsOhms whether a number without any unit is ohms
+   */
+  public static Shown read(String line, boolean bareIsOhms) {
+    DisplayLine read = new DisplayLine();
+    read.take(
+        line.strip()
+            .replace('\u2126', 'Ω')
+            .replace('\u03bc', 'µ')
+            .replace('\u2212', '-')
+            // The sign as code page 437 and the usual display controllers have it.
+            .replace('\u00ea', 'Ω')
+            .replace('\u00f4', 'Ω')
+            // And as the double bytes of GBK and Shift JIS.
+            .replace("\u00a6\u00b8", "Ω")
+            .replace("\u0083\u00b6", "Ω"));
+    return read.shown(bareIsOhms);
+  }
+
+  private void take(String line) {
+    Matcher token = TOKEN.matcher(line);
+    int at = 0;
+    while (at < line.length()) {
+      token.region(at, line.length());
+      token.useTransparentBounds(true);
+      if (!token.lookingAt()) {
+        readable = false;
+        return;
+      }
+      if (token.group("over") != null) {
+        values.add(new Value("", Optional.empty(), token.group("over").startsWith("-")));
+      } else if (token.group("number") != null) {
+        number(token.group("bound"), token.group("number").replaceAll("\\s", ""));
+      } else if (token.group("word") != null) {
+        word(token.group("word"));
+      } else if (token.group("dashes") != null) {
+        dashes = true;
+      }
+      at = token.end();
+    }
+  }
+
+  private void number(@Nullable String bound, String digits) {
+    Optional<BigDecimal> number =
+        COMMA_AND_THREE_DIGITS.matcher(digits).matches()
+            ? Optional.empty()
+            : OhmsNumber.of(digits.replace(',', '.'));
+    readable &= number.isPresent();
+    values.add(new Value(bound == null ? "" : bound, number, digits.startsWith("-")));
+  }
+
+  private void word(String word) {
+    String upper = word.toUpperCase(Locale.ROOT);
+    boolean isUnit = OHM.matcher(word).matches() || OTHER_UNIT.matcher(word).matches();
+    Value last = values.isEmpty() ? new Value("", Optional.empty(), false) : lastValue();
+    boolean follows = !values.isEmpty() && last.unit.isEmpty();
+    if (HELD.contains(upper)) {
+      held = word;
+    } else if (PREFIX.matcher(last.unit).matches() && BARE_OHM.matcher(word).matches()) {
+      last.unit += word;
+    } else if (follows && (isUnit || PREFIX.matcher(word).matches())) {
+      last.unit = word;
+    } else if (OF_OHMS.contains(upper)) {
+      ofOhms = true;
+    } else if (OF_OTHERS.contains(upper)) {
+      other = word;
+    } else if (isUnit && values.isEmpty()) {
+      unitBefore = Optional.of(word);
+    } else if (isUnit) {
+      // A second unit behind one number: nobody can say which counts.
+      readable = false;
+    }
+  }
+
+  private Value lastValue() {
+    return values.get(values.size() - 1);
+  }
+
+  private Shown shown(boolean bareIsOhms) {
+    if (!readable) {
+      return new Shown.Unreadable();
+    }
+    if (!held.isEmpty()) {
+      return new Shown.Held(held);
+    }
+    if (values.isEmpty()) {
+      return dashes ? new Shown.NoValue() : new Shown.Unreadable();
+    }
+    if (!other.isEmpty()) {
+      return new Shown.OtherQuantity(other);
+    }
+    List<Measured> ohms = new ArrayList<>();
+    List<Double> volts = new ArrayList<>();
+    for (Value value : values) {
+      String unit = value.unit.isEmpty() ? unitBefore.orElse("") : value.unit;
+      Optional<Double> factor = ohmFactor(unit, bareIsOhms || ofOhms || value.number.isEmpty());
+      Matcher asVolts = VOLTS.matcher(unit);
+      if (factor.isPresent()) {
+        ohms.add(measured(value, factor.get()));
+      } else if (asVolts.matches() && value.number.isPresent()) {
+        volts.add(value.number.get().doubleValue() * prefix(asVolts.group(1)));
+      } else {
+        return unit.isEmpty() || PREFIX.matcher(unit).matches()
+            ? new Shown.Unreadable()
+            : new Shown.OtherQuantity(unit);
+      }
+    }
+    return shown(ohms, volts);
+  }
+
+  private static Shown shown(List<Measured> ohms, List<Double> volts) {
+    if (ohms.isEmpty()) {
+      return new Shown.OtherQuantity("V");
+    }
+    if (ohms.size() > 1 || volts.size() > 1) {
+      return new Shown.Unreadable();
+    }
+    return new Shown.Resistance(
+        ohms.get(0), volts.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(volts.get(0)));
+  }
+
+  private static Measured measured(Value value, double factor) {
+    if (value.number.isEmpty()) {
+      return value.negative
+          ? new Measured.BelowZero(Double.NEGATIVE_INFINITY, "-OL")
+          : new Measured.OverRange(OptionalDouble.empty());
+    }
+    Measured measured = OhmsNumber.measured(value.number.get(), factor);
+    double ohms = value.number.get().doubleValue() * factor;
+    if (value.bound.isEmpty() || measured.isBelowZero()) {
+      return measured;
+    }
+    return value.bound.equals(">") ? new Measured.MoreThan(ohms) : new Measured.LessThan(ohms);
+  }
+
+  private static Optional<Double> ohmFactor(String unit, boolean bareIsOhms) {
+    Matcher ohm = OHM.matcher(unit);
+    if (ohm.matches()) {
+      return Optional.of(prefix(ohm.group(1)));
+    }
+    boolean bare = unit.isEmpty() || PREFIX.matcher(unit).matches();
+    return bare && bareIsOhms ? Optional.of(prefix(unit)) : Optional.empty();
+  }
+
+  private static double prefix(String letter) {
+    return switch (letter) {
+      case "n" -> 1e-9;
+      case "u", "µ" -> 1e-6;
+      case "m" -> 1e-3;
+      case "k", "K" -> 1e3;
+      case "M" -> 1e6;
+      case "G" -> 1e9;
+      case "T" -> 1e12;
+      default -> 1;
+    };
+  }
+}

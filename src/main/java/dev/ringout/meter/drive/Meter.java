@@ -1,0 +1,308 @@
+package dev.ringout.meter.drive;
+
+import dev.ringout.meter.Failure;
+import dev.ringout.meter.MeterAddress;
+import dev.ringout.meter.MeterIdentity;
+import dev.ringout.meter.MeterProfile;
+import dev.ringout.meter.MeterReading;
+import dev.ringout.meter.MeterTrouble;
+import dev.ringout.meter.Sample;
+import dev.ringout.meter.Settling;
+import dev.ringout.meter.Shown;
+import dev.ringout.meter.link.Channels;
+import dev.ringout.meter.link.Transcript;
+import java.util.Optional;
+import java.util.concurrent.locks.ReentrantLock;
+
+/**
+ * A meter that is open. Every call ends: in its time, or when its thread is interrupted, or when
+ * another thread closes the meter. Two threads never read from it at once.
+ */
+public final class Meter implements AutoCloseable {
+  private static final int MOST_RECOVERIES = 5;
+  private static final long PAUSE_MILLIS = 150;
+
+  private final SampleSource source;
+  private final MeterProfile profile;
+  private final Transcript transcript;
+  private final ReentrantLock reader = new ReentrantLock();
+  private volatile boolean closed;
+  private boolean broken;
+
+  private Meter(SampleSource source, MeterProfile profile, Transcript transcript) {
+    this.source = source;
+    this.profile = profile;
+    this.transcript = transcript;
+  }
+
+  /** Hears what a meter says all along. */
+  public interface Listener {
+    /** One value. */
+    void sample(Sample sample);
+
+    /** The link broke; it is looked for. */
+    void gone(MeterTrouble trouble);
+
+    /** The link is back, and the same meter answers. */
+    void back();
+  }
+
+  /**
+   * Opens a meter and makes it ready.
+   *
+   * @param fourWire whether it is to read over four wires where it can
+   * @throws MeterTrouble where it can't be opened, or is none
+   */
+  public static Meter open(
+      MeterAddress address,
+      MeterProfile profile,
+      boolean fourWire,
+      Channels channels,
+      Transcript transcript)
+      throws MeterTrouble {
+    Sources sources = new Sources(address, profile, fourWire, channels, transcript);
+    return new Meter(profile.language().match(sources).open(), profile, transcript);
+  }
+
+  private interface Opening {
+    SampleSource open() throws MeterTrouble;
+  }
+
+  /** What opens a meter that speaks so. */
+  private record Sources(
+      MeterAddress address,
+      MeterProfile profile,
+      boolean fourWire,
+      Channels channels,
+      Transcript transcript)
+      implements MeterProfile.LanguageCases<Opening> {
+    @Override
+    public Opening scpi(MeterProfile.Scpi words) {
+      return () -> {
+        ScpiSource scpi = new ScpiSource(address, profile, words, fourWire, channels, transcript);
+        scpi.open();
+        return scpi;
+      };
+    }
+
+    @Override
+    public Opening talk(MeterProfile.Talk words) {
+      return () -> {
+        TalkSource talk = new TalkSource(address, profile, words, channels, transcript);
+        talk.open();
+        return talk;
+      };
+    }
+  }
+
+  /** Which meter it is. */
+  public MeterIdentity identity() {
+    return source.identity();
+  }
+
+  /** By which profile it is spoken to. */
+  public MeterProfile profile() {
+    return profile;
+  }
+
+  /** What is waited for where points should be joined. */
+  public Settling.Rule joined() {
+    return Settling.Rule.joined(profile.display());
+  }
+
+  /** What is waited for after a key. */
+  public Settling.Rule byKey() {
+    return Settling.Rule.byKey(profile.display());
+  }
+
+  /**
+   * One settled value, of what the probes touch from now on.
+   *
+   * @throws MeterTrouble where none settles in time, or the meter can't be believed
+   */
+  public MeterReading read(Settling.Rule rule, long millis) throws MeterTrouble {
+    return read(rule, millis, (sample, stage) -> {});
+  }
+
+  /** Sees what is read until a value settles. */
+  public interface Live {
+    /** One value, and how far it is after it. */
+    void seen(Sample sample, Settling.Stage stage);
+  }
+
+  /**
+   * One settled value, of what the probes touch from now on; each value before it is shown.
+   *
+   * @throws MeterTrouble where none settles in time, or the meter can't be believed
+   */
+  public MeterReading read(Settling.Rule rule, long millis, Live live) throws MeterTrouble {
+    return alone(() -> settled(rule, millis, live));
+  }
+
+  private MeterReading settled(Settling.Rule rule, long millis, Live live) throws MeterTrouble {
+    long start = transcript.ticks().millis();
+    // Within its own delay a meter may still show what the probes touched before the key.
+    int lagMillis = rule.byKey() ? profile.timing().settleMillis() : 0;
+    Settling settling = Settling.start(rule, start + lagMillis);
+    Recovery recovery = new Recovery(start + millis);
+    String last = "";
+    Optional<MeterTrouble> unmended = Optional.empty();
+    boolean fresh = false;
+    while (true) {
+      long left = start + millis - transcript.ticks().millis();
+      if (left <= 0) {
+        throw unmended.orElse(transcript.trouble(new Failure.Unsettled(millis, last)));
+      }
+      try {
+        if (!fresh) {
+          mendIfBroken();
+          source.forget();
+          fresh = true;
+        }
+        Sample sample = source.next(left);
+        last = sample.raw();
+        unmended = Optional.empty();
+        settling = settling.after(sample);
+        live.seen(sample, settling.stage());
+        Optional<Sample> taken =
+            source.isByItsKey() ? sample.measured().map(one -> sample) : settling.taken();
+        if (taken.isPresent()) {
+          source.confirm();
+          return reading(taken.get(), rule.byKey());
+        }
+      } catch (MeterTrouble e) {
+        recovery.after(e);
+        unmended = Optional.of(e);
+        settling = settling.afterGap();
+        fresh = false;
+      }
+    }
+  }
+
+  /** An answer to what was asked before a failure may still be on its way. */
+  private void mendIfBroken() throws MeterTrouble {
+    if (broken) {
+      source.recover();
+      broken = false;
+    }
+  }
+
+  MeterReading reading(Sample sample, boolean byKey) {
+    Shown.Resistance shown = sample.shown().resistance().orElseThrow();
+    return new MeterReading(
+        sample.raw(),
+        shown.measured(),
+        shown.volts(),
+        sample.at(),
+        identity(),
+        source.entered(byKey));
+  }
+
+  /** Brings the link back, a few times within the time of one reading. */
+  private final class Recovery {
+    private final long endMillis;
+    private int left = MOST_RECOVERIES;
+
+    Recovery(long endMillis) {
+      this.endMillis = endMillis;
+    }
+
+    void after(MeterTrouble trouble) throws MeterTrouble {
+      refuseIfClosed();
+      if (!trouble.failure().isOfTheLink() || left-- <= 0) {
+        throw trouble;
+      }
+      while (true) {
+        try {
+          source.recover();
+          broken = false;
+          return;
+        } catch (MeterTrouble e) {
+          refuseIfClosed();
+          boolean late = transcript.ticks().millis() + PAUSE_MILLIS >= endMillis;
+          if (!e.failure().isOfTheLink()) {
+            throw e;
+          }
+          if (late) {
+            throw trouble;
+          }
+          pause();
+        }
+      }
+    }
+  }
+
+  private void pause() throws MeterTrouble {
+    try {
+      Thread.sleep(PAUSE_MILLIS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw transcript.trouble(new Failure.Interrupted());
+    }
+  }
+
+  private void refuseIfClosed() throws MeterTrouble {
+    if (closed || Thread.currentThread().isInterrupted()) {
+      throw transcript.trouble(new Failure.Interrupted());
+    }
+  }
+
+  /** One value as it is, settled or not. */
+  public Sample sample(long millis) throws MeterTrouble {
+    return alone(
+        () -> {
+          mendIfBroken();
+          return source.next(millis);
+        });
+  }
+
+  /**
+   * Tells all values until its thread is interrupted or the meter is closed; a link that breaks is
+   * looked for until it is back.
+   *
+   * @throws MeterTrouble where the meter itself has something against it, or another answers
+   */
+  public void stream(Listener listener) throws MeterTrouble {
+    alone(
+        () -> {
+          while (!closed && !Thread.currentThread().isInterrupted()) {
+            try {
+              listener.sample(source.next(profile.timing().answerMillis()));
+            } catch (MeterTrouble e) {
+              if (closed || e.failure().isInterruption()) {
+                return "";
+              }
+              listener.gone(e);
+              new Recovery(Long.MAX_VALUE).after(e);
+              listener.back();
+            }
+          }
+          return "";
+        });
+  }
+
+  private interface Call<T> {
+    T now() throws MeterTrouble;
+  }
+
+  private <T> T alone(Call<T> call) throws MeterTrouble {
+    if (reader.isHeldByCurrentThread() || !reader.tryLock()) {
+      throw transcript.trouble(new Failure.InUse(identity().address()));
+    }
+    try {
+      return call.now();
+    } catch (MeterTrouble e) {
+      broken |= e.failure().isOfTheLink() || e.failure().isInterruption();
+      throw e;
+    } finally {
+      reader.unlock();
+    }
+  }
+
+  /** Closes it; who reads from it is told. */
+  @Override
+  public void close() {
+    closed = true;
+    source.close();
+  }
+}

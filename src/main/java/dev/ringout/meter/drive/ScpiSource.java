@@ -1,0 +1,348 @@
+package dev.ringout.meter.drive;
+
+import dev.ringout.meter.Exchange.Kind;
+import dev.ringout.meter.Failure;
+import dev.ringout.meter.MeterAddress;
+import dev.ringout.meter.MeterIdentity;
+import dev.ringout.meter.MeterProfile;
+import dev.ringout.meter.MeterProfile.Fence;
+import dev.ringout.meter.MeterTrouble;
+import dev.ringout.meter.Sample;
+import dev.ringout.meter.ScpiAnswer;
+import dev.ringout.meter.Shown;
+import dev.ringout.meter.link.Channel;
+import dev.ringout.meter.link.Channels;
+import dev.ringout.meter.link.Transcript;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A meter that takes commands. Behind each query something is asked whose answer can be no other:
+ * an answer that is late, or comes twice, then never stands for another.
+ */
+final class ScpiSource implements SampleSource {
+  /** More errors than any queue holds: then it is no queue. */
+  private static final int MOST_ERRORS = 100;
+
+  private static final int LATE_LINES = 20;
+  private static final int MOST_IDENTITIES = 6;
+  private static final int HIGHEST_FENCE = 255;
+  private static final Pattern ERROR = Pattern.compile("\\s*([+-]?\\d{1,6})\\s*(,.*)?");
+  private static final Pattern IDENTITY = Pattern.compile("[\\x20-\\x7e]*[A-Za-z][\\x20-\\x7e]*");
+
+  private final MeterAddress address;
+  private final MeterProfile profile;
+  private final MeterProfile.Scpi words;
+  private final boolean fourWire;
+  private final Channels channels;
+  private final Transcript transcript;
+  private Optional<Channel> channel = Optional.empty();
+  private Optional<String> identity = Optional.empty();
+  private Fence fence;
+  private int fenceNumber;
+  private String lastQuery = "";
+
+  ScpiSource(
+      MeterAddress address,
+      MeterProfile profile,
+      MeterProfile.Scpi words,
+      boolean fourWire,
+      Channels channels,
+      Transcript transcript) {
+    this.address = address;
+    this.profile = profile;
+    this.words = words;
+    this.fourWire = fourWire;
+    this.channels = channels;
+    this.transcript = transcript;
+    this.fence = words.fence();
+    this.fenceNumber = (int) (transcript.ticks().millis() % HIGHEST_FENCE);
+  }
+
+  /** Opens it and makes it ready. */
+  void open() throws MeterTrouble {
+    connect();
+    try {
+      chooseFence();
+      setUp();
+    } catch (MeterTrouble e) {
+      close();
+      throw e;
+    }
+  }
+
+  private void connect() throws MeterTrouble {
+    close();
+    channel = Optional.of(channels.open(address, profile, transcript));
+    try {
+      identify();
+    } catch (MeterTrouble e) {
+      close();
+      throw e;
+    }
+  }
+
+  private Channel channel() throws MeterTrouble {
+    return channel.orElseThrow(() -> transcript.trouble(new Failure.Gone(address.text())));
+  }
+
+  /**
+   * Asks which meter it is until the same is said twice: half of an answer would be another meter
+   * ever after.
+   */
+  private void identify() throws MeterTrouble {
+    String before = "";
+    for (int i = 0; i < MOST_IDENTITIES; i++) {
+      String line = askIdentity();
+      if (identity.isPresent() && line.equals(identity.get())) {
+        return;
+      }
+      if (line.equals(before)) {
+        if (identity.isPresent()) {
+          throw transcript.trouble(new Failure.OtherMeter(identity.get(), line));
+        }
+        identity = Optional.of(line);
+        return;
+      }
+      before = line;
+    }
+    throw transcript.trouble(new Failure.Garbage("*IDN?", before));
+  }
+
+  /** What comes before the identity is late, or a greeting. */
+  private String askIdentity() throws MeterTrouble {
+    channel().dropPending();
+    channel().send("*IDN?");
+    lastQuery = "*IDN?";
+    String line = "";
+    for (int i = 0; i < LATE_LINES; i++) {
+      line = receive(lastQuery);
+      if (isIdentity(line, read(line).isReadable())) {
+        return line;
+      }
+      transcript.add(Kind.DROPPED, line);
+    }
+    throw transcript.trouble(new Failure.Garbage("*IDN?", line));
+  }
+
+  private static boolean isIdentity(String line, boolean isValue) {
+    return !isValue && IDENTITY.matcher(line).matches() && !ERROR.matcher(line).matches();
+  }
+
+  /** Not every meter has the common commands: then the error queue has to do. */
+  private void chooseFence() throws MeterTrouble {
+    if (fence != Fence.NUMBER) {
+      return;
+    }
+    try {
+      fence().ifPresent(late -> transcript.add(Kind.DROPPED, late));
+    } catch (MeterTrouble e) {
+      if (!e.failure().isOfTheLink()) {
+        throw e;
+      }
+      fence = Fence.ERRORS;
+      transcript.add(Kind.LINK, "no *ESE?: the error queue tells answers apart");
+      connect();
+    }
+  }
+
+  private void setUp() throws MeterTrouble {
+    drainErrors();
+    for (String line : words.setUp()) {
+      sendAndCheck(line);
+    }
+    sendAndCheck(fourWire && !words.fourWire().isEmpty() ? words.fourWire() : words.twoWire());
+  }
+
+  private void sendAndCheck(String line) throws MeterTrouble {
+    if (!line.isEmpty()) {
+      channel().send(line);
+      lastQuery = line;
+      confirm();
+    }
+  }
+
+  /** What is in the queue by now is of before. */
+  private void drainErrors() throws MeterTrouble {
+    for (int i = 0; i < MOST_ERRORS; i++) {
+      if (error().isEmpty()) {
+        return;
+      }
+    }
+    throw transcript.trouble(new Failure.Garbage(words.errors(), "errors without end"));
+  }
+
+  /** The oldest error; absent where there is none. */
+  private Optional<String> error() throws MeterTrouble {
+    if (words.errors().isEmpty()) {
+      return Optional.empty();
+    }
+    channel().send(words.errors());
+    String line = receive(words.errors());
+    Matcher error = ERROR.matcher(line);
+    if (!error.matches()) {
+      throw transcript.trouble(new Failure.Unasked(words.errors(), line));
+    }
+    boolean none = Integer.parseInt(error.group(1).replace("+", "")) == 0;
+    return none ? Optional.empty() : Optional.of(line);
+  }
+
+  @Override
+  public void confirm() throws MeterTrouble {
+    Optional<String> error = error();
+    if (error.isPresent()) {
+      drainErrors();
+      throw transcript.trouble(new Failure.Queued(lastQuery, error.get()));
+    }
+  }
+
+  @Override
+  public MeterIdentity identity() {
+    boolean practice = address.match(IS_PRACTICE);
+    return new MeterIdentity(address.text(), identity.orElse(""), profile.name(), practice);
+  }
+
+  @Override
+  public void forget() throws MeterTrouble {
+    channel().dropPending();
+  }
+
+  @Override
+  public Sample next(long millis) throws MeterTrouble {
+    long end = transcript.ticks().millis() + Math.max(millis, 1);
+    while (true) {
+      String pending = channel().dropPending();
+      if (!pending.isEmpty() && fence != Fence.NUMBER) {
+        throw transcript.trouble(new Failure.Unasked("", pending));
+      }
+      long asked = transcript.ticks().millis();
+      channel().send(words.query());
+      lastQuery = words.query();
+      String line = receive(words.query());
+      Optional<String> unasked = fence();
+      if (unasked.isEmpty()) {
+        return sample(asked, line);
+      }
+      // All that belongs to nothing is read away by now: the next answer can be believed again.
+      transcript.add(Kind.DROPPED, line);
+      if (transcript.ticks().millis() >= end) {
+        throw transcript.trouble(new Failure.Unasked("*ESE?", unasked.get()));
+      }
+    }
+  }
+
+  private Sample sample(long asked, String line) throws MeterTrouble {
+    Shown shown = read(line);
+    if (!shown.isReadable()) {
+      throw transcript.trouble(new Failure.Garbage(words.query(), line));
+    }
+    if (shown.otherUnit().isPresent()) {
+      throw transcript.trouble(new Failure.OtherQuantity(line, shown.otherUnit().get()));
+    }
+    return new Sample(asked, transcript.ticks().millis(), transcript.ticks().now(), line, shown);
+  }
+
+  private Shown read(String line) {
+    return ScpiAnswer.read(line, words.overFloorOhms(), words.secondIsVolts());
+  }
+
+  /** Asks what can have one answer alone; gives what came before it, absent where nothing did. */
+  private Optional<String> fence() throws MeterTrouble {
+    return switch (fence) {
+      case NUMBER -> numberFence();
+      case ERRORS -> {
+        confirm();
+        yield Optional.empty();
+      }
+      // The order of lines is all there is.
+      case NONE -> Optional.empty();
+    };
+  }
+
+  private Optional<String> numberFence() throws MeterTrouble {
+    fenceNumber = fenceNumber % HIGHEST_FENCE + 1;
+    channel().send("*ESE " + fenceNumber);
+    channel().send("*ESE?");
+    String first = "";
+    for (int i = 0; i < LATE_LINES; i++) {
+      String line = receive("*ESE?").strip();
+      if (line.equals("" + fenceNumber) || line.equals("+" + fenceNumber)) {
+        return first.isEmpty() ? Optional.empty() : Optional.of(first);
+      }
+      first = first.isEmpty() ? line : first;
+    }
+    throw transcript.trouble(new Failure.Unasked("*ESE?", first));
+  }
+
+  /** A query that fails answers nothing; what was asked is told with it. */
+  private String receive(String asked) throws MeterTrouble {
+    try {
+      return channel().receive(profile.timing().answerMillis());
+    } catch (MeterTrouble e) {
+      throw new MeterTrouble(e.failure().asking(asked), e.talk());
+    }
+  }
+
+  @Override
+  public void recover() throws MeterTrouble {
+    if (!cleared()) {
+      connect();
+    }
+    setUp();
+  }
+
+  /**
+   * A device clear makes the meter forget the question, where the link has one and still stands.
+   */
+  private boolean cleared() {
+    try {
+      if (channel.isPresent() && channel.get().clear()) {
+        identify();
+        return true;
+      }
+    } catch (MeterTrouble e) {
+      transcript.add(Kind.LINK, "not cleared");
+    }
+    return false;
+  }
+
+  @Override
+  public boolean isByItsKey() {
+    return false;
+  }
+
+  @Override
+  public void close() {
+    channel.ifPresent(Channel::close);
+    channel = Optional.empty();
+  }
+
+  private static final MeterAddress.Cases<Boolean> IS_PRACTICE =
+      new MeterAddress.Cases<>() {
+        @Override
+        public Boolean socket(MeterAddress.Socket address) {
+          return false;
+        }
+
+        @Override
+        public Boolean hislip(MeterAddress.Hislip address) {
+          return false;
+        }
+
+        @Override
+        public Boolean serial(MeterAddress.Serial address) {
+          return false;
+        }
+
+        @Override
+        public Boolean typed(MeterAddress.Typed address) {
+          return false;
+        }
+
+        @Override
+        public Boolean practice(MeterAddress.Practice address) {
+          return true;
+        }
+      };
+}

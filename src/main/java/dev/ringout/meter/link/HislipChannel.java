@@ -1,0 +1,222 @@
+package dev.ringout.meter.link;
+
+import dev.ringout.meter.Exchange.Kind;
+import dev.ringout.meter.Failure;
+import dev.ringout.meter.MeterAddress;
+import dev.ringout.meter.MeterTrouble;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * HiSLIP in synchronised mode (IVI-6.1): two connections, each message with a number, each answer
+ * with the number of what it answers.
+ */
+final class HislipChannel implements Channel {
+  /** Version 1.0, and two letters of who asks that are nobody's. */
+  private static final int VERSION_AND_VENDOR = 0x0100_7878;
+
+  private static final int RESPONSE_MESSAGE_DELIVERED = 1;
+
+  private static final int PREFERS_OVERLAP = 1;
+
+  /** Data whose number the server did not know yet. */
+  private static final int NOT_YET_KNOWN = 0xffffffff;
+
+  private final String address;
+  private final int millis;
+  private final Transcript transcript;
+  private final ByteLink sync;
+  private final ByteLink async;
+  private int nextId = HislipMessage.FIRST_ID;
+  private int lastId;
+  private boolean delivered;
+
+  private HislipChannel(
+      String address, int millis, Transcript transcript, ByteLink sync, ByteLink async) {
+    this.address = address;
+    this.millis = millis;
+    this.transcript = transcript;
+    this.sync = sync;
+    this.async = async;
+  }
+
+  /** Connects twice and makes one session of both. */
+  static HislipChannel open(MeterAddress.Hislip to, int millis, Transcript transcript)
+      throws MeterTrouble {
+    String shown = to.text();
+    ByteLink sync = TcpLink.connect(to.host(), to.port(), millis, shown, transcript);
+    try {
+      ByteLink async = TcpLink.connect(to.host(), to.port(), millis, shown, transcript);
+      HislipChannel channel = new HislipChannel(shown, millis, transcript, sync, async);
+      try {
+        channel.initialize(to.device());
+        return channel;
+      } catch (MeterTrouble e) {
+        async.close();
+        throw e;
+      }
+    } catch (MeterTrouble e) {
+      sync.close();
+      throw e;
+    }
+  }
+
+  private void initialize(String device) throws MeterTrouble {
+    write(sync, new HislipMessage(HislipType.INITIALIZE, 0, VERSION_AND_VENDOR, device));
+    HislipMessage begun = expect(sync, HislipType.INITIALIZE_RESPONSE);
+    int session = begun.parameter() & 0xffff;
+    write(async, HislipMessage.of(HislipType.ASYNC_INITIALIZE, 0, session));
+    expect(async, HislipType.ASYNC_INITIALIZE_RESPONSE);
+    String most = HislipMessage.size(LineChannel.LONGEST);
+    write(async, new HislipMessage(HislipType.ASYNC_MAXIMUM_MESSAGE_SIZE, 0, 0, most));
+    expect(async, HislipType.ASYNC_MAXIMUM_MESSAGE_SIZE_RESPONSE);
+    transcript.add(Kind.LINK, "session " + session);
+    if ((begun.control() & PREFERS_OVERLAP) != 0) {
+      // With a device clear both sides agree on one mode; it asks for the synchronised one.
+      clear();
+    }
+  }
+
+  @Override
+  public void send(String line) throws MeterTrouble {
+    int control = delivered ? RESPONSE_MESSAGE_DELIVERED : 0;
+    write(sync, new HislipMessage(HislipType.DATA_END, control, nextId, line + "\n"));
+    delivered = false;
+    lastId = nextId;
+    nextId += 2;
+    transcript.add(Kind.SENT, line);
+  }
+
+  @Override
+  public String receive(long waitMillis) throws MeterTrouble {
+    long end = transcript.ticks().millis() + waitMillis;
+    StringBuilder text = new StringBuilder();
+    while (true) {
+      HislipMessage message = read(sync, end, waitMillis);
+      if (message.type() == HislipType.FATAL_ERROR || message.type() == HislipType.ERROR) {
+        transcript.add(Kind.RECEIVED, "error " + message.control() + " " + message.payload());
+        throw transcript.trouble(new Failure.Garbage("", message.payload()));
+      }
+      boolean isData = message.type() == HislipType.DATA || message.type() == HislipType.DATA_END;
+      if (!isData || !isAnswer(message)) {
+        transcript.add(Kind.DROPPED, message.type() + " " + message.payload().strip());
+        text.setLength(0);
+        continue;
+      }
+      text.append(message.payload());
+      if (text.length() > LineChannel.LONGEST) {
+        throw transcript.trouble(new Failure.TooLong(text.substring(0, 60), LineChannel.LONGEST));
+      }
+      if (message.type() == HislipType.DATA_END) {
+        delivered = true;
+        String line = text.toString().strip();
+        transcript.add(Kind.RECEIVED, line);
+        return line;
+      }
+    }
+  }
+
+  /** An answer to an earlier message is late, whatever it says. */
+  private boolean isAnswer(HislipMessage message) {
+    return message.parameter() == lastId
+        || (message.type() == HislipType.DATA && message.parameter() == NOT_YET_KNOWN);
+  }
+
+  /** Nothing to drop: what answers nothing is known by its number. */
+  @Override
+  public String dropPending() {
+    return "";
+  }
+
+  @Override
+  public boolean clear() throws MeterTrouble {
+    transcript.add(Kind.LINK, "device clear");
+    write(async, HislipMessage.of(HislipType.ASYNC_DEVICE_CLEAR, 0, 0));
+    HislipMessage agreed = expect(async, HislipType.ASYNC_DEVICE_CLEAR_ACKNOWLEDGE);
+    write(sync, HislipMessage.of(HislipType.DEVICE_CLEAR_COMPLETE, agreed.control() & 0xfe, 0));
+    expect(sync, HislipType.DEVICE_CLEAR_ACKNOWLEDGE);
+    nextId = HislipMessage.FIRST_ID;
+    delivered = false;
+    return true;
+  }
+
+  private void write(ByteLink link, HislipMessage message) throws MeterTrouble {
+    transcript.stopIfInterrupted();
+    try {
+      link.write(message.bytes());
+    } catch (IOException e) {
+      throw gone();
+    }
+  }
+
+  /** The next message of a type; others before it are of no more use. */
+  private HislipMessage expect(ByteLink link, HislipType type) throws MeterTrouble {
+    long end = transcript.ticks().millis() + millis;
+    while (true) {
+      HislipMessage message = read(link, end, millis);
+      if (message.type() == type) {
+        return message;
+      }
+      transcript.add(Kind.DROPPED, message.type() + " " + message.payload().strip());
+      if (message.type() == HislipType.FATAL_ERROR) {
+        throw transcript.trouble(new Failure.Garbage(type.toString(), message.payload()));
+      }
+    }
+  }
+
+  private HislipMessage read(ByteLink link, long end, long waitMillis) throws MeterTrouble {
+    byte[] header = read(link, HislipMessage.HEADER, end, waitMillis);
+    if (!HislipMessage.isHeader(header)) {
+      throw transcript.trouble(
+          new Failure.Garbage("", new String(header, StandardCharsets.ISO_8859_1)));
+    }
+    long length = HislipMessage.payloadLength(header);
+    if (length < 0 || length > LineChannel.LONGEST) {
+      throw transcript.trouble(new Failure.TooLong("", LineChannel.LONGEST));
+    }
+    return HislipMessage.of(header, read(link, (int) length, end, waitMillis));
+  }
+
+  private byte[] read(ByteLink link, int length, long end, long waitMillis) throws MeterTrouble {
+    byte[] bytes = new byte[length];
+    int have = 0;
+    while (have < length) {
+      transcript.stopIfInterrupted();
+      long left = end - transcript.ticks().millis();
+      if (left <= 0) {
+        throw transcript.trouble(
+            have == 0
+                ? new Failure.Silent("", waitMillis)
+                : new Failure.HalfLine(have + " bytes", waitMillis));
+      }
+      byte[] piece = new byte[length - have];
+      int came = piece(link, piece, (int) Math.min(left, ByteLink.SLICE_MILLIS));
+      System.arraycopy(piece, 0, bytes, have, came);
+      have += came;
+    }
+    return bytes;
+  }
+
+  private int piece(ByteLink link, byte[] into, int waitMillis) throws MeterTrouble {
+    try {
+      int came = link.read(into, waitMillis);
+      if (came >= 0) {
+        return came;
+      }
+    } catch (IOException e) {
+      throw gone();
+    }
+    throw gone();
+  }
+
+  private MeterTrouble gone() {
+    transcript.add(Kind.LINK, "gone");
+    return transcript.trouble(new Failure.Gone(address));
+  }
+
+  @Override
+  public void close() {
+    sync.close();
+    async.close();
+  }
+}

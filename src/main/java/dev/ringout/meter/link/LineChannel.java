@@ -1,0 +1,148 @@
+package dev.ringout.meter.link;
+
+import dev.ringout.meter.Exchange.Kind;
+import dev.ringout.meter.Failure;
+import dev.ringout.meter.MeterProfile.Ending;
+import dev.ringout.meter.MeterTrouble;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
+import java.util.Deque;
+
+/** Lines over a stream of bytes, however they come in pieces; CR, LF or both end one. */
+final class LineChannel implements Channel {
+  /** Far longer than any reading. */
+  static final int LONGEST = 4096;
+
+  private final ByteLink link;
+  private final Ending ending;
+  private final String address;
+  private final Transcript transcript;
+  private final byte[] piece = new byte[2048];
+  private final byte[] begun = new byte[LONGEST];
+  private int begunLength;
+  private final Deque<String> whole = new ArrayDeque<>();
+
+  LineChannel(ByteLink link, Ending ending, String address, Transcript transcript) {
+    this.link = link;
+    this.ending = ending;
+    this.address = address;
+    this.transcript = transcript;
+  }
+
+  @Override
+  public void send(String line) throws MeterTrouble {
+    transcript.stopIfInterrupted();
+    try {
+      link.write((line + ending.characters()).getBytes(StandardCharsets.ISO_8859_1));
+      transcript.add(Kind.SENT, line);
+    } catch (IOException e) {
+      throw gone();
+    }
+  }
+
+  @Override
+  public String receive(long millis) throws MeterTrouble {
+    long end = transcript.ticks().millis() + millis;
+    while (whole.isEmpty()) {
+      transcript.stopIfInterrupted();
+      long left = end - transcript.ticks().millis();
+      if (left <= 0) {
+        throw late(millis);
+      }
+      fill((int) Math.min(left, ByteLink.SLICE_MILLIS));
+    }
+    String line = whole.remove();
+    transcript.add(Kind.RECEIVED, line);
+    return line;
+  }
+
+  private MeterTrouble late(long millis) {
+    if (begunLength == 0) {
+      return transcript.trouble(new Failure.Silent("", millis));
+    }
+    String half = text(begun, begunLength);
+    transcript.add(Kind.DROPPED, half);
+    begunLength = 0;
+    return transcript.trouble(new Failure.HalfLine(half, millis));
+  }
+
+  /** Takes what comes within so long; gives whether anything did. */
+  private boolean fill(int waitMillis) throws MeterTrouble {
+    int length;
+    try {
+      length = link.read(piece, waitMillis);
+    } catch (IOException e) {
+      throw gone();
+    }
+    if (length < 0) {
+      throw gone();
+    }
+    for (int i = 0; i < length; i++) {
+      take(piece[i]);
+    }
+    return length > 0;
+  }
+
+  private void take(byte one) throws MeterTrouble {
+    if (one == '\n' || one == '\r') {
+      String line = text(begun, begunLength);
+      begunLength = 0;
+      if (!line.isBlank()) {
+        whole.add(line);
+      }
+      return;
+    }
+    if (begunLength == LONGEST) {
+      String beginning = text(begun, 60);
+      transcript.add(Kind.DROPPED, text(begun, begunLength));
+      begunLength = 0;
+      throw transcript.trouble(new Failure.TooLong(beginning, LONGEST));
+    }
+    begun[begunLength++] = one;
+  }
+
+  private MeterTrouble gone() {
+    transcript.add(Kind.LINK, "gone");
+    return transcript.trouble(new Failure.Gone(address));
+  }
+
+  /** Meters write what they like above 127: as UTF-8 where it is, else byte by byte. */
+  private static String text(byte[] bytes, int length) {
+    try {
+      return StandardCharsets.UTF_8
+          .newDecoder()
+          .decode(ByteBuffer.wrap(bytes, 0, length))
+          .toString();
+    } catch (CharacterCodingException e) {
+      return new String(bytes, 0, length, StandardCharsets.ISO_8859_1);
+    }
+  }
+
+  @Override
+  public String dropPending() throws MeterTrouble {
+    // Bounded: a meter that talks faster than it is read is never through.
+    for (int i = 0; i < 64 && fill(1); i++) {
+      transcript.stopIfInterrupted();
+    }
+    String pending = String.join("\n", whole) + text(begun, begunLength);
+    whole.clear();
+    begunLength = 0;
+    if (!pending.isEmpty()) {
+      transcript.add(Kind.DROPPED, pending);
+    }
+    return pending;
+  }
+
+  @Override
+  public boolean clear() {
+    return false;
+  }
+
+  @Override
+  public void close() {
+    link.close();
+  }
+}
