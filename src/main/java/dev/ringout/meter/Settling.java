@@ -294,6 +294,11 @@ public final class Settling {
         }
 
         @Override
+        public Double takenBack(Measured.TakenBack measured) {
+          return Double.NaN;
+        }
+
+        @Override
         public Double notTested(Measured.NotTested measured) {
           return Double.NaN;
         }
