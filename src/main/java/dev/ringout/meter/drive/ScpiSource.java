@@ -219,8 +219,9 @@ final class ScpiSource implements SampleSource {
 
   @Override
   public MeterIdentity identity() {
-    boolean practice = address.match(IS_PRACTICE);
-    return new MeterIdentity(address.text(), identity.orElse(""), profile.name(), practice);
+    String text = identity.orElse("");
+    boolean practice = text.equals(MeterIdentity.OF_PRACTICE);
+    return new MeterIdentity(address.text(), text, profile.name(), practice);
   }
 
   @Override
@@ -345,32 +346,4 @@ final class ScpiSource implements SampleSource {
     channel.ifPresent(Channel::close);
     channel = Optional.empty();
   }
-
-  private static final MeterAddress.Cases<Boolean> IS_PRACTICE =
-      new MeterAddress.Cases<>() {
-        @Override
-        public Boolean socket(MeterAddress.Socket address) {
-          return false;
-        }
-
-        @Override
-        public Boolean hislip(MeterAddress.Hislip address) {
-          return false;
-        }
-
-        @Override
-        public Boolean serial(MeterAddress.Serial address) {
-          return false;
-        }
-
-        @Override
-        public Boolean typed(MeterAddress.Typed address) {
-          return false;
-        }
-
-        @Override
-        public Boolean practice(MeterAddress.Practice address) {
-          return true;
-        }
-      };
 }
