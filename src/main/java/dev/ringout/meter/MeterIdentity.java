@@ -13,6 +13,9 @@ import java.util.stream.IntStream;
  * @param practice whether it is no real meter
  */
 public record MeterIdentity(String address, String text, String profile, boolean practice) {
+  /** What a practice meter of this program says of itself, whatever line lies between. */
+  public static final String OF_PRACTICE = "ringout,PRACTICE METER,0,1";
+
   /** A value that was typed: of the meter nothing is known but what the job says. */
   public static final MeterIdentity TYPED = new MeterIdentity("none", "", "", false);
 

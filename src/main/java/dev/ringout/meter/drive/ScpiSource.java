@@ -13,9 +13,12 @@ import dev.ringout.meter.Shown;
 import dev.ringout.meter.link.Channel;
 import dev.ringout.meter.link.Channels;
 import dev.ringout.meter.link.Transcript;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * A meter that takes commands. Behind each query something is asked whose answer can be no other:
@@ -136,7 +139,7 @@ final class ScpiSource implements SampleSource {
       return;
     }
     try {
-      fence().ifPresent(late -> transcript.add(Kind.DROPPED, late));
+      numberFence().forEach(late -> transcript.add(Kind.DROPPED, late));
     } catch (MeterTrouble e) {
       if (!e.failure().isOfTheLink()) {
         throw e;
@@ -178,14 +181,31 @@ final class ScpiSource implements SampleSource {
     if (words.errors().isEmpty()) {
       return Optional.empty();
     }
-    channel().send(words.errors());
-    String line = receive(words.errors());
-    Matcher error = ERROR.matcher(line);
-    if (!error.matches()) {
-      throw transcript.trouble(new Failure.Unasked(words.errors(), line));
+    for (int i = 0; i < LATE_LINES; i++) {
+      Answer answer = ask(words.errors());
+      Matcher error = ERROR.matcher(answer.line());
+      if (answer.between().isEmpty()) {
+        if (!error.matches()) {
+          throw transcript.trouble(new Failure.Unasked(words.errors(), answer.line()));
+        }
+        return isNone(error) ? Optional.empty() : Optional.of(answer.line());
+      }
+      // The queue has given an error away by now: among what came it may be.
+      Optional<String> given = answer.all().filter(ScpiSource::isErrorWithItsText).findFirst();
+      if (given.isPresent()) {
+        return given;
+      }
     }
-    boolean none = Integer.parseInt(error.group(1).replace("+", "")) == 0;
-    return none ? Optional.empty() : Optional.of(line);
+    throw transcript.trouble(new Failure.Unasked(words.errors(), ""));
+  }
+
+  private static boolean isNone(Matcher error) {
+    return Integer.parseInt(error.group(1).replace("+", "")) == 0;
+  }
+
+  private static boolean isErrorWithItsText(String line) {
+    Matcher error = ERROR.matcher(line);
+    return error.matches() && error.group(2) != null && !isNone(error);
   }
 
   @Override
@@ -199,8 +219,9 @@ final class ScpiSource implements SampleSource {
 
   @Override
   public MeterIdentity identity() {
-    boolean practice = address.match(IS_PRACTICE);
-    return new MeterIdentity(address.text(), identity.orElse(""), profile.name(), practice);
+    String text = identity.orElse("");
+    boolean practice = text.equals(MeterIdentity.OF_PRACTICE);
+    return new MeterIdentity(address.text(), text, profile.name(), practice);
   }
 
   @Override
@@ -212,24 +233,44 @@ final class ScpiSource implements SampleSource {
   public Sample next(long millis) throws MeterTrouble {
     long end = transcript.ticks().millis() + Math.max(millis, 1);
     while (true) {
-      String pending = channel().dropPending();
-      if (!pending.isEmpty() && fence != Fence.NUMBER) {
-        throw transcript.trouble(new Failure.Unasked("", pending));
-      }
       long asked = transcript.ticks().millis();
-      channel().send(words.query());
       lastQuery = words.query();
-      String line = receive(words.query());
-      Optional<String> unasked = fence();
-      if (unasked.isEmpty()) {
-        return sample(asked, line);
+      Answer answer = ask(words.query());
+      if (answer.between().isEmpty()) {
+        if (fence == Fence.ERRORS) {
+          confirm();
+        }
+        return sample(asked, answer.line());
       }
       // All that belongs to nothing is read away by now: the next answer can be believed again.
-      transcript.add(Kind.DROPPED, line);
+      transcript.add(Kind.DROPPED, answer.line());
       if (transcript.ticks().millis() >= end) {
-        throw transcript.trouble(new Failure.Unasked("*ESE?", unasked.get()));
+        throw transcript.trouble(new Failure.Unasked("*ESE?", answer.between().get(0)));
       }
     }
+  }
+
+  /**
+   * What came to a question.
+   *
+   * @param line the first that came
+   * @param between what else came before it was sure that nothing more would; then none of it can
+   *     be believed
+   */
+  private record Answer(String line, List<String> between) {
+    Stream<String> all() {
+      return Stream.concat(Stream.of(line), between.stream());
+    }
+  }
+
+  private Answer ask(String query) throws MeterTrouble {
+    String pending = channel().dropPending();
+    if (!pending.isEmpty() && fence != Fence.NUMBER) {
+      throw transcript.trouble(new Failure.Unasked("", pending));
+    }
+    channel().send(query);
+    String line = receive(query);
+    return new Answer(line, fence == Fence.NUMBER ? numberFence() : List.of());
   }
 
   private Sample sample(long asked, String line) throws MeterTrouble {
@@ -247,32 +288,20 @@ final class ScpiSource implements SampleSource {
     return ScpiAnswer.read(line, words.overFloorOhms(), words.secondIsVolts());
   }
 
-  /** Asks what can have one answer alone; gives what came before it, absent where nothing did. */
-  private Optional<String> fence() throws MeterTrouble {
-    return switch (fence) {
-      case NUMBER -> numberFence();
-      case ERRORS -> {
-        confirm();
-        yield Optional.empty();
-      }
-      // The order of lines is all there is.
-      case NONE -> Optional.empty();
-    };
-  }
-
-  private Optional<String> numberFence() throws MeterTrouble {
+  /** Asks what can have one answer alone; gives what came before it. */
+  private List<String> numberFence() throws MeterTrouble {
     fenceNumber = fenceNumber % HIGHEST_FENCE + 1;
     channel().send("*ESE " + fenceNumber);
     channel().send("*ESE?");
-    String first = "";
-    for (int i = 0; i < LATE_LINES; i++) {
+    List<String> before = new ArrayList<>();
+    while (before.size() < LATE_LINES) {
       String line = receive("*ESE?").strip();
       if (line.equals("" + fenceNumber) || line.equals("+" + fenceNumber)) {
-        return first.isEmpty() ? Optional.empty() : Optional.of(first);
+        return before;
       }
-      first = first.isEmpty() ? line : first;
+      before.add(line);
     }
-    throw transcript.trouble(new Failure.Unasked("*ESE?", first));
+    throw transcript.trouble(new Failure.Unasked("*ESE?", before.get(0)));
   }
 
   /** A query that fails answers nothing; what was asked is told with it. */
@@ -317,32 +346,4 @@ final class ScpiSource implements SampleSource {
     channel.ifPresent(Channel::close);
     channel = Optional.empty();
   }
-
-  private static final MeterAddress.Cases<Boolean> IS_PRACTICE =
-      new MeterAddress.Cases<>() {
-        @Override
-        public Boolean socket(MeterAddress.Socket address) {
-          return false;
-        }
-
-        @Override
-        public Boolean hislip(MeterAddress.Hislip address) {
-          return false;
-        }
-
-        @Override
-        public Boolean serial(MeterAddress.Serial address) {
-          return false;
-        }
-
-        @Override
-        public Boolean typed(MeterAddress.Typed address) {
-          return false;
-        }
-
-        @Override
-        public Boolean practice(MeterAddress.Practice address) {
-          return true;
-        }
-      };
 }

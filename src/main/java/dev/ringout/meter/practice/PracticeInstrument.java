@@ -1,5 +1,6 @@
 package dev.ringout.meter.practice;
 
+import dev.ringout.meter.MeterIdentity;
 import dev.ringout.units.Text;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -17,9 +18,6 @@ import java.util.regex.Pattern;
  * own begin with {@code PRACtice}.
  */
 public final class PracticeInstrument {
-  /** Maker, model, serial number and version. */
-  private static final String IDENTITY = "ringout,PRACTICE METER,0,1";
-
   private static final int MOST_ERRORS = 20;
   private static final int MEASURING_MILLIS = 20;
 
@@ -146,7 +144,7 @@ public final class PracticeInstrument {
 
   private Optional<String> answer(Command command, String value) throws InterruptedException {
     return switch (command) {
-      case IDENTIFY -> Optional.of(IDENTITY);
+      case IDENTIFY -> Optional.of(MeterIdentity.OF_PRACTICE);
       case EVENT_ENABLED -> Optional.of("" + eventEnable);
       case EVENTS -> Optional.of("" + takeEvents());
       case COMPLETED -> Optional.of("1");

@@ -12,11 +12,13 @@ import dev.ringout.meter.MeterAddress;
 import dev.ringout.meter.MeterReading;
 import dev.ringout.meter.Profiles;
 import dev.ringout.meter.Settling.Stage;
+import dev.ringout.meter.link.Channels;
 import dev.ringout.meter.link.SystemTicks;
 import dev.ringout.meter.link.Transcript;
 import dev.ringout.meter.practice.PracticeChannel;
 import dev.ringout.meter.practice.PracticeInstrument;
 import dev.ringout.meter.practice.PracticeProbes;
+import dev.ringout.meter.practice.PracticeServer;
 import dev.ringout.meter.practice.PracticeUnit;
 import dev.ringout.readings.Side;
 import dev.ringout.standards.Tables;
@@ -62,5 +64,22 @@ class PracticeStepsTest {
       }
     }
     assertEquals(List.of(Stage.LIFT, Stage.OPEN, Stage.TOUCHED, Stage.TAKEN), List.copyOf(stages));
+  }
+
+  @Test
+  void a_practice_meter_is_one_over_a_network_too() throws Exception {
+    SystemTicks ticks = new SystemTicks();
+    PracticeInstrument instrument =
+        new PracticeInstrument(new PracticeProbes(ticks, 1), (from, to) -> Optional.empty());
+    try (PracticeServer server = new PracticeServer(instrument, 0, 0);
+        Meter meter =
+            Meter.open(
+                MeterAddress.of("127.0.0.1:" + server.rawPort()),
+                new Profiles(Optional.empty()).find("scpi"),
+                false,
+                Channels.real(),
+                new Transcript(ticks, line -> {}))) {
+      assertTrue(meter.identity().practice());
+    }
   }
 }

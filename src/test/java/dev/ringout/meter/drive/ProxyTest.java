@@ -16,21 +16,21 @@ class ProxyTest {
   @ParameterizedTest
   @EnumSource(Habit.class)
   void plain_commands_through_an_unruly_line(Habit habit) throws Exception {
-    check(MetersThroughProxy.raw(habit, 5, 11), habit);
+    check(MetersThroughProxy.raw(habit, 3, 11), habit);
   }
 
   @ParameterizedTest
   @EnumSource(Habit.class)
   void hislip_through_an_unruly_line(Habit habit) throws Exception {
-    check(MetersThroughProxy.hislip(habit, 5, 11), habit);
+    check(MetersThroughProxy.hislip(habit, 3, 11), habit);
   }
 
   private static void check(Outcome outcome, Habit habit) {
     assertEquals(0, outcome.wrong());
-    assertEquals(5, outcome.read() + outcome.said());
+    assertEquals(3, outcome.read() + outcome.said());
     assertTrue(outcome.slowestMillis() < 8000, outcome.toString());
     if (habit == Habit.HONEST) {
-      assertEquals(5, outcome.read());
+      assertEquals(3, outcome.read());
     }
   }
 }
