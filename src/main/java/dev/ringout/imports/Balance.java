@@ -5,6 +5,7 @@ import dev.ringout.imports.find.PageFurniture;
 import dev.ringout.imports.list.CellBalance;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Grid;
+import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
@@ -105,7 +106,10 @@ final class Balance {
             && Ends.holdsPoint(CellText.clean(text))) {
           points.add(grid.place(row.number(), column.index()));
         }
-        use(row.number(), column.index(), use(kind, column.role(), lost.contains(row.number())));
+        Use own = use(kind, column.role(), lost.contains(row.number()));
+        // The links of a net carry no notes.
+        boolean dropped = own == Use.NOTE && table.layout() == Layout.NET_LIST;
+        use(row.number(), column.index(), dropped ? Use.NOT_USED : own);
       }
     }
   }

@@ -1077,7 +1077,7 @@ final class Columns {
         ? item
         : columns.stream()
             .filter(column -> column.role() == Role.NOTE || column.role() == Role.KEEP)
-            .filter(column -> column.certainty() != ColumnCertainty.CERTAIN || !column.known())
+            .filter(column -> column.role() == Role.NOTE || !isOld(column))
             .filter(column -> profile(column).filled() > 0 && !profile(column).isDistinct())
             .findFirst()
             .or(

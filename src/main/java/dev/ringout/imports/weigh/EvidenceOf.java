@@ -340,7 +340,7 @@ final class EvidenceOf {
     }
     if (once.percent() >= 90 && outcome.losesRows()) {
       // What could not be read may be these pins once more.
-      add(Kind.PINS_ONCE, 0, once);
+      add(Kind.PINS_ONCE, 4, once);
     } else if (once.percent() >= 90) {
       add(Kind.PINS_ONCE, 15, once);
     } else if (once.percent() < 70) {
