@@ -91,8 +91,11 @@ class SealTest {
   @ValueSource(strings = {"faults", "OL", "bb22", "SB-0042", "W1 was opened", "ringout 0.1.0"})
   void a_signature_holds_no_longer_when_any_fact_is_changed(String fact) throws Exception {
     String signed = SEAL.signed(Keys.create());
-    assertTrue(signed.contains(fact));
-    assertFalse(Seal.read(signed.replace(fact, "other")).isSignedWell());
+    int at = signed.indexOf(fact);
+    assertTrue(at >= 0);
+    // The facts stand first: by chance the key or the signature may have the same letters.
+    String changed = signed.substring(0, at) + "other" + signed.substring(at + fact.length());
+    assertFalse(Seal.read(changed).isSignedWell());
   }
 
   @Test
