@@ -92,6 +92,7 @@ class EveryReasonTest {
     return List.of(
         new NotJudged.BeyondRange(OK, 1e9),
         new NotJudged.BelowZero(new Measured.BelowZero(-0.2, "-0.2 Ω")),
+        new NotJudged.TakenBack(new Measured.TakenBack("taken back: 0.31")),
         new NotJudged.LessThanLeads(OK, 0.5),
         new NotJudged.WordForJoin(OK, 0.1),
         new NotJudged.MayBeAboveLimit(OK, 0.1),
