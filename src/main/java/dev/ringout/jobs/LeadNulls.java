@@ -91,7 +91,7 @@ public final class LeadNulls {
 
               @Override
               public Shown talk(MeterProfile.Talk words) {
-                return DisplayLine.read(raw, words.bareIsOhms());
+                return DisplayLine.read(raw, words);
               }
             });
   }

@@ -19,9 +19,10 @@ import org.jspecify.annotations.Nullable;
 public final class DisplayLine {
   private static final Pattern TOKEN =
       Pattern.compile(
-          "(?<over>(?<![\\d.])[+-]?\\s*(?:\\.[O0]L|[O0]\\.?L\\.?|O L|ol|OVLD|OFL|OVER(?:LOAD)?|OPEN|INF|∞)"
+          "(?<over>(?<![\\d.A-Za-z])[+-]?\\s*(?:\\.[O0]L|[O0]\\.?L\\.?|O L|ol|OVLD|OFL|OVER(?:LOAD)?|OPEN|INF|∞)"
               + "(?![A-Za-z\\d]))"
-              + "|(?<bound>[<>])?\\s*(?<number>[+-]?\\s*(?:\\d+(?:[.,]\\d*)?|[.,]\\d+)"
+              + "|(?<bound>[<>])?\\s*(?<number>[+-]?\\s*(?:\\d+(?:[.,]\\d*)?|\\.\\d+"
+              + "|(?<![^\\s+-]),\\d+)"
               + "(?:[eE][+-]?\\d+)?)"
               + "|(?<dashes>-{2,})"
               + "|(?<word>[A-Za-zΩµ°%~][A-Za-zΩµ°%~0-9/_]*)"
@@ -38,11 +39,37 @@ public final class DisplayLine {
   private static final Pattern PREFIX = Pattern.compile("[nuµmkKMGT]");
   private static final Pattern VOLTS = Pattern.compile("([mk]?)(?:V|VOLTS?)(?:dc|ac|DC|AC)?");
 
-  /** What the display shows then is not what the probes touch. */
-  private static final Set<String> HELD = Set.of("HOLD", "AHOLD", "MAX", "MIN", "AVG", "MEM");
+  /** What the display shows then is not what the probes touch, or not that alone. */
+  private static final Set<String> HELD =
+      Set.of(
+          "HOLD",
+          "AHOLD",
+          "AUTOHOLD",
+          "PHOLD",
+          "HLD",
+          "DH",
+          "H",
+          "MAX",
+          "MIN",
+          "AVG",
+          "AVE",
+          "AVERAGE",
+          "PEAK",
+          "MEM",
+          "RECALL",
+          "STORE",
+          "REC",
+          "LOG",
+          "REL",
+          "DELTA",
+          "ZERO",
+          "NULL");
 
   /** Words that say that it is about ohms; prefix and number may then stand without a unit. */
   private static final Set<String> OF_OHMS = Set.of("RES", "RESISTANCE", "CONT", "CONTINUITY");
+
+  /** Words that displays show beside a value and that say nothing of it; any other may. */
+  private static final Set<String> HARMLESS = Set.of("R", "AUTO", "MAN", "MANU");
 
   private static final Set<String> OF_OTHERS = Set.of("DIODE", "DIO", "CAP", "FREQ", "TEMP");
 
@@ -68,6 +95,17 @@ public final class DisplayLine {
       this.number = number;
       this.negative = negative;
     }
+  }
+
+  /** What a line of a meter that talks so says. */
+  public static Shown read(String line, MeterProfile.Talk words) {
+    Shown shown = read(line, words.bareIsOhms());
+    Optional<OptionalDouble> volts = shown.resistance().map(Shown.Resistance::volts);
+    if (volts.isEmpty() || volts.get().isPresent() == words.withVolts()) {
+      return shown;
+    }
+    // Volts beside ohms are on the circuit, where no tester puts them there; and a tester has some.
+    return words.withVolts() ? new Shown.Unreadable() : new Shown.OtherQuantity("V");
   }
 
   /**
@@ -106,9 +144,14 @@ public final class DisplayLine {
       } else if (token.group("number") != null) {
         number(token.group("bound"), token.group("number").replaceAll("\\s", ""));
       } else if (token.group("word") != null) {
-        word(token.group("word"));
+        word(token.group("word"), isTouching(line, token.start()));
+      } else if (token.group("between") != null) {
+        // Right before a digit a comma may be its point.
+        boolean comma = token.group("between").endsWith(",") && token.end() < line.length();
+        readable &= !comma || !Character.isDigit(line.charAt(token.end()));
       } else if (token.group("dashes") != null) {
         dashes = true;
+        readable &= token.end() == line.length() || !Character.isDigit(line.charAt(token.end()));
       }
       at = token.end();
     }
@@ -123,7 +166,13 @@ public final class DisplayLine {
     values.add(new Value(bound == null ? "" : bound, number, digits.startsWith("-")));
   }
 
-  private void word(String word) {
+  /** Whether a word stands right behind a number: then it is part of it, or the line is damaged. */
+  private static boolean isTouching(String line, int start) {
+    return start > 0
+        && (Character.isDigit(line.charAt(start - 1)) || ".,".indexOf(line.charAt(start - 1)) >= 0);
+  }
+
+  private void word(String word, boolean touching) {
     String upper = word.toUpperCase(Locale.ROOT);
     boolean isUnit = OHM.matcher(word).matches() || OTHER_UNIT.matcher(word).matches();
     Value last = values.isEmpty() ? new Value("", Optional.empty(), false) : lastValue();
@@ -138,10 +187,12 @@ public final class DisplayLine {
       ofOhms = true;
     } else if (OF_OTHERS.contains(upper)) {
       other = word;
+    } else if (upper.equals("DC") || upper.equals("AC")) {
+      other = VOLTS.matcher(last.unit).matches() ? other : "V";
     } else if (isUnit && values.isEmpty()) {
       unitBefore = Optional.of(word);
-    } else if (isUnit) {
-      // A second unit behind one number: nobody can say which counts.
+    } else if (touching || !HARMLESS.contains(upper)) {
+      // A second unit, the rest of a number that is none, or a word nobody knows.
       readable = false;
     }
   }
@@ -166,6 +217,9 @@ public final class DisplayLine {
     List<Measured> ohms = new ArrayList<>();
     List<Double> volts = new ArrayList<>();
     for (Value value : values) {
+      if (!value.unit.isEmpty() && unitBefore.filter(one -> !one.equals(value.unit)).isPresent()) {
+        return new Shown.Unreadable();
+      }
       String unit = value.unit.isEmpty() ? unitBefore.orElse("") : value.unit;
       Optional<Double> factor = ohmFactor(unit, bareIsOhms || ofOhms || value.number.isEmpty());
       Matcher asVolts = VOLTS.matcher(unit);

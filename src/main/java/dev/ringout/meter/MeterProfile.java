@@ -119,8 +119,10 @@ public record MeterProfile(
    * @param sends when it does
    * @param poll what is sent to make it, where it is asked
    * @param bareIsOhms whether a number without a unit is ohms
+   * @param withVolts whether each line has the volts of an insulation test too
    */
-  public record Talk(Sends sends, String poll, boolean bareIsOhms) implements Language {
+  public record Talk(Sends sends, String poll, boolean bareIsOhms, boolean withVolts)
+      implements Language {
     @Override
     public <T> T match(LanguageCases<T> cases) {
       return cases.talk(this);

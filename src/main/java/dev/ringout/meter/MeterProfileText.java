@@ -10,6 +10,7 @@ import dev.ringout.meter.MeterProfile.Talk;
 import dev.ringout.meter.MeterProfile.Timing;
 import dev.ringout.units.Numbers;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -41,6 +42,7 @@ public final class MeterProfileText {
           "sends",
           "poll",
           "without-unit",
+          "with",
           "connect-ms",
           "answer-ms",
           "settle-ms",
@@ -50,7 +52,19 @@ public final class MeterProfileText {
 
   /** Headers that put out volts or current, or start a test that does. */
   private static final Pattern PUTS_OUT =
-      Pattern.compile("(?i)(.*;)?\\s*:?(OUTP|SOUR|TEST|STAR|HIP|SAF)[A-Z]*\\b.*");
+      Pattern.compile("(?i)(?:OUTP|SOUR|TEST|STAR|HIP|SAF|VOLT|CURR|POW|HV).*");
+
+  /**
+   * Whether any word of what is sent could do so, wherever it stands and whatever number it has.
+   */
+  private static boolean putsOut(String sent) {
+    return Arrays.stream(sent.split("[^A-Za-z0-9]+", -1))
+        .anyMatch(word -> PUTS_OUT.matcher(word).matches());
+  }
+
+  private static boolean isPlain(String sent) {
+    return sent.chars().allMatch(c -> c >= ' ' && c < 0x7f);
+  }
 
   private final String name;
   private final Map<String, List<String>> said = new LinkedHashMap<>();
@@ -84,7 +98,10 @@ public final class MeterProfileText {
       throw wrong("line " + number + ": \"" + line + "\" begins with no word of a profile");
     }
     String value = line.substring(colon + 1).strip();
-    if (PUTS_OUT.matcher(value).matches() && isSent(word)) {
+    if (isSent(word) && !isPlain(value)) {
+      throw wrong("line " + number + ": holds signs that can't be seen, which are never sent");
+    }
+    if (isSent(word) && putsOut(value)) {
       throw wrong(
           "line " + number + ": \"" + value + "\" could switch volts on, which is never sent");
     }
@@ -124,8 +141,16 @@ public final class MeterProfileText {
             (int) number("settle-ms", 0, 0, 60_000)),
         new Display(
             number("step-ohms", 0, 0, 1e6),
-            number("noise-ohms", 0, 0, 1e6),
+            number("noise-ohms", 0, 0, 10),
             number("noise-share", 0, 0, 0.1)));
+  }
+
+  private String query() throws MeterTrouble {
+    String query = text("query", "READ?");
+    if (!query.endsWith("?") || query.contains("*IDN")) {
+      throw wrong("query: \"" + query + "\" asks for no value");
+    }
+    return query;
   }
 
   private Scpi scpi() throws MeterTrouble {
@@ -133,7 +158,7 @@ public final class MeterProfileText {
         said.getOrDefault("set-up", List.of()),
         text("two-wire", "CONF:RES"),
         text("four-wire", ""),
-        text("query", "READ?"),
+        query(),
         text("errors", "SYST:ERR?"),
         word("fence", Fence.NUMBER, Fence.values()),
         number("over-floor", 9.9e37, 1e6, 9.9e37),
@@ -146,7 +171,8 @@ public final class MeterProfileText {
     if (poll.isEmpty() == (sends == Sends.POLL)) {
       throw wrong("poll: the characters that ask belong to sends: poll, and to nothing else");
     }
-    return new Talk(sends, poll, text("without-unit", "").equals("ohms"));
+    return new Talk(
+        sends, poll, text("without-unit", "").equals("ohms"), text("with", "").equals("volts"));
   }
 
   private String text(String word, String usual) {
@@ -246,6 +272,7 @@ public final class MeterProfileText {
       say(text, "sends", language.sends().word());
       say(text, "poll", language.poll());
       say(text, "without-unit", language.bareIsOhms() ? "ohms" : "");
+      say(text, "with", language.withVolts() ? "volts" : "");
       return text;
     }
   }

@@ -27,6 +27,14 @@ public final class ScpiAnswer {
   private static final Pattern VALUE =
       Pattern.compile("([+-]?[0-9.]+(?:[eE][+-]?[0-9]+)?)\\s*([A-Za-z][A-Za-z0-9]*)?");
 
+  /** A number that is a field of its own: with its sign, or with its unit behind. */
+  private static final Pattern OWN_FIELD =
+      Pattern.compile(
+          "[+-][0-9.]+(?:[eE][+-]?[0-9]+)?\\s*[A-Za-z#]*|[0-9.]+(?:[eE][+-]?[0-9]+)?\\s*[A-DF-Za-df-z#][A-Za-z#]*");
+
+  /** More volts than any insulation tester has. */
+  private static final double MOST_VOLTS = 20_000;
+
   private ScpiAnswer() {}
 
   /**
@@ -41,6 +49,9 @@ public final class ScpiAnswer {
       return new Shown.Unreadable();
     }
     String[] fields = line.strip().split(",", -1);
+    if (!isPlain(fields, secondIsVolts)) {
+      return new Shown.Unreadable();
+    }
     Shown first = value(fields[0].strip(), overFloorOhms, fields.length > 1 ? fields[1] : "");
     if (!secondIsVolts || first.resistance().isEmpty()) {
       return first;
@@ -49,16 +60,46 @@ public final class ScpiAnswer {
         fields.length > 1
             ? OhmsNumber.of(fields[1].strip().replaceFirst("(?i)\\s*V(OLTS?)?$", ""))
             : Optional.empty();
-    return volts.isEmpty()
+    boolean areVolts =
+        volts.isPresent() && volts.get().signum() >= 0 && volts.get().doubleValue() <= MOST_VOLTS;
+    return !areVolts
         ? new Shown.Unreadable()
         : new Shown.Resistance(
             first.resistance().get().measured(), OptionalDouble.of(volts.get().doubleValue()));
   }
 
+  /**
+   * Whether nothing behind the first number may change what it is: a unit, or numbers that say by
+   * their sign or their unit that they are fields of their own.
+   */
+  private static boolean isPlain(String[] fields, boolean secondIsVolts) {
+    if (isDecimalComma(fields)) {
+      return false;
+    }
+    for (int i = 1; i < fields.length; i++) {
+      String field = fields[i].strip();
+      boolean isUnit = i == 1 && field.matches("[A-Za-z][A-Za-z0-9]*");
+      boolean hasUnit = fields[0].matches(".*[A-DF-Za-df-z].*");
+      boolean isVolts = i == 1 && secondIsVolts;
+      if (isUnit ? hasUnit : !isVolts && !field.isEmpty() && !OWN_FIELD.matcher(field).matches()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** {@code 0,21} and {@code +9,90000000E+37}: a whole number and digits behind a comma. */
+  private static boolean isDecimalComma(String[] fields) {
+    return fields.length > 1
+        && fields[0].strip().matches("[+-]?[0-9]+")
+        && fields[1].matches("[0-9]+([eE][+-]?[0-9]+)?.*");
+  }
+
   private static Shown value(String field, double overFloorOhms, String second) {
     Matcher written = VALUE.matcher(field);
     if (!written.matches()) {
-      return word(field);
+      String behind = unit(null, second);
+      return isOtherUnit(behind) ? new Shown.OtherQuantity(behind) : word(field);
     }
     String unit = unit(written.group(2), second);
     Optional<BigDecimal> number = OhmsNumber.of(written.group(1));
@@ -66,12 +107,15 @@ public final class ScpiAnswer {
       return new Shown.Unreadable();
     }
     double value = number.get().doubleValue();
+    if (isOtherUnit(unit)) {
+      return new Shown.OtherQuantity(unit);
+    }
     if (Math.abs(value) >= INFINITE) {
       return outside(value);
     }
     Double factor = unit.isEmpty() ? Double.valueOf(1) : UNITS.get(unit);
     if (factor == null) {
-      return isOtherUnit(unit) ? new Shown.OtherQuantity(unit) : new Shown.Unreadable();
+      return new Shown.Unreadable();
     }
     if (value * factor >= overFloorOhms) {
       return overRange();

@@ -94,6 +94,19 @@ class WhatMetersSayTest {
         "-113,\"Undefined\"  | ?",
         "E+01                | ?",
         "hello               | ?",
+        "5.1,MΩ              | ?",
+        "0.5,0,MOHM          | ?",
+        "0.5,,MOHM           | ?",
+        "0.5,MOHM;0          | ?",
+        "0.5 OHM,HOLD        | ?",
+        "+9,90000000E+37     | ?",
+        "0,21                | ?",
+        "4,7E1               | ?",
+        "1,234               | ?",
+        "1.234,5             | ?",
+        "9.9E37 V            | other V",
+        "9.9E37,V            | other V",
+        "INF,V               | ?",
       })
   void an_answer_is_read_by_scpi_99(String answer, String means) {
     assertEquals(means, scpi(answer));
@@ -111,6 +124,10 @@ class WhatMetersSayTest {
     assertEquals("2 GΩ at 500.0", told(ScpiAnswer.read("2.0E+09,5.00E+02", 9.9e37, true)));
     assertEquals("2 GΩ at 500.0", told(ScpiAnswer.read("2.0E+09,500 V", 9.9e37, true)));
     assertEquals("?", told(ScpiAnswer.read("2.0E+09", 9.9e37, true)));
+    for (String noVolts : new String[] {"9.91E37", "1E9", "-500", "500,MOHM"}) {
+      assertEquals("?", told(ScpiAnswer.read("5.0E+08," + noVolts, 9.9e37, true)), noVolts);
+    }
+    assertEquals("?", told(ScpiAnswer.read("500,5.0E+08", 9.9e37, true)), "the other way round");
   }
 
   @ParameterizedTest
@@ -169,9 +186,49 @@ class WhatMetersSayTest {
         "1.2.3 Ω             | ?",
         "#@!                 | ?",
         "hello               | ?",
+        "DCV 0.21 Ohm        | ?",
+        "47.0 MEG OHM        | ?",
+        "47 Kilo Ohm         | ?",
+        "M 47 Ohm            | ?",
+        "47 Ohm M            | ?",
+        "kΩ 47 Ω             | ?",
+        "4k7 Ohm             | ?",
+        "47 E3 Ohm           | ?",
+        "INVALID 0.21 Ohm    | ?",
+        "RANGE 400 Ohm       | ?",
+        "LOW BAT 0.21 Ohm    | ?",
+        "DH 0.21 Ohm         | held",
+        "REL 0.21 Ohm        | held",
+        "--0.21 Ohm          | ?",
+        "12.34 kOL MOhm      | ?",
+        "OL0.21 Ohm          | ?",
       })
   void a_line_of_a_meter_that_talks_is_read(String line, String means) {
     assertEquals(means, line(line));
+  }
+
+  /** A display over its range whose line came a little damaged is no join. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "0.0L Ohm", "0.00 L Ohm", "0 L Ohm", "0. L Ohm", "00.L Ohm", "00L Ohm", "0L0 Ohm",
+            "0.L0 Ohm",
+        "0.OL Ohm", "0OL Ohm", "0FL Ohm", "0.LO Ohm", "0 LO Ohm", "1O Ohm", "4q7 Ohm", "0.2l Ohm",
+        "4.O Ohm", "4,O Ohm", "47q Ohm", "1e Ohm", "kOhm,47"
+      })
+  void what_is_glued_to_a_number_and_is_no_unit_is_not_passed_over(String line) {
+    String told = line(line);
+    assertTrue(told.equals("?") || told.equals("OL"), line + " is told as " + told);
+  }
+
+  /** Volts where no tester puts them are on the circuit: take it for live. */
+  @Test
+  void volts_beside_ohms_are_an_insulation_testers_alone() {
+    MeterProfile.Talk plain = new MeterProfile.Talk(MeterProfile.Sends.STREAM, "", false, false);
+    MeterProfile.Talk tester = new MeterProfile.Talk(MeterProfile.Sends.STREAM, "", false, true);
+    assertEquals("other V", told(DisplayLine.read("0.00 Ohm 230 VAC", plain)));
+    assertEquals("1.23 GΩ at 512.0", told(DisplayLine.read("512 V 1.23 GΩ", tester)));
+    assertEquals("?", told(DisplayLine.read("5.00 MOhm", tester)), "a tester says its volts");
   }
 
   @ParameterizedTest

@@ -187,6 +187,19 @@ public final class Meter implements AutoCloseable {
     }
   }
 
+  /**
+   * Looks whether the meter itself has something against its last value.
+   *
+   * @throws MeterTrouble where it has
+   */
+  void confirm() throws MeterTrouble {
+    alone(
+        () -> {
+          source.confirm();
+          return true;
+        });
+  }
+
   MeterReading reading(Sample sample, boolean byKey) {
     Shown.Resistance shown = sample.shown().resistance().orElseThrow();
     return new MeterReading(

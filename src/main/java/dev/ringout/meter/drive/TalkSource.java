@@ -86,7 +86,7 @@ final class TalkSource implements SampleSource {
       lineBeforeMillis = transcript.ticks().millis();
       line = channel().receive(profile.timing().answerMillis());
     }
-    Shown shown = DisplayLine.read(line, words.bareIsOhms());
+    Shown shown = DisplayLine.read(line, words);
     count(line, shown);
     long now = transcript.ticks().millis();
     Sample sample = new Sample(lineBeforeMillis, now, transcript.ticks().now(), line, shown);

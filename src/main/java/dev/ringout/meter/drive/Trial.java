@@ -42,10 +42,13 @@ public record Trial(
     Settling settling = Settling.start(rule, ticks.millis());
     Optional<Sample> settled = Optional.empty();
     while (ticks.millis() < end) {
-      Sample sample = meter.sample(end - ticks.millis());
+      // What comes a little late is no silence.
+      Sample sample =
+          meter.sample(Math.max(end - ticks.millis(), meter.profile().timing().answerMillis()));
       samples.add(sample);
       settling = settling.after(sample);
       if (settling.taken().isPresent()) {
+        meter.confirm();
         settled = settling.taken();
         settling = Settling.start(rule, sample.askedMillis());
       }

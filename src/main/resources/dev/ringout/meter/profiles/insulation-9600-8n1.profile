@@ -9,3 +9,4 @@ rts: 0
 answer-ms: 5000
 settle-ms: 1000
 noise-share: 0.05
+with: volts
