@@ -118,7 +118,11 @@ public final class DiodePairs {
   }
 
   private boolean hasValue(int one, int other) {
-    return !measured(one).isWord() && !measured(other).isWord();
+    return isValue(measured(one)) && isValue(measured(other));
+  }
+
+  private static boolean isValue(Measured measured) {
+    return !measured.isWord() && !measured.isTakenBack();
   }
 
   private Measured measured(int place) {

@@ -31,7 +31,9 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Brings filled test sheets into a store, each as a whole or not at all. */
@@ -205,7 +207,7 @@ public final class AddJob {
                     + " of its unit already; if it was read once more since, its day or its times say"
                     + " so");
           }
-          Stores.broken(unit, session, open.entries(session))
+          Stores.broken(unit, chains(sessions, open))
               .forEach(
                   finding ->
                       problems.error(
@@ -216,6 +218,15 @@ public final class AddJob {
         }
       }
     }
+  }
+
+  private static Map<Session, List<Entry>> chains(List<Session> sessions, Store open)
+      throws StoreTrouble {
+    Map<Session, List<Entry>> chains = new LinkedHashMap<>();
+    for (Session session : sessions) {
+      chains.put(session, open.entries(session));
+    }
+    return chains;
   }
 
   /** Two files of one list would make two units of one, and two lots. */

@@ -128,24 +128,21 @@ final class FromStore {
     StoredUnit unit = unit(named, list);
     Map<Session, List<Entry>> tests = new LinkedHashMap<>();
     Map<String, Map<Integer, TakenBack>> taken = new LinkedHashMap<>();
-    List<Session> sessions = open.sessions(unit);
-    Optional<StoreFinding> gap = Stores.gap(unit, sessions);
-    if (gap.isPresent()) {
-      throw notAsWritten(gap.get());
+    for (Session session : open.sessions(unit)) {
+      tests.put(session, open.entries(session));
+    }
+    // What was changed behind the program's back is no reading of anybody's.
+    for (StoreFinding finding : Stores.broken(unit, tests)) {
+      throw notAsWritten(finding);
     }
     tellOthers(unit, open, problems);
-    for (Session session : sessions) {
-      List<Entry> entries = open.entries(session);
-      // What was changed behind the program's back is no reading of anybody's.
-      for (StoreFinding finding : Stores.broken(unit, session, entries)) {
-        throw notAsWritten(finding);
+    for (Map.Entry<Session, List<Entry>> test : tests.entrySet()) {
+      note(named, test(unit.serial(), test.getKey(), test.getValue()));
+      for (Entry entry : test.getValue()) {
+        if (entry.kind().equals(EntryKind.TAKEN_BACK.word())) {
+          add(TakenBack.of(entry.body()).orElseThrow(), taken);
+        }
       }
-      entries.stream()
-          .filter(entry -> entry.kind().equals(EntryKind.TAKEN_BACK.word()))
-          .map(entry -> TakenBack.of(entry.body()))
-          .forEach(back -> add(back, taken));
-      tests.put(session, entries);
-      note(named, test(unit.serial(), session, entries));
     }
     also.forEach(back -> add(back, taken));
     for (Map.Entry<Session, List<Entry>> test : tests.entrySet()) {

@@ -174,6 +174,10 @@ public final class LaterJob {
     if (!Person.isNamed(request.who())) {
       throw new WrongRequest(Part.WHO, "\"" + request.who() + "\" names nobody");
     }
+    boolean says = request.what().words().map(words -> !words.isBlank()).orElse(true);
+    if (!says || (!request.what().cells().isEmpty() && request.what().why().isBlank())) {
+      throw new WrongRequest(Part.CELL, "nothing is said");
+    }
     InputName.Unit named =
         InputName.unit(request.unit())
             .orElseThrow(
@@ -208,8 +212,11 @@ public final class LaterJob {
   }
 
   private Entry.Draft draft(EntryKind kind, String body) {
-    return new Entry.Draft(
-        kind, request.now().truncatedTo(ChronoUnit.SECONDS).toString(), request.who(), body);
+    return new Entry.Draft(kind, at(), request.who(), body);
+  }
+
+  private String at() {
+    return request.now().truncatedTo(ChronoUnit.SECONDS).toString();
   }
 
   private List<Entry.Draft> drafts(
@@ -243,7 +250,13 @@ public final class LaterJob {
     try {
       KeyPair pair = Keys.pair(sign.key());
       return Signature.of(
-          request.who(), sign.role().word(), tests, previous, pair.getPublic(), pair.getPrivate());
+          request.who(),
+          at(),
+          sign.role().word(),
+          tests,
+          previous,
+          pair.getPublic(),
+          pair.getPrivate());
     } catch (Keys.Unusable e) {
       throw new WrongRequest(Part.SEAL_KEY, String.valueOf(e.getMessage()));
     }

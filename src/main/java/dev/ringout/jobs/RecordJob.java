@@ -10,6 +10,7 @@ import dev.ringout.record.FailedFirst;
 import dev.ringout.record.RecordContent;
 import dev.ringout.record.TestRecord;
 import dev.ringout.review.Review;
+import dev.ringout.seal.KeptInput;
 import dev.ringout.seal.KeyFile;
 import dev.ringout.seal.Keys;
 import dev.ringout.seal.Objection;
@@ -236,6 +237,7 @@ public final class RecordJob {
               objection.about() == Objection.About.LIST ? ofList : ofUnit,
               ObjectionSentences.of(objection));
     }
+    refuseLess(before, ofUnit, request, inputs);
     warnOfForks(sealed, request, inputs);
     List<Seal.Earlier> earlier = new ArrayList<>(before.earlier());
     earlier.add(
@@ -249,6 +251,29 @@ public final class RecordJob {
   }
 
   /** Of two retests of one record each would tell less than all. */
+  /** What was read of a unit of the store before is there still, or this is another store. */
+  private static void refuseLess(Seal before, Place ofUnit, Request request, Inputs inputs) {
+    List<KeptInput.Test> now =
+        sealed(request, inputs).kept().stream().flatMap(one -> one.asTest().stream()).toList();
+    for (KeptInput kept : before.kept()) {
+      Optional<KeptInput.Test> test = kept.asTest();
+      if (test.isPresent()
+          && !now.isEmpty()
+          && now.stream().noneMatch(one -> one.holds(test.get()))) {
+        inputs
+            .problems()
+            .error(
+                ofUnit,
+                before.record().name()
+                    + " was made from test "
+                    + test.get().number()
+                    + ", "
+                    + test.get().sheet()
+                    + ", and that is not all among these readings: is it another store?");
+      }
+    }
+  }
+
   private static void warnOfForks(SealFile before, Request request, Inputs inputs) {
     String to = String.valueOf(request.to().getFileName());
     Set<Path> folders = new LinkedHashSet<>();

@@ -153,7 +153,7 @@ final class SealedInStore {
       Optional<Session> session =
           sessions.stream().filter(one -> one.number() == test.number()).findFirst();
       if (session.isPresent()) {
-        test(test, unit.get(), session.get());
+        test(test, unit.get(), session.get(), endBefore(session.get(), sessions));
       } else {
         add(Kind.KEPT_GONE, test, "");
       }
@@ -165,16 +165,27 @@ final class SealedInStore {
     }
   }
 
-  private void test(KeptInput.Test sealed, StoredUnit unit, Session session) throws StoreTrouble {
+  private String endBefore(Session session, List<Session> sessions) throws StoreTrouble {
+    String end = "";
+    for (Session one : sessions) {
+      if (one.number() == session.number() - 1) {
+        end = store.head(one.id()).map(Head::hash).orElse("");
+      }
+    }
+    return end;
+  }
+
+  private void test(KeptInput.Test sealed, StoredUnit unit, Session session, String before)
+      throws StoreTrouble {
     List<Entry> entries = store.entries(session);
-    List<StoreFinding> broken = Stores.broken(unit, session, entries);
+    List<StoreFinding> broken = Stores.broken(unit, session, before, entries);
     Optional<StoreFinding> within =
         broken.stream().filter(one -> one.seq() <= sealed.entries()).findFirst();
     if (within.isPresent()) {
       add(Kind.KEPT_NOT_AS_WRITTEN, sealed, StoreWords.what(within.get()));
       return;
     }
-    if (!new Head(sealed.entries(), sealed.lastHash()).isIn(unit, session, entries)) {
+    if (!new Head(sealed.entries(), sealed.lastHash()).isIn(unit, session, before, entries)) {
       add(Kind.KEPT_OTHER_ENTRIES, sealed, "");
       return;
     }

@@ -191,7 +191,11 @@ public final class UnitsJob {
       case SIGNATURE ->
           Optional.of(new Later(kind, entry.at(), entry.who(), "", Signature.of(entry.body()), ""));
       case TAKEN_BACK -> {
-        TakenBack back = TakenBack.of(entry.body());
+        Optional<TakenBack> taken = TakenBack.of(entry.body());
+        if (taken.isEmpty()) {
+          yield Optional.empty();
+        }
+        TakenBack back = taken.get();
         Session test = tests.get(back.session());
         String cell = test == null ? "" : back.cell(open.entries(test), test.file()).toString();
         yield Optional.of(

@@ -72,7 +72,10 @@ public record LotUnit(
     return Stream.concat(
             result.comparison().replaced().stream().map(one -> one.earlier()),
             result.comparison().overtaken().stream())
-        .anyMatch(judged -> judged.outcome().fails());
+        .anyMatch(
+            judged ->
+                // Of what was taken back nobody knows any more whether it failed.
+                judged.outcome().fails() || judged.reading().measured().isTakenBack());
   }
 
   /** Whether it conforms by nobody's word, and nothing ever failed on the way. */

@@ -1,10 +1,17 @@
 package dev.ringout.seal;
 
+import java.util.Optional;
+
 /** Something that a record was made from and that is kept in a store, not in a file of its own. */
 public sealed interface KeptInput {
 
   /** What is made of it, by its kind. */
   <T> T match(Cases<T> cases);
+
+  /** The test, where it is one. */
+  default Optional<Test> asTest() {
+    return Optional.empty();
+  }
 
   /**
    * A file of a list.
@@ -50,6 +57,18 @@ public sealed interface KeptInput {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.test(this);
+    }
+
+    @Override
+    public Optional<Test> asTest() {
+      return Optional.of(this);
+    }
+
+    /** Whether this is the same test, and as far as the other at least. */
+    public boolean holds(Test other) {
+      return listSha256.equals(other.listSha256)
+          && number == other.number
+          && (entries == other.entries ? lastHash.equals(other.lastHash) : entries > other.entries);
     }
   }
 

@@ -31,6 +31,9 @@ interface Engine {
   /** Another was quicker: the same once more may succeed. */
   boolean isWorthAnotherTry(SQLException e);
 
+  /** Until its end no other transaction adds to the same unit. */
+  void alone(Connection connection, String unitKey) throws SQLException;
+
   /** Begins a transaction in which all is read as it is now. */
   void hold(Connection connection) throws SQLException;
 

@@ -12,9 +12,14 @@ import java.util.List;
 final class HashChain {
   private HashChain() {}
 
-  /** The hash of a session as a whole, with which its chain begins, and of whose it is. */
-  static String of(StoredUnit unit, Session session) {
+  /**
+   * The hash of a session as a whole, with which its chain begins, and of whose it is.
+   *
+   * @param before the last hash of the unit's session before; empty of the first
+   */
+  static String of(StoredUnit unit, Session session, String before) {
     return digest(
+        before,
         unit.serial(),
         unit.title(),
         unit.drawing(),
@@ -48,8 +53,8 @@ final class HashChain {
   }
 
   /** Where a session that has no entry yet ends. */
-  static Head start(StoredUnit unit, Session session) {
-    return new Head(0, of(unit, session));
+  static Head start(StoredUnit unit, Session session, String before) {
+    return new Head(0, of(unit, session, before));
   }
 
   /** Drafts as entries of a session, behind where it ends. */

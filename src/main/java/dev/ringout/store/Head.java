@@ -14,12 +14,14 @@ public record Head(int seq, String hash) {
   /**
    * Whether a session still begins so: by the fields of its entries, each hash made anew. Those
    * that are kept beside them are not asked, for whoever changes an entry can change its hash.
+   *
+   * @param before the last hash of the unit's session before; empty of the first
    */
-  public boolean isIn(StoredUnit unit, Session session, List<Entry> chain) {
+  public boolean isIn(StoredUnit unit, Session session, String before, List<Entry> chain) {
     if (seq < 1 || seq > chain.size()) {
       return false;
     }
-    String last = HashChain.of(unit, session);
+    String last = HashChain.of(unit, session, before);
     for (Entry entry : chain.subList(0, seq)) {
       last = HashChain.of(session.id(), entry, last);
     }

@@ -195,6 +195,7 @@ final class JdbcStore implements Store {
           }
           keep(added.harness());
           Session draft = added.session();
+          engine.alone(connection, draft.unitKey());
           keepUnit(draft.unitKey(), draft.harness(), added.serial());
           List<Session> before = sessionsOf(draft.unitKey(), draft.harness());
           Session session =
@@ -203,7 +204,9 @@ final class JdbcStore implements Store {
           keep(session);
           StoredUnit unit = unitOf(draft.unitKey(), draft.harness());
           keep(
-              session, HashChain.chained(session, HashChain.start(unit, session), added.entries()));
+              session,
+              HashChain.chained(
+                  session, HashChain.start(unit, session, endOfLast(before)), added.entries()));
           return Added.ADDED;
         });
   }
@@ -238,6 +241,7 @@ final class JdbcStore implements Store {
   public void append(Session last, Head end, List<Entry.Draft> drafts) throws StoreTrouble {
     transaction(
         () -> {
+          engine.alone(connection, last.unitKey());
           List<Session> all = sessionsOf(last.unitKey(), last.harness());
           if (!all.get(all.size() - 1).id().equals(last.id())) {
             throw new Meanwhile();
@@ -246,6 +250,12 @@ final class JdbcStore implements Store {
           keep(last, HashChain.chained(last, end, drafts));
           return Added.ADDED;
         });
+  }
+
+  private String endOfLast(List<Session> sessions) throws SQLException {
+    return sessions.isEmpty()
+        ? ""
+        : headOf(sessions.get(sessions.size() - 1).id()).map(Head::hash).orElse("");
   }
 
   private void requireEnd(Session session, Head end) throws SQLException {

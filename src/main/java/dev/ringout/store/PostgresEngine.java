@@ -187,6 +187,16 @@ final class PostgresEngine implements Engine {
     }
   }
 
+  /** A role that may only read and add may not lock rows; this it may. */
+  @Override
+  public void alone(Connection connection, String unitKey) throws SQLException {
+    try (PreparedStatement statement =
+        connection.prepareStatement("select pg_advisory_xact_lock(hashtext(?))")) {
+      statement.setString(1, unitKey);
+      statement.execute();
+    }
+  }
+
   @Override
   public void hold(Connection connection) throws SQLException {
     connection.setTransactionIsolation(Connection.TRANSACTION_REPEATABLE_READ);

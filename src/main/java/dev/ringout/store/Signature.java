@@ -16,12 +16,13 @@ import java.util.Optional;
  * Somebody's signature under all that was read of a unit: an Ed25519 signature of who signs as
  * what, of the last hash of each test before, and of the hash before it in its own.
  *
+ * @param at when
  * @param key whose it is (DER, RFC 8410), in Base64
  * @param bytes the signature, in Base64
  * @param tests the unit's tests before, each with its last hash
  */
 public record Signature(
-    String who, String role, String key, String bytes, Map<String, String> tests) {
+    String who, String at, String role, String key, String bytes, Map<String, String> tests) {
   private static final int OWN_LINES = 1;
 
   /** What is given can't be changed afterwards. */
@@ -36,19 +37,20 @@ public record Signature(
    */
   public static Signature of(
       String who,
+      String at,
       String role,
       Map<String, String> tests,
       String previous,
       PublicKey key,
       PrivateKey secret) {
     String own = Base64.getEncoder().encodeToString(key.getEncoded());
-    byte[] bytes = Keys.sign(signed(who, role, own, tests, previous), secret);
-    return new Signature(who, role, own, Base64.getEncoder().encodeToString(bytes), tests);
+    byte[] bytes = Keys.sign(signed(who, at, role, own, tests, previous), secret);
+    return new Signature(who, at, role, own, Base64.getEncoder().encodeToString(bytes), tests);
   }
 
   private static String signed(
-      String who, String role, String key, Map<String, String> tests, String previous) {
-    List<String> lines = new ArrayList<>(List.of("ringout store", Fields.line(who, role, key)));
+      String who, String at, String role, String key, Map<String, String> tests, String previous) {
+    List<String> lines = new ArrayList<>(List.of("ringout store", Fields.line(who, at, role, key)));
     tests.forEach((test, hash) -> lines.add(Fields.line(test, hash)));
     lines.add(previous);
     return String.join("\n", lines);
@@ -56,7 +58,7 @@ public record Signature(
 
   /** As the body of an entry. */
   public String body() {
-    List<String> lines = new ArrayList<>(List.of(Fields.line(who, role, key, bytes)));
+    List<String> lines = new ArrayList<>(List.of(Fields.line(who, at, role, key, bytes)));
     tests.forEach((test, hash) -> lines.add(Fields.line(test, hash)));
     return String.join("\n", lines);
   }
@@ -72,8 +74,9 @@ public record Signature(
       }
       tests.put(line.get(0), line.get(1));
     }
-    return own.size() == 4
-        ? Optional.of(new Signature(own.get(0), own.get(1), own.get(2), own.get(3), tests))
+    return own.size() == 5
+        ? Optional.of(
+            new Signature(own.get(0), own.get(1), own.get(2), own.get(3), own.get(4), tests))
         : Optional.empty();
   }
 
@@ -82,7 +85,7 @@ public record Signature(
     try {
       PublicKey by = Keys.publicKey(Base64.getDecoder().decode(key));
       return Keys.verify(
-          signed(who, role, key, tests, previous), Base64.getDecoder().decode(bytes), by);
+          signed(who, at, role, key, tests, previous), Base64.getDecoder().decode(bytes), by);
     } catch (GeneralSecurityException | IllegalArgumentException e) {
       return false;
     }

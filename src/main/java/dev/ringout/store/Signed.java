@@ -35,6 +35,8 @@ final class Signed {
   private boolean isGood(Entry entry) {
     Optional<Signature> signature = Signature.of(entry.body());
     return signature.isPresent()
+        && signature.get().who().equals(entry.who())
+        && signature.get().at().equals(entry.at())
         && signature.get().isOf(entry.previous())
         && signature.get().tests().keySet().equals(before.keySet())
         && signature.get().tests().entrySet().stream()

@@ -182,6 +182,10 @@ final class SqliteEngine implements Engine {
         Reason.NOT_UNDERSTOOD, "is a file: it has no roles; whoever may write the file may all");
   }
 
+  /** A transaction that writes is alone from its beginning. */
+  @Override
+  public void alone(Connection connection, String unitKey) {}
+
   /** The first thing that is read decides. */
   @Override
   public void hold(Connection connection) throws SQLException {

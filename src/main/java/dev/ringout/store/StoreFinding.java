@@ -19,6 +19,8 @@ public record StoreFinding(String unit, String session, String file, int seq, Ki
     END_MISSING,
     /** A session of the unit is not there. */
     SESSION_MISSING,
+    /** An entry that is as it was written, and that this program can make nothing of. */
+    NOT_UNDERSTOOD,
     /** A signature is not of what stands before it. */
     SIGNATURE_WRONG,
     /** A session goes on in one way in one store and in another in the other. */

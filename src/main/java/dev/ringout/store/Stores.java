@@ -106,9 +106,65 @@ public final class Stores {
     return new Head(last.seq(), last.hash());
   }
 
-  /** What is wrong with a session's chain; the first break is told, for all after it follow. */
-  public static List<StoreFinding> broken(StoredUnit unit, Session session, List<Entry> chain) {
-    String previous = HashChain.of(unit, session);
+  /**
+   * What is wrong with what was kept of a unit, test by test; of a chain the first break, for all
+   * after it follow.
+   *
+   * @param chains what happened in each of its tests, in order
+   */
+  public static List<StoreFinding> broken(StoredUnit unit, Map<Session, List<Entry>> chains) {
+    List<StoreFinding> findings = new ArrayList<>();
+    gap(unit, List.copyOf(chains.keySet())).ifPresent(findings::add);
+    boolean follows = !findings.isEmpty();
+    Signed signed = new Signed(unit);
+    String before = "";
+    for (Map.Entry<Session, List<Entry>> test : chains.entrySet()) {
+      Session session = test.getKey();
+      List<Entry> chain = test.getValue();
+      List<StoreFinding> broken = broken(unit, session, before, chain);
+      List<StoreFinding> wrong = broken.isEmpty() ? signed.next(session, chain) : broken;
+      boolean followed = follows;
+      // After what is missing or changed the next test's beginning is wrong by that alone.
+      wrong.stream()
+          .filter(one -> !(followed && one.kind() == Kind.CHAIN_BROKEN && one.seq() == 1))
+          .forEach(findings::add);
+      follows |= !wrong.isEmpty();
+      before = chain.isEmpty() ? "" : chain.get(chain.size() - 1).hash();
+    }
+    chains.forEach(
+        (session, chain) ->
+            chain.stream()
+                .filter(entry -> entry.kind().equals(EntryKind.TAKEN_BACK.word()))
+                .filter(entry -> !isOfRow(TakenBack.of(entry.body()), chains))
+                .forEach(
+                    entry ->
+                        findings.add(
+                            new StoreFinding(
+                                unit.serial(),
+                                session.id(),
+                                session.file(),
+                                entry.seq(),
+                                Kind.NOT_UNDERSTOOD))));
+    return findings;
+  }
+
+  private static boolean isOfRow(Optional<TakenBack> back, Map<Session, List<Entry>> chains) {
+    return back.isPresent()
+        && chains.entrySet().stream()
+            .filter(test -> test.getKey().id().equals(back.get().session()))
+            .flatMap(test -> test.getValue().stream())
+            .filter(entry -> entry.seq() == back.get().seq())
+            .anyMatch(entry -> EntryKind.of(entry.kind()).filter(EntryKind::isRow).isPresent());
+  }
+
+  /**
+   * What is wrong with a session's chain; the first break is told, for all after it follow.
+   *
+   * @param before the last hash of the unit's session before; empty of the first
+   */
+  public static List<StoreFinding> broken(
+      StoredUnit unit, Session session, String before, List<Entry> chain) {
+    String previous = HashChain.of(unit, session, before);
     int seq = 0;
     for (Entry entry : chain) {
       seq++;
@@ -164,45 +220,13 @@ public final class Stores {
     for (String digest : from.harnesses()) {
       HarnessFile harness = from.harness(digest).orElseThrow();
       for (StoredUnit unit : from.siblings(digest)) {
-        for (Session session : from.sessions(unit)) {
-          Optional<Head> there = to.head(session.id());
-          if (there.isEmpty() && isTaken(session, to.sessions(unit))) {
-            parted.add(
-                new StoreFinding(
-                    unit.serial(), session.id(), session.file(), 0, Kind.TWO_HISTORIES));
-          } else if (there.isEmpty()) {
-            to.take(harness, unit, session, from.entries(session));
-            copied++;
-          } else if (!there.equals(from.head(session.id()))) {
-            Optional<List<Entry>> more = behind(there.get(), from.entries(session));
-            if (more.isPresent()) {
-              to.takeMore(session, there.get(), more.get());
-              grown++;
-            } else if (behind(from.head(session.id()).orElseThrow(), to.entries(session))
-                .isEmpty()) {
-              parted.add(
-                  new StoreFinding(
-                      unit.serial(), session.id(), session.file(), 0, Kind.TWO_HISTORIES));
-            }
-          }
-        }
+        CopyOfUnit unitCopy = new CopyOfUnit(from, to, harness, unit);
+        unitCopy.run();
+        copied += unitCopy.copied();
+        grown += unitCopy.grown();
+        unitCopy.parted().ifPresent(parted::add);
       }
     }
     return new Copy(copied, grown, parted);
-  }
-
-  /** Whether the unit has another test of its number there. */
-  private static boolean isTaken(Session session, List<Session> others) {
-    return others.stream().anyMatch(one -> one.number() == session.number());
-  }
-
-  /** What stands behind an entry; absent where it is none of these. */
-  private static Optional<List<Entry>> behind(Head end, List<Entry> entries) {
-    for (int i = 0; i < entries.size(); i++) {
-      if (entries.get(i).seq() == end.seq() && entries.get(i).hash().equals(end.hash())) {
-        return Optional.of(entries.subList(i + 1, entries.size()));
-      }
-    }
-    return Optional.empty();
   }
 }

@@ -6,6 +6,7 @@ import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A reading that was taken back. Its row stays as it was; what is made of it says so.
@@ -25,14 +26,19 @@ public record TakenBack(String session, int seq, List<String> columns, String wh
     return Fields.line(session, Integer.toString(seq), String.join(" ", columns), why);
   }
 
-  /** Of an entry's body. */
-  public static TakenBack of(String body) {
+  /** Of an entry's body; absent where it is none. */
+  public static Optional<TakenBack> of(String body) {
     List<String> fields = Fields.of(body).get(0);
-    return new TakenBack(
-        fields.get(0),
-        Integer.parseInt(fields.get(1)),
-        List.of(fields.get(2).split(" ", -1)),
-        fields.get(3));
+    return fields.size() == 4
+            && fields.get(1).matches("[1-9]\\d{0,8}")
+            && fields.get(2).matches("[A-Z]{1,3}( [A-Z]{1,3})*")
+        ? Optional.of(
+            new TakenBack(
+                fields.get(0),
+                Integer.parseInt(fields.get(1)),
+                List.of(fields.get(2).split(" ", -1)),
+                fields.get(3)))
+        : Optional.empty();
   }
 
   /**
@@ -50,7 +56,9 @@ public record TakenBack(String session, int seq, List<String> columns, String wh
     List<Cell> cells = new ArrayList<>(row.cells());
     for (String column : columns) {
       int index = Place.column(column) - 1;
-      cells.set(index, cell(cells.get(index)));
+      if (index < cells.size()) {
+        cells.set(index, cell(cells.get(index)));
+      }
     }
     return new Row(row.number(), List.copyOf(cells));
   }

@@ -64,22 +64,24 @@ final class WholeStore {
   private void unit(StoredUnit unit) throws StoreTrouble {
     units++;
     all.append(Fields.line(unit.key(), unit.serial())).append('\n');
-    List<Session> tests = store.sessions(unit);
-    Stores.gap(unit, tests).ifPresent(findings::add);
-    if (tests.isEmpty()) {
+    Map<Session, List<Entry>> chains = new LinkedHashMap<>();
+    for (Session session : store.sessions(unit)) {
+      chains.put(session, store.entries(session));
+    }
+    if (chains.isEmpty()) {
       findings.add(new StoreFinding(unit.serial(), "", "", 0, Kind.SESSION_MISSING));
     }
-    Signed signed = new Signed(unit);
-    for (Session session : tests) {
-      List<Entry> chain = store.entries(session);
-      List<StoreFinding> broken = Stores.broken(unit, session, chain);
-      findings.addAll(broken.isEmpty() ? signed.next(session, chain) : broken);
+    findings.addAll(Stores.broken(unit, chains));
+    for (Map.Entry<Session, List<Entry>> test : chains.entrySet()) {
       sessions++;
-      entries += chain.size();
-      String end =
-          chain.isEmpty() ? HashChain.of(unit, session) : chain.get(chain.size() - 1).hash();
-      all.append(session.id()).append(' ').append(end).append('\n');
+      entries += test.getValue().size();
+      String end = test.getValue().isEmpty() ? "" : last(test.getValue()).hash();
+      all.append(test.getKey().id()).append(' ').append(end).append('\n');
     }
+  }
+
+  private static Entry last(List<Entry> chain) {
+    return chain.get(chain.size() - 1);
   }
 
   /** What is in the tables and was not reached from list, unit and test belongs to nothing. */

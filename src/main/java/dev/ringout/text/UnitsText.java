@@ -113,17 +113,22 @@ public final class UnitsText {
   }
 
   private static String later(Later one) {
-    String by = Text.of(" (%s, %s)", one.who(), one.at());
+    String by = Text.of(" (%s, %s)", line(one.who()), one.at());
     if (one.signature().isPresent()) {
       return Text.of(
           "signed by %s as %s, key %s%s",
-          one.who(),
+          line(one.signature().get().who()),
           one.signature().get().role(),
           one.signature().get().fingerprint(),
           Text.of(" (%s)", one.at()));
     }
     return one.cell().isEmpty()
-        ? "note: " + one.text() + by
-        : one.cell() + " taken back: " + one.text() + by;
+        ? "note: " + line(one.text()) + by
+        : one.cell() + " taken back: " + line(one.text()) + by;
+  }
+
+  /** What somebody said is one line: two could look like what the program says. */
+  private static String line(String text) {
+    return Text.visible(text.replaceAll("\\s+", " "));
   }
 }

@@ -64,6 +64,7 @@ public final class StoreWords {
       case SESSION_MISSING -> "a test before it is not there";
       case SIGNATURE_WRONG ->
           Text.of("the signature in entry %d is not of what stands before it", finding.seq());
+      case NOT_UNDERSTOOD -> Text.of("entry %d can't be understood", finding.seq());
       case DAMAGED -> "keep it, and take the last backup";
       case WITHOUT_OWNER ->
           Text.of("%d rows belong to nothing that is there: it was taken away", finding.seq());

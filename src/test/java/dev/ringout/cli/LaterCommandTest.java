@@ -12,6 +12,8 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * What is said of a unit after its sheets were brought in: notes, what is taken back, signatures.
@@ -187,5 +189,70 @@ class LaterCommandTest {
     Run signed = sign("M. Lindqvist", "inspector");
     assertEquals(64, signed.code());
     assertTrue(flat(signed).contains("is not stated"), flat(signed));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "RAdeyemi",
+        "\uff32\uff0e Adeyemi",
+        "R. Ade\u200byemi",
+        "R. Adey\u00e9mi",
+        "RA",
+        "Rolf Adeyemi"
+      })
+  void who_measured_is_known_however_he_writes_his_name(String who) throws IOException {
+    at("store", "add", list, sheet("first", GOOD));
+    Run own = sign(who, "inspector");
+    assertEquals(64, own.code(), flat(own));
+  }
+
+  /** A note of several lines could look like what the program itself says. */
+  @Test
+  void what_somebody_says_stays_in_one_line() throws IOException {
+    at("store", "add", list, sheet("first", GOOD));
+    String forged = "ok\n      signed by M. Lindqvist as inspector, key 0000";
+    assertEquals(0, at("store", "note", "unit:0418", forged, "--who", "R. Adeyemi").code());
+    assertTrue(flat(at("units", "0418")).contains("note: ok signed by"));
+    assertEquals(
+        List.of(),
+        at("units", "0418").out().lines().filter(one -> one.startsWith("      signed")).toList());
+    assertEquals(64, at("store", "note", "unit:0418", " ", "--who", "R. Adeyemi").code());
+  }
+
+  @Test
+  void a_unit_did_not_pass_at_once_where_a_reading_was_taken_back() throws IOException {
+    at("store", "add", list, sheet("first", "J1-1,P2-1,OL,\n"));
+    at("store", "add", list, sheet("second", GOOD));
+    takeBack("first/continuity.csv!C2");
+    assertEquals(0, at("check", "unit:0418").code());
+    assertTrue(flat(at("lot", "unit:0418")).contains("0 of 1 whose test has an end"));
+  }
+
+  /** A record that goes on from another is of no older store. */
+  @Test
+  void a_record_is_not_continued_over_less_than_it_was_made_from() throws IOException {
+    Path older = folder.resolve("older.db");
+    at("store", "add", list, sheet("first", GOOD));
+    assertEquals(0, at("store", "backup", older).code());
+    at("store", "add", list, sheet("second", "J1-1,P2-1,OL,\n"));
+    Path key = folder.resolve("inspector.key");
+    Run.of("report", "--new-key", key);
+    Path first = folder.resolve("first.html");
+    assertEquals(1, at("report", "unit:0418", "-o", first, "--seal", key).code());
+    Run less =
+        Run.of(
+            "report",
+            "unit:0418",
+            "-o",
+            folder.resolve("second.html"),
+            "--seal",
+            key,
+            "--continues",
+            first,
+            "--store",
+            older);
+    assertEquals(65, less.code(), flat(less));
+    assertTrue(flat(less).contains("is it another store?"), flat(less));
   }
 }

@@ -59,7 +59,8 @@ final class EarlierRows {
             kept.harness().title(),
             kept.harness().drawing(),
             kept.harness().revision());
-    for (Entry entry : HashChain.chained(session, HashChain.start(unit, session), kept.entries())) {
+    for (Entry entry :
+        HashChain.chained(session, HashChain.start(unit, session, ""), kept.entries())) {
       rows.add(
           "insert into entry (session, seq, at, who, kind, body, previous, hash) values ('"
               + session.id()

@@ -142,7 +142,7 @@ abstract class SealOverAUnit {
     List<Entry.Draft> drafts = new ArrayList<>();
     Head start;
     try (Store open = Stores.open(StoreAddress.of(store), Map.of(), false)) {
-      start = HashChain.start(open.find(as.unitKey()).get(0), as);
+      start = HashChain.start(open.find(as.unitKey()).get(0), as, "");
       for (Entry entry : open.entries(session)) {
         EntryKind kind = EntryKind.of(entry.kind()).orElseThrow();
         drafts.add(new Entry.Draft(kind, entry.at(), entry.who(), body.apply(entry.body())));
@@ -244,14 +244,14 @@ abstract class SealOverAUnit {
       try (ResultSet row =
           statement.executeQuery(
               """
-              select u.serial, h.title, h.drawing, h.revision, s.id, s.unit_key, s.harness,
+              select '', u.serial, h.title, h.drawing, h.revision, s.id, s.unit_key, s.harness,
                 s.number, s.station, s.who, s.started, s.file, s.digest, s.program, s.added
               from session s
               join unit u on u.unit_key = s.unit_key and u.harness = s.harness
               join harness h on h.digest = s.harness
               """)) {
         assertTrue(row.next());
-        hash = byHand(row, 15);
+        hash = byHand(row, 16);
       }
       try (ResultSet row =
           statement.executeQuery(

@@ -422,12 +422,14 @@ abstract class StoreContract {
     Signature signature =
         Signature.of(
             "M. Lindqvist",
+            "2026-11-30T12:00:00Z",
             "inspector",
             tests,
             end(store).hash(),
             pair.getPublic(),
             pair.getPrivate());
-    return new Entry.Draft(EntryKind.SIGNATURE, "", "M. Lindqvist", signature.body());
+    return new Entry.Draft(
+        EntryKind.SIGNATURE, "2026-11-30T12:00:00Z", "M. Lindqvist", signature.body());
   }
 
   @Test
@@ -552,6 +554,75 @@ abstract class StoreContract {
               .map(StoredUnit::serial)
               .toList());
       assertEquals(List.of(), store.unitsOfLikeLists(list("Wire,From,To\nW1,J1-A,P2-1\n")));
+    }
+  }
+
+  /** Who signed, and when, is what was signed. */
+  @Test
+  void another_name_or_day_beside_a_signature_is_seen() throws Exception {
+    for (Entry.Draft other :
+        List.of(
+            new Entry.Draft(EntryKind.SIGNATURE, "2026-11-30T12:00:00Z", "J. Other", ""),
+            new Entry.Draft(EntryKind.SIGNATURE, "2020-01-01T12:00:00Z", "M. Lindqvist", ""))) {
+      try (Store store = open(empty())) {
+        store.add(sheet("0418", "a", "1"));
+        String body = signature(store, Map.of()).body();
+        Entry.Draft changed = new Entry.Draft(other.kind(), other.at(), other.who(), body);
+        store.append(last(store), end(store), List.of(changed));
+        assertEquals(
+            List.of(Kind.SIGNATURE_WRONG),
+            Stores.check(store).findings().stream().map(StoreFinding::kind).toList());
+      }
+    }
+  }
+
+  /** The next test hangs on what was said behind the one before. */
+  @Test
+  void what_was_said_behind_a_test_can_not_be_cut_off_once_another_follows() throws Exception {
+    StoreAddress address = empty();
+    try (Store store = open(address)) {
+      store.add(sheet("0418", "a", "1"));
+      store.append(last(store), end(store), note("lid missing"));
+      store.add(sheet("0418", "b", "1"));
+      assertEquals(List.of(), Stores.check(store).findings());
+    }
+    behindItsBack(address, "delete from entry where seq > 3");
+    assertEquals(List.of(Kind.CHAIN_BROKEN), kinds(address));
+  }
+
+  @Test
+  void of_a_unit_that_parted_nothing_later_is_copied() throws StoreTrouble {
+    StoreAddress other = empty();
+    try (Store from = open(empty());
+        Store to = open(other)) {
+      from.add(sheet("0418", "a", "1"));
+      Stores.copy(from, to);
+      from.add(sheet("0418", "b", "1"));
+      from.add(sheet("0418", "c", "1"));
+      to.add(sheet("0418", "d", "1"));
+      Stores.Copy copied = Stores.copy(from, to);
+      assertEquals(0, copied.sessions());
+      assertEquals(1, copied.parted().size());
+      assertEquals(2, to.sessions(to.units().get(0).unit()).size());
+    }
+  }
+
+  @Test
+  void what_was_taken_back_and_names_no_row_is_told() throws StoreTrouble {
+    for (String body : List.of("", "x", "no such test\t2\tC\twhy", "\tx\tC\twhy")) {
+      try (Store store = open(empty())) {
+        store.add(sheet("0418", "a", "1"));
+        store.append(
+            last(store),
+            end(store),
+            List.of(
+                new Entry.Draft(EntryKind.TAKEN_BACK, "", "", body),
+                new Entry.Draft(EntryKind.VERDICT, "", "", "verdict\tconforms")));
+        assertEquals(
+            List.of(Kind.NOT_UNDERSTOOD),
+            Stores.check(store).findings().stream().map(StoreFinding::kind).toList(),
+            body);
+      }
     }
   }
 }
