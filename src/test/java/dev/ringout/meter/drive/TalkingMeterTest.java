@@ -91,6 +91,16 @@ class TalkingMeterTest {
     }
   }
 
+  /** A meter that sends two lines a second is between two of them when the time is over. */
+  @Test
+  void a_trial_that_ends_between_two_lines_is_no_silence() throws Exception {
+    pair.sendAlways(400, () -> "RES 00.31 Ohm\r\n");
+    try (Meter meter = open(STREAM)) {
+      Trial trial = Trial.of(meter, new SystemTicks(), 1500);
+      assertTrue(trial.samples().size() >= 2, trial.samples().toString());
+    }
+  }
+
   @Test
   void a_line_that_had_begun_before_is_not_read() throws Exception {
     try (Meter meter = open(STREAM)) {
