@@ -113,7 +113,11 @@ class WhatAMeterSaidTest {
         "R. Adeyemi|r adeyemi|true",
         "Adeyemi|R. Adeyemi|true",
         "R. Adeyemi|M. Adeyemi|false",
-        "RA|R. Adeyemi|false",
+        "RA|R. Adeyemi|true",
+        "Rolf Adeyemi|R. Adeyemi|true",
+        "Rolf Adeyemi|Mia Adeyemi|false",
+        "RAdeyemi|R. Adeyemi|true",
+        "R. M.|R. Adeyemi|false",
         "n/a|n/a|false"
       })
   void a_person_is_known_in_whatever_order_the_name_is_written(
