@@ -43,6 +43,7 @@ class NoticesIT {
           "Apache-2.0", "Apache-2.0.txt",
           "BSD-2-Clause", "BSD-2-Clause.txt",
           "Eclipse Public License (EPL) 2.0", "EPL-2.0.md",
+          "GNU Lesser GPL, Version 3", "LGPL-3.0.txt",
           "LGPL-2.1-only", "LGPL-2.1.txt",
           "LGPL-2.1-or-later", "LGPL-2.1.txt",
           "MIT", "fastcsv/");
