@@ -129,7 +129,7 @@ public final class FileInputs implements Inputs {
       return Text.visible(InputName.typed(file));
     }
     String name = timesNamed.getOrDefault(fileName(file), 1) > 1 ? file.toString() : fileName(file);
-    return Text.visible(name.replace('\n', '\1').replace('\r', '\1'));
+    return Text.visibleInOneLine(name);
   }
 
   @Override

@@ -144,19 +144,11 @@ public final class LotJob {
         continue;
       }
       Inputs inputs = source.apply(named);
-      String serial = serial(inputs.readings(List.of(sheet), harness));
+      String serial = inputs.readings(List.of(sheet), harness).serialNumber();
       String unit = serial.isEmpty() ? "file " + sheet : "serial " + OneUnit.keyOf(serial);
       units.computeIfAbsent(unit, key -> new ArrayList<>()).add(sheet);
     }
     return units;
-  }
-
-  private static String serial(ReadingSet readings) {
-    return readings.jobs().stream()
-        .map(Job::serialNumber)
-        .filter(serial -> !serial.isEmpty())
-        .findFirst()
-        .orElse("");
   }
 
   private void unit(List<Path> sheets) {
@@ -167,7 +159,7 @@ public final class LotJob {
       OneUnit.reportOtherRevision(harness, readings, inputs.problems());
     }
     List<String> files = sheets.stream().map(inputs::shownName).toList();
-    String serial = serial(readings);
+    String serial = readings.serialNumber();
     if (serial.isEmpty() && !inputs.problems().hasErrors()) {
       inputs
           .problems()

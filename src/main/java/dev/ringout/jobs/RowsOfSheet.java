@@ -38,18 +38,14 @@ final class RowsOfSheet {
       String at = reading.time().map(TimeOfReading::at).map(Object::toString).orElse("");
       Kept kept = new Kept(made ? EntryKind.READING : EntryKind.SKIPPED, at, reading.by());
       byRow.merge(
-          row(reading.place()),
+          reading.place().wholeRow(),
           kept,
           (one, other) -> one.kind() == EntryKind.READING ? one : other);
     }
   }
 
   private void put(Place cell, Kept kept) {
-    byRow.put(row(cell), kept);
-  }
-
-  private static Place row(Place cell) {
-    return new Place(cell.file(), cell.sheet(), cell.row(), 0);
+    byRow.put(cell.wholeRow(), kept);
   }
 
   /** The entry of a row. */

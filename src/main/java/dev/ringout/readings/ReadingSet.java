@@ -55,6 +55,15 @@ public record ReadingSet(
     this(readings, jobs, List.of(), List.of(), List.of());
   }
 
+  /** The unit's serial number, by the first job sheet that gives one; empty where none does. */
+  public String serialNumber() {
+    return jobs.stream()
+        .map(Job::serialNumber)
+        .filter(serial -> !serial.isEmpty())
+        .findFirst()
+        .orElse("");
+  }
+
   /** Those of some of the files alone. */
   public ReadingSet ofJobs(List<Job> some) {
     return new ReadingSet(

@@ -28,6 +28,11 @@ public record Place(String file, String sheet, int row, int column) {
     return new Place(file, sheet, 0, 0);
   }
 
+  /** The whole row in which it is. */
+  public Place wholeRow() {
+    return new Place(file, sheet, row, 0);
+  }
+
   /** The cell as spreadsheets name it ({@code G14}); {@code 14} for a row, empty for neither. */
   public String cell() {
     return (column > 0 ? columnLetters(column) : "") + (row > 0 ? row : "");

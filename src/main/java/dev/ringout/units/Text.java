@@ -42,6 +42,11 @@ public final class Text {
     return text;
   }
 
+  /** The same of what is to stay in one line: ends of lines become {@code U+FFFD} too. */
+  public static String visibleInOneLine(String text) {
+    return visible(text).replace('\n', REPLACED).replace('\r', REPLACED);
+  }
+
   private static boolean isHidden(char c) {
     if (c < ' ') {
       return c != '\t' && c != '\n' && c != '\r';

@@ -229,8 +229,7 @@ public final class HarnessBuilder {
     Optional<Gauge> gauge = values.gauge(draft, notes);
     Optional<Length> length = values.length(draft, notes);
     if (!comments.isEmpty()) {
-      Place row = new Place(draft.place().file(), draft.place().sheet(), draft.place().row(), 0);
-      String comment = comments.getOrDefault(row, "");
+      String comment = comments.getOrDefault(draft.place().wholeRow(), "");
       if (!comment.isEmpty()) {
         headings.put(notes, "Comment", comment);
       }
