@@ -29,11 +29,6 @@ final class StoreOption {
     return address.map(one -> " " + NAME + " " + ShellWord.of(store().shown())).orElse("");
   }
 
-  /** Where the store is. */
-  String address() {
-    return named().orElseGet(() -> usual(System.getenv()).toString());
-  }
-
   private Optional<String> named() {
     return address.or(
         () ->
@@ -43,11 +38,7 @@ final class StoreOption {
 
   /** The folder of the store's file; of a server's, where the system keeps such things. */
   Path folder() {
-    String given = address();
-    Path file =
-        given.startsWith("postgres")
-            ? usual(System.getenv())
-            : Path.of(given).toAbsolutePath().normalize();
+    Path file = store().file().orElse(usual(System.getenv())).toAbsolutePath().normalize();
     Path folder = file.getParent();
     return folder == null ? file : folder;
   }
@@ -55,8 +46,11 @@ final class StoreOption {
   /** The store; nothing of it is loaded before something is asked of it. */
   StoreAtHand store() {
     if (store.isEmpty()) {
-      StoreAtHand at = new StoreAtHand(address(), System.getenv());
-      store = Optional.of(named().isPresent() ? at : at.inFolderOfItsOwn());
+      Map<String, String> environment = System.getenv();
+      store =
+          named()
+              .map(one -> new StoreAtHand(one, environment))
+              .or(() -> Optional.of(StoreAtHand.inFolderOfItsOwn(usual(environment), environment)));
     }
     return store.get();
   }

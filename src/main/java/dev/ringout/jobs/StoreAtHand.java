@@ -14,9 +14,9 @@ import java.util.Optional;
 public final class StoreAtHand implements AutoCloseable {
   private final String address;
   private final Map<String, String> environment;
+  private final boolean hasOwnFolder;
   private Optional<Store> reading = Optional.empty();
   private Optional<Store> writing = Optional.empty();
-  private boolean hasFolderOfItsOwn;
 
   /**
    * A store by its address.
@@ -24,19 +24,23 @@ public final class StoreAtHand implements AutoCloseable {
    * @param environment where a server's user and password may stand
    */
   public StoreAtHand(String address, Map<String, String> environment) {
-    this.address = address;
-    this.environment = Map.copyOf(environment);
+    this(address, environment, false);
   }
 
-  /** The same, whose folder is made with it: nobody typed its name. */
-  public StoreAtHand inFolderOfItsOwn() {
-    hasFolderOfItsOwn = true;
-    return this;
+  private StoreAtHand(String address, Map<String, String> environment, boolean hasOwnFolder) {
+    this.address = address;
+    this.environment = Map.copyOf(environment);
+    this.hasOwnFolder = hasOwnFolder;
+  }
+
+  /** A file whose folder is made with it: nobody typed its name. */
+  public static StoreAtHand inFolderOfItsOwn(Path file, Map<String, String> environment) {
+    return new StoreAtHand(file.toString(), environment, true);
   }
 
   private void makeFolder(StoreAddress at) throws StoreTrouble {
     Optional<Path> folder = at.onDisk().map(file -> file.toAbsolutePath().getParent());
-    if (!hasFolderOfItsOwn || folder.isEmpty()) {
+    if (!hasOwnFolder || folder.isEmpty()) {
       return;
     }
     try {
@@ -50,6 +54,15 @@ public final class StoreAtHand implements AutoCloseable {
   /** As it was typed: a password may stand in it. */
   String address() {
     return address;
+  }
+
+  /** The file that it is; absent where it is a server's, or none. */
+  public Optional<Path> file() {
+    try {
+      return StoreAddress.of(address).onDisk();
+    } catch (StoreTrouble e) {
+      return Optional.empty();
+    }
   }
 
   /** Where it is: never with a password. */

@@ -48,7 +48,7 @@ public final class StoreText {
     };
   }
 
-  private static String verdict(KeptVerdict verdict) {
+  static String verdict(KeptVerdict verdict) {
     return UnitWords.verdict(
         verdict.verdict(),
         verdict.faults(),

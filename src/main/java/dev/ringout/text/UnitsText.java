@@ -1,7 +1,6 @@
 package dev.ringout.text;
 
 import dev.ringout.check.CheckResult;
-import dev.ringout.jobs.KeptVerdict;
 import dev.ringout.jobs.UnitsJob;
 import dev.ringout.jobs.UnitsJob.History;
 import dev.ringout.jobs.UnitsJob.Later;
@@ -13,7 +12,6 @@ import dev.ringout.units.Numbers;
 import dev.ringout.units.ShellWord;
 import dev.ringout.units.Text;
 import dev.ringout.words.Sentences;
-import dev.ringout.words.UnitWords;
 import java.util.Optional;
 
 /** The units of a store, or one's history, on a terminal. */
@@ -51,7 +49,7 @@ public final class UnitsText {
           Text.of("  %-20s  ", name(one.unit().serial())),
           Sentences.named(
               one.asWritten()
-                  ? one.verdict().map(UnitsText::verdict).orElse("no verdict was kept")
+                  ? one.verdict().map(StoreText::verdict).orElse("no verdict was kept")
                   : "NOT AS IT WAS WRITTEN, see ringout store check",
               Numbers.count(one.sessions(), "test"),
               one.started(),
@@ -69,11 +67,6 @@ public final class UnitsText {
   private static String name(String text) {
     String name = Text.visible(text);
     return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME - 1) + "…";
-  }
-
-  private static String verdict(KeptVerdict kept) {
-    return UnitWords.verdict(
-        kept.verdict(), kept.faults(), kept.notProven(), kept.conceded(), kept.insulationTest());
   }
 
   private static void history(History history, String storeOption, Page page) {
@@ -101,7 +94,7 @@ public final class UnitsText {
       page.paragraph(
           "      ",
           test.verdict()
-              .map(kept -> "then the unit " + verdict(kept) + ", by " + kept.program())
+              .map(kept -> "then the unit " + StoreText.verdict(kept) + ", by " + kept.program())
               .orElse("no verdict was kept"));
       test.later().forEach(one -> page.paragraph("      ", later(one)));
     }
