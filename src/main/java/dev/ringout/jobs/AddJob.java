@@ -20,6 +20,7 @@ import dev.ringout.store.KeptSheets;
 import dev.ringout.store.NewSession;
 import dev.ringout.store.Session;
 import dev.ringout.store.Store;
+import dev.ringout.store.StoreFinding;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoredUnit;
 import dev.ringout.store.Stores;
@@ -31,9 +32,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HexFormat;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Brings filled test sheets into a store, each as a whole or not at all. */
@@ -141,7 +140,7 @@ public final class AddJob {
     FileInputs inputs = FileInputs.with(named, store).keepingBytes();
     ReadingSet readings = inputs.readings(List.of(sheet), harness);
     String file = inputs.shownName(sheet);
-    String serial = serial(readings);
+    String serial = readings.serialNumber();
     if (serial.isEmpty() && !inputs.problems().hasErrors()) {
       inputs
           .problems()
@@ -149,33 +148,28 @@ public final class AddJob {
     }
     report(readings, inputs.problems());
     if (inputs.problems().hasErrors()) {
-      return new AddedSheet(
-          file, serial, State.REFUSED, Optional.empty(), inputs.problems().list());
+      return notAdded(State.REFUSED, file, serial, inputs);
     }
     Store open = store.openToWrite();
     String key = FromStore.key(serial);
     String digest = inputs.digest(sheet);
     String id = id(key, digest);
-    if (open.head(id).isPresent()) {
-      lookAtTheSame(id, key, file, open, inputs.problems());
-      if (inputs.problems().hasErrors()) {
-        return new AddedSheet(
-            file, serial, State.REFUSED, Optional.empty(), inputs.problems().list());
-      }
-      return new AddedSheet(
-          file, serial, State.WAS_THERE, Optional.empty(), inputs.problems().list());
+    Optional<StoredUnit> unit = open.unit(key, list.digest());
+    List<Session> before = unit.isEmpty() ? List.of() : open.sessions(unit.get());
+    Optional<Session> same = before.stream().filter(one -> one.id().equals(id)).findFirst();
+    if (same.isPresent()) {
+      lookAtTheSame(same.get(), before.size(), unit.orElseThrow(), file, inputs.problems());
+      State state = inputs.problems().hasErrors() ? State.REFUSED : State.WAS_THERE;
+      return notAdded(state, file, serial, inputs);
     }
     refuseOtherFile(file, serial, key, open, inputs.problems());
-    if (inputs.problems().hasErrors()) {
-      return new AddedSheet(
-          file, serial, State.REFUSED, Optional.empty(), inputs.problems().list());
-    }
-    List<Session> before = before(key, open);
     String name = Session.nameAmong(before, file, sheet.toString());
-    Optional<CheckResult> result = withEarlier(sheet, serial, name, before, inputs);
+    Optional<CheckResult> result =
+        inputs.problems().hasErrors()
+            ? Optional.empty()
+            : withEarlier(sheet, serial, name, before, inputs);
     if (result.isEmpty()) {
-      return new AddedSheet(
-          file, serial, State.REFUSED, Optional.empty(), inputs.problems().list());
+      return notAdded(State.REFUSED, file, serial, inputs);
     }
     KeptVerdict verdict = KeptVerdict.of(result.get());
     Session session = session(id, key, digest, name, readings);
@@ -190,43 +184,30 @@ public final class AddJob {
         inputs.problems().list());
   }
 
-  /** What is there is only the same where it is as it was written. */
-  private void lookAtTheSame(String id, String key, String file, Store open, Problems problems)
-      throws StoreTrouble {
-    for (StoredUnit unit : open.find(key)) {
-      List<Session> sessions = open.sessions(unit);
-      for (Session session : sessions) {
-        if (session.id().equals(id)) {
-          if (session.number() < sessions.size()) {
-            problems.warning(
-                Place.of(file),
-                "is test "
-                    + session.number()
-                    + " of "
-                    + sessions.size()
-                    + " of its unit already; if it was read once more since, its day or its times say"
-                    + " so");
-          }
-          Stores.broken(unit, chains(sessions, open))
-              .forEach(
-                  finding ->
-                      problems.error(
-                          Place.of(file),
-                          "was there already, and is not as it was written: "
-                              + StoreWords.finding(finding)
-                              + "; see ringout store check"));
-        }
-      }
-    }
+  private static AddedSheet notAdded(State state, String file, String serial, FileInputs inputs) {
+    return new AddedSheet(file, serial, state, Optional.empty(), inputs.problems().list());
   }
 
-  private static Map<Session, List<Entry>> chains(List<Session> sessions, Store open)
+  /** What is there is only the same where it is as it was written. */
+  private void lookAtTheSame(
+      Session same, int tests, StoredUnit unit, String file, Problems problems)
       throws StoreTrouble {
-    Map<Session, List<Entry>> chains = new LinkedHashMap<>();
-    for (Session session : sessions) {
-      chains.put(session, open.entries(session));
+    if (same.number() < tests) {
+      problems.warning(
+          Place.of(file),
+          "is test "
+              + same.number()
+              + " of "
+              + tests
+              + " of its unit already; if it was read once more since, its day or its times say so");
     }
-    return chains;
+    for (StoreFinding finding : Stores.broken(unit, store.openToWrite().chains(unit))) {
+      problems.error(
+          Place.of(file),
+          "was there already, and is not as it was written: "
+              + StoreWords.finding(finding)
+              + "; see ringout store check");
+    }
   }
 
   /** Two files of one list would make two units of one, and two lots. */
@@ -258,14 +239,6 @@ public final class AddJob {
     OneUnit.reportOtherRevision(harness, readings, problems);
   }
 
-  private static String serial(ReadingSet readings) {
-    return readings.jobs().stream()
-        .map(Job::serialNumber)
-        .filter(serial -> !serial.isEmpty())
-        .findFirst()
-        .orElse("");
-  }
-
   /** The verdict on the unit with all that was read of it; absent where the two do not fit. */
   private Optional<CheckResult> withEarlier(
       Path sheet, String serial, String name, List<Session> before, FileInputs own) {
@@ -280,16 +253,6 @@ public final class AddJob {
     }
     return Optional.of(
         CheckResult.of(harness, readings, Tables.published(), inputs.problems().list()));
-  }
-
-  /** What was brought in of the unit before. */
-  private List<Session> before(String key, Store open) throws StoreTrouble {
-    for (StoredUnit unit : open.find(key)) {
-      if (unit.harness().equals(list.digest())) {
-        return open.sessions(unit);
-      }
-    }
-    return List.of();
   }
 
   /** The same for the same bytes of the same unit, whoever brings them in and when. */

@@ -13,6 +13,7 @@ import dev.ringout.store.Entry;
 import dev.ringout.store.EntryKind;
 import dev.ringout.store.Fields;
 import dev.ringout.store.HarnessFile;
+import dev.ringout.store.Head;
 import dev.ringout.store.KeptSheets;
 import dev.ringout.store.Session;
 import dev.ringout.store.Station;
@@ -111,7 +112,7 @@ final class FromStore {
   HarnessFile list(InputName.Unit named) throws StoreTrouble {
     StoredUnit unit = unit(named, Optional.empty());
     HarnessFile list = store.open().harness(unit.harness()).orElseThrow();
-    if (!HarnessFile.digest(list.folder(), list.parts()).equals(list.digest())) {
+    if (!list.isAsKept()) {
       throw notAsWritten(new StoreFinding("", "", list.file(), 0, Kind.LIST_CHANGED));
     }
     for (FileBytes part : list.parts()) {
@@ -126,11 +127,8 @@ final class FromStore {
       throws StoreTrouble, UnusableInput {
     Store open = store.open();
     StoredUnit unit = unit(named, list);
-    Map<Session, List<Entry>> tests = new LinkedHashMap<>();
+    Map<Session, List<Entry>> tests = open.chains(unit);
     Map<String, Map<Integer, TakenBack>> taken = new LinkedHashMap<>();
-    for (Session session : open.sessions(unit)) {
-      tests.put(session, open.entries(session));
-    }
     // What was changed behind the program's back is no reading of anybody's.
     for (StoreFinding finding : Stores.broken(unit, tests)) {
       throw notAsWritten(finding);
@@ -139,7 +137,7 @@ final class FromStore {
     for (Map.Entry<Session, List<Entry>> test : tests.entrySet()) {
       note(named, test(unit.serial(), test.getKey(), test.getValue()));
       for (Entry entry : test.getValue()) {
-        if (entry.kind().equals(EntryKind.TAKEN_BACK.word())) {
+        if (entry.is(EntryKind.TAKEN_BACK)) {
           add(TakenBack.of(entry.body()).orElseThrow(), taken);
         }
       }
@@ -183,7 +181,7 @@ final class FromStore {
         session.number(),
         session.file(),
         entries.size(),
-        entries.get(entries.size() - 1).hash());
+        Head.hashOf(entries));
   }
 
   private static StoreTrouble notAsWritten(StoreFinding finding) {

@@ -3,6 +3,7 @@ package dev.ringout.jobs;
 import dev.ringout.check.CheckResult;
 import dev.ringout.harness.Harness;
 import dev.ringout.jobs.WrongRequest.Part;
+import dev.ringout.readings.Jobs;
 import dev.ringout.readings.Person;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
@@ -202,13 +203,24 @@ public final class LaterJob {
       return Answer.refused(inputs);
     }
     List<TakenBack> back = takenBack(readings);
-    FileInputs then = FileInputs.with(List.of(whole), store, back);
-    Harness harness = then.soundHarness(whole).orElseThrow();
-    ReadingSet left = then.readings(List.of(whole), harness);
     KeptVerdict verdict =
-        KeptVerdict.of(CheckResult.of(harness, left, Tables.published(), then.problems().list()));
+        back.isEmpty()
+            ? verdict(list.get(), readings, inputs)
+            : verdictWithout(back, list.get(), whole);
     open.append(last, end, drafts(last, end, readings, back, verdict));
     return Answer.of(new Result(unit, request.what(), verdict), inputs);
+  }
+
+  private static KeptVerdict verdict(Harness harness, ReadingSet readings, FileInputs inputs) {
+    return KeptVerdict.of(
+        CheckResult.of(harness, readings, Tables.published(), inputs.problems().list()));
+  }
+
+  /** As it will be once these are taken back. */
+  private KeptVerdict verdictWithout(List<TakenBack> back, Harness harness, Path whole) {
+    FileInputs then = FileInputs.with(List.of(whole), store, back);
+    then.soundHarness(whole);
+    return verdict(harness, then.readings(List.of(whole), harness), then);
   }
 
   private Entry.Draft draft(EntryKind kind, String body) {
@@ -264,13 +276,9 @@ public final class LaterJob {
 
   /** Nobody inspects what he measured himself, and who measured must be known for that. */
   private void requireAnother(ReadingSet readings) throws WrongRequest {
+    Jobs jobs = new Jobs(readings.jobs());
     for (Reading reading : readings.readings()) {
-      String operator =
-          readings.jobs().stream()
-              .filter(job -> job.holds(reading.place()))
-              .map(job -> job.value("operator"))
-              .findFirst()
-              .orElse("");
+      String operator = jobs.of(reading.place()).map(job -> job.value("operator")).orElse("");
       String tester = Person.isNamed(reading.by()) ? reading.by() : operator;
       if (reading.measured().made() && !Person.isNamed(tester)) {
         throw new WrongRequest(
@@ -288,9 +296,7 @@ public final class LaterJob {
   private List<TakenBack> takenBack(ReadingSet readings) throws WrongRequest, StoreTrouble {
     Map<Place, TakenBack> back = new LinkedHashMap<>();
     for (String cell : request.what().cells()) {
-      Reading reading = named(cell, readings);
-      Place place = reading.place();
-      Place row = new Place(place.file(), place.sheet(), place.row(), 0);
+      Place row = named(cell, readings).place().wholeRow();
       back.put(row, takenBack(row, readings));
     }
     return List.copyOf(back.values());
@@ -332,8 +338,7 @@ public final class LaterJob {
     TreeSet<Integer> columns = new TreeSet<>();
     for (Reading one : readings.readings()) {
       Place cell = one.place();
-      if (new Place(cell.file(), cell.sheet(), cell.row(), 0).equals(row)
-          && one.measured().made()) {
+      if (cell.wholeRow().equals(row) && one.measured().made()) {
         if (one.measured().isTakenBack()) {
           throw new WrongRequest(Part.CELL, cell + " is taken back already");
         }

@@ -115,9 +115,8 @@ final class SealedInStore {
     for (KeptInput.ListFile file : sealed) {
       add(file(file, list.get()), file, "");
     }
-    boolean whole = HarnessFile.digest(list.get().folder(), list.get().parts()).equals(digest);
     boolean told = findings.subList(before, findings.size()).stream().anyMatch(one -> differs(one));
-    if (!whole && !told) {
+    if (!list.get().isAsKept() && !told) {
       findings.add(SealFinding.of(Kind.KEPT_OTHER_FILES, "list " + sealed.get(0).list()));
     }
   }
@@ -140,10 +139,7 @@ final class SealedInStore {
 
   private void unit(List<KeptInput.Test> sealed) throws StoreTrouble {
     KeptInput.Test first = sealed.get(0);
-    Optional<StoredUnit> unit =
-        store.find(FromStore.key(first.serialNumber())).stream()
-            .filter(one -> one.harness().equals(first.listSha256()))
-            .findFirst();
+    Optional<StoredUnit> unit = store.unit(FromStore.key(first.serialNumber()), first.listSha256());
     if (unit.isEmpty()) {
       sealed.forEach(test -> add(Kind.KEPT_NO_SUCH_UNIT, test, shown));
       return;

@@ -18,7 +18,6 @@ import dev.ringout.store.UnitSummary;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -153,26 +152,20 @@ public final class UnitsJob {
 
   private static History history(StoredUnit unit, Store open, StoreAtHand store)
       throws StoreTrouble {
+    Map<Session, List<Entry>> chains = open.chains(unit);
     List<Test> tests = new ArrayList<>();
-    Map<String, Session> byId = new LinkedHashMap<>();
-    for (Session session : open.sessions(unit)) {
-      byId.put(session.id(), session);
-      List<Entry> entries = open.entries(session);
-      List<Later> later = new ArrayList<>();
-      for (Entry entry : entries) {
-        later(entry, byId, open).ifPresent(later::add);
-      }
-      tests.add(
-          new Test(
-              session,
-              (int) entries.stream().filter(one -> is(one, EntryKind.READING)).count(),
-              entries.stream()
-                  .filter(one -> is(one, EntryKind.VERDICT))
-                  .map(one -> KeptVerdict.of(one.body()))
-                  .flatMap(Optional::stream)
-                  .findFirst(),
-              later));
-    }
+    chains.forEach(
+        (session, entries) ->
+            tests.add(
+                new Test(
+                    session,
+                    (int) entries.stream().filter(one -> one.is(EntryKind.READING)).count(),
+                    entries.stream()
+                        .filter(one -> one.is(EntryKind.VERDICT))
+                        .map(one -> KeptVerdict.of(one.body()))
+                        .flatMap(Optional::stream)
+                        .findFirst(),
+                    entries.stream().flatMap(one -> later(one, chains).stream()).toList())));
     Path named = InputName.ofUnit(unit.serial(), unit.harness());
     FileInputs inputs = FileInputs.with(List.of(named), store);
     Optional<Harness> harness = inputs.soundHarness(named);
@@ -182,31 +175,34 @@ public final class UnitsJob {
     return new History(unit, tests, sound, inputs.problems().list());
   }
 
-  private static Optional<Later> later(Entry entry, Map<String, Session> tests, Store open)
-      throws StoreTrouble {
+  private static Optional<Later> later(Entry entry, Map<Session, List<Entry>> chains) {
     EntryKind kind = EntryKind.of(entry.kind()).orElse(EntryKind.VERDICT);
     Later later = new Later(kind, entry.at(), entry.who(), "", Optional.empty(), entry.body());
     return switch (kind) {
       case NOTE -> Optional.of(later);
       case SIGNATURE ->
           Optional.of(new Later(kind, entry.at(), entry.who(), "", Signature.of(entry.body()), ""));
-      case TAKEN_BACK -> {
-        Optional<TakenBack> taken = TakenBack.of(entry.body());
-        if (taken.isEmpty()) {
-          yield Optional.empty();
-        }
-        TakenBack back = taken.get();
-        Session test = tests.get(back.session());
-        String cell = test == null ? "" : back.cell(open.entries(test), test.file()).toString();
-        yield Optional.of(
-            new Later(kind, entry.at(), entry.who(), cell, Optional.empty(), back.why()));
-      }
+      case TAKEN_BACK ->
+          TakenBack.of(entry.body())
+              .map(
+                  back ->
+                      new Later(
+                          kind,
+                          entry.at(),
+                          entry.who(),
+                          cell(back, chains),
+                          Optional.empty(),
+                          back.why()));
       default -> Optional.empty();
     };
   }
 
-  private static boolean is(Entry entry, EntryKind kind) {
-    return entry.kind().equals(kind.word());
+  private static String cell(TakenBack back, Map<Session, List<Entry>> chains) {
+    return chains.entrySet().stream()
+        .filter(test -> test.getKey().id().equals(back.session()))
+        .map(test -> back.cell(test.getValue(), test.getKey().file()).toString())
+        .findFirst()
+        .orElse("");
   }
 
   private static CheckResult check(Harness harness, Path named, FileInputs inputs) {

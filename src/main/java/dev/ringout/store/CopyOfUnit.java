@@ -25,10 +25,7 @@ final class CopyOfUnit {
     for (Session session : from.sessions(unit)) {
       if (!isCopied(session)) {
         // What comes after it hangs on it.
-        parted =
-            Optional.of(
-                new StoreFinding(
-                    unit.serial(), session.id(), session.file(), 0, Kind.TWO_HISTORIES));
+        parted = Optional.of(StoreFinding.of(unit, session, 0, Kind.TWO_HISTORIES));
         return;
       }
     }

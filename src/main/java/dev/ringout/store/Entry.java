@@ -12,6 +12,11 @@ package dev.ringout.store;
 public record Entry(
     int seq, String at, String who, String kind, String body, String previous, String hash) {
 
+  /** Whether it is of a kind. */
+  public boolean is(EntryKind other) {
+    return kind.equals(other.word());
+  }
+
   /**
    * What is to become an entry.
    *

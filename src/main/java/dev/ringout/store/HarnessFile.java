@@ -27,6 +27,11 @@ public record HarnessFile(
     parts = List.copyOf(parts);
   }
 
+  /** Whether its bytes are those that it was kept with. */
+  public boolean isAsKept() {
+    return digest(folder, parts).equals(digest);
+  }
+
   /** The digest of a file, or of the files of a folder. */
   public static String digest(boolean folder, List<FileBytes> parts) {
     Map<String, String> digests = new LinkedHashMap<>();

@@ -11,6 +11,11 @@ import java.util.List;
  */
 public record Head(int seq, String hash) {
 
+  /** The last hash of a chain; empty where nothing happened in it. */
+  public static String hashOf(List<Entry> chain) {
+    return chain.isEmpty() ? "" : chain.get(chain.size() - 1).hash();
+  }
+
   /**
    * Whether a session still begins so: by the fields of its entries, each hash made anew. Those
    * that are kept beside them are not asked, for whoever changes an entry can change its hash.

@@ -321,14 +321,7 @@ final class JdbcStore implements Store {
   }
 
   private StoredUnit unitOf(String key, String harness) throws SQLException {
-    return select(
-            "select "
-                + UNIT
-                + " from unit u join harness h on h.digest = u.harness"
-                + " where u.unit_key = ? and u.harness = ?",
-            strings(key, harness),
-            JdbcStore::unit)
-        .get(0);
+    return unitsWhere("where u.unit_key = ? and u.harness = ?", key, harness).get(0);
   }
 
   private void keep(Session session) throws SQLException {
@@ -381,6 +374,12 @@ final class JdbcStore implements Store {
   private static final String UNIT =
       "u.serial, u.unit_key, u.harness, h.title, h.drawing, h.revision";
 
+  private static final String OF_UNITS = " from unit u join harness h on h.digest = u.harness ";
+
+  private List<StoredUnit> unitsWhere(String condition, String... values) throws SQLException {
+    return select("select " + UNIT + OF_UNITS + condition, strings(values), JdbcStore::unit);
+  }
+
   private static StoredUnit unit(ResultSet row) throws SQLException {
     return new StoredUnit(
         row.getString(1),
@@ -400,8 +399,8 @@ final class JdbcStore implements Store {
                     + UNIT
                     + ", s.number, s.started, s.who, s.id,"
                     + " e.seq, e.at, e.who, e.kind, e.body, e.previous, e.hash"
-                    + " from unit u join harness h on h.digest = u.harness"
-                    + " join session s on s.unit_key = u.unit_key and s.harness = u.harness"
+                    + OF_UNITS
+                    + "join session s on s.unit_key = u.unit_key and s.harness = u.harness"
                     + " and s.number = (select max(l.number) from session l"
                     + " where l.unit_key = u.unit_key and l.harness = u.harness)"
                     + " left join entry e on e.session = s.id and e.kind = 'verdict'"
@@ -419,28 +418,12 @@ final class JdbcStore implements Store {
 
   @Override
   public List<StoredUnit> find(String unitKey) throws StoreTrouble {
-    return transaction(
-        () ->
-            select(
-                "select "
-                    + UNIT
-                    + " from unit u join harness h on h.digest = u.harness where u.unit_key = ?"
-                    + " order by u.harness",
-                strings(unitKey),
-                JdbcStore::unit));
+    return transaction(() -> unitsWhere("where u.unit_key = ? order by u.harness", unitKey));
   }
 
   @Override
   public List<StoredUnit> siblings(String harnessDigest) throws StoreTrouble {
-    return transaction(
-        () ->
-            select(
-                "select "
-                    + UNIT
-                    + " from unit u join harness h on h.digest = u.harness where u.harness = ?"
-                    + " order by u.unit_key",
-                strings(harnessDigest),
-                JdbcStore::unit));
+    return transaction(() -> unitsWhere("where u.harness = ? order by u.unit_key", harnessDigest));
   }
 
   @Override
@@ -480,14 +463,19 @@ final class JdbcStore implements Store {
 
   @Override
   public List<Session> sessions(StoredUnit unit) throws StoreTrouble {
-    return transaction(() -> sessionsOf(unit.key(), unit.harness()));
+    // No index is believed: a damaged one could hide a test.
+    return transaction(() -> sessionsOf(unit.key(), unit.harness(), engine.scanned()));
   }
 
   private List<Session> sessionsOf(String unitKey, String harness) throws SQLException {
+    return sessionsOf(unitKey, harness, "");
+  }
+
+  private List<Session> sessionsOf(String unitKey, String harness, String how) throws SQLException {
     return select(
         "select id, unit_key, harness, number, station, who, started, file, digest, program, added"
             + " from session"
-            + engine.scanned()
+            + how
             + " where unit_key = ? and harness = ? order by number",
         strings(unitKey, harness),
         row ->
@@ -545,14 +533,13 @@ final class JdbcStore implements Store {
   public List<StoredUnit> unitsOfLikeLists(HarnessFile list) throws StoreTrouble {
     return transaction(
         () ->
-            select(
-                "select "
-                    + UNIT
-                    + " from unit u join harness h on h.digest = u.harness where h.title = ?"
-                    + " and h.drawing = ? and h.revision = ? and h.digest <> ?"
+            unitsWhere(
+                "where h.title = ? and h.drawing = ? and h.revision = ? and h.digest <> ?"
                     + " order by u.harness, u.unit_key",
-                strings(list.title(), list.drawing(), list.revision(), list.digest()),
-                JdbcStore::unit));
+                list.title(),
+                list.drawing(),
+                list.revision(),
+                list.digest()));
   }
 
   @Override

@@ -171,7 +171,7 @@ public final class KeptSheets implements TabularFile {
   static Place rowOf(List<Entry> entries, String shownName, int seq, int column) {
     Place sheet = Place.of(shownName);
     for (Entry entry : entries) {
-      if (entry.kind().equals(EntryKind.SHEET.word())) {
+      if (entry.is(EntryKind.SHEET)) {
         sheet = sheet(Fields.of(entry.body()), shownName, List.of()).place();
       } else if (entry.seq() == seq) {
         return new Place(sheet.file(), sheet.sheet(), row(entry), column);

@@ -23,8 +23,6 @@ import java.util.Optional;
  */
 public record Signature(
     String who, String at, String role, String key, String bytes, Map<String, String> tests) {
-  private static final int OWN_LINES = 1;
-
   /** What is given can't be changed afterwards. */
   public Signature {
     tests = Collections.unmodifiableMap(new LinkedHashMap<>(tests));
@@ -68,7 +66,7 @@ public record Signature(
     List<List<String>> lines = Fields.of(body);
     List<String> own = lines.get(0);
     Map<String, String> tests = new LinkedHashMap<>();
-    for (List<String> line : lines.subList(OWN_LINES, lines.size())) {
+    for (List<String> line : lines.subList(1, lines.size())) {
       if (line.size() != 2) {
         return Optional.empty();
       }

@@ -22,10 +22,8 @@ final class Signed {
   List<StoreFinding> next(Session session, List<Entry> chain) {
     List<StoreFinding> findings = new ArrayList<>();
     for (Entry entry : chain) {
-      if (entry.kind().equals(EntryKind.SIGNATURE.word()) && !isGood(entry)) {
-        findings.add(
-            new StoreFinding(
-                unit.serial(), session.id(), session.file(), entry.seq(), Kind.SIGNATURE_WRONG));
+      if (entry.is(EntryKind.SIGNATURE) && !isGood(entry)) {
+        findings.add(StoreFinding.of(unit, session, entry.seq(), Kind.SIGNATURE_WRONG));
       }
     }
     before.put(session.id(), chain.stream().map(Entry::hash).collect(Collectors.toSet()));

@@ -1,5 +1,6 @@
 package dev.ringout.store;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,6 +68,20 @@ public interface Store extends AutoCloseable {
 
   /** What happened in a test, in order. */
   List<Entry> entries(Session session) throws StoreTrouble;
+
+  /** The unit of a key that is made to a list; absent where there is none. */
+  default Optional<StoredUnit> unit(String unitKey, String harness) throws StoreTrouble {
+    return find(unitKey).stream().filter(unit -> unit.harness().equals(harness)).findFirst();
+  }
+
+  /** What happened in each test of a unit, in order. */
+  default Map<Session, List<Entry>> chains(StoredUnit unit) throws StoreTrouble {
+    Map<Session, List<Entry>> chains = new LinkedHashMap<>();
+    for (Session session : sessions(unit)) {
+      chains.put(session, entries(session));
+    }
+    return chains;
+  }
 
   /** Where a test ends; absent where it is not there. */
   Optional<Head> head(String sessionId) throws StoreTrouble;

@@ -7,6 +7,11 @@ package dev.ringout.store;
  * @param seq of the entry; 0 where the session or the list as a whole is meant
  */
 public record StoreFinding(String unit, String session, String file, int seq, Kind kind) {
+  /** Of an entry, or with 0 of a session as a whole. */
+  static StoreFinding of(StoredUnit unit, Session session, int seq, Kind kind) {
+    return new StoreFinding(unit.serial(), session.id(), session.file(), seq, kind);
+  }
+
   /** What is wrong. */
   public enum Kind {
     /** The fields of an entry do not give its hash. */

@@ -87,13 +87,12 @@ public final class Stores {
   }
 
   /** The first test of a unit before which one is not there. */
-  public static Optional<StoreFinding> gap(StoredUnit unit, List<Session> sessions) {
+  private static Optional<StoreFinding> gap(StoredUnit unit, List<Session> sessions) {
     int number = 0;
     for (Session session : sessions) {
       number++;
       if (session.number() != number) {
-        return Optional.of(
-            new StoreFinding(unit.serial(), session.id(), session.file(), 0, Kind.SESSION_MISSING));
+        return Optional.of(StoreFinding.of(unit, session, 0, Kind.SESSION_MISSING));
       }
     }
     return Optional.empty();
@@ -129,22 +128,23 @@ public final class Stores {
           .filter(one -> !(followed && one.kind() == Kind.CHAIN_BROKEN && one.seq() == 1))
           .forEach(findings::add);
       follows |= !wrong.isEmpty();
-      before = chain.isEmpty() ? "" : chain.get(chain.size() - 1).hash();
+      before = Head.hashOf(chain);
     }
+    findings.addAll(notUnderstood(unit, chains));
+    return findings;
+  }
+
+  private static List<StoreFinding> notUnderstood(
+      StoredUnit unit, Map<Session, List<Entry>> chains) {
+    List<StoreFinding> findings = new ArrayList<>();
     chains.forEach(
-        (session, chain) ->
-            chain.stream()
-                .filter(entry -> entry.kind().equals(EntryKind.TAKEN_BACK.word()))
-                .filter(entry -> !isOfRow(TakenBack.of(entry.body()), chains))
-                .forEach(
-                    entry ->
-                        findings.add(
-                            new StoreFinding(
-                                unit.serial(),
-                                session.id(),
-                                session.file(),
-                                entry.seq(),
-                                Kind.NOT_UNDERSTOOD))));
+        (session, chain) -> {
+          for (Entry entry : chain) {
+            if (entry.is(EntryKind.TAKEN_BACK) && !isOfRow(TakenBack.of(entry.body()), chains)) {
+              findings.add(StoreFinding.of(unit, session, entry.seq(), Kind.NOT_UNDERSTOOD));
+            }
+          }
+        });
     return findings;
   }
 
@@ -177,8 +177,7 @@ public final class Stores {
         wrong = Optional.of(Kind.CHAIN_BROKEN);
       }
       if (wrong.isPresent()) {
-        return List.of(
-            new StoreFinding(unit.serial(), session.id(), session.file(), seq, wrong.get()));
+        return List.of(StoreFinding.of(unit, session, seq, wrong.get()));
       }
       previous = entry.hash();
     }
@@ -187,10 +186,7 @@ public final class Stores {
             && EntryKind.of(chain.get(chain.size() - 1).kind())
                 .filter(EntryKind::mayEnd)
                 .isPresent();
-    return ends
-        ? List.of()
-        : List.of(
-            new StoreFinding(unit.serial(), session.id(), session.file(), seq, Kind.END_MISSING));
+    return ends ? List.of() : List.of(StoreFinding.of(unit, session, seq, Kind.END_MISSING));
   }
 
   /**

@@ -52,7 +52,7 @@ final class WholeStore {
   }
 
   private void list(HarnessFile list) {
-    if (!HarnessFile.digest(list.folder(), list.parts()).equals(list.digest())) {
+    if (!list.isAsKept()) {
       findings.add(new StoreFinding("", "", list.file(), 0, Kind.LIST_CHANGED));
     }
     parts += list.parts().size();
@@ -64,10 +64,7 @@ final class WholeStore {
   private void unit(StoredUnit unit) throws StoreTrouble {
     units++;
     all.append(Fields.line(unit.key(), unit.serial())).append('\n');
-    Map<Session, List<Entry>> chains = new LinkedHashMap<>();
-    for (Session session : store.sessions(unit)) {
-      chains.put(session, store.entries(session));
-    }
+    Map<Session, List<Entry>> chains = store.chains(unit);
     if (chains.isEmpty()) {
       findings.add(new StoreFinding(unit.serial(), "", "", 0, Kind.SESSION_MISSING));
     }
@@ -75,13 +72,8 @@ final class WholeStore {
     for (Map.Entry<Session, List<Entry>> test : chains.entrySet()) {
       sessions++;
       entries += test.getValue().size();
-      String end = test.getValue().isEmpty() ? "" : last(test.getValue()).hash();
-      all.append(test.getKey().id()).append(' ').append(end).append('\n');
+      all.append(test.getKey().id()).append(' ').append(Head.hashOf(test.getValue())).append('\n');
     }
-  }
-
-  private static Entry last(List<Entry> chain) {
-    return chain.get(chain.size() - 1);
   }
 
   /** What is in the tables and was not reached from list, unit and test belongs to nothing. */
