@@ -1,13 +1,10 @@
 package dev.ringout.jobs;
 
-import dev.ringout.meter.DisplayLine;
 import dev.ringout.meter.LeadNull;
 import dev.ringout.meter.MeterIdentity;
-import dev.ringout.meter.MeterProfile;
 import dev.ringout.meter.MeterReading;
 import dev.ringout.meter.MeterTrouble;
 import dev.ringout.meter.Profiles;
-import dev.ringout.meter.ScpiAnswer;
 import dev.ringout.meter.Shown;
 import dev.ringout.readings.Measured;
 import dev.ringout.store.Fields;
@@ -72,27 +69,10 @@ public final class LeadNulls {
 
   private Optional<Measured> measured(String raw, String profile) {
     try {
-      return shown(profiles.find(profile), raw).resistance().map(Shown.Resistance::measured);
+      Shown shown = profiles.find(profile).language().read(raw);
+      return shown.resistance().map(Shown.Resistance::measured);
     } catch (MeterTrouble e) {
       return Optional.empty();
     }
-  }
-
-  /** What a meter's own text says, by its profile. */
-  public static Shown shown(MeterProfile profile, String raw) {
-    return profile
-        .language()
-        .match(
-            new MeterProfile.LanguageCases<>() {
-              @Override
-              public Shown scpi(MeterProfile.Scpi words) {
-                return ScpiAnswer.read(raw, words.overFloorOhms(), words.secondIsVolts());
-              }
-
-              @Override
-              public Shown talk(MeterProfile.Talk words) {
-                return DisplayLine.read(raw, words);
-              }
-            });
   }
 }

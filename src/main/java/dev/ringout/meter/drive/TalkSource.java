@@ -1,6 +1,5 @@
 package dev.ringout.meter.drive;
 
-import dev.ringout.meter.DisplayLine;
 import dev.ringout.meter.Failure;
 import dev.ringout.meter.MeterAddress;
 import dev.ringout.meter.MeterIdentity;
@@ -86,7 +85,7 @@ final class TalkSource implements SampleSource {
       lineBeforeMillis = transcript.ticks().millis();
       line = channel().receive(profile.timing().answerMillis());
     }
-    Shown shown = DisplayLine.read(line, words);
+    Shown shown = words.read(line);
     count(line, shown);
     long now = transcript.ticks().millis();
     Sample sample = new Sample(lineBeforeMillis, now, transcript.ticks().now(), line, shown);
