@@ -62,8 +62,8 @@ final class ScpiSource implements SampleSource {
     this.fenceNumber = (int) (transcript.ticks().millis() % HIGHEST_FENCE);
   }
 
-  /** Opens it and makes it ready. */
-  void open() throws MeterTrouble {
+  @Override
+  public void open() throws MeterTrouble {
     connect();
     try {
       chooseFence();

@@ -44,7 +44,8 @@ final class TalkSource implements SampleSource {
     this.transcript = transcript;
   }
 
-  void open() throws MeterTrouble {
+  @Override
+  public void open() throws MeterTrouble {
     close();
     channel = Optional.of(channels.open(address, profile, transcript));
     begin();
