@@ -26,21 +26,20 @@ public final class LeadNulls {
   /** Half of a day's work: leads and their contacts change (common practice, no source). */
   public static final Duration USUAL = Duration.ofHours(4);
 
+  private final Path folder;
   private final Path file;
   private final Profiles profiles;
 
   /** Those of a folder. */
   public LeadNulls(Path folder, Profiles profiles) {
+    this.folder = folder;
     this.file = folder.resolve("lead-nulls.txt");
     this.profiles = profiles;
   }
 
   /** Keeps one. */
   public void keep(LeadNull leads) throws IOException {
-    Path folder = file.toAbsolutePath().getParent();
-    if (folder != null) {
-      Files.createDirectories(folder);
-    }
+    Files.createDirectories(folder.toAbsolutePath());
     String line = Fields.line(leads.reading().fields().toArray(String[]::new)) + "\n";
     Files.writeString(
         file,
