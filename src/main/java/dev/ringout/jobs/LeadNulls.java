@@ -1,13 +1,10 @@
 package dev.ringout.jobs;
 
-import dev.ringout.meter.DisplayLine;
 import dev.ringout.meter.LeadNull;
 import dev.ringout.meter.MeterIdentity;
-import dev.ringout.meter.MeterProfile;
 import dev.ringout.meter.MeterReading;
 import dev.ringout.meter.MeterTrouble;
 import dev.ringout.meter.Profiles;
-import dev.ringout.meter.ScpiAnswer;
 import dev.ringout.meter.Shown;
 import dev.ringout.readings.Measured;
 import dev.ringout.store.Fields;
@@ -29,21 +26,20 @@ public final class LeadNulls {
   /** Half of a day's work: leads and their contacts change (common practice, no source). */
   public static final Duration USUAL = Duration.ofHours(4);
 
+  private final Path folder;
   private final Path file;
   private final Profiles profiles;
 
   /** Those of a folder. */
   public LeadNulls(Path folder, Profiles profiles) {
+    this.folder = folder;
     this.file = folder.resolve("lead-nulls.txt");
     this.profiles = profiles;
   }
 
   /** Keeps one. */
   public void keep(LeadNull leads) throws IOException {
-    Path folder = file.toAbsolutePath().getParent();
-    if (folder != null) {
-      Files.createDirectories(folder);
-    }
+    Files.createDirectories(folder.toAbsolutePath());
     String line = Fields.line(leads.reading().fields().toArray(String[]::new)) + "\n";
     Files.writeString(
         file,
@@ -72,27 +68,10 @@ public final class LeadNulls {
 
   private Optional<Measured> measured(String raw, String profile) {
     try {
-      return shown(profiles.find(profile), raw).resistance().map(Shown.Resistance::measured);
+      Shown shown = profiles.find(profile).language().read(raw);
+      return shown.resistance().map(Shown.Resistance::measured);
     } catch (MeterTrouble e) {
       return Optional.empty();
     }
-  }
-
-  /** What a meter's own text says, by its profile. */
-  public static Shown shown(MeterProfile profile, String raw) {
-    return profile
-        .language()
-        .match(
-            new MeterProfile.LanguageCases<>() {
-              @Override
-              public Shown scpi(MeterProfile.Scpi words) {
-                return ScpiAnswer.read(raw, words.overFloorOhms(), words.secondIsVolts());
-              }
-
-              @Override
-              public Shown talk(MeterProfile.Talk words) {
-                return DisplayLine.read(raw, words);
-              }
-            });
   }
 }

@@ -11,10 +11,12 @@ import java.util.Optional;
 
 /** The ports of this machine, and the profiles by which meters are spoken to. */
 public final class MetersJob {
-  /** The folder of the user's own profiles, beside the store. */
-  public static final String OWN_PROFILES = "meters";
-
   private MetersJob() {}
+
+  /** This program's, and the user's own in a folder beside the store. */
+  static Profiles profiles(Path data) {
+    return new Profiles(Optional.of(data.resolve("meters")));
+  }
 
   /**
    * What is asked.
@@ -46,7 +48,7 @@ public final class MetersJob {
    * @throws MeterTrouble where a profile can't be read
    */
   public static Result run(Request request) throws MeterTrouble {
-    Profiles profiles = new Profiles(Optional.of(request.data().resolve(OWN_PROFILES)));
+    Profiles profiles = profiles(request.data());
     List<Listed> listed = new ArrayList<>();
     for (String name : profiles.names()) {
       listed.add(new Listed(profiles.find(name), profiles.isOwn(name)));

@@ -126,7 +126,7 @@ public final class PracticeJob {
     Channels real = Channels.real();
     PracticeProbes probes = new PracticeProbes(ticks, 1);
     return (address, profile, transcript) -> {
-      if (!address.text().equals("practice")) {
+      if (!address.equals(new MeterAddress.Practice())) {
         return real.open(address, profile, transcript);
       }
       PracticeHands hands = new PracticeHands(probes, USUAL_PAIRS);

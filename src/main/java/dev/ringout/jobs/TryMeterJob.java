@@ -73,6 +73,7 @@ public final class TryMeterJob {
   /** One trial, and what is known of it so far. */
   private static final class Trying {
     private final Request request;
+    private final Profiles profiles;
     private final List<Exchange> talk = new ArrayList<>();
     private String address;
     private Optional<MeterProfile> profile = Optional.empty();
@@ -80,6 +81,7 @@ public final class TryMeterJob {
 
     Trying(Request request) {
       this.request = request;
+      this.profiles = MetersJob.profiles(request.data());
       this.address = request.address();
     }
 
@@ -94,12 +96,8 @@ public final class TryMeterJob {
       }
     }
 
-    private Profiles profiles() {
-      return new Profiles(Optional.of(request.data().resolve(MetersJob.OWN_PROFILES)));
-    }
-
     private Optional<LeadNull> leads(Trial trial) throws MeterTrouble {
-      LeadNulls nulls = new LeadNulls(request.data(), profiles());
+      LeadNulls nulls = new LeadNulls(request.data(), profiles);
       try {
         Optional<LeadNull> measured = trial.reading().map(LeadNull::new).filter(LeadNull::isSound);
         if (request.keepLeads() && measured.isPresent()) {
@@ -115,7 +113,7 @@ public final class TryMeterJob {
     private Trial tried() throws MeterTrouble {
       MeterAddress to = MeterAddress.of(request.address());
       address = to.text();
-      MeterProfile found = profiles().find(request.profile().orElse(Profiles.usual(to)));
+      MeterProfile found = profiles.find(request.profile().orElse(Profiles.usual(to)));
       profile = Optional.of(found);
       SystemTicks ticks = new SystemTicks();
       Transcript transcript =

@@ -73,10 +73,7 @@ public final class MetersJson {
   }
 
   private static Map<String, Object> identity(MeterIdentity identity) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("text", identity.text());
-    json.put("practice", identity.practice());
-    return json;
+    return Json.object("text", identity.text(), "practice", identity.practice());
   }
 
   private static Map<String, Object> exchange(Exchange exchange) {

@@ -100,8 +100,8 @@ public final class DisplayLine {
   /** What a line of a meter that talks so says. */
   public static Shown read(String line, MeterProfile.Talk words) {
     Shown shown = read(line, words.bareIsOhms());
-    Optional<OptionalDouble> volts = shown.resistance().map(Shown.Resistance::volts);
-    if (volts.isEmpty() || volts.get().isPresent() == words.withVolts()) {
+    Optional<Shown.Resistance> ohms = shown.resistance();
+    if (ohms.isEmpty() || ohms.get().volts().isPresent() == words.withVolts()) {
       return shown;
     }
     // Volts beside ohms are on the circuit, where no tester puts them there; and a tester has some.
@@ -249,9 +249,7 @@ public final class DisplayLine {
 
   private static Measured measured(Value value, double factor) {
     if (value.number.isEmpty()) {
-      return value.negative
-          ? new Measured.BelowZero(Double.NEGATIVE_INFINITY, "-OL")
-          : new Measured.OverRange(OptionalDouble.empty());
+      return value.negative ? OhmsNumber.belowRange() : OhmsNumber.overRange();
     }
     Measured measured = OhmsNumber.measured(value.number.get(), factor);
     double ohms = value.number.get().doubleValue() * factor;

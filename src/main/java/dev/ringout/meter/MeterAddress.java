@@ -149,8 +149,11 @@ public sealed interface MeterAddress {
 
     static Optional<MeterAddress> of(String text) {
       String word = text.toLowerCase(Locale.ROOT);
-      if (word.equals("none") || word.equals("practice")) {
-        return Optional.of(word.equals("none") ? new Typed() : new Practice());
+      if (word.equals("none")) {
+        return Optional.of(new Typed());
+      }
+      if (word.equals("practice")) {
+        return Optional.of(new Practice());
       }
       Matcher socket = SOCKET.matcher(text);
       if (socket.matches()) {

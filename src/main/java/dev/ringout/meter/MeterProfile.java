@@ -54,6 +54,9 @@ public record MeterProfile(
   public sealed interface Language {
     /** What is made of it, by its kind. */
     <T> T match(LanguageCases<T> cases);
+
+    /** What a line of a meter that speaks so says. */
+    Shown read(String line);
   }
 
   /** One answer for each kind of language. */
@@ -96,6 +99,11 @@ public record MeterProfile(
     public <T> T match(LanguageCases<T> cases) {
       return cases.scpi(this);
     }
+
+    @Override
+    public Shown read(String line) {
+      return ScpiAnswer.read(line, overFloorOhms, secondIsVolts);
+    }
   }
 
   /** What is asked behind each query, so that an answer that is late or comes twice is noticed. */
@@ -126,6 +134,11 @@ public record MeterProfile(
     @Override
     public <T> T match(LanguageCases<T> cases) {
       return cases.talk(this);
+    }
+
+    @Override
+    public Shown read(String line) {
+      return DisplayLine.read(line, this);
     }
   }
 

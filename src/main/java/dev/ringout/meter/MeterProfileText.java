@@ -9,13 +9,13 @@ import dev.ringout.meter.MeterProfile.Sends;
 import dev.ringout.meter.MeterProfile.Talk;
 import dev.ringout.meter.MeterProfile.Timing;
 import dev.ringout.units.Numbers;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -49,6 +49,10 @@ public final class MeterProfileText {
           "step-ohms",
           "noise-ohms",
           "noise-share");
+
+  /** Those whose values go to the meter. */
+  private static final Set<String> SENT =
+      Set.of("set-up", "two-wire", "four-wire", "query", "errors", "poll");
 
   /** Headers that put out volts or current, or start a test that does. */
   private static final Pattern PUTS_OUT =
@@ -98,10 +102,10 @@ public final class MeterProfileText {
       throw wrong("line " + number + ": \"" + line + "\" begins with no word of a profile");
     }
     String value = line.substring(colon + 1).strip();
-    if (isSent(word) && !isPlain(value)) {
+    if (SENT.contains(word) && !isPlain(value)) {
       throw wrong("line " + number + ": holds signs that can't be seen, which are never sent");
     }
-    if (isSent(word) && putsOut(value)) {
+    if (SENT.contains(word) && putsOut(value)) {
       throw wrong(
           "line " + number + ": \"" + value + "\" could switch volts on, which is never sent");
     }
@@ -110,10 +114,6 @@ public final class MeterProfileText {
       throw wrong("line " + number + ": " + word + " is said twice");
     }
     values.add(value);
-  }
-
-  private static boolean isSent(String word) {
-    return Set.of("set-up", "two-wire", "four-wire", "query", "errors", "poll").contains(word);
   }
 
   private MeterTrouble wrong(String why) {
@@ -198,18 +198,15 @@ public final class MeterProfileText {
   }
 
   private double number(String word, double usual, double least, double most) throws MeterTrouble {
-    List<String> given = said.getOrDefault(word, List.of());
-    if (given.isEmpty()) {
+    if (!said.containsKey(word)) {
       return usual;
     }
-    OptionalDouble number =
-        OhmsNumber.of(given.get(0))
-            .map(one -> OptionalDouble.of(one.doubleValue()))
-            .orElse(OptionalDouble.empty());
-    if (number.isEmpty() || number.getAsDouble() < least || number.getAsDouble() > most) {
-      throw wrong(word + ": \"" + given.get(0) + "\" is no number from " + least + " to " + most);
-    }
-    return number.getAsDouble();
+    String given = text(word, "");
+    return OhmsNumber.of(given)
+        .map(BigDecimal::doubleValue)
+        .filter(number -> number >= least && number <= most)
+        .orElseThrow(
+            () -> wrong(word + ": \"" + given + "\" is no number from " + least + " to " + most));
   }
 
   /** The text that is the profile. */

@@ -1,6 +1,5 @@
 package dev.ringout.meter;
 
-import dev.ringout.readings.Measured;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
@@ -118,7 +117,7 @@ public final class ScpiAnswer {
       return new Shown.Unreadable();
     }
     if (value * factor >= overFloorOhms) {
-      return overRange();
+      return new Shown.Resistance(OhmsNumber.overRange());
     }
     return new Shown.Resistance(OhmsNumber.measured(number.get(), factor));
   }
@@ -138,22 +137,17 @@ public final class ScpiAnswer {
 
   private static Shown word(String word) {
     return switch (word.toUpperCase(Locale.ROOT)) {
-      case "INF", "+INF", "INFINITY", "+INFINITY" -> overRange();
-      case "-INF", "NINF", "-INFINITY" -> outside(-INFINITE);
+      case "INF", "+INF", "INFINITY", "+INFINITY" -> new Shown.Resistance(OhmsNumber.overRange());
+      case "-INF", "NINF", "-INFINITY" -> new Shown.Resistance(OhmsNumber.belowRange());
       case "NAN" -> new Shown.NoValue();
       default -> new Shown.Unreadable();
     };
   }
 
-  /** What is below every number is no open: something else drives the meter. */
   private static Shown outside(double value) {
-    if (value < 0) {
-      return new Shown.Resistance(new Measured.BelowZero(Double.NEGATIVE_INFINITY, "-OL"));
+    if (value >= NOT_A_NUMBER) {
+      return new Shown.NoValue();
     }
-    return value >= NOT_A_NUMBER ? new Shown.NoValue() : overRange();
-  }
-
-  private static Shown overRange() {
-    return new Shown.Resistance(new Measured.OverRange(OptionalDouble.empty()));
+    return new Shown.Resistance(value < 0 ? OhmsNumber.belowRange() : OhmsNumber.overRange());
   }
 }

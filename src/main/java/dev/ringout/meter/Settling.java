@@ -116,28 +116,29 @@ public final class Settling {
       return isInTheAir(measured.get()) ? lifting(sample) : broken();
     }
     if (!rule.byKey() && isInTheAir(measured.get())) {
-      return new Settling(rule, fromMillis, Stage.OPEN, List.of(), taken);
+      return at(Stage.OPEN, List.of());
     }
     return settling(sample);
   }
 
   /** After samples were lost: what was seen before agrees with nothing that comes. */
   public Settling afterGap() {
-    return new Settling(
-        rule, fromMillis, stage == Stage.TOUCHED ? Stage.OPEN : stage, List.of(), taken);
+    return at(stage == Stage.TOUCHED ? Stage.OPEN : stage, List.of());
   }
 
   /** No agreement goes over a sample that says nothing. */
   private Settling broken() {
-    return new Settling(rule, fromMillis, stage, List.of(), taken);
+    return at(stage, List.of());
+  }
+
+  private Settling at(Stage otherStage, List<Sample> otherWindow) {
+    return new Settling(rule, fromMillis, otherStage, otherWindow, taken);
   }
 
   private Settling lifting(Sample sample) {
     List<Sample> open = plus(sample);
     boolean lifted = open.size() >= LIFTED_SAMPLES && span(open) >= LIFTED_MILLIS;
-    return lifted
-        ? new Settling(rule, fromMillis, Stage.OPEN, List.of(), taken)
-        : new Settling(rule, fromMillis, stage, open, taken);
+    return lifted ? at(Stage.OPEN, List.of()) : at(stage, open);
   }
 
   private Settling settling(Sample sample) {
@@ -149,7 +150,7 @@ public final class Settling {
       return new Settling(
           rule, fromMillis, Stage.TAKEN, List.of(), Optional.of(lastNotBelowZero(agreeing)));
     }
-    return new Settling(rule, fromMillis, Stage.TOUCHED, agreeing, taken);
+    return at(Stage.TOUCHED, agreeing);
   }
 
   /** Noise about nothing is below zero half of the time; any of the others says the same. */
@@ -256,9 +257,7 @@ public final class Settling {
   }
 
   private boolean isInTheAir(Measured measured) {
-    return measured.isOverRange()
-        || measured.moreThan().map(more -> more.ohms() > rule.mostOhms()).orElse(false)
-        || measured.value().map(value -> value.ohms() > rule.mostOhms()).orElse(false);
+    return measured.isOverRange() || measured.atLeastOhms() > rule.mostOhms();
   }
 
   private static final Measured.Cases<Double> OHMS =

@@ -69,8 +69,6 @@ public final class MetersText {
               .leads()
               .map(leads -> "the job's lead null is " + leads.text())
               .orElse("not measured lately: hold the probes together and add --leads"));
-    }
-    if (result.trial().isPresent()) {
       page.paragraph("Volts     ", MeterWords.VOLTS_BY_HAND);
     }
     return page.toString();

@@ -1,14 +1,9 @@
 package dev.ringout.support;
 
-import dev.ringout.meter.MeterAddress;
-import dev.ringout.meter.MeterProfile;
-import dev.ringout.meter.MeterProfileText;
 import dev.ringout.meter.MeterReading;
 import dev.ringout.meter.MeterTrouble;
 import dev.ringout.meter.drive.Meter;
-import dev.ringout.meter.link.Channels;
 import dev.ringout.meter.link.SystemTicks;
-import dev.ringout.meter.link.Transcript;
 import dev.ringout.meter.practice.PracticeInstrument;
 import dev.ringout.meter.practice.PracticeProbes;
 import dev.ringout.meter.practice.PracticeServer;
@@ -69,7 +64,7 @@ public final class MetersThroughProxy {
       long before = System.nanoTime();
       try {
         if (meter.isEmpty()) {
-          meter = Optional.of(open(address));
+          meter = Optional.of(RealMeter.open(address, PROFILE));
         }
         MeterReading reading = meter.get().read(meter.get().byKey(), 5000);
         double value = reading.measured().value().map(Measured.Value::ohms).orElse(-1.0);
@@ -86,15 +81,5 @@ public final class MetersThroughProxy {
     }
     meter.ifPresent(Meter::close);
     return new Outcome(read, said, wrong, slowest);
-  }
-
-  private static Meter open(String address) throws MeterTrouble {
-    MeterProfile profile = MeterProfileText.read("proxy", PROFILE);
-    return Meter.open(
-        MeterAddress.of(address),
-        profile,
-        false,
-        Channels.real(),
-        new Transcript(new SystemTicks(), line -> {}));
   }
 }

@@ -60,39 +60,23 @@ public final class Meter implements AutoCloseable {
       Channels channels,
       Transcript transcript)
       throws MeterTrouble {
-    Sources sources = new Sources(address, profile, fourWire, channels, transcript);
-    return new Meter(profile.language().match(sources).open(), profile, transcript);
-  }
+    SampleSource source =
+        profile
+            .language()
+            .match(
+                new MeterProfile.LanguageCases<>() {
+                  @Override
+                  public SampleSource scpi(MeterProfile.Scpi words) {
+                    return new ScpiSource(address, profile, words, fourWire, channels, transcript);
+                  }
 
-  private interface Opening {
-    SampleSource open() throws MeterTrouble;
-  }
-
-  /** What opens a meter that speaks so. */
-  private record Sources(
-      MeterAddress address,
-      MeterProfile profile,
-      boolean fourWire,
-      Channels channels,
-      Transcript transcript)
-      implements MeterProfile.LanguageCases<Opening> {
-    @Override
-    public Opening scpi(MeterProfile.Scpi words) {
-      return () -> {
-        ScpiSource scpi = new ScpiSource(address, profile, words, fourWire, channels, transcript);
-        scpi.open();
-        return scpi;
-      };
-    }
-
-    @Override
-    public Opening talk(MeterProfile.Talk words) {
-      return () -> {
-        TalkSource talk = new TalkSource(address, profile, words, channels, transcript);
-        talk.open();
-        return talk;
-      };
-    }
+                  @Override
+                  public SampleSource talk(MeterProfile.Talk words) {
+                    return new TalkSource(address, profile, words, channels, transcript);
+                  }
+                });
+    source.open();
+    return new Meter(source, profile, transcript);
   }
 
   /** Which meter it is. */

@@ -7,6 +7,13 @@ import dev.ringout.meter.Sample;
 
 /** Values of one meter, one after the other. One thread at a time. */
 interface SampleSource {
+  /**
+   * Opens the link and makes the meter ready.
+   *
+   * @throws MeterTrouble where it can't be opened, or is no meter
+   */
+  void open() throws MeterTrouble;
+
   /** Which meter it is. */
   MeterIdentity identity();
 

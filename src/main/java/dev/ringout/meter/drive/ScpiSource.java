@@ -8,7 +8,6 @@ import dev.ringout.meter.MeterProfile;
 import dev.ringout.meter.MeterProfile.Fence;
 import dev.ringout.meter.MeterTrouble;
 import dev.ringout.meter.Sample;
-import dev.ringout.meter.ScpiAnswer;
 import dev.ringout.meter.Shown;
 import dev.ringout.meter.link.Channel;
 import dev.ringout.meter.link.Channels;
@@ -63,8 +62,8 @@ final class ScpiSource implements SampleSource {
     this.fenceNumber = (int) (transcript.ticks().millis() % HIGHEST_FENCE);
   }
 
-  /** Opens it and makes it ready. */
-  void open() throws MeterTrouble {
+  @Override
+  public void open() throws MeterTrouble {
     connect();
     try {
       chooseFence();
@@ -121,7 +120,7 @@ final class ScpiSource implements SampleSource {
     String line = "";
     for (int i = 0; i < LATE_LINES; i++) {
       line = receive(lastQuery);
-      if (isIdentity(line, read(line).isReadable())) {
+      if (isIdentity(line, words.read(line).isReadable())) {
         return line;
       }
       transcript.add(Kind.DROPPED, line);
@@ -274,7 +273,7 @@ final class ScpiSource implements SampleSource {
   }
 
   private Sample sample(long asked, String line) throws MeterTrouble {
-    Shown shown = read(line);
+    Shown shown = words.read(line);
     if (!shown.isReadable()) {
       throw transcript.trouble(new Failure.Garbage(words.query(), line));
     }
@@ -282,10 +281,6 @@ final class ScpiSource implements SampleSource {
       throw transcript.trouble(new Failure.OtherQuantity(line, shown.otherUnit().get()));
     }
     return new Sample(asked, transcript.ticks().millis(), transcript.ticks().now(), line, shown);
-  }
-
-  private Shown read(String line) {
-    return ScpiAnswer.read(line, words.overFloorOhms(), words.secondIsVolts());
   }
 
   /** Asks what can have one answer alone; gives what came before it. */

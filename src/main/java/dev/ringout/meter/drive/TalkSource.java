@@ -1,6 +1,5 @@
 package dev.ringout.meter.drive;
 
-import dev.ringout.meter.DisplayLine;
 import dev.ringout.meter.Failure;
 import dev.ringout.meter.MeterAddress;
 import dev.ringout.meter.MeterIdentity;
@@ -45,7 +44,8 @@ final class TalkSource implements SampleSource {
     this.transcript = transcript;
   }
 
-  void open() throws MeterTrouble {
+  @Override
+  public void open() throws MeterTrouble {
     close();
     channel = Optional.of(channels.open(address, profile, transcript));
     begin();
@@ -86,7 +86,7 @@ final class TalkSource implements SampleSource {
       lineBeforeMillis = transcript.ticks().millis();
       line = channel().receive(profile.timing().answerMillis());
     }
-    Shown shown = DisplayLine.read(line, words);
+    Shown shown = words.read(line);
     count(line, shown);
     long now = transcript.ticks().millis();
     Sample sample = new Sample(lineBeforeMillis, now, transcript.ticks().now(), line, shown);

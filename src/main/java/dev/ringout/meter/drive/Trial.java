@@ -58,57 +58,43 @@ public record Trial(
 
   private static Trial of(List<Sample> samples, Optional<MeterReading> reading) {
     List<Sample> still = standingStill(samples);
-    OptionalDouble middle = still.stream().flatMapToDouble(one -> ohms(one).stream()).average();
+    List<Measured.Value> values = still.stream().flatMap(one -> value(one).stream()).toList();
+    double middle = values.stream().mapToDouble(Measured.Value::ohms).average().orElse(0);
     OptionalDouble noise =
-        middle.isEmpty()
-            ? OptionalDouble.empty()
-            : still.stream()
-                .flatMapToDouble(one -> ohms(one).stream())
-                .map(ohms -> Math.abs(ohms - middle.getAsDouble()))
-                .max();
-    OptionalDouble step =
-        still.stream()
-            .flatMap(one -> one.measured().flatMap(Measured::value).stream())
-            .mapToDouble(value -> 2 * value.halfDigitOhms())
-            .max();
-    return new Trial(List.copyOf(samples), reading, settleMillis(samples, still), noise, step);
+        values.stream().mapToDouble(value -> Math.abs(value.ohms() - middle)).max();
+    OptionalDouble step = values.stream().mapToDouble(value -> 2 * value.halfDigitOhms()).max();
+    int first = samples.size() - still.size();
+    OptionalInt settleMillis = still.isEmpty() ? OptionalInt.empty() : settleMillis(samples, first);
+    return new Trial(List.copyOf(samples), reading, settleMillis, noise, step);
   }
 
-  private static OptionalDouble ohms(Sample sample) {
-    return sample
-        .measured()
-        .flatMap(Measured::value)
-        .map(value -> OptionalDouble.of(value.ohms()))
-        .orElse(OptionalDouble.empty());
+  private static Optional<Measured.Value> value(Sample sample) {
+    return sample.measured().flatMap(Measured::value);
   }
 
   /** The last values that are within a hundredth, or a tenth of an ohm, of the very last one. */
   private static List<Sample> standingStill(List<Sample> samples) {
-    List<Sample> still = new ArrayList<>();
-    OptionalDouble last = OptionalDouble.empty();
-    for (int i = samples.size() - 1; i >= 0; i--) {
-      OptionalDouble ohms = ohms(samples.get(i));
-      if (last.isEmpty()) {
-        last = ohms;
-      }
-      if (ohms.isEmpty()
-          || Math.abs(ohms.getAsDouble() - last.getAsDouble())
-              > Math.max(0.1, last.getAsDouble() / 100)) {
-        break;
-      }
-      still.add(0, samples.get(i));
+    int first = samples.size();
+    while (first > 0 && isNear(samples.get(first - 1), samples.get(samples.size() - 1))) {
+      first--;
     }
+    List<Sample> still = samples.subList(first, samples.size());
     return still.size() < 3 ? List.of() : still;
   }
 
-  private static OptionalInt settleMillis(List<Sample> samples, List<Sample> still) {
-    if (still.isEmpty()) {
-      return OptionalInt.empty();
-    }
-    int first = samples.indexOf(still.get(0));
+  private static boolean isNear(Sample one, Sample last) {
+    Optional<Double> ohms = value(one).map(Measured.Value::ohms);
+    Optional<Double> lastOhms = value(last).map(Measured.Value::ohms);
+    return ohms.isPresent()
+        && lastOhms.isPresent()
+        && Math.abs(ohms.get() - lastOhms.get()) <= Math.max(0.1, lastOhms.get() / 100);
+  }
+
+  /** From the last open before the first that stood still. */
+  private static OptionalInt settleMillis(List<Sample> samples, int first) {
     for (int i = first - 1; i >= 0; i--) {
       if (samples.get(i).measured().map(Measured::isOverRange).orElse(false)) {
-        return OptionalInt.of((int) (still.get(0).millis() - samples.get(i).millis()));
+        return OptionalInt.of((int) (samples.get(first).millis() - samples.get(i).millis()));
       }
     }
     return OptionalInt.empty();

@@ -4,7 +4,6 @@ import dev.ringout.meter.Exchange.Kind;
 import dev.ringout.meter.Failure;
 import dev.ringout.meter.MeterAddress;
 import dev.ringout.meter.MeterTrouble;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 
 /**
@@ -22,22 +21,20 @@ final class HislipChannel implements Channel {
   /** Data whose number the server did not know yet. */
   private static final int NOT_YET_KNOWN = 0xffffffff;
 
-  private final String address;
   private final int millis;
   private final Transcript transcript;
-  private final ByteLink sync;
-  private final ByteLink async;
+  private final WatchedLink sync;
+  private final WatchedLink async;
   private int nextId = HislipMessage.FIRST_ID;
   private int lastId;
   private boolean delivered;
 
   private HislipChannel(
       String address, int millis, Transcript transcript, ByteLink sync, ByteLink async) {
-    this.address = address;
     this.millis = millis;
     this.transcript = transcript;
-    this.sync = sync;
-    this.async = async;
+    this.sync = new WatchedLink(sync, address, transcript);
+    this.async = new WatchedLink(async, address, transcript);
   }
 
   /** Connects twice and makes one session of both. */
@@ -62,13 +59,13 @@ final class HislipChannel implements Channel {
   }
 
   private void initialize(String device) throws MeterTrouble {
-    write(sync, new HislipMessage(HislipType.INITIALIZE, 0, VERSION_AND_VENDOR, device));
+    sync.write(new HislipMessage(HislipType.INITIALIZE, 0, VERSION_AND_VENDOR, device).bytes());
     HislipMessage begun = expect(sync, HislipType.INITIALIZE_RESPONSE);
     int session = begun.parameter() & 0xffff;
-    write(async, HislipMessage.of(HislipType.ASYNC_INITIALIZE, 0, session));
+    async.write(HislipMessage.of(HislipType.ASYNC_INITIALIZE, 0, session).bytes());
     expect(async, HislipType.ASYNC_INITIALIZE_RESPONSE);
     String most = HislipMessage.size(LineChannel.LONGEST);
-    write(async, new HislipMessage(HislipType.ASYNC_MAXIMUM_MESSAGE_SIZE, 0, 0, most));
+    async.write(new HislipMessage(HislipType.ASYNC_MAXIMUM_MESSAGE_SIZE, 0, 0, most).bytes());
     expect(async, HislipType.ASYNC_MAXIMUM_MESSAGE_SIZE_RESPONSE);
     transcript.add(Kind.LINK, "session " + session);
     if ((begun.control() & PREFERS_OVERLAP) != 0) {
@@ -80,7 +77,7 @@ final class HislipChannel implements Channel {
   @Override
   public void send(String line) throws MeterTrouble {
     int control = delivered ? RESPONSE_MESSAGE_DELIVERED : 0;
-    write(sync, new HislipMessage(HislipType.DATA_END, control, nextId, line + "\n"));
+    sync.write(new HislipMessage(HislipType.DATA_END, control, nextId, line + "\n").bytes());
     delivered = false;
     lastId = nextId;
     nextId += 2;
@@ -131,26 +128,18 @@ final class HislipChannel implements Channel {
   @Override
   public boolean clear() throws MeterTrouble {
     transcript.add(Kind.LINK, "device clear");
-    write(async, HislipMessage.of(HislipType.ASYNC_DEVICE_CLEAR, 0, 0));
+    async.write(HislipMessage.of(HislipType.ASYNC_DEVICE_CLEAR, 0, 0).bytes());
     HislipMessage agreed = expect(async, HislipType.ASYNC_DEVICE_CLEAR_ACKNOWLEDGE);
-    write(sync, HislipMessage.of(HislipType.DEVICE_CLEAR_COMPLETE, agreed.control() & 0xfe, 0));
+    sync.write(
+        HislipMessage.of(HislipType.DEVICE_CLEAR_COMPLETE, agreed.control() & 0xfe, 0).bytes());
     expect(sync, HislipType.DEVICE_CLEAR_ACKNOWLEDGE);
     nextId = HislipMessage.FIRST_ID;
     delivered = false;
     return true;
   }
 
-  private void write(ByteLink link, HislipMessage message) throws MeterTrouble {
-    transcript.stopIfInterrupted();
-    try {
-      link.write(message.bytes());
-    } catch (IOException e) {
-      throw gone();
-    }
-  }
-
   /** The next message of a type; others before it are of no more use. */
-  private HislipMessage expect(ByteLink link, HislipType type) throws MeterTrouble {
+  private HislipMessage expect(WatchedLink link, HislipType type) throws MeterTrouble {
     long end = transcript.ticks().millis() + millis;
     while (true) {
       HislipMessage message = read(link, end, millis);
@@ -164,7 +153,7 @@ final class HislipChannel implements Channel {
     }
   }
 
-  private HislipMessage read(ByteLink link, long end, long waitMillis) throws MeterTrouble {
+  private HislipMessage read(WatchedLink link, long end, long waitMillis) throws MeterTrouble {
     byte[] header = read(link, HislipMessage.HEADER, end, waitMillis);
     if (!HislipMessage.isHeader(header)) {
       throw transcript.trouble(
@@ -177,7 +166,7 @@ final class HislipChannel implements Channel {
     return HislipMessage.of(header, read(link, (int) length, end, waitMillis));
   }
 
-  private byte[] read(ByteLink link, int length, long end, long waitMillis) throws MeterTrouble {
+  private byte[] read(WatchedLink link, int length, long end, long waitMillis) throws MeterTrouble {
     byte[] bytes = new byte[length];
     int have = 0;
     while (have < length) {
@@ -190,28 +179,11 @@ final class HislipChannel implements Channel {
                 : new Failure.HalfLine(have + " bytes", waitMillis));
       }
       byte[] piece = new byte[length - have];
-      int came = piece(link, piece, (int) Math.min(left, ByteLink.SLICE_MILLIS));
+      int came = link.read(piece, (int) Math.min(left, ByteLink.SLICE_MILLIS));
       System.arraycopy(piece, 0, bytes, have, came);
       have += came;
     }
     return bytes;
-  }
-
-  private int piece(ByteLink link, byte[] into, int waitMillis) throws MeterTrouble {
-    try {
-      int came = link.read(into, waitMillis);
-      if (came >= 0) {
-        return came;
-      }
-    } catch (IOException e) {
-      throw gone();
-    }
-    throw gone();
-  }
-
-  private MeterTrouble gone() {
-    transcript.add(Kind.LINK, "gone");
-    return transcript.trouble(new Failure.Gone(address));
   }
 
   @Override

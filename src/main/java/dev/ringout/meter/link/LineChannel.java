@@ -4,7 +4,6 @@ import dev.ringout.meter.Exchange.Kind;
 import dev.ringout.meter.Failure;
 import dev.ringout.meter.MeterProfile.Ending;
 import dev.ringout.meter.MeterTrouble;
-import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -16,9 +15,8 @@ final class LineChannel implements Channel {
   /** Far longer than any reading. */
   static final int LONGEST = 4096;
 
-  private final ByteLink link;
+  private final WatchedLink link;
   private final Ending ending;
-  private final String address;
   private final Transcript transcript;
   private final byte[] piece = new byte[2048];
   private final byte[] begun = new byte[LONGEST];
@@ -26,21 +24,15 @@ final class LineChannel implements Channel {
   private final Deque<String> whole = new ArrayDeque<>();
 
   LineChannel(ByteLink link, Ending ending, String address, Transcript transcript) {
-    this.link = link;
+    this.link = new WatchedLink(link, address, transcript);
     this.ending = ending;
-    this.address = address;
     this.transcript = transcript;
   }
 
   @Override
   public void send(String line) throws MeterTrouble {
-    transcript.stopIfInterrupted();
-    try {
-      link.write((line + ending.characters()).getBytes(StandardCharsets.ISO_8859_1));
-      transcript.add(Kind.SENT, line);
-    } catch (IOException e) {
-      throw gone();
-    }
+    link.write((line + ending.characters()).getBytes(StandardCharsets.ISO_8859_1));
+    transcript.add(Kind.SENT, line);
   }
 
   @Override
@@ -71,15 +63,7 @@ final class LineChannel implements Channel {
 
   /** Takes what comes within so long; gives whether anything did. */
   private boolean fill(int waitMillis) throws MeterTrouble {
-    int length;
-    try {
-      length = link.read(piece, waitMillis);
-    } catch (IOException e) {
-      throw gone();
-    }
-    if (length < 0) {
-      throw gone();
-    }
+    int length = link.read(piece, waitMillis);
     for (int i = 0; i < length; i++) {
       take(piece[i]);
     }
@@ -102,11 +86,6 @@ final class LineChannel implements Channel {
       throw transcript.trouble(new Failure.TooLong(beginning, LONGEST));
     }
     begun[begunLength++] = one;
-  }
-
-  private MeterTrouble gone() {
-    transcript.add(Kind.LINK, "gone");
-    return transcript.trouble(new Failure.Gone(address));
   }
 
   /** Meters write what they like above 127: as UTF-8 where it is, else byte by byte. */

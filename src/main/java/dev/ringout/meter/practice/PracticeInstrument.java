@@ -10,6 +10,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -211,9 +212,20 @@ public final class PracticeInstrument {
       error(-109, "Missing parameter", COMMAND_ERROR);
       return Optional.empty();
     }
+    return number(value, one -> one.doubleValue() > 0).map(BigDecimal::doubleValue);
+  }
+
+  private int register(String value, int before) {
+    return number(value, one -> one.intValue() >= 0 && one.intValue() <= 255)
+        .map(BigDecimal::intValue)
+        .orElse(before);
+  }
+
+  /** A number that is allowed; else an error is queued. */
+  private Optional<BigDecimal> number(String value, Predicate<BigDecimal> isAllowed) {
     try {
-      double number = new BigDecimal(value.strip()).doubleValue();
-      if (number > 0) {
+      BigDecimal number = new BigDecimal(value.strip());
+      if (isAllowed.test(number)) {
         return Optional.of(number);
       }
       error(-222, "Data out of range", EXECUTION_ERROR);
@@ -221,19 +233,6 @@ public final class PracticeInstrument {
       error(-104, "Data type error", COMMAND_ERROR);
     }
     return Optional.empty();
-  }
-
-  private int register(String value, int before) {
-    try {
-      int number = new BigDecimal(value.strip()).intValue();
-      if (number >= 0 && number <= 255) {
-        return number;
-      }
-      error(-222, "Data out of range", EXECUTION_ERROR);
-    } catch (NumberFormatException e) {
-      error(-104, "Data type error", COMMAND_ERROR);
-    }
-    return before;
   }
 
   /** {@code "J1-A","P2-1"}. */

@@ -6,14 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.meter.Exchange;
 import dev.ringout.meter.Failure;
-import dev.ringout.meter.MeterAddress;
-import dev.ringout.meter.MeterProfileText;
 import dev.ringout.meter.MeterTrouble;
-import dev.ringout.meter.link.Channels;
 import dev.ringout.meter.link.HislipMessage;
 import dev.ringout.meter.link.HislipType;
-import dev.ringout.meter.link.SystemTicks;
-import dev.ringout.meter.link.Transcript;
+import dev.ringout.support.RealMeter;
 import java.io.DataInputStream;
 import java.io.IOException;
 import java.net.InetAddress;
@@ -110,13 +106,10 @@ class HislipMeterTest {
   }
 
   private Meter open(ServerSocket server) throws MeterTrouble {
-    return Meter.open(
-        MeterAddress.of("TCPIP::127.0.0.1::hislip0," + server.getLocalPort() + "::INSTR"),
-        MeterProfileText.read(
-            "test", "speaks: scpi\nanswer-ms: 300\nfence: none\nnoise-ohms: 0.01\n"),
-        false,
-        Channels.real(),
-        new Transcript(new SystemTicks(), talk::add));
+    return RealMeter.open(
+        "TCPIP::127.0.0.1::hislip0," + server.getLocalPort() + "::INSTR",
+        "speaks: scpi\nanswer-ms: 300\nfence: none\nnoise-ohms: 0.01\n",
+        talk::add);
   }
 
   private static void sound(String command, String value, int id, Socket out) throws IOException {

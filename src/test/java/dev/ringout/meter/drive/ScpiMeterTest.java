@@ -1,5 +1,6 @@
 package dev.ringout.meter.drive;
 
+import static dev.ringout.support.RealMeter.open;
 import static dev.ringout.support.ScriptedMeter.say;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
@@ -9,14 +10,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.meter.Exchange;
 import dev.ringout.meter.Failure;
 import dev.ringout.meter.HowEntered;
-import dev.ringout.meter.MeterAddress;
-import dev.ringout.meter.MeterProfile;
-import dev.ringout.meter.MeterProfileText;
 import dev.ringout.meter.MeterReading;
 import dev.ringout.meter.MeterTrouble;
-import dev.ringout.meter.link.Channels;
-import dev.ringout.meter.link.SystemTicks;
-import dev.ringout.meter.link.Transcript;
 import dev.ringout.support.ScriptedMeter;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -32,16 +27,6 @@ import org.junit.jupiter.api.Timeout;
 class ScpiMeterTest {
   private static final String PROFILE =
       "speaks: scpi\nconnect-ms: 500\nanswer-ms: 300\nnoise-ohms: 0.01\n";
-
-  private static Meter open(String address, String profile) throws MeterTrouble {
-    MeterProfile read = MeterProfileText.read("test", profile);
-    return Meter.open(
-        MeterAddress.of(address),
-        read,
-        false,
-        Channels.real(),
-        new Transcript(new SystemTicks(), line -> {}));
-  }
 
   private static MeterReading read(ScriptedMeter meter) throws MeterTrouble {
     try (Meter open = open(meter.address(), PROFILE)) {

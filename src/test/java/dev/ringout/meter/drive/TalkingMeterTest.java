@@ -8,16 +8,13 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import dev.ringout.meter.Failure;
 import dev.ringout.meter.HowEntered;
-import dev.ringout.meter.MeterAddress;
-import dev.ringout.meter.MeterProfileText;
 import dev.ringout.meter.MeterReading;
 import dev.ringout.meter.MeterTrouble;
 import dev.ringout.meter.Sample;
-import dev.ringout.meter.link.Channels;
 import dev.ringout.meter.link.SystemTicks;
-import dev.ringout.meter.link.Transcript;
 import dev.ringout.meter.practice.PracticeInstrument;
 import dev.ringout.meter.practice.PracticeProbes;
+import dev.ringout.support.RealMeter;
 import dev.ringout.support.SerialPair;
 import java.io.BufferedReader;
 import java.io.InputStream;
@@ -61,12 +58,7 @@ class TalkingMeterTest {
   }
 
   private Meter open(String profile) throws MeterTrouble {
-    return Meter.open(
-        MeterAddress.of(pair.address()),
-        MeterProfileText.read("test", profile),
-        false,
-        Channels.real(),
-        new Transcript(new SystemTicks(), line -> {}));
+    return RealMeter.open(pair.address(), profile);
   }
 
   @Test
@@ -186,14 +178,7 @@ class TalkingMeterTest {
   void a_port_that_is_not_there_is_told() {
     MeterTrouble trouble =
         assertThrows(
-            MeterTrouble.class,
-            () ->
-                Meter.open(
-                    MeterAddress.of(folder.resolve("nowhere").toString()),
-                    MeterProfileText.read("test", STREAM),
-                    false,
-                    Channels.real(),
-                    new Transcript(new SystemTicks(), line -> {})));
+            MeterTrouble.class, () -> RealMeter.open(folder.resolve("nowhere").toString(), STREAM));
     assertInstanceOf(Failure.NotFound.class, trouble.failure());
   }
 
