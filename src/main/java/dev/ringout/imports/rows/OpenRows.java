@@ -7,7 +7,9 @@ import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.RowOddity;
 import dev.ringout.imports.list.Words;
 import dev.ringout.sheet.Row;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -29,10 +31,13 @@ final class OpenRows {
 
   private final ListTable table;
   private final Words words;
+  private final int lastHeaded;
+  private final Map<String, Boolean> usualSigns = new HashMap<>();
 
   OpenRows(ListTable table, Words words) {
     this.table = table;
     this.words = words;
+    this.lastHeaded = lastHeaded(table);
   }
 
   /**
@@ -53,20 +58,23 @@ final class OpenRows {
   /** {@code #2} before a row, as before hardly another. */
   private Optional<Open> takenOut(Row row) {
     Optional<ListColumn> first = first(row);
-    Matcher sign = TAKEN_OUT.matcher(first.map(column -> text(row, column)).orElse(""));
+    Matcher sign = TAKEN_OUT.matcher(firstText(row));
     boolean alone = table.columns().stream().filter(one -> !text(row, one).isEmpty()).count() < 2;
     if (first.isEmpty() || alone || !sign.matches()) {
       return Optional.empty();
     }
-    long alike =
-        table.body().stream()
-            .filter(
-                other ->
-                    first(other).map(one -> text(other, one)).orElse("").startsWith(sign.group(1)))
-            .count();
-    return alike * 2 > table.body().size()
+    return usualSigns.computeIfAbsent(sign.group(1), this::isUsual)
         ? Optional.empty()
         : Optional.of(new Open(first.get(), new RowOddity.TakenOut(sign.group(1)), true));
+  }
+
+  private boolean isUsual(String sign) {
+    long alike = table.body().stream().filter(row -> firstText(row).startsWith(sign)).count();
+    return alike * 2 > table.body().size();
+  }
+
+  private String firstText(Row row) {
+    return first(row).map(column -> text(row, column)).orElse("");
   }
 
   private Optional<ListColumn> first(Row row) {
@@ -78,7 +86,7 @@ final class OpenRows {
    * stands behind is moved by one.
    */
   private Optional<Open> parted(Row row) {
-    if (row.cell(lastHeaded() + 1).isBlank()) {
+    if (row.cell(lastHeaded + 1).isBlank()) {
       return Optional.empty();
     }
     for (ListColumn column : table.columns()) {
@@ -104,7 +112,7 @@ final class OpenRows {
         .orElse(table.lastColumn());
   }
 
-  private int lastHeaded() {
+  private static int lastHeaded(ListTable table) {
     return table.columns().stream()
         .filter(column -> !column.heading().isEmpty())
         .mapToInt(ListColumn::index)
