@@ -1,7 +1,6 @@
 package dev.ringout.imports.weigh;
 
 import dev.ringout.cells.CellText;
-import dev.ringout.imports.find.OnItsSide;
 import dev.ringout.imports.find.Proposals.Doubt;
 import dev.ringout.imports.find.Proposals.Proposal;
 import dev.ringout.imports.find.Region;
@@ -466,7 +465,7 @@ final class EvidenceOf {
 
   /** Headings down the first column: a row is no wire, a column is. */
   private void lyingOnItsSide() {
-    List<String> headings = OnItsSide.headings(region, words);
+    List<String> headings = texts.headingsDown();
     if (!headings.isEmpty() && !proposal.said()) {
       add(Kind.COLUMN_MATTERS, -150, headings.get(0));
     }

@@ -1,6 +1,7 @@
 package dev.ringout.imports.weigh;
 
 import dev.ringout.cells.CellText;
+import dev.ringout.imports.find.OnItsSide;
 import dev.ringout.imports.find.Region;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.ListColumn;
@@ -28,10 +29,17 @@ final class TableTexts {
           "[\\p{L}\\d+~*#-][\\w+./~#*-]{0,9}(\\s*[,;&+]\\s*[\\w+./~#*-]{1,10})*|\\d[.,]\\dV");
 
   private final List<Row> rows;
+  private final List<String> headingsDown;
   private final Map<Integer, List<String>> filled = new HashMap<>();
 
-  TableTexts(Region region) {
+  TableTexts(Region region, Words words) {
     this.rows = region.body();
+    this.headingsDown = OnItsSide.headings(region, words);
+  }
+
+  /** The headings that stand in the first column, or none. */
+  List<String> headingsDown() {
+    return headingsDown;
   }
 
   static String of(Row row, ListColumn column) {
