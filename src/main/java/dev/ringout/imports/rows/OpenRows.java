@@ -51,15 +51,11 @@ final class OpenRows {
     return takenOut(row).or(() -> parted(row)).or(() -> cores(row));
   }
 
-  private static String text(Row row, ListColumn column) {
-    return CellText.clean(row.cell(column.index()).text());
-  }
-
   /** {@code #2} before a row, as before hardly another. */
   private Optional<Open> takenOut(Row row) {
     Optional<ListColumn> first = first(row);
     Matcher sign = TAKEN_OUT.matcher(firstText(row));
-    boolean alone = table.columns().stream().filter(one -> !text(row, one).isEmpty()).count() < 2;
+    boolean alone = table.columns().stream().filter(one -> !one.textIn(row).isEmpty()).count() < 2;
     if (first.isEmpty() || alone || !sign.matches()) {
       return Optional.empty();
     }
@@ -74,11 +70,11 @@ final class OpenRows {
   }
 
   private String firstText(Row row) {
-    return first(row).map(column -> text(row, column)).orElse("");
+    return first(row).map(column -> column.textIn(row)).orElse("");
   }
 
   private Optional<ListColumn> first(Row row) {
-    return table.columns().stream().filter(column -> !text(row, column).isEmpty()).findFirst();
+    return table.columns().stream().filter(column -> !column.textIn(row).isEmpty()).findFirst();
   }
 
   /**
@@ -91,7 +87,7 @@ final class OpenRows {
     }
     for (ListColumn column : table.columns()) {
       boolean measure = column.role() == Role.GAUGE || column.role() == Role.LENGTH;
-      String whole = measure ? text(row, column) : "";
+      String whole = measure ? column.textIn(row) : "";
       String rest = CellText.clean(row.cell(column.index() + 1).text());
       if (DIGITS.matcher(whole).matches()
           && DIGITS.matcher(rest).matches()
@@ -140,7 +136,7 @@ final class OpenRows {
             case KEEP, WIRE, BOTH_PINS -> headsCores(column.heading());
             default -> false;
           };
-      String text = named ? text(row, column) : "";
+      String text = named ? column.textIn(row) : "";
       if (!text.isEmpty() && CORES.matcher(text).matches() && !isMatched(row, text)) {
         return Optional.of(new Open(column, new RowOddity.SeveralCores(text), true));
       }
@@ -156,7 +152,7 @@ final class OpenRows {
     int count = pieces(cores);
     return table.columns().stream()
         .filter(column -> column.role().isEnd())
-        .anyMatch(column -> pieces(text(row, column)) == count);
+        .anyMatch(column -> pieces(column.textIn(row)) == count);
   }
 
   private static int pieces(String text) {

@@ -279,10 +279,7 @@ final class RowNetReader extends TableReader {
       return false;
     }
     String shape = shape(text);
-    return table.body().stream()
-            .map(row -> shape(CellText.clean(row.cell(column.index()).text())))
-            .filter(shape::equals)
-            .count()
+    return table.body().stream().map(row -> shape(column.textIn(row))).filter(shape::equals).count()
         < 3;
   }
 
@@ -314,10 +311,7 @@ final class RowNetReader extends TableReader {
   }
 
   private long countOf(Pattern form, ListColumn column) {
-    return table.body().stream()
-        .map(row -> CellText.clean(row.cell(column.index()).text()))
-        .filter(form.asMatchPredicate())
-        .count();
+    return table.body().stream().map(column::textIn).filter(form.asMatchPredicate()).count();
   }
 
   private boolean areMostlyFull(ListColumn column) {

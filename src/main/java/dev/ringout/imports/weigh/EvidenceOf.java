@@ -234,7 +234,7 @@ final class EvidenceOf {
     for (Row row : texts.firstRows()) {
       List<String> own = new ArrayList<>();
       for (ListColumn column : table.columns()) {
-        String text = column.role().isPinOfEnd() ? TableTexts.of(row, column) : "";
+        String text = column.role().isPinOfEnd() ? column.textIn(row) : "";
         if (!text.isEmpty()) {
           own.add(text);
         }
@@ -633,7 +633,7 @@ final class EvidenceOf {
     int early = 0;
     for (Row row : texts.rows()) {
       List<Boolean> there =
-          points.stream().map(column -> !words.isNothing(TableTexts.of(row, column))).toList();
+          points.stream().map(column -> !words.isNothing(column.textIn(row))).toList();
       long filled = there.stream().filter(is -> is).count();
       rows += filled > 1 ? 1 : 0;
       whole += filled == points.size() ? 1 : 0;
@@ -780,8 +780,8 @@ final class EvidenceOf {
       int both = 0;
       int differ = 0;
       for (Row row : texts.firstRows()) {
-        String one = TableTexts.of(row, named.get(i));
-        String other = TableTexts.of(row, named.get(i + 1));
+        String one = named.get(i).textIn(row);
+        String other = named.get(i + 1).textIn(row);
         if (!one.isEmpty() && !other.isEmpty()) {
           both++;
           differ += one.equalsIgnoreCase(other) ? 0 : 1;
@@ -802,7 +802,7 @@ final class EvidenceOf {
       List<String> items = new ArrayList<>();
       List<String> own = new ArrayList<>();
       for (ListColumn column : table.columns()) {
-        String text = TableTexts.of(row, column);
+        String text = column.textIn(row);
         if (column.role() == Role.POINTS && !text.isEmpty() && !words.isNothing(text)) {
           own.add(text);
           if (Ends.looksLikePoint(text)) {

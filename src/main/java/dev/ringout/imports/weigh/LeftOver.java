@@ -266,8 +266,8 @@ final class LeftOver {
     int again = 0;
     int otherwise = 0;
     for (Row row : texts.rows()) {
-      String name = TableTexts.of(row, item.get());
-      String text = TableTexts.of(row, column);
+      String name = item.get().textIn(row);
+      String text = column.textIn(row);
       if (!name.isEmpty() && !text.isEmpty()) {
         String before = said.putIfAbsent(name, text);
         again += before == null ? 0 : 1;
@@ -387,7 +387,7 @@ final class LeftOver {
     int filled = 0;
     int again = 0;
     for (Row row : texts.rows()) {
-      String text = TableTexts.of(row, column);
+      String text = column.textIn(row);
       if (Ends.looksLikePoint(text)) {
         filled++;
         again += ends.getOrDefault(row.number(), Set.of()).contains(key(text)) ? 1 : 0;
@@ -427,9 +427,7 @@ final class LeftOver {
           Set<String> texts = new HashSet<>();
           own.forEach(
               number ->
-                  texts.add(
-                      TableTexts.of(
-                          rows.getOrDefault(number, new Row(number, List.of())), column)));
+                  texts.add(column.textIn(rows.getOrDefault(number, new Row(number, List.of())))));
           repeated += own.size() > 1 ? 1 : 0;
           boolean shortTexts = texts.stream().allMatch(text -> text.length() <= 8);
           parted += own.size() > 1 && texts.size() == own.size() && shortTexts ? 1 : 0;
@@ -592,8 +590,8 @@ final class LeftOver {
   private boolean differ(ListColumn one, ListColumn other) {
     int differ = 0;
     for (Row row : texts.rows()) {
-      String text = TableTexts.of(row, one);
-      String second = TableTexts.of(row, other);
+      String text = one.textIn(row);
+      String second = other.textIn(row);
       differ += !text.isEmpty() && !second.isEmpty() && !text.equals(second) ? 1 : 0;
     }
     return differ > 0;
@@ -610,7 +608,7 @@ final class LeftOver {
     int names = 0;
     int poles = 0;
     for (Row row : texts.firstRows()) {
-      String text = TableTexts.of(row, column);
+      String text = column.textIn(row);
       poles += text.equals("+") || text.equals("-") ? 1 : 0;
       filled += text.isEmpty() ? 0 : 1;
       like += Ends.looksLikePoint(text) ? 1 : 0;

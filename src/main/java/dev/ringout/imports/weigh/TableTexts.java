@@ -42,10 +42,6 @@ final class TableTexts {
     return headingsDown;
   }
 
-  static String of(Row row, ListColumn column) {
-    return CellText.clean(row.cell(column.index()).text());
-  }
-
   List<Row> rows() {
     return rows;
   }
@@ -59,8 +55,7 @@ final class TableTexts {
   List<String> filled(ListColumn column) {
     return filled.computeIfAbsent(
         column.index(),
-        index ->
-            rows.stream().map(row -> of(row, column)).filter(text -> !text.isEmpty()).toList());
+        index -> rows.stream().map(column::textIn).filter(text -> !text.isEmpty()).toList());
   }
 
   boolean isBlank(ListColumn column) {
@@ -69,7 +64,7 @@ final class TableTexts {
 
   /** Whether its cells do not all say the same, a blank being something else. */
   boolean varies(ListColumn column) {
-    return rows.stream().map(row -> of(row, column)).distinct().count() > 1;
+    return rows.stream().map(column::textIn).distinct().count() > 1;
   }
 
   boolean isNumeric(ListColumn column) {
@@ -86,7 +81,7 @@ final class TableTexts {
     boolean several = true;
     String before = "";
     for (Row row : rows) {
-      String text = of(row, column);
+      String text = column.textIn(row);
       if (!text.equals(before)) {
         several &= before.isEmpty() || length > 1;
         length = 0;
@@ -143,7 +138,7 @@ final class TableTexts {
     int some = 0;
     int points = 0;
     for (Row row : firstRows()) {
-      String text = of(row, column);
+      String text = column.textIn(row);
       some += text.isEmpty() ? 0 : 1;
       points += Ends.looksLikePoint(text) ? 1 : 0;
     }
