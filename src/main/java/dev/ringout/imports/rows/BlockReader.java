@@ -461,12 +461,9 @@ final class BlockReader extends TableReader {
     if (isItemWithoutPin(row, own, written)) {
       return;
     }
-    if (written.isEmpty() && !carries && !own.isEmpty()) {
-      findings.warning(
-          cells.place(row, Role.NET), new RowOddity.PointWithoutNet(own.get(0).toString()));
-    }
+    boolean blank = written.isEmpty() && !carries;
     boolean open = !isNothing(net) && (words.is("doubt", net) || words.is("no net", net));
-    if (open && !own.isEmpty()) {
+    if ((blank || open) && !own.isEmpty()) {
       findings.warning(
           cells.place(row, Role.NET), new RowOddity.PointWithoutNet(own.get(0).toString()));
     }

@@ -319,7 +319,7 @@ final class Doubts {
         || tellsMoreThanOne(text, column)
         || (column.role().isPinOfEnd() && isNoPin(text))
         || (STROKE_IN_POINT.matcher(text).matches() && !isMarking(text))
-        || (isUnusual(STROKE, text, column) && !isMarking(text) && !isPartedByStroke(column))
+        || isOfTwoByStroke(text, column)
         || isUnusual(DASHED_ITEM, text, column)
         || isUnusual(DASHED_RANGE, text, column)
         || isUnusual(LOOK_ALIKE, text, column)
@@ -341,6 +341,11 @@ final class Doubts {
   /** The main terminals of a contactor, {@code 1/L1} to {@code 6/T3}: one terminal, two names. */
   private static boolean isMarking(String text) {
     return MARKING.matcher(text).matches();
+  }
+
+  /** {@code 3/4} where it is not usual: either pin, or both. */
+  private boolean isOfTwoByStroke(String text, ListColumn column) {
+    return isUnusual(STROKE, text, column) && !isMarking(text) && !isPartedByStroke(column);
   }
 
   /** {@code K1/A1}, {@code K1/A2}: the stroke parts an item, which comes again, from its pin. */
@@ -577,12 +582,7 @@ final class Doubts {
       return false;
     }
     boolean own = column.role() == Role.PIN;
-    boolean stroke =
-        own
-            && table.layout() != Layout.NET_LIST
-            && isUnusual(STROKE, text, column)
-            && !isMarking(text)
-            && !isPartedByStroke(column);
+    boolean stroke = own && table.layout() != Layout.NET_LIST && isOfTwoByStroke(text, column);
     return (own && isSentenceOfPins(text))
         || (table.layout().tellsWires()
             && text.length() > 1
