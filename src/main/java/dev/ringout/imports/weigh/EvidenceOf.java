@@ -206,11 +206,11 @@ final class EvidenceOf {
           (column.role() == Role.FROM_PIN && !has(Role.FROM))
               || (column.role() == Role.TO_PIN && !has(Role.TO));
       if (alone && !column.isSaid() && column.item().length() == 1) {
-        add(Kind.COLUMN_MATTERS, -60, column.heading());
+        left.addMatters(column);
       }
       boolean strip = column.role() == Role.FROM_STRIP || column.role() == Role.TO_STRIP;
       if (strip && !column.isSaid() && texts.isNumeric(column)) {
-        add(Kind.COLUMN_MATTERS, -60, column.heading());
+        left.addMatters(column);
       }
     }
     left.pinBesidePoints(Role.FROM, Role.FROM_PIN);
@@ -441,7 +441,7 @@ final class EvidenceOf {
                   .filter(other -> other.role() == Role.POINTS && !other.isSaid())
                   .anyMatch(other -> other.item().equalsIgnoreCase(column.heading()));
       if (named) {
-        add(Kind.COLUMN_MATTERS, -60, column.heading());
+        left.addMatters(column);
       }
     }
   }
@@ -524,7 +524,7 @@ final class EvidenceOf {
             column ->
                 words.mentions("jumped", column.heading())
                     || words.mentions("joins", column.heading()))
-        .forEach(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
+        .forEach(left::addMatters);
     pinsOnce();
   }
 
@@ -568,7 +568,7 @@ final class EvidenceOf {
     table.columns().stream()
         .filter(column -> column.role() == Role.WIRE && words.mentions("item", column.heading()))
         .filter(column -> !texts.isNumeric(column))
-        .forEach(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
+        .forEach(left::addMatters);
     // From, To and a third end: corrected, an issue, a screen; nobody knows that it is a chain,
     // unless the headings count it through.
     boolean chained = headsChain();
@@ -591,7 +591,7 @@ final class EvidenceOf {
             column ->
                 words.mentions("from", column.heading()) || words.mentions("to", column.heading()))
         .findFirst()
-        .ifPresent(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
+        .ifPresent(left::addMatters);
     Share whole = wholeChains();
     if (whole.percent() < 85 && !chained) {
       add(Kind.POINTS_LEFT_OUT, -40, new Share(whole.of() - whole.count(), whole.of()));
@@ -650,7 +650,7 @@ final class EvidenceOf {
     table.columns().stream()
         .filter(column -> of && has(Role.ITEM) && column.role() == Role.SIGNAL)
         .filter(column -> words.is("net", column.heading()))
-        .forEach(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
+        .forEach(left::addMatters);
   }
 
   /** What the wires themselves say, whatever the layout. */

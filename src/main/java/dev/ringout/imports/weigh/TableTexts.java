@@ -127,6 +127,12 @@ final class TableTexts {
     return texts.size() > 1;
   }
 
+  /** Whether no text comes again. */
+  boolean isDistinct(ListColumn column) {
+    List<String> texts = filled(column);
+    return new HashSet<>(texts).size() == texts.size();
+  }
+
   /** Whether nearly every row has another text, as the wires' numbers are. */
   boolean isOfItsOwn(ListColumn column) {
     List<String> texts = filled(column);
