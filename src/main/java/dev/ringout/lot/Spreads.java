@@ -105,11 +105,9 @@ record Spreads(List<JoinSpread> joins, List<Double> levelsOhms, double limitScor
     double[] rest = polish.restOfColumn(column);
     double middle = Robust.median(rest);
     List<JoinSpread.OfUnit> values = new ArrayList<>();
-    boolean accounted = true;
     for (int row = 0; row < units.size(); row++) {
       JoinValue value = units.get(row).values().get(join);
       if (value != null) {
-        accounted &= value.accounted();
         double above = polish.rest(row, column) - middle;
         double scale = Math.max(spread, value.doubtOhms());
         double score = scale == 0 ? 0 : above / scale;
@@ -119,15 +117,12 @@ record Spreads(List<JoinSpread> joins, List<Double> levelsOhms, double limitScor
                 value,
                 above,
                 score,
-                rest.length >= LEAST_UNITS && Math.abs(score) > limit,
-                value.judged().outcome().fails()));
+                rest.length >= LEAST_UNITS && Math.abs(score) > limit));
       }
     }
     double joinMiddle = polish.ofColumn(column) + middle;
     return new JoinSpread(
         join,
-        accounted,
-        rest.length,
         joinMiddle,
         spread,
         joinMiddle + Arrays.stream(rest).min().orElse(0) - middle,
