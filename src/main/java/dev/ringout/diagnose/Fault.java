@@ -9,10 +9,13 @@ import dev.ringout.harness.Wire;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -25,6 +28,11 @@ public sealed interface Fault {
 
   /** The points that matter. */
   List<Point> points();
+
+  /** The items of its points. */
+  default Set<String> items() {
+    return points().stream().map(Point::ref).collect(Collectors.toCollection(LinkedHashSet::new));
+  }
 
   /** What is made of it, by its kind: a writer that lacks a kind does not compile. */
   <T> T match(Cases<T> cases);

@@ -37,15 +37,14 @@ import java.util.stream.Stream;
 final class Balance {
   private static final int PLACES_NAMED = 12;
 
-  private final Grid grid;
-  private final Set<String> items;
-  private final Words words;
-  private final Set<Integer> saidRows = new HashSet<>();
-
   /** {@code TB1 1-2-3}: terminals of an item that are named together. */
   private static final Pattern PINS_OF_ITEM =
       Pattern.compile("\\b[A-Z]{1,3}\\d{1,3}:? \\d{1,3}(?:\\s?[-+&]\\s?\\d{1,3})+");
 
+  private final Grid grid;
+  private final Set<String> items;
+  private final Words words;
+  private final Set<Integer> saidRows = new HashSet<>();
   private final Map<Use, Integer> counts = new EnumMap<>(Use.class);
   private final Map<Integer, Use[]> uses = new HashMap<>();
   private final List<String> unused = new ArrayList<>();

@@ -1,6 +1,5 @@
 package dev.ringout.imports;
 
-import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Evidence;
 import dev.ringout.imports.list.Evidence.Kind;
@@ -65,7 +64,7 @@ final class LayoutAlone {
     int filled = 0;
     int points = 0;
     for (Row row : table.body()) {
-      String text = CellText.clean(row.cell(column.index()).text());
+      String text = column.textIn(row);
       filled += text.isEmpty() ? 0 : 1;
       points += Ends.looksLikePoint(text) ? 1 : 0;
     }

@@ -52,7 +52,6 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.UnaryOperator;
-import java.util.stream.IntStream;
 
 /** Reads a wire list in any layout. */
 public final class ListImporter {
@@ -147,21 +146,10 @@ public final class ListImporter {
         weighed.stream()
             .filter(table -> table.sheet().equals(grid.name()))
             .anyMatch(table -> table.decided() && table.best().table().layout().tellsWires());
-    List<String> headings = OnItsSide.headings(grid.rows(), firstColumn(grid), words);
-    if (!read && !headings.isEmpty()) {
+    List<String> headings = read ? List.of() : OnItsSide.headings(grid, words);
+    if (!headings.isEmpty()) {
       findings.error(grid.place(0, 0), new SheetOddity.LiesOnItsSide(headings));
     }
-  }
-
-  private static int firstColumn(Grid grid) {
-    return grid.rows().stream()
-        .flatMapToInt(
-            row ->
-                IntStream.rangeClosed(1, row.cells().size())
-                    .filter(column -> !row.cell(column).isBlank())
-                    .limit(1))
-        .min()
-        .orElse(1);
   }
 
   private List<CellBalance> balance(List<SheetTables> sheets, Wiring wiring) {

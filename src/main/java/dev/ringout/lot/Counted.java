@@ -1,7 +1,6 @@
 package dev.ringout.lot;
 
 import dev.ringout.diagnose.Fault;
-import dev.ringout.harness.Point;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -30,13 +29,7 @@ public record Counted(String name, int faults, int units) {
 
   /** By item: a fault between two items counts at both. */
   static List<Counted> places(List<LotUnit> units) {
-    return of(units, Counted::items);
-  }
-
-  private static Set<String> items(Fault fault) {
-    Set<String> items = new LinkedHashSet<>();
-    fault.points().stream().map(Point::ref).forEach(items::add);
-    return items;
+    return of(units, Fault::items);
   }
 
   private static List<Counted> of(List<LotUnit> units, Function<Fault, Set<String>> names) {

@@ -35,6 +35,9 @@ public record Lot(
     Optional<Drift> drift,
     List<Counted> kinds,
     List<Counted> places) {
+  /** Fewer have no middle that one could stand out from (common practice, no source). */
+  public static final int LEAST_SIBLINGS = 5;
+
   /** Below this what is said of siblings is said with care (common practice, no source). */
   private static final int FEW = 10;
 
@@ -106,7 +109,7 @@ public record Lot(
 
   /** Whether there are units enough for one to stand out from its siblings. */
   public boolean hasSiblings() {
-    return units.size() >= Spreads.LEAST_UNITS;
+    return units.size() >= LEAST_SIBLINGS;
   }
 
   /** Whether there are so few units that chance explains much. */

@@ -6,9 +6,6 @@ import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /** Middle and spread of values among which some may be wild. */
 final class Robust {
-  /** One over the upper quartile of the standard normal distribution. */
-  private static final double NORMAL = 1.4826;
-
   private final MadFactors factors = MadFactors.published();
 
   /** The middle value; of an even number the mean of the two in the middle. */
@@ -26,6 +23,6 @@ final class Robust {
   double spread(double[] values) {
     return values.length < 2
         ? 0
-        : NORMAL * factors.of(values.length) * medianAbsoluteDeviation(values);
+        : MadFactors.OF_MANY * factors.of(values.length) * medianAbsoluteDeviation(values);
   }
 }

@@ -15,9 +15,6 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param limitScore from so many standard deviations on a value stands out
  */
 record Spreads(List<JoinSpread> joins, List<Double> levelsOhms, double limitScore) {
-  /** Fewer siblings have no middle that one could stand out from (common practice, no source). */
-  static final int LEAST_UNITS = 5;
-
   /**
    * B. Iglewicz, D. C. Hoaglin, How to Detect and Handle Outliers, 1993, as NIST/SEMATECH
    * e-Handbook 1.3.5.17 gives it.
@@ -74,7 +71,7 @@ record Spreads(List<JoinSpread> joins, List<Double> levelsOhms, double limitScor
             .toArray();
     double[] told =
         IntStream.range(0, joins)
-            .filter(join -> polish.restOfColumn(join).length >= LEAST_UNITS)
+            .filter(join -> polish.restOfColumn(join).length >= Lot.LEAST_SIBLINGS)
             .mapToDouble(join -> own[join])
             .toArray();
     double usual = told.length == 0 ? 0 : Robust.median(told);
@@ -105,11 +102,9 @@ record Spreads(List<JoinSpread> joins, List<Double> levelsOhms, double limitScor
     double[] rest = polish.restOfColumn(column);
     double middle = Robust.median(rest);
     List<JoinSpread.OfUnit> values = new ArrayList<>();
-    boolean accounted = true;
     for (int row = 0; row < units.size(); row++) {
       JoinValue value = units.get(row).values().get(join);
       if (value != null) {
-        accounted &= value.accounted();
         double above = polish.rest(row, column) - middle;
         double scale = Math.max(spread, value.doubtOhms());
         double score = scale == 0 ? 0 : above / scale;
@@ -119,15 +114,12 @@ record Spreads(List<JoinSpread> joins, List<Double> levelsOhms, double limitScor
                 value,
                 above,
                 score,
-                rest.length >= LEAST_UNITS && Math.abs(score) > limit,
-                value.judged().outcome().fails()));
+                rest.length >= Lot.LEAST_SIBLINGS && Math.abs(score) > limit));
       }
     }
     double joinMiddle = polish.ofColumn(column) + middle;
     return new JoinSpread(
         join,
-        accounted,
-        rest.length,
         joinMiddle,
         spread,
         joinMiddle + Arrays.stream(rest).min().orElse(0) - middle,

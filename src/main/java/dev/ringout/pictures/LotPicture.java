@@ -8,9 +8,7 @@ import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** A lot at a glance. Told by shape and letter, never by tone alone. */
@@ -45,22 +43,15 @@ public final class LotPicture {
     for (LotUnit unit : units) {
       svg.text(NAMES_MM - 3, y + 1, 2.8, "end", shortened(unit.name(), 24));
       line(svg, NAMES_MM, y + ROW_MM / 2, NAMES_MM + items.size() * step, y + ROW_MM / 2, 0.1);
-      Map<String, Integer> at = new HashMap<>();
-      unit.faults()
-          .forEach(
-              fault ->
-                  fault.points().stream()
-                      .map(point -> point.ref())
-                      .distinct()
-                      .forEach(item -> at.merge(item, 1, Integer::sum)));
       for (int i = 0; i < items.size(); i++) {
-        int count = at.getOrDefault(items.get(i), 0);
+        String item = items.get(i);
+        long count = unit.faults().stream().filter(fault -> fault.items().contains(item)).count();
         if (count > 0) {
           double x = NAMES_MM + (i + 0.5) * step;
           svg.add(
               "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"4\"/>",
               x - step / 2 + 0.5, y - 2, step - 1);
-          svg.whiteText(x, y + 1, 2.8, Integer.toString(count));
+          svg.whiteText(x, y + 1, 2.8, Long.toString(count));
         }
       }
       y += ROW_MM;

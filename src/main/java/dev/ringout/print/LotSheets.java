@@ -20,8 +20,6 @@ import java.util.List;
 
 /** Many units side by side as sheets: for a workbook, a page or a PDF. */
 public final class LotSheets {
-  private static final double MILLI = 1e-3;
-
   private final Lot lot;
   private final String title;
 
@@ -80,7 +78,7 @@ public final class LotSheets {
               unit.name(),
               LotWords.verdict(unit),
               LotWords.what(unit),
-              milliohms(lot.levelsOhms().get(i)),
+              LotWords.milliohms(lot.levelsOhms().get(i)),
               unit.origin().day().map(Object::toString).orElse(""),
               unit.origin().of(Origin.Factor.STATION),
               unit.origin().of(Origin.Factor.METER),
@@ -144,7 +142,7 @@ public final class LotSheets {
           List.of(
               one.of().unit(),
               one.spread().join().toString(),
-              milliohms(one.of().ohms()),
+              LotWords.milliohms(one.of().ohms()),
               Numbers.rounded(one.of().score(), 3),
               Integer.toString(one.spread().units()),
               LotWords.byItself(one),
@@ -167,7 +165,7 @@ public final class LotSheets {
                 group.name(),
                 Integer.toString(group.units()),
                 Integer.toString(group.faulty()),
-                milliohms(group.levelOhms()),
+                LotWords.milliohms(group.levelOhms()),
                 LotWords.factor(by)));
       }
     }
@@ -194,10 +192,10 @@ public final class LotSheets {
           List.of(
               spread.join().toString(),
               Integer.toString(spread.units()),
-              milliohms(spread.middleOhms()),
-              milliohms(spread.spreadOhms()),
-              milliohms(spread.lowOhms()),
-              milliohms(spread.highOhms()),
+              LotWords.milliohms(spread.middleOhms()),
+              LotWords.milliohms(spread.spreadOhms()),
+              LotWords.milliohms(spread.lowOhms()),
+              LotWords.milliohms(spread.highOhms()),
               spread.accounted() ? "" : "not known",
               String.join(
                   ", ", spread.outstanding().stream().map(JoinSpread.OfUnit::unit).toList())));
@@ -215,9 +213,5 @@ public final class LotSheets {
             "Stands out"),
         rows,
         Look.printed(title).withNumbers(1, 2, 3, 4, 5).withFilter());
-  }
-
-  private static String milliohms(double ohms) {
-    return Numbers.rounded(Math.abs(ohms) < MILLI / 1000 ? 0 : ohms / MILLI, 3);
   }
 }

@@ -5,6 +5,12 @@ import java.util.Map;
 
 /** By what the median absolute deviation of few values is too small on average. */
 public final class MadFactors {
+  /**
+   * By what the standard deviation of many normally distributed values is more than their median
+   * absolute deviation: one over the upper quartile of the standard normal distribution.
+   */
+  public static final double OF_MANY = 1.4826;
+
   /** Above the table, as its source gives it. */
   private static final double LESS = 0.8;
 

@@ -152,8 +152,8 @@ public final class LotWords {
     if (!lot.hasSiblings()) {
       limits.add(
           Text.of(
-              "%s: with fewer than 5 no join can be said to stand out from its siblings.",
-              Numbers.count(lot.units().size(), "unit")));
+              "%s: with fewer than %d no join can be said to stand out from its siblings.",
+              Numbers.count(lot.units().size(), "unit"), Lot.LEAST_SIBLINGS));
     } else if (lot.isSmall()) {
       limits.add(
           Text.of(
@@ -191,8 +191,12 @@ public final class LotWords {
 
   /** Milliohms where an ohm is much. */
   public static String small(double ohms) {
-    double rounded = Math.abs(ohms) < MILLI / 1000 ? 0 : ohms;
-    return Math.abs(rounded) < 1 ? Numbers.rounded(rounded / MILLI, 3) + " mΩ" : Ohms.text(rounded);
+    return Math.abs(ohms) < 1 ? milliohms(ohms) + " mΩ" : Ohms.text(ohms);
+  }
+
+  /** Milliohms without their unit; what no meter shows is none. */
+  public static String milliohms(double ohms) {
+    return Numbers.rounded(Math.abs(ohms) < MILLI / 1000 ? 0 : ohms / MILLI, 3);
   }
 
   /** The same with its sign. */

@@ -11,6 +11,7 @@ import dev.ringout.diagnose.Fault.Finding;
 import dev.ringout.diagnose.wiring.AsFound;
 import dev.ringout.harness.Wire;
 import dev.ringout.readings.Meter;
+import dev.ringout.standards.MadFactors;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.Length;
 import dev.ringout.units.OhmsRange;
@@ -35,9 +36,6 @@ final class UnequalWires {
   private static final double ABOVE_FELLOWS_OF_UNKNOWN_LENGTH = 2;
 
   private static final double TIMES_THEIR_SPREAD = 5;
-
-  /** Median absolute deviation to standard deviation, for a normal distribution. */
-  private static final double DEVIATION = 1.4826;
 
   private static final double TIMES_THE_METER = 3;
 
@@ -130,7 +128,7 @@ final class UnequalWires {
     double[] sorted = fellows.stream().mapToDouble(Read::ohms).sorted().toArray();
     double middle = sorted[sorted.length / 2];
     double[] off = Arrays.stream(sorted).map(ohms -> Math.abs(ohms - middle)).sorted().toArray();
-    double spread = DEVIATION * off[off.length / 2];
+    double spread = MadFactors.OF_MANY * off[off.length / 2];
     for (Read read : fellows) {
       boolean known = read.wire().length().isPresent();
       double allowed =

@@ -5,6 +5,7 @@ import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.ValueVerdict;
+import dev.ringout.standards.MadFactors;
 import dev.ringout.units.OhmsRange;
 import java.util.Arrays;
 import java.util.List;
@@ -30,9 +31,6 @@ final class WiresAsMade {
   /** Between makes: silver and tin differ by 7 % (MIL-DTL-29606A table III-A). */
   private static final double FROM_MAKE_TO_MAKE = 0.05;
 
-  /** Median absolute deviation to standard deviation, for a normal distribution. */
-  private static final double DEVIATION = 1.4826;
-
   private final boolean known;
   private final double middle;
   private final double spread;
@@ -41,7 +39,7 @@ final class WiresAsMade {
     known = sorted.length >= LEAST_WIRES;
     middle = known ? sorted[sorted.length / 2] : 1;
     double[] off = Arrays.stream(sorted).map(one -> Math.abs(one - middle)).sorted().toArray();
-    spread = known ? Math.hypot(FROM_GAUGE_TO_GAUGE, DEVIATION * off[off.length / 2]) : 0;
+    spread = known ? Math.hypot(FROM_GAUGE_TO_GAUGE, MadFactors.OF_MANY * off[off.length / 2]) : 0;
   }
 
   /** By the good readings of wires whose resistance is known, and which the meter can tell. */

@@ -159,8 +159,7 @@ final class Grammars {
     List<String> texts = new ArrayList<>();
     for (Row row : body.subList(0, Math.min(body.size(), ROWS_LOOKED_AT))) {
       for (ListColumn column : columns) {
-        String text =
-            CellText.clean(row.cell(column.index()).text()).replaceFirst("\\s+\\(.*\\)$", "");
+        String text = column.textIn(row).replaceFirst("\\s+\\(.*\\)$", "");
         boolean names = !words.isNothing(text) && !words.isDitto(text);
         if (names && !words.mentions("joint", text)) {
           texts.addAll(List.of(text.split("\\s*[,;&\\n]\\s*", -1)));

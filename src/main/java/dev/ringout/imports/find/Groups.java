@@ -1,6 +1,5 @@
 package dev.ringout.imports.find;
 
-import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.Role;
@@ -212,8 +211,8 @@ final class Groups {
     int both = 0;
     int same = 0;
     for (Row row : body) {
-      String one = CellText.clean(row.cell(left.index()).text());
-      String other = CellText.clean(row.cell(right.index()).text());
+      String one = left.textIn(row);
+      String other = right.textIn(row);
       if (!one.isEmpty() && !other.isEmpty()) {
         both++;
         same += one.equalsIgnoreCase(other) ? 1 : 0;

@@ -1,6 +1,7 @@
 package dev.ringout.imports.find;
 
 import dev.ringout.cells.CellText;
+import dev.ringout.imports.list.Grid;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
 import dev.ringout.sheet.Row;
@@ -9,6 +10,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** A list whose headings stand below each other in its first column: a column is a wire. */
 public final class OnItsSide {
@@ -17,19 +19,29 @@ public final class OnItsSide {
   /** The headings of both ends that stand in a table's first column, or none. */
   public static List<String> headings(Region region, Words words) {
     return headings(
-        region.grid().rows().stream()
-            .filter(row -> row.number() >= region.headingRow())
-            .filter(
-                row ->
-                    region.headingRow() > 0
-                        || region.body().stream().anyMatch(own -> own.number() == row.number()))
-            .toList(),
+        region.grid().rows().stream().filter(row -> row.number() >= region.headingRow()).toList(),
         region.firstColumn(),
         words);
   }
 
+  /** The headings of both ends that stand in the first column of a sheet, or none. */
+  public static List<String> headings(Grid grid, Words words) {
+    return headings(grid.rows(), firstColumn(grid), words);
+  }
+
+  private static int firstColumn(Grid grid) {
+    return grid.rows().stream()
+        .flatMapToInt(
+            row ->
+                IntStream.rangeClosed(1, row.cells().size())
+                    .filter(column -> !row.cell(column).isBlank())
+                    .limit(1))
+        .min()
+        .orElse(1);
+  }
+
   /** The headings of both ends that stand in a column, each with two cells beside it, or none. */
-  public static List<String> headings(List<Row> rows, int column, Words words) {
+  private static List<String> headings(List<Row> rows, int column, Words words) {
     HeadingReader reader = new HeadingReader(words, Map.of(), 0);
     List<String> headings = new ArrayList<>();
     Set<Role> roles = EnumSet.noneOf(Role.class);

@@ -1,6 +1,5 @@
 package dev.ringout.imports.find;
 
-import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.Grammar;
 import dev.ringout.imports.list.Layout;
@@ -230,10 +229,10 @@ public final class Proposals {
     List<String> above = new ArrayList<>(Collections.nCopies(ends.size(), ""));
     for (Row row : region.body()) {
       for (int i = 0; i < ends.size(); i++) {
-        String text = CellText.clean(row.cell(ends.get(i).index()).text());
+        String text = ends.get(i).textIn(row);
         above.set(i, text.isEmpty() || words.isDitto(text) ? above.get(i) : text);
       }
-      String text = CellText.clean(row.cell(core.index()).text());
+      String text = core.textIn(row);
       if (!text.isEmpty()) {
         cores.computeIfAbsent(List.copyOf(above), key -> new HashSet<>()).add(text);
       }

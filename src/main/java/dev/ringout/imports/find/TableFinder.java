@@ -317,7 +317,7 @@ public final class TableFinder {
     int filled = 0;
     int points = 0;
     for (Row row : rows) {
-      String text = CellText.clean(row.cell(column.index()).text());
+      String text = column.textIn(row);
       filled += text.isEmpty() ? 0 : 1;
       points += Ends.looksLikePoint(text) || Ends.isDesignator(text) ? 1 : 0;
     }

@@ -35,7 +35,6 @@ public final class Ends {
   private static final Pattern ARROW =
       Pattern.compile("\\s*(?:<?[-\u2013=]+>|>|\u2192|\u2194|\u27f6)\\s*");
 
-  /** {@code PCB-A1}, {@code SW1-COM}: an item in capitals and its pin. */
   private static final Pattern ITEM =
       Pattern.compile("\\p{L}[\\p{L}\\d]{0,14}( \\p{L}[\\p{L}\\d]{0,14})?");
 
@@ -43,6 +42,7 @@ public final class Ends {
 
   private static final Pattern FROM_FIRST_DIGIT = Pattern.compile("\\d.*$");
 
+  /** {@code PCB-A1}, {@code SW1-COM}: an item in capitals and its pin. */
   private static final Pattern LETTERED =
       Pattern.compile("[A-Z]{2,8}\\d{0,3}[-:.][A-Za-z0-9+]{1,6}");
 

@@ -1,5 +1,7 @@
 package dev.ringout.imports.list;
 
+import dev.ringout.cells.CellText;
+import dev.ringout.sheet.Row;
 import java.util.Locale;
 
 /**
@@ -63,6 +65,11 @@ public record ListColumn(
   /** The same column with its points written so. */
   public ListColumn written(Grammar otherGrammar) {
     return new ListColumn(index, heading, role, unit, item, known, certainty, otherGrammar);
+  }
+
+  /** Its cell in a row as it stands there, cleaned and nothing more. */
+  public String textIn(Row row) {
+    return CellText.clean(row.cell(index).text());
   }
 
   /** Whether the user said whose pins it holds: that counts for more than any title. */

@@ -67,11 +67,7 @@ final class BlockReader extends TableReader {
     int filled = 0;
     int whole = 0;
     for (Row row : table.body()) {
-      String text =
-          cells
-              .column(Role.PIN)
-              .map(column -> CellText.clean(row.cell(column.index()).text()))
-              .orElse("");
+      String text = cells.column(Role.PIN).map(column -> column.textIn(row)).orElse("");
       filled += text.isEmpty() ? 0 : 1;
       whole += Ends.looksLikePoint(text) || Ends.pointsOfNet(text).size() > 1 ? 1 : 0;
     }
@@ -378,7 +374,7 @@ final class BlockReader extends TableReader {
 
   private boolean hasWordForNothing(Row row) {
     for (ListColumn column : table.columns()) {
-      String text = CellText.clean(row.cell(column.index()).text());
+      String text = column.textIn(row);
       if (!text.isEmpty() && isNothing(text)) {
         return true;
       }
@@ -465,12 +461,9 @@ final class BlockReader extends TableReader {
     if (isItemWithoutPin(row, own, written)) {
       return;
     }
-    if (written.isEmpty() && !carries && !own.isEmpty()) {
-      findings.warning(
-          cells.place(row, Role.NET), new RowOddity.PointWithoutNet(own.get(0).toString()));
-    }
+    boolean blank = written.isEmpty() && !carries;
     boolean open = !isNothing(net) && (words.is("doubt", net) || words.is("no net", net));
-    if (open && !own.isEmpty()) {
+    if ((blank || open) && !own.isEmpty()) {
       findings.warning(
           cells.place(row, Role.NET), new RowOddity.PointWithoutNet(own.get(0).toString()));
     }

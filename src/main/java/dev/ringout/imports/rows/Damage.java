@@ -347,7 +347,7 @@ final class Damage {
 
   private String example(ListColumn column) {
     for (Row row : table.body()) {
-      String text = CellText.clean(row.cell(column.index()).text());
+      String text = column.textIn(row);
       if (LETTER_BETWEEN.matcher(text).matches()) {
         return text;
       }

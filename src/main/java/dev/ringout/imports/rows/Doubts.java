@@ -163,7 +163,7 @@ final class Doubts {
       Set<String> codes = new TreeSet<>();
       int filled = 0;
       for (Row row : table.body()) {
-        String text = CellText.clean(row.cell(column.index()).text());
+        String text = column.textIn(row);
         filled += text.isEmpty() ? 0 : 1;
         if (!text.isEmpty()) {
           codes.add(text);
@@ -193,7 +193,7 @@ final class Doubts {
     }
     open.ifPresent(one -> findings.warning(table.place(row, one.column()), one.oddity()));
     for (ListColumn column : table.columns()) {
-      String text = CellText.clean(row.cell(column.index()).text());
+      String text = column.textIn(row);
       if (text.isEmpty()) {
         continue;
       }
@@ -245,10 +245,10 @@ final class Doubts {
       return false;
     }
     String there = lastWord(text);
-    String here = CellText.clean(row.cell(pin.get().index()).text());
+    String here = pin.get().textIn(row);
     return table.body().stream()
-        .filter(other -> CellText.clean(other.cell(pin.get().index()).text()).equals(there))
-        .map(other -> CellText.clean(other.cell(column.index()).text()))
+        .filter(other -> pin.get().textIn(other).equals(there))
+        .map(column::textIn)
         .anyMatch(far -> !here.isEmpty() && namesPin(far, here));
   }
 
@@ -268,7 +268,7 @@ final class Doubts {
   private boolean isLeftOut(Row row) {
     Optional<ListColumn> first = Optional.empty();
     for (ListColumn column : table.columns()) {
-      String text = CellText.clean(row.cell(column.index()).text());
+      String text = column.textIn(row);
       if (text.isEmpty()) {
         continue;
       }
@@ -282,7 +282,7 @@ final class Doubts {
             lose(
                 row,
                 column,
-                new RowOddity.RowsLeftOut(CellText.clean(row.cell(column.index()).text())),
+                new RowOddity.RowsLeftOut(column.textIn(row)),
                 SkipReason.ROWS_LEFT_OUT));
     return first.isPresent();
   }
@@ -319,7 +319,7 @@ final class Doubts {
         || tellsMoreThanOne(text, column)
         || (column.role().isPinOfEnd() && isNoPin(text))
         || (STROKE_IN_POINT.matcher(text).matches() && !isMarking(text))
-        || (isUnusual(STROKE, text, column) && !isMarking(text) && !isPartedByStroke(column))
+        || isOfTwoByStroke(text, column)
         || isUnusual(DASHED_ITEM, text, column)
         || isUnusual(DASHED_RANGE, text, column)
         || isUnusual(LOOK_ALIKE, text, column)
@@ -343,6 +343,11 @@ final class Doubts {
     return MARKING.matcher(text).matches();
   }
 
+  /** {@code 3/4} where it is not usual: either pin, or both. */
+  private boolean isOfTwoByStroke(String text, ListColumn column) {
+    return isUnusual(STROKE, text, column) && !isMarking(text) && !isPartedByStroke(column);
+  }
+
   /** {@code K1/A1}, {@code K1/A2}: the stroke parts an item, which comes again, from its pin. */
   private boolean isPartedByStroke(ListColumn column) {
     return parted.computeIfAbsent(column.index(), index -> partsByStroke(column));
@@ -352,7 +357,7 @@ final class Doubts {
     Set<String> items = new HashSet<>();
     int parted = 0;
     for (Row row : table.body()) {
-      String[] pieces = CellText.clean(row.cell(column.index()).text()).split("/", -1);
+      String[] pieces = column.textIn(row).split("/", -1);
       if (pieces.length == 2 && Ends.isDesignator(pieces[0].strip())) {
         items.add(pieces[0].strip());
         parted++;
@@ -370,8 +375,8 @@ final class Doubts {
     // A strip called TBA is named again and again, each time with a terminal.
     Set<String> terminals = new HashSet<>();
     for (Row row : table.body()) {
-      if (words.is("doubt", CellText.clean(row.cell(column.index()).text()))) {
-        String text = CellText.clean(row.cell(pins.get().index()).text());
+      if (words.is("doubt", column.textIn(row))) {
+        String text = pins.get().textIn(row);
         if (text.isEmpty()) {
           return false;
         }
@@ -385,7 +390,7 @@ final class Doubts {
   private boolean isNamedLikeOthers(String text, ListColumn column) {
     Set<String> like = new HashSet<>();
     for (Row row : table.body()) {
-      String other = CellText.clean(row.cell(column.index()).text());
+      String other = column.textIn(row);
       if (other.length() == text.length()
           && other.length() > 2
           && other.regionMatches(true, 0, text, 0, other.length() - 1)) {
@@ -415,7 +420,7 @@ final class Doubts {
     int filled = 0;
     int plain = 0;
     for (Row row : table.body()) {
-      String other = CellText.clean(row.cell(column.index()).text());
+      String other = column.textIn(row);
       filled += other.isEmpty() ? 0 : 1;
       plain += !other.isEmpty() && !WORDS.matcher(other).matches() ? 1 : 0;
     }
@@ -466,7 +471,7 @@ final class Doubts {
     int filled = 0;
     int like = 0;
     for (Row row : table.body()) {
-      String text = CellText.clean(row.cell(column.index()).text());
+      String text = column.textIn(row);
       filled += text.isEmpty() ? 0 : 1;
       like += form.matcher(text).matches() ? 1 : 0;
     }
@@ -506,7 +511,7 @@ final class Doubts {
     long ends =
         table.columns().stream()
             .filter(column -> column.role().isEnd() && !column.role().isPinOfEnd())
-            .map(column -> CellText.clean(row.cell(column.index()).text()))
+            .map(column -> column.textIn(row))
             .filter(text -> !words.isNothing(text))
             .count();
     return ends == 2;
@@ -536,7 +541,7 @@ final class Doubts {
     List<String> own =
         table.columns().stream()
             .filter(one -> one.index() != column.index())
-            .map(one -> CellText.clean(row.cell(one.index()).text()))
+            .map(one -> one.textIn(row))
             .toList();
     return Arrays.stream(text.split("[\\s,;()+]+", -1))
         .filter(POINT_IN_REMARK.asMatchPredicate())
@@ -577,12 +582,7 @@ final class Doubts {
       return false;
     }
     boolean own = column.role() == Role.PIN;
-    boolean stroke =
-        own
-            && table.layout() != Layout.NET_LIST
-            && isUnusual(STROKE, text, column)
-            && !isMarking(text)
-            && !isPartedByStroke(column);
+    boolean stroke = own && table.layout() != Layout.NET_LIST && isOfTwoByStroke(text, column);
     return (own && isSentenceOfPins(text))
         || (table.layout().tellsWires()
             && text.length() > 1
@@ -673,12 +673,12 @@ final class Doubts {
     if (table.layout() == Layout.NET_LIST) {
       return table.columns().stream()
           .filter(column -> column.role() == Role.PIN)
-          .map(column -> CellText.clean(row.cell(column.index()).text()))
+          .map(column -> column.textIn(row))
           .anyMatch(text -> Integer.toString(Ends.pointsOfNet(text).size()).equals(count));
     }
     return table.columns().stream()
         .filter(column -> column.role() == Role.FROM || column.role() == Role.TO)
-        .map(column -> CellText.clean(row.cell(column.index()).text()))
+        .map(column -> column.textIn(row))
         .anyMatch(
             text ->
                 Integer.toString(ends.parseAll(text, Grammar.AS_IT_LOOKS).size()).equals(count));

@@ -1,6 +1,5 @@
 package dev.ringout.imports.rows;
 
-import dev.ringout.cells.CellText;
 import dev.ringout.cells.PinList;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.End;
@@ -75,7 +74,7 @@ class FromToReader extends TableReader {
 
   private boolean says(Row row) {
     for (ListColumn column : table.columns()) {
-      String text = CellText.clean(row.cell(column.index()).text());
+      String text = column.textIn(row);
       if (!text.isEmpty() && words.mentions("goes on", text)) {
         return true;
       }
@@ -252,7 +251,7 @@ class FromToReader extends TableReader {
     for (ListColumn column : table.columns()) {
       boolean speaks =
           column.role() == Role.SIGNAL || column.role() == Role.NOTE || column.role() == Role.KEEP;
-      String text = speaks ? CellText.clean(row.cell(column.index()).text()) : "";
+      String text = speaks ? column.textIn(row) : "";
       if (!text.isEmpty() && words.mentions("spare", text)) {
         return true;
       }

@@ -37,7 +37,7 @@ final class Legend {
     String code = "";
     int filled = 0;
     for (ListColumn column : table.columns()) {
-      String cell = CellText.clean(row.cell(column.index()).text());
+      String cell = column.textIn(row);
       if (!cell.isEmpty()) {
         filled++;
         if (column.role() == Role.FROM_CODE || column.role() == Role.TO_CODE) {

@@ -7,7 +7,9 @@ import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.RowOddity;
 import dev.ringout.imports.list.Words;
 import dev.ringout.sheet.Row;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -29,10 +31,13 @@ final class OpenRows {
 
   private final ListTable table;
   private final Words words;
+  private final int lastHeaded;
+  private final Map<String, Boolean> usualSigns = new HashMap<>();
 
   OpenRows(ListTable table, Words words) {
     this.table = table;
     this.words = words;
+    this.lastHeaded = lastHeaded(table);
   }
 
   /**
@@ -46,31 +51,30 @@ final class OpenRows {
     return takenOut(row).or(() -> parted(row)).or(() -> cores(row));
   }
 
-  private static String text(Row row, ListColumn column) {
-    return CellText.clean(row.cell(column.index()).text());
-  }
-
   /** {@code #2} before a row, as before hardly another. */
   private Optional<Open> takenOut(Row row) {
     Optional<ListColumn> first = first(row);
-    Matcher sign = TAKEN_OUT.matcher(first.map(column -> text(row, column)).orElse(""));
-    boolean alone = table.columns().stream().filter(one -> !text(row, one).isEmpty()).count() < 2;
+    Matcher sign = TAKEN_OUT.matcher(firstText(row));
+    boolean alone = table.columns().stream().filter(one -> !one.textIn(row).isEmpty()).count() < 2;
     if (first.isEmpty() || alone || !sign.matches()) {
       return Optional.empty();
     }
-    long alike =
-        table.body().stream()
-            .filter(
-                other ->
-                    first(other).map(one -> text(other, one)).orElse("").startsWith(sign.group(1)))
-            .count();
-    return alike * 2 > table.body().size()
+    return usualSigns.computeIfAbsent(sign.group(1), this::isUsual)
         ? Optional.empty()
         : Optional.of(new Open(first.get(), new RowOddity.TakenOut(sign.group(1)), true));
   }
 
+  private boolean isUsual(String sign) {
+    long alike = table.body().stream().filter(row -> firstText(row).startsWith(sign)).count();
+    return alike * 2 > table.body().size();
+  }
+
+  private String firstText(Row row) {
+    return first(row).map(column -> column.textIn(row)).orElse("");
+  }
+
   private Optional<ListColumn> first(Row row) {
-    return table.columns().stream().filter(column -> !text(row, column).isEmpty()).findFirst();
+    return table.columns().stream().filter(column -> !column.textIn(row).isEmpty()).findFirst();
   }
 
   /**
@@ -78,12 +82,12 @@ final class OpenRows {
    * stands behind is moved by one.
    */
   private Optional<Open> parted(Row row) {
-    if (row.cell(lastHeaded() + 1).isBlank()) {
+    if (row.cell(lastHeaded + 1).isBlank()) {
       return Optional.empty();
     }
     for (ListColumn column : table.columns()) {
       boolean measure = column.role() == Role.GAUGE || column.role() == Role.LENGTH;
-      String whole = measure ? text(row, column) : "";
+      String whole = measure ? column.textIn(row) : "";
       String rest = CellText.clean(row.cell(column.index() + 1).text());
       if (DIGITS.matcher(whole).matches()
           && DIGITS.matcher(rest).matches()
@@ -104,7 +108,7 @@ final class OpenRows {
         .orElse(table.lastColumn());
   }
 
-  private int lastHeaded() {
+  private static int lastHeaded(ListTable table) {
     return table.columns().stream()
         .filter(column -> !column.heading().isEmpty())
         .mapToInt(ListColumn::index)
@@ -132,7 +136,7 @@ final class OpenRows {
             case KEEP, WIRE, BOTH_PINS -> headsCores(column.heading());
             default -> false;
           };
-      String text = named ? text(row, column) : "";
+      String text = named ? column.textIn(row) : "";
       if (!text.isEmpty() && CORES.matcher(text).matches() && !isMatched(row, text)) {
         return Optional.of(new Open(column, new RowOddity.SeveralCores(text), true));
       }
@@ -148,7 +152,7 @@ final class OpenRows {
     int count = pieces(cores);
     return table.columns().stream()
         .filter(column -> column.role().isEnd())
-        .anyMatch(column -> pieces(text(row, column)) == count);
+        .anyMatch(column -> pieces(column.textIn(row)) == count);
   }
 
   private static int pieces(String text) {

@@ -1,6 +1,5 @@
 package dev.ringout.imports.rows;
 
-import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
@@ -78,7 +77,7 @@ record PinRanges(boolean areRanges, boolean areNames) {
   }
 
   private static Optional<Span> span(Row row, ListColumn column) {
-    Matcher numbers = NUMBERS.matcher(CellText.clean(row.cell(column.index()).text()));
+    Matcher numbers = NUMBERS.matcher(column.textIn(row));
     return numbers.matches()
         ? Optional.of(
             new Span(Integer.parseInt(numbers.group(1)), Integer.parseInt(numbers.group(2))))
@@ -86,9 +85,6 @@ record PinRanges(boolean areRanges, boolean areNames) {
   }
 
   private static String item(ListTable table, Row row, Role role) {
-    return table
-        .column(role)
-        .map(column -> CellText.clean(row.cell(column.index()).text()))
-        .orElse(role.title());
+    return table.column(role).map(column -> column.textIn(row)).orElse(role.title());
   }
 }

@@ -159,7 +159,7 @@ final class RowFrames {
   private boolean isWordAt(Row row, Role end, String kind) {
     return cells
         .column(end)
-        .map(column -> CellText.clean(row.cell(column.index()).text()))
+        .map(column -> column.textIn(row))
         .filter(text -> text.length() > 2 && words.is(kind, text))
         .isPresent();
   }
@@ -184,7 +184,7 @@ final class RowFrames {
   private boolean explainsLetters(Row row) {
     int filled = 0;
     for (ListColumn column : table.columns()) {
-      String text = CellText.clean(row.cell(column.index()).text());
+      String text = column.textIn(row);
       if (!text.isEmpty()) {
         filled++;
         if (!EXPLAINED.matcher(text).matches()) {
@@ -215,7 +215,7 @@ final class RowFrames {
             case FROM, TO, FAR -> true;
             default -> false;
           };
-      String text = end ? CellText.clean(row.cell(column.index()).text()) : "";
+      String text = end ? column.textIn(row) : "";
       if (!text.isEmpty() && words.is("furniture", withoutColon(text))) {
         return true;
       }
@@ -261,7 +261,7 @@ final class RowFrames {
   /** A row of one or two cells: a title, the page's furniture, a note, or after all a wire. */
   private Frame shortRow(Row row, int filled, String only) {
     for (ListColumn column : table.columns()) {
-      String text = CellText.clean(row.cell(column.index()).text());
+      String text = column.textIn(row);
       if (!text.isEmpty() && (words.is("furniture", text) || PAGE.matcher(text).matches())) {
         return Frame.NOTE;
       }
@@ -387,7 +387,7 @@ final class RowFrames {
   private boolean farIsBlank(Row row, String text) {
     return cells
         .column(Role.FAR)
-        .map(column -> CellText.clean(row.cell(column.index()).text()))
+        .map(column -> column.textIn(row))
         .filter(far -> !far.isEmpty() && !far.equals(text))
         .isEmpty();
   }
@@ -408,7 +408,7 @@ final class RowFrames {
 
   private String firstText(Row row) {
     for (ListColumn column : table.columns()) {
-      String text = CellText.clean(row.cell(column.index()).text());
+      String text = column.textIn(row);
       if (!text.isEmpty()) {
         return text;
       }
@@ -420,7 +420,7 @@ final class RowFrames {
   private String title(Row row) {
     String found = "";
     for (ListColumn column : table.columns()) {
-      String text = CellText.clean(row.cell(column.index()).text());
+      String text = column.textIn(row);
       for (String part : text.split("[\\s,:;()]+|(?<=\\d)-|-(?=\\D)", -1)) {
         if (Ends.isDesignator(part)) {
           found = part;

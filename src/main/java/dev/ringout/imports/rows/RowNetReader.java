@@ -30,11 +30,11 @@ final class RowNetReader extends TableReader {
   /** Where no row has a name, rows that share a point are one net. */
   private static final String UNNAMED = " ";
 
-  /** Several pins, a range, or one of two. */
   private static final Pattern OTHER_LETTER = Pattern.compile("[A-WYZa-wyz]");
 
   private static final Pattern LETTERS_AND_DIGITS = Pattern.compile("[\\p{L}\\d]+");
 
+  /** Several pins, a range, or one of two. */
   private static final Pattern SEVERAL =
       Pattern.compile(
           "(?u).*\\s(and|und|et|y|e|en|or|oder|ou|of|bis|to|a|\u00e0|&)\\s.*|[a-z]*\\d{1,3}\\s?-\\s?[a-z]*\\d{1,3}|[A-Z0-9+]{1,4}(\\s*[,;]\\s*[A-Z0-9+]{1,4})+");
@@ -279,10 +279,7 @@ final class RowNetReader extends TableReader {
       return false;
     }
     String shape = shape(text);
-    return table.body().stream()
-            .map(row -> shape(CellText.clean(row.cell(column.index()).text())))
-            .filter(shape::equals)
-            .count()
+    return table.body().stream().map(row -> shape(column.textIn(row))).filter(shape::equals).count()
         < 3;
   }
 
@@ -314,10 +311,7 @@ final class RowNetReader extends TableReader {
   }
 
   private long countOf(Pattern form, ListColumn column) {
-    return table.body().stream()
-        .map(row -> CellText.clean(row.cell(column.index()).text()))
-        .filter(form.asMatchPredicate())
-        .count();
+    return table.body().stream().map(column::textIn).filter(form.asMatchPredicate()).count();
   }
 
   private boolean areMostlyFull(ListColumn column) {

@@ -1,6 +1,5 @@
 package dev.ringout.imports.rows;
 
-import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.Draft.Value;
 import dev.ringout.imports.list.End;
@@ -223,10 +222,7 @@ final class TerminalReader extends FromToReader {
   }
 
   private String plainPin(Row row) {
-    return cells
-        .column(Role.PIN)
-        .map(column -> CellText.clean(row.cell(column.index()).text()))
-        .orElse("");
+    return cells.column(Role.PIN).map(column -> column.textIn(row)).orElse("");
   }
 
   private End bridgedTo(Row row, String item, String text) {

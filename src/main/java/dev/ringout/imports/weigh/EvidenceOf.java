@@ -1,7 +1,6 @@
 package dev.ringout.imports.weigh;
 
 import dev.ringout.cells.CellText;
-import dev.ringout.imports.find.OnItsSide;
 import dev.ringout.imports.find.Proposals.Doubt;
 import dev.ringout.imports.find.Proposals.Proposal;
 import dev.ringout.imports.find.Region;
@@ -207,11 +206,11 @@ final class EvidenceOf {
           (column.role() == Role.FROM_PIN && !has(Role.FROM))
               || (column.role() == Role.TO_PIN && !has(Role.TO));
       if (alone && !column.isSaid() && column.item().length() == 1) {
-        add(Kind.COLUMN_MATTERS, -60, column.heading());
+        left.addMatters(column);
       }
       boolean strip = column.role() == Role.FROM_STRIP || column.role() == Role.TO_STRIP;
       if (strip && !column.isSaid() && texts.isNumeric(column)) {
-        add(Kind.COLUMN_MATTERS, -60, column.heading());
+        left.addMatters(column);
       }
     }
     left.pinBesidePoints(Role.FROM, Role.FROM_PIN);
@@ -235,7 +234,7 @@ final class EvidenceOf {
     for (Row row : texts.firstRows()) {
       List<String> own = new ArrayList<>();
       for (ListColumn column : table.columns()) {
-        String text = column.role().isPinOfEnd() ? TableTexts.of(row, column) : "";
+        String text = column.role().isPinOfEnd() ? column.textIn(row) : "";
         if (!text.isEmpty()) {
           own.add(text);
         }
@@ -442,7 +441,7 @@ final class EvidenceOf {
                   .filter(other -> other.role() == Role.POINTS && !other.isSaid())
                   .anyMatch(other -> other.item().equalsIgnoreCase(column.heading()));
       if (named) {
-        add(Kind.COLUMN_MATTERS, -60, column.heading());
+        left.addMatters(column);
       }
     }
   }
@@ -466,7 +465,7 @@ final class EvidenceOf {
 
   /** Headings down the first column: a row is no wire, a column is. */
   private void lyingOnItsSide() {
-    List<String> headings = OnItsSide.headings(region, words);
+    List<String> headings = texts.headingsDown();
     if (!headings.isEmpty() && !proposal.said()) {
       add(Kind.COLUMN_MATTERS, -150, headings.get(0));
     }
@@ -525,7 +524,7 @@ final class EvidenceOf {
             column ->
                 words.mentions("jumped", column.heading())
                     || words.mentions("joins", column.heading()))
-        .forEach(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
+        .forEach(left::addMatters);
     pinsOnce();
   }
 
@@ -569,7 +568,7 @@ final class EvidenceOf {
     table.columns().stream()
         .filter(column -> column.role() == Role.WIRE && words.mentions("item", column.heading()))
         .filter(column -> !texts.isNumeric(column))
-        .forEach(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
+        .forEach(left::addMatters);
     // From, To and a third end: corrected, an issue, a screen; nobody knows that it is a chain,
     // unless the headings count it through.
     boolean chained = headsChain();
@@ -592,7 +591,7 @@ final class EvidenceOf {
             column ->
                 words.mentions("from", column.heading()) || words.mentions("to", column.heading()))
         .findFirst()
-        .ifPresent(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
+        .ifPresent(left::addMatters);
     Share whole = wholeChains();
     if (whole.percent() < 85 && !chained) {
       add(Kind.POINTS_LEFT_OUT, -40, new Share(whole.of() - whole.count(), whole.of()));
@@ -634,7 +633,7 @@ final class EvidenceOf {
     int early = 0;
     for (Row row : texts.rows()) {
       List<Boolean> there =
-          points.stream().map(column -> !words.isNothing(TableTexts.of(row, column))).toList();
+          points.stream().map(column -> !words.isNothing(column.textIn(row))).toList();
       long filled = there.stream().filter(is -> is).count();
       rows += filled > 1 ? 1 : 0;
       whole += filled == points.size() ? 1 : 0;
@@ -651,7 +650,7 @@ final class EvidenceOf {
     table.columns().stream()
         .filter(column -> of && has(Role.ITEM) && column.role() == Role.SIGNAL)
         .filter(column -> words.is("net", column.heading()))
-        .forEach(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
+        .forEach(left::addMatters);
   }
 
   /** What the wires themselves say, whatever the layout. */
@@ -781,8 +780,8 @@ final class EvidenceOf {
       int both = 0;
       int differ = 0;
       for (Row row : texts.firstRows()) {
-        String one = TableTexts.of(row, named.get(i));
-        String other = TableTexts.of(row, named.get(i + 1));
+        String one = named.get(i).textIn(row);
+        String other = named.get(i + 1).textIn(row);
         if (!one.isEmpty() && !other.isEmpty()) {
           both++;
           differ += one.equalsIgnoreCase(other) ? 0 : 1;
@@ -803,7 +802,7 @@ final class EvidenceOf {
       List<String> items = new ArrayList<>();
       List<String> own = new ArrayList<>();
       for (ListColumn column : table.columns()) {
-        String text = TableTexts.of(row, column);
+        String text = column.textIn(row);
         if (column.role() == Role.POINTS && !text.isEmpty() && !words.isNothing(text)) {
           own.add(text);
           if (Ends.looksLikePoint(text)) {

@@ -74,6 +74,11 @@ final class LeftOver {
     found.accept(new Evidence(kind, points, 0, 0, heading));
   }
 
+  /** A column of which the wires may be others than the table's. */
+  void addMatters(ListColumn column) {
+    add(Kind.COLUMN_MATTERS, -60, column.heading());
+  }
+
   private boolean has(Role role) {
     return table.column(role).isPresent();
   }
@@ -89,7 +94,7 @@ final class LeftOver {
       boolean wholePin = column.role() == pin && !column.isSaid() && texts.isMostlyPoints(column);
       boolean otherIsWhole = !(has(Role.FROM) && has(Role.TO));
       if ((full && has(pin)) || (wholePin && has(item) && otherIsWhole)) {
-        add(Kind.COLUMN_MATTERS, -60, column.heading());
+        addMatters(column);
       }
     }
   }
@@ -116,23 +121,19 @@ final class LeftOver {
       return;
     }
     List<String> named = texts.filled(items.get());
-    List<String> own = texts.filled(pins.get());
-    boolean once = named.size() > 3 && new HashSet<>(named).size() == named.size();
-    boolean pinsOnce = new HashSet<>(own).size() == own.size();
+    boolean once = named.size() > 3 && texts.isDistinct(items.get());
     boolean plain = item == Role.FAR || named.stream().noneMatch(Ends::isDesignator);
-    if (once && pinsOnce && plain) {
-      add(Kind.COLUMN_MATTERS, -60, items.get().heading());
+    if (once && plain && texts.isDistinct(pins.get())) {
+      addMatters(items.get());
     }
   }
 
   /** Pins under several headings of pins: each a wire of its own, and no second name of one. */
   void pinsAcross() {
-    List<ListColumn> across =
-        table.columns().stream()
-            .filter(column -> column.role() == Role.POINTS && !column.isSaid())
-            .filter(column -> words.mentions("pin", column.heading()) && texts.isNumeric(column))
-            .toList();
-    across.forEach(column -> add(Kind.COLUMN_MATTERS, -60, column.heading()));
+    table.columns().stream()
+        .filter(column -> column.role() == Role.POINTS && !column.isSaid())
+        .filter(column -> words.mentions("pin", column.heading()) && texts.isNumeric(column))
+        .forEach(this::addMatters);
   }
 
   private void itemsOnce(Role item, Role pin) {
@@ -142,10 +143,10 @@ final class LeftOver {
       return;
     }
     List<String> named = texts.filled(items.get());
-    boolean once = named.size() > 2 && new HashSet<>(named).size() == named.size();
+    boolean once = named.size() > 2 && texts.isDistinct(items.get());
     boolean plain = named.stream().noneMatch(Ends::isDesignator);
     if (once && plain && texts.countsRows(pins.get())) {
-      add(Kind.COLUMN_MATTERS, -60, items.get().heading());
+      addMatters(items.get());
     }
   }
 
@@ -157,7 +158,7 @@ final class LeftOver {
         long own =
             texts.filled(column).stream().filter(text -> text.startsWith(column.heading())).count();
         if (own == 0) {
-          add(Kind.COLUMN_MATTERS, -60, column.heading());
+          addMatters(column);
         }
       }
     }
@@ -251,7 +252,7 @@ final class LeftOver {
               && texts.isNumeric(column)
               && texts.filled(column).stream().anyMatch(text -> !text.equals("1"));
       if (several) {
-        add(Kind.COLUMN_MATTERS, -60, column.heading());
+        addMatters(column);
       }
     }
   }
@@ -266,8 +267,8 @@ final class LeftOver {
     int again = 0;
     int otherwise = 0;
     for (Row row : texts.rows()) {
-      String name = TableTexts.of(row, item.get());
-      String text = TableTexts.of(row, column);
+      String name = item.get().textIn(row);
+      String text = column.textIn(row);
       if (!name.isEmpty() && !text.isEmpty()) {
         String before = said.putIfAbsent(name, text);
         again += before == null ? 0 : 1;
@@ -338,7 +339,7 @@ final class LeftOver {
             default -> false;
           };
       if (end) {
-        add(Kind.COLUMN_MATTERS, -60, column.heading());
+        addMatters(column);
       }
     }
   }
@@ -387,7 +388,7 @@ final class LeftOver {
     int filled = 0;
     int again = 0;
     for (Row row : texts.rows()) {
-      String text = TableTexts.of(row, column);
+      String text = column.textIn(row);
       if (Ends.looksLikePoint(text)) {
         filled++;
         again += ends.getOrDefault(row.number(), Set.of()).contains(key(text)) ? 1 : 0;
@@ -427,15 +428,13 @@ final class LeftOver {
           Set<String> texts = new HashSet<>();
           own.forEach(
               number ->
-                  texts.add(
-                      TableTexts.of(
-                          rows.getOrDefault(number, new Row(number, List.of())), column)));
+                  texts.add(column.textIn(rows.getOrDefault(number, new Row(number, List.of())))));
           repeated += own.size() > 1 ? 1 : 0;
           boolean shortTexts = texts.stream().allMatch(text -> text.length() <= 8);
           parted += own.size() > 1 && texts.size() == own.size() && shortTexts ? 1 : 0;
         }
         if (repeated > 0 && parted * 2 > repeated) {
-          add(Kind.COLUMN_MATTERS, -60, column.heading());
+          addMatters(column);
         }
       }
     }
@@ -455,7 +454,7 @@ final class LeftOver {
         add(Kind.COLUMN_UNUSED, block ? -10 : -60, column.heading());
       }
       if (holdsPoints(column)) {
-        add(Kind.COLUMN_MATTERS, -60, column.heading());
+        addMatters(column);
       }
     }
   }
@@ -507,7 +506,7 @@ final class LeftOver {
               || words.mentions("drain", column.heading())
               || CellText.isDigits(column.heading());
       if (left && headed && !column.isSaid() && arePins(column)) {
-        add(Kind.COLUMN_MATTERS, -60, column.heading());
+        addMatters(column);
       }
     }
   }
@@ -563,7 +562,7 @@ final class LeftOver {
           words.mentions("drain", column.heading())
               && texts.filled(column).stream().anyMatch(CellText::hasDigit);
       if (kept && (twice || passed || screen)) {
-        add(Kind.COLUMN_MATTERS, -60, column.heading());
+        addMatters(column);
       }
     }
   }
@@ -580,7 +579,7 @@ final class LeftOver {
               && withoutNumber(column).equals(withoutNumber(first.get()))
               && !withoutNumber(column).isEmpty();
       if (more && differ(first.get(), column)) {
-        add(Kind.COLUMN_MATTERS, -60, column.heading());
+        addMatters(column);
       }
     }
   }
@@ -592,8 +591,8 @@ final class LeftOver {
   private boolean differ(ListColumn one, ListColumn other) {
     int differ = 0;
     for (Row row : texts.rows()) {
-      String text = TableTexts.of(row, one);
-      String second = TableTexts.of(row, other);
+      String text = one.textIn(row);
+      String second = other.textIn(row);
       differ += !text.isEmpty() && !second.isEmpty() && !text.equals(second) ? 1 : 0;
     }
     return differ > 0;
@@ -610,7 +609,7 @@ final class LeftOver {
     int names = 0;
     int poles = 0;
     for (Row row : texts.firstRows()) {
-      String text = TableTexts.of(row, column);
+      String text = column.textIn(row);
       poles += text.equals("+") || text.equals("-") ? 1 : 0;
       filled += text.isEmpty() ? 0 : 1;
       like += Ends.looksLikePoint(text) ? 1 : 0;

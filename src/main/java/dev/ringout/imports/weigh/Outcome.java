@@ -78,7 +78,7 @@ final class Outcome {
   private void takeMarks(ListTable table) {
     for (Row row : table.body()) {
       for (ListColumn column : table.columns()) {
-        String mark = CellText.clean(row.cell(column.index()).text());
+        String mark = column.textIn(row);
         if (column.role() == Role.POINTS && !mark.isEmpty() && !CellText.isDigits(mark)) {
           marks.merge(mark, 1, Integer::sum);
         }

@@ -1,6 +1,7 @@
 package dev.ringout.imports.weigh;
 
 import dev.ringout.cells.CellText;
+import dev.ringout.imports.find.OnItsSide;
 import dev.ringout.imports.find.Region;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.ListColumn;
@@ -28,14 +29,17 @@ final class TableTexts {
           "[\\p{L}\\d+~*#-][\\w+./~#*-]{0,9}(\\s*[,;&+]\\s*[\\w+./~#*-]{1,10})*|\\d[.,]\\dV");
 
   private final List<Row> rows;
+  private final List<String> headingsDown;
   private final Map<Integer, List<String>> filled = new HashMap<>();
 
-  TableTexts(Region region) {
+  TableTexts(Region region, Words words) {
     this.rows = region.body();
+    this.headingsDown = OnItsSide.headings(region, words);
   }
 
-  static String of(Row row, ListColumn column) {
-    return CellText.clean(row.cell(column.index()).text());
+  /** The headings that stand in the first column, or none. */
+  List<String> headingsDown() {
+    return headingsDown;
   }
 
   List<Row> rows() {
@@ -51,8 +55,7 @@ final class TableTexts {
   List<String> filled(ListColumn column) {
     return filled.computeIfAbsent(
         column.index(),
-        index ->
-            rows.stream().map(row -> of(row, column)).filter(text -> !text.isEmpty()).toList());
+        index -> rows.stream().map(column::textIn).filter(text -> !text.isEmpty()).toList());
   }
 
   boolean isBlank(ListColumn column) {
@@ -61,7 +64,7 @@ final class TableTexts {
 
   /** Whether its cells do not all say the same, a blank being something else. */
   boolean varies(ListColumn column) {
-    return rows.stream().map(row -> of(row, column)).distinct().count() > 1;
+    return rows.stream().map(column::textIn).distinct().count() > 1;
   }
 
   boolean isNumeric(ListColumn column) {
@@ -78,7 +81,7 @@ final class TableTexts {
     boolean several = true;
     String before = "";
     for (Row row : rows) {
-      String text = of(row, column);
+      String text = column.textIn(row);
       if (!text.equals(before)) {
         several &= before.isEmpty() || length > 1;
         length = 0;
@@ -124,6 +127,12 @@ final class TableTexts {
     return texts.size() > 1;
   }
 
+  /** Whether no text comes again. */
+  boolean isDistinct(ListColumn column) {
+    List<String> texts = filled(column);
+    return new HashSet<>(texts).size() == texts.size();
+  }
+
   /** Whether nearly every row has another text, as the wires' numbers are. */
   boolean isOfItsOwn(ListColumn column) {
     List<String> texts = filled(column);
@@ -135,7 +144,7 @@ final class TableTexts {
     int some = 0;
     int points = 0;
     for (Row row : firstRows()) {
-      String text = of(row, column);
+      String text = column.textIn(row);
       some += text.isEmpty() ? 0 : 1;
       points += Ends.looksLikePoint(text) ? 1 : 0;
     }

@@ -153,7 +153,7 @@ public final class Weigher {
     Optional<Layout> layout =
         Said.of(options.shape().layouts(), sheet, cell).or(() -> impliedBy(region.columns()));
     Optional<Grammar> grammar = Said.of(options.shape().separators(), sheet, cell);
-    TableTexts texts = new TableTexts(region);
+    TableTexts texts = new TableTexts(region, words);
     List<Tried> tried = new ArrayList<>();
     Proposals.Ways ways = Proposals.of(region, words, layout, grammar);
     for (Proposal proposal : ways.proposals()) {
