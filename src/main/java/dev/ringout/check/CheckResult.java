@@ -1,20 +1,16 @@
 package dev.ringout.check;
 
 import dev.ringout.circuit.Circuit;
-import dev.ringout.circuit.JoinLimits;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Coverage;
 import dev.ringout.compare.Outcome;
-import dev.ringout.compare.Requirements;
 import dev.ringout.compare.ValueVerdict;
 import dev.ringout.diagnose.Diagnosis;
-import dev.ringout.diagnose.run.Diagnoser;
 import dev.ringout.harness.Harness;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.review.Review;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Severity;
-import dev.ringout.standards.CopperWire;
 import dev.ringout.standards.Tables;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -76,24 +72,7 @@ public record CheckResult(
       Tables tables,
       Optional<LocalDate> statedDay,
       List<Problem> problems) {
-    CopperWire copper = CopperWire.published();
-    Circuit circuit = Circuit.of(harness);
-    // Waivers belong to the review; a check shows everything that the paper is blamed for.
-    Review review = Review.of(circuit, tables, copper, List.of(), Optional.empty());
-    JoinLimits limits = JoinLimits.of(circuit, tables);
-    Comparison comparison = Comparison.of(circuit, limits, readings, statedDay);
-    List<Doubt.Raised> doubts = Doubts.of(harness, readings, comparison, statedDay);
-    Coverage coverage = Requirements.of(circuit, limits).shownBy(comparison);
-    return new CheckResult(
-        circuit,
-        readings,
-        comparison,
-        coverage,
-        Diagnoser.diagnose(
-            circuit, limits, comparison, coverage, tables, leadDoubt(doubts).isPresent()),
-        review,
-        doubts,
-        problems);
+    return Checker.of(harness, tables).check(readings, statedDay, problems);
   }
 
   /**
@@ -118,10 +97,6 @@ public record CheckResult(
 
   /** A doubt about the meter's leads, where nearly every reading is high. */
   public Optional<Doubt.LeadsNotNulled> leadDoubt() {
-    return leadDoubt(doubts);
-  }
-
-  private static Optional<Doubt.LeadsNotNulled> leadDoubt(List<Doubt.Raised> doubts) {
     return doubts.stream().flatMap(one -> one.doubt().ofLeads().stream()).findFirst();
   }
 

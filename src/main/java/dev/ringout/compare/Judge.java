@@ -11,6 +11,7 @@ import dev.ringout.circuit.Probing;
 import dev.ringout.circuit.Probings;
 import dev.ringout.harness.Limits;
 import dev.ringout.harness.Part;
+import dev.ringout.readings.Job;
 import dev.ringout.readings.Measured;
 import dev.ringout.readings.Measured.Value;
 import dev.ringout.readings.Reading;
@@ -19,8 +20,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Judges one reading at a time against the circuit and its limits. */
-final class Judge {
+/**
+ * Judges one reading at a time against the circuit and its limits.
+ *
+ * <p>Not for use by several threads at once.
+ */
+public final class Judge {
   private final Circuit circuit;
   private final JobOfReading jobs;
   private final Probings probings;
@@ -42,7 +47,13 @@ final class Judge {
     this.insulationLimits = new InsulationLimits(circuit);
   }
 
-  Judged judge(Reading asWritten) {
+  /** Judges readings of one test, by its own job sheets. */
+  public static Judge of(Circuit circuit, JoinLimits joinLimits, List<Job> jobs) {
+    return new Judge(circuit, joinLimits, new JobOfReading(jobs));
+  }
+
+  /** A reading with its verdict, by itself. */
+  public Judged judge(Reading asWritten) {
     Reading reading = jobs.withVolts(asWritten);
     Probing probing = probings.of(reading);
     Expected expected = predictor.asListed(probing);

@@ -30,6 +30,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads filled test sheets against the harness that they were made for. */
 public final class ReadingsReader {
@@ -42,6 +44,11 @@ public final class ReadingsReader {
   private static final Column TIME = Column.of("Time");
   private static final Column BY = Column.of("By");
   private static final Column NOTE = Column.of("Note");
+
+  /** How a value came in, and what the meter said word for word: written at the bench. */
+  private static final Column ENTERED = Column.of("Entered");
+
+  private static final Column METER_TEXT = Column.of("Meter Text");
 
   private static final List<Column> COLUMNS =
       List.of(
@@ -58,7 +65,9 @@ public final class ReadingsReader {
           UNIT,
           TIME,
           BY,
-          NOTE);
+          NOTE,
+          ENTERED,
+          METER_TEXT);
   private static final List<Column> REQUIRED = List.of(RowSides.FROM, RowSides.TO, READING);
 
   private static final Pattern IN_SECONDS =
@@ -227,7 +236,7 @@ public final class ReadingsReader {
   private void row(Entry entry, Reading.Kind kind, Job job, Values values, int unreadBefore) {
     String step = entry.text(RowSides.STEP.name());
     String by = shared(entry.text(BY.name()));
-    String note = shared(entry.text(NOTE.name()));
+    String note = shared(note(entry));
     Optional<Side> from = sides.from(entry);
     Optional<Side> to = sides.to(entry);
     Optional<SwitchState> state =
@@ -260,6 +269,17 @@ public final class ReadingsReader {
             entry.place(READING.name()));
     readings.add(reading);
     reverse.ifPresent(one -> readings.add(reading.reversed(one, entry.place(REVERSE.name()))));
+  }
+
+  /** What was written beside the value; of one from a meter, how it came in and its own text. */
+  private static String note(Entry entry) {
+    String said = entry.text(METER_TEXT.name());
+    return Stream.of(
+            entry.text(NOTE.name()),
+            entry.text(ENTERED.name()),
+            said.isEmpty() ? "" : "the meter said \"" + said + "\"")
+        .filter(text -> !text.isEmpty())
+        .collect(Collectors.joining("; "));
   }
 
   private static Optional<Measured> reverse(Entry entry, Reading.Kind kind, Values values) {

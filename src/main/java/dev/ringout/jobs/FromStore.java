@@ -7,7 +7,9 @@ import dev.ringout.seal.KeptInput;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.FileBytes;
 import dev.ringout.source.Place;
+import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
+import dev.ringout.source.Severity;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.store.Entry;
 import dev.ringout.store.EntryKind;
@@ -151,7 +153,14 @@ final class FromStore {
               session.file(),
               taken.getOrDefault(session.id(), Map.of()),
               problems)) {
-        use.of(sheets, session.file());
+        if (session.isLed()) {
+          for (Map.Entry<String, KeptSheets> part : sheets.parts().entrySet()) {
+            use.of(part.getValue(), part.getKey());
+          }
+          tellUnfinished(session, test.getValue(), problems);
+        } else {
+          use.of(sheets, session.file());
+        }
       }
     }
   }
@@ -166,6 +175,18 @@ final class FromStore {
                 + StoreWords.list(other)
                 + ": what was read by that is not among these readings");
       }
+    }
+  }
+
+  private static void tellUnfinished(Session session, List<Entry> entries, Problems problems) {
+    if (!LedTests.isFinished(entries)) {
+      problems.add(
+          new Problem(
+              Place.of(session.file()),
+              "",
+              Severity.NOTE,
+              "test " + session.number() + " is still under way at the bench",
+              ""));
     }
   }
 

@@ -24,6 +24,10 @@ public enum EntryKind {
   TAKEN_BACK(Part.AFTERWARDS),
   /** Somebody's words about the unit. */
   NOTE(Part.AFTERWARDS),
+  /** A picture of a defect: see {@link Photo}. */
+  PHOTO(Part.AFTERWARDS),
+  /** An end of a wire was made, or looked at by a second person: see {@link Tick}. */
+  TICK(Part.AFTERWARDS),
   /** Somebody signed: see {@link Signature}. */
   SIGNATURE(Part.END),
   /** What was shown at the end, with the program that showed it. */
@@ -44,7 +48,7 @@ public enum EntryKind {
   }
 
   /** Whether it is a row of a sheet. */
-  boolean isRow() {
+  public boolean isRow() {
     return part == Part.ROWS;
   }
 

@@ -34,7 +34,7 @@ public final class KeptSheets implements TabularFile {
   private static final int RED = 6;
   private static final String YES = "1";
 
-  private final List<Sheet> sheets = new ArrayList<>();
+  private final List<KeptSheet> sheets = new ArrayList<>();
   private boolean single;
 
   private KeptSheets() {}
@@ -73,6 +73,21 @@ public final class KeptSheets implements TabularFile {
       drafts.addAll(rows);
     }
     return drafts;
+  }
+
+  /**
+   * A sheet that begins, or goes on, at a bench.
+   *
+   * @param within what stands behind the session's name in the names of its cells
+   */
+  public static Entry.Draft begin(String name, String within) {
+    String body = String.join("\n", Fields.line(name, within, name, ""), Fields.line("", ""), "", "");
+    return new Entry.Draft(EntryKind.SHEET, "", "", body);
+  }
+
+  /** The body of a row of texts that is written at a bench. */
+  public static String row(int number, List<String> cells) {
+    return body(new Row(number, cells.stream().map(text -> new Cell(Cell.Stored.TEXT, text)).toList()));
   }
 
   private static String remark(Problem remark, String shownName) {
@@ -155,9 +170,8 @@ public final class KeptSheets implements TabularFile {
         problems.add(remark(Fields.of(entry.body()).get(0), shownName));
       } else if (kind == EntryKind.SHEET) {
         List<List<String>> lines = Fields.of(entry.body());
-        rows = new ArrayList<>();
         kept.single |= lines.get(0).get(3).equals(YES);
-        kept.sheets.add(sheet(lines, shownName, rows));
+        rows = kept.begun(sheet(lines, shownName, new ArrayList<>()));
       } else if (kind.isRow()) {
         Row row = row(Fields.of(entry.body()));
         TakenBack back = taken.get(entry.seq());
@@ -165,6 +179,31 @@ public final class KeptSheets implements TabularFile {
       }
     }
     return kept;
+  }
+
+  /** The rows of a sheet that begins, or of one that goes on after another. */
+  private List<Row> begun(KeptSheet sheet) {
+    for (KeptSheet before : sheets) {
+      if (before.place().equals(sheet.place()) && before.name().equals(sheet.name())) {
+        return before.rows();
+      }
+    }
+    sheets.add(sheet);
+    return sheet.rows();
+  }
+
+  /**
+   * The same, each part by itself: at a bench another person, meter or condition begins sheets of
+   * their own.
+   *
+   * @return each part by its name
+   */
+  public Map<String, KeptSheets> parts() {
+    Map<String, KeptSheets> parts = new LinkedHashMap<>();
+    for (KeptSheet sheet : sheets) {
+      parts.computeIfAbsent(sheet.place().file(), name -> new KeptSheets()).sheets.add(sheet);
+    }
+    return parts;
   }
 
   /** The cell of a column of the row that an entry is. */

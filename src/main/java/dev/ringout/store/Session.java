@@ -11,7 +11,7 @@ import java.util.List;
  * @param number the how-manieth of the unit, from 1
  * @param started the day of the test, as written; empty where nothing says so
  * @param file the sheet's name, by which its cells are named
- * @param digest of the sheet's bytes
+ * @param digest of the sheet's bytes; empty where there was none, and it was led at a bench
  * @param program that brought it in
  * @param added when it was brought in
  */
@@ -27,6 +27,11 @@ public record Session(
     String digest,
     String program,
     String added) {
+
+  /** Whether it was led at a bench, reading by reading; else it is a sheet that was brought in. */
+  public boolean isLed() {
+    return digest.isEmpty();
+  }
 
   /**
    * The name of a sheet among those of its unit: by it a cell is told from that of another sheet.

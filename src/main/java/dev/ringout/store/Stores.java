@@ -186,7 +186,8 @@ public final class Stores {
             && EntryKind.of(chain.get(chain.size() - 1).kind())
                 .filter(EntryKind::mayEnd)
                 .isPresent();
-    return ends ? List.of() : List.of(StoreFinding.of(unit, session, seq, Kind.END_MISSING));
+    // What is led goes on with each reading: whether its end is there only its ending shows.
+    return ends || (session.isLed() && !chain.isEmpty()) ? List.of() : List.of(StoreFinding.of(unit, session, seq, Kind.END_MISSING));
   }
 
   /**

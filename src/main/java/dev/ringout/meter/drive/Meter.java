@@ -260,22 +260,87 @@ public final class Meter implements AutoCloseable {
    * @throws MeterTrouble where the meter itself has something against it, or another answers
    */
   public void stream(Listener listener) throws MeterTrouble {
+    lead(
+        new Leader() {
+          @Override
+          public Optional<Sample> choose(Sample sample) {
+            listener.sample(sample);
+            return Optional.empty();
+          }
+
+          @Override
+          public boolean isByKey() {
+            return false;
+          }
+
+          @Override
+          public void taken(MeterReading reading) {
+            throw new IllegalStateException("nothing was chosen");
+          }
+
+          @Override
+          public void gone(MeterTrouble trouble) {
+            listener.gone(trouble);
+          }
+
+          @Override
+          public void back() {
+            listener.back();
+          }
+        });
+  }
+
+  /** Hears what a meter says all along, and chooses what of it is a reading. */
+  public interface Leader {
+    /** Hears one value; gives the one that is a reading now, absent while none is. */
+    Optional<Sample> choose(Sample sample);
+
+    /** Whether what was chosen last was chosen by a key. */
+    boolean isByKey();
+
+    /** The meter itself has nothing against what was chosen. */
+    void taken(MeterReading reading);
+
+    /** The link broke; it is looked for. What was heard before agrees with nothing that comes. */
+    void gone(MeterTrouble trouble);
+
+    /** The link is back, and the same meter answers. */
+    void back();
+  }
+
+  /**
+   * Tells all values, and makes a reading of each that is chosen, until its thread is interrupted
+   * or the meter is closed; a link that breaks is looked for until it is back.
+   *
+   * @throws MeterTrouble where the meter itself has something against it, or another answers
+   */
+  public void lead(Leader leader) throws MeterTrouble {
     alone(
         () -> {
           while (!closed && !Thread.currentThread().isInterrupted()) {
             try {
-              listener.sample(source.next(profile.timing().answerMillis()));
+              Optional<Sample> chosen =
+                  leader.choose(source.next(profile.timing().answerMillis()));
+              if (chosen.isPresent()) {
+                source.confirm();
+                leader.taken(reading(chosen.get(), leader.isByKey()));
+              }
             } catch (MeterTrouble e) {
               if (closed || e.failure().isInterruption()) {
                 return "";
               }
-              listener.gone(e);
+              leader.gone(e);
               new Recovery(Long.MAX_VALUE).after(e);
-              listener.back();
+              leader.back();
             }
           }
           return "";
         });
+  }
+
+  /** Whether one line of it is a whole reading, sent by its own key. */
+  public boolean isByItsKey() {
+    return source.isByItsKey();
   }
 
   private interface Call<T> {

@@ -1,0 +1,772 @@
+package dev.ringout.bench;
+
+import dev.ringout.bench.BenchState.Link;
+import dev.ringout.bench.BenchState.Tone;
+import dev.ringout.bench.Refused.Reason;
+import dev.ringout.check.CheckResult;
+import dev.ringout.check.Checker;
+import dev.ringout.harness.Harness;
+import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.LeadNulls;
+import dev.ringout.jobs.LedSheets;
+import dev.ringout.jobs.LedTests;
+import dev.ringout.jobs.LedTests.Led;
+import dev.ringout.jobs.LedTests.ListAtHand;
+import dev.ringout.jobs.LedTests.UnitAtBench;
+import dev.ringout.meter.LeadNull;
+import dev.ringout.meter.MeterAddress;
+import dev.ringout.meter.MeterIdentity;
+import dev.ringout.meter.MeterReading;
+import dev.ringout.meter.MeterTrouble;
+import dev.ringout.meter.Settling;
+import dev.ringout.meter.link.Channels;
+import dev.ringout.readings.Job;
+import dev.ringout.readings.Person;
+import dev.ringout.readings.ReadingSet;
+import dev.ringout.readings.Rework;
+import dev.ringout.source.Problem;
+import dev.ringout.standards.Tables;
+import dev.ringout.store.Photo;
+import dev.ringout.store.StoreTrouble;
+import dev.ringout.store.StoredUnit;
+import dev.ringout.words.MeterWords;
+import java.io.IOException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * A bench: one station with its meters, and the one test that is led at it. Several pages may look
+ * at it; what each asks is done one after the other, and whatever it answers is in the store.
+ */
+public final class Bench implements AutoCloseable {
+  private static final long OTHERS_MILLIS = 700;
+
+  /** The name under which the leads are waited for; no step is called so. */
+  private static final String LEADS = "leads";
+
+  private final BenchSetup setup;
+  private final Listener listener;
+  private final LedTests tests;
+  private final LeadNulls nulls;
+  private final Optional<Practice> practice;
+  private final ScheduledExecutorService behind;
+  private MeterDesk meter;
+  private MeterDesk insulationMeter;
+  private Optional<LedSession> session = Optional.empty();
+  private Optional<StoredUnit> unit = Optional.empty();
+  private Optional<Checker> explaining = Optional.empty();
+  private List<BenchState.Other> others = List.of();
+  private Map<String, String> conditions = new LinkedHashMap<>();
+  private String tester = "";
+  private String meterTrouble = "";
+  private boolean measuresLeads;
+  private long version;
+
+  /** Who is told what happens; is called by several threads, and must not wait. */
+  public interface Listener {
+    /** Anything changed. */
+    void state(BenchState state);
+
+    /** What the meter shows now. */
+    void live(String text, Settling.Stage stage);
+
+    /** A value was judged, and is in the store. */
+    void tone(Tone tone);
+  }
+
+  /**
+   * Opens a bench.
+   *
+   * @throws MeterTrouble where a meter's address or profile is none
+   */
+  public static Bench open(BenchSetup setup, Listener listener) throws MeterTrouble {
+    Bench bench = new Bench(setup, listener);
+    synchronized (bench) {
+      bench.meter = bench.desk(setup.meter(), setup.profile());
+      bench.insulationMeter = bench.desk(setup.insulationMeter(), setup.insulationProfile());
+    }
+    bench.behind.scheduleWithFixedDelay(
+        bench::lookForOthers, OTHERS_MILLIS, OTHERS_MILLIS, TimeUnit.MILLISECONDS);
+    return bench;
+  }
+
+  @SuppressWarnings("NullAway.Init") // The meters are opened next, and hear the bench.
+  private Bench(BenchSetup setup, Listener listener) {
+    this.setup = setup;
+    this.listener = listener;
+    this.tests = new LedTests(setup.store());
+    this.nulls = new LeadNulls(setup.data(), setup.profiles());
+    this.practice =
+        setup.practice()
+            ? Optional.of(new Practice(setup.ticks(), setup.slips(), setup.seed()))
+            : Optional.empty();
+    this.behind =
+        Executors.newSingleThreadScheduledExecutor(
+            task -> {
+              Thread thread = new Thread(task, "bench");
+              thread.setDaemon(true);
+              return thread;
+            });
+  }
+
+  private MeterDesk desk(String address, Optional<String> profile) throws MeterTrouble {
+    MeterAddress at = MeterAddress.of(address);
+    return new MeterDesk(
+        at,
+        MeterDesk.profile(setup.profiles(), at, profile),
+        practice.map(Practice::channels).orElseGet(Channels::real),
+        setup.ticks(),
+        new Hearer());
+  }
+
+  /** The tests of its store. */
+  public LedTests tests() {
+    return tests;
+  }
+
+  /** How it was set up. */
+  public BenchSetup setup() {
+    return setup;
+  }
+
+  /** The unit on the bench; absent where there is none. */
+  public synchronized Optional<StoredUnit> unit() {
+    return unit;
+  }
+
+  /** What was done to the practice unit, for who asks afterwards. */
+  public synchronized List<String> slips() {
+    return practice.map(Practice::slips).orElse(List.of());
+  }
+
+  private Instant now() {
+    return setup.ticks().now();
+  }
+
+  /** What is asked to begin or go on with. */
+  public record Start(
+      String tester,
+      Map<String, String> conditions,
+      Set<String> opened,
+      Set<String> touched,
+      String why) {
+    /** What is given can't be changed afterwards. */
+    public Start {
+      conditions = Map.copyOf(conditions);
+      opened = Set.copyOf(opened);
+      touched = Set.copyOf(touched);
+    }
+  }
+
+  /**
+   * Begins a test of a unit of which nothing was read yet, or goes on with it.
+   *
+   * @throws Refused where nobody is named, the list can't be used, or the store can't be written
+   */
+  public synchronized BenchState start(ListAtHand list, String serial, Start start) throws Refused {
+    String name = practice.isPresent() ? practiceSerial(serial) : serial.strip();
+    if (name.isEmpty()) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, "Say which unit it is: its serial number.");
+    }
+    try {
+      Optional<StoredUnit> known = tests.find(name, list.file().digest());
+      return known.isPresent() ? start(known.get(), start) : begin(list, name, start);
+    } catch (StoreTrouble e) {
+      throw notWritten(e);
+    }
+  }
+
+  private static String practiceSerial(String serial) {
+    String bare = serial.strip();
+    return bare.startsWith("PRACTICE") ? bare : ("PRACTICE " + bare).strip();
+  }
+
+  /**
+   * Goes on with a unit: with the test that is under way, or with a new one.
+   *
+   * @throws Refused where nobody is named, the unit can't be used, or the store can't be written
+   */
+  public synchronized BenchState start(StoredUnit known, Start start) throws Refused {
+    try {
+      UnitAtBench all = given(tests.unit(known));
+      Optional<Led> underWay = all.underWay();
+      boolean retest = !start.opened().isEmpty() || !start.touched().isEmpty();
+      if (underWay.isEmpty() || retest) {
+        return begin(all.list(), known.serial(), start);
+      }
+      take(start);
+      return join(all.list(), underWay.get());
+    } catch (StoreTrouble e) {
+      throw notWritten(e);
+    }
+  }
+
+  private static <T> T given(Answer<T> answer) throws Refused {
+    List<T> given = new ArrayList<>();
+    List<Problem> problems =
+        answer.match(
+            one -> {
+              given.add(one.value());
+              return List.<Problem>of();
+            },
+            refused -> refused.problems());
+    if (given.isEmpty()) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, problems);
+    }
+    return given.get(0);
+  }
+
+  private static Refused notWritten(StoreTrouble e) {
+    return new Refused(Reason.NOT_WRITTEN, "The store " + e.text());
+  }
+
+  private void take(Start start) throws Refused {
+    if (!Person.isNamed(start.tester())) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, "Say who holds the probes.");
+    }
+    tester = start.tester().strip();
+    conditions = new LinkedHashMap<>();
+    try {
+      conditions.putAll(tests.station(setup.station()).rows());
+    } catch (StoreTrouble e) {
+      throw notWritten(e);
+    }
+    conditions.putAll(start.conditions());
+    conditions.values().removeIf(String::isBlank);
+  }
+
+  private BenchState begin(ListAtHand list, String serial, Start start)
+      throws Refused, StoreTrouble {
+    take(start);
+    Checker checker = Checker.of(list.harness(), Tables.published());
+    String day = now().atZone(setup.zone()).toLocalDate().toString();
+    List<Rework> reworks = reworks(list, serial, start);
+    LedSheets sheets = new LedSheets("/1", job(list.harness(), serial, day), reworks);
+    Led led =
+        tests.start(
+            list,
+            serial,
+            new LedTests.Start(
+                setup.station(), tester, day, setup.station() + " " + day, now()),
+            parts -> sheets.opening(LedSession.at(now()), tester));
+    return led(list, checker, led, sheets, "/1");
+  }
+
+  /** What was opened before, and now, as a sheet that is filled in after it tells of it. */
+  private List<Rework> reworks(ListAtHand list, String serial, Start start)
+      throws Refused, StoreTrouble {
+    if (start.opened().isEmpty() && start.touched().isEmpty()) {
+      return List.of();
+    }
+    Set<String> wires = new LinkedHashSet<>();
+    for (String wire : start.touched()) {
+      wires.add(Named.wire(list.harness(), wire));
+    }
+    Set<String> items = new LinkedHashSet<>();
+    for (String item : start.opened()) {
+      items.add(Named.item(list.harness(), item));
+    }
+    Rework told = Rework.told(list.harness(), wires, items);
+    Rework said =
+        new Rework(
+            "",
+            "",
+            Optional.empty(),
+            told.items(),
+            told.wires(),
+            start.why().strip(),
+            false,
+            told.place());
+    Optional<StoredUnit> known = tests.find(serial, list.file().digest());
+    ReadingSet before =
+        known.isEmpty()
+            ? new ReadingSet(List.of(), List.of())
+            : given(tests.unit(known.get())).readings();
+    return before.before(said).reworksBefore();
+  }
+
+  private BenchState join(ListAtHand list, Led underWay) throws Refused, StoreTrouble {
+    Checker checker = Checker.of(list.harness(), Tables.published());
+    Map<String, String> job =
+        job(list.harness(), underWay.unit().serial(), underWay.session().started());
+    int[] part = new int[1];
+    LedSheets[] sheets = new LedSheets[1];
+    Led led =
+        tests.join(
+            underWay,
+            parts -> {
+              part[0] = parts + 1;
+              sheets[0] = new LedSheets("/" + part[0], job, List.of());
+              return sheets[0].opening(LedSession.at(now()), tester);
+            });
+    return led(list, checker, led, sheets[0], "/" + part[0]);
+  }
+
+  private BenchState led(
+      ListAtHand list, Checker checker, Led led, LedSheets sheets, String within)
+      throws Refused, StoreTrouble {
+    UnitAtBench now = given(tests.unit(led.unit()));
+    if (unit.filter(led.unit()::equals).isEmpty()) {
+      practice.ifPresent(hands -> hands.unit(list.harness(), led.unit().serial()));
+    }
+    unit = Optional.of(led.unit());
+    explaining = Optional.of(Checker.of(list.harness(), Tables.published()));
+    session =
+        Optional.of(
+            new LedSession(
+                tests, list, checker, led, sheets, within, now.readings(), setup.zone()));
+    others = List.of();
+    return changed();
+  }
+
+  /** What stands on the sheet Job of a part. */
+  private Map<String, String> job(Harness harness, String serial, String day) {
+    Map<String, String> job = new LinkedHashMap<>();
+    job.put("serial number", serial);
+    job.put(Job.DATE, day);
+    put(job, "revision", harness.headerValue("revision"));
+    put(job, "drawing", harness.headerValue("drawing"));
+    job.put("operator", tester);
+    job.put("station", setup.station());
+    conditions.forEach((name, value) -> job.putIfAbsent(name, value));
+    ofMeter(job);
+    return job;
+  }
+
+  /** What the meter itself says stands before what was typed of it. */
+  private void ofMeter(Map<String, String> job) {
+    Optional<MeterIdentity> identity = meter.identity();
+    if (identity.isPresent()) {
+      List<String> fields = identity.get().fields();
+      put(job, "instrument", (fields.get(0) + " " + fields.get(1)).strip());
+      job.putIfAbsent("instrument number", fields.get(2));
+      double step = meter.profile().display().stepOhms();
+      if (step > 0) {
+        job.putIfAbsent("meter resolution", BenchWords.ohms(step));
+      }
+    }
+    leads().ifPresent(leads -> job.put("lead null", leads.text()));
+  }
+
+  private static void put(Map<String, String> job, String name, String value) {
+    if (!value.isEmpty()) {
+      job.put(name, value);
+    }
+  }
+
+  private Optional<LeadNull> leads() {
+    Optional<MeterIdentity> identity = meter.identity();
+    if (identity.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return nulls.of(identity.get(), now(), LeadNulls.USUAL);
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  private boolean needsLeads() {
+    return meter.link() == Link.READY && leads().isEmpty();
+  }
+
+  private LedSession led() throws Refused {
+    return session.orElseThrow(
+        () -> new Refused(Reason.MISSING, "No unit is on this bench: choose one."));
+  }
+
+  /**
+   * Takes what was read off and typed.
+   *
+   * @throws Refused where it can't be understood, or is for another step; nothing was kept
+   */
+  public BenchState typed(String step, String text) throws Refused {
+    if (text.isBlank()) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, "Type what the meter shows, or OL.");
+    }
+    return take(step, MeterValue.typed(text.strip()));
+  }
+
+  private BenchState take(String step, MeterValue value) throws Refused {
+    BenchState state;
+    Tone tone;
+    synchronized (this) {
+      LedSession led = led();
+      LedSession.Taken one = led.take(step, value, tester, now());
+      tone = led.tone(one);
+      meterTrouble = "";
+      listener.tone(tone);
+      state = changed();
+    }
+    explain();
+    return state;
+  }
+
+  /**
+   * Takes by a key what the meter shows from now on.
+   *
+   * @throws Refused where there is no meter, or another step is asked
+   */
+  public synchronized BenchState key(String step) throws Refused {
+    Optional<AskedStep> asked = led().now();
+    if (asked.filter(one -> one.id().equals(step)).isEmpty()) {
+      throw new Refused(Reason.MEANWHILE, "Not kept: another step is asked by now.");
+    }
+    if (led().mustConfirm(asked.get())) {
+      throw new Refused(Reason.MEANWHILE, "Not kept: confirm the cautions of this step first.");
+    }
+    MeterDesk desk = deskOf(asked.get());
+    if (desk.link() != Link.READY) {
+      throw new Refused(
+          Reason.MISSING,
+          desk.link() == Link.TYPED
+              ? "There is no link to a meter for this: type what it shows."
+              : "The meter does not answer: " + desk.trouble());
+    }
+    if (desk == meter && needsLeads()) {
+      throw new Refused(Reason.MEANWHILE, "Not kept: measure the leads first.");
+    }
+    desk.key(step);
+    return state();
+  }
+
+  private MeterDesk deskOf(AskedStep step) {
+    return step.isInsulation() ? insulationMeter : meter;
+  }
+
+  /** Takes a reading back. */
+  public synchronized BenchState back(String reading, String why) throws Refused {
+    led().back(reading, why, tester, now());
+    explain();
+    return changed();
+  }
+
+  /** Leaves a step out. */
+  public synchronized BenchState skip(String step, String why) throws Refused {
+    led().skip(step, why, tester, now());
+    explain();
+    return changed();
+  }
+
+  /** Goes on at an item, a wire or a point. */
+  public synchronized BenchState jump(String to) throws Refused {
+    if (to.isBlank() || !led().order().jump(Named.place(led().harness(), to.strip()))) {
+      throw new Refused(Reason.MISSING, "No step is about " + to.strip() + ".");
+    }
+    return changed();
+  }
+
+  /** Follows the readings that tell explanations apart, or the plan. */
+  public synchronized BenchState lead(boolean follow) throws Refused {
+    led().choose(follow);
+    return changed();
+  }
+
+  /** The cautions of a step were read and done. */
+  public synchronized BenchState confirm(String step) throws Refused {
+    if (led().now().filter(one -> one.id().equals(step)).isEmpty()) {
+      throw new Refused(Reason.MEANWHILE, "Another step is asked by now.");
+    }
+    led().note("confirmed: people clear, electronics disconnected, unit dead", tester, now());
+    led().confirm();
+    return changed();
+  }
+
+  /** Keeps somebody's words. */
+  public synchronized BenchState note(String text) throws Refused {
+    led().note(text, tester, now());
+    return changed();
+  }
+
+  /** Keeps a picture. */
+  public synchronized BenchState photo(String type, String text, byte[] bytes) throws Refused {
+    String step = led().now().map(AskedStep::id).orElse("");
+    led().photo(new Photo(type, text.strip(), step, bytes), tester, now());
+    return changed();
+  }
+
+  /**
+   * Measures the leads, held together.
+   *
+   * @throws Refused where no meter is linked
+   */
+  public synchronized BenchState leadsTogether() throws Refused {
+    if (meter.link() != Link.READY) {
+      throw new Refused(Reason.MISSING, "No meter is linked: type what it shows on the sheet Job.");
+    }
+    measuresLeads = true;
+    practice.ifPresent(Practice::together);
+    meter.want(new MeterDesk.Wanted(LEADS, false));
+    meter.key(LEADS);
+    return changed();
+  }
+
+  /** Another meter. */
+  public synchronized BenchState otherMeter(
+      boolean insulation, String address, Optional<String> profile) throws Refused {
+    try {
+      MeterDesk other = desk(address, profile);
+      if (insulation) {
+        insulationMeter.close();
+        insulationMeter = other;
+      } else {
+        meter.close();
+        meter = other;
+      }
+    } catch (MeterTrouble e) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, MeterWords.failure(e.failure()));
+    }
+    return changed();
+  }
+
+  /** What has changed of the conditions: what comes next stands under a sheet Job of its own. */
+  public synchronized BenchState conditions(Map<String, String> changes) throws Refused {
+    led();
+    changes.forEach(
+        (name, value) -> {
+          if (value.isBlank()) {
+            conditions.remove(name);
+          } else {
+            conditions.put(name, value.strip());
+          }
+        });
+    return anotherPart();
+  }
+
+  private BenchState anotherPart() throws Refused {
+    LedSession led = led();
+    try {
+      return join(led.list(), led.led());
+    } catch (StoreTrouble e) {
+      throw notWritten(e);
+    }
+  }
+
+  /** Leaves the unit as it is, to be gone on with. */
+  public synchronized BenchState leave() {
+    session = Optional.empty();
+    unit = Optional.empty();
+    explaining = Optional.empty();
+    return changed();
+  }
+
+  /**
+   * Ends the test with its verdict.
+   *
+   * @throws Refused where it can't be written
+   */
+  public synchronized BenchState finish() throws Refused {
+    LedSession led = led();
+    led.reload();
+    CheckResult shown =
+        led.checker().check(led.readings(), Optional.empty(), List.of());
+    led.finish(shown, tester, now());
+    return leave();
+  }
+
+  /** The bench as it is now. */
+  public synchronized BenchState state() {
+    return new StateOfBench(this).state();
+  }
+
+  private synchronized BenchState changed() {
+    version++;
+    wantOfMeters();
+    BenchState state = state();
+    listener.state(state);
+    return state;
+  }
+
+  /** The meter waits for the step that is asked, and for no other. */
+  private void wantOfMeters() {
+    if (measuresLeads) {
+      return;
+    }
+    Optional<AskedStep> asked =
+        session
+            .filter(led -> !led.isToChoose())
+            .flatMap(LedSession::now)
+            .filter(step -> !session.orElseThrow().mustConfirm(step));
+    for (MeterDesk desk : List.of(meter, insulationMeter)) {
+      boolean ready = desk != meter || !needsLeads();
+      desk.want(
+          asked
+              .filter(step -> ready && deskOf(step) == desk)
+              .map(step -> new MeterDesk.Wanted(step.id(), step.isTakenByItself()))
+              .orElse(MeterDesk.Wanted.NOTHING));
+    }
+    practice.ifPresent(
+        hands -> hands.probe(asked.filter(step -> !needsLeads()), session.map(led -> led.taken().size()).orElse(0)));
+  }
+
+  private void explain() {
+    later(this::explainNow);
+  }
+
+  private void later(Runnable what) {
+    try {
+      behind.execute(what);
+    } catch (RejectedExecutionException e) {
+      // The bench is closed: nobody waits for it.
+    }
+  }
+
+  private void explainNow() {
+    Optional<LedSession.Work> work;
+    Optional<Checker> checker;
+    LedSession of;
+    synchronized (this) {
+      if (session.isEmpty()) {
+        return;
+      }
+      of = session.get();
+      work = of.work();
+      checker = explaining;
+    }
+    if (work.isEmpty() || checker.isEmpty()) {
+      return;
+    }
+    CheckResult shown =
+        checker.get().check(work.get().readings(), Optional.empty(), List.of());
+    synchronized (this) {
+      if (session.filter(one -> one == of).isPresent()) {
+        of.explained(work.get(), shown);
+        changed();
+      }
+    }
+  }
+
+  private void lookForOthers() {
+    try {
+      synchronized (this) {
+        if (session.isEmpty()) {
+          return;
+        }
+        if (session.get().lookForOthers()) {
+          others = OthersOnUnit.of(session.get(), setup.station());
+          changed();
+        }
+      }
+      explainNow();
+    } catch (Refused | StoreTrouble e) {
+      // What can't be read now is read at the next look; what can't be written is told there.
+    }
+  }
+
+  /** Hears both meters. */
+  private final class Hearer implements MeterDesk.Hearer {
+    @Override
+    public void live(String text, Settling.Stage stage) {
+      listener.live(text, stage);
+    }
+
+    @Override
+    public void taken(String what, MeterReading reading) {
+      try {
+        if (what.equals(LEADS)) {
+          leadsMeasured(reading);
+        } else {
+          take(what, MeterValue.of(reading));
+        }
+      } catch (Refused e) {
+        synchronized (Bench.this) {
+          meterTrouble = e.problems().get(0).text();
+          listener.tone(Tone.UNSURE);
+          Bench.this.changed();
+        }
+      }
+    }
+
+    @Override
+    public void changed() {
+      later(Bench.this::changed);
+    }
+  }
+
+  private synchronized void leadsMeasured(MeterReading reading) throws Refused {
+    measuresLeads = false;
+    LeadNull leads = new LeadNull(reading);
+    if (!leads.isSound()) {
+      changed();
+      throw new Refused(
+          Reason.NOT_UNDERSTOOD,
+          "The leads read "
+              + BenchWords.value(reading.measured())
+              + ": hold the two probes together, and try again.");
+    }
+    try {
+      nulls.keep(leads);
+    } catch (IOException e) {
+      throw new Refused(Reason.NOT_WRITTEN, "The leads' value can't be kept: " + e.getMessage());
+    }
+    meterTrouble = "";
+    listener.tone(Tone.GOOD);
+    if (session.isPresent()) {
+      anotherPart();
+    } else {
+      changed();
+    }
+  }
+
+  @Override
+  public void close() {
+    synchronized (this) {
+      meter.close();
+      insulationMeter.close();
+    }
+    behind.shutdownNow();
+    setup.store().close();
+  }
+
+  // What the state is made of.
+
+  long version() {
+    return version;
+  }
+
+  String tester() {
+    return tester;
+  }
+
+  MeterDesk meter() {
+    return meter;
+  }
+
+  MeterDesk insulationMeter() {
+    return insulationMeter;
+  }
+
+  String meterTrouble() {
+    return meterTrouble;
+  }
+
+  boolean leadsAreNeeded() {
+    return needsLeads();
+  }
+
+  Optional<BenchState.Dated> leadsText() {
+    return leads()
+        .map(
+            one ->
+                new BenchState.Dated(
+                    BenchWords.value(one.reading().measured()), one.reading().at().toString()));
+  }
+
+  Optional<LedSession> session() {
+    return session;
+  }
+
+  List<BenchState.Other> others() {
+    return others;
+  }
+}

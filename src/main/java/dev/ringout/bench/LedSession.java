@@ -1,0 +1,514 @@
+package dev.ringout.bench;
+
+import dev.ringout.bench.BenchState.Tone;
+import dev.ringout.bench.Refused.Reason;
+import dev.ringout.check.CheckResult;
+import dev.ringout.check.Checker;
+import dev.ringout.compare.Comparison;
+import dev.ringout.compare.Judge;
+import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.NextReading;
+import dev.ringout.harness.Harness;
+import dev.ringout.harness.SwitchState;
+import dev.ringout.jobs.LedSheets;
+import dev.ringout.jobs.LedTests;
+import dev.ringout.jobs.LedTests.Led;
+import dev.ringout.plan.PlanOptions;
+import dev.ringout.plan.Planner;
+import dev.ringout.plan.TestPlan;
+import dev.ringout.readings.JobTemplate;
+import dev.ringout.readings.Reading;
+import dev.ringout.readings.ReadingSet;
+import dev.ringout.readings.Rework;
+import dev.ringout.source.Place;
+import dev.ringout.source.Problem;
+import dev.ringout.source.Problems;
+import dev.ringout.source.Severity;
+import dev.ringout.standards.HandMovements;
+import dev.ringout.standards.Tables;
+import dev.ringout.store.Entry;
+import dev.ringout.store.EntryKind;
+import dev.ringout.store.Photo;
+import dev.ringout.store.StoreTrouble;
+import dev.ringout.store.TakenBack;
+import dev.ringout.units.Numbers;
+import dev.ringout.words.NextSentences;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * One test of one unit as it is led here. Whatever it says was taken is in the store.
+ *
+ * <p>Not for use by several threads at once.
+ */
+final class LedSession {
+  private static final DateTimeFormatter SHEET_TIME =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss", Locale.ROOT);
+
+  /** The column of the value among those of a led sheet. */
+  private static final String VALUE_COLUMN = "G";
+
+  private final LedTests tests;
+  private final LedTests.ListAtHand list;
+  private final Checker checker;
+  private final LedSheets sheets;
+  private final String within;
+  private final ZoneId zone;
+  private final Judge judge;
+  private final StepOrder order = new StepOrder();
+  private final List<Taken> taken = new ArrayList<>();
+  private final Pace pace = new Pace();
+  private Led led;
+  private ReadingSet readings;
+  private Optional<CheckResult> result = Optional.empty();
+  private long readingsVersion;
+  private long resultOf = -1;
+  private boolean confirmed;
+  private boolean offered;
+  private String itemOfFailure = "";
+  private Optional<AskedStep> before = Optional.empty();
+
+  /**
+   * A value that was taken here.
+   *
+   * @param seq of its entry
+   */
+  record Taken(int seq, AskedStep step, Judged judged, MeterValue value, String at, boolean counts) {
+    Taken back() {
+      return new Taken(seq, step, judged, value, at, false);
+    }
+  }
+
+  /**
+   * A session.
+   *
+   * @param sheets of its own part, whose beginning is kept already
+   * @param within the name of that part behind the test's
+   */
+  LedSession(
+      LedTests tests,
+      LedTests.ListAtHand list,
+      Checker checker,
+      Led led,
+      LedSheets sheets,
+      String within,
+      ReadingSet readings,
+      ZoneId zone) {
+    this.tests = tests;
+    this.list = list;
+    this.checker = checker;
+    this.led = led;
+    this.sheets = sheets;
+    this.within = within;
+    this.zone = zone;
+    this.readings = readings;
+    this.judge =
+        Judge.of(
+            checker.circuit(),
+            checker.limits(),
+            readings.jobs().stream().filter(job -> job.file().equals(file() + within)).toList());
+    plan(true);
+    replay();
+  }
+
+  private String file() {
+    return led.session().file();
+  }
+
+  Led led() {
+    return led;
+  }
+
+  LedTests.ListAtHand list() {
+    return list;
+  }
+
+  Harness harness() {
+    return list.harness();
+  }
+
+  StepOrder order() {
+    return order;
+  }
+
+  LedSheets sheets() {
+    return sheets;
+  }
+
+  Checker checker() {
+    return checker;
+  }
+
+  List<Taken> taken() {
+    return List.copyOf(taken);
+  }
+
+  Pace pace() {
+    return pace;
+  }
+
+  private boolean isOfThisTest(Place place) {
+    return place.file().equals(file()) || place.file().startsWith(file() + "/");
+  }
+
+  /**
+   * Plans what is not proven.
+   *
+   * @param fromTheStart by what was read before this test alone, so that it is the same plan after
+   *     each start; else by all that was read
+   */
+  private void plan(boolean fromTheStart) {
+    ReadingSet known = fromTheStart ? earlier() : readings;
+    Set<String> wires = new LinkedHashSet<>();
+    Set<String> items = new LinkedHashSet<>();
+    List<Rework> told = readings.reworks().stream().filter(one -> isOfThisTest(one.place())).toList();
+    told.forEach(
+        rework -> {
+          wires.addAll(rework.wires());
+          items.addAll(rework.items());
+        });
+    Optional<Comparison> after =
+        known.readings().isEmpty()
+            ? Optional.empty()
+            : Optional.of(Comparison.of(checker.circuit(), checker.limits(), known));
+    TestPlan plan =
+        Planner.plan(
+            checker.circuit(),
+            checker.limits(),
+            new HandMovements(Tables.published()),
+            new PlanOptions(
+                PlanOptions.ALL.isolation(),
+                true,
+                false,
+                Set.of(),
+                fromTheStart ? wires : Set.of(),
+                fromTheStart ? items : Set.of(),
+                after,
+                List.of(),
+                JobTemplate.NONE));
+    order.plan(
+        plan.steps().stream()
+            .map(step -> AskedStep.of(checker.circuit(), step, judge, BenchWords.why(step)))
+            .toList());
+  }
+
+  private ReadingSet earlier() {
+    return new ReadingSet(
+        readings.readings().stream().filter(one -> !isOfThisTest(one.place())).toList(),
+        readings.jobs().stream().filter(job -> !isOfThisTest(Place.of(job.file()))).toList(),
+        readings.reworks(),
+        readings.concessions(),
+        List.of());
+  }
+
+  /** What was read in this test before: here, or at another bench. */
+  private void replay() {
+    order.forgetReadings();
+    for (Reading reading : readings.readings()) {
+      if (isOfThisTest(reading.place())) {
+        Judged judged = judge.judge(reading);
+        order.read(judged);
+        if (!reading.measured().made()) {
+          order.skip(AskedStep.id(reading));
+        }
+      }
+    }
+    readingsVersion++;
+  }
+
+  Optional<AskedStep> now() {
+    return order.now();
+  }
+
+  /** The step before, by which is known what stays and which switches have to be changed. */
+  Optional<AskedStep> before() {
+    return before;
+  }
+
+  SwitchState switchesNow() {
+    return before.map(AskedStep::state).orElse(SwitchState.normal());
+  }
+
+  /** Whether cautions have to be confirmed before the step. */
+  boolean mustConfirm(AskedStep step) {
+    return step.isInsulation() && !confirmed;
+  }
+
+  void confirm() {
+    confirmed = true;
+  }
+
+  private AskedStep asked(String id) throws Refused {
+    Optional<AskedStep> now = now();
+    if (now.isEmpty() || !now.get().id().equals(id)) {
+      throw new Refused(Reason.MEANWHILE, "Not kept: another step is asked by now.");
+    }
+    return now.get();
+  }
+
+  /**
+   * Takes a value for a step: it is in the store when this returns.
+   *
+   * @throws Refused where it can't be understood, belongs to another step, or can't be written;
+   *     then nothing was kept
+   */
+  Taken take(String id, MeterValue value, String who, Instant now) throws Refused {
+    AskedStep step = asked(id);
+    if (mustConfirm(step)) {
+      throw new Refused(Reason.MEANWHILE, "Not kept: confirm the cautions of this step first.");
+    }
+    LedSheets.Row row = row(step, value, who, now, "");
+    Problems problems = new Problems();
+    ReadingSet read = sheets.read(row, file(), harness(), problems);
+    List<Problem> errors =
+        problems.list().stream().filter(one -> one.severity() == Severity.ERROR).toList();
+    if (!errors.isEmpty()) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, errors);
+    }
+    Reading reading = read.readings().get(0);
+    if (!reading.measured().made() || reading.measured().isTakenBack()) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, "\"" + value.raw() + "\" is no value.");
+    }
+    Judged judged = judge.judge(reading);
+    keep(sheets.drafts(row, EntryKind.READING, at(now)));
+    sheets.kept(row);
+    Taken one = new Taken(led.end().seq(), step, judged, value, at(now), true);
+    taken.add(one);
+    add(reading);
+    noteFailure(step, judged);
+    order.read(judged);
+    before = Optional.of(step);
+    pace.step(now);
+    return one;
+  }
+
+  private void noteFailure(AskedStep step, Judged judged) {
+    if (judged.outcome().fails()) {
+      itemOfFailure = step.item();
+      offered = false;
+    }
+  }
+
+  private void add(Reading reading) {
+    List<Reading> all = new ArrayList<>(readings.readings());
+    all.add(reading);
+    readings =
+        new ReadingSet(
+            all, readings.jobs(), readings.reworks(), readings.concessions(), readings.unread());
+    readingsVersion++;
+  }
+
+  private LedSheets.Row row(
+      AskedStep step, MeterValue value, String who, Instant now, String note) {
+    return new LedSheets.Row(
+        step.kind(),
+        step.number() == 0 ? "" : Integer.toString(step.number()),
+        step.from().toString(),
+        step.to().toString(),
+        step.state().toString(),
+        volts(value.volts().isPresent() ? value.volts() : step.volts()),
+        value.cell(),
+        SHEET_TIME.format(now.atZone(zone)),
+        who,
+        note,
+        value.cell().isEmpty() ? "" : value.entered(),
+        value.isTyped() ? "" : value.raw());
+  }
+
+  private static String volts(OptionalDouble volts) {
+    return volts.isPresent() ? Numbers.plain(volts.getAsDouble()) + " V" : "";
+  }
+
+  static String at(Instant now) {
+    return now.truncatedTo(ChronoUnit.MILLIS).toString();
+  }
+
+  private void keep(List<Entry.Draft> drafts) throws Refused {
+    int expected = led.end().seq() + drafts.size();
+    try {
+      led = tests.append(led, drafts);
+    } catch (StoreTrouble e) {
+      throw new Refused(Reason.NOT_WRITTEN, "Not kept: the store " + e.text());
+    }
+    if (led.end().seq() > expected) {
+      reload();
+    }
+  }
+
+  /** What others have read of the unit meanwhile. */
+  void reload() throws Refused {
+    try {
+      readings = tests.readings(led.unit(), harness(), new Problems());
+    } catch (StoreTrouble e) {
+      throw new Refused(Reason.NOT_WRITTEN, "The store " + e.text());
+    }
+    replay();
+  }
+
+  /** Whether another bench went on with the test; then its readings count here from now on. */
+  boolean lookForOthers() throws Refused, StoreTrouble {
+    int end = tests.end(led).map(head -> head.seq()).orElse(0);
+    if (end <= led.end().seq()) {
+      return false;
+    }
+    led = new Led(led.unit(), led.session(), tests.end(led).orElseThrow());
+    reload();
+    return true;
+  }
+
+  /**
+   * Takes a reading back: it stays, and counts no more.
+   *
+   * @throws Refused where there is no such reading, or it can't be written
+   */
+  void back(String id, String why, String who, Instant now) throws Refused {
+    int index = -1;
+    for (int i = 0; i < taken.size(); i++) {
+      index = Integer.toString(taken.get(i).seq()).equals(id) ? i : index;
+    }
+    if (index < 0 || !taken.get(index).counts()) {
+      throw new Refused(Reason.MISSING, "There is no such reading to take back.");
+    }
+    if (why.isBlank()) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, "Say why it is taken back.");
+    }
+    Taken one = taken.get(index);
+    TakenBack entry =
+        new TakenBack(led.session().id(), one.seq(), List.of(VALUE_COLUMN), why.strip());
+    keep(List.of(new Entry.Draft(EntryKind.TAKEN_BACK, at(now), who, entry.body())));
+    taken.set(index, one.back());
+    reload();
+    order.takenBack(one.step().id());
+    order.pin(one.step());
+  }
+
+  /**
+   * Leaves a step out. It stays a gap.
+   *
+   * @throws Refused where another is asked by now, or it can't be written
+   */
+  void skip(String id, String why, String who, Instant now) throws Refused {
+    AskedStep step = asked(id);
+    if (why.isBlank()) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, "Say why it is left out.");
+    }
+    LedSheets.Row row =
+        row(step, MeterValue.typed(""), who, now, "skipped: " + why.strip());
+    keep(sheets.drafts(row, EntryKind.SKIPPED, at(now)));
+    sheets.kept(row);
+    order.skip(step.id());
+    reload();
+  }
+
+  void note(String text, String who, Instant now) throws Refused {
+    if (text.isBlank()) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, "There is nothing to keep.");
+    }
+    keep(List.of(new Entry.Draft(EntryKind.NOTE, at(now), who, text.strip())));
+  }
+
+  void photo(Photo photo, String who, Instant now) throws Refused {
+    keep(List.of(new Entry.Draft(EntryKind.PHOTO, at(now), who, photo.body())));
+  }
+
+  /** Ends the test with what all of it shows now. */
+  void finish(CheckResult shown, String who, Instant now) throws Refused {
+    keep(List.of(LedTests.verdict(shown, at(now), who)));
+  }
+
+  /** What is to be worked out anew; absent where nothing was read since. */
+  Optional<Work> work() {
+    return resultOf == readingsVersion
+        ? Optional.empty()
+        : Optional.of(new Work(readingsVersion, readings));
+  }
+
+  /** Readings to be explained. */
+  record Work(long version, ReadingSet readings) {}
+
+  boolean isWorking() {
+    return resultOf != readingsVersion;
+  }
+
+  Optional<CheckResult> result() {
+    return result;
+  }
+
+  ReadingSet readings() {
+    return readings;
+  }
+
+  /** What all readings up to then show; what they leave open is planned once nothing is asked. */
+  void explained(Work work, CheckResult shown) {
+    result = Optional.of(shown);
+    resultOf = work.version();
+    order.telling(telling(shown));
+    if (resultOf == readingsVersion && order.now().isEmpty() && !shown.coverage().isComplete()) {
+      plan(false);
+    }
+  }
+
+  private List<AskedStep> telling(CheckResult shown) {
+    List<AskedStep> steps = new ArrayList<>();
+    for (NextReading next : shown.diagnosis().next()) {
+      if (next.purpose() == NextReading.Purpose.TELL_APART
+          || next.purpose() == NextReading.Purpose.CONFIRM) {
+        blank(next)
+            .ifPresent(
+                judged ->
+                    steps.add(
+                        AskedStep.telling(
+                            judged,
+                            harness().limits().openMinOhms(),
+                            why(shown, next))));
+      }
+    }
+    return steps;
+  }
+
+  private static List<String> why(CheckResult shown, NextReading next) {
+    List<String> why = new ArrayList<>();
+    why.add(NextSentences.why(shown.circuit(), next));
+    next.answers().forEach(answer -> why.add(NextSentences.answer(answer)));
+    return why;
+  }
+
+  /** Its row as it would be read. */
+  private Optional<Judged> blank(NextReading next) {
+    LedSheets.Row row =
+        new LedSheets.Row(
+            next.kind(), "", next.from(), next.to(), next.state().toString(), "", "", "", "", "",
+            "", "");
+    return sheets.read(row, file(), harness(), new Problems()).readings().stream()
+        .findFirst()
+        .map(judge::judge);
+  }
+
+  /** Whether to go on along the plan or to follow the fault: asked once at the end of an item. */
+  boolean isToChoose() {
+    Optional<AskedStep> now = now();
+    boolean ended =
+        !itemOfFailure.isEmpty()
+            && now.map(step -> !step.item().equals(itemOfFailure)).orElse(true);
+    return ended && !offered && order.tellingLeft() > 0 && !isWorking();
+  }
+
+  void choose(boolean follow) {
+    offered = true;
+    itemOfFailure = "";
+    order.follow(follow);
+  }
+
+  Tone tone(Taken one) {
+    return BenchWords.tone(one.judged());
+  }
+}

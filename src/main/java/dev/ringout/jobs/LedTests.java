@@ -1,0 +1,276 @@
+package dev.ringout.jobs;
+
+import dev.ringout.check.CheckResult;
+import dev.ringout.harness.Harness;
+import dev.ringout.intake.OneUnit;
+import dev.ringout.readings.JobTemplate;
+import dev.ringout.readings.ReadingSet;
+import dev.ringout.source.Problems;
+import dev.ringout.store.Entry;
+import dev.ringout.store.EntryKind;
+import dev.ringout.store.HarnessFile;
+import dev.ringout.store.Head;
+import dev.ringout.store.NewSession;
+import dev.ringout.store.Session;
+import dev.ringout.store.Store;
+import dev.ringout.store.StoreTrouble;
+import dev.ringout.store.StoreTrouble.Reason;
+import dev.ringout.store.StoredUnit;
+import dev.ringout.store.Stores;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * Tests that are led at a bench: they go on entry by entry, and each is in the store before anybody
+ * is told so. Several benches may go on with one test; each begins a part of its own.
+ */
+public final class LedTests {
+  /** So often another bench may be quicker before somebody is told. */
+  private static final int MOST_TRIES = 20;
+
+  private final StoreAtHand store;
+
+  /** The led tests of a store. */
+  public LedTests(StoreAtHand store) {
+    this.store = store;
+  }
+
+  /**
+   * A list that units can be made to.
+   *
+   * @param named a file, or a unit of the store that is made to it
+   */
+  public record ListAtHand(Path named, Harness harness, HarnessFile file) {}
+
+  /**
+   * A unit of the store with all that was read of it so far.
+   *
+   * @param tests what happened in each of its tests
+   */
+  public record UnitAtBench(
+      StoredUnit unit, ListAtHand list, ReadingSet readings, Map<Session, List<Entry>> tests) {
+
+    /** The test that is under way; absent where the last is finished, or was brought in. */
+    public Optional<Led> underWay() {
+      Optional<Map.Entry<Session, List<Entry>>> last =
+          tests.entrySet().stream().reduce((one, other) -> other);
+      return last.filter(one -> one.getKey().isLed() && !isFinished(one.getValue()))
+          .map(one -> new Led(unit, one.getKey(), end(one.getValue())));
+    }
+
+    private static Head end(List<Entry> entries) {
+      Entry last = entries.get(entries.size() - 1);
+      return new Head(last.seq(), last.hash());
+    }
+  }
+
+  /**
+   * A test that goes on.
+   *
+   * @param end where it ends for now
+   */
+  public record Led(StoredUnit unit, Session session, Head end) {
+    Led at(Head other) {
+      return new Led(unit, session, other);
+    }
+  }
+
+  /** Makes entries, given how many parts the test has already. */
+  public interface Drafts {
+    /** The entries. */
+    List<Entry.Draft> of(int parts);
+  }
+
+  /** Reads a list, from a file or of a unit of the store. */
+  public Answer<ListAtHand> list(Path named) {
+    FileInputs inputs = FileInputs.with(List.of(named), store).keepingBytes();
+    Optional<Harness> harness = inputs.soundHarness(named);
+    return harness.isEmpty()
+        ? Answer.refused(inputs)
+        : Answer.of(
+            new ListAtHand(named, harness.get(), inputs.listAsKept(named, harness.get())), inputs);
+  }
+
+  /**
+   * The unit of a list that has a serial number; absent where nothing was read of it yet.
+   *
+   * @throws StoreTrouble where the store can't be used
+   */
+  public Optional<StoredUnit> find(String serial, String listDigest) throws StoreTrouble {
+    return store.openToWrite().unit(FromStore.key(serial), listDigest);
+  }
+
+  /**
+   * Everything of a unit.
+   *
+   * @throws StoreTrouble where the store can't be used
+   */
+  public Answer<UnitAtBench> unit(StoredUnit unit) throws StoreTrouble {
+    Store open = store.openToWrite();
+    Path named = InputName.ofUnit(unit.serial(), unit.harness());
+    FileInputs inputs = FileInputs.with(List.of(named), store).keepingBytes();
+    Optional<Harness> harness = inputs.soundHarness(named);
+    if (harness.isEmpty()) {
+      return Answer.refused(inputs);
+    }
+    ReadingSet readings = inputs.readings(List.of(named), harness.get());
+    OneUnit.report(harness.get(), readings, inputs.problems());
+    OneUnit.reportOtherRevision(harness.get(), readings, inputs.problems());
+    if (inputs.problems().hasErrors()) {
+      return Answer.refused(inputs);
+    }
+    ListAtHand list =
+        new ListAtHand(named, harness.get(), inputs.listAsKept(named, harness.get()));
+    return Answer.of(new UnitAtBench(unit, list, readings, open.chains(unit)), inputs);
+  }
+
+  /**
+   * The readings of a unit as they are now; nothing where they can't be understood.
+   *
+   * @throws StoreTrouble where the store can't be used
+   */
+  public ReadingSet readings(StoredUnit unit, Harness harness, Problems problems)
+      throws StoreTrouble {
+    store.openToWrite();
+    Path named = InputName.ofUnit(unit.serial(), unit.harness());
+    FileInputs inputs = FileInputs.with(List.of(named), store);
+    inputs.soundHarness(named);
+    ReadingSet readings = inputs.readings(List.of(named), harness);
+    inputs.problems().list().forEach(problems::add);
+    return readings;
+  }
+
+  /** What a station carries into every test; nothing where the store does not know it. */
+  public JobTemplate station(String name) throws StoreTrouble {
+    store.openToWrite();
+    FromStore kept = new FromStore(store);
+    try {
+      return kept.station(name);
+    } catch (StoreTrouble e) {
+      if (e.reason() == Reason.MISSING) {
+        return JobTemplate.NONE;
+      }
+      throw e;
+    }
+  }
+
+  /**
+   * What a new test is.
+   *
+   * @param day of the test, as a sheet has it
+   * @param file by which its cells are named
+   */
+  public record Start(String station, String tester, String day, String file, Instant now) {}
+
+  /**
+   * Begins a test.
+   *
+   * @throws StoreTrouble where the store can't be written; then nothing was kept
+   */
+  public Led start(ListAtHand list, String serial, Start start, Drafts first) throws StoreTrouble {
+    Store open = store.openToWrite();
+    String id = UUID.randomUUID().toString();
+    Session session =
+        new Session(
+            id,
+            FromStore.key(serial),
+            list.file().digest(),
+            1,
+            start.station(),
+            start.tester(),
+            start.day(),
+            start.file(),
+            "",
+            Program.text(),
+            start.now().toString());
+    open.add(new NewSession(list.file(), serial, session, start.file(), first.of(0)));
+    StoredUnit unit = open.unit(session.unitKey(), session.harness()).orElseThrow();
+    Session kept =
+        open.sessions(unit).stream()
+            .filter(one -> one.id().equals(id))
+            .findFirst()
+            .orElseThrow();
+    return new Led(unit, kept, open.head(id).orElseThrow());
+  }
+
+  /**
+   * Begins a part of a test that is under way.
+   *
+   * @throws StoreTrouble where it can't be written; then nothing was kept
+   */
+  public Led join(Led led, Drafts part) throws StoreTrouble {
+    Store open = store.openToWrite();
+    return append(led, () -> part.of(parts(open.entries(led.session()))));
+  }
+
+  /**
+   * Keeps what happened.
+   *
+   * @throws StoreTrouble where it can't be written, or the test is not the unit's last any more;
+   *     then nothing was kept
+   */
+  public Led append(Led led, List<Entry.Draft> drafts) throws StoreTrouble {
+    return append(led, () -> drafts);
+  }
+
+  private interface Made {
+    List<Entry.Draft> now() throws StoreTrouble;
+  }
+
+  private Led append(Led led, Made made) throws StoreTrouble {
+    Store open = store.openToWrite();
+    Led now = led;
+    for (int tries = 1; ; tries++) {
+      List<Entry.Draft> drafts = made.now();
+      try {
+        open.append(now.session(), now.end(), drafts);
+        return now.at(Stores.endAfter(now.session(), now.end(), drafts));
+      } catch (StoreTrouble e) {
+        Head end = open.head(now.session().id()).orElse(now.end());
+        if (end.equals(now.end()) || tries >= MOST_TRIES) {
+          throw e;
+        }
+        now = now.at(end);
+      }
+    }
+  }
+
+  private static int parts(List<Entry> entries) {
+    return (int)
+        entries.stream()
+            .filter(entry -> entry.is(EntryKind.SHEET))
+            .filter(entry -> entry.body().startsWith("Job\t"))
+            .count();
+  }
+
+  /** Where a test ends now: another bench may have gone on with it. */
+  public Optional<Head> end(Led led) throws StoreTrouble {
+    return store.openToWrite().head(led.session().id());
+  }
+
+  /** What happened in a test so far. */
+  public List<Entry> entries(Led led) throws StoreTrouble {
+    return store.openToWrite().entries(led.session());
+  }
+
+  /** The verdict as it is kept at the end of a test. */
+  public static Entry.Draft verdict(CheckResult result, String at, String who) {
+    return new Entry.Draft(EntryKind.VERDICT, at, who, KeptVerdict.of(result).body());
+  }
+
+  /** Whether nothing came after the verdict on it but what is said of a unit afterwards. */
+  static boolean isFinished(List<Entry> entries) {
+    boolean finished = false;
+    for (Entry entry : entries) {
+      Optional<EntryKind> kind = EntryKind.of(entry.kind());
+      finished =
+          entry.is(EntryKind.VERDICT)
+              || (finished && kind.filter(one -> one.isRow() || one == EntryKind.SHEET).isEmpty());
+    }
+    return finished;
+  }
+}

@@ -1,0 +1,51 @@
+package dev.ringout.store;
+
+import dev.ringout.seal.Digest;
+import java.util.Base64;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A picture of a defect, as it was taken.
+ *
+ * @param type of its bytes, such as {@code image/jpeg}
+ * @param text what it shows, in words; may be empty
+ * @param step the points that were asked for then; may be empty
+ */
+public record Photo(String type, String text, String step, byte[] bytes) {
+  /** What is given can't be changed afterwards. */
+  public Photo {
+    bytes = bytes.clone();
+  }
+
+  @Override
+  public byte[] bytes() {
+    return bytes.clone();
+  }
+
+  /** The digest of its bytes. */
+  public String digest() {
+    return Digest.of(bytes);
+  }
+
+  /** As the body of an entry. */
+  public String body() {
+    return Fields.line(type, text, step, digest(), Base64.getEncoder().encodeToString(bytes));
+  }
+
+  /** Of an entry's body; absent where it is none. */
+  public static Optional<Photo> of(String body) {
+    List<String> fields = Fields.of(body).get(0);
+    if (fields.size() != 5) {
+      return Optional.empty();
+    }
+    try {
+      Photo photo =
+          new Photo(
+              fields.get(0), fields.get(1), fields.get(2), Base64.getDecoder().decode(fields.get(4)));
+      return Optional.of(photo).filter(one -> one.digest().equals(fields.get(3)));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+}
