@@ -22,6 +22,7 @@ module dev.ringout {
   requires java.logging;
   requires java.sql;
   requires java.xml;
+  requires jdk.httpserver;
   requires org.apache.poi.ooxml;
   requires org.apache.poi.poi;
   requires org.jgrapht.core;
@@ -59,6 +60,7 @@ module dev.ringout {
   exports dev.ringout.review;
   exports dev.ringout.revision;
   exports dev.ringout.seal;
+  exports dev.ringout.serve;
   exports dev.ringout.sheet;
   exports dev.ringout.source;
   exports dev.ringout.standards;

@@ -42,6 +42,7 @@ class ArchitectureTest {
       units           |
       source          |
       seal            |
+      serve           |
       harness         |
       standards       | harness
       readings        | harness
@@ -101,6 +102,7 @@ class ArchitectureTest {
       org.apache.pdfbox           | print record
       com.fasterxml.jackson       | json
       com.fazecast                | meter.link
+      com.sun.net.httpserver      | serve
       org.sqlite                  | store
       org.postgresql              | store
       org.flywaydb                | store
@@ -180,8 +182,8 @@ class ArchitectureTest {
   /**
    * Days come from what was written down: the same input gives the same page on any day. Only
    * {@code review} asks for today, by which waivers expire, and only where {@code --today} is not
-   * given; {@code store add} keeps when something was brought in, of which no verdict knows; and a
-   * meter's reading is of a moment.
+   * given; {@code store add} keeps when something was brought in, of which no verdict knows; a
+   * meter's reading is of a moment; and the bench's server waits for a client only so long.
    */
   @ArchTest
   static final ArchRule nothing_reads_a_clock =
@@ -192,6 +194,8 @@ class ArchitectureTest {
           .doNotHaveFullyQualifiedName("dev.ringout.cli.StoreCommand")
           .and()
           .doNotHaveFullyQualifiedName("dev.ringout.meter.link.SystemTicks")
+          .and()
+          .doNotHaveFullyQualifiedName("dev.ringout.serve.Watch")
           .should(readNoClock());
 
   @ArchTest

@@ -1,0 +1,139 @@
+package dev.ringout.serve;
+
+import com.sun.net.httpserver.Headers;
+import com.sun.net.httpserver.HttpExchange;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.time.Duration;
+
+/** Bytes from and to one client; each wait for it is watched. */
+final class Wire {
+  private static final Duration MOST_FOR_BODY = Duration.ofSeconds(20);
+  private static final Duration MOST_FOR_SLICE = Duration.ofSeconds(20);
+  private static final Duration MOST_FOR_EVENTS = Duration.ofSeconds(5);
+  private static final Duration MOST_FOR_END = Duration.ofSeconds(2);
+  private static final int SLICE_BYTES = 64 * 1024;
+
+  /** So much of what is too long is read and dropped: who is still sending hears no answer. */
+  private static final int MOST_DROPPED_BYTES = 64 * 1024 * 1024;
+
+  private final HttpExchange exchange;
+  private final Watch watch;
+
+  Wire(HttpExchange exchange, Watch watch) {
+    this.exchange = exchange;
+    this.watch = watch;
+  }
+
+  /** The body. */
+  byte[] read(BodyRule rule) throws IOException, Refused {
+    byte[] body =
+        watched(MOST_FOR_BODY, true, () -> readUpTo(rule.mostBytes(), exchange.getRequestBody()));
+    if (body.length > rule.mostBytes()) {
+      throw new Refused(Refusal.TOO_LONG);
+    }
+    return body;
+  }
+
+  /** All of it; of what is too long one byte too much, and the rest is dropped. */
+  private static byte[] readUpTo(int most, InputStream in) throws IOException {
+    byte[] body = in.readNBytes(most + 1);
+    if (body.length > most) {
+      byte[] slice = new byte[SLICE_BYTES];
+      int dropped = 0;
+      for (int n = in.read(slice); n >= 0 && dropped < MOST_DROPPED_BYTES; n = in.read(slice)) {
+        dropped += n;
+      }
+    }
+    return body;
+  }
+
+  /** Writes an answer; without its bytes where they were not asked for. */
+  void write(Reply reply, boolean withBody) throws IOException {
+    Headers headers = exchange.getResponseHeaders();
+    standing(headers, reply.policy());
+    headers.set("Content-Type", reply.contentType());
+    reply.headers().forEach(headers::set);
+    byte[] bytes = reply.raw();
+    if (!withBody && reply.status() != 304) {
+      headers.set("Content-Length", String.valueOf(bytes.length));
+    }
+    boolean empty = !withBody || bytes.length == 0;
+    begin(reply.status(), empty ? -1 : bytes.length);
+    OutputStream out = exchange.getResponseBody();
+    for (int from = 0; !empty && from < bytes.length; from += SLICE_BYTES) {
+      int start = from;
+      int length = Math.min(SLICE_BYTES, bytes.length - from);
+      watched(MOST_FOR_SLICE, true, () -> write(out, bytes, start, length));
+    }
+  }
+
+  /** Begins a stream of events, which has no end of its own. */
+  void beginEvents() throws IOException {
+    Headers headers = exchange.getResponseHeaders();
+    standing(headers, Policy.PAGE);
+    headers.set("Content-Type", "text/event-stream; charset=utf-8");
+    headers.set("Connection", "close");
+    begin(200, 0);
+  }
+
+  /** Writes events. A page that takes none is left alone. */
+  void writeEvents(byte[] events) throws IOException {
+    OutputStream out = exchange.getResponseBody();
+    watched(MOST_FOR_EVENTS, false, () -> write(out, events, 0, events.length));
+  }
+
+  /** Ends the exchange, whatever has become of it. */
+  void end() {
+    watch.waiting(MOST_FOR_END, true);
+    exchange.close();
+    watch.working();
+  }
+
+  private static void standing(Headers headers, Policy policy) {
+    headers.set("Content-Security-Policy", policy.text());
+    headers.set("X-Content-Type-Options", "nosniff");
+    headers.set("Referrer-Policy", "no-referrer");
+    headers.set("Cross-Origin-Opener-Policy", "same-origin");
+    headers.set("Cross-Origin-Resource-Policy", "same-origin");
+    headers.set("Cache-Control", "no-store");
+  }
+
+  private void begin(int status, long length) throws IOException {
+    watched(
+        MOST_FOR_SLICE,
+        true,
+        () -> {
+          exchange.sendResponseHeaders(status, length);
+          return status;
+        });
+  }
+
+  private static int write(OutputStream out, byte[] bytes, int from, int length)
+      throws IOException {
+    out.write(bytes, from, length);
+    out.flush();
+    return length;
+  }
+
+  private <T> T watched(Duration most, boolean ofCrew, Transfer<T> transfer) throws IOException {
+    watch.waiting(most, ofCrew);
+    boolean whole;
+    T result;
+    try {
+      result = transfer.run();
+    } finally {
+      whole = watch.working();
+    }
+    if (!whole) {
+      throw new IOException("the client took too long");
+    }
+    return result;
+  }
+
+  /** Something that waits for the client. */
+  private interface Transfer<T> {
+    T run() throws IOException;
+  }
+}
