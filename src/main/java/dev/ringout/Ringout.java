@@ -11,6 +11,7 @@ import dev.ringout.jobs.FoundJob;
 import dev.ringout.jobs.ImportJob;
 import dev.ringout.jobs.Inputs;
 import dev.ringout.jobs.LaterJob;
+import dev.ringout.jobs.LedTests;
 import dev.ringout.jobs.LotJob;
 import dev.ringout.jobs.MetersJob;
 import dev.ringout.jobs.PlanJob;
@@ -119,6 +120,11 @@ public final class Ringout {
    */
   public Answer<StationJob.Result> station(StationJob.Request request) throws StoreTrouble {
     return StationJob.run(request, store);
+  }
+
+  /** Tests that are led at a bench, entry by entry. */
+  public LedTests ledTests() {
+    return new LedTests(store);
   }
 
   /** Makes the store, looks through it, copies it. */

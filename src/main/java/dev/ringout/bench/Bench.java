@@ -50,6 +50,7 @@ import java.util.concurrent.TimeUnit;
  */
 public final class Bench implements AutoCloseable {
   private static final long OTHERS_MILLIS = 700;
+  private static final long LEADS_SECONDS = 20;
 
   /** The name under which the leads are waited for; no step is called so. */
   private static final String LEADS = "leads";
@@ -256,8 +257,7 @@ public final class Bench implements AutoCloseable {
         tests.start(
             list,
             serial,
-            new LedTests.Start(
-                setup.station(), tester, day, setup.station() + " " + day, now()),
+            new LedTests.Start(setup.station(), tester, day, setup.station() + " " + day, now()),
             parts -> sheets.opening(LedSession.at(now()), tester));
     return led(list, checker, led, sheets, "/1");
   }
@@ -312,8 +312,7 @@ public final class Bench implements AutoCloseable {
     return led(list, checker, led, sheets[0], "/" + part[0]);
   }
 
-  private BenchState led(
-      ListAtHand list, Checker checker, Led led, LedSheets sheets, String within)
+  private BenchState led(ListAtHand list, Checker checker, Led led, LedSheets sheets, String within)
       throws Refused, StoreTrouble {
     UnitAtBench now = given(tests.unit(led.unit()));
     if (unit.filter(led.unit()::equals).isEmpty()) {
@@ -506,8 +505,10 @@ public final class Bench implements AutoCloseable {
     }
     measuresLeads = true;
     practice.ifPresent(Practice::together);
-    meter.want(new MeterDesk.Wanted(LEADS, false));
+    meterTrouble = "";
+    meter.want(new MeterDesk.Wanted(LEADS, false, LeadNull.MOST_OHMS));
     meter.key(LEADS);
+    behind.schedule(this::leadsNotMeasured, LEADS_SECONDS, TimeUnit.SECONDS);
     return changed();
   }
 
@@ -568,8 +569,7 @@ public final class Bench implements AutoCloseable {
   public synchronized BenchState finish() throws Refused {
     LedSession led = led();
     led.reload();
-    CheckResult shown =
-        led.checker().check(led.readings(), Optional.empty(), List.of());
+    CheckResult shown = led.checker().check(led.readings(), Optional.empty(), List.of());
     led.finish(shown, tester, now());
     return leave();
   }
@@ -602,11 +602,14 @@ public final class Bench implements AutoCloseable {
       desk.want(
           asked
               .filter(step -> ready && deskOf(step) == desk)
-              .map(step -> new MeterDesk.Wanted(step.id(), step.isTakenByItself()))
+              .map(MeterDesk.Wanted::step)
               .orElse(MeterDesk.Wanted.NOTHING));
     }
     practice.ifPresent(
-        hands -> hands.probe(asked.filter(step -> !needsLeads()), session.map(led -> led.taken().size()).orElse(0)));
+        hands ->
+            hands.probe(
+                asked.filter(step -> !needsLeads()),
+                session.map(led -> led.taken().size()).orElse(0)));
   }
 
   private void explain() {
@@ -636,8 +639,7 @@ public final class Bench implements AutoCloseable {
     if (work.isEmpty() || checker.isEmpty()) {
       return;
     }
-    CheckResult shown =
-        checker.get().check(work.get().readings(), Optional.empty(), List.of());
+    CheckResult shown = checker.get().check(work.get().readings(), Optional.empty(), List.of());
     synchronized (this) {
       if (session.filter(one -> one == of).isPresent()) {
         of.explained(work.get(), shown);
@@ -690,6 +692,14 @@ public final class Bench implements AutoCloseable {
     @Override
     public void changed() {
       later(Bench.this::changed);
+    }
+  }
+
+  private synchronized void leadsNotMeasured() {
+    if (measuresLeads) {
+      measuresLeads = false;
+      meterTrouble = "The leads were not measured: hold the two probes together, and try again.";
+      changed();
     }
   }
 

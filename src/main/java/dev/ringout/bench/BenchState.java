@@ -52,12 +52,7 @@ public record BenchState(
 
   /** The unit that is tested. */
   public record UnitState(
-      String id,
-      String serial,
-      String title,
-      String drawing,
-      String revision,
-      boolean practice) {}
+      String id, String serial, String title, String drawing, String revision, boolean practice) {}
 
   /**
    * How far it is.

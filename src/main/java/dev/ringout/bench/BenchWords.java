@@ -40,7 +40,8 @@ final class BenchWords {
     String least = ohms(low);
     String most = ohms(high);
     String unit = most.substring(most.indexOf(' '));
-    String first = least.endsWith(unit) ? least.substring(0, least.length() - unit.length()) : least;
+    String first =
+        least.endsWith(unit) ? least.substring(0, least.length() - unit.length()) : least;
     return first + "–" + most;
   }
 
@@ -127,7 +128,9 @@ final class BenchWords {
   static String expected(AskedStep step) {
     OhmsRange computed = step.computed();
     if (step.isTakenByItself() && computed.isKnown() && !Double.isInfinite(computed.highOhms())) {
-      return between(computed.lowOhms(), computed.highOhms());
+      // Leads that are in every value are in what should be read too.
+      OhmsRange leads = step.blank().limit().leads();
+      return between(computed.lowOhms() + leads.lowOhms(), computed.highOhms() + leads.highOhms());
     }
     OptionalDouble least = step.leastOhms();
     OptionalDouble most = step.mostOhms();
@@ -198,11 +201,10 @@ final class BenchWords {
       case RESISTIVE ->
           judged.expected().isApart()
               ? Text.of("LEAK. They should be apart, and %s was read.", read)
-              : Text.of("HIGH. %s was read; at most %s is right.", read, ohms(judged.limit().ohms()));
-      case LOW_INSULATION ->
-          Text.of("LOW. %s was read; %s is right.", read, expected(step));
-      case PART_VALUE ->
-          Text.of("WRONG VALUE. %s was read; %s is right.", read, expected(step));
+              : Text.of(
+                  "HIGH. %s was read; at most %s is right.", read, ohms(judged.limit().ohms()));
+      case LOW_INSULATION -> Text.of("LOW. %s was read; %s is right.", read, expected(step));
+      case PART_VALUE -> Text.of("WRONG VALUE. %s was read; %s is right.", read, expected(step));
       case NOT_TESTED -> "Not measured.";
       case NOT_JUDGED -> "NOT JUDGED: " + NotJudgedSentences.why(judged) + ".";
     };
@@ -210,8 +212,7 @@ final class BenchWords {
 
   private static String conforms(Judged judged, AskedStep step) {
     return switch (judged.value()) {
-      case HIGH ->
-          Text.of("Joined, but higher than its wires should have (%s).", expected(step));
+      case HIGH -> Text.of("Joined, but higher than its wires should have (%s).", expected(step));
       case LOW -> Text.of("Joined, but lower than its wires can have (%s).", expected(step));
       case CANT_TELL -> "Joined. This meter is too coarse to tell how well.";
       case AS_EXPECTED, NOT_COMPARED -> "Good.";
@@ -226,8 +227,7 @@ final class BenchWords {
             (name, position) ->
                 positions.add(
                     new BenchState.Position(
-                        position(name, position),
-                        !position.equals(before.positions().get(name)))));
+                        position(name, position), !position.equals(before.positions().get(name)))));
     before
         .positions()
         .forEach(

@@ -56,9 +56,7 @@ final class Findings {
         .forEach(
             one ->
                 shown.add(
-                    one.reading().subject()
-                        + ": "
-                        + BenchWords.value(one.reading().measured())));
+                    one.reading().subject() + ": " + BenchWords.value(one.reading().measured())));
     if (judged.size() > MOST_READINGS) {
       shown.add("and " + (judged.size() - MOST_READINGS) + " more");
     }
@@ -74,8 +72,7 @@ final class Findings {
   }
 
   private static String other(Alternative one) {
-    return Text.of(
-        "%s (%s)", FaultSentences.slips(one.slips()), Sentences.percent(one.odds()));
+    return Text.of("%s (%s)", FaultSentences.slips(one.slips()), Sentences.percent(one.odds()));
   }
 
   /** What keeps a unit from conforming beside faults: about the test first, then what is left. */
@@ -85,17 +82,17 @@ final class Findings {
     for (Judged judged : result.comparison().with(Outcome.NOT_TESTED)) {
       String note = judged.reading().note();
       all.add(
-          "Not measured: " + judged.reading().subject() + (note.isEmpty() ? "" : " (" + note + ")"));
+          "Not measured: "
+              + judged.reading().subject()
+              + (note.isEmpty() ? "" : " (" + note + ")"));
     }
     for (Judged judged : result.comparison().with(Outcome.NOT_JUDGED)) {
-      all.add(
-          "Not judged: " + judged.reading().subject() + ", " + NotJudgedSentences.why(judged));
+      all.add("Not judged: " + judged.reading().subject() + ", " + NotJudgedSentences.why(judged));
     }
     result
         .coverage()
         .unproven()
-        .forEach(
-            one -> all.add("Not proven: " + UnprovenSentences.said(result.circuit(), one)));
+        .forEach(one -> all.add("Not proven: " + UnprovenSentences.said(result.circuit(), one)));
     return new BenchState.Open(
         all.subList(0, Math.min(MOST_OPEN, all.size())), Math.max(0, all.size() - MOST_OPEN));
   }

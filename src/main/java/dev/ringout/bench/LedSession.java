@@ -82,7 +82,8 @@ final class LedSession {
    *
    * @param seq of its entry
    */
-  record Taken(int seq, AskedStep step, Judged judged, MeterValue value, String at, boolean counts) {
+  record Taken(
+      int seq, AskedStep step, Judged judged, MeterValue value, String at, boolean counts) {
     Taken back() {
       return new Taken(seq, step, judged, value, at, false);
     }
@@ -170,7 +171,8 @@ final class LedSession {
     ReadingSet known = fromTheStart ? earlier() : readings;
     Set<String> wires = new LinkedHashSet<>();
     Set<String> items = new LinkedHashSet<>();
-    List<Rework> told = readings.reworks().stream().filter(one -> isOfThisTest(one.place())).toList();
+    List<Rework> told =
+        readings.reworks().stream().filter(one -> isOfThisTest(one.place())).toList();
     told.forEach(
         rework -> {
           wires.addAll(rework.wires());
@@ -401,8 +403,7 @@ final class LedSession {
     if (why.isBlank()) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "Say why it is left out.");
     }
-    LedSheets.Row row =
-        row(step, MeterValue.typed(""), who, now, "skipped: " + why.strip());
+    LedSheets.Row row = row(step, MeterValue.typed(""), who, now, "skipped: " + why.strip());
     keep(sheets.drafts(row, EntryKind.SKIPPED, at(now)));
     sheets.kept(row);
     order.skip(step.id());
@@ -436,7 +437,7 @@ final class LedSession {
   record Work(long version, ReadingSet readings) {}
 
   boolean isWorking() {
-    return resultOf != readingsVersion;
+    return resultOf != readingsVersion && !readings.readings().isEmpty();
   }
 
   Optional<CheckResult> result() {
@@ -467,9 +468,7 @@ final class LedSession {
                 judged ->
                     steps.add(
                         AskedStep.telling(
-                            judged,
-                            harness().limits().openMinOhms(),
-                            why(shown, next))));
+                            judged, harness().limits().openMinOhms(), why(shown, next))));
       }
     }
     return steps;
@@ -486,8 +485,18 @@ final class LedSession {
   private Optional<Judged> blank(NextReading next) {
     LedSheets.Row row =
         new LedSheets.Row(
-            next.kind(), "", next.from(), next.to(), next.state().toString(), "", "", "", "", "",
-            "", "");
+            next.kind(),
+            "",
+            next.from(),
+            next.to(),
+            next.state().toString(),
+            "",
+            "",
+            "",
+            "",
+            "",
+            "",
+            "");
     return sheets.read(row, file(), harness(), new Problems()).readings().stream()
         .findFirst()
         .map(judge::judge);

@@ -9,10 +9,11 @@ import dev.ringout.meter.MeterTrouble;
 import dev.ringout.meter.Profiles;
 import dev.ringout.meter.Sample;
 import dev.ringout.meter.Settling;
+import dev.ringout.meter.Ticks;
 import dev.ringout.meter.drive.Meter;
 import dev.ringout.meter.link.Channels;
 import dev.ringout.meter.link.Transcript;
-import dev.ringout.meter.Ticks;
+import dev.ringout.readings.Measured;
 import dev.ringout.words.MeterWords;
 import java.util.Optional;
 
@@ -26,6 +27,8 @@ final class MeterDesk implements AutoCloseable {
 
   /** The key of a meter that is pressed twice by mistake is pressed within it. */
   private static final long TWICE_MILLIS = 500;
+
+  private static final String ANY_PROFILE = "scpi";
 
   private final Ticks ticks;
   private final Channels channels;
@@ -63,9 +66,15 @@ final class MeterDesk implements AutoCloseable {
    *
    * @param what the step's name, or the leads
    * @param byItself whether a value that has settled is taken by itself
+   * @param mostOhms what is above it is not waited for
    */
-  record Wanted(String what, boolean byItself) {
-    static final Wanted NOTHING = new Wanted("", false);
+  record Wanted(String what, boolean byItself, double mostOhms) {
+    static final Wanted NOTHING = new Wanted("", false, Double.POSITIVE_INFINITY);
+
+    /** A step of a test. */
+    static Wanted step(AskedStep step) {
+      return new Wanted(step.id(), step.isTakenByItself(), Double.POSITIVE_INFINITY);
+    }
   }
 
   MeterDesk(
@@ -107,7 +116,9 @@ final class MeterDesk implements AutoCloseable {
 
   static MeterProfile profile(Profiles profiles, MeterAddress address, Optional<String> name)
       throws MeterTrouble {
-    return profiles.find(name.orElse(Profiles.usual(address)));
+    // Where values are typed nothing is read by it.
+    String usual = Profiles.usual(address);
+    return profiles.find(name.orElse(usual.isEmpty() ? ANY_PROFILE : usual));
   }
 
   /** Waits for another value from now on: what was heard before is of the points before. */
@@ -137,9 +148,7 @@ final class MeterDesk implements AutoCloseable {
   private void restart() {
     long lag = byKey ? profile.timing().settleMillis() : 0;
     Settling.Rule rule =
-        byKey
-            ? Settling.Rule.byKey(profile.display())
-            : Settling.Rule.joined(profile.display());
+        byKey ? Settling.Rule.byKey(profile.display()) : Settling.Rule.joined(profile.display());
     sinceMillis = ticks.millis();
     settling = Settling.start(rule, sinceMillis + lag);
   }
@@ -217,7 +226,18 @@ final class MeterDesk implements AutoCloseable {
         boolean late = sample.millis() >= sinceMillis + TWICE_MILLIS;
         return sample.measured().filter(measured -> late).map(measured -> sample);
       }
-      return byKey || wanted.byItself() ? settling.taken() : Optional.empty();
+      Optional<Sample> settled = byKey || wanted.byItself() ? settling.taken() : Optional.empty();
+      if (settled.isPresent() && isTooMuch(settled.get())) {
+        restart();
+        return Optional.empty();
+      }
+      return settled;
+    }
+
+    private boolean isTooMuch(Sample sample) {
+      double ohms = sample.measured().map(Measured::atLeastOhms).orElse(0.0);
+      boolean open = sample.measured().map(Measured::isOverRange).orElse(false);
+      return wanted.mostOhms() < Double.POSITIVE_INFINITY && (open || ohms > wanted.mostOhms());
     }
 
     @Override

@@ -19,7 +19,8 @@ record MeterValue(String cell, HowEntered how, String raw, OptionalDouble volts)
 
   /** What a meter said. */
   static MeterValue of(MeterReading reading) {
-    return new MeterValue(cell(reading.measured()), reading.entered(), reading.raw(), reading.volts());
+    return new MeterValue(
+        cell(reading.measured()), reading.entered(), reading.raw(), reading.volts());
   }
 
   /** What somebody read off. */

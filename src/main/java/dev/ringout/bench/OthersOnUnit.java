@@ -1,9 +1,9 @@
 package dev.ringout.bench;
 
+import dev.ringout.readings.Job;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.readings.TimeOfReading;
-import dev.ringout.readings.Job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

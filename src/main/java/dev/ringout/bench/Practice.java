@@ -42,8 +42,7 @@ final class Practice {
   /** Another unit lies on the bench, with slips of its own. */
   void unit(Harness harness, String serial) {
     unit =
-        Optional.of(
-            PracticeUnit.of(harness, Tables.published(), seed + serial.hashCode(), slips));
+        Optional.of(PracticeUnit.of(harness, Tables.published(), seed + serial.hashCode(), slips));
     at = Optional.empty();
   }
 

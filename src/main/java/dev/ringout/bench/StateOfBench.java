@@ -45,7 +45,7 @@ final class StateOfBench {
       MeterDesk desk, String trouble, Optional<BenchState.Dated> leads, boolean needsLeads) {
     return new MeterState(
         desk.address().text(),
-        desk.profile().name(),
+        desk.link() == BenchState.Link.TYPED ? "" : desk.profile().name(),
         desk.link(),
         desk.identity().map(identity -> identity.text()).orElse(""),
         desk.trouble().isEmpty() ? trouble : desk.trouble(),
@@ -125,9 +125,7 @@ final class StateOfBench {
 
   private static Optional<TakenState> last(LedSession led) {
     List<LedSession.Taken> taken = led.taken();
-    return taken.isEmpty()
-        ? Optional.empty()
-        : Optional.of(taken(taken.get(taken.size() - 1)));
+    return taken.isEmpty() ? Optional.empty() : Optional.of(taken(taken.get(taken.size() - 1)));
   }
 
   private static TakenState taken(LedSession.Taken one) {

@@ -33,8 +33,7 @@ public final class Checker {
     this.circuit = Circuit.of(harness);
     this.tables = tables;
     // Waivers belong to the review; a check shows everything that the paper is blamed for.
-    this.review =
-        Review.of(circuit, tables, CopperWire.published(), List.of(), Optional.empty());
+    this.review = Review.of(circuit, tables, CopperWire.published(), List.of(), Optional.empty());
     this.limits = JoinLimits.of(circuit, tables);
     this.requirements = Requirements.of(circuit, limits);
   }

@@ -11,6 +11,7 @@ final class Commands {
 
   Commands(Output output) {
     byName.put("asfound", () -> new AsFoundCommand(output));
+    byName.put("bench", () -> new BenchCommand(output));
     byName.put("check", () -> new CheckCommand(output));
     byName.put("diff", () -> new DiffCommand(output));
     byName.put("found", () -> new FoundCommand(output));

@@ -122,7 +122,7 @@ public final class Main implements Runnable {
     return ExitCode.USAGE;
   }
 
-  private static int defect(Throwable e, PrintStream err) {
+  static int defect(Throwable e, PrintStream err) {
     String where =
         Arrays.stream(e.getStackTrace())
             .map(StackTraceElement::toString)

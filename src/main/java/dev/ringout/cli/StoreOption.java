@@ -55,6 +55,15 @@ final class StoreOption {
     return store.get();
   }
 
+  /** The store of practice units: the one that was named, else one of its own in a folder. */
+  StoreAtHand practiceStore(Path folder) {
+    if (named().isEmpty()) {
+      store =
+          Optional.of(StoreAtHand.inFolderOfItsOwn(folder.resolve("practice.db"), System.getenv()));
+    }
+    return store();
+  }
+
   /** Closes what was opened of the store. */
   void close() {
     store.ifPresent(StoreAtHand::close);

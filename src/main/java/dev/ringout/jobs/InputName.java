@@ -44,7 +44,7 @@ public final class InputName {
   }
 
   /** A unit of the store that is made to a list: other lists may have the same serial number. */
-  static Path ofUnit(String serial, String listDigest) {
+  public static Path ofUnit(String serial, String listDigest) {
     return Path.of(KEPT + encoded(serial) + "=" + listDigest);
   }
 

@@ -27,8 +27,18 @@ public final class LedSheets {
   private static final String REWORK = "Rework";
   private static final List<String> HEADINGS =
       List.of(
-          "Step", "From", "To", "State", "Volts", "Seconds", "Reading", "Time", "By", "Note",
-          "Entered", "Meter Text");
+          "Step",
+          "From",
+          "To",
+          "State",
+          "Volts",
+          "Seconds",
+          "Reading",
+          "Time",
+          "By",
+          "Note",
+          "Entered",
+          "Meter Text");
 
   private final String within;
   private final Map<String, String> job;
@@ -73,8 +83,7 @@ public final class LedSheets {
       String entered,
       String meterText) {
     private List<String> cells() {
-      return List.of(
-          step, from, to, state, volts, "", value, time, by, note, entered, meterText);
+      return List.of(step, from, to, state, volts, "", value, time, by, note, entered, meterText);
     }
   }
 
@@ -172,7 +181,13 @@ public final class LedSheets {
     for (Entry.Draft draft : drafts) {
       entries.add(
           new Entry(
-              entries.size() + 1, draft.at(), draft.who(), draft.kind().word(), draft.body(), "", ""));
+              entries.size() + 1,
+              draft.at(),
+              draft.who(),
+              draft.kind().word(),
+              draft.body(),
+              "",
+              ""));
     }
     ReadingsReader reader = new ReadingsReader(harness, problems);
     try (KeptSheets sheets = KeptSheets.of(entries, file, Map.of(), problems)) {

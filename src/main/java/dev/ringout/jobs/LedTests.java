@@ -85,6 +85,15 @@ public final class LedTests {
     List<Entry.Draft> of(int parts);
   }
 
+  /**
+   * Makes the store where there is none.
+   *
+   * @throws StoreTrouble where it can't be used
+   */
+  public void make() throws StoreTrouble {
+    store.openToWrite();
+  }
+
   /** Reads a list, from a file or of a unit of the store. */
   public Answer<ListAtHand> list(Path named) {
     FileInputs inputs = FileInputs.with(List.of(named), store).keepingBytes();
@@ -123,8 +132,7 @@ public final class LedTests {
     if (inputs.problems().hasErrors()) {
       return Answer.refused(inputs);
     }
-    ListAtHand list =
-        new ListAtHand(named, harness.get(), inputs.listAsKept(named, harness.get()));
+    ListAtHand list = new ListAtHand(named, harness.get(), inputs.listAsKept(named, harness.get()));
     return Answer.of(new UnitAtBench(unit, list, readings, open.chains(unit)), inputs);
   }
 
@@ -190,10 +198,7 @@ public final class LedTests {
     open.add(new NewSession(list.file(), serial, session, start.file(), first.of(0)));
     StoredUnit unit = open.unit(session.unitKey(), session.harness()).orElseThrow();
     Session kept =
-        open.sessions(unit).stream()
-            .filter(one -> one.id().equals(id))
-            .findFirst()
-            .orElseThrow();
+        open.sessions(unit).stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
     return new Led(unit, kept, open.head(id).orElseThrow());
   }
 

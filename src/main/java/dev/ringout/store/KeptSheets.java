@@ -81,13 +81,15 @@ public final class KeptSheets implements TabularFile {
    * @param within what stands behind the session's name in the names of its cells
    */
   public static Entry.Draft begin(String name, String within) {
-    String body = String.join("\n", Fields.line(name, within, name, ""), Fields.line("", ""), "", "");
+    String body =
+        String.join("\n", Fields.line(name, within, name, ""), Fields.line("", ""), "", "");
     return new Entry.Draft(EntryKind.SHEET, "", "", body);
   }
 
   /** The body of a row of texts that is written at a bench. */
   public static String row(int number, List<String> cells) {
-    return body(new Row(number, cells.stream().map(text -> new Cell(Cell.Stored.TEXT, text)).toList()));
+    return body(
+        new Row(number, cells.stream().map(text -> new Cell(Cell.Stored.TEXT, text)).toList()));
   }
 
   private static String remark(Problem remark, String shownName) {

@@ -42,7 +42,10 @@ public record Photo(String type, String text, String step, byte[] bytes) {
     try {
       Photo photo =
           new Photo(
-              fields.get(0), fields.get(1), fields.get(2), Base64.getDecoder().decode(fields.get(4)));
+              fields.get(0),
+              fields.get(1),
+              fields.get(2),
+              Base64.getDecoder().decode(fields.get(4)));
       return Optional.of(photo).filter(one -> one.digest().equals(fields.get(3)));
     } catch (IllegalArgumentException e) {
       return Optional.empty();

@@ -187,7 +187,9 @@ public final class Stores {
                 .filter(EntryKind::mayEnd)
                 .isPresent();
     // What is led goes on with each reading: whether its end is there only its ending shows.
-    return ends || (session.isLed() && !chain.isEmpty()) ? List.of() : List.of(StoreFinding.of(unit, session, seq, Kind.END_MISSING));
+    return ends || (session.isLed() && !chain.isEmpty())
+        ? List.of()
+        : List.of(StoreFinding.of(unit, session, seq, Kind.END_MISSING));
   }
 
   /**

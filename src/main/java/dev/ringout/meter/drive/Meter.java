@@ -319,8 +319,7 @@ public final class Meter implements AutoCloseable {
         () -> {
           while (!closed && !Thread.currentThread().isInterrupted()) {
             try {
-              Optional<Sample> chosen =
-                  leader.choose(source.next(profile.timing().answerMillis()));
+              Optional<Sample> chosen = leader.choose(source.next(profile.timing().answerMillis()));
               if (chosen.isPresent()) {
                 source.confirm();
                 leader.taken(reading(chosen.get(), leader.isByKey()));

@@ -34,6 +34,9 @@ public final class PracticeUnit {
   /** A wire of which the list gives no gauge or no length (common practice, no source). */
   private static final double UNKNOWN_OHMS = 0.05;
 
+  /** A junction at the small current of a meter (common practice, no source). */
+  private static final double JUNCTION_OHMS = 600;
+
   private final Circuit listed;
   private final Circuit built;
   private final Predictor predictor;
@@ -213,9 +216,11 @@ public final class PracticeUnit {
 
     @Override
     public Double throughParts(Expected.ThroughParts expected) {
-      return Double.isInfinite(expected.highOhms())
-          ? expected.lowOhms() > 0 ? expected.lowOhms() : Double.POSITIVE_INFINITY
-          : (expected.lowOhms() + expected.highOhms()) / 2;
+      if (!Double.isInfinite(expected.highOhms())) {
+        return (expected.lowOhms() + expected.highOhms()) / 2;
+      }
+      boolean conducts = expected.lowOhms() > 0 && !Double.isInfinite(expected.lowOhms());
+      return conducts ? expected.lowOhms() + JUNCTION_OHMS : Double.POSITIVE_INFINITY;
     }
   }
 }

@@ -1,0 +1,214 @@
+package dev.ringout.json;
+
+import dev.ringout.bench.BenchState;
+import dev.ringout.bench.UnitPage;
+import dev.ringout.jobs.LedTests.ListAtHand;
+import dev.ringout.jobs.UnitsJob;
+import dev.ringout.store.StoredUnit;
+import dev.ringout.work.Face;
+import dev.ringout.work.ItemSheet;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Units, their lists and their faces, as the bench's page is answered. */
+public final class BenchUnitJson {
+  private static final double PITCH_MM = 6;
+  private static final int IN_A_ROW = 12;
+
+  private BenchUnitJson() {}
+
+  /** A paper or a record to open. */
+  public record Link(String title, String href) {}
+
+  /** All units of a store, and the lists that new ones can be made to. */
+  public static String units(
+      List<UnitsJob.Listed> units, Collection<ListAtHand> lists, boolean practice) {
+    return BenchJson.line(
+        Json.object(
+            "units",
+            units.stream().map(one -> listed(one, practice)).toList(),
+            "lists",
+            lists.stream().map(BenchUnitJson::list).toList()));
+  }
+
+  private static Map<String, Object> listed(UnitsJob.Listed one, boolean practice) {
+    Map<String, Object> json = unit(one.unit(), practice);
+    json.put("tests", one.sessions());
+    json.put("day", one.started());
+    json.put("who", one.who());
+    json.put("asWritten", one.asWritten());
+    boolean said = one.asWritten() && one.verdict().isPresent();
+    json.put(
+        "verdict",
+        said ? one.verdict().get().verdict().map(verdict -> verdict.word()).orElse("") : "");
+    json.put("faults", said ? one.verdict().get().faults() : 0);
+    json.put("notProven", said ? one.verdict().get().notProven() : 0);
+    json.put("underWay", one.verdict().isEmpty());
+    return json;
+  }
+
+  private static Map<String, Object> unit(StoredUnit unit, boolean practice) {
+    return BenchJson.unit(
+        new BenchState.UnitState(
+            UnitPage.id(unit),
+            unit.serial(),
+            unit.title(),
+            unit.drawing(),
+            unit.revision(),
+            practice));
+  }
+
+  private static Map<String, Object> list(ListAtHand list) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("id", list.file().digest());
+    json.put("title", list.file().title());
+    json.put("drawing", list.file().drawing());
+    json.put("revision", list.file().revision());
+    json.put("file", list.file().file());
+    return json;
+  }
+
+  /** One unit as it stands. */
+  public static String unit(
+      StoredUnit unit,
+      boolean practice,
+      boolean underWay,
+      UnitPage page,
+      List<UnitsJob.Test> tests,
+      List<Link> papers,
+      List<Link> record) {
+    Map<String, Object> json = unit(unit, practice);
+    json.put("underWay", underWay);
+    json.put("verdict", page.verdict());
+    json.put("headline", page.headline());
+    json.put("shown", page.shown());
+    json.put("demanded", page.demanded());
+    json.put("faults", BenchJson.faults(page.faults()));
+    json.put("open", BenchJson.open(page.open()));
+    json.put("proof", page.proof().stream().map(BenchUnitJson::proof).toList());
+    json.put("history", tests.stream().flatMap(test -> history(test).stream()).toList());
+    json.put("cavities", page.cavities().stream().map(BenchUnitJson::cavity).toList());
+    json.put("papers", papers.stream().map(BenchUnitJson::link).toList());
+    json.put("record", record.stream().map(BenchUnitJson::link).toList());
+    return BenchJson.line(json);
+  }
+
+  private static Map<String, Object> link(Link link) {
+    return Json.object("title", link.title(), "href", link.href());
+  }
+
+  private static Map<String, Object> proof(UnitPage.Proof proof) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("what", proof.what());
+    json.put("shown", proof.shown());
+    json.put("demanded", proof.demanded());
+    return json;
+  }
+
+  private static Map<String, Object> cavity(UnitPage.Cavity cavity) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("item", cavity.item());
+    json.put("pin", cavity.pin());
+    json.put("state", cavity.state());
+    return json;
+  }
+
+  private static List<Map<String, Object>> history(UnitsJob.Test test) {
+    List<Map<String, Object>> happened = new ArrayList<>();
+    happened.add(
+        happened(
+            "test",
+            test.session().added(),
+            test.session().who(),
+            test.session().station(),
+            "Test "
+                + test.session().number()
+                + ": "
+                + test.readings()
+                + (test.readings() == 1 ? " reading" : " readings")
+                + test.verdict()
+                    .flatMap(verdict -> verdict.verdict())
+                    .map(verdict -> ", " + verdict.word())
+                    .orElse("")));
+    for (UnitsJob.Later later : test.later()) {
+      String cell = later.cell().isEmpty() ? "" : " " + later.cell();
+      String text =
+          later.signature().isPresent()
+              ? "signed as " + later.signature().get().role()
+              : later.text();
+      happened.add(
+          happened(
+              later.kind().word().replace('_', '-'),
+              later.at(),
+              later.who(),
+              "",
+              (text + cell).strip()));
+    }
+    return happened;
+  }
+
+  private static Map<String, Object> happened(
+      String kind, String at, String who, String station, String text) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("kind", kind);
+    json.put("at", at);
+    json.put("who", who);
+    json.put("station", station);
+    json.put("text", text);
+    return json;
+  }
+
+  /** Where each cavity of each item stands; of items without a face, in rows. */
+  public static String faces(List<ItemSheet> sheets) {
+    return BenchJson.line(Map.of("items", sheets.stream().map(BenchUnitJson::face).toList()));
+  }
+
+  private static Map<String, Object> face(ItemSheet sheet) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("ref", sheet.ref());
+    json.put("title", sheet.kind());
+    boolean isInsert = sheet.face().isPresent();
+    json.put("from", isInsert ? "wiring side" : "");
+    json.put("shape", isInsert && sheet.face().get().hasMatingSide() ? "insert" : "strip");
+    Map<String, double[]> spots = new LinkedHashMap<>();
+    sheet
+        .face()
+        .map(Face::wiringSide)
+        .orElse(List.of())
+        .forEach(
+            spot ->
+                spots.put(spot.contact(), new double[] {spot.xMillimetres(), spot.yMillimetres()}));
+    List<Map<String, Object>> cavities = new ArrayList<>();
+    double below =
+        spots.values().stream().mapToDouble(spot -> spot[1]).min().orElse(PITCH_MM) - PITCH_MM;
+    int without = 0;
+    for (ItemSheet.Cavity cavity : sheet.cavities()) {
+      double[] spot = spots.get(cavity.pin());
+      if (spot == null) {
+        spot = new double[] {without % IN_A_ROW * PITCH_MM, below - without / IN_A_ROW * PITCH_MM};
+        without++;
+      }
+      cavities.add(cavity(cavity, spot));
+    }
+    json.put("cavities", cavities);
+    return json;
+  }
+
+  private static Map<String, Object> cavity(ItemSheet.Cavity cavity, double[] spot) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("pin", cavity.pin());
+    json.put("x", Math.round(spot[0] * 100) / 100.0);
+    json.put("y", Math.round(spot[1] * 100) / 100.0);
+    json.put(
+        "signal",
+        cavity.ends().stream()
+            .map(end -> end.wire().name())
+            .distinct()
+            .reduce((one, other) -> one + ", " + other)
+            .orElse(""));
+    return json;
+  }
+}

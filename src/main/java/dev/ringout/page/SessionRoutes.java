@@ -1,0 +1,94 @@
+package dev.ringout.page;
+
+import dev.ringout.bench.Bench;
+import dev.ringout.bench.BenchState;
+import dev.ringout.bench.Refused;
+import dev.ringout.bench.Refused.Reason;
+import dev.ringout.json.BenchJson;
+import dev.ringout.serve.Ask;
+import dev.ringout.serve.BodyRule;
+import dev.ringout.serve.Reply;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** The test that is led: whatever is asked here is done one after the other. */
+final class SessionRoutes {
+  private final Bench bench;
+  private final UnitsOfPage units;
+
+  SessionRoutes(Bench bench, UnitsOfPage units) {
+    this.bench = bench;
+    this.units = units;
+  }
+
+  private interface Done {
+    BenchState by(Body body) throws Refused;
+  }
+
+  void in(Routes routes) {
+    routes
+        .get("/api/state", (ask, names) -> state(bench.state()))
+        .post("/api/session/start", this::start)
+        .post("/api/session/take", done(this::take))
+        .post("/api/session/back", done(body -> bench.back(body.text("reading"), body.text("why"))))
+        .post("/api/session/skip", done(body -> bench.skip(body.text("step"), body.text("why"))))
+        .post("/api/session/jump", done(body -> bench.jump(body.text("to"))))
+        .post("/api/session/lead", done(body -> bench.lead(body.flag("follow"))))
+        .post("/api/session/confirm", done(body -> bench.confirm(body.text("step"))))
+        .post("/api/session/note", done(body -> bench.note(body.text("text"))))
+        .post("/api/session/photo", BodyRule.PICTURE, this::photo)
+        .post("/api/session/leads", done(body -> bench.leadsTogether()))
+        .post("/api/session/meter", done(this::meter))
+        .post("/api/session/conditions", done(body -> bench.conditions(body.named("conditions"))))
+        .post("/api/session/leave", done(body -> bench.leave()))
+        .post("/api/session/finish", done(body -> bench.finish()));
+  }
+
+  private static Routes.Answerer done(Done done) {
+    return (ask, names) -> state(done.by(Body.of(ask)));
+  }
+
+  private static Reply state(BenchState state) {
+    return Reply.json(200, BenchJson.write(state));
+  }
+
+  private Reply start(Ask ask, List<String> names) throws Refused {
+    Body body = Body.of(ask);
+    Bench.Start start =
+        new Bench.Start(
+            body.text("tester"),
+            body.named("conditions"),
+            Set.copyOf(body.texts("opened")),
+            Set.copyOf(body.texts("touched")),
+            body.text("why"));
+    return state(
+        body.has("unit")
+            ? bench.start(units.unit(body.text("unit")), start)
+            : bench.start(units.list(body.text("list")), body.text("serial"), start));
+  }
+
+  private BenchState take(Body body) throws Refused {
+    return body.has("typed")
+        ? bench.typed(body.text("step"), body.text("typed"))
+        : bench.key(body.text("step"));
+  }
+
+  private BenchState meter(Body body) throws Refused {
+    String which = body.text("which");
+    if (!which.equals("meter") && !which.equals("insulationMeter")) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, "which is meter or insulationMeter.");
+    }
+    return bench.otherMeter(
+        which.equals("insulationMeter"),
+        body.text("address"),
+        Optional.of(body.text("profile")).filter(name -> !name.isEmpty()));
+  }
+
+  private Reply photo(Ask ask, List<String> names) throws Refused {
+    if (!Pictures.isOne(ask.contentType(), ask.bytes())) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, "This is no picture (JPEG or PNG).");
+    }
+    return state(bench.photo(ask.contentType(), ask.query().getOrDefault("text", ""), ask.bytes()));
+  }
+}

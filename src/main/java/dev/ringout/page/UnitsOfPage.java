@@ -1,0 +1,104 @@
+package dev.ringout.page;
+
+import dev.ringout.Ringout;
+import dev.ringout.bench.Bench;
+import dev.ringout.bench.Refused;
+import dev.ringout.bench.Refused.Reason;
+import dev.ringout.bench.UnitPage;
+import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.InputName;
+import dev.ringout.jobs.LedTests.ListAtHand;
+import dev.ringout.jobs.LedTests.UnitAtBench;
+import dev.ringout.jobs.UnitsJob;
+import dev.ringout.source.Problem;
+import dev.ringout.store.StoreTrouble;
+import dev.ringout.store.StoredUnit;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The units and lists that a page can name. */
+final class UnitsOfPage {
+  private final Ringout door;
+  private final Bench bench;
+  private final Map<String, ListAtHand> taken = new LinkedHashMap<>();
+
+  UnitsOfPage(Ringout door, Bench bench) {
+    this.door = door;
+    this.bench = bench;
+  }
+
+  /** A list that units may be made to from now on; its id. */
+  synchronized String take(ListAtHand list) {
+    taken.put(list.file().digest(), list);
+    return list.file().digest();
+  }
+
+  /** All units, as they stood when they were last read. */
+  List<UnitsJob.Listed> all() throws Refused {
+    try {
+      // The store is made with the first unit: until then there is none.
+      bench.tests().make();
+      return door.units(new UnitsJob.Request(Optional.empty())).units();
+    } catch (StoreTrouble e) {
+      throw new Refused(Reason.NOT_WRITTEN, "The store " + e.text());
+    }
+  }
+
+  /** The lists that units can be made to: those that were taken here, and those of all units. */
+  synchronized Map<String, ListAtHand> lists() throws Refused {
+    Map<String, ListAtHand> lists = new LinkedHashMap<>(taken);
+    for (UnitsJob.Listed one : all()) {
+      if (!lists.containsKey(one.unit().harness())) {
+        Path named = InputName.ofUnit(one.unit().serial(), one.unit().harness());
+        ListAtHand list = given(bench.tests().list(named));
+        taken.put(list.file().digest(), list);
+        lists.put(list.file().digest(), list);
+      }
+    }
+    return lists;
+  }
+
+  ListAtHand list(String id) throws Refused {
+    ListAtHand list = lists().get(id);
+    if (list == null) {
+      throw new Refused(Reason.MISSING, "There is no such list.");
+    }
+    return list;
+  }
+
+  StoredUnit unit(String id) throws Refused {
+    return all().stream()
+        .map(UnitsJob.Listed::unit)
+        .filter(unit -> UnitPage.id(unit).equals(id))
+        .findFirst()
+        .orElseThrow(() -> new Refused(Reason.MISSING, "There is no such unit."));
+  }
+
+  UnitAtBench whole(StoredUnit unit) throws Refused {
+    try {
+      return given(bench.tests().unit(unit));
+    } catch (StoreTrouble e) {
+      throw new Refused(Reason.NOT_WRITTEN, "The store " + e.text());
+    }
+  }
+
+  /** What was answered; where it was refused, all that was wrong. */
+  static <T> T given(Answer<T> answer) throws Refused {
+    List<T> given = new ArrayList<>();
+    List<Problem> problems =
+        answer.match(
+            one -> {
+              given.add(one.value());
+              return List.<Problem>of();
+            },
+            Answer.Refused::problems);
+    if (given.isEmpty()) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, problems);
+    }
+    return given.get(0);
+  }
+}
