@@ -42,6 +42,7 @@ import java.util.Set;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -71,6 +72,8 @@ public final class Bench implements AutoCloseable {
   private String tester = "";
   private String meterTrouble = "";
   private boolean measuresLeads;
+  private Optional<ScheduledFuture<?>> looking = Optional.empty();
+  private Optional<ScheduledFuture<?>> waiting = Optional.empty();
   private long version;
 
   /** Who is told what happens; is called by several threads, and must not wait. */
@@ -83,6 +86,9 @@ public final class Bench implements AutoCloseable {
 
     /** A value was judged, and is in the store. */
     void tone(Tone tone);
+
+    /** The program made a mistake behind the page. */
+    void defect(Throwable cause);
   }
 
   /**
@@ -96,8 +102,13 @@ public final class Bench implements AutoCloseable {
       bench.meter = bench.desk(setup.meter(), setup.profile());
       bench.insulationMeter = bench.desk(setup.insulationMeter(), setup.insulationProfile());
     }
-    bench.behind.scheduleWithFixedDelay(
-        bench::lookForOthers, OTHERS_MILLIS, OTHERS_MILLIS, TimeUnit.MILLISECONDS);
+    bench.looking =
+        Optional.of(
+            bench.behind.scheduleWithFixedDelay(
+                bench.told(bench::lookForOthers),
+                OTHERS_MILLIS,
+                OTHERS_MILLIS,
+                TimeUnit.MILLISECONDS));
     return bench;
   }
 
@@ -508,7 +519,9 @@ public final class Bench implements AutoCloseable {
     meterTrouble = "";
     meter.want(new MeterDesk.Wanted(LEADS, false, LeadNull.MOST_OHMS));
     meter.key(LEADS);
-    behind.schedule(this::leadsNotMeasured, LEADS_SECONDS, TimeUnit.SECONDS);
+    waiting.ifPresent(one -> one.cancel(false));
+    waiting =
+        Optional.of(behind.schedule(told(this::leadsNotMeasured), LEADS_SECONDS, TimeUnit.SECONDS));
     return changed();
   }
 
@@ -618,10 +631,21 @@ public final class Bench implements AutoCloseable {
 
   private void later(Runnable what) {
     try {
-      behind.execute(what);
+      behind.execute(told(what));
     } catch (RejectedExecutionException e) {
       // The bench is closed: nobody waits for it.
     }
+  }
+
+  /** What goes wrong behind the page is told, and does not end what comes next. */
+  private Runnable told(Runnable what) {
+    return () -> {
+      try {
+        what.run();
+      } catch (RuntimeException | StackOverflowError e) {
+        listener.defect(e);
+      }
+    };
   }
 
   private void explainNow() {
@@ -693,6 +717,11 @@ public final class Bench implements AutoCloseable {
     public void changed() {
       later(Bench.this::changed);
     }
+
+    @Override
+    public void defect(Throwable cause) {
+      listener.defect(cause);
+    }
   }
 
   private synchronized void leadsNotMeasured() {
@@ -734,6 +763,7 @@ public final class Bench implements AutoCloseable {
       meter.close();
       insulationMeter.close();
     }
+    looking.ifPresent(one -> one.cancel(true));
     behind.shutdownNow();
     setup.store().close();
   }

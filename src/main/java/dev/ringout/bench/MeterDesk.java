@@ -59,6 +59,9 @@ final class MeterDesk implements AutoCloseable {
 
     /** Its state is another. */
     void changed();
+
+    /** The program made a mistake while it heard. */
+    void defect(Throwable cause);
   }
 
   /**
@@ -163,6 +166,9 @@ final class MeterDesk implements AutoCloseable {
         open.lead(new Lead(open));
       } catch (MeterTrouble e) {
         lost(e);
+      } catch (RuntimeException e) {
+        hearer.defect(e);
+        set(Link.LOST, "The program made a mistake here; it tries again.");
       } finally {
         meter = Optional.empty();
       }
