@@ -1,0 +1,1596 @@
+/**
+ * The page of `ringout bench`: what the program says goes in as documents (docs/reference/bench-api.md), what the mechanic does goes
+ * out as posts. The page judges nothing and keeps nothing but its own looks; a screen is made anew from its documents each time.
+ */
+
+// ---------------------------------------------------------------- what the page holds
+
+/** A key that arrives sooner after a step than a person can have read it was meant for the step before. */
+const TOO_SOON_MS = 350;
+/** Between two keys of a scanner, and after its last one. A person is slower. */
+const SCAN_GAP_MS = 45;
+const SCAN_SHORTEST = 3;
+/** So long without a word from the program, and the page asks whether it is still there. */
+const SILENCE_MS = 5000;
+
+const SVG = 'http://www.w3.org/2000/svg';
+
+const page = {
+  state: null,
+  /** `waiting`, `here`, `lost` (no answer), `shut` (the cookie counts no longer). */
+  link: 'waiting',
+  heardAt: 0,
+  route: { screen: 'units' },
+  docs: { units: null, unit: null, ticks: null, difference: null, list: null },
+  faces: new Map(),
+  trouble: '',
+  lastUnit: '',
+  search: '',
+  listOptions: [],
+  drafts: new Map(),
+  entry: { step: '', digits: '', unit: '', over: false, open: false },
+  live: { text: '', stage: '' },
+  shown: { step: '', since: 0, last: '', screen: '' },
+  busy: false,
+};
+
+const byId = (id) => document.getElementById(id);
+
+// ---------------------------------------------------------------- making elements
+
+/** An element: `onclick` and the like are listeners, `key` names it across renders, true and false are attributes with and without. */
+function el(tag, props = {}, ...children) {
+  return filled(document.createElement(tag), props, children);
+}
+
+function draw(tag, props = {}, ...children) {
+  return filled(document.createElementNS(SVG, tag), props, children);
+}
+
+function filled(node, props, children) {
+  for (const [name, value] of Object.entries(props)) {
+    if (value === false || value === null || value === undefined) continue;
+    if (name.startsWith('on')) node.addEventListener(name.slice(2), value);
+    else if (name === 'key') node.dataset.key = value;
+    else if (name === 'len') node.style.setProperty('--len', value);
+    else if (name === 'share') node.style.setProperty('--share', `${value}%`);
+    else if (name === 'value' && 'value' in node) node.value = value;
+    else node.setAttribute(name, value === true ? '' : value);
+  }
+  node.append(...children.flat(Infinity).filter((child) => child !== null && child !== undefined && child !== false));
+  return node;
+}
+
+const press = (label, action, props = {}) => el('button', { type: 'button', onclick: action, key: label, ...props }, label);
+
+/** The key that does the same, told where there is room for it. */
+const hint = (key) => el('kbd', { 'aria-hidden': 'true' }, key);
+
+/** A field whose text stays while the screen is made anew. */
+function field(key, label, props = {}, tag = 'input') {
+  const id = `field-${key}`;
+  const { kept, help, options, ...rest } = props;
+  const input = el(tag, { id, key, autocomplete: 'off', ...rest, 'aria-describedby': help ? `${id}-help` : null,
+    oninput: (event) => { page.drafts.set(key, event.target.value); props.oninput?.(event); } }, options ?? []);
+  input.value = page.drafts.get(key) ?? kept ?? (tag === 'select' ? input.value : '');
+  return el('div', { class: 'field' }, el('label', { for: id }, label), input,
+    help ? el('p', { class: 'help', id: `${id}-help` }, help) : null);
+}
+
+const draft = (key, kept = '') => (page.drafts.get(key) ?? kept).trim();
+
+function forget(...keys) {
+  keys.forEach((key) => page.drafts.delete(key));
+}
+
+/** Puts a screen up: whoever had the focus, and what was chosen in its text, keeps it. */
+function put(parent, ...children) {
+  const focused = parent.contains(document.activeElement) ? document.activeElement : null;
+  const key = focused?.dataset.key;
+  const range = focused && 'selectionStart' in focused ? [focused.selectionStart, focused.selectionEnd] : null;
+  parent.replaceChildren(...children.flat(Infinity).filter(Boolean));
+  if (!key) return;
+  const again = parent.querySelector(`[data-key="${CSS.escape(key)}"]`);
+  again?.focus({ preventScroll: true });
+  if (again && range && range[0] !== null) again.setSelectionRange(range[0], range[1]);
+}
+
+const day = (at) => (at ? at.slice(0, 10) : '');
+
+function clock(at) {
+  const when = new Date(at);
+  return Number.isNaN(when.getTime()) ? at : `${String(when.getHours()).padStart(2, '0')}:${String(when.getMinutes()).padStart(2, '0')}`;
+}
+
+const many = (count, one, more) => `${count.toLocaleString('en')} ${count === 1 ? one : more}`;
+
+// ---------------------------------------------------------------- signs: never a colour alone
+
+const SIGNS = {
+  good: 'M5 12.5 L10 18 L19.5 6.5',
+  bad: 'M6 6 L18 18 M18 6 L6 18',
+  unsure: 'M8 8.5 C8 4.5 16 4.5 16 9 C16 12 12 12 12 15 M12 18.6 L12 19',
+  none: 'M6 12 L18 12',
+  back: 'M10 5 L4 11 L10 17 M4 11 L15 11 C22 11 21 20 14 20',
+};
+
+const VERDICTS = {
+  conforms: { sign: 'good', word: 'Conforms' },
+  faults: { sign: 'bad', word: 'Faults' },
+  incomplete: { sign: 'unsure', word: 'Not all proven' },
+  '': { sign: 'none', word: 'Not tested' },
+};
+
+const OUTCOMES = { good: 'Good', bad: 'Not good', unsure: 'Not sure' };
+
+const sign = (name) => draw('svg', { class: `sign ${name}`, viewBox: '0 0 24 24', 'aria-hidden': 'true' }, draw('path', { d: SIGNS[name] }));
+
+// ---------------------------------------------------------------- talking to the program
+
+class Refused extends Error {
+  constructor(status, problems) {
+    super(problems.map((problem) => [problem.text, problem.place && `(${problem.place})`, problem.maybe].filter(Boolean).join(' ')).join(' '));
+    this.status = status;
+  }
+}
+
+async function ask(path, options = {}) {
+  let answer;
+  try {
+    answer = await fetch(path, { credentials: 'same-origin', ...options });
+  } catch (failure) {
+    lost();
+    throw new Refused(0, [{ text: options.method === 'POST'
+      ? 'No answer from the program. Do not count on this: look at what was kept when it is back.' : 'No answer from the program.' }]);
+  }
+  heard();
+  const json = (answer.headers.get('content-type') ?? '').includes('json') ? await answer.json().catch(() => null) : null;
+  if (answer.ok && json) return json;
+  if (answer.status === 403) setLink('shut');
+  throw new Refused(answer.status, json?.problems ?? [{ text: `The program did not accept this (${answer.status}).` }]);
+}
+
+const post = (path, body = {}) => ask(path, { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) });
+
+/** One thing at a time in a session; what is asked for before the answer came is dropped. */
+async function act(what, body = {}) {
+  if (page.busy) return false;
+  page.busy = true;
+  document.documentElement.dataset.busy = '';
+  try {
+    take(await post(`/api/session/${what}`, body));
+    return true;
+  } catch (failure) {
+    refuse(failure);
+    return false;
+  } finally {
+    page.busy = false;
+    delete document.documentElement.dataset.busy;
+  }
+}
+
+function refuse(failure) {
+  if (!(failure instanceof Refused)) throw failure;
+  tones.play('unsure');
+  notice(failure.status === 409 ? 'Not kept: the step had changed. Look at the step, then press again.' : failure.message, 'bad');
+}
+
+/** The newest state; what was made before the one that is shown is dropped. */
+function take(state) {
+  if (page.state && state.version <= page.state.version) return;
+  page.state = state;
+  const step = state.session?.step?.id ?? '';
+  if (page.entry.step !== step) page.entry = { step, digits: '', unit: '', over: false, open: false };
+  later();
+}
+
+let due = false;
+
+/** A state may come in bursts: they are drawn once, after the tone. */
+function later() {
+  if (due) return;
+  due = true;
+  const now = () => { due = false; render(); };
+  if (document.hidden) setTimeout(now, 0);
+  else requestAnimationFrame(now);
+}
+
+/** A browser gives a page's address few lines at once, and a page that it keeps for "back" would hold one: so that is let go. */
+function listen() {
+  const events = new EventSource('/api/events');
+  addEventListener('pagehide', () => events.close(), { once: true });
+  const on = (kind, action) => events.addEventListener(kind, (event) => { action(JSON.parse(event.data)); heard(); });
+  on('tone', ({ tone }) => tones.play(tone));
+  on('live', (live) => { page.live = live; showLive(); });
+  on('state', take);
+  // A program that was started anew counts from the beginning.
+  events.addEventListener('open', () => { if (page.state) page.state.version = -1; heard(); });
+  events.addEventListener('error', () => {
+    lost();
+    if (events.readyState === EventSource.CLOSED) setTimeout(listen, 2000);
+  });
+}
+
+function heard() {
+  page.heardAt = performance.now();
+  if (page.link !== 'here') setLink('here');
+}
+
+function lost() {
+  if (page.link !== 'shut') setLink('lost');
+}
+
+function setLink(link) {
+  if (page.link === link) return;
+  const was = page.link;
+  page.link = link;
+  page.live = { text: '', stage: '' };
+  if (link === 'lost') shout('No connection to the program. Nothing is kept.');
+  if (link === 'here' && was === 'lost') { tell('The program is back.'); load(); }
+  later();
+}
+
+/** A cable or a network that goes silent tells nobody: so the page asks. */
+async function watch() {
+  if (page.link === 'shut' || performance.now() - page.heardAt < SILENCE_MS) return;
+  try {
+    const answer = await fetch('/api/state', { credentials: 'same-origin', signal: AbortSignal.timeout(3000) });
+    if (answer.status === 403) setLink('shut');
+    else if (answer.ok) { const state = await answer.json(); heard(); take(state); }
+  } catch (failure) {
+    lost();
+  }
+}
+
+// ---------------------------------------------------------------- tones and speech
+
+const remembered = {
+  get: (name, otherwise) => { try { return localStorage.getItem(name) ?? otherwise; } catch (refused) { return otherwise; } },
+  set: (name, value) => { try { localStorage.setItem(name, value); } catch (refused) { /* a browser that keeps nothing still measures */ } },
+};
+
+/** Told apart by pitch, by number and by rhythm, not by loudness: start and length in seconds, hertz, how it swings. */
+const TONES = {
+  good: [[0, 0.07, 988, 'sine'], [0.08, 0.12, 1480, 'sine']],
+  bad: [[0, 0.18, 196, 'square'], [0.24, 0.18, 196, 'square'], [0.48, 0.26, 147, 'square']],
+  lifted: [[0, 0.035, 620, 'triangle']],
+  unsure: [[0, 0.14, 523, 'triangle'], [0.2, 0.14, 415, 'triangle']],
+};
+const SHAKES = { good: 40, bad: [160, 80, 160, 80, 240], unsure: [80, 80, 80] };
+const LOUDNESS = { square: 0.16, sine: 0.5, triangle: 0.45 };
+
+const tones = {
+  context: null,
+  on: remembered.get('sound', 'on') === 'on',
+
+  /** A browser lets a page sound from the first key or touch on. */
+  start() {
+    this.context ??= new AudioContext({ latencyHint: 'interactive' });
+    if (this.context.state === 'suspended') this.context.resume();
+  },
+
+  play(name) {
+    if (this.on && this.context && TONES[name]) {
+      const now = this.context.currentTime;
+      for (const [at, length, hertz, shape] of TONES[name]) this.note(now + at, length, hertz, shape);
+    }
+    dispatchEvent(new CustomEvent('ringout:tone', { detail: { tone: name, at: performance.now() } }));
+    if (SHAKES[name] && navigator.userActivation?.hasBeenActive) navigator.vibrate?.(SHAKES[name]);
+  },
+
+  note(at, length, hertz, shape) {
+    const source = new OscillatorNode(this.context, { type: shape, frequency: hertz });
+    const volume = new GainNode(this.context, { gain: 0 });
+    volume.gain.setValueAtTime(LOUDNESS[shape], at);
+    volume.gain.setTargetAtTime(0, at + length, 0.012);
+    source.connect(volume).connect(this.context.destination);
+    source.start(at);
+    source.stop(at + length + 0.1);
+  },
+};
+
+const ONES = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve', 'thirteen',
+  'fourteen', 'fifteen', 'sixteen', 'seventeen', 'eighteen', 'nineteen'];
+const TENS = ['', '', 'twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
+
+function numberWords(digits) {
+  const number = Number(digits);
+  if (digits.length > 2) return [...digits].flatMap(numberWords);
+  if (number < 20) return [ONES[number]];
+  return number % 10 === 0 ? [TENS[number / 10]] : [TENS[Math.floor(number / 10)], ONES[number % 10]];
+}
+
+const speech = {
+  on: remembered.get('speech', 'on') === 'on',
+  clips: null,
+  playing: null,
+
+  voice() {
+    const voices = 'speechSynthesis' in window ? speechSynthesis.getVoices() : [];
+    return voices.find((voice) => voice.localService && voice.lang.toLowerCase().startsWith('en')) ?? null;
+  },
+
+  say(text) {
+    if (!this.on || !text || !tones.context) return;
+    const voice = this.voice();
+    if (voice) this.speak(text, voice);
+    else this.playClips(text);
+  },
+
+  speak(text, voice) {
+    speechSynthesis.cancel();
+    const sentence = new SpeechSynthesisUtterance(text);
+    sentence.voice = voice;
+    speechSynthesis.speak(sentence);
+  },
+
+  /** Words cut out of one small sound file, for a machine that has no voice. */
+  async playClips(text) {
+    this.clips ??= this.load();
+    const clips = await this.clips;
+    if (!clips) return;
+    this.playing?.forEach((source) => source.stop());
+    this.playing = [];
+    let at = tones.context.currentTime + 0.02;
+    for (const word of this.words(text, clips.index)) {
+      const [start, length] = clips.index[word];
+      const source = new AudioBufferSourceNode(tones.context, { buffer: clips.sound });
+      source.connect(tones.context.destination);
+      source.start(at, start, length);
+      this.playing.push(source);
+      at += length;
+    }
+  },
+
+  async load() {
+    try {
+      const [index, sound] = await Promise.all([fetch('/speech.json').then((answer) => answer.json()),
+        fetch('/speech.ogg').then((answer) => answer.arrayBuffer())]);
+      return { index, sound: await tones.context.decodeAudioData(sound) };
+    } catch (failure) {
+      return null;
+    }
+  },
+
+  /** A word that has no clip is spelt where it is a short name, else left out. */
+  words(text, index) {
+    return (text.match(/[A-Za-z]+|\d+/g) ?? []).flatMap((part) => {
+      if (/^\d/.test(part)) return numberWords(part);
+      const word = part.toLowerCase();
+      return index[word] ? [word] : part.length <= 4 ? [...word] : [];
+    }).filter((word) => index[word]);
+  },
+};
+
+/** What is said of a step: only what the hands have to do; the probe that stays is not named again. */
+function spokenStep(session) {
+  const { step, last } = session;
+  if (!step) return 'done';
+  const again = step.again ? 'once more, ' : '';
+  const sides = step.stays === 'from' && !step.again ? `to ${step.to.spoken}`
+    : step.stays === 'to' && !step.again ? step.from.spoken : `${step.from.spoken}, to ${step.to.spoken}`;
+  const result = last?.taken && last.outcome === 'bad' ? 'not good, ' : last?.taken && last.outcome === 'unsure' ? 'not sure, ' : '';
+  return result + again + sides;
+}
+
+// ---------------------------------------------------------------- telling
+
+function tell(text) { byId('announce').textContent = text; }
+
+function shout(text) { byId('alert').textContent = text; }
+
+let noticeTimer = 0;
+
+/** A line under the head of the page: what went wrong stays until it is closed. */
+function notice(text, kind = 'plain') {
+  page.trouble = { text, kind };
+  if (kind === 'bad') shout(text);
+  else tell(text);
+  clearTimeout(noticeTimer);
+  if (kind !== 'bad') noticeTimer = setTimeout(closeNotice, 6000);
+  renderBanners();
+}
+
+function closeNotice() {
+  page.trouble = '';
+  renderBanners();
+}
+
+/** Says a new step and the result before it once, in one sentence. */
+function tellStep(session) {
+  const { step, last } = session;
+  const result = last ? `${last.taken ? OUTCOMES[last.outcome] : 'Taken back'}: ${last.value}. ` : '';
+  const next = step ? `${step.again ? 'Once more: ' : ''}${step.from.spoken} to ${step.to.spoken}. Should read ${step.expected.text}.` : 'Nothing is left to measure.';
+  if (last?.taken && last.outcome !== 'good' && last.id !== page.shown.last) shout(`${result}${last.says}`);
+  tell(last?.id !== page.shown.last ? result + next : next);
+}
+
+// ---------------------------------------------------------------- where the page is
+
+/** `#/unit/ID/ticks` and the like. */
+function readRoute() {
+  const [screen = '', id = '', part = '', more = ''] = location.hash.replace(/^#\/?/, '').split('/').map(decodeURIComponent);
+  const known = ['units', 'unit', 'bench', 'record', 'list', 'new'];
+  return { screen: known.includes(screen) ? screen : '', id, part, more };
+}
+
+const link = (...parts) => `#/${parts.map(encodeURIComponent).join('/')}`;
+
+function go(...parts) { location.hash = link(...parts); }
+
+function routed() {
+  page.route = readRoute();
+  if (page.route.screen === 'unit' || page.route.screen === 'record') page.lastUnit = page.route.id;
+  closeDialog();
+  closeNotice();
+  load();
+  later();
+}
+
+/** Brings the documents that the screen shows. */
+async function load() {
+  const { screen, id, part, more } = page.route;
+  try {
+    if (screen === 'units' || screen === 'new' || part === 'start') page.docs.units = await ask(`/api/units?search=${encodeURIComponent(page.search)}`);
+    if (screen === 'unit' || screen === 'record') {
+      if (page.docs.unit?.id !== id) page.docs.unit = null;
+      page.docs.unit = await ask(`/api/units/${encodeURIComponent(id)}`);
+      await loadFaces(id);
+      page.docs.units ??= await ask('/api/units?search=');
+    }
+    if (part === 'ticks' || part === 'start') page.docs.ticks = await ask(`/api/units/${encodeURIComponent(id)}/ticks`);
+    if (part === 'diff') page.docs.difference = { list: more, doc: await post(`/api/units/${encodeURIComponent(id)}/diff`, { list: more }) };
+  } catch (failure) {
+    refuse(failure);
+  }
+  later();
+}
+
+async function loadFaces(id) {
+  if (!page.faces.has(id)) page.faces.set(id, (await ask(`/api/units/${encodeURIComponent(id)}/faces`)).items);
+}
+
+// ---------------------------------------------------------------- the frame around every screen
+
+const TITLES = { units: 'Units', unit: 'Unit', bench: 'Bench', record: 'Record', list: 'Wire list', new: 'New unit' };
+
+function render() {
+  if (!page.state) return renderBanners();
+  if (!page.route.screen) page.route.screen = page.state.session ? 'bench' : 'units';
+  const { screen, id, part } = page.route;
+  const session = page.state.session;
+  document.documentElement.dataset.screen = screen;
+  document.title = `${TITLES[screen]}${page.state.practice ? ' (practice)' : ''}: ringout bench`;
+  byId('skip').textContent = screen === 'bench' ? 'To the step' : 'To the content';
+  renderTop();
+  renderBanners();
+  put(byId('main'), screenOf(screen, part));
+  arrive(`${screen}/${id}/${part}`);
+  if (session) shownStep(session);
+}
+
+function screenOf(screen, part) {
+  if (screen === 'bench') return benchScreen();
+  if (screen === 'list') return listScreen();
+  if (screen === 'new') return startScreen(null);
+  if (screen === 'units') return unitsScreen();
+  if (!page.docs.unit) return [el('h1', {}, TITLES[screen]), waiting()];
+  if (screen === 'record') return recordScreen(page.docs.unit);
+  if (part === 'ticks') return ticksScreen(page.docs.unit);
+  if (part === 'diff') return differenceScreen(page.docs.unit);
+  if (part === 'start') return startScreen(page.docs.unit);
+  return unitScreen(page.docs.unit);
+}
+
+const waiting = () => el('p', { class: 'quiet' }, 'One moment …');
+
+/** A new screen begins at its top, with its heading as the first thing that is read. */
+function arrive(where) {
+  if (page.shown.screen === where) return;
+  const first = page.shown.screen === '';
+  page.shown.screen = where;
+  scrollTo(0, 0);
+  if (!first) byId('main').focus({ preventScroll: true });
+}
+
+/** From when on the step stands before somebody's eyes, and what is said of it. */
+function shownStep(session) {
+  const step = session.step?.id ?? 'none';
+  const last = `${session.last?.id}/${session.last?.taken}`;
+  if (page.shown.step === step && page.shown.last === last) return;
+  const news = page.shown.step !== step;
+  if (page.route.screen === 'bench') tellStep(session);
+  if (news) page.shown.since = performance.now();
+  if (news && page.route.screen === 'bench') speech.say(spokenStep(session));
+  page.shown.step = step;
+  page.shown.last = last;
+}
+
+function renderTop() {
+  const { practice, session } = page.state;
+  const unit = session?.unit.id ?? page.lastUnit;
+  const tab = (screen, label, target) => el('li', {}, target
+    ? el('a', { href: target, key: `tab-${screen}`, 'aria-current': page.route.screen === screen ? 'page' : null }, label)
+    : el('span', { class: 'off' }, label));
+  const known = page.lastUnit || unit;
+  put(byId('top'),
+    el('nav', { 'aria-label': 'Screens' }, el('ul', {},
+      tab('units', 'Units', link('units')),
+      tab('unit', 'Unit', known && link('unit', known)),
+      tab('bench', 'Bench', link('bench')),
+      tab('record', 'Record', known && link('record', known)))),
+    practice ? el('p', { class: 'practice' }, 'PRACTICE') : null,
+    el('p', { class: 'station' }, [page.state.station, page.state.tester].filter(Boolean).join(', ')),
+    press('Set up', settingsDialog, { class: 'tool' }));
+}
+
+function renderBanners() {
+  const banners = [];
+  if (page.link === 'lost') banners.push(el('p', { class: 'banner bad' }, sign('bad'),
+    el('span', {}, el('strong', {}, 'No connection to the program. '), 'Nothing is kept until it is back. The page tries by itself.')));
+  if (page.link === 'shut') banners.push(el('p', { class: 'banner bad' }, sign('bad'),
+    el('span', {}, el('strong', {}, 'This page is let in no longer. '), 'Nothing is kept. Open the address that the program shows.')));
+  if (page.trouble) banners.push(el('div', { class: `banner ${page.trouble.kind}` }, sign(page.trouble.kind === 'bad' ? 'bad' : 'good'),
+    el('span', {}, page.trouble.text), press('Close', closeNotice, { key: 'close-notice' })));
+  put(byId('banners'), banners);
+}
+
+// ---------------------------------------------------------------- faces
+
+/** One item as it is seen from its wiring side. `mark` is the pin of the step; `states` says of each pin how it stands. */
+function face(item, { mark = '', states = null, label }) {
+  const pitch = nearest(item.cavities);
+  const radius = pitch * 0.44;
+  const marked = item.cavities.find((cavity) => cavity.pin === mark);
+  const box = viewOf(item, marked, pitch);
+  const svg = draw('svg', { class: `face ${item.shape}`, viewBox: box.join(' '), role: 'img', 'aria-label': label });
+  if (item.shape === 'insert') svg.append(shell(item, radius));
+  if (marked) svg.append(hairs(marked, box));
+  for (const cavity of item.cavities) {
+    if (cavity !== marked) svg.append(hole(cavity, radius, item.shape, states ? states.get(cavity.pin) ?? 'unused' : 'plain'));
+  }
+  if (marked) svg.append(target(marked, radius, item.shape));
+  return svg;
+}
+
+function nearest(cavities) {
+  let least = Infinity;
+  cavities.forEach((one, at) => cavities.slice(at + 1, at + 40).forEach((other) => {
+    const apart = Math.hypot(one.x - other.x, one.y - other.y);
+    if (apart > 0 && apart < least) least = apart;
+  }));
+  return least === Infinity ? 8 : least;
+}
+
+/** The whole insert; of a long strip only what is near the terminal that is meant. */
+function viewOf(item, marked, pitch) {
+  const xs = item.cavities.map((cavity) => cavity.x);
+  const ys = item.cavities.map((cavity) => -cavity.y);
+  let [left, right] = [Math.min(...xs), Math.max(...xs)];
+  if (item.shape === 'strip' && marked && right - left > 6 * pitch) [left, right] = [marked.x - 2.5 * pitch, marked.x + 2.5 * pitch];
+  const margin = pitch * (item.shape === 'strip' ? 0.75 : 1.15);
+  const top = Math.min(...ys);
+  return [left - margin, top - margin, right - left + 2 * margin, Math.max(...ys) - top + 2 * margin].map((part) => Math.round(part * 100) / 100);
+}
+
+function shell(item, radius) {
+  const xs = item.cavities.map((cavity) => cavity.x);
+  const ys = item.cavities.map((cavity) => -cavity.y);
+  const [cx, cy] = [(Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2];
+  const far = Math.max(...item.cavities.map((cavity) => Math.hypot(cavity.x - cx, -cavity.y - cy)));
+  return draw('circle', { class: 'shell', cx, cy, r: far + radius * 1.5 });
+}
+
+const outline = (cavity, radius, shape, kind) => (shape === 'strip'
+  ? draw('rect', { class: kind, x: cavity.x - radius, y: -cavity.y - radius, width: 2 * radius, height: 2 * radius, rx: radius * 0.2 })
+  : draw('circle', { class: kind, cx: cavity.x, cy: -cavity.y, r: radius }));
+
+const letter = (cavity, size, kind) => draw('text', { class: kind, x: cavity.x, y: -cavity.y, 'font-size': size / Math.max(1, cavity.pin.length * 0.62), dy: '0.36em' }, cavity.pin);
+
+function hole(cavity, radius, shape, state) {
+  const says = draw('title', {}, `${cavity.pin}${cavity.signal ? `, ${cavity.signal}` : ''}${STATES[state] ? `: ${STATES[state].word}` : ''}`);
+  const group = draw('g', { class: `hole ${state}` }, says, outline(cavity, radius, shape, 'rim'));
+  const mark = STATES[state]?.sign;
+  if (mark) group.append(draw('path', { d: SIGNS[mark], class: 'state', transform: `translate(${cavity.x} ${-cavity.y - radius * 0.36}) scale(${radius / 22}) translate(-12 -12)` }));
+  group.append(draw('text', { class: 'pin', x: cavity.x, y: -cavity.y + (mark ? radius * 0.5 : 0), 'font-size': radius * (mark ? 0.85 : 1.1) / Math.max(1, cavity.pin.length * 0.62), dy: '0.34em' }, cavity.pin));
+  return group;
+}
+
+/** Two lines behind the cavities that cross where the probe goes in. */
+const hairs = (cavity, [left, top, width, height]) => draw('path', { class: 'hairs', d: `M${left} ${-cavity.y} h${width} M${cavity.x} ${top} v${height}` });
+
+/** The cavity of the step: larger, filled, and of the other shape than its neighbours. */
+function target(cavity, radius, shape) {
+  return draw('g', { class: 'target' }, outline(cavity, radius * (shape === 'strip' ? 1.1 : 1.02), shape === 'strip' ? 'insert' : 'strip', 'rim'),
+    letter(cavity, radius * 1.5, 'pin'));
+}
+
+const STATES = {
+  proven: { sign: 'good', word: 'proven' },
+  failing: { sign: 'bad', word: 'failing' },
+  unproven: { sign: 'unsure', word: 'not proven' },
+  unused: { sign: null, word: 'no wire' },
+};
+
+// ---------------------------------------------------------------- Bench
+
+const meterOf = (state) => (state.session?.step?.kind === 'insulation' ? state.insulationMeter : state.meter);
+const whichMeter = (state) => (state.session?.step?.kind === 'insulation' ? 'insulationMeter' : 'meter');
+const isTyped = (state) => meterOf(state).state === 'typed';
+
+function benchScreen() {
+  const { state } = page;
+  const session = state.session;
+  if (!session) return [el('h1', {}, 'Bench'), el('p', {}, 'No unit is being tested here.'), el('p', {}, el('a', { class: 'button', href: link('units') }, 'Choose a unit'))];
+  if (!page.faces.has(session.unit.id)) loadFaces(session.unit.id).then(later, refuse);
+  const gated = gatePanel(state, session);
+  const keys = !gated && (page.entry.open || isTyped(state));
+  return el('div', { class: `bench${keys ? ' typing' : ''}${gated ? ' gated' : ''}${session.step ? '' : ' over'}` },
+    runStrip(session),
+    session.step ? el('div', { class: 'hands' }, switchBar(session.step), pointsPanel(session)) : null,
+    el('section', { class: 'value', 'aria-label': 'Value' },
+      gated ?? [expectPanel(session.step), liveRow(state, session.step), keypad(state, session.step)], lastPanel(session)), actions(state, session),
+    el('aside', { class: 'beside', 'aria-label': 'What is found so far', tabindex: '0', key: 'beside' }, foundParts(session)));
+}
+
+function runStrip(session) {
+  const { progress, step, unit, leading, others } = session;
+  const along = { plan: '', telling: 'telling readings', jump: 'jumped here' }[leading];
+  const count = session.found.faults.length;
+  return el('div', { class: 'run' },
+    el('div', { class: 'where' },
+      el('h1', {}, step ? (step.number ? `Step ${step.number}` : 'Extra step') : 'All measured', el('span', { class: 'unit' }, ` Unit ${unit.serial}`)),
+      el('p', { class: 'so-far' }, [`${progress.made} of ${progress.of}`, progress.skipped ? `${progress.skipped} skipped` : '',
+        progress.minutes === null ? '' : `${progress.minutes} min left`, along].filter(Boolean).join(', ')),
+      others.length ? el('p', { class: 'others' }, others.map((other) => `${other.station}: ${other.who} ${other.text}`).join('; ')) : null),
+    press(count ? many(count, 'fault', 'faults') : 'No fault', foundDialog, { class: `found-count ${count ? 'bad' : ''}`, key: 'found' }),
+    el('progress', { max: progress.of, value: progress.made, 'aria-label': 'Steps made' }));
+}
+
+function switchBar(step) {
+  if (!step.state.length) return null;
+  const now = step.state.filter((one) => one.changed);
+  return el('p', { class: `switches${now.length ? ' now' : ''}` }, now.length ? el('strong', {}, 'First set: ') : 'Set: ',
+    el('b', {}, step.state.map((one) => one.text).join(', ')));
+}
+
+function pointsPanel(session) {
+  const { step, unit } = session;
+  const items = page.faces.get(unit.id) ?? [];
+  return el('section', { class: 'points', 'aria-label': 'Points' },
+    pointRow(step.from, 'Red lead', step.stays === 'from', step.stays !== '', items),
+    pointRow(step.to, 'Black lead', step.stays === 'to', step.stays !== '', items));
+}
+
+function pointRow(side, lead, stays, other, items) {
+  const first = side.points[0];
+  const item = items.find((one) => first && one.ref.toLowerCase() === first.item.toLowerCase());
+  const place = item && item.cavities.some((cavity) => cavity.pin === first.pin);
+  return el('div', { class: `point ${stays ? 'stays' : 'moves'}` },
+    el('p', { class: 'lead' }, el('span', {}, lead), stays ? el('b', {}, 'stays') : other ? el('b', {}, 'moves') : null, el('strong', {}, caseOf(side))),
+    el('div', { class: 'words' }, pointName(side), placeOf(side, item)),
+    place ? el('figure', {}, face(item, { mark: first.pin, label: `${item.ref} ${item.from}, ${side.spoken} marked` }),
+      el('figcaption', {}, `${item.ref} ${item.from}`)) : null);
+}
+
+/** The pin stands on a ground of its own: the eye goes to it. */
+function pointName(side) {
+  if (!side.points.length) return el('p', { class: 'name', len: side.text.length }, side.text);
+  const total = side.text.length;
+  const rows = side.points.length > 2 ? 2 : 1;
+  return el('p', { class: `name${rows > 1 ? ' several' : ''}`, len: Math.ceil(total / rows) + side.points.length * 0.5 },
+    side.points.map((point) => el('span', { class: 'one' }, `${point.item}-`, el('span', { class: 'pin' }, point.pin))));
+}
+
+/** Small a and large A are two pins: said in words wherever a pin is a letter. */
+function caseOf(side) {
+  const letters = side.points.length === 1 && /^[A-Za-z]$/.test(side.points[0].pin);
+  return letters ? side.spoken.split(',').pop().trim() : '';
+}
+
+function placeOf(side, item) {
+  if (side.rest) return el('p', { class: 'said how' }, side.how || 'Every other net, tied together.');
+  if (side.points.length > 1) return el('p', { class: 'said how' }, side.how || 'Tied together.');
+  return item ? el('p', { class: 'said' }, item.title) : null;
+}
+
+/** What has to be done first stands in place of the value: nothing can be taken past it. */
+function gatePanel(state, session) {
+  const meter = meterOf(state);
+  if (!session.step) return overPanel(session);
+  if (session.offer) return offerPanel(session);
+  if (meter.state === 'lost') return lostPanel(state, meter);
+  if (meter.needsLeads) return leadsPanel();
+  return session.step.confirm ? cautionsPanel(session.step) : null;
+}
+
+function expectPanel(step) {
+  const remarks = [
+    step.again ? el('p', { class: 'again' }, sign('unsure'), 'Read once more: the value before failed.') : null,
+    step.reverse ? el('p', { class: 'again' }, sign('back'), 'Leads exchanged: the second value of a diode.') : null,
+    step.volts ? el('p', { class: 'again' }, sign('unsure'), `${step.volts} V, put on at the tester by hand. Discharge after.`) : null];
+  return el('div', { class: 'expect' },
+    el('p', { class: 'should' }, el('span', { class: 'label' }, 'Should read '), el('b', {}, step.expected.text)),
+    el('p', { class: 'means' }, step.expected.means), remarks);
+}
+
+const NO_VALUE = '–';
+
+const STAGES = { lift: 'Lift the probes', open: 'Touch both points', touched: 'Hold still', taken: 'Taken' };
+
+function stageWords(state, step) {
+  if (page.link !== 'here') return 'No connection: nothing is kept';
+  if (entryText(step)) return 'Typed: press Take';
+  const meter = meterOf(state);
+  if (meter.state === 'opening') return 'The meter is being opened';
+  if (meter.state === 'typed') return 'Type what the meter shows';
+  if (step.asks === 'apart') return 'Touch both points, then press Take';
+  if (step.asks === 'part') return 'Touch both points, then press Take';
+  return STAGES[page.live.stage] ?? 'Touch both points';
+}
+
+function liveRow(state, step) {
+  const typed = entryText(step);
+  return el('div', { class: 'live', 'data-stage': typed ? 'typed' : page.live.stage },
+    el('div', { class: 'reading' },
+      typed || isTyped(state) || page.entry.open
+        ? el('input', { class: 'now', id: 'now', readonly: true, 'aria-label': 'Value typed', value: typed || `${NO_VALUE} ${unitOf(step)}`, key: 'now' })
+        : el('p', { class: 'now', id: 'now' }, page.live.text || NO_VALUE),
+      el('p', { class: 'echo', 'aria-hidden': 'true' }, 'should read ', el('b', {}, step.expected.text)),
+      el('p', { class: 'stage', id: 'stage' }, stageWords(state, step))),
+    typed || page.entry.open || isTyped(state)
+      ? press('Delete', rubOut, { class: 'tool' }) : press('Type', openKeys, { class: 'tool' }));
+}
+
+/** Ten times a second: the texts alone, and only where they changed. */
+function showLive() {
+  const session = page.state?.session;
+  if (!session?.step || page.route.screen !== 'bench') return;
+  const now = byId('now');
+  const stage = byId('stage');
+  if (now && now.tagName === 'P' && now.textContent !== (page.live.text || NO_VALUE)) now.textContent = page.live.text || NO_VALUE;
+  const words = stageWords(page.state, session.step);
+  if (stage && stage.textContent !== words) stage.textContent = words;
+  const row = stage?.closest('.live');
+  if (row && !entryText(session.step)) row.dataset.stage = page.live.stage;
+}
+
+function lastPanel(session) {
+  const { last } = session;
+  if (!last) return el('div', { class: 'last none' }, el('p', {}, 'Nothing is taken yet.'));
+  const kind = last.taken ? last.outcome : 'back';
+  return el('div', { class: `last ${kind}` }, sign(kind),
+    el('p', { class: 'what' }, el('strong', {}, last.taken ? OUTCOMES[last.outcome] : 'Taken back'), ' ', el('b', {}, last.value), el('span', {}, ` ${last.text}`)),
+    el('p', { class: 'says' }, last.taken ? last.says : 'It counts no longer.'));
+}
+
+function actions(state, session) {
+  const { step } = session;
+  const blocked = !step || page.link !== 'here' || session.offer || meterOf(state).state === 'lost' || meterOf(state).needsLeads || step.confirm;
+  const small = (label, key, action, off) => press([label, hint(key)], action, { class: 'small', key: `do-${label}`, 'aria-disabled': off ? 'true' : null });
+  return el('div', { class: 'actions' },
+    el('div', { class: 'main' },
+      press(['Take back', hint('Backspace')], backDialog, { class: 'back', key: 'back', 'aria-disabled': session.last?.taken ? null : 'true' }),
+      step ? press(['Take', hint('Space')], takeNow, { class: 'take', key: 'take', 'aria-disabled': blocked ? 'true' : null })
+        : press('End the test', finishDialog, { class: 'take', key: 'finish' })),
+    el('div', { class: 'others' },
+      small('Skip', 'S', skipDialog, !step), small('Note', 'N', noteDialog), small('Photo', 'P', photoDialog),
+      small('Jump', '/', () => jumpDialog()), small('Why', '?', whyDialog, !step), small('More', '+', moreDialog)));
+}
+
+const gate = (title, ...children) => el('div', { class: 'gate' }, el('h2', {}, title), ...children);
+
+const cautionsPanel = (step) => gate('Before this step',
+  el('ul', {}, step.cautions.map((caution) => el('li', {}, caution))),
+  press(['Read and done', hint('C')], confirmCautions, { class: 'wide', key: 'confirm' }));
+
+const leadsPanel = () => gate('Leads first',
+  el('p', {}, 'Hold the two probes firmly together, metal on metal. What they read is taken off from every reading.'),
+  el('p', { class: 'now', id: 'now' }, page.live.text || NO_VALUE),
+  press(['Measure the leads', hint('Space')], () => act('leads'), { class: 'wide', key: 'leads' }));
+
+const lostPanel = (state, meter) => gate('The meter is lost',
+  el('p', {}, meter.trouble), el('p', {}, 'Nothing is taken until it is back. The step stays.'),
+  el('div', { class: 'pair' },
+    press('Try again', () => act('meter', { which: whichMeter(state), address: meter.address, profile: meter.profile }), { class: 'wide', key: 'retry' }),
+    press('Type values', () => act('meter', { which: whichMeter(state), address: 'none', profile: '' }), { class: 'wide second', key: 'type-instead' })));
+
+const offerPanel = ({ offer }) => gate('This item is done, with a fault',
+  el('p', {}, offer.text),
+  el('div', { class: 'pair' },
+    press([`Find it now: ${many(offer.telling, 'reading', 'readings')}`, hint('F')], () => act('lead', { follow: true }), { class: 'wide', key: 'follow' }),
+    press(['Go on, find it later', hint('G')], () => act('lead', { follow: false }), { class: 'wide second', key: 'go-on' })));
+
+const overPanel = (session) => gate('Nothing is left to measure',
+  session.progress.skipped ? el('p', {}, `${many(session.progress.skipped, 'step was', 'steps were')} skipped: what they prove stays open.`) : null,
+  el('p', {}, session.found.faults.length ? `${many(session.found.faults.length, 'fault', 'faults')} so far. End the test to see the verdict.` : 'End the test to see the verdict.'),
+  el('p', {}, el('a', { class: 'button', href: link('unit', session.unit.id) }, 'See the unit')));
+
+function foundParts(session) {
+  const { faults, working } = session.found;
+  const { sentences, more } = session.open;
+  return [
+    el('h2', {}, 'Faults so far', working ? el('small', {}, ' working …') : null),
+    faults.length ? el('ol', { class: 'faults' }, faults.map(faultItem)) : el('p', {}, 'None.'),
+    sentences.length ? [el('h2', {}, 'Still open'), openList(session.open, more)] : null];
+}
+
+const faultItem = (fault) => el('li', {},
+  el('p', { class: 'fault' }, sign('bad'), el('strong', {}, fault.title), ' ', el('span', { class: 'tag' }, fault.certainty)),
+  el('p', {}, fault.text),
+  fault.readings.length ? el('ul', { class: 'plain mono' }, fault.readings.map((reading) => el('li', {}, reading))) : null,
+  fault.others.length ? el('details', {}, el('summary', {}, 'What else it may be'), el('ul', {}, fault.others.map((other) => el('li', {}, other)))) : null);
+
+const openList = (open) => el('ul', { class: 'open' }, open.sentences.map((sentence) => el('li', {}, sentence)),
+  open.more ? el('li', {}, `and ${open.more} more`) : null);
+
+// ---------------------------------------------------------------- Bench: what the hands do
+
+/** Why the step can't be answered now, or nothing. */
+function stopped() {
+  const { state, link: line } = page;
+  const session = state?.session;
+  if (line !== 'here') return 'No connection: nothing is kept.';
+  if (!session?.step) return 'Nothing is asked.';
+  if (session.offer) return 'Choose first how to go on.';
+  if (meterOf(state).state === 'lost') return 'The meter is lost.';
+  if (session.step.confirm) return 'Confirm first what stands under “Before this step”.';
+  if (performance.now() - page.shown.since < TOO_SOON_MS || page.shown.step !== session.step.id) return 'The step had just changed. Look at it, then press again.';
+  return '';
+}
+
+function takeNow() {
+  const { state } = page;
+  if (page.busy) return;
+  if (page.link === 'here' && state?.session?.step && meterOf(state).needsLeads && !state.session.offer && meterOf(state).state !== 'lost') { act('leads'); return; }
+  const why = stopped();
+  if (why) { notice(why); return; }
+  const { step } = state.session;
+  const typed = entryText(step);
+  if (!typed && isTyped(state)) { notice('Type first what the meter shows.'); return; }
+  takeStep(step, typed);
+}
+
+async function takeStep(step, typed) {
+  const kept = await act('take', typed ? { step: step.id, typed } : { step: step.id });
+  if (kept) { page.entry = { step: page.state.session?.step?.id ?? '', digits: '', unit: '', over: false, open: false }; later(); }
+}
+
+function confirmCautions() {
+  const step = page.state.session?.step;
+  if (step?.confirm) act('confirm', { step: step.id });
+}
+
+const unitOf = (step) => page.entry.unit || step.unit;
+
+/** What was typed for this step, with its unit; empty where nothing was. */
+function entryText(step) {
+  const { entry } = page;
+  if (entry.step !== step.id) return '';
+  if (entry.over) return 'OL';
+  return /\d/.test(entry.digits) ? `${entry.digits} ${unitOf(step)}` : entry.digits;
+}
+
+function keypad(state, step) {
+  if (!isTyped(state) && !page.entry.open) return null;
+  const key = (label, action, kind = '', pressed = null) => el('button', { type: 'button', class: kind, onclick: action, key: `key-${label}`, 'aria-pressed': pressed }, label);
+  const digit = (label) => key(label, () => typeIn(label), 'digit');
+  const unit = (label) => key(label, () => chooseUnit(label), 'unit', String(unitOf(step) === label && !page.entry.over));
+  const [first, second, third, fourth] = [0, 1, 2, 3].map((at) => (step.units[at] ? unit(step.units[at]) : el('span')));
+  return el('div', { class: 'keypad', role: 'group', 'aria-label': 'Keys for the value' },
+    digit('7'), digit('8'), digit('9'), digit('0'), first, second,
+    digit('4'), digit('5'), digit('6'), digit('.'), third, fourth,
+    digit('1'), digit('2'), digit('3'), digit('−'), digit('>'), key('OL', typeOver, 'over', String(page.entry.over)));
+}
+
+function openKeys() { page.entry.open = true; render(); }
+
+function typeIn(character) {
+  const { entry } = page;
+  if (!page.state.session?.step || entry.digits.length > 11) return;
+  entry.over = false;
+  entry.open = true;
+  if (character === '.' && entry.digits.includes('.')) return;
+  if ('>−'.includes(character) && entry.digits) return;
+  entry.digits += character;
+  render();
+}
+
+function typeOver() { Object.assign(page.entry, { over: true, digits: '', open: true }); render(); }
+
+function chooseUnit(unit) { page.entry.unit = unit; page.entry.over = false; render(); }
+
+function rubOut() {
+  const { entry } = page;
+  if (entry.over) entry.over = false;
+  else if (entry.digits) entry.digits = entry.digits.slice(0, -1);
+  else entry.open = false;
+  render();
+}
+
+/** Opens a unit by its serial number; else looks on the bench for a point, an item or a wire of that name. */
+async function scanned(text) {
+  tell(`Scanned: ${text}`);
+  try {
+    const found = await ask(`/api/units?search=${encodeURIComponent(text)}`);
+    const unit = found.units.find((one) => one.serial.toLowerCase() === text.toLowerCase());
+    if (unit) { go('unit', unit.id); return; }
+  } catch (failure) {
+    refuse(failure);
+    return;
+  }
+  if (page.route.screen === 'bench' && page.state.session) { await act('jump', { to: text }); return; }
+  notice(`No unit has the serial number ${text}.`, 'bad');
+}
+
+// ---------------------------------------------------------------- dialogs
+
+/** One dialog at a time; the step can't be answered while one is open. */
+function dialog(title, content, closing = 'Close') {
+  const box = byId('dialog');
+  put(box, el('div', { class: 'sheet' }, el('h2', { id: 'dialog-title', tabindex: '-1' }, title), content,
+    closing ? el('div', { class: 'closing' }, press(closing, closeDialog, { key: 'dialog-close' })) : null));
+  if (!box.open) box.showModal();
+  (box.querySelector('[autofocus]') ?? byId('dialog-title')).focus();
+}
+
+function closeDialog() {
+  const box = byId('dialog');
+  if (!box.open) return;
+  box.close();
+  box.replaceChildren();
+  byId('main').focus({ preventScroll: true });
+}
+
+/** A few large reasons, and a field for any other. */
+function reasonDialog(title, lead, reasons, done) {
+  const send = async (why) => {
+    if (!why) return;
+    closeDialog();
+    forget('why');
+    await done(why);
+  };
+  forget('why');
+  dialog(title, [el('p', {}, lead),
+    el('div', { class: 'choices' }, reasons.map((reason, at) => press([reason, hint(String(at + 1))], () => send(reason), { class: 'wide second', key: `why-${at}`, 'data-choice': at + 1 }))),
+    el('form', { onsubmit: (event) => { event.preventDefault(); send(draft('why')); } },
+      field('why', 'Another reason'), el('button', { class: 'wide', key: 'why-send' }, title))], 'Leave it');
+}
+
+function backDialog() {
+  const last = page.state.session?.last;
+  if (!last?.taken) { notice('Nothing to take back.'); return; }
+  reasonDialog('Take back', `${last.text}: ${last.value}. It stays in the record as taken back.`,
+    ['The probe slipped', 'I was at another pin', 'The switch stood otherwise', 'I typed it wrong'], (why) => act('back', { reading: last.id, why }));
+}
+
+function skipDialog() {
+  const step = page.state.session?.step;
+  if (!step) return;
+  reasonDialog('Skip', `${step.from.text} to ${step.to.text}. A step that was skipped proves nothing: the unit can’t conform by it.`,
+    ['I can’t reach it', 'It is not fitted yet', 'It is damaged', 'Another person reads it'], (why) => act('skip', { step: step.id, why }));
+}
+
+function noteDialog() {
+  textDialog('Note', 'note', 'What you saw', 'Keep the note', (text) => act('note', { text }));
+}
+
+function textDialog(title, key, label, button, done) {
+  dialog(title, el('form', { onsubmit: async (event) => {
+    event.preventDefault();
+    const text = draft(key);
+    if (text && await done(text) !== false) { forget(key); closeDialog(); }
+  } }, field(key, label, { rows: 4, autofocus: true }, 'textarea'), el('button', { class: 'wide', key: `${key}-send` }, button)), 'Leave it');
+}
+
+function photoDialog() {
+  const send = async (event) => {
+    event.preventDefault();
+    const [file] = byId('field-photo').files;
+    if (!file) return;
+    const picture = await small(file);
+    try {
+      take(await ask(`/api/session/photo?text=${encodeURIComponent(draft('photo-text'))}`, { method: 'POST', headers: { 'Content-Type': picture.type }, body: picture }));
+      forget('photo', 'photo-text');
+      closeDialog();
+      notice('The photo is kept.');
+    } catch (failure) {
+      refuse(failure);
+    }
+  };
+  forget('photo');
+  dialog('Photo', el('form', { onsubmit: send },
+    el('div', { class: 'field' }, el('label', { for: 'field-photo' }, 'Picture'), el('input', { id: 'field-photo', type: 'file', accept: 'image/jpeg,image/png', capture: 'environment', autofocus: true })),
+    field('photo-text', 'What it shows'), el('button', { class: 'wide', key: 'photo-send' }, 'Keep the photo')), 'Leave it');
+}
+
+/** A camera's picture is larger than a record needs and than the store takes. */
+async function small(file, longest = 2400) {
+  const picture = await createImageBitmap(file).catch(() => null);
+  if (!picture || (file.size < 4e6 && ['image/jpeg', 'image/png'].includes(file.type))) return file;
+  const scale = Math.min(1, longest / Math.max(picture.width, picture.height));
+  const canvas = el('canvas', { width: Math.round(picture.width * scale), height: Math.round(picture.height * scale) });
+  canvas.getContext('2d').drawImage(picture, 0, 0, canvas.width, canvas.height);
+  return new Promise((done) => { canvas.toBlob((blob) => done(blob ?? file), 'image/jpeg', 0.85); });
+}
+
+function jumpDialog() {
+  textLine('Jump', 'jump', 'A point, an item or a wire, such as P2-3, TB1 or W013', 'Go there', (to) => act('jump', { to }));
+}
+
+function textLine(title, key, label, button, done) {
+  forget(key);
+  dialog(title, el('form', { onsubmit: async (event) => {
+    event.preventDefault();
+    const text = draft(key);
+    if (text && await done(text)) closeDialog();
+  } }, field(key, label, { autofocus: true, autocapitalize: 'off', spellcheck: 'false' }), el('button', { class: 'wide', key: `${key}-send` }, button)), 'Leave it');
+}
+
+function whyDialog() {
+  const session = page.state.session;
+  if (!session?.step) return;
+  const { step } = session;
+  dialog(`Why ${step.number ? `step ${step.number}` : 'this step'}`, [
+    el('ul', {}, step.why.map((sentence) => el('li', {}, sentence))),
+    el('p', {}, `Should read ${step.expected.text}. ${step.expected.means}`),
+    step.wire ? el('p', {}, `It is about ${step.wire}.`) : null,
+    step.cautions.length ? [el('h3', {}, 'Cautions'), el('ul', {}, step.cautions.map((caution) => el('li', {}, caution)))] : null]);
+}
+
+function foundDialog() {
+  const session = page.state.session;
+  if (session) dialog('So far', el('div', { class: 'beside-copy' }, foundParts(session)));
+}
+
+function moreDialog() {
+  const { state } = page;
+  const choose = (label, action) => press(label, () => { closeDialog(); action(); }, { class: 'wide second' });
+  const { meter } = state;
+  dialog('More', [
+    el('p', {}, `Meter: ${meter.text || meter.address}. ${meter.leads ? `Leads ${meter.leads.text}, at ${clock(meter.leads.at)}.` : ''}`),
+    el('div', { class: 'choices' },
+      choose('Measure the leads', () => leadsDialog()),
+      choose('Another meter', () => meterDialog('meter')),
+      choose('Another insulation meter', () => meterDialog('insulationMeter')),
+      choose('What has changed around', conditionsDialog),
+      choose('Leave it for later', leaveDialog),
+      choose('End the test', finishDialog))]);
+}
+
+function leadsDialog() {
+  dialog('Measure the leads', [el('p', {}, 'Hold the two probes firmly together, metal on metal.'),
+    press('Measure', async () => { if (await act('leads')) closeDialog(); }, { class: 'wide' })], 'Leave it');
+}
+
+function meterDialog(which) {
+  const meter = page.state[which];
+  forget('meter-address', 'meter-profile');
+  dialog(which === 'meter' ? 'Meter' : 'Insulation meter', el('form', { onsubmit: async (event) => {
+    event.preventDefault();
+    if (await act('meter', { which, address: draft('meter-address', meter.address), profile: draft('meter-profile', meter.profile) })) closeDialog();
+  } }, field('meter-address', 'Address', { kept: meter.address, help: '192.0.2.7:5025, /dev/ttyUSB0, COM3; none: values are typed' }),
+  field('meter-profile', 'Profile', { kept: meter.profile, help: 'How the meter is spoken to; see ringout meters' }),
+  el('button', { class: 'wide', key: 'meter-send' }, 'Use this meter')), 'Leave it');
+}
+
+const CONDITIONS = [
+  ['temperature', 'Temperature of the wires', '20 °C'], ['humidity', 'Humidity', '46 %'], ['procedure', 'Procedure', ''], ['inspector', 'Inspector', ''],
+  ['work order', 'Work order', ''], ['instrument', 'Instrument', 'milliohm meter'], ['instrument number', 'Its own number', 'T-118'], ['calibration due', 'Its calibration is due', '2027-03-31'],
+  ['insulation instrument number', 'Number of the insulation tester', 'T-204'], ['insulation calibration due', 'Its calibration is due', '2027-03-31']];
+
+/** Fields of the sheet Job; what stands there already is shown, and only what changed is sent. */
+function conditionFields(known) {
+  return CONDITIONS.map(([name, label, example]) => field(`job-${name}`, label,
+    { kept: known.find((one) => one.name === name)?.value ?? '', placeholder: example ? `such as ${example}` : null }));
+}
+
+function changedConditions(known) {
+  return CONDITIONS.map(([name]) => ({ name, value: draft(`job-${name}`, known.find((one) => one.name === name)?.value ?? '') }))
+    .filter(({ name, value }) => value !== (known.find((one) => one.name === name)?.value ?? ''));
+}
+
+const forgetConditions = () => forget(...CONDITIONS.map(([name]) => `job-${name}`));
+
+function conditionsDialog() {
+  const known = page.state.session?.conditions ?? [];
+  forgetConditions();
+  dialog('What has changed around', el('form', { onsubmit: async (event) => {
+    event.preventDefault();
+    if (await act('conditions', { conditions: changedConditions(known) })) closeDialog();
+  } }, el('div', { class: 'fields' }, conditionFields(known)), el('button', { class: 'wide', key: 'conditions-send' }, 'Keep this')), 'Leave it');
+}
+
+function leaveDialog() {
+  dialog('Leave it for later', [el('p', {}, 'All that was taken is kept. The test goes on at the same step, from the unit’s screen.'),
+    press('Leave it for later', async () => { const unit = page.state.session.unit.id; if (await act('leave')) go('unit', unit); }, { class: 'wide', key: 'leave' })], 'Stay');
+}
+
+function finishDialog() {
+  const session = page.state.session;
+  const missing = session.progress.of - session.progress.made;
+  dialog('End the test', [el('p', {}, missing ? `${many(missing, 'step is', 'steps are')} not measured: the unit can’t conform by this test.` : 'Everything of the plan is measured.'),
+    press('End the test', async () => { const unit = session.unit.id; if (await act('finish')) go('unit', unit); }, { class: 'wide', key: 'finish-now' })], 'Stay');
+}
+
+// ---------------------------------------------------------------- looks
+
+function settingsDialog() {
+  const choice = (name, label, value, chosen, action) => el('label', { class: 'choice' },
+    el('input', { type: 'radio', name, value, checked: chosen === value, key: `${name}-${value}`, onchange: () => action(value) }), el('span', {}, label));
+  const group = (name, title, choices, chosen, action) => el('fieldset', {}, el('legend', {}, title),
+    choices.map(([value, label]) => choice(name, label, value, chosen, action)));
+  dialog('Set up', [
+    group('look', 'Look', [['device', 'As the device'], ['light', 'Light'], ['dark', 'Dark'], ['contrast', 'High contrast']], remembered.get('look', 'device'),
+      (value) => { remembered.set('look', value); applyLook(); }),
+    group('sound', 'Tones', [['on', 'On'], ['off', 'Off']], tones.on ? 'on' : 'off', (value) => { remembered.set('sound', value); tones.on = value === 'on'; tones.play('good'); }),
+    group('speech', 'Speech', [['on', 'On'], ['off', 'Off']], speech.on ? 'on' : 'off',
+      (value) => { remembered.set('speech', value); speech.on = value === 'on'; if (page.state?.session) speech.say(spokenStep(page.state.session)); }),
+    el('p', { class: 'pair' }, ['good', 'bad', 'unsure', 'lifted'].map((name) => press({ good: 'Hear good', bad: 'Hear not good', unsure: 'Hear not sure', lifted: 'Hear lifted' }[name], () => tones.play(name), { class: 'second' }))),
+    el('p', { class: 'quiet' }, `${page.state.program}. Store: ${page.state.store}.`)]);
+}
+
+/** The look that was chosen, else the device's. */
+function applyLook() {
+  const chosen = remembered.get('look', 'device');
+  const dark = matchMedia('(prefers-color-scheme: dark)').matches;
+  const contrast = matchMedia('(prefers-contrast: more)').matches;
+  document.documentElement.dataset.look = chosen === 'contrast' || (chosen === 'device' && contrast) ? `contrast-${dark ? 'dark' : 'light'}`
+    : chosen === 'device' ? (dark ? 'dark' : 'light') : chosen;
+}
+
+// ---------------------------------------------------------------- Units
+
+let searchTimer = 0;
+
+function unitsScreen() {
+  const doc = page.docs.units;
+  return [
+    el('div', { class: 'head' }, el('h1', {}, 'Units'),
+      field('search', 'Search, or scan a serial number', { type: 'search', kept: page.search, oninput: (event) => {
+        page.search = event.target.value.trim();
+        clearTimeout(searchTimer);
+        searchTimer = setTimeout(load, 200);
+      } })),
+    doc ? [unitList(doc.units), newUnit(doc.lists), newList()] : waiting()];
+}
+
+function unitList(units) {
+  if (!units.length) return el('p', { class: 'quiet' }, page.search ? `No unit is found by “${page.search}”.` : 'No unit is in the store yet. Make one of a wire list below.');
+  return el('ul', { class: 'cards', 'aria-label': 'Units' }, units.map((unit) => {
+    const verdict = VERDICTS[unit.verdict] ?? VERDICTS[''];
+    return el('li', {}, el('a', { class: `card ${verdict.sign}`, href: link('unit', unit.id), key: `unit-${unit.id}` },
+      sign(verdict.sign),
+      el('span', { class: 'serial' }, unit.serial),
+      el('span', { class: 'verdict' }, verdict.word, unit.underWay ? el('span', { class: 'tag' }, 'under way') : null, unit.practice ? el('span', { class: 'tag' }, 'practice') : null),
+      el('span', { class: 'title' }, `${unit.title}, ${unit.drawing}, revision ${unit.revision}`),
+      el('span', { class: 'quiet' }, unit.tests ? `${many(unit.tests, 'test', 'tests')}, last ${unit.day}, ${unit.who}` : 'No test yet')));
+  }));
+}
+
+function newUnit(lists) {
+  return el('section', { 'aria-labelledby': 'new-unit' }, el('h2', { id: 'new-unit' }, 'New unit'),
+    lists.length ? el('form', { class: 'fields', onsubmit: (event) => {
+      event.preventDefault();
+      const serial = draft('serial');
+      if (serial) go('new', byId('field-list').value, serial);
+    } },
+    field('list', 'Made to', { options: lists.map((list) => el('option', { value: list.id }, `${list.drawing} ${list.revision}: ${list.title}`)) }, 'select'),
+    field('serial', 'Serial number', { autocapitalize: 'off', spellcheck: 'false', required: true }),
+    el('button', { class: 'wide', key: 'new-unit' }, 'Test a new unit')) : el('p', {}, 'First give the page a wire list, below.'));
+}
+
+function newList() {
+  const chosen = (event) => { const [file] = event.target.files; if (file) sendList(file); };
+  return el('section', { 'aria-labelledby': 'new-list' }, el('h2', { id: 'new-list' }, 'New wire list'),
+    el('div', { class: 'drop' }, el('p', {}, 'Drop a spreadsheet anywhere on this page. Any layout will do: you see how it was understood before it is taken.'),
+      el('label', { class: 'button', for: 'field-file' }, 'Choose a file'),
+      el('input', { class: 'unseen-file', id: 'field-file', type: 'file', key: 'file', onchange: chosen })));
+}
+
+async function sendList(file) {
+  notice(`${file.name} is being read …`);
+  try {
+    page.docs.list = await ask(`/api/lists?name=${encodeURIComponent(file.name)}`, { method: 'POST', headers: { 'Content-Type': 'application/octet-stream' }, body: file });
+    closeNotice();
+    go('list', page.docs.list.id);
+    later();
+  } catch (failure) {
+    refuse(failure);
+  }
+}
+
+// ---------------------------------------------------------------- Wire list
+
+const LIST_STATES = {
+  sure: { sign: 'good', word: 'Understood.' },
+  unsure: { sign: 'unsure', word: 'Not sure: choose below how it is meant.' },
+  refused: { sign: 'bad', word: 'Not understood. Nothing is taken.' },
+};
+
+function listScreen() {
+  const list = page.docs.list;
+  if (!list) return [el('h1', {}, 'Wire list'), el('p', {}, 'Give the file once more: the page was opened anew.'), newList()];
+  const standing = LIST_STATES[list.state];
+  return [
+    el('h1', {}, list.file), el('p', { class: 'quiet' }, [list.title, list.drawing, list.revision && `revision ${list.revision}`].filter(Boolean).join(', ')),
+    el('p', { class: `headline ${standing.sign}` }, sign(standing.sign), el('strong', {}, list.taken ? 'Taken. Units can be made to it.' : standing.word)),
+    el('div', { class: 'row' }, list.taken ? el('a', { class: 'button', href: link('units') }, 'To the units')
+      : list.state === 'sure' ? press('Take this list', takeList, { class: 'wide', key: 'take-list' }) : null,
+    list.taken ? null : el('a', { class: 'button second', href: link('units') }, 'Leave it')),
+    list.choices.length ? choicesPart(list) : null,
+    list.problems.length ? remarksPart('Doubts in the file', list.problems) : null,
+    list.says.length ? el('section', {}, el('h2', {}, 'How it was understood'), el('ul', {}, list.says.map((sentence) => el('li', {}, sentence)))) : null,
+    list.remarks.length ? remarksPart('What the paper itself has against it', list.remarks) : null,
+    list.wires.length ? wiresPart(list) : null];
+}
+
+const choicesPart = (list) => el('section', {}, el('h2', {}, 'How is it meant?'),
+  el('ul', { class: 'cards' }, list.choices.map((choice, at) => el('li', {}, el('div', { class: 'card plain' },
+    el('p', {}, el('strong', {}, choice.text)), el('p', {}, 'Its first wires would be:'), el('ul', { class: 'plain mono' }, choice.first.map((wire) => el('li', {}, wire))),
+    press('It is meant so', () => readList(choice.options), { class: 'wide', key: `choice-${at}`, 'aria-label': `It is meant so: ${choice.text}` }))))));
+
+const severitySign = (severity) => ({ error: 'bad', warning: 'unsure' }[severity] ?? 'none');
+
+const remarksPart = (title, remarks) => el('section', {}, el('h2', {}, title, ` (${remarks.length})`),
+  el('ul', { class: 'remarks' }, remarks.map((remark) => el('li', {}, sign(severitySign(remark.severity)),
+    el('span', {}, el('b', {}, `${remark.severity}: `), remark.text, remark.place ? el('span', { class: 'place' }, ` ${remark.place}`) : null)))));
+
+const wiresPart = (list) => el('section', {}, el('h2', {}, 'Row by row'),
+  el('ol', { class: 'rows' }, list.wires.map((wire) => el('li', {}, el('span', {}, wire.sentence), el('span', { class: 'place' }, wire.place)))),
+  list.more ? el('p', {}, `and ${list.more} more`) : null);
+
+async function readList(options) {
+  try {
+    page.docs.list = await post(`/api/lists/${encodeURIComponent(page.docs.list.id)}/read`, { options });
+    tell(LIST_STATES[page.docs.list.state].word);
+  } catch (failure) {
+    refuse(failure);
+  }
+  later();
+}
+
+async function takeList() {
+  try {
+    page.docs.list = await post(`/api/lists/${encodeURIComponent(page.docs.list.id)}/take`);
+    notice('The list is taken.');
+  } catch (failure) {
+    refuse(failure);
+  }
+  later();
+}
+
+// ---------------------------------------------------------------- Unit
+
+const unitHead = (unit, title) => [
+  el('h1', {}, title), el('p', { class: 'quiet' }, `${unit.title}, ${unit.drawing}, revision ${unit.revision}`)];
+
+function verdictLine(unit) {
+  const verdict = VERDICTS[unit.verdict] ?? VERDICTS[''];
+  return el('p', { class: `headline ${verdict.sign}` }, sign(verdict.sign), el('strong', {}, unit.headline || verdict.word));
+}
+
+function unitScreen(unit) {
+  const here = page.state.session?.unit.id === unit.id;
+  return [
+    el('div', { class: 'head' }, el('div', {}, unitHead(unit, `Unit ${unit.serial}`)), verdictLine(unit)),
+    el('div', { class: 'row' },
+      here ? el('a', { class: 'button', href: link('bench') }, 'Go on at the bench')
+        : el('a', { class: 'button', href: link('unit', unit.id, 'start') }, unit.underWay ? 'Go on where it was left' : unit.tests ? 'Start a retest' : 'Start the test'),
+      el('a', { class: 'button second', href: link('record', unit.id) }, 'Record'),
+      el('a', { class: 'button second', href: link('unit', unit.id, 'ticks') }, 'Tick ends as they are made')),
+    el('div', { class: 'columns' },
+      el('section', { 'aria-labelledby': 'proof' }, el('h2', { id: 'proof' }, 'What is proven'), proofTable(unit)),
+      faultsPart(unit),
+      unit.open.sentences.length ? el('section', {}, el('h2', {}, 'What is still open'), openList(unit.open)) : null),
+    facesPart(unit),
+    el('div', { class: 'columns' }, historyPart(unit), papersPart(unit), differencePart(unit))];
+}
+
+const proofTable = (unit) => el('table', { class: 'proof' },
+  el('thead', {}, el('tr', {}, el('th', { scope: 'col' }, 'What'), el('th', { scope: 'col' }, 'Proven'), el('td', {}))),
+  el('tbody', {}, unit.proof.map((row) => el('tr', {}, el('th', { scope: 'row' }, row.what),
+    el('td', {}, `${row.shown.toLocaleString('en')} of ${row.demanded.toLocaleString('en')}`),
+    el('td', { class: 'share' }, sign(row.shown >= row.demanded ? 'good' : 'unsure'), el('span', { class: 'bar', share: row.demanded ? (100 * row.shown) / row.demanded : 100, 'aria-hidden': 'true' }))))));
+
+const faultsPart = (unit) => el('section', { 'aria-labelledby': 'faults' }, el('h2', { id: 'faults' }, 'Faults'),
+  unit.faults.length ? el('ol', { class: 'faults' }, unit.faults.map(faultItem)) : el('p', {}, 'None is seen.'));
+
+function facesPart(unit) {
+  const items = page.faces.get(unit.id) ?? [];
+  if (!items.length) return null;
+  return el('section', { 'aria-labelledby': 'faces' }, el('h2', { id: 'faces' }, 'Faces'),
+    el('ul', { class: 'legend' }, Object.entries(STATES).map(([state, { word }]) => el('li', {}, draw('svg', { class: 'face', viewBox: '-1.2 -1.2 2.4 2.4', 'aria-hidden': 'true' }, hole({ x: 0, y: 0, pin: '', signal: '' }, 1, 'insert', state)), word))),
+    el('div', { class: 'faces' }, items.map((item) => faceFigure(item, unit.cavities.filter((cavity) => cavity.item === item.ref)))));
+}
+
+function faceFigure(item, cavities) {
+  const states = new Map(cavities.map((cavity) => [cavity.pin, cavity.state]));
+  const named = ['failing', 'unproven'].map((state) => [STATES[state].word, cavities.filter((cavity) => cavity.state === state)]).filter(([, some]) => some.length);
+  const proven = cavities.filter((cavity) => cavity.state === 'proven').length;
+  const words = [`${proven} proven`, ...named.map(([word, some]) => `${word}: ${some.map((cavity) => cavity.pin).join(', ')}`)].join('; ');
+  return el('figure', { class: item.shape }, el('figcaption', {}, el('strong', {}, item.ref), ` ${item.title}, ${item.from}`),
+    face(item, { states, label: `${item.ref}: ${words}` }), el('p', { class: 'states' }, words),
+    named.length ? el('details', {}, el('summary', {}, `What is missing at ${item.ref}`), el('ul', {}, named.flatMap(([, some]) => some.map((cavity) => el('li', {}, `${cavity.pin}: ${cavity.says}`))))) : null);
+}
+
+function historyPart(unit) {
+  return el('section', { 'aria-labelledby': 'history' }, el('h2', { id: 'history' }, 'History'),
+    unit.history.length ? el('ol', { class: 'history' }, unit.history.map((entry) => el('li', {},
+      el('p', { class: 'place' }, `${day(entry.at)} ${clock(entry.at)}, ${entry.who}, ${entry.station}`), el('p', {}, entry.text)))) : el('p', {}, 'Nothing yet.'),
+    press('Add a note', () => textDialog('Note', 'unit-note', 'What is to be known of this unit', 'Keep the note', async (text) => {
+      try { await post(`/api/units/${encodeURIComponent(unit.id)}/note`, { text, who: page.state.tester }); await load(); return true; } catch (failure) { refuse(failure); return false; }
+    }), { class: 'second', key: 'add-note' }));
+}
+
+const papersPart = (unit) => el('section', { 'aria-labelledby': 'papers' }, el('h2', { id: 'papers' }, 'Papers to print'),
+  el('ul', { class: 'links' }, unit.papers.map((paper) => el('li', {}, el('a', { class: 'button second', href: paper.href, target: '_blank', rel: 'noopener' }, paper.title)))));
+
+function differencePart(unit) {
+  const others = (page.docs.units?.lists ?? []).filter((list) => list.drawing !== unit.drawing || list.revision !== unit.revision);
+  if (!others.length) return null;
+  return el('section', { 'aria-labelledby': 'diff' }, el('h2', { id: 'diff' }, 'Towards another list'),
+    el('ul', { class: 'links' }, others.map((list) => el('li', {}, el('a', { class: 'button second', href: link('unit', unit.id, 'diff', list.id) }, `What changes towards ${list.drawing} ${list.revision}`)))));
+}
+
+// ---------------------------------------------------------------- starting a test
+
+/** A new unit (`#/new/LIST/SERIAL`), the test that was left, or a retest: who was at the unit in between is asked and kept. */
+function startScreen(unit) {
+  const { id, part: serial } = page.route;
+  const retest = unit && unit.tests > 0 && !unit.underWay;
+  const known = page.state.session?.conditions ?? [];
+  const list = page.docs.units?.lists.find((one) => one.id === id);
+  const title = unit ? `Unit ${unit.serial}: ${retest ? 'retest' : unit.underWay ? 'go on' : 'first test'}` : `New unit ${serial}`;
+  return [
+    unit ? unitHead(unit, title) : [el('h1', {}, title), el('p', { class: 'quiet' }, list ? `${list.title}, ${list.drawing}, revision ${list.revision}` : '')],
+    el('form', { onsubmit: (event) => { event.preventDefault(); startTest(unit, retest); } },
+      el('div', { class: 'fields' }, field('tester', 'Who holds the probes', { kept: page.state.tester, required: true })),
+      retest ? reworkFields(unit) : null,
+      el('details', { open: !unit?.underWay }, el('summary', {}, 'Conditions'), el('p', { class: 'help' }, 'What is left blank stays as the station has it.'), el('div', { class: 'fields' }, conditionFields(known))),
+      el('button', { class: 'wide', key: 'start' }, unit?.underWay ? 'Go on' : 'Start'))];
+}
+
+function reworkFields(unit) {
+  const items = page.faces.get(unit.id) ?? [];
+  const wires = [...new Set((page.docs.ticks?.ends ?? []).map((end) => end.wire))];
+  const tick = (ref) => el('label', { class: 'choice' }, el('input', { type: 'checkbox', name: 'opened', value: ref, key: `opened-${ref}`,
+    checked: page.drafts.get(`opened-${ref}`) === 'yes', onchange: (event) => page.drafts.set(`opened-${ref}`, event.target.checked ? 'yes' : '') }), el('span', {}, ref));
+  return [
+    el('fieldset', {}, el('legend', {}, 'Which items were opened since the last test?'), items.map((item) => tick(item.ref))),
+    el('div', { class: 'fields' },
+      field('touched', 'Which wires were worked on?', { list: 'wires', placeholder: 'such as W048, W049', help: 'Parted by commas. Readings at what was opened or touched count no longer and are asked for again.' }),
+      field('rework-why', 'What was done?')),
+    el('datalist', { id: 'wires' }, wires.map((wire) => el('option', { value: wire })))];
+}
+
+async function startTest(unit, retest) {
+  const { id, part: serial } = page.route;
+  const opened = [...document.querySelectorAll('input[name=opened]:checked')].map((box) => box.value);
+  const touched = draft('touched').split(/[,;+\s]+/).filter(Boolean);
+  const body = { ...(unit ? { unit: unit.id } : { list: id, serial }), tester: draft('tester', page.state.tester),
+    conditions: changedConditions(page.state.session?.conditions ?? []), opened: retest ? opened : [], touched: retest ? touched : [], why: retest ? draft('rework-why') : '' };
+  if (await act('start', body)) {
+    page.drafts.clear();
+    go('bench');
+  }
+}
+
+// ---------------------------------------------------------------- ticks
+
+function ticksScreen(unit) {
+  const ends = page.docs.ticks?.ends ?? [];
+  const items = [...new Set(ends.map((end) => end.item))];
+  const item = draft('tick-item', items[0] ?? '');
+  const mine = ends.filter((end) => end.item === item);
+  const made = mine.filter((end) => end.made).length;
+  return [
+    unitHead(unit, `Unit ${unit.serial}: ends made`),
+    el('div', { class: 'fields' },
+      field('tick-who', 'Who ticks', { kept: page.state.tester, oninput: later }),
+      field('tick-item', 'Item', { kept: item, onchange: later, options: items.map((ref) => el('option', { value: ref }, ref)) }, 'select')),
+    el('p', { class: 'quiet' }, `${item}: ${made} of ${mine.length} made, ${mine.filter((end) => end.checked).length} checked by a second person. Made is not tested.`),
+    el('ol', { class: 'ticks' }, mine.map((end) => tickRow(unit, end)))];
+}
+
+function tickRow(unit, end) {
+  const who = draft('tick-who', page.state.tester);
+  const send = (what) => async () => {
+    if (!who) { notice('Say first who ticks.', 'bad'); return; }
+    try { page.docs.ticks = await post(`/api/units/${encodeURIComponent(unit.id)}/ticks`, { wire: end.wire, item: end.item, pin: end.pin, what, who }); } catch (failure) { refuse(failure); }
+    later();
+  };
+  const key = `${end.wire}-${end.item}-${end.pin}`;
+  const said = (label) => ({ 'aria-label': `${label}: ${end.wire} at ${end.item}-${end.pin}`, key: `${key}-${label}` });
+  const own = end.made && end.made.who === who;
+  return el('li', {},
+    el('p', { class: 'end' }, el('b', {}, `${end.item}-${end.pin}`), el('span', {}, ` ${end.wire}`)),
+    el('p', { class: 'place' }, end.made ? `made by ${end.made.who}, ${clock(end.made.at)}` : 'not made', end.checked ? `; checked by ${end.checked.who}, ${clock(end.checked.at)}` : ''),
+    el('div', { class: 'row' },
+      end.made ? el('span', { class: 'done' }, sign('good'), 'Made') : press('Made', send('made'), said('Made')),
+      !end.made ? null : end.checked ? el('span', { class: 'done' }, sign('good'), 'Checked')
+        : own ? el('span', { class: 'quiet' }, 'Another person checks') : press('Checked', send('checked'), said('Checked')),
+      end.made ? press('Undo', send('undone'), { class: 'second', ...said('Undo') }) : null));
+}
+
+// ---------------------------------------------------------------- another revision
+
+function differenceScreen(unit) {
+  const held = page.docs.difference;
+  const list = page.docs.units?.lists.find((one) => one.id === page.route.more);
+  const head = unitHead(unit, `Unit ${unit.serial}: towards ${list ? `${list.drawing} ${list.revision}` : 'another list'}`);
+  if (!held || held.list !== page.route.more) return [head, waiting()];
+  const { doc } = held;
+  const part = (title, lines, tag = 'ul') => (lines.length ? el('section', {}, el('h2', {}, `${title} (${lines.length})`), el(tag, {}, lines.map((line) => el('li', {}, line)))) : null);
+  return [head,
+    el('p', { class: `headline ${doc.electrical === 'changed' ? 'unsure' : 'good'}` }, sign(doc.electrical === 'changed' ? 'unsure' : 'good'),
+      el('strong', {}, doc.electrical === 'changed' ? 'What is joined changes.' : 'Nothing changes electrically.')),
+    part('Look out', (doc.risks ?? []).map((risk) => risk.text ?? String(risk))),
+    part('The work, step by step', (doc.rework ?? []).map((step) => step.text), 'ol'),
+    part('Wires that change', (doc.wires ?? []).map(wireChange)),
+    part('Other changes', (doc.others ?? []).map((other) => other.text)),
+    part('Parts needed', doc.partsPlus ?? []), part('Parts left over', doc.partsMinus ?? []),
+    part('Readings to take again', (doc.retest ?? []).map((reading) => `${reading.from} to ${reading.to}, ${reading.kind}: ${reading.why?.text ?? ''}`))];
+}
+
+function wireChange(change) {
+  const ends = [change.from ?? change.end, change.to].filter(Boolean).join(' to ');
+  const values = change.field ? `${change.field} ${change.old} becomes ${change.new}` : change.new ? `becomes ${change.new}` : ends;
+  return `${change.wire}, ${change.change}: ${values}`;
+}
+
+// ---------------------------------------------------------------- Record
+
+const ROLES = [['tester', 'Tester'], ['inspector', 'Inspector'], ['engineer', 'Engineer'], ['lead', 'Lead']];
+
+function recordScreen(unit) {
+  const signatures = unit.history.filter((entry) => entry.kind === 'signature');
+  return [
+    el('div', { class: 'head' }, el('div', {}, unitHead(unit, `Record of unit ${unit.serial}`)), verdictLine(unit)),
+    page.state.practice || unit.practice ? el('p', { class: 'banner unsure' }, sign('unsure'), el('span', {}, 'A practice unit: this record proves nothing about a real one.')) : null,
+    el('div', { class: 'columns' },
+      el('section', { 'aria-labelledby': 'files' }, el('h2', { id: 'files' }, 'The record itself'),
+        el('p', {}, 'Every reading with its limit, how it was entered and what the meter said.'),
+        el('ul', { class: 'links' }, unit.record.map((form) => el('li', {}, el('a', { class: 'button', href: form.href, target: '_blank', rel: 'noopener' }, form.title))))),
+      el('section', { 'aria-labelledby': 'proof' }, el('h2', { id: 'proof' }, 'What is proven'), proofTable(unit)),
+      faultsPart(unit),
+      unit.open.sentences.length ? el('section', {}, el('h2', {}, 'What is still open'), openList(unit.open)) : null,
+      el('section', { 'aria-labelledby': 'signed' }, el('h2', { id: 'signed' }, 'Signatures'),
+        signatures.length ? el('ul', {}, signatures.map((entry) => el('li', {}, `${entry.who}: ${entry.text} ${day(entry.at)} ${clock(entry.at)}`))) : el('p', {}, 'Nobody has signed.')),
+      signPart(unit))];
+}
+
+function signPart(unit) {
+  const send = async (event) => {
+    event.preventDefault();
+    try {
+      page.docs.unit = await post(`/api/units/${encodeURIComponent(unit.id)}/sign`, { who: draft('sign-who'), role: byId('field-sign-role').value, key: draft('sign-key'), passphrase: byId('field-sign-pass').value });
+      forget('sign-who', 'sign-key', 'sign-pass', 'sign-role');
+      notice('Signed.');
+    } catch (failure) {
+      refuse(failure);
+    }
+    page.drafts.delete('sign-pass');
+    later();
+  };
+  return el('section', { 'aria-labelledby': 'sign' }, el('h2', { id: 'sign' }, 'Sign'),
+    el('form', { class: 'fields', onsubmit: send },
+      field('sign-who', 'Name', { required: true, autocomplete: 'name' }),
+      field('sign-role', 'As', { options: ROLES.map(([value, label]) => el('option', { value }, label)) }, 'select'),
+      field('sign-key', 'Key file on the bench', { required: true, autocapitalize: 'off', spellcheck: 'false' }),
+      field('sign-pass', 'Its passphrase', { type: 'password', autocomplete: 'off' }),
+      el('button', { class: 'wide', key: 'sign' }, 'Sign this record')));
+}
+
+// ---------------------------------------------------------------- keys, scanner, files
+
+const BIG_KEYS = new Set([' ', 'Enter', 'PageDown', 'Backspace', 'Escape']);
+
+/** Keys that arrive faster than a person types, ended by Enter, are a scan; any others are done one by one, a moment later. */
+const scanner = { keys: [], at: 0, timer: 0 };
+
+function isTextField(node) {
+  return node instanceof HTMLElement && !node.readOnly
+    && (node.tagName === 'TEXTAREA' || node.tagName === 'SELECT' || (node.tagName === 'INPUT' && !['radio', 'checkbox', 'button', 'file'].includes(node.type)));
+}
+
+function onKey(event) {
+  tones.start();
+  if (event.ctrlKey || event.altKey || event.metaKey || event.isComposing || isTextField(event.target)) return;
+  const quick = scanner.keys.length > 0 && event.timeStamp - scanner.at < SCAN_GAP_MS;
+  if (event.key === 'Enter' && quick && scanner.keys.length >= SCAN_SHORTEST) {
+    stop(event);
+    const text = scanner.keys.join('').trim();
+    dropKeys();
+    closeDialog();
+    scanned(text);
+    return;
+  }
+  if (event.key.length === 1 && (event.key !== ' ' || quick)) {
+    if (event.repeat) return stop(event);
+    if (!quick) doKeys();
+    scanner.keys.push(event.key);
+    scanner.at = event.timeStamp;
+    clearTimeout(scanner.timer);
+    scanner.timer = setTimeout(doKeys, SCAN_GAP_MS);
+    // Space stays what it is on a focused button; other letters do nothing there.
+    stop(event);
+    return;
+  }
+  // Shift comes before each large letter of a scan and is no key of its own.
+  if (!BIG_KEYS.has(event.key)) return;
+  doKeys();
+  if (bigKey(event)) stop(event);
+}
+
+function stop(event) { event.preventDefault(); event.stopPropagation(); }
+
+function dropKeys() { clearTimeout(scanner.timer); scanner.keys = []; }
+
+function doKeys() {
+  const keys = scanner.keys;
+  dropKeys();
+  keys.forEach(letterKey);
+}
+
+/** Space, Page Down and Enter take, unless the keyboard stands on a button; Page Down always does. */
+function bigKey(event) {
+  if (byId('dialog').open || page.route.screen !== 'bench' || !page.state?.session) return false;
+  const onButton = event.target instanceof Element && event.target.matches('button:focus-visible, a:focus-visible, summary:focus-visible');
+  if (event.key === 'PageDown' || ((event.key === ' ' || event.key === 'Enter') && !onButton)) {
+    if (!event.repeat) takeNow();
+    return true;
+  }
+  if (event.key === 'Backspace') {
+    if (event.repeat) return true;
+    if (page.entry.digits || page.entry.over) rubOut();
+    else backDialog();
+    return true;
+  }
+  if (event.key === 'Escape' && page.entry.open) { Object.assign(page.entry, { digits: '', over: false, open: false }); render(); return true; }
+  return false;
+}
+
+const UNIT_KEYS = { m: 'mΩ', k: 'kΩ', M: 'MΩ', G: 'GΩ', r: 'Ω', R: 'Ω' };
+const LETTERS = { s: skipDialog, n: noteDialog, p: photoDialog, '/': jumpDialog, '?': whyDialog, '+': moreDialog, c: confirmCautions };
+
+function letterKey(key) {
+  const box = byId('dialog');
+  if (box.open) { box.querySelector(`[data-choice="${CSS.escape(key)}"]`)?.click(); return; }
+  const session = page.state?.session;
+  if (page.route.screen !== 'bench' || !session) { if (key === '/') byId('field-search')?.focus(); return; }
+  if (session.offer) { if (/^[fg]$/i.test(key)) act('lead', { follow: key.toLowerCase() === 'f' }); return; }
+  const step = session.step;
+  if (step && (/[0-9.,>-]/.test(key))) { typeIn(key.replace(',', '.').replace('-', '−')); return; }
+  const unit = UNIT_KEYS[key];
+  if (step && page.entry.digits && unit && step.units.includes(unit)) { chooseUnit(unit); return; }
+  if (step && key.toLowerCase() === 'o') { typeOver(); return; }
+  LETTERS[key.toLowerCase()]?.();
+}
+
+function onDrop(event) {
+  const [file] = event.dataTransfer?.files ?? [];
+  if (!file && event.type === 'drop') return;
+  event.preventDefault();
+  document.documentElement.classList.toggle('over', event.type === 'dragover');
+  if (event.type === 'drop') sendList(file);
+}
+
+// ---------------------------------------------------------------- start
+
+function start() {
+  applyLook();
+  for (const query of ['(prefers-color-scheme: dark)', '(prefers-contrast: more)']) matchMedia(query).addEventListener('change', applyLook);
+  addEventListener('keydown', onKey, { capture: true });
+  addEventListener('pointerdown', () => tones.start(), { capture: true });
+  addEventListener('hashchange', routed);
+  for (const kind of ['dragover', 'dragleave', 'drop']) addEventListener(kind, onDrop);
+  byId('skip').addEventListener('click', (event) => { event.preventDefault(); byId('main').focus(); });
+  byId('dialog').addEventListener('close', () => byId('main').focus({ preventScroll: true }));
+  addEventListener('pageshow', (event) => { if (event.persisted) listen(); });
+  setInterval(watch, 1000);
+  listen();
+  routed();
+}
+
+start();
