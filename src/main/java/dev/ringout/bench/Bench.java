@@ -26,10 +26,14 @@ import dev.ringout.readings.ReadingSet;
 import dev.ringout.readings.Rework;
 import dev.ringout.source.Problem;
 import dev.ringout.standards.Tables;
+import dev.ringout.store.Entry;
+import dev.ringout.store.EntryKind;
 import dev.ringout.store.Photo;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoredUnit;
+import dev.ringout.store.Tick;
 import dev.ringout.words.MeterWords;
+import dev.ringout.work.WorkPapers;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -496,6 +500,47 @@ public final class Bench implements AutoCloseable {
   public synchronized BenchState note(String text) throws Refused {
     led().note(text, tester, now());
     return changed();
+  }
+
+  /**
+   * Keeps a tick on the wiring sheet of a unit, in the test that is under way; where there is none
+   * one begins.
+   *
+   * @param papers of the unit's list
+   * @throws Refused where there is no such end, who checks is who made it, or it can't be written
+   */
+  public synchronized BenchState tick(StoredUnit of, WorkPapers papers, Tick tick, String who)
+      throws Refused {
+    try {
+      UnitAtBench all = given(tests.unit(of));
+      EndTicks.of(papers, all.tests().values()).require(tick, who);
+      Entry.Draft draft =
+          new Entry.Draft(EntryKind.TICK, LedSession.at(now()), who.strip(), tick.body());
+      if (session.isPresent() && unit.filter(of::equals).isPresent()) {
+        led().keep(List.of(draft));
+      } else {
+        Led led = all.underWay().isPresent() ? all.underWay().get() : begunToWire(all, who);
+        tests.append(led, List.of(draft));
+      }
+      return changed();
+    } catch (StoreTrouble e) {
+      throw notWritten(e);
+    }
+  }
+
+  /** A unit is wired before it is tested: its first test begins with that. */
+  private Led begunToWire(UnitAtBench all, String who) throws StoreTrouble {
+    String day = now().atZone(setup.zone()).toLocalDate().toString();
+    Map<String, String> job = new LinkedHashMap<>();
+    job.put("serial number", all.unit().serial());
+    job.put("station", setup.station());
+    LedSheets sheets = new LedSheets("/1", job, List.of());
+    return tests.start(
+        all.list(),
+        all.unit().serial(),
+        new LedTests.Start(
+            setup.station(), who.strip(), day, setup.station() + " " + day, now()),
+        parts -> sheets.opening(LedSession.at(now()), who.strip()));
   }
 
   /** Keeps a picture. */
