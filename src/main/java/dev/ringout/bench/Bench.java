@@ -538,8 +538,7 @@ public final class Bench implements AutoCloseable {
     return tests.start(
         all.list(),
         all.unit().serial(),
-        new LedTests.Start(
-            setup.station(), who.strip(), day, setup.station() + " " + day, now()),
+        new LedTests.Start(setup.station(), who.strip(), day, setup.station() + " " + day, now()),
         parts -> sheets.opening(LedSession.at(now()), who.strip()));
   }
 

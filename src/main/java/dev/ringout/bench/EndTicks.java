@@ -104,8 +104,7 @@ public final class EndTicks {
       throw new Refused(Reason.MEANWHILE, "This end is not made yet.");
     }
     if (Person.isSame(end.made().get().who(), who)) {
-      throw new Refused(
-          Reason.NOT_UNDERSTOOD, who + " made this end: a second person checks it.");
+      throw new Refused(Reason.NOT_UNDERSTOOD, who + " made this end: a second person checks it.");
     }
   }
 }

@@ -75,8 +75,8 @@ final class UnitRoutes {
         .get("/api/units/*", (ask, names) -> one(names.get(0)))
         .get("/api/units/*/faces", (ask, names) -> faces(names.get(0)))
         .get("/api/units/*/papers/*", (ask, names) -> paper(names.get(0), names.get(1)))
-        .get("/api/units/*/record.*", (ask, names) -> record(names.get(0), names.get(1)))
         .get("/api/units/*/record.*.seal", (ask, names) -> seal(names, Optional.empty()))
+        .get("/api/units/*/record.*", (ask, names) -> record(names.get(0), names.get(1)))
         .post("/api/units/*/record.*.seal", this::sealed)
         .get("/api/units/*/ticks", (ask, names) -> ticks(names.get(0)))
         .post("/api/units/*/ticks", this::tick)
@@ -244,8 +244,7 @@ final class UnitRoutes {
     StoredUnit unit = units.unit(id);
     return Reply.json(
         200,
-        BenchUnitJson.ticks(
-            EndTicks.of(papers(unit), units.whole(unit).tests().values()).ends()));
+        BenchUnitJson.ticks(EndTicks.of(papers(unit), units.whole(unit).tests().values()).ends()));
   }
 
   private Reply tick(Ask ask, List<String> names) throws Refused {
