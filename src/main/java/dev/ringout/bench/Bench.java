@@ -32,6 +32,7 @@ import dev.ringout.store.Photo;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoredUnit;
 import dev.ringout.store.Tick;
+import dev.ringout.units.Text;
 import dev.ringout.words.MeterWords;
 import dev.ringout.work.WorkPapers;
 import java.io.IOException;
@@ -56,6 +57,9 @@ import java.util.concurrent.TimeUnit;
 public final class Bench implements AutoCloseable {
   private static final long OTHERS_MILLIS = 700;
   private static final long LEADS_SECONDS = 20;
+
+  /** What the serial numbers of practice units begin with. */
+  private static final String PRACTICE = "PRACTICE";
 
   /** The name under which the leads are waited for; no step is called so. */
   private static final String LEADS = "leads";
@@ -140,6 +144,7 @@ public final class Bench implements AutoCloseable {
     return new MeterDesk(
         at,
         MeterDesk.profile(setup.profiles(), at, profile),
+        setup.practice(),
         practice.map(Practice::channels).orElseGet(Channels::real),
         setup.ticks(),
         new Hearer());
@@ -190,10 +195,12 @@ public final class Bench implements AutoCloseable {
    * @throws Refused where nobody is named, the list can't be used, or the store can't be written
    */
   public synchronized BenchState start(ListAtHand list, String serial, Start start) throws Refused {
-    String name = practice.isPresent() ? practiceSerial(serial) : serial.strip();
-    if (name.isEmpty()) {
+    String plain = Text.visibleInOneLine(serial).strip();
+    String name = practice.isPresent() ? practiceSerial(plain) : plain;
+    if (plain.isEmpty()) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "Say which unit it is: its serial number.");
     }
+    requireItsOwnKind(name);
     try {
       Optional<StoredUnit> known = tests.find(name, list.file().digest());
       return known.isPresent() ? start(known.get(), start) : begin(list, name, start);
@@ -204,7 +211,7 @@ public final class Bench implements AutoCloseable {
 
   private static String practiceSerial(String serial) {
     String bare = serial.strip();
-    return bare.startsWith("PRACTICE") ? bare : ("PRACTICE " + bare).strip();
+    return bare.startsWith(PRACTICE) ? bare : (PRACTICE + " " + bare).strip();
   }
 
   /**
@@ -213,6 +220,7 @@ public final class Bench implements AutoCloseable {
    * @throws Refused where nobody is named, the unit can't be used, or the store can't be written
    */
   public synchronized BenchState start(StoredUnit known, Start start) throws Refused {
+    requireItsOwnKind(known.serial());
     try {
       UnitAtBench all = given(tests.unit(known));
       Optional<Led> underWay = all.underWay();
@@ -250,7 +258,7 @@ public final class Bench implements AutoCloseable {
     if (!Person.isNamed(start.tester())) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "Say who holds the probes.");
     }
-    tester = start.tester().strip();
+    tester = Text.visibleInOneLine(start.tester()).strip();
     conditions = new LinkedHashMap<>();
     try {
       conditions.putAll(tests.station(setup.station()).rows());
@@ -268,6 +276,7 @@ public final class Bench implements AutoCloseable {
     String day = now().atZone(setup.zone()).toLocalDate().toString();
     List<Rework> reworks = reworks(list, serial, start);
     LedSheets sheets = new LedSheets("/1", job(list.harness(), serial, day), reworks);
+    requireReadable(sheets, list.harness());
     Led led =
         tests.start(
             list,
@@ -275,6 +284,24 @@ public final class Bench implements AutoCloseable {
             new LedTests.Start(setup.station(), tester, day, setup.station() + " " + day, now()),
             parts -> sheets.opening(LedSession.at(now()), tester));
     return led(list, checker, led, sheets, "/1");
+  }
+
+  private void requireReadable(LedSheets sheets, Harness harness) throws Refused {
+    List<Problem> errors = sheets.errors(setup.station(), harness);
+    if (!errors.isEmpty()) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, errors);
+    }
+  }
+
+  /** A simulated value is no value of a real unit, nor the other way. */
+  private void requireItsOwnKind(String serial) throws Refused {
+    if (practice.isPresent() != serial.startsWith(PRACTICE)) {
+      throw new Refused(
+          Reason.NOT_UNDERSTOOD,
+          practice.isPresent()
+              ? "This bench is for practice: " + serial + " is a real unit."
+              : serial + " is a practice unit: open it with --practice.");
+    }
   }
 
   /** What was opened before, and now, as a sheet that is filled in after it tells of it. */
@@ -314,6 +341,7 @@ public final class Bench implements AutoCloseable {
     Checker checker = Checker.of(list.harness(), Tables.published());
     Map<String, String> job =
         job(list.harness(), underWay.unit().serial(), underWay.session().started());
+    requireReadable(new LedSheets("/1", job, List.of()), list.harness());
     int[] part = new int[1];
     LedSheets[] sheets = new LedSheets[1];
     Led led =
@@ -590,6 +618,7 @@ public final class Bench implements AutoCloseable {
   /** What has changed of the conditions: what comes next stands under a sheet Job of its own. */
   public synchronized BenchState conditions(Map<String, String> changes) throws Refused {
     led();
+    Map<String, String> before = new LinkedHashMap<>(conditions);
     changes.forEach(
         (name, value) -> {
           if (value.isBlank()) {
@@ -598,7 +627,12 @@ public final class Bench implements AutoCloseable {
             conditions.put(name, value.strip());
           }
         });
-    return anotherPart();
+    try {
+      return anotherPart();
+    } catch (Refused e) {
+      conditions = before;
+      throw e;
+    }
   }
 
   private BenchState anotherPart() throws Refused {

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -262,6 +263,27 @@ class BenchTest {
     assertEquals(
         byHand.out().lines().limit(3).toList(), led.out().lines().limit(3).toList());
     assertEquals(1, session.found().faults().size());
+  }
+
+  @Test
+  void conditions_that_can_not_be_understood_are_refused_before_they_spoil_the_unit()
+      throws Exception {
+    start();
+    at.type(GOOD);
+    assertThrows(
+        Refused.class, () -> at.bench.conditions(Map.of("meter resolution", "about a milliohm")));
+    assertThrows(Refused.class, () -> at.bench.conditions(Map.of("s/n", "8")));
+    at.bench.conditions(Map.of("temperature", "31 °C"));
+    at.type(GOOD);
+    Run check = said("check", "unit:7");
+    assertTrue(check.out().contains("2 continuity"), check.out());
+  }
+
+  @Test
+  void a_real_unit_and_a_practice_unit_are_never_of_one_bench() throws Exception {
+    var list = at.list(BenchOfTest.cable(folder));
+    assertThrows(
+        Refused.class, () -> at.bench.start(list, "PRACTICE 1", BenchOfTest.by("R. Adeyemi")));
   }
 
   @Test
