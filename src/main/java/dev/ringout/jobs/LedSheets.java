@@ -210,9 +210,7 @@ public final class LedSheets {
   public List<Problem> errors(String file, Harness harness) {
     List<Entry> entries = new ArrayList<>();
     for (Entry.Draft draft : opening("", "")) {
-      entries.add(
-          new Entry(
-              entries.size() + 1, "", "", draft.kind().word(), draft.body(), "", ""));
+      entries.add(new Entry(entries.size() + 1, "", "", draft.kind().word(), draft.body(), "", ""));
     }
     Problems problems = new Problems();
     ReadingsReader reader = new ReadingsReader(harness, problems);

@@ -197,10 +197,13 @@ class BenchTest {
               .orElseThrow();
       other.bench.start(unit, BenchOfTest.by("K. Novak"));
       at.type(GOOD);
-      for (int i = 0; i < 300 && other.bench.state().session().orElseThrow().others().isEmpty(); i++) {
+      for (int i = 0;
+          i < 300 && other.bench.state().session().orElseThrow().others().isEmpty();
+          i++) {
         Thread.sleep(10);
       }
-      assertEquals("bench 1", other.bench.state().session().orElseThrow().others().get(0).station());
+      assertEquals(
+          "bench 1", other.bench.state().session().orElseThrow().others().get(0).station());
       assertEquals(1, other.bench.state().session().orElseThrow().progress().made());
       other.type(GOOD);
       at.type(GOOD);
@@ -208,7 +211,8 @@ class BenchTest {
       assertEquals(List.of(), other.defects);
     }
     String check = said("check", "unit:7").out();
-    assertTrue(check.matches("(?s).*Readings (4 continuity|3 continuity, 0 insulation, 1 rep).*"), check);
+    assertTrue(
+        check.matches("(?s).*Readings (4 continuity|3 continuity, 0 insulation, 1 rep).*"), check);
     assertEquals(0, said("store", "check").code());
   }
 
@@ -227,7 +231,15 @@ class BenchTest {
     BenchState.SessionState session = at.bench.state().session().orElseThrow();
     assertEquals(2, session.number());
     assertTrue(
-        at.bench.state().session().orElseThrow().step().orElseThrow().from().text().matches("[JP]1-.*"));
+        at.bench
+            .state()
+            .session()
+            .orElseThrow()
+            .step()
+            .orElseThrow()
+            .from()
+            .text()
+            .matches("[JP]1-.*"));
     allGood();
     assertEquals(List.of(), at.explained().found().faults());
     at.bench.finish();
@@ -260,8 +272,7 @@ class BenchTest {
         "Name,Value\nserial number,7\ndate,2026-11-30\nrevision,A\noperator,R. Adeyemi\nstation,bench 1\n");
     Run byHand = Run.of("check", BenchOfTest.cable(folder), sheet);
     Run led = said("check", "unit:7");
-    assertEquals(
-        byHand.out().lines().limit(3).toList(), led.out().lines().limit(3).toList());
+    assertEquals(byHand.out().lines().limit(3).toList(), led.out().lines().limit(3).toList());
     assertEquals(1, session.found().faults().size());
   }
 
