@@ -12,6 +12,9 @@ const SCAN_GAP_MS = 45;
 const SCAN_SHORTEST = 3;
 /** So long without a word from the program, and the page asks whether it is still there. */
 const SILENCE_MS = 5000;
+/** So long a value may take to be kept, and so long any other work, before it counts as not answered. */
+const QUICK_MS = 10_000;
+const PATIENT_MS = 120_000;
 
 const SVG = 'http://www.w3.org/2000/svg';
 
@@ -134,10 +137,10 @@ class Refused extends Error {
   }
 }
 
-async function ask(path, options = {}) {
+async function ask(path, options = {}, patience = PATIENT_MS) {
   let answer;
   try {
-    answer = await fetch(path, { credentials: 'same-origin', ...options });
+    answer = await fetch(path, { credentials: 'same-origin', signal: AbortSignal.timeout(patience), ...options });
   } catch (failure) {
     lost();
     throw new Refused(0, [{ text: options.method === 'POST'
@@ -150,7 +153,8 @@ async function ask(path, options = {}) {
   throw new Refused(answer.status, json?.problems ?? [{ text: `The program did not accept this (${answer.status}).` }]);
 }
 
-const post = (path, body = {}) => ask(path, { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) });
+const post = (path, body = {}, patience = PATIENT_MS) =>
+  ask(path, { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) }, patience);
 
 /** One thing at a time in a session; what is asked for before the answer came is dropped. */
 async function act(what, body = {}) {
@@ -158,7 +162,7 @@ async function act(what, body = {}) {
   page.busy = true;
   document.documentElement.dataset.busy = '';
   try {
-    take(await post(`/api/session/${what}`, body));
+    receive(await post(`/api/session/${what}`, body, what === 'take' ? QUICK_MS : PATIENT_MS));
     return true;
   } catch (failure) {
     refuse(failure);
@@ -176,7 +180,7 @@ function refuse(failure) {
 }
 
 /** The newest state; what was made before the one that is shown is dropped. */
-function take(state) {
+function receive(state) {
   if (page.state && state.version <= page.state.version) return;
   page.state = state;
   const step = state.session?.step?.id ?? '';
@@ -202,7 +206,7 @@ function listen() {
   const on = (kind, action) => events.addEventListener(kind, (event) => { action(JSON.parse(event.data)); heard(); });
   on('tone', ({ tone }) => tones.play(tone));
   on('live', (live) => { page.live = live; showLive(); });
-  on('state', take);
+  on('state', receive);
   // A program that was started anew counts from the beginning.
   events.addEventListener('open', () => { if (page.state) page.state.version = -1; heard(); });
   events.addEventListener('error', () => {
@@ -226,7 +230,7 @@ function setLink(link) {
   page.link = link;
   page.live = { text: '', stage: '' };
   if (link === 'lost') shout('No connection to the program. Nothing is kept.');
-  if (link === 'here' && was === 'lost') { tell('The program is back.'); load(); }
+  if (link === 'here' && was === 'lost') { closeNotice(); tell('The program is back.'); load(); }
   later();
 }
 
@@ -236,7 +240,7 @@ async function watch() {
   try {
     const answer = await fetch('/api/state', { credentials: 'same-origin', signal: AbortSignal.timeout(3000) });
     if (answer.status === 403) setLink('shut');
-    else if (answer.ok) { const state = await answer.json(); heard(); take(state); }
+    else if (answer.ok) { const state = await answer.json(); heard(); receive(state); }
   } catch (failure) {
     lost();
   }
@@ -363,13 +367,13 @@ const speech = {
 };
 
 /** What is said of a step: only what the hands have to do; the probe that stays is not named again. */
-function spokenStep(session) {
+function spokenStep(session, fresh = false) {
   const { step, last } = session;
   if (!step) return 'done';
   const again = step.again ? 'once more, ' : '';
   const sides = step.stays === 'from' && !step.again ? `to ${step.to.spoken}`
     : step.stays === 'to' && !step.again ? step.from.spoken : `${step.from.spoken}, to ${step.to.spoken}`;
-  const result = last?.taken && last.outcome === 'bad' ? 'not good, ' : last?.taken && last.outcome === 'unsure' ? 'not sure, ' : '';
+  const result = !fresh || !last?.taken ? '' : { bad: 'not good, ', unsure: 'not sure, ' }[last.outcome] ?? '';
   return result + again + sides;
 }
 
@@ -397,19 +401,23 @@ function closeNotice() {
 }
 
 /** Says a new step and the result before it once, in one sentence. */
-function tellStep(session) {
+function tellStep(session, fresh) {
   const { step, last } = session;
   const result = last ? `${last.taken ? OUTCOMES[last.outcome] : 'Taken back'}: ${last.value}. ` : '';
   const next = step ? `${step.again ? 'Once more: ' : ''}${step.from.spoken} to ${step.to.spoken}. Should read ${step.expected.text}.` : 'Nothing is left to measure.';
-  if (last?.taken && last.outcome !== 'good' && last.id !== page.shown.last) shout(`${result}${last.says}`);
-  tell(last?.id !== page.shown.last ? result + next : next);
+  if (fresh && last?.taken && last.outcome !== 'good') shout(`${result}${last.says}`);
+  tell(fresh ? result + next : next);
 }
 
 // ---------------------------------------------------------------- where the page is
 
+function decoded(part) {
+  try { return decodeURIComponent(part); } catch (mistyped) { return part; }
+}
+
 /** `#/unit/ID/ticks` and the like. */
 function readRoute() {
-  const [screen = '', id = '', part = '', more = ''] = location.hash.replace(/^#\/?/, '').split('/').map(decodeURIComponent);
+  const [screen = '', id = '', part = '', more = ''] = location.hash.replace(/^#\/?/, '').split('/').map(decoded);
   const known = ['units', 'unit', 'bench', 'record', 'list', 'new'];
   return { screen: known.includes(screen) ? screen : '', id, part, more };
 }
@@ -431,13 +439,14 @@ function routed() {
 async function load() {
   const { screen, id, part, more } = page.route;
   try {
-    if (screen === 'units' || screen === 'new' || part === 'start') page.docs.units = await ask(`/api/units?search=${encodeURIComponent(page.search)}`);
+    if (screen === 'units' || screen === 'new') page.docs.units = await ask(`/api/units?search=${encodeURIComponent(page.search)}`);
     if (screen === 'unit' || screen === 'record') {
       if (page.docs.unit?.id !== id) page.docs.unit = null;
       page.docs.unit = await ask(`/api/units/${encodeURIComponent(id)}`);
       await loadFaces(id);
       page.docs.units ??= await ask('/api/units?search=');
     }
+    if (screen !== 'unit') { later(); return; }
     if (part === 'ticks' || part === 'start') page.docs.ticks = await ask(`/api/units/${encodeURIComponent(id)}/ticks`);
     if (part === 'diff') page.docs.difference = { list: more, doc: await post(`/api/units/${encodeURIComponent(id)}/diff`, { list: more }) };
   } catch (failure) {
@@ -446,8 +455,18 @@ async function load() {
   later();
 }
 
+/** Asked for once: a unit whose faces can't be had is led without them. */
 async function loadFaces(id) {
-  if (!page.faces.has(id)) page.faces.set(id, (await ask(`/api/units/${encodeURIComponent(id)}/faces`)).items);
+  if (page.faces.has(id)) return;
+  page.faces.set(id, []);
+  page.faces.set(id, (await ask(`/api/units/${encodeURIComponent(id)}/faces`)).items.map(placed));
+}
+
+/** Where nobody knows how the cavities of an item stand, they are drawn in rows, in their order, and it is said. */
+function placed(item) {
+  if (item.cavities.every((cavity) => cavity.x !== null && cavity.y !== null)) return { ...item, known: true };
+  const cavities = item.cavities.map((cavity, at) => ({ ...cavity, x: (at % 12) * 8, y: -Math.floor(at / 12) * 8 }));
+  return { ...item, cavities, shape: 'strip', from: 'in the order of the list, not as it looks', known: false };
 }
 
 // ---------------------------------------------------------------- the frame around every screen
@@ -456,7 +475,11 @@ const TITLES = { units: 'Units', unit: 'Unit', bench: 'Bench', record: 'Record',
 
 function render() {
   if (!page.state) return renderBanners();
-  if (!page.route.screen) page.route.screen = page.state.session ? 'bench' : 'units';
+  if (!page.route.screen) {
+    history.replaceState(null, '', link(page.state.session ? 'bench' : 'units'));
+    page.route = readRoute();
+    load();
+  }
   const { screen, id, part } = page.route;
   const session = page.state.session;
   document.documentElement.dataset.screen = screen;
@@ -499,9 +522,10 @@ function shownStep(session) {
   const last = `${session.last?.id}/${session.last?.taken}`;
   if (page.shown.step === step && page.shown.last === last) return;
   const news = page.shown.step !== step;
-  if (page.route.screen === 'bench') tellStep(session);
+  const fresh = page.shown.last !== last;
+  if (page.route.screen === 'bench') tellStep(session, fresh);
   if (news) page.shown.since = performance.now();
-  if (news && page.route.screen === 'bench') speech.say(spokenStep(session));
+  if (news && page.route.screen === 'bench') speech.say(spokenStep(session, fresh));
   page.shown.step = step;
   page.shown.last = last;
 }
@@ -537,19 +561,20 @@ function renderBanners() {
 
 // ---------------------------------------------------------------- faces
 
-/** One item as it is seen from its wiring side. `mark` is the pin of the step; `states` says of each pin how it stands. */
-function face(item, { mark = '', states = null, label }) {
+/** One item as it is seen from its wiring side. `marks` are the pins of the step; `states` says of each pin how it stands. */
+function face(item, { marks = [], states = null, label }) {
   const pitch = nearest(item.cavities);
   const radius = pitch * 0.44;
-  const marked = item.cavities.find((cavity) => cavity.pin === mark);
-  const box = viewOf(item, marked, pitch);
-  const svg = draw('svg', { class: `face ${item.shape}`, viewBox: box.join(' '), role: 'img', 'aria-label': label });
-  if (item.shape === 'insert') svg.append(shell(item, radius));
-  if (marked) svg.append(hairs(marked, box));
+  const marked = item.cavities.filter((cavity) => marks.includes(cavity.pin));
+  const box = bounds(item.cavities);
+  const view = viewOf(box, marked[0], pitch, item.shape === 'insert');
+  const svg = draw('svg', { class: `face ${item.shape}`, viewBox: view.join(' '), role: 'img', 'aria-label': label });
+  if (item.shape === 'insert') svg.append(shell(item.cavities, box, pitch));
+  if (marked.length === 1) svg.append(hairs(marked[0], view));
   for (const cavity of item.cavities) {
-    if (cavity !== marked) svg.append(hole(cavity, radius, item.shape, states ? states.get(cavity.pin) ?? 'unused' : 'plain'));
+    if (!marked.includes(cavity)) svg.append(hole(cavity, radius, item.shape, states ? states.get(cavity.pin) ?? 'unused' : 'plain'));
   }
-  if (marked) svg.append(target(marked, radius, item.shape));
+  svg.append(...marked.map((cavity) => target(cavity, radius, item.shape)));
   return svg;
 }
 
@@ -562,23 +587,32 @@ function nearest(cavities) {
   return least === Infinity ? 8 : least;
 }
 
-/** The whole insert; of a long strip only what is near the terminal that is meant. */
-function viewOf(item, marked, pitch) {
-  const xs = item.cavities.map((cavity) => cavity.x);
-  const ys = item.cavities.map((cavity) => -cavity.y);
-  let [left, right] = [Math.min(...xs), Math.max(...xs)];
-  if (item.shape === 'strip' && marked && right - left > 6 * pitch) [left, right] = [marked.x - 2.5 * pitch, marked.x + 2.5 * pitch];
-  const margin = pitch * (item.shape === 'strip' ? 0.75 : 1.15);
-  const top = Math.min(...ys);
-  return [left - margin, top - margin, right - left + 2 * margin, Math.max(...ys) - top + 2 * margin].map((part) => Math.round(part * 100) / 100);
+function bounds(cavities) {
+  const xs = cavities.map((cavity) => cavity.x);
+  const ys = cavities.map((cavity) => -cavity.y);
+  const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  return { left, right, top, bottom, width: right - left, height: bottom - top };
 }
 
-function shell(item, radius) {
-  const xs = item.cavities.map((cavity) => cavity.x);
-  const ys = item.cavities.map((cavity) => -cavity.y);
-  const [cx, cy] = [(Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2];
-  const far = Math.max(...item.cavities.map((cavity) => Math.hypot(cavity.x - cx, -cavity.y - cy)));
-  return draw('circle', { class: 'shell', cx, cy, r: far + radius * 1.5 });
+/** Far wider than high: a strip, or an insert of two or three rows. */
+const isLong = (box, pitch) => box.width > 6 * pitch && box.width > 2.2 * box.height;
+
+/** The whole item; of a long one, where a cavity is meant, only what is near that. */
+function viewOf(box, marked, pitch, round) {
+  const window = marked && isLong(box, pitch);
+  const [left, width] = window ? [marked.x - 2.6 * pitch, 5.2 * pitch] : [box.left, box.width];
+  const margin = pitch * (round ? 1.15 : 0.8);
+  return [left - margin, box.top - margin, width + 2 * margin, box.height + 2 * margin].map((part) => Math.round(part * 100) / 100);
+}
+
+/** The shell of a round insert touches its outermost cavities; around rows it is a box. */
+function shell(cavities, box, pitch) {
+  if (isLong(box, pitch)) {
+    const margin = pitch * 0.7;
+    return draw('rect', { class: 'shell', x: box.left - margin, y: box.top - margin, width: box.width + 2 * margin, height: box.height + 2 * margin, rx: pitch * 0.5 });
+  }
+  const [cx, cy] = [box.left + box.width / 2, box.top + box.height / 2];
+  return draw('circle', { class: 'shell', cx, cy, r: Math.max(...cavities.map((cavity) => Math.hypot(cavity.x - cx, -cavity.y - cy))) + pitch * 0.66 });
 }
 
 const outline = (cavity, radius, shape, kind) => (shape === 'strip'
@@ -642,6 +676,7 @@ function runStrip(session) {
       el('h1', {}, step ? (step.number ? `Step ${step.number}` : 'Extra step') : 'All measured', el('span', { class: 'unit' }, ` Unit ${unit.serial}`)),
       el('p', { class: 'so-far' }, [`${progress.made} of ${progress.of}`, progress.skipped ? `${progress.skipped} skipped` : '',
         progress.minutes === null ? '' : `${progress.minutes} min left`, along].filter(Boolean).join(', ')),
+      page.state.practice ? el('p', { class: 'practice', 'aria-hidden': 'true' }, 'PRACTICE') : null,
       others.length ? el('p', { class: 'others' }, others.map((other) => `${other.station}: ${other.who} ${other.text}`).join('; ')) : null),
     press(count ? many(count, 'fault', 'faults') : 'No fault', foundDialog, { class: `found-count ${count ? 'bad' : ''}`, key: 'found' }),
     el('progress', { max: progress.of, value: progress.made, 'aria-label': 'Steps made' }));
@@ -665,11 +700,12 @@ function pointsPanel(session) {
 function pointRow(side, lead, stays, other, items) {
   const first = side.points[0];
   const item = items.find((one) => first && one.ref.toLowerCase() === first.item.toLowerCase());
-  const place = item && item.cavities.some((cavity) => cavity.pin === first.pin);
+  const marks = side.points.filter((point) => point.item === first.item).map((point) => point.pin);
+  const place = item?.known && item.cavities.some((cavity) => marks.includes(cavity.pin));
   return el('div', { class: `point ${stays ? 'stays' : 'moves'}` },
     el('p', { class: 'lead' }, el('span', {}, lead), stays ? el('b', {}, 'stays') : other ? el('b', {}, 'moves') : null, el('strong', {}, caseOf(side))),
     el('div', { class: 'words' }, pointName(side), placeOf(side, item)),
-    place ? el('figure', {}, face(item, { mark: first.pin, label: `${item.ref} ${item.from}, ${side.spoken} marked` }),
+    place ? el('figure', {}, face(item, { marks, label: `${item.ref} ${item.from}, ${side.spoken} marked` }),
       el('figcaption', {}, `${item.ref} ${item.from}`)) : null);
 }
 
@@ -691,7 +727,7 @@ function caseOf(side) {
 function placeOf(side, item) {
   if (side.rest) return el('p', { class: 'said how' }, side.how || 'Every other net, tied together.');
   if (side.points.length > 1) return el('p', { class: 'said how' }, side.how || 'Tied together.');
-  return item ? el('p', { class: 'said' }, item.title) : null;
+  return item?.title ? el('p', { class: 'said' }, item.title) : null;
 }
 
 /** What has to be done first stands in place of the value: nothing can be taken past it. */
@@ -733,13 +769,23 @@ function liveRow(state, step) {
   const typed = entryText(step);
   return el('div', { class: 'live', 'data-stage': typed ? 'typed' : page.live.stage },
     el('div', { class: 'reading' },
-      typed || isTyped(state) || page.entry.open
-        ? el('input', { class: 'now', id: 'now', readonly: true, 'aria-label': 'Value typed', value: typed || `${NO_VALUE} ${unitOf(step)}`, key: 'now' })
-        : el('p', { class: 'now', id: 'now' }, page.live.text || NO_VALUE),
+      typed || isTyped(state) || page.entry.open ? typedValue(typed || `${NO_VALUE} ${unitOf(step)}`) : liveValue(),
       el('p', { class: 'echo', 'aria-hidden': 'true' }, 'should read ', el('b', {}, step.expected.text)),
       el('p', { class: 'stage', id: 'stage' }, stageWords(state, step))),
     typed || page.entry.open || isTyped(state)
       ? press('Delete', rubOut, { class: 'tool' }) : press('Type', openKeys, { class: 'tool' }));
+}
+
+/** As large as it fits: a value that is cut could be read for another one. */
+const held = (node) => el('div', { class: 'held' }, node);
+
+const lengthOf = (text) => Math.max(7, text.length);
+
+const typedValue = (text) => held(el('input', { class: 'now', id: 'now', readonly: true, inputmode: 'none', 'aria-label': 'Value typed', value: text, len: lengthOf(text), key: 'now' }));
+
+function liveValue() {
+  const text = page.live.text || NO_VALUE;
+  return held(el('p', { class: 'now', id: 'now', len: lengthOf(text) }, text));
 }
 
 /** Ten times a second: the texts alone, and only where they changed. */
@@ -748,7 +794,11 @@ function showLive() {
   if (!session?.step || page.route.screen !== 'bench') return;
   const now = byId('now');
   const stage = byId('stage');
-  if (now && now.tagName === 'P' && now.textContent !== (page.live.text || NO_VALUE)) now.textContent = page.live.text || NO_VALUE;
+  const value = page.live.text || NO_VALUE;
+  if (now && now.tagName === 'P' && now.textContent !== value) {
+    now.textContent = value;
+    now.style.setProperty('--len', lengthOf(value));
+  }
   const words = stageWords(page.state, session.step);
   if (stage && stage.textContent !== words) stage.textContent = words;
   const row = stage?.closest('.live');
@@ -772,7 +822,8 @@ function actions(state, session) {
     el('div', { class: 'main' },
       press(['Take back', hint('Backspace')], backDialog, { class: 'back', key: 'back', 'aria-disabled': session.last?.taken ? null : 'true' }),
       step ? press(['Take', hint('Space')], takeNow, { class: 'take', key: 'take', 'aria-disabled': blocked ? 'true' : null })
-        : press('End the test', finishDialog, { class: 'take', key: 'finish' })),
+        : press('End the test', finishDialog, { class: 'take', key: 'finish' }),
+      press('More', moreDialog, { class: 'more small', key: 'more-narrow' })),
     el('div', { class: 'others' },
       small('Skip', 'S', skipDialog, !step), small('Note', 'N', noteDialog), small('Photo', 'P', photoDialog),
       small('Jump', '/', () => jumpDialog()), small('Why', '?', whyDialog, !step), small('More', '+', moreDialog)));
@@ -786,7 +837,7 @@ const cautionsPanel = (step) => gate('Before this step',
 
 const leadsPanel = () => gate('Leads first',
   el('p', {}, 'Hold the two probes firmly together, metal on metal. What they read is taken off from every reading.'),
-  el('p', { class: 'now', id: 'now' }, page.live.text || NO_VALUE),
+  liveValue(),
   press(['Measure the leads', hint('Space')], () => act('leads'), { class: 'wide', key: 'leads' }));
 
 const lostPanel = (state, meter) => gate('The meter is lost',
@@ -990,7 +1041,7 @@ function photoDialog() {
     if (!file) return;
     const picture = await small(file);
     try {
-      take(await ask(`/api/session/photo?text=${encodeURIComponent(draft('photo-text'))}`, { method: 'POST', headers: { 'Content-Type': picture.type }, body: picture }));
+      receive(await ask(`/api/session/photo?text=${encodeURIComponent(draft('photo-text'))}`, { method: 'POST', headers: { 'Content-Type': picture.type }, body: picture }));
       forget('photo', 'photo-text');
       closeDialog();
       notice('The photo is kept.');
@@ -1046,10 +1097,13 @@ function foundDialog() {
 function moreDialog() {
   const { state } = page;
   const choose = (label, action) => press(label, () => { closeDialog(); action(); }, { class: 'wide second' });
-  const { meter } = state;
+  const { meter, session } = state;
   dialog('More', [
     el('p', {}, `Meter: ${meter.text || meter.address}. ${meter.leads ? `Leads ${meter.leads.text}, at ${clock(meter.leads.at)}.` : ''}`),
     el('div', { class: 'choices' },
+      ...(session?.step ? [choose('Skip this step', skipDialog), choose('Why this step', whyDialog)] : []),
+      ...(session?.last?.taken ? [choose('Take back', backDialog)] : []),
+      choose('Note', noteDialog), choose('Photo', photoDialog), choose('Jump', jumpDialog),
       choose('Measure the leads', () => leadsDialog()),
       choose('Another meter', () => meterDialog('meter')),
       choose('Another insulation meter', () => meterDialog('insulationMeter')),
@@ -1126,7 +1180,7 @@ function settingsDialog() {
     group('sound', 'Tones', [['on', 'On'], ['off', 'Off']], tones.on ? 'on' : 'off', (value) => { remembered.set('sound', value); tones.on = value === 'on'; tones.play('good'); }),
     group('speech', 'Speech', [['on', 'On'], ['off', 'Off']], speech.on ? 'on' : 'off',
       (value) => { remembered.set('speech', value); speech.on = value === 'on'; if (page.state?.session) speech.say(spokenStep(page.state.session)); }),
-    el('p', { class: 'pair' }, ['good', 'bad', 'unsure', 'lifted'].map((name) => press({ good: 'Hear good', bad: 'Hear not good', unsure: 'Hear not sure', lifted: 'Hear lifted' }[name], () => tones.play(name), { class: 'second' }))),
+    el('div', { class: 'tries' }, Object.entries({ good: 'Good', bad: 'Not good', unsure: 'Not sure', lifted: 'Lifted' }).map(([name, label]) => press(`Hear “${label}”`, () => tones.play(name), { class: 'second' }))),
     el('p', { class: 'quiet' }, `${page.state.program}. Store: ${page.state.store}.`)]);
 }
 
@@ -1221,12 +1275,12 @@ function listScreen() {
     list.choices.length ? choicesPart(list) : null,
     list.problems.length ? remarksPart('Doubts in the file', list.problems) : null,
     list.says.length ? el('section', {}, el('h2', {}, 'How it was understood'), el('ul', {}, list.says.map((sentence) => el('li', {}, sentence)))) : null,
-    list.remarks.length ? remarksPart('What the paper itself has against it', list.remarks) : null,
+    list.remarks.length ? remarksPart('Remarks on the paper', list.remarks) : null,
     list.wires.length ? wiresPart(list) : null];
 }
 
 const choicesPart = (list) => el('section', {}, el('h2', {}, 'How is it meant?'),
-  el('ul', { class: 'cards' }, list.choices.map((choice, at) => el('li', {}, el('div', { class: 'card plain' },
+  el('ul', { class: 'cards' }, list.choices.map((choice, at) => el('li', {}, el('div', { class: 'card open' },
     el('p', {}, el('strong', {}, choice.text)), el('p', {}, 'Its first wires would be:'), el('ul', { class: 'plain mono' }, choice.first.map((wire) => el('li', {}, wire))),
     press('It is meant so', () => readList(choice.options), { class: 'wide', key: `choice-${at}`, 'aria-label': `It is meant so: ${choice.text}` }))))));
 
@@ -1236,9 +1290,14 @@ const remarksPart = (title, remarks) => el('section', {}, el('h2', {}, title, ` 
   el('ul', { class: 'remarks' }, remarks.map((remark) => el('li', {}, sign(severitySign(remark.severity)),
     el('span', {}, el('b', {}, `${remark.severity}: `), remark.text, remark.place ? el('span', { class: 'place' }, ` ${remark.place}`) : null)))));
 
-const wiresPart = (list) => el('section', {}, el('h2', {}, 'Row by row'),
-  el('ol', { class: 'rows' }, list.wires.map((wire) => el('li', {}, el('span', {}, wire.sentence), el('span', { class: 'place' }, wire.place)))),
-  list.more ? el('p', {}, `and ${list.more} more`) : null);
+/** Each wire as it was understood, with the doubts of its own row below it. */
+function wiresPart(list) {
+  const doubts = (place) => list.problems.filter((problem) => problem.place === place);
+  return el('section', {}, el('h2', {}, 'Row by row'),
+    el('ol', { class: 'rows' }, list.wires.map((wire) => el('li', {}, el('span', {}, wire.sentence), el('span', { class: 'place' }, wire.place),
+      doubts(wire.place).map((doubt) => el('p', { class: 'doubt' }, sign(severitySign(doubt.severity)), doubt.text))))),
+    list.more ? el('p', {}, `and ${list.more} more`) : null);
+}
 
 async function readList(options) {
   try {
@@ -1297,7 +1356,7 @@ const faultsPart = (unit) => el('section', { 'aria-labelledby': 'faults' }, el('
   unit.faults.length ? el('ol', { class: 'faults' }, unit.faults.map(faultItem)) : el('p', {}, 'None is seen.'));
 
 function facesPart(unit) {
-  const items = page.faces.get(unit.id) ?? [];
+  const items = (page.faces.get(unit.id) ?? []).filter((item) => item.cavities.length);
   if (!items.length) return null;
   return el('section', { 'aria-labelledby': 'faces' }, el('h2', { id: 'faces' }, 'Faces'),
     el('ul', { class: 'legend' }, Object.entries(STATES).map(([state, { word }]) => el('li', {}, draw('svg', { class: 'face', viewBox: '-1.2 -1.2 2.4 2.4', 'aria-hidden': 'true' }, hole({ x: 0, y: 0, pin: '', signal: '' }, 1, 'insert', state)), word))),
@@ -1309,7 +1368,8 @@ function faceFigure(item, cavities) {
   const named = ['failing', 'unproven'].map((state) => [STATES[state].word, cavities.filter((cavity) => cavity.state === state)]).filter(([, some]) => some.length);
   const proven = cavities.filter((cavity) => cavity.state === 'proven').length;
   const words = [`${proven} proven`, ...named.map(([word, some]) => `${word}: ${some.map((cavity) => cavity.pin).join(', ')}`)].join('; ');
-  return el('figure', { class: item.shape }, el('figcaption', {}, el('strong', {}, item.ref), ` ${item.title}, ${item.from}`),
+  const long = isLong(bounds(item.cavities), nearest(item.cavities));
+  return el('figure', { class: !item.known ? 'unknown' : long ? 'long' : 'compact' }, el('figcaption', {}, el('strong', {}, item.ref), ` ${[item.title, item.from].filter(Boolean).join(', ')}`),
     face(item, { states, label: `${item.ref}: ${words}` }), el('p', { class: 'states' }, words),
     named.length ? el('details', {}, el('summary', {}, `What is missing at ${item.ref}`), el('ul', {}, named.flatMap(([, some]) => some.map((cavity) => el('li', {}, `${cavity.pin}: ${cavity.says}`))))) : null);
 }
@@ -1339,7 +1399,7 @@ function differencePart(unit) {
 function startScreen(unit) {
   const { id, part: serial } = page.route;
   const retest = unit && unit.tests > 0 && !unit.underWay;
-  const known = page.state.session?.conditions ?? [];
+  const known = knownConditions(unit);
   const list = page.docs.units?.lists.find((one) => one.id === id);
   const title = unit ? `Unit ${unit.serial}: ${retest ? 'retest' : unit.underWay ? 'go on' : 'first test'}` : `New unit ${serial}`;
   return [
@@ -1350,6 +1410,9 @@ function startScreen(unit) {
       el('details', { open: !unit?.underWay }, el('summary', {}, 'Conditions'), el('p', { class: 'help' }, 'What is left blank stays as the station has it.'), el('div', { class: 'fields' }, conditionFields(known))),
       el('button', { class: 'wide', key: 'start' }, unit?.underWay ? 'Go on' : 'Start'))];
 }
+
+/** What the sheet Job says already, where this unit is the one on the bench. */
+const knownConditions = (unit) => (unit && page.state.session?.unit.id === unit.id ? page.state.session.conditions : []);
 
 function reworkFields(unit) {
   const items = page.faces.get(unit.id) ?? [];
@@ -1369,7 +1432,7 @@ async function startTest(unit, retest) {
   const opened = [...document.querySelectorAll('input[name=opened]:checked')].map((box) => box.value);
   const touched = draft('touched').split(/[,;+\s]+/).filter(Boolean);
   const body = { ...(unit ? { unit: unit.id } : { list: id, serial }), tester: draft('tester', page.state.tester),
-    conditions: changedConditions(page.state.session?.conditions ?? []), opened: retest ? opened : [], touched: retest ? touched : [], why: retest ? draft('rework-why') : '' };
+    conditions: changedConditions(knownConditions(unit)), opened: retest ? opened : [], touched: retest ? touched : [], why: retest ? draft('rework-why') : '' };
   if (await act('start', body)) {
     page.drafts.clear();
     go('bench');
@@ -1383,17 +1446,19 @@ function ticksScreen(unit) {
   const items = [...new Set(ends.map((end) => end.item))];
   const item = draft('tick-item', items[0] ?? '');
   const mine = ends.filter((end) => end.item === item);
-  const made = mine.filter((end) => end.made).length;
+  const made = mine.filter((end) => end.made);
+  const states = new Map(unit.cavities.filter((cavity) => cavity.item === item).map((cavity) => [cavity.pin, cavity.state]));
+  const untested = made.filter((end) => states.get(end.pin) !== 'proven').length;
   return [
     unitHead(unit, `Unit ${unit.serial}: ends made`),
     el('div', { class: 'fields' },
       field('tick-who', 'Who ticks', { kept: page.state.tester, oninput: later }),
       field('tick-item', 'Item', { kept: item, onchange: later, options: items.map((ref) => el('option', { value: ref }, ref)) }, 'select')),
-    el('p', { class: 'quiet' }, `${item}: ${made} of ${mine.length} made, ${mine.filter((end) => end.checked).length} checked by a second person. Made is not tested.`),
-    el('ol', { class: 'ticks' }, mine.map((end) => tickRow(unit, end)))];
+    el('p', { class: 'quiet' }, `${item}: ${made.length} of ${mine.length} made, ${mine.filter((end) => end.checked).length} checked by a second person, ${untested} made and not yet tested.`),
+    el('ol', { class: 'ticks' }, mine.map((end) => tickRow(unit, end, states.get(end.pin))))];
 }
 
-function tickRow(unit, end) {
+function tickRow(unit, end, state) {
   const who = draft('tick-who', page.state.tester);
   const send = (what) => async () => {
     if (!who) { notice('Say first who ticks.', 'bad'); return; }
@@ -1405,6 +1470,7 @@ function tickRow(unit, end) {
   const own = end.made && end.made.who === who;
   return el('li', {},
     el('p', { class: 'end' }, el('b', {}, `${end.item}-${end.pin}`), el('span', {}, ` ${end.wire}`)),
+    el('p', { class: 'tested' }, STATES[state]?.sign ? sign(STATES[state].sign) : null, state === 'proven' ? 'tested' : state === 'failing' ? 'failing' : 'not tested'),
     el('p', { class: 'place' }, end.made ? `made by ${end.made.who}, ${clock(end.made.at)}` : 'not made', end.checked ? `; checked by ${end.checked.who}, ${clock(end.checked.at)}` : ''),
     el('div', { class: 'row' },
       end.made ? el('span', { class: 'done' }, sign('good'), 'Made') : press('Made', send('made'), said('Made')),
