@@ -7,9 +7,12 @@
 
 /** A key that arrives sooner after a step than a person can have read it was meant for the step before. */
 const TOO_SOON_MS = 350;
-/** Between two keys of a scanner, and after its last one. A person is slower. */
-const SCAN_GAP_MS = 45;
+/** Between two keys of a scanner, and after its last one: a person is slower. A key alone waits so long before it does anything. */
+const SCAN_GAP_MS = 50;
+/** A slow scanner's keys were done one by one already when its Enter comes: then that takes nothing, and what they did is undone. */
+const SLOW_SCAN_GAP_MS = 80;
 const SCAN_SHORTEST = 3;
+const SLOW_SCAN_SHORTEST = 4;
 /** So long without a word from the program, and the page asks whether it is still there. */
 const SILENCE_MS = 5000;
 /** So long a value may take to be kept, and so long any other work, before it counts as not answered. */
@@ -33,7 +36,7 @@ const page = {
   drafts: new Map(),
   entry: { step: '', digits: '', unit: '', over: false, open: false },
   live: { text: '', stage: '' },
-  shown: { step: '', since: 0, last: '', screen: '' },
+  shown: { step: '', since: 0, last: '', screen: '', dialog: 0 },
   busy: false,
 };
 
@@ -982,6 +985,7 @@ function dialog(title, content, closing = 'Close') {
   put(box, el('div', { class: 'sheet' }, el('h2', { id: 'dialog-title', tabindex: '-1' }, title), content,
     closing ? el('div', { class: 'closing' }, press(closing, closeDialog, { key: 'dialog-close' })) : null));
   if (!box.open) box.showModal();
+  page.shown.dialog = performance.now();
   (box.querySelector('[autofocus]') ?? byId('dialog-title')).focus();
 }
 
@@ -1181,8 +1185,14 @@ function settingsDialog() {
     group('speech', 'Speech', [['on', 'On'], ['off', 'Off']], speech.on ? 'on' : 'off',
       (value) => { remembered.set('speech', value); speech.on = value === 'on'; if (page.state?.session) speech.say(spokenStep(page.state.session)); }),
     el('div', { class: 'tries' }, Object.entries({ good: 'Good', bad: 'Not good', unsure: 'Not sure', lifted: 'Lifted' }).map(([name, label]) => press(`Hear “${label}”`, () => tones.play(name), { class: 'second' }))),
+    el('details', {}, el('summary', {}, 'Keys'), el('dl', { class: 'keys' }, KEYS.flatMap(([key, does]) => [el('dt', {}, key), el('dd', {}, does)]))),
     el('p', { class: 'quiet' }, `${page.state.program}. Store: ${page.state.store}.`)]);
 }
+
+const KEYS = [
+  ['Space, Page Down, Enter', 'take the value; a foot pedal sends Page Down'], ['Backspace', 'rub out what was typed, else take back'], ['0 to 9, point, > and −', 'type a value'],
+  ['m, R, k, M, G', 'behind a number: mΩ, Ω, kΩ, MΩ, GΩ'], ['O', 'OL: more than the meter can show'], ['S', 'skip'], ['N', 'note'], ['P', 'photo'], ['/', 'jump; on Units, search'],
+  ['?', 'why this step'], ['+', 'more'], ['C', 'cautions read and done'], ['F, G', 'find the fault now, or go on'], ['1 to 4', 'choose a reason']];
 
 /** The look that was chosen, else the device's. */
 function applyLook() {
@@ -1553,7 +1563,7 @@ function signPart(unit) {
 const BIG_KEYS = new Set([' ', 'Enter', 'PageDown', 'Backspace', 'Escape']);
 
 /** Keys that arrive faster than a person types, ended by Enter, are a scan; any others are done one by one, a moment later. */
-const scanner = { keys: [], at: 0, timer: 0 };
+const scanner = { waiting: [], run: [], at: 0, timer: 0 };
 
 function isTextField(node) {
   return node instanceof HTMLElement && !node.readOnly
@@ -1563,39 +1573,50 @@ function isTextField(node) {
 function onKey(event) {
   tones.start();
   if (event.ctrlKey || event.altKey || event.metaKey || event.isComposing || isTextField(event.target)) return;
-  const quick = scanner.keys.length > 0 && event.timeStamp - scanner.at < SCAN_GAP_MS;
-  if (event.key === 'Enter' && quick && scanner.keys.length >= SCAN_SHORTEST) {
+  const gap = event.timeStamp - scanner.at;
+  if (event.key.length === 1 && (event.key !== ' ' || (scanner.waiting.length > 0 && gap < SCAN_GAP_MS))) {
     stop(event);
-    const text = scanner.keys.join('').trim();
-    dropKeys();
-    closeDialog();
-    scanned(text);
-    return;
-  }
-  if (event.key.length === 1 && (event.key !== ' ' || quick)) {
-    if (event.repeat) return stop(event);
-    if (!quick) doKeys();
-    scanner.keys.push(event.key);
-    scanner.at = event.timeStamp;
-    clearTimeout(scanner.timer);
-    scanner.timer = setTimeout(doKeys, SCAN_GAP_MS);
-    // Space stays what it is on a focused button; other letters do nothing there.
-    stop(event);
+    if (!event.repeat) waitKey(event, gap);
     return;
   }
   // Shift comes before each large letter of a scan and is no key of its own.
   if (!BIG_KEYS.has(event.key)) return;
+  const scan = event.key === 'Enter' && gap < SLOW_SCAN_GAP_MS
+    && (scanner.run.length >= SLOW_SCAN_SHORTEST || (gap < SCAN_GAP_MS && scanner.waiting.length >= SCAN_SHORTEST));
+  if (scan) {
+    stop(event);
+    endScan();
+    return;
+  }
   doKeys();
   if (bigKey(event)) stop(event);
 }
 
+function waitKey(event, gap) {
+  if (gap >= SCAN_GAP_MS) doKeys();
+  if (gap >= SLOW_SCAN_GAP_MS) scanner.run = [];
+  scanner.waiting.push(event.key);
+  scanner.run.push(event.key);
+  scanner.at = event.timeStamp;
+  clearTimeout(scanner.timer);
+  scanner.timer = setTimeout(doKeys, SCAN_GAP_MS);
+}
+
+function endScan() {
+  const text = scanner.run.join('').trim();
+  clearTimeout(scanner.timer);
+  Object.assign(scanner, { waiting: [], run: [] });
+  Object.assign(page.entry, { digits: '', over: false });
+  closeDialog();
+  scanned(text);
+}
+
 function stop(event) { event.preventDefault(); event.stopPropagation(); }
 
-function dropKeys() { clearTimeout(scanner.timer); scanner.keys = []; }
-
 function doKeys() {
-  const keys = scanner.keys;
-  dropKeys();
+  const keys = scanner.waiting;
+  clearTimeout(scanner.timer);
+  scanner.waiting = [];
   keys.forEach(letterKey);
 }
 
@@ -1622,7 +1643,10 @@ const LETTERS = { s: skipDialog, n: noteDialog, p: photoDialog, '/': jumpDialog,
 
 function letterKey(key) {
   const box = byId('dialog');
-  if (box.open) { box.querySelector(`[data-choice="${CSS.escape(key)}"]`)?.click(); return; }
+  if (box.open) {
+    if (performance.now() - page.shown.dialog > TOO_SOON_MS) box.querySelector(`[data-choice="${CSS.escape(key)}"]`)?.click();
+    return;
+  }
   const session = page.state?.session;
   if (page.route.screen !== 'bench' || !session) { if (key === '/') byId('field-search')?.focus(); return; }
   if (session.offer) { if (/^[fg]$/i.test(key)) act('lead', { follow: key.toLowerCase() === 'f' }); return; }
