@@ -136,11 +136,11 @@ class BodiesTest {
   @Test
   void who_does_not_read_the_answer_is_left_alone() throws IOException, InterruptedException {
     List<RawClient> slow = new ArrayList<>();
-    for (int i = 0; i < 60; i++) {
+    String cookie = "Cookie: " + bench.cookie();
+    for (int i = 0; i < 100; i++) {
       slow.add(
           new RawClient(bench.port())
-              .lines(
-                  "GET /api/large HTTP/1.1", "Host: " + bench.host(), "Cookie: " + bench.cookie()));
+              .lines("GET /api/large HTTP/1.1", "Host: " + bench.host(), cookie));
     }
     assertTimeoutPreemptively(
         Duration.ofSeconds(5),
@@ -148,6 +148,22 @@ class BodiesTest {
     for (RawClient client : slow) {
       client.close();
     }
+  }
+
+  /**
+   * The server of the JDK keeps account of connections that are closed behind its back for ever.
+   */
+  @Test
+  void who_leaves_before_the_answer_is_forgotten() throws IOException, InterruptedException {
+    String host = "Host: " + bench.host();
+    String cookie = "Cookie: " + bench.cookie();
+    for (int i = 0; i < 520; i++) {
+      try (RawClient client = new RawClient(bench.port())) {
+        client.lines("GET /api/" + (i % 200 == 0 ? "events" : "state") + " HTTP/1.1", host, cookie);
+      }
+    }
+    assertEquals(200, bench.get(browser, "/api/state").statusCode());
+    assertEquals(200, bench.get(bench.browser(), "/api/state").statusCode());
   }
 
   private int post(String path, String type, int length) throws IOException, InterruptedException {
