@@ -19,7 +19,7 @@ class EventsTest {
           Duration.ofSeconds(10),
           Duration.ofSeconds(20),
           Duration.ofSeconds(20),
-          Duration.ofMillis(300),
+          Duration.ofMillis(500),
           Duration.ofMillis(100));
 
   private final List<RawClient> clients = new ArrayList<>();
@@ -113,7 +113,7 @@ class EventsTest {
     until(awake, "data: 0\n\n");
     String text = "x".repeat(10_000);
     assertTimeoutPreemptively(
-        Duration.ofSeconds(2),
+        Duration.ofSeconds(10),
         () -> {
           for (int i = 0; i < 10_000; i++) {
             bench.events.publish(Event.each("state", i + text));
@@ -187,7 +187,7 @@ class EventsTest {
       pages.add(page());
     }
     until(pages.get(9), "data: 0\n\n");
-    assertTimeoutPreemptively(Duration.ofSeconds(1), bench.server::close);
+    assertTimeoutPreemptively(Duration.ofSeconds(5), bench.server::close);
     for (RawClient page : pages) {
       page.rest();
     }
@@ -233,7 +233,7 @@ class EventsTest {
 
   private static void waitUntil(Condition condition) throws IOException, InterruptedException {
     boolean holds = condition.holds();
-    for (int i = 0; i < 150 && !holds; i++) {
+    for (int i = 0; i < 500 && !holds; i++) {
       Thread.sleep(20);
       holds = condition.holds();
     }
