@@ -9,4 +9,4 @@ seed=${2:-1}
 folder=${3:-target/damage}
 [ -d "$folder/seeds" ] || /usr/bin/python3 src/bench/writers.py "$folder/seeds"
 classes=target/test-classes:target/classes:$(ls target/lib/*.jar | grep -v ringout.jar | tr '\n' ':')
-exec java -Xmx512m -XX:+UseSerialGC -cp "$classes" dev.ringout.bench.damage.DamageBench "$folder/seeds" "$folder/finds" "$seconds" "$seed"
+exec java -Xmx512m -XX:+UseSerialGC -cp "$classes" dev.ringout.benchmarks.damage.DamageBench "$folder/seeds" "$folder/finds" "$seconds" "$seed"

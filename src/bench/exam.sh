@@ -7,4 +7,4 @@
 set -eu
 [ $# -gt 0 ] || set -- 1 20
 classes=target/test-classes:target/classes:$(ls target/lib/*.jar | grep -v ringout.jar | tr '\n' ':')
-exec java -XX:+UseSerialGC -cp "$classes" dev.ringout.bench.exam.ExamBench "$@"
+exec java -XX:+UseSerialGC -cp "$classes" dev.ringout.benchmarks.exam.ExamBench "$@"

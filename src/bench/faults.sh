@@ -6,4 +6,4 @@
 set -eu
 [ $# -gt 0 ] || set -- 1 20
 classes=target/test-classes:target/classes:$(ls target/lib/*.jar | grep -v ringout.jar | tr '\n' ':')
-exec java -XX:+UseSerialGC -cp "$classes" dev.ringout.bench.faults.FaultBench "$@"
+exec java -XX:+UseSerialGC -cp "$classes" dev.ringout.benchmarks.faults.FaultBench "$@"

@@ -26,7 +26,7 @@ kΩ' 'W12' 'REST' '1.2E9' 'OL'; do
     printf '%s' "$text" >"$seeds/seed-$number"
   done
 else
-  target=dev.ringout.bench.FileFuzz
+  target=dev.ringout.benchmarks.FileFuzz
   length=20000
   for list in "$sample"/as-received/*.csv; do (printf 0; cat "$list") >"$seeds/list-$(basename "$list")"; done
   (printf 1; cat $sample/junction-box/wires.csv) >"$seeds/wires"

@@ -20,7 +20,7 @@ for package in "${@:-revision}"; do
       classes='dev.ringout.diagnose.wiring.Search,dev.ringout.diagnose.wiring.Search$*'
       tests='dev.ringout.diagnose.*,dev.ringout.trade.*' ;;
     values) classes='dev.ringout.diagnose.values.*' tests='dev.ringout.diagnose.ToldTest,dev.ringout.trade.*' ;;
-    diagnose) tests='dev.ringout.diagnose.*,dev.ringout.trade.*,dev.ringout.bench.faults.EveryKindTest,dev.ringout.sample.SwingBridgeTest' ;;
+    diagnose) tests='dev.ringout.diagnose.*,dev.ringout.trade.*,dev.ringout.benchmarks.faults.EveryKindTest,dev.ringout.sample.SwingBridgeTest' ;;
     *) echo "no tests are named for $package" >&2; exit 64 ;;
   esac
   mvn -B -q -Pmutation test-compile org.pitest:pitest-maven:1.30.2:mutationCoverage -DtargetClasses="$classes" \

@@ -26,13 +26,13 @@ def unit(wires, readings, form):
     path = f"{folder}/{wires}-{readings}-{form}"
     ending = ".xlsx" if form == "xlsx" else ""
     if not os.path.exists(f"{path}/readings{ending}"):
-        subprocess.run(["java", "-Xmx4g", "-cp", classes, "dev.ringout.bench.BigUnit", path, str(wires), str(readings), form], check=True)
+        subprocess.run(["java", "-Xmx4g", "-cp", classes, "dev.ringout.benchmarks.BigUnit", path, str(wires), str(readings), form], check=True)
     return [f"{path}/{name}{ending}" for name in ("harness", "readings", "harness-next")]
 def row(what, seconds, floor, most):
     ratio = seconds / floor
     print(f"| {what} | {seconds:.2f} s | {floor:.3f} s | {ratio:.1f} | {most} |", flush=True)
 print("| what | takes | beside | times | at most |\n| --- | --- | --- | --- | --- |")
-hello = timed(["java", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", "target/test-classes", "dev.ringout.bench.Floor", "hello"], 7)
+hello = timed(["java", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", "target/test-classes", "dev.ringout.benchmarks.Floor", "hello"], 7)
 small = unit(50, 0, "xlsx")
 row("`ringout --version`, beside a bare Java start", timed([run, "--version"], 7), hello, 5)
 row("`check` of 50 wires, beside the same", timed([run, "check", *small[:2]], 7, codes=(1,)), hello, 8)
@@ -42,13 +42,13 @@ def check_of(form):
 what = "`check` of 100,000 wires and 1,000,000 readings"
 book = unit(100000, 1000000, "xlsx")[:2]
 check = check_of("xlsx")
-row(what + " (`.xlsx`) in 1 GiB, beside a bare scan of the sheets by Java's own XML reader", check, timed([*bare, "dev.ringout.bench.Floor", "own", *book]), 4)
-row("the same, beside a bare scan by the faster reader that is used", check, timed([*bare, "dev.ringout.bench.Floor", "fast", *book]), "")
+row(what + " (`.xlsx`) in 1 GiB, beside a bare scan of the sheets by Java's own XML reader", check, timed([*bare, "dev.ringout.benchmarks.Floor", "own", *book]), 4)
+row("the same, beside a bare scan by the faster reader that is used", check, timed([*bare, "dev.ringout.benchmarks.Floor", "fast", *book]), "")
 wires, readings = unit(100000, 1000000, "csv")[:2]
 tables = [f"{wires}/Wires.csv", f"{readings}/Continuity.csv", f"{readings}/Insulation.csv"]
-parse = timed([*bare, "dev.ringout.bench.Floor", "fast", *tables, f"{wires}/Links.csv"])
+parse = timed([*bare, "dev.ringout.benchmarks.Floor", "fast", *tables, f"{wires}/Links.csv"])
 row(what + " (`.csv`) in 1 GiB, beside a bare parse", check_of("csv"), parse, 4)
-row("the barest check of them that can be thought of, beside the same", timed([*bare, "dev.ringout.bench.BarestCheck", *tables]), parse, "")
+row("the barest check of them that can be thought of, beside the same", timed([*bare, "dev.ringout.benchmarks.BarestCheck", *tables]), parse, "")
 print("\n| wires | `check` | `plan` | `diff` | `review` |\n| --- | --- | --- | --- | --- |")
 sizes, all_times = [], {}
 size = 1000
@@ -67,6 +67,6 @@ for c in range(4):
     fits.append(math.log((all_times[last][c] - start) / (all_times[before][c] - start)) / math.log(last / before))
 nlogn = math.log(sizes[-1] * math.log(sizes[-1]) / (sizes[-2] * math.log(sizes[-2]))) / math.log(sizes[-1] / sizes[-2])
 print("| exponent, last step | " + " | ".join(f"{f:.2f}" for f in fits) + f" |\n\n(n log n would be {nlogn:.2f})\n")
-print(subprocess.run(["java", "-Xmx3g", "-cp", classes, "dev.ringout.bench.Connectivity", "1000000", "900000"],
+print(subprocess.run(["java", "-Xmx3g", "-cp", classes, "dev.ringout.benchmarks.Connectivity", "1000000", "900000"],
                      capture_output=True, text=True).stdout)
 P

@@ -27,8 +27,8 @@ for n in sizes:
         wires = min(n, 60000) if form == "xls" else n
         file = f"{folder}/{wires}.{form}"
         if not os.path.exists(file):
-            run("2g", "dev.ringout.bench.OneList", file, str(wires))
-        _, cpu, peak = min(run("512m", "dev.ringout.bench.ReadOnly", file) for _ in range(3 if n <= 10000 else 2))
+            run("2g", "dev.ringout.benchmarks.OneList", file, str(wires))
+        _, cpu, peak = min(run("512m", "dev.ringout.benchmarks.ReadOnly", file) for _ in range(3 if n <= 10000 else 2))
         row.append(f"{cpu:.2f} s, {peak:.0f} MiB" + ("" if wires == n else f" ({wires:,})"))
     print(f"| {n:,} | " + " | ".join(row) + " |", flush=True)
 P

@@ -4,4 +4,4 @@
 #   CP=… src/bench/store-scale.sh /tmp/scale.db 1000 1000 3000 10000
 # A server's user and password stand in PGUSER and PGPASSWORD; its database must be empty.
 set -eu
-exec java -Xmx2g -cp "${CP:-target/classes:target/test-classes:target/lib/*}" dev.ringout.bench.StoreScale "$@"
+exec java -Xmx2g -cp "${CP:-target/classes:target/test-classes:target/lib/*}" dev.ringout.benchmarks.StoreScale "$@"

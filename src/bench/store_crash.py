@@ -4,7 +4,7 @@ import glob, os, pwd, random, re, shutil, signal, socket, subprocess, sys, tempf
 class_path, kills, cuts, writers = sys.argv[1], int(sys.argv[2]), int(sys.argv[3]), int(sys.argv[4])
 random.seed(26)
 java = ["java", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto", "-Xmx128m", "-cp", class_path,
-        "dev.ringout.bench.StoreWriter"]
+        "dev.ringout.benchmarks.StoreWriter"]
 folder = tempfile.mkdtemp()
 os.chmod(folder, 0o755)
 

@@ -40,6 +40,7 @@ module dev.ringout {
   opens dev.ringout.store.migration;
 
   exports dev.ringout;
+  exports dev.ringout.bench;
   exports dev.ringout.check;
   exports dev.ringout.circuit;
   exports dev.ringout.compare;

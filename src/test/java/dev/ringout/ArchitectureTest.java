@@ -78,10 +78,12 @@ class ArchitectureTest {
       pictures        | FACTS
       record          | FACTS words pictures
       jobs            | FACTS words record
+      bench           | FACTS words record jobs
       root            | FACTS words pictures record jobs
       text            | FACTS words record jobs
-      json            | FACTS words record jobs
+      json            | FACTS words record jobs bench
       print           | FACTS words pictures record jobs
+      page            | FACTS words record jobs bench root json print serve
       cli             | ALL
       """;
 

@@ -26,10 +26,15 @@ import dev.ringout.readings.ReadingSet;
 import dev.ringout.readings.Rework;
 import dev.ringout.source.Problem;
 import dev.ringout.standards.Tables;
+import dev.ringout.store.Entry;
+import dev.ringout.store.EntryKind;
 import dev.ringout.store.Photo;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoredUnit;
+import dev.ringout.store.Tick;
+import dev.ringout.units.Text;
 import dev.ringout.words.MeterWords;
+import dev.ringout.work.WorkPapers;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -42,6 +47,7 @@ import java.util.Set;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -51,6 +57,9 @@ import java.util.concurrent.TimeUnit;
 public final class Bench implements AutoCloseable {
   private static final long OTHERS_MILLIS = 700;
   private static final long LEADS_SECONDS = 20;
+
+  /** What the serial numbers of practice units begin with. */
+  private static final String PRACTICE = "PRACTICE";
 
   /** The name under which the leads are waited for; no step is called so. */
   private static final String LEADS = "leads";
@@ -71,6 +80,8 @@ public final class Bench implements AutoCloseable {
   private String tester = "";
   private String meterTrouble = "";
   private boolean measuresLeads;
+  private Optional<ScheduledFuture<?>> looking = Optional.empty();
+  private Optional<ScheduledFuture<?>> waiting = Optional.empty();
   private long version;
 
   /** Who is told what happens; is called by several threads, and must not wait. */
@@ -83,6 +94,9 @@ public final class Bench implements AutoCloseable {
 
     /** A value was judged, and is in the store. */
     void tone(Tone tone);
+
+    /** The program made a mistake behind the page. */
+    void defect(Throwable cause);
   }
 
   /**
@@ -96,8 +110,13 @@ public final class Bench implements AutoCloseable {
       bench.meter = bench.desk(setup.meter(), setup.profile());
       bench.insulationMeter = bench.desk(setup.insulationMeter(), setup.insulationProfile());
     }
-    bench.behind.scheduleWithFixedDelay(
-        bench::lookForOthers, OTHERS_MILLIS, OTHERS_MILLIS, TimeUnit.MILLISECONDS);
+    bench.looking =
+        Optional.of(
+            bench.behind.scheduleWithFixedDelay(
+                bench.told(bench::lookForOthers),
+                OTHERS_MILLIS,
+                OTHERS_MILLIS,
+                TimeUnit.MILLISECONDS));
     return bench;
   }
 
@@ -125,6 +144,7 @@ public final class Bench implements AutoCloseable {
     return new MeterDesk(
         at,
         MeterDesk.profile(setup.profiles(), at, profile),
+        setup.practice(),
         practice.map(Practice::channels).orElseGet(Channels::real),
         setup.ticks(),
         new Hearer());
@@ -175,10 +195,12 @@ public final class Bench implements AutoCloseable {
    * @throws Refused where nobody is named, the list can't be used, or the store can't be written
    */
   public synchronized BenchState start(ListAtHand list, String serial, Start start) throws Refused {
-    String name = practice.isPresent() ? practiceSerial(serial) : serial.strip();
-    if (name.isEmpty()) {
+    String plain = Text.visibleInOneLine(serial).strip();
+    String name = practice.isPresent() ? practiceSerial(plain) : plain;
+    if (plain.isEmpty()) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "Say which unit it is: its serial number.");
     }
+    requireItsOwnKind(name);
     try {
       Optional<StoredUnit> known = tests.find(name, list.file().digest());
       return known.isPresent() ? start(known.get(), start) : begin(list, name, start);
@@ -189,7 +211,7 @@ public final class Bench implements AutoCloseable {
 
   private static String practiceSerial(String serial) {
     String bare = serial.strip();
-    return bare.startsWith("PRACTICE") ? bare : ("PRACTICE " + bare).strip();
+    return bare.startsWith(PRACTICE) ? bare : (PRACTICE + " " + bare).strip();
   }
 
   /**
@@ -198,6 +220,7 @@ public final class Bench implements AutoCloseable {
    * @throws Refused where nobody is named, the unit can't be used, or the store can't be written
    */
   public synchronized BenchState start(StoredUnit known, Start start) throws Refused {
+    requireItsOwnKind(known.serial());
     try {
       UnitAtBench all = given(tests.unit(known));
       Optional<Led> underWay = all.underWay();
@@ -235,7 +258,7 @@ public final class Bench implements AutoCloseable {
     if (!Person.isNamed(start.tester())) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "Say who holds the probes.");
     }
-    tester = start.tester().strip();
+    tester = Text.visibleInOneLine(start.tester()).strip();
     conditions = new LinkedHashMap<>();
     try {
       conditions.putAll(tests.station(setup.station()).rows());
@@ -253,6 +276,7 @@ public final class Bench implements AutoCloseable {
     String day = now().atZone(setup.zone()).toLocalDate().toString();
     List<Rework> reworks = reworks(list, serial, start);
     LedSheets sheets = new LedSheets("/1", job(list.harness(), serial, day), reworks);
+    requireReadable(sheets, list.harness());
     Led led =
         tests.start(
             list,
@@ -260,6 +284,24 @@ public final class Bench implements AutoCloseable {
             new LedTests.Start(setup.station(), tester, day, setup.station() + " " + day, now()),
             parts -> sheets.opening(LedSession.at(now()), tester));
     return led(list, checker, led, sheets, "/1");
+  }
+
+  private void requireReadable(LedSheets sheets, Harness harness) throws Refused {
+    List<Problem> errors = sheets.errors(setup.station(), harness);
+    if (!errors.isEmpty()) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, errors);
+    }
+  }
+
+  /** A simulated value is no value of a real unit, nor the other way. */
+  private void requireItsOwnKind(String serial) throws Refused {
+    if (practice.isPresent() != serial.startsWith(PRACTICE)) {
+      throw new Refused(
+          Reason.NOT_UNDERSTOOD,
+          practice.isPresent()
+              ? "This bench is for practice: " + serial + " is a real unit."
+              : serial + " is a practice unit: open it with --practice.");
+    }
   }
 
   /** What was opened before, and now, as a sheet that is filled in after it tells of it. */
@@ -299,6 +341,7 @@ public final class Bench implements AutoCloseable {
     Checker checker = Checker.of(list.harness(), Tables.published());
     Map<String, String> job =
         job(list.harness(), underWay.unit().serial(), underWay.session().started());
+    requireReadable(new LedSheets("/1", job, List.of()), list.harness());
     int[] part = new int[1];
     LedSheets[] sheets = new LedSheets[1];
     Led led =
@@ -487,6 +530,46 @@ public final class Bench implements AutoCloseable {
     return changed();
   }
 
+  /**
+   * Keeps a tick on the wiring sheet of a unit, in the test that is under way; where there is none
+   * one begins.
+   *
+   * @param papers of the unit's list
+   * @throws Refused where there is no such end, who checks is who made it, or it can't be written
+   */
+  public synchronized BenchState tick(StoredUnit of, WorkPapers papers, Tick tick, String who)
+      throws Refused {
+    try {
+      UnitAtBench all = given(tests.unit(of));
+      EndTicks.of(papers, all.tests().values()).require(tick, who);
+      Entry.Draft draft =
+          new Entry.Draft(EntryKind.TICK, LedSession.at(now()), who.strip(), tick.body());
+      if (session.isPresent() && unit.filter(of::equals).isPresent()) {
+        led().keep(List.of(draft));
+      } else {
+        Led led = all.underWay().isPresent() ? all.underWay().get() : begunToWire(all, who);
+        tests.append(led, List.of(draft));
+      }
+      return changed();
+    } catch (StoreTrouble e) {
+      throw notWritten(e);
+    }
+  }
+
+  /** A unit is wired before it is tested: its first test begins with that. */
+  private Led begunToWire(UnitAtBench all, String who) throws StoreTrouble {
+    String day = now().atZone(setup.zone()).toLocalDate().toString();
+    Map<String, String> job = new LinkedHashMap<>();
+    job.put("serial number", all.unit().serial());
+    job.put("station", setup.station());
+    LedSheets sheets = new LedSheets("/1", job, List.of());
+    return tests.start(
+        all.list(),
+        all.unit().serial(),
+        new LedTests.Start(setup.station(), who.strip(), day, setup.station() + " " + day, now()),
+        parts -> sheets.opening(LedSession.at(now()), who.strip()));
+  }
+
   /** Keeps a picture. */
   public synchronized BenchState photo(String type, String text, byte[] bytes) throws Refused {
     String step = led().now().map(AskedStep::id).orElse("");
@@ -508,7 +591,9 @@ public final class Bench implements AutoCloseable {
     meterTrouble = "";
     meter.want(new MeterDesk.Wanted(LEADS, false, LeadNull.MOST_OHMS));
     meter.key(LEADS);
-    behind.schedule(this::leadsNotMeasured, LEADS_SECONDS, TimeUnit.SECONDS);
+    waiting.ifPresent(one -> one.cancel(false));
+    waiting =
+        Optional.of(behind.schedule(told(this::leadsNotMeasured), LEADS_SECONDS, TimeUnit.SECONDS));
     return changed();
   }
 
@@ -533,6 +618,7 @@ public final class Bench implements AutoCloseable {
   /** What has changed of the conditions: what comes next stands under a sheet Job of its own. */
   public synchronized BenchState conditions(Map<String, String> changes) throws Refused {
     led();
+    Map<String, String> before = new LinkedHashMap<>(conditions);
     changes.forEach(
         (name, value) -> {
           if (value.isBlank()) {
@@ -541,7 +627,12 @@ public final class Bench implements AutoCloseable {
             conditions.put(name, value.strip());
           }
         });
-    return anotherPart();
+    try {
+      return anotherPart();
+    } catch (Refused e) {
+      conditions = before;
+      throw e;
+    }
   }
 
   private BenchState anotherPart() throws Refused {
@@ -618,10 +709,21 @@ public final class Bench implements AutoCloseable {
 
   private void later(Runnable what) {
     try {
-      behind.execute(what);
+      behind.execute(told(what));
     } catch (RejectedExecutionException e) {
       // The bench is closed: nobody waits for it.
     }
+  }
+
+  /** What goes wrong behind the page is told, and does not end what comes next. */
+  private Runnable told(Runnable what) {
+    return () -> {
+      try {
+        what.run();
+      } catch (RuntimeException | StackOverflowError e) {
+        listener.defect(e);
+      }
+    };
   }
 
   private void explainNow() {
@@ -693,6 +795,11 @@ public final class Bench implements AutoCloseable {
     public void changed() {
       later(Bench.this::changed);
     }
+
+    @Override
+    public void defect(Throwable cause) {
+      listener.defect(cause);
+    }
   }
 
   private synchronized void leadsNotMeasured() {
@@ -734,6 +841,7 @@ public final class Bench implements AutoCloseable {
       meter.close();
       insulationMeter.close();
     }
+    looking.ifPresent(one -> one.cancel(true));
     behind.shutdownNow();
     setup.store().close();
   }

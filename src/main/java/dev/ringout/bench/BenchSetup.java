@@ -11,7 +11,7 @@ import java.util.Optional;
  * How a bench is set up.
  *
  * @param station its name
- * @param meter address of the meter that reads continuity; {@code none} where its values are typed
+ * @param meter address of the meter that reads continuity; typed where it is called none
  * @param profile of it; the usual one of its address where there is none
  * @param insulationMeter address of the insulation tester
  * @param data the folder of the store: profiles and lead nulls are there

@@ -334,7 +334,8 @@ final class LedSession {
     return now.truncatedTo(ChronoUnit.MILLIS).toString();
   }
 
-  private void keep(List<Entry.Draft> drafts) throws Refused {
+  /** Keeps what happened: it is in the store when this returns. */
+  void keep(List<Entry.Draft> drafts) throws Refused {
     int expected = led.end().seq() + drafts.size();
     try {
       led = tests.append(led, drafts);

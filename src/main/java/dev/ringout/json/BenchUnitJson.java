@@ -1,6 +1,7 @@
 package dev.ringout.json;
 
 import dev.ringout.bench.BenchState;
+import dev.ringout.bench.EndTicks;
 import dev.ringout.bench.UnitPage;
 import dev.ringout.jobs.LedTests.ListAtHand;
 import dev.ringout.jobs.UnitsJob;
@@ -159,6 +160,34 @@ public final class BenchUnitJson {
     json.put("station", station);
     json.put("text", text);
     return json;
+  }
+
+  /** Which ends are made and checked. */
+  public static String ticks(List<EndTicks.End> ends) {
+    return BenchJson.line(
+        Map.of(
+            "ends",
+            ends.stream()
+                .map(
+                    end -> {
+                      Map<String, Object> json = new LinkedHashMap<>();
+                      json.put("wire", end.wire());
+                      json.put("item", end.item());
+                      json.put("pin", end.pin());
+                      json.put("made", Json.orNull(end.made().map(BenchUnitJson::ticked)));
+                      json.put("checked", Json.orNull(end.checked().map(BenchUnitJson::ticked)));
+                      return json;
+                    })
+                .toList()));
+  }
+
+  private static Map<String, Object> ticked(EndTicks.Ticked ticked) {
+    return Json.object("who", ticked.who(), "at", ticked.at());
+  }
+
+  /** The keys that lie on the bench, and in which folder. */
+  public static String keys(String folder, List<String> names) {
+    return BenchJson.line(Json.object("folder", folder, "keys", names));
   }
 
   /** Where each cavity of each item stands; of items without a face, in rows. */

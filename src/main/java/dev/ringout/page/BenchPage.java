@@ -52,7 +52,7 @@ public final class BenchPage implements AutoCloseable {
       int port,
       Consumer<Throwable> failures)
       throws MeterTrouble, IOException {
-    Told told = new Told();
+    Told told = new Told(failures);
     Events events = new Events(told::first);
     told.events = Optional.of(events);
     Bench bench = Bench.open(setup, told);
@@ -87,8 +87,18 @@ public final class BenchPage implements AutoCloseable {
 
   /** Tells every page what happens. */
   private static final class Told implements Bench.Listener {
+    private final Consumer<Throwable> failures;
     private volatile Optional<Events> events = Optional.empty();
     private volatile Optional<Bench> bench = Optional.empty();
+
+    Told(Consumer<Throwable> failures) {
+      this.failures = failures;
+    }
+
+    @Override
+    public void defect(Throwable cause) {
+      failures.accept(cause);
+    }
 
     Event first() {
       return Event.each("state", BenchJson.write(bench.orElseThrow().state()));

@@ -2,6 +2,7 @@ package dev.ringout.page;
 
 import dev.ringout.Ringout;
 import dev.ringout.bench.Bench;
+import dev.ringout.bench.EndTicks;
 import dev.ringout.bench.Refused;
 import dev.ringout.bench.Refused.Reason;
 import dev.ringout.bench.UnitPage;
@@ -26,6 +27,7 @@ import dev.ringout.print.RecordSheets;
 import dev.ringout.print.SheetsHtml;
 import dev.ringout.print.WorkSheets;
 import dev.ringout.record.RecordContent;
+import dev.ringout.seal.Digest;
 import dev.ringout.seal.KeyFile;
 import dev.ringout.serve.Ask;
 import dev.ringout.serve.Reply;
@@ -33,20 +35,30 @@ import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.sheet.PrintForm;
 import dev.ringout.standards.Tables;
+import dev.ringout.store.Entry;
+import dev.ringout.store.EntryKind;
+import dev.ringout.store.Photo;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoredUnit;
+import dev.ringout.store.Tick;
 import dev.ringout.words.Sentences;
 import dev.ringout.work.WorkPapers;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Units: what is proven of each, its papers, its record. */
 final class UnitRoutes {
+  private static final Pattern KEY = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._ -]{0,80}");
+
   private final Ringout door;
   private final Bench bench;
   private final UnitsOfPage units;
@@ -63,7 +75,13 @@ final class UnitRoutes {
         .get("/api/units/*", (ask, names) -> one(names.get(0)))
         .get("/api/units/*/faces", (ask, names) -> faces(names.get(0)))
         .get("/api/units/*/papers/*", (ask, names) -> paper(names.get(0), names.get(1)))
+        .get("/api/units/*/record.*.seal", (ask, names) -> seal(names, Optional.empty()))
         .get("/api/units/*/record.*", (ask, names) -> record(names.get(0), names.get(1)))
+        .post("/api/units/*/record.*.seal", this::sealed)
+        .get("/api/units/*/ticks", (ask, names) -> ticks(names.get(0)))
+        .post("/api/units/*/ticks", this::tick)
+        .get("/api/units/*/photos/*", (ask, names) -> photo(names.get(0), names.get(1)))
+        .get("/api/keys", (ask, names) -> keyNames())
         .post("/api/units/*/note", this::note)
         .post("/api/units/*/sign", this::sign);
   }
@@ -183,6 +201,96 @@ final class UnitRoutes {
     }
   }
 
+  private Reply sealed(Ask ask, List<String> names) throws Refused {
+    return seal(names, Optional.of(key(Body.of(ask))));
+  }
+
+  /** The seal of a record as it is made: the same record has the same bytes each time. */
+  private Reply seal(List<String> names, Optional<KeyFile> key) throws Refused {
+    StoredUnit unit = units.unit(names.get(0));
+    String form = names.get(1);
+    String name = unit.serial() + "." + form;
+    RecordJob.Request plain =
+        RecordJob.Request.of(
+            UnitRequest.of(named(unit), List.of(named(unit))), Path.of(fileName(name)));
+    try {
+      RecordJob.Result made =
+          UnitsOfPage.given(
+              door.record(
+                  new RecordJob.Request(
+                      plain.unit(),
+                      plain.waivers(),
+                      plain.date(),
+                      plain.before(),
+                      plain.done(),
+                      key,
+                      plain.to())));
+      byte[] record = record(made.content(), form, name).bytes();
+      return Reply.of(
+              200,
+              "text/plain; charset=utf-8",
+              made.seal(Digest.of(record)).getBytes(StandardCharsets.UTF_8))
+          .savedAs(fileName(name) + ".seal");
+    } catch (WrongRequest e) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, e.text());
+    } catch (Stopped e) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, e.text());
+    } catch (IOException e) {
+      throw new Refused(Reason.NOT_WRITTEN, "The record can't be made: " + e.getMessage());
+    }
+  }
+
+  private Reply ticks(String id) throws Refused {
+    StoredUnit unit = units.unit(id);
+    return Reply.json(
+        200,
+        BenchUnitJson.ticks(EndTicks.of(papers(unit), units.whole(unit).tests().values()).ends()));
+  }
+
+  private Reply tick(Ask ask, List<String> names) throws Refused {
+    Body body = Body.of(ask);
+    StoredUnit unit = units.unit(names.get(0));
+    Tick.What what =
+        Tick.What.of(body.text("what"))
+            .orElseThrow(
+                () -> new Refused(Reason.NOT_UNDERSTOOD, "what is made, checked or undone."));
+    bench.tick(
+        unit,
+        papers(unit),
+        new Tick(what, body.text("wire"), body.text("item"), body.text("pin")),
+        body.text("who"));
+    return ticks(names.get(0));
+  }
+
+  private Reply photo(String id, String digest) throws Refused {
+    for (List<Entry> entries : units.whole(units.unit(id)).tests().values()) {
+      for (Entry entry : entries) {
+        Optional<Photo> photo =
+            entry.is(EntryKind.PHOTO) ? Photo.of(entry.body()) : Optional.empty();
+        if (photo.filter(one -> one.digest().equals(digest)).isPresent()) {
+          return Reply.of(200, photo.get().type(), photo.get().bytes());
+        }
+      }
+    }
+    throw new Refused(Reason.MISSING, "There is no such picture.");
+  }
+
+  private Reply keyNames() throws Refused {
+    List<String> names = new ArrayList<>();
+    if (Files.isDirectory(keys())) {
+      try (Stream<Path> files = Files.list(keys())) {
+        files
+            .map(file -> String.valueOf(file.getFileName()))
+            .filter(name -> KEY.matcher(name).matches() && !name.endsWith(".pub"))
+            .sorted()
+            .forEach(names::add);
+      } catch (IOException e) {
+        throw new Refused(Reason.MISSING, "The keys can't be listed: " + e.getMessage());
+      }
+    }
+    return Reply.json(200, BenchUnitJson.keys(keys().toString(), names));
+  }
+
   private static String fileName(String name) {
     return name.replaceAll("[^A-Za-z0-9._ -]", "_");
   }
@@ -227,11 +335,13 @@ final class UnitRoutes {
                 () ->
                     new Refused(
                         Reason.NOT_UNDERSTOOD, "role is tester, inspector, engineer or lead."));
+    return later(names.get(0), body.text("who"), new LaterJob.What.Sign(role, key(body)));
+  }
+
+  private KeyFile key(Body body) throws Refused {
     String passphrase = body.text("passphrase");
-    KeyFile key =
-        new KeyFile(
-            keyFile(body.text("key")), Optional.of(passphrase).filter(one -> !one.isEmpty()));
-    return later(names.get(0), body.text("who"), new LaterJob.What.Sign(role, key));
+    return new KeyFile(
+        keyFile(body.text("key")), Optional.of(passphrase).filter(one -> !one.isEmpty()));
   }
 
   private static String textOf(Body body, String name) {
@@ -244,7 +354,7 @@ final class UnitRoutes {
 
   /** Keys lie beside the store: a page names one, and no other file of the machine. */
   private Path keyFile(String name) throws Refused {
-    if (!name.matches("[A-Za-z0-9][A-Za-z0-9._ -]{0,80}")) {
+    if (!KEY.matcher(name).matches()) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "key is the name of a key file in " + keys() + ".");
     }
     return keys().resolve(name);

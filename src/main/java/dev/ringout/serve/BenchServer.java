@@ -47,6 +47,12 @@ public final class BenchServer implements AutoCloseable {
    */
   public static BenchServer start(
       InetAddress address, int port, Site site, Handler handler, Events events) throws IOException {
+    return start(address, port, site, handler, events, Waits.USUAL);
+  }
+
+  static BenchServer start(
+      InetAddress address, int port, Site site, Handler handler, Events events, Waits waits)
+      throws IOException {
     if (!address.isLoopbackAddress()) {
       throw new IllegalArgumentException("other machines could come in at " + address);
     }
@@ -54,9 +60,9 @@ public final class BenchServer implements AutoCloseable {
     HttpServer server =
         HttpServer.create(new InetSocketAddress(address, port), WAITING_CONNECTIONS);
     int taken = server.getAddress().getPort();
-    Crew crew = new Crew();
+    Crew crew = new Crew(waits);
     Tickets tickets = new Tickets(taken);
-    Streams streams = new Streams(events, handler);
+    Streams streams = new Streams(events, handler, waits);
     Gate gate = new Gate(hosts(address, taken));
     server.setExecutor(crew);
     server.createContext("/", new Door(gate, tickets, site, handler, streams, crew.watch()));

@@ -14,12 +14,10 @@ final class Crew extends ThreadPoolExecutor {
   private static final int THREADS = 48;
   private static final int IDLE_SECONDS = 30;
 
-  /** A browser sends the lines before a body at once. */
-  private static final Duration MOST_FOR_HEADERS = Duration.ofSeconds(10);
-
   private final Watch watch;
+  private final Waits waits;
 
-  Crew() {
+  Crew(Waits waits) {
     super(
         THREADS,
         THREADS,
@@ -28,7 +26,8 @@ final class Crew extends ThreadPoolExecutor {
         new LinkedBlockingQueue<>(),
         work -> Threads.named("bench-answers", work));
     allowCoreThreadTimeOut(true);
-    this.watch = new Watch(getQueue()::size);
+    this.waits = waits;
+    this.watch = new Watch(waits, getQueue()::size);
   }
 
   Watch watch() {
@@ -38,7 +37,7 @@ final class Crew extends ThreadPoolExecutor {
   /** A request is read from its first line by the thread that will answer it. */
   @Override
   protected void beforeExecute(Thread thread, Runnable work) {
-    watch.waiting(MOST_FOR_HEADERS, true);
+    watch.waiting(waits.headers(), true);
   }
 
   @Override

@@ -14,19 +14,18 @@ final class Streams {
   /** A browser has six connections to one address; the last is for everything else. */
   private static final int MOST_OF_A_BROWSER = 5;
 
-  /** A page that went away is noticed when something is written to it. */
-  private static final long QUIET_MILLIS = 5000;
-
   private static final byte[] BEGIN = "retry: 1000\n\n".getBytes(StandardCharsets.US_ASCII);
   private static final byte[] STILL_HERE = ":\n\n".getBytes(StandardCharsets.US_ASCII);
 
   private final Events events;
   private final Handler handler;
+  private final Waits waits;
   private final List<Integer> open = new ArrayList<>();
 
-  Streams(Events events, Handler handler) {
+  Streams(Events events, Handler handler, Waits waits) {
     this.events = events;
     this.handler = handler;
+    this.waits = waits;
   }
 
   /** Opens one for a browser, which is from then on its own. */
@@ -53,7 +52,7 @@ final class Streams {
       wire.writeEvents(BEGIN);
       wire.writeEvents(events.first().bytes());
       while (!feed.isOver()) {
-        feed.await(QUIET_MILLIS);
+        feed.await(waits.quiet().toMillis());
         wire.writeEvents(together(feed.take()));
       }
     } catch (IOException e) {

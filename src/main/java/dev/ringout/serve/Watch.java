@@ -18,31 +18,38 @@ final class Watch implements AutoCloseable {
   /** Who waits for less than this is not sent away for others who want to come in. */
   private static final long GRACE_NANOS = TimeUnit.MILLISECONDS.toNanos(250);
 
-  private final Map<Thread, Wait> waits = new LinkedHashMap<>();
+  private final Map<Thread, Wait> waiting = new LinkedHashMap<>();
+  private final Waits waits;
   private final IntSupplier kept;
   private boolean closed;
 
   /**
    * A watch that runs until it is closed.
    *
+   * @param waits how long is waited for what
    * @param kept how many stand outside because every thread of a crew is taken
    */
-  Watch(IntSupplier kept) {
+  Watch(Waits waits, IntSupplier kept) {
+    this.waits = waits;
     this.kept = kept;
     Threads.start("bench-watch", this::run);
   }
 
+  Waits waits() {
+    return waits;
+  }
+
   /** From now on this thread waits for somebody outside, and for so long at most. */
   synchronized void waiting(Duration most, boolean ofCrew) {
-    waits.remove(Thread.currentThread());
+    waiting.remove(Thread.currentThread());
     long now = System.nanoTime();
     Wait wait = new Wait(now, now + most.toNanos(), ofCrew, false);
-    waits.put(Thread.currentThread(), closed ? wait.cut(Thread.currentThread()) : wait);
+    waiting.put(Thread.currentThread(), closed ? wait.cut(Thread.currentThread()) : wait);
   }
 
   /** This thread is back at its own work; whether nobody ended its waiting meanwhile. */
   synchronized boolean working() {
-    Wait wait = waits.remove(Thread.currentThread());
+    Wait wait = waiting.remove(Thread.currentThread());
     boolean whole = wait == null || !wait.isCut();
     if (!whole) {
       Thread.interrupted();
@@ -66,7 +73,7 @@ final class Watch implements AutoCloseable {
    */
   private void cut(long now) {
     int outside = kept.getAsInt();
-    for (Map.Entry<Thread, Wait> one : List.copyOf(waits.entrySet())) {
+    for (Map.Entry<Thread, Wait> one : List.copyOf(waiting.entrySet())) {
       Wait wait = one.getValue();
       boolean forAnother = outside > 0 && wait.ofCrew() && now - wait.since() > GRACE_NANOS;
       if (!wait.isCut() && (forAnother || now - wait.until() > 0)) {
@@ -80,7 +87,7 @@ final class Watch implements AutoCloseable {
   @Override
   public synchronized void close() {
     closed = true;
-    waits.replaceAll((thread, wait) -> wait.isCut() ? wait : wait.cut(thread));
+    waiting.replaceAll((thread, wait) -> wait.isCut() ? wait : wait.cut(thread));
     notifyAll();
   }
 

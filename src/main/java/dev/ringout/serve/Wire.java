@@ -9,9 +9,6 @@ import java.time.Duration;
 
 /** Bytes from and to one client; each wait for it is watched. */
 final class Wire {
-  private static final Duration MOST_FOR_BODY = Duration.ofSeconds(20);
-  private static final Duration MOST_FOR_SLICE = Duration.ofSeconds(20);
-  private static final Duration MOST_FOR_EVENTS = Duration.ofSeconds(5);
   private static final Duration MOST_FOR_END = Duration.ofSeconds(2);
   private static final int SLICE_BYTES = 64 * 1024;
 
@@ -20,16 +17,18 @@ final class Wire {
 
   private final HttpExchange exchange;
   private final Watch watch;
+  private final Waits waits;
 
   Wire(HttpExchange exchange, Watch watch) {
     this.exchange = exchange;
     this.watch = watch;
+    this.waits = watch.waits();
   }
 
   /** The body. */
   byte[] read(BodyRule rule) throws IOException, Refused {
     byte[] body =
-        watched(MOST_FOR_BODY, true, () -> readUpTo(rule.mostBytes(), exchange.getRequestBody()));
+        watched(waits.body(), true, () -> readUpTo(rule.mostBytes(), exchange.getRequestBody()));
     if (body.length > rule.mostBytes()) {
       throw new Refused(Refusal.TOO_LONG);
     }
@@ -65,7 +64,7 @@ final class Wire {
     for (int from = 0; !empty && from < bytes.length; from += SLICE_BYTES) {
       int start = from;
       int length = Math.min(SLICE_BYTES, bytes.length - from);
-      watched(MOST_FOR_SLICE, true, () -> write(out, bytes, start, length));
+      watched(waits.answer(), true, () -> write(out, bytes, start, length));
     }
   }
 
@@ -81,7 +80,7 @@ final class Wire {
   /** Writes events. A page that takes none is left alone. */
   void writeEvents(byte[] events) throws IOException {
     OutputStream out = exchange.getResponseBody();
-    watched(MOST_FOR_EVENTS, false, () -> write(out, events, 0, events.length));
+    watched(waits.events(), false, () -> write(out, events, 0, events.length));
   }
 
   /** Ends the exchange, whatever has become of it. */
@@ -102,7 +101,7 @@ final class Wire {
 
   private void begin(int status, long length) throws IOException {
     watched(
-        MOST_FOR_SLICE,
+        waits.answer(),
         true,
         () -> {
           exchange.sendResponseHeaders(status, length);

@@ -22,7 +22,18 @@ final class ServedBench implements AutoCloseable {
   final BenchServer server;
 
   ServedBench() throws IOException {
-    this.server = BenchServer.start(BenchServer.loopback(), 0, site(), new Answers(), events);
+    this(Waits.USUAL);
+  }
+
+  ServedBench(Waits waits) throws IOException {
+    this.server =
+        BenchServer.start(BenchServer.loopback(), 0, site(), new Answers(), events, waits);
+  }
+
+  /** The cookie line of a browser that was let in. */
+  String cookie() throws IOException, InterruptedException {
+    HttpResponse<String> letIn = get(stranger(), server.newTicket());
+    return letIn.headers().firstValue("Set-Cookie").orElseThrow().replaceFirst(";.*", "");
   }
 
   private static Site site() {

@@ -1,8 +1,0 @@
-/**
- * Damage that knows what it damages: parts of packed files, elements of XML, records of older
- * workbooks, cells of text, lines of seals.
- */
-@NullMarked
-package dev.ringout.bench.damage;
-
-import org.jspecify.annotations.NullMarked;

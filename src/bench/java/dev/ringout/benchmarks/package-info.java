@@ -1,0 +1,5 @@
+/** What src/bench measures with. No timing is a pass or a fail. */
+@NullMarked
+package dev.ringout.benchmarks;
+
+import org.jspecify.annotations.NullMarked;

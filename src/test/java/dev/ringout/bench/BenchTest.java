@@ -1,0 +1,309 @@
+package dev.ringout.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.ringout.bench.BenchState.Tone;
+import dev.ringout.support.Run;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A test that is led reading by reading: what is asked, what is kept, what is never believed. */
+class BenchTest {
+  private static final String GOOD = "0.07 ohm";
+
+  @TempDir private Path folder;
+  private BenchOfTest at;
+
+  @BeforeEach
+  void open() throws Exception {
+    at = BenchOfTest.in(folder);
+  }
+
+  @AfterEach
+  void close() {
+    at.close();
+    assertEquals(List.of(), at.defects);
+  }
+
+  private void start() throws Exception {
+    at.bench.start(at.list(BenchOfTest.cable(folder)), "7", BenchOfTest.by("R. Adeyemi"));
+  }
+
+  private Run said(Object... words) {
+    List<Object> all = new ArrayList<>(List.of(words));
+    all.addAll(List.of("--store", at.store));
+    return Run.of(all.toArray());
+  }
+
+  /** Values as a good unit has them, until nothing is asked. */
+  private void allGood() throws Exception {
+    for (int i = 0; i < 50 && at.bench.state().session().orElseThrow().step().isPresent(); i++) {
+      at.type(at.step().asks() == BenchState.Asks.JOINED ? GOOD : "OL");
+    }
+  }
+
+  @Test
+  void a_unit_whose_every_step_is_good_has_nothing_left_and_no_fault() throws Exception {
+    start();
+    allGood();
+    BenchState.SessionState session = at.explained();
+    assertEquals(List.of(), session.found().faults());
+    assertTrue(session.step().isEmpty());
+    assertEquals(session.progress().of(), session.progress().made());
+    assertTrue(at.tones.stream().allMatch(Tone.GOOD::equals));
+    at.bench.finish();
+    Run check = said("check", "unit:7", "--json");
+    assertEquals(0, check.code(), check.out());
+  }
+
+  @Test
+  void whatever_is_told_as_taken_is_in_the_store_already() throws Exception {
+    start();
+    at.type(GOOD);
+    // Another program reads the same file while the bench is open.
+    assertTrue(said("check", "unit:7").out().contains("1 continuity"), "kept at once");
+    assertEquals(0, said("store", "check").code());
+  }
+
+  @Test
+  void a_failing_value_is_kept_and_asked_for_once_more() throws Exception {
+    start();
+    String first = at.step().id();
+    assertEquals(Tone.BAD, at.type("OL").session().orElseThrow().last().orElseThrow().outcome());
+    assertEquals(first, at.step().id());
+    assertTrue(at.step().again());
+    at.type(GOOD);
+    assertFalse(at.step().id().equals(first));
+    at.explained();
+    Run check = said("check", "unit:7");
+    assertTrue(check.out().contains("1 replaced by later ones"), check.out());
+  }
+
+  @Test
+  void a_value_that_fails_twice_is_believed() throws Exception {
+    start();
+    String first = at.step().id();
+    at.type("OL");
+    at.type("OL");
+    assertFalse(at.step().id().equals(first));
+    assertEquals(1, at.explained().found().faults().size());
+  }
+
+  @Test
+  void a_value_for_a_step_that_is_no_longer_asked_is_not_kept() throws Exception {
+    start();
+    String first = at.step().id();
+    at.type(GOOD);
+    Refused late = assertThrows(Refused.class, () -> at.bench.typed(first, "OL"));
+    assertEquals(Refused.Reason.MEANWHILE, late.reason());
+    assertTrue(said("check", "unit:7").out().contains("1 continuity"));
+  }
+
+  @Test
+  void what_is_no_value_is_not_kept() throws Exception {
+    start();
+    String first = at.step().id();
+    for (String none : List.of("", " ", "0.3?", "n/t", "taken back", "1,000", "0.2 V", "abc")) {
+      assertThrows(Refused.class, () -> at.type(none), none);
+    }
+    assertEquals(first, at.step().id());
+  }
+
+  @Test
+  void nobody_measures_without_a_name_or_a_serial_number() throws Exception {
+    var list = at.list(BenchOfTest.cable(folder));
+    assertThrows(Refused.class, () -> at.bench.start(list, "7", BenchOfTest.by(" ")));
+    assertThrows(Refused.class, () -> at.bench.start(list, "7", BenchOfTest.by("n/a")));
+    assertThrows(Refused.class, () -> at.bench.start(list, " ", BenchOfTest.by("R. Adeyemi")));
+  }
+
+  @Test
+  void a_reading_that_is_taken_back_stays_and_is_asked_for_again() throws Exception {
+    start();
+    String first = at.step().id();
+    String reading = at.type(GOOD).session().orElseThrow().last().orElseThrow().id();
+    assertThrows(Refused.class, () -> at.bench.back(reading, " "));
+    at.bench.back(reading, "probe on the wrong pin");
+    assertEquals(first, at.step().id());
+    assertThrows(Refused.class, () -> at.bench.back(reading, "twice"));
+    assertTrue(said("units", "7").out().contains("probe on the wrong pin"));
+    at.type(GOOD);
+    assertFalse(at.step().id().equals(first));
+    assertEquals(0, said("store", "check").code());
+  }
+
+  @Test
+  void a_step_that_is_left_out_needs_a_reason_and_never_passes() throws Exception {
+    start();
+    String first = at.step().id();
+    assertThrows(Refused.class, () -> at.bench.skip(first, ""));
+    at.bench.skip(first, "terminal not in reach");
+    assertFalse(at.step().id().equals(first));
+    allGood();
+    BenchState.SessionState session = at.explained();
+    assertTrue(
+        session.open().sentences().stream().anyMatch(one -> one.contains("terminal not in reach")),
+        session.open().toString());
+    at.bench.finish();
+    Run check = said("check", "unit:7");
+    assertEquals(2, check.code());
+    assertTrue(check.out().startsWith("NOT COMPLETE"), check.out());
+  }
+
+  @Test
+  void after_a_crash_it_goes_on_at_the_same_step() throws Exception {
+    start();
+    at.type(GOOD);
+    at.type(GOOD);
+    at.type("OL");
+    String asked = at.step().id();
+    assertTrue(at.step().again());
+    // Nothing is closed: the machine went off.
+    try (BenchOfTest later = BenchOfTest.in(folder)) {
+      var unit =
+          later
+              .bench
+              .tests()
+              .find("7", later.list(BenchOfTest.cable(folder)).file().digest())
+              .orElseThrow();
+      later.bench.start(unit, BenchOfTest.by("K. Novak"));
+      assertEquals(asked, later.step().id());
+      assertTrue(later.step().again());
+      assertEquals(2, later.bench.state().session().orElseThrow().progress().made());
+    }
+    assertEquals(0, said("store", "check").code());
+  }
+
+  @Test
+  void two_benches_on_one_unit_see_each_others_readings_and_lose_none() throws Exception {
+    start();
+    try (BenchOfTest other = BenchOfTest.in(folder, "bench 2")) {
+      var unit =
+          other
+              .bench
+              .tests()
+              .find("7", other.list(BenchOfTest.cable(folder)).file().digest())
+              .orElseThrow();
+      other.bench.start(unit, BenchOfTest.by("K. Novak"));
+      at.type(GOOD);
+      for (int i = 0;
+          i < 300 && other.bench.state().session().orElseThrow().others().isEmpty();
+          i++) {
+        Thread.sleep(10);
+      }
+      assertEquals(
+          "bench 1", other.bench.state().session().orElseThrow().others().get(0).station());
+      assertEquals(1, other.bench.state().session().orElseThrow().progress().made());
+      other.type(GOOD);
+      at.type(GOOD);
+      other.type(GOOD);
+      assertEquals(List.of(), other.defects);
+    }
+    String check = said("check", "unit:7").out();
+    assertTrue(
+        check.matches("(?s).*Readings (4 continuity|3 continuity, 0 insulation, 1 rep).*"), check);
+    assertEquals(0, said("store", "check").code());
+  }
+
+  @Test
+  void after_a_rework_what_was_opened_is_asked_for_again_and_nothing_else() throws Exception {
+    start();
+    allGood();
+    at.explained();
+    at.bench.finish();
+    var unit =
+        at.bench
+            .tests()
+            .find("7", at.list(BenchOfTest.cable(folder)).file().digest())
+            .orElseThrow();
+    at.bench.start(unit, BenchOfTest.after("R. Adeyemi", Set.of(), Set.of("w2")));
+    BenchState.SessionState session = at.bench.state().session().orElseThrow();
+    assertEquals(2, session.number());
+    assertTrue(
+        at.bench
+            .state()
+            .session()
+            .orElseThrow()
+            .step()
+            .orElseThrow()
+            .from()
+            .text()
+            .matches("[JP]1-.*"));
+    allGood();
+    assertEquals(List.of(), at.explained().found().faults());
+    at.bench.finish();
+    Run check = said("check", "unit:7");
+    assertTrue(check.out().contains("touched W2, a contact was changed"), check.out());
+    assertTrue(check.out().startsWith("CONFORMS"), check.out());
+    assertEquals(0, said("store", "check").code());
+  }
+
+  @Test
+  void a_led_test_is_judged_as_the_same_sheet_filled_in_by_hand() throws Exception {
+    start();
+    Path sheet = Files.createDirectories(folder.resolve("sheet"));
+    StringBuilder rows = new StringBuilder("From,To,Reading\n");
+    int i = 0;
+    while (at.bench.state().session().orElseThrow().step().isPresent()) {
+      BenchState.StepState step = at.step();
+      String value = i++ == 2 || step.again() ? "3.3 ohm" : "0.07 ohm";
+      if (step.asks() != BenchState.Asks.JOINED) {
+        value = "OL";
+      }
+      rows.append(step.from().text()).append(',').append(step.to().text()).append(',');
+      rows.append(value).append('\n');
+      at.type(value);
+    }
+    BenchState.SessionState session = at.explained();
+    Files.writeString(sheet.resolve("continuity.csv"), rows.toString());
+    Files.writeString(
+        sheet.resolve("job.csv"),
+        "Name,Value\nserial number,7\ndate,2026-11-30\nrevision,A\noperator,R. Adeyemi\nstation,bench 1\n");
+    Run byHand = Run.of("check", BenchOfTest.cable(folder), sheet);
+    Run led = said("check", "unit:7");
+    assertEquals(byHand.out().lines().limit(3).toList(), led.out().lines().limit(3).toList());
+    assertEquals(1, session.found().faults().size());
+  }
+
+  @Test
+  void conditions_that_can_not_be_understood_are_refused_before_they_spoil_the_unit()
+      throws Exception {
+    start();
+    at.type(GOOD);
+    assertThrows(
+        Refused.class, () -> at.bench.conditions(Map.of("meter resolution", "about a milliohm")));
+    assertThrows(Refused.class, () -> at.bench.conditions(Map.of("s/n", "8")));
+    at.bench.conditions(Map.of("temperature", "31 °C"));
+    at.type(GOOD);
+    Run check = said("check", "unit:7");
+    assertTrue(check.out().contains("2 continuity"), check.out());
+  }
+
+  @Test
+  void a_real_unit_and_a_practice_unit_are_never_of_one_bench() throws Exception {
+    var list = at.list(BenchOfTest.cable(folder));
+    assertThrows(
+        Refused.class, () -> at.bench.start(list, "PRACTICE 1", BenchOfTest.by("R. Adeyemi")));
+  }
+
+  @Test
+  void a_word_that_names_a_wire_an_item_or_a_point_leads_there() throws Exception {
+    start();
+    at.bench.jump("w3");
+    assertTrue(at.step().id().contains("J1-3"), at.step().id());
+    at.bench.jump("P1-2");
+    assertTrue(at.step().id().contains("P1-2"), at.step().id());
+    assertThrows(Refused.class, () -> at.bench.jump("W99"));
+  }
+}
