@@ -37,7 +37,7 @@ final class MetersCommand implements Callable<Integer> {
       index = "0",
       arity = "0..1",
       paramLabel = "HARNESS",
-      description = "With --practice: the list of the unit under the probes.")
+      description = "With --practice: the list of the unit under the probes; or unit:SERIAL.")
   private Optional<Path> harness = Optional.empty();
 
   @Option(
@@ -126,7 +126,17 @@ final class MetersCommand implements Callable<Integer> {
 
   private static int code(Failure failure) {
     return switch (MeterWords.code(failure)) {
-      case "no-address", "no-profile", "garbage", "unasked", "queued", "too-long", "half-line" ->
+      case "no-address",
+          "no-profile",
+          "garbage",
+          "unasked",
+          "queued",
+          "too-long",
+          "half-line",
+          "other-quantity",
+          "no-value",
+          "no-volts",
+          "not-together" ->
           ExitCode.NOT_UNDERSTOOD;
       case "not-kept" -> ExitCode.CANNOT_WRITE;
       default -> ExitCode.MISSING_INPUT;
@@ -174,7 +184,7 @@ final class MetersCommand implements Callable<Integer> {
       return ExitCode.USAGE;
     }
     try {
-      return Ringout.onFiles()
+      return at.door()
           .practice(new PracticeJob.Request(port, harness, slips, seed, tables.folder()))
           .match(this::untilStopped, output::refuse);
     } catch (IOException e) {
@@ -184,6 +194,7 @@ final class MetersCommand implements Callable<Integer> {
   }
 
   private int untilStopped(Answer.Given<PracticeJob.Running> answer) {
+    at.close();
     try (PracticeJob.Running running = answer.value()) {
       output.out().print(MetersText.serving(running));
       output.out().flush();

@@ -17,11 +17,20 @@ import org.jspecify.annotations.Nullable;
  * behind, {@code OL} with its point wherever the display had it, {@code > 1.00 GΩ}.
  */
 public final class DisplayLine {
+  /** As single letters, and as words, which alone leave no doubt which case they are in. */
+  private static final String PREFIXES = "[nuµmkKMGT]|(?i:meg|mega|kilo?|giga|milli|micro)";
+
+  private static final String UNIT_OF_OHMS = "(?:" + PREFIXES + ")?(?:Ω|[Oo]hms?|OHMS?)";
+
   private static final Pattern TOKEN =
       Pattern.compile(
-          "(?<over>(?<![\\d.A-Za-z])[+-]?\\s*(?:\\.[O0]L|[O0]\\.?L\\.?|O L|ol|OVLD|OFL|OVER(?:LOAD)?|OPEN|INF|∞)"
-              + "(?![A-Za-z\\d]))"
-              + "|(?<bound>[<>])?\\s*(?<number>[+-]?\\s*(?:\\d+(?:[.,]\\d*)?|\\.\\d+"
+          "(?<wires>(?<![^\\s,;])[24]-?(?i:W|WIRE)(?![^\\s,;]))"
+              + "|(?<over>(?<![\\d.A-Za-z])(?:(?:>=?|≥)\\s*)?[+-]?\\s*"
+              + "(?:\\.[O0]L|[O0]\\.?L\\.?|O L|ol|OVLD|OVL|OFL|(?i:OVER(?:LOAD|FLOW|RANGE)?"
+              + "|OPEN|INF(?:INITY)?)|∞)(?:(?![A-Za-z\\d])|(?="
+              + UNIT_OF_OHMS
+              + "(?![A-Za-z\\d]))))"
+              + "|(?<bound>[<>]=?|[≥≤])?\\s*(?<number>[+-]?\\s*(?:\\d+(?:[.,]\\d*)?|\\.\\d+"
               + "|(?<![^\\s+-]),\\d+)"
               + "(?:[eE][+-]?\\d+)?)"
               + "|(?<dashes>-{2,})"
@@ -31,12 +40,13 @@ public final class DisplayLine {
   /** {@code 1,234} could be one or a thousand. */
   private static final Pattern COMMA_AND_THREE_DIGITS = Pattern.compile("[+-]?\\d+,\\d{3}");
 
-  private static final Pattern OHM = Pattern.compile("([nuµmkKMGT]?)(?:Ω|[Oo]hms?|OHMS?)");
+  private static final Pattern OHM =
+      Pattern.compile("(|" + PREFIXES + ")(?:Ω|[Oo]hms?|OHMS?)(?:[24]W)?");
   private static final Pattern BARE_OHM = Pattern.compile("Ω|[Oo]hms?|OHMS?");
   private static final Pattern OTHER_UNIT =
       Pattern.compile(
           "[nuµmkM]?(?:V|A|F|Hz|HZ|W|S)(?:dc|ac|DC|AC)?|°[CF]|%|dB[Vm]?|hFE|VOLTS?|AMPS?");
-  private static final Pattern PREFIX = Pattern.compile("[nuµmkKMGT]");
+  private static final Pattern PREFIX = Pattern.compile(PREFIXES);
   private static final Pattern VOLTS = Pattern.compile("([mk]?)(?:V|VOLTS?)(?:dc|ac|DC|AC)?");
 
   /** What the display shows then is not what the probes touch, or not that alone. */
@@ -66,10 +76,12 @@ public final class DisplayLine {
           "NULL");
 
   /** Words that say that it is about ohms; prefix and number may then stand without a unit. */
-  private static final Set<String> OF_OHMS = Set.of("RES", "RESISTANCE", "CONT", "CONTINUITY");
+  private static final Set<String> OF_OHMS =
+      Set.of("RES", "RESISTANCE", "CONT", "CONTINUITY", "OH");
 
   /** Words that displays show beside a value and that say nothing of it; any other may. */
-  private static final Set<String> HARMLESS = Set.of("R", "AUTO", "MAN", "MANU");
+  private static final Set<String> HARMLESS =
+      Set.of("R", "AUTO", "MAN", "MANU", "MANUAL", "APO", "RS232", "BEEP", "SLOW", "MED", "FAST");
 
   private static final Set<String> OF_OTHERS = Set.of("DIODE", "DIO", "CAP", "FREQ", "TEMP");
 
@@ -105,7 +117,7 @@ public final class DisplayLine {
       return shown;
     }
     // Volts beside ohms are on the circuit, where no tester puts them there; and a tester has some.
-    return words.withVolts() ? new Shown.Unreadable() : new Shown.OtherQuantity("V");
+    return words.withVolts() ? new Shown.WithoutVolts() : new Shown.OtherQuantity("V");
   }
 
   /**
@@ -125,7 +137,9 @@ public final class DisplayLine {
             .replace('\u00f4', 'Ω')
             // And as the double bytes of GBK and Shift JIS.
             .replace("\u00a6\u00b8", "Ω")
-            .replace("\u0083\u00b6", "Ω"));
+            .replace("\u0083\u00b6", "Ω")
+            // And as Greek code pages have it.
+            .replace('\u00d9', 'Ω'));
     return read.shown(bareIsOhms);
   }
 
@@ -140,7 +154,7 @@ public final class DisplayLine {
         return;
       }
       if (token.group("over") != null) {
-        values.add(new Value("", Optional.empty(), token.group("over").startsWith("-")));
+        values.add(new Value("", Optional.empty(), token.group("over").contains("-")));
       } else if (token.group("number") != null) {
         number(token.group("bound"), token.group("number").replaceAll("\\s", ""));
       } else if (token.group("word") != null) {
@@ -168,8 +182,7 @@ public final class DisplayLine {
 
   /** Whether a word stands right behind a number: then it is part of it, or the line is damaged. */
   private static boolean isTouching(String line, int start) {
-    return start > 0
-        && (Character.isDigit(line.charAt(start - 1)) || ".,".indexOf(line.charAt(start - 1)) >= 0);
+    return line.substring(0, start).matches(".*(?:\\d[.,]?|\\.)");
   }
 
   private void word(String word, boolean touching) {
@@ -217,7 +230,7 @@ public final class DisplayLine {
     List<Measured> ohms = new ArrayList<>();
     List<Double> volts = new ArrayList<>();
     for (Value value : values) {
-      if (!value.unit.isEmpty() && unitBefore.filter(one -> !one.equals(value.unit)).isPresent()) {
+      if (!value.unit.isEmpty() && unitBefore.filter(one -> isAnother(one, value)).isPresent()) {
         return new Shown.Unreadable();
       }
       String unit = value.unit.isEmpty() ? unitBefore.orElse("") : value.unit;
@@ -234,6 +247,12 @@ public final class DisplayLine {
       }
     }
     return shown(ohms, volts);
+  }
+
+  /** {@code OHM 1.2 kOhm}: without a prefix it is the name of the function. */
+  private static boolean isAnother(String before, Value value) {
+    boolean isFunction = BARE_OHM.matcher(before).matches() && OHM.matcher(value.unit).matches();
+    return !isFunction && !before.equals(value.unit);
   }
 
   private static Shown shown(List<Measured> ohms, List<Double> volts) {
@@ -256,7 +275,9 @@ public final class DisplayLine {
     if (value.bound.isEmpty() || measured.isBelowZero()) {
       return measured;
     }
-    return value.bound.equals(">") ? new Measured.MoreThan(ohms) : new Measured.LessThan(ohms);
+    return value.bound.matches("[>≥].*")
+        ? new Measured.MoreThan(ohms)
+        : new Measured.LessThan(ohms);
   }
 
   private static Optional<Double> ohmFactor(String unit, boolean bareIsOhms) {
@@ -268,14 +289,14 @@ public final class DisplayLine {
     return bare && bareIsOhms ? Optional.of(prefix(unit)) : Optional.empty();
   }
 
-  private static double prefix(String letter) {
-    return switch (letter) {
+  private static double prefix(String prefix) {
+    return switch (prefix.length() > 1 ? prefix.toLowerCase(Locale.ROOT) : prefix) {
       case "n" -> 1e-9;
-      case "u", "µ" -> 1e-6;
-      case "m" -> 1e-3;
-      case "k", "K" -> 1e3;
-      case "M" -> 1e6;
-      case "G" -> 1e9;
+      case "u", "µ", "micro" -> 1e-6;
+      case "m", "milli" -> 1e-3;
+      case "k", "K", "kil", "kilo" -> 1e3;
+      case "M", "meg", "mega" -> 1e6;
+      case "G", "giga" -> 1e9;
       case "T" -> 1e12;
       default -> 1;
     };

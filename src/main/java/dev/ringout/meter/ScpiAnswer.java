@@ -19,12 +19,12 @@ public final class ScpiAnswer {
 
   /** IEEE 488.2 takes M as mega before OHM; in small letters it could be milli, and is refused. */
   private static final Map<String, Double> UNITS =
-      Map.of(
-          "OHM", 1.0, "OHMS", 1.0, "OHM4W", 1.0, "KOHM", 1e3, "MOHM", 1e6, "GOHM", 1e9, "UOHM",
-          1e-6);
+      Map.of("OHM", 1.0, "OHM4W", 1.0, "KOHM", 1e3, "MOHM", 1e6, "GOHM", 1e9, "UOHM", 1e-6);
+
+  private static final String WORD = "[A-Za-zΩ][A-Za-z0-9Ω]*";
 
   private static final Pattern VALUE =
-      Pattern.compile("([+-]?[0-9.]+(?:[eE][+-]?[0-9]+)?)\\s*([A-Za-z][A-Za-z0-9]*)?");
+      Pattern.compile("([+-]?[0-9.]+(?:[eE][+-]?[0-9]+)?)\\s*(" + WORD + ")?");
 
   /** A number that is a field of its own: with its sign, or with its unit behind. */
   private static final Pattern OWN_FIELD =
@@ -43,6 +43,10 @@ public final class ScpiAnswer {
    * @param secondIsVolts whether the second field gives the volts of an insulation tester
    */
   public static Shown read(String line, double overFloorOhms, boolean secondIsVolts) {
+    return of(line.replace('\u2126', 'Ω'), overFloorOhms, secondIsVolts);
+  }
+
+  private static Shown of(String line, double overFloorOhms, boolean secondIsVolts) {
     if (line.indexOf('"') >= 0) {
       // The error queue answers so: +0,"No error" is no joint of nothing.
       return new Shown.Unreadable();
@@ -55,10 +59,11 @@ public final class ScpiAnswer {
     if (!secondIsVolts || first.resistance().isEmpty()) {
       return first;
     }
+    if (fields.length == 1) {
+      return new Shown.WithoutVolts();
+    }
     Optional<BigDecimal> volts =
-        fields.length > 1
-            ? OhmsNumber.of(fields[1].strip().replaceFirst("(?i)\\s*V(OLTS?)?$", ""))
-            : Optional.empty();
+        OhmsNumber.of(fields[1].strip().replaceFirst("(?i)\\s*V(OLTS?)?$", ""));
     boolean areVolts =
         volts.isPresent() && volts.get().signum() >= 0 && volts.get().doubleValue() <= MOST_VOLTS;
     return !areVolts
@@ -77,8 +82,8 @@ public final class ScpiAnswer {
     }
     for (int i = 1; i < fields.length; i++) {
       String field = fields[i].strip();
-      boolean isUnit = i == 1 && field.matches("[A-Za-z][A-Za-z0-9]*");
-      boolean hasUnit = fields[0].matches(".*[A-DF-Za-df-z].*");
+      boolean isUnit = i == 1 && field.matches(WORD);
+      boolean hasUnit = fields[0].matches(".*[A-DF-Za-df-zΩ].*");
       boolean isVolts = i == 1 && secondIsVolts;
       if (isUnit ? hasUnit : !isVolts && !field.isEmpty() && !OWN_FIELD.matcher(field).matches()) {
         return false;
@@ -125,10 +130,13 @@ public final class ScpiAnswer {
   /** The unit behind the number, or in the second field; a small m is kept, and is no unit. */
   private static String unit(@Nullable String behind, String second) {
     String written = behind == null ? second.strip() : behind;
-    if (!written.matches("[A-Za-z][A-Za-z0-9]*")) {
+    if (!written.matches(WORD)) {
       return "";
     }
-    return written.matches("m[oO].*") ? "m" : written.toUpperCase(Locale.ROOT);
+    if (written.matches("m[oOΩ].*")) {
+      return "m";
+    }
+    return written.toUpperCase(Locale.ROOT).replaceFirst("Ω$", "OHM").replaceFirst("OHMS$", "OHM");
   }
 
   private static boolean isOtherUnit(String unit) {

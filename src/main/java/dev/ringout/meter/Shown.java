@@ -30,6 +30,11 @@ public sealed interface Shown {
     return Optional.empty();
   }
 
+  /** Whether it is ohms of an insulation tester without the volts of the test. */
+  default boolean lacksVolts() {
+    return false;
+  }
+
   /**
    * Ohms.
    *
@@ -87,6 +92,19 @@ public sealed interface Shown {
     }
   }
 
+  /** Ohms of an insulation tester that says no volts: insulation is judged at some. */
+  record WithoutVolts() implements Shown {
+    @Override
+    public boolean lacksVolts() {
+      return true;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.withoutVolts(this);
+    }
+  }
+
   /** No line of a meter, or one that could be read in two ways. */
   record Unreadable() implements Shown {
     @Override
@@ -113,6 +131,9 @@ public sealed interface Shown {
 
     /** See {@link OtherQuantity}. */
     T otherQuantity(OtherQuantity shown);
+
+    /** See {@link WithoutVolts}. */
+    T withoutVolts(WithoutVolts shown);
 
     /** See {@link Unreadable}. */
     T unreadable(Unreadable shown);

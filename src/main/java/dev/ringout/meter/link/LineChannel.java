@@ -22,6 +22,7 @@ final class LineChannel implements Channel {
   private final byte[] begun = new byte[LONGEST];
   private int begunLength;
   private final Deque<String> whole = new ArrayDeque<>();
+  private String blank = "";
 
   LineChannel(ByteLink link, Ending ending, String address, Transcript transcript) {
     this.link = new WatchedLink(link, address, transcript);
@@ -38,6 +39,7 @@ final class LineChannel implements Channel {
   @Override
   public String receive(long millis) throws MeterTrouble {
     long end = transcript.ticks().millis() + millis;
+    blank = "";
     while (whole.isEmpty()) {
       transcript.stopIfInterrupted();
       long left = end - transcript.ticks().millis();
@@ -53,7 +55,8 @@ final class LineChannel implements Channel {
 
   private MeterTrouble late(long millis) {
     if (begunLength == 0) {
-      return transcript.trouble(new Failure.Silent("", millis));
+      return transcript.trouble(
+          blank.isEmpty() ? new Failure.Silent("", millis) : new Failure.Garbage("", blank));
     }
     String half = text(begun, begunLength);
     transcript.add(Kind.DROPPED, half);
@@ -76,6 +79,8 @@ final class LineChannel implements Channel {
       begunLength = 0;
       if (!line.isBlank()) {
         whole.add(line);
+      } else {
+        blank = line + (char) one;
       }
       return;
     }
