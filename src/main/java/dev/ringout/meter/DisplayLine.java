@@ -24,9 +24,9 @@ public final class DisplayLine {
 
   private static final Pattern TOKEN =
       Pattern.compile(
-          "(?<wires>(?<![^\\s,;])[24]-?(?i:W|WIRE)(?![^\\s,;]))"
+          "(?<wires>\\s*(?<![^\\s,;])[24]-?(?i:W|WIRE)(?![^\\s,;]))"
               + "|(?<over>(?<![\\d.A-Za-z])(?:(?:>=?|≥)\\s*)?[+-]?\\s*"
-              + "(?:\\.[O0]L|[O0]\\.?L\\.?|O L|ol|OVLD|OVL|OFL|(?i:OVER(?:LOAD|FLOW|RANGE)?"
+              + "(?:\\.[O0]L|[O0]\\.?L\\.?|O L|ol|OVLD|OVL|OFL|O/L|(?i:OVER(?:LOAD|FLOW|RANGE)?"
               + "|OPEN|INF(?:INITY)?)|∞)(?:(?![A-Za-z\\d])|(?="
               + UNIT_OF_OHMS
               + "(?![A-Za-z\\d]))))"
@@ -45,7 +45,7 @@ public final class DisplayLine {
   private static final Pattern BARE_OHM = Pattern.compile("Ω|[Oo]hms?|OHMS?");
   private static final Pattern OTHER_UNIT =
       Pattern.compile(
-          "[nuµmkM]?(?:V|A|F|Hz|HZ|W|S)(?:dc|ac|DC|AC)?|°[CF]|%|dB[Vm]?|hFE|VOLTS?|AMPS?");
+          "[nuµmkM]?(?:V|A|F|Hz|HZ|W|S)(?:dc|ac|DC|AC)?|°[CF]|%|dB[Vm]?|hFE|(?i:VOLTS?|AMPS?)");
   private static final Pattern PREFIX = Pattern.compile(PREFIXES);
   private static final Pattern VOLTS = Pattern.compile("([mk]?)(?:V|VOLTS?)(?:dc|ac|DC|AC)?");
 
@@ -76,12 +76,13 @@ public final class DisplayLine {
           "NULL");
 
   /** Words that say that it is about ohms; prefix and number may then stand without a unit. */
-  private static final Set<String> OF_OHMS =
-      Set.of("RES", "RESISTANCE", "CONT", "CONTINUITY", "OH");
+  private static final Set<String> OF_OHMS = Set.of("RES", "RESISTANCE", "CONT", "CONTINUITY");
 
   /** Words that displays show beside a value and that say nothing of it; any other may. */
   private static final Set<String> HARMLESS =
-      Set.of("R", "AUTO", "MAN", "MANU", "MANUAL", "APO", "RS232", "BEEP", "SLOW", "MED", "FAST");
+      Set.of(
+          "R", "AUTO", "MAN", "MANU", "MANUAL", "APO", "RS", "RS232", "BEEP", "OK", "PASS", "SLOW",
+          "MED", "FAST");
 
   private static final Set<String> OF_OTHERS = Set.of("DIODE", "DIO", "CAP", "FREQ", "TEMP");
 
@@ -91,6 +92,8 @@ public final class DisplayLine {
   private boolean ofOhms;
   private boolean dashes;
   private boolean readable = true;
+  private boolean decimalComma;
+  private boolean commaBetween;
   private Optional<String> unitBefore = Optional.empty();
 
   private DisplayLine() {}
@@ -160,9 +163,7 @@ public final class DisplayLine {
       } else if (token.group("word") != null) {
         word(token.group("word"), isTouching(line, token.start()));
       } else if (token.group("between") != null) {
-        // Right before a digit a comma may be its point.
-        boolean comma = token.group("between").endsWith(",") && token.end() < line.length();
-        readable &= !comma || !Character.isDigit(line.charAt(token.end()));
+        between(token.group("between"), line.substring(token.end()));
       } else if (token.group("dashes") != null) {
         dashes = true;
         readable &= token.end() == line.length() || !Character.isDigit(line.charAt(token.end()));
@@ -171,12 +172,19 @@ public final class DisplayLine {
     }
   }
 
+  /** A comma right before a number may be its point, unless the number has one. */
+  private void between(String signs, String rest) {
+    commaBetween |= signs.contains(",");
+    readable &= !signs.endsWith(",") || !rest.matches("\\d.*") || rest.matches("\\d+\\.\\d.*");
+  }
+
   private void number(@Nullable String bound, String digits) {
     Optional<BigDecimal> number =
         COMMA_AND_THREE_DIGITS.matcher(digits).matches()
             ? Optional.empty()
             : OhmsNumber.of(digits.replace(',', '.'));
     readable &= number.isPresent();
+    decimalComma |= digits.contains(",") && !digits.endsWith(",");
     values.add(new Value(bound == null ? "" : bound, number, digits.startsWith("-")));
   }
 
@@ -196,7 +204,7 @@ public final class DisplayLine {
       last.unit += word;
     } else if (follows && (isUnit || PREFIX.matcher(word).matches())) {
       last.unit = word;
-    } else if (OF_OHMS.contains(upper)) {
+    } else if (OF_OHMS.contains(upper) || (word.equals("OH") && values.isEmpty())) {
       ofOhms = true;
     } else if (OF_OTHERS.contains(upper)) {
       other = word;
@@ -215,7 +223,8 @@ public final class DisplayLine {
   }
 
   private Shown shown(boolean bareIsOhms) {
-    if (!readable) {
+    // One comma separates fields: then the other may do so too.
+    if (!readable || (decimalComma && commaBetween)) {
       return new Shown.Unreadable();
     }
     if (!held.isEmpty()) {
