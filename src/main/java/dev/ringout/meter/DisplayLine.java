@@ -47,7 +47,9 @@ public final class DisplayLine {
       Pattern.compile(
           "[nuµmkM]?(?:V|A|F|Hz|HZ|W|S)(?:dc|ac|DC|AC)?|°[CF]|%|dB[Vm]?|hFE|(?i:VOLTS?|AMPS?)");
   private static final Pattern PREFIX = Pattern.compile(PREFIXES);
-  private static final Pattern VOLTS = Pattern.compile("([mk]?)(?:V|VOLTS?)(?:dc|ac|DC|AC)?");
+
+  /** Those of an insulation tester; alternating ones are on the circuit. */
+  private static final Pattern VOLTS = Pattern.compile("([mk]?)(?:V|VOLTS?)(?:dc|DC)?");
 
   /** What the display shows then is not what the probes touch, or not that alone. */
   private static final Set<String> HELD =
@@ -116,11 +118,14 @@ public final class DisplayLine {
   public static Shown read(String line, MeterProfile.Talk words) {
     Shown shown = read(line, words.bareIsOhms());
     Optional<Shown.Resistance> ohms = shown.resistance();
-    if (ohms.isEmpty() || ohms.get().volts().isPresent() == words.withVolts()) {
+    if (ohms.isEmpty()) {
       return shown;
     }
-    // Volts beside ohms are on the circuit, where no tester puts them there; and a tester has some.
-    return words.withVolts() ? new Shown.WithoutVolts() : new Shown.OtherQuantity("V");
+    if (words.withVolts()) {
+      return ohms.get().volts().orElse(0) > 0 ? shown : new Shown.WithoutVolts();
+    }
+    // Volts beside ohms are on the circuit, where no tester puts them there.
+    return ohms.get().volts().isEmpty() ? shown : new Shown.OtherQuantity("V");
   }
 
   /**
@@ -247,7 +252,7 @@ public final class DisplayLine {
       Matcher asVolts = VOLTS.matcher(unit);
       if (factor.isPresent()) {
         ohms.add(measured(value, factor.get()));
-      } else if (asVolts.matches() && value.number.isPresent()) {
+      } else if (asVolts.matches() && value.number.isPresent() && value.bound.isEmpty()) {
         volts.add(value.number.get().doubleValue() * prefix(asVolts.group(1)));
       } else {
         return unit.isEmpty() || PREFIX.matcher(unit).matches()
@@ -268,7 +273,8 @@ public final class DisplayLine {
     if (ohms.isEmpty()) {
       return new Shown.OtherQuantity("V");
     }
-    if (ohms.size() > 1 || volts.size() > 1) {
+    boolean areVolts = volts.stream().allMatch(one -> one >= 0 && one <= Shown.MOST_VOLTS);
+    if (ohms.size() > 1 || volts.size() > 1 || !areVolts) {
       return new Shown.Unreadable();
     }
     return new Shown.Resistance(

@@ -1,6 +1,7 @@
 package dev.ringout.meter;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -30,9 +31,6 @@ public final class ScpiAnswer {
   private static final Pattern OWN_FIELD =
       Pattern.compile(
           "[+-][0-9.]+(?:[eE][+-]?[0-9]+)?\\s*[A-Za-z#]*|[0-9.]+(?:[eE][+-]?[0-9]+)?\\s*[A-DF-Za-df-z#][A-Za-z#]*");
-
-  /** More volts than any insulation tester has. */
-  private static final double MOST_VOLTS = 20_000;
 
   private ScpiAnswer() {}
 
@@ -64,10 +62,13 @@ public final class ScpiAnswer {
     }
     Optional<BigDecimal> volts =
         OhmsNumber.of(fields[1].strip().replaceFirst("(?i)\\s*V(OLTS?)?$", ""));
-    boolean areVolts =
-        volts.isPresent() && volts.get().signum() >= 0 && volts.get().doubleValue() <= MOST_VOLTS;
-    return !areVolts
-        ? new Shown.Unreadable()
+    if (volts.isEmpty()
+        || volts.get().signum() < 0
+        || volts.get().doubleValue() > Shown.MOST_VOLTS) {
+      return new Shown.Unreadable();
+    }
+    return volts.get().signum() == 0
+        ? new Shown.WithoutVolts()
         : new Shown.Resistance(
             first.resistance().get().measured(), OptionalDouble.of(volts.get().doubleValue()));
   }
@@ -77,7 +78,7 @@ public final class ScpiAnswer {
    * their sign or their unit that they are fields of their own.
    */
   private static boolean isPlain(String[] fields, boolean secondIsVolts) {
-    if (isDecimalComma(fields)) {
+    if (isDecimalComma(fields) || isListOfValues(fields)) {
       return false;
     }
     for (int i = 1; i < fields.length; i++) {
@@ -90,6 +91,24 @@ public final class ScpiAnswer {
       }
     }
     return true;
+  }
+
+  /**
+   * {@code 0,+9.9E+37}: a state goes before the value; {@code 12.3,+9.9E+37}: another value stands
+   * behind it.
+   */
+  private static boolean isListOfValues(String[] fields) {
+    if (fields.length == 1) {
+      return false;
+    }
+    boolean isWhole = fields[0].strip().matches("[+-]?[0-9]+");
+    boolean isNumber = fields[1].strip().matches("[+-].*");
+    boolean isOver =
+        Arrays.stream(fields)
+            .skip(1)
+            .flatMap(field -> OhmsNumber.of(field.strip()).stream())
+            .anyMatch(number -> Math.abs(number.doubleValue()) >= INFINITE);
+    return isWhole && isNumber || isOver;
   }
 
   /** {@code 0,21} and {@code +9,90000000E+37}: a whole number and digits behind a comma. */
@@ -145,8 +164,9 @@ public final class ScpiAnswer {
 
   private static Shown word(String word) {
     return switch (word.toUpperCase(Locale.ROOT)) {
-      case "INF", "+INF", "INFINITY", "+INFINITY" -> new Shown.Resistance(OhmsNumber.overRange());
-      case "-INF", "NINF", "-INFINITY" -> new Shown.Resistance(OhmsNumber.belowRange());
+      case "INF", "+INF", "INFINITY", "+INFINITY", "OL", "+OL", "OVLD", "OVERLOAD" ->
+          new Shown.Resistance(OhmsNumber.overRange());
+      case "-INF", "NINF", "-INFINITY", "-OL" -> new Shown.Resistance(OhmsNumber.belowRange());
       case "NAN" -> new Shown.NoValue();
       default -> new Shown.Unreadable();
     };

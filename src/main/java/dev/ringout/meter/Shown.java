@@ -6,6 +6,8 @@ import java.util.OptionalDouble;
 
 /** What one line of a meter says. */
 public sealed interface Shown {
+  /** More volts than any insulation tester has. */
+  double MOST_VOLTS = 20_000;
 
   /** What is made of it, by its kind. */
   <T> T match(Cases<T> cases);

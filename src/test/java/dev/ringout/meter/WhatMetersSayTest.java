@@ -122,6 +122,14 @@ class WhatMetersSayTest {
         "9.9E37 V            | other V",
         "9.9E37,V            | other V",
         "INF,V               | ?",
+        "0,+1.2E+01          | ?",
+        "+0,+9.9E+37         | ?",
+        "1,+1.2E+01          | ?",
+        "+1.2E+01,+9.9E+37   | ?",
+        "+1.2E+01,+0         | 12 Ω",
+        "OL                  | OL",
+        "-OL                 | below zero -OL",
+        "OVERLOAD            | OL",
       })
   void an_answer_is_read_by_scpi_99(String answer, String means) {
     assertEquals(means, scpi(answer));
@@ -143,6 +151,7 @@ class WhatMetersSayTest {
       assertEquals("?", told(ScpiAnswer.read("5.0E+08," + noVolts, 9.9e37, true)), noVolts);
     }
     assertEquals("?", told(ScpiAnswer.read("500,5.0E+08", 9.9e37, true)), "the other way round");
+    assertEquals("no volts", told(ScpiAnswer.read("2.0E+09,0", 9.9e37, true)), "no test is on");
   }
 
   @ParameterizedTest
@@ -289,9 +298,15 @@ class WhatMetersSayTest {
   void volts_beside_ohms_are_an_insulation_testers_alone() {
     MeterProfile.Talk plain = new MeterProfile.Talk(MeterProfile.Sends.STREAM, "", false, false);
     MeterProfile.Talk tester = new MeterProfile.Talk(MeterProfile.Sends.STREAM, "", false, true);
-    assertEquals("other V", told(DisplayLine.read("0.00 Ohm 230 VAC", plain)));
+    assertEquals("other VAC", told(DisplayLine.read("0.00 Ohm 230 VAC", plain)));
+    assertEquals("other V", told(DisplayLine.read("0.00 Ohm 24 V", plain)));
     assertEquals("1.23 GΩ at 512.0", told(DisplayLine.read("512 V 1.23 GΩ", tester)));
     assertEquals("no volts", told(DisplayLine.read("5.00 MOhm", tester)));
+    assertEquals("no volts", told(DisplayLine.read("OL GOhm 0 V", tester)));
+    assertEquals("other VAC", told(DisplayLine.read("1.23 GOhm 230 VAC", tester)));
+    assertEquals("?", told(DisplayLine.read("1.23 GOhm -500 V", tester)));
+    assertEquals("other V", told(DisplayLine.read("1.23 GOhm >500 V", tester)));
+    assertEquals("?", told(DisplayLine.read("1.23 GOhm 50000 V", tester)));
   }
 
   @ParameterizedTest

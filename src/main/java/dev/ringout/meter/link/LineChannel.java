@@ -15,6 +15,9 @@ final class LineChannel implements Channel {
   /** Far longer than any reading. */
   static final int LONGEST = 4096;
 
+  /** So many lines go out before an answer is waited for. */
+  private static final int MOST_ECHOES = 8;
+
   private final WatchedLink link;
   private final Ending ending;
   private final Transcript transcript;
@@ -22,6 +25,7 @@ final class LineChannel implements Channel {
   private final byte[] begun = new byte[LONGEST];
   private int begunLength;
   private final Deque<String> whole = new ArrayDeque<>();
+  private final Deque<String> sent = new ArrayDeque<>();
   private String blank = "";
 
   LineChannel(ByteLink link, Ending ending, String address, Transcript transcript) {
@@ -34,6 +38,10 @@ final class LineChannel implements Channel {
   public void send(String line) throws MeterTrouble {
     link.write((line + ending.characters()).getBytes(StandardCharsets.ISO_8859_1));
     transcript.add(Kind.SENT, line);
+    sent.addLast(line.strip());
+    if (sent.size() > MOST_ECHOES) {
+      sent.removeFirst();
+    }
   }
 
   @Override
@@ -77,10 +85,13 @@ final class LineChannel implements Channel {
     if (one == '\n' || one == '\r') {
       String line = text(begun, begunLength);
       begunLength = 0;
-      if (!line.isBlank()) {
-        whole.add(line);
-      } else {
+      if (line.isBlank()) {
         blank = line + (char) one;
+      } else if (sent.remove(line.strip())) {
+        // Its own echo, as serial links have it, answers nothing.
+        transcript.add(Kind.DROPPED, line);
+      } else {
+        whole.add(line);
       }
       return;
     }

@@ -154,6 +154,44 @@ class ScpiMeterTest {
   }
 
   @Test
+  void a_link_that_echoes_is_read_all_the_same() throws Exception {
+    for (String fence : new String[] {"number", "errors"}) {
+      try (ServerSocket server = new ServerSocket(0, 4, InetAddress.getLoopbackAddress())) {
+        Thread thread = new Thread(() -> echoing(server));
+        thread.setDaemon(true);
+        thread.start();
+        String profile = PROFILE + "fence: " + fence + "\n";
+        try (Meter open = open("127.0.0.1:" + server.getLocalPort(), profile)) {
+          assertEquals("0.31", open.read(open.byKey(), 3000).raw());
+          assertEquals("Works,Meter,17,1.0", open.identity().text());
+        }
+      }
+    }
+  }
+
+  private static void echoing(ServerSocket server) {
+    String enable = "0";
+    while (!server.isClosed()) {
+      try (var client = server.accept();
+          var in =
+              new java.io.BufferedReader(
+                  new java.io.InputStreamReader(
+                      client.getInputStream(), java.nio.charset.StandardCharsets.US_ASCII))) {
+        for (String line = in.readLine(); line != null; line = in.readLine()) {
+          say(client.getOutputStream(), line + "\r\n");
+          enable = line.startsWith("*ESE ") ? line.substring(5) : enable;
+          if (line.equals("*ESE?")) {
+            say(client.getOutputStream(), enable + "\r\n");
+          }
+          ScriptedMeter.sound(line, "0.31", client.getOutputStream());
+        }
+      } catch (IOException e) {
+        // The client left.
+      }
+    }
+  }
+
+  @Test
   void an_error_that_never_leaves_its_queue_is_named() throws Exception {
     MeterTrouble trouble =
         trouble(
