@@ -19,8 +19,11 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code ringout meters}: ports and profiles; tries a meter; serves a practice meter. */
 @Command(
@@ -31,6 +34,8 @@ import picocli.CommandLine.Parameters;
         "Lists serial ports and the profiles by which meters are spoken to; tries a meter and shows"
             + " every line; serves a practice meter.")
 final class MetersCommand implements Callable<Integer> {
+  private static final int MOST_SECONDS = 600;
+
   private final Output output;
 
   @Parameters(
@@ -88,6 +93,8 @@ final class MetersCommand implements Callable<Integer> {
       description = "With --practice: chooses the slips, the same each time.")
   private long seed = 1;
 
+  @Spec private CommandSpec spec = CommandSpec.create();
+
   @Mixin private StoreOption at = new StoreOption();
 
   @Mixin private TablesOption tables = new TablesOption();
@@ -100,10 +107,32 @@ final class MetersCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws WrongRequest {
+    Optional<String> wrong = wrong();
+    if (wrong.isPresent()) {
+      throw new ParameterException(spec.commandLine(), wrong.get());
+    }
     if (practice.isPresent()) {
       return serve(practice.get());
     }
     return address.isPresent() ? tryOut(address.get()) : list();
+  }
+
+  /** What is asked for, and belongs to something else that is not. */
+  private Optional<String> wrong() {
+    boolean tries = address.isPresent();
+    boolean serves = practice.isPresent();
+    if (tries && serves) {
+      return Optional.of("--try and --practice are two different things: one at a time");
+    }
+    if (!tries && (leads || fourWire || profile.isPresent())) {
+      return Optional.of("--leads, --four-wire and --profile say how to --try a meter: which?");
+    }
+    if (!serves && (harness.isPresent() || slips != 0)) {
+      return Optional.of("a list and --slips are for --practice: at which port?");
+    }
+    return seconds < 1 || seconds > MOST_SECONDS
+        ? Optional.of("--seconds " + seconds + ": expected 1 to " + MOST_SECONDS)
+        : Optional.empty();
   }
 
   private int list() {
@@ -156,7 +185,7 @@ final class MetersCommand implements Callable<Integer> {
                     profile,
                     at.folder(),
                     fourWire,
-                    Math.max(1, Math.min(seconds, 600)),
+                    seconds,
                     leads,
                     line -> {
                       if (!json) {

@@ -153,6 +153,9 @@ public final class TryMeterJob {
     private Trial tried() throws MeterTrouble {
       MeterAddress to = MeterAddress.of(request.address());
       address = to.text();
+      if (to.equals(new MeterAddress.Typed())) {
+        throw new MeterTrouble(new Failure.NoLink(), List.of());
+      }
       MeterProfile found = profiles.find(request.profile().orElse(Profiles.usual(to)));
       profile = Optional.of(found);
       if (request.fourWire() && !found.language().mayReadFourWire()) {

@@ -290,6 +290,33 @@ class MetersCommandTest {
   }
 
   @Test
+  void what_does_not_belong_together_is_a_wrong_command_line() {
+    String[][] wrong = {
+      {"--try", "localhost:1", "--practice", "0"},
+      {"--leads"},
+      {"--profile", "scpi"},
+      {"--practice", "0", "--four-wire"},
+      {"list.xlsx", "--try", "localhost:1"},
+      {"--slips", "3"},
+      {"--try", "localhost:1", "--seconds", "0"},
+      {"--try", "localhost:1", "--seconds", "601"},
+    };
+    for (String[] words : wrong) {
+      Run run = meters((Object[]) words);
+      assertEquals(ExitCode.USAGE, run.code(), String.join(" ", words));
+      assertTrue(run.err().startsWith("ringout: "), run.err());
+      assertEquals("", run.out());
+    }
+  }
+
+  @Test
+  void what_has_no_link_is_typed() {
+    Run run = meters("--try", "none");
+    assertEquals(ExitCode.MISSING_INPUT, run.code());
+    assertTrue(run.err().contains("none has no link"), run.err());
+  }
+
+  @Test
   void what_is_no_address_is_said() {
     Run run = meters("--try", "the meter");
     assertEquals(ExitCode.NOT_UNDERSTOOD, run.code());
