@@ -254,7 +254,7 @@ public final class Meter implements AutoCloseable {
     }
   }
 
-  /** One value as it is, settled or not. */
+  /** One value as it is, settled or not; the next that the meter sent since the one before. */
   public Sample sample(long millis) throws MeterTrouble {
     return alone(
         () -> {
@@ -292,6 +292,7 @@ public final class Meter implements AutoCloseable {
   public void stream(Listener listener) throws MeterTrouble {
     alone(
         () -> {
+          source.forget();
           while (!closed && !Thread.currentThread().isInterrupted()) {
             try {
               listener.sample(source.next(profile.timing().answerMillis()));

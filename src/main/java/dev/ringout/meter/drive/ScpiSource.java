@@ -325,7 +325,7 @@ final class ScpiSource implements SampleSource {
   private Answer ask(String query) throws MeterTrouble {
     String pending = channel().dropPending();
     if (!pending.isEmpty() && fence != Fence.NUMBER) {
-      throw transcript.trouble(new Failure.Unasked("", pending));
+      throw transcript.trouble(new Failure.Unasked("", pending.strip()));
     }
     send(query);
     String line = receive(query);

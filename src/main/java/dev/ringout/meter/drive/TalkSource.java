@@ -48,11 +48,12 @@ final class TalkSource implements SampleSource {
   public void open() throws MeterTrouble {
     close();
     channel = Optional.of(channels.open(address, profile, transcript));
-    begin();
+    begin("");
   }
 
-  private void begin() {
-    mayBeHalf = words.sends() == Sends.STREAM;
+  private void begin(String dropped) {
+    boolean wasHalf = !dropped.isEmpty() && !dropped.endsWith("\n");
+    mayBeHalf = words.sends() == Sends.STREAM || wasHalf;
     lineBeforeMillis = transcript.ticks().millis();
   }
 
@@ -67,8 +68,7 @@ final class TalkSource implements SampleSource {
 
   @Override
   public void forget() throws MeterTrouble {
-    channel().dropPending();
-    begin();
+    begin(channel().dropPending());
   }
 
   @Override
@@ -86,7 +86,7 @@ final class TalkSource implements SampleSource {
       // It had begun before anybody listened, and so had the measurement it tells.
       mayBeHalf = false;
       lineBeforeMillis = transcript.ticks().millis();
-      line = channel().receive(most);
+      line = channel().receive(isByItsKey() ? wait : most);
     }
     Shown shown = words.read(line);
     count(line, shown);

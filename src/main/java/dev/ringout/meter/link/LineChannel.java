@@ -15,6 +15,11 @@ final class LineChannel implements Channel {
   /** Far longer than any reading. */
   static final int LONGEST = 4096;
 
+  /** What lay unread for hours is read away in less. */
+  private static final long DROP_MILLIS = 2000;
+
+  private static final int MOST_TOLD = 20;
+
   /** So many lines go out before an answer is waited for. */
   private static final int MOST_ECHOES = 8;
 
@@ -118,15 +123,24 @@ final class LineChannel implements Channel {
 
   @Override
   public String dropPending() throws MeterTrouble {
-    // Bounded: a meter that talks faster than it is read is never through.
-    for (int i = 0; i < 64 && fill(1); i++) {
+    long latest = transcript.ticks().millis() + DROP_MILLIS;
+    while (fill(1)) {
       transcript.stopIfInterrupted();
+      while (whole.size() > MOST_TOLD) {
+        whole.remove();
+      }
+      if (transcript.ticks().millis() > latest) {
+        // It talks faster than it is read: what comes next may be of any time before.
+        throw transcript.trouble(new Failure.Unasked("", text(begun, begunLength)));
+      }
     }
-    String pending = String.join("\n", whole) + text(begun, begunLength);
+    StringBuilder lines = new StringBuilder();
+    whole.forEach(line -> lines.append(line).append('\n'));
+    String pending = lines + text(begun, begunLength);
     whole.clear();
     begunLength = 0;
     if (!pending.isEmpty()) {
-      transcript.add(Kind.DROPPED, pending);
+      transcript.add(Kind.DROPPED, pending.strip());
     }
     return pending;
   }

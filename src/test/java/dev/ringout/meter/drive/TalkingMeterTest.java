@@ -123,6 +123,28 @@ class TalkingMeterTest {
     }
   }
 
+  @Test
+  void the_rest_of_a_line_that_began_before_the_reading_is_none() throws Exception {
+    try (Meter meter = open("speaks: lines\nsends: key\nanswer-ms: 5000\n")) {
+      pair.send("4");
+      Thread key =
+          new Thread(
+              () -> {
+                try {
+                  Thread.sleep(300);
+                  pair.send("7.12 Ohm\r");
+                  Thread.sleep(300);
+                  pair.send("47.13 Ohm\r");
+                } catch (Exception e) {
+                  Thread.currentThread().interrupt();
+                }
+              });
+      Thread.sleep(100);
+      key.start();
+      assertEquals("47.13 Ohm", meter.read(meter.byKey(), 4000).raw());
+    }
+  }
+
   /** Between two presses of its key there is nothing to hear. */
   @Test
   void a_trial_of_a_meter_with_a_key_ends_in_its_time_and_is_no_silence() throws Exception {
