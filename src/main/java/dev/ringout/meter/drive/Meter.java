@@ -279,7 +279,7 @@ public final class Meter implements AutoCloseable {
   }
 
   /** Whether it says nothing before somebody presses its key. */
-  boolean isByItsKey() {
+  public boolean isByItsKey() {
     return source.isByItsKey();
   }
 
@@ -366,11 +366,6 @@ public final class Meter implements AutoCloseable {
           }
           return "";
         });
-  }
-
-  /** Whether one line of it is a whole reading, sent by its own key. */
-  public boolean isByItsKey() {
-    return source.isByItsKey();
   }
 
   private interface Call<T> {
