@@ -741,7 +741,7 @@ function runStrip(session) {
     el('div', { class: 'where' },
       el('h1', {}, step ? (step.number ? `Step ${step.number}` : 'Extra step') : 'All measured', el('span', { class: 'unit' }, ` Unit ${unit.serial}`)),
       el('p', { class: 'so-far' }, [`${progress.made} of ${progress.of}`, progress.skipped ? `${progress.skipped} skipped` : '',
-        progress.minutes === null ? '' : `${progress.minutes} min left`, along].filter(Boolean).join(', ')),
+        progress.minutes == null ? '' : `${progress.minutes} min left`, along].filter(Boolean).join(', ')),
       page.state.practice ? el('p', { class: 'practice' }, 'PRACTICE') : null,
       others.length ? el('p', { class: 'others' }, others.map((other) => `${other.station}: ${other.who} ${other.text}`).join('; ')) : null),
     press(count ? many(count, 'fault', 'faults') : 'No fault', foundDialog, { class: `found-count ${count ? 'bad' : ''}`, key: 'found' }),
@@ -768,9 +768,11 @@ function pointRow(side, lead, stays, other, items) {
   const item = items.find((one) => first && one.ref.toLowerCase() === first.item.toLowerCase());
   const marks = side.points.filter((point) => point.item === first.item).map((point) => point.pin);
   const place = item?.known && item.cavities.some((cavity) => marks.includes(cavity.pin));
+  const how = side.how || (side.rest ? 'Every other net, tied together.' : side.points.length > 1 ? 'Tied together.' : '');
   return el('div', { class: `point ${stays ? 'stays' : 'moves'}` },
     el('p', { class: 'lead' }, el('span', {}, lead), stays ? el('b', {}, 'stays') : other ? el('b', {}, 'moves') : null, el('strong', {}, caseOf(side))),
-    el('div', { class: 'words' }, pointName(side), placeOf(side, item)),
+    el('div', { class: 'words' }, pointName(side), how || !item?.title ? null : el('p', { class: 'said' }, item.title)),
+    how ? el('p', { class: 'how' }, how) : null,
     place ? el('figure', {}, face(item, { marks, label: `${item.ref} ${item.from}, ${side.spoken} marked` }),
       el('figcaption', {}, `${item.ref} ${item.from}`)) : null);
 }
@@ -788,12 +790,6 @@ function pointName(side) {
 function caseOf(side) {
   const letters = side.points.length === 1 && /^[A-Za-z]$/.test(side.points[0].pin);
   return letters ? side.spoken.split(',').pop().trim() : '';
-}
-
-function placeOf(side, item) {
-  if (side.rest) return el('p', { class: 'said how' }, side.how || 'Every other net, tied together.');
-  if (side.points.length > 1) return el('p', { class: 'said how' }, side.how || 'Tied together.');
-  return item?.title ? el('p', { class: 'said' }, item.title) : null;
 }
 
 /** What has to be done before a value can be taken, if anything. */
@@ -1393,7 +1389,8 @@ async function readList(options) {
 
 async function takeList() {
   try {
-    page.docs.list = await post(`/api/lists/${encodeURIComponent(page.docs.list.id)}/take`);
+    await post(`/api/lists/${encodeURIComponent(page.docs.list.id)}/take`);
+    page.docs.list = { ...page.docs.list, taken: true };
     notice('The list is taken.');
   } catch (failure) {
     refuse(failure);
@@ -1544,7 +1541,13 @@ function tickRow(unit, end, state) {
   const who = draft('tick-who', page.state.tester);
   const send = (what) => async () => {
     if (!who) { notice('Say first who ticks.', 'bad'); return; }
-    try { page.docs.ticks = await post(`/api/units/${encodeURIComponent(unit.id)}/ticks`, { wire: end.wire, item: end.item, pin: end.pin, what, who }); } catch (failure) { refuse(failure); }
+    const path = `/api/units/${encodeURIComponent(unit.id)}/ticks`;
+    try {
+      const answer = await post(path, { wire: end.wire, item: end.item, pin: end.pin, what, who });
+      page.docs.ticks = answer.ends ? answer : await ask(path);
+    } catch (failure) {
+      refuse(failure);
+    }
     later();
   };
   const key = `${end.wire}-${end.item}-${end.pin}`;
@@ -1612,13 +1615,14 @@ function signPart(unit) {
   const send = async (event) => {
     event.preventDefault();
     try {
-      page.docs.unit = await post(`/api/units/${encodeURIComponent(unit.id)}/sign`, { who: draft('sign-who'), role: byId('field-sign-role').value, key: draft('sign-key'), passphrase: byId('field-sign-pass').value });
-      forget('sign-who', 'sign-key', 'sign-pass', 'sign-role');
+      await post(`/api/units/${encodeURIComponent(unit.id)}/sign`, { who: draft('sign-who'), role: byId('field-sign-role').value, key: draft('sign-key'), passphrase: byId('field-sign-pass').value });
+      forget('sign-who', 'sign-key', 'sign-role');
+      await load();
       notice('Signed.');
     } catch (failure) {
       refuse(failure);
     }
-    page.drafts.delete('sign-pass');
+    forget('sign-pass');
     later();
   };
   return el('section', { 'aria-labelledby': 'sign' }, el('h2', { id: 'sign' }, 'Sign'),
