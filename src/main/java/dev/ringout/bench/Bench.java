@@ -57,6 +57,7 @@ import java.util.concurrent.TimeUnit;
 public final class Bench implements AutoCloseable {
   private static final long OTHERS_MILLIS = 700;
   private static final long LEADS_SECONDS = 20;
+  private static final long MOST_EXPLAIN_MILLIS = 3000;
 
   /** What the serial numbers of practice units begin with. */
   private static final String PRACTICE = "PRACTICE";
@@ -74,13 +75,16 @@ public final class Bench implements AutoCloseable {
   private MeterDesk insulationMeter;
   private Optional<LedSession> session = Optional.empty();
   private Optional<StoredUnit> unit = Optional.empty();
-  private Optional<Checker> explaining = Optional.empty();
+  private Optional<Checker> explainer = Optional.empty();
   private List<BenchState.Other> others = List.of();
   private Map<String, String> conditions = new LinkedHashMap<>();
   private String tester = "";
   private String meterTrouble = "";
   private boolean measuresLeads;
   private Optional<ScheduledFuture<?>> looking = Optional.empty();
+  private Optional<ScheduledFuture<?>> explaining = Optional.empty();
+  private boolean waitsToExplain;
+  private volatile long explainMillis;
   private Optional<ScheduledFuture<?>> waiting = Optional.empty();
   private long version;
 
@@ -131,7 +135,8 @@ public final class Bench implements AutoCloseable {
             ? Optional.of(new Practice(setup.ticks(), setup.slips(), setup.seed()))
             : Optional.empty();
     this.behind =
-        Executors.newSingleThreadScheduledExecutor(
+        Executors.newScheduledThreadPool(
+            2,
             task -> {
               Thread thread = new Thread(task, "bench");
               thread.setDaemon(true);
@@ -362,12 +367,13 @@ public final class Bench implements AutoCloseable {
       practice.ifPresent(hands -> hands.unit(list.harness(), led.unit().serial()));
     }
     unit = Optional.of(led.unit());
-    explaining = Optional.of(Checker.of(list.harness(), Tables.published()));
+    explainer = Optional.of(Checker.of(list.harness(), Tables.published()));
     session =
         Optional.of(
             new LedSession(
                 tests, list, checker, led, sheets, within, now.readings(), setup.zone()));
     others = List.of();
+    explain(true);
     return changed();
   }
 
@@ -439,19 +445,14 @@ public final class Bench implements AutoCloseable {
     return take(step, MeterValue.typed(text.strip()));
   }
 
-  private BenchState take(String step, MeterValue value) throws Refused {
-    BenchState state;
-    Tone tone;
-    synchronized (this) {
-      LedSession led = led();
-      LedSession.Taken one = led.take(step, value, tester, now());
-      tone = led.tone(one);
-      meterTrouble = "";
-      listener.tone(tone);
-      state = changed();
-    }
-    explain();
-    return state;
+  private synchronized BenchState take(String step, MeterValue value) throws Refused {
+    LedSession led = led();
+    LedSession.Taken one = led.take(step, value, tester, now());
+    Tone tone = led.tone(one);
+    meterTrouble = "";
+    listener.tone(tone);
+    explain(tone != Tone.GOOD);
+    return changed();
   }
 
   /**
@@ -460,14 +461,11 @@ public final class Bench implements AutoCloseable {
    * @throws Refused where there is no meter, or another step is asked
    */
   public synchronized BenchState key(String step) throws Refused {
-    Optional<AskedStep> asked = led().now();
-    if (asked.filter(one -> one.id().equals(step)).isEmpty()) {
-      throw new Refused(Reason.MEANWHILE, "Not kept: another step is asked by now.");
-    }
-    if (led().mustConfirm(asked.get())) {
+    AskedStep asked = led().asked(step);
+    if (led().mustConfirm(asked)) {
       throw new Refused(Reason.MEANWHILE, "Not kept: confirm the cautions of this step first.");
     }
-    MeterDesk desk = deskOf(asked.get());
+    MeterDesk desk = deskOf(asked);
     if (desk.link() != Link.READY) {
       throw new Refused(
           Reason.MISSING,
@@ -489,14 +487,14 @@ public final class Bench implements AutoCloseable {
   /** Takes a reading back. */
   public synchronized BenchState back(String reading, String why) throws Refused {
     led().back(reading, why, tester, now());
-    explain();
+    explain(true);
     return changed();
   }
 
   /** Leaves a step out. */
   public synchronized BenchState skip(String step, String why) throws Refused {
     led().skip(step, why, tester, now());
-    explain();
+    explain(false);
     return changed();
   }
 
@@ -516,8 +514,8 @@ public final class Bench implements AutoCloseable {
 
   /** The cautions of a step were read and done. */
   public synchronized BenchState confirm(String step) throws Refused {
-    if (led().now().filter(one -> one.id().equals(step)).isEmpty()) {
-      throw new Refused(Reason.MEANWHILE, "Another step is asked by now.");
+    if (!led().mustConfirm(led().asked(step))) {
+      return state();
     }
     led().note("confirmed: people clear, electronics disconnected, unit dead", tester, now());
     led().confirm();
@@ -648,7 +646,7 @@ public final class Bench implements AutoCloseable {
   public synchronized BenchState leave() {
     session = Optional.empty();
     unit = Optional.empty();
-    explaining = Optional.empty();
+    explainer = Optional.empty();
     return changed();
   }
 
@@ -693,7 +691,7 @@ public final class Bench implements AutoCloseable {
       desk.want(
           asked
               .filter(step -> ready && deskOf(step) == desk)
-              .map(MeterDesk.Wanted::step)
+              .map(step -> MeterDesk.Wanted.step(session.orElseThrow().asked(), step))
               .orElse(MeterDesk.Wanted.NOTHING));
     }
     practice.ifPresent(
@@ -703,8 +701,19 @@ public final class Bench implements AutoCloseable {
                 session.map(led -> led.taken().size()).orElse(0)));
   }
 
-  private void explain() {
-    later(this::explainNow);
+  /** What failed is explained at once; what is good when there is time, for it costs the next. */
+  private synchronized void explain(boolean atOnce) {
+    if (!atOnce && waitsToExplain) {
+      return;
+    }
+    waitsToExplain = true;
+    long millis = atOnce ? 0 : Math.min(MOST_EXPLAIN_MILLIS, 3 * explainMillis);
+    try {
+      explaining =
+          Optional.of(behind.schedule(told(this::explainNow), millis, TimeUnit.MILLISECONDS));
+    } catch (RejectedExecutionException e) {
+      // The bench is closed: nobody waits for it.
+    }
   }
 
   private void later(Runnable what) {
@@ -731,20 +740,30 @@ public final class Bench implements AutoCloseable {
     Optional<Checker> checker;
     LedSession of;
     synchronized (this) {
+      // What is read from now on is not among these readings.
+      waitsToExplain = false;
       if (session.isEmpty()) {
         return;
       }
       of = session.get();
       work = of.work();
-      checker = explaining;
+      checker = explainer;
     }
     if (work.isEmpty() || checker.isEmpty()) {
       return;
     }
-    CheckResult shown = checker.get().check(work.get().readings(), Optional.empty(), List.of());
+    long start = setup.ticks().millis();
+    LedSession.Explained explained;
+    // One after the other: what one checker works out it keeps.
+    synchronized (checker.get()) {
+      explained =
+          LedSession.Explained.of(
+              checker.get().check(work.get().readings(), Optional.empty(), List.of()));
+    }
+    explainMillis = setup.ticks().millis() - start;
     synchronized (this) {
       if (session.filter(one -> one == of).isPresent()) {
-        of.explained(work.get(), shown);
+        of.explained(work.get(), explained);
         changed();
       }
     }
@@ -758,10 +777,10 @@ public final class Bench implements AutoCloseable {
         }
         if (session.get().lookForOthers()) {
           others = OthersOnUnit.of(session.get(), setup.station());
+          explain(false);
           changed();
         }
       }
-      explainNow();
     } catch (Refused | StoreTrouble e) {
       // What can't be read now is read at the next look; what can't be written is told there.
     }
@@ -842,6 +861,7 @@ public final class Bench implements AutoCloseable {
       insulationMeter.close();
     }
     looking.ifPresent(one -> one.cancel(true));
+    explaining.ifPresent(one -> one.cancel(true));
     behind.shutdownNow();
     setup.store().close();
   }

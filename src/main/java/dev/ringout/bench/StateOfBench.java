@@ -3,7 +3,6 @@ package dev.ringout.bench;
 import dev.ringout.bench.BenchState.Found;
 import dev.ringout.bench.BenchState.MeterState;
 import dev.ringout.bench.BenchState.Offer;
-import dev.ringout.bench.BenchState.Open;
 import dev.ringout.bench.BenchState.PointState;
 import dev.ringout.bench.BenchState.Progress;
 import dev.ringout.bench.BenchState.SessionState;
@@ -69,10 +68,11 @@ final class StateOfBench {
         new Progress(order.made(), order.size(), order.skipped(), led.pace().minutes(left)),
         order.leading(),
         choosing ? Optional.of(offer(order.tellingLeft())) : Optional.empty(),
+        led.sheets().job(),
         led.now().map(step -> step(led, step)),
         last(led),
-        new Found(led.isWorking(), led.result().map(Findings::faults).orElse(List.of())),
-        led.result().map(Findings::open).orElse(new Open(List.of(), 0)),
+        new Found(led.isWorking(), led.explained().faults()),
+        led.explained().open(),
         bench.others());
   }
 
@@ -88,7 +88,7 @@ final class StateOfBench {
   private static StepState step(LedSession led, AskedStep step) {
     String stays = led.before().map(step::stays).orElse("");
     return new StepState(
-        step.id(),
+        led.order().asked(step),
         step.number(),
         step.isInsulation() ? "insulation" : "continuity",
         BenchWords.asks(step.expected()),
@@ -100,6 +100,7 @@ final class StateOfBench {
         new Should(BenchWords.expected(step), BenchWords.means(step)),
         step.why(),
         led.order().isAskedAgain(step.id()),
+        led.before().filter(step::isReverseOf).isPresent(),
         cautions(step),
         led.mustConfirm(step),
         step.volts().isPresent() ? Numbers.plain(step.volts().getAsDouble()) + " V" : "",

@@ -7,11 +7,17 @@
 
 /** A key that arrives sooner after a step than a person can have read it was meant for the step before. */
 const TOO_SOON_MS = 350;
-/** Between two keys of a scanner, and after its last one. A person is slower. */
-const SCAN_GAP_MS = 45;
+/** Between two keys of a scanner, and after its last one: a person is slower. A key alone waits so long before it does anything. */
+const SCAN_GAP_MS = 50;
+/** A slow scanner's keys were done one by one already when its Enter comes: then that takes nothing, and what they did is undone. */
+const SLOW_SCAN_GAP_MS = 100;
 const SCAN_SHORTEST = 3;
+const SLOW_SCAN_SHORTEST = 4;
 /** So long without a word from the program, and the page asks whether it is still there. */
 const SILENCE_MS = 5000;
+/** So long a value may take to be kept, and so long any other work, before it counts as not answered. */
+const QUICK_MS = 10_000;
+const PATIENT_MS = 120_000;
 
 const SVG = 'http://www.w3.org/2000/svg';
 
@@ -23,14 +29,16 @@ const page = {
   route: { screen: 'units' },
   docs: { units: null, unit: null, ticks: null, difference: null, list: null },
   faces: new Map(),
-  trouble: '',
+  notice: null,
   lastUnit: '',
   search: '',
-  listOptions: [],
   drafts: new Map(),
+  unfolded: new Set(),
   entry: { step: '', digits: '', unit: '', over: false, open: false },
   live: { text: '', stage: '' },
-  shown: { step: '', since: 0, last: '', screen: '' },
+  /** What stands before somebody's eyes, and since when. */
+  shown: { step: '', asked: '', since: 0, last: '', screen: '', frame: '', dialog: 0 },
+  stale: true,
   busy: false,
 };
 
@@ -83,12 +91,20 @@ function forget(...keys) {
   keys.forEach((key) => page.drafts.delete(key));
 }
 
-/** Puts a screen up: whoever had the focus, and what was chosen in its text, keeps it. */
+/** What stays folded or unfolded while the screen is made anew. */
+function fold(key, summary, ...children) {
+  return el('details', { open: page.unfolded.has(key), ontoggle: (event) => { if (event.target.open) page.unfolded.add(key); else page.unfolded.delete(key); } },
+    el('summary', { key: `fold-${key}` }, summary), ...children);
+}
+
+/** Puts a screen up: whoever had the focus, and what was chosen in its text, keeps it; what was scrolled stays so. */
 function put(parent, ...children) {
+  const scrolled = [...parent.querySelectorAll('.beside')].map((node) => node.scrollTop);
   const focused = parent.contains(document.activeElement) ? document.activeElement : null;
   const key = focused?.dataset.key;
   const range = focused && 'selectionStart' in focused ? [focused.selectionStart, focused.selectionEnd] : null;
   parent.replaceChildren(...children.flat(Infinity).filter(Boolean));
+  parent.querySelectorAll('.beside').forEach((node, at) => { node.scrollTop = scrolled[at] ?? 0; });
   if (!key) return;
   const again = parent.querySelector(`[data-key="${CSS.escape(key)}"]`);
   again?.focus({ preventScroll: true });
@@ -134,10 +150,10 @@ class Refused extends Error {
   }
 }
 
-async function ask(path, options = {}) {
+async function ask(path, options = {}, patience = PATIENT_MS) {
   let answer;
   try {
-    answer = await fetch(path, { credentials: 'same-origin', ...options });
+    answer = await fetch(path, { credentials: 'same-origin', signal: AbortSignal.timeout(patience), ...options });
   } catch (failure) {
     lost();
     throw new Refused(0, [{ text: options.method === 'POST'
@@ -150,7 +166,8 @@ async function ask(path, options = {}) {
   throw new Refused(answer.status, json?.problems ?? [{ text: `The program did not accept this (${answer.status}).` }]);
 }
 
-const post = (path, body = {}) => ask(path, { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) });
+const post = (path, body = {}, patience = PATIENT_MS) =>
+  ask(path, { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) }, patience);
 
 /** One thing at a time in a session; what is asked for before the answer came is dropped. */
 async function act(what, body = {}) {
@@ -158,7 +175,7 @@ async function act(what, body = {}) {
   page.busy = true;
   document.documentElement.dataset.busy = '';
   try {
-    take(await post(`/api/session/${what}`, body));
+    receive(await post(`/api/session/${what}`, body, what === 'take' ? QUICK_MS : PATIENT_MS));
     return true;
   } catch (failure) {
     refuse(failure);
@@ -176,18 +193,22 @@ function refuse(failure) {
 }
 
 /** The newest state; what was made before the one that is shown is dropped. */
-function take(state) {
+function receive(state) {
   if (page.state && state.version <= page.state.version) return;
   page.state = state;
   const step = state.session?.step?.id ?? '';
   if (page.entry.step !== step) page.entry = { step, digits: '', unit: '', over: false, open: false };
-  later();
+  later(page.route.screen === 'bench' || !page.route.screen || page.shown.frame !== frameOf(state));
 }
+
+/** What of the state the other screens show: they are not made anew with every reading. */
+const frameOf = (state) => JSON.stringify([state.session?.unit.id ?? '', state.tester, state.station, state.practice]);
 
 let due = false;
 
 /** A state may come in bursts: they are drawn once, after the tone. */
-function later() {
+function later(screenToo = true) {
+  page.stale ||= screenToo;
   if (due) return;
   due = true;
   const now = () => { due = false; render(); };
@@ -202,7 +223,7 @@ function listen() {
   const on = (kind, action) => events.addEventListener(kind, (event) => { action(JSON.parse(event.data)); heard(); });
   on('tone', ({ tone }) => tones.play(tone));
   on('live', (live) => { page.live = live; showLive(); });
-  on('state', take);
+  on('state', receive);
   // A program that was started anew counts from the beginning.
   events.addEventListener('open', () => { if (page.state) page.state.version = -1; heard(); });
   events.addEventListener('error', () => {
@@ -226,7 +247,7 @@ function setLink(link) {
   page.link = link;
   page.live = { text: '', stage: '' };
   if (link === 'lost') shout('No connection to the program. Nothing is kept.');
-  if (link === 'here' && was === 'lost') { tell('The program is back.'); load(); }
+  if (link === 'here' && was === 'lost') { closeNotice(); tell('The program is back.'); load(); }
   later();
 }
 
@@ -236,7 +257,7 @@ async function watch() {
   try {
     const answer = await fetch('/api/state', { credentials: 'same-origin', signal: AbortSignal.timeout(3000) });
     if (answer.status === 403) setLink('shut');
-    else if (answer.ok) { const state = await answer.json(); heard(); take(state); }
+    else if (answer.ok) { const state = await answer.json(); heard(); receive(state); }
   } catch (failure) {
     lost();
   }
@@ -266,7 +287,7 @@ const tones = {
   /** A browser lets a page sound from the first key or touch on. */
   start() {
     this.context ??= new AudioContext({ latencyHint: 'interactive' });
-    if (this.context.state === 'suspended') this.context.resume();
+    if (this.context.state !== 'running') this.context.resume();
   },
 
   play(name) {
@@ -363,13 +384,13 @@ const speech = {
 };
 
 /** What is said of a step: only what the hands have to do; the probe that stays is not named again. */
-function spokenStep(session) {
+function spokenStep(session, fresh = false) {
   const { step, last } = session;
   if (!step) return 'done';
   const again = step.again ? 'once more, ' : '';
   const sides = step.stays === 'from' && !step.again ? `to ${step.to.spoken}`
     : step.stays === 'to' && !step.again ? step.from.spoken : `${step.from.spoken}, to ${step.to.spoken}`;
-  const result = last?.taken && last.outcome === 'bad' ? 'not good, ' : last?.taken && last.outcome === 'unsure' ? 'not sure, ' : '';
+  const result = !fresh || !last?.taken ? '' : { bad: 'not good, ', unsure: 'not sure, ' }[last.outcome] ?? '';
   return result + again + sides;
 }
 
@@ -383,7 +404,7 @@ let noticeTimer = 0;
 
 /** A line under the head of the page: what went wrong stays until it is closed. */
 function notice(text, kind = 'plain') {
-  page.trouble = { text, kind };
+  page.notice = { text, kind };
   if (kind === 'bad') shout(text);
   else tell(text);
   clearTimeout(noticeTimer);
@@ -392,24 +413,28 @@ function notice(text, kind = 'plain') {
 }
 
 function closeNotice() {
-  page.trouble = '';
+  page.notice = null;
   renderBanners();
 }
 
 /** Says a new step and the result before it once, in one sentence. */
-function tellStep(session) {
+function tellStep(session, fresh) {
   const { step, last } = session;
   const result = last ? `${last.taken ? OUTCOMES[last.outcome] : 'Taken back'}: ${last.value}. ` : '';
   const next = step ? `${step.again ? 'Once more: ' : ''}${step.from.spoken} to ${step.to.spoken}. Should read ${step.expected.text}.` : 'Nothing is left to measure.';
-  if (last?.taken && last.outcome !== 'good' && last.id !== page.shown.last) shout(`${result}${last.says}`);
-  tell(last?.id !== page.shown.last ? result + next : next);
+  if (fresh && last?.taken && last.outcome !== 'good') shout(`${result}${last.says}`);
+  tell(fresh ? result + next : next);
 }
 
 // ---------------------------------------------------------------- where the page is
 
+function decoded(part) {
+  try { return decodeURIComponent(part); } catch (mistyped) { return part; }
+}
+
 /** `#/unit/ID/ticks` and the like. */
 function readRoute() {
-  const [screen = '', id = '', part = '', more = ''] = location.hash.replace(/^#\/?/, '').split('/').map(decodeURIComponent);
+  const [screen = '', id = '', part = '', more = ''] = location.hash.replace(/^#\/?/, '').split('/').map(decoded);
   const known = ['units', 'unit', 'bench', 'record', 'list', 'new'];
   return { screen: known.includes(screen) ? screen : '', id, part, more };
 }
@@ -431,13 +456,14 @@ function routed() {
 async function load() {
   const { screen, id, part, more } = page.route;
   try {
-    if (screen === 'units' || screen === 'new' || part === 'start') page.docs.units = await ask(`/api/units?search=${encodeURIComponent(page.search)}`);
+    if (screen === 'units' || screen === 'new') page.docs.units = await ask(`/api/units?search=${encodeURIComponent(page.search)}`);
     if (screen === 'unit' || screen === 'record') {
       if (page.docs.unit?.id !== id) page.docs.unit = null;
       page.docs.unit = await ask(`/api/units/${encodeURIComponent(id)}`);
       await loadFaces(id);
       page.docs.units ??= await ask('/api/units?search=');
     }
+    if (screen !== 'unit') { later(); return; }
     if (part === 'ticks' || part === 'start') page.docs.ticks = await ask(`/api/units/${encodeURIComponent(id)}/ticks`);
     if (part === 'diff') page.docs.difference = { list: more, doc: await post(`/api/units/${encodeURIComponent(id)}/diff`, { list: more }) };
   } catch (failure) {
@@ -446,8 +472,18 @@ async function load() {
   later();
 }
 
+/** Asked for once: a unit whose faces can't be had is led without them. */
 async function loadFaces(id) {
-  if (!page.faces.has(id)) page.faces.set(id, (await ask(`/api/units/${encodeURIComponent(id)}/faces`)).items);
+  if (page.faces.has(id)) return;
+  page.faces.set(id, []);
+  page.faces.set(id, (await ask(`/api/units/${encodeURIComponent(id)}/faces`)).items.map(placed));
+}
+
+/** Where nobody knows how the cavities of an item stand, they are drawn in rows, in their order, and it is said. */
+function placed(item) {
+  if (item.cavities.every((cavity) => cavity.x !== null && cavity.y !== null)) return { ...item, known: true };
+  const cavities = item.cavities.map((cavity, at) => ({ ...cavity, x: (at % 12) * 8, y: -Math.floor(at / 12) * 8 }));
+  return { ...item, cavities, shape: 'strip', from: 'in the order of the list, not as it looks', known: false };
 }
 
 // ---------------------------------------------------------------- the frame around every screen
@@ -456,17 +492,22 @@ const TITLES = { units: 'Units', unit: 'Unit', bench: 'Bench', record: 'Record',
 
 function render() {
   if (!page.state) return renderBanners();
-  if (!page.route.screen) page.route.screen = page.state.session ? 'bench' : 'units';
+  if (!page.route.screen) {
+    history.replaceState(null, '', link(page.state.session ? 'bench' : 'units'));
+    page.route = readRoute();
+    load();
+  }
   const { screen, id, part } = page.route;
-  const session = page.state.session;
   document.documentElement.dataset.screen = screen;
   document.title = `${TITLES[screen]}${page.state.practice ? ' (practice)' : ''}: ringout bench`;
   byId('skip').textContent = screen === 'bench' ? 'To the step' : 'To the content';
   renderTop();
   renderBanners();
-  put(byId('main'), screenOf(screen, part));
+  if (page.stale) put(byId('main'), screenOf(screen, part));
+  page.stale = false;
+  page.shown.frame = frameOf(page.state);
   arrive(`${screen}/${id}/${part}`);
-  if (session) shownStep(session);
+  shownStep(page.state);
 }
 
 function screenOf(screen, part) {
@@ -494,16 +535,18 @@ function arrive(where) {
 }
 
 /** From when on the step stands before somebody's eyes, and what is said of it. */
-function shownStep(session) {
-  const step = session.step?.id ?? 'none';
-  const last = `${session.last?.id}/${session.last?.taken}`;
-  if (page.shown.step === step && page.shown.last === last) return;
-  const news = page.shown.step !== step;
-  if (page.route.screen === 'bench') tellStep(session);
-  if (news) page.shown.since = performance.now();
-  if (news && page.route.screen === 'bench') speech.say(spokenStep(session));
-  page.shown.step = step;
-  page.shown.last = last;
+function shownStep(state) {
+  const { session } = state;
+  const { shown } = page;
+  const asked = askedOf(state);
+  if (shown.asked !== asked) Object.assign(shown, { asked, since: performance.now() });
+  const step = session?.step?.id ?? '';
+  const last = session?.last ? `${session.last.id} ${session.last.taken}` : '';
+  const [news, fresh] = [shown.step !== step, shown.last !== last];
+  Object.assign(shown, { step, last });
+  if (!session || page.route.screen !== 'bench' || !(news || fresh)) return;
+  tellStep(session, fresh);
+  if (news) speech.say(spokenStep(session, fresh));
 }
 
 function renderTop() {
@@ -530,26 +573,27 @@ function renderBanners() {
     el('span', {}, el('strong', {}, 'No connection to the program. '), 'Nothing is kept until it is back. The page tries by itself.')));
   if (page.link === 'shut') banners.push(el('p', { class: 'banner bad' }, sign('bad'),
     el('span', {}, el('strong', {}, 'This page is let in no longer. '), 'Nothing is kept. Open the address that the program shows.')));
-  if (page.trouble) banners.push(el('div', { class: `banner ${page.trouble.kind}` }, sign(page.trouble.kind === 'bad' ? 'bad' : 'good'),
-    el('span', {}, page.trouble.text), press('Close', closeNotice, { key: 'close-notice' })));
+  if (page.notice) banners.push(el('div', { class: `banner ${page.notice.kind}` }, sign(page.notice.kind === 'bad' ? 'bad' : 'none'),
+    el('span', {}, page.notice.text), press('Close', closeNotice, { key: 'close-notice' })));
   put(byId('banners'), banners);
 }
 
 // ---------------------------------------------------------------- faces
 
-/** One item as it is seen from its wiring side. `mark` is the pin of the step; `states` says of each pin how it stands. */
-function face(item, { mark = '', states = null, label }) {
+/** One item as it is seen from its wiring side. `marks` are the pins of the step; `states` says of each pin how it stands. */
+function face(item, { marks = [], states = null, label }) {
   const pitch = nearest(item.cavities);
   const radius = pitch * 0.44;
-  const marked = item.cavities.find((cavity) => cavity.pin === mark);
-  const box = viewOf(item, marked, pitch);
-  const svg = draw('svg', { class: `face ${item.shape}`, viewBox: box.join(' '), role: 'img', 'aria-label': label });
-  if (item.shape === 'insert') svg.append(shell(item, radius));
-  if (marked) svg.append(hairs(marked, box));
+  const marked = item.cavities.filter((cavity) => marks.includes(cavity.pin));
+  const box = bounds(item.cavities);
+  const view = viewOf(box, marked[0], pitch, item.shape === 'insert');
+  const svg = draw('svg', { class: `face ${item.shape}`, viewBox: view.join(' '), role: 'img', 'aria-label': label });
+  if (item.shape === 'insert') svg.append(shell(item.cavities, box, pitch));
+  if (marked.length === 1) svg.append(hairs(marked[0], view));
   for (const cavity of item.cavities) {
-    if (cavity !== marked) svg.append(hole(cavity, radius, item.shape, states ? states.get(cavity.pin) ?? 'unused' : 'plain'));
+    if (!marked.includes(cavity)) svg.append(hole(cavity, radius, item.shape, states ? states.get(cavity.pin) ?? 'unused' : 'plain'));
   }
-  if (marked) svg.append(target(marked, radius, item.shape));
+  svg.append(...marked.map((cavity) => target(cavity, radius, item.shape)));
   return svg;
 }
 
@@ -562,23 +606,32 @@ function nearest(cavities) {
   return least === Infinity ? 8 : least;
 }
 
-/** The whole insert; of a long strip only what is near the terminal that is meant. */
-function viewOf(item, marked, pitch) {
-  const xs = item.cavities.map((cavity) => cavity.x);
-  const ys = item.cavities.map((cavity) => -cavity.y);
-  let [left, right] = [Math.min(...xs), Math.max(...xs)];
-  if (item.shape === 'strip' && marked && right - left > 6 * pitch) [left, right] = [marked.x - 2.5 * pitch, marked.x + 2.5 * pitch];
-  const margin = pitch * (item.shape === 'strip' ? 0.75 : 1.15);
-  const top = Math.min(...ys);
-  return [left - margin, top - margin, right - left + 2 * margin, Math.max(...ys) - top + 2 * margin].map((part) => Math.round(part * 100) / 100);
+function bounds(cavities) {
+  const xs = cavities.map((cavity) => cavity.x);
+  const ys = cavities.map((cavity) => -cavity.y);
+  const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  return { left, right, top, bottom, width: right - left, height: bottom - top };
 }
 
-function shell(item, radius) {
-  const xs = item.cavities.map((cavity) => cavity.x);
-  const ys = item.cavities.map((cavity) => -cavity.y);
-  const [cx, cy] = [(Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2];
-  const far = Math.max(...item.cavities.map((cavity) => Math.hypot(cavity.x - cx, -cavity.y - cy)));
-  return draw('circle', { class: 'shell', cx, cy, r: far + radius * 1.5 });
+/** Far wider than high: a strip, or an insert of two or three rows. */
+const isLong = (box, pitch) => box.width > 6 * pitch && box.width > 2.2 * box.height;
+
+/** The whole item; of a long one, where a cavity is meant, only what is near that. */
+function viewOf(box, marked, pitch, round) {
+  const window = marked && isLong(box, pitch);
+  const [left, width] = window ? [marked.x - 2.6 * pitch, 5.2 * pitch] : [box.left, box.width];
+  const margin = pitch * (round ? 1.15 : 0.8);
+  return [left - margin, box.top - margin, width + 2 * margin, box.height + 2 * margin].map((part) => Math.round(part * 100) / 100);
+}
+
+/** The shell of a round insert touches its outermost cavities; around rows it is a box. */
+function shell(cavities, box, pitch) {
+  if (isLong(box, pitch)) {
+    const margin = pitch * 0.7;
+    return draw('rect', { class: 'shell', x: box.left - margin, y: box.top - margin, width: box.width + 2 * margin, height: box.height + 2 * margin, rx: pitch * 0.5 });
+  }
+  const [cx, cy] = [box.left + box.width / 2, box.top + box.height / 2];
+  return draw('circle', { class: 'shell', cx, cy, r: Math.max(...cavities.map((cavity) => Math.hypot(cavity.x - cx, -cavity.y - cy))) + pitch * 0.66 });
 }
 
 const outline = (cavity, radius, shape, kind) => (shape === 'strip'
@@ -623,25 +676,26 @@ function benchScreen() {
   const session = state.session;
   if (!session) return [el('h1', {}, 'Bench'), el('p', {}, 'No unit is being tested here.'), el('p', {}, el('a', { class: 'button', href: link('units') }, 'Choose a unit'))];
   if (!page.faces.has(session.unit.id)) loadFaces(session.unit.id).then(later, refuse);
-  const gated = gatePanel(state, session);
+  const gated = gateOf(state);
   const keys = !gated && (page.entry.open || isTyped(state));
-  return el('div', { class: `bench${keys ? ' typing' : ''}${gated ? ' gated' : ''}${session.step ? '' : ' over'}` },
+  return el('div', { class: `bench${keys ? ' typing' : ''}${gated ? ' gated' : ''}${session.step ? '' : ' over'}`, 'data-gate': gated },
     runStrip(session),
     session.step ? el('div', { class: 'hands' }, switchBar(session.step), pointsPanel(session)) : null,
     el('section', { class: 'value', 'aria-label': 'Value' },
-      gated ?? [expectPanel(session.step), liveRow(state, session.step), keypad(state, session.step)], lastPanel(session)), actions(state, session),
+      gated ? GATES[gated](state) : [expectPanel(session.step), liveRow(state, session.step), keypad(state, session.step)], lastPanel(session)), actions(state, session),
     el('aside', { class: 'beside', 'aria-label': 'What is found so far', tabindex: '0', key: 'beside' }, foundParts(session)));
 }
 
 function runStrip(session) {
   const { progress, step, unit, leading, others } = session;
-  const along = { plan: '', telling: 'telling readings', jump: 'jumped here' }[leading];
+  const along = { plan: '', telling: 'telling readings', jump: 'after a jump' }[leading];
   const count = session.found.faults.length;
   return el('div', { class: 'run' },
     el('div', { class: 'where' },
       el('h1', {}, step ? (step.number ? `Step ${step.number}` : 'Extra step') : 'All measured', el('span', { class: 'unit' }, ` Unit ${unit.serial}`)),
       el('p', { class: 'so-far' }, [`${progress.made} of ${progress.of}`, progress.skipped ? `${progress.skipped} skipped` : '',
         progress.minutes === null ? '' : `${progress.minutes} min left`, along].filter(Boolean).join(', ')),
+      page.state.practice ? el('p', { class: 'practice' }, 'PRACTICE') : null,
       others.length ? el('p', { class: 'others' }, others.map((other) => `${other.station}: ${other.who} ${other.text}`).join('; ')) : null),
     press(count ? many(count, 'fault', 'faults') : 'No fault', foundDialog, { class: `found-count ${count ? 'bad' : ''}`, key: 'found' }),
     el('progress', { max: progress.of, value: progress.made, 'aria-label': 'Steps made' }));
@@ -665,11 +719,12 @@ function pointsPanel(session) {
 function pointRow(side, lead, stays, other, items) {
   const first = side.points[0];
   const item = items.find((one) => first && one.ref.toLowerCase() === first.item.toLowerCase());
-  const place = item && item.cavities.some((cavity) => cavity.pin === first.pin);
+  const marks = side.points.filter((point) => point.item === first.item).map((point) => point.pin);
+  const place = item?.known && item.cavities.some((cavity) => marks.includes(cavity.pin));
   return el('div', { class: `point ${stays ? 'stays' : 'moves'}` },
     el('p', { class: 'lead' }, el('span', {}, lead), stays ? el('b', {}, 'stays') : other ? el('b', {}, 'moves') : null, el('strong', {}, caseOf(side))),
     el('div', { class: 'words' }, pointName(side), placeOf(side, item)),
-    place ? el('figure', {}, face(item, { mark: first.pin, label: `${item.ref} ${item.from}, ${side.spoken} marked` }),
+    place ? el('figure', {}, face(item, { marks, label: `${item.ref} ${item.from}, ${side.spoken} marked` }),
       el('figcaption', {}, `${item.ref} ${item.from}`)) : null);
 }
 
@@ -691,18 +746,28 @@ function caseOf(side) {
 function placeOf(side, item) {
   if (side.rest) return el('p', { class: 'said how' }, side.how || 'Every other net, tied together.');
   if (side.points.length > 1) return el('p', { class: 'said how' }, side.how || 'Tied together.');
-  return item ? el('p', { class: 'said' }, item.title) : null;
+  return item?.title ? el('p', { class: 'said' }, item.title) : null;
 }
 
-/** What has to be done first stands in place of the value: nothing can be taken past it. */
-function gatePanel(state, session) {
+/** What has to be done before a value can be taken, if anything. */
+function gateOf(state) {
+  const { session } = state;
   const meter = meterOf(state);
-  if (!session.step) return overPanel(session);
-  if (session.offer) return offerPanel(session);
-  if (meter.state === 'lost') return lostPanel(state, meter);
-  if (meter.needsLeads) return leadsPanel();
-  return session.step.confirm ? cautionsPanel(session.step) : null;
+  if (!session.step) return 'over';
+  if (session.offer) return 'offer';
+  if (meter.state === 'lost') return 'lost';
+  if (meter.needsLeads) return 'leads';
+  return session.step.confirm ? 'cautions' : '';
 }
+
+/** It stands in place of the value: nothing can be taken past it. */
+const GATES = {
+  over: (state) => overPanel(state.session),
+  offer: (state) => offerPanel(state.session),
+  lost: (state) => lostPanel(state, meterOf(state)),
+  leads: () => leadsPanel(),
+  cautions: (state) => cautionsPanel(state.session.step),
+};
 
 function expectPanel(step) {
   const remarks = [
@@ -724,8 +789,7 @@ function stageWords(state, step) {
   const meter = meterOf(state);
   if (meter.state === 'opening') return 'The meter is being opened';
   if (meter.state === 'typed') return 'Type what the meter shows';
-  if (step.asks === 'apart') return 'Touch both points, then press Take';
-  if (step.asks === 'part') return 'Touch both points, then press Take';
+  if (step.asks !== 'joined') return 'Touch both points, then press Take';
   return STAGES[page.live.stage] ?? 'Touch both points';
 }
 
@@ -733,13 +797,23 @@ function liveRow(state, step) {
   const typed = entryText(step);
   return el('div', { class: 'live', 'data-stage': typed ? 'typed' : page.live.stage },
     el('div', { class: 'reading' },
-      typed || isTyped(state) || page.entry.open
-        ? el('input', { class: 'now', id: 'now', readonly: true, 'aria-label': 'Value typed', value: typed || `${NO_VALUE} ${unitOf(step)}`, key: 'now' })
-        : el('p', { class: 'now', id: 'now' }, page.live.text || NO_VALUE),
+      typed || isTyped(state) || page.entry.open ? typedValue(typed || `${NO_VALUE} ${unitOf(step)}`) : liveValue(),
       el('p', { class: 'echo', 'aria-hidden': 'true' }, 'should read ', el('b', {}, step.expected.text)),
       el('p', { class: 'stage', id: 'stage' }, stageWords(state, step))),
     typed || page.entry.open || isTyped(state)
       ? press('Delete', rubOut, { class: 'tool' }) : press('Type', openKeys, { class: 'tool' }));
+}
+
+/** As large as it fits: a value that is cut could be read for another one. */
+const held = (node) => el('div', { class: 'held' }, node);
+
+const lengthOf = (text) => Math.max(7, text.length);
+
+const typedValue = (text) => held(el('input', { class: 'now', id: 'now', readonly: true, inputmode: 'none', 'aria-label': 'Value typed', value: text, len: lengthOf(text), key: 'now' }));
+
+function liveValue() {
+  const text = page.live.text || NO_VALUE;
+  return held(el('p', { class: 'now', id: 'now', len: lengthOf(text) }, text));
 }
 
 /** Ten times a second: the texts alone, and only where they changed. */
@@ -748,7 +822,11 @@ function showLive() {
   if (!session?.step || page.route.screen !== 'bench') return;
   const now = byId('now');
   const stage = byId('stage');
-  if (now && now.tagName === 'P' && now.textContent !== (page.live.text || NO_VALUE)) now.textContent = page.live.text || NO_VALUE;
+  const value = page.live.text || NO_VALUE;
+  if (now && now.tagName === 'P' && now.textContent !== value) {
+    now.textContent = value;
+    now.style.setProperty('--len', lengthOf(value));
+  }
   const words = stageWords(page.state, session.step);
   if (stage && stage.textContent !== words) stage.textContent = words;
   const row = stage?.closest('.live');
@@ -766,13 +844,14 @@ function lastPanel(session) {
 
 function actions(state, session) {
   const { step } = session;
-  const blocked = !step || page.link !== 'here' || session.offer || meterOf(state).state === 'lost' || meterOf(state).needsLeads || step.confirm;
+  const blocked = page.link !== 'here' || gateOf(state) !== '';
   const small = (label, key, action, off) => press([label, hint(key)], action, { class: 'small', key: `do-${label}`, 'aria-disabled': off ? 'true' : null });
   return el('div', { class: 'actions' },
     el('div', { class: 'main' },
       press(['Take back', hint('Backspace')], backDialog, { class: 'back', key: 'back', 'aria-disabled': session.last?.taken ? null : 'true' }),
       step ? press(['Take', hint('Space')], takeNow, { class: 'take', key: 'take', 'aria-disabled': blocked ? 'true' : null })
-        : press('End the test', finishDialog, { class: 'take', key: 'finish' })),
+        : press('End the test', finishDialog, { class: 'take', key: 'finish' }),
+      press('More', moreDialog, { class: 'more small', key: 'more-narrow' })),
     el('div', { class: 'others' },
       small('Skip', 'S', skipDialog, !step), small('Note', 'N', noteDialog), small('Photo', 'P', photoDialog),
       small('Jump', '/', () => jumpDialog()), small('Why', '?', whyDialog, !step), small('More', '+', moreDialog)));
@@ -786,8 +865,8 @@ const cautionsPanel = (step) => gate('Before this step',
 
 const leadsPanel = () => gate('Leads first',
   el('p', {}, 'Hold the two probes firmly together, metal on metal. What they read is taken off from every reading.'),
-  el('p', { class: 'now', id: 'now' }, page.live.text || NO_VALUE),
-  press(['Measure the leads', hint('Space')], () => act('leads'), { class: 'wide', key: 'leads' }));
+  liveValue(),
+  press(['Measure the leads', hint('Space')], takeNow, { class: 'wide', key: 'leads' }));
 
 const lostPanel = (state, meter) => gate('The meter is lost',
   el('p', {}, meter.trouble), el('p', {}, 'Nothing is taken until it is back. The step stays.'),
@@ -808,57 +887,57 @@ const overPanel = (session) => gate('Nothing is left to measure',
 
 function foundParts(session) {
   const { faults, working } = session.found;
-  const { sentences, more } = session.open;
+  const { sentences } = session.open;
   return [
-    el('h2', {}, 'Faults so far', working ? el('small', {}, ' working …') : null),
+    el('h2', {}, 'Faults so far', working ? el('small', {}, ' being worked out …') : null),
     faults.length ? el('ol', { class: 'faults' }, faults.map(faultItem)) : el('p', {}, 'None.'),
-    sentences.length ? [el('h2', {}, 'Still open'), openList(session.open, more)] : null];
+    sentences.length ? [el('h2', {}, 'Still open'), openList(session.open)] : null];
 }
 
 const faultItem = (fault) => el('li', {},
   el('p', { class: 'fault' }, sign('bad'), el('strong', {}, fault.title), ' ', el('span', { class: 'tag' }, fault.certainty)),
   el('p', {}, fault.text),
   fault.readings.length ? el('ul', { class: 'plain mono' }, fault.readings.map((reading) => el('li', {}, reading))) : null,
-  fault.others.length ? el('details', {}, el('summary', {}, 'What else it may be'), el('ul', {}, fault.others.map((other) => el('li', {}, other)))) : null);
+  fault.others.length ? fold(`else-${fault.title}`, 'What else it may be', el('ul', {}, fault.others.map((other) => el('li', {}, other)))) : null);
 
 const openList = (open) => el('ul', { class: 'open' }, open.sentences.map((sentence) => el('li', {}, sentence)),
   open.more ? el('li', {}, `and ${open.more} more`) : null);
 
 // ---------------------------------------------------------------- Bench: what the hands do
 
-/** Why the step can't be answered now, or nothing. */
-function stopped() {
-  const { state, link: line } = page;
-  const session = state?.session;
-  if (line !== 'here') return 'No connection: nothing is kept.';
-  if (!session?.step) return 'Nothing is asked.';
-  if (session.offer) return 'Choose first how to go on.';
-  if (meterOf(state).state === 'lost') return 'The meter is lost.';
-  if (session.step.confirm) return 'Confirm first what stands under “Before this step”.';
-  if (performance.now() - page.shown.since < TOO_SOON_MS || page.shown.step !== session.step.id) return 'The step had just changed. Look at it, then press again.';
-  return '';
-}
+const askedOf = (state) => (state.session ? `${state.session.step?.id ?? 'none'} ${gateOf(state)}` : '');
 
+/** Whether what is asked now stood there long enough to be meant. */
+const isRead = () => page.shown.asked === askedOf(page.state) && performance.now() - page.shown.since >= TOO_SOON_MS;
+
+const STOPPED = {
+  over: 'Nothing is left to measure.',
+  offer: 'Choose first how to go on.',
+  lost: 'The meter is lost.',
+  cautions: 'Confirm first what stands under “Before this step”.',
+};
+
+/** Takes for the step that stands there: not for one that came up as the key was on its way. */
 function takeNow() {
   const { state } = page;
-  if (page.busy) return;
-  if (page.link === 'here' && state?.session?.step && meterOf(state).needsLeads && !state.session.offer && meterOf(state).state !== 'lost') { act('leads'); return; }
-  const why = stopped();
-  if (why) { notice(why); return; }
-  const { step } = state.session;
-  const typed = entryText(step);
-  if (!typed && isTyped(state)) { notice('Type first what the meter shows.'); return; }
-  takeStep(step, typed);
+  if (page.busy || !state?.session) return;
+  const gated = gateOf(state);
+  if (page.link !== 'here') notice('No connection: nothing is kept.');
+  else if (STOPPED[gated]) notice(STOPPED[gated]);
+  else if (!isRead()) notice('This had just changed. Look at it, then press again.');
+  else if (gated === 'leads') act('leads');
+  else takeStep(state.session.step, entryText(state.session.step));
 }
 
 async function takeStep(step, typed) {
+  if (!typed && isTyped(page.state)) { notice('Type first what the meter shows.'); return; }
   const kept = await act('take', typed ? { step: step.id, typed } : { step: step.id });
   if (kept) { page.entry = { step: page.state.session?.step?.id ?? '', digits: '', unit: '', over: false, open: false }; later(); }
 }
 
 function confirmCautions() {
   const step = page.state.session?.step;
-  if (step?.confirm) act('confirm', { step: step.id });
+  if (step?.confirm && isRead()) act('confirm', { step: step.id });
 }
 
 const unitOf = (step) => page.entry.unit || step.unit;
@@ -883,7 +962,7 @@ function keypad(state, step) {
     digit('1'), digit('2'), digit('3'), digit('−'), digit('>'), key('OL', typeOver, 'over', String(page.entry.over)));
 }
 
-function openKeys() { page.entry.open = true; render(); }
+function openKeys() { page.entry.open = true; later(); }
 
 function typeIn(character) {
   const { entry } = page;
@@ -893,19 +972,19 @@ function typeIn(character) {
   if (character === '.' && entry.digits.includes('.')) return;
   if ('>−'.includes(character) && entry.digits) return;
   entry.digits += character;
-  render();
+  later();
 }
 
-function typeOver() { Object.assign(page.entry, { over: true, digits: '', open: true }); render(); }
+function typeOver() { Object.assign(page.entry, { over: true, digits: '', open: true }); later(); }
 
-function chooseUnit(unit) { page.entry.unit = unit; page.entry.over = false; render(); }
+function chooseUnit(unit) { page.entry.unit = unit; page.entry.over = false; later(); }
 
 function rubOut() {
   const { entry } = page;
   if (entry.over) entry.over = false;
   else if (entry.digits) entry.digits = entry.digits.slice(0, -1);
   else entry.open = false;
-  render();
+  later();
 }
 
 /** Opens a unit by its serial number; else looks on the bench for a point, an item or a wire of that name. */
@@ -931,6 +1010,7 @@ function dialog(title, content, closing = 'Close') {
   put(box, el('div', { class: 'sheet' }, el('h2', { id: 'dialog-title', tabindex: '-1' }, title), content,
     closing ? el('div', { class: 'closing' }, press(closing, closeDialog, { key: 'dialog-close' })) : null));
   if (!box.open) box.showModal();
+  page.shown.dialog = performance.now();
   (box.querySelector('[autofocus]') ?? byId('dialog-title')).focus();
 }
 
@@ -988,9 +1068,9 @@ function photoDialog() {
     event.preventDefault();
     const [file] = byId('field-photo').files;
     if (!file) return;
-    const picture = await small(file);
+    const picture = await shrunk(file);
     try {
-      take(await ask(`/api/session/photo?text=${encodeURIComponent(draft('photo-text'))}`, { method: 'POST', headers: { 'Content-Type': picture.type }, body: picture }));
+      receive(await ask(`/api/session/photo?text=${encodeURIComponent(draft('photo-text'))}`, { method: 'POST', headers: { 'Content-Type': picture.type }, body: picture }));
       forget('photo', 'photo-text');
       closeDialog();
       notice('The photo is kept.');
@@ -1005,7 +1085,7 @@ function photoDialog() {
 }
 
 /** A camera's picture is larger than a record needs and than the store takes. */
-async function small(file, longest = 2400) {
+async function shrunk(file, longest = 2400) {
   const picture = await createImageBitmap(file).catch(() => null);
   if (!picture || (file.size < 4e6 && ['image/jpeg', 'image/png'].includes(file.type))) return file;
   const scale = Math.min(1, longest / Math.max(picture.width, picture.height));
@@ -1046,14 +1126,17 @@ function foundDialog() {
 function moreDialog() {
   const { state } = page;
   const choose = (label, action) => press(label, () => { closeDialog(); action(); }, { class: 'wide second' });
-  const { meter } = state;
+  const { meter, session } = state;
   dialog('More', [
     el('p', {}, `Meter: ${meter.text || meter.address}. ${meter.leads ? `Leads ${meter.leads.text}, at ${clock(meter.leads.at)}.` : ''}`),
     el('div', { class: 'choices' },
+      ...(session?.step ? [choose('Skip this step', skipDialog), choose('Why this step', whyDialog)] : []),
+      ...(session?.last?.taken ? [choose('Take back', backDialog)] : []),
+      choose('Note', noteDialog), choose('Photo', photoDialog), choose('Jump', jumpDialog),
       choose('Measure the leads', () => leadsDialog()),
       choose('Another meter', () => meterDialog('meter')),
       choose('Another insulation meter', () => meterDialog('insulationMeter')),
-      choose('What has changed around', conditionsDialog),
+      choose('Conditions have changed', conditionsDialog),
       choose('Leave it for later', leaveDialog),
       choose('End the test', finishDialog))]);
 }
@@ -1095,7 +1178,7 @@ const forgetConditions = () => forget(...CONDITIONS.map(([name]) => `job-${name}
 function conditionsDialog() {
   const known = page.state.session?.conditions ?? [];
   forgetConditions();
-  dialog('What has changed around', el('form', { onsubmit: async (event) => {
+  dialog('Conditions', el('form', { onsubmit: async (event) => {
     event.preventDefault();
     if (await act('conditions', { conditions: changedConditions(known) })) closeDialog();
   } }, el('div', { class: 'fields' }, conditionFields(known)), el('button', { class: 'wide', key: 'conditions-send' }, 'Keep this')), 'Leave it');
@@ -1126,9 +1209,15 @@ function settingsDialog() {
     group('sound', 'Tones', [['on', 'On'], ['off', 'Off']], tones.on ? 'on' : 'off', (value) => { remembered.set('sound', value); tones.on = value === 'on'; tones.play('good'); }),
     group('speech', 'Speech', [['on', 'On'], ['off', 'Off']], speech.on ? 'on' : 'off',
       (value) => { remembered.set('speech', value); speech.on = value === 'on'; if (page.state?.session) speech.say(spokenStep(page.state.session)); }),
-    el('p', { class: 'pair' }, ['good', 'bad', 'unsure', 'lifted'].map((name) => press({ good: 'Hear good', bad: 'Hear not good', unsure: 'Hear not sure', lifted: 'Hear lifted' }[name], () => tones.play(name), { class: 'second' }))),
+    el('div', { class: 'tries' }, Object.entries({ good: 'Good', bad: 'Not good', unsure: 'Not sure', lifted: 'Lifted' }).map(([name, label]) => press(`Hear “${label}”`, () => tones.play(name), { class: 'second' }))),
+    fold('keys', 'Keys', el('dl', { class: 'keys' }, KEYS.flatMap(([key, does]) => [el('dt', {}, key), el('dd', {}, does)]))),
     el('p', { class: 'quiet' }, `${page.state.program}. Store: ${page.state.store}.`)]);
 }
+
+const KEYS = [
+  ['Space, Page Down, Enter', 'take the value; a foot pedal sends Page Down'], ['Backspace', 'rub out what was typed, else take back'], ['0 to 9, point, > and −', 'type a value'],
+  ['m, R, k, M, G', 'behind a number: mΩ, Ω, kΩ, MΩ, GΩ'], ['O', 'OL: more than the meter can show'], ['S', 'skip'], ['N', 'note'], ['P', 'photo'], ['/', 'jump; on Units, search'],
+  ['?', 'why this step'], ['+', 'more'], ['C', 'cautions read and done'], ['F, G', 'find the fault now, or go on'], ['1 to 4', 'choose a reason']];
 
 /** The look that was chosen, else the device's. */
 function applyLook() {
@@ -1221,12 +1310,12 @@ function listScreen() {
     list.choices.length ? choicesPart(list) : null,
     list.problems.length ? remarksPart('Doubts in the file', list.problems) : null,
     list.says.length ? el('section', {}, el('h2', {}, 'How it was understood'), el('ul', {}, list.says.map((sentence) => el('li', {}, sentence)))) : null,
-    list.remarks.length ? remarksPart('What the paper itself has against it', list.remarks) : null,
+    list.remarks.length ? remarksPart('Remarks on the paper', list.remarks) : null,
     list.wires.length ? wiresPart(list) : null];
 }
 
 const choicesPart = (list) => el('section', {}, el('h2', {}, 'How is it meant?'),
-  el('ul', { class: 'cards' }, list.choices.map((choice, at) => el('li', {}, el('div', { class: 'card plain' },
+  el('ul', { class: 'cards' }, list.choices.map((choice, at) => el('li', {}, el('div', { class: 'card open' },
     el('p', {}, el('strong', {}, choice.text)), el('p', {}, 'Its first wires would be:'), el('ul', { class: 'plain mono' }, choice.first.map((wire) => el('li', {}, wire))),
     press('It is meant so', () => readList(choice.options), { class: 'wide', key: `choice-${at}`, 'aria-label': `It is meant so: ${choice.text}` }))))));
 
@@ -1236,9 +1325,14 @@ const remarksPart = (title, remarks) => el('section', {}, el('h2', {}, title, ` 
   el('ul', { class: 'remarks' }, remarks.map((remark) => el('li', {}, sign(severitySign(remark.severity)),
     el('span', {}, el('b', {}, `${remark.severity}: `), remark.text, remark.place ? el('span', { class: 'place' }, ` ${remark.place}`) : null)))));
 
-const wiresPart = (list) => el('section', {}, el('h2', {}, 'Row by row'),
-  el('ol', { class: 'rows' }, list.wires.map((wire) => el('li', {}, el('span', {}, wire.sentence), el('span', { class: 'place' }, wire.place)))),
-  list.more ? el('p', {}, `and ${list.more} more`) : null);
+/** Each wire as it was understood, with the doubts of its own row below it. */
+function wiresPart(list) {
+  const doubts = (place) => list.problems.filter((problem) => problem.place === place);
+  return el('section', {}, el('h2', {}, 'Row by row'),
+    el('ol', { class: 'rows' }, list.wires.map((wire) => el('li', {}, el('span', {}, wire.sentence), el('span', { class: 'place' }, wire.place),
+      doubts(wire.place).map((doubt) => el('p', { class: 'doubt' }, sign(severitySign(doubt.severity)), doubt.text))))),
+    list.more ? el('p', {}, `and ${list.more} more`) : null);
+}
 
 async function readList(options) {
   try {
@@ -1297,7 +1391,7 @@ const faultsPart = (unit) => el('section', { 'aria-labelledby': 'faults' }, el('
   unit.faults.length ? el('ol', { class: 'faults' }, unit.faults.map(faultItem)) : el('p', {}, 'None is seen.'));
 
 function facesPart(unit) {
-  const items = page.faces.get(unit.id) ?? [];
+  const items = (page.faces.get(unit.id) ?? []).filter((item) => item.cavities.length);
   if (!items.length) return null;
   return el('section', { 'aria-labelledby': 'faces' }, el('h2', { id: 'faces' }, 'Faces'),
     el('ul', { class: 'legend' }, Object.entries(STATES).map(([state, { word }]) => el('li', {}, draw('svg', { class: 'face', viewBox: '-1.2 -1.2 2.4 2.4', 'aria-hidden': 'true' }, hole({ x: 0, y: 0, pin: '', signal: '' }, 1, 'insert', state)), word))),
@@ -1309,9 +1403,10 @@ function faceFigure(item, cavities) {
   const named = ['failing', 'unproven'].map((state) => [STATES[state].word, cavities.filter((cavity) => cavity.state === state)]).filter(([, some]) => some.length);
   const proven = cavities.filter((cavity) => cavity.state === 'proven').length;
   const words = [`${proven} proven`, ...named.map(([word, some]) => `${word}: ${some.map((cavity) => cavity.pin).join(', ')}`)].join('; ');
-  return el('figure', { class: item.shape }, el('figcaption', {}, el('strong', {}, item.ref), ` ${item.title}, ${item.from}`),
+  const long = isLong(bounds(item.cavities), nearest(item.cavities));
+  return el('figure', { class: !item.known ? 'unknown' : long ? 'long' : 'compact' }, el('figcaption', {}, el('strong', {}, item.ref), ` ${[item.title, item.from].filter(Boolean).join(', ')}`),
     face(item, { states, label: `${item.ref}: ${words}` }), el('p', { class: 'states' }, words),
-    named.length ? el('details', {}, el('summary', {}, `What is missing at ${item.ref}`), el('ul', {}, named.flatMap(([, some]) => some.map((cavity) => el('li', {}, `${cavity.pin}: ${cavity.says}`))))) : null);
+    named.length ? fold(`missing-${item.ref}`, `What is missing at ${item.ref}`, el('ul', {}, named.flatMap(([, some]) => some.map((cavity) => el('li', {}, `${cavity.pin}: ${cavity.says}`))))) : null);
 }
 
 function historyPart(unit) {
@@ -1339,7 +1434,7 @@ function differencePart(unit) {
 function startScreen(unit) {
   const { id, part: serial } = page.route;
   const retest = unit && unit.tests > 0 && !unit.underWay;
-  const known = page.state.session?.conditions ?? [];
+  const known = knownConditions(unit);
   const list = page.docs.units?.lists.find((one) => one.id === id);
   const title = unit ? `Unit ${unit.serial}: ${retest ? 'retest' : unit.underWay ? 'go on' : 'first test'}` : `New unit ${serial}`;
   return [
@@ -1347,9 +1442,12 @@ function startScreen(unit) {
     el('form', { onsubmit: (event) => { event.preventDefault(); startTest(unit, retest); } },
       el('div', { class: 'fields' }, field('tester', 'Who holds the probes', { kept: page.state.tester, required: true })),
       retest ? reworkFields(unit) : null,
-      el('details', { open: !unit?.underWay }, el('summary', {}, 'Conditions'), el('p', { class: 'help' }, 'What is left blank stays as the station has it.'), el('div', { class: 'fields' }, conditionFields(known))),
+      el('section', {}, el('h2', {}, 'Conditions'), el('p', { class: 'help' }, 'What is left blank stays as the station has it.'), el('div', { class: 'fields' }, conditionFields(known))),
       el('button', { class: 'wide', key: 'start' }, unit?.underWay ? 'Go on' : 'Start'))];
 }
+
+/** What the sheet Job says already, where this unit is the one on the bench. */
+const knownConditions = (unit) => (unit && page.state.session?.unit.id === unit.id ? page.state.session.conditions : []);
 
 function reworkFields(unit) {
   const items = page.faces.get(unit.id) ?? [];
@@ -1369,7 +1467,7 @@ async function startTest(unit, retest) {
   const opened = [...document.querySelectorAll('input[name=opened]:checked')].map((box) => box.value);
   const touched = draft('touched').split(/[,;+\s]+/).filter(Boolean);
   const body = { ...(unit ? { unit: unit.id } : { list: id, serial }), tester: draft('tester', page.state.tester),
-    conditions: changedConditions(page.state.session?.conditions ?? []), opened: retest ? opened : [], touched: retest ? touched : [], why: retest ? draft('rework-why') : '' };
+    conditions: changedConditions(knownConditions(unit)), opened: retest ? opened : [], touched: retest ? touched : [], why: retest ? draft('rework-why') : '' };
   if (await act('start', body)) {
     page.drafts.clear();
     go('bench');
@@ -1383,17 +1481,19 @@ function ticksScreen(unit) {
   const items = [...new Set(ends.map((end) => end.item))];
   const item = draft('tick-item', items[0] ?? '');
   const mine = ends.filter((end) => end.item === item);
-  const made = mine.filter((end) => end.made).length;
+  const made = mine.filter((end) => end.made);
+  const states = new Map(unit.cavities.filter((cavity) => cavity.item === item).map((cavity) => [cavity.pin, cavity.state]));
+  const untested = made.filter((end) => states.get(end.pin) !== 'proven').length;
   return [
     unitHead(unit, `Unit ${unit.serial}: ends made`),
     el('div', { class: 'fields' },
       field('tick-who', 'Who ticks', { kept: page.state.tester, oninput: later }),
       field('tick-item', 'Item', { kept: item, onchange: later, options: items.map((ref) => el('option', { value: ref }, ref)) }, 'select')),
-    el('p', { class: 'quiet' }, `${item}: ${made} of ${mine.length} made, ${mine.filter((end) => end.checked).length} checked by a second person. Made is not tested.`),
-    el('ol', { class: 'ticks' }, mine.map((end) => tickRow(unit, end)))];
+    el('p', { class: 'quiet' }, `${item}: ${made.length} of ${mine.length} made, ${mine.filter((end) => end.checked).length} checked by a second person, ${untested} made and not yet tested.`),
+    el('ol', { class: 'ticks' }, mine.map((end) => tickRow(unit, end, states.get(end.pin))))];
 }
 
-function tickRow(unit, end) {
+function tickRow(unit, end, state) {
   const who = draft('tick-who', page.state.tester);
   const send = (what) => async () => {
     if (!who) { notice('Say first who ticks.', 'bad'); return; }
@@ -1405,6 +1505,7 @@ function tickRow(unit, end) {
   const own = end.made && end.made.who === who;
   return el('li', {},
     el('p', { class: 'end' }, el('b', {}, `${end.item}-${end.pin}`), el('span', {}, ` ${end.wire}`)),
+    el('p', { class: 'tested' }, STATES[state]?.sign ? sign(STATES[state].sign) : null, state === 'proven' ? 'tested' : state === 'failing' ? 'failing' : 'not tested'),
     el('p', { class: 'place' }, end.made ? `made by ${end.made.who}, ${clock(end.made.at)}` : 'not made', end.checked ? `; checked by ${end.checked.who}, ${clock(end.checked.at)}` : ''),
     el('div', { class: 'row' },
       end.made ? el('span', { class: 'done' }, sign('good'), 'Made') : press('Made', send('made'), said('Made')),
@@ -1487,7 +1588,7 @@ function signPart(unit) {
 const BIG_KEYS = new Set([' ', 'Enter', 'PageDown', 'Backspace', 'Escape']);
 
 /** Keys that arrive faster than a person types, ended by Enter, are a scan; any others are done one by one, a moment later. */
-const scanner = { keys: [], at: 0, timer: 0 };
+const scanner = { waiting: [], run: [], at: 0, timer: 0 };
 
 function isTextField(node) {
   return node instanceof HTMLElement && !node.readOnly
@@ -1497,39 +1598,50 @@ function isTextField(node) {
 function onKey(event) {
   tones.start();
   if (event.ctrlKey || event.altKey || event.metaKey || event.isComposing || isTextField(event.target)) return;
-  const quick = scanner.keys.length > 0 && event.timeStamp - scanner.at < SCAN_GAP_MS;
-  if (event.key === 'Enter' && quick && scanner.keys.length >= SCAN_SHORTEST) {
+  const gap = event.timeStamp - scanner.at;
+  if (event.key.length === 1 && (event.key !== ' ' || (scanner.waiting.length > 0 && gap < SCAN_GAP_MS))) {
     stop(event);
-    const text = scanner.keys.join('').trim();
-    dropKeys();
-    closeDialog();
-    scanned(text);
-    return;
-  }
-  if (event.key.length === 1 && (event.key !== ' ' || quick)) {
-    if (event.repeat) return stop(event);
-    if (!quick) doKeys();
-    scanner.keys.push(event.key);
-    scanner.at = event.timeStamp;
-    clearTimeout(scanner.timer);
-    scanner.timer = setTimeout(doKeys, SCAN_GAP_MS);
-    // Space stays what it is on a focused button; other letters do nothing there.
-    stop(event);
+    if (!event.repeat) waitKey(event, gap);
     return;
   }
   // Shift comes before each large letter of a scan and is no key of its own.
   if (!BIG_KEYS.has(event.key)) return;
+  const scan = event.key === 'Enter' && gap < SLOW_SCAN_GAP_MS
+    && (scanner.run.length >= SLOW_SCAN_SHORTEST || (gap < SCAN_GAP_MS && scanner.waiting.length >= SCAN_SHORTEST));
+  if (scan) {
+    stop(event);
+    endScan();
+    return;
+  }
   doKeys();
   if (bigKey(event)) stop(event);
 }
 
+function waitKey(event, gap) {
+  if (gap >= SCAN_GAP_MS) doKeys();
+  if (gap >= SLOW_SCAN_GAP_MS) scanner.run = [];
+  scanner.waiting.push(event.key);
+  scanner.run.push(event.key);
+  scanner.at = event.timeStamp;
+  clearTimeout(scanner.timer);
+  scanner.timer = setTimeout(doKeys, SCAN_GAP_MS);
+}
+
+function endScan() {
+  const text = scanner.run.join('').trim();
+  clearTimeout(scanner.timer);
+  Object.assign(scanner, { waiting: [], run: [] });
+  Object.assign(page.entry, { digits: '', over: false });
+  closeDialog();
+  scanned(text);
+}
+
 function stop(event) { event.preventDefault(); event.stopPropagation(); }
 
-function dropKeys() { clearTimeout(scanner.timer); scanner.keys = []; }
-
 function doKeys() {
-  const keys = scanner.keys;
-  dropKeys();
+  const keys = scanner.waiting;
+  clearTimeout(scanner.timer);
+  scanner.waiting = [];
   keys.forEach(letterKey);
 }
 
@@ -1547,7 +1659,7 @@ function bigKey(event) {
     else backDialog();
     return true;
   }
-  if (event.key === 'Escape' && page.entry.open) { Object.assign(page.entry, { digits: '', over: false, open: false }); render(); return true; }
+  if (event.key === 'Escape' && page.entry.open) { Object.assign(page.entry, { digits: '', over: false, open: false }); later(); return true; }
   return false;
 }
 
@@ -1556,10 +1668,13 @@ const LETTERS = { s: skipDialog, n: noteDialog, p: photoDialog, '/': jumpDialog,
 
 function letterKey(key) {
   const box = byId('dialog');
-  if (box.open) { box.querySelector(`[data-choice="${CSS.escape(key)}"]`)?.click(); return; }
+  if (box.open) {
+    if (performance.now() - page.shown.dialog > TOO_SOON_MS) box.querySelector(`[data-choice="${CSS.escape(key)}"]`)?.click();
+    return;
+  }
   const session = page.state?.session;
   if (page.route.screen !== 'bench' || !session) { if (key === '/') byId('field-search')?.focus(); return; }
-  if (session.offer) { if (/^[fg]$/i.test(key)) act('lead', { follow: key.toLowerCase() === 'f' }); return; }
+  if (session.offer) { if (/^[fg]$/i.test(key) && isRead()) act('lead', { follow: key.toLowerCase() === 'f' }); return; }
   const step = session.step;
   if (step && (/[0-9.,>-]/.test(key))) { typeIn(key.replace(',', '.').replace('-', '−')); return; }
   const unit = UNIT_KEYS[key];
