@@ -161,7 +161,10 @@ public final class UnderstoodList {
     List<String> says = new ArrayList<>();
     says.add(name + UnderstandingWords.layout(table) + ".");
     if (table.layout() != Layout.NONE) {
-      says.add(name + UnderstandingWords.roles(table.columns()) + ".");
+      String roles = UnderstandingWords.roles(table.columns());
+      if (!roles.isEmpty()) {
+        says.add(name + roles + ".");
+      }
       String kept = UnderstandingWords.keptAsNotes(table.columns());
       if (!kept.isEmpty()) {
         says.add(name + "kept as notes: " + kept + ".");
