@@ -1,0 +1,52 @@
+package dev.ringout.page;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/** A unit as somebody built it: which points wires really join, and by how many ohms. */
+final class BuiltUnit {
+  private final Map<String, Map<String, Double>> joined = new LinkedHashMap<>();
+
+  /** As {@link BenchWithPage#lamps} has it. */
+  static BuiltUnit goodLamps() {
+    return new BuiltUnit()
+        .wire("J1-A", "P1-1", 0.067)
+        .wire("J1-a", "P1-2", 0.067)
+        .wire("J1-B", "P1-3", 0.067)
+        .wire("J2-1", "P2-1", 0.067);
+  }
+
+  BuiltUnit wire(String from, String to, double ohms) {
+    joined.computeIfAbsent(from, name -> new LinkedHashMap<>()).put(to, ohms);
+    joined.computeIfAbsent(to, name -> new LinkedHashMap<>()).put(from, ohms);
+    return this;
+  }
+
+  BuiltUnit without(String from, String to) {
+    joined.get(from).remove(to);
+    joined.get(to).remove(from);
+    return this;
+  }
+
+  /** What is between two points; nothing where they are apart. */
+  OptionalDouble ohms(String from, String to) {
+    Map<String, Double> reached = new HashMap<>(Map.of(from, 0.0));
+    Deque<String> left = new ArrayDeque<>(reached.keySet());
+    while (!left.isEmpty()) {
+      String point = left.remove();
+      joined
+          .getOrDefault(point, Map.of())
+          .forEach(
+              (next, ohms) -> {
+                if (reached.putIfAbsent(next, reached.get(point) + ohms) == null) {
+                  left.add(next);
+                }
+              });
+    }
+    return reached.containsKey(to) ? OptionalDouble.of(reached.get(to)) : OptionalDouble.empty();
+  }
+}
