@@ -226,7 +226,7 @@ function setLink(link) {
   page.link = link;
   page.live = { text: '', stage: '' };
   if (link === 'lost') shout('No connection to the program. Nothing is kept.');
-  if (link === 'here' && was === 'lost') { tell('The program is back.'); load(); }
+  if (link === 'here' && was === 'lost') { closeNotice(); tell('The program is back.'); load(); }
   later();
 }
 
@@ -407,9 +407,13 @@ function tellStep(session) {
 
 // ---------------------------------------------------------------- where the page is
 
+function decoded(part) {
+  try { return decodeURIComponent(part); } catch (mistyped) { return part; }
+}
+
 /** `#/unit/ID/ticks` and the like. */
 function readRoute() {
-  const [screen = '', id = '', part = '', more = ''] = location.hash.replace(/^#\/?/, '').split('/').map(decodeURIComponent);
+  const [screen = '', id = '', part = '', more = ''] = location.hash.replace(/^#\/?/, '').split('/').map(decoded);
   const known = ['units', 'unit', 'bench', 'record', 'list', 'new'];
   return { screen: known.includes(screen) ? screen : '', id, part, more };
 }
@@ -431,13 +435,14 @@ function routed() {
 async function load() {
   const { screen, id, part, more } = page.route;
   try {
-    if (screen === 'units' || screen === 'new' || part === 'start') page.docs.units = await ask(`/api/units?search=${encodeURIComponent(page.search)}`);
+    if (screen === 'units' || screen === 'new') page.docs.units = await ask(`/api/units?search=${encodeURIComponent(page.search)}`);
     if (screen === 'unit' || screen === 'record') {
       if (page.docs.unit?.id !== id) page.docs.unit = null;
       page.docs.unit = await ask(`/api/units/${encodeURIComponent(id)}`);
       await loadFaces(id);
       page.docs.units ??= await ask('/api/units?search=');
     }
+    if (screen !== 'unit') { later(); return; }
     if (part === 'ticks' || part === 'start') page.docs.ticks = await ask(`/api/units/${encodeURIComponent(id)}/ticks`);
     if (part === 'diff') page.docs.difference = { list: more, doc: await post(`/api/units/${encodeURIComponent(id)}/diff`, { list: more }) };
   } catch (failure) {
@@ -446,8 +451,11 @@ async function load() {
   later();
 }
 
+/** Asked for once: a unit whose faces can't be had is led without them. */
 async function loadFaces(id) {
-  if (!page.faces.has(id)) page.faces.set(id, (await ask(`/api/units/${encodeURIComponent(id)}/faces`)).items);
+  if (page.faces.has(id)) return;
+  page.faces.set(id, []);
+  page.faces.set(id, (await ask(`/api/units/${encodeURIComponent(id)}/faces`)).items);
 }
 
 // ---------------------------------------------------------------- the frame around every screen
@@ -537,19 +545,20 @@ function renderBanners() {
 
 // ---------------------------------------------------------------- faces
 
-/** One item as it is seen from its wiring side. `mark` is the pin of the step; `states` says of each pin how it stands. */
-function face(item, { mark = '', states = null, label }) {
+/** One item as it is seen from its wiring side. `marks` are the pins of the step; `states` says of each pin how it stands. */
+function face(item, { marks = [], states = null, label }) {
   const pitch = nearest(item.cavities);
   const radius = pitch * 0.44;
-  const marked = item.cavities.find((cavity) => cavity.pin === mark);
-  const box = viewOf(item, marked, pitch);
-  const svg = draw('svg', { class: `face ${item.shape}`, viewBox: box.join(' '), role: 'img', 'aria-label': label });
-  if (item.shape === 'insert') svg.append(shell(item, radius));
-  if (marked) svg.append(hairs(marked, box));
+  const marked = item.cavities.filter((cavity) => marks.includes(cavity.pin));
+  const box = bounds(item.cavities);
+  const view = viewOf(box, marked[0], pitch, item.shape === 'insert');
+  const svg = draw('svg', { class: `face ${item.shape}`, viewBox: view.join(' '), role: 'img', 'aria-label': label });
+  if (item.shape === 'insert') svg.append(shell(item.cavities, box, pitch));
+  if (marked.length === 1) svg.append(hairs(marked[0], view));
   for (const cavity of item.cavities) {
-    if (cavity !== marked) svg.append(hole(cavity, radius, item.shape, states ? states.get(cavity.pin) ?? 'unused' : 'plain'));
+    if (!marked.includes(cavity)) svg.append(hole(cavity, radius, item.shape, states ? states.get(cavity.pin) ?? 'unused' : 'plain'));
   }
-  if (marked) svg.append(target(marked, radius, item.shape));
+  svg.append(...marked.map((cavity) => target(cavity, radius, item.shape)));
   return svg;
 }
 
@@ -562,23 +571,32 @@ function nearest(cavities) {
   return least === Infinity ? 8 : least;
 }
 
-/** The whole insert; of a long strip only what is near the terminal that is meant. */
-function viewOf(item, marked, pitch) {
-  const xs = item.cavities.map((cavity) => cavity.x);
-  const ys = item.cavities.map((cavity) => -cavity.y);
-  let [left, right] = [Math.min(...xs), Math.max(...xs)];
-  if (item.shape === 'strip' && marked && right - left > 6 * pitch) [left, right] = [marked.x - 2.5 * pitch, marked.x + 2.5 * pitch];
-  const margin = pitch * (item.shape === 'strip' ? 0.75 : 1.15);
-  const top = Math.min(...ys);
-  return [left - margin, top - margin, right - left + 2 * margin, Math.max(...ys) - top + 2 * margin].map((part) => Math.round(part * 100) / 100);
+function bounds(cavities) {
+  const xs = cavities.map((cavity) => cavity.x);
+  const ys = cavities.map((cavity) => -cavity.y);
+  const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  return { left, right, top, bottom, width: right - left, height: bottom - top };
 }
 
-function shell(item, radius) {
-  const xs = item.cavities.map((cavity) => cavity.x);
-  const ys = item.cavities.map((cavity) => -cavity.y);
-  const [cx, cy] = [(Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2];
-  const far = Math.max(...item.cavities.map((cavity) => Math.hypot(cavity.x - cx, -cavity.y - cy)));
-  return draw('circle', { class: 'shell', cx, cy, r: far + radius * 1.5 });
+/** Far wider than high: a strip, or an insert of two or three rows. */
+const isLong = (box, pitch) => box.width > 6 * pitch && box.width > 2.2 * box.height;
+
+/** The whole item; of a long one, where a cavity is meant, only what is near that. */
+function viewOf(box, marked, pitch, round) {
+  const window = marked && isLong(box, pitch);
+  const [left, width] = window ? [marked.x - 2.6 * pitch, 5.2 * pitch] : [box.left, box.width];
+  const margin = pitch * (round ? 1.15 : 0.8);
+  return [left - margin, box.top - margin, width + 2 * margin, box.height + 2 * margin].map((part) => Math.round(part * 100) / 100);
+}
+
+/** The shell of a round insert touches its outermost cavities; around rows it is a box. */
+function shell(cavities, box, pitch) {
+  if (isLong(box, pitch)) {
+    const margin = pitch * 0.7;
+    return draw('rect', { class: 'shell', x: box.left - margin, y: box.top - margin, width: box.width + 2 * margin, height: box.height + 2 * margin, rx: pitch * 0.5 });
+  }
+  const [cx, cy] = [box.left + box.width / 2, box.top + box.height / 2];
+  return draw('circle', { class: 'shell', cx, cy, r: Math.max(...cavities.map((cavity) => Math.hypot(cavity.x - cx, -cavity.y - cy))) + pitch * 0.66 });
 }
 
 const outline = (cavity, radius, shape, kind) => (shape === 'strip'
@@ -642,6 +660,7 @@ function runStrip(session) {
       el('h1', {}, step ? (step.number ? `Step ${step.number}` : 'Extra step') : 'All measured', el('span', { class: 'unit' }, ` Unit ${unit.serial}`)),
       el('p', { class: 'so-far' }, [`${progress.made} of ${progress.of}`, progress.skipped ? `${progress.skipped} skipped` : '',
         progress.minutes === null ? '' : `${progress.minutes} min left`, along].filter(Boolean).join(', ')),
+      page.state.practice ? el('p', { class: 'practice', 'aria-hidden': 'true' }, 'PRACTICE') : null,
       others.length ? el('p', { class: 'others' }, others.map((other) => `${other.station}: ${other.who} ${other.text}`).join('; ')) : null),
     press(count ? many(count, 'fault', 'faults') : 'No fault', foundDialog, { class: `found-count ${count ? 'bad' : ''}`, key: 'found' }),
     el('progress', { max: progress.of, value: progress.made, 'aria-label': 'Steps made' }));
@@ -665,11 +684,12 @@ function pointsPanel(session) {
 function pointRow(side, lead, stays, other, items) {
   const first = side.points[0];
   const item = items.find((one) => first && one.ref.toLowerCase() === first.item.toLowerCase());
-  const place = item && item.cavities.some((cavity) => cavity.pin === first.pin);
+  const marks = side.points.filter((point) => point.item === first.item).map((point) => point.pin);
+  const place = item && item.cavities.some((cavity) => marks.includes(cavity.pin));
   return el('div', { class: `point ${stays ? 'stays' : 'moves'}` },
     el('p', { class: 'lead' }, el('span', {}, lead), stays ? el('b', {}, 'stays') : other ? el('b', {}, 'moves') : null, el('strong', {}, caseOf(side))),
     el('div', { class: 'words' }, pointName(side), placeOf(side, item)),
-    place ? el('figure', {}, face(item, { mark: first.pin, label: `${item.ref} ${item.from}, ${side.spoken} marked` }),
+    place ? el('figure', {}, face(item, { marks, label: `${item.ref} ${item.from}, ${side.spoken} marked` }),
       el('figcaption', {}, `${item.ref} ${item.from}`)) : null);
 }
 
@@ -772,7 +792,8 @@ function actions(state, session) {
     el('div', { class: 'main' },
       press(['Take back', hint('Backspace')], backDialog, { class: 'back', key: 'back', 'aria-disabled': session.last?.taken ? null : 'true' }),
       step ? press(['Take', hint('Space')], takeNow, { class: 'take', key: 'take', 'aria-disabled': blocked ? 'true' : null })
-        : press('End the test', finishDialog, { class: 'take', key: 'finish' })),
+        : press('End the test', finishDialog, { class: 'take', key: 'finish' }),
+      press('More', moreDialog, { class: 'more small', key: 'more-narrow' })),
     el('div', { class: 'others' },
       small('Skip', 'S', skipDialog, !step), small('Note', 'N', noteDialog), small('Photo', 'P', photoDialog),
       small('Jump', '/', () => jumpDialog()), small('Why', '?', whyDialog, !step), small('More', '+', moreDialog)));
@@ -1046,10 +1067,13 @@ function foundDialog() {
 function moreDialog() {
   const { state } = page;
   const choose = (label, action) => press(label, () => { closeDialog(); action(); }, { class: 'wide second' });
-  const { meter } = state;
+  const { meter, session } = state;
   dialog('More', [
     el('p', {}, `Meter: ${meter.text || meter.address}. ${meter.leads ? `Leads ${meter.leads.text}, at ${clock(meter.leads.at)}.` : ''}`),
     el('div', { class: 'choices' },
+      ...(session?.step ? [choose('Skip this step', skipDialog), choose('Why this step', whyDialog)] : []),
+      ...(session?.last?.taken ? [choose('Take back', backDialog)] : []),
+      choose('Note', noteDialog), choose('Photo', photoDialog), choose('Jump', jumpDialog),
       choose('Measure the leads', () => leadsDialog()),
       choose('Another meter', () => meterDialog('meter')),
       choose('Another insulation meter', () => meterDialog('insulationMeter')),
@@ -1126,7 +1150,7 @@ function settingsDialog() {
     group('sound', 'Tones', [['on', 'On'], ['off', 'Off']], tones.on ? 'on' : 'off', (value) => { remembered.set('sound', value); tones.on = value === 'on'; tones.play('good'); }),
     group('speech', 'Speech', [['on', 'On'], ['off', 'Off']], speech.on ? 'on' : 'off',
       (value) => { remembered.set('speech', value); speech.on = value === 'on'; if (page.state?.session) speech.say(spokenStep(page.state.session)); }),
-    el('p', { class: 'pair' }, ['good', 'bad', 'unsure', 'lifted'].map((name) => press({ good: 'Hear good', bad: 'Hear not good', unsure: 'Hear not sure', lifted: 'Hear lifted' }[name], () => tones.play(name), { class: 'second' }))),
+    el('div', { class: 'tries' }, Object.entries({ good: 'Good', bad: 'Not good', unsure: 'Not sure', lifted: 'Lifted' }).map(([name, label]) => press(`Hear “${label}”`, () => tones.play(name), { class: 'second' }))),
     el('p', { class: 'quiet' }, `${page.state.program}. Store: ${page.state.store}.`)]);
 }
 
@@ -1309,7 +1333,8 @@ function faceFigure(item, cavities) {
   const named = ['failing', 'unproven'].map((state) => [STATES[state].word, cavities.filter((cavity) => cavity.state === state)]).filter(([, some]) => some.length);
   const proven = cavities.filter((cavity) => cavity.state === 'proven').length;
   const words = [`${proven} proven`, ...named.map(([word, some]) => `${word}: ${some.map((cavity) => cavity.pin).join(', ')}`)].join('; ');
-  return el('figure', { class: item.shape }, el('figcaption', {}, el('strong', {}, item.ref), ` ${item.title}, ${item.from}`),
+  const long = isLong(bounds(item.cavities), nearest(item.cavities));
+  return el('figure', { class: long ? 'long' : 'compact' }, el('figcaption', {}, el('strong', {}, item.ref), ` ${item.title}, ${item.from}`),
     face(item, { states, label: `${item.ref}: ${words}` }), el('p', { class: 'states' }, words),
     named.length ? el('details', {}, el('summary', {}, `What is missing at ${item.ref}`), el('ul', {}, named.flatMap(([, some]) => some.map((cavity) => el('li', {}, `${cavity.pin}: ${cavity.says}`))))) : null);
 }
@@ -1339,7 +1364,7 @@ function differencePart(unit) {
 function startScreen(unit) {
   const { id, part: serial } = page.route;
   const retest = unit && unit.tests > 0 && !unit.underWay;
-  const known = page.state.session?.conditions ?? [];
+  const known = knownConditions(unit);
   const list = page.docs.units?.lists.find((one) => one.id === id);
   const title = unit ? `Unit ${unit.serial}: ${retest ? 'retest' : unit.underWay ? 'go on' : 'first test'}` : `New unit ${serial}`;
   return [
@@ -1350,6 +1375,9 @@ function startScreen(unit) {
       el('details', { open: !unit?.underWay }, el('summary', {}, 'Conditions'), el('p', { class: 'help' }, 'What is left blank stays as the station has it.'), el('div', { class: 'fields' }, conditionFields(known))),
       el('button', { class: 'wide', key: 'start' }, unit?.underWay ? 'Go on' : 'Start'))];
 }
+
+/** What the sheet Job says already, where this unit is the one on the bench. */
+const knownConditions = (unit) => (unit && page.state.session?.unit.id === unit.id ? page.state.session.conditions : []);
 
 function reworkFields(unit) {
   const items = page.faces.get(unit.id) ?? [];
@@ -1369,7 +1397,7 @@ async function startTest(unit, retest) {
   const opened = [...document.querySelectorAll('input[name=opened]:checked')].map((box) => box.value);
   const touched = draft('touched').split(/[,;+\s]+/).filter(Boolean);
   const body = { ...(unit ? { unit: unit.id } : { list: id, serial }), tester: draft('tester', page.state.tester),
-    conditions: changedConditions(page.state.session?.conditions ?? []), opened: retest ? opened : [], touched: retest ? touched : [], why: retest ? draft('rework-why') : '' };
+    conditions: changedConditions(knownConditions(unit)), opened: retest ? opened : [], touched: retest ? touched : [], why: retest ? draft('rework-why') : '' };
   if (await act('start', body)) {
     page.drafts.clear();
     go('bench');
