@@ -850,6 +850,12 @@ public final class Bench implements AutoCloseable {
     return session;
   }
 
+  List<BenchState.Condition> conditions() {
+    return conditions.entrySet().stream()
+        .map(one -> new BenchState.Condition(one.getKey(), one.getValue()))
+        .toList();
+  }
+
   List<BenchState.Other> others() {
     return others;
   }

@@ -68,6 +68,9 @@ public record BenchState(
     JUMP
   }
 
+  /** What stands on the sheet Job of this test. */
+  public record Condition(String name, String value) {}
+
   /** A choice at the end of an item in which something failed. */
   public record Offer(String text, int telling) {}
 
@@ -78,6 +81,7 @@ public record BenchState(
       UnitState unit,
       Progress progress,
       Leading leading,
+      List<Condition> conditions,
       Optional<Offer> offer,
       Optional<StepState> step,
       Optional<TakenState> last,
@@ -86,6 +90,7 @@ public record BenchState(
       List<Other> others) {
     /** What is given can't be changed afterwards. */
     public SessionState {
+      conditions = List.copyOf(conditions);
       others = List.copyOf(others);
     }
   }

@@ -68,6 +68,7 @@ final class StateOfBench {
         unit(led.led().unit(), bench.setup().practice()),
         new Progress(order.made(), order.size(), order.skipped(), led.pace().minutes(left)),
         order.leading(),
+        bench.conditions(),
         choosing ? Optional.of(offer(order.tellingLeft())) : Optional.empty(),
         led.now().map(step -> step(led, step)),
         last(led),

@@ -103,6 +103,11 @@ public final class BenchJson {
     json.put("progress", progress);
     json.put("leading", word(session.leading()));
     json.put(
+        "conditions",
+        session.conditions().stream()
+            .map(one -> Json.object("name", one.name(), "value", one.value()))
+            .toList());
+    json.put(
         "offer",
         Json.orNull(
             session

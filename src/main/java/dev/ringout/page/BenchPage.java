@@ -75,7 +75,9 @@ public final class BenchPage implements AutoCloseable {
     return Site.EMPTY
         .with("/", HTML, resource("index.html"))
         .with("/bench.css", STYLE, resource("bench.css"))
-        .with("/bench.js", SCRIPT, resource("bench.js"));
+        .with("/bench.js", SCRIPT, resource("bench.js"))
+        .with("/speech.json", "application/json", resource("speech.json"))
+        .with("/speech.ogg", "audio/ogg", resource("speech.ogg"));
   }
 
   private static byte[] resource(String name) throws IOException {

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.extension.AfterEachCallback;
@@ -47,6 +48,11 @@ final class InBrowser implements BeforeAllCallback, BeforeEachCallback, AfterEac
     public void close() {
       driver.quit();
     }
+  }
+
+  static {
+    // It knows no list of the protocol of this browser, and says so; nothing here asks by one.
+    Logger.getLogger("org.openqa.selenium").setLevel(Level.SEVERE);
   }
 
   /** A browser of its own. */
@@ -139,7 +145,7 @@ final class InBrowser implements BeforeAllCallback, BeforeEachCallback, AfterEac
       if (message.contains("\"Network.requestWillBeSent\"")) {
         Matcher address = ADDRESS.matcher(message);
         while (address.find()) {
-          if (!address.group(1).matches("(http://127\\.0\\.0\\.1:|data:|blob:|chrome|about:).*")) {
+          if (!address.group(1).matches("(http://127\\.0\\.0\\.1:.*|data:.*|blob:.*|chrome.*|about:.*|)")) {
             foreign.add(address.group(1));
           }
         }
