@@ -2,14 +2,12 @@ package dev.ringout.page;
 
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.BooleanSupplier;
-import java.util.function.Supplier;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.StaleElementReferenceException;
@@ -118,24 +116,16 @@ final class Tab {
             + "return [...open.querySelectorAll('button, a, summary, label')].find((one) =>"
             + " one.checkVisibility() && (one.getAttribute('aria-label') ?? one.innerText)"
             + ".replace(/\\s+/g, ' ').trim().startsWith(arguments[0]));";
-    List<WebElement> found = new ArrayList<>();
-    until(
-        "a button " + label,
-        () -> {
-          found.clear();
-          return script(script, label) instanceof WebElement one && found.add(one);
-        });
-    again(() -> (WebElement) script(script, label)).click();
+    until("touched: " + label, () -> script(script, label) instanceof WebElement one && touch(one));
   }
 
   /** A screen is made anew under the finger now and then: then the finger comes down once more. */
-  private WebElement again(Supplier<WebElement> found) {
+  private static boolean touch(WebElement one) {
     try {
-      WebElement one = found.get();
-      one.isDisplayed();
-      return one;
+      one.click();
+      return true;
     } catch (StaleElementReferenceException e) {
-      return found.get();
+      return false;
     }
   }
 
@@ -208,9 +198,14 @@ final class Tab {
   /** Where links lead, by what stands on them. */
   Map<String, String> links(String selector) {
     Map<String, String> links = new LinkedHashMap<>();
-    driver
-        .findElements(By.cssSelector(selector))
-        .forEach(link -> links.put(link.getText(), String.valueOf(link.getDomAttribute("href"))));
+    Object all =
+        script(
+            "return [...document.querySelectorAll(arguments[0])]"
+                + ".map((one) => [one.innerText, one.getAttribute('href')]);",
+            selector);
+    for (Object one : (List<?>) all) {
+      links.put(String.valueOf(((List<?>) one).get(0)), String.valueOf(((List<?>) one).get(1)));
+    }
     return links;
   }
 
