@@ -464,7 +464,10 @@ const TITLES = { units: 'Units', unit: 'Unit', bench: 'Bench', record: 'Record',
 
 function render() {
   if (!page.state) return renderBanners();
-  if (!page.route.screen) page.route.screen = page.state.session ? 'bench' : 'units';
+  if (!page.route.screen) {
+    page.route.screen = page.state.session ? 'bench' : 'units';
+    load();
+  }
   const { screen, id, part } = page.route;
   const session = page.state.session;
   document.documentElement.dataset.screen = screen;
