@@ -9,7 +9,7 @@
 const TOO_SOON_MS = 350;
 /** Between two keys of a scanner, and after its last one. A person is slower. */
 const SCAN_GAP_MS = 45;
-const SCAN_SHORTEST = 3;
+const SCAN_SHORTEST = 2;
 /** So long without a word from the program, and the page asks whether it is still there. */
 const SILENCE_MS = 5000;
 

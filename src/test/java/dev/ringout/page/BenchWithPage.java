@@ -110,7 +110,7 @@ final class BenchWithPage implements AutoCloseable {
         folder.resolve("motor"),
         "HSB-2302",
         "W1,J1-1,P1-1,16,3\nW2,J1-2,P1-2,16,3\n",
-        "insulation test,500,V\n");
+        "insulation test,required,\n");
   }
 
   private static Path list(Path folder, String drawing, String wires, String limits)

@@ -23,7 +23,7 @@ class GoodUnitIT {
     try (BenchWithPage bench = BenchWithPage.typed(folder, BenchWithPage.lamps(folder))) {
       Mechanic mechanic = new Mechanic(BROWSER.open(bench.ticket()));
       mechanic.begins("0418", "R. Adeyemi");
-      System.out.println(mechanic.readsAll(BuiltUnit.goodLamps()));
+      mechanic.readsAll(BuiltUnit.lamps());
       mechanic.ends();
       Tab tab = mechanic.tab;
       tab.waitForText(".headline", "CONFORMS");

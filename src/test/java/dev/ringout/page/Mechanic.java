@@ -3,7 +3,6 @@ package dev.ringout.page;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.openqa.selenium.Keys;
 
@@ -78,7 +77,7 @@ final class Mechanic {
         tab.keys("f");
         tab.until("chosen", () -> !tab.isThere("[data-key=follow]"));
       } else {
-        asked.add(step().toLowerCase(Locale.ROOT));
+        asked.add(step());
         reads(unit);
       }
     }

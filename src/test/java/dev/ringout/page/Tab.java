@@ -113,9 +113,11 @@ final class Tab {
   void press(String label) {
     String script =
         "const open = document.querySelector('dialog[open]') ?? document;"
-            + "return [...open.querySelectorAll('button, a, summary, label')].find((one) =>"
-            + " one.checkVisibility() && (one.getAttribute('aria-label') ?? one.innerText)"
-            + ".replace(/\\s+/g, ' ').trim().startsWith(arguments[0]));";
+            + "const named = [...open.querySelectorAll('button, a, summary, label')]"
+            + " .filter((one) => one.checkVisibility()).map((one) => [one,"
+            + " (one.getAttribute('aria-label') ?? one.innerText).replace(/\\s+/g, ' ').trim()]);"
+            + "return (named.find(([, name]) => name === arguments[0])"
+            + " ?? named.find(([, name]) => name.startsWith(arguments[0])))?.[0];";
     until("touched: " + label, () -> script(script, label) instanceof WebElement one && touch(one));
   }
 
