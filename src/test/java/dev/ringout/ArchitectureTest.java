@@ -83,7 +83,7 @@ class ArchitectureTest {
       text            | FACTS words record jobs
       json            | FACTS words record jobs bench
       print           | FACTS words pictures record jobs
-      page            | FACTS words record jobs bench root json print serve
+      page            | FACTS words record jobs bench root text json print serve
       cli             | ALL
       """;
 

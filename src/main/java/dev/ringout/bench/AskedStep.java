@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
 /**
  * A reading that is asked for: a step of the plan, or one that tells explanations apart.
  *
+ * @param id the same probes in the same places, the switches in the same positions
  * @param number of the plan; 0 where it is of none
  * @param blank its row, judged before anything was read
  * @param leastOhms that passes; absent where any low value does
@@ -28,6 +29,7 @@ import java.util.OptionalDouble;
  * @param wire what it is about, or empty
  */
 record AskedStep(
+    String id,
     int number,
     Judged blank,
     OptionalDouble leastOhms,
@@ -44,6 +46,7 @@ record AskedStep(
   static AskedStep of(Circuit circuit, Step step, Judge judge, List<String> why) {
     Reading row = step.read(circuit, new Measured.NotTested(), Place.NOWHERE);
     return new AskedStep(
+        id(row),
         step.number(),
         judge.judge(row),
         step.minOhms(),
@@ -69,15 +72,11 @@ record AskedStep(
                 .filter(parts -> !Double.isInfinite(parts.highOhms()))
                 .map(parts -> OptionalDouble.of(parts.highOhms()))
                 .orElse(OptionalDouble.empty());
-    return new AskedStep(0, blank, least, most, OptionalDouble.empty(), why, "");
+    return new AskedStep(
+        id(blank.reading()), 0, blank, least, most, OptionalDouble.empty(), why, "");
   }
 
-  /** The same probes in the same places, the switches in the same positions. */
-  String id() {
-    return id(blank.reading());
-  }
-
-  /** The same of a row that was kept. */
+  /** By which a step is known, of a row that was kept. */
   static String id(Reading row) {
     return String.join(
         "|",

@@ -32,6 +32,7 @@ import dev.ringout.store.Photo;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoredUnit;
 import dev.ringout.store.Tick;
+import dev.ringout.units.Text;
 import dev.ringout.words.MeterWords;
 import dev.ringout.work.WorkPapers;
 import java.io.IOException;
@@ -56,6 +57,10 @@ import java.util.concurrent.TimeUnit;
 public final class Bench implements AutoCloseable {
   private static final long OTHERS_MILLIS = 700;
   private static final long LEADS_SECONDS = 20;
+  private static final long MOST_EXPLAIN_MILLIS = 3000;
+
+  /** What the serial numbers of practice units begin with. */
+  private static final String PRACTICE = "PRACTICE";
 
   /** The name under which the leads are waited for; no step is called so. */
   private static final String LEADS = "leads";
@@ -70,13 +75,15 @@ public final class Bench implements AutoCloseable {
   private MeterDesk insulationMeter;
   private Optional<LedSession> session = Optional.empty();
   private Optional<StoredUnit> unit = Optional.empty();
-  private Optional<Checker> explaining = Optional.empty();
+  private Optional<Checker> explainer = Optional.empty();
   private List<BenchState.Other> others = List.of();
   private Map<String, String> conditions = new LinkedHashMap<>();
   private String tester = "";
   private String meterTrouble = "";
   private boolean measuresLeads;
   private Optional<ScheduledFuture<?>> looking = Optional.empty();
+  private Optional<ScheduledFuture<?>> explaining = Optional.empty();
+  private volatile long explainMillis;
   private Optional<ScheduledFuture<?>> waiting = Optional.empty();
   private long version;
 
@@ -127,7 +134,8 @@ public final class Bench implements AutoCloseable {
             ? Optional.of(new Practice(setup.ticks(), setup.slips(), setup.seed()))
             : Optional.empty();
     this.behind =
-        Executors.newSingleThreadScheduledExecutor(
+        Executors.newScheduledThreadPool(
+            2,
             task -> {
               Thread thread = new Thread(task, "bench");
               thread.setDaemon(true);
@@ -140,6 +148,7 @@ public final class Bench implements AutoCloseable {
     return new MeterDesk(
         at,
         MeterDesk.profile(setup.profiles(), at, profile),
+        setup.practice(),
         practice.map(Practice::channels).orElseGet(Channels::real),
         setup.ticks(),
         new Hearer());
@@ -190,10 +199,12 @@ public final class Bench implements AutoCloseable {
    * @throws Refused where nobody is named, the list can't be used, or the store can't be written
    */
   public synchronized BenchState start(ListAtHand list, String serial, Start start) throws Refused {
-    String name = practice.isPresent() ? practiceSerial(serial) : serial.strip();
-    if (name.isEmpty()) {
+    String plain = Text.visibleInOneLine(serial).strip();
+    String name = practice.isPresent() ? practiceSerial(plain) : plain;
+    if (plain.isEmpty()) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "Say which unit it is: its serial number.");
     }
+    requireItsOwnKind(name);
     try {
       Optional<StoredUnit> known = tests.find(name, list.file().digest());
       return known.isPresent() ? start(known.get(), start) : begin(list, name, start);
@@ -204,7 +215,7 @@ public final class Bench implements AutoCloseable {
 
   private static String practiceSerial(String serial) {
     String bare = serial.strip();
-    return bare.startsWith("PRACTICE") ? bare : ("PRACTICE " + bare).strip();
+    return bare.startsWith(PRACTICE) ? bare : (PRACTICE + " " + bare).strip();
   }
 
   /**
@@ -213,6 +224,7 @@ public final class Bench implements AutoCloseable {
    * @throws Refused where nobody is named, the unit can't be used, or the store can't be written
    */
   public synchronized BenchState start(StoredUnit known, Start start) throws Refused {
+    requireItsOwnKind(known.serial());
     try {
       UnitAtBench all = given(tests.unit(known));
       Optional<Led> underWay = all.underWay();
@@ -250,7 +262,7 @@ public final class Bench implements AutoCloseable {
     if (!Person.isNamed(start.tester())) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "Say who holds the probes.");
     }
-    tester = start.tester().strip();
+    tester = Text.visibleInOneLine(start.tester()).strip();
     conditions = new LinkedHashMap<>();
     try {
       conditions.putAll(tests.station(setup.station()).rows());
@@ -268,6 +280,7 @@ public final class Bench implements AutoCloseable {
     String day = now().atZone(setup.zone()).toLocalDate().toString();
     List<Rework> reworks = reworks(list, serial, start);
     LedSheets sheets = new LedSheets("/1", job(list.harness(), serial, day), reworks);
+    requireReadable(sheets, list.harness());
     Led led =
         tests.start(
             list,
@@ -275,6 +288,24 @@ public final class Bench implements AutoCloseable {
             new LedTests.Start(setup.station(), tester, day, setup.station() + " " + day, now()),
             parts -> sheets.opening(LedSession.at(now()), tester));
     return led(list, checker, led, sheets, "/1");
+  }
+
+  private void requireReadable(LedSheets sheets, Harness harness) throws Refused {
+    List<Problem> errors = sheets.errors(setup.station(), harness);
+    if (!errors.isEmpty()) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, errors);
+    }
+  }
+
+  /** A simulated value is no value of a real unit, nor the other way. */
+  private void requireItsOwnKind(String serial) throws Refused {
+    if (practice.isPresent() != serial.startsWith(PRACTICE)) {
+      throw new Refused(
+          Reason.NOT_UNDERSTOOD,
+          practice.isPresent()
+              ? "This bench is for practice: " + serial + " is a real unit."
+              : serial + " is a practice unit: open it with --practice.");
+    }
   }
 
   /** What was opened before, and now, as a sheet that is filled in after it tells of it. */
@@ -314,6 +345,7 @@ public final class Bench implements AutoCloseable {
     Checker checker = Checker.of(list.harness(), Tables.published());
     Map<String, String> job =
         job(list.harness(), underWay.unit().serial(), underWay.session().started());
+    requireReadable(new LedSheets("/1", job, List.of()), list.harness());
     int[] part = new int[1];
     LedSheets[] sheets = new LedSheets[1];
     Led led =
@@ -334,12 +366,13 @@ public final class Bench implements AutoCloseable {
       practice.ifPresent(hands -> hands.unit(list.harness(), led.unit().serial()));
     }
     unit = Optional.of(led.unit());
-    explaining = Optional.of(Checker.of(list.harness(), Tables.published()));
+    explainer = Optional.of(Checker.of(list.harness(), Tables.published()));
     session =
         Optional.of(
             new LedSession(
                 tests, list, checker, led, sheets, within, now.readings(), setup.zone()));
     others = List.of();
+    explain(true);
     return changed();
   }
 
@@ -411,19 +444,14 @@ public final class Bench implements AutoCloseable {
     return take(step, MeterValue.typed(text.strip()));
   }
 
-  private BenchState take(String step, MeterValue value) throws Refused {
-    BenchState state;
-    Tone tone;
-    synchronized (this) {
-      LedSession led = led();
-      LedSession.Taken one = led.take(step, value, tester, now());
-      tone = led.tone(one);
-      meterTrouble = "";
-      listener.tone(tone);
-      state = changed();
-    }
-    explain();
-    return state;
+  private synchronized BenchState take(String step, MeterValue value) throws Refused {
+    LedSession led = led();
+    LedSession.Taken one = led.take(step, value, tester, now());
+    Tone tone = led.tone(one);
+    meterTrouble = "";
+    listener.tone(tone);
+    explain(tone != Tone.GOOD);
+    return changed();
   }
 
   /**
@@ -461,14 +489,14 @@ public final class Bench implements AutoCloseable {
   /** Takes a reading back. */
   public synchronized BenchState back(String reading, String why) throws Refused {
     led().back(reading, why, tester, now());
-    explain();
+    explain(true);
     return changed();
   }
 
   /** Leaves a step out. */
   public synchronized BenchState skip(String step, String why) throws Refused {
     led().skip(step, why, tester, now());
-    explain();
+    explain(false);
     return changed();
   }
 
@@ -590,6 +618,7 @@ public final class Bench implements AutoCloseable {
   /** What has changed of the conditions: what comes next stands under a sheet Job of its own. */
   public synchronized BenchState conditions(Map<String, String> changes) throws Refused {
     led();
+    Map<String, String> before = new LinkedHashMap<>(conditions);
     changes.forEach(
         (name, value) -> {
           if (value.isBlank()) {
@@ -598,7 +627,12 @@ public final class Bench implements AutoCloseable {
             conditions.put(name, value.strip());
           }
         });
-    return anotherPart();
+    try {
+      return anotherPart();
+    } catch (Refused e) {
+      conditions = before;
+      throw e;
+    }
   }
 
   private BenchState anotherPart() throws Refused {
@@ -614,7 +648,7 @@ public final class Bench implements AutoCloseable {
   public synchronized BenchState leave() {
     session = Optional.empty();
     unit = Optional.empty();
-    explaining = Optional.empty();
+    explainer = Optional.empty();
     return changed();
   }
 
@@ -669,8 +703,18 @@ public final class Bench implements AutoCloseable {
                 session.map(led -> led.taken().size()).orElse(0)));
   }
 
-  private void explain() {
-    later(this::explainNow);
+  /** What failed is explained at once; what is good when there is time, for it costs the next. */
+  private void explain(boolean atOnce) {
+    long millis = atOnce ? 0 : Math.min(MOST_EXPLAIN_MILLIS, 3 * explainMillis);
+    try {
+      if (!atOnce && explaining.filter(one -> !one.isDone()).isPresent()) {
+        return;
+      }
+      explaining =
+          Optional.of(behind.schedule(told(this::explainNow), millis, TimeUnit.MILLISECONDS));
+    } catch (RejectedExecutionException e) {
+      // The bench is closed: nobody waits for it.
+    }
   }
 
   private void later(Runnable what) {
@@ -702,15 +746,23 @@ public final class Bench implements AutoCloseable {
       }
       of = session.get();
       work = of.work();
-      checker = explaining;
+      checker = explainer;
     }
     if (work.isEmpty() || checker.isEmpty()) {
       return;
     }
-    CheckResult shown = checker.get().check(work.get().readings(), Optional.empty(), List.of());
+    long start = setup.ticks().millis();
+    LedSession.Explained explained;
+    // One after the other: what one checker works out it keeps.
+    synchronized (checker.get()) {
+      explained =
+          LedSession.Explained.of(
+              checker.get().check(work.get().readings(), Optional.empty(), List.of()));
+    }
+    explainMillis = setup.ticks().millis() - start;
     synchronized (this) {
       if (session.filter(one -> one == of).isPresent()) {
-        of.explained(work.get(), shown);
+        of.explained(work.get(), explained);
         changed();
       }
     }
@@ -724,10 +776,10 @@ public final class Bench implements AutoCloseable {
         }
         if (session.get().lookForOthers()) {
           others = OthersOnUnit.of(session.get(), setup.station());
+          explain(false);
           changed();
         }
       }
-      explainNow();
     } catch (Refused | StoreTrouble e) {
       // What can't be read now is read at the next look; what can't be written is told there.
     }

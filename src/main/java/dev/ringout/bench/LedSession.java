@@ -69,7 +69,7 @@ final class LedSession {
   private final Pace pace = new Pace();
   private Led led;
   private ReadingSet readings;
-  private Optional<CheckResult> result = Optional.empty();
+  private Explained explained = Explained.NOTHING;
   private long readingsVersion;
   private long resultOf = -1;
   private boolean confirmed;
@@ -437,12 +437,27 @@ final class LedSession {
   /** Readings to be explained. */
   record Work(long version, ReadingSet readings) {}
 
+  /** What readings show, and that in words. */
+  record Explained(
+      Optional<CheckResult> shown, List<BenchState.FaultState> faults, BenchState.Open open) {
+    static final Explained NOTHING =
+        new Explained(Optional.empty(), List.of(), new BenchState.Open(List.of(), 0));
+
+    static Explained of(CheckResult result) {
+      return new Explained(Optional.of(result), Findings.faults(result), Findings.open(result));
+    }
+
+    private CheckResult result() {
+      return shown.orElseThrow();
+    }
+  }
+
   boolean isWorking() {
     return resultOf != readingsVersion && !readings.readings().isEmpty();
   }
 
-  Optional<CheckResult> result() {
-    return result;
+  Explained explained() {
+    return explained;
   }
 
   ReadingSet readings() {
@@ -450,8 +465,9 @@ final class LedSession {
   }
 
   /** What all readings up to then show; what they leave open is planned once nothing is asked. */
-  void explained(Work work, CheckResult shown) {
-    result = Optional.of(shown);
+  void explained(Work work, Explained by) {
+    CheckResult shown = by.result();
+    explained = by;
     resultOf = work.version();
     order.telling(telling(shown));
     if (resultOf == readingsVersion && order.now().isEmpty() && !shown.coverage().isComplete()) {

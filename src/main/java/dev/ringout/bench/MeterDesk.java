@@ -30,9 +30,15 @@ final class MeterDesk implements AutoCloseable {
 
   private static final String ANY_PROFILE = "scpi";
 
+  private static final String PRACTICE_METER =
+      "This is a practice meter: what it reads is no value of a real unit.";
+  private static final String NO_PRACTICE_METER =
+      "This is a real meter: a practice unit is read by a practice meter.";
+
   private final Ticks ticks;
   private final Channels channels;
   private final Hearer hearer;
+  private final boolean practice;
   private final MeterAddress address;
   private final MeterProfile profile;
   private final Thread thread;
@@ -81,7 +87,13 @@ final class MeterDesk implements AutoCloseable {
   }
 
   MeterDesk(
-      MeterAddress address, MeterProfile profile, Channels channels, Ticks ticks, Hearer hearer) {
+      MeterAddress address,
+      MeterProfile profile,
+      boolean practice,
+      Channels channels,
+      Ticks ticks,
+      Hearer hearer) {
+    this.practice = practice;
     this.address = address;
     this.profile = profile;
     this.channels = channels;
@@ -161,9 +173,13 @@ final class MeterDesk implements AutoCloseable {
       try (Meter open =
           Meter.open(address, profile, false, channels, new Transcript(ticks, line -> {}))) {
         meter = Optional.of(open);
-        identity = Optional.of(open.identity());
-        set(Link.READY, "");
-        open.lead(new Lead(open));
+        if (open.identity().practice() == practice) {
+          identity = Optional.of(open.identity());
+          set(Link.READY, "");
+          open.lead(new Lead(open));
+        } else {
+          set(Link.LOST, practice ? NO_PRACTICE_METER : PRACTICE_METER);
+        }
       } catch (MeterTrouble e) {
         lost(e);
       } catch (RuntimeException e) {

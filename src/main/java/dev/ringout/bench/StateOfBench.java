@@ -3,7 +3,6 @@ package dev.ringout.bench;
 import dev.ringout.bench.BenchState.Found;
 import dev.ringout.bench.BenchState.MeterState;
 import dev.ringout.bench.BenchState.Offer;
-import dev.ringout.bench.BenchState.Open;
 import dev.ringout.bench.BenchState.PointState;
 import dev.ringout.bench.BenchState.Progress;
 import dev.ringout.bench.BenchState.SessionState;
@@ -72,8 +71,8 @@ final class StateOfBench {
         choosing ? Optional.of(offer(order.tellingLeft())) : Optional.empty(),
         led.now().map(step -> step(led, step)),
         last(led),
-        new Found(led.isWorking(), led.result().map(Findings::faults).orElse(List.of())),
-        led.result().map(Findings::open).orElse(new Open(List.of(), 0)),
+        new Found(led.isWorking(), led.explained().faults()),
+        led.explained().open(),
         bench.others());
   }
 

@@ -167,12 +167,4 @@ final class StepOrder {
   int skipped() {
     return (int) plan.stream().filter(step -> skipped.contains(step.id())).count();
   }
-
-  /** The step of the plan behind another, whether it is made or not. */
-  Optional<AskedStep> known(String id) {
-    return plan.stream()
-        .filter(step -> step.id().equals(id))
-        .findFirst()
-        .or(() -> telling.stream().filter(step -> step.id().equals(id)).findFirst());
-  }
 }

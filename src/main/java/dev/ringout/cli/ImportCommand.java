@@ -21,11 +21,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -324,7 +322,7 @@ final class ImportCommand implements Callable<Integer> {
 
   private int write(Path file, ImportResult result) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    List<OutSheet> sheets = ImportedSheets.of(result, header(result));
+    List<OutSheet> sheets = ImportedSheets.of(result, String.valueOf(listFile.getFileName()));
     if (namesWhatIsNotThere(result)) {
       output.err().println("ringout: the options name what is not there, so nothing is written");
       return ExitCode.NOT_UNDERSTOOD;
@@ -408,12 +406,5 @@ final class ImportCommand implements Callable<Integer> {
     } catch (IOException e) {
       return "";
     }
-  }
-
-  private Map<String, String> header(ImportResult result) {
-    Map<String, String> header = new LinkedHashMap<>();
-    result.header().forEach(fact -> header.put(fact.name().word(), fact.value()));
-    header.put("imported from", String.valueOf(listFile.getFileName()));
-    return header;
   }
 }

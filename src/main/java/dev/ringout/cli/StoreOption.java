@@ -55,9 +55,9 @@ final class StoreOption {
     return store.get();
   }
 
-  /** The store of practice units: the one that was named, else one of its own in a folder. */
+  /** The store of practice units: the one that was typed, else one of its own in a folder. */
   StoreAtHand practiceStore(Path folder) {
-    if (named().isEmpty()) {
+    if (address.isEmpty()) {
       store =
           Optional.of(StoreAtHand.inFolderOfItsOwn(folder.resolve("practice.db"), System.getenv()));
     }

@@ -1,11 +1,14 @@
 package dev.ringout.jobs;
 
 import dev.ringout.harness.Harness;
+import dev.ringout.intake.OneUnit;
 import dev.ringout.intake.ReadingsReader;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.readings.Rework;
+import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
+import dev.ringout.source.Severity;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.store.Entry;
 import dev.ringout.store.EntryKind;
@@ -196,6 +199,29 @@ public final class LedSheets {
       problems.error(e.place(), e.text());
     }
     return reader.readings();
+  }
+
+  /**
+   * What is wrong with the part before anything is read: with it in the store, no reading of the
+   * unit could be understood any more.
+   *
+   * @param file the name of the test's file
+   */
+  public List<Problem> errors(String file, Harness harness) {
+    List<Entry> entries = new ArrayList<>();
+    for (Entry.Draft draft : opening("", "")) {
+      entries.add(new Entry(entries.size() + 1, "", "", draft.kind().word(), draft.body(), "", ""));
+    }
+    Problems problems = new Problems();
+    ReadingsReader reader = new ReadingsReader(harness, problems);
+    try (KeptSheets sheets = KeptSheets.of(entries, file, Map.of(), problems)) {
+      reader.read(sheets, file + within);
+    } catch (UnusableInput e) {
+      problems.error(e.place(), e.text());
+    }
+    OneUnit.report(harness, reader.readings(), problems);
+    OneUnit.reportOtherRevision(harness, reader.readings(), problems);
+    return problems.list().stream().filter(one -> one.severity() == Severity.ERROR).toList();
   }
 
   private static String name(Reading.Kind kind) {

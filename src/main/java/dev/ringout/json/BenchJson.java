@@ -10,6 +10,7 @@ import dev.ringout.bench.BenchState.StepState;
 import dev.ringout.bench.BenchState.TakenState;
 import dev.ringout.bench.BenchState.UnitState;
 import dev.ringout.bench.Refused;
+import dev.ringout.source.Problem;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
@@ -51,20 +52,15 @@ public final class BenchJson {
 
   /** What was wrong in what was asked. */
   public static String write(Refused refused) {
-    return line(
-        Map.of(
-            "problems",
-            refused.problems().stream()
-                .map(
-                    problem -> {
-                      Map<String, Object> one = new LinkedHashMap<>();
-                      one.put("text", problem.text());
-                      one.put(
-                          "place", problem.place().isNowhere() ? "" : problem.place().toString());
-                      one.put("maybe", problem.maybe());
-                      return one;
-                    })
-                .toList()));
+    return line(Map.of("problems", refused.problems().stream().map(BenchJson::problem).toList()));
+  }
+
+  static Map<String, Object> problem(Problem problem) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("text", problem.text());
+    json.put("place", problem.place().isNowhere() ? "" : problem.place().toString());
+    json.put("maybe", problem.maybe());
+    return json;
   }
 
   private static Map<String, Object> meter(MeterState meter) {

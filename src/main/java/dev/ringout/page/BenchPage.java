@@ -62,6 +62,7 @@ public final class BenchPage implements AutoCloseable {
     Routes routes = new Routes(failures);
     new SessionRoutes(bench, units).in(routes);
     new UnitRoutes(door, bench, units).in(routes);
+    new ListRoutes(door, bench, units).in(routes);
     try {
       BenchServer server = BenchServer.start(BenchServer.loopback(), port, site(), routes, events);
       return new BenchPage(bench, server);

@@ -25,6 +25,7 @@ final class UnitsOfPage {
   private final Ringout door;
   private final Bench bench;
   private final Map<String, ListAtHand> taken = new LinkedHashMap<>();
+  private boolean knowsTakenBefore;
 
   UnitsOfPage(Ringout door, Bench bench) {
     this.door = door;
@@ -50,6 +51,7 @@ final class UnitsOfPage {
 
   /** The lists that units can be made to: those that were taken here, and those of all units. */
   synchronized Map<String, ListAtHand> lists() throws Refused {
+    findTakenBefore();
     Map<String, ListAtHand> lists = new LinkedHashMap<>(taken);
     for (UnitsJob.Listed one : all()) {
       if (!lists.containsKey(one.unit().harness())) {
@@ -60,6 +62,16 @@ final class UnitsOfPage {
       }
     }
     return lists;
+  }
+
+  /** Lists that another bench with these data, or this one before, has taken. */
+  private void findTakenBefore() {
+    if (!knowsTakenBefore) {
+      knowsTakenBefore = true;
+      for (Path file : new ListFolder(bench.setup().data()).taken()) {
+        bench.tests().list(file).result().ifPresent(this::take);
+      }
+    }
   }
 
   ListAtHand list(String id) throws Refused {

@@ -6,12 +6,25 @@ import dev.ringout.imports.list.ImportResult.SkippedRow;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.words.ImportWords;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** An imported list as the sheets of a harness file. */
 public final class ImportedSheets {
   private ImportedSheets() {}
+
+  /**
+   * The sheets of its wiring, with what the list says of itself.
+   *
+   * @param file the name of the list's file
+   */
+  public static List<OutSheet> of(ImportResult result, String file) {
+    Map<String, String> header = new LinkedHashMap<>();
+    result.header().forEach(fact -> header.put(fact.name().word(), fact.value()));
+    header.put("imported from", file);
+    return of(result, header);
+  }
 
   /**
    * The sheets of its wiring, and the rows that may be wires and could not be read: a harness that

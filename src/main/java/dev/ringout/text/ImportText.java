@@ -1,13 +1,11 @@
 package dev.ringout.text;
 
 import dev.ringout.harness.Wire;
-import dev.ringout.imports.list.CellBalance;
 import dev.ringout.imports.list.Evidence;
 import dev.ringout.imports.list.Finding;
 import dev.ringout.imports.list.HeaderFact;
 import dev.ringout.imports.list.Hypothesis;
 import dev.ringout.imports.list.ImportResult;
-import dev.ringout.imports.list.ImportResult.RowCounts;
 import dev.ringout.imports.list.ImportResult.SheetReport;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
@@ -21,8 +19,8 @@ import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import dev.ringout.words.HypothesisWords;
 import dev.ringout.words.ImportWords;
+import dev.ringout.words.UnderstandingWords;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -30,7 +28,6 @@ import java.util.TreeMap;
 /** How a list was understood, on one screen. */
 public final class ImportText {
   private static final int WIRES_SHOWN = 5;
-  private static final int PLACES_SHOWN = 6;
   private static final int WAYS_SHOWN = 2;
   private static final int SHEETS_SHOWN_WHOLE = 3;
   private static final int COLUMNS_SHOWN = 16;
@@ -89,14 +86,10 @@ public final class ImportText {
             Text.of(
                 "%s: %s",
                 page.styled(Style.STRONG, table.sheet() + " " + table.firstCell()),
-                page.styled(
-                    Style.BAD,
-                    table.decided()
-                        ? "no wires are read here; if there are some, say which way"
-                        : "not certain how to read it, so nothing is read")));
-    page.paragraph("  its columns: ", headings(table.best().table().columns()));
+                page.styled(Style.BAD, HypothesisWords.standing(table))));
+    page.paragraph("  its columns: ", UnderstandingWords.headings(table.best().table().columns()));
     int number = 1;
-    for (Hypothesis way : shown(table)) {
+    for (Hypothesis way : table.offered(WAYS_SHOWN)) {
       page.blank()
           .paragraph(
               "  " + number + ". ",
@@ -117,52 +110,18 @@ public final class ImportText {
     }
   }
 
-  /** The columns by their letters, as the options call them. */
-  private static String headings(List<ListColumn> columns) {
-    List<String> named = new ArrayList<>();
-    for (ListColumn column : columns.stream().limit(COLUMNS_SHOWN).toList()) {
-      String heading = column.heading().isEmpty() ? "(no heading)" : column.heading();
-      named.add(Place.columnLetters(column.index()) + " " + heading);
-    }
-    boolean more = columns.size() > COLUMNS_SHOWN;
-    return String.join(", ", named)
-        + (more ? ", and " + (columns.size() - COLUMNS_SHOWN) + " more" : "");
-  }
-
-  /** The two best ways that tell wires, or one and none. */
-  private static List<Hypothesis> shown(Weighed table) {
-    List<Hypothesis> shown = new ArrayList<>();
-    for (Hypothesis way : table.hypotheses()) {
-      boolean tells = way.wires() > 0 || way.table().layout() == Layout.MARKS;
-      if (shown.size() < WAYS_SHOWN && tells) {
-        shown.add(way);
-      }
-    }
-    if (!table.decided()) {
-      table.hypotheses().stream()
-          .filter(way -> way.table().layout() == Layout.NONE)
-          .findFirst()
-          .ifPresent(shown::add);
-    }
-    return shown;
-  }
-
   private void sheet(SheetReport sheet, boolean whole) {
-    String name = sheet.sheet() + (sheet.range().isEmpty() ? "" : " " + sheet.range());
     page.blank()
         .paragraph(
             "",
             Text.of(
                 "%s: %s",
-                page.styled(Style.STRONG, name),
-                ImportWords.layout(sheet.layout())
-                    + (sheet.headingRow() > 0
-                        ? " (headings in row " + sheet.headingRow() + ")"
-                        : "")));
+                page.styled(Style.STRONG, UnderstandingWords.name(sheet)),
+                UnderstandingWords.layout(sheet)));
     if (whole && sheet.layout() != Layout.NONE) {
       columns(sheet.columns());
     }
-    page.paragraph("  ", rows(sheet));
+    page.paragraph("  ", UnderstandingWords.rows(sheet));
   }
 
   private void columns(List<ListColumn> columns) {
@@ -181,39 +140,10 @@ public final class ImportText {
     if (more > 0) {
       page.line("      and " + Numbers.count(more, "column") + " more like these");
     }
-    List<String> kept =
-        columns.stream()
-            .filter(column -> column.role() == Role.KEEP)
-            .map(ListColumn::heading)
-            .filter(heading -> !heading.isEmpty())
-            .toList();
+    String kept = UnderstandingWords.keptAsNotes(columns);
     if (!kept.isEmpty()) {
-      page.paragraph("      kept as notes: ", String.join(", ", kept));
+      page.paragraph("      kept as notes: ", kept);
     }
-  }
-
-  private static String rows(SheetReport sheet) {
-    RowCounts rows = sheet.rows();
-    Map<String, Integer> counts = new LinkedHashMap<>();
-    counts.put("wire", rows.wire());
-    counts.put("spare", rows.spare());
-    counts.put("heading", rows.heading());
-    counts.put("note", rows.note());
-    counts.put("blank", rows.blank());
-    counts.put("skipped", rows.skipped());
-    List<String> parts = new ArrayList<>();
-    counts.forEach(
-        (word, count) -> {
-          if (count > 0) {
-            parts.add(count + " " + word);
-          }
-        });
-    return Numbers.count(rows.total(), row(sheet.layout())) + ": " + String.join(", ", parts);
-  }
-
-  /** What is counted of a list. */
-  private static String row(Layout layout) {
-    return layout == Layout.CONNECTIONS ? "connection" : "row";
   }
 
   private static String cut(String text, int length) {
@@ -226,12 +156,7 @@ public final class ImportText {
     }
     page.heading("Header");
     for (HeaderFact fact : result.header()) {
-      String where =
-          fact.place().isNowhere()
-              ? "as you say"
-              : (fact.place().sheet().isEmpty() ? "" : fact.place().sheet() + "!")
-                  + fact.place().cell();
-      page.paragraph(Text.of("  %-12s", fact.name().word()), fact.value() + " (" + where + ")");
+      page.paragraph(Text.of("  %-12s", fact.name().word()), UnderstandingWords.fact(fact));
     }
   }
 
@@ -257,70 +182,12 @@ public final class ImportText {
 
   private void counts() {
     page.heading("In all");
-    List<String> parts = new ArrayList<>();
-    parts.add(Numbers.count(result.wiring().wires().size(), "wire"));
-    if (!result.wiring().links().isEmpty()) {
-      parts.add(Numbers.count(result.wiring().links().size(), "link"));
+    page.paragraph("  ", UnderstandingWords.counts(result));
+    result.cells().forEach(cells -> page.paragraph("  ", UnderstandingWords.cells(cells)));
+    String lost = UnderstandingWords.lost(result);
+    if (!lost.isEmpty()) {
+      page.paragraph("  ", page.styled(Style.BAD, lost));
     }
-    long spare = result.pinsWithoutWire();
-    if (spare > 0) {
-      parts.add(Numbers.count(spare, "pin") + " listed without a wire");
-    }
-    long named = result.wiring().pins().size() - spare;
-    if (named > 0) {
-      parts.add(Numbers.count(named, "wired pin") + " with a name beside");
-    }
-    if (result.found().bothEnds() > 0) {
-      parts.add(
-          Text.of(
-              "%d found at both ends, %d at one end only, %d to a pin that the other end does not list, %d to an item without a list",
-              result.found().bothEnds(),
-              result.found().oneSided(),
-              result.found().farPinNotListed(),
-              result.found().farHasNoList()));
-    }
-    page.paragraph("  ", String.join("; ", parts));
-    result.cells().forEach(this::cells);
-    long lost = result.lostRows();
-    if (lost > 0) {
-      page.paragraph(
-          "  ",
-          page.styled(
-              Style.BAD,
-              Numbers.count(lost, row(result.sheets().get(0).layout()))
-                  + " could not be read and may be wires"));
-    }
-  }
-
-  /** What became of a sheet's cells, so that none is gone without a word. */
-  private void cells(CellBalance cells) {
-    Map<String, Integer> uses = new LinkedHashMap<>();
-    uses.put("in wires", cells.wires());
-    uses.put("in pins", cells.pins());
-    uses.put("in notes", cells.notes());
-    uses.put("in headings", cells.headings());
-    uses.put("not read", cells.notRead());
-    List<String> parts = new ArrayList<>();
-    uses.forEach(
-        (use, count) -> {
-          if (count > 0) {
-            parts.add(count + " " + use);
-          }
-        });
-    if (cells.notUsed() > 0) {
-      int more = cells.unused().size() - PLACES_SHOWN;
-      parts.add(
-          cells.notUsed()
-              + " not used ("
-              + String.join(", ", cells.unused().stream().limit(PLACES_SHOWN).toList())
-              + (more > 0 ? " and " + more + " more" : "")
-              + ")");
-    }
-    page.paragraph(
-        "  ",
-        Text.of(
-            "%s: %s of %s",
-            cells.sheet(), String.join(", ", parts), Numbers.count(cells.filled(), "filled cell")));
   }
 
   private void findings() {

@@ -9,12 +9,12 @@ import dev.ringout.text.Page.Style;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import dev.ringout.words.LackWords;
+import dev.ringout.words.RemarkWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Pattern;
 
 /** What is wrong on paper, the important first, each rule with its source once. */
 public final class ReviewText {
@@ -79,9 +79,7 @@ public final class ReviewText {
         (key, some) -> {
           page.blank().line("  " + page.styled(Style.STRONG, some.get(0).rule()));
           for (Remark remark : some.subList(0, Math.min(SHOWN_OF_A_RULE, some.size()))) {
-            boolean named =
-                remark.text().matches("(?s)" + Pattern.quote(remark.subject()) + "\\b.*");
-            page.paragraph("  - ", (named ? "" : remark.subject() + ": ") + remark.text());
+            page.paragraph("  - ", RemarkWords.sentence(remark));
           }
           if (some.size() > SHOWN_OF_A_RULE) {
             page.line("    and " + (some.size() - SHOWN_OF_A_RULE) + " more; --json has them all");

@@ -1,10 +1,16 @@
 package dev.ringout.words;
 
+import dev.ringout.harness.Link;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Wire;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Evidence;
 import dev.ringout.imports.list.Hypothesis;
+import dev.ringout.imports.list.Weighed;
 import dev.ringout.units.Text;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A way to read a table, in words: its first wires as sentences, and what speaks for it. */
 public final class HypothesisWords {
@@ -46,6 +52,13 @@ public final class HypothesisWords {
 
   private HypothesisWords() {}
 
+  /** How a table stands that was not read as it is. */
+  public static String standing(Weighed table) {
+    return table.decided()
+        ? "no wires are read here; if there are some, say which way"
+        : "not certain how to read it, so nothing is read";
+  }
+
   /** A wire as it would be read: {@code W1 runs from Drive 1 terminal U to Motor 1 terminal U}. */
   public static String sentence(Hypothesis.Sample wire) {
     if (wire.net()) {
@@ -55,10 +68,38 @@ public final class HypothesisWords {
     return name + " runs from " + end(wire.from()) + " to " + end(wire.to());
   }
 
+  /** A wire as it was read, in the same words, with its gauge, colour and signal. */
+  public static String sentence(Wire wire) {
+    boolean unnamed = wire.name().equals(wire.from() + ">" + wire.to());
+    List<String> parts = new ArrayList<>();
+    parts.add(
+        (unnamed ? "a wire" : wire.name())
+            + " runs from "
+            + end(wire.from())
+            + " to "
+            + end(wire.to()));
+    Stream.of(wire.gaugeLabel(), wire.colour(), wire.signal())
+        .filter(text -> !text.isEmpty())
+        .forEach(parts::add);
+    return String.join(", ", parts);
+  }
+
+  /** A link as it was read. */
+  public static String sentence(Link link) {
+    return end(link.from()) + " and " + end(link.to()) + " are joined without a wire";
+  }
+
   private static String end(End end) {
-    return end.hasPin()
-        ? end.item() + " terminal " + end.pin()
-        : end.item() + " (no terminal said)";
+    return end(end.item(), end.pin());
+  }
+
+  private static String end(Point point) {
+    // A terminal that the list does not name has a mark in place of its name.
+    return end(point.ref(), point.pin().startsWith("?") ? "" : point.pin());
+  }
+
+  private static String end(String item, String pin) {
+    return pin.isEmpty() ? item + " (no terminal said)" : item + " terminal " + pin;
   }
 
   /** What was found that speaks for or against a way. */

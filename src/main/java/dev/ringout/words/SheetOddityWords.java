@@ -21,8 +21,8 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
   @Override
   public OddityWords undecided(SheetOddity.Undecided odd) {
     return OddityWords.of(
-        "it is not certain how this table tells its wires, so nothing is read: say which way with one"
-            + " of the commands shown");
+        "it is not certain how this table tells its wires, so nothing is read: say which of the ways"
+            + " shown is meant");
   }
 
   @Override

@@ -7,11 +7,17 @@
 
 /** A key that arrives sooner after a step than a person can have read it was meant for the step before. */
 const TOO_SOON_MS = 350;
-/** Between two keys of a scanner, and after its last one. A person is slower. */
-const SCAN_GAP_MS = 45;
-const SCAN_SHORTEST = 2;
+/** Between two keys of a scanner, and after its last one: a person is slower. A key alone waits so long before it does anything. */
+const SCAN_GAP_MS = 50;
+/** A slow scanner's keys were done one by one already when its Enter comes: then that takes nothing, and what they did is undone. */
+const SLOW_SCAN_GAP_MS = 80;
+const SCAN_SHORTEST = 3;
+const SLOW_SCAN_SHORTEST = 4;
 /** So long without a word from the program, and the page asks whether it is still there. */
 const SILENCE_MS = 5000;
+/** So long a value may take to be kept, and so long any other work, before it counts as not answered. */
+const QUICK_MS = 10_000;
+const PATIENT_MS = 120_000;
 
 const SVG = 'http://www.w3.org/2000/svg';
 
@@ -30,7 +36,7 @@ const page = {
   drafts: new Map(),
   entry: { step: '', digits: '', unit: '', over: false, open: false },
   live: { text: '', stage: '' },
-  shown: { step: '', since: 0, last: '', screen: '' },
+  shown: { step: '', since: 0, last: '', screen: '', dialog: 0 },
   busy: false,
 };
 
@@ -134,10 +140,10 @@ class Refused extends Error {
   }
 }
 
-async function ask(path, options = {}) {
+async function ask(path, options = {}, patience = PATIENT_MS) {
   let answer;
   try {
-    answer = await fetch(path, { credentials: 'same-origin', ...options });
+    answer = await fetch(path, { credentials: 'same-origin', signal: AbortSignal.timeout(patience), ...options });
   } catch (failure) {
     lost();
     throw new Refused(0, [{ text: options.method === 'POST'
@@ -150,7 +156,8 @@ async function ask(path, options = {}) {
   throw new Refused(answer.status, json?.problems ?? [{ text: `The program did not accept this (${answer.status}).` }]);
 }
 
-const post = (path, body = {}) => ask(path, { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) });
+const post = (path, body = {}, patience = PATIENT_MS) =>
+  ask(path, { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) }, patience);
 
 /** One thing at a time in a session; what is asked for before the answer came is dropped. */
 async function act(what, body = {}) {
@@ -158,7 +165,7 @@ async function act(what, body = {}) {
   page.busy = true;
   document.documentElement.dataset.busy = '';
   try {
-    take(await post(`/api/session/${what}`, body));
+    receive(await post(`/api/session/${what}`, body, what === 'take' ? QUICK_MS : PATIENT_MS));
     return true;
   } catch (failure) {
     refuse(failure);
@@ -176,7 +183,7 @@ function refuse(failure) {
 }
 
 /** The newest state; what was made before the one that is shown is dropped. */
-function take(state) {
+function receive(state) {
   if (page.state && state.version <= page.state.version) return;
   page.state = state;
   const step = state.session?.step?.id ?? '';
@@ -202,7 +209,7 @@ function listen() {
   const on = (kind, action) => events.addEventListener(kind, (event) => { action(JSON.parse(event.data)); heard(); });
   on('tone', ({ tone }) => tones.play(tone));
   on('live', (live) => { page.live = live; showLive(); });
-  on('state', take);
+  on('state', receive);
   // A program that was started anew counts from the beginning.
   events.addEventListener('open', () => { if (page.state) page.state.version = -1; heard(); });
   events.addEventListener('error', () => {
@@ -236,7 +243,7 @@ async function watch() {
   try {
     const answer = await fetch('/api/state', { credentials: 'same-origin', signal: AbortSignal.timeout(3000) });
     if (answer.status === 403) setLink('shut');
-    else if (answer.ok) { const state = await answer.json(); heard(); take(state); }
+    else if (answer.ok) { const state = await answer.json(); heard(); receive(state); }
   } catch (failure) {
     lost();
   }
@@ -363,13 +370,13 @@ const speech = {
 };
 
 /** What is said of a step: only what the hands have to do; the probe that stays is not named again. */
-function spokenStep(session) {
+function spokenStep(session, fresh = false) {
   const { step, last } = session;
   if (!step) return 'done';
   const again = step.again ? 'once more, ' : '';
   const sides = step.stays === 'from' && !step.again ? `to ${step.to.spoken}`
     : step.stays === 'to' && !step.again ? step.from.spoken : `${step.from.spoken}, to ${step.to.spoken}`;
-  const result = last?.taken && last.outcome === 'bad' ? 'not good, ' : last?.taken && last.outcome === 'unsure' ? 'not sure, ' : '';
+  const result = !fresh || !last?.taken ? '' : { bad: 'not good, ', unsure: 'not sure, ' }[last.outcome] ?? '';
   return result + again + sides;
 }
 
@@ -397,12 +404,12 @@ function closeNotice() {
 }
 
 /** Says a new step and the result before it once, in one sentence. */
-function tellStep(session) {
+function tellStep(session, fresh) {
   const { step, last } = session;
   const result = last ? `${last.taken ? OUTCOMES[last.outcome] : 'Taken back'}: ${last.value}. ` : '';
   const next = step ? `${step.again ? 'Once more: ' : ''}${step.from.spoken} to ${step.to.spoken}. Should read ${step.expected.text}.` : 'Nothing is left to measure.';
-  if (last?.taken && last.outcome !== 'good' && last.id !== page.shown.last) shout(`${result}${last.says}`);
-  tell(last?.id !== page.shown.last ? result + next : next);
+  if (fresh && last?.taken && last.outcome !== 'good') shout(`${result}${last.says}`);
+  tell(fresh ? result + next : next);
 }
 
 // ---------------------------------------------------------------- where the page is
@@ -455,7 +462,14 @@ async function load() {
 async function loadFaces(id) {
   if (page.faces.has(id)) return;
   page.faces.set(id, []);
-  page.faces.set(id, (await ask(`/api/units/${encodeURIComponent(id)}/faces`)).items);
+  page.faces.set(id, (await ask(`/api/units/${encodeURIComponent(id)}/faces`)).items.map(placed));
+}
+
+/** Where nobody knows how the cavities of an item stand, they are drawn in rows, in their order, and it is said. */
+function placed(item) {
+  if (item.cavities.every((cavity) => cavity.x !== null && cavity.y !== null)) return { ...item, known: true };
+  const cavities = item.cavities.map((cavity, at) => ({ ...cavity, x: (at % 12) * 8, y: -Math.floor(at / 12) * 8 }));
+  return { ...item, cavities, shape: 'strip', from: 'in the order of the list, not as it looks', known: false };
 }
 
 // ---------------------------------------------------------------- the frame around every screen
@@ -465,7 +479,8 @@ const TITLES = { units: 'Units', unit: 'Unit', bench: 'Bench', record: 'Record',
 function render() {
   if (!page.state) return renderBanners();
   if (!page.route.screen) {
-    page.route.screen = page.state.session ? 'bench' : 'units';
+    history.replaceState(null, '', link(page.state.session ? 'bench' : 'units'));
+    page.route = readRoute();
     load();
   }
   const { screen, id, part } = page.route;
@@ -510,9 +525,10 @@ function shownStep(session) {
   const last = `${session.last?.id}/${session.last?.taken}`;
   if (page.shown.step === step && page.shown.last === last) return;
   const news = page.shown.step !== step;
-  if (page.route.screen === 'bench') tellStep(session);
+  const fresh = page.shown.last !== last;
+  if (page.route.screen === 'bench') tellStep(session, fresh);
   if (news) page.shown.since = performance.now();
-  if (news && page.route.screen === 'bench') speech.say(spokenStep(session));
+  if (news && page.route.screen === 'bench') speech.say(spokenStep(session, fresh));
   page.shown.step = step;
   page.shown.last = last;
 }
@@ -688,7 +704,7 @@ function pointRow(side, lead, stays, other, items) {
   const first = side.points[0];
   const item = items.find((one) => first && one.ref.toLowerCase() === first.item.toLowerCase());
   const marks = side.points.filter((point) => point.item === first.item).map((point) => point.pin);
-  const place = item && item.cavities.some((cavity) => marks.includes(cavity.pin));
+  const place = item?.known && item.cavities.some((cavity) => marks.includes(cavity.pin));
   return el('div', { class: `point ${stays ? 'stays' : 'moves'}` },
     el('p', { class: 'lead' }, el('span', {}, lead), stays ? el('b', {}, 'stays') : other ? el('b', {}, 'moves') : null, el('strong', {}, caseOf(side))),
     el('div', { class: 'words' }, pointName(side), placeOf(side, item)),
@@ -714,7 +730,7 @@ function caseOf(side) {
 function placeOf(side, item) {
   if (side.rest) return el('p', { class: 'said how' }, side.how || 'Every other net, tied together.');
   if (side.points.length > 1) return el('p', { class: 'said how' }, side.how || 'Tied together.');
-  return item ? el('p', { class: 'said' }, item.title) : null;
+  return item?.title ? el('p', { class: 'said' }, item.title) : null;
 }
 
 /** What has to be done first stands in place of the value: nothing can be taken past it. */
@@ -756,13 +772,23 @@ function liveRow(state, step) {
   const typed = entryText(step);
   return el('div', { class: 'live', 'data-stage': typed ? 'typed' : page.live.stage },
     el('div', { class: 'reading' },
-      typed || isTyped(state) || page.entry.open
-        ? el('input', { class: 'now', id: 'now', readonly: true, 'aria-label': 'Value typed', value: typed || `${NO_VALUE} ${unitOf(step)}`, key: 'now' })
-        : el('p', { class: 'now', id: 'now' }, page.live.text || NO_VALUE),
+      typed || isTyped(state) || page.entry.open ? typedValue(typed || `${NO_VALUE} ${unitOf(step)}`) : liveValue(),
       el('p', { class: 'echo', 'aria-hidden': 'true' }, 'should read ', el('b', {}, step.expected.text)),
       el('p', { class: 'stage', id: 'stage' }, stageWords(state, step))),
     typed || page.entry.open || isTyped(state)
       ? press('Delete', rubOut, { class: 'tool' }) : press('Type', openKeys, { class: 'tool' }));
+}
+
+/** As large as it fits: a value that is cut could be read for another one. */
+const held = (node) => el('div', { class: 'held' }, node);
+
+const lengthOf = (text) => Math.max(7, text.length);
+
+const typedValue = (text) => held(el('input', { class: 'now', id: 'now', readonly: true, inputmode: 'none', 'aria-label': 'Value typed', value: text, len: lengthOf(text), key: 'now' }));
+
+function liveValue() {
+  const text = page.live.text || NO_VALUE;
+  return held(el('p', { class: 'now', id: 'now', len: lengthOf(text) }, text));
 }
 
 /** Ten times a second: the texts alone, and only where they changed. */
@@ -771,7 +797,11 @@ function showLive() {
   if (!session?.step || page.route.screen !== 'bench') return;
   const now = byId('now');
   const stage = byId('stage');
-  if (now && now.tagName === 'P' && now.textContent !== (page.live.text || NO_VALUE)) now.textContent = page.live.text || NO_VALUE;
+  const value = page.live.text || NO_VALUE;
+  if (now && now.tagName === 'P' && now.textContent !== value) {
+    now.textContent = value;
+    now.style.setProperty('--len', lengthOf(value));
+  }
   const words = stageWords(page.state, session.step);
   if (stage && stage.textContent !== words) stage.textContent = words;
   const row = stage?.closest('.live');
@@ -810,7 +840,7 @@ const cautionsPanel = (step) => gate('Before this step',
 
 const leadsPanel = () => gate('Leads first',
   el('p', {}, 'Hold the two probes firmly together, metal on metal. What they read is taken off from every reading.'),
-  el('p', { class: 'now', id: 'now' }, page.live.text || NO_VALUE),
+  liveValue(),
   press(['Measure the leads', hint('Space')], () => act('leads'), { class: 'wide', key: 'leads' }));
 
 const lostPanel = (state, meter) => gate('The meter is lost',
@@ -955,6 +985,7 @@ function dialog(title, content, closing = 'Close') {
   put(box, el('div', { class: 'sheet' }, el('h2', { id: 'dialog-title', tabindex: '-1' }, title), content,
     closing ? el('div', { class: 'closing' }, press(closing, closeDialog, { key: 'dialog-close' })) : null));
   if (!box.open) box.showModal();
+  page.shown.dialog = performance.now();
   (box.querySelector('[autofocus]') ?? byId('dialog-title')).focus();
 }
 
@@ -1014,7 +1045,7 @@ function photoDialog() {
     if (!file) return;
     const picture = await small(file);
     try {
-      take(await ask(`/api/session/photo?text=${encodeURIComponent(draft('photo-text'))}`, { method: 'POST', headers: { 'Content-Type': picture.type }, body: picture }));
+      receive(await ask(`/api/session/photo?text=${encodeURIComponent(draft('photo-text'))}`, { method: 'POST', headers: { 'Content-Type': picture.type }, body: picture }));
       forget('photo', 'photo-text');
       closeDialog();
       notice('The photo is kept.');
@@ -1154,8 +1185,14 @@ function settingsDialog() {
     group('speech', 'Speech', [['on', 'On'], ['off', 'Off']], speech.on ? 'on' : 'off',
       (value) => { remembered.set('speech', value); speech.on = value === 'on'; if (page.state?.session) speech.say(spokenStep(page.state.session)); }),
     el('div', { class: 'tries' }, Object.entries({ good: 'Good', bad: 'Not good', unsure: 'Not sure', lifted: 'Lifted' }).map(([name, label]) => press(`Hear “${label}”`, () => tones.play(name), { class: 'second' }))),
+    el('details', {}, el('summary', {}, 'Keys'), el('dl', { class: 'keys' }, KEYS.flatMap(([key, does]) => [el('dt', {}, key), el('dd', {}, does)]))),
     el('p', { class: 'quiet' }, `${page.state.program}. Store: ${page.state.store}.`)]);
 }
+
+const KEYS = [
+  ['Space, Page Down, Enter', 'take the value; a foot pedal sends Page Down'], ['Backspace', 'rub out what was typed, else take back'], ['0 to 9, point, > and −', 'type a value'],
+  ['m, R, k, M, G', 'behind a number: mΩ, Ω, kΩ, MΩ, GΩ'], ['O', 'OL: more than the meter can show'], ['S', 'skip'], ['N', 'note'], ['P', 'photo'], ['/', 'jump; on Units, search'],
+  ['?', 'why this step'], ['+', 'more'], ['C', 'cautions read and done'], ['F, G', 'find the fault now, or go on'], ['1 to 4', 'choose a reason']];
 
 /** The look that was chosen, else the device's. */
 function applyLook() {
@@ -1248,12 +1285,12 @@ function listScreen() {
     list.choices.length ? choicesPart(list) : null,
     list.problems.length ? remarksPart('Doubts in the file', list.problems) : null,
     list.says.length ? el('section', {}, el('h2', {}, 'How it was understood'), el('ul', {}, list.says.map((sentence) => el('li', {}, sentence)))) : null,
-    list.remarks.length ? remarksPart('What the paper itself has against it', list.remarks) : null,
+    list.remarks.length ? remarksPart('Remarks on the paper', list.remarks) : null,
     list.wires.length ? wiresPart(list) : null];
 }
 
 const choicesPart = (list) => el('section', {}, el('h2', {}, 'How is it meant?'),
-  el('ul', { class: 'cards' }, list.choices.map((choice, at) => el('li', {}, el('div', { class: 'card plain' },
+  el('ul', { class: 'cards' }, list.choices.map((choice, at) => el('li', {}, el('div', { class: 'card open' },
     el('p', {}, el('strong', {}, choice.text)), el('p', {}, 'Its first wires would be:'), el('ul', { class: 'plain mono' }, choice.first.map((wire) => el('li', {}, wire))),
     press('It is meant so', () => readList(choice.options), { class: 'wide', key: `choice-${at}`, 'aria-label': `It is meant so: ${choice.text}` }))))));
 
@@ -1263,9 +1300,14 @@ const remarksPart = (title, remarks) => el('section', {}, el('h2', {}, title, ` 
   el('ul', { class: 'remarks' }, remarks.map((remark) => el('li', {}, sign(severitySign(remark.severity)),
     el('span', {}, el('b', {}, `${remark.severity}: `), remark.text, remark.place ? el('span', { class: 'place' }, ` ${remark.place}`) : null)))));
 
-const wiresPart = (list) => el('section', {}, el('h2', {}, 'Row by row'),
-  el('ol', { class: 'rows' }, list.wires.map((wire) => el('li', {}, el('span', {}, wire.sentence), el('span', { class: 'place' }, wire.place)))),
-  list.more ? el('p', {}, `and ${list.more} more`) : null);
+/** Each wire as it was understood, with the doubts of its own row below it. */
+function wiresPart(list) {
+  const doubts = (place) => list.problems.filter((problem) => problem.place === place);
+  return el('section', {}, el('h2', {}, 'Row by row'),
+    el('ol', { class: 'rows' }, list.wires.map((wire) => el('li', {}, el('span', {}, wire.sentence), el('span', { class: 'place' }, wire.place),
+      doubts(wire.place).map((doubt) => el('p', { class: 'doubt' }, sign(severitySign(doubt.severity)), doubt.text))))),
+    list.more ? el('p', {}, `and ${list.more} more`) : null);
+}
 
 async function readList(options) {
   try {
@@ -1324,7 +1366,7 @@ const faultsPart = (unit) => el('section', { 'aria-labelledby': 'faults' }, el('
   unit.faults.length ? el('ol', { class: 'faults' }, unit.faults.map(faultItem)) : el('p', {}, 'None is seen.'));
 
 function facesPart(unit) {
-  const items = page.faces.get(unit.id) ?? [];
+  const items = (page.faces.get(unit.id) ?? []).filter((item) => item.cavities.length);
   if (!items.length) return null;
   return el('section', { 'aria-labelledby': 'faces' }, el('h2', { id: 'faces' }, 'Faces'),
     el('ul', { class: 'legend' }, Object.entries(STATES).map(([state, { word }]) => el('li', {}, draw('svg', { class: 'face', viewBox: '-1.2 -1.2 2.4 2.4', 'aria-hidden': 'true' }, hole({ x: 0, y: 0, pin: '', signal: '' }, 1, 'insert', state)), word))),
@@ -1337,7 +1379,7 @@ function faceFigure(item, cavities) {
   const proven = cavities.filter((cavity) => cavity.state === 'proven').length;
   const words = [`${proven} proven`, ...named.map(([word, some]) => `${word}: ${some.map((cavity) => cavity.pin).join(', ')}`)].join('; ');
   const long = isLong(bounds(item.cavities), nearest(item.cavities));
-  return el('figure', { class: long ? 'long' : 'compact' }, el('figcaption', {}, el('strong', {}, item.ref), ` ${item.title}, ${item.from}`),
+  return el('figure', { class: !item.known ? 'unknown' : long ? 'long' : 'compact' }, el('figcaption', {}, el('strong', {}, item.ref), ` ${[item.title, item.from].filter(Boolean).join(', ')}`),
     face(item, { states, label: `${item.ref}: ${words}` }), el('p', { class: 'states' }, words),
     named.length ? el('details', {}, el('summary', {}, `What is missing at ${item.ref}`), el('ul', {}, named.flatMap(([, some]) => some.map((cavity) => el('li', {}, `${cavity.pin}: ${cavity.says}`))))) : null);
 }
@@ -1414,17 +1456,19 @@ function ticksScreen(unit) {
   const items = [...new Set(ends.map((end) => end.item))];
   const item = draft('tick-item', items[0] ?? '');
   const mine = ends.filter((end) => end.item === item);
-  const made = mine.filter((end) => end.made).length;
+  const made = mine.filter((end) => end.made);
+  const states = new Map(unit.cavities.filter((cavity) => cavity.item === item).map((cavity) => [cavity.pin, cavity.state]));
+  const untested = made.filter((end) => states.get(end.pin) !== 'proven').length;
   return [
     unitHead(unit, `Unit ${unit.serial}: ends made`),
     el('div', { class: 'fields' },
       field('tick-who', 'Who ticks', { kept: page.state.tester, oninput: later }),
       field('tick-item', 'Item', { kept: item, onchange: later, options: items.map((ref) => el('option', { value: ref }, ref)) }, 'select')),
-    el('p', { class: 'quiet' }, `${item}: ${made} of ${mine.length} made, ${mine.filter((end) => end.checked).length} checked by a second person. Made is not tested.`),
-    el('ol', { class: 'ticks' }, mine.map((end) => tickRow(unit, end)))];
+    el('p', { class: 'quiet' }, `${item}: ${made.length} of ${mine.length} made, ${mine.filter((end) => end.checked).length} checked by a second person, ${untested} made and not yet tested.`),
+    el('ol', { class: 'ticks' }, mine.map((end) => tickRow(unit, end, states.get(end.pin))))];
 }
 
-function tickRow(unit, end) {
+function tickRow(unit, end, state) {
   const who = draft('tick-who', page.state.tester);
   const send = (what) => async () => {
     if (!who) { notice('Say first who ticks.', 'bad'); return; }
@@ -1436,6 +1480,7 @@ function tickRow(unit, end) {
   const own = end.made && end.made.who === who;
   return el('li', {},
     el('p', { class: 'end' }, el('b', {}, `${end.item}-${end.pin}`), el('span', {}, ` ${end.wire}`)),
+    el('p', { class: 'tested' }, STATES[state]?.sign ? sign(STATES[state].sign) : null, state === 'proven' ? 'tested' : state === 'failing' ? 'failing' : 'not tested'),
     el('p', { class: 'place' }, end.made ? `made by ${end.made.who}, ${clock(end.made.at)}` : 'not made', end.checked ? `; checked by ${end.checked.who}, ${clock(end.checked.at)}` : ''),
     el('div', { class: 'row' },
       end.made ? el('span', { class: 'done' }, sign('good'), 'Made') : press('Made', send('made'), said('Made')),
@@ -1518,7 +1563,7 @@ function signPart(unit) {
 const BIG_KEYS = new Set([' ', 'Enter', 'PageDown', 'Backspace', 'Escape']);
 
 /** Keys that arrive faster than a person types, ended by Enter, are a scan; any others are done one by one, a moment later. */
-const scanner = { keys: [], at: 0, timer: 0 };
+const scanner = { waiting: [], run: [], at: 0, timer: 0 };
 
 function isTextField(node) {
   return node instanceof HTMLElement && !node.readOnly
@@ -1528,39 +1573,50 @@ function isTextField(node) {
 function onKey(event) {
   tones.start();
   if (event.ctrlKey || event.altKey || event.metaKey || event.isComposing || isTextField(event.target)) return;
-  const quick = scanner.keys.length > 0 && event.timeStamp - scanner.at < SCAN_GAP_MS;
-  if (event.key === 'Enter' && quick && scanner.keys.length >= SCAN_SHORTEST) {
+  const gap = event.timeStamp - scanner.at;
+  if (event.key.length === 1 && (event.key !== ' ' || (scanner.waiting.length > 0 && gap < SCAN_GAP_MS))) {
     stop(event);
-    const text = scanner.keys.join('').trim();
-    dropKeys();
-    closeDialog();
-    scanned(text);
-    return;
-  }
-  if (event.key.length === 1 && (event.key !== ' ' || quick)) {
-    if (event.repeat) return stop(event);
-    if (!quick) doKeys();
-    scanner.keys.push(event.key);
-    scanner.at = event.timeStamp;
-    clearTimeout(scanner.timer);
-    scanner.timer = setTimeout(doKeys, SCAN_GAP_MS);
-    // Space stays what it is on a focused button; other letters do nothing there.
-    stop(event);
+    if (!event.repeat) waitKey(event, gap);
     return;
   }
   // Shift comes before each large letter of a scan and is no key of its own.
   if (!BIG_KEYS.has(event.key)) return;
+  const scan = event.key === 'Enter' && gap < SLOW_SCAN_GAP_MS
+    && (scanner.run.length >= SLOW_SCAN_SHORTEST || (gap < SCAN_GAP_MS && scanner.waiting.length >= SCAN_SHORTEST));
+  if (scan) {
+    stop(event);
+    endScan();
+    return;
+  }
   doKeys();
   if (bigKey(event)) stop(event);
 }
 
+function waitKey(event, gap) {
+  if (gap >= SCAN_GAP_MS) doKeys();
+  if (gap >= SLOW_SCAN_GAP_MS) scanner.run = [];
+  scanner.waiting.push(event.key);
+  scanner.run.push(event.key);
+  scanner.at = event.timeStamp;
+  clearTimeout(scanner.timer);
+  scanner.timer = setTimeout(doKeys, SCAN_GAP_MS);
+}
+
+function endScan() {
+  const text = scanner.run.join('').trim();
+  clearTimeout(scanner.timer);
+  Object.assign(scanner, { waiting: [], run: [] });
+  Object.assign(page.entry, { digits: '', over: false });
+  closeDialog();
+  scanned(text);
+}
+
 function stop(event) { event.preventDefault(); event.stopPropagation(); }
 
-function dropKeys() { clearTimeout(scanner.timer); scanner.keys = []; }
-
 function doKeys() {
-  const keys = scanner.keys;
-  dropKeys();
+  const keys = scanner.waiting;
+  clearTimeout(scanner.timer);
+  scanner.waiting = [];
   keys.forEach(letterKey);
 }
 
@@ -1587,7 +1643,10 @@ const LETTERS = { s: skipDialog, n: noteDialog, p: photoDialog, '/': jumpDialog,
 
 function letterKey(key) {
   const box = byId('dialog');
-  if (box.open) { box.querySelector(`[data-choice="${CSS.escape(key)}"]`)?.click(); return; }
+  if (box.open) {
+    if (performance.now() - page.shown.dialog > TOO_SOON_MS) box.querySelector(`[data-choice="${CSS.escape(key)}"]`)?.click();
+    return;
+  }
   const session = page.state?.session;
   if (page.route.screen !== 'bench' || !session) { if (key === '/') byId('field-search')?.focus(); return; }
   if (session.offer) { if (/^[fg]$/i.test(key)) act('lead', { follow: key.toLowerCase() === 'f' }); return; }

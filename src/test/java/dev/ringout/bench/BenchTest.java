@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -196,10 +197,13 @@ class BenchTest {
               .orElseThrow();
       other.bench.start(unit, BenchOfTest.by("K. Novak"));
       at.type(GOOD);
-      for (int i = 0; i < 300 && other.bench.state().session().orElseThrow().others().isEmpty(); i++) {
+      for (int i = 0;
+          i < 300 && other.bench.state().session().orElseThrow().others().isEmpty();
+          i++) {
         Thread.sleep(10);
       }
-      assertEquals("bench 1", other.bench.state().session().orElseThrow().others().get(0).station());
+      assertEquals(
+          "bench 1", other.bench.state().session().orElseThrow().others().get(0).station());
       assertEquals(1, other.bench.state().session().orElseThrow().progress().made());
       other.type(GOOD);
       at.type(GOOD);
@@ -207,7 +211,8 @@ class BenchTest {
       assertEquals(List.of(), other.defects);
     }
     String check = said("check", "unit:7").out();
-    assertTrue(check.matches("(?s).*Readings (4 continuity|3 continuity, 0 insulation, 1 rep).*"), check);
+    assertTrue(
+        check.matches("(?s).*Readings (4 continuity|3 continuity, 0 insulation, 1 rep).*"), check);
     assertEquals(0, said("store", "check").code());
   }
 
@@ -226,7 +231,15 @@ class BenchTest {
     BenchState.SessionState session = at.bench.state().session().orElseThrow();
     assertEquals(2, session.number());
     assertTrue(
-        at.bench.state().session().orElseThrow().step().orElseThrow().from().text().matches("[JP]1-.*"));
+        at.bench
+            .state()
+            .session()
+            .orElseThrow()
+            .step()
+            .orElseThrow()
+            .from()
+            .text()
+            .matches("[JP]1-.*"));
     allGood();
     assertEquals(List.of(), at.explained().found().faults());
     at.bench.finish();
@@ -259,9 +272,29 @@ class BenchTest {
         "Name,Value\nserial number,7\ndate,2026-11-30\nrevision,A\noperator,R. Adeyemi\nstation,bench 1\n");
     Run byHand = Run.of("check", BenchOfTest.cable(folder), sheet);
     Run led = said("check", "unit:7");
-    assertEquals(
-        byHand.out().lines().limit(3).toList(), led.out().lines().limit(3).toList());
+    assertEquals(byHand.out().lines().limit(3).toList(), led.out().lines().limit(3).toList());
     assertEquals(1, session.found().faults().size());
+  }
+
+  @Test
+  void conditions_that_can_not_be_understood_are_refused_before_they_spoil_the_unit()
+      throws Exception {
+    start();
+    at.type(GOOD);
+    assertThrows(
+        Refused.class, () -> at.bench.conditions(Map.of("meter resolution", "about a milliohm")));
+    assertThrows(Refused.class, () -> at.bench.conditions(Map.of("s/n", "8")));
+    at.bench.conditions(Map.of("temperature", "31 °C"));
+    at.type(GOOD);
+    Run check = said("check", "unit:7");
+    assertTrue(check.out().contains("2 continuity"), check.out());
+  }
+
+  @Test
+  void a_real_unit_and_a_practice_unit_are_never_of_one_bench() throws Exception {
+    var list = at.list(BenchOfTest.cable(folder));
+    assertThrows(
+        Refused.class, () -> at.bench.start(list, "PRACTICE 1", BenchOfTest.by("R. Adeyemi")));
   }
 
   @Test

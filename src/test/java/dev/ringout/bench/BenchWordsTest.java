@@ -20,7 +20,13 @@ class BenchWordsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0.005996, 6 mΩ", "0.0182, 18.2 mΩ", "0.131, 131 mΩ", "1, 1 Ω", "2200, 2.2 kΩ", "1e8, 100 MΩ", "0, 0 Ω"
+    "0.005996, 6 mΩ",
+    "0.0182, 18.2 mΩ",
+    "0.131, 131 mΩ",
+    "1, 1 Ω",
+    "2200, 2.2 kΩ",
+    "1e8, 100 MΩ",
+    "0, 0 Ω"
   })
   void ohms_are_said_in_the_unit_that_people_say(double ohms, String said) {
     assertEquals(said, BenchWords.ohms(ohms));

@@ -1,5 +1,6 @@
 package dev.ringout.imports.list;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -45,5 +46,24 @@ public record Weighed(
   /** The way that is taken, or would be first. */
   public Hypothesis best() {
     return hypotheses.get(0);
+  }
+
+  /**
+   * What somebody may choose from: the best ways that tell wires and, where none is taken yet, that
+   * there are none.
+   */
+  public List<Hypothesis> offered(int mostWays) {
+    List<Hypothesis> offered = new ArrayList<>();
+    hypotheses.stream()
+        .filter(way -> way.wires() > 0 || way.table().layout() == Layout.MARKS)
+        .limit(mostWays)
+        .forEach(offered::add);
+    if (!decided()) {
+      hypotheses.stream()
+          .filter(way -> way.table().layout() == Layout.NONE)
+          .findFirst()
+          .ifPresent(offered::add);
+    }
+    return List.copyOf(offered);
   }
 }
