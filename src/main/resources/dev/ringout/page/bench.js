@@ -11,7 +11,7 @@ const TOO_SOON_MS = 350;
 const SCAN_GAP_MS = 50;
 /** A slow scanner's keys were done one by one already when its Enter comes: then that takes nothing, and what they did is undone. */
 const SLOW_SCAN_GAP_MS = 80;
-const SCAN_SHORTEST = 3;
+const SCAN_SHORTEST = 2;
 const SLOW_SCAN_SHORTEST = 4;
 /** So long without a word from the program, and the page asks whether it is still there. */
 const SILENCE_MS = 5000;
