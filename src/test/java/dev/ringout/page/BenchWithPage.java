@@ -109,7 +109,7 @@ final class BenchWithPage implements AutoCloseable {
     return list(
         folder.resolve("motor"),
         "HSB-2302",
-        "W1,J1-1,P1-1,16,3\nW2,J1-2,P1-2,16,3\n",
+        "W1,J1-1,P1-1,20,2\nW2,J1-2,P1-2,20,2\n",
         "insulation test,required,\n");
   }
 

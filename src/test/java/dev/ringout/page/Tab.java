@@ -2,6 +2,7 @@ package dev.ringout.page;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,7 +10,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.BooleanSupplier;
 import org.openqa.selenium.By;
-import org.openqa.selenium.Keys;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -133,9 +133,18 @@ final class Tab {
 
   /** Writes into a field, by its label. */
   void fill(String label, String text) {
-    WebElement field = field(label);
-    field.clear();
-    field.sendKeys(text);
+    until(
+        "written: " + label,
+        () -> {
+          try {
+            WebElement field = field(label);
+            field.clear();
+            field.sendKeys(text);
+            return field(label).getDomProperty("value").equals(text);
+          } catch (StaleElementReferenceException e) {
+            return false;
+          }
+        });
   }
 
   /** Chooses in a list, or ticks. */
@@ -148,18 +157,15 @@ final class Tab {
   }
 
   private WebElement field(String label) {
-    waitFor("label");
-    Object found =
-        script(
+    List<Object> found = new ArrayList<>();
+    String script =
             "const open = document.querySelector('dialog[open]') ?? document;"
                 + "const label = [...open.querySelectorAll('label')].find((one) =>"
                 + " one.innerText.trim().startsWith(arguments[0]));"
-                + "return label?.control;",
-            label);
-    if (found instanceof WebElement field) {
-      return field;
-    }
-    throw new AssertionError("no field " + label + "; the page says: " + page());
+                + "return label?.control;";
+    until(
+        "a field " + label, () -> script(script, label) instanceof WebElement one && found.add(one));
+    return (WebElement) found.get(0);
   }
 
   /** Keys one after another, as a person presses them. */
@@ -172,7 +178,10 @@ final class Tab {
 
   /** What a scanner types: all at once, with Enter behind it. */
   void scan(String text) {
-    new Actions(driver).sendKeys(text, Keys.ENTER).perform();
+    script(
+        "for (const key of [...arguments[0], 'Enter']) document.activeElement.dispatchEvent("
+            + "new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }));",
+        text);
   }
 
   void reload() {
