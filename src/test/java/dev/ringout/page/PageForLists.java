@@ -106,7 +106,7 @@ final class PageForLists implements AutoCloseable {
       return is("problems");
     }
 
-    private Answered is(String document) {
+    Answered is(String document) {
       try {
         String schema = Files.readString(SCHEMA);
         List<Error> errors =
@@ -121,6 +121,28 @@ final class PageForLists implements AutoCloseable {
         throw new AssertionError(e);
       }
     }
+  }
+
+  /** The bytes of an answer: a record, a picture. */
+  byte[] bytes(String path) throws Exception {
+    HttpResponse<byte[]> answer =
+        browser.send(
+            HttpRequest.newBuilder(home.resolve(path)).build(),
+            HttpResponse.BodyHandlers.ofByteArray());
+    assertEquals(200, answer.statusCode());
+    return answer.body();
+  }
+
+  /** A picture that the camera took. */
+  Answered photo(String text, byte[] picture) throws Exception {
+    return post(
+        "/api/session/photo?text=" + URLEncoder.encode(text, StandardCharsets.UTF_8),
+        "image/png",
+        picture);
+  }
+
+  Path store() {
+    return data.resolve("ringout.db");
   }
 
   Answered get(String path) throws Exception {
