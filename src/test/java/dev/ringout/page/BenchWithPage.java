@@ -45,7 +45,7 @@ final class BenchWithPage implements AutoCloseable {
                 "none",
                 Optional.empty(),
                 folder,
-                false,
+                !meter.equals("none"),
                 0,
                 1,
                 new SystemTicks(),
@@ -75,8 +75,8 @@ final class BenchWithPage implements AutoCloseable {
     return new BenchWithPage(folder, station, "none", lists);
   }
 
-  /** With a meter at an address. */
-  static BenchWithPage metered(Path folder, String address, Path... lists) throws Exception {
+  /** With a practice meter at an address of this machine, and hands of the test's own. */
+  static BenchWithPage practice(Path folder, String address, Path... lists) throws Exception {
     return new BenchWithPage(folder, "Bench 1", address, lists);
   }
 

@@ -14,17 +14,6 @@ class StationsIT {
 
   @TempDir private Path folder;
 
-  private void goesOn(Tab tab, String serial, String who) {
-    tab.waitFor("#field-search");
-    tab.press(serial);
-    tab.waitFor(".proof");
-    tab.press("Go on where it was left");
-    tab.waitFor("#field-tester");
-    tab.fill("Who holds the probes", who);
-    tab.press("Go on");
-    tab.waitFor(".run");
-  }
-
   @Test
   void two_people_at_two_benches_see_each_others_readings() throws Exception {
     Path lamps = BenchWithPage.lamps(folder);
@@ -34,7 +23,7 @@ class StationsIT {
       adeyemi.begins("0430", "R. Adeyemi");
       adeyemi.types("0.07");
       Mechanic novak = new Mechanic(BROWSER.open(other.ticket()));
-      goesOn(novak.tab, "0430", "K. Novak");
+      novak.goesOn("0430", "K. Novak");
       assertEquals(adeyemi.tab.front().text(".run h1"), novak.tab.front().text(".run h1"));
       novak.types("0.07");
       long since = System.nanoTime();
@@ -69,7 +58,7 @@ class StationsIT {
       mechanic.tab.press("Leave it for later");
       mechanic.tab.waitForText("h1", "Unit 0431");
       mechanic.tab.press("Units");
-      goesOn(mechanic.tab, "0431", "K. Novak");
+      mechanic.goesOn("0431", "K. Novak");
       assertEquals(step, mechanic.step());
     }
   }
