@@ -747,7 +747,7 @@ function expectPanel(step) {
   const remarks = [
     step.again ? el('p', { class: 'again' }, sign('unsure'), 'Read once more: the value before failed.') : null,
     step.reverse ? el('p', { class: 'again' }, sign('back'), 'Leads exchanged: the second value of a diode.') : null,
-    step.volts ? el('p', { class: 'again' }, sign('unsure'), `${step.volts} V, put on at the tester by hand. Discharge after.`) : null];
+    step.volts ? el('p', { class: 'again' }, sign('unsure'), `${step.volts}, put on at the tester by hand. Discharge after.`) : null];
   return el('div', { class: 'expect' },
     el('p', { class: 'should' }, el('span', { class: 'label' }, 'Should read '), el('b', {}, step.expected.text)),
     el('p', { class: 'means' }, step.expected.means), remarks);
