@@ -138,6 +138,11 @@ record AskedStep(
     return point.ref().equalsIgnoreCase(name) || point.toString().equals(name);
   }
 
+  /** Whether only the leads are exchanged. */
+  boolean isReverseOf(AskedStep other) {
+    return from().equals(other.to()) && to().equals(other.from()) && state().equals(other.state());
+  }
+
   /** Which probe stays where another step had it; empty where both move. */
   String stays(AskedStep before) {
     if (before.from().equals(from())) {

@@ -83,6 +83,7 @@ public final class Bench implements AutoCloseable {
   private boolean measuresLeads;
   private Optional<ScheduledFuture<?>> looking = Optional.empty();
   private Optional<ScheduledFuture<?>> explaining = Optional.empty();
+  private boolean waitsToExplain;
   private volatile long explainMillis;
   private Optional<ScheduledFuture<?>> waiting = Optional.empty();
   private long version;
@@ -460,14 +461,11 @@ public final class Bench implements AutoCloseable {
    * @throws Refused where there is no meter, or another step is asked
    */
   public synchronized BenchState key(String step) throws Refused {
-    Optional<AskedStep> asked = led().now();
-    if (asked.filter(one -> one.id().equals(step)).isEmpty()) {
-      throw new Refused(Reason.MEANWHILE, "Not kept: another step is asked by now.");
-    }
-    if (led().mustConfirm(asked.get())) {
+    AskedStep asked = led().asked(step);
+    if (led().mustConfirm(asked)) {
       throw new Refused(Reason.MEANWHILE, "Not kept: confirm the cautions of this step first.");
     }
-    MeterDesk desk = deskOf(asked.get());
+    MeterDesk desk = deskOf(asked);
     if (desk.link() != Link.READY) {
       throw new Refused(
           Reason.MISSING,
@@ -516,8 +514,8 @@ public final class Bench implements AutoCloseable {
 
   /** The cautions of a step were read and done. */
   public synchronized BenchState confirm(String step) throws Refused {
-    if (led().now().filter(one -> one.id().equals(step)).isEmpty()) {
-      throw new Refused(Reason.MEANWHILE, "Another step is asked by now.");
+    if (!led().mustConfirm(led().asked(step))) {
+      return state();
     }
     led().note("confirmed: people clear, electronics disconnected, unit dead", tester, now());
     led().confirm();
@@ -693,7 +691,7 @@ public final class Bench implements AutoCloseable {
       desk.want(
           asked
               .filter(step -> ready && deskOf(step) == desk)
-              .map(MeterDesk.Wanted::step)
+              .map(step -> MeterDesk.Wanted.step(session.orElseThrow().asked(), step))
               .orElse(MeterDesk.Wanted.NOTHING));
     }
     practice.ifPresent(
@@ -704,12 +702,13 @@ public final class Bench implements AutoCloseable {
   }
 
   /** What failed is explained at once; what is good when there is time, for it costs the next. */
-  private void explain(boolean atOnce) {
+  private synchronized void explain(boolean atOnce) {
+    if (!atOnce && waitsToExplain) {
+      return;
+    }
+    waitsToExplain = true;
     long millis = atOnce ? 0 : Math.min(MOST_EXPLAIN_MILLIS, 3 * explainMillis);
     try {
-      if (!atOnce && explaining.filter(one -> !one.isDone()).isPresent()) {
-        return;
-      }
       explaining =
           Optional.of(behind.schedule(told(this::explainNow), millis, TimeUnit.MILLISECONDS));
     } catch (RejectedExecutionException e) {
@@ -741,6 +740,8 @@ public final class Bench implements AutoCloseable {
     Optional<Checker> checker;
     LedSession of;
     synchronized (this) {
+      // What is read from now on is not among these readings.
+      waitsToExplain = false;
       if (session.isEmpty()) {
         return;
       }
@@ -860,6 +861,7 @@ public final class Bench implements AutoCloseable {
       insulationMeter.close();
     }
     looking.ifPresent(one -> one.cancel(true));
+    explaining.ifPresent(one -> one.cancel(true));
     behind.shutdownNow();
     setup.store().close();
   }
@@ -900,12 +902,6 @@ public final class Bench implements AutoCloseable {
 
   Optional<LedSession> session() {
     return session;
-  }
-
-  List<BenchState.Condition> conditions() {
-    return conditions.entrySet().stream()
-        .map(one -> new BenchState.Condition(one.getKey(), one.getValue()))
-        .toList();
   }
 
   List<BenchState.Other> others() {

@@ -1,6 +1,9 @@
 package dev.ringout.bench;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -68,21 +71,22 @@ public record BenchState(
     JUMP
   }
 
-  /** What stands on the sheet Job of this test. */
-  public record Condition(String name, String value) {}
-
   /** A choice at the end of an item in which something failed. */
   public record Offer(String text, int telling) {}
 
-  /** A test that is led here. */
+  /**
+   * A test that is led here.
+   *
+   * @param conditions names and values of the sheet Job
+   */
   public record SessionState(
       String id,
       int number,
       UnitState unit,
       Progress progress,
       Leading leading,
-      List<Condition> conditions,
       Optional<Offer> offer,
+      Map<String, String> conditions,
       Optional<StepState> step,
       Optional<TakenState> last,
       Found found,
@@ -90,7 +94,7 @@ public record BenchState(
       List<Other> others) {
     /** What is given can't be changed afterwards. */
     public SessionState {
-      conditions = List.copyOf(conditions);
+      conditions = Collections.unmodifiableMap(new LinkedHashMap<>(conditions));
       others = List.copyOf(others);
     }
   }
@@ -130,6 +134,7 @@ public record BenchState(
    *
    * @param number of the plan; 0 for a reading that tells explanations apart
    * @param stays which probe stays where it was: {@code from}, {@code to} or empty
+   * @param reverse whether the leads are exchanged since the step before
    * @param volts test volts of an insulation step; else empty
    * @param unit of a typed number without one
    */
@@ -146,6 +151,7 @@ public record BenchState(
       Should expected,
       List<String> why,
       boolean again,
+      boolean reverse,
       List<String> cautions,
       boolean confirm,
       String volts,

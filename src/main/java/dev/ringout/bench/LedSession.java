@@ -249,9 +249,19 @@ final class LedSession {
     confirmed = true;
   }
 
-  private AskedStep asked(String id) throws Refused {
+  /** By which the step that is asked now is answered; empty where none is. */
+  String asked() {
+    return now().map(order::asked).orElse("");
+  }
+
+  /**
+   * The step that is asked now, where it is the one that is answered.
+   *
+   * @throws Refused where another is asked by now
+   */
+  AskedStep asked(String id) throws Refused {
     Optional<AskedStep> now = now();
-    if (now.isEmpty() || !now.get().id().equals(id)) {
+    if (now.isEmpty() || !order.asked(now.get()).equals(id)) {
       throw new Refused(Reason.MEANWHILE, "Not kept: another step is asked by now.");
     }
     return now.get();

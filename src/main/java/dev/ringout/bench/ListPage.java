@@ -59,24 +59,39 @@ public record ListPage(
    * @param says in sentences
    * @param wires the first wires and links
    * @param more how many there are besides
+   * @param columns what each column is taken for
    * @param choices what somebody may say of it
    */
   public record Understood(
-      boolean ours, List<String> says, List<Line> wires, int more, List<Choice> choices) {
+      boolean ours,
+      List<String> says,
+      List<Line> wires,
+      int more,
+      List<Column> columns,
+      List<Choice> choices) {
     /** Nothing. */
     public static final Understood NOTHING =
-        new Understood(false, List.of(), List.of(), 0, List.of());
+        new Understood(false, List.of(), List.of(), 0, List.of(), List.of());
 
     /** What is given can't be changed afterwards. */
     public Understood {
       says = List.copyOf(says);
       wires = List.copyOf(wires);
+      columns = List.copyOf(columns);
       choices = List.copyOf(choices);
     }
   }
 
   /** A wire or a link, and where it stands. */
   public record Line(String sentence, Place place) {}
+
+  /**
+   * A column and what it is taken for.
+   *
+   * @param table of which it is one
+   * @param name by which the option {@code --column} means it
+   */
+  public record Column(String table, String name, String heading, String role, String certainty) {}
 
   /**
    * Something that may be said of a list.

@@ -81,8 +81,8 @@ final class MeterDesk implements AutoCloseable {
     static final Wanted NOTHING = new Wanted("", false, Double.POSITIVE_INFINITY);
 
     /** A step of a test. */
-    static Wanted step(AskedStep step) {
-      return new Wanted(step.id(), step.isTakenByItself(), Double.POSITIVE_INFINITY);
+    static Wanted step(String asked, AskedStep step) {
+      return new Wanted(asked, step.isTakenByItself(), Double.POSITIVE_INFINITY);
     }
   }
 

@@ -67,8 +67,8 @@ final class StateOfBench {
         unit(led.led().unit(), bench.setup().practice()),
         new Progress(order.made(), order.size(), order.skipped(), led.pace().minutes(left)),
         order.leading(),
-        bench.conditions(),
         choosing ? Optional.of(offer(order.tellingLeft())) : Optional.empty(),
+        led.sheets().job(),
         led.now().map(step -> step(led, step)),
         last(led),
         new Found(led.isWorking(), led.explained().faults()),
@@ -88,7 +88,7 @@ final class StateOfBench {
   private static StepState step(LedSession led, AskedStep step) {
     String stays = led.before().map(step::stays).orElse("");
     return new StepState(
-        step.id(),
+        led.order().asked(step),
         step.number(),
         step.isInsulation() ? "insulation" : "continuity",
         BenchWords.asks(step.expected()),
@@ -100,6 +100,7 @@ final class StateOfBench {
         new Should(BenchWords.expected(step), BenchWords.means(step)),
         step.why(),
         led.order().isAskedAgain(step.id()),
+        led.before().filter(step::isReverseOf).isPresent(),
         cautions(step),
         led.mustConfirm(step),
         step.volts().isPresent() ? Numbers.plain(step.volts().getAsDouble()) + " V" : "",

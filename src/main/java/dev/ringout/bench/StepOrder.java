@@ -18,6 +18,7 @@ import java.util.Set;
 final class StepOrder {
   private final List<AskedStep> plan = new ArrayList<>();
   private final Map<String, Integer> times = new HashMap<>();
+  private final Map<String, Integer> answers = new HashMap<>();
   private final Set<String> failedLast = new HashSet<>();
   private final Set<String> skipped = new HashSet<>();
   private List<AskedStep> telling = List.of();
@@ -40,6 +41,7 @@ final class StepOrder {
       return;
     }
     times.merge(id, 1, Integer::sum);
+    answers.merge(id, 1, Integer::sum);
     skipped.remove(id);
     if (judged.outcome().fails()) {
       failedLast.add(id);
@@ -62,8 +64,14 @@ final class StepOrder {
   }
 
   void skip(String id) {
+    answers.merge(id, 1, Integer::sum);
     skipped.add(id);
     pinned = Optional.empty();
+  }
+
+  /** Another name each time a step is asked: what answers it once does not answer it twice. */
+  String asked(AskedStep step) {
+    return step.id() + "|" + answers.getOrDefault(step.id(), 0);
   }
 
   /** A failing value is asked for once more before it is believed. */

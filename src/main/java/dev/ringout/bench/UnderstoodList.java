@@ -1,6 +1,7 @@
 package dev.ringout.bench;
 
 import dev.ringout.bench.ListPage.Choice;
+import dev.ringout.bench.ListPage.Column;
 import dev.ringout.bench.ListPage.Line;
 import dev.ringout.bench.ListPage.Understood;
 import dev.ringout.harness.Harness;
@@ -11,9 +12,11 @@ import dev.ringout.imports.list.Hypothesis;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.ImportResult.SheetReport;
 import dev.ringout.imports.list.Layout;
+import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.Units;
 import dev.ringout.imports.list.Weighed;
 import dev.ringout.imports.list.WiringOddity;
+import dev.ringout.source.Place;
 import dev.ringout.units.Numbers;
 import dev.ringout.words.HypothesisWords;
 import dev.ringout.words.ImportWords;
@@ -28,6 +31,7 @@ import java.util.stream.Stream;
 public final class UnderstoodList {
   private static final int WIRES_SHOWN = 100;
   private static final int WAYS_SHOWN = 3;
+  private static final int COLUMNS_SHOWN = 400;
 
   private UnderstoodList() {}
 
@@ -45,6 +49,7 @@ public final class UnderstoodList {
                 + "."),
         harness.wires(),
         harness.links(),
+        List.of(),
         List.of());
   }
 
@@ -62,18 +67,59 @@ public final class UnderstoodList {
     }
     result.findings().forEach(finding -> choices.addAll(units(finding, given)));
     return understood(
-        false, says(result), result.wiring().wires(), result.wiring().links(), choices);
+        false,
+        says(result),
+        result.wiring().wires(),
+        result.wiring().links(),
+        columns(result),
+        choices);
   }
 
   private static Understood understood(
-      boolean ours, List<String> says, List<Wire> wires, List<Link> links, List<Choice> choices) {
+      boolean ours,
+      List<String> says,
+      List<Wire> wires,
+      List<Link> links,
+      List<Column> columns,
+      List<Choice> choices) {
     List<Line> lines =
         Stream.concat(
                 wires.stream().map(wire -> new Line(HypothesisWords.sentence(wire), wire.place())),
                 links.stream().map(link -> new Line(HypothesisWords.sentence(link), link.place())))
             .limit(WIRES_SHOWN)
             .toList();
-    return new Understood(ours, says, lines, wires.size() + links.size() - lines.size(), choices);
+    int more = wires.size() + links.size() - lines.size();
+    return new Understood(ours, says, lines, more, columns, choices);
+  }
+
+  private static List<Column> columns(ImportResult result) {
+    Stream<Column> asked =
+        result.weighed().stream()
+            .filter(table -> table.standing() != Weighed.Standing.CERTAIN)
+            .flatMap(
+                table ->
+                    columns(
+                        table.sheet(),
+                        table.sheet() + " " + table.firstCell(),
+                        table.best().table().columns()));
+    Stream<Column> read =
+        result.sheets().stream()
+            .filter(table -> table.layout() != Layout.NONE)
+            .flatMap(
+                table -> columns(table.sheet(), UnderstandingWords.name(table), table.columns()));
+    return Stream.concat(asked, read).limit(COLUMNS_SHOWN).toList();
+  }
+
+  private static Stream<Column> columns(String sheet, String table, List<ListColumn> columns) {
+    return columns.stream()
+        .map(
+            column ->
+                new Column(
+                    table,
+                    sheet + "!" + Place.columnLetters(column.index()),
+                    column.heading(),
+                    column.role().title(),
+                    column.certainty().word()));
   }
 
   private static List<String> says(ImportResult result) {

@@ -19,8 +19,11 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code ringout meters}: ports and profiles; tries a meter; serves a practice meter. */
 @Command(
@@ -31,13 +34,15 @@ import picocli.CommandLine.Parameters;
         "Lists serial ports and the profiles by which meters are spoken to; tries a meter and shows"
             + " every line; serves a practice meter.")
 final class MetersCommand implements Callable<Integer> {
+  private static final int MOST_SECONDS = 600;
+
   private final Output output;
 
   @Parameters(
       index = "0",
       arity = "0..1",
       paramLabel = "HARNESS",
-      description = "With --practice: the list of the unit under the probes.")
+      description = "With --practice: the list of the unit under the probes; or unit:SERIAL.")
   private Optional<Path> harness = Optional.empty();
 
   @Option(
@@ -88,6 +93,8 @@ final class MetersCommand implements Callable<Integer> {
       description = "With --practice: chooses the slips, the same each time.")
   private long seed = 1;
 
+  @Spec private CommandSpec spec = CommandSpec.create();
+
   @Mixin private StoreOption at = new StoreOption();
 
   @Mixin private TablesOption tables = new TablesOption();
@@ -100,10 +107,32 @@ final class MetersCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws WrongRequest {
+    Optional<String> wrong = wrong();
+    if (wrong.isPresent()) {
+      throw new ParameterException(spec.commandLine(), wrong.get());
+    }
     if (practice.isPresent()) {
       return serve(practice.get());
     }
     return address.isPresent() ? tryOut(address.get()) : list();
+  }
+
+  /** What is asked for, and belongs to something else that is not. */
+  private Optional<String> wrong() {
+    boolean tries = address.isPresent();
+    boolean serves = practice.isPresent();
+    if (tries && serves) {
+      return Optional.of("--try and --practice are two different things: one at a time");
+    }
+    if (!tries && (leads || fourWire || profile.isPresent())) {
+      return Optional.of("--leads, --four-wire and --profile say how to --try a meter: which?");
+    }
+    if (!serves && (harness.isPresent() || slips != 0)) {
+      return Optional.of("a list and --slips are for --practice: at which port?");
+    }
+    return seconds < 1 || seconds > MOST_SECONDS
+        ? Optional.of("--seconds " + seconds + ": expected 1 to " + MOST_SECONDS)
+        : Optional.empty();
   }
 
   private int list() {
@@ -126,7 +155,17 @@ final class MetersCommand implements Callable<Integer> {
 
   private static int code(Failure failure) {
     return switch (MeterWords.code(failure)) {
-      case "no-address", "no-profile", "garbage", "unasked", "queued", "too-long", "half-line" ->
+      case "no-address",
+          "no-profile",
+          "garbage",
+          "unasked",
+          "queued",
+          "too-long",
+          "half-line",
+          "other-quantity",
+          "no-value",
+          "no-volts",
+          "not-together" ->
           ExitCode.NOT_UNDERSTOOD;
       case "not-kept" -> ExitCode.CANNOT_WRITE;
       default -> ExitCode.MISSING_INPUT;
@@ -146,7 +185,7 @@ final class MetersCommand implements Callable<Integer> {
                     profile,
                     at.folder(),
                     fourWire,
-                    Math.max(1, Math.min(seconds, 600)),
+                    seconds,
                     leads,
                     line -> {
                       if (!json) {
@@ -174,7 +213,7 @@ final class MetersCommand implements Callable<Integer> {
       return ExitCode.USAGE;
     }
     try {
-      return Ringout.onFiles()
+      return at.door()
           .practice(new PracticeJob.Request(port, harness, slips, seed, tables.folder()))
           .match(this::untilStopped, output::refuse);
     } catch (IOException e) {
@@ -184,6 +223,7 @@ final class MetersCommand implements Callable<Integer> {
   }
 
   private int untilStopped(Answer.Given<PracticeJob.Running> answer) {
+    at.close();
     try (PracticeJob.Running running = answer.value()) {
       output.out().print(MetersText.serving(running));
       output.out().flush();

@@ -41,9 +41,11 @@ public final class LeadNulls {
   public void keep(LeadNull leads) throws IOException {
     Files.createDirectories(folder.toAbsolutePath());
     String line = Fields.line(leads.reading().fields().toArray(String[]::new)) + "\n";
+    // Half of a line, from a machine that went off, is left alone.
+    boolean isHalf = Files.exists(file) && !kept().isEmpty() && !kept().endsWith("\n");
     Files.writeString(
         file,
-        line,
+        isHalf ? "\n" + line : line,
         StandardCharsets.UTF_8,
         StandardOpenOption.CREATE,
         StandardOpenOption.APPEND,
@@ -57,13 +59,18 @@ public final class LeadNulls {
       return Optional.empty();
     }
     Optional<LeadNull> last = Optional.empty();
-    for (List<String> fields : Fields.of(Files.readString(file))) {
+    for (List<String> fields : Fields.of(kept())) {
       Optional<LeadNull> one = MeterReading.of(fields, this::measured).map(LeadNull::new);
       if (one.isPresent() && one.get().isOf(meter)) {
         last = one;
       }
     }
     return last.filter(one -> !one.isDue(now, after));
+  }
+
+  /** What is damaged in it is no line of it. */
+  private String kept() throws IOException {
+    return new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
   }
 
   private Optional<Measured> measured(String raw, String profile) {

@@ -14,6 +14,7 @@ import dev.ringout.store.Entry;
 import dev.ringout.store.EntryKind;
 import dev.ringout.store.KeptSheets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -92,7 +93,7 @@ public final class LedSheets {
 
   /** What stands on the sheet Job. */
   public Map<String, String> job() {
-    return Map.copyOf(job);
+    return Collections.unmodifiableMap(job);
   }
 
   /** The part's beginning: what stands on every sheet before the first reading. */

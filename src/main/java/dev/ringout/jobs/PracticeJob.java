@@ -122,7 +122,7 @@ public final class PracticeJob {
   }
 
   /** Links to real meters, and to a practice meter under the address {@code practice}. */
-  static Channels channels(Ticks ticks) {
+  public static Channels channels(Ticks ticks) {
     Channels real = Channels.real();
     PracticeProbes probes = new PracticeProbes(ticks, 1);
     return (address, profile, transcript) -> {

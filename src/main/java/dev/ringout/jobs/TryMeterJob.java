@@ -48,6 +48,7 @@ public final class TryMeterJob {
    * @param identity absent where it was never reached
    * @param trial absent where it could not be finished
    * @param profile absent where there is none
+   * @param fourWire whether it was over four wires, where leads don't count
    * @param leads the lead null of this meter that is in force; absent where it is to be measured
    * @param trouble why it could not be finished
    */
@@ -57,6 +58,7 @@ public final class TryMeterJob {
       Optional<MeterProfile> profile,
       Optional<MeterIdentity> identity,
       Optional<Trial> trial,
+      boolean fourWire,
       Optional<LeadNull> leads,
       Optional<MeterTrouble> trouble) {
     /** What is given can't be changed afterwards. */
@@ -87,34 +89,79 @@ public final class TryMeterJob {
 
     Result run() {
       try {
-        Trial trial = tried();
-        return new Result(
-            address, talk, profile, identity, Optional.of(trial), leads(trial), Optional.empty());
+        return result(tried());
       } catch (MeterTrouble e) {
-        return new Result(
-            address, talk, profile, identity, Optional.empty(), Optional.empty(), Optional.of(e));
+        return result(Optional.empty(), Optional.empty(), Optional.of(e));
       }
     }
 
-    private Optional<LeadNull> leads(Trial trial) throws MeterTrouble {
-      LeadNulls nulls = new LeadNulls(request.data(), profiles);
+    private Result result(Trial trial) {
+      Optional<LeadNull> leads = Optional.empty();
+      Optional<MeterTrouble> trouble = trial.trouble();
       try {
-        Optional<LeadNull> measured = trial.reading().map(LeadNull::new).filter(LeadNull::isSound);
-        if (request.keepLeads() && measured.isPresent()) {
-          nulls.keep(measured.get());
+        if (request.keepLeads() && trouble.isEmpty()) {
+          keepLeads(trial);
         }
-        return nulls.of(identity.orElseThrow(), new SystemTicks().now(), LeadNulls.USUAL);
-      } catch (IOException e) {
-        throw new MeterTrouble(
-            new Failure.NotKept("" + request.data(), String.valueOf(e.getMessage())), talk);
+      } catch (MeterTrouble e) {
+        trouble = Optional.of(e);
       }
+      try {
+        leads = request.fourWire() ? leads : leads();
+      } catch (MeterTrouble e) {
+        trouble = trouble.or(() -> Optional.of(e));
+      }
+      return result(Optional.of(trial), leads, trouble);
+    }
+
+    private Result result(
+        Optional<Trial> trial, Optional<LeadNull> leads, Optional<MeterTrouble> trouble) {
+      return new Result(
+          address, talk, profile, identity, trial, request.fourWire(), leads, trouble);
+    }
+
+    private void keepLeads(Trial trial) throws MeterTrouble {
+      Optional<LeadNull> measured = trial.reading().map(LeadNull::new);
+      if (measured.filter(LeadNull::isSound).isEmpty()) {
+        String read = trial.reading().map(one -> one.measured().text()).orElse("");
+        throw new MeterTrouble(new Failure.NotTogether(read), List.of());
+      }
+      try {
+        nulls().keep(measured.get());
+      } catch (IOException e) {
+        throw notKept(e);
+      }
+    }
+
+    /** What is in force; over four wires the leads don't count. */
+    private Optional<LeadNull> leads() throws MeterTrouble {
+      try {
+        return nulls().of(identity.orElseThrow(), new SystemTicks().now(), LeadNulls.USUAL);
+      } catch (IOException e) {
+        throw notKept(e);
+      }
+    }
+
+    private LeadNulls nulls() {
+      return new LeadNulls(request.data(), profiles);
+    }
+
+    private MeterTrouble notKept(IOException e) {
+      return new MeterTrouble(
+          new Failure.NotKept("" + request.data(), String.valueOf(e.getMessage())), talk);
     }
 
     private Trial tried() throws MeterTrouble {
       MeterAddress to = MeterAddress.of(request.address());
       address = to.text();
+      if (to.equals(new MeterAddress.Typed())) {
+        throw new MeterTrouble(new Failure.NoLink(), List.of());
+      }
       MeterProfile found = profiles.find(request.profile().orElse(Profiles.usual(to)));
       profile = Optional.of(found);
+      if (request.fourWire() && !found.language().mayReadFourWire()) {
+        throw new MeterTrouble(
+            new Failure.NoProfile(found.name(), "it has no line four-wire"), List.of());
+      }
       SystemTicks ticks = new SystemTicks();
       Transcript transcript =
           new Transcript(

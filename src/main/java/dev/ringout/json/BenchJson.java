@@ -99,16 +99,16 @@ public final class BenchJson {
     json.put("progress", progress);
     json.put("leading", word(session.leading()));
     json.put(
-        "conditions",
-        session.conditions().stream()
-            .map(one -> Json.object("name", one.name(), "value", one.value()))
-            .toList());
-    json.put(
         "offer",
         Json.orNull(
             session
                 .offer()
                 .map(offer -> Json.object("text", offer.text(), "telling", offer.telling()))));
+    json.put(
+        "conditions",
+        session.conditions().entrySet().stream()
+            .map(one -> Json.object("name", one.getKey(), "value", one.getValue()))
+            .toList());
     json.put("step", Json.orNull(session.step().map(BenchJson::step)));
     json.put("last", Json.orNull(session.last().map(BenchJson::taken)));
     json.put(
@@ -183,6 +183,7 @@ public final class BenchJson {
         "expected", Json.object("text", step.expected().text(), "means", step.expected().means()));
     json.put("why", step.why());
     json.put("again", step.again());
+    json.put("reverse", step.reverse());
     json.put("cautions", step.cautions());
     json.put("confirm", step.confirm());
     json.put("volts", step.volts());

@@ -1,10 +1,12 @@
 package dev.ringout.json;
 
 import dev.ringout.bench.ListPage;
+import dev.ringout.imports.list.ColumnChoice;
 import dev.ringout.review.Remark;
 import dev.ringout.source.Problem;
 import dev.ringout.words.RemarkWords;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -28,6 +30,8 @@ public final class BenchListJson {
     json.put("says", list.understood().says());
     json.put("wires", list.understood().wires().stream().map(BenchListJson::wire).toList());
     json.put("more", list.understood().more());
+    json.put("columns", list.understood().columns().stream().map(BenchListJson::column).toList());
+    json.put("roles", list.understood().ours() ? List.of() : ColumnChoice.titles());
     json.put("choices", list.understood().choices().stream().map(BenchListJson::choice).toList());
     json.put("problems", list.problems().stream().map(BenchListJson::problem).toList());
     json.put("remarks", list.remarks().stream().map(BenchListJson::remark).toList());
@@ -36,6 +40,16 @@ public final class BenchListJson {
 
   private static Map<String, Object> wire(ListPage.Line line) {
     return Json.object("sentence", line.sentence(), "place", line.place().toString());
+  }
+
+  private static Map<String, Object> column(ListPage.Column column) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("table", column.table());
+    json.put("name", column.name());
+    json.put("heading", column.heading());
+    json.put("role", column.role());
+    json.put("certainty", column.certainty());
+    return json;
   }
 
   private static Map<String, Object> choice(ListPage.Choice choice) {

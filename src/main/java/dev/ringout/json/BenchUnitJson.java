@@ -13,12 +13,10 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Units, their lists and their faces, as the bench's page is answered. */
 public final class BenchUnitJson {
-  private static final double PITCH_MM = 6;
-  private static final int IN_A_ROW = 12;
-
   private BenchUnitJson() {}
 
   /** A paper or a record to open. */
@@ -193,7 +191,11 @@ public final class BenchUnitJson {
     return BenchJson.line(Json.object("folder", folder, "keys", names));
   }
 
-  /** Where each cavity of each item stands; of items without a face, in rows. */
+  private static double hundredths(double millimetres) {
+    return Math.round(millimetres * 100) / 100.0;
+  }
+
+  /** Where each cavity of each item stands, where that is known: a face is never made up. */
   public static String faces(List<ItemSheet> sheets) {
     return BenchJson.line(Map.of("items", sheets.stream().map(BenchUnitJson::face).toList()));
   }
@@ -214,26 +216,18 @@ public final class BenchUnitJson {
             spot ->
                 spots.put(spot.contact(), new double[] {spot.xMillimetres(), spot.yMillimetres()}));
     List<Map<String, Object>> cavities = new ArrayList<>();
-    double below =
-        spots.values().stream().mapToDouble(spot -> spot[1]).min().orElse(PITCH_MM) - PITCH_MM;
-    int without = 0;
     for (ItemSheet.Cavity cavity : sheet.cavities()) {
-      double[] spot = spots.get(cavity.pin());
-      if (spot == null) {
-        spot = new double[] {without % IN_A_ROW * PITCH_MM, below - without / IN_A_ROW * PITCH_MM};
-        without++;
-      }
-      cavities.add(cavity(cavity, spot));
+      cavities.add(cavity(cavity, Optional.ofNullable(spots.get(cavity.pin()))));
     }
     json.put("cavities", cavities);
     return json;
   }
 
-  private static Map<String, Object> cavity(ItemSheet.Cavity cavity, double[] spot) {
+  private static Map<String, Object> cavity(ItemSheet.Cavity cavity, Optional<double[]> spot) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("pin", cavity.pin());
-    json.put("x", Math.round(spot[0] * 100) / 100.0);
-    json.put("y", Math.round(spot[1] * 100) / 100.0);
+    json.put("x", Json.orNull(spot.map(one -> hundredths(one[0]))));
+    json.put("y", Json.orNull(spot.map(one -> hundredths(one[1]))));
     json.put(
         "signal",
         cavity.ends().stream()

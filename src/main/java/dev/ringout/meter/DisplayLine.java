@@ -17,11 +17,20 @@ import org.jspecify.annotations.Nullable;
  * behind, {@code OL} with its point wherever the display had it, {@code > 1.00 GΩ}.
  */
 public final class DisplayLine {
+  /** As single letters, and as words, which alone leave no doubt which case they are in. */
+  private static final String PREFIXES = "[nuµmkKMGT]|(?i:meg|mega|kilo?|giga|milli|micro)";
+
+  private static final String UNIT_OF_OHMS = "(?:" + PREFIXES + ")?(?:Ω|[Oo]hms?|OHMS?)";
+
   private static final Pattern TOKEN =
       Pattern.compile(
-          "(?<over>(?<![\\d.A-Za-z])[+-]?\\s*(?:\\.[O0]L|[O0]\\.?L\\.?|O L|ol|OVLD|OFL|OVER(?:LOAD)?|OPEN|INF|∞)"
-              + "(?![A-Za-z\\d]))"
-              + "|(?<bound>[<>])?\\s*(?<number>[+-]?\\s*(?:\\d+(?:[.,]\\d*)?|\\.\\d+"
+          "(?<wires>\\s*(?<![^\\s,;])[24]-?(?i:W|WIRE)(?![^\\s,;]))"
+              + "|(?<over>(?<![\\d.A-Za-z])(?:(?:>=?|≥)\\s*)?[+-]?\\s*"
+              + "(?:\\.[O0]L|[O0]\\.?L\\.?|O L|ol|OVLD|OVL|OFL|O/L|(?i:OVER(?:LOAD|FLOW|RANGE)?"
+              + "|OPEN|INF(?:INITY)?)|∞)(?:(?![A-Za-z\\d])|(?="
+              + UNIT_OF_OHMS
+              + "(?![A-Za-z\\d]))))"
+              + "|(?<bound>[<>]=?|[≥≤])?\\s*(?<number>[+-]?\\s*(?:\\d+(?:[.,]\\d*)?|\\.\\d+"
               + "|(?<![^\\s+-]),\\d+)"
               + "(?:[eE][+-]?\\d+)?)"
               + "|(?<dashes>-{2,})"
@@ -31,13 +40,16 @@ public final class DisplayLine {
   /** {@code 1,234} could be one or a thousand. */
   private static final Pattern COMMA_AND_THREE_DIGITS = Pattern.compile("[+-]?\\d+,\\d{3}");
 
-  private static final Pattern OHM = Pattern.compile("([nuµmkKMGT]?)(?:Ω|[Oo]hms?|OHMS?)");
+  private static final Pattern OHM =
+      Pattern.compile("(|" + PREFIXES + ")(?:Ω|[Oo]hms?|OHMS?)(?:[24]W)?");
   private static final Pattern BARE_OHM = Pattern.compile("Ω|[Oo]hms?|OHMS?");
   private static final Pattern OTHER_UNIT =
       Pattern.compile(
-          "[nuµmkM]?(?:V|A|F|Hz|HZ|W|S)(?:dc|ac|DC|AC)?|°[CF]|%|dB[Vm]?|hFE|VOLTS?|AMPS?");
-  private static final Pattern PREFIX = Pattern.compile("[nuµmkKMGT]");
-  private static final Pattern VOLTS = Pattern.compile("([mk]?)(?:V|VOLTS?)(?:dc|ac|DC|AC)?");
+          "[nuµmkM]?(?:V|A|F|Hz|HZ|W|S)(?:dc|ac|DC|AC)?|°[CF]|%|dB[Vm]?|hFE|(?i:VOLTS?|AMPS?)");
+  private static final Pattern PREFIX = Pattern.compile(PREFIXES);
+
+  /** Those of an insulation tester; alternating ones are on the circuit. */
+  private static final Pattern VOLTS = Pattern.compile("([mk]?)(?:V|VOLTS?)(?:dc|DC)?");
 
   /** What the display shows then is not what the probes touch, or not that alone. */
   private static final Set<String> HELD =
@@ -69,7 +81,10 @@ public final class DisplayLine {
   private static final Set<String> OF_OHMS = Set.of("RES", "RESISTANCE", "CONT", "CONTINUITY");
 
   /** Words that displays show beside a value and that say nothing of it; any other may. */
-  private static final Set<String> HARMLESS = Set.of("R", "AUTO", "MAN", "MANU");
+  private static final Set<String> HARMLESS =
+      Set.of(
+          "R", "AUTO", "MAN", "MANU", "MANUAL", "APO", "RS", "RS232", "BEEP", "OK", "PASS", "SLOW",
+          "MED", "FAST");
 
   private static final Set<String> OF_OTHERS = Set.of("DIODE", "DIO", "CAP", "FREQ", "TEMP");
 
@@ -79,6 +94,8 @@ public final class DisplayLine {
   private boolean ofOhms;
   private boolean dashes;
   private boolean readable = true;
+  private boolean decimalComma;
+  private boolean commaBetween;
   private Optional<String> unitBefore = Optional.empty();
 
   private DisplayLine() {}
@@ -101,11 +118,14 @@ public final class DisplayLine {
   public static Shown read(String line, MeterProfile.Talk words) {
     Shown shown = read(line, words.bareIsOhms());
     Optional<Shown.Resistance> ohms = shown.resistance();
-    if (ohms.isEmpty() || ohms.get().volts().isPresent() == words.withVolts()) {
+    if (ohms.isEmpty()) {
       return shown;
     }
-    // Volts beside ohms are on the circuit, where no tester puts them there; and a tester has some.
-    return words.withVolts() ? new Shown.Unreadable() : new Shown.OtherQuantity("V");
+    if (words.withVolts()) {
+      return ohms.get().volts().orElse(0) > 0 ? shown : new Shown.WithoutVolts();
+    }
+    // Volts beside ohms are on the circuit, where no tester puts them there.
+    return ohms.get().volts().isEmpty() ? shown : new Shown.OtherQuantity("V");
   }
 
   /**
@@ -125,7 +145,9 @@ public final class DisplayLine {
             .replace('\u00f4', 'Ω')
             // And as the double bytes of GBK and Shift JIS.
             .replace("\u00a6\u00b8", "Ω")
-            .replace("\u0083\u00b6", "Ω"));
+            .replace("\u0083\u00b6", "Ω")
+            // And as Greek code pages have it.
+            .replace('\u00d9', 'Ω'));
     return read.shown(bareIsOhms);
   }
 
@@ -140,15 +162,13 @@ public final class DisplayLine {
         return;
       }
       if (token.group("over") != null) {
-        values.add(new Value("", Optional.empty(), token.group("over").startsWith("-")));
+        values.add(new Value("", Optional.empty(), token.group("over").contains("-")));
       } else if (token.group("number") != null) {
         number(token.group("bound"), token.group("number").replaceAll("\\s", ""));
       } else if (token.group("word") != null) {
         word(token.group("word"), isTouching(line, token.start()));
       } else if (token.group("between") != null) {
-        // Right before a digit a comma may be its point.
-        boolean comma = token.group("between").endsWith(",") && token.end() < line.length();
-        readable &= !comma || !Character.isDigit(line.charAt(token.end()));
+        between(token.group("between"), line.substring(token.end()));
       } else if (token.group("dashes") != null) {
         dashes = true;
         readable &= token.end() == line.length() || !Character.isDigit(line.charAt(token.end()));
@@ -157,19 +177,25 @@ public final class DisplayLine {
     }
   }
 
+  /** A comma right before a number may be its point, unless the number has one. */
+  private void between(String signs, String rest) {
+    commaBetween |= signs.contains(",");
+    readable &= !signs.endsWith(",") || !rest.matches("\\d.*") || rest.matches("\\d+\\.\\d.*");
+  }
+
   private void number(@Nullable String bound, String digits) {
     Optional<BigDecimal> number =
         COMMA_AND_THREE_DIGITS.matcher(digits).matches()
             ? Optional.empty()
             : OhmsNumber.of(digits.replace(',', '.'));
     readable &= number.isPresent();
+    decimalComma |= digits.contains(",") && !digits.endsWith(",");
     values.add(new Value(bound == null ? "" : bound, number, digits.startsWith("-")));
   }
 
   /** Whether a word stands right behind a number: then it is part of it, or the line is damaged. */
   private static boolean isTouching(String line, int start) {
-    return start > 0
-        && (Character.isDigit(line.charAt(start - 1)) || ".,".indexOf(line.charAt(start - 1)) >= 0);
+    return line.substring(0, start).matches(".*(?:\\d[.,]?|\\.)");
   }
 
   private void word(String word, boolean touching) {
@@ -183,7 +209,7 @@ public final class DisplayLine {
       last.unit += word;
     } else if (follows && (isUnit || PREFIX.matcher(word).matches())) {
       last.unit = word;
-    } else if (OF_OHMS.contains(upper)) {
+    } else if (OF_OHMS.contains(upper) || (word.equals("OH") && values.isEmpty())) {
       ofOhms = true;
     } else if (OF_OTHERS.contains(upper)) {
       other = word;
@@ -202,7 +228,8 @@ public final class DisplayLine {
   }
 
   private Shown shown(boolean bareIsOhms) {
-    if (!readable) {
+    // One comma separates fields: then the other may do so too.
+    if (!readable || (decimalComma && commaBetween)) {
       return new Shown.Unreadable();
     }
     if (!held.isEmpty()) {
@@ -217,7 +244,7 @@ public final class DisplayLine {
     List<Measured> ohms = new ArrayList<>();
     List<Double> volts = new ArrayList<>();
     for (Value value : values) {
-      if (!value.unit.isEmpty() && unitBefore.filter(one -> !one.equals(value.unit)).isPresent()) {
+      if (!value.unit.isEmpty() && unitBefore.filter(one -> isAnother(one, value)).isPresent()) {
         return new Shown.Unreadable();
       }
       String unit = value.unit.isEmpty() ? unitBefore.orElse("") : value.unit;
@@ -225,7 +252,7 @@ public final class DisplayLine {
       Matcher asVolts = VOLTS.matcher(unit);
       if (factor.isPresent()) {
         ohms.add(measured(value, factor.get()));
-      } else if (asVolts.matches() && value.number.isPresent()) {
+      } else if (asVolts.matches() && value.number.isPresent() && value.bound.isEmpty()) {
         volts.add(value.number.get().doubleValue() * prefix(asVolts.group(1)));
       } else {
         return unit.isEmpty() || PREFIX.matcher(unit).matches()
@@ -236,11 +263,18 @@ public final class DisplayLine {
     return shown(ohms, volts);
   }
 
+  /** {@code OHM 1.2 kOhm}: without a prefix it is the name of the function. */
+  private static boolean isAnother(String before, Value value) {
+    boolean isFunction = BARE_OHM.matcher(before).matches() && OHM.matcher(value.unit).matches();
+    return !isFunction && !before.equals(value.unit);
+  }
+
   private static Shown shown(List<Measured> ohms, List<Double> volts) {
     if (ohms.isEmpty()) {
       return new Shown.OtherQuantity("V");
     }
-    if (ohms.size() > 1 || volts.size() > 1) {
+    boolean areVolts = volts.stream().allMatch(one -> one >= 0 && one <= Shown.MOST_VOLTS);
+    if (ohms.size() > 1 || volts.size() > 1 || !areVolts) {
       return new Shown.Unreadable();
     }
     return new Shown.Resistance(
@@ -256,7 +290,9 @@ public final class DisplayLine {
     if (value.bound.isEmpty() || measured.isBelowZero()) {
       return measured;
     }
-    return value.bound.equals(">") ? new Measured.MoreThan(ohms) : new Measured.LessThan(ohms);
+    return value.bound.matches("[>≥].*")
+        ? new Measured.MoreThan(ohms)
+        : new Measured.LessThan(ohms);
   }
 
   private static Optional<Double> ohmFactor(String unit, boolean bareIsOhms) {
@@ -268,14 +304,14 @@ public final class DisplayLine {
     return bare && bareIsOhms ? Optional.of(prefix(unit)) : Optional.empty();
   }
 
-  private static double prefix(String letter) {
-    return switch (letter) {
+  private static double prefix(String prefix) {
+    return switch (prefix.length() > 1 ? prefix.toLowerCase(Locale.ROOT) : prefix) {
       case "n" -> 1e-9;
-      case "u", "µ" -> 1e-6;
-      case "m" -> 1e-3;
-      case "k", "K" -> 1e3;
-      case "M" -> 1e6;
-      case "G" -> 1e9;
+      case "u", "µ", "micro" -> 1e-6;
+      case "m", "milli" -> 1e-3;
+      case "k", "K", "kil", "kilo" -> 1e3;
+      case "M", "meg", "mega" -> 1e6;
+      case "G", "giga" -> 1e9;
       case "T" -> 1e12;
       default -> 1;
     };

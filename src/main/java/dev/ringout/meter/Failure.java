@@ -11,12 +11,22 @@ public sealed interface Failure {
     return false;
   }
 
+  /** Whether nothing came at all. */
+  default boolean isSilence() {
+    return false;
+  }
+
+  /** Whether the time for it was over. */
+  default boolean isEndOfTime() {
+    return false;
+  }
+
   /** Whether somebody stopped it. */
   default boolean isInterruption() {
     return false;
   }
 
-  /** The same with what was asked, where nothing came. */
+  /** The same with what was asked, where that was not known. */
   default Failure asking(String asked) {
     return this;
   }
@@ -107,6 +117,11 @@ public sealed interface Failure {
   /** Nothing came in time. */
   record Silent(String asked, long millis) implements Failure {
     @Override
+    public boolean isSilence() {
+      return true;
+    }
+
+    @Override
     public Failure asking(String other) {
       return new Silent(other, millis);
     }
@@ -150,6 +165,11 @@ public sealed interface Failure {
 
   /** What came is no answer to what was asked. */
   record Garbage(String asked, String received) implements Failure {
+    @Override
+    public Failure asking(String other) {
+      return asked.isEmpty() ? new Garbage(other, received) : this;
+    }
+
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.garbage(this);
@@ -201,8 +221,41 @@ public sealed interface Failure {
   /** No value settled in time. */
   record Unsettled(long millis, String last) implements Failure {
     @Override
+    public boolean isEndOfTime() {
+      return true;
+    }
+
+    @Override
     public <T> T match(Cases<T> cases) {
       return cases.unsettled(this);
+    }
+  }
+
+  /** Lines came in time, and none of them was a value. */
+  record NoValue(long millis, String last) implements Failure {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.noValue(this);
+    }
+  }
+
+  /** An insulation tester says ohms, and not the volts at which they are. */
+  record NoVolts(String received) implements Failure {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.noVolts(this);
+    }
+  }
+
+  /**
+   * The leads were to be measured, and the probes were not together.
+   *
+   * @param read what settled, or empty
+   */
+  record NotTogether(String read) implements Failure {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.notTogether(this);
     }
   }
 
@@ -279,6 +332,15 @@ public sealed interface Failure {
 
     /** See {@link Unsettled}. */
     T unsettled(Unsettled failure);
+
+    /** See {@link NoValue}. */
+    T noValue(NoValue failure);
+
+    /** See {@link NoVolts}. */
+    T noVolts(NoVolts failure);
+
+    /** See {@link NotTogether}. */
+    T notTogether(NotTogether failure);
 
     /** See {@link NotKept}. */
     T notKept(NotKept failure);

@@ -57,6 +57,11 @@ public record MeterProfile(
 
     /** What a line of a meter that speaks so says. */
     Shown read(String line);
+
+    /** Whether it may read over four wires: of a meter that only talks its user knows. */
+    default boolean mayReadFourWire() {
+      return true;
+    }
   }
 
   /** One answer for each kind of language. */
@@ -98,6 +103,11 @@ public record MeterProfile(
     @Override
     public <T> T match(LanguageCases<T> cases) {
       return cases.scpi(this);
+    }
+
+    @Override
+    public boolean mayReadFourWire() {
+      return !fourWire.isEmpty();
     }
 
     @Override

@@ -18,4 +18,9 @@ public record Sample(long askedMillis, long millis, Instant at, String raw, Show
   public Optional<Measured> measured() {
     return shown.resistance().map(Shown.Resistance::measured);
   }
+
+  /** Whether it said ohms; below every number there are none. */
+  public boolean isValue() {
+    return measured().map(one -> !one.equals(OhmsNumber.belowRange())).orElse(false);
+  }
 }

@@ -1,6 +1,7 @@
 package dev.ringout.meter;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -19,20 +20,17 @@ public final class ScpiAnswer {
 
   /** IEEE 488.2 takes M as mega before OHM; in small letters it could be milli, and is refused. */
   private static final Map<String, Double> UNITS =
-      Map.of(
-          "OHM", 1.0, "OHMS", 1.0, "OHM4W", 1.0, "KOHM", 1e3, "MOHM", 1e6, "GOHM", 1e9, "UOHM",
-          1e-6);
+      Map.of("OHM", 1.0, "OHM4W", 1.0, "KOHM", 1e3, "MOHM", 1e6, "GOHM", 1e9, "UOHM", 1e-6);
+
+  private static final String WORD = "[A-Za-zΩ][A-Za-z0-9Ω]*";
 
   private static final Pattern VALUE =
-      Pattern.compile("([+-]?[0-9.]+(?:[eE][+-]?[0-9]+)?)\\s*([A-Za-z][A-Za-z0-9]*)?");
+      Pattern.compile("([+-]?[0-9.]+(?:[eE][+-]?[0-9]+)?)\\s*(" + WORD + ")?");
 
   /** A number that is a field of its own: with its sign, or with its unit behind. */
   private static final Pattern OWN_FIELD =
       Pattern.compile(
           "[+-][0-9.]+(?:[eE][+-]?[0-9]+)?\\s*[A-Za-z#]*|[0-9.]+(?:[eE][+-]?[0-9]+)?\\s*[A-DF-Za-df-z#][A-Za-z#]*");
-
-  /** More volts than any insulation tester has. */
-  private static final double MOST_VOLTS = 20_000;
 
   private ScpiAnswer() {}
 
@@ -43,6 +41,10 @@ public final class ScpiAnswer {
    * @param secondIsVolts whether the second field gives the volts of an insulation tester
    */
   public static Shown read(String line, double overFloorOhms, boolean secondIsVolts) {
+    return of(line.replace('\u2126', 'Ω'), overFloorOhms, secondIsVolts);
+  }
+
+  private static Shown of(String line, double overFloorOhms, boolean secondIsVolts) {
     if (line.indexOf('"') >= 0) {
       // The error queue answers so: +0,"No error" is no joint of nothing.
       return new Shown.Unreadable();
@@ -55,14 +57,18 @@ public final class ScpiAnswer {
     if (!secondIsVolts || first.resistance().isEmpty()) {
       return first;
     }
+    if (fields.length == 1) {
+      return new Shown.WithoutVolts();
+    }
     Optional<BigDecimal> volts =
-        fields.length > 1
-            ? OhmsNumber.of(fields[1].strip().replaceFirst("(?i)\\s*V(OLTS?)?$", ""))
-            : Optional.empty();
-    boolean areVolts =
-        volts.isPresent() && volts.get().signum() >= 0 && volts.get().doubleValue() <= MOST_VOLTS;
-    return !areVolts
-        ? new Shown.Unreadable()
+        OhmsNumber.of(fields[1].strip().replaceFirst("(?i)\\s*V(OLTS?)?$", ""));
+    if (volts.isEmpty()
+        || volts.get().signum() < 0
+        || volts.get().doubleValue() > Shown.MOST_VOLTS) {
+      return new Shown.Unreadable();
+    }
+    return volts.get().signum() == 0
+        ? new Shown.WithoutVolts()
         : new Shown.Resistance(
             first.resistance().get().measured(), OptionalDouble.of(volts.get().doubleValue()));
   }
@@ -72,19 +78,37 @@ public final class ScpiAnswer {
    * their sign or their unit that they are fields of their own.
    */
   private static boolean isPlain(String[] fields, boolean secondIsVolts) {
-    if (isDecimalComma(fields)) {
+    if (isDecimalComma(fields) || isListOfValues(fields)) {
       return false;
     }
     for (int i = 1; i < fields.length; i++) {
       String field = fields[i].strip();
-      boolean isUnit = i == 1 && field.matches("[A-Za-z][A-Za-z0-9]*");
-      boolean hasUnit = fields[0].matches(".*[A-DF-Za-df-z].*");
+      boolean isUnit = i == 1 && field.matches(WORD);
+      boolean hasUnit = fields[0].matches(".*[A-DF-Za-df-zΩ].*");
       boolean isVolts = i == 1 && secondIsVolts;
       if (isUnit ? hasUnit : !isVolts && !field.isEmpty() && !OWN_FIELD.matcher(field).matches()) {
         return false;
       }
     }
     return true;
+  }
+
+  /**
+   * {@code 0,+9.9E+37}: a state goes before the value; {@code 12.3,+9.9E+37}: another value stands
+   * behind it.
+   */
+  private static boolean isListOfValues(String[] fields) {
+    if (fields.length == 1) {
+      return false;
+    }
+    boolean isWhole = fields[0].strip().matches("[+-]?[0-9]+");
+    boolean isNumber = fields[1].strip().matches("[+-].*");
+    boolean isOver =
+        Arrays.stream(fields)
+            .skip(1)
+            .flatMap(field -> OhmsNumber.of(field.strip()).stream())
+            .anyMatch(number -> Math.abs(number.doubleValue()) >= INFINITE);
+    return isWhole && isNumber || isOver;
   }
 
   /** {@code 0,21} and {@code +9,90000000E+37}: a whole number and digits behind a comma. */
@@ -125,10 +149,13 @@ public final class ScpiAnswer {
   /** The unit behind the number, or in the second field; a small m is kept, and is no unit. */
   private static String unit(@Nullable String behind, String second) {
     String written = behind == null ? second.strip() : behind;
-    if (!written.matches("[A-Za-z][A-Za-z0-9]*")) {
+    if (!written.matches(WORD)) {
       return "";
     }
-    return written.matches("m[oO].*") ? "m" : written.toUpperCase(Locale.ROOT);
+    if (written.matches("m[oOΩ].*")) {
+      return "m";
+    }
+    return written.toUpperCase(Locale.ROOT).replaceFirst("Ω$", "OHM").replaceFirst("OHMS$", "OHM");
   }
 
   private static boolean isOtherUnit(String unit) {
@@ -137,8 +164,9 @@ public final class ScpiAnswer {
 
   private static Shown word(String word) {
     return switch (word.toUpperCase(Locale.ROOT)) {
-      case "INF", "+INF", "INFINITY", "+INFINITY" -> new Shown.Resistance(OhmsNumber.overRange());
-      case "-INF", "NINF", "-INFINITY" -> new Shown.Resistance(OhmsNumber.belowRange());
+      case "INF", "+INF", "INFINITY", "+INFINITY", "OL", "+OL", "OVLD", "OVERLOAD" ->
+          new Shown.Resistance(OhmsNumber.overRange());
+      case "-INF", "NINF", "-INFINITY", "-OL" -> new Shown.Resistance(OhmsNumber.belowRange());
       case "NAN" -> new Shown.NoValue();
       default -> new Shown.Unreadable();
     };

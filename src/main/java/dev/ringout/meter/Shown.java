@@ -6,6 +6,8 @@ import java.util.OptionalDouble;
 
 /** What one line of a meter says. */
 public sealed interface Shown {
+  /** More volts than any insulation tester has. */
+  double MOST_VOLTS = 20_000;
 
   /** What is made of it, by its kind. */
   <T> T match(Cases<T> cases);
@@ -28,6 +30,11 @@ public sealed interface Shown {
   /** The unit of something else than ohms; absent where it is ohms, or nothing. */
   default Optional<String> otherUnit() {
     return Optional.empty();
+  }
+
+  /** Whether it is ohms of an insulation tester without the volts of the test. */
+  default boolean lacksVolts() {
+    return false;
   }
 
   /**
@@ -87,6 +94,19 @@ public sealed interface Shown {
     }
   }
 
+  /** Ohms of an insulation tester that says no volts: insulation is judged at some. */
+  record WithoutVolts() implements Shown {
+    @Override
+    public boolean lacksVolts() {
+      return true;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.withoutVolts(this);
+    }
+  }
+
   /** No line of a meter, or one that could be read in two ways. */
   record Unreadable() implements Shown {
     @Override
@@ -113,6 +133,9 @@ public sealed interface Shown {
 
     /** See {@link OtherQuantity}. */
     T otherQuantity(OtherQuantity shown);
+
+    /** See {@link WithoutVolts}. */
+    T withoutVolts(WithoutVolts shown);
 
     /** See {@link Unreadable}. */
     T unreadable(Unreadable shown);

@@ -77,8 +77,8 @@ public final class BenchPage implements AutoCloseable {
         .with("/", HTML, resource("index.html"))
         .with("/bench.css", STYLE, resource("bench.css"))
         .with("/bench.js", SCRIPT, resource("bench.js"))
-        .with("/speech.json", "application/json", resource("speech.json"))
-        .with("/speech.ogg", "audio/ogg", resource("speech.ogg"));
+        .with("/speech.ogg", "audio/ogg", resource("speech.ogg"))
+        .with("/speech.json", "application/json", resource("speech.json"));
   }
 
   private static byte[] resource(String name) throws IOException {

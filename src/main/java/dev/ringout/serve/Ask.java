@@ -44,6 +44,11 @@ public final class Ask {
     return new Ask(Method.POST, path, query, contentType, body.clone());
   }
 
+  /** The same with bytes that nobody else has: they may be many. */
+  static Ask received(Target target, String contentType, byte[] body) {
+    return new Ask(Method.POST, target.path(), target.query(), contentType, body);
+  }
+
   /** How it is asked. */
   public Method method() {
     return method;

@@ -11,7 +11,9 @@ import org.jspecify.annotations.Nullable;
  * has waited longest for a client that sends or reads nothing gives way ({@link Watch}).
  */
 final class Crew extends ThreadPoolExecutor {
-  private static final int THREADS = 48;
+  /** However many streams are open, so many are left. */
+  private static final int THREADS = 48 + Streams.MOST;
+
   private static final int IDLE_SECONDS = 30;
 
   private final Watch watch;
@@ -37,7 +39,7 @@ final class Crew extends ThreadPoolExecutor {
   /** A request is read from its first line by the thread that will answer it. */
   @Override
   protected void beforeExecute(Thread thread, Runnable work) {
-    watch.waiting(waits.headers(), true);
+    watch.waiting(waits.headers());
   }
 
   @Override

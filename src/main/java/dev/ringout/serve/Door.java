@@ -42,47 +42,58 @@ final class Door implements HttpHandler {
     this.watch = watch;
   }
 
+  /**
+   * Answers. Where that fails the server must hear of it: of a connection that is closed behind its
+   * back it would keep account for ever.
+   */
   @Override
-  public void handle(HttpExchange exchange) {
-    Wire wire = new Wire(exchange, watch);
-    boolean whole = watch.working();
-    boolean handedOver = false;
+  public void handle(HttpExchange exchange) throws IOException {
+    if (!watch.working()) {
+      throw new IOException("the client took too long to ask");
+    }
     try {
-      handedOver = whole && answer(exchange, wire);
-    } catch (IOException e) {
-      // The client is gone: there is nobody to be told.
-      handedOver = false;
-    } finally {
-      if (!handedOver) {
-        wire.end();
-      }
+      answer(exchange);
+    } catch (Error e) {
+      throw new IOException(e);
     }
   }
 
-  /** Answers; whether the connection is a stream's from now on. */
-  private boolean answer(HttpExchange exchange, Wire wire) throws IOException {
-    boolean head = exchange.getRequestMethod().equals("HEAD");
+  private void answer(HttpExchange exchange) throws IOException {
+    Wire wire = new Wire(exchange, watch);
     try {
       gate.check(exchange);
       Target target = Target.of(exchange.getRequestURI().toString());
       OptionalInt browser = tickets.browser(values(exchange, "Cookie"));
       if (browser.isPresent() && target.path().equals(BenchServer.EVENTS)) {
         listen(exchange, browser.getAsInt(), wire);
-        return true;
+      } else {
+        wire.write(replyWhatever(exchange, target, browser.isPresent(), wire));
       }
-      wire.write(reply(exchange, target, browser.isPresent(), wire), !head);
     } catch (Refused e) {
+      if (exchange.getRequestMethod().equals("HEAD")
+          && Gate.hasBody(exchange.getRequestHeaders())) {
+        throw new IOException(e);
+      }
       // What was not read may still come: this connection is of no more use.
-      wire.write(e.why().reply().with("Connection", "close"), !head);
+      wire.write(e.why().reply().with("Connection", "close"));
     }
-    return false;
   }
 
-  private void listen(HttpExchange exchange, int browser, Wire wire) throws Refused {
+  private void listen(HttpExchange exchange, int browser, Wire wire) throws IOException, Refused {
     if (!exchange.getRequestMethod().equals("GET")) {
       throw new Refused(Refusal.METHOD);
     }
-    streams.open(browser, wire);
+    streams.run(browser, wire);
+  }
+
+  /** The answer. Whatever goes wrong in making it, the page gets one and the bench goes on. */
+  private Reply replyWhatever(HttpExchange exchange, Target target, boolean known, Wire wire)
+      throws IOException, Refused {
+    try {
+      return reply(exchange, target, known, wire);
+    } catch (RuntimeException | Error e) {
+      return Mistake.told(handler, e);
+    }
   }
 
   private Reply reply(HttpExchange exchange, Target target, boolean known, Wire wire)
@@ -116,22 +127,13 @@ final class Door implements HttpHandler {
     Optional<Site.Page> page = site.at(target.path());
     return page.isPresent()
         ? page.get().told(values(exchange, "If-None-Match"))
-        : answered(Ask.get(target.path(), target.query()));
+        : handler.answer(Ask.get(target.path(), target.query()));
   }
 
   private Reply done(HttpExchange exchange, Target target, Wire wire) throws IOException, Refused {
     BodyRule rule = handler.body(target.path());
     String type = Gate.contentType(exchange.getRequestHeaders(), rule);
-    return answered(Ask.post(target.path(), target.query(), type, wire.read(rule)));
-  }
-
-  /** The handler's answer. Whatever goes wrong in it, the page gets one and the bench goes on. */
-  private Reply answered(Ask ask) {
-    try {
-      return handler.answer(ask);
-    } catch (RuntimeException | Error e) {
-      return handler.failed(e);
-    }
+    return handler.answer(Ask.received(target, type, wire.read(rule)));
   }
 
   private static List<String> values(HttpExchange exchange, String name) {

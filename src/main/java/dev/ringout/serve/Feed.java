@@ -11,6 +11,7 @@ final class Feed {
   private final List<Event> waiting = new ArrayList<>();
   private long chars;
   private boolean over;
+  private boolean nudged;
 
   /** Adds, and never waits; whether this page is still told anything. */
   synchronized boolean offer(Event event) {
@@ -41,10 +42,17 @@ final class Feed {
   /** Waits a while for something to come. */
   synchronized void await(long mostMillis) throws InterruptedException {
     boolean waited = false;
-    while (waiting.isEmpty() && !over && !waited) {
+    while (waiting.isEmpty() && !over && !nudged && !waited) {
       wait(mostMillis);
       waited = true;
     }
+    nudged = false;
+  }
+
+  /** Ends a waiting, so that something is written. */
+  synchronized void nudge() {
+    nudged = true;
+    notifyAll();
   }
 
   /** All that waits, in order. */

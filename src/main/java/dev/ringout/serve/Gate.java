@@ -51,7 +51,7 @@ final class Gate {
     refuseIf(
         chunked && !one(headers, "Transfer-Encoding").orElse("").equals("chunked"),
         Refusal.HEADERS);
-    refuseIf(!post && (chunked || isCounted(headers)), Refusal.HEADERS);
+    refuseIf(!post && hasBody(headers), Refusal.HEADERS);
     refuseIf(values(headers, "Upgrade").stream().anyMatch(Gate::isWebSocket), Refusal.UPGRADE);
   }
 
@@ -74,8 +74,10 @@ final class Gate {
     return type;
   }
 
-  private static boolean isCounted(Headers headers) {
-    return !one(headers, "Content-Length").orElse("0").equals("0");
+  /** Whether more is sent than the lines before a body. */
+  static boolean hasBody(Headers headers) {
+    return headers.containsKey("Transfer-Encoding")
+        || !one(headers, "Content-Length").orElse("0").equals("0");
   }
 
   private static boolean isWebSocket(String upgrade) {

@@ -7,7 +7,7 @@ enum Refusal {
   FOREIGN(403, "Another page asked for this. Type the address into the browser instead."),
   ADDRESS(400, "This address can't be understood."),
   LONG_ADDRESS(414, "This address is too long."),
-  METHOD(405, "Only GET, HEAD and POST are answered."),
+  METHOD(405, "This address is not asked in this way."),
   HEADERS(400, "A line of the request stands twice, or contradicts another one."),
   UPGRADE(400, "No other protocol is spoken here."),
   STRANGER(
@@ -29,6 +29,7 @@ enum Refusal {
   }
 
   Reply reply() {
-    return Reply.text(status, sentence);
+    Reply reply = Reply.text(status, sentence);
+    return this == METHOD ? reply.with("Allow", "GET, HEAD, POST") : reply;
   }
 }

@@ -4,15 +4,18 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
-/** The streams of events that are open, each with a thread of its own. */
+/** The streams of events that are open. */
 final class Streams {
-  private static final int MOST = 32;
+  static final int MOST = 32;
 
   /** A browser has six connections to one address; the last is for everything else. */
   private static final int MOST_OF_A_BROWSER = 5;
+
+  private static final int TRIES = 5;
+  private static final long TRY_MILLIS = 20;
 
   private static final byte[] BEGIN = "retry: 1000\n\n".getBytes(StandardCharsets.US_ASCII);
   private static final byte[] STILL_HERE = ":\n\n".getBytes(StandardCharsets.US_ASCII);
@@ -20,7 +23,7 @@ final class Streams {
   private final Events events;
   private final Handler handler;
   private final Waits waits;
-  private final List<Integer> open = new ArrayList<>();
+  private final List<Listener> open = new ArrayList<>();
 
   Streams(Events events, Handler handler, Waits waits) {
     this.events = events;
@@ -28,45 +31,69 @@ final class Streams {
     this.waits = waits;
   }
 
-  /** Opens one for a browser, which is from then on its own. */
-  void open(int browser, Wire wire) throws Refused {
-    enter(browser);
-    Threads.start("bench-events", () -> run(browser, wire));
-  }
-
-  private synchronized void enter(int browser) throws Refused {
-    if (open.size() >= MOST || Collections.frequency(open, browser) >= MOST_OF_A_BROWSER) {
-      throw new Refused(Refusal.FULL);
-    }
-    open.add(browser);
-  }
-
-  private synchronized void leave(Integer browser) {
-    open.remove(browser);
-  }
-
-  private void run(int browser, Wire wire) {
-    Feed feed = events.open();
+  /** Tells a page what happens until it goes away, or does not keep up, or all is ended. */
+  void run(int browser, Wire wire) throws IOException, Refused {
+    Listener listener = enter(browser);
     try {
       wire.beginEvents();
       wire.writeEvents(BEGIN);
       wire.writeEvents(events.first().bytes());
-      while (!feed.isOver()) {
-        feed.await(waits.quiet().toMillis());
-        wire.writeEvents(together(feed.take()));
+      while (!listener.feed().isOver()) {
+        listener.feed().await(waits.quiet().toMillis());
+        wire.writeEvents(together(listener.feed().take()));
       }
-    } catch (IOException e) {
-      // The page is gone; it comes again if it wants to.
-      feed.end();
+      wire.end();
+    } catch (InterruptedException e) {
+      throw new IOException(e);
+    } catch (RuntimeException | Error e) {
+      Mistake.told(handler, e);
+      throw e;
+    } finally {
+      leave(listener);
+    }
+  }
+
+  private Listener enter(int browser) throws Refused {
+    for (int i = 0; i < TRIES; i++) {
+      Optional<Listener> entered = tryToEnter(browser);
+      if (entered.isPresent()) {
+        return entered.get();
+      }
+      lookWhoIsGone();
+    }
+    return tryToEnter(browser).orElseThrow(() -> new Refused(Refusal.FULL));
+  }
+
+  private synchronized Optional<Listener> tryToEnter(int browser) {
+    long ofBrowser = open.stream().filter(one -> one.browser() == browser).count();
+    if (open.size() >= MOST || ofBrowser >= MOST_OF_A_BROWSER) {
+      return Optional.empty();
+    }
+    Listener listener = new Listener(browser, events.open());
+    open.add(listener);
+    return Optional.of(listener);
+  }
+
+  /**
+   * A page that is loaded again leaves its stream behind, on which a first write seems to go well.
+   */
+  private void lookWhoIsGone() throws Refused {
+    nudgeAll();
+    try {
+      Thread.sleep(TRY_MILLIS);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-    } catch (RuntimeException e) {
-      handler.failed(e);
-    } finally {
-      feed.end();
-      wire.end();
-      leave(browser);
+      throw new Refused(Refusal.FULL);
     }
+  }
+
+  private synchronized void nudgeAll() {
+    open.forEach(one -> one.feed().nudge());
+  }
+
+  private synchronized void leave(Listener listener) {
+    listener.feed().end();
+    open.remove(listener);
   }
 
   private static byte[] together(List<Event> taken) {
@@ -74,4 +101,7 @@ final class Streams {
     taken.forEach(event -> all.writeBytes(event.bytes()));
     return taken.isEmpty() ? STILL_HERE : all.toByteArray();
   }
+
+  /** A page that listens. */
+  private record Listener(int browser, Feed feed) {}
 }

@@ -27,7 +27,7 @@ final class Watch implements AutoCloseable {
    * A watch that runs until it is closed.
    *
    * @param waits how long is waited for what
-   * @param kept how many stand outside because every thread of a crew is taken
+   * @param kept how many stand outside because every thread is taken
    */
   Watch(Waits waits, IntSupplier kept) {
     this.waits = waits;
@@ -40,10 +40,10 @@ final class Watch implements AutoCloseable {
   }
 
   /** From now on this thread waits for somebody outside, and for so long at most. */
-  synchronized void waiting(Duration most, boolean ofCrew) {
+  synchronized void waiting(Duration most) {
     waiting.remove(Thread.currentThread());
     long now = System.nanoTime();
-    Wait wait = new Wait(now, now + most.toNanos(), ofCrew, false);
+    Wait wait = new Wait(now, now + most.toNanos(), false);
     waiting.put(Thread.currentThread(), closed ? wait.cut(Thread.currentThread()) : wait);
   }
 
@@ -68,16 +68,14 @@ final class Watch implements AutoCloseable {
     }
   }
 
-  /**
-   * Ends what is late; and of the crew, who has waited longest, one for each that stands outside.
-   */
+  /** Ends what is late; and where others stand outside, who has waited longest, one for each. */
   private void cut(long now) {
     int outside = kept.getAsInt();
     for (Map.Entry<Thread, Wait> one : List.copyOf(waiting.entrySet())) {
       Wait wait = one.getValue();
-      boolean forAnother = outside > 0 && wait.ofCrew() && now - wait.since() > GRACE_NANOS;
+      boolean forAnother = outside > 0 && now - wait.since() > GRACE_NANOS;
       if (!wait.isCut() && (forAnother || now - wait.until() > 0)) {
-        outside -= wait.ofCrew() ? 1 : 0;
+        outside--;
         one.setValue(wait.cut(one.getKey()));
       }
     }
@@ -92,10 +90,10 @@ final class Watch implements AutoCloseable {
   }
 
   /** A waiting, from when until when. */
-  private record Wait(long since, long until, boolean ofCrew, boolean isCut) {
+  private record Wait(long since, long until, boolean isCut) {
     Wait cut(Thread thread) {
       thread.interrupt();
-      return new Wait(since, until, ofCrew, true);
+      return new Wait(since, until, true);
     }
   }
 }

@@ -10,6 +10,10 @@ import java.time.Duration;
 /** Bytes from and to one client; each wait for it is watched. */
 final class Wire {
   private static final Duration MOST_FOR_END = Duration.ofSeconds(2);
+
+  /** As the server of the JDK wants it said; it then ends the exchange by itself. */
+  private static final int NO_BODY = -1;
+
   private static final int SLICE_BYTES = 64 * 1024;
 
   /** So much of what is too long is read and dropped: who is still sending hears no answer. */
@@ -28,7 +32,7 @@ final class Wire {
   /** The body. */
   byte[] read(BodyRule rule) throws IOException, Refused {
     byte[] body =
-        watched(waits.body(), true, () -> readUpTo(rule.mostBytes(), exchange.getRequestBody()));
+        watched(waits.body(), () -> readUpTo(rule.mostBytes(), exchange.getRequestBody()));
     if (body.length > rule.mostBytes()) {
       throw new Refused(Refusal.TOO_LONG);
     }
@@ -48,23 +52,30 @@ final class Wire {
     return body;
   }
 
-  /** Writes an answer; without its bytes where they were not asked for. */
-  void write(Reply reply, boolean withBody) throws IOException {
+  /** Writes an answer; without its bytes where only its headers were asked for. */
+  void write(Reply reply) throws IOException {
     Headers headers = exchange.getResponseHeaders();
     standing(headers, reply.policy());
     headers.set("Content-Type", reply.contentType());
     reply.headers().forEach(headers::set);
     byte[] bytes = reply.raw();
-    if (!withBody && reply.status() != 304) {
+    if (exchange.getRequestMethod().equals("HEAD")) {
       headers.set("Content-Length", String.valueOf(bytes.length));
+      begin(reply.status(), NO_BODY);
+    } else if (bytes.length == 0) {
+      begin(reply.status(), NO_BODY);
+    } else {
+      begin(reply.status(), bytes.length);
+      writeSlices(exchange.getResponseBody(), bytes);
+      end();
     }
-    boolean empty = !withBody || bytes.length == 0;
-    begin(reply.status(), empty ? -1 : bytes.length);
-    OutputStream out = exchange.getResponseBody();
-    for (int from = 0; !empty && from < bytes.length; from += SLICE_BYTES) {
+  }
+
+  private void writeSlices(OutputStream out, byte[] bytes) throws IOException {
+    for (int from = 0; from < bytes.length; from += SLICE_BYTES) {
       int start = from;
       int length = Math.min(SLICE_BYTES, bytes.length - from);
-      watched(waits.answer(), true, () -> write(out, bytes, start, length));
+      watched(waits.answer(), () -> write(out, bytes, start, length));
     }
   }
 
@@ -80,14 +91,19 @@ final class Wire {
   /** Writes events. A page that takes none is left alone. */
   void writeEvents(byte[] events) throws IOException {
     OutputStream out = exchange.getResponseBody();
-    watched(waits.events(), false, () -> write(out, events, 0, events.length));
+    watched(waits.events(), () -> write(out, events, 0, events.length));
   }
 
-  /** Ends the exchange, whatever has become of it. */
-  void end() {
-    watch.waiting(MOST_FOR_END, true);
-    exchange.close();
-    watch.working();
+  /**
+   * Ends an exchange of which all is written; what was sent and not read is waited for a little.
+   */
+  void end() throws IOException {
+    watched(
+        MOST_FOR_END,
+        () -> {
+          exchange.getResponseBody().close();
+          return exchange;
+        });
   }
 
   private static void standing(Headers headers, Policy policy) {
@@ -102,7 +118,6 @@ final class Wire {
   private void begin(int status, long length) throws IOException {
     watched(
         waits.answer(),
-        true,
         () -> {
           exchange.sendResponseHeaders(status, length);
           return status;
@@ -116,8 +131,8 @@ final class Wire {
     return length;
   }
 
-  private <T> T watched(Duration most, boolean ofCrew, Transfer<T> transfer) throws IOException {
-    watch.waiting(most, ofCrew);
+  private <T> T watched(Duration most, Transfer<T> transfer) throws IOException {
+    watch.waiting(most);
     boolean whole;
     T result;
     try {

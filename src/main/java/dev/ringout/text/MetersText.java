@@ -65,10 +65,12 @@ public final class MetersText {
     if (result.trial().isPresent()) {
       page.paragraph(
           "Leads     ",
-          result
-              .leads()
-              .map(leads -> "the job's lead null is " + leads.text())
-              .orElse("not measured lately: hold the probes together and add --leads"));
+          result.fourWire()
+              ? "of no matter over four wires"
+              : result
+                  .leads()
+                  .map(leads -> "the job's lead null is " + leads.text())
+                  .orElse("not measured lately: hold the probes together and add --leads"));
       page.paragraph("Volts     ", MeterWords.VOLTS_BY_HAND);
     }
     return page.toString();

@@ -2,9 +2,11 @@ package dev.ringout.words;
 
 import dev.ringout.meter.Exchange;
 import dev.ringout.meter.Failure;
+import dev.ringout.meter.LeadNull;
 import dev.ringout.meter.Shown;
 import dev.ringout.readings.Measured;
 import dev.ringout.units.Numbers;
+import dev.ringout.units.Ohms;
 import dev.ringout.units.Text;
 
 /** What happened with a meter, as sentences, and as codes for programs. */
@@ -73,6 +75,11 @@ public final class MeterWords {
         @Override
         public String otherQuantity(Shown.OtherQuantity other) {
           return "no ohms, but " + other.unit();
+        }
+
+        @Override
+        public String withoutVolts(Shown.WithoutVolts without) {
+          return "ohms without the volts of the test";
         }
 
         @Override
@@ -207,6 +214,31 @@ public final class MeterWords {
         }
 
         @Override
+        public String noValue(Failure.NoValue failure) {
+          return Text.of(
+              "what came in %d ms is no value of ohms; the last was %s",
+              failure.millis(), quoted(failure.last()));
+        }
+
+        @Override
+        public String noVolts(Failure.NoVolts failure) {
+          return quoted(failure.received())
+              + " has no volts of the test in it, without which ohms say nothing of insulation: is"
+              + " it an insulation tester, and does the profile speak to it as it wants?";
+        }
+
+        @Override
+        public String notTogether(Failure.NotTogether failure) {
+          return "the probes were not held together"
+              + (failure.read().isEmpty()
+                  ? ", or nothing stood still"
+                  : ": " + failure.read() + " was read")
+              + "; leads have "
+              + Ohms.text(LeadNull.MOST_OHMS)
+              + " at most";
+        }
+
+        @Override
         public String notKept(Failure.NotKept failure) {
           return "in " + failure.folder() + " nothing can be kept: " + failure.why();
         }
@@ -302,6 +334,21 @@ public final class MeterWords {
         @Override
         public String unsettled(Failure.Unsettled failure) {
           return "unsettled";
+        }
+
+        @Override
+        public String noValue(Failure.NoValue failure) {
+          return "no-value";
+        }
+
+        @Override
+        public String noVolts(Failure.NoVolts failure) {
+          return "no-volts";
+        }
+
+        @Override
+        public String notTogether(Failure.NotTogether failure) {
+          return "not-together";
         }
 
         @Override

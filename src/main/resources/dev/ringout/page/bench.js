@@ -10,7 +10,7 @@ const TOO_SOON_MS = 350;
 /** Between two keys of a scanner, and after its last one: a person is slower. A key alone waits so long before it does anything. */
 const SCAN_GAP_MS = 50;
 /** A slow scanner's keys were done one by one already when its Enter comes: then that takes nothing, and what they did is undone. */
-const SLOW_SCAN_GAP_MS = 80;
+const SLOW_SCAN_GAP_MS = 100;
 const SCAN_SHORTEST = 2;
 const SLOW_SCAN_SHORTEST = 4;
 /** So long without a word from the program, and the page asks whether it is still there. */
@@ -29,14 +29,16 @@ const page = {
   route: { screen: 'units' },
   docs: { units: null, unit: null, ticks: null, difference: null, list: null },
   faces: new Map(),
-  trouble: '',
+  notice: null,
   lastUnit: '',
   search: '',
-  listOptions: [],
   drafts: new Map(),
+  unfolded: new Set(),
   entry: { step: '', digits: '', unit: '', over: false, open: false },
   live: { text: '', stage: '' },
-  shown: { step: '', since: 0, last: '', screen: '', dialog: 0 },
+  /** What stands before somebody's eyes, and since when. */
+  shown: { step: '', asked: '', since: 0, last: '', screen: '', frame: '', dialog: 0 },
+  stale: true,
   busy: false,
 };
 
@@ -89,12 +91,20 @@ function forget(...keys) {
   keys.forEach((key) => page.drafts.delete(key));
 }
 
-/** Puts a screen up: whoever had the focus, and what was chosen in its text, keeps it. */
+/** What stays folded or unfolded while the screen is made anew. */
+function fold(key, summary, ...children) {
+  return el('details', { open: page.unfolded.has(key), ontoggle: (event) => { if (event.target.open) page.unfolded.add(key); else page.unfolded.delete(key); } },
+    el('summary', { key: `fold-${key}` }, summary), ...children);
+}
+
+/** Puts a screen up: whoever had the focus, and what was chosen in its text, keeps it; what was scrolled stays so. */
 function put(parent, ...children) {
+  const scrolled = [...parent.querySelectorAll('.beside')].map((node) => node.scrollTop);
   const focused = parent.contains(document.activeElement) ? document.activeElement : null;
   const key = focused?.dataset.key;
   const range = focused && 'selectionStart' in focused ? [focused.selectionStart, focused.selectionEnd] : null;
   parent.replaceChildren(...children.flat(Infinity).filter(Boolean));
+  parent.querySelectorAll('.beside').forEach((node, at) => { node.scrollTop = scrolled[at] ?? 0; });
   if (!key) return;
   const again = parent.querySelector(`[data-key="${CSS.escape(key)}"]`);
   again?.focus({ preventScroll: true });
@@ -188,13 +198,17 @@ function receive(state) {
   page.state = state;
   const step = state.session?.step?.id ?? '';
   if (page.entry.step !== step) page.entry = { step, digits: '', unit: '', over: false, open: false };
-  later();
+  later(page.route.screen === 'bench' || !page.route.screen || page.shown.frame !== frameOf(state));
 }
+
+/** What of the state the other screens show: they are not made anew with every reading. */
+const frameOf = (state) => JSON.stringify([state.session?.unit.id ?? '', state.tester, state.station, state.practice]);
 
 let due = false;
 
 /** A state may come in bursts: they are drawn once, after the tone. */
-function later() {
+function later(screenToo = true) {
+  page.stale ||= screenToo;
   if (due) return;
   due = true;
   const now = () => { due = false; render(); };
@@ -273,7 +287,7 @@ const tones = {
   /** A browser lets a page sound from the first key or touch on. */
   start() {
     this.context ??= new AudioContext({ latencyHint: 'interactive' });
-    if (this.context.state === 'suspended') this.context.resume();
+    if (this.context.state !== 'running') this.context.resume();
   },
 
   play(name) {
@@ -390,7 +404,7 @@ let noticeTimer = 0;
 
 /** A line under the head of the page: what went wrong stays until it is closed. */
 function notice(text, kind = 'plain') {
-  page.trouble = { text, kind };
+  page.notice = { text, kind };
   if (kind === 'bad') shout(text);
   else tell(text);
   clearTimeout(noticeTimer);
@@ -399,7 +413,7 @@ function notice(text, kind = 'plain') {
 }
 
 function closeNotice() {
-  page.trouble = '';
+  page.notice = null;
   renderBanners();
 }
 
@@ -484,15 +498,16 @@ function render() {
     load();
   }
   const { screen, id, part } = page.route;
-  const session = page.state.session;
   document.documentElement.dataset.screen = screen;
   document.title = `${TITLES[screen]}${page.state.practice ? ' (practice)' : ''}: ringout bench`;
   byId('skip').textContent = screen === 'bench' ? 'To the step' : 'To the content';
   renderTop();
   renderBanners();
-  put(byId('main'), screenOf(screen, part));
+  if (page.stale) put(byId('main'), screenOf(screen, part));
+  page.stale = false;
+  page.shown.frame = frameOf(page.state);
   arrive(`${screen}/${id}/${part}`);
-  if (session) shownStep(session);
+  shownStep(page.state);
 }
 
 function screenOf(screen, part) {
@@ -520,17 +535,18 @@ function arrive(where) {
 }
 
 /** From when on the step stands before somebody's eyes, and what is said of it. */
-function shownStep(session) {
-  const step = session.step?.id ?? 'none';
-  const last = `${session.last?.id}/${session.last?.taken}`;
-  if (page.shown.step === step && page.shown.last === last) return;
-  const news = page.shown.step !== step;
-  const fresh = page.shown.last !== last;
-  if (page.route.screen === 'bench') tellStep(session, fresh);
-  if (news) page.shown.since = performance.now();
-  if (news && page.route.screen === 'bench') speech.say(spokenStep(session, fresh));
-  page.shown.step = step;
-  page.shown.last = last;
+function shownStep(state) {
+  const { session } = state;
+  const { shown } = page;
+  const asked = askedOf(state);
+  if (shown.asked !== asked) Object.assign(shown, { asked, since: performance.now() });
+  const step = session?.step?.id ?? '';
+  const last = session?.last ? `${session.last.id} ${session.last.taken}` : '';
+  const [news, fresh] = [shown.step !== step, shown.last !== last];
+  Object.assign(shown, { step, last });
+  if (!session || page.route.screen !== 'bench' || !(news || fresh)) return;
+  tellStep(session, fresh);
+  if (news) speech.say(spokenStep(session, fresh));
 }
 
 function renderTop() {
@@ -557,8 +573,8 @@ function renderBanners() {
     el('span', {}, el('strong', {}, 'No connection to the program. '), 'Nothing is kept until it is back. The page tries by itself.')));
   if (page.link === 'shut') banners.push(el('p', { class: 'banner bad' }, sign('bad'),
     el('span', {}, el('strong', {}, 'This page is let in no longer. '), 'Nothing is kept. Open the address that the program shows.')));
-  if (page.trouble) banners.push(el('div', { class: `banner ${page.trouble.kind}` }, sign(page.trouble.kind === 'bad' ? 'bad' : 'good'),
-    el('span', {}, page.trouble.text), press('Close', closeNotice, { key: 'close-notice' })));
+  if (page.notice) banners.push(el('div', { class: `banner ${page.notice.kind}` }, sign(page.notice.kind === 'bad' ? 'bad' : 'none'),
+    el('span', {}, page.notice.text), press('Close', closeNotice, { key: 'close-notice' })));
   put(byId('banners'), banners);
 }
 
@@ -660,26 +676,26 @@ function benchScreen() {
   const session = state.session;
   if (!session) return [el('h1', {}, 'Bench'), el('p', {}, 'No unit is being tested here.'), el('p', {}, el('a', { class: 'button', href: link('units') }, 'Choose a unit'))];
   if (!page.faces.has(session.unit.id)) loadFaces(session.unit.id).then(later, refuse);
-  const gated = gatePanel(state, session);
+  const gated = gateOf(state);
   const keys = !gated && (page.entry.open || isTyped(state));
-  return el('div', { class: `bench${keys ? ' typing' : ''}${gated ? ' gated' : ''}${session.step ? '' : ' over'}` },
+  return el('div', { class: `bench${keys ? ' typing' : ''}${gated ? ' gated' : ''}${session.step ? '' : ' over'}`, 'data-gate': gated },
     runStrip(session),
     session.step ? el('div', { class: 'hands' }, switchBar(session.step), pointsPanel(session)) : null,
     el('section', { class: 'value', 'aria-label': 'Value' },
-      gated ?? [expectPanel(session.step), liveRow(state, session.step), keypad(state, session.step)], lastPanel(session)), actions(state, session),
+      gated ? GATES[gated](state) : [expectPanel(session.step), liveRow(state, session.step), keypad(state, session.step)], lastPanel(session)), actions(state, session),
     el('aside', { class: 'beside', 'aria-label': 'What is found so far', tabindex: '0', key: 'beside' }, foundParts(session)));
 }
 
 function runStrip(session) {
   const { progress, step, unit, leading, others } = session;
-  const along = { plan: '', telling: 'telling readings', jump: 'jumped here' }[leading];
+  const along = { plan: '', telling: 'telling readings', jump: 'after a jump' }[leading];
   const count = session.found.faults.length;
   return el('div', { class: 'run' },
     el('div', { class: 'where' },
       el('h1', {}, step ? (step.number ? `Step ${step.number}` : 'Extra step') : 'All measured', el('span', { class: 'unit' }, ` Unit ${unit.serial}`)),
       el('p', { class: 'so-far' }, [`${progress.made} of ${progress.of}`, progress.skipped ? `${progress.skipped} skipped` : '',
         progress.minutes === null ? '' : `${progress.minutes} min left`, along].filter(Boolean).join(', ')),
-      page.state.practice ? el('p', { class: 'practice', 'aria-hidden': 'true' }, 'PRACTICE') : null,
+      page.state.practice ? el('p', { class: 'practice' }, 'PRACTICE') : null,
       others.length ? el('p', { class: 'others' }, others.map((other) => `${other.station}: ${other.who} ${other.text}`).join('; ')) : null),
     press(count ? many(count, 'fault', 'faults') : 'No fault', foundDialog, { class: `found-count ${count ? 'bad' : ''}`, key: 'found' }),
     el('progress', { max: progress.of, value: progress.made, 'aria-label': 'Steps made' }));
@@ -733,15 +749,25 @@ function placeOf(side, item) {
   return item?.title ? el('p', { class: 'said' }, item.title) : null;
 }
 
-/** What has to be done first stands in place of the value: nothing can be taken past it. */
-function gatePanel(state, session) {
+/** What has to be done before a value can be taken, if anything. */
+function gateOf(state) {
+  const { session } = state;
   const meter = meterOf(state);
-  if (!session.step) return overPanel(session);
-  if (session.offer) return offerPanel(session);
-  if (meter.state === 'lost') return lostPanel(state, meter);
-  if (meter.needsLeads) return leadsPanel();
-  return session.step.confirm ? cautionsPanel(session.step) : null;
+  if (!session.step) return 'over';
+  if (session.offer) return 'offer';
+  if (meter.state === 'lost') return 'lost';
+  if (meter.needsLeads) return 'leads';
+  return session.step.confirm ? 'cautions' : '';
 }
+
+/** It stands in place of the value: nothing can be taken past it. */
+const GATES = {
+  over: (state) => overPanel(state.session),
+  offer: (state) => offerPanel(state.session),
+  lost: (state) => lostPanel(state, meterOf(state)),
+  leads: () => leadsPanel(),
+  cautions: (state) => cautionsPanel(state.session.step),
+};
 
 function expectPanel(step) {
   const remarks = [
@@ -763,8 +789,7 @@ function stageWords(state, step) {
   const meter = meterOf(state);
   if (meter.state === 'opening') return 'The meter is being opened';
   if (meter.state === 'typed') return 'Type what the meter shows';
-  if (step.asks === 'apart') return 'Touch both points, then press Take';
-  if (step.asks === 'part') return 'Touch both points, then press Take';
+  if (step.asks !== 'joined') return 'Touch both points, then press Take';
   return STAGES[page.live.stage] ?? 'Touch both points';
 }
 
@@ -819,7 +844,7 @@ function lastPanel(session) {
 
 function actions(state, session) {
   const { step } = session;
-  const blocked = !step || page.link !== 'here' || session.offer || meterOf(state).state === 'lost' || meterOf(state).needsLeads || step.confirm;
+  const blocked = page.link !== 'here' || gateOf(state) !== '';
   const small = (label, key, action, off) => press([label, hint(key)], action, { class: 'small', key: `do-${label}`, 'aria-disabled': off ? 'true' : null });
   return el('div', { class: 'actions' },
     el('div', { class: 'main' },
@@ -841,7 +866,7 @@ const cautionsPanel = (step) => gate('Before this step',
 const leadsPanel = () => gate('Leads first',
   el('p', {}, 'Hold the two probes firmly together, metal on metal. What they read is taken off from every reading.'),
   liveValue(),
-  press(['Measure the leads', hint('Space')], () => act('leads'), { class: 'wide', key: 'leads' }));
+  press(['Measure the leads', hint('Space')], takeNow, { class: 'wide', key: 'leads' }));
 
 const lostPanel = (state, meter) => gate('The meter is lost',
   el('p', {}, meter.trouble), el('p', {}, 'Nothing is taken until it is back. The step stays.'),
@@ -862,57 +887,57 @@ const overPanel = (session) => gate('Nothing is left to measure',
 
 function foundParts(session) {
   const { faults, working } = session.found;
-  const { sentences, more } = session.open;
+  const { sentences } = session.open;
   return [
-    el('h2', {}, 'Faults so far', working ? el('small', {}, ' working …') : null),
+    el('h2', {}, 'Faults so far', working ? el('small', {}, ' being worked out …') : null),
     faults.length ? el('ol', { class: 'faults' }, faults.map(faultItem)) : el('p', {}, 'None.'),
-    sentences.length ? [el('h2', {}, 'Still open'), openList(session.open, more)] : null];
+    sentences.length ? [el('h2', {}, 'Still open'), openList(session.open)] : null];
 }
 
 const faultItem = (fault) => el('li', {},
   el('p', { class: 'fault' }, sign('bad'), el('strong', {}, fault.title), ' ', el('span', { class: 'tag' }, fault.certainty)),
   el('p', {}, fault.text),
   fault.readings.length ? el('ul', { class: 'plain mono' }, fault.readings.map((reading) => el('li', {}, reading))) : null,
-  fault.others.length ? el('details', {}, el('summary', {}, 'What else it may be'), el('ul', {}, fault.others.map((other) => el('li', {}, other)))) : null);
+  fault.others.length ? fold(`else-${fault.title}`, 'What else it may be', el('ul', {}, fault.others.map((other) => el('li', {}, other)))) : null);
 
 const openList = (open) => el('ul', { class: 'open' }, open.sentences.map((sentence) => el('li', {}, sentence)),
   open.more ? el('li', {}, `and ${open.more} more`) : null);
 
 // ---------------------------------------------------------------- Bench: what the hands do
 
-/** Why the step can't be answered now, or nothing. */
-function stopped() {
-  const { state, link: line } = page;
-  const session = state?.session;
-  if (line !== 'here') return 'No connection: nothing is kept.';
-  if (!session?.step) return 'Nothing is asked.';
-  if (session.offer) return 'Choose first how to go on.';
-  if (meterOf(state).state === 'lost') return 'The meter is lost.';
-  if (session.step.confirm) return 'Confirm first what stands under “Before this step”.';
-  if (performance.now() - page.shown.since < TOO_SOON_MS || page.shown.step !== session.step.id) return 'The step had just changed. Look at it, then press again.';
-  return '';
-}
+const askedOf = (state) => (state.session ? `${state.session.step?.id ?? 'none'} ${gateOf(state)}` : '');
 
+/** Whether what is asked now stood there long enough to be meant. */
+const isRead = () => page.shown.asked === askedOf(page.state) && performance.now() - page.shown.since >= TOO_SOON_MS;
+
+const STOPPED = {
+  over: 'Nothing is left to measure.',
+  offer: 'Choose first how to go on.',
+  lost: 'The meter is lost.',
+  cautions: 'Confirm first what stands under “Before this step”.',
+};
+
+/** Takes for the step that stands there: not for one that came up as the key was on its way. */
 function takeNow() {
   const { state } = page;
-  if (page.busy) return;
-  if (page.link === 'here' && state?.session?.step && meterOf(state).needsLeads && !state.session.offer && meterOf(state).state !== 'lost') { act('leads'); return; }
-  const why = stopped();
-  if (why) { notice(why); return; }
-  const { step } = state.session;
-  const typed = entryText(step);
-  if (!typed && isTyped(state)) { notice('Type first what the meter shows.'); return; }
-  takeStep(step, typed);
+  if (page.busy || !state?.session) return;
+  const gated = gateOf(state);
+  if (page.link !== 'here') notice('No connection: nothing is kept.');
+  else if (STOPPED[gated]) notice(STOPPED[gated]);
+  else if (!isRead()) notice('This had just changed. Look at it, then press again.');
+  else if (gated === 'leads') act('leads');
+  else takeStep(state.session.step, entryText(state.session.step));
 }
 
 async function takeStep(step, typed) {
+  if (!typed && isTyped(page.state)) { notice('Type first what the meter shows.'); return; }
   const kept = await act('take', typed ? { step: step.id, typed } : { step: step.id });
   if (kept) { page.entry = { step: page.state.session?.step?.id ?? '', digits: '', unit: '', over: false, open: false }; later(); }
 }
 
 function confirmCautions() {
   const step = page.state.session?.step;
-  if (step?.confirm) act('confirm', { step: step.id });
+  if (step?.confirm && isRead()) act('confirm', { step: step.id });
 }
 
 const unitOf = (step) => page.entry.unit || step.unit;
@@ -937,7 +962,7 @@ function keypad(state, step) {
     digit('1'), digit('2'), digit('3'), digit('−'), digit('>'), key('OL', typeOver, 'over', String(page.entry.over)));
 }
 
-function openKeys() { page.entry.open = true; render(); }
+function openKeys() { page.entry.open = true; later(); }
 
 function typeIn(character) {
   const { entry } = page;
@@ -947,19 +972,19 @@ function typeIn(character) {
   if (character === '.' && entry.digits.includes('.')) return;
   if ('>−'.includes(character) && entry.digits) return;
   entry.digits += character;
-  render();
+  later();
 }
 
-function typeOver() { Object.assign(page.entry, { over: true, digits: '', open: true }); render(); }
+function typeOver() { Object.assign(page.entry, { over: true, digits: '', open: true }); later(); }
 
-function chooseUnit(unit) { page.entry.unit = unit; page.entry.over = false; render(); }
+function chooseUnit(unit) { page.entry.unit = unit; page.entry.over = false; later(); }
 
 function rubOut() {
   const { entry } = page;
   if (entry.over) entry.over = false;
   else if (entry.digits) entry.digits = entry.digits.slice(0, -1);
   else entry.open = false;
-  render();
+  later();
 }
 
 /** Opens a unit by its serial number; else looks on the bench for a point, an item or a wire of that name. */
@@ -1043,7 +1068,7 @@ function photoDialog() {
     event.preventDefault();
     const [file] = byId('field-photo').files;
     if (!file) return;
-    const picture = await small(file);
+    const picture = await shrunk(file);
     try {
       receive(await ask(`/api/session/photo?text=${encodeURIComponent(draft('photo-text'))}`, { method: 'POST', headers: { 'Content-Type': picture.type }, body: picture }));
       forget('photo', 'photo-text');
@@ -1060,7 +1085,7 @@ function photoDialog() {
 }
 
 /** A camera's picture is larger than a record needs and than the store takes. */
-async function small(file, longest = 2400) {
+async function shrunk(file, longest = 2400) {
   const picture = await createImageBitmap(file).catch(() => null);
   if (!picture || (file.size < 4e6 && ['image/jpeg', 'image/png'].includes(file.type))) return file;
   const scale = Math.min(1, longest / Math.max(picture.width, picture.height));
@@ -1111,7 +1136,7 @@ function moreDialog() {
       choose('Measure the leads', () => leadsDialog()),
       choose('Another meter', () => meterDialog('meter')),
       choose('Another insulation meter', () => meterDialog('insulationMeter')),
-      choose('What has changed around', conditionsDialog),
+      choose('Conditions have changed', conditionsDialog),
       choose('Leave it for later', leaveDialog),
       choose('End the test', finishDialog))]);
 }
@@ -1153,7 +1178,7 @@ const forgetConditions = () => forget(...CONDITIONS.map(([name]) => `job-${name}
 function conditionsDialog() {
   const known = page.state.session?.conditions ?? [];
   forgetConditions();
-  dialog('What has changed around', el('form', { onsubmit: async (event) => {
+  dialog('Conditions', el('form', { onsubmit: async (event) => {
     event.preventDefault();
     if (await act('conditions', { conditions: changedConditions(known) })) closeDialog();
   } }, el('div', { class: 'fields' }, conditionFields(known)), el('button', { class: 'wide', key: 'conditions-send' }, 'Keep this')), 'Leave it');
@@ -1185,7 +1210,7 @@ function settingsDialog() {
     group('speech', 'Speech', [['on', 'On'], ['off', 'Off']], speech.on ? 'on' : 'off',
       (value) => { remembered.set('speech', value); speech.on = value === 'on'; if (page.state?.session) speech.say(spokenStep(page.state.session)); }),
     el('div', { class: 'tries' }, Object.entries({ good: 'Good', bad: 'Not good', unsure: 'Not sure', lifted: 'Lifted' }).map(([name, label]) => press(`Hear “${label}”`, () => tones.play(name), { class: 'second' }))),
-    el('details', {}, el('summary', {}, 'Keys'), el('dl', { class: 'keys' }, KEYS.flatMap(([key, does]) => [el('dt', {}, key), el('dd', {}, does)]))),
+    fold('keys', 'Keys', el('dl', { class: 'keys' }, KEYS.flatMap(([key, does]) => [el('dt', {}, key), el('dd', {}, does)]))),
     el('p', { class: 'quiet' }, `${page.state.program}. Store: ${page.state.store}.`)]);
 }
 
@@ -1381,7 +1406,7 @@ function faceFigure(item, cavities) {
   const long = isLong(bounds(item.cavities), nearest(item.cavities));
   return el('figure', { class: !item.known ? 'unknown' : long ? 'long' : 'compact' }, el('figcaption', {}, el('strong', {}, item.ref), ` ${[item.title, item.from].filter(Boolean).join(', ')}`),
     face(item, { states, label: `${item.ref}: ${words}` }), el('p', { class: 'states' }, words),
-    named.length ? el('details', {}, el('summary', {}, `What is missing at ${item.ref}`), el('ul', {}, named.flatMap(([, some]) => some.map((cavity) => el('li', {}, `${cavity.pin}: ${cavity.says}`))))) : null);
+    named.length ? fold(`missing-${item.ref}`, `What is missing at ${item.ref}`, el('ul', {}, named.flatMap(([, some]) => some.map((cavity) => el('li', {}, `${cavity.pin}: ${cavity.says}`))))) : null);
 }
 
 function historyPart(unit) {
@@ -1417,7 +1442,7 @@ function startScreen(unit) {
     el('form', { onsubmit: (event) => { event.preventDefault(); startTest(unit, retest); } },
       el('div', { class: 'fields' }, field('tester', 'Who holds the probes', { kept: page.state.tester, required: true })),
       retest ? reworkFields(unit) : null,
-      el('details', { open: !unit?.underWay }, el('summary', {}, 'Conditions'), el('p', { class: 'help' }, 'What is left blank stays as the station has it.'), el('div', { class: 'fields' }, conditionFields(known))),
+      el('section', {}, el('h2', {}, 'Conditions'), el('p', { class: 'help' }, 'What is left blank stays as the station has it.'), el('div', { class: 'fields' }, conditionFields(known))),
       el('button', { class: 'wide', key: 'start' }, unit?.underWay ? 'Go on' : 'Start'))];
 }
 
@@ -1634,7 +1659,7 @@ function bigKey(event) {
     else backDialog();
     return true;
   }
-  if (event.key === 'Escape' && page.entry.open) { Object.assign(page.entry, { digits: '', over: false, open: false }); render(); return true; }
+  if (event.key === 'Escape' && page.entry.open) { Object.assign(page.entry, { digits: '', over: false, open: false }); later(); return true; }
   return false;
 }
 
@@ -1649,7 +1674,7 @@ function letterKey(key) {
   }
   const session = page.state?.session;
   if (page.route.screen !== 'bench' || !session) { if (key === '/') byId('field-search')?.focus(); return; }
-  if (session.offer) { if (/^[fg]$/i.test(key)) act('lead', { follow: key.toLowerCase() === 'f' }); return; }
+  if (session.offer) { if (/^[fg]$/i.test(key) && isRead()) act('lead', { follow: key.toLowerCase() === 'f' }); return; }
   const step = session.step;
   if (step && (/[0-9.,>-]/.test(key))) { typeIn(key.replace(',', '.').replace('-', '−')); return; }
   const unit = UNIT_KEYS[key];

@@ -105,6 +105,11 @@ final class BenchOfTest implements AutoCloseable {
     return bench.state().session().orElseThrow().step().orElseThrow();
   }
 
+  /** Where the probes are asked for. */
+  String asked() {
+    return step().from().text() + " to " + step().to().text();
+  }
+
   /** Types a value for the step that is asked. */
   BenchState type(String value) throws Refused {
     return bench.typed(step().id(), value);

@@ -11,6 +11,7 @@ import dev.ringout.meter.MeterReading;
 import dev.ringout.meter.Profiles;
 import dev.ringout.meter.ScpiAnswer;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -58,6 +59,17 @@ class LeadNullsTest {
     assertEquals("0.08 ohm", after(Duration.ofHours(3)).orElseThrow().text());
     assertEquals(Optional.empty(), after(Duration.ofHours(5)));
     assertEquals(Optional.empty(), after(Duration.ofHours(-1)));
+  }
+
+  @Test
+  void a_damaged_file_loses_nothing_that_is_kept_afterwards() throws IOException {
+    for (byte[] damage : new byte[][] {{(byte) 0xff, (byte) 0xfe, 0}, {'h', 'a', 'l', 'f'}}) {
+      Files.createDirectories(folder.resolve("data"));
+      Files.write(folder.resolve("data").resolve("lead-nulls.txt"), damage);
+      assertEquals(Optional.empty(), after(Duration.ZERO));
+      nulls().keep(leads("0.08", MORNING, METER));
+      assertEquals("0.08 ohm", after(Duration.ZERO).orElseThrow().text());
+    }
   }
 
   @Test

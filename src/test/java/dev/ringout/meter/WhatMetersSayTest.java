@@ -47,6 +47,11 @@ class WhatMetersSayTest {
           }
 
           @Override
+          public String withoutVolts(Shown.WithoutVolts without) {
+            return "no volts";
+          }
+
+          @Override
           public String unreadable(Shown.Unreadable unreadable) {
             return "?";
           }
@@ -94,7 +99,17 @@ class WhatMetersSayTest {
         "-113,\"Undefined\"  | ?",
         "E+01                | ?",
         "hello               | ?",
-        "5.1,MΩ              | ?",
+        "5.1,MΩ              | 5.1 MΩ",
+        "0.5 kOhms           | 500 Ω",
+        "0.5 Mohms           | 500 kΩ",
+        "0.5 mohms           | ?",
+        "47 Ω                | 47 Ω",
+        "47 \u2126           | 47 Ω",
+        "4.7 kΩ              | 4.7 kΩ",
+        "4.7 mΩ              | ?",
+        "4.7,mΩ              | ?",
+        "0.5 kOhms,HOLD      | ?",
+        "47 ΩV               | ?",
         "0.5,0,MOHM          | ?",
         "0.5,,MOHM           | ?",
         "0.5,MOHM;0          | ?",
@@ -107,6 +122,14 @@ class WhatMetersSayTest {
         "9.9E37 V            | other V",
         "9.9E37,V            | other V",
         "INF,V               | ?",
+        "0,+1.2E+01          | ?",
+        "+0,+9.9E+37         | ?",
+        "1,+1.2E+01          | ?",
+        "+1.2E+01,+9.9E+37   | ?",
+        "+1.2E+01,+0         | 12 Ω",
+        "OL                  | OL",
+        "-OL                 | below zero -OL",
+        "OVERLOAD            | OL",
       })
   void an_answer_is_read_by_scpi_99(String answer, String means) {
     assertEquals(means, scpi(answer));
@@ -123,11 +146,12 @@ class WhatMetersSayTest {
   void the_second_field_of_an_insulation_tester_is_its_volts() {
     assertEquals("2 GΩ at 500.0", told(ScpiAnswer.read("2.0E+09,5.00E+02", 9.9e37, true)));
     assertEquals("2 GΩ at 500.0", told(ScpiAnswer.read("2.0E+09,500 V", 9.9e37, true)));
-    assertEquals("?", told(ScpiAnswer.read("2.0E+09", 9.9e37, true)));
+    assertEquals("no volts", told(ScpiAnswer.read("2.0E+09", 9.9e37, true)));
     for (String noVolts : new String[] {"9.91E37", "1E9", "-500", "500,MOHM"}) {
       assertEquals("?", told(ScpiAnswer.read("5.0E+08," + noVolts, 9.9e37, true)), noVolts);
     }
     assertEquals("?", told(ScpiAnswer.read("500,5.0E+08", 9.9e37, true)), "the other way round");
+    assertEquals("no volts", told(ScpiAnswer.read("2.0E+09,0", 9.9e37, true)), "no test is on");
   }
 
   @ParameterizedTest
@@ -187,8 +211,56 @@ class WhatMetersSayTest {
         "#@!                 | ?",
         "hello               | ?",
         "DCV 0.21 Ohm        | ?",
-        "47.0 MEG OHM        | ?",
-        "47 Kilo Ohm         | ?",
+        "47.0 MEG OHM        | 47 MΩ",
+        "47 Kilo Ohm         | 47 kΩ",
+        "47 MegOhm           | 47 MΩ",
+        "47 Megohms          | 47 MΩ",
+        "47 kilohms          | 47 kΩ",
+        "47 milliohms        | 0.047 Ω",
+        "2W 0.21 Ohm         | 0.21 Ω",
+        "4W 0.21 Ohm         | 0.21 Ω",
+        "0.21 Ohm, 4-wire    | 0.21 Ω",
+        "0.21OHM4W           | 0.21 Ω",
+        "0.21 4W             | ?",
+        "0.21 W              | other W",
+        "42W 0.21 Ohm        | other W",
+        "Open                | OL",
+        "OVL                 | OL",
+        "OVERFLOW            | OL",
+        "Overload            | OL",
+        "Inf Ohm             | OL",
+        "> OL                | OL",
+        ">OL MΩ              | OL",
+        "< OL                | ?",
+        "> 1.00 Ohm OL       | ?",
+        ">= 1.00 GOhm        | > 1 GΩ",
+        "≥ 1.00 GΩ           | > 1 GΩ",
+        "<= 0.1 Ω            | < 0.1 Ω",
+        "OLkOhm              | OL",
+        "OLkΩ                | OL",
+        "O.LMOhm             | OL",
+        "OLkV                | ?",
+        "OPENLEAD            | ?",
+        "Open lead 0.21 Ohm  | ?",
+        "open 0.21 Ohm       | ?",
+        "OHM 1.234 kOhm      | 1.23 kΩ",
+        "OH  0.312  Ohm      | 0.312 Ω",
+        "0.312,OHM,AUTO      | 0.312 Ω",
+        "RES,0.312,kOhm      | 312 Ω",
+        "RES,47,kOhm         | ?",
+        "0.312 Ohm 4W        | 0.312 Ω",
+        "AUTO 0.312 Ohm RS   | 0.312 Ω",
+        "0,0012,Ohm          | ?",
+        "0012,31 Ohm, AUTO   | ?",
+        "1,23 GΩ 512,5 V     | 1.23 GΩ at 512.5",
+        "21 Oh               | ?",
+        "O/L MOhm            | OL",
+        "O/L 0.21 Ohm        | ?",
+        "0.21 Volt           | other Volt",
+        "MEG 47 Ohm          | ?",
+        "47 Ohm MEG          | ?",
+        "47 MEG kOhm         | ?",
+        "47 MEG              | ?",
         "M 47 Ohm            | ?",
         "47 Ohm M            | ?",
         "kΩ 47 Ω             | ?",
@@ -226,9 +298,15 @@ class WhatMetersSayTest {
   void volts_beside_ohms_are_an_insulation_testers_alone() {
     MeterProfile.Talk plain = new MeterProfile.Talk(MeterProfile.Sends.STREAM, "", false, false);
     MeterProfile.Talk tester = new MeterProfile.Talk(MeterProfile.Sends.STREAM, "", false, true);
-    assertEquals("other V", told(DisplayLine.read("0.00 Ohm 230 VAC", plain)));
+    assertEquals("other VAC", told(DisplayLine.read("0.00 Ohm 230 VAC", plain)));
+    assertEquals("other V", told(DisplayLine.read("0.00 Ohm 24 V", plain)));
     assertEquals("1.23 GΩ at 512.0", told(DisplayLine.read("512 V 1.23 GΩ", tester)));
-    assertEquals("?", told(DisplayLine.read("5.00 MOhm", tester)), "a tester says its volts");
+    assertEquals("no volts", told(DisplayLine.read("5.00 MOhm", tester)));
+    assertEquals("no volts", told(DisplayLine.read("OL GOhm 0 V", tester)));
+    assertEquals("other VAC", told(DisplayLine.read("1.23 GOhm 230 VAC", tester)));
+    assertEquals("?", told(DisplayLine.read("1.23 GOhm -500 V", tester)));
+    assertEquals("other V", told(DisplayLine.read("1.23 GOhm >500 V", tester)));
+    assertEquals("?", told(DisplayLine.read("1.23 GOhm 50000 V", tester)));
   }
 
   @ParameterizedTest

@@ -136,16 +136,33 @@ class BenchApiTest {
   void nobody_inspects_on_the_page_what_he_measured_himself() throws Exception {
     type(begun(), "OL");
     Path keys = Files.createDirectories(folder.resolve("keys"));
-    assertEquals(0, Run.of("report", "--new-key", keys.resolve("inspector.key"), "--passphrase", pass()).code());
+    assertEquals(
+        0,
+        Run.of("report", "--new-key", keys.resolve("inspector.key"), "--passphrase", pass())
+            .code());
     String sign = "/api/units/" + unit() + "/sign";
     Map<String, Object> own =
         Map.of(
-            "who", "R. Adeyemi", "role", "inspector", "key", "inspector.key", "passphrase", "swing");
+            "who",
+            "R. Adeyemi",
+            "role",
+            "inspector",
+            "key",
+            "inspector.key",
+            "passphrase",
+            "swing");
     page.post(sign, own).isRefused(400);
     page.post(
             sign,
             Map.of(
-                "who", "M. Lindqvist", "role", "inspector", "key", "../ringout.db", "passphrase", ""))
+                "who",
+                "M. Lindqvist",
+                "role",
+                "inspector",
+                "key",
+                "../ringout.db",
+                "passphrase",
+                ""))
         .isRefused(400);
     page.post(
             sign,

@@ -130,6 +130,46 @@ class ListsOnPageTest {
   }
 
   @Test
+  void columns_can_be_said_by_the_names_that_the_list_is_answered_with() throws Exception {
+    Answered unsure = bench.handIn("lift.csv", LIFT).isList();
+    List<String> names = unsure.each("columns", "name");
+    assertEquals(List.of("lift!A", "lift!B", "lift!C", "lift!D", "lift!E"), names);
+    assertTrue(unsure.list("roles").containsAll(List.of("From", "To", "Keep")));
+    Answered said =
+        bench
+            .read(
+                unsure,
+                List.of("--column", names.get(1) + "=From", "--column", names.get(2) + "=To"))
+            .isList();
+    assertEquals("sure", said.text("state"));
+    assertEquals(
+        "301 runs from J1 terminal 1 to P2 terminal 1, RED", said.each("wires", "sentence").get(0));
+    assertEquals(
+        List.of("certain", "said", "said", "certain", "certain"),
+        said.each("columns", "certainty"));
+  }
+
+  @Test
+  void a_column_that_may_change_the_wires_is_settled_on_the_page() throws Exception {
+    Answered asked =
+        bench.handIn(
+            "strip.csv",
+            """
+            Wire,From,From Pin,To,To Pin,Bridge
+            W1,J1,1,X1,1,2
+            W2,J1,2,X1,3,
+            """);
+    Answered chosen =
+        bench.read(asked, asked.isList().choice("a row is a wire from one point to another"));
+    assertEquals("refused", chosen.isList().text("state"));
+    assertEquals(List.of("strip.csv!F1"), chosen.each("problems", "place"));
+
+    List<Object> options = new ArrayList<>(chosen.list("options"));
+    options.addAll(List.of("--column", chosen.each("columns", "name").get(5) + "=Keep"));
+    assertEquals("sure", bench.read(chosen, options).isList().text("state"));
+  }
+
+  @Test
   void options_that_say_nothing_right_change_nothing() throws Exception {
     Answered list = bench.handIn("lift.csv", LIFT).isList();
     for (List<String> wrong :

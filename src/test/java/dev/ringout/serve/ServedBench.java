@@ -15,6 +15,10 @@ import java.util.concurrent.atomic.AtomicInteger;
 final class ServedBench implements AutoCloseable {
   static final String PAGE = "<!doctype html><title>The bench</title>";
 
+  /** More than two ends of a connection keep for each other. */
+  private static final Reply LARGE =
+      Reply.of(200, "application/octet-stream", new byte[16 * 1024 * 1024]);
+
   final List<Throwable> failures = new CopyOnWriteArrayList<>();
   final List<Ask> asked = new CopyOnWriteArrayList<>();
   final AtomicInteger state = new AtomicInteger();
@@ -111,7 +115,7 @@ final class ServedBench implements AutoCloseable {
         return Reply.of(200, "application/pdf", new byte[] {1, 2}).savedAs("a\r\nX: \"ö\".pdf");
       }
       if (ask.path().equals("/api/large")) {
-        return Reply.of(200, "application/octet-stream", new byte[16 * 1024 * 1024]);
+        return LARGE;
       }
       return Reply.json(
           200, ask.method() + " " + ask.path() + " " + ask.query() + " " + ask.size());

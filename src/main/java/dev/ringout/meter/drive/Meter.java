@@ -27,6 +27,7 @@ public final class Meter implements AutoCloseable {
   private final Transcript transcript;
   private final ReentrantLock reader = new ReentrantLock();
   private volatile boolean closed;
+  private long endMillis = Long.MAX_VALUE;
   private boolean broken;
 
   private Meter(SampleSource source, MeterProfile profile, Transcript transcript) {
@@ -125,6 +126,7 @@ public final class Meter implements AutoCloseable {
 
   private MeterReading settled(Settling.Rule rule, long millis, Live live) throws MeterTrouble {
     long start = transcript.ticks().millis();
+    source.endAt(start + millis);
     // Within its own delay a meter may still show what the probes touched before the key.
     int lagMillis = rule.byKey() ? profile.timing().settleMillis() : 0;
     Settling settling = Settling.start(rule, start + lagMillis);
@@ -135,7 +137,7 @@ public final class Meter implements AutoCloseable {
     while (true) {
       long left = start + millis - transcript.ticks().millis();
       if (left <= 0) {
-        throw unmended.orElse(transcript.trouble(new Failure.Unsettled(millis, last)));
+        throw late(unmended, millis, last);
       }
       try {
         if (!fresh) {
@@ -155,12 +157,19 @@ public final class Meter implements AutoCloseable {
           return reading(taken.get(), rule.byKey());
         }
       } catch (MeterTrouble e) {
+        if (e.failure().isEndOfTime()) {
+          throw late(unmended, millis, last);
+        }
         recovery.after(e);
         unmended = Optional.of(e);
         settling = settling.afterGap();
         fresh = false;
       }
     }
+  }
+
+  private MeterTrouble late(Optional<MeterTrouble> unmended, long millis, String last) {
+    return unmended.orElse(transcript.trouble(new Failure.Unsettled(millis, last)));
   }
 
   /** An answer to what was asked before a failure may still be on its way. */
@@ -196,7 +205,7 @@ public final class Meter implements AutoCloseable {
   }
 
   /** Brings the link back, a few times within the time of one reading. */
-  private final class Recovery {
+  final class Recovery {
     private final long endMillis;
     private int left = MOST_RECOVERIES;
 
@@ -206,7 +215,8 @@ public final class Meter implements AutoCloseable {
 
     void after(MeterTrouble trouble) throws MeterTrouble {
       refuseIfClosed();
-      if (!trouble.failure().isOfTheLink() || left-- <= 0) {
+      boolean isOver = transcript.ticks().millis() >= endMillis;
+      if (!trouble.failure().isOfTheLink() || left-- <= 0 || isOver) {
         throw trouble;
       }
       while (true) {
@@ -217,11 +227,11 @@ public final class Meter implements AutoCloseable {
         } catch (MeterTrouble e) {
           refuseIfClosed();
           boolean late = transcript.ticks().millis() + PAUSE_MILLIS >= endMillis;
+          if (late || e.failure().isEndOfTime()) {
+            throw trouble;
+          }
           if (!e.failure().isOfTheLink()) {
             throw e;
-          }
-          if (late) {
-            throw trouble;
           }
           pause();
         }
@@ -244,13 +254,33 @@ public final class Meter implements AutoCloseable {
     }
   }
 
-  /** One value as it is, settled or not. */
+  /** One value as it is, settled or not; the next that the meter sent since the one before. */
   public Sample sample(long millis) throws MeterTrouble {
     return alone(
         () -> {
           mendIfBroken();
           return source.next(millis);
         });
+  }
+
+  /** From that time on nothing more is asked, and no broken link looked for. */
+  Recovery endAt(long millis) {
+    endMillis = millis;
+    return new Recovery(millis);
+  }
+
+  /** Brings the link back after a failure. */
+  void recover(Recovery recovery, MeterTrouble trouble) throws MeterTrouble {
+    alone(
+        () -> {
+          recovery.after(trouble);
+          return true;
+        });
+  }
+
+  /** Whether it says nothing before somebody presses its key. */
+  public boolean isByItsKey() {
+    return source.isByItsKey();
   }
 
   /**
@@ -317,6 +347,7 @@ public final class Meter implements AutoCloseable {
   public void lead(Leader leader) throws MeterTrouble {
     alone(
         () -> {
+          source.forget();
           while (!closed && !Thread.currentThread().isInterrupted()) {
             try {
               Optional<Sample> chosen = leader.choose(source.next(profile.timing().answerMillis()));
@@ -337,11 +368,6 @@ public final class Meter implements AutoCloseable {
         });
   }
 
-  /** Whether one line of it is a whole reading, sent by its own key. */
-  public boolean isByItsKey() {
-    return source.isByItsKey();
-  }
-
   private interface Call<T> {
     T now() throws MeterTrouble;
   }
@@ -351,6 +377,7 @@ public final class Meter implements AutoCloseable {
       throw transcript.trouble(new Failure.InUse(identity().address()));
     }
     try {
+      source.endAt(endMillis);
       return call.now();
     } catch (MeterTrouble e) {
       broken |= e.failure().isOfTheLink() || e.failure().isInterruption();

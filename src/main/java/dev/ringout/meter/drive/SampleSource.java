@@ -14,6 +14,9 @@ interface SampleSource {
    */
   void open() throws MeterTrouble;
 
+  /** Until when the meter is asked anything: what was asked by then may still be answered. */
+  default void endAt(long millis) {}
+
   /** Which meter it is. */
   MeterIdentity identity();
 

@@ -27,10 +27,18 @@ final class ScpiSource implements SampleSource {
   /** More errors than any queue holds: then it is no queue. */
   private static final int MOST_ERRORS = 100;
 
+  /** What takes more answers than one is given up after so many times the longest wait. */
+  private static final int LONGEST_ANSWERS = 5;
+
   private static final int LATE_LINES = 20;
   private static final int MOST_IDENTITIES = 6;
   private static final int HIGHEST_FENCE = 255;
   private static final Pattern ERROR = Pattern.compile("\\s*([+-]?\\d{1,6})\\s*(,.*)?");
+
+  /** Not all have the comma and the quotes of SCPI-99 where there is none. */
+  private static final Pattern NO_ERROR =
+      Pattern.compile("(?i)\\s*(?:[+-]?0+\\s)?\\s*\"?no error\\W*");
+
   private static final Pattern IDENTITY = Pattern.compile("[\\x20-\\x7e]*[A-Za-z][\\x20-\\x7e]*");
 
   private final MeterAddress address;
@@ -44,6 +52,7 @@ final class ScpiSource implements SampleSource {
   private Fence fence;
   private int fenceNumber;
   private String lastQuery = "";
+  private long endMillis = Long.MAX_VALUE;
 
   ScpiSource(
       MeterAddress address,
@@ -74,8 +83,20 @@ final class ScpiSource implements SampleSource {
     }
   }
 
+  @Override
+  public void endAt(long millis) {
+    endMillis = millis;
+  }
+
+  private void refuseIfLate() throws MeterTrouble {
+    if (transcript.ticks().millis() > endMillis) {
+      throw transcript.trouble(new Failure.Unsettled(0, ""));
+    }
+  }
+
   private void connect() throws MeterTrouble {
     close();
+    refuseIfLate();
     channel = Optional.of(channels.open(address, profile, transcript));
     try {
       identify();
@@ -94,6 +115,7 @@ final class ScpiSource implements SampleSource {
    * ever after.
    */
   private void identify() throws MeterTrouble {
+    String last = "";
     String before = "";
     for (int i = 0; i < MOST_IDENTITIES; i++) {
       String line = askIdentity();
@@ -107,19 +129,21 @@ final class ScpiSource implements SampleSource {
         identity = Optional.of(line);
         return;
       }
+      last = before;
       before = line;
     }
-    throw transcript.trouble(new Failure.Garbage("*IDN?", before));
+    throw transcript.trouble(new Failure.OtherMeter(last, before));
   }
 
   /** What comes before the identity is late, or a greeting. */
   private String askIdentity() throws MeterTrouble {
     channel().dropPending();
-    channel().send("*IDN?");
+    send("*IDN?");
     lastQuery = "*IDN?";
     String line = "";
-    for (int i = 0; i < LATE_LINES; i++) {
-      line = receive(lastQuery);
+    long latest = latestMillis();
+    for (int i = 0; i < LATE_LINES && transcript.ticks().millis() < latest; i++) {
+      line = receiveAfter(line, lastQuery);
       if (isIdentity(line, words.read(line).isReadable())) {
         return line;
       }
@@ -129,7 +153,10 @@ final class ScpiSource implements SampleSource {
   }
 
   private static boolean isIdentity(String line, boolean isValue) {
-    return !isValue && IDENTITY.matcher(line).matches() && !ERROR.matcher(line).matches();
+    return !isValue
+        && IDENTITY.matcher(line).matches()
+        && !ERROR.matcher(line).matches()
+        && !NO_ERROR.matcher(line).matches();
   }
 
   /** Not every meter has the common commands: then the error queue has to do. */
@@ -138,7 +165,7 @@ final class ScpiSource implements SampleSource {
       return;
     }
     try {
-      numberFence().forEach(late -> transcript.add(Kind.DROPPED, late));
+      numberFence("").forEach(late -> transcript.add(Kind.DROPPED, late));
     } catch (MeterTrouble e) {
       if (!e.failure().isOfTheLink()) {
         throw e;
@@ -159,20 +186,27 @@ final class ScpiSource implements SampleSource {
 
   private void sendAndCheck(String line) throws MeterTrouble {
     if (!line.isEmpty()) {
-      channel().send(line);
+      send(line);
       lastQuery = line;
-      confirm();
+      refuseIfQueued();
     }
+  }
+
+  private long latestMillis() {
+    return transcript.ticks().millis() + (long) LONGEST_ANSWERS * profile.timing().answerMillis();
   }
 
   /** What is in the queue by now is of before. */
   private void drainErrors() throws MeterTrouble {
-    for (int i = 0; i < MOST_ERRORS; i++) {
-      if (error().isEmpty()) {
-        return;
+    long latest = latestMillis();
+    String after = lastQuery;
+    Optional<String> last = error();
+    for (int i = 0; last.isPresent(); i++) {
+      if (i == MOST_ERRORS || transcript.ticks().millis() > latest) {
+        throw transcript.trouble(new Failure.Queued(after, last.get()));
       }
+      last = error();
     }
-    throw transcript.trouble(new Failure.Garbage(words.errors(), "errors without end"));
   }
 
   /** The oldest error; absent where there is none. */
@@ -184,6 +218,9 @@ final class ScpiSource implements SampleSource {
       Answer answer = ask(words.errors());
       Matcher error = ERROR.matcher(answer.line());
       if (answer.between().isEmpty()) {
+        if (NO_ERROR.matcher(answer.line()).matches()) {
+          return Optional.empty();
+        }
         if (!error.matches()) {
           throw transcript.trouble(new Failure.Unasked(words.errors(), answer.line()));
         }
@@ -209,10 +246,19 @@ final class ScpiSource implements SampleSource {
 
   @Override
   public void confirm() throws MeterTrouble {
+    refuseIfQueued();
+    // A cable can be put into another meter without the link's noticing.
+    if (!askIdentity().equals(identity.orElse(""))) {
+      identify();
+    }
+  }
+
+  private void refuseIfQueued() throws MeterTrouble {
+    String after = lastQuery;
     Optional<String> error = error();
     if (error.isPresent()) {
       drainErrors();
-      throw transcript.trouble(new Failure.Queued(lastQuery, error.get()));
+      throw transcript.trouble(new Failure.Queued(after, error.get()));
     }
   }
 
@@ -231,21 +277,35 @@ final class ScpiSource implements SampleSource {
   @Override
   public Sample next(long millis) throws MeterTrouble {
     long end = transcript.ticks().millis() + Math.max(millis, 1);
+    String stray = "";
     while (true) {
       long asked = transcript.ticks().millis();
       lastQuery = words.query();
-      Answer answer = ask(words.query());
+      Answer answer = askAfter(stray);
       if (answer.between().isEmpty()) {
         if (fence == Fence.ERRORS) {
-          confirm();
+          refuseIfQueued();
         }
         return sample(asked, answer.line());
       }
       // All that belongs to nothing is read away by now: the next answer can be believed again.
       transcript.add(Kind.DROPPED, answer.line());
+      stray = answer.between().get(0);
       if (transcript.ticks().millis() >= end) {
-        throw transcript.trouble(new Failure.Unasked("*ESE?", answer.between().get(0)));
+        throw transcript.trouble(new Failure.Unasked("*ESE?", stray));
       }
+    }
+  }
+
+  /** Where the time ends while strays come, they are why. */
+  private Answer askAfter(String stray) throws MeterTrouble {
+    try {
+      return ask(words.query());
+    } catch (MeterTrouble e) {
+      if (stray.isEmpty() || !e.failure().isEndOfTime()) {
+        throw e;
+      }
+      throw transcript.trouble(new Failure.Unasked("*ESE?", stray));
     }
   }
 
@@ -265,38 +325,58 @@ final class ScpiSource implements SampleSource {
   private Answer ask(String query) throws MeterTrouble {
     String pending = channel().dropPending();
     if (!pending.isEmpty() && fence != Fence.NUMBER) {
-      throw transcript.trouble(new Failure.Unasked("", pending));
+      throw transcript.trouble(new Failure.Unasked("", pending.strip()));
     }
-    channel().send(query);
+    send(query);
     String line = receive(query);
-    return new Answer(line, fence == Fence.NUMBER ? numberFence() : List.of());
+    boolean isOdd = query.equals(words.query()) && !words.read(line).isReadable();
+    return new Answer(line, fence == Fence.NUMBER ? numberFence(isOdd ? line : "") : List.of());
   }
 
   private Sample sample(long asked, String line) throws MeterTrouble {
     Shown shown = words.read(line);
-    if (!shown.isReadable()) {
-      throw transcript.trouble(new Failure.Garbage(words.query(), line));
-    }
-    if (shown.otherUnit().isPresent()) {
-      throw transcript.trouble(new Failure.OtherQuantity(line, shown.otherUnit().get()));
+    Optional<Failure> objection = Objection.to(words.query(), line, shown);
+    if (objection.isPresent()) {
+      throw transcript.trouble(objection.get());
     }
     return new Sample(asked, transcript.ticks().millis(), transcript.ticks().now(), line, shown);
   }
 
-  /** Asks what can have one answer alone; gives what came before it. */
-  private List<String> numberFence() throws MeterTrouble {
+  /**
+   * Asks what can have one answer alone; gives what came before it.
+   *
+   * @param odd what came and answers nothing, or empty
+   */
+  private List<String> numberFence(String odd) throws MeterTrouble {
     fenceNumber = fenceNumber % HIGHEST_FENCE + 1;
-    channel().send("*ESE " + fenceNumber);
-    channel().send("*ESE?");
+    send("*ESE " + fenceNumber);
+    send("*ESE?");
     List<String> before = new ArrayList<>();
     while (before.size() < LATE_LINES) {
-      String line = receive("*ESE?").strip();
+      String line = receiveAfter(before.isEmpty() ? odd : before.get(0), "*ESE?").strip();
       if (line.equals("" + fenceNumber) || line.equals("+" + fenceNumber)) {
         return before;
       }
       before.add(line);
     }
     throw transcript.trouble(new Failure.Unasked("*ESE?", before.get(0)));
+  }
+
+  private void send(String line) throws MeterTrouble {
+    refuseIfLate();
+    channel().send(line);
+  }
+
+  /** Where something came before and answered nothing, that is told, and no silence. */
+  private String receiveAfter(String before, String asked) throws MeterTrouble {
+    try {
+      return receive(asked);
+    } catch (MeterTrouble e) {
+      if (before.isEmpty() || !e.failure().isSilence()) {
+        throw e;
+      }
+      throw new MeterTrouble(new Failure.Garbage(asked, before), e.talk());
+    }
   }
 
   /** A query that fails answers nothing; what was asked is told with it. */

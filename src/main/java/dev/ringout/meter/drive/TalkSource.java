@@ -48,11 +48,12 @@ final class TalkSource implements SampleSource {
   public void open() throws MeterTrouble {
     close();
     channel = Optional.of(channels.open(address, profile, transcript));
-    begin();
+    begin("");
   }
 
-  private void begin() {
-    mayBeHalf = words.sends() == Sends.STREAM;
+  private void begin(String dropped) {
+    boolean wasHalf = !dropped.isEmpty() && !dropped.endsWith("\n");
+    mayBeHalf = words.sends() == Sends.STREAM || wasHalf;
     lineBeforeMillis = transcript.ticks().millis();
   }
 
@@ -67,8 +68,7 @@ final class TalkSource implements SampleSource {
 
   @Override
   public void forget() throws MeterTrouble {
-    channel().dropPending();
-    begin();
+    begin(channel().dropPending());
   }
 
   @Override
@@ -78,13 +78,15 @@ final class TalkSource implements SampleSource {
       lineBeforeMillis = transcript.ticks().millis();
       channel().send(words.poll());
     }
-    long wait = Math.min(Math.max(millis, 1), profile.timing().answerMillis());
+    long most = profile.timing().answerMillis();
+    // Nobody has to press its key; all the time that there is may go by.
+    long wait = isByItsKey() ? Math.max(millis, 1) : Math.min(Math.max(millis, 1), most);
     String line = channel().receive(wait);
     if (mayBeHalf) {
       // It had begun before anybody listened, and so had the measurement it tells.
       mayBeHalf = false;
       lineBeforeMillis = transcript.ticks().millis();
-      line = channel().receive(profile.timing().answerMillis());
+      line = channel().receive(isByItsKey() ? wait : most);
     }
     Shown shown = words.read(line);
     count(line, shown);
@@ -96,12 +98,10 @@ final class TalkSource implements SampleSource {
 
   private void count(String line, Shown shown) throws MeterTrouble {
     unreadable = shown.isReadable() ? 0 : unreadable + 1;
-    others = shown.otherUnit().isPresent() ? others + 1 : 0;
-    if (unreadable >= MOST_UNREADABLE) {
-      throw transcript.trouble(new Failure.Garbage(words.poll(), line));
-    }
-    if (others >= MOST_OTHERS) {
-      throw transcript.trouble(new Failure.OtherQuantity(line, shown.otherUnit().orElse("")));
+    Optional<Failure> objection = Objection.to(words.poll(), line, shown);
+    others = objection.isPresent() && shown.isReadable() ? others + 1 : 0;
+    if (objection.isPresent() && (unreadable >= MOST_UNREADABLE || others >= MOST_OTHERS)) {
+      throw transcript.trouble(objection.get());
     }
   }
 
@@ -112,6 +112,7 @@ final class TalkSource implements SampleSource {
   @Override
   public void recover() throws MeterTrouble {
     unreadable = 0;
+    others = 0;
     open();
   }
 

@@ -21,7 +21,7 @@ public interface Channel extends AutoCloseable {
   /**
    * Drops what has come and was not read, which answers nothing that will be asked.
    *
-   * @return it, or empty
+   * @return it, each line with its end; or empty
    */
   String dropPending() throws MeterTrouble;
 

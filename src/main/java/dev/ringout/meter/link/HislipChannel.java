@@ -28,6 +28,8 @@ final class HislipChannel implements Channel {
   private int nextId = HislipMessage.FIRST_ID;
   private int lastId;
   private boolean delivered;
+  private int answeredId;
+  private String answered = "";
 
   private HislipChannel(
       String address, int millis, Transcript transcript, ByteLink sync, ByteLink async) {
@@ -88,8 +90,9 @@ final class HislipChannel implements Channel {
   public String receive(long waitMillis) throws MeterTrouble {
     long end = transcript.ticks().millis() + waitMillis;
     StringBuilder text = new StringBuilder();
+    String stray = "";
     while (true) {
-      HislipMessage message = read(sync, end, waitMillis);
+      HislipMessage message = readAfter(stray, end, waitMillis);
       if (message.type() == HislipType.FATAL_ERROR || message.type() == HislipType.ERROR) {
         transcript.add(Kind.RECEIVED, "error " + message.control() + " " + message.payload());
         throw transcript.trouble(new Failure.Garbage("", message.payload()));
@@ -97,6 +100,8 @@ final class HislipChannel implements Channel {
       boolean isData = message.type() == HislipType.DATA || message.type() == HislipType.DATA_END;
       if (!isData || !isAnswer(message)) {
         transcript.add(Kind.DROPPED, message.type() + " " + message.payload().strip());
+        refuseIfSecond(message);
+        stray = isData ? message.payload().strip() : stray;
         text.setLength(0);
         continue;
       }
@@ -106,10 +111,34 @@ final class HislipChannel implements Channel {
       }
       if (message.type() == HislipType.DATA_END) {
         delivered = true;
+        answeredId = lastId;
         String line = text.toString().strip();
+        answered = line;
         transcript.add(Kind.RECEIVED, line);
         return line;
       }
+    }
+  }
+
+  private HislipMessage readAfter(String stray, long end, long waitMillis) throws MeterTrouble {
+    try {
+      return read(sync, end, waitMillis);
+    } catch (MeterTrouble e) {
+      if (stray.isEmpty() || !e.failure().isSilence()) {
+        throw e;
+      }
+      throw transcript.trouble(new Failure.Unasked("", stray));
+    }
+  }
+
+  /** Two answers to one message that are not the same: neither can be believed. */
+  private void refuseIfSecond(HislipMessage message) throws MeterTrouble {
+    String second = message.payload().strip();
+    if (message.type() == HislipType.DATA_END
+        && !answered.isEmpty()
+        && message.parameter() == answeredId
+        && !second.equals(answered)) {
+      throw transcript.trouble(new Failure.Unasked("", second));
     }
   }
 
@@ -135,6 +164,7 @@ final class HislipChannel implements Channel {
     expect(sync, HislipType.DEVICE_CLEAR_ACKNOWLEDGE);
     nextId = HislipMessage.FIRST_ID;
     delivered = false;
+    answered = "";
     return true;
   }
 

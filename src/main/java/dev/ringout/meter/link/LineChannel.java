@@ -15,6 +15,14 @@ final class LineChannel implements Channel {
   /** Far longer than any reading. */
   static final int LONGEST = 4096;
 
+  /** What lay unread for hours is read away in less. */
+  private static final long DROP_MILLIS = 2000;
+
+  private static final int MOST_TOLD = 20;
+
+  /** So many lines go out before an answer is waited for. */
+  private static final int MOST_ECHOES = 8;
+
   private final WatchedLink link;
   private final Ending ending;
   private final Transcript transcript;
@@ -22,6 +30,8 @@ final class LineChannel implements Channel {
   private final byte[] begun = new byte[LONGEST];
   private int begunLength;
   private final Deque<String> whole = new ArrayDeque<>();
+  private final Deque<String> sent = new ArrayDeque<>();
+  private String blank = "";
 
   LineChannel(ByteLink link, Ending ending, String address, Transcript transcript) {
     this.link = new WatchedLink(link, address, transcript);
@@ -33,11 +43,16 @@ final class LineChannel implements Channel {
   public void send(String line) throws MeterTrouble {
     link.write((line + ending.characters()).getBytes(StandardCharsets.ISO_8859_1));
     transcript.add(Kind.SENT, line);
+    sent.addLast(line.strip());
+    if (sent.size() > MOST_ECHOES) {
+      sent.removeFirst();
+    }
   }
 
   @Override
   public String receive(long millis) throws MeterTrouble {
     long end = transcript.ticks().millis() + millis;
+    blank = "";
     while (whole.isEmpty()) {
       transcript.stopIfInterrupted();
       long left = end - transcript.ticks().millis();
@@ -53,7 +68,8 @@ final class LineChannel implements Channel {
 
   private MeterTrouble late(long millis) {
     if (begunLength == 0) {
-      return transcript.trouble(new Failure.Silent("", millis));
+      return transcript.trouble(
+          blank.isEmpty() ? new Failure.Silent("", millis) : new Failure.Garbage("", blank));
     }
     String half = text(begun, begunLength);
     transcript.add(Kind.DROPPED, half);
@@ -74,7 +90,12 @@ final class LineChannel implements Channel {
     if (one == '\n' || one == '\r') {
       String line = text(begun, begunLength);
       begunLength = 0;
-      if (!line.isBlank()) {
+      if (line.isBlank()) {
+        blank = line + (char) one;
+      } else if (sent.remove(line.strip())) {
+        // Its own echo, as serial links have it, answers nothing.
+        transcript.add(Kind.DROPPED, line);
+      } else {
         whole.add(line);
       }
       return;
@@ -102,15 +123,24 @@ final class LineChannel implements Channel {
 
   @Override
   public String dropPending() throws MeterTrouble {
-    // Bounded: a meter that talks faster than it is read is never through.
-    for (int i = 0; i < 64 && fill(1); i++) {
+    long latest = transcript.ticks().millis() + DROP_MILLIS;
+    while (fill(1)) {
       transcript.stopIfInterrupted();
+      while (whole.size() > MOST_TOLD) {
+        whole.remove();
+      }
+      if (transcript.ticks().millis() > latest) {
+        // It talks faster than it is read: what comes next may be of any time before.
+        throw transcript.trouble(new Failure.Unasked("", text(begun, begunLength)));
+      }
     }
-    String pending = String.join("\n", whole) + text(begun, begunLength);
+    StringBuilder lines = new StringBuilder();
+    whole.forEach(line -> lines.append(line).append('\n'));
+    String pending = lines + text(begun, begunLength);
     whole.clear();
     begunLength = 0;
     if (!pending.isEmpty()) {
-      transcript.add(Kind.DROPPED, pending);
+      transcript.add(Kind.DROPPED, pending.strip());
     }
     return pending;
   }

@@ -10,6 +10,8 @@ final class SystemErrors {
   private static final int AGAIN = 11;
   private static final int DENIED = 13;
   private static final int BUSY = 16;
+  private static final int IS_A_FOLDER = 21;
+  private static final int NO_TERMINAL = 25;
   private static final int AGAIN_ON_MACOS = 35;
 
   private SystemErrors() {}
@@ -26,6 +28,7 @@ final class SystemErrors {
       case NO_SUCH_FILE ->
           // The library says so too of a port that this very program has open.
           isThere ? new Failure.InUse(shown) : new Failure.NotFound(shown, "there is no such port");
+      case IS_A_FOLDER, NO_TERMINAL -> new Failure.NotFound(shown, "it is no serial port");
       default -> new Failure.NotFound(shown, "error " + error + " of the system");
     };
   }

@@ -18,12 +18,14 @@ import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 /** HiSLIP as IVI-6.1 has it: answers have numbers, and a device clear makes the meter forget. */
 @Timeout(30)
 class HislipMeterTest {
+  private volatile String ese = "0";
   private final List<HislipType> received = new CopyOnWriteArrayList<>();
   private final List<Exchange> talk = new CopyOnWriteArrayList<>();
 
@@ -106,9 +108,13 @@ class HislipMeterTest {
   }
 
   private Meter open(ServerSocket server) throws MeterTrouble {
+    return open(server, "none");
+  }
+
+  private Meter open(ServerSocket server, String fence) throws MeterTrouble {
     return RealMeter.open(
         "TCPIP::127.0.0.1::hislip0," + server.getLocalPort() + "::INSTR",
-        "speaks: scpi\nanswer-ms: 300\nfence: none\nnoise-ohms: 0.01\n",
+        "speaks: scpi\nanswer-ms: 300\nfence: " + fence + "\nnoise-ohms: 0.01\n",
         talk::add);
   }
 
@@ -138,6 +144,36 @@ class HislipMeterTest {
       assertTrue(
           talk.stream()
               .anyMatch(one -> one.kind() == Exchange.Kind.DROPPED && one.text().contains("7.0")));
+    }
+  }
+
+  @Test
+  void two_answers_to_one_message_that_differ_are_both_dropped() throws Exception {
+    AtomicInteger reads = new AtomicInteger();
+    try (ServerSocket server =
+            serve(
+                (command, id, out) -> {
+                  if (command.equals("READ?") && reads.incrementAndGet() <= 2) {
+                    say(out, "7.0", id);
+                  }
+                  ese = command.startsWith("*ESE ") ? command.substring(5) : ese;
+                  if (command.equals("*ESE?")) {
+                    say(out, ese, id);
+                  }
+                  sound(command, "0.31", id, out);
+                });
+        Meter meter = open(server, "number")) {
+      MeterTrouble first = assertThrows(MeterTrouble.class, () -> meter.sample(1000));
+      assertEquals(new Failure.Unasked("", "0.31"), first.failure());
+      assertEquals("0.31", meter.read(meter.byKey(), 3000).raw());
+    }
+  }
+
+  @Test
+  void answers_without_their_number_are_told_and_not_silence() throws Exception {
+    try (ServerSocket server = serve((command, id, out) -> say(out, "Works,Meter,17,1.0", 0))) {
+      MeterTrouble trouble = assertThrows(MeterTrouble.class, () -> open(server));
+      assertEquals(new Failure.Unasked("", "Works,Meter,17,1.0"), trouble.failure());
     }
   }
 

@@ -118,6 +118,134 @@ class ScpiMeterTest {
   }
 
   @Test
+  void what_came_and_is_no_identity_is_told_and_not_silence() throws Exception {
+    for (String odd : new String[] {"\u001b[2J<b>Works</b>", "Works\u0007,Meter", "", "   "}) {
+      MeterTrouble trouble =
+          trouble((connection, line, out) -> say(out, line.equals("*IDN?") ? odd + "\n" : ""));
+      assertEquals(
+          new Failure.Garbage("*IDN?", odd.isBlank() ? odd + "\n" : odd), trouble.failure());
+    }
+  }
+
+  @Test
+  void an_identity_that_is_another_each_time_is_told_with_both() throws Exception {
+    AtomicInteger asked = new AtomicInteger();
+    MeterTrouble trouble =
+        trouble(
+            (connection, line, out) ->
+                say(
+                    out,
+                    line.equals("*IDN?") ? "Works,Meter," + asked.incrementAndGet() + "\n" : ""));
+    assertEquals(new Failure.OtherMeter("Works,Meter,5", "Works,Meter,6"), trouble.failure());
+  }
+
+  @Test
+  void an_answer_of_signs_that_nobody_reads_is_told_and_not_silence() throws Exception {
+    MeterTrouble trouble =
+        trouble(
+            (connection, line, out) -> {
+              if (line.equals("READ?")) {
+                say(out, "\u0001\u00ff\n\u0081\u0002\u0003\n\u0005");
+              } else {
+                ScriptedMeter.sound(line, "", out);
+              }
+            });
+    assertInstanceOf(Failure.Garbage.class, trouble.failure());
+  }
+
+  @Test
+  void a_link_that_echoes_is_read_all_the_same() throws Exception {
+    for (String fence : new String[] {"number", "errors"}) {
+      try (ServerSocket server = new ServerSocket(0, 4, InetAddress.getLoopbackAddress())) {
+        Thread thread = new Thread(() -> echoing(server));
+        thread.setDaemon(true);
+        thread.start();
+        String profile = PROFILE + "fence: " + fence + "\n";
+        try (Meter open = open("127.0.0.1:" + server.getLocalPort(), profile)) {
+          assertEquals("0.31", open.read(open.byKey(), 3000).raw());
+          assertEquals("Works,Meter,17,1.0", open.identity().text());
+        }
+      }
+    }
+  }
+
+  private static void echoing(ServerSocket server) {
+    String enable = "0";
+    while (!server.isClosed()) {
+      try (var client = server.accept();
+          var in =
+              new java.io.BufferedReader(
+                  new java.io.InputStreamReader(
+                      client.getInputStream(), java.nio.charset.StandardCharsets.US_ASCII))) {
+        for (String line = in.readLine(); line != null; line = in.readLine()) {
+          say(client.getOutputStream(), line + "\r\n");
+          enable = line.startsWith("*ESE ") ? line.substring(5) : enable;
+          if (line.equals("*ESE?")) {
+            say(client.getOutputStream(), enable + "\r\n");
+          }
+          ScriptedMeter.sound(line, "0.31", client.getOutputStream());
+        }
+      } catch (IOException e) {
+        // The client left.
+      }
+    }
+  }
+
+  @Test
+  void an_error_that_never_leaves_its_queue_is_named() throws Exception {
+    MeterTrouble trouble =
+        trouble(
+            (connection, line, out) -> {
+              if (line.equals("SYST:ERR?")) {
+                say(out, "-350,\"Queue overflow\"\n");
+              } else {
+                ScriptedMeter.sound(line, "0.31", out);
+              }
+            });
+    assertEquals(new Failure.Queued("*IDN?", "-350,\"Queue overflow\""), trouble.failure());
+  }
+
+  @Test
+  void no_error_has_many_forms() throws Exception {
+    for (String none :
+        new String[] {
+          "0", "+0,\"No error\"", "0 No error", "No error", "0,No Error", "\"No error\""
+        }) {
+      for (String fence : new String[] {"number", "errors"}) {
+        try (ScriptedMeter meter =
+                new ScriptedMeter(
+                    (connection, line, out) -> {
+                      if (line.equals("SYST:ERR?")) {
+                        say(out, none + "\n");
+                      } else {
+                        ScriptedMeter.sound(line, "0.31", out);
+                      }
+                    });
+            Meter open = open(meter.address(), PROFILE + "fence: " + fence + "\n")) {
+          assertEquals("0.31", open.read(open.byKey(), 3000).raw(), none);
+        }
+      }
+    }
+  }
+
+  @Test
+  void a_reading_is_not_asked_for_after_its_time() throws Exception {
+    try (ScriptedMeter meter =
+            new ScriptedMeter(
+                (connection, line, out) -> {
+                  Thread.sleep(line.endsWith("?") ? 200 : 0);
+                  ScriptedMeter.sound(line, "0.31", out);
+                });
+        Meter open = open(meter.address(), PROFILE)) {
+      long before = System.nanoTime();
+      MeterTrouble trouble = assertThrows(MeterTrouble.class, () -> open.read(open.byKey(), 700));
+      assertEquals(new Failure.Unsettled(700, "0.31"), trouble.failure());
+      assertTrue(System.nanoTime() - before < 1_100_000_000L);
+      assertEquals("0.31", open.read(open.byKey(), 8000).raw(), "and the next is as good as any");
+    }
+  }
+
+  @Test
   void garbage_is_no_reading() throws Exception {
     MeterTrouble trouble =
         trouble((connection, line, out) -> ScriptedMeter.sound(line, "%&#", out));

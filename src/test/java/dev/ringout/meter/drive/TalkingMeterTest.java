@@ -124,6 +124,73 @@ class TalkingMeterTest {
   }
 
   @Test
+  void the_rest_of_a_line_that_began_before_the_reading_is_none() throws Exception {
+    try (Meter meter = open("speaks: lines\nsends: key\nanswer-ms: 5000\n")) {
+      pair.send("4");
+      Thread key =
+          new Thread(
+              () -> {
+                try {
+                  Thread.sleep(300);
+                  pair.send("7.12 Ohm\r");
+                  Thread.sleep(300);
+                  pair.send("47.13 Ohm\r");
+                } catch (Exception e) {
+                  Thread.currentThread().interrupt();
+                }
+              });
+      Thread.sleep(100);
+      key.start();
+      assertEquals("47.13 Ohm", meter.read(meter.byKey(), 4000).raw());
+    }
+  }
+
+  /** Between two presses of its key there is nothing to hear. */
+  @Test
+  void a_trial_of_a_meter_with_a_key_ends_in_its_time_and_is_no_silence() throws Exception {
+    try (Meter meter = open("speaks: lines\nsends: key\nanswer-ms: 60000\n")) {
+      pair.send("0.31 Ohm\r\n");
+      Trial trial = Trial.of(meter, new SystemTicks(), 1000);
+      assertEquals(1, trial.samples().size());
+      assertEquals(Optional.empty(), trial.trouble());
+      Trial nothing = Trial.of(meter, new SystemTicks(), 1000);
+      assertTrue(nothing.trouble().orElseThrow().failure().isSilence());
+    }
+  }
+
+  @Test
+  void a_trial_shows_what_came_before_the_meter_fell_silent() throws Exception {
+    Thread talk = pair.sendAlways(50, () -> "0.31 Ohm\r\n");
+    try (Meter meter = open(STREAM)) {
+      Thread stop =
+          new Thread(
+              () -> {
+                try {
+                  Thread.sleep(1200);
+                } catch (InterruptedException e) {
+                  Thread.currentThread().interrupt();
+                }
+                talk.interrupt();
+              });
+      stop.start();
+      Trial trial = Trial.of(meter, new SystemTicks(), 2500);
+      assertTrue(trial.trouble().orElseThrow().failure().isSilence());
+      assertTrue(trial.samples().size() > 10);
+      assertTrue(trial.noiseOhms().isPresent());
+    }
+  }
+
+  @Test
+  void a_tester_that_names_no_volts_is_told() throws Exception {
+    pair.sendAlways(30, () -> "5.00 MOhm\r\n");
+    try (Meter meter = open(STREAM + "with: volts\n")) {
+      MeterTrouble trouble =
+          assertThrows(MeterTrouble.class, () -> meter.read(meter.byKey(), 3000));
+      assertEquals(new Failure.NoVolts("5.00 MOhm"), trouble.failure());
+    }
+  }
+
+  @Test
   void a_polled_meter_is_asked_with_its_character() throws Exception {
     InputStream asked = pair.toMeter();
     Thread meterSide =
