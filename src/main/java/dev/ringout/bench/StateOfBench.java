@@ -103,7 +103,7 @@ final class StateOfBench {
         led.before().filter(step::isReverseOf).isPresent(),
         cautions(step),
         led.mustConfirm(step),
-        step.volts().isPresent() ? Numbers.plain(step.volts().getAsDouble()) : "",
+        step.volts().isPresent() ? Numbers.plain(step.volts().getAsDouble()) + " V" : "",
         step.isInsulation() ? "MΩ" : "Ω",
         step.isInsulation() ? List.of("kΩ", "MΩ", "GΩ") : List.of("mΩ", "Ω", "kΩ", "MΩ"));
   }

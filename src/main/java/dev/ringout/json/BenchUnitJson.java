@@ -81,6 +81,9 @@ public final class BenchUnitJson {
       List<Link> papers,
       List<Link> record) {
     Map<String, Object> json = unit(unit, practice);
+    json.put("tests", tests.size());
+    json.put("day", tests.isEmpty() ? "" : tests.get(tests.size() - 1).session().started());
+    json.put("who", tests.isEmpty() ? "" : tests.get(tests.size() - 1).session().who());
     json.put("underWay", underWay);
     json.put("verdict", page.verdict());
     json.put("headline", page.headline());

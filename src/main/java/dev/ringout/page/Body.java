@@ -75,22 +75,24 @@ final class Body {
     throw notUnderstood(name + " has to be a list of texts.");
   }
 
-  /** Names with texts; none where there is no such name. */
+  /** Names with their values, in their order; none where there is no such name. */
   Map<String, String> named(String name) throws Refused {
     Object value = fields.get(name);
+    Map<String, String> named = new LinkedHashMap<>();
     if (value == null) {
-      return Map.of();
+      return named;
     }
-    if (!(value instanceof Map<?, ?> map)) {
-      throw notUnderstood(name + " has to be names with texts.");
+    if (!(value instanceof List<?> list)) {
+      throw notUnderstood(name + " has to be a list of names with values.");
     }
-    Map<String, String> texts = new LinkedHashMap<>();
-    for (Map.Entry<?, ?> one : map.entrySet()) {
-      if (!(one.getKey() instanceof String key) || !(one.getValue() instanceof String text)) {
-        throw notUnderstood(name + " has to be names with texts.");
+    for (Object each : list) {
+      if (!(each instanceof Map<?, ?> one)
+          || !(one.get("name") instanceof String key)
+          || !(one.get("value") instanceof String text)) {
+        throw notUnderstood(name + " has to be a list of names with values.");
       }
-      texts.put(key, text);
+      named.put(key, text);
     }
-    return texts;
+    return named;
   }
 }

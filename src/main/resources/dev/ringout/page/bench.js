@@ -11,7 +11,7 @@ const TOO_SOON_MS = 350;
 const SCAN_GAP_MS = 50;
 /** A slow scanner's keys were done one by one already when its Enter comes: then that takes nothing, and what they did is undone. */
 const SLOW_SCAN_GAP_MS = 100;
-const SCAN_SHORTEST = 3;
+const SCAN_SHORTEST = 2;
 const SLOW_SCAN_SHORTEST = 4;
 /** So long without a word from the program, and the page asks whether it is still there. */
 const SILENCE_MS = 5000;
@@ -816,7 +816,7 @@ function expectPanel(step) {
   const remarks = [
     step.again ? el('p', { class: 'again' }, sign('unsure'), 'Read once more: the value before failed.') : null,
     step.reverse ? el('p', { class: 'again' }, sign('back'), 'Leads exchanged: the second value of a diode.') : null,
-    step.volts ? el('p', { class: 'again' }, sign('unsure'), `${step.volts} V, put on at the tester by hand. Discharge after.`) : null];
+    step.volts ? el('p', { class: 'again' }, sign('unsure'), `${step.volts}, put on at the tester by hand. Discharge after.`) : null];
   return el('div', { class: 'expect' },
     el('p', { class: 'should' }, el('span', { class: 'label' }, 'Should read '), el('b', {}, step.expected.text)),
     el('p', { class: 'means' }, step.expected.means), remarks);

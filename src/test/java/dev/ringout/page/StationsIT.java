@@ -1,0 +1,89 @@
+package dev.ringout.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A unit that is left and gone on with, that two people read, and that was worked on. */
+class StationsIT {
+  @RegisterExtension static final InBrowser BROWSER = new InBrowser();
+
+  @TempDir private Path folder;
+
+  @Test
+  void two_people_at_two_benches_see_each_others_readings() throws Exception {
+    Path lamps = BenchWithPage.lamps(folder);
+    try (BenchWithPage one = BenchWithPage.typed(folder, lamps);
+        BenchWithPage other = BenchWithPage.another(folder, "Bench 2", lamps)) {
+      Mechanic adeyemi = new Mechanic(BROWSER.open(one.ticket()));
+      adeyemi.begins("0430", "R. Adeyemi");
+      adeyemi.types("0.07");
+      Mechanic novak = new Mechanic(BROWSER.open(other.ticket()));
+      novak.goesOn("0430", "K. Novak");
+      assertEquals(adeyemi.tab.front().text(".run h1"), novak.tab.front().text(".run h1"));
+      novak.types("0.07");
+      long since = System.nanoTime();
+      adeyemi.tab.front().waitForText(".so-far", "2 of 7");
+      long millis = (System.nanoTime() - since) / 1_000_000;
+      assertTrue(millis < 3000, "seen after " + millis + " ms");
+      adeyemi.tab.waitForText(".others", "Bench 2: K. Novak");
+      adeyemi.readsAll(BuiltUnit.lamps());
+      novak.tab.front().waitForText(".run", "All measured");
+      adeyemi.tab.front();
+      adeyemi.ends();
+      adeyemi.tab.waitForText(".headline", "CONFORMS");
+      String check = one.said("check", "unit:0430").out();
+      assertTrue(check.contains("7 continuity"), check);
+      assertEquals(0, one.said("store", "check").code());
+    }
+  }
+
+  @Test
+  void a_test_that_was_left_goes_on_at_the_same_step() throws Exception {
+    try (BenchWithPage bench = BenchWithPage.typed(folder, BenchWithPage.lamps(folder))) {
+      Mechanic mechanic = new Mechanic(BROWSER.open(bench.ticket()));
+      mechanic.begins("0431", "R. Adeyemi");
+      mechanic.types("0.07");
+      mechanic.types("0.07");
+      String step = mechanic.step();
+      mechanic.tab.reload();
+      assertEquals(step, mechanic.step());
+      mechanic.tab.keys("+");
+      mechanic.tab.press("Leave it for later");
+      mechanic.tab.waitForText("dialog", "The test goes on at the same step");
+      mechanic.tab.press("Leave it for later");
+      mechanic.tab.waitForText("h1", "Unit 0431");
+      mechanic.tab.press("Units");
+      mechanic.goesOn("0431", "K. Novak");
+      assertEquals(step, mechanic.step());
+    }
+  }
+
+  @Test
+  void after_a_rework_what_was_worked_on_is_asked_for_again_and_nothing_else() throws Exception {
+    try (BenchWithPage bench = BenchWithPage.typed(folder, BenchWithPage.lamps(folder))) {
+      Mechanic mechanic = new Mechanic(BROWSER.open(bench.ticket()));
+      mechanic.begins("0432", "R. Adeyemi");
+      mechanic.readsAll(BuiltUnit.lamps().without("J2-1", "P2-1"));
+      mechanic.ends();
+      Tab tab = mechanic.tab;
+      tab.waitForText(".headline", "FAULTS");
+      tab.press("Start a retest");
+      tab.fill("Which wires were worked on?", "W4");
+      tab.fill("What was done?", "crimped anew");
+      tab.fill("Who holds the probes", "K. Novak");
+      tab.press("Start");
+      tab.waitFor(".run");
+      var asked = mechanic.readsAll(BuiltUnit.lamps());
+      assertTrue(asked.stream().allMatch(one -> one.contains("2-1")), asked.toString());
+      mechanic.ends();
+      tab.waitForText(".headline", "CONFORMS");
+      String check = bench.said("check", "unit:0432").out();
+      assertTrue(check.contains("touched W4, crimped anew"), check);
+    }
+  }
+}
