@@ -28,12 +28,14 @@ import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
 import dev.ringout.store.Entry;
 import dev.ringout.store.EntryKind;
+import dev.ringout.store.Head;
 import dev.ringout.store.Photo;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.TakenBack;
 import dev.ringout.units.Numbers;
 import dev.ringout.words.NextSentences;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
@@ -44,6 +46,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * One test of one unit as it is led here. Whatever it says was taken is in the store.
@@ -61,14 +64,18 @@ final class LedSession {
   private final LedTests.ListAtHand list;
   private final Checker checker;
   private final LedSheets sheets;
-  private final String within;
   private final ZoneId zone;
   private final Judge judge;
   private final StepOrder order = new StepOrder();
   private final List<Taken> taken = new ArrayList<>();
   private final Pace pace = new Pace();
   private Led led;
+
+  /** Where the test ended when all of it was read: beyond it another bench went on. */
+  private Head read;
+
   private ReadingSet readings;
+  private LastTime lastTime;
   private Explained explained = Explained.NOTHING;
   private long readingsVersion;
   private long resultOf = -1;
@@ -109,9 +116,10 @@ final class LedSession {
     this.checker = checker;
     this.led = led;
     this.sheets = sheets;
-    this.within = within;
     this.zone = zone;
+    this.read = led.end();
     this.readings = readings;
+    this.lastTime = new LastTime(readings);
     this.judge =
         Judge.of(
             checker.circuit(),
@@ -278,7 +286,29 @@ final class LedSession {
     if (mustConfirm(step)) {
       throw new Refused(Reason.MEANWHILE, "Not kept: confirm the cautions of this step first.");
     }
-    LedSheets.Row row = row(step, value, who, now, "");
+    understood(row(step, value, who, now, ""), value);
+    KeptRow kept = keepRow(EntryKind.READING, () -> row(step, value, who, now, ""), now);
+    Reading reading = understood(kept.row(), value);
+    sheets.kept(kept.row());
+    Judged judged = judge.judge(reading);
+    Taken one = new Taken(led.end().seq(), step, judged, value, at(now), true);
+    taken.add(one);
+    noteFailure(step, judged);
+    if (!kept.counted()) {
+      add(reading);
+      order.read(judged);
+    }
+    before = Optional.of(step);
+    pace.step(now);
+    return one;
+  }
+
+  /**
+   * A row as it will be read from the store.
+   *
+   * @throws Refused where it can't be understood, or is no value
+   */
+  private Reading understood(LedSheets.Row row, MeterValue value) throws Refused {
     Problems problems = new Problems();
     ReadingSet read = sheets.read(row, file(), harness(), problems);
     List<Problem> errors =
@@ -290,17 +320,7 @@ final class LedSession {
     if (!reading.measured().made() || reading.measured().isTakenBack()) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "\"" + value.raw() + "\" is no value.");
     }
-    Judged judged = judge.judge(reading);
-    keep(sheets.drafts(row, EntryKind.READING, at(now)));
-    sheets.kept(row);
-    Taken one = new Taken(led.end().seq(), step, judged, value, at(now), true);
-    taken.add(one);
-    add(reading);
-    noteFailure(step, judged);
-    order.read(judged);
-    before = Optional.of(step);
-    pace.step(now);
-    return one;
+    return reading;
   }
 
   private void noteFailure(AskedStep step, Judged judged) {
@@ -311,6 +331,7 @@ final class LedSession {
   }
 
   private void add(Reading reading) {
+    reading.time().ifPresent(lastTime::read);
     List<Reading> all = new ArrayList<>(readings.readings());
     all.add(reading);
     readings =
@@ -321,6 +342,8 @@ final class LedSession {
 
   private LedSheets.Row row(
       AskedStep step, MeterValue value, String who, Instant now, String note) {
+    LocalDateTime clock = now.atZone(zone).toLocalDateTime().truncatedTo(ChronoUnit.SECONDS);
+    LocalDateTime time = lastTime.next(clock);
     return new LedSheets.Row(
         step.kind(),
         step.number() == 0 ? "" : Integer.toString(step.number()),
@@ -329,11 +352,17 @@ final class LedSession {
         step.state().toString(),
         volts(value.volts().isPresent() ? value.volts() : step.volts()),
         value.cell(),
-        SHEET_TIME.format(now.atZone(zone)),
+        SHEET_TIME.format(time),
         who,
-        note,
+        time.equals(clock)
+            ? note
+            : joined(note, "by the clock of this bench " + SHEET_TIME.format(clock)),
         value.cell().isEmpty() ? "" : value.entered(),
         value.isTyped() ? "" : value.raw());
+  }
+
+  private static String joined(String note, String more) {
+    return note.isEmpty() ? more : note + "; " + more;
   }
 
   private static String volts(OptionalDouble volts) {
@@ -346,15 +375,57 @@ final class LedSession {
 
   /** Keeps what happened: it is in the store when this returns. */
   void keep(List<Entry.Draft> drafts) throws Refused {
-    int expected = led.end().seq() + drafts.size();
+    keep(end -> drafts);
+  }
+
+  /**
+   * Keeps what happened.
+   *
+   * @return whether another bench had gone on before it; then all of it was read anew
+   */
+  private boolean keep(LedTests.Made made) throws Refused {
+    boolean[] others = new boolean[1];
     try {
-      led = tests.append(led, drafts);
+      led =
+          tests.append(
+              led,
+              end -> {
+                others[0] = !end.equals(read);
+                return made.after(end);
+              });
     } catch (StoreTrouble e) {
       throw new Refused(Reason.NOT_WRITTEN, "Not kept: the store " + e.text());
     }
-    if (led.end().seq() > expected) {
+    read = led.end();
+    if (others[0]) {
+      sheets.interrupted();
       reload();
     }
+    return others[0];
+  }
+
+  /**
+   * A row that was kept.
+   *
+   * @param counted whether it is among all readings already
+   */
+  private record KeptRow(LedSheets.Row row, boolean counted) {}
+
+  /** Keeps a row, made anew where another bench was quicker: it comes after what that one read. */
+  private KeptRow keepRow(EntryKind kind, Supplier<LedSheets.Row> made, Instant now)
+      throws Refused {
+    LedSheets.Row[] row = new LedSheets.Row[1];
+    boolean counted =
+        keep(
+            end -> {
+              if (!end.equals(read)) {
+                lastTime = new LastTime(tests.readings(led.unit(), harness(), new Problems()));
+                sheets.interrupted();
+              }
+              row[0] = made.get();
+              return sheets.drafts(row[0], kind, at(now));
+            });
+    return new KeptRow(row[0], counted);
   }
 
   /** What others have read of the unit meanwhile. */
@@ -364,6 +435,7 @@ final class LedSession {
     } catch (StoreTrouble e) {
       throw new Refused(Reason.NOT_WRITTEN, "The store " + e.text());
     }
+    lastTime = new LastTime(readings);
     replay();
   }
 
@@ -375,6 +447,8 @@ final class LedSession {
     }
     led = new Led(led.unit(), led.session(), tests.end(led).orElseThrow());
     reload();
+    sheets.interrupted();
+    read = led.end();
     return true;
   }
 
@@ -414,9 +488,12 @@ final class LedSession {
     if (why.isBlank()) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "Say why it is left out.");
     }
-    LedSheets.Row row = row(step, MeterValue.typed(""), who, now, "skipped: " + why.strip());
-    keep(sheets.drafts(row, EntryKind.SKIPPED, at(now)));
-    sheets.kept(row);
+    KeptRow kept =
+        keepRow(
+            EntryKind.SKIPPED,
+            () -> row(step, MeterValue.typed(""), who, now, "skipped: " + why.strip()),
+            now);
+    sheets.kept(kept.row());
     order.skip(step.id());
     reload();
   }

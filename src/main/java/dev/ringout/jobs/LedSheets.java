@@ -161,6 +161,11 @@ public final class LedSheets {
     return new Entry.Draft(kind, at, row.by(), KeptSheets.row(next(row.kind()), row.cells()));
   }
 
+  /** Another part went on meanwhile: the next row says first on which sheet it stands. */
+  public void interrupted() {
+    sheet = "";
+  }
+
   /** The row was kept: what comes next stands below it. */
   public void kept(Row row) {
     sheet = name(row.kind());

@@ -209,7 +209,7 @@ public final class LedTests {
    */
   public Led join(Led led, Drafts part) throws StoreTrouble {
     Store open = store.openToWrite();
-    return append(led, () -> part.of(parts(open.entries(led.session()))));
+    return append(led, end -> part.of(parts(open.entries(led.session()))));
   }
 
   /**
@@ -219,18 +219,30 @@ public final class LedTests {
    *     then nothing was kept
    */
   public Led append(Led led, List<Entry.Draft> drafts) throws StoreTrouble {
-    return append(led, () -> drafts);
+    return append(led, end -> drafts);
   }
 
-  private interface Made {
-    List<Entry.Draft> now() throws StoreTrouble;
+  /** Makes entries, knowing where the test ends: another bench may have been quicker. */
+  public interface Made {
+    /**
+     * The entries.
+     *
+     * @throws StoreTrouble where the store can't be read
+     */
+    List<Entry.Draft> after(Head end) throws StoreTrouble;
   }
 
-  private Led append(Led led, Made made) throws StoreTrouble {
+  /**
+   * Keeps what happened, made anew each time that another bench was quicker.
+   *
+   * @throws StoreTrouble where it can't be written, or the test is not the unit's last any more;
+   *     then nothing was kept
+   */
+  public Led append(Led led, Made made) throws StoreTrouble {
     Store open = store.openToWrite();
     Led now = led;
     for (int tries = 1; ; tries++) {
-      List<Entry.Draft> drafts = made.now();
+      List<Entry.Draft> drafts = made.after(now.end());
       try {
         open.append(now.session(), now.end(), drafts);
         return now.at(Stores.endAfter(now.session(), now.end(), drafts));

@@ -17,6 +17,16 @@ public final class Settling {
 
   private static final int LIFTED_SAMPLES = 2;
 
+  /**
+   * What is said may be late by any time, so the time between two values as they were said proves
+   * nothing: the second was asked for only after the first had been said. So far apart they are in
+   * truth: longer than a meter that looks for its range shows nothing (common practice, no source).
+   */
+  private static final long LIFTED_IN_TRUTH_MILLIS = 200;
+
+  /** Longer than bounce and the search for a range together (common practice, no source). */
+  private static final long AGREE_IN_TRUTH_MILLIS = 240;
+
   /** The shortest time in which values have to agree, and the fewest of them. */
   private static final long AGREE_MILLIS = 300;
 
@@ -137,7 +147,10 @@ public final class Settling {
 
   private Settling lifting(Sample sample) {
     List<Sample> open = plus(sample);
-    boolean lifted = open.size() >= LIFTED_SAMPLES && span(open) >= LIFTED_MILLIS;
+    boolean lifted =
+        open.size() >= LIFTED_SAMPLES
+            && span(open) >= LIFTED_MILLIS
+            && spanInTruth(open) >= LIFTED_IN_TRUTH_MILLIS;
     return lifted ? at(Stage.OPEN, List.of()) : at(stage, open);
   }
 
@@ -145,6 +158,7 @@ public final class Settling {
     List<Sample> agreeing = agreeing(plus(sample));
     if (agreeing.size() >= AGREE_SAMPLES
         && span(agreeing) >= AGREE_MILLIS
+        && spanInTruth(agreeing) >= AGREE_IN_TRUTH_MILLIS
         && agreeing.stream().allMatch(this::isFineEnough)
         && standsStill(agreeing)) {
       return new Settling(
@@ -176,6 +190,11 @@ public final class Settling {
 
   private static long span(List<Sample> samples) {
     return samples.get(samples.size() - 1).millis() - samples.get(0).millis();
+  }
+
+  /** At least so long lies between what was measured first and last. */
+  private static long spanInTruth(List<Sample> samples) {
+    return samples.get(samples.size() - 1).askedMillis() - samples.get(0).millis();
   }
 
   /** The last samples that all agree with each other. */

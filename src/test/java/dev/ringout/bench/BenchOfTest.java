@@ -9,6 +9,7 @@ import dev.ringout.meter.Ticks;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -23,6 +24,7 @@ final class BenchOfTest implements AutoCloseable {
   final Bench bench;
   final Path store;
   final List<BenchState.Tone> tones = Collections.synchronizedList(new ArrayList<>());
+  private final MinuteByMinute clock = new MinuteByMinute();
   final List<Throwable> defects = Collections.synchronizedList(new ArrayList<>());
 
   private BenchOfTest(Path folder, String station) throws MeterTrouble {
@@ -40,7 +42,7 @@ final class BenchOfTest implements AutoCloseable {
                 false,
                 0,
                 1,
-                new MinuteByMinute(),
+                clock,
                 ZoneOffset.UTC),
             new Bench.Listener() {
               @Override
@@ -100,6 +102,11 @@ final class BenchOfTest implements AutoCloseable {
     return new Bench.Start(tester, Map.of(), opened, touched, "a contact was changed");
   }
 
+  /** Somebody sets the clock of the bench. */
+  void setClock(Duration by) {
+    clock.set(by);
+  }
+
   /** What is asked now. */
   BenchState.StepState step() {
     return bench.state().session().orElseThrow().step().orElseThrow();
@@ -140,6 +147,10 @@ final class BenchOfTest implements AutoCloseable {
     public synchronized Instant now() {
       now = now.plusSeconds(30);
       return now;
+    }
+
+    synchronized void set(Duration by) {
+      now = now.plus(by);
     }
 
     @Override

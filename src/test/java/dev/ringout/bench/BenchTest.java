@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.bench.BenchState.Tone;
+import dev.ringout.readings.Jobs;
+import dev.ringout.readings.Reading;
 import dev.ringout.support.Run;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -220,11 +223,72 @@ class BenchTest {
       at.type(GOOD);
       other.type(GOOD);
       assertEquals(List.of(), other.defects);
+      // Each row stands on the sheets of who read it, with his meter and his conditions.
+      List<String> by = new ArrayList<>();
+      var unitThen =
+          other
+              .bench
+              .tests()
+              .unit(unit)
+              .match(
+                  given -> given.value(),
+                  refused -> {
+                    throw new AssertionError(refused.problems());
+                  });
+      Jobs jobs = new Jobs(unitThen.readings().jobs());
+      for (Reading reading : unitThen.readings().readings()) {
+        by.add(reading.by());
+        assertEquals(
+            reading.by(), jobs.of(reading.place()).orElseThrow().value("operator"), "" + reading);
+      }
+      assertEquals(
+          List.of("K. Novak", "K. Novak", "R. Adeyemi", "R. Adeyemi"),
+          by.stream().sorted().toList());
     }
     String check = said("check", "unit:7").out();
     assertTrue(
         check.matches("(?s).*Readings (4 continuity|3 continuity, 0 insulation, 1 rep).*"), check);
     assertEquals(0, said("store", "check").code());
+  }
+
+  /** Found by an attacker: an hour change made an old good value stand over a new bad one. */
+  @Test
+  void a_later_value_stands_though_the_clock_was_set_back() throws Exception {
+    start();
+    String first = at.asked();
+    allGood();
+    at.explained();
+    at.bench.jump(first.split(" ", -1)[0]);
+    assertEquals(first, at.asked());
+    at.setClock(Duration.ofHours(-2));
+    at.type("OL");
+    at.type("OL");
+    assertEquals(1, at.explained().found().faults().size());
+    at.bench.finish();
+    assertEquals(1, said("check", "unit:7").code());
+  }
+
+  @Test
+  void a_later_value_stands_though_the_clock_of_its_bench_goes_otherwise() throws Exception {
+    start();
+    String first = at.asked();
+    allGood();
+    try (BenchOfTest other = BenchOfTest.in(folder, "bench 2")) {
+      other.setClock(Duration.ofHours(-5));
+      var unit =
+          other
+              .bench
+              .tests()
+              .find("7", other.list(BenchOfTest.cable(folder)).file().digest())
+              .orElseThrow();
+      other.bench.start(unit, BenchOfTest.by("K. Novak"));
+      other.bench.jump(first.split(" ", -1)[0]);
+      other.type("OL");
+      other.type("OL");
+      other.bench.finish();
+    }
+    Run check = said("check", "unit:7");
+    assertEquals(1, check.code(), check.out());
   }
 
   @Test

@@ -54,9 +54,42 @@ class SettlingTest {
 
   @Test
   void a_value_that_stands_still_after_the_probes_were_open_is_taken() {
-    Settling settling = joined(lifted("0.31", "0.31", "0.32", "0.31"));
+    Settling settling = joined(lifted("0.31", "0.31", "0.31", "0.32", "0.31"));
     assertEquals(Stage.TAKEN, settling.stage());
     assertEquals("0.31", settling.taken().orElseThrow().raw());
+  }
+
+  /** Answers that were asked for quickly, and that the link brings late. */
+  private static Settling late(Settling start, String line, long... askedAndSaid) {
+    Settling settling = start;
+    for (int i = 0; i < askedAndSaid.length; i += 2) {
+      settling =
+          settling.after(
+              new Sample(
+                  askedAndSaid[i],
+                  askedAndSaid[i + 1],
+                  Instant.EPOCH,
+                  line,
+                  DisplayLine.read(line, true)));
+    }
+    return settling;
+  }
+
+  @Test
+  void what_a_slow_link_stretches_does_not_stand_still_for_longer_than_it_did() {
+    Settling open = joined(lifted());
+    // Measured between 510 and 730 ms, while the meter looks for its range; said until 900 ms.
+    long[] stretched = {510, 560, 570, 700, 710, 900};
+    assertEquals(Stage.TOUCHED, late(open, "47.00", stretched).stage());
+    long[] longEnough = {510, 560, 570, 700, 710, 900, 905, 960};
+    assertEquals(Stage.TAKEN, late(open, "47.00", longEnough).stage());
+  }
+
+  @Test
+  void a_search_for_the_range_that_a_slow_link_stretches_is_no_lifting() {
+    Settling start = Settling.start(Rule.joined(DISPLAY), 0);
+    // Nothing was shown for 160 ms, and that was told for 400.
+    assertEquals(Stage.LIFT, late(start, "OL", 0, 60, 70, 250, 150, 460).stage());
   }
 
   @Test
@@ -94,7 +127,7 @@ class SettlingTest {
     assertEquals(Stage.TOUCHED, joined(lifted("0.000 M", "0.000 M", "0.000 M", "0.000 M")).stage());
     assertEquals(
         "0.31",
-        joined(lifted("0.000 M", "0.000 M", "0.31", "0.31", "0.31", "0.31"))
+        joined(lifted("0.000 M", "0.000 M", "0.31", "0.31", "0.31", "0.31", "0.31"))
             .taken()
             .orElseThrow()
             .raw());
@@ -115,12 +148,13 @@ class SettlingTest {
   @Test
   void noise_about_nothing_is_told_by_a_value_that_is_not_below_zero() {
     assertEquals(
-        "0.00", joined(lifted("0.00", "-0.01", "0.00", "-0.01")).taken().orElseThrow().raw());
+        "0.00",
+        joined(lifted("0.00", "-0.01", "-0.01", "0.00", "-0.01")).taken().orElseThrow().raw());
   }
 
   @Test
   void by_a_key_an_open_is_taken_and_needs_no_lifting() {
-    Settling settling = after(Settling.start(Rule.byKey(DISPLAY), 0), "OL", "OL", "OL", "OL");
+    Settling settling = after(Settling.start(Rule.byKey(DISPLAY), 0), "OL", "OL", "OL", "OL", "OL");
     assertTrue(settling.taken().orElseThrow().measured().orElseThrow().isOverRange());
   }
 

@@ -25,8 +25,7 @@ final class BenchWithPage implements AutoCloseable {
   private final Path store;
   private final List<Throwable> defects = Collections.synchronizedList(new ArrayList<>());
 
-  private BenchWithPage(Path folder, String station, String meter, Path... lists)
-      throws Exception {
+  private BenchWithPage(Path folder, String station, String meter, Path... lists) throws Exception {
     this.store = folder.resolve("units.db");
     StoreAtHand at = new StoreAtHand(store.toString(), Map.of());
     Ringout door = Ringout.onFilesAnd(at);

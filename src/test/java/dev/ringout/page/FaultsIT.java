@@ -63,7 +63,8 @@ class FaultsIT {
 
   @Test
   void two_wires_that_touch_are_named() throws Exception {
-    assertSays(led(BuiltUnit.lamps().wire("P1-1", "P1-2", 0.02)),
+    assertSays(
+        led(BuiltUnit.lamps().wire("P1-1", "P1-2", 0.02)),
         "P1-1 and P1-2 are joined and should not be");
   }
 }

@@ -28,8 +28,7 @@ class HandsIT {
 
   @BeforeEach
   void begin() throws Exception {
-    bench =
-        BenchWithPage.typed(folder, BenchWithPage.lamps(folder), BenchWithPage.motor(folder));
+    bench = BenchWithPage.typed(folder, BenchWithPage.lamps(folder), BenchWithPage.motor(folder));
     tab = BROWSER.open(bench.ticket());
     mechanic = new Mechanic(tab);
   }

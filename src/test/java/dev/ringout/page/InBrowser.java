@@ -128,8 +128,8 @@ final class InBrowser implements BeforeAllCallback, BeforeEachCallback, AfterEac
   }
 
   /**
-   * What a browser complains of; that an answer was refused or did not come, and that
-   * nothing sounds before the first touch, is no mistake.
+   * What a browser complains of; that an answer was refused or did not come, and that nothing
+   * sounds before the first touch, is no mistake.
    */
   static List<String> console(ChromeDriver driver) {
     List<String> told = new ArrayList<>();
@@ -151,7 +151,9 @@ final class InBrowser implements BeforeAllCallback, BeforeEachCallback, AfterEac
       if (message.contains("\"Network.requestWillBeSent\"")) {
         Matcher address = ADDRESS.matcher(message);
         while (address.find()) {
-          if (!address.group(1).matches("(http://127\\.0\\.0\\.1:.*|data:.*|blob:.*|chrome.*|about:.*|)")) {
+          if (!address
+              .group(1)
+              .matches("(http://127\\.0\\.0\\.1:.*|data:.*|blob:.*|chrome.*|about:.*|)")) {
             foreign.add(address.group(1));
           }
         }

@@ -19,7 +19,10 @@ class LooksIT {
 
   private static final List<int[]> SIZES =
       List.of(
-          new int[] {820, 1180}, new int[] {390, 844}, new int[] {1440, 900}, new int[] {1920, 1080});
+          new int[] {820, 1180},
+          new int[] {390, 844},
+          new int[] {1440, 900},
+          new int[] {1920, 1080});
 
   /** Whatever is cut off at the side, is too small for a glove, or lies on something else. */
   private static final String WRONG =
@@ -67,7 +70,10 @@ class LooksIT {
     mechanic.reads(BuiltUnit.lamps());
     mechanic.types("o");
     mechanic.types("o");
-    String unit = String.valueOf(mechanic.tab.script("return document.querySelector('[data-key=tab-unit]').getAttribute('href').split('/')[2]"));
+    String unit =
+        String.valueOf(
+            mechanic.tab.script(
+                "return document.querySelector('[data-key=tab-unit]').getAttribute('href').split('/')[2]"));
     Map<String, String> screens = new LinkedHashMap<>();
     screens.put("bench", "#/bench");
     screens.put("units", "#/units");
@@ -98,7 +104,10 @@ class LooksIT {
       Map<String, String> screens = screens(mechanic);
       for (String[] look :
           new String[][] {
-            {"light", "no-preference"}, {"dark", "no-preference"}, {"light", "more"}, {"dark", "more"}
+            {"light", "no-preference"},
+            {"dark", "no-preference"},
+            {"light", "more"},
+            {"dark", "more"}
           }) {
         mechanic.tab.look(look[0], look[1]);
         screens.forEach(

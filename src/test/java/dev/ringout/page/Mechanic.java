@@ -59,9 +59,7 @@ final class Mechanic {
   }
 
   private static String typed(OptionalDouble ohms) {
-    return ohms.isPresent()
-        ? String.valueOf(Math.round(ohms.getAsDouble() * 1000) / 1000.0)
-        : "o";
+    return ohms.isPresent() ? String.valueOf(Math.round(ohms.getAsDouble() * 1000) / 1000.0) : "o";
   }
 
   /** Types a value with the keys of a keyboard, and takes it. */

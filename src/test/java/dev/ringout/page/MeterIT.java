@@ -44,8 +44,7 @@ class MeterIT {
       mechanic.tab.keys(Keys.SPACE);
     }
     mechanic.tab.until(
-        "taken",
-        () -> !step.equals(mechanic.step()) || !last.equals(mechanic.tab.text(".last")));
+        "taken", () -> !step.equals(mechanic.step()) || !last.equals(mechanic.tab.text(".last")));
   }
 
   private void holdsTheLeadsTogether(Tab tab) {

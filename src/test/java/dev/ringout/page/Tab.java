@@ -159,12 +159,13 @@ final class Tab {
   private WebElement field(String label) {
     List<Object> found = new ArrayList<>();
     String script =
-            "const open = document.querySelector('dialog[open]') ?? document;"
-                + "const label = [...open.querySelectorAll('label')].find((one) =>"
-                + " one.innerText.trim().startsWith(arguments[0]));"
-                + "return label?.control;";
+        "const open = document.querySelector('dialog[open]') ?? document;"
+            + "const label = [...open.querySelectorAll('label')].find((one) =>"
+            + " one.innerText.trim().startsWith(arguments[0]));"
+            + "return label?.control;";
     until(
-        "a field " + label, () -> script(script, label) instanceof WebElement one && found.add(one));
+        "a field " + label,
+        () -> script(script, label) instanceof WebElement one && found.add(one));
     return (WebElement) found.get(0);
   }
 
@@ -241,5 +242,4 @@ final class Tab {
   ChromeDriver driver() {
     return driver;
   }
-
 }
