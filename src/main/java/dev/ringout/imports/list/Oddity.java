@@ -1,11 +1,18 @@
 package dev.ringout.imports.list;
 
+import java.util.List;
+
 /** Something suspect in a list, of which the finding says where. */
 public sealed interface Oddity
     permits DamagedCell, RowOddity, WiringOddity, SheetOddity, KblOddity {
 
   /** What sort of mess it is. */
   OddityKind kind();
+
+  /** Numbers whose unit the list does not say, the first of them; none where it is another mess. */
+  default List<String> withoutUnit() {
+    return List.of();
+  }
 
   /** What is made of it, by its family. */
   <T> T matchFamily(Families<T> families);

@@ -315,6 +315,11 @@ public sealed interface WiringOddity extends Oddity {
     }
 
     @Override
+    public List<String> withoutUnit() {
+      return written;
+    }
+
+    @Override
     public <T> T match(Cases<T> cases) {
       return cases.gaugesWithoutUnit(this);
     }
@@ -337,6 +342,11 @@ public sealed interface WiringOddity extends Oddity {
     @Override
     public OddityKind kind() {
       return OddityKind.LENGTH;
+    }
+
+    @Override
+    public List<String> withoutUnit() {
+      return written;
     }
 
     @Override
