@@ -13,6 +13,7 @@ import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.ImportResult.SheetReport;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.OddityKind;
 import dev.ringout.imports.list.Units;
 import dev.ringout.imports.list.Weighed;
 import dev.ringout.source.Place;
@@ -31,6 +32,10 @@ public final class UnderstoodList {
   private static final int WIRES_SHOWN = 100;
   private static final int WAYS_SHOWN = 3;
   private static final int COLUMNS_SHOWN = 400;
+  private static final List<String> UNITS_OF_LENGTH =
+      Stream.of(Units.OfLength.values()).map(Units.OfLength::word).toList();
+  private static final List<String> UNITS_OF_GAUGE =
+      Stream.of(Units.OfGauge.values()).map(Units.OfGauge::word).toList();
 
   private UnderstoodList() {}
 
@@ -192,20 +197,13 @@ public final class UnderstoodList {
 
   /** In which unit numbers without one may be. */
   private static List<Choice> units(Finding finding, List<String> given) {
-    List<String> lengths = finding.oddity().lengthsWithoutUnit();
-    if (!lengths.isEmpty()) {
-      return units("Lengths", "--length-unit", lengths, words(), given);
+    List<String> written = finding.oddity().withoutUnit();
+    if (written.isEmpty()) {
+      return List.of();
     }
-    List<String> gauges = finding.oddity().gaugesWithoutUnit();
-    if (!gauges.isEmpty()) {
-      List<String> words = Stream.of(Units.OfGauge.values()).map(Units.OfGauge::word).toList();
-      return units("Gauges", "--gauge-unit", gauges, words, given);
-    }
-    return List.of();
-  }
-
-  private static List<String> words() {
-    return Stream.of(Units.OfLength.values()).map(Units.OfLength::word).toList();
+    return finding.kind() == OddityKind.LENGTH
+        ? units("Lengths", "--length-unit", written, UNITS_OF_LENGTH, given)
+        : units("Gauges", "--gauge-unit", written, UNITS_OF_GAUGE, given);
   }
 
   private static List<Choice> units(

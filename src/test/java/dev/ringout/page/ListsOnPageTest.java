@@ -130,6 +130,18 @@ class ListsOnPageTest {
   }
 
   @Test
+  void gauges_without_a_unit_are_asked_for() throws Exception {
+    Answered asked = bench.handIn("lamps.csv", LAMPS.replace("AWG 20", "0.75")).isList();
+    assertEquals("sure", asked.text("state"));
+    Answered said = bench.read(asked, asked.choice("Gauges without a unit are in mm2")).isList();
+    assertEquals(List.of("--gauge-unit", "mm2"), said.list("options"));
+    assertEquals(
+        "W1 runs from J1 terminal 1 to P2 terminal 1, 0.75 mm², RED",
+        said.each("wires", "sentence").get(0));
+    assertEquals(List.of(), said.list("choices"));
+  }
+
+  @Test
   void columns_can_be_said_by_the_names_that_the_list_is_answered_with() throws Exception {
     Answered unsure = bench.handIn("lift.csv", LIFT).isList();
     List<String> names = unsure.each("columns", "name");

@@ -9,13 +9,8 @@ public sealed interface Oddity
   /** What sort of mess it is. */
   OddityKind kind();
 
-  /** Lengths that are given without a unit; none where it is about anything else. */
-  default List<String> lengthsWithoutUnit() {
-    return List.of();
-  }
-
-  /** Gauges that are given without a unit; none where it is about anything else. */
-  default List<String> gaugesWithoutUnit() {
+  /** Numbers whose unit the list does not say, the first of them; none where it is another mess. */
+  default List<String> withoutUnit() {
     return List.of();
   }
 

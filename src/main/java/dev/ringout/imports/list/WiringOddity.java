@@ -310,13 +310,13 @@ public sealed interface WiringOddity extends Oddity {
     }
 
     @Override
-    public List<String> gaugesWithoutUnit() {
-      return written;
+    public OddityKind kind() {
+      return OddityKind.GAUGE;
     }
 
     @Override
-    public OddityKind kind() {
-      return OddityKind.GAUGE;
+    public List<String> withoutUnit() {
+      return written;
     }
 
     @Override
@@ -340,13 +340,13 @@ public sealed interface WiringOddity extends Oddity {
     }
 
     @Override
-    public List<String> lengthsWithoutUnit() {
-      return written;
+    public OddityKind kind() {
+      return OddityKind.LENGTH;
     }
 
     @Override
-    public OddityKind kind() {
-      return OddityKind.LENGTH;
+    public List<String> withoutUnit() {
+      return written;
     }
 
     @Override
