@@ -72,7 +72,11 @@ class WhatWasNotedCommandTest {
       Session last = sessions.get(sessions.size() - 1);
       List<Entry> entries = store.entries(last);
       String verdict =
-          entries.stream().filter(one -> one.is(EntryKind.VERDICT)).findFirst().orElseThrow().body();
+          entries.stream()
+              .filter(one -> one.is(EntryKind.VERDICT))
+              .findFirst()
+              .orElseThrow()
+              .body();
       store.append(
           last,
           store.head(last.id()).orElseThrow(),

@@ -22,16 +22,14 @@ class PhotographForPageTest {
   private static boolean isRed(BufferedImage picture, boolean right, boolean low) {
     Color colour =
         new Color(
-            picture.getRGB(
-                right ? picture.getWidth() - 5 : 5, low ? picture.getHeight() - 5 : 5));
+            picture.getRGB(right ? picture.getWidth() - 5 : 5, low ? picture.getHeight() - 5 : 5));
     return colour.getRed() > 200 && colour.getBlue() < 60;
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"jpeg", "png"})
   void a_large_photograph_becomes_as_large_as_a_page_needs(String format) throws NotShown {
-    PhotographForPage page =
-        PhotographForPage.of(DrawnPhotograph.of(format, 4000, 3000), 1600);
+    PhotographForPage page = PhotographForPage.of(DrawnPhotograph.of(format, 4000, 3000), 1600);
     BufferedImage shown = DrawnPhotograph.read(page.jpeg());
     assertEquals(1600, page.width());
     assertEquals(1200, page.height());

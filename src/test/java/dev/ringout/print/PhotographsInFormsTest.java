@@ -145,8 +145,7 @@ class PhotographsInFormsTest {
       String text = new PDFTextStripper().getText(document);
       String row = text.substring(text.indexOf("RA x"), text.indexOf("Photograph 1"));
       assertEquals(500, row.chars().filter(c -> c == 'x').count());
-      assertTrue(
-          Stream.of(text.split("\n")).noneMatch(one -> one.contains("x".repeat(41))), text);
+      assertTrue(Stream.of(text.split("\n")).noneMatch(one -> one.contains("x".repeat(41))), text);
     }
   }
 }
