@@ -19,6 +19,7 @@ module dev.ringout {
   requires de.siegmar.fastcsv;
   requires static info.picocli;
   requires flyway.core;
+  requires java.desktop;
   requires java.logging;
   requires java.sql;
   requires java.xml;

@@ -15,7 +15,6 @@ import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
 import dev.ringout.imports.list.Units;
 import dev.ringout.imports.list.Weighed;
-import dev.ringout.imports.list.WiringOddity;
 import dev.ringout.source.Place;
 import dev.ringout.units.Numbers;
 import dev.ringout.words.HypothesisWords;
@@ -162,7 +161,10 @@ public final class UnderstoodList {
     List<String> says = new ArrayList<>();
     says.add(name + UnderstandingWords.layout(table) + ".");
     if (table.layout() != Layout.NONE) {
-      says.add(name + UnderstandingWords.roles(table.columns()) + ".");
+      String roles = UnderstandingWords.roles(table.columns());
+      if (!roles.isEmpty()) {
+        says.add(name + roles + ".");
+      }
       String kept = UnderstandingWords.keptAsNotes(table.columns());
       if (!kept.isEmpty()) {
         says.add(name + "kept as notes: " + kept + ".");
@@ -190,12 +192,14 @@ public final class UnderstoodList {
 
   /** In which unit numbers without one may be. */
   private static List<Choice> units(Finding finding, List<String> given) {
-    if (finding.oddity() instanceof WiringOddity.LengthsWithoutUnit lengths) {
-      return units("Lengths", "--length-unit", lengths.written(), words(), given);
+    List<String> lengths = finding.oddity().lengthsWithoutUnit();
+    if (!lengths.isEmpty()) {
+      return units("Lengths", "--length-unit", lengths, words(), given);
     }
-    if (finding.oddity() instanceof WiringOddity.GaugesWithoutUnit gauges) {
+    List<String> gauges = finding.oddity().gaugesWithoutUnit();
+    if (!gauges.isEmpty()) {
       List<String> words = Stream.of(Units.OfGauge.values()).map(Units.OfGauge::word).toList();
-      return units("Gauges", "--gauge-unit", gauges.written(), words, given);
+      return units("Gauges", "--gauge-unit", gauges, words, given);
     }
     return List.of();
   }

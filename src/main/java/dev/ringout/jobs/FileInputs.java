@@ -14,6 +14,7 @@ import dev.ringout.intake.ReadingsReader;
 import dev.ringout.intake.WaiversReader;
 import dev.ringout.readings.JobTemplate;
 import dev.ringout.readings.ReadingSet;
+import dev.ringout.readings.UnitHistory;
 import dev.ringout.seal.Digest;
 import dev.ringout.seal.KeptInput;
 import dev.ringout.seal.Seal;
@@ -323,6 +324,15 @@ public final class FileInputs implements Inputs {
     } catch (UnusableInput e) {
       report(e);
     }
+  }
+
+  @Override
+  public UnitHistory history(List<Path> sheets) {
+    return sheets.stream()
+        .flatMap(sheet -> InputName.unit(sheet).stream())
+        .findFirst()
+        .flatMap(unit -> store.map(one -> one.history(unit)))
+        .orElse(UnitHistory.NONE);
   }
 
   @Override

@@ -2,6 +2,7 @@ package dev.ringout.jobs;
 
 import dev.ringout.intake.OneUnit;
 import dev.ringout.readings.JobTemplate;
+import dev.ringout.readings.UnitHistory;
 import dev.ringout.seal.Digest;
 import dev.ringout.seal.KeptInput;
 import dev.ringout.sheet.TabularFile;
@@ -25,8 +26,8 @@ import dev.ringout.store.StoreFinding.Kind;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoreTrouble.Reason;
 import dev.ringout.store.StoredUnit;
-import dev.ringout.store.Stores;
 import dev.ringout.store.TakenBack;
+import dev.ringout.store.UnitTests;
 import dev.ringout.words.StoreWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -39,6 +40,7 @@ final class FromStore {
   private final StoreAtHand store;
   private final List<TakenBack> also;
   private final Map<InputName.Unit, List<KeptInput>> read = new LinkedHashMap<>();
+  private final Map<InputName.Unit, UnitHistory> noted = new LinkedHashMap<>();
 
   FromStore(StoreAtHand store) {
     this(store, List.of());
@@ -62,6 +64,11 @@ final class FromStore {
   /** What was handed over of a unit: nothing of it is asked for again to be sealed. */
   List<KeptInput> read(InputName.Unit named) {
     return List.copyOf(read.getOrDefault(named, List.of()));
+  }
+
+  /** What was said of a unit beside the test sheets that were handed over of it. */
+  UnitHistory history(InputName.Unit named) {
+    return noted.getOrDefault(named, UnitHistory.NONE);
   }
 
   private void note(InputName.Unit named, KeptInput input) {
@@ -129,12 +136,14 @@ final class FromStore {
       throws StoreTrouble, UnusableInput {
     Store open = store.open();
     StoredUnit unit = unit(named, list);
-    Map<Session, List<Entry>> tests = open.chains(unit);
+    UnitTests whole = UnitTests.of(open, unit);
+    Map<Session, List<Entry>> tests = whole.chains();
     Map<String, Map<Integer, TakenBack>> taken = new LinkedHashMap<>();
     // What was changed behind the program's back is no reading of anybody's.
-    for (StoreFinding finding : Stores.broken(unit, tests)) {
+    for (StoreFinding finding : whole.broken()) {
       throw notAsWritten(finding);
     }
+    noted.put(named, NotedInStore.of(open, tests));
     tellOthers(unit, open, problems);
     for (Map.Entry<Session, List<Entry>> test : tests.entrySet()) {
       note(named, test(unit.serial(), test.getKey(), test.getValue()));

@@ -7,6 +7,7 @@ import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.Words;
 import dev.ringout.readings.JobTemplate;
 import dev.ringout.readings.ReadingSet;
+import dev.ringout.readings.UnitHistory;
 import dev.ringout.seal.KeptInput;
 import dev.ringout.seal.Seal;
 import dev.ringout.source.Problems;
@@ -56,6 +57,12 @@ public interface Inputs {
 
   /** Readings of a unit of this list, the later of two of the same points in force. */
   ReadingSet readings(List<Path> sheets, Harness harness);
+
+  /**
+   * What was said of the unit whose test sheets were read last, where it is kept with them; nothing
+   * where they are files.
+   */
+  UnitHistory history(List<Path> sheets);
 
   /** Readings of a unit for which there is no list, or whose list can't be used. */
   ReadingSet readingsOfAnything(List<Path> sheets);

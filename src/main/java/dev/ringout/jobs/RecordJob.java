@@ -320,6 +320,7 @@ public final class RecordJob {
         earlier,
         before.map(Seal::failed).orElse(List.of()),
         notes,
+        inputs.history(request.unit().readings()),
         WorkPapers.of(unit.harness(), tables, copper, Set.of(), new SleeveText("{wire}")).sheets(),
         UnitMap.of(unit.harness()),
         sources(tables),

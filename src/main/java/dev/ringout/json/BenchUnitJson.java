@@ -6,6 +6,7 @@ import dev.ringout.bench.UnitPage;
 import dev.ringout.jobs.LedTests.ListAtHand;
 import dev.ringout.jobs.UnitsJob;
 import dev.ringout.store.StoredUnit;
+import dev.ringout.words.Sentences;
 import dev.ringout.work.Face;
 import dev.ringout.work.ItemSheet;
 import java.util.ArrayList;
@@ -203,7 +204,13 @@ public final class BenchUnitJson {
   private static Map<String, Object> face(ItemSheet sheet) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("ref", sheet.ref());
-    json.put("title", sheet.kind());
+    json.put(
+        "title",
+        sheet
+            .item()
+            .map(item -> Sentences.named(item.part(), item.location()))
+            .filter(title -> !title.isEmpty())
+            .orElse(sheet.kind()));
     boolean isInsert = sheet.face().isPresent();
     json.put("from", isInsert ? "wiring side" : "");
     json.put("shape", isInsert && sheet.face().get().hasMatingSide() ? "insert" : "strip");

@@ -16,6 +16,11 @@ public sealed interface Failure {
     return false;
   }
 
+  /** Whether it says no more than that something came which answers nothing. */
+  default boolean isStray() {
+    return false;
+  }
+
   /** Whether the time for it was over. */
   default boolean isEndOfTime() {
     return false;
@@ -183,6 +188,11 @@ public sealed interface Failure {
 
   /** More came than was asked for, or an answer to something else: none of it can be believed. */
   record Unasked(String asked, String received) implements Failure {
+    @Override
+    public boolean isStray() {
+      return true;
+    }
+
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.unasked(this);

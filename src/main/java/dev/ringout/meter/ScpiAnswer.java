@@ -108,7 +108,7 @@ public final class ScpiAnswer {
             .skip(1)
             .flatMap(field -> OhmsNumber.of(field.strip()).stream())
             .anyMatch(number -> Math.abs(number.doubleValue()) >= INFINITE);
-    return isWhole && isNumber || isOver;
+    return (isWhole && isNumber) || isOver;
   }
 
   /** {@code 0,21} and {@code +9,90000000E+37}: a whole number and digits behind a comma. */

@@ -11,6 +11,7 @@ import dev.ringout.meter.Settling;
 import dev.ringout.serve.BenchServer;
 import dev.ringout.serve.Event;
 import dev.ringout.serve.Events;
+import dev.ringout.serve.Reply;
 import dev.ringout.serve.Site;
 import java.io.IOException;
 import java.io.InputStream;
@@ -19,6 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 
 /** The bench's page, served to this machine until it is closed. */
@@ -63,13 +65,21 @@ public final class BenchPage implements AutoCloseable {
     new SessionRoutes(bench, units).in(routes);
     new UnitRoutes(door, bench, units).in(routes);
     new ListRoutes(door, bench, units).in(routes);
+    AtomicReference<Optional<BenchServer>> served = new AtomicReference<>(Optional.empty());
+    routes.post("/api/ticket", (ask, names) -> ticket(served.get().orElseThrow()));
     try {
       BenchServer server = BenchServer.start(BenchServer.loopback(), port, site(), routes, events);
+      served.set(Optional.of(server));
       return new BenchPage(bench, server);
     } catch (IOException e) {
       bench.close();
       throw e;
     }
+  }
+
+  /** For another browser of this machine: the first one is in and asks for it. */
+  private static Reply ticket(BenchServer server) {
+    return Reply.json(200, BenchJson.event("address", server.newTicket().toString()));
   }
 
   private static Site site() throws IOException {

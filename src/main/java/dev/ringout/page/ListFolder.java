@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
 import java.util.regex.Matcher;
@@ -79,6 +80,7 @@ final class ListFolder {
         .filter(folder -> TAKEN.matcher(name(folder)).matches())
         .flatMap(folder -> inside(folder).stream())
         .filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
+        .sorted(Comparator.comparing(ListFolder::name))
         .toList();
   }
 

@@ -37,6 +37,6 @@ final class ListName {
     String ending = dot > 0 && name.length() - dot <= MOST_OF_ENDING ? name.substring(dot) : "";
     String stem = name.substring(0, name.length() - ending.length());
     int[] letters = stem.codePoints().limit(MOST_LETTERS).toArray();
-    return new String(letters, 0, letters.length).strip() + ending;
+    return new String(letters, 0, letters.length).replaceAll("[\\s.]+$", "") + ending;
   }
 }

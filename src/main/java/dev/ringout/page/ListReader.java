@@ -172,7 +172,8 @@ final class ListReader {
 
   /** As {@code import -o} writes it. */
   private static Path write(ImportResult list, Draft draft) throws IOException {
-    Path folder = draft.file().resolveSibling("harness");
+    // No list that is handed in has a name with a dot in front.
+    Path folder = draft.file().resolveSibling(".harness");
     Files.createDirectories(folder);
     Path harness = folder.resolve(draft.name().replaceFirst("\\.[^.]*$", "") + ".xlsx");
     OutFile.workbook(harness, ImportedSheets.of(list, draft.name()));

@@ -12,6 +12,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.Set;
 import java.util.function.Supplier;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.multipdf.PDFMergerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
@@ -41,6 +42,8 @@ public final class PdfFile {
 
   private static void write(OutputStream out, PaperParts parts, boolean tagged) throws IOException {
     XRLog.setLoggingEnabled(false);
+    // Else each picture goes through a file in a folder for all users of the machine.
+    ImageIO.setUseCache(false);
     // Drawings take a font only from a file, and else any that the machine has.
     try (PrivateFile font = PrivateFile.of(PdfFile::font);
         PDDocument whole = set(parts.parts().get(0), tagged, font)) {

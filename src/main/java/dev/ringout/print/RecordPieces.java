@@ -3,6 +3,7 @@ package dev.ringout.print;
 import dev.ringout.pictures.Html;
 import dev.ringout.record.RecordBlock;
 import dev.ringout.units.Text;
+import java.util.Base64;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -10,9 +11,18 @@ import java.util.regex.Pattern;
 /** The pieces of a record as parts of its page. */
 final class RecordPieces implements RecordBlock.Cases<String> {
   private static final double PAGE_MM = 186;
+  private static final double WIDEST_PHOTOGRAPH_MM = 130;
+  private static final double HIGHEST_PHOTOGRAPH_MM = 95;
+
+  /** Of a small one: no larger than on a screen. */
+  private static final double MM_OF_A_PIXEL = 25.4 / 96;
+
   private static final int SHORT = 16;
   private static final Pattern SIZE =
       Pattern.compile("<svg ([^>]*?)width=\"([0-9.]+)mm\" height=\"([0-9.]+)mm\"");
+
+  private static final Pattern ENDLESS = Pattern.compile("\\S{70}");
+  private static final Pattern PART_OF_ENDLESS = Pattern.compile("(?:&[a-z]{2,4};|[^\\s&]){40}");
 
   private final boolean screen;
   private int tables;
@@ -42,7 +52,7 @@ final class RecordPieces implements RecordBlock.Cases<String> {
 
   @Override
   public String words(RecordBlock.Words words) {
-    return (words.warns() ? "<p class=\"warns\">" : "<p>") + Html.escaped(words.text()) + "</p>\n";
+    return (words.warns() ? "<p class=\"warns\">" : "<p>") + broken(words.text()) + "</p>\n";
   }
 
   @Override
@@ -51,6 +61,25 @@ final class RecordPieces implements RecordBlock.Cases<String> {
         + fitted(picture.svg())
         + "<figcaption>"
         + Html.escaped(picture.caption())
+        + "</figcaption></figure>\n";
+  }
+
+  /** Its sizes stand with it: what has no photograph stays as it was. */
+  @Override
+  public String photograph(RecordBlock.Photograph photograph) {
+    double wide =
+        Math.min(
+            photograph.width() * MM_OF_A_PIXEL,
+            Math.min(
+                WIDEST_PHOTOGRAPH_MM,
+                HIGHEST_PHOTOGRAPH_MM * photograph.width() / photograph.height()));
+    return Text.of("<figure style=\"width: %.1fmm; max-width: 100%%\">", wide)
+        + "<img style=\"width: 100%\" alt=\""
+        + Html.escaped(photograph.shows())
+        + "\" src=\"data:image/jpeg;base64,"
+        + Base64.getEncoder().encodeToString(photograph.jpeg())
+        + "\"/><figcaption>"
+        + broken(photograph.caption())
         + "</figcaption></figure>\n";
   }
 
@@ -115,10 +144,18 @@ final class RecordPieces implements RecordBlock.Cases<String> {
     html.append(screen && judged ? " data-verdict=\"" + Html.escaped(verdict) + "\">" : ">");
     for (String cell : row) {
       html.append(cell.length() <= SHORT ? "<td class=\"short\">" : "<td>")
-          .append(Html.escaped(cell))
+          .append(broken(cell))
           .append("</td>");
     }
     return html.append("</tr>\n").toString();
+  }
+
+  /** Of a word that no line can hold the rest stands below; none of the program's is so long. */
+  private static String broken(String text) {
+    String escaped = Html.escaped(text);
+    return ENDLESS.matcher(text).find()
+        ? PART_OF_ENDLESS.matcher(escaped).replaceAll("$0<br/>")
+        : escaped;
   }
 
   private static String chooser(RecordBlock.Table table, String id) {

@@ -2,6 +2,7 @@ package dev.ringout.print;
 
 import dev.ringout.record.RecordBlock;
 import dev.ringout.record.RecordContent;
+import dev.ringout.sheet.OutPicture;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.sheet.OutSheet.Look;
 import java.util.ArrayList;
@@ -11,7 +12,10 @@ import java.util.Map;
 
 /** A record as a workbook: what is said in words on the first sheet, a sheet for each table. */
 public final class RecordSheets implements RecordBlock.Cases<List<List<String>>> {
+  private static final String PHOTOGRAPHS = "Photographs";
+
   private final String title;
+  private final List<RecordBlock.Photograph> photographs = new ArrayList<>();
   private final Map<String, OutSheet> tables = new LinkedHashMap<>();
 
   private RecordSheets(String title) {
@@ -27,7 +31,22 @@ public final class RecordSheets implements RecordBlock.Cases<List<List<String>>>
     sheets.add(
         new OutSheet("Record", List.of("About", "What"), words, Look.printed(record.title())));
     sheets.addAll(form.tables.values());
+    if (!form.photographs.isEmpty()) {
+      sheets.add(form.photographs());
+    }
     return sheets;
+  }
+
+  private OutSheet photographs() {
+    List<OutPicture> pictures = new ArrayList<>();
+    List<List<String>> rows = new ArrayList<>();
+    for (RecordBlock.Photograph one : photographs) {
+      pictures.add(
+          new OutPicture(rows.size(), 0, one.jpeg(), one.width(), one.height(), one.shows()));
+      rows.add(List.of("", one.caption()));
+    }
+    return new OutSheet(PHOTOGRAPHS, List.of("Photograph", "What"), rows, Look.printed(title))
+        .with(pictures);
   }
 
   private static List<List<String>> row(String about, String what) {
@@ -66,6 +85,12 @@ public final class RecordSheets implements RecordBlock.Cases<List<List<String>>>
   @Override
   public List<List<String>> picture(RecordBlock.Picture picture) {
     return row("picture", "in the page and the PDF: " + picture.caption());
+  }
+
+  @Override
+  public List<List<String>> photograph(RecordBlock.Photograph photograph) {
+    photographs.add(photograph);
+    return row("photograph", "sheet " + PHOTOGRAPHS + ": " + photograph.caption());
   }
 
   @Override

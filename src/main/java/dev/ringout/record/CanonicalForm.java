@@ -93,6 +93,15 @@ final class CanonicalForm implements RecordBlock.Cases<String> {
     return piece("picture") + line("svg", picture.svg()) + line("caption", picture.caption());
   }
 
+  /** By the bytes that are kept: how they are made smaller for a page says nothing of the unit. */
+  @Override
+  public String photograph(RecordBlock.Photograph photograph) {
+    return piece("photograph")
+        + line("sha256", photograph.sha256())
+        + line("shows", photograph.shows())
+        + line("caption", photograph.caption());
+  }
+
   @Override
   public String signatures(RecordBlock.Signatures signatures) {
     return piece("signatures") + line("who", signatures.who());

@@ -25,6 +25,8 @@ public sealed interface RecordBlock {
 
     T picture(Picture one);
 
+    T photograph(Photograph one);
+
     T signatures(Signatures one);
 
     T newPage(NewPage one);
@@ -155,6 +157,40 @@ public sealed interface RecordBlock {
     @Override
     public int rowCount() {
       return ROWS_OF_A_PICTURE;
+    }
+  }
+
+  /**
+   * A photograph, as pages show it.
+   *
+   * @param jpeg its bytes, no larger than a page needs
+   * @param sha256 of the bytes that are kept, by which it is known
+   * @param shows what is to be seen, for who can't see it
+   * @param caption what stands below it
+   */
+  record Photograph(byte[] jpeg, int width, int height, String sha256, String shows, String caption)
+      implements RecordBlock {
+    private static final int ROWS_OF_A_PHOTOGRAPH = 5;
+
+    /** What is given can't be changed afterwards. */
+    public Photograph {
+      jpeg = jpeg.clone();
+    }
+
+    @Override
+    public byte[] jpeg() {
+      return jpeg.clone();
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.photograph(this);
+    }
+
+    /** Of memory: it is set as it is, where a table's row is some hundred boxes. */
+    @Override
+    public int rowCount() {
+      return ROWS_OF_A_PHOTOGRAPH;
     }
   }
 

@@ -22,6 +22,7 @@ public record RecordContent(String title, List<RecordBlock> blocks, String diges
           ToLookAt::of,
           NotProven::of,
           History::of,
+          WhatWasNoted::of,
           Remarks::of,
           ReadingTable::all,
           MadeFrom::of);

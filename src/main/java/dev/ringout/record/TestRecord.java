@@ -2,6 +2,7 @@ package dev.ringout.record;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.circuit.UnitMap;
+import dev.ringout.readings.UnitHistory;
 import dev.ringout.review.Review;
 import dev.ringout.seal.KeptInput;
 import dev.ringout.seal.Seal;
@@ -23,6 +24,7 @@ import java.util.Optional;
  * @param earlier the records that this one continues, the first first
  * @param failedBefore what failed first in them
  * @param notes what was done between
+ * @param history what was said of the unit where it is kept
  * @param faces the items with what is known of their faces
  * @param tables each table of published values with where it stands
  * @param program name and version
@@ -36,6 +38,7 @@ public record TestRecord(
     List<Seal.Earlier> earlier,
     List<Seal.Failed> failedBefore,
     List<String> notes,
+    UnitHistory history,
     List<ItemSheet> faces,
     UnitMap map,
     Map<String, String> tables,

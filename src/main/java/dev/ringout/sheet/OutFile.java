@@ -76,6 +76,9 @@ public final class OutFile {
           PrintedSheet.prepare(made, sheet, form);
         }
         write(made, sheet, styles);
+        if (!sheet.pictures().isEmpty()) {
+          PicturesInCells.write(workbook, made, sheet.pictures());
+        }
       }
       workbook.writeAvoidingTempFiles(dated);
     }
@@ -132,6 +135,10 @@ public final class OutFile {
       } else {
         row(row, cells, styles.text);
       }
+      int index = number - 2;
+      sheet.pictures().stream()
+          .filter(picture -> picture.row() == index)
+          .forEach(picture -> row.setHeightInPoints(PicturesInCells.rowPoints(picture)));
     }
   }
 
@@ -178,10 +185,14 @@ public final class OutFile {
     if (sheet.look().toFill().contains(column)) {
       widest = Math.max(widest, NARROWEST_TO_FILL);
     }
+    if (sheet.pictures().stream().anyMatch(picture -> picture.column() == column)) {
+      return PicturesInCells.WIDTH_OF_COLUMN;
+    }
     if (sheet.look().texts().contains(column)) {
       widest = Math.max(widest, NARROWEST_FOR_TEXT);
     }
-    return Math.min(printed ? WIDEST_PRINTED_COLUMN : WIDEST_COLUMN, widest + 2);
+    boolean narrow = !printed || !sheet.pictures().isEmpty();
+    return Math.min(narrow ? WIDEST_COLUMN : WIDEST_PRINTED_COLUMN, widest + 2);
   }
 
   /** Copies a workbook without the times at which its parts were written. */

@@ -9,8 +9,28 @@ import java.util.Set;
  *
  * @param rows cells as text, so that no spreadsheet makes a date of a pin
  * @param look how it prints and is filled in
+ * @param pictures in a workbook's cells; a file of text alone has none
  */
-public record OutSheet(String name, List<String> headings, List<List<String>> rows, Look look) {
+public record OutSheet(
+    String name,
+    List<String> headings,
+    List<List<String>> rows,
+    Look look,
+    List<OutPicture> pictures) {
+  /** What is given can't be changed afterwards. */
+  public OutSheet {
+    pictures = List.copyOf(pictures);
+  }
+
+  /** A table without pictures. */
+  public OutSheet(String name, List<String> headings, List<List<String>> rows, Look look) {
+    this(name, headings, rows, look, List.of());
+  }
+
+  /** The same with pictures in its cells. */
+  public OutSheet with(List<OutPicture> others) {
+    return new OutSheet(name, headings, rows, look, others);
+  }
 
   /** A plain table. */
   public OutSheet(String name, List<String> headings, List<List<String>> rows) {

@@ -42,6 +42,11 @@ final class HashChain {
     return of(session, entry, entry.previous());
   }
 
+  /** Whether the fields of an entry are those of which its hash is. */
+  static boolean isAsWritten(Session session, Entry entry) {
+    return of(session.id(), entry).equals(entry.hash());
+  }
+
   /** The hash of an entry after another. */
   static String of(String session, Entry entry, String previous) {
     return of(session, entry.seq(), entry.kind(), entry.at(), entry.who(), entry.body(), previous);

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** A store behind JDBC: one SQL for both engines. */
@@ -25,6 +26,10 @@ final class JdbcStore implements Store {
   private static final int MOST_TRIES = 40;
 
   private static final int ROWS_AT_ONCE = 500;
+
+  /** From a server: each may be a picture. */
+  private static final int ENTRIES_AT_ONCE = 32;
+
   private static final HexFormat HEX = HexFormat.of();
 
   private final Engine engine;
@@ -494,14 +499,33 @@ final class JdbcStore implements Store {
   }
 
   @Override
-  public List<Entry> entries(Session session) throws StoreTrouble {
+  public <T> List<T> entries(Session session, Function<Entry, T> made) throws StoreTrouble {
     return transaction(
         () ->
             select(
                 "select seq, at, who, kind, body, previous, hash from entry where session = ?"
                     + " order by seq",
-                strings(session.id()),
-                row -> entry(row, 1)));
+                statement -> {
+                  strings(session.id()).of(statement);
+                  statement.setFetchSize(ENTRIES_AT_ONCE);
+                },
+                row -> made.apply(entry(row, 1))));
+  }
+
+  @Override
+  public Optional<Entry> entry(String sessionId, int seq) throws StoreTrouble {
+    return transaction(
+        () ->
+            select(
+                    "select seq, at, who, kind, body, previous, hash from entry"
+                        + " where session = ? and seq = ?",
+                    statement -> {
+                      strings(sessionId).of(statement);
+                      statement.setInt(2, seq);
+                    },
+                    row -> entry(row, 1))
+                .stream()
+                .findFirst());
   }
 
   private static Entry entry(ResultSet row, int first) throws SQLException {

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Units and what was read on them. What is kept once is never changed. Each method is one
@@ -66,8 +67,19 @@ public interface Store extends AutoCloseable {
   /** The tests of a unit, in order. */
   List<Session> sessions(StoredUnit unit) throws StoreTrouble;
 
+  /**
+   * What is made of each thing that happened in a test, in order, as it is read: pictures are
+   * large, and all of them at once may be more than the memory holds.
+   */
+  <T> List<T> entries(Session session, Function<Entry, T> made) throws StoreTrouble;
+
   /** What happened in a test, in order. */
-  List<Entry> entries(Session session) throws StoreTrouble;
+  default List<Entry> entries(Session session) throws StoreTrouble {
+    return entries(session, entry -> entry);
+  }
+
+  /** What happened in a test as its how-manieth; absent where there is no such entry. */
+  Optional<Entry> entry(String sessionId, int seq) throws StoreTrouble;
 
   /** The unit of a key that is made to a list; absent where there is none. */
   default Optional<StoredUnit> unit(String unitKey, String harness) throws StoreTrouble {

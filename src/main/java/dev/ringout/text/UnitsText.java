@@ -49,7 +49,7 @@ public final class UnitsText {
           Text.of("  %-20s  ", name(one.unit().serial())),
           Sentences.named(
               one.asWritten()
-                  ? one.verdict().map(StoreText::verdict).orElse("no verdict was kept")
+                  ? one.verdict().map(StoreText::verdict).orElse("under way, no verdict yet")
                   : "NOT AS IT WAS WRITTEN, see ringout store check",
               Numbers.count(one.sessions(), "test"),
               one.started(),
@@ -95,7 +95,7 @@ public final class UnitsText {
           "      ",
           test.verdict()
               .map(kept -> "then the unit " + StoreText.verdict(kept) + ", by " + kept.program())
-              .orElse("no verdict was kept"));
+              .orElse("under way, no verdict yet"));
       test.later().forEach(one -> page.paragraph("      ", later(one)));
     }
     String serial = history.unit().serial();

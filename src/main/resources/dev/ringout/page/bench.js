@@ -33,7 +33,6 @@ const page = {
   lastUnit: '',
   search: '',
   drafts: new Map(),
-  unfolded: new Set(),
   entry: { step: '', digits: '', unit: '', over: false, open: false },
   live: { text: '', stage: '' },
   /** What stands before somebody's eyes, and since when. */
@@ -46,7 +45,10 @@ const byId = (id) => document.getElementById(id);
 
 // ---------------------------------------------------------------- making elements
 
-/** An element: `onclick` and the like are listeners, `key` names it across renders, true and false are attributes with and without. */
+/**
+ * An element. `onclick` and the like are listeners; `key` names it across renders; `once` says what it stands for: with another `once` it is
+ * another element, so that a press that began on the old one does nothing.
+ */
 function el(tag, props = {}, ...children) {
   return filled(document.createElement(tag), props, children);
 }
@@ -58,18 +60,32 @@ function draw(tag, props = {}, ...children) {
 function filled(node, props, children) {
   for (const [name, value] of Object.entries(props)) {
     if (value === false || value === null || value === undefined) continue;
-    if (name.startsWith('on')) node.addEventListener(name.slice(2), value);
-    else if (name === 'key') node.dataset.key = value;
+    if (name.startsWith('on') && typeof value === 'function') hear(node, name.slice(2), value);
+    else if (name === 'key' || name === 'once') node.dataset[name] = value;
     else if (name === 'len') node.style.setProperty('--len', value);
     else if (name === 'share') node.style.setProperty('--share', `${value}%`);
     else if (name === 'value' && 'value' in node) node.value = value;
     else node.setAttribute(name, value === true ? '' : value);
   }
-  node.append(...children.flat(Infinity).filter((child) => child !== null && child !== undefined && child !== false));
+  node.append(...solid(children));
   return node;
 }
 
-const press = (label, action, props = {}) => el('button', { type: 'button', onclick: action, key: label, ...props }, label);
+const solid = (children) => children.flat(Infinity).filter((child) => child !== null && child !== undefined && child !== false);
+
+/** What each element does on which event: held here, so that an element that stays can be given what its successor would do. */
+const handlers = new WeakMap();
+
+const dispatch = (event) => handlers.get(event.currentTarget)[event.type]?.(event);
+
+function hear(node, kind, action) {
+  if (!handlers.has(node)) handlers.set(node, {});
+  const mine = handlers.get(node);
+  if (!(kind in mine)) node.addEventListener(kind, dispatch);
+  mine[kind] = action;
+}
+
+const press = (label, action, props = {}) => el('button', { type: 'button', onclick: action, key: [label].flat()[0], ...props }, label);
 
 /** The key that does the same, told where there is room for it. */
 const hint = (key) => el('kbd', { 'aria-hidden': 'true' }, key);
@@ -91,24 +107,55 @@ function forget(...keys) {
   keys.forEach((key) => page.drafts.delete(key));
 }
 
-/** What stays folded or unfolded while the screen is made anew. */
-function fold(key, summary, ...children) {
-  return el('details', { open: page.unfolded.has(key), ontoggle: (event) => { if (event.target.open) page.unfolded.add(key); else page.unfolded.delete(key); } },
-    el('summary', { key: `fold-${key}` }, summary), ...children);
+/** Something folded away: it stays as it is while the screen around it changes. */
+const fold = (key, summary, ...children) => el('details', { key }, el('summary', { key: `fold-${key}` }, summary), ...children);
+
+/**
+ * Puts a screen up. Elements that stay the same stay themselves: with their focus, what was typed or chosen, how far they are scrolled, and a
+ * finger that is just on them.
+ */
+function put(parent, ...children) {
+  const key = parent.contains(document.activeElement) ? document.activeElement.dataset.key : null;
+  putChildren(parent, solid(children).map((child) => (child instanceof Node ? child : document.createTextNode(child))));
+  if (key && !parent.contains(document.activeElement)) parent.querySelector(`[data-key="${CSS.escape(key)}"]`)?.focus({ preventScroll: true });
 }
 
-/** Puts a screen up: whoever had the focus, and what was chosen in its text, keeps it; what was scrolled stays so. */
-function put(parent, ...children) {
-  const scrolled = [...parent.querySelectorAll('.beside')].map((node) => node.scrollTop);
-  const focused = parent.contains(document.activeElement) ? document.activeElement : null;
-  const key = focused?.dataset.key;
-  const range = focused && 'selectionStart' in focused ? [focused.selectionStart, focused.selectionEnd] : null;
-  parent.replaceChildren(...children.flat(Infinity).filter(Boolean));
-  parent.querySelectorAll('.beside').forEach((node, at) => { node.scrollTop = scrolled[at] ?? 0; });
-  if (!key) return;
-  const again = parent.querySelector(`[data-key="${CSS.escape(key)}"]`);
-  again?.focus({ preventScroll: true });
-  if (again && range && range[0] !== null) again.setSelectionRange(range[0], range[1]);
+function putChildren(parent, children) {
+  const named = new Map([...parent.children].filter((child) => child.dataset.key).map((child) => [child.dataset.key, child]));
+  let place = parent.firstChild;
+  for (const child of children) {
+    const old = child.dataset?.key ? named.get(child.dataset.key) : place?.dataset?.key ? null : place;
+    if (!old || !isSame(old, child)) { parent.insertBefore(child, place); continue; }
+    if (old === place) place = place.nextSibling;
+    else parent.insertBefore(old, place);
+    update(old, child);
+  }
+  while (place) {
+    const next = place.nextSibling;
+    place.remove();
+    place = next;
+  }
+}
+
+const isSame = (old, child) => old.nodeName === child.nodeName && old.dataset?.key === child.dataset?.key && old.dataset?.once === child.dataset?.once;
+
+const HOLDS_TEXT = new Set(['INPUT', 'TEXTAREA', 'SELECT']);
+const CHOSEN = new Set(['checkbox', 'radio', 'file']);
+
+function update(old, child) {
+  if (old.nodeType === Node.TEXT_NODE) {
+    if (old.data !== child.data) old.data = child.data;
+    return;
+  }
+  const folded = old.nodeName === 'DETAILS';
+  for (const { name } of [...old.attributes]) if (!child.hasAttribute(name) && !(folded && name === 'open')) old.removeAttribute(name);
+  for (const { name, value } of child.attributes) if (name !== 'style' && old.getAttribute(name) !== value) old.setAttribute(name, value);
+  if (old.style.cssText !== child.style.cssText) old.style.cssText = child.style.cssText;
+  const [mine, its] = [handlers.get(old) ?? {}, handlers.get(child) ?? {}];
+  for (const kind of Object.keys(mine)) mine[kind] = its[kind];
+  for (const [kind, action] of Object.entries(its)) hear(old, kind, action);
+  putChildren(old, [...child.childNodes]);
+  if (HOLDS_TEXT.has(old.nodeName) && !CHOSEN.has(old.type) && old.value !== child.value) old.value = child.value;
 }
 
 const day = (at) => (at ? at.slice(0, 10) : '');
@@ -694,7 +741,7 @@ function runStrip(session) {
     el('div', { class: 'where' },
       el('h1', {}, step ? (step.number ? `Step ${step.number}` : 'Extra step') : 'All measured', el('span', { class: 'unit' }, ` Unit ${unit.serial}`)),
       el('p', { class: 'so-far' }, [`${progress.made} of ${progress.of}`, progress.skipped ? `${progress.skipped} skipped` : '',
-        progress.minutes === null ? '' : `${progress.minutes} min left`, along].filter(Boolean).join(', ')),
+        progress.minutes == null ? '' : `${progress.minutes} min left`, along].filter(Boolean).join(', ')),
       page.state.practice ? el('p', { class: 'practice' }, 'PRACTICE') : null,
       others.length ? el('p', { class: 'others' }, others.map((other) => `${other.station}: ${other.who} ${other.text}`).join('; ')) : null),
     press(count ? many(count, 'fault', 'faults') : 'No fault', foundDialog, { class: `found-count ${count ? 'bad' : ''}`, key: 'found' }),
@@ -721,9 +768,11 @@ function pointRow(side, lead, stays, other, items) {
   const item = items.find((one) => first && one.ref.toLowerCase() === first.item.toLowerCase());
   const marks = side.points.filter((point) => point.item === first.item).map((point) => point.pin);
   const place = item?.known && item.cavities.some((cavity) => marks.includes(cavity.pin));
+  const how = side.how || (side.rest ? 'Every other net, tied together.' : side.points.length > 1 ? 'Tied together.' : '');
   return el('div', { class: `point ${stays ? 'stays' : 'moves'}` },
     el('p', { class: 'lead' }, el('span', {}, lead), stays ? el('b', {}, 'stays') : other ? el('b', {}, 'moves') : null, el('strong', {}, caseOf(side))),
-    el('div', { class: 'words' }, pointName(side), placeOf(side, item)),
+    el('div', { class: 'words' }, pointName(side), how || !item?.title ? null : el('p', { class: 'said' }, item.title)),
+    how ? el('p', { class: 'how' }, how) : null,
     place ? el('figure', {}, face(item, { marks, label: `${item.ref} ${item.from}, ${side.spoken} marked` }),
       el('figcaption', {}, `${item.ref} ${item.from}`)) : null);
 }
@@ -741,12 +790,6 @@ function pointName(side) {
 function caseOf(side) {
   const letters = side.points.length === 1 && /^[A-Za-z]$/.test(side.points[0].pin);
   return letters ? side.spoken.split(',').pop().trim() : '';
-}
-
-function placeOf(side, item) {
-  if (side.rest) return el('p', { class: 'said how' }, side.how || 'Every other net, tied together.');
-  if (side.points.length > 1) return el('p', { class: 'said how' }, side.how || 'Tied together.');
-  return item?.title ? el('p', { class: 'said' }, item.title) : null;
 }
 
 /** What has to be done before a value can be taken, if anything. */
@@ -837,7 +880,7 @@ function lastPanel(session) {
   const { last } = session;
   if (!last) return el('div', { class: 'last none' }, el('p', {}, 'Nothing is taken yet.'));
   const kind = last.taken ? last.outcome : 'back';
-  return el('div', { class: `last ${kind}` }, sign(kind),
+  return el('div', { class: `last ${kind}`, key: 'last', once: `${last.id} ${last.taken}` }, sign(kind),
     el('p', { class: 'what' }, el('strong', {}, last.taken ? OUTCOMES[last.outcome] : 'Taken back'), ' ', el('b', {}, last.value), el('span', {}, ` ${last.text}`)),
     el('p', { class: 'says' }, last.taken ? last.says : 'It counts no longer.'));
 }
@@ -849,7 +892,7 @@ function actions(state, session) {
   return el('div', { class: 'actions' },
     el('div', { class: 'main' },
       press(['Take back', hint('Backspace')], backDialog, { class: 'back', key: 'back', 'aria-disabled': session.last?.taken ? null : 'true' }),
-      step ? press(['Take', hint('Space')], takeNow, { class: 'take', key: 'take', 'aria-disabled': blocked ? 'true' : null })
+      step ? press(['Take', hint('Space')], takeNow, { class: 'take', key: 'take', once: askedOf(state), 'aria-disabled': blocked ? 'true' : null })
         : press('End the test', finishDialog, { class: 'take', key: 'finish' }),
       press('More', moreDialog, { class: 'more small', key: 'more-narrow' })),
     el('div', { class: 'others' },
@@ -861,7 +904,7 @@ const gate = (title, ...children) => el('div', { class: 'gate' }, el('h2', {}, t
 
 const cautionsPanel = (step) => gate('Before this step',
   el('ul', {}, step.cautions.map((caution) => el('li', {}, caution))),
-  press(['Read and done', hint('C')], confirmCautions, { class: 'wide', key: 'confirm' }));
+  press(['Read and done', hint('C')], confirmCautions, { class: 'wide', key: 'confirm', once: step.id }));
 
 const leadsPanel = () => gate('Leads first',
   el('p', {}, 'Hold the two probes firmly together, metal on metal. What they read is taken off from every reading.'),
@@ -877,8 +920,8 @@ const lostPanel = (state, meter) => gate('The meter is lost',
 const offerPanel = ({ offer }) => gate('This item is done, with a fault',
   el('p', {}, offer.text),
   el('div', { class: 'pair' },
-    press([`Find it now: ${many(offer.telling, 'reading', 'readings')}`, hint('F')], () => act('lead', { follow: true }), { class: 'wide', key: 'follow' }),
-    press(['Go on, find it later', hint('G')], () => act('lead', { follow: false }), { class: 'wide second', key: 'go-on' })));
+    press([`Find it now: ${many(offer.telling, 'reading', 'readings')}`, hint('F')], () => act('lead', { follow: true }), { class: 'wide', key: 'follow', once: offer.text }),
+    press(['Go on, find it later', hint('G')], () => act('lead', { follow: false }), { class: 'wide second', key: 'go-on', once: offer.text })));
 
 const overPanel = (session) => gate('Nothing is left to measure',
   session.progress.skipped ? el('p', {}, `${many(session.progress.skipped, 'step was', 'steps were')} skipped: what they prove stays open.`) : null,
@@ -1007,7 +1050,7 @@ async function scanned(text) {
 /** One dialog at a time; the step can't be answered while one is open. */
 function dialog(title, content, closing = 'Close') {
   const box = byId('dialog');
-  put(box, el('div', { class: 'sheet' }, el('h2', { id: 'dialog-title', tabindex: '-1' }, title), content,
+  box.replaceChildren(el('div', { class: 'sheet' }, el('h2', { id: 'dialog-title', tabindex: '-1' }, title), content,
     closing ? el('div', { class: 'closing' }, press(closing, closeDialog, { key: 'dialog-close' })) : null));
   if (!box.open) box.showModal();
   page.shown.dialog = performance.now();
@@ -1346,7 +1389,8 @@ async function readList(options) {
 
 async function takeList() {
   try {
-    page.docs.list = await post(`/api/lists/${encodeURIComponent(page.docs.list.id)}/take`);
+    await post(`/api/lists/${encodeURIComponent(page.docs.list.id)}/take`);
+    page.docs.list = { ...page.docs.list, taken: true };
     notice('The list is taken.');
   } catch (failure) {
     refuse(failure);
@@ -1497,7 +1541,13 @@ function tickRow(unit, end, state) {
   const who = draft('tick-who', page.state.tester);
   const send = (what) => async () => {
     if (!who) { notice('Say first who ticks.', 'bad'); return; }
-    try { page.docs.ticks = await post(`/api/units/${encodeURIComponent(unit.id)}/ticks`, { wire: end.wire, item: end.item, pin: end.pin, what, who }); } catch (failure) { refuse(failure); }
+    const path = `/api/units/${encodeURIComponent(unit.id)}/ticks`;
+    try {
+      const answer = await post(path, { wire: end.wire, item: end.item, pin: end.pin, what, who });
+      page.docs.ticks = answer.ends ? answer : await ask(path);
+    } catch (failure) {
+      refuse(failure);
+    }
     later();
   };
   const key = `${end.wire}-${end.item}-${end.pin}`;
@@ -1565,13 +1615,14 @@ function signPart(unit) {
   const send = async (event) => {
     event.preventDefault();
     try {
-      page.docs.unit = await post(`/api/units/${encodeURIComponent(unit.id)}/sign`, { who: draft('sign-who'), role: byId('field-sign-role').value, key: draft('sign-key'), passphrase: byId('field-sign-pass').value });
-      forget('sign-who', 'sign-key', 'sign-pass', 'sign-role');
+      await post(`/api/units/${encodeURIComponent(unit.id)}/sign`, { who: draft('sign-who'), role: byId('field-sign-role').value, key: draft('sign-key'), passphrase: byId('field-sign-pass').value });
+      forget('sign-who', 'sign-key', 'sign-role');
+      await load();
       notice('Signed.');
     } catch (failure) {
       refuse(failure);
     }
-    page.drafts.delete('sign-pass');
+    forget('sign-pass');
     later();
   };
   return el('section', { 'aria-labelledby': 'sign' }, el('h2', { id: 'sign' }, 'Sign'),

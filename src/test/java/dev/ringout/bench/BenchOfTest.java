@@ -117,7 +117,7 @@ final class BenchOfTest implements AutoCloseable {
 
   /** Waits until what was read is explained. */
   BenchState.SessionState explained() throws InterruptedException {
-    for (int i = 0; i < 500; i++) {
+    for (int i = 0; i < 3000; i++) {
       BenchState.SessionState session = bench.state().session().orElseThrow();
       if (!session.found().working()) {
         return session;

@@ -203,6 +203,18 @@ class ListsOnPageTest {
   }
 
   @Test
+  void a_harness_file_in_kbl_comes_in_as_well() throws Exception {
+    Answered list = bench.handIn(Path.of("src/test/resources/kbl/swing-bridge.kbl")).isList();
+    assertEquals(
+        List.of(
+            "SB-100 Swing bridge: a connection is a wire between contacts of two items.",
+            "SB-100 Swing bridge: 4 connections: 4 wire.",
+            "In all 4 wires; 1 pin listed without a wire."),
+        list.list("says"));
+    assertEquals("true", bench.take(list).isList().text("taken"));
+  }
+
+  @Test
   void our_own_file_is_taken_as_it_is() throws Exception {
     Path box = SAMPLE.resolve("junction-box.xlsx");
     Answered list = bench.handIn(box).isList();
@@ -282,6 +294,8 @@ class ListsOnPageTest {
             "unit:0418",
             "unit=0418",
             "-o.csv",
+            "harness",
+            ".harness",
             "W\u00fcrfel \ud83d\ude00.csv",
             "lamps.csv.")) {
       Answered list = bench.handIn(name, LAMPS).isList();
@@ -289,11 +303,11 @@ class ListsOnPageTest {
       assertFalse(list.text("file").matches(".*[<>:\"/\\\\|?*].*|(CON|nul).*"), list.text("file"));
     }
     for (String file : bench.files("")) {
-      assertTrue(file.matches("received/[^/]+/(harness/)?[^/]+"), file);
+      assertTrue(file.matches("received/[^/]+/(\\.harness/)?[^/]+"), file);
     }
-    assertEquals(26, bench.files("").size());
+    assertEquals(30, bench.files("").size());
     assertEquals(
-        26, bench.filesOfBench().stream().filter(file -> !file.startsWith("ringout.db")).count());
+        30, bench.filesOfBench().stream().filter(file -> !file.startsWith("ringout.db")).count());
   }
 
   @Test

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.check.CheckResult;
 import dev.ringout.circuit.UnitMap;
 import dev.ringout.harness.Waiver;
+import dev.ringout.readings.UnitHistory;
 import dev.ringout.review.Remark;
 import dev.ringout.review.Review;
 import dev.ringout.seal.Seal;
@@ -52,6 +53,7 @@ class RecordContentTest {
         List.of(),
         List.of(),
         List.of(),
+        UnitHistory.NONE,
         List.of(),
         UnitMap.of(result.harness()),
         Map.of("copper", "a published table"),
@@ -183,6 +185,7 @@ class RecordContentTest {
         one.earlier(),
         one.failedBefore(),
         one.notes(),
+        one.history(),
         one.faces(),
         one.map(),
         one.tables(),
@@ -203,6 +206,7 @@ class RecordContentTest {
             List.of(new Seal.Earlier("first.html", "cd".repeat(32), "faults", "", false)),
             List.of(before),
             List.of("W2 crimped again"),
+            record.history(),
             record.faces(),
             record.map(),
             record.tables(),

@@ -31,13 +31,9 @@ import org.junit.jupiter.api.Timeout;
 class HislipPeersTest {
 
   /** One message: "HS", its type, its control code, its parameter, a length of eight bytes. */
-  private record Wire(int type, int control, long parameter, byte[] payload) {
+  private record Wire(int type, int control, long parameter, String text) {
     static Wire of(int type, int control, long parameter) {
-      return new Wire(type, control, parameter, new byte[0]);
-    }
-
-    static Wire of(int type, int control, long parameter, String payload) {
-      return new Wire(type, control, parameter, payload.getBytes(StandardCharsets.US_ASCII));
+      return new Wire(type, control, parameter, "");
     }
 
     static Wire read(Socket from) throws IOException {
@@ -49,7 +45,7 @@ class HislipPeersTest {
       long parameter = in.readInt() & 0xffffffffL;
       byte[] payload = new byte[(int) in.readLong()];
       in.readFully(payload);
-      return new Wire(type, control, parameter, payload);
+      return new Wire(type, control, parameter, new String(payload, StandardCharsets.ISO_8859_1));
     }
 
     void send(Socket to) throws IOException {
@@ -59,13 +55,9 @@ class HislipPeersTest {
       out.write(type);
       out.write(control);
       out.writeInt((int) parameter);
-      out.writeLong(payload.length);
-      out.write(payload);
+      out.writeLong(text.length());
+      out.write(text.getBytes(StandardCharsets.ISO_8859_1));
       out.flush();
-    }
-
-    String text() {
-      return new String(payload, StandardCharsets.US_ASCII);
     }
   }
 
@@ -83,7 +75,7 @@ class HislipPeersTest {
 
   /** Both connections of a session: initialised as 6.1 has it. */
   private static long session(Socket sync, Socket async) throws IOException {
-    Wire.of(0, 0, 0x0100_5858L, "hislip0").send(sync);
+    new Wire(0, 0, 0x0100_5858L, "hislip0").send(sync);
     Wire begun = Wire.read(sync);
     assertEquals(1, begun.type(), "InitializeResponse");
     assertEquals(0, begun.control() & 1, "synchronised mode is preferred");
@@ -91,10 +83,10 @@ class HislipPeersTest {
     long session = begun.parameter() & 0xffff;
     Wire.of(17, 0, session).send(async);
     assertEquals(18, Wire.read(async).type(), "AsyncInitializeResponse");
-    new Wire(15, 0, 0, new byte[] {0, 0, 0, 0, 0, 0, 16, 0}).send(async);
+    new Wire(15, 0, 0, "\0\0\0\0\0\0\20\0").send(async);
     Wire most = Wire.read(async);
     assertEquals(16, most.type(), "AsyncMaximumMessageSizeResponse");
-    assertEquals(8, most.payload().length);
+    assertEquals(8, most.text().length());
     return session;
   }
 
@@ -106,7 +98,7 @@ class HislipPeersTest {
       session(sync, async);
       long id = 0xffffff00L;
       for (String query : new String[] {"*IDN?\n", "READ?\n", "SYST:ERR?\n"}) {
-        Wire.of(7, id == 0xffffff00L ? 0 : 1, id, query).send(sync);
+        new Wire(7, id == 0xffffff00L ? 0 : 1, id, query).send(sync);
         Wire answer = Wire.read(sync);
         assertEquals(7, answer.type(), "DataEnd");
         assertEquals(id, answer.parameter(), "the number of what it answers");
@@ -122,15 +114,15 @@ class HislipPeersTest {
         Socket sync = connect(meter.hislipPort());
         Socket async = connect(meter.hislipPort())) {
       session(sync, async);
-      Wire.of(6, 0, 0xffffff00L, "*ES").send(sync);
-      Wire.of(7, 0, 0xffffff02L, "E?\n").send(sync);
+      new Wire(6, 0, 0xffffff00L, "*ES").send(sync);
+      new Wire(7, 0, 0xffffff02L, "E?\n").send(sync);
       assertEquals("0\n", Wire.read(sync).text());
-      Wire.of(6, 1, 0xffffff04L, "*ESE 3;*RS").send(sync);
+      new Wire(6, 1, 0xffffff04L, "*ESE 3;*RS").send(sync);
       Wire.of(19, 0, 0).send(async);
       assertEquals(23, Wire.read(async).type(), "AsyncDeviceClearAcknowledge");
       Wire.of(8, 0, 0).send(sync);
       assertEquals(9, Wire.read(sync).type(), "DeviceClearAcknowledge");
-      Wire.of(7, 0, 0xffffff00L, "*ESE?\n").send(sync);
+      new Wire(7, 0, 0xffffff00L, "*ESE?\n").send(sync);
       Wire answer = Wire.read(sync);
       assertEquals("0\n", answer.text());
       assertEquals(0xffffff00L, answer.parameter(), "numbers begin again");
@@ -186,7 +178,7 @@ class HislipPeersTest {
             assertEquals(0x1234, asked.parameter(), "the session that it was given");
             Wire.of(18, 0, 0x5858).send(async);
           }
-          case 15 -> new Wire(16, 0, 0, new byte[] {0, 0, 0, 0, 0, 16, 0, 0}).send(async);
+          case 15 -> new Wire(16, 0, 0, "\0\0\0\0\0\20\0\0").send(async);
           case 19 -> Wire.of(23, 1, 0).send(async);
           default -> Wire.of(3, 1, 0).send(async);
         }
@@ -204,15 +196,15 @@ class HislipPeersTest {
       return;
     }
     switch (asked.text().strip()) {
-      case "*IDN?" -> Wire.of(7, 0, asked.parameter(), "Works,Meter,9,1.0\n").send(sync);
-      case "SYST:ERR?" -> Wire.of(7, 0, asked.parameter(), "0,\"No error\"\n").send(sync);
-      case "*ESE?" -> Wire.of(7, 0, asked.parameter(), ese + "\n").send(sync);
+      case "*IDN?" -> new Wire(7, 0, asked.parameter(), "Works,Meter,9,1.0\n").send(sync);
+      case "SYST:ERR?" -> new Wire(7, 0, asked.parameter(), "0,\"No error\"\n").send(sync);
+      case "*ESE?" -> new Wire(7, 0, asked.parameter(), ese + "\n").send(sync);
       case "READ?" -> {
         // An answer to what nobody waits for any more, a request for service, and the value.
-        Wire.of(7, 0, asked.parameter() - 6, "9.9E37\n").send(sync);
+        new Wire(7, 0, asked.parameter() - 6, "9.9E37\n").send(sync);
         Wire.of(20, 0x40, 0).send(async);
-        Wire.of(6, 0, asked.parameter(), "+3.1").send(sync);
-        Wire.of(7, 0, asked.parameter(), "0000E-01\n").send(sync);
+        new Wire(6, 0, asked.parameter(), "+3.1").send(sync);
+        new Wire(7, 0, asked.parameter(), "0000E-01\n").send(sync);
       }
       default -> {
         if (asked.text().startsWith("*ESE ")) {
@@ -247,7 +239,7 @@ class HislipPeersTest {
     assertEquals(0, clear.control() & 1, "which it asks for");
     List<Wire> sent = heard.stream().filter(one -> one.type() == 7).toList();
     for (int i = 0; i < sent.size(); i++) {
-      assertEquals((0xffffff00L + 2 * i) & 0xffffffffL, sent.get(i).parameter());
+      assertEquals((0xffffff00L + 2L * i) & 0xffffffffL, sent.get(i).parameter());
     }
     boolean delivered = false;
     for (Wire one : sent) {

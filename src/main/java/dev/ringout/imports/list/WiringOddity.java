@@ -310,6 +310,11 @@ public sealed interface WiringOddity extends Oddity {
     }
 
     @Override
+    public List<String> gaugesWithoutUnit() {
+      return written;
+    }
+
+    @Override
     public OddityKind kind() {
       return OddityKind.GAUGE;
     }
@@ -332,6 +337,11 @@ public sealed interface WiringOddity extends Oddity {
     public LengthsWithoutUnit {
       written = List.copyOf(written);
       places = List.copyOf(places);
+    }
+
+    @Override
+    public List<String> lengthsWithoutUnit() {
+      return written;
     }
 
     @Override

@@ -353,13 +353,25 @@ final class ScpiSource implements SampleSource {
     send("*ESE?");
     List<String> before = new ArrayList<>();
     while (before.size() < LATE_LINES) {
-      String line = receiveAfter(before.isEmpty() ? odd : before.get(0), "*ESE?").strip();
+      String line = receiveOrStray(before.isEmpty() ? odd : before.get(0));
       if (line.equals("" + fenceNumber) || line.equals("+" + fenceNumber)) {
         return before;
       }
       before.add(line);
     }
     throw transcript.trouble(new Failure.Unasked("*ESE?", before.get(0)));
+  }
+
+  /** A stray makes the value before worth nothing, and no more than that. */
+  private String receiveOrStray(String before) throws MeterTrouble {
+    try {
+      return receiveAfter(before, "*ESE?").strip();
+    } catch (MeterTrouble e) {
+      if (!e.failure().isStray()) {
+        throw e;
+      }
+      return "";
+    }
   }
 
   private void send(String line) throws MeterTrouble {

@@ -127,7 +127,7 @@ final class HislipChannel implements Channel {
       if (stray.isEmpty() || !e.failure().isSilence()) {
         throw e;
       }
-      throw transcript.trouble(new Failure.Unasked("", stray));
+      throw transcript.trouble(new Failure.Garbage("", stray));
     }
   }
 
