@@ -96,6 +96,9 @@ final class Mechanic {
 
   /** Ends the test. */
   void ends() {
+    if (!isOver()) {
+      tab.keys("+");
+    }
     tab.press("End the test");
     tab.waitFor("[data-key=finish-now]");
     tab.press("End the test");

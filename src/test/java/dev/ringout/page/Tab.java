@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.BooleanSupplier;
 import org.openqa.selenium.By;
+import org.openqa.selenium.ElementNotInteractableException;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -126,7 +127,7 @@ final class Tab {
     try {
       one.click();
       return true;
-    } catch (StaleElementReferenceException e) {
+    } catch (StaleElementReferenceException | ElementNotInteractableException e) {
       return false;
     }
   }
@@ -141,7 +142,7 @@ final class Tab {
             field.clear();
             field.sendKeys(text);
             return field(label).getDomProperty("value").equals(text);
-          } catch (StaleElementReferenceException e) {
+          } catch (StaleElementReferenceException | ElementNotInteractableException e) {
             return false;
           }
         });
