@@ -119,8 +119,7 @@ public final class BenchDelays {
   /** A practice meter on a socket that writes down when each value went out. */
   private ServerSocket meter() throws IOException {
     probes.lead();
-    PracticeInstrument instrument =
-        new PracticeInstrument(probes, (from, to) -> Optional.empty());
+    PracticeInstrument instrument = new PracticeInstrument(probes, (from, to) -> Optional.empty());
     ServerSocket server = new ServerSocket(0, 4, InetAddress.getLoopbackAddress());
     Thread thread =
         new Thread(
@@ -286,7 +285,10 @@ public final class BenchDelays {
       browser.manage().timeouts().scriptTimeout(java.time.Duration.ofMinutes(30));
       List<Double> all = new ArrayList<>();
       int lot = Math.max(1, values / 8);
-      System.out.println(Text.of("%-44s %10s %12s %12s %10s", "after typed values", "heap MiB", "page MiB", "DOM nodes", "99 % ms"));
+      System.out.println(
+          Text.of(
+              "%-44s %10s %12s %12s %10s",
+              "after typed values", "heap MiB", "page MiB", "DOM nodes", "99 % ms"));
       for (int done = 0; done < values; done += lot) {
         Object answer = browser.executeAsyncScript(TYPE, lot);
         List<Double> took = numbers(((List<?>) answer).get(0));

@@ -29,8 +29,7 @@ class SigningIT {
   void an_inspector_signs_with_a_key_and_the_tester_can_not() throws Exception {
     Path keys = Files.createDirectories(folder.resolve("keys"));
     Path pass = Files.writeString(folder.resolve("pass"), "swing bridge\n");
-    Run made =
-        Run.of("report", "--new-key", keys.resolve("inspector.key"), "--passphrase", pass);
+    Run made = Run.of("report", "--new-key", keys.resolve("inspector.key"), "--passphrase", pass);
     assertEquals(0, made.code(), made.err());
     try (BenchWithPage bench = BenchWithPage.typed(folder, BenchWithPage.lamps(folder))) {
       Mechanic mechanic = new Mechanic(BROWSER.open(bench.ticket()));
@@ -52,7 +51,9 @@ class SigningIT {
       bench.said("report", "unit:0470", "-o", file);
       assertArrayEquals(
           Files.readAllBytes(file),
-          tab.fetched(tab.script("return document.querySelector('a[href$=\".html\"]').getAttribute('href')").toString()));
+          tab.fetched(
+              tab.script("return document.querySelector('a[href$=\".html\"]').getAttribute('href')")
+                  .toString()));
       assertEquals(0, bench.said("store", "check").code());
     }
   }
