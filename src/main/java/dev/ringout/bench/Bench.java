@@ -811,6 +811,17 @@ public final class Bench implements AutoCloseable {
     }
 
     @Override
+    public void changedAfterKey(String what) {
+      synchronized (Bench.this) {
+        meterTrouble =
+            "Not kept: what stands still now is not what was shown when the key was pressed. Hold"
+                + " the probes, and press again.";
+        listener.tone(Tone.UNSURE);
+        Bench.this.changed();
+      }
+    }
+
+    @Override
     public void changed() {
       later(Bench.this::changed);
     }

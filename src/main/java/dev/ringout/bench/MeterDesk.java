@@ -53,6 +53,8 @@ final class MeterDesk implements AutoCloseable {
 
   private Settling settling;
   private boolean byKey;
+  private Optional<Sample> shown = Optional.empty();
+  private Optional<Sample> shownAtKey = Optional.empty();
   private long sinceMillis;
 
   /** Who hears the meter. */
@@ -62,6 +64,9 @@ final class MeterDesk implements AutoCloseable {
 
     /** A value for what was waited for. */
     void taken(String what, MeterReading reading);
+
+    /** What stands still after a key is another thing than what was shown when it was pressed. */
+    void changedAfterKey(String what);
 
     /** Its state is another. */
     void changed();
@@ -143,6 +148,7 @@ final class MeterDesk implements AutoCloseable {
     }
     wanted = other;
     byKey = false;
+    shownAtKey = Optional.empty();
     restart();
   }
 
@@ -150,6 +156,7 @@ final class MeterDesk implements AutoCloseable {
   synchronized void key(String what) {
     if (wanted.what().equals(what)) {
       byKey = true;
+      shownAtKey = shown;
       restart();
     }
   }
@@ -157,6 +164,7 @@ final class MeterDesk implements AutoCloseable {
   /** After a value was taken the probes have to be lifted before the next. */
   synchronized void again() {
     byKey = false;
+    shownAtKey = Optional.empty();
     restart();
   }
 
@@ -219,6 +227,7 @@ final class MeterDesk implements AutoCloseable {
   private final class Lead implements Meter.Leader {
     private final Meter open;
     private String chosenFor = "";
+    private String changedAfter = "";
     private boolean chosenByKey;
 
     Lead(Meter open) {
@@ -229,14 +238,21 @@ final class MeterDesk implements AutoCloseable {
     public Optional<Sample> choose(Sample sample) {
       Settling.Stage stage;
       Optional<Sample> chosen;
+      String changed;
       synchronized (MeterDesk.this) {
         settling = settling.after(sample);
+        changedAfter = "";
         chosen = chosen(sample);
+        changed = changedAfter;
+        shown = sample.measured().isPresent() ? Optional.of(sample) : shown;
         stage = settling.stage();
         chosenFor = wanted.what();
         chosenByKey = byKey;
       }
       hearer.live(MeterWords.shown(sample.shown()), stage);
+      if (!changed.isEmpty()) {
+        hearer.changedAfterKey(changed);
+      }
       return chosen;
     }
 
@@ -253,7 +269,27 @@ final class MeterDesk implements AutoCloseable {
         restart();
         return Optional.empty();
       }
+      if (settled.isPresent() && isOther(settled.get())) {
+        again();
+        changedAfter = wanted.what();
+        return Optional.empty();
+      }
       return settled;
+    }
+
+    /** A short that was shown is no open because the probes were lifted a moment later. */
+    private boolean isOther(Sample settled) {
+      boolean ofAStep = Double.isInfinite(wanted.mostOhms());
+      return byKey
+          && ofAStep
+          && shownAtKey.isPresent()
+          && isInTheAir(shownAtKey.get()) != isInTheAir(settled);
+    }
+
+    private boolean isInTheAir(Sample sample) {
+      Measured measured = sample.measured().orElseThrow();
+      return measured.isOverRange()
+          || measured.atLeastOhms() > Settling.Rule.USUAL_MOST_OHMS;
     }
 
     private boolean isTooMuch(Sample sample) {

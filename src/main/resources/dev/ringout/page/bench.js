@@ -11,6 +11,8 @@ const TOO_SOON_MS = 350;
 const SCAN_GAP_MS = 50;
 /** A slow scanner's keys were done one by one already when its Enter comes: then that takes nothing, and what they did is undone. */
 const SLOW_SCAN_GAP_MS = 100;
+/** A key that means nothing on the bench: for so long after it an Enter is taken for a scanner's, however slow, and takes nothing. */
+const ODD_KEY_MS = 3000;
 const SCAN_SHORTEST = 2;
 const SLOW_SCAN_SHORTEST = 4;
 /** So long without a word from the program, and the page asks whether it is still there. */
@@ -1012,8 +1014,10 @@ function typeIn(character) {
   if (!page.state.session?.step || entry.digits.length > 11) return;
   entry.over = false;
   entry.open = true;
-  if (character === '.' && entry.digits.includes('.')) return;
-  if ('>−'.includes(character) && entry.digits) return;
+  if ((character === '.' && entry.digits.includes('.')) || ('>−'.includes(character) && entry.digits)) {
+    scanner.oddAt = performance.now();
+    return;
+  }
   entry.digits += character;
   later();
 }
@@ -1639,7 +1643,7 @@ function signPart(unit) {
 const BIG_KEYS = new Set([' ', 'Enter', 'PageDown', 'Backspace', 'Escape']);
 
 /** Keys that arrive faster than a person types, ended by Enter, are a scan; any others are done one by one, a moment later. */
-const scanner = { waiting: [], run: [], at: 0, timer: 0 };
+const scanner = { waiting: [], run: [], at: 0, timer: 0, oddAt: -ODD_KEY_MS };
 
 function isTextField(node) {
   return node instanceof HTMLElement && !node.readOnly
@@ -1701,7 +1705,8 @@ function bigKey(event) {
   if (byId('dialog').open || page.route.screen !== 'bench' || !page.state?.session) return false;
   const onButton = event.target instanceof Element && event.target.matches('button:focus-visible, a:focus-visible, summary:focus-visible');
   if (event.key === 'PageDown' || ((event.key === ' ' || event.key === 'Enter') && !onButton)) {
-    if (!event.repeat) takeNow();
+    if (event.key === 'Enter' && performance.now() - scanner.oddAt < ODD_KEY_MS) notice('That was no value: nothing is taken. Press Take if it was one.', 'bad');
+    else if (!event.repeat) takeNow();
     return true;
   }
   if (event.key === 'Backspace') {
@@ -1731,7 +1736,9 @@ function letterKey(key) {
   const unit = UNIT_KEYS[key];
   if (step && page.entry.digits && unit && step.units.includes(unit)) { chooseUnit(unit); return; }
   if (step && key.toLowerCase() === 'o') { typeOver(); return; }
-  LETTERS[key.toLowerCase()]?.();
+  const does = LETTERS[key.toLowerCase()];
+  if (does) does();
+  else scanner.oddAt = performance.now();
 }
 
 function onDrop(event) {
