@@ -4,6 +4,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.Base64;
 import java.util.Iterator;
 import java.util.Locale;
 import java.util.Optional;
@@ -22,9 +23,9 @@ import javax.imageio.stream.MemoryCacheImageOutputStream;
  * A photograph as a page shows it: upright, no larger than a page needs, and coded anew, so that
  * nothing else that its file held (places, times, what is no picture) comes with it.
  *
- * @param jpeg its bytes
+ * @param base64 its bytes (JPEG), as pages hold them (RFC 4648)
  */
-public record PhotographForPage(byte[] jpeg, int width, int height) {
+public record PhotographForPage(String base64, int width, int height) {
   /** Beyond it nothing is unpacked: a few bytes can claim any size. */
   private static final long MOST_PIXELS = 100_000_000;
 
@@ -36,16 +37,6 @@ public record PhotographForPage(byte[] jpeg, int width, int height) {
 
   private static final float QUALITY = 0.85f;
   private static final Set<String> FORMATS = Set.of("jpeg", "png");
-
-  /** What is given can't be changed afterwards. */
-  public PhotographForPage {
-    jpeg = jpeg.clone();
-  }
-
-  @Override
-  public byte[] jpeg() {
-    return jpeg.clone();
-  }
 
   /** Why a photograph is not shown. */
   public static final class NotShown extends Exception {
@@ -121,7 +112,7 @@ public record PhotographForPage(byte[] jpeg, int width, int height) {
     return upright;
   }
 
-  private static byte[] packed(BufferedImage picture) throws IOException {
+  private static String packed(BufferedImage picture) throws IOException {
     ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (MemoryCacheImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
@@ -133,6 +124,6 @@ public record PhotographForPage(byte[] jpeg, int width, int height) {
     } finally {
       writer.dispose();
     }
-    return bytes.toByteArray();
+    return Base64.getEncoder().encodeToString(bytes.toByteArray());
   }
 }

@@ -43,13 +43,13 @@ final class Pixels {
       for (int x = left; x < right; x++) {
         int pixel = rows[y * width + x];
         int covers = pixel >>> 24;
-        red += onWhite(pixel >> 16 & 0xff, covers);
-        green += onWhite(pixel >> 8 & 0xff, covers);
+        red += onWhite((pixel >> 16) & 0xff, covers);
+        green += onWhite((pixel >> 8) & 0xff, covers);
         blue += onWhite(pixel & 0xff, covers);
       }
     }
     long count = (long) height * (right - left);
-    return (int) (red / count) << 16 | (int) (green / count) << 8 | (int) (blue / count);
+    return ((int) (red / count) << 16) | ((int) (green / count) << 8) | (int) (blue / count);
   }
 
   private static int onWhite(int colour, int covers) {

@@ -3,7 +3,6 @@ package dev.ringout.print;
 import dev.ringout.pictures.Html;
 import dev.ringout.record.RecordBlock;
 import dev.ringout.units.Text;
-import java.util.Base64;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -77,7 +76,7 @@ final class RecordPieces implements RecordBlock.Cases<String> {
         + "<img style=\"width: 100%\" alt=\""
         + Html.escaped(photograph.shows())
         + "\" src=\"data:image/jpeg;base64,"
-        + Base64.getEncoder().encodeToString(photograph.jpeg())
+        + photograph.base64()
         + "\"/><figcaption>"
         + broken(photograph.caption())
         + "</figcaption></figure>\n";

@@ -42,7 +42,7 @@ public final class RecordSheets implements RecordBlock.Cases<List<List<String>>>
     List<List<String>> rows = new ArrayList<>();
     for (RecordBlock.Photograph one : photographs) {
       pictures.add(
-          new OutPicture(rows.size(), 0, one.jpeg(), one.width(), one.height(), one.shows()));
+          new OutPicture(rows.size(), 0, one.base64(), one.width(), one.height(), one.shows()));
       rows.add(List.of("", one.caption()));
     }
     return new OutSheet(PHOTOGRAPHS, List.of("Photograph", "What"), rows, Look.printed(title))

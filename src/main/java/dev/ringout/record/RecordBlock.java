@@ -163,24 +163,15 @@ public sealed interface RecordBlock {
   /**
    * A photograph, as pages show it.
    *
-   * @param jpeg its bytes, no larger than a page needs
+   * @param base64 its bytes (JPEG), no larger than a page needs, as pages hold them (RFC 4648)
    * @param sha256 of the bytes that are kept, by which it is known
    * @param shows what is to be seen, for who can't see it
    * @param caption what stands below it
    */
-  record Photograph(byte[] jpeg, int width, int height, String sha256, String shows, String caption)
+  record Photograph(
+      String base64, int width, int height, String sha256, String shows, String caption)
       implements RecordBlock {
     private static final int ROWS_OF_A_PHOTOGRAPH = 5;
-
-    /** What is given can't be changed afterwards. */
-    public Photograph {
-      jpeg = jpeg.clone();
-    }
-
-    @Override
-    public byte[] jpeg() {
-      return jpeg.clone();
-    }
 
     @Override
     public <T> T match(Cases<T> cases) {

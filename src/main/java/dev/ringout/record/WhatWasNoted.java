@@ -23,11 +23,10 @@ final class WhatWasNoted {
   private static final List<String> HEADINGS =
       List.of("When (UTC)", "Who", "What", "Said", "Where");
 
-  /** With more of them each is smaller: a record is read as a whole. */
+  /** More of them take no more room than these: a record is read and sent as a whole. */
   private static final int MOST_LARGE = 40;
 
   private static final int LONG_SIDE = 1600;
-  private static final int LONG_SIDE_OF_MANY = 1000;
 
   private final Map<Noted.Photograph, Integer> photographs = new LinkedHashMap<>();
 
@@ -79,11 +78,10 @@ final class WhatWasNoted {
     if (bytes.isEmpty()) {
       return new Words(NotedWords.notShown(photograph, number, "it can't be read"), true);
     }
-    int longSide = photographs.size() > MOST_LARGE ? LONG_SIDE_OF_MANY : LONG_SIDE;
     try {
-      PhotographForPage page = PhotographForPage.of(bytes.get(), longSide);
+      PhotographForPage page = PhotographForPage.of(bytes.get(), longSide());
       return new RecordBlock.Photograph(
-          page.jpeg(),
+          page.base64(),
           page.width(),
           page.height(),
           photograph.sha256(),
@@ -93,6 +91,11 @@ final class WhatWasNoted {
       String why = String.valueOf(e.getMessage());
       return new Words(NotedWords.notShown(photograph, number, why), true);
     }
+  }
+
+  private int longSide() {
+    double share = Math.min(1, (double) MOST_LARGE / photographs.size());
+    return (int) (LONG_SIDE * Math.sqrt(share));
   }
 
   /** Between which points, and in which cell. */

@@ -5,19 +5,9 @@ package dev.ringout.sheet;
  *
  * @param row of the rows below the headings, from 0
  * @param column from 0
- * @param jpeg its bytes
+ * @param base64 its bytes (JPEG; RFC 4648)
  * @param width in pixels
  * @param height in pixels
  * @param shows what is to be seen, for who can't see it
  */
-public record OutPicture(int row, int column, byte[] jpeg, int width, int height, String shows) {
-  /** What is given can't be changed afterwards. */
-  public OutPicture {
-    jpeg = jpeg.clone();
-  }
-
-  @Override
-  public byte[] jpeg() {
-    return jpeg.clone();
-  }
-}
+public record OutPicture(int row, int column, String base64, int width, int height, String shows) {}

@@ -1,5 +1,6 @@
 package dev.ringout.sheet;
 
+import java.util.Base64;
 import java.util.List;
 import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.usermodel.Workbook;
@@ -48,7 +49,9 @@ final class PicturesInCells {
       anchor.setDx2(Units.toEMU(BORDER_POINTS + scale(picture) * picture.width()));
       anchor.setDy2(Units.toEMU(BORDER_POINTS + scale(picture) * picture.height()));
       drawing.createPicture(
-          anchor, workbook.addPicture(picture.jpeg(), Workbook.PICTURE_TYPE_JPEG));
+          anchor,
+          workbook.addPicture(
+              Base64.getDecoder().decode(picture.base64()), Workbook.PICTURE_TYPE_JPEG));
     }
     describe(
         workbook.getXSSFWorkbook().getSheet(sheet.getSheetName()).getDrawingPatriarch(), pictures);

@@ -18,7 +18,6 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -40,6 +39,8 @@ class PhotographsInFormsTest {
   private static final String SHOWS = "Photograph 1: <b>J1</b> \"backed out\" & nicked";
   private static final byte[] JPEG = DrawnPhotograph.of("jpeg", 1600, 1200);
 
+  private static final String BASE64 = Base64.getEncoder().encodeToString(JPEG);
+
   private static final RecordContent RECORD =
       new RecordContent(
           "Span lock box",
@@ -48,7 +49,7 @@ class PhotographsInFormsTest {
               new RecordBlock.Table(
                   "Noted", List.of("Who", "Said"), List.of(List.of("RA", "x".repeat(500))), -1),
               new RecordBlock.Photograph(
-                  JPEG, 1600, 1200, "ab".repeat(32), SHOWS, SHOWS + ". R. Adeyemi."),
+                  BASE64, 1600, 1200, "ab".repeat(32), SHOWS, SHOWS + ". R. Adeyemi."),
               new RecordBlock.Words("Content digest " + DIGEST, false)),
           DIGEST);
 
@@ -74,8 +75,7 @@ class PhotographsInFormsTest {
     String shows = "Photograph 1: &lt;b&gt;J1&lt;/b&gt; &quot;backed out&quot; &amp; nicked";
     assertTrue(page.contains("alt=\"" + shows + "\""), "told to who can't see it");
     assertTrue(page.contains("<figcaption>" + shows + ". R. Adeyemi.</figcaption>"));
-    assertTrue(
-        page.contains("src=\"data:image/jpeg;base64," + Base64.getEncoder().encodeToString(JPEG)));
+    assertTrue(page.contains("src=\"data:image/jpeg;base64," + BASE64));
     assertTrue(page.contains("<figure style=\"width: 126.7mm; max-width: 100%\">"), "95 mm high");
   }
 
@@ -145,7 +145,7 @@ class PhotographsInFormsTest {
       String text = new PDFTextStripper().getText(document);
       String row = text.substring(text.indexOf("RA x"), text.indexOf("Photograph 1"));
       assertEquals(500, row.chars().filter(c -> c == 'x').count());
-      assertTrue(Stream.of(text.split("\n")).noneMatch(one -> one.contains("x".repeat(41))), text);
+      assertTrue(text.lines().noneMatch(one -> one.contains("x".repeat(41))), text);
     }
   }
 }

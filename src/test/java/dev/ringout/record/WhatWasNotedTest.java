@@ -180,12 +180,12 @@ class WhatWasNotedTest {
   }
 
   @Test
-  void many_photographs_are_smaller_each() {
-    byte[] bytes = DrawnPhotograph.of("jpeg", 1200, 900);
-    Noted[] many = new Noted[41];
+  void many_photographs_take_no_more_room_than_forty() {
+    byte[] bytes = DrawnPhotograph.of("jpeg", 1600, 16);
+    Noted[] many = new Noted[160];
     Arrays.setAll(many, i -> photograph(bytes, "number " + i));
-    assertEquals(1000, photographs(content(many)).get(40).width());
-    assertEquals(1200, photographs(content(Arrays.copyOf(many, 40))).get(39).width());
+    assertEquals(800, photographs(content(many)).get(159).width());
+    assertEquals(1600, photographs(content(Arrays.copyOf(many, 40))).get(39).width());
   }
 
   @Test

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Base64;
 import java.util.Objects;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
@@ -64,8 +65,9 @@ public final class DrawnPhotograph {
         .array();
   }
 
-  /** Reads a picture again. */
-  public static BufferedImage read(byte[] bytes) {
+  /** Reads a picture of a page again. */
+  public static BufferedImage read(String base64) {
+    byte[] bytes = Base64.getDecoder().decode(base64);
     try {
       return Objects.requireNonNull(ImageIO.read(new ByteArrayInputStream(bytes)));
     } catch (IOException e) {
