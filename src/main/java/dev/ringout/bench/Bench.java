@@ -1,25 +1,19 @@
 package dev.ringout.bench;
 
-import dev.ringout.bench.BenchState.Link;
 import dev.ringout.bench.BenchState.Tone;
 import dev.ringout.bench.Refused.Reason;
 import dev.ringout.check.CheckResult;
 import dev.ringout.check.Checker;
 import dev.ringout.harness.Harness;
 import dev.ringout.jobs.Answer;
-import dev.ringout.jobs.LeadNulls;
 import dev.ringout.jobs.LedSheets;
 import dev.ringout.jobs.LedTests;
 import dev.ringout.jobs.LedTests.Led;
 import dev.ringout.jobs.LedTests.ListAtHand;
 import dev.ringout.jobs.LedTests.UnitAtBench;
-import dev.ringout.meter.LeadNull;
-import dev.ringout.meter.MeterAddress;
-import dev.ringout.meter.MeterIdentity;
 import dev.ringout.meter.MeterReading;
 import dev.ringout.meter.MeterTrouble;
 import dev.ringout.meter.Settling;
-import dev.ringout.meter.link.Channels;
 import dev.ringout.readings.Job;
 import dev.ringout.readings.Person;
 import dev.ringout.readings.ReadingSet;
@@ -33,9 +27,7 @@ import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoredUnit;
 import dev.ringout.store.Tick;
 import dev.ringout.units.Text;
-import dev.ringout.words.MeterWords;
 import dev.ringout.work.WorkPapers;
-import java.io.IOException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -44,11 +36,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Executors;
-import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.ScheduledFuture;
-import java.util.concurrent.TimeUnit;
 
 /**
  * A bench: one station with its meters, and the one test that is led at it. Several pages may look
@@ -56,36 +43,25 @@ import java.util.concurrent.TimeUnit;
  */
 public final class Bench implements AutoCloseable {
   private static final long OTHERS_MILLIS = 700;
-  private static final long LEADS_SECONDS = 20;
+  private static final long LEADS_MILLIS = 20_000;
   private static final long MOST_EXPLAIN_MILLIS = 3000;
 
   /** What the serial numbers of practice units begin with. */
   private static final String PRACTICE = "PRACTICE";
 
-  /** The name under which the leads are waited for; no step is called so. */
-  private static final String LEADS = "leads";
-
   private final BenchSetup setup;
   private final Listener listener;
   private final LedTests tests;
-  private final LeadNulls nulls;
-  private final Optional<Practice> practice;
-  private final ScheduledExecutorService behind;
-  private MeterDesk meter;
-  private MeterDesk insulationMeter;
+  private final Behind behind;
+  private final BenchMeters meters;
   private Optional<LedSession> session = Optional.empty();
   private Optional<StoredUnit> unit = Optional.empty();
   private Optional<Checker> explainer = Optional.empty();
   private List<BenchState.Other> others = List.of();
   private Map<String, String> conditions = new LinkedHashMap<>();
   private String tester = "";
-  private String meterTrouble = "";
-  private boolean measuresLeads;
-  private Optional<ScheduledFuture<?>> looking = Optional.empty();
-  private Optional<ScheduledFuture<?>> explaining = Optional.empty();
   private boolean waitsToExplain;
   private volatile long explainMillis;
-  private Optional<ScheduledFuture<?>> waiting = Optional.empty();
   private long version;
 
   /** Who is told what happens; is called by several threads, and must not wait. */
@@ -110,49 +86,19 @@ public final class Bench implements AutoCloseable {
    */
   public static Bench open(BenchSetup setup, Listener listener) throws MeterTrouble {
     Bench bench = new Bench(setup, listener);
-    synchronized (bench) {
-      bench.meter = bench.desk(setup.meter(), setup.profile());
-      bench.insulationMeter = bench.desk(setup.insulationMeter(), setup.insulationProfile());
-    }
-    bench.looking =
-        Optional.of(
-            bench.behind.scheduleWithFixedDelay(
-                bench.told(bench::lookForOthers),
-                OTHERS_MILLIS,
-                OTHERS_MILLIS,
-                TimeUnit.MILLISECONDS));
+    bench.behind.every(OTHERS_MILLIS, bench::lookForOthers);
     return bench;
   }
 
-  @SuppressWarnings("NullAway.Init") // The meters are opened next, and hear the bench.
-  private Bench(BenchSetup setup, Listener listener) {
+  private Bench(BenchSetup setup, Listener listener) throws MeterTrouble {
     this.setup = setup;
     this.listener = listener;
     this.tests = new LedTests(setup.store());
-    this.nulls = new LeadNulls(setup.data(), setup.profiles());
-    this.practice =
-        setup.practice()
-            ? Optional.of(new Practice(setup.ticks(), setup.slips(), setup.seed()))
-            : Optional.empty();
-    this.behind =
-        Executors.newScheduledThreadPool(
-            2,
-            task -> {
-              Thread thread = new Thread(task, "bench");
-              thread.setDaemon(true);
-              return thread;
-            });
-  }
-
-  private MeterDesk desk(String address, Optional<String> profile) throws MeterTrouble {
-    MeterAddress at = MeterAddress.of(address);
-    return new MeterDesk(
-        at,
-        MeterDesk.profile(setup.profiles(), at, profile),
-        setup.practice(),
-        practice.map(Practice::channels).orElseGet(Channels::real),
-        setup.ticks(),
-        new Hearer());
+    this.behind = new Behind(listener::defect);
+    // A meter may have something to say before the bench is made.
+    synchronized (this) {
+      this.meters = new BenchMeters(setup, new Hearer());
+    }
   }
 
   /** The tests of its store. */
@@ -172,7 +118,7 @@ public final class Bench implements AutoCloseable {
 
   /** What was done to the practice unit, for who asks afterwards. */
   public synchronized List<String> slips() {
-    return practice.map(Practice::slips).orElse(List.of());
+    return meters.slips();
   }
 
   private Instant now() {
@@ -201,7 +147,7 @@ public final class Bench implements AutoCloseable {
    */
   public synchronized BenchState start(ListAtHand list, String serial, Start start) throws Refused {
     String plain = Text.visibleInOneLine(serial).strip();
-    String name = practice.isPresent() ? practiceSerial(plain) : plain;
+    String name = setup.practice() ? practiceSerial(plain) : plain;
     if (plain.isEmpty()) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "Say which unit it is: its serial number.");
     }
@@ -300,10 +246,10 @@ public final class Bench implements AutoCloseable {
 
   /** A simulated value is no value of a real unit, nor the other way. */
   private void requireItsOwnKind(String serial) throws Refused {
-    if (practice.isPresent() != serial.startsWith(PRACTICE)) {
+    if (setup.practice() != serial.startsWith(PRACTICE)) {
       throw new Refused(
           Reason.NOT_UNDERSTOOD,
-          practice.isPresent()
+          setup.practice()
               ? "This bench is for practice: " + serial + " is a real unit."
               : serial + " is a practice unit: open it with --practice.");
     }
@@ -364,7 +310,7 @@ public final class Bench implements AutoCloseable {
       throws Refused, StoreTrouble {
     UnitAtBench now = given(tests.unit(led.unit()));
     if (unit.filter(led.unit()::equals).isEmpty()) {
-      practice.ifPresent(hands -> hands.unit(list.harness(), led.unit().serial()));
+      meters.lay(list.harness(), led.unit().serial());
     }
     unit = Optional.of(led.unit());
     explainer = Optional.of(Checker.of(list.harness(), Tables.published()));
@@ -387,23 +333,8 @@ public final class Bench implements AutoCloseable {
     job.put("operator", tester);
     job.put("station", setup.station());
     conditions.forEach((name, value) -> job.putIfAbsent(name, value));
-    ofMeter(job);
+    meters.describe(job);
     return job;
-  }
-
-  /** What the meter itself says stands before what was typed of it. */
-  private void ofMeter(Map<String, String> job) {
-    Optional<MeterIdentity> identity = meter.identity();
-    if (identity.isPresent()) {
-      List<String> fields = identity.get().fields();
-      put(job, "instrument", (fields.get(0) + " " + fields.get(1)).strip());
-      job.putIfAbsent("instrument number", fields.get(2));
-      double step = meter.profile().display().stepOhms();
-      if (step > 0) {
-        job.putIfAbsent("meter resolution", BenchWords.ohms(step));
-      }
-    }
-    leads().ifPresent(leads -> job.put("lead null", leads.text()));
   }
 
   private static void put(Map<String, String> job, String name, String value) {
@@ -412,20 +343,11 @@ public final class Bench implements AutoCloseable {
     }
   }
 
-  private Optional<LeadNull> leads() {
-    Optional<MeterIdentity> identity = meter.identity();
-    if (identity.isEmpty()) {
-      return Optional.empty();
-    }
-    try {
-      return nulls.of(identity.get(), now(), LeadNulls.USUAL);
-    } catch (IOException e) {
-      return Optional.empty();
-    }
-  }
-
-  private boolean needsLeads() {
-    return meter.link() == Link.READY && leads().isEmpty();
+  /** Whoever goes on with the test does not measure the leads any more. */
+  private LedSession goingOn() throws Refused {
+    LedSession led = led();
+    meters.gaveUpLeads();
+    return led;
   }
 
   private LedSession led() throws Refused {
@@ -438,10 +360,11 @@ public final class Bench implements AutoCloseable {
    *
    * @throws Refused where it can't be understood, or is for another step; nothing was kept
    */
-  public BenchState typed(String step, String text) throws Refused {
+  public synchronized BenchState typed(String step, String text) throws Refused {
     if (text.isBlank()) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "Type what the meter shows, or OL.");
     }
+    goingOn();
     return take(step, MeterValue.typed(text.strip()));
   }
 
@@ -449,7 +372,7 @@ public final class Bench implements AutoCloseable {
     LedSession led = led();
     LedSession.Taken one = led.take(step, value, tester, now());
     Tone tone = led.tone(one);
-    meterTrouble = "";
+    meters.tell("");
     listener.tone(tone);
     explain(tone != Tone.GOOD);
     return changed();
@@ -461,46 +384,31 @@ public final class Bench implements AutoCloseable {
    * @throws Refused where there is no meter, or another step is asked
    */
   public synchronized BenchState key(String step) throws Refused {
-    AskedStep asked = led().asked(step);
+    AskedStep asked = goingOn().asked(step);
     if (led().mustConfirm(asked)) {
       throw new Refused(Reason.MEANWHILE, "Not kept: confirm the cautions of this step first.");
     }
-    MeterDesk desk = deskOf(asked);
-    if (desk.link() != Link.READY) {
-      throw new Refused(
-          Reason.MISSING,
-          desk.link() == Link.TYPED
-              ? "There is no link to a meter for this: type what it shows."
-              : "The meter does not answer: " + desk.trouble());
-    }
-    if (desk == meter && needsLeads()) {
-      throw new Refused(Reason.MEANWHILE, "Not kept: measure the leads first.");
-    }
-    desk.key(step);
+    meters.key(asked, step);
     return state();
-  }
-
-  private MeterDesk deskOf(AskedStep step) {
-    return step.isInsulation() ? insulationMeter : meter;
   }
 
   /** Takes a reading back. */
   public synchronized BenchState back(String reading, String why) throws Refused {
-    led().back(reading, why, tester, now());
+    goingOn().back(reading, why, tester, now());
     explain(true);
     return changed();
   }
 
   /** Leaves a step out. */
   public synchronized BenchState skip(String step, String why) throws Refused {
-    led().skip(step, why, tester, now());
+    goingOn().skip(step, why, tester, now());
     explain(false);
     return changed();
   }
 
   /** Goes on at an item, a wire or a point. */
   public synchronized BenchState jump(String to) throws Refused {
-    if (to.isBlank() || !led().order().jump(Named.place(led().harness(), to.strip()))) {
+    if (to.isBlank() || !goingOn().order().jump(Named.place(led().harness(), to.strip()))) {
       throw new Refused(Reason.MISSING, "No step is about " + to.strip() + ".");
     }
     return changed();
@@ -508,7 +416,7 @@ public final class Bench implements AutoCloseable {
 
   /** Follows the readings that tell explanations apart, or the plan. */
   public synchronized BenchState lead(boolean follow) throws Refused {
-    led().choose(follow);
+    goingOn().choose(follow);
     return changed();
   }
 
@@ -581,35 +489,15 @@ public final class Bench implements AutoCloseable {
    * @throws Refused where no meter is linked
    */
   public synchronized BenchState leadsTogether() throws Refused {
-    if (meter.link() != Link.READY) {
-      throw new Refused(Reason.MISSING, "No meter is linked: type what it shows on the sheet Job.");
-    }
-    measuresLeads = true;
-    practice.ifPresent(Practice::together);
-    meterTrouble = "";
-    meter.want(new MeterDesk.Wanted(LEADS, false, LeadNull.MOST_OHMS));
-    meter.key(LEADS);
-    waiting.ifPresent(one -> one.cancel(false));
-    waiting =
-        Optional.of(behind.schedule(told(this::leadsNotMeasured), LEADS_SECONDS, TimeUnit.SECONDS));
+    meters.measureLeads();
+    behind.after("leads", LEADS_MILLIS, this::leadsNotMeasured);
     return changed();
   }
 
   /** Another meter. */
   public synchronized BenchState otherMeter(
       boolean insulation, String address, Optional<String> profile) throws Refused {
-    try {
-      MeterDesk other = desk(address, profile);
-      if (insulation) {
-        insulationMeter.close();
-        insulationMeter = other;
-      } else {
-        meter.close();
-        meter = other;
-      }
-    } catch (MeterTrouble e) {
-      throw new Refused(Reason.NOT_UNDERSTOOD, MeterWords.failure(e.failure()));
-    }
+    meters.change(insulation, address, profile);
     return changed();
   }
 
@@ -644,6 +532,7 @@ public final class Bench implements AutoCloseable {
 
   /** Leaves the unit as it is, to be gone on with. */
   public synchronized BenchState leave() {
+    meters.gaveUpLeads();
     session = Optional.empty();
     unit = Optional.empty();
     explainer = Optional.empty();
@@ -678,27 +567,12 @@ public final class Bench implements AutoCloseable {
 
   /** The meter waits for the step that is asked, and for no other. */
   private void wantOfMeters() {
-    if (measuresLeads) {
-      return;
-    }
     Optional<AskedStep> asked =
         session
             .filter(led -> !led.isToChoose())
             .flatMap(LedSession::now)
             .filter(step -> !session.orElseThrow().mustConfirm(step));
-    for (MeterDesk desk : List.of(meter, insulationMeter)) {
-      boolean ready = desk != meter || !needsLeads();
-      desk.want(
-          asked
-              .filter(step -> ready && deskOf(step) == desk)
-              .map(step -> MeterDesk.Wanted.step(session.orElseThrow().asked(), step))
-              .orElse(MeterDesk.Wanted.NOTHING));
-    }
-    practice.ifPresent(
-        hands ->
-            hands.probe(
-                asked.filter(step -> !needsLeads()),
-                session.map(led -> led.taken().size()).orElse(0)));
+    meters.want(asked, session.map(LedSession::asked).orElse(""));
   }
 
   /** What failed is explained at once; what is good when there is time, for it costs the next. */
@@ -708,31 +582,7 @@ public final class Bench implements AutoCloseable {
     }
     waitsToExplain = true;
     long millis = atOnce ? 0 : Math.min(MOST_EXPLAIN_MILLIS, 3 * explainMillis);
-    try {
-      explaining =
-          Optional.of(behind.schedule(told(this::explainNow), millis, TimeUnit.MILLISECONDS));
-    } catch (RejectedExecutionException e) {
-      // The bench is closed: nobody waits for it.
-    }
-  }
-
-  private void later(Runnable what) {
-    try {
-      behind.execute(told(what));
-    } catch (RejectedExecutionException e) {
-      // The bench is closed: nobody waits for it.
-    }
-  }
-
-  /** What goes wrong behind the page is told, and does not end what comes next. */
-  private Runnable told(Runnable what) {
-    return () -> {
-      try {
-        what.run();
-      } catch (RuntimeException | StackOverflowError e) {
-        listener.defect(e);
-      }
-    };
+    behind.after("explain", millis, this::explainNow);
   }
 
   private void explainNow() {
@@ -796,14 +646,14 @@ public final class Bench implements AutoCloseable {
     @Override
     public void taken(String what, MeterReading reading) {
       try {
-        if (what.equals(LEADS)) {
+        if (what.equals(BenchMeters.LEADS)) {
           leadsMeasured(reading);
         } else {
           take(what, MeterValue.of(reading));
         }
       } catch (Refused e) {
         synchronized (Bench.this) {
-          meterTrouble = e.problems().get(0).text();
+          meters.tell(e.problems().get(0).text());
           listener.tone(Tone.UNSURE);
           Bench.this.changed();
         }
@@ -813,9 +663,9 @@ public final class Bench implements AutoCloseable {
     @Override
     public void changedAfterKey(String what) {
       synchronized (Bench.this) {
-        meterTrouble =
+        meters.tell(
             "Not kept: what stands still now is not what was shown when the key was pressed. Hold"
-                + " the probes, and press again.";
+                + " the probes, and press again.");
         listener.tone(Tone.UNSURE);
         Bench.this.changed();
       }
@@ -823,7 +673,7 @@ public final class Bench implements AutoCloseable {
 
     @Override
     public void changed() {
-      later(Bench.this::changed);
+      behind.later(Bench.this::changed);
     }
 
     @Override
@@ -833,30 +683,14 @@ public final class Bench implements AutoCloseable {
   }
 
   private synchronized void leadsNotMeasured() {
-    if (measuresLeads) {
-      measuresLeads = false;
-      meterTrouble = "The leads were not measured: hold the two probes together, and try again.";
+    if (meters.gaveUpLeads()) {
+      meters.tell("The leads were not measured: hold the two probes together, and try again.");
       changed();
     }
   }
 
   private synchronized void leadsMeasured(MeterReading reading) throws Refused {
-    measuresLeads = false;
-    LeadNull leads = new LeadNull(reading);
-    if (!leads.isSound()) {
-      changed();
-      throw new Refused(
-          Reason.NOT_UNDERSTOOD,
-          "The leads read "
-              + BenchWords.value(reading.measured())
-              + ": hold the two probes together, and try again.");
-    }
-    try {
-      nulls.keep(leads);
-    } catch (IOException e) {
-      throw new Refused(Reason.NOT_WRITTEN, "The leads' value can't be kept: " + e.getMessage());
-    }
-    meterTrouble = "";
+    meters.leadsMeasured(reading);
     listener.tone(Tone.GOOD);
     if (session.isPresent()) {
       anotherPart();
@@ -868,12 +702,9 @@ public final class Bench implements AutoCloseable {
   @Override
   public void close() {
     synchronized (this) {
-      meter.close();
-      insulationMeter.close();
+      meters.close();
     }
-    looking.ifPresent(one -> one.cancel(true));
-    explaining.ifPresent(one -> one.cancel(true));
-    behind.shutdownNow();
+    behind.close();
     setup.store().close();
   }
 
@@ -887,28 +718,8 @@ public final class Bench implements AutoCloseable {
     return tester;
   }
 
-  MeterDesk meter() {
-    return meter;
-  }
-
-  MeterDesk insulationMeter() {
-    return insulationMeter;
-  }
-
-  String meterTrouble() {
-    return meterTrouble;
-  }
-
-  boolean leadsAreNeeded() {
-    return needsLeads();
-  }
-
-  Optional<BenchState.Dated> leadsText() {
-    return leads()
-        .map(
-            one ->
-                new BenchState.Dated(
-                    BenchWords.value(one.reading().measured()), one.reading().at().toString()));
+  BenchMeters meters() {
+    return meters;
   }
 
   Optional<LedSession> session() {

@@ -288,8 +288,7 @@ final class MeterDesk implements AutoCloseable {
 
     private boolean isInTheAir(Sample sample) {
       Measured measured = sample.measured().orElseThrow();
-      return measured.isOverRange()
-          || measured.atLeastOhms() > Settling.Rule.USUAL_MOST_OHMS;
+      return measured.isOverRange() || measured.atLeastOhms() > Settling.Rule.USUAL_MOST_OHMS;
     }
 
     private boolean isTooMuch(Sample sample) {

@@ -12,6 +12,7 @@ import dev.ringout.bench.BenchState.StepState;
 import dev.ringout.bench.BenchState.TakenState;
 import dev.ringout.bench.BenchState.UnitState;
 import dev.ringout.jobs.Program;
+import dev.ringout.meter.LeadNull;
 import dev.ringout.readings.Side;
 import dev.ringout.standards.Cautions;
 import dev.ringout.store.StoredUnit;
@@ -28,6 +29,7 @@ final class StateOfBench {
   }
 
   BenchState state() {
+    BenchMeters meters = bench.meters();
     return new BenchState(
         bench.version(),
         Program.text(),
@@ -35,9 +37,18 @@ final class StateOfBench {
         bench.setup().station(),
         bench.setup().practice(),
         bench.tester(),
-        meter(bench.meter(), bench.meterTrouble(), bench.leadsText(), bench.leadsAreNeeded()),
-        meter(bench.insulationMeter(), "", Optional.empty(), false),
+        meter(
+            meters.continuity(),
+            meters.trouble(),
+            meters.leads().map(StateOfBench::leads),
+            meters.needsLeads()),
+        meter(meters.insulation(), "", Optional.empty(), false),
         bench.session().map(this::session));
+  }
+
+  private static BenchState.Dated leads(LeadNull leads) {
+    return new BenchState.Dated(
+        BenchWords.value(leads.reading().measured()), leads.reading().at().toString());
   }
 
   private static MeterState meter(

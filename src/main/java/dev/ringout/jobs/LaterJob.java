@@ -22,6 +22,7 @@ import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoredUnit;
 import dev.ringout.store.Stores;
 import dev.ringout.store.TakenBack;
+import dev.ringout.units.Text;
 import java.nio.file.Path;
 import java.security.KeyPair;
 import java.time.Instant;
@@ -174,6 +175,9 @@ public final class LaterJob {
       throws StoreTrouble, WrongRequest {
     if (!Person.isNamed(request.who())) {
       throw new WrongRequest(Part.WHO, "\"" + request.who() + "\" names nobody");
+    }
+    if (!Text.visibleInOneLine(request.who()).equals(request.who())) {
+      throw new WrongRequest(Part.WHO, "a name has no signs that nobody sees");
     }
     boolean says = request.what().words().map(words -> !words.isBlank()).orElse(true);
     if (!says || (!request.what().cells().isEmpty() && request.what().why().isBlank())) {

@@ -20,7 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 
 /** The bench's page, served to this machine until it is closed. */
@@ -63,13 +63,15 @@ public final class BenchPage implements AutoCloseable {
     lists.forEach(units::take);
     Routes routes = new Routes(failures);
     new SessionRoutes(bench, units).in(routes);
-    new UnitRoutes(door, bench, units).in(routes);
+    UnitRoutes ofUnits = new UnitRoutes(door, bench, units);
+    ofUnits.in(routes);
+    new RecordRoutes(door, bench, units, ofUnits).in(routes);
     new ListRoutes(door, bench, units).in(routes);
-    AtomicReference<Optional<BenchServer>> served = new AtomicReference<>(Optional.empty());
-    routes.post("/api/ticket", (ask, names) -> ticket(served.get().orElseThrow()));
+    CompletableFuture<BenchServer> served = new CompletableFuture<>();
+    routes.post("/api/ticket", (ask, names) -> ticket(served.join()));
     try {
       BenchServer server = BenchServer.start(BenchServer.loopback(), port, site(), routes, events);
-      served.set(Optional.of(server));
+      served.complete(server);
       return new BenchPage(bench, server);
     } catch (IOException e) {
       bench.close();

@@ -32,6 +32,11 @@ final class UnitsOfPage {
     this.bench = bench;
   }
 
+  /** A unit of the store, as every command names it. */
+  static Path named(StoredUnit unit) {
+    return InputName.ofUnit(unit.serial(), unit.harness());
+  }
+
   /** A list that units may be made to from now on; its id. */
   synchronized String take(ListAtHand list) {
     taken.put(list.file().digest(), list);

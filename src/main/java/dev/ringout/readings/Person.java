@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -20,6 +22,22 @@ public final class Person {
   private static final Pattern UNSEEN = Pattern.compile("[\\p{M}\\p{Cf}]+");
   private static final Set<String> ROLES = Set.of("operator", "tester", "inspector", "same", "as");
 
+  /** What people put before and behind their names. */
+  private static final Set<String> TITLES =
+      Set.of(
+          "mr", "mrs", "ms", "miss", "mx", "sir", "dr", "prof", "sr", "jr", "ing", "dipl", "eng",
+          "engr", "tech", "insp", "sgt", "cpl", "lt", "capt", "herr", "frau", "hr", "mme", "mlle",
+          "sig", "sra", "dott");
+
+  /**
+   * Letters that are composed of nothing, and are written for others (common practice, no source).
+   */
+  private static final Map<Character, String> WRITTEN_FOR =
+      Map.of('ı', "i", 'ł', "l", 'ø', "o", 'đ', "d", 'ß', "ss", 'æ', "ae", 'œ', "oe");
+
+  private static final Pattern NUMBER_AT_END = Pattern.compile("(?<=\\p{L})\\p{N}+$");
+  private static final Pattern NUMBER = Pattern.compile("\\p{N}+");
+
   private Person() {}
 
   /** Whether a cell names anybody. */
@@ -29,7 +47,8 @@ public final class Person {
 
   /**
    * Whether two cells name, or may name, one person: all words of the one are the other's, an
-   * initial standing for a name; or both are the same letters however they are parted.
+   * initial standing for a name; or both are the same letters, however they are parted and in
+   * whichever order. In doubt they may.
    */
   public static boolean isSame(String one, String other) {
     List<String> words = List.copyOf(words(one));
@@ -39,9 +58,30 @@ public final class Person {
     }
     return isAmong(words, others)
         || isAmong(others, words)
-        || String.join("", words).equals(String.join("", others))
+        || letters(words).equals(letters(others))
+        || isPaired(words, others)
         || isInitialsOf(words, others)
         || isInitialsOf(others, words);
+  }
+
+  private static List<Integer> letters(List<String> words) {
+    return String.join("", words).codePoints().sorted().boxed().toList();
+  }
+
+  /** {@code Rotimi A.} may be R. Adeyemi: each word of the one may be one of the other's. */
+  private static boolean isPaired(List<String> words, List<String> others) {
+    if (words.size() != others.size() || words.size() < 2) {
+      return false;
+    }
+    List<String> left = new ArrayList<>(others);
+    for (String word : words) {
+      Optional<String> pair = left.stream().filter(one -> mayBe(word, one)).findFirst();
+      if (pair.isEmpty()) {
+        return false;
+      }
+      left.remove(pair.get());
+    }
+    return true;
   }
 
   /** {@code RA} is R. Adeyemi, and whoever else has these. */
@@ -51,12 +91,17 @@ public final class Person {
     return all.size() > 1 && String.join("", some).contentEquals(initials);
   }
 
-  /** Initials alone are few: they name no one else but the same initials. */
+  /** Initials alone are few: they may be whoever has names that begin so. */
   private static boolean isAmong(List<String> some, List<String> all) {
     boolean hasName = some.stream().anyMatch(word -> word.length() > 1 && all.contains(word));
     return hasName
         ? some.stream().allMatch(word -> all.stream().anyMatch(one -> mayBe(word, one)))
-        : Set.copyOf(some).equals(Set.copyOf(all));
+        : some.stream().allMatch(word -> word.length() == 1 && startsOne(word, all))
+            || Set.copyOf(some).equals(Set.copyOf(all));
+  }
+
+  private static boolean startsOne(String initial, List<String> all) {
+    return all.stream().anyMatch(word -> word.startsWith(initial));
   }
 
   private static boolean mayBe(String word, String other) {
@@ -66,10 +111,16 @@ public final class Person {
 
   /** Letters however they are composed and marked, without signs that nobody sees. */
   private static String plain(String cell) {
-    return UNSEEN
-        .matcher(Normalizer.normalize(cell, Normalizer.Form.NFKD))
-        .replaceAll("")
-        .toLowerCase(Locale.ROOT);
+    String plain =
+        UNSEEN
+            .matcher(Normalizer.normalize(cell, Normalizer.Form.NFKD))
+            .replaceAll("")
+            .toLowerCase(Locale.ROOT);
+    StringBuilder letters = new StringBuilder();
+    for (int i = 0; i < plain.length(); i++) {
+      letters.append(WRITTEN_FOR.getOrDefault(plain.charAt(i), plain.substring(i, i + 1)));
+    }
+    return letters.toString();
   }
 
   private static Set<String> words(String cell) {
@@ -81,6 +132,16 @@ public final class Person {
     }
     boolean nobody =
         NOBODY.contains(String.join("", words)) || words.stream().anyMatch(ROLES::contains);
-    return nobody ? Set.of() : new LinkedHashSet<>(words);
+    return nobody ? Set.of() : new LinkedHashSet<>(bare(words));
+  }
+
+  /** Without titles and numbers, where anything else is left. */
+  private static List<String> bare(List<String> words) {
+    List<String> bare =
+        words.stream()
+            .filter(word -> !TITLES.contains(word) && !NUMBER.matcher(word).matches())
+            .map(word -> NUMBER_AT_END.matcher(word).replaceFirst(""))
+            .toList();
+    return bare.isEmpty() ? words : bare;
   }
 }

@@ -1,0 +1,60 @@
+package dev.ringout.readings;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Nobody inspects what he measured himself, however he writes his name. */
+class PersonTest {
+  /** Found by two attackers. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "r adeyemi",
+        "Adeyemi, R.",
+        "Adeyemi",
+        "RA",
+        "R.A.",
+        "Mr. Adeyemi",
+        "Mrs Adeyemi",
+        "Dr. Adeyemi",
+        "Ing. R. Adeyemi",
+        "Insp. Adeyemi",
+        "Rotimi A.",
+        "R.",
+        "AdeyemiR",
+        "R. Adeyemi1",
+        "R. Adeyemi 2",
+        "R. Adeyem\u0131",
+        "\u202eimeyedA .R",
+        "Rotimi Adeyemi"
+      })
+  void who_may_be_the_tester_is_taken_for_him(String name) {
+    assertTrue(Person.isSame("R. Adeyemi", name), name);
+    assertTrue(Person.isSame(name, "R. Adeyemi"), name);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "R. Adeyemi, M. Lindqvist",
+    "R. Adeyemi, K. Novak",
+    "R. Adeyemi, R. Berg",
+    "R. Adeyemi, Dr. Novak",
+    "4711, 4712",
+    "K. Novak, K. Nowak",
+    "Jan de Vries, Jan de Boer"
+  })
+  void two_people_are_two(String one, String other) {
+    assertFalse(Person.isSame(one, other));
+    assertFalse(Person.isSame(other, one));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", " ", "n/a", "-", "inspector", "same as tester", "xxx"})
+  void nobody_is_named(String cell) {
+    assertFalse(Person.isNamed(cell));
+  }
+}
