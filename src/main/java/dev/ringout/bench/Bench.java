@@ -154,6 +154,14 @@ public final class Bench implements AutoCloseable {
     requireItsOwnKind(name);
     try {
       Optional<StoredUnit> known = tests.find(name, list.file().digest());
+      if (known.isEmpty() && tests.withOtherFile(list, name).isPresent()) {
+        throw new Refused(
+            Reason.NOT_UNDERSTOOD,
+            "Unit "
+                + name
+                + " is kept with another file of the same list: choose it among the units, or give"
+                + " this list a revision of its own.");
+      }
       return known.isPresent() ? start(known.get(), start) : begin(list, name, start);
     } catch (StoreTrouble e) {
       throw notWritten(e);
@@ -255,12 +263,23 @@ public final class Bench implements AutoCloseable {
     }
   }
 
-  /** What was opened before, and now, as a sheet that is filled in after it tells of it. */
+  /**
+   * What was opened before, and now, as a sheet that is filled in after it tells of it: whatever is
+   * read from here on is read after all of that.
+   */
   private List<Rework> reworks(ListAtHand list, String serial, Start start)
       throws Refused, StoreTrouble {
-    if (start.opened().isEmpty() && start.touched().isEmpty()) {
-      return List.of();
-    }
+    Optional<StoredUnit> known = tests.find(serial, list.file().digest());
+    ReadingSet before =
+        known.isEmpty()
+            ? new ReadingSet(List.of(), List.of())
+            : given(tests.unit(known.get())).readings();
+    return start.opened().isEmpty() && start.touched().isEmpty()
+        ? before.reworksBefore()
+        : before.before(told(list, start)).reworksBefore();
+  }
+
+  private static Rework told(ListAtHand list, Start start) throws Refused {
     Set<String> wires = new LinkedHashSet<>();
     for (String wire : start.touched()) {
       wires.add(Named.wire(list.harness(), wire));
@@ -270,29 +289,23 @@ public final class Bench implements AutoCloseable {
       items.add(Named.item(list.harness(), item));
     }
     Rework told = Rework.told(list.harness(), wires, items);
-    Rework said =
-        new Rework(
-            "",
-            "",
-            Optional.empty(),
-            told.items(),
-            told.wires(),
-            start.why().strip(),
-            false,
-            told.place());
-    Optional<StoredUnit> known = tests.find(serial, list.file().digest());
-    ReadingSet before =
-        known.isEmpty()
-            ? new ReadingSet(List.of(), List.of())
-            : given(tests.unit(known.get())).readings();
-    return before.before(said).reworksBefore();
+    return new Rework(
+        "",
+        "",
+        Optional.empty(),
+        told.items(),
+        told.wires(),
+        start.why().strip(),
+        false,
+        told.place());
   }
 
   private BenchState join(ListAtHand list, Led underWay) throws Refused, StoreTrouble {
     Checker checker = Checker.of(list.harness(), Tables.published());
     Map<String, String> job =
         job(list.harness(), underWay.unit().serial(), underWay.session().started());
-    requireReadable(new LedSheets("/1", job, List.of()), list.harness());
+    List<Rework> reworks = given(tests.unit(underWay.unit())).readings().reworksBefore();
+    requireReadable(new LedSheets("/1", job, reworks), list.harness());
     int[] part = new int[1];
     LedSheets[] sheets = new LedSheets[1];
     Led led =
@@ -300,7 +313,7 @@ public final class Bench implements AutoCloseable {
             underWay,
             parts -> {
               part[0] = parts + 1;
-              sheets[0] = new LedSheets("/" + part[0], job, List.of());
+              sheets[0] = new LedSheets("/" + part[0], job, reworks);
               return sheets[0].opening(LedSession.at(now()), tester);
             });
     return led(list, checker, led, sheets[0], "/" + part[0]);
@@ -408,7 +421,7 @@ public final class Bench implements AutoCloseable {
 
   /** Goes on at an item, a wire or a point. */
   public synchronized BenchState jump(String to) throws Refused {
-    if (to.isBlank() || !goingOn().order().jump(Named.place(led().harness(), to.strip()))) {
+    if (to.isBlank() || !goingOn().jump(Named.place(led().harness(), to.strip()))) {
       throw new Refused(Reason.MISSING, "No step is about " + to.strip() + ".");
     }
     return changed();

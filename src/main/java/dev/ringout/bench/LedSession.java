@@ -179,17 +179,22 @@ final class LedSession {
     ReadingSet known = fromTheStart ? earlier() : readings;
     Set<String> wires = new LinkedHashSet<>();
     Set<String> items = new LinkedHashSet<>();
-    List<Rework> told =
-        readings.reworks().stream().filter(one -> isOfThisTest(one.place())).toList();
-    told.forEach(
-        rework -> {
+    if (fromTheStart) {
+      for (Rework rework : readings.reworks()) {
+        if (isOfThisTest(rework.place())) {
           wires.addAll(rework.wires());
           items.addAll(rework.items());
-        });
+        }
+      }
+    }
     Optional<Comparison> after =
         known.readings().isEmpty()
             ? Optional.empty()
             : Optional.of(Comparison.of(checker.circuit(), checker.limits(), known));
+    order.plan(steps(wires, items, after));
+  }
+
+  private List<AskedStep> steps(Set<String> wires, Set<String> items, Optional<Comparison> after) {
     TestPlan plan =
         Planner.plan(
             checker.circuit(),
@@ -200,15 +205,32 @@ final class LedSession {
                 true,
                 false,
                 Set.of(),
-                fromTheStart ? wires : Set.of(),
-                fromTheStart ? items : Set.of(),
+                wires,
+                items,
                 after,
                 List.of(),
                 JobTemplate.NONE));
-    order.plan(
-        plan.steps().stream()
-            .map(step -> AskedStep.of(checker.circuit(), step, judge, BenchWords.why(step)))
-            .toList());
+    return plan.steps().stream()
+        .map(step -> AskedStep.of(checker.circuit(), step, judge, BenchWords.why(step)))
+        .toList();
+  }
+
+  /**
+   * Goes on at an item, a wire or a point: at what is left there, else at what was read there, else
+   * at what the whole unit would be asked for.
+   *
+   * @return whether there is any step there
+   */
+  boolean jump(String name) {
+    if (order.jump(name)) {
+      return true;
+    }
+    Optional<AskedStep> step =
+        steps(Set.of(), Set.of(), Optional.empty()).stream()
+            .filter(one -> one.isAbout(name))
+            .findFirst();
+    step.ifPresent(order::again);
+    return step.isPresent();
   }
 
   private ReadingSet earlier() {
@@ -553,6 +575,10 @@ final class LedSession {
 
   /** What all readings up to then show; what they leave open is planned once nothing is asked. */
   void explained(Work work, Explained by) {
+    if (work.version() <= resultOf) {
+      // What was read later is explained already.
+      return;
+    }
     CheckResult shown = by.result();
     explained = by;
     resultOf = work.version();

@@ -28,6 +28,14 @@ final class MeterDesk implements AutoCloseable {
   /** The key of a meter that is pressed twice by mistake is pressed within it. */
   private static final long TWICE_MILLIS = 500;
 
+  /**
+   * What was shown when a key was pressed may still have moved so much (common practice, no
+   * source).
+   */
+  private static final double OTHER_TIMES = 1.5;
+
+  private static final double OTHER_OHMS = 0.5;
+
   private static final String ANY_PROFILE = "scpi";
 
   private static final String PRACTICE_METER =
@@ -283,12 +291,20 @@ final class MeterDesk implements AutoCloseable {
       return byKey
           && ofAStep
           && shownAtKey.isPresent()
-          && isInTheAir(shownAtKey.get()) != isInTheAir(settled);
+          && isOther(shownAtKey.get().measured().orElseThrow(), settled.measured().orElseThrow());
     }
 
-    private boolean isInTheAir(Sample sample) {
-      Measured measured = sample.measured().orElseThrow();
-      return measured.isOverRange() || measured.atLeastOhms() > Settling.Rule.USUAL_MOST_OHMS;
+    private static boolean isOther(Measured one, Measured other) {
+      if (isOpen(one) || isOpen(other)) {
+        return isOpen(one) != isOpen(other);
+      }
+      double least = Math.min(one.atLeastOhms(), other.atLeastOhms());
+      double most = Math.max(one.atLeastOhms(), other.atLeastOhms());
+      return most > OTHER_TIMES * least + OTHER_OHMS;
+    }
+
+    private static boolean isOpen(Measured measured) {
+      return measured.isOverRange() || measured.moreThan().isPresent();
     }
 
     private boolean isTooMuch(Sample sample) {

@@ -134,13 +134,17 @@ final class StepOrder {
       return false;
     }
     at = first;
+    again(plan.get(first));
+    return true;
+  }
+
+  /** Asks for a reading though it was made, or is not planned. */
+  void again(AskedStep step) {
     jumped = true;
     follows = false;
-    AskedStep again = plan.get(first);
-    times.remove(again.id());
-    skipped.remove(again.id());
-    pinned = Optional.of(again);
-    return true;
+    times.remove(step.id());
+    skipped.remove(step.id());
+    pinned = Optional.of(step);
   }
 
   void follow(boolean yes) {

@@ -197,6 +197,10 @@ public final class LaterJob {
   private Answer<Result> added() throws StoreTrouble, WrongRequest {
     Session last = sessions.get(sessions.size() - 1);
     Head end = open.head(last.id()).orElseThrow();
+    if (request.what().signed().isPresent() && !isFinished(last)) {
+      throw new WrongRequest(
+          Part.CELL, "test " + last.number() + " is still under way at a bench: end it, then sign");
+    }
     Path whole = InputName.ofUnit(unit.serial(), unit.harness());
     FileInputs inputs = FileInputs.with(List.of(whole), store);
     Optional<Harness> list = inputs.soundHarness(whole);
@@ -213,6 +217,10 @@ public final class LaterJob {
             : verdictWithout(back, list.get(), whole);
     open.append(last, end, drafts(last, end, readings, back, verdict));
     return Answer.of(new Result(unit, request.what(), verdict), inputs);
+  }
+
+  private boolean isFinished(Session last) throws StoreTrouble {
+    return !last.isLed() || LedTests.isFinished(open.entries(last));
   }
 
   private static KeptVerdict verdict(Harness harness, ReadingSet readings, FileInputs inputs) {

@@ -30,7 +30,7 @@ public final class WrongRequest extends Exception {
     POINT,
     /** Readings of other units. */
     OTHERS,
-    /** A cell of a reading. */
+    /** A cell of a reading, or a test. */
     CELL,
     /** Who says it. */
     WHO,

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -83,10 +84,10 @@ public final class Profiles {
    * @throws MeterTrouble where there is none, or it can't be read
    */
   public MeterProfile find(String name) throws MeterTrouble {
-    Path file = Path.of(name);
-    if (name.endsWith(ENDING) && Files.isRegularFile(file)) {
-      String base = "" + file.getFileName();
-      return read(base.substring(0, base.length() - ENDING.length()), file);
+    Optional<Path> file = file(name);
+    if (file.isPresent()) {
+      String base = "" + file.get().getFileName();
+      return read(base.substring(0, base.length() - ENDING.length()), file.get());
     }
     if (isOwn(name)) {
       return read(name, own.orElseThrow().resolve(name + ENDING));
@@ -96,6 +97,15 @@ public final class Profiles {
     }
     throw new MeterTrouble(
         new Failure.NoProfile(name, "there are " + String.join(", ", names())), List.of());
+  }
+
+  private static Optional<Path> file(String name) {
+    try {
+      return Optional.of(Path.of(name))
+          .filter(file -> name.endsWith(ENDING) && Files.isRegularFile(file));
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
   }
 
   private static MeterProfile read(String name, Path file) throws MeterTrouble {

@@ -11,9 +11,13 @@ import dev.ringout.serve.Reply;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The test that is led: whatever is asked here is done one after the other. */
 final class SessionRoutes {
+  /** A name, and no file of the machine. */
+  private static final Pattern PROFILE = Pattern.compile("[A-Za-z0-9._-]{0,80}");
+
   private final Bench bench;
   private final UnitsOfPage units;
 
@@ -78,6 +82,9 @@ final class SessionRoutes {
     String which = body.text("which");
     if (!which.equals("meter") && !which.equals("insulationMeter")) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "which is meter or insulationMeter.");
+    }
+    if (!PROFILE.matcher(body.text("profile")).matches()) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, "profile is a name of ringout meters.");
     }
     return bench.otherMeter(
         which.equals("insulationMeter"),

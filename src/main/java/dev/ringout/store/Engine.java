@@ -19,6 +19,11 @@ interface Engine {
   /** Whether there is anything at the address yet. */
   boolean isThere();
 
+  /** By which it is known that it is still the same thing at its address; absent of a server. */
+  default Optional<Object> place() {
+    return Optional.empty();
+  }
+
   /** For the migrations: the words of its own. */
   Map<String, String> words();
 

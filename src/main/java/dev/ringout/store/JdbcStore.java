@@ -25,6 +25,10 @@ final class JdbcStore implements Store {
   /** Twenty benches that bring in sheets of one unit at one moment take turns in fewer. */
   private static final int MOST_TRIES = 40;
 
+  private static final String TAKEN_AWAY =
+      "was taken away, or another file was put in its place, while it was open: nothing is kept"
+          + " before the program is started again";
+
   private static final int ROWS_AT_ONCE = 500;
 
   /** From a server: each may be a picture. */
@@ -33,16 +37,27 @@ final class JdbcStore implements Store {
   private static final HexFormat HEX = HexFormat.of();
 
   private final Engine engine;
-  private final Connection connection;
+  private final boolean toWrite;
+  private Connection connection;
+  private Optional<Object> place;
   private boolean held;
 
-  private JdbcStore(Engine engine, Connection connection) {
+  /** After a failure nobody knows what the connection is in the middle of: another is opened. */
+  private boolean lost;
+
+  private JdbcStore(Engine engine, boolean toWrite, Connection connection) {
     this.engine = engine;
+    this.toWrite = toWrite;
     this.connection = connection;
+    this.place = engine.place();
   }
 
   /** Opens a store of the version that this program knows. */
   static JdbcStore open(Engine engine, boolean toWrite) throws StoreTrouble {
+    return new JdbcStore(engine, toWrite, connect(engine, toWrite));
+  }
+
+  private static Connection connect(Engine engine, boolean toWrite) throws StoreTrouble {
     try {
       Connection connection = engine.open(toWrite);
       try {
@@ -50,7 +65,7 @@ final class JdbcStore implements Store {
         if (toWrite) {
           engine.ready(connection);
         }
-        return new JdbcStore(engine, connection);
+        return connection;
       } catch (SQLException | StoreTrouble e) {
         connection.close();
         throw e;
@@ -108,15 +123,19 @@ final class JdbcStore implements Store {
       return heldWork(work);
     }
     for (int tries = 1; ; tries++) {
+      reopenIfLost();
+      requireItsPlace();
       try {
         connection.setAutoCommit(false);
         T result = work.run();
         connection.commit();
         // Between two pieces of work nothing is held: SQLite's driver begins the next at once.
         connection.setAutoCommit(true);
+        requireItsPlace();
         return result;
       } catch (SQLException e) {
         rollBack(e);
+        lost = !(e instanceof Meanwhile);
         if (e instanceof Meanwhile) {
           throw StoreTrouble.of(
               Reason.NOT_WRITTEN, "was added to meanwhile; nothing was added, look at it again");
@@ -125,6 +144,25 @@ final class JdbcStore implements Store {
           throw engine.trouble(e);
         }
       }
+    }
+  }
+
+  private void reopenIfLost() throws StoreTrouble {
+    if (!lost) {
+      return;
+    }
+    close();
+    if (!engine.isThere()) {
+      throw new StoreTrouble(Reason.NOT_WRITTEN, TAKEN_AWAY);
+    }
+    connection = connect(engine, toWrite);
+    lost = false;
+  }
+
+  /** What is written into a file that nobody finds under its name any more is not kept. */
+  private void requireItsPlace() throws StoreTrouble {
+    if (toWrite && !engine.place().equals(place)) {
+      throw new StoreTrouble(Reason.NOT_WRITTEN, TAKEN_AWAY);
     }
   }
 

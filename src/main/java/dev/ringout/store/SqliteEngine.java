@@ -5,6 +5,7 @@ import dev.ringout.units.Text;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -26,7 +27,7 @@ import org.sqlite.SQLiteConfig.TransactionMode;
  */
 final class SqliteEngine implements Engine {
   /** Another program at the same bench writes a sheet in less. */
-  private static final int PATIENCE_MILLISECONDS = 30_000;
+  private static final int PATIENCE_MILLISECONDS = 10_000;
 
   private static final int PRIMARY_CODE = 0xff;
   private static final int BUSY = 5;
@@ -59,6 +60,18 @@ final class SqliteEngine implements Engine {
   @Override
   public boolean isThere() {
     return Files.exists(file);
+  }
+
+  /** A file put in its place has another key, or where files have none was made at another time. */
+  @Override
+  public Optional<Object> place() {
+    try {
+      BasicFileAttributes about = Files.readAttributes(file, BasicFileAttributes.class);
+      Object key = about.fileKey();
+      return Optional.of(key == null ? about.creationTime() : key);
+    } catch (IOException e) {
+      return Optional.empty();
+    }
   }
 
   @Override

@@ -324,6 +324,37 @@ class BenchTest {
     assertEquals(0, said("store", "check").code());
   }
 
+  /** Found by an attacker: after an interruption nothing counted as read after the rework. */
+  @Test
+  void a_retest_that_was_interrupted_goes_on_and_is_finished() throws Exception {
+    start();
+    allGood();
+    at.explained();
+    at.bench.finish();
+    var unit =
+        at.bench
+            .tests()
+            .find("7", at.list(BenchOfTest.cable(folder)).file().digest())
+            .orElseThrow();
+    at.bench.start(unit, BenchOfTest.after("R. Adeyemi", Set.of(), Set.of("W2")));
+    at.type(GOOD);
+    at.bench.conditions(Map.of("humidity", "46 %"));
+    at.bench.leave();
+    at.bench.start(unit, BenchOfTest.by("K. Novak"));
+    allGood();
+    BenchState.SessionState session = at.explained();
+    assertTrue(session.step().isEmpty(), session.open().toString());
+    at.bench.finish();
+    assertEquals(0, said("check", "unit:7").code(), said("check", "unit:7").out());
+    // And what fails then is seen.
+    at.bench.start(unit, BenchOfTest.by("K. Novak"));
+    at.bench.jump("W2");
+    at.type("OL");
+    at.type("OL");
+    at.bench.finish();
+    assertEquals(1, said("check", "unit:7").code());
+  }
+
   @Test
   void a_led_test_is_judged_as_the_same_sheet_filled_in_by_hand() throws Exception {
     start();
@@ -363,6 +394,18 @@ class BenchTest {
     at.type(GOOD);
     Run check = said("check", "unit:7");
     assertTrue(check.out().contains("2 continuity"), check.out());
+  }
+
+  /** Found by an attacker: a list that leaves a wire out proved the unit of another. */
+  @Test
+  void a_unit_is_not_begun_anew_by_another_file_of_its_list() throws Exception {
+    start();
+    at.type("OL");
+    at.bench.leave();
+    Path other = BenchOfTest.cable(folder.resolve("other"));
+    Files.writeString(other.resolve("wires.csv"), "Wire,From,To\nW1,J1-1,P1-1\n");
+    assertThrows(
+        Refused.class, () -> at.bench.start(at.list(other), "7", BenchOfTest.by("R. Adeyemi")));
   }
 
   @Test

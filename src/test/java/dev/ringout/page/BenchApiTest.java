@@ -141,6 +141,14 @@ class BenchApiTest {
         Run.of("report", "--new-key", keys.resolve("inspector.key"), "--passphrase", pass())
             .code());
     String sign = "/api/units/" + unit() + "/sign";
+    Map<String, Object> other =
+        Map.of(
+            "who", "M. Lindqvist",
+            "role", "inspector",
+            "key", "inspector.key",
+            "passphrase", "swing");
+    page.post(sign, other).isRefused(400);
+    page.post("/api/session/finish", Map.of()).is("state");
     Map<String, Object> own =
         Map.of(
             "who",
@@ -164,14 +172,7 @@ class BenchApiTest {
                 "passphrase",
                 ""))
         .isRefused(400);
-    page.post(
-            sign,
-            Map.of(
-                "who", "M. Lindqvist",
-                "role", "inspector",
-                "key", "inspector.key",
-                "passphrase", "swing"))
-        .is("unit");
+    page.post(sign, other).is("unit");
     assertEquals(0, Run.of("store", "check", "--store", page.store()).code());
   }
 

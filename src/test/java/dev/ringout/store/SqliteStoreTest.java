@@ -8,12 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.seal.Digest;
 import java.io.IOException;
 import java.io.RandomAccessFile;
+import java.lang.reflect.Proxy;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -75,6 +77,61 @@ class SqliteStoreTest extends StoreContract {
         assertEquals("2", pragma(connection, "synchronous"), "FULL");
         assertEquals("1", pragma(connection, "foreign_keys"));
       }
+    }
+  }
+
+  /** An engine whose first connection finds a full disk. */
+  private static Engine fullAtFirst(Engine real) {
+    boolean[] full = {true};
+    return (Engine)
+        Proxy.newProxyInstance(
+            Engine.class.getClassLoader(),
+            new Class<?>[] {Engine.class},
+            (proxy, method, given) -> {
+              if (method.getName().equals("open")) {
+                Connection connection = real.open(true);
+                if (full[0]) {
+                  full[0] = false;
+                  String pages = pragma(connection, "page_count");
+                  pragma(connection, "max_page_count = " + pages);
+                }
+                return connection;
+              }
+              return method.invoke(real, given);
+            });
+  }
+
+  /** Found by an attacker: what was refused was kept, and nothing was kept any more. */
+  @Test
+  void after_a_full_disk_nothing_of_it_is_there_and_the_same_store_goes_on() throws Exception {
+    StoreAddress address = withOneUnit();
+    String[] many = new String[2000];
+    Arrays.fill(many, "a row of a sheet, and what stands in its cells");
+    try (Store store = JdbcStore.open(fullAtFirst(Stores.engine(address, Map.of())), true)) {
+      StoreTrouble full =
+          assertThrows(StoreTrouble.class, () -> store.add(sheet("0419", "b", many)));
+      assertEquals(StoreTrouble.Reason.NOT_WRITTEN, full.reason(), full.text());
+      assertEquals(List.of(), store.find(Digest.of("0419")));
+      assertEquals(Store.Added.ADDED, store.add(sheet("0419", "c", many)));
+      assertEquals(List.of(), Stores.check(store).findings());
+      assertEquals(1, store.sessions(store.find(Digest.of("0419")).get(0)).size());
+    }
+  }
+
+  /** Found by an attacker: what was told as kept was in a file that nobody finds any more. */
+  @Test
+  void nothing_is_kept_in_a_file_that_was_taken_away_or_exchanged() throws Exception {
+    StoreAddress address = withOneUnit();
+    Path copy = Files.copy(file(address), folder.resolve("copy.db"));
+    try (Store store = Stores.open(address, Map.of(), true)) {
+      Files.move(file(address), folder.resolve("away.db"));
+      assertThrows(StoreTrouble.class, () -> store.add(sheet("0419", "b", "1")));
+      Files.move(copy, file(address));
+      assertThrows(StoreTrouble.class, () -> store.add(sheet("0419", "b", "1")));
+    }
+    try (Store store = Stores.open(address, Map.of(), true)) {
+      assertEquals(List.of(), store.find(Digest.of("0419")));
+      assertEquals(Store.Added.ADDED, store.add(sheet("0419", "b", "1")));
     }
   }
 
