@@ -60,6 +60,7 @@ public final class Bench implements AutoCloseable {
   private List<BenchState.Other> others = List.of();
   private Map<String, String> conditions = new LinkedHashMap<>();
   private String tester = "";
+  private String meterOfPart = "";
   private boolean waitsToExplain;
   private volatile long explainMillis;
   private long version;
@@ -326,6 +327,7 @@ public final class Bench implements AutoCloseable {
       meters.lay(list.harness(), led.unit().serial());
     }
     unit = Optional.of(led.unit());
+    meterOfPart = meters.name();
     explainer = Optional.of(Checker.of(list.harness(), Tables.published()));
     session =
         Optional.of(
@@ -381,7 +383,20 @@ public final class Bench implements AutoCloseable {
     return take(step, MeterValue.typed(text.strip()));
   }
 
+  /** What is read stands on a sheet Job of the meter that read it. */
+  private void requirePartOfMeter() throws Refused {
+    String now = meters.name();
+    if (now.equals(meterOfPart)) {
+      return;
+    }
+    if (!meterOfPart.isEmpty()) {
+      conditions.keySet().removeIf(name -> BenchMeters.isOfMeter(name, false));
+    }
+    anotherPart();
+  }
+
   private synchronized BenchState take(String step, MeterValue value) throws Refused {
+    requirePartOfMeter();
     LedSession led = led();
     LedSession.Taken one = led.take(step, value, tester, now());
     Tone tone = led.tone(one);
@@ -507,11 +522,12 @@ public final class Bench implements AutoCloseable {
     return changed();
   }
 
-  /** Another meter. */
+  /** Another meter: what was typed of the one before is not said of it. */
   public synchronized BenchState otherMeter(
       boolean insulation, String address, Optional<String> profile) throws Refused {
     meters.change(insulation, address, profile);
-    return changed();
+    conditions.keySet().removeIf(name -> BenchMeters.isOfMeter(name, insulation));
+    return session.isPresent() ? anotherPart() : changed();
   }
 
   /** What has changed of the conditions: what comes next stands under a sheet Job of its own. */
@@ -572,6 +588,7 @@ public final class Bench implements AutoCloseable {
 
   private synchronized BenchState changed() {
     version++;
+    session.ifPresent(LedSession::shown);
     wantOfMeters();
     BenchState state = state();
     listener.state(state);

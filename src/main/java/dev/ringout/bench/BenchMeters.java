@@ -16,6 +16,7 @@ import dev.ringout.words.MeterWords;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -251,6 +252,24 @@ final class BenchMeters implements AutoCloseable {
     } catch (IOException e) {
       return Optional.empty();
     }
+  }
+
+  /** Which meter reads continuity now; empty where nothing is linked. */
+  String name() {
+    return continuity.identity().map(MeterIdentity::text).orElse("");
+  }
+
+  /** Whether a row of the sheet Job is about one of the two meters. */
+  static boolean isOfMeter(String row, boolean insulation) {
+    String name = row.toLowerCase(Locale.ROOT).strip();
+    boolean ofInsulation = name.startsWith("insulation");
+    boolean ofContinuity =
+        name.startsWith("instrument")
+            || name.startsWith("cal")
+            || name.startsWith("meter")
+            || name.equals("continuity range")
+            || name.equals("lead null");
+    return insulation ? ofInsulation : ofContinuity;
   }
 
   /** What the meter itself says stands on a sheet Job before what was typed of it. */

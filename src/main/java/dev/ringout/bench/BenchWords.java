@@ -239,6 +239,16 @@ final class BenchWords {
     return positions;
   }
 
+  /** The same where nobody knows how they stand. */
+  static List<BenchState.Position> allPositions(SwitchState now, boolean hasSwitches) {
+    List<BenchState.Position> positions = new ArrayList<>(positions(now, SwitchState.normal()));
+    if (hasSwitches) {
+      String which = positions.isEmpty() ? "every switch" : "every other switch";
+      positions.add(new BenchState.Position("put " + which + " to normal", true));
+    }
+    return positions;
+  }
+
   private static String position(String name, String position) {
     return position.equals(SwitchState.LIFTED)
         ? "take one end of " + name + " off its point"

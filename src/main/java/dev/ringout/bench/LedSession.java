@@ -83,6 +83,11 @@ final class LedSession {
   private boolean offered;
   private String itemOfFailure = "";
   private Optional<AskedStep> before = Optional.empty();
+  private Optional<AskedStep> shownStep = Optional.empty();
+  private String shownAs = "";
+
+  /** How the switches stand, as far as was asked here; absent until anything was. */
+  private Optional<SwitchState> switches = Optional.empty();
 
   /**
    * A value that was taken here.
@@ -266,8 +271,22 @@ final class LedSession {
     return before;
   }
 
-  SwitchState switchesNow() {
-    return before.map(AskedStep::state).orElse(SwitchState.normal());
+  /** A step is shown: its switches may stand as it asks from now on, read or not. */
+  void shown() {
+    Optional<AskedStep> now = order.now();
+    String asked = now.map(order::asked).orElse("");
+    if (!asked.equals(shownAs)) {
+      switches = shownStep.map(AskedStep::state);
+      shownStep = now;
+      shownAs = asked;
+    }
+  }
+
+  /** What has to be done at the switches for a step; at the first of each start all are named. */
+  List<BenchState.Position> positions(AskedStep step) {
+    return switches.isPresent()
+        ? BenchWords.positions(step.state(), switches.get())
+        : BenchWords.allPositions(step.state(), !harness().switches().isEmpty());
   }
 
   /** Whether cautions have to be confirmed before the step. */

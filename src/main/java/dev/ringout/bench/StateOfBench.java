@@ -106,7 +106,7 @@ final class StateOfBench {
         side(step.from()),
         side(step.to()),
         stays,
-        BenchWords.positions(step.state(), led.switchesNow()),
+        led.positions(step),
         step.wire(),
         new Should(BenchWords.expected(step), BenchWords.means(step)),
         step.why(),

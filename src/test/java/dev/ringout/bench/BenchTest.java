@@ -408,6 +408,38 @@ class BenchTest {
         Refused.class, () -> at.bench.start(at.list(other), "7", BenchOfTest.by("R. Adeyemi")));
   }
 
+  /** Found by an attacker: after a restart nobody was told to put a switch back. */
+  @Test
+  void the_first_step_of_each_start_says_how_every_switch_stands() throws Exception {
+    var box = at.list(Path.of("harness-samples/swing-bridge/junction-box.xlsx"));
+    at.bench.start(box, "0418", BenchOfTest.by("R. Adeyemi"));
+    assertEquals(
+        List.of(new BenchState.Position("put every switch to normal", true)), at.step().state());
+    at.bench.jump("S2");
+    String number = at.step().id();
+    while (at.step().state().isEmpty()) {
+      at.bench.skip(at.step().id(), "looking for a switch that is moved");
+    }
+    assertFalse(at.step().id().equals(number));
+    assertTrue(at.step().state().get(0).changed());
+    // Asked for, put, and not read: it stands so all the same.
+    at.bench.jump("J1-A");
+    assertTrue(at.step().state().get(0).text().endsWith("back to normal"), "" + at.step().state());
+  }
+
+  /** Found by an attacker: another meter inherited the number and the calibration of the first. */
+  @Test
+  void what_was_typed_of_a_meter_is_not_said_of_another() {
+    for (String row :
+        List.of("instrument number", "calibration due", "Cal Due", "meter accuracy", "lead null")) {
+      assertTrue(BenchMeters.isOfMeter(row, false), row);
+    }
+    for (String row : List.of("procedure", "temperature", "insulation calibration due")) {
+      assertFalse(BenchMeters.isOfMeter(row, false), row);
+    }
+    assertTrue(BenchMeters.isOfMeter("insulation instrument number", true));
+  }
+
   @Test
   void a_real_unit_and_a_practice_unit_are_never_of_one_bench() throws Exception {
     var list = at.list(BenchOfTest.cable(folder));
