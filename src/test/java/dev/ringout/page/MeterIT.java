@@ -50,6 +50,7 @@ class MeterIT {
   private void holdsTheLeadsTogether(Tab tab) {
     tab.waitFor("[data-key=leads]");
     probes.touch(0);
+    Tab.pause(Mechanic.LOOKING_MILLIS);
     tab.keys(Keys.SPACE);
     tab.until("leads measured", () -> !tab.isThere("[data-key=leads]"));
   }
