@@ -226,8 +226,10 @@ public final class BenchDelays {
 
   private void nullLeads(Tab tab) {
     tab.waitFor("[data-key=leads]");
-    probes.touch(0);
     tab.press("Measure the leads");
+    probes.lift();
+    Tab.pause(2 * LIFTED_MILLIS);
+    probes.touch(0);
     tab.until("leads measured", () -> !tab.isThere("[data-key=leads]"));
   }
 
