@@ -33,6 +33,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.openqa.selenium.chrome.ChromeDriver;
 
@@ -225,8 +226,10 @@ public final class BenchDelays {
 
   private void nullLeads(Tab tab) {
     tab.waitFor("[data-key=leads]");
-    probes.touch(0);
     tab.press("Measure the leads");
+    probes.lift();
+    Tab.pause(2 * LIFTED_MILLIS);
+    probes.touch(0);
     tab.until("leads measured", () -> !tab.isThere("[data-key=leads]"));
   }
 
@@ -290,10 +293,10 @@ public final class BenchDelays {
               "%-44s %10s %12s %12s %10s",
               "after typed values", "heap MiB", "page MiB", "DOM nodes", "99 % ms"));
       for (int done = 0; done < values; done += lot) {
-        Object answer = browser.executeAsyncScript(TYPE, lot);
-        List<Double> took = numbers(((List<?>) answer).get(0));
+        List<?> answer = (List<?>) mechanic.tab.answered(TYPE, lot);
+        List<Double> took = numbers(answer.get(0));
         all.addAll(took);
-        String stopped = String.valueOf(((List<?>) answer).get(1));
+        String stopped = String.valueOf(answer.get(1));
         memory(browser, all.size(), took);
         if (!stopped.isEmpty() || took.size() < lot) {
           System.out.println(stopped.isEmpty() ? "nothing is left to measure" : stopped);
@@ -321,13 +324,14 @@ public final class BenchDelays {
   }
 
   private static double metric(Map<?, ?> metrics, String name) {
-    for (Object one : (List<?>) metrics.get("metrics")) {
-      Map<?, ?> metric = (Map<?, ?>) one;
-      if (metric.get("name").equals(name)) {
-        return ((Number) metric.get("value")).doubleValue();
-      }
-    }
-    return Double.NaN;
+    return ((List<?>) Objects.requireNonNull(metrics.get("metrics")))
+        .stream()
+            .map(one -> (Map<?, ?>) one)
+            .filter(one -> name.equals(one.get("name")))
+            .map(one -> (Number) Objects.requireNonNull(one.get("value")))
+            .mapToDouble(Number::doubleValue)
+            .findFirst()
+            .orElse(Double.NaN);
   }
 
   private static List<Double> numbers(Object list) {

@@ -14,15 +14,22 @@ import dev.ringout.meter.Ticks;
 import dev.ringout.meter.practice.PracticeUnit;
 import dev.ringout.readings.Side;
 import dev.ringout.standards.Tables;
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBuffer;
+import java.awt.image.IndexColorModel;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import javax.imageio.ImageIO;
 import org.openqa.selenium.chrome.ChromeDriver;
 
 /**
@@ -33,6 +40,7 @@ public final class ScreenPictures {
   private static final Path LIST = Path.of("harness-samples/swing-bridge/junction-box.xlsx");
   private static final int STEPS = 60;
   private static final long SEED = 4;
+  private static final int COLOURS = 16;
 
   private ScreenPictures() {}
 
@@ -109,7 +117,7 @@ public final class ScreenPictures {
           new Bench.Start("R. Adeyemi", Map.of("temperature", "21 °C"), Set.of(), Set.of(), ""));
       int steps = serial.equals("0418") ? STEPS : 8;
       for (int i = 0; i < steps; i++) {
-        BenchState.SessionState session = bench.state().session().orElseThrow();
+        BenchState.SessionState session = explained(bench);
         if (session.offer().isPresent()) {
           session = bench.lead(true).session().orElseThrow();
         }
@@ -119,6 +127,13 @@ public final class ScreenPictures {
             step.id(), Double.isInfinite(ohms) ? "OL" : Math.round(ohms * 1000) / 1000.0 + " ohm");
       }
     }
+  }
+
+  private static BenchState.SessionState explained(Bench bench) {
+    while (bench.state().session().orElseThrow().found().working()) {
+      Tab.pause(5);
+    }
+    return bench.state().session().orElseThrow();
   }
 
   private static Side side(BenchState.SideState side) {
@@ -148,8 +163,40 @@ public final class ScreenPictures {
         tab.waitFor("html[data-screen=" + name + "] " + screen.getValue());
         tab.until(
             "all is still", () -> tab.script("return document.getAnimations().length;").equals(0L));
-        Files.write(pictures.resolve(name + "-" + size.name() + ".png"), tab.picture());
+        write(tab.picture(), pictures.resolve(name + "-" + size.name() + ".png"));
       }
     }
+  }
+
+  /**
+   * The colours that are there most, and each other one as the nearest of them: a third as large.
+   */
+  private static void write(byte[] png, Path to) throws IOException {
+    BufferedImage whole = ImageIO.read(new ByteArrayInputStream(png));
+    Map<Integer, Integer> counts = new HashMap<>();
+    for (int rgb :
+        whole.getRGB(0, 0, whole.getWidth(), whole.getHeight(), null, 0, whole.getWidth())) {
+      counts.merge(rgb & 0xffffff, 1, Integer::sum);
+    }
+    int[] palette =
+        counts.entrySet().stream()
+            .sorted(
+                Map.Entry.<Integer, Integer>comparingByValue()
+                    .reversed()
+                    .thenComparing(Map.Entry.comparingByKey()))
+            .limit(COLOURS)
+            .mapToInt(Map.Entry::getKey)
+            .toArray();
+    IndexColorModel model =
+        new IndexColorModel(4, palette.length, palette, 0, false, -1, DataBuffer.TYPE_BYTE);
+    BufferedImage small =
+        new BufferedImage(
+            whole.getWidth(), whole.getHeight(), BufferedImage.TYPE_BYTE_BINARY, model);
+    for (int y = 0; y < whole.getHeight(); y++) {
+      for (int x = 0; x < whole.getWidth(); x++) {
+        small.setRGB(x, y, whole.getRGB(x, y));
+      }
+    }
+    ImageIO.write(small, "png", to.toFile());
   }
 }

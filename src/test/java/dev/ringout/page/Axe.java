@@ -25,8 +25,7 @@ final class Axe {
     }
     tab.until(
         "all is still", () -> tab.script("return document.getAnimations().length;").equals(0L));
-    Object found = tab.driver().executeAsyncScript(RUN);
-    return ((List<?>) found).stream().map(String::valueOf).toList();
+    return ((List<?>) tab.answered(RUN)).stream().map(String::valueOf).toList();
   }
 
   private static String source() {

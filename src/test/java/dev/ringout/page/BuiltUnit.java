@@ -34,14 +34,18 @@ final class BuiltUnit {
   }
 
   BuiltUnit wire(String from, String to, double ohms) {
-    joined.computeIfAbsent(from, name -> new LinkedHashMap<>()).put(to, ohms);
-    joined.computeIfAbsent(to, name -> new LinkedHashMap<>()).put(from, ohms);
+    ends(from).put(to, ohms);
+    ends(to).put(from, ohms);
     return this;
   }
 
+  private Map<String, Double> ends(String point) {
+    return joined.computeIfAbsent(point, name -> new LinkedHashMap<>());
+  }
+
   BuiltUnit without(String from, String to) {
-    joined.get(from).remove(to);
-    joined.get(to).remove(from);
+    ends(from).remove(to);
+    ends(to).remove(from);
     return this;
   }
 
@@ -59,15 +63,17 @@ final class BuiltUnit {
     Deque<String> left = new ArrayDeque<>(reached.keySet());
     while (!left.isEmpty()) {
       String point = left.remove();
-      joined
-          .getOrDefault(point, Map.of())
+      double soFar = reached.getOrDefault(point, 0.0);
+      ends(point)
           .forEach(
               (next, ohms) -> {
-                if (reached.putIfAbsent(next, reached.get(point) + ohms) == null) {
+                if (reached.putIfAbsent(next, soFar + ohms) == null) {
                   left.add(next);
                 }
               });
     }
-    return reached.containsKey(to) ? OptionalDouble.of(reached.get(to)) : OptionalDouble.empty();
+    return reached.containsKey(to)
+        ? OptionalDouble.of(reached.getOrDefault(to, 0.0))
+        : OptionalDouble.empty();
   }
 }

@@ -11,7 +11,6 @@ import java.io.IOException;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,13 +25,12 @@ class CrashIT {
 
   /** The program, as it is started from a command line. */
   private record Program(Process process, URI ticket) implements AutoCloseable {
-    void kill() throws InterruptedException {
-      process.destroyForcibly();
-      assertTrue(process.waitFor(10, TimeUnit.SECONDS));
+    void kill() {
+      process.destroyForcibly().onExit().join();
     }
 
     @Override
-    public void close() throws InterruptedException {
+    public void close() {
       kill();
     }
   }
@@ -117,8 +115,9 @@ class CrashIT {
   }
 
   private static void kill(ChromeDriver browser) {
-    long process = (Long) browser.getCapabilities().getCapability("goog:processID");
-    assertTrue(ProcessHandle.of(process).orElseThrow().destroyForcibly());
+    Object process = browser.getCapabilities().getCapability("goog:processID");
+    assertTrue(
+        ProcessHandle.of(Long.parseLong(String.valueOf(process))).orElseThrow().destroyForcibly());
     try {
       browser.quit();
     } catch (WebDriverException e) {

@@ -42,7 +42,7 @@ class ImportIT {
       tab.waitForText(".headline", "Not sure: choose below how it is meant");
       tab.press("It is meant so: lift A1: a row is a wire from one point to another");
       tab.waitForText(".headline", "Understood");
-      tab.waitForText("#main", "301 runs from J1 terminal 1 to P2 terminal 1, RED");
+      tab.waitForText("#main", "301 runs from P2 terminal 1 to J1 terminal 1, RED");
       tab.press("It is meant so: Lengths without a unit are in m.");
       tab.until("settled", () -> !tab.page().contains("Lengths without a unit"));
       tab.press("Take this list");

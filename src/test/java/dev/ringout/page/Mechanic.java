@@ -84,6 +84,7 @@ final class Mechanic {
     for (int i = 0; i < MOST_STEPS && !isOver(); i++) {
       if (tab.isThere("[data-key=follow]")) {
         asked.add("offer: " + tab.text(".gate"));
+        Tab.pause(LOOKING_MILLIS);
         tab.keys("f");
         tab.until("chosen", () -> !tab.isThere("[data-key=follow]"));
       } else {

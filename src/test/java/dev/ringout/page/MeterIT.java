@@ -49,8 +49,11 @@ class MeterIT {
 
   private void holdsTheLeadsTogether(Tab tab) {
     tab.waitFor("[data-key=leads]");
-    probes.touch(0);
+    Tab.pause(Mechanic.LOOKING_MILLIS);
     tab.keys(Keys.SPACE);
+    probes.lift();
+    Tab.pause(LIFTED_MILLIS);
+    probes.touch(0);
     tab.until("leads measured", () -> !tab.isThere("[data-key=leads]"));
   }
 

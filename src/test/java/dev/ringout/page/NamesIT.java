@@ -59,7 +59,7 @@ class NamesIT {
       Tab tab = mechanic.tab;
       assertShown(tab, "Bench " + IMAGE);
       mechanic.begins(SCRIPT, IMAGE);
-      assertShown(tab, SCRIPT, IMAGE, "<b>");
+      assertShown(tab, SCRIPT, IMAGE);
       mechanic.types("o");
       mechanic.types("o");
       tab.keys("?");

@@ -62,6 +62,11 @@ final class Tab {
     return Objects.requireNonNullElse(driver.executeScript(script, arguments), "");
   }
 
+  /** What a script answers when it is done. */
+  Object answered(String script, Object... arguments) {
+    return Objects.requireNonNullElse(driver.executeAsyncScript(script, arguments), "");
+  }
+
   /** The text of the first that fits, as it is seen; empty where there is none. */
   String text(String selector) {
     return script(
@@ -141,7 +146,7 @@ final class Tab {
             WebElement field = field(label);
             field.clear();
             field.sendKeys(text);
-            return field(label).getDomProperty("value").equals(text);
+            return text.equals(field(label).getDomProperty("value"));
           } catch (StaleElementReferenceException | ElementNotInteractableException e) {
             return false;
           }
@@ -198,7 +203,7 @@ final class Tab {
   /** What lies at an address, asked for by the page itself. */
   byte[] fetched(String address) {
     Object text =
-        driver.executeAsyncScript(
+        answered(
             "const done = arguments[arguments.length - 1];"
                 + "fetch(arguments[0]).then((answer) => answer.blob()).then((blob) => {"
                 + " const reader = new FileReader();"
