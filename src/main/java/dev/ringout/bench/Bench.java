@@ -33,6 +33,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -45,6 +46,11 @@ public final class Bench implements AutoCloseable {
   private static final long OTHERS_MILLIS = 700;
   private static final long LEADS_MILLIS = 20_000;
   private static final long MOST_EXPLAIN_MILLIS = 3000;
+
+  private static final Set<String> SAID_BY_BENCH =
+      Set.of("serial number", "date", "revision", "drawing", "operator", "tester", "station");
+
+  private static final int LONGEST_SERIAL = 60;
 
   /** What the serial numbers of practice units begin with. */
   private static final String PRACTICE = "PRACTICE";
@@ -149,7 +155,8 @@ public final class Bench implements AutoCloseable {
   public synchronized BenchState start(ListAtHand list, String serial, Start start) throws Refused {
     String plain = Text.visibleInOneLine(serial).strip();
     String name = setup.practice() ? practiceSerial(plain) : plain;
-    if (plain.isEmpty()) {
+    boolean named = plain.codePoints().anyMatch(Character::isLetterOrDigit);
+    if (!named || plain.length() > LONGEST_SERIAL) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "Say which unit it is: its serial number.");
     }
     requireItsOwnKind(name);
@@ -167,6 +174,11 @@ public final class Bench implements AutoCloseable {
     } catch (StoreTrouble e) {
       throw notWritten(e);
     }
+  }
+
+  /** Whether a unit is simulated: its serial number says so. */
+  public static boolean isPractice(StoredUnit unit) {
+    return unit.serial().startsWith(PRACTICE);
   }
 
   private static String practiceSerial(String serial) {
@@ -214,7 +226,20 @@ public final class Bench implements AutoCloseable {
     return new Refused(Reason.NOT_WRITTEN, "The store " + e.text());
   }
 
+  /** What the bench says itself is not said otherwise beside it. */
+  private static void requireOwn(Map<String, String> given) throws Refused {
+    for (Map.Entry<String, String> one : given.entrySet()) {
+      String name = one.getKey().toLowerCase(Locale.ROOT).strip();
+      if (SAID_BY_BENCH.contains(name) && !one.getValue().isBlank()) {
+        throw new Refused(
+            Reason.NOT_UNDERSTOOD,
+            one.getKey() + " is said by the unit, its list and who tests: it is not typed here.");
+      }
+    }
+  }
+
   private void take(Start start) throws Refused {
+    requireOwn(start.conditions());
     if (!Person.isNamed(start.tester())) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "Say who holds the probes.");
     }
@@ -253,8 +278,12 @@ public final class Bench implements AutoCloseable {
     }
   }
 
-  /** A simulated value is no value of a real unit, nor the other way. */
-  private void requireItsOwnKind(String serial) throws Refused {
+  /**
+   * A simulated value is no value of a real unit, nor the other way.
+   *
+   * @throws Refused where a unit is not of this bench's kind
+   */
+  public void requireItsOwnKind(String serial) throws Refused {
     if (setup.practice() != serial.startsWith(PRACTICE)) {
       throw new Refused(
           Reason.NOT_UNDERSTOOD,
@@ -473,6 +502,7 @@ public final class Bench implements AutoCloseable {
    */
   public synchronized BenchState tick(StoredUnit of, WorkPapers papers, Tick tick, String who)
       throws Refused {
+    requireItsOwnKind(of.serial());
     try {
       UnitAtBench all = given(tests.unit(of));
       EndTicks.of(papers, all.tests().values()).require(tick, who);
@@ -533,6 +563,7 @@ public final class Bench implements AutoCloseable {
   /** What has changed of the conditions: what comes next stands under a sheet Job of its own. */
   public synchronized BenchState conditions(Map<String, String> changes) throws Refused {
     led();
+    requireOwn(changes);
     Map<String, String> before = new LinkedHashMap<>(conditions);
     changes.forEach(
         (name, value) -> {

@@ -129,6 +129,11 @@ final class BenchMeters implements AutoCloseable {
     if (desk == continuity && needsLeads()) {
       throw new Refused(Reason.MEANWHILE, "Not kept: measure the leads first.");
     }
+    // An insulation tester may show its last value until the next test.
+    if (desk == continuity && !desk.isLifted()) {
+      throw new Refused(
+          Reason.MEANWHILE, "Not kept: lift the probes first, they may be on the pair before.");
+    }
     trouble = "";
     desk.key(asked);
   }

@@ -9,10 +9,13 @@ import dev.ringout.work.ItemSheet;
 import dev.ringout.work.WireEnd;
 import dev.ringout.work.WorkPapers;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What is made of a unit and looked at by a second person, end by end: as the last tick on each
@@ -20,6 +23,9 @@ import java.util.Optional;
  */
 public final class EndTicks {
   private final Map<String, End> ends = new LinkedHashMap<>();
+
+  /** Everybody who had a hand in an end since it was undone last. */
+  private final Map<String, Set<String>> makers = new HashMap<>();
 
   /** Who ticked, and when. */
   public record Ticked(String who, String at) {}
@@ -69,6 +75,12 @@ public final class EndTicks {
     if (end == null) {
       return;
     }
+    String key = key(tick.wire(), tick.item(), tick.pin());
+    if (tick.what() == Tick.What.MADE) {
+      makers.computeIfAbsent(key, one -> new LinkedHashSet<>()).add(entry.who());
+    } else if (tick.what() == Tick.What.UNDONE) {
+      makers.remove(key);
+    }
     Optional<Ticked> ticked = Optional.of(new Ticked(entry.who(), entry.at()));
     put(
         switch (tick.what()) {
@@ -103,7 +115,8 @@ public final class EndTicks {
     if (end.made().isEmpty()) {
       throw new Refused(Reason.MEANWHILE, "This end is not made yet.");
     }
-    if (Person.isSame(end.made().get().who(), who)) {
+    String key = key(tick.wire(), tick.item(), tick.pin());
+    if (makers.getOrDefault(key, Set.of()).stream().anyMatch(one -> Person.isSame(one, who))) {
       throw new Refused(Reason.NOT_UNDERSTOOD, who + " made this end: a second person checks it.");
     }
   }

@@ -60,6 +60,8 @@ final class LedSession {
   /** The column of the value among those of a led sheet. */
   private static final String VALUE_COLUMN = "G";
 
+  private static final int LETTERS_OF_TEST = 8;
+
   private final LedTests tests;
   private final LedTests.ListAtHand list;
   private final Checker checker;
@@ -274,7 +276,7 @@ final class LedSession {
   /** A step is shown: its switches may stand as it asks from now on, read or not. */
   void shown() {
     Optional<AskedStep> now = order.now();
-    String asked = now.map(order::asked).orElse("");
+    String asked = asked();
     if (!asked.equals(shownAs)) {
       switches = shownStep.map(AskedStep::state);
       shownStep = now;
@@ -300,7 +302,17 @@ final class LedSession {
 
   /** By which the step that is asked now is answered; empty where none is. */
   String asked() {
-    return now().map(order::asked).orElse("");
+    return now().map(this::asked).orElse("");
+  }
+
+  /** Every unit and every test has such a step: what answers one of them answers no other. */
+  String asked(AskedStep step) {
+    return named(order.asked(step));
+  }
+
+  /** A name that no other test has. */
+  String named(Object what) {
+    return led.session().id().substring(0, LETTERS_OF_TEST) + "|" + what;
   }
 
   /**
@@ -310,7 +322,7 @@ final class LedSession {
    */
   AskedStep asked(String id) throws Refused {
     Optional<AskedStep> now = now();
-    if (now.isEmpty() || !order.asked(now.get()).equals(id)) {
+    if (now.isEmpty() || !asked(now.get()).equals(id)) {
       throw new Refused(Reason.MEANWHILE, "Not kept: another step is asked by now.");
     }
     return now.get();
@@ -471,10 +483,14 @@ final class LedSession {
 
   /** What others have read of the unit meanwhile. */
   void reload() throws Refused {
+    Problems problems = new Problems();
     try {
-      readings = tests.readings(led.unit(), harness(), new Problems());
+      readings = tests.readings(led.unit(), harness(), problems);
     } catch (StoreTrouble e) {
       throw new Refused(Reason.NOT_WRITTEN, "The store " + e.text());
+    }
+    if (problems.hasErrors()) {
+      throw new Refused(Reason.NOT_WRITTEN, problems.list());
     }
     lastTime = new LastTime(readings);
     replay();
@@ -501,7 +517,7 @@ final class LedSession {
   void back(String id, String why, String who, Instant now) throws Refused {
     int index = -1;
     for (int i = 0; i < taken.size(); i++) {
-      index = Integer.toString(taken.get(i).seq()).equals(id) ? i : index;
+      index = named(taken.get(i).seq()).equals(id) ? i : index;
     }
     if (index < 0 || !taken.get(index).counts()) {
       throw new Refused(Reason.MISSING, "There is no such reading to take back.");

@@ -160,6 +160,13 @@ final class MeterDesk implements AutoCloseable {
     restart();
   }
 
+  /**
+   * Whether the probes were seen open since the value before: else they may still be on that pair.
+   */
+  synchronized boolean isLifted() {
+    return byKey || settling.stage() != Settling.Stage.LIFT;
+  }
+
   /** Takes what the probes touch from now on, open too, by a key. */
   synchronized void key(String what) {
     if (wanted.what().equals(what)) {

@@ -9,6 +9,8 @@ import java.util.Optional;
 
 /** Names as somebody types or scans them, as the list spells them. */
 final class Named {
+  private static final String SEPARATORS = "-:. /";
+
   private Named() {}
 
   static String wire(Harness harness, String typed) throws Refused {
@@ -23,10 +25,22 @@ final class Named {
 
   /** An item, a wire or a point; as typed where it is none of them. */
   static String place(Harness harness, String typed) {
-    return like(harness.points().stream().map(Point::toString).toList(), typed)
+    return harness.points().stream()
+        .filter(point -> isCalled(point, typed.strip()))
+        .map(Point::toString)
+        .findFirst()
         .or(() -> like(harness.points().stream().map(Point::ref).distinct().toList(), typed))
         .or(() -> like(harness.wires().stream().map(Wire::name).toList(), typed))
         .orElse(typed);
+  }
+
+  /** J1-a and J1-A are two points; what stands between item and pin does not matter. */
+  private static boolean isCalled(Point point, String typed) {
+    int ref = point.ref().length();
+    return typed.length() == ref + 1 + point.pin().length()
+        && typed.regionMatches(true, 0, point.ref(), 0, ref)
+        && SEPARATORS.indexOf(typed.charAt(ref)) >= 0
+        && typed.endsWith(point.pin());
   }
 
   /** The same, or the only one that differs in case alone. */

@@ -63,9 +63,14 @@ final class StateOfBench {
         needsLeads);
   }
 
-  static UnitState unit(StoredUnit unit, boolean practice) {
+  static UnitState unit(StoredUnit unit) {
     return new UnitState(
-        UnitPage.id(unit), unit.serial(), unit.title(), unit.drawing(), unit.revision(), practice);
+        UnitPage.id(unit),
+        unit.serial(),
+        unit.title(),
+        unit.drawing(),
+        unit.revision(),
+        Bench.isPractice(unit));
   }
 
   private SessionState session(LedSession led) {
@@ -75,7 +80,7 @@ final class StateOfBench {
     return new SessionState(
         led.led().session().id(),
         led.led().session().number(),
-        unit(led.led().unit(), bench.setup().practice()),
+        unit(led.led().unit()),
         new Progress(order.made(), order.size(), order.skipped(), led.pace().minutes(left)),
         order.leading(),
         choosing ? Optional.of(offer(order.tellingLeft())) : Optional.empty(),
@@ -99,7 +104,7 @@ final class StateOfBench {
   private static StepState step(LedSession led, AskedStep step) {
     String stays = led.before().map(step::stays).orElse("");
     return new StepState(
-        led.order().asked(step),
+        led.asked(step),
         step.number(),
         step.isInsulation() ? "insulation" : "continuity",
         BenchWords.asks(step.expected()),
@@ -137,12 +142,14 @@ final class StateOfBench {
 
   private static Optional<TakenState> last(LedSession led) {
     List<LedSession.Taken> taken = led.taken();
-    return taken.isEmpty() ? Optional.empty() : Optional.of(taken(taken.get(taken.size() - 1)));
+    return taken.isEmpty()
+        ? Optional.empty()
+        : Optional.of(taken(led, taken.get(taken.size() - 1)));
   }
 
-  private static TakenState taken(LedSession.Taken one) {
+  private static TakenState taken(LedSession led, LedSession.Taken one) {
     return new TakenState(
-        Integer.toString(one.seq()),
+        led.named(one.seq()),
         one.step().from() + " to " + one.step().to(),
         BenchWords.value(one.judged().reading().measured()),
         one.value().raw(),

@@ -1,5 +1,6 @@
 package dev.ringout.json;
 
+import dev.ringout.bench.Bench;
 import dev.ringout.bench.BenchState;
 import dev.ringout.bench.EndTicks;
 import dev.ringout.bench.UnitPage;
@@ -24,18 +25,17 @@ public final class BenchUnitJson {
   public record Link(String title, String href) {}
 
   /** All units of a store, and the lists that new ones can be made to. */
-  public static String units(
-      List<UnitsJob.Listed> units, Collection<ListAtHand> lists, boolean practice) {
+  public static String units(List<UnitsJob.Listed> units, Collection<ListAtHand> lists) {
     return BenchJson.line(
         Json.object(
             "units",
-            units.stream().map(one -> listed(one, practice)).toList(),
+            units.stream().map(BenchUnitJson::listed).toList(),
             "lists",
             lists.stream().map(BenchUnitJson::list).toList()));
   }
 
-  private static Map<String, Object> listed(UnitsJob.Listed one, boolean practice) {
-    Map<String, Object> json = unit(one.unit(), practice);
+  private static Map<String, Object> listed(UnitsJob.Listed one) {
+    Map<String, Object> json = unit(one.unit());
     json.put("tests", one.sessions());
     json.put("day", one.started());
     json.put("who", one.who());
@@ -50,7 +50,7 @@ public final class BenchUnitJson {
     return json;
   }
 
-  private static Map<String, Object> unit(StoredUnit unit, boolean practice) {
+  private static Map<String, Object> unit(StoredUnit unit) {
     return BenchJson.unit(
         new BenchState.UnitState(
             UnitPage.id(unit),
@@ -58,7 +58,7 @@ public final class BenchUnitJson {
             unit.title(),
             unit.drawing(),
             unit.revision(),
-            practice));
+            Bench.isPractice(unit)));
   }
 
   private static Map<String, Object> list(ListAtHand list) {
@@ -74,13 +74,12 @@ public final class BenchUnitJson {
   /** One unit as it stands. */
   public static String unit(
       StoredUnit unit,
-      boolean practice,
       boolean underWay,
       UnitPage page,
       List<UnitsJob.Test> tests,
       List<Link> papers,
       List<Link> record) {
-    Map<String, Object> json = unit(unit, practice);
+    Map<String, Object> json = unit(unit);
     json.put("tests", tests.size());
     json.put("day", tests.isEmpty() ? "" : tests.get(tests.size() - 1).session().started());
     json.put("who", tests.isEmpty() ? "" : tests.get(tests.size() - 1).session().who());

@@ -20,7 +20,8 @@ enum RecordForm {
   HTML {
     @Override
     Reply of(RecordContent content, String name) {
-      return Reply.paper(RecordHtml.write(content, PaperSize.A4).getBytes(StandardCharsets.UTF_8));
+      return Reply.paper(RecordHtml.write(content, PaperSize.A4).getBytes(StandardCharsets.UTF_8))
+          .shownAs(name);
     }
   },
   PDF {

@@ -65,8 +65,7 @@ final class UnitRoutes {
     String sought = search.strip().toLowerCase(Locale.ROOT);
     List<UnitsJob.Listed> found =
         units.all().stream().filter(one -> matches(one.unit(), sought)).toList();
-    return Reply.json(
-        200, BenchUnitJson.units(found, units.lists().values(), bench.setup().practice()));
+    return Reply.json(200, BenchUnitJson.units(found, units.lists().values()));
   }
 
   private static boolean matches(StoredUnit unit, String sought) {
@@ -86,7 +85,6 @@ final class UnitRoutes {
         200,
         BenchUnitJson.unit(
             unit,
-            bench.setup().practice(),
             whole.underWay().isPresent(),
             page,
             tests(unit),
@@ -200,6 +198,7 @@ final class UnitRoutes {
   /** Adds something that is said of a unit afterwards, and tells the unit with it. */
   Reply later(String id, String who, LaterJob.What what) throws Refused {
     StoredUnit unit = units.unit(id);
+    bench.requireItsOwnKind(unit.serial());
     try {
       UnitsOfPage.given(
           door.later(

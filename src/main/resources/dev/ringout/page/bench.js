@@ -1189,7 +1189,7 @@ function moreDialog() {
 }
 
 function leadsDialog() {
-  dialog('Measure the leads', [el('p', {}, 'Hold the two probes firmly together, metal on metal.'),
+  dialog('Measure the leads', [el('p', {}, 'Lift the probes, then hold the two firmly together, metal on metal.'),
     press('Measure', async () => { if (await act('leads')) closeDialog(); }, { class: 'wide' })], 'Leave it');
 }
 

@@ -76,8 +76,13 @@ final class BenchOfTest implements AutoCloseable {
     Path list = Files.createDirectories(folder.resolve("cable"));
     Files.writeString(
         list.resolve("wires.csv"),
-        "Wire,From,To,Gauge,Length (m)\n"
-            + "W1,J1-1,P1-1,20,2\nW2,J1-2,P1-2,20,2\nW3,J1-3,P1-3,20,2\nW4,J2-1,P2-1,20,2\n");
+        """
+        Wire,From,To,Gauge,Length (m)
+        W1,J1-1,P1-1,20,2
+        W2,J1-2,P1-2,20,2
+        W3,J1-3,P1-3,20,2
+        W4,J2-1,P2-1,20,2
+        """);
     Files.writeString(list.resolve("header.csv"), "Name,Value\ntitle,Cable\nrevision,A\n");
     Files.writeString(list.resolve("limits.csv"), "Name,Value,Unit\ninsulation test,none,\n");
     return list;

@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.page.PageForLists.Answered;
 import dev.ringout.support.Run;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -48,15 +50,15 @@ class BenchApiTest {
   }
 
   private static Map<?, ?> session(Answered state) {
-    return (Map<?, ?>) state.json().get("session");
+    return (Map<?, ?>) of(state.json(), "session");
   }
 
   private static Object of(Object object, String name) {
-    return ((Map<?, ?>) object).get(name);
+    return Objects.requireNonNull(((Map<?, ?>) object).get(name), name);
   }
 
   private Answered type(Answered state, String value) throws Exception {
-    String step = String.valueOf(of(session(state).get("step"), "id"));
+    String step = String.valueOf(of(of(session(state), "step"), "id"));
     return page.post("/api/session/take", Map.of("step", step, "typed", value));
   }
 
@@ -70,7 +72,7 @@ class BenchApiTest {
     page.get("/api/units").is("units");
     Answered state = begun();
     state = type(state, "OL").is("state");
-    state = type(state, "OL").is("state");
+    type(state, "OL").is("state");
     page.post("/api/session/note", Map.of("text", "lid missing")).is("state");
     page.photo("burnt", PICTURE).is("state");
     String unit = unit();
@@ -104,7 +106,9 @@ class BenchApiTest {
       assertArrayEquals(Files.readAllBytes(written), shown, form);
       assertEquals(
           Files.readString(folder.resolve("0420." + form + ".seal")),
-          new String(page.bytes("/api/units/" + unit + "/record." + form + ".seal"), "UTF-8"));
+          new String(
+              page.bytes("/api/units/" + unit + "/record." + form + ".seal"),
+              StandardCharsets.UTF_8));
     }
   }
 
