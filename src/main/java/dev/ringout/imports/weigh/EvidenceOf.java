@@ -702,6 +702,7 @@ final class EvidenceOf {
       add(Kind.SELF, -40, self);
     }
     left.columnsThatMatter();
+    left.endsThatChange();
     left.itemsOnce();
     lyingOnItsSide();
     left.partsPoints();
