@@ -721,6 +721,9 @@ final class EvidenceOf {
     if (proposal.doubt() == Doubt.NUMBER_MAY_BE_PIN) {
       add(Kind.NUMBER_MAY_BE_PIN, 0);
     }
+    if (proposal.doubt() == Doubt.NAMES_MAY_BE_ENDS) {
+      add(Kind.NAMES_MAY_BE_ENDS, 0);
+    }
     if (proposal.doubt() == Doubt.CORES_MAY_BE_PINS) {
       add(Kind.CORES_MAY_BE_PINS, coresAreTerminals() ? 0 : -50);
     }
