@@ -132,7 +132,8 @@ final class RowFrames {
     if (filled == 0) {
       return Frame.BLANK;
     }
-    if ((same >= 2 && same == filled && same * 4 >= headings * 2) || isFromAndTo(row)) {
+    boolean again = same >= 2 && same == filled && same * 4 >= headings * 2;
+    if (again || isFromAndTo(row) || isRowOfHeadings(row, filled)) {
       return Frame.HEADING;
     }
     if (PageFurniture.isPage(row, words) || fills.isLegend(row) || explainsLetters(row)) {
@@ -149,6 +150,30 @@ final class RowFrames {
     }
     Frame frame = filled <= 2 ? shortRow(row, filled, CellText.clean(only)) : Frame.CONTENT;
     return frame == Frame.CONTENT && fills.isDeleted(row) ? Frame.FILLED : frame;
+  }
+
+  /** One row of headings in two rows, once more. */
+  private boolean isRowOfHeadings(Row row, int filled) {
+    int first = table.headingRow();
+    int body = table.body().isEmpty() ? 0 : table.body().get(0).number();
+    if (first == 0 || filled < 2 || body - first < 2) {
+      return false;
+    }
+    return table.grid().rows().stream()
+        .filter(one -> one.number() >= first && one.number() < body)
+        .anyMatch(heading -> repeats(row, heading, filled));
+  }
+
+  private boolean repeats(Row row, Row heading, int filled) {
+    long same =
+        table.columns().stream()
+            .map(ListColumn::index)
+            .filter(column -> !row.cell(column).isBlank() && !heading.cell(column).isBlank())
+            .filter(column -> isSame(row.cell(column).text(), heading.cell(column).text()))
+            .count();
+    long headed =
+        table.columns().stream().filter(one -> !heading.cell(one.index()).isBlank()).count();
+    return same == filled && same * 4 >= headed * 3;
   }
 
   /** "Source" and "Destination" where both ends stand: other words for the headings. */
