@@ -49,6 +49,20 @@ class ColumnsThatMatterTest {
   }
 
   @Test
+  void what_a_pin_is_for_is_no_terminal_that_it_goes_to() throws IOException {
+    assertAsked(
+        """
+        Sensor,Pin,I/O,Requirement
+        Lock switch,1,Input,
+        Gate switch,2,Input,Interrupt
+        Lamp,6,Output,PWM
+        Horn,7,Output,
+        Wind vane,A0,Input,Analog
+        Wind speed,A1,Input,Analog
+        """);
+  }
+
+  @Test
   void pins_without_a_heading_beside_an_end_are_seen_among_dashes_too() throws IOException {
     assertAsked(
         """

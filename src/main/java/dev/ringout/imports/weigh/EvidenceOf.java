@@ -505,7 +505,8 @@ final class EvidenceOf {
         .filter(column -> column.role() == Role.POINTS)
         .filter(column -> Ends.isDesignator(column.heading()))
         .forEach(column -> add(Kind.ITEMS_IN_HEADINGS, 20));
-    // "Connection point (supply)" says what stands below it, and not whose terminals these are.
+    // "Connection point (supply)" says what stands below it, and not whose terminals these are;
+    // under "Requirement" stand no terminals.
     boolean unnamed =
         table.columns().stream()
             .filter(column -> column.role() == Role.POINTS && !column.isSaid())
@@ -513,7 +514,8 @@ final class EvidenceOf {
                 column ->
                     words.mentions("points", column.heading())
                         || words.mentions("pin", column.heading())
-                        || column.heading().length() > 24);
+                        || column.heading().length() > 24
+                        || (!Ends.isDesignator(column.heading()) && !texts.arePins(column)));
     if (unnamed) {
       add(Kind.HEADINGS_UNKNOWN, -30, new Share(1, 1));
     }
