@@ -40,12 +40,15 @@ final class RowFrames {
   /** Rows taken for titles whose item does not lead them. */
   private final List<Row> unclear = new ArrayList<>();
 
+  private final List<Row> rowsOfHeadings;
+
   RowFrames(ListTable table, Words words, TableCells cells) {
     this.fills = new Fills(table, words);
     this.table = table;
     this.words = words;
     this.cells = cells;
     this.sectionEnds = endsAbove();
+    this.rowsOfHeadings = rowsOfHeadings();
   }
 
   /** What a row is besides one that may hold a wire. */
@@ -152,16 +155,20 @@ final class RowFrames {
     return frame == Frame.CONTENT && fills.isDeleted(row) ? Frame.FILLED : frame;
   }
 
-  /** One row of headings in two rows, once more. */
-  private boolean isRowOfHeadings(Row row, int filled) {
+  /** The rows of headings in two rows; none where they are one. */
+  private List<Row> rowsOfHeadings() {
     int first = table.headingRow();
     int body = table.body().isEmpty() ? 0 : table.body().get(0).number();
-    if (first == 0 || filled < 2 || body - first < 2) {
-      return false;
-    }
-    return table.grid().rows().stream()
-        .filter(one -> one.number() >= first && one.number() < body)
-        .anyMatch(heading -> repeats(row, heading, filled));
+    return first == 0 || body - first < 2
+        ? List.of()
+        : table.grid().rows().stream()
+            .filter(row -> row.number() >= first && row.number() < body)
+            .toList();
+  }
+
+  /** One row of headings in two rows, once more. */
+  private boolean isRowOfHeadings(Row row, int filled) {
+    return filled > 1 && rowsOfHeadings.stream().anyMatch(heading -> repeats(row, heading, filled));
   }
 
   private boolean repeats(Row row, Row heading, int filled) {

@@ -97,7 +97,9 @@ public final class Weigher {
   }
 
   private static boolean leavesOpen(Evidence found) {
-    return found.kind() == Kind.COLUMN_MATTERS || found.kind() == Kind.BRIDGES_BY_MARKS;
+    return found.kind() == Kind.COLUMN_MATTERS
+        || found.kind() == Kind.BRIDGES_BY_MARKS
+        || found.kind() == Kind.NAMES_MAY_BE_ENDS;
   }
 
   private static Weighed asAlike(Weighed table, Hypothesis way) {
