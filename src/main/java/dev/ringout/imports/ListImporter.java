@@ -201,8 +201,9 @@ public final class ListImporter {
         sheets.stream().flatMap(sheet -> sheet.found().tables().stream()).toList();
     Weigher weigher = new Weigher(words, options, regions);
     List<Weighed> weighed = new ArrayList<>();
+    long filled = sheets.stream().filter(sheet -> !sheet.grid().rows().isEmpty()).count();
     for (Region region : regions) {
-      weighed.add(weigher.weigh(region, regions.size() == 1));
+      weighed.add(weigher.weigh(region, regions.size() == 1 && filled == 1));
     }
     weighed = Weigher.alike(weighed);
     boolean any = weighed.stream().anyMatch(table -> table.best().wires() > 0);

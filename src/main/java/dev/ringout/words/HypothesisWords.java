@@ -158,6 +158,7 @@ public final class HypothesisWords {
       case NUMBER_MAY_BE_PIN -> "a number after a name may be its terminal or a part of the name";
       case PINS_BESIDE_ITEMS -> "each end has a column of devices and one of its pins";
       case CORES_MAY_BE_PINS -> "the cores may be named after the terminals at both ends";
+      case NAMES_MAY_BE_ENDS -> "what stands beside the pins may be names, or what they go to";
       case TERMINAL_BETWEEN -> "a terminal stands between what comes and what goes";
       case FAR_ENDS_MISSING -> "the far ends are not listed";
       case SAME_HEADINGS -> "a table with the same headings is read so";

@@ -152,6 +152,15 @@ record MessyList(String sheet, List<String> directives, List<Line> lines) {
                     cell.getColumnIndex(),
                     cell.getColumnIndex()));
       }
+      case "across" -> {
+        int columns = value.charAt(0) - '0';
+        int first = cell.getColumnIndex();
+        cell.setCellValue(value.substring(2));
+        cell.getSheet()
+            .addMergedRegion(
+                new CellRangeAddress(
+                    cell.getRowIndex(), cell.getRowIndex(), first, first + columns - 1));
+      }
       default -> throw new IllegalArgumentException(text);
     }
   }

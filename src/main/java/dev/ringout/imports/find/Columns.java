@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -781,7 +782,9 @@ final class Columns {
       } else if (column.role() == Role.PIN && column.index() > at + 1) {
         // A column of counts at the end of the row is no pin of the end further left.
         side = Role.KEEP;
-      } else if (column.role() == Role.PIN && side != Role.KEEP && column.item().isEmpty()) {
+      } else if (column.role() == Role.PIN
+          && side != Role.KEEP
+          && (column.item().isEmpty() || isUnderOneHeading(column, at))) {
         Role pin = side.pinOfEnd();
         boolean ownPinRemains =
             side != Role.FAR || columns.stream().filter(one -> one.role() == Role.PIN).count() > 1;
@@ -791,6 +794,15 @@ final class Columns {
         side = Role.KEEP;
       }
     }
+  }
+
+  /** {@code Hut} over {@code Strip | Term.}: what the pins are of is the end beside them. */
+  private boolean isUnderOneHeading(ListColumn pin, int end) {
+    String over = pin.item().toLowerCase(Locale.ROOT) + " ";
+    return pin.key().startsWith(over)
+        && columns.stream()
+            .filter(column -> column.index() == end)
+            .anyMatch(column -> column.key().startsWith(over));
   }
 
   /** {@code Component | Reference | Pin}: what it is and what it is called, with one pin. */

@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Every way in which a table may tell its wires; which one it is, is weighed elsewhere. */
 public final class Proposals {
@@ -54,7 +55,9 @@ public final class Proposals {
     /** Whether a number after a name is its pin. */
     NUMBER_MAY_BE_PIN,
     /** Whether named cores land on terminals of their own name. */
-    CORES_MAY_BE_PINS
+    CORES_MAY_BE_PINS,
+    /** Whether the names of pins are what these go to; it is shown, and never taken. */
+    NAMES_MAY_BE_ENDS
   }
 
   /**
@@ -113,6 +116,9 @@ public final class Proposals {
             .ifPresent(columns -> add(columns, false, false, grammar));
       }
     }
+    Columns.settle(region, profiles, Layout.PIN_NAMES)
+        .flatMap(listed -> new NamedPins(region, profiles).asEnds(listed.list()))
+        .ifPresent(this::addNamesAsEnds);
     if (proposals.stream().noneMatch(one -> one.table().layout() == Layout.NONE)) {
       Columns.settle(region, profiles, Layout.NONE)
           .ifPresent(columns -> add(columns, false, false, Optional.empty()));
@@ -180,6 +186,14 @@ public final class Proposals {
   private void add(
       Columns settled, List<ListColumn> columns, boolean said, boolean byHeadings, Doubt doubt) {
     proposals.add(new Proposal(region.settled(columns, settled.layout()), said, byHeadings, doubt));
+  }
+
+  private void addNamesAsEnds(List<ListColumn> columns) {
+    Grammars.Judged judged = new Grammars(words).judge(columns, region.body());
+    Stream.concat(Stream.of(judged.grammar()), judged.other().stream())
+        .map(grammar -> region.settled(written(columns, grammar), Layout.BLOCK))
+        .forEach(
+            table -> proposals.add(new Proposal(table, false, false, Doubt.NAMES_MAY_BE_ENDS)));
   }
 
   private static List<ListColumn> written(List<ListColumn> columns, Grammar grammar) {

@@ -1,6 +1,7 @@
 package dev.ringout.imports.join;
 
 import dev.ringout.imports.list.End;
+import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.WiringOddity;
@@ -55,7 +56,9 @@ final class Terminals {
   }
 
   private boolean isOnePoint(String item) {
-    return options.isOnePoint(item) || words.mentions("joint", item) || item.matches("(SP|E)\\d+");
+    return options.isOnePoint(item)
+        || words.mentions("joint", item)
+        || Ends.isDesignatorOfJoint(item);
   }
 
   void report() {
@@ -65,7 +68,10 @@ final class Terminals {
         (item, count) -> {
           Place place = firstUse.getOrDefault(item, Place.of(""));
           if (isOnePoint(item)) {
-            if (count > 1) {
+            String mark = item.substring(item.lastIndexOf(' ') + 1);
+            if (withPins.contains(mark)) {
+              findings.warning(place, new WiringOddity.PinElsewhere(mark));
+            } else if (count > 1) {
               findings.note(place, new WiringOddity.TakenAsOnePoint(item, count));
             }
           } else if (count > 1) {

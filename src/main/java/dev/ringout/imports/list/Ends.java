@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
 public final class Ends {
   private static final String DESIGNATOR = "\\d{0,2}[A-Z]{1,4}\\d{0,4}(?:[A-Z]\\d{1,3})?";
   private static final Pattern WHOLE_DESIGNATOR = Pattern.compile(DESIGNATOR);
+  private static final Pattern OF_A_JOINT = Pattern.compile("(SP|E)\\d+");
   private static final Pattern LISTED = Pattern.compile("\\s*[,;&\\n]\\s*");
   private static final Pattern ADDED = Pattern.compile("\\s*\\+\\s*");
   private static final Pattern POINT =
@@ -209,19 +210,30 @@ public final class Ends {
     return new Text(text, "");
   }
 
-  /** {@code SP3} of "SPLICE SP3", {@code J4-2} of "CONN J4-2": words before a designator go. */
+  /**
+   * {@code SP3} of "SPLICE SP3", {@code J4-2} of "CONN J4-2": words before a designator go. A
+   * ground M2 keeps its word: M2 may be a motor as well.
+   */
   private String withoutItemWords(String text) {
     int at = text.indexOf(' ');
     int start = 0;
+    boolean joint = false;
     while (at > 0 && isItemWord(text.substring(start, at))) {
+      joint |= words.isAny("joint", text.substring(start, at));
       start = at + 1;
       String rest = text.substring(start).strip();
-      if (isDesignator(rest) || looksLikePoint(rest)) {
+      boolean itself = !joint || OF_A_JOINT.matcher(rest).matches();
+      if ((isDesignator(rest) && itself) || looksLikePoint(rest)) {
         return rest;
       }
       at = text.indexOf(' ', start);
     }
     return text;
+  }
+
+  /** A splice's or a ground's own designator, which says by itself that it is one point. */
+  public static boolean isDesignatorOfJoint(String item) {
+    return OF_A_JOINT.matcher(item).matches();
   }
 
   private boolean isItemWord(String word) {

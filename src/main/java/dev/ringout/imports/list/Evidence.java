@@ -95,6 +95,8 @@ public record Evidence(Kind kind, int points, int count, int of, String what) {
     NUMBER_MAY_BE_PIN,
     /** Cores are named; they may be the terminals at both ends. */
     CORES_MAY_BE_PINS,
+    /** What stands beside pins may be their names, or what they go to. */
+    NAMES_MAY_BE_ENDS,
     /** A terminal may be one end's pin, or the strip's own. */
     TERMINAL_BETWEEN,
     /** The far ends are not listed. */

@@ -40,12 +40,15 @@ final class RowFrames {
   /** Rows taken for titles whose item does not lead them. */
   private final List<Row> unclear = new ArrayList<>();
 
+  private final List<Row> rowsOfHeadings;
+
   RowFrames(ListTable table, Words words, TableCells cells) {
     this.fills = new Fills(table, words);
     this.table = table;
     this.words = words;
     this.cells = cells;
     this.sectionEnds = endsAbove();
+    this.rowsOfHeadings = rowsOfHeadings();
   }
 
   /** What a row is besides one that may hold a wire. */
@@ -132,7 +135,8 @@ final class RowFrames {
     if (filled == 0) {
       return Frame.BLANK;
     }
-    if ((same >= 2 && same == filled && same * 4 >= headings * 2) || isFromAndTo(row)) {
+    boolean again = same >= 2 && same == filled && same * 4 >= headings * 2;
+    if (again || isFromAndTo(row) || isRowOfHeadings(row, filled)) {
       return Frame.HEADING;
     }
     if (PageFurniture.isPage(row, words) || fills.isLegend(row) || explainsLetters(row)) {
@@ -149,6 +153,34 @@ final class RowFrames {
     }
     Frame frame = filled <= 2 ? shortRow(row, filled, CellText.clean(only)) : Frame.CONTENT;
     return frame == Frame.CONTENT && fills.isDeleted(row) ? Frame.FILLED : frame;
+  }
+
+  /** The rows of headings in two rows; none where they are one. */
+  private List<Row> rowsOfHeadings() {
+    int first = table.headingRow();
+    int body = table.body().isEmpty() ? 0 : table.body().get(0).number();
+    return first == 0 || body - first < 2
+        ? List.of()
+        : table.grid().rows().stream()
+            .filter(row -> row.number() >= first && row.number() < body)
+            .toList();
+  }
+
+  /** One row of headings in two rows, once more. */
+  private boolean isRowOfHeadings(Row row, int filled) {
+    return filled > 1 && rowsOfHeadings.stream().anyMatch(heading -> repeats(row, heading, filled));
+  }
+
+  private boolean repeats(Row row, Row heading, int filled) {
+    long same =
+        table.columns().stream()
+            .map(ListColumn::index)
+            .filter(column -> !row.cell(column).isBlank() && !heading.cell(column).isBlank())
+            .filter(column -> isSame(row.cell(column).text(), heading.cell(column).text()))
+            .count();
+    long headed =
+        table.columns().stream().filter(one -> !heading.cell(one.index()).isBlank()).count();
+    return same == filled && same * 4 >= headed * 3;
   }
 
   /** "Source" and "Destination" where both ends stand: other words for the headings. */

@@ -505,7 +505,8 @@ final class EvidenceOf {
         .filter(column -> column.role() == Role.POINTS)
         .filter(column -> Ends.isDesignator(column.heading()))
         .forEach(column -> add(Kind.ITEMS_IN_HEADINGS, 20));
-    // "Connection point (supply)" says what stands below it, and not whose terminals these are.
+    // "Connection point (supply)" says what stands below it, and not whose terminals these are;
+    // under "Requirement" stand no terminals.
     boolean unnamed =
         table.columns().stream()
             .filter(column -> column.role() == Role.POINTS && !column.isSaid())
@@ -513,7 +514,8 @@ final class EvidenceOf {
                 column ->
                     words.mentions("points", column.heading())
                         || words.mentions("pin", column.heading())
-                        || column.heading().length() > 24);
+                        || column.heading().length() > 24
+                        || (!Ends.isDesignator(column.heading()) && !texts.arePins(column)));
     if (unnamed) {
       add(Kind.HEADINGS_UNKNOWN, -30, new Share(1, 1));
     }
@@ -702,6 +704,7 @@ final class EvidenceOf {
       add(Kind.SELF, -40, self);
     }
     left.columnsThatMatter();
+    left.endsThatChange();
     left.itemsOnce();
     lyingOnItsSide();
     left.partsPoints();
@@ -719,6 +722,9 @@ final class EvidenceOf {
     }
     if (proposal.doubt() == Doubt.NUMBER_MAY_BE_PIN) {
       add(Kind.NUMBER_MAY_BE_PIN, 0);
+    }
+    if (proposal.doubt() == Doubt.NAMES_MAY_BE_ENDS) {
+      add(Kind.NAMES_MAY_BE_ENDS, 0);
     }
     if (proposal.doubt() == Doubt.CORES_MAY_BE_PINS) {
       add(Kind.CORES_MAY_BE_PINS, coresAreTerminals() ? 0 : -50);

@@ -336,9 +336,20 @@ final class LeftOver {
             case FROM, FROM_PIN, TO, TO_PIN -> column.known() && !texts.isBlank(column);
             case FAR, FAR_PIN ->
                 table.layout() != Layout.BLOCK && column.known() && !texts.isBlank(column);
+            case FROM_STRIP, TO_STRIP -> !texts.isBlank(column);
             default -> false;
           };
       if (end) {
+        addMatters(column);
+      }
+    }
+  }
+
+  /** {@code Change to panel}: what shall be, beside what is. */
+  void endsThatChange() {
+    for (ListColumn column : table.columns()) {
+      boolean end = column.role().isEnd() || column.role().isPinOfEnd();
+      if (end && !column.isSaid() && words.mentions("action", column.heading())) {
         addMatters(column);
       }
     }
@@ -530,7 +541,10 @@ final class LeftOver {
               && column.role() == Role.KEEP
               && !column.isSaid()
               && !texts.countsRows(column);
-      List<String> filled = bare ? texts.filled(column) : List.of();
+      List<String> filled =
+          bare
+              ? texts.filled(column).stream().filter(text -> !words.isNothing(text)).toList()
+              : List.of();
       long pins =
           filled.stream()
               .filter(text -> SHORT_PIN.matcher(text).matches() || Ends.isDesignator(text))

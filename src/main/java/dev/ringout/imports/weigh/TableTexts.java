@@ -24,6 +24,8 @@ final class TableTexts {
 
   private static final Pattern MARK = Pattern.compile("[xX\u2713\u2714\u25cf\u2022*]");
 
+  private static final Pattern SHORT_PIN = Pattern.compile("[A-Za-z]{0,2}\\d{1,3}|[A-Za-z]|PE");
+
   private static final Pattern PIN_NAMES =
       Pattern.compile(
           "[\\p{L}\\d+~*#-][\\w+./~#*-]{0,9}(\\s*[,;&+]\\s*[\\w+./~#*-]{1,10})*|\\d[.,]\\dV");
@@ -95,6 +97,13 @@ final class TableTexts {
     several &= before.isEmpty() || length > 1;
     boolean letters = runs.stream().allMatch(text -> text.chars().allMatch(Character::isLetter));
     return several && letters && runs.size() > 1 && new HashSet<>(runs).size() == runs.size();
+  }
+
+  /** Whether most rows have a short pin: a letter, or a number with a letter or two before it. */
+  boolean arePins(ListColumn column) {
+    List<String> texts = filled(column);
+    long pins = texts.stream().filter(text -> SHORT_PIN.matcher(text).matches()).count();
+    return texts.size() * 2 >= rows.size() && pins * 10 >= texts.size() * 8L;
   }
 
   boolean hasDigits(ListColumn column) {

@@ -97,7 +97,9 @@ public final class Weigher {
   }
 
   private static boolean leavesOpen(Evidence found) {
-    return found.kind() == Kind.COLUMN_MATTERS || found.kind() == Kind.BRIDGES_BY_MARKS;
+    return found.kind() == Kind.COLUMN_MATTERS
+        || found.kind() == Kind.BRIDGES_BY_MARKS
+        || found.kind() == Kind.NAMES_MAY_BE_ENDS;
   }
 
   private static Weighed asAlike(Weighed table, Hypothesis way) {
@@ -128,9 +130,15 @@ public final class Weigher {
     /** Whether it makes wires between full points, though something speaks against it. */
     boolean looksLikeWires() {
       return makesWires()
+          && !isShownOnly()
           && score > -100
           && outcome.wires().size() >= 3
           && has(Kind.ENDS_LOOK_LIKE_POINTS);
+    }
+
+    /** It is a way that is never taken by itself, and never speaks against another. */
+    boolean isShownOnly() {
+      return proposal.doubt() == Doubt.NAMES_MAY_BE_ENDS;
     }
 
     boolean makesWires() {
@@ -145,7 +153,8 @@ public final class Weigher {
   /**
    * Every way to read a table, the best first.
    *
-   * @param alone whether the list has no other table, so that options need not name this one
+   * @param alone whether the list has no other table and no other sheet, so that options need not
+   *     name this one
    */
   public Weighed weigh(Region region, boolean alone) {
     String sheet = region.grid().name();
@@ -165,7 +174,8 @@ public final class Weigher {
                       other.layout() == one.layout()
                           && other.outcome().joins().equals(one.outcome().joins())
                           && other.score() >= one.score());
-      if (!same) {
+      boolean leavesOut = one.isShownOnly() && one.has(Kind.COLUMN_MATTERS);
+      if (!same && !leavesOut) {
         tried.add(one);
       }
     }
@@ -220,6 +230,10 @@ public final class Weigher {
 
   /** Ways that make no wires stand between what is little and what is something. */
   private static int rank(Tried one) {
+    if (one.isShownOnly()) {
+      // Right behind pins and their names, which come before it.
+      return LITTLE;
+    }
     boolean marks = one.layout() == Layout.MARKS;
     if (one.makesWires() || marks || one.proposal().said()) {
       return one.score();
@@ -244,7 +258,8 @@ public final class Weigher {
     if (!best.makesWires()) {
       return tried.stream().noneMatch(Tried::looksLikeWires);
     }
-    if (best.score() < ENOUGH
+    if (best.isShownOnly()
+        || best.score() < ENOUGH
         || best.has(Kind.COLUMN_MATTERS)
         || best.has(Kind.PINS_UNDER_NAMES)
         || best.has(Kind.BRIDGES_BY_MARKS)) {
@@ -252,7 +267,7 @@ public final class Weigher {
     }
     return tried.stream()
         .skip(1)
-        .filter(Tried::makesWires)
+        .filter(one -> one.makesWires() && !one.isShownOnly())
         .filter(one -> !one.outcome().joins().equals(best.outcome().joins()))
         .noneMatch(one -> one.score() + APART > best.score());
   }
@@ -288,6 +303,15 @@ public final class Weigher {
     if (one.layout() == Layout.MARKS && !one.outcome().isMarked()) {
       return List.of("--marks", String.join(",", one.outcome().marks()));
     }
+    boolean several =
+        all.stream()
+                .filter(other -> other.layout() == one.layout())
+                .filter(other -> other.isShownOnly() == one.isShownOnly())
+                .count()
+            > 1;
+    if (one.isShownOnly()) {
+      return namesAsEnds(one, several, where);
+    }
     said.add("--layout");
     said.add(where + one.layout().word());
     boolean unnamed =
@@ -296,7 +320,6 @@ public final class Weigher {
       said.add("--item");
       said.add(where + one.proposal().table().grid().name());
     }
-    boolean several = all.stream().filter(other -> other.layout() == one.layout()).count() > 1;
     if (!several) {
       return said;
     }
@@ -311,6 +334,27 @@ public final class Weigher {
     } else {
       said.add("--separator");
       said.add(where + one.proposal().table().columns().get(0).grammar().word());
+    }
+    return said;
+  }
+
+  /** Which column holds the pins, and which what they go to. */
+  private static List<String> namesAsEnds(Tried one, boolean several, String where) {
+    List<String> said = new ArrayList<>();
+    for (ListColumn column : one.proposal().table().columns()) {
+      if (column.role() == Role.PIN || column.role() == Role.FAR || column.role() == Role.FAR_PIN) {
+        said.add("--column");
+        said.add(
+            sheetOf(where) + Place.columnLetters(column.index()) + "=" + column.role().title());
+      }
+    }
+    if (several) {
+      said.add("--separator");
+      said.add(where + one.proposal().table().columns().get(0).grammar().word());
+    }
+    if (one.has(Kind.ITEM_UNNAMED) && said.size() <= 4) {
+      said.add("--item");
+      said.add(where + one.proposal().table().grid().name());
     }
     return said;
   }
