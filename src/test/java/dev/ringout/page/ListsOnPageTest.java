@@ -251,8 +251,7 @@ class ListsOnPageTest {
             "/api/session/start",
             Map.of("list", taken.text("list"), "serial", "L-1", "tester", "M. Osei"));
     assertEquals(200, state.status(), state.text());
-    Map<?, ?> session = (Map<?, ?>) state.json().get("session");
-    Object step = ((Map<?, ?>) session.get("step")).get("id");
+    Object step = state.inside("session", "step", "id");
     Answered read = bench.post("/api/session/take", Map.of("step", step, "typed", "0.02 Ω"));
     assertTrue(read.text().contains("\"raw\":\"0.02 Ω\""), read.text());
 

@@ -24,6 +24,7 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
@@ -70,6 +71,15 @@ final class PageForLists implements AutoCloseable {
   record Answered(int status, String text) {
     Map<String, Object> json() {
       return BenchJson.read(text).orElseThrow();
+    }
+
+    /** What stands in objects in objects. */
+    Object inside(String... names) {
+      Object object = json();
+      for (String name : names) {
+        object = Objects.requireNonNull(((Map<?, ?>) object).get(name), name);
+      }
+      return object;
     }
 
     String text(String name) {
