@@ -528,9 +528,10 @@ async function loadFaces(id) {
   page.faces.set(id, (await ask(`/api/units/${encodeURIComponent(id)}/faces`)).items.map(placed));
 }
 
-/** Where nobody knows how the cavities of an item stand, they are drawn in rows, in their order, and it is said. */
+/** A face is of the cavities whose place is known: the shell has none. Where nobody knows any, they are drawn in rows, in their order, and it is said. */
 function placed(item) {
-  if (item.cavities.every((cavity) => cavity.x !== null && cavity.y !== null)) return { ...item, known: true };
+  const known = item.cavities.filter((cavity) => cavity.x !== null && cavity.y !== null);
+  if (known.length) return { ...item, cavities: known, known: true };
   const cavities = item.cavities.map((cavity, at) => ({ ...cavity, x: (at % 12) * 8, y: -Math.floor(at / 12) * 8 }));
   return { ...item, cavities, shape: 'strip', from: 'in the order of the list, not as it looks', known: false };
 }
@@ -1454,7 +1455,7 @@ function faceFigure(item, cavities) {
   const long = isLong(bounds(item.cavities), nearest(item.cavities));
   return el('figure', { class: !item.known ? 'unknown' : long ? 'long' : 'compact' }, el('figcaption', {}, el('strong', {}, item.ref), ` ${[item.title, item.from].filter(Boolean).join(', ')}`),
     face(item, { states, label: `${item.ref}: ${words}` }), el('p', { class: 'states' }, words),
-    named.length ? fold(`missing-${item.ref}`, `What is missing at ${item.ref}`, el('ul', {}, named.flatMap(([, some]) => some.map((cavity) => el('li', {}, `${cavity.pin}: ${cavity.says}`))))) : null);
+    named.length ? fold(`missing-${item.ref}`, `What is missing at ${item.ref}`, el('ul', {}, named.flatMap(([word, some]) => some.map((cavity) => el('li', {}, `${cavity.pin}: ${word}`))))) : null);
 }
 
 function historyPart(unit) {
