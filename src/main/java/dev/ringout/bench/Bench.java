@@ -358,10 +358,15 @@ public final class Bench implements AutoCloseable {
     unit = Optional.of(led.unit());
     meterOfPart = meters.name();
     explainer = Optional.of(Checker.of(list.harness(), Tables.published()));
+    List<LedSession.Taken> takenHere =
+        session
+            .filter(one -> one.led().session().id().equals(led.session().id()))
+            .map(LedSession::taken)
+            .orElse(List.of());
     session =
         Optional.of(
             new LedSession(
-                tests, list, checker, led, sheets, within, now.readings(), setup.zone()));
+                tests, list, checker, led, sheets, within, now.readings(), takenHere, setup.zone()));
     others = List.of();
     explain(true);
     return changed();

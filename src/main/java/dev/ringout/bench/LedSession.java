@@ -108,6 +108,7 @@ final class LedSession {
    *
    * @param sheets of its own part, whose beginning is kept already
    * @param within the name of that part behind the test's
+   * @param takenHere what was taken on this bench in parts of the test before
    */
   LedSession(
       LedTests tests,
@@ -117,6 +118,7 @@ final class LedSession {
       LedSheets sheets,
       String within,
       ReadingSet readings,
+      List<Taken> takenHere,
       ZoneId zone) {
     this.tests = tests;
     this.list = list;
@@ -125,6 +127,7 @@ final class LedSession {
     this.sheets = sheets;
     this.zone = zone;
     this.read = led.end();
+    this.taken.addAll(takenHere);
     this.readings = readings;
     this.lastTime = new LastTime(readings);
     this.judge =
