@@ -366,7 +366,15 @@ public final class Bench implements AutoCloseable {
     session =
         Optional.of(
             new LedSession(
-                tests, list, checker, led, sheets, within, now.readings(), takenHere, setup.zone()));
+                tests,
+                list,
+                checker,
+                led,
+                sheets,
+                within,
+                now.readings(),
+                takenHere,
+                setup.zone()));
     others = List.of();
     explain(true);
     return changed();

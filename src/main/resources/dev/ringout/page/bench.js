@@ -742,7 +742,7 @@ function runStrip(session) {
   const count = session.found.faults.length;
   return el('div', { class: 'run' },
     el('div', { class: 'where' },
-      el('h1', {}, step ? (step.number ? `Step ${step.number}` : 'Extra step') : 'All measured', el('span', { class: 'unit' }, ` Unit ${unit.serial}`)),
+      el('h1', {}, step ? (step.number ? `Step ${step.number}` : 'Extra step') : session.found.working ? 'Looking what is left' : 'All measured', el('span', { class: 'unit' }, ` Unit ${unit.serial}`)),
       el('p', { class: 'so-far' }, [`${progress.made} of ${progress.of}`, progress.skipped ? `${progress.skipped} skipped` : '',
         progress.minutes == null ? '' : `${progress.minutes} min left`, along].filter(Boolean).join(', ')),
       page.state.practice ? el('p', { class: 'practice' }, 'PRACTICE') : null,

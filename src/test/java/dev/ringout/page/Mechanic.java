@@ -54,8 +54,14 @@ final class Mechanic {
     return tab.texts(".points .name");
   }
 
+  /** Whether nothing is left, once the program has looked. */
   boolean isOver() {
+    tab.until("looked", () -> !tab.text(".run h1").startsWith("Looking"));
     return tab.text(".run h1").startsWith("All measured");
+  }
+
+  private boolean isOffered() {
+    return tab.isThere("[data-key=follow]");
   }
 
   private static String typed(OptionalDouble ohms) {
@@ -69,7 +75,9 @@ final class Mechanic {
     String before = tab.text(".last");
     String step = step();
     tab.keys(Keys.SPACE);
-    tab.until("taken: " + value, () -> !tab.text(".last").equals(before) || !step.equals(step()));
+    tab.until(
+        "taken: " + value,
+        () -> !tab.text(".last").equals(before) || !step.equals(step()) || isOffered());
   }
 
   /** Reads the step that is asked, on a unit. */
@@ -82,11 +90,11 @@ final class Mechanic {
   List<String> readsAll(BuiltUnit unit) {
     List<String> asked = new ArrayList<>();
     for (int i = 0; i < MOST_STEPS && !isOver(); i++) {
-      if (tab.isThere("[data-key=follow]")) {
+      if (isOffered()) {
         asked.add("offer: " + tab.text(".gate"));
         Tab.pause(LOOKING_MILLIS);
         tab.keys("f");
-        tab.until("chosen", () -> !tab.isThere("[data-key=follow]"));
+        tab.until("chosen", () -> !isOffered());
       } else {
         asked.add(step());
         reads(unit);
