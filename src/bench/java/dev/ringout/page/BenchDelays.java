@@ -226,6 +226,8 @@ public final class BenchDelays {
 
   private void nullLeads(Tab tab) {
     tab.waitFor("[data-key=leads]");
+    // The page takes nothing for what has only just come up.
+    Tab.pause(2 * LIFTED_MILLIS);
     tab.press("Measure the leads");
     probes.lift();
     Tab.pause(2 * LIFTED_MILLIS);

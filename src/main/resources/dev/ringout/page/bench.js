@@ -910,7 +910,7 @@ const cautionsPanel = (step) => gate('Before this step',
   press(['Read and done', hint('C')], confirmCautions, { class: 'wide', key: 'confirm', once: step.id }));
 
 const leadsPanel = () => gate('Leads first',
-  el('p', {}, 'Hold the two probes firmly together, metal on metal. What they read is taken off from every reading.'),
+  el('p', {}, 'Lift the probes, then hold the two firmly together, metal on metal. What they read is taken off from every reading.'),
   liveValue(),
   press(['Measure the leads', hint('Space')], takeNow, { class: 'wide', key: 'leads' }));
 
