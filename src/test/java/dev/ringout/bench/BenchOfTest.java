@@ -27,12 +27,13 @@ final class BenchOfTest implements AutoCloseable {
   private final MinuteByMinute clock = new MinuteByMinute();
   final List<Throwable> defects = Collections.synchronizedList(new ArrayList<>());
 
-  private BenchOfTest(Path folder, String station) throws MeterTrouble {
+  private BenchOfTest(Path folder, String station, String address, Map<String, String> environment)
+      throws MeterTrouble {
     this.store = folder.resolve("units.db");
     this.bench =
         Bench.open(
             new BenchSetup(
-                new StoreAtHand(store.toString(), Map.of()),
+                new StoreAtHand(address, environment),
                 station,
                 "none",
                 Optional.empty(),
@@ -64,11 +65,18 @@ final class BenchOfTest implements AutoCloseable {
   }
 
   static BenchOfTest in(Path folder) throws MeterTrouble {
-    return new BenchOfTest(folder, "bench 1");
+    return in(folder, "bench 1");
   }
 
   static BenchOfTest in(Path folder, String station) throws MeterTrouble {
-    return new BenchOfTest(folder, station);
+    return new BenchOfTest(folder, station, folder.resolve("units.db").toString(), Map.of());
+  }
+
+  /** A bench of a shop: its store is on a server. */
+  static BenchOfTest onServer(
+      Path folder, String station, String address, Map<String, String> environment)
+      throws MeterTrouble {
+    return new BenchOfTest(folder, station, address, environment);
   }
 
   /** Two cables, of three wires and of one, as a folder of tables. */
