@@ -123,6 +123,19 @@ class BenchTest {
     assertTrue(at.step().again());
   }
 
+  /** Found by an attacker: every unit of a list has a first step, and all were called alike. */
+  @Test
+  void what_answers_a_step_of_one_unit_answers_none_of_another() throws Exception {
+    start();
+    String ofSeven = at.step().id();
+    String reading = at.type(GOOD).session().orElseThrow().last().orElseThrow().id();
+    at.bench.leave();
+    at.bench.start(at.list(BenchOfTest.cable(folder)), "8", BenchOfTest.by("B. Two"));
+    assertThrows(Refused.class, () -> at.bench.typed(ofSeven, GOOD));
+    at.type(GOOD);
+    assertThrows(Refused.class, () -> at.bench.back(reading, "of another unit"));
+  }
+
   @Test
   void what_is_no_value_is_not_kept() throws Exception {
     start();

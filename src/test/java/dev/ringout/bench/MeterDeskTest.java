@@ -1,6 +1,7 @@
 package dev.ringout.bench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.bench.MeterDesk.Wanted;
@@ -138,6 +139,36 @@ class MeterDeskTest {
     assertEquals(List.of(), taken);
     desk.key("apart");
     until(() -> taken.size() == 1);
+  }
+
+  /** Found by an attacker: the key again and again, the probes still on the first pair. */
+  @Test
+  void a_key_waits_until_the_probes_were_lifted_from_the_pair_before() throws Exception {
+    desk.want(JOINED);
+    Thread.sleep(600);
+    probes.touch(0.31);
+    until(() -> taken.size() == 1);
+    desk.want(new Wanted("next", true, Double.POSITIVE_INFINITY));
+    Thread.sleep(600);
+    assertFalse(desk.isLifted());
+    probes.lift();
+    until(desk::isLifted);
+  }
+
+  /** Found by an attacker: the touch of a poor joint was kept as what the leads have. */
+  @Test
+  void leads_are_what_is_read_after_the_probes_were_lifted() throws Exception {
+    desk.want(APART);
+    probes.touch(1.3);
+    until(() -> live.contains("Ω"));
+    desk.want(new Wanted(BenchMeters.LEADS, true, 5));
+    Thread.sleep(1200);
+    assertEquals(List.of(), taken);
+    probes.lift();
+    Thread.sleep(800);
+    probes.touch(0);
+    until(() -> taken.size() == 1);
+    assertTrue(taken.get(0).startsWith("leads 8"), taken.toString());
   }
 
   @Test
