@@ -5,7 +5,6 @@ import dev.ringout.bench.Refused.Reason;
 import dev.ringout.check.CheckResult;
 import dev.ringout.check.Checker;
 import dev.ringout.harness.Harness;
-import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.LedSheets;
 import dev.ringout.jobs.LedTests;
 import dev.ringout.jobs.LedTests.Led;
@@ -29,7 +28,6 @@ import dev.ringout.store.Tick;
 import dev.ringout.units.Text;
 import dev.ringout.work.WorkPapers;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -172,7 +170,7 @@ public final class Bench implements AutoCloseable {
       }
       return known.isPresent() ? start(known.get(), start) : begin(list, name, start);
     } catch (StoreTrouble e) {
-      throw notWritten(e);
+      throw Refused.by(e);
     }
   }
 
@@ -194,7 +192,7 @@ public final class Bench implements AutoCloseable {
   public synchronized BenchState start(StoredUnit known, Start start) throws Refused {
     requireItsOwnKind(known.serial());
     try {
-      UnitAtBench all = given(tests.unit(known));
+      UnitAtBench all = Refused.given(tests.unit(known));
       Optional<Led> underWay = all.underWay();
       boolean retest = !start.opened().isEmpty() || !start.touched().isEmpty();
       if (underWay.isEmpty() || retest) {
@@ -203,27 +201,8 @@ public final class Bench implements AutoCloseable {
       take(start);
       return join(all.list(), underWay.get());
     } catch (StoreTrouble e) {
-      throw notWritten(e);
+      throw Refused.by(e);
     }
-  }
-
-  private static <T> T given(Answer<T> answer) throws Refused {
-    List<T> given = new ArrayList<>();
-    List<Problem> problems =
-        answer.match(
-            one -> {
-              given.add(one.value());
-              return List.<Problem>of();
-            },
-            refused -> refused.problems());
-    if (given.isEmpty()) {
-      throw new Refused(Reason.NOT_UNDERSTOOD, problems);
-    }
-    return given.get(0);
-  }
-
-  private static Refused notWritten(StoreTrouble e) {
-    return new Refused(Reason.NOT_WRITTEN, "The store " + e.text());
   }
 
   /** What the bench says itself is not said otherwise beside it. */
@@ -248,7 +227,7 @@ public final class Bench implements AutoCloseable {
     try {
       conditions.putAll(tests.station(setup.station()).rows());
     } catch (StoreTrouble e) {
-      throw notWritten(e);
+      throw Refused.by(e);
     }
     conditions.putAll(start.conditions());
     conditions.values().removeIf(String::isBlank);
@@ -257,7 +236,6 @@ public final class Bench implements AutoCloseable {
   private BenchState begin(ListAtHand list, String serial, Start start)
       throws Refused, StoreTrouble {
     take(start);
-    Checker checker = Checker.of(list.harness(), Tables.published());
     String day = now().atZone(setup.zone()).toLocalDate().toString();
     List<Rework> reworks = reworks(list, serial, start);
     LedSheets sheets = new LedSheets("/1", job(list.harness(), serial, day), reworks);
@@ -268,7 +246,7 @@ public final class Bench implements AutoCloseable {
             serial,
             new LedTests.Start(setup.station(), tester, day, setup.station() + " " + day, now()),
             parts -> sheets.opening(LedSession.at(now()), tester));
-    return led(list, checker, led, sheets, "/1");
+    return led(list, led, sheets, "/1");
   }
 
   private void requireReadable(LedSheets sheets, Harness harness) throws Refused {
@@ -303,7 +281,7 @@ public final class Bench implements AutoCloseable {
     ReadingSet before =
         known.isEmpty()
             ? new ReadingSet(List.of(), List.of())
-            : given(tests.unit(known.get())).readings();
+            : Refused.given(tests.unit(known.get())).readings();
     return start.opened().isEmpty() && start.touched().isEmpty()
         ? before.reworksBefore()
         : before.before(told(list, start)).reworksBefore();
@@ -331,10 +309,9 @@ public final class Bench implements AutoCloseable {
   }
 
   private BenchState join(ListAtHand list, Led underWay) throws Refused, StoreTrouble {
-    Checker checker = Checker.of(list.harness(), Tables.published());
     Map<String, String> job =
         job(list.harness(), underWay.unit().serial(), underWay.session().started());
-    List<Rework> reworks = given(tests.unit(underWay.unit())).readings().reworksBefore();
+    List<Rework> reworks = Refused.given(tests.unit(underWay.unit())).readings().reworksBefore();
     requireReadable(new LedSheets("/1", job, reworks), list.harness());
     int[] part = new int[1];
     LedSheets[] sheets = new LedSheets[1];
@@ -346,23 +323,28 @@ public final class Bench implements AutoCloseable {
               sheets[0] = new LedSheets("/" + part[0], job, reworks);
               return sheets[0].opening(LedSession.at(now()), tester);
             });
-    return led(list, checker, led, sheets[0], "/" + part[0]);
+    return led(list, led, sheets[0], "/" + part[0]);
   }
 
-  private BenchState led(ListAtHand list, Checker checker, Led led, LedSheets sheets, String within)
+  private BenchState led(ListAtHand list, Led led, LedSheets sheets, String within)
       throws Refused, StoreTrouble {
-    UnitAtBench now = given(tests.unit(led.unit()));
+    UnitAtBench now = Refused.given(tests.unit(led.unit()));
     if (unit.filter(led.unit()::equals).isEmpty()) {
       meters.lay(list.harness(), led.unit().serial());
     }
     unit = Optional.of(led.unit());
     meterOfPart = meters.name();
-    explainer = Optional.of(Checker.of(list.harness(), Tables.published()));
-    List<LedSession.Taken> takenHere =
-        session
-            .filter(one -> one.led().session().id().equals(led.session().id()))
-            .map(LedSession::taken)
-            .orElse(List.of());
+    Optional<LedSession> before =
+        session.filter(one -> one.led().session().id().equals(led.session().id()));
+    if (before.isEmpty()) {
+      explainer = Optional.of(Checker.of(list.harness(), Tables.published()));
+    }
+    // What hangs on the list alone is worked out once for all parts of a test.
+    Checker checker =
+        before
+            .map(LedSession::checker)
+            .orElseGet(() -> Checker.of(list.harness(), Tables.published()));
+    List<LedSession.Taken> takenHere = before.map(LedSession::taken).orElse(List.of());
     session =
         Optional.of(
             new LedSession(
@@ -517,7 +499,7 @@ public final class Bench implements AutoCloseable {
       throws Refused {
     requireItsOwnKind(of.serial());
     try {
-      UnitAtBench all = given(tests.unit(of));
+      UnitAtBench all = Refused.given(tests.unit(of));
       EndTicks.of(papers, all.tests().values()).require(tick, who);
       Entry.Draft draft =
           new Entry.Draft(EntryKind.TICK, LedSession.at(now()), who.strip(), tick.body());
@@ -529,7 +511,7 @@ public final class Bench implements AutoCloseable {
       }
       return changed();
     } catch (StoreTrouble e) {
-      throw notWritten(e);
+      throw Refused.by(e);
     }
   }
 
@@ -599,7 +581,7 @@ public final class Bench implements AutoCloseable {
     try {
       return join(led.list(), led.led());
     } catch (StoreTrouble e) {
-      throw notWritten(e);
+      throw Refused.by(e);
     }
   }
 

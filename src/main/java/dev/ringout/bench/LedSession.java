@@ -342,9 +342,10 @@ final class LedSession {
     if (mustConfirm(step)) {
       throw new Refused(Reason.MEANWHILE, "Not kept: confirm the cautions of this step first.");
     }
-    understood(row(step, value, who, now, ""), value);
+    LedSheets.Row first = row(step, value, who, now, "");
+    Reading asFirst = understood(first, value);
     KeptRow kept = keepRow(EntryKind.READING, () -> row(step, value, who, now, ""), now);
-    Reading reading = understood(kept.row(), value);
+    Reading reading = kept.row().equals(first) ? asFirst : understood(kept.row(), value);
     sheets.kept(kept.row());
     Judged judged = judge.judge(reading);
     Taken one = new Taken(led.end().seq(), step, judged, value, at(now), true);
@@ -490,7 +491,7 @@ final class LedSession {
     try {
       readings = tests.readings(led.unit(), harness(), problems);
     } catch (StoreTrouble e) {
-      throw new Refused(Reason.NOT_WRITTEN, "The store " + e.text());
+      throw Refused.by(e);
     }
     if (problems.hasErrors()) {
       throw new Refused(Reason.NOT_WRITTEN, problems.list());

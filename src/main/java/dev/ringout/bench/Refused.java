@@ -1,8 +1,12 @@
 package dev.ringout.bench;
 
+import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.WrongRequest;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Severity;
+import dev.ringout.store.StoreTrouble;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Something that was asked of the bench and not done; nothing of it was kept. */
@@ -34,6 +38,36 @@ public final class Refused extends Exception {
     super(reason.name());
     this.reason = reason;
     this.problems = List.copyOf(problems);
+  }
+
+  /** For a store that can't be used. */
+  public static Refused by(StoreTrouble trouble) {
+    return new Refused(Reason.NOT_WRITTEN, "The store " + trouble.text());
+  }
+
+  /** For a request that names what is not there. */
+  public static Refused by(WrongRequest wrong) {
+    return new Refused(Reason.NOT_UNDERSTOOD, wrong.text());
+  }
+
+  /**
+   * What was answered.
+   *
+   * @throws Refused where it was refused, with all that was wrong
+   */
+  public static <T> T given(Answer<T> answer) throws Refused {
+    List<T> given = new ArrayList<>();
+    List<Problem> problems =
+        answer.match(
+            one -> {
+              given.add(one.value());
+              return List.<Problem>of();
+            },
+            Answer.Refused::problems);
+    if (given.isEmpty()) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, problems);
+    }
+    return given.get(0);
   }
 
   /** Why. */

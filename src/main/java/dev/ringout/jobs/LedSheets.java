@@ -186,6 +186,11 @@ public final class LedSheets {
     drafts.add(KeptSheets.begin(name(row.kind()), within));
     drafts.add(heading(HEADINGS));
     drafts.add(draft(row, EntryKind.READING, ""));
+    return read(drafts, file, harness, problems);
+  }
+
+  private ReadingSet read(
+      List<Entry.Draft> drafts, String file, Harness harness, Problems problems) {
     List<Entry> entries = new ArrayList<>();
     for (Entry.Draft draft : drafts) {
       entries.add(
@@ -214,19 +219,10 @@ public final class LedSheets {
    * @param file the name of the test's file
    */
   public List<Problem> errors(String file, Harness harness) {
-    List<Entry> entries = new ArrayList<>();
-    for (Entry.Draft draft : opening("", "")) {
-      entries.add(new Entry(entries.size() + 1, "", "", draft.kind().word(), draft.body(), "", ""));
-    }
     Problems problems = new Problems();
-    ReadingsReader reader = new ReadingsReader(harness, problems);
-    try (KeptSheets sheets = KeptSheets.of(entries, file, Map.of(), problems)) {
-      reader.read(sheets, file + within);
-    } catch (UnusableInput e) {
-      problems.error(e.place(), e.text());
-    }
-    OneUnit.report(harness, reader.readings(), problems);
-    OneUnit.reportOtherRevision(harness, reader.readings(), problems);
+    ReadingSet readings = read(opening("", ""), file, harness, problems);
+    OneUnit.report(harness, readings, problems);
+    OneUnit.reportOtherRevision(harness, readings, problems);
     return problems.list().stream().filter(one -> one.severity() == Severity.ERROR).toList();
   }
 

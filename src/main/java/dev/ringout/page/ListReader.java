@@ -202,13 +202,13 @@ final class ListReader {
   private List<Remark> remarks(Path harness) throws Refused {
     LocalDate today = bench.setup().ticks().now().atZone(bench.setup().zone()).toLocalDate();
     try {
-      return UnitsOfPage.given(
+      return Refused.given(
               door.review(
                   new ReviewJob.Request(harness, Optional.empty(), today, Optional.empty())))
           .review()
           .remarks();
     } catch (WrongRequest e) {
-      throw new Refused(Reason.NOT_UNDERSTOOD, e.text());
+      throw Refused.by(e);
     }
   }
 }

@@ -53,7 +53,7 @@ final class ListRoutes {
   private Reply diff(Ask ask, List<String> names) throws Refused {
     StoredUnit unit = units.unit(names.get(0));
     ListAtHand list = units.list(Body.of(ask).text("list"));
-    ListAtHand now = UnitsOfPage.given(bench.tests().list(list.named()));
+    ListAtHand now = Refused.given(bench.tests().list(list.named()));
     if (!now.file().digest().equals(list.file().digest())) {
       throw new Refused(
           Reason.MEANWHILE,
@@ -63,9 +63,9 @@ final class ListRoutes {
       Answer<DiffJob.Result> answer =
           door.diff(
               DiffJob.Request.of(InputName.ofUnit(unit.serial(), unit.harness()), list.named()));
-      return Reply.json(200, DiffJson.write(UnitsOfPage.given(answer).paper(), answer.problems()));
+      return Reply.json(200, DiffJson.write(Refused.given(answer).paper(), answer.problems()));
     } catch (WrongRequest e) {
-      throw new Refused(Reason.NOT_UNDERSTOOD, e.text());
+      throw Refused.by(e);
     }
   }
 }

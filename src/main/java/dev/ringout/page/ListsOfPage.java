@@ -97,12 +97,12 @@ final class ListsOfPage {
     if (read.page().state() != State.SURE || read.harness().isEmpty()) {
       throw new Refused(Reason.NOT_UNDERSTOOD, whyNot(read.page()));
     }
-    ListAtHand list = UnitsOfPage.given(bench.tests().list(read.harness().get()));
+    ListAtHand list = Refused.given(bench.tests().list(read.harness().get()));
     String digest = list.file().digest();
     if (!units.lists().containsKey(digest)) {
       try {
         Path kept = folder.take(read.harness().get());
-        units.take(UnitsOfPage.given(bench.tests().list(kept)));
+        units.take(Refused.given(bench.tests().list(kept)));
       } catch (IOException e) {
         throw notWritten(e);
       }

@@ -83,9 +83,9 @@ final class RecordRoutes {
             key,
             Path.of(fileName(unit, ending)));
     try {
-      return UnitsOfPage.given(door.record(request));
+      return Refused.given(door.record(request));
     } catch (WrongRequest e) {
-      throw new Refused(Reason.NOT_UNDERSTOOD, e.text());
+      throw Refused.by(e);
     } catch (Stopped e) {
       throw new Refused(Reason.NOT_UNDERSTOOD, e.text());
     }

@@ -104,17 +104,17 @@ final class UnitRoutes {
           .flatMap(history -> history.tests().stream())
           .toList();
     } catch (StoreTrouble e) {
-      throw new Refused(Reason.NOT_WRITTEN, "The store " + e.text());
+      throw Refused.by(e);
     }
   }
 
   private WorkPapers papers(StoredUnit unit) throws Refused {
     try {
-      return UnitsOfPage.given(
+      return Refused.given(
           door.work(
               new WorkJob.Request(UnitsOfPage.named(unit), List.of(), "{wire}", Optional.empty())));
     } catch (WrongRequest e) {
-      throw new Refused(Reason.NOT_UNDERSTOOD, e.text());
+      throw Refused.by(e);
     }
   }
 
@@ -137,12 +137,12 @@ final class UnitRoutes {
   private List<OutSheet> plan(StoredUnit unit) throws Refused {
     try {
       return PlanSheets.of(
-          UnitsOfPage.given(
+          Refused.given(
               door.plan(
                   PlanJob.Request.whole(
                       UnitRequest.of(UnitsOfPage.named(unit), List.of(UnitsOfPage.named(unit)))))));
     } catch (WrongRequest e) {
-      throw new Refused(Reason.NOT_UNDERSTOOD, e.text());
+      throw Refused.by(e);
     }
   }
 
@@ -200,14 +200,14 @@ final class UnitRoutes {
     StoredUnit unit = units.unit(id);
     bench.requireItsOwnKind(unit.serial());
     try {
-      UnitsOfPage.given(
+      Refused.given(
           door.later(
               new LaterJob.Request(
                   UnitsOfPage.named(unit), who, what, bench.setup().ticks().now())));
     } catch (WrongRequest e) {
-      throw new Refused(Reason.NOT_UNDERSTOOD, e.text());
+      throw Refused.by(e);
     } catch (StoreTrouble e) {
-      throw new Refused(Reason.NOT_WRITTEN, "The store " + e.text());
+      throw Refused.by(e);
     }
     return one(id);
   }

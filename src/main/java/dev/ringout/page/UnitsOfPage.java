@@ -5,16 +5,13 @@ import dev.ringout.bench.Bench;
 import dev.ringout.bench.Refused;
 import dev.ringout.bench.Refused.Reason;
 import dev.ringout.bench.UnitPage;
-import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.InputName;
 import dev.ringout.jobs.LedTests.ListAtHand;
 import dev.ringout.jobs.LedTests.UnitAtBench;
 import dev.ringout.jobs.UnitsJob;
-import dev.ringout.source.Problem;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoredUnit;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,7 +47,7 @@ final class UnitsOfPage {
       bench.tests().make();
       return door.units(new UnitsJob.Request(Optional.empty())).units();
     } catch (StoreTrouble e) {
-      throw new Refused(Reason.NOT_WRITTEN, "The store " + e.text());
+      throw Refused.by(e);
     }
   }
 
@@ -61,7 +58,7 @@ final class UnitsOfPage {
     for (UnitsJob.Listed one : all()) {
       if (!lists.containsKey(one.unit().harness())) {
         Path named = InputName.ofUnit(one.unit().serial(), one.unit().harness());
-        ListAtHand list = given(bench.tests().list(named));
+        ListAtHand list = Refused.given(bench.tests().list(named));
         taken.put(list.file().digest(), list);
         lists.put(list.file().digest(), list);
       }
@@ -97,25 +94,9 @@ final class UnitsOfPage {
 
   UnitAtBench whole(StoredUnit unit) throws Refused {
     try {
-      return given(bench.tests().unit(unit));
+      return Refused.given(bench.tests().unit(unit));
     } catch (StoreTrouble e) {
-      throw new Refused(Reason.NOT_WRITTEN, "The store " + e.text());
+      throw Refused.by(e);
     }
-  }
-
-  /** What was answered; where it was refused, all that was wrong. */
-  static <T> T given(Answer<T> answer) throws Refused {
-    List<T> given = new ArrayList<>();
-    List<Problem> problems =
-        answer.match(
-            one -> {
-              given.add(one.value());
-              return List.<Problem>of();
-            },
-            Answer.Refused::problems);
-    if (given.isEmpty()) {
-      throw new Refused(Reason.NOT_UNDERSTOOD, problems);
-    }
-    return given.get(0);
   }
 }
