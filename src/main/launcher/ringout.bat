@@ -27,6 +27,10 @@ rem The quick compiler starts soonest; a long run is worth the thorough one.
 set "RINGOUT_COMPILER=-XX:TieredStopAtLevel=1"
 call :look %*
 
+rem A bench is open all day and mostly waits: what reading the list took is given back.
+set "RINGOUT_MEMORY="
+if /i "%~1"=="bench" set "RINGOUT_MEMORY=-Xms16m -XX:MinHeapFreeRatio=10 -XX:MaxHeapFreeRatio=25"
+
 rem Readings are written in UTF-8; the window goes back to its own code page afterwards. Ctrl-C ends
 rem this file before its last lines: then the program sets the code page back.
 set "RINGOUT_CODE_PAGE="
@@ -35,7 +39,7 @@ if defined RINGOUT_CODE_PAGE set "RINGOUT_CODE_PAGE=%RINGOUT_CODE_PAGE: =%"
 chcp 65001 >nul 2>nul
 
 "%RINGOUT_JAVA%" -Xshare:auto "-XX:SharedArchiveFile=%RINGOUT_HOME%lib\ringout.jsa" -Xlog:disable ^
-  -XX:+UseSerialGC %RINGOUT_COMPILER% "-Dringout.codePage=%RINGOUT_CODE_PAGE%" %RINGOUT_JAVA_OPTS% ^
+  -XX:+UseSerialGC %RINGOUT_COMPILER% %RINGOUT_MEMORY% "-Dringout.codePage=%RINGOUT_CODE_PAGE%" %RINGOUT_JAVA_OPTS% ^
   -cp "%RINGOUT_HOME%lib\ringout.jar" dev.ringout.cli.Start %*
 set "RINGOUT_CODE=%errorlevel%"
 if defined RINGOUT_CODE_PAGE chcp %RINGOUT_CODE_PAGE% >nul 2>nul

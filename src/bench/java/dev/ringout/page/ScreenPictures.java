@@ -124,7 +124,9 @@ public final class ScreenPictures {
         StepState step = session.step().orElseThrow();
         double ohms = unit.ohms(side(step.from()), side(step.to()), SwitchState.normal());
         bench.typed(
-            step.id(), Double.isInfinite(ohms) ? "OL" : Math.round(ohms * 1000) / 1000.0 + " ohm");
+            step.id(),
+            Double.isInfinite(ohms) ? "OL" : Math.round(ohms * 1000) / 1000.0 + " ohm",
+            "");
       }
     }
   }

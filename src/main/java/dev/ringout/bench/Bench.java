@@ -34,7 +34,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A bench: one station with its meters, and the one test that is led at it. Several pages may look
@@ -47,6 +50,8 @@ public final class Bench implements AutoCloseable {
 
   private static final Set<String> SAID_BY_BENCH =
       Set.of("serial number", "date", "revision", "drawing", "operator", "tester", "station");
+
+  private static final Pattern VOLTS = Pattern.compile("(\\d{1,5}(?:\\.\\d{1,2})?)\\s*[vV]?");
 
   private static final int LONGEST_SERIAL = 60;
 
@@ -397,14 +402,30 @@ public final class Bench implements AutoCloseable {
   /**
    * Takes what was read off and typed.
    *
+   * @param volts at which an insulation tester was read; blank where they are those of the step
    * @throws Refused where it can't be understood, or is for another step; nothing was kept
    */
-  public synchronized BenchState typed(String step, String text) throws Refused {
+  public synchronized BenchState typed(String step, String text, String volts) throws Refused {
     if (text.isBlank()) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "Type what the meter shows, or OL.");
     }
-    goingOn();
-    return take(step, MeterValue.typed(text.strip()));
+    AskedStep asked = goingOn().asked(step);
+    if (!volts.isBlank() && !asked.isInsulation()) {
+      throw new Refused(Reason.NOT_UNDERSTOOD, "This step has no test volts.");
+    }
+    return take(step, MeterValue.typed(text.strip(), testVolts(volts)));
+  }
+
+  private static OptionalDouble testVolts(String text) throws Refused {
+    Matcher volts = VOLTS.matcher(text.strip());
+    if (text.isBlank()) {
+      return OptionalDouble.empty();
+    }
+    if (!volts.matches() || Double.parseDouble(volts.group(1)) <= 0) {
+      throw new Refused(
+          Reason.NOT_UNDERSTOOD, "Say the test volts as the tester shows them, such as 250 V.");
+    }
+    return OptionalDouble.of(Double.parseDouble(volts.group(1)));
   }
 
   /** What is read stands on a sheet Job of the meter that read it. */
@@ -673,6 +694,11 @@ public final class Bench implements AutoCloseable {
         changed();
       }
     }
+  }
+
+  /** Looks at once what became of the unit on the bench from elsewhere. */
+  public void lookAtStore() {
+    lookForOthers();
   }
 
   private void lookForOthers() {

@@ -186,8 +186,27 @@ final class BenchWords {
     boolean sure =
         judged.outcome() == Outcome.CONFORMS
             && judged.value() != ValueVerdict.HIGH
-            && judged.value() != ValueVerdict.LOW;
+            && judged.value() != ValueVerdict.LOW
+            && !isOnTheLimit(judged);
     return sure ? Tone.GOOD : Tone.UNSURE;
+  }
+
+  /** Whether it is good only because the meter can't tell it from a good one. */
+  private static boolean isOnTheLimit(Judged judged) {
+    OhmsRange expected = judged.limit().expected();
+    if (judged.value() != ValueVerdict.AS_EXPECTED || !expected.isKnown()) {
+      return false;
+    }
+    OhmsRange leads = judged.limit().leads();
+    return judged
+        .reading()
+        .measured()
+        .value()
+        .filter(
+            value ->
+                value.ohms() > expected.highOhms() + leads.highOhms()
+                    || value.ohms() < expected.lowOhms() + leads.lowOhms())
+        .isPresent();
   }
 
   /** How it was judged, in one sentence. */
@@ -215,7 +234,16 @@ final class BenchWords {
       case HIGH -> Text.of("Joined, but higher than its wires should have (%s).", expected(step));
       case LOW -> Text.of("Joined, but lower than its wires can have (%s).", expected(step));
       case CANT_TELL -> "Joined. This meter is too coarse to tell how well.";
-      case AS_EXPECTED, NOT_COMPARED -> "Good.";
+      case AS_EXPECTED ->
+          isOnTheLimit(judged)
+              ? Text.of("On the limit: this meter can't tell it from %s.", expected(step))
+              : "Good.";
+      case NOT_COMPARED ->
+          judged.expected().isJoined() && judged.reading().measured().value().isPresent()
+              ? Text.of(
+                  "Joined: at most %s. The list says too little of its wires to tell more.",
+                  ohms(judged.limit().ohms()))
+              : "Good.";
     };
   }
 

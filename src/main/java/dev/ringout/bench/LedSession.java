@@ -40,6 +40,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -176,7 +177,7 @@ final class LedSession {
   }
 
   private boolean isOfThisTest(Place place) {
-    return place.file().equals(file()) || place.file().startsWith(file() + "/");
+    return led.session().holds(place.file());
   }
 
   /**
@@ -497,6 +498,13 @@ final class LedSession {
       throw new Refused(Reason.NOT_WRITTEN, problems.list());
     }
     lastTime = new LastTime(readings);
+    Set<Place> back = new HashSet<>();
+    for (Reading reading : readings.readings()) {
+      if (reading.measured().isTakenBack()) {
+        back.add(reading.place());
+      }
+    }
+    taken.replaceAll(one -> back.contains(one.judged().reading().place()) ? one.back() : one);
     replay();
   }
 
@@ -533,7 +541,6 @@ final class LedSession {
     TakenBack entry =
         new TakenBack(led.session().id(), one.seq(), List.of(VALUE_COLUMN), why.strip());
     keep(List.of(new Entry.Draft(EntryKind.TAKEN_BACK, at(now), who, entry.body())));
-    taken.set(index, one.back());
     reload();
     order.takenBack(one.step().id());
     order.pin(one.step());

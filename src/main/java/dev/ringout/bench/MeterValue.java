@@ -25,7 +25,12 @@ record MeterValue(String cell, HowEntered how, String raw, OptionalDouble volts)
 
   /** What somebody read off. */
   static MeterValue typed(String text) {
-    return new MeterValue(text, HowEntered.TYPED, text, OptionalDouble.empty());
+    return typed(text, OptionalDouble.empty());
+  }
+
+  /** What somebody read off an insulation tester that stood at other volts. */
+  static MeterValue typed(String text, OptionalDouble volts) {
+    return new MeterValue(text, HowEntered.TYPED, text, volts);
   }
 
   boolean isTyped() {

@@ -16,7 +16,7 @@ final class OthersOnUnit {
     ReadingSet readings = session.readings();
     List<BenchState.Other> others = new ArrayList<>();
     for (Job job : readings.jobs()) {
-      boolean ofThisTest = job.file().startsWith(session.led().session().file() + "/");
+      boolean ofThisTest = session.led().session().holds(job.file());
       if (ofThisTest && !job.value("station").equals(station)) {
         Optional<Reading> last =
             readings.readings().stream()

@@ -166,11 +166,15 @@ final class BenchCommand implements Callable<Integer> {
         BenchPage.open(Ringout.onFilesAnd(store), setup, lists, port, this::tellDefect)) {
       URI ticket = page.ticket();
       output.out().println("The bench is open: " + ticket);
-      output.out().println("The address lets one browser in. Ctrl-C closes the bench.");
+      output
+          .out()
+          .println(
+              "The address lets one browser in. Enter makes another; Ctrl-C closes the bench.");
       output.out().flush();
       if (!noBrowser) {
         Browser.open(ticket, output);
       }
+      letOthersIn(page);
       new CountDownLatch(1).await();
       return ExitCode.DONE;
     } catch (InterruptedException e) {
@@ -183,6 +187,29 @@ final class BenchCommand implements Callable<Integer> {
       output.err().println("ringout: the page can't be served: " + e.getMessage());
       return ExitCode.CANNOT_WRITE;
     }
+  }
+
+  /** A browser that has lost its cookie, or another one: who sits at the terminal lets it in. */
+  private void letOthersIn(BenchPage page) {
+    Thread keys =
+        new Thread(
+            () -> {
+              try {
+                int key = System.in.read();
+                while (key >= 0) {
+                  if (key == '\n') {
+                    output.out().println("Another address: " + page.ticket());
+                    output.out().flush();
+                  }
+                  key = System.in.read();
+                }
+              } catch (IOException e) {
+                // No terminal: the first browser can make an address too.
+              }
+            },
+            "terminal");
+    keys.setDaemon(true);
+    keys.start();
   }
 
   private void tellDefect(Throwable cause) {

@@ -61,7 +61,7 @@ public record KeptVerdict(
   }
 
   /** Of an entry's body; absent where there is none. */
-  static Optional<KeptVerdict> of(String body) {
+  public static Optional<KeptVerdict> of(String body) {
     if (body.isEmpty()) {
       return Optional.empty();
     }

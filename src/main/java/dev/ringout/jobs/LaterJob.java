@@ -252,7 +252,10 @@ public final class LaterJob {
       drafts.add(draft(EntryKind.TAKEN_BACK, one.body()));
     }
     request.what().words().ifPresent(text -> drafts.add(draft(EntryKind.NOTE, text)));
-    drafts.add(shown);
+    // The verdict ends a test that is led: what is said while it is under way ends nothing.
+    if (isFinished(last)) {
+      drafts.add(shown);
+    }
     Optional<What.Sign> sign = request.what().signed();
     if (sign.isPresent()) {
       // Whoever signs signs the verdict that he was shown: it stands before.
@@ -317,10 +320,14 @@ public final class LaterJob {
   /** The reading of a cell that is named as a page names it, which leaves out what is plain. */
   private static Reading named(String cell, ReadingSet readings) throws WrongRequest {
     List<Reading> made = readings.readings().stream().filter(one -> one.measured().made()).toList();
+    List<Reading> whole =
+        made.stream().filter(one -> one.place().toString().equals(cell.strip())).toList();
     List<Reading> meant =
-        made.stream()
-            .filter(one -> (" " + words(one.place().toString())).endsWith(" " + words(cell)))
-            .toList();
+        whole.size() == 1
+            ? whole
+            : made.stream()
+                .filter(one -> (" " + words(one.place().toString())).endsWith(" " + words(cell)))
+                .toList();
     if (meant.isEmpty()) {
       String such =
           made.isEmpty()

@@ -77,7 +77,7 @@ public final class BenchJson {
     return json;
   }
 
-  private static String word(Enum<?> one) {
+  static String word(Enum<?> one) {
     return one.name().toLowerCase(Locale.ROOT);
   }
 

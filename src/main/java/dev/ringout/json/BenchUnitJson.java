@@ -3,9 +3,13 @@ package dev.ringout.json;
 import dev.ringout.bench.Bench;
 import dev.ringout.bench.BenchState;
 import dev.ringout.bench.EndTicks;
+import dev.ringout.bench.UnitHistory;
 import dev.ringout.bench.UnitPage;
+import dev.ringout.bench.UnitReadings;
 import dev.ringout.jobs.LedTests.ListAtHand;
+import dev.ringout.jobs.LedTests.UnitAtBench;
 import dev.ringout.jobs.UnitsJob;
+import dev.ringout.store.Session;
 import dev.ringout.store.StoredUnit;
 import dev.ringout.words.Sentences;
 import dev.ringout.work.Face;
@@ -71,19 +75,19 @@ public final class BenchUnitJson {
     return json;
   }
 
-  /** One unit as it stands. */
+  /**
+   * One unit as it stands.
+   *
+   * @param photos the address at which its pictures begin
+   */
   public static String unit(
-      StoredUnit unit,
-      boolean underWay,
-      UnitPage page,
-      List<UnitsJob.Test> tests,
-      List<Link> papers,
-      List<Link> record) {
-    Map<String, Object> json = unit(unit);
-    json.put("tests", tests.size());
-    json.put("day", tests.isEmpty() ? "" : tests.get(tests.size() - 1).session().started());
-    json.put("who", tests.isEmpty() ? "" : tests.get(tests.size() - 1).session().who());
-    json.put("underWay", underWay);
+      UnitAtBench unit, UnitPage page, String photos, List<Link> papers, List<Link> record) {
+    Map<String, Object> json = unit(unit.unit());
+    Optional<Session> last = unit.tests().keySet().stream().reduce((one, other) -> other);
+    json.put("tests", unit.tests().size());
+    json.put("day", last.map(Session::started).orElse(""));
+    json.put("who", last.map(Session::who).orElse(""));
+    json.put("underWay", unit.underWay().isPresent());
     json.put("verdict", page.verdict());
     json.put("headline", page.headline());
     json.put("shown", page.shown());
@@ -91,7 +95,7 @@ public final class BenchUnitJson {
     json.put("faults", BenchJson.faults(page.faults()));
     json.put("open", BenchJson.open(page.open()));
     json.put("proof", page.proof().stream().map(BenchUnitJson::proof).toList());
-    json.put("history", tests.stream().flatMap(test -> history(test).stream()).toList());
+    json.put("history", UnitHistory.of(unit).stream().map(one -> happened(one, photos)).toList());
     json.put("cavities", page.cavities().stream().map(BenchUnitJson::cavity).toList());
     json.put("papers", papers.stream().map(BenchUnitJson::link).toList());
     json.put("record", record.stream().map(BenchUnitJson::link).toList());
@@ -118,48 +122,36 @@ public final class BenchUnitJson {
     return json;
   }
 
-  private static List<Map<String, Object>> history(UnitsJob.Test test) {
-    List<Map<String, Object>> happened = new ArrayList<>();
-    happened.add(
-        happened(
-            "test",
-            test.session().added(),
-            test.session().who(),
-            test.session().station(),
-            "Test "
-                + test.session().number()
-                + ": "
-                + test.readings()
-                + (test.readings() == 1 ? " reading" : " readings")
-                + test.verdict()
-                    .flatMap(verdict -> verdict.verdict())
-                    .map(verdict -> ", " + verdict.word())
-                    .orElse("")));
-    for (UnitsJob.Later later : test.later()) {
-      String cell = later.cell().isEmpty() ? "" : " " + later.cell();
-      String text =
-          later.signature().isPresent()
-              ? "signed as " + later.signature().get().role()
-              : later.text();
-      happened.add(
-          happened(
-              later.kind().word().replace('_', '-'),
-              later.at(),
-              later.who(),
-              "",
-              (text + cell).strip()));
-    }
-    return happened;
+  private static Map<String, Object> happened(UnitHistory.Event event, String photos) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("kind", event.kind());
+    json.put("at", event.at());
+    json.put("who", event.who());
+    json.put("station", event.station());
+    json.put("text", event.text());
+    json.put("photo", event.photo().isEmpty() ? "" : photos + event.photo());
+    return json;
   }
 
-  private static Map<String, Object> happened(
-      String kind, String at, String who, String station, String text) {
+  /** What was read of a unit. */
+  public static String readings(UnitReadings readings) {
+    return BenchJson.line(
+        Json.object(
+            "readings",
+            readings.rows().stream().map(BenchUnitJson::reading).toList(),
+            "more",
+            readings.more()));
+  }
+
+  private static Map<String, Object> reading(UnitReadings.Row row) {
     Map<String, Object> json = new LinkedHashMap<>();
-    json.put("kind", kind);
-    json.put("at", at);
-    json.put("who", who);
-    json.put("station", station);
-    json.put("text", text);
+    json.put("cell", row.cell());
+    json.put("text", row.text());
+    json.put("value", row.value());
+    json.put("outcome", BenchJson.word(row.outcome()));
+    json.put("at", row.at());
+    json.put("who", row.who());
+    json.put("takenBack", row.takenBack());
     return json;
   }
 

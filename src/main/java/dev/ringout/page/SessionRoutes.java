@@ -74,7 +74,7 @@ final class SessionRoutes {
 
   private BenchState take(Body body) throws Refused {
     return body.has("typed")
-        ? bench.typed(body.text("step"), body.text("typed"))
+        ? bench.typed(body.text("step"), body.text("typed"), body.text("volts"))
         : bench.key(body.text("step"));
   }
 

@@ -6,6 +6,7 @@ import dev.ringout.bench.EndTicks;
 import dev.ringout.bench.Refused;
 import dev.ringout.bench.Refused.Reason;
 import dev.ringout.bench.UnitPage;
+import dev.ringout.bench.UnitReadings;
 import dev.ringout.check.Checker;
 import dev.ringout.jobs.LaterJob;
 import dev.ringout.jobs.LedTests.UnitAtBench;
@@ -58,6 +59,10 @@ final class UnitRoutes {
         .get("/api/units/*/ticks", (ask, names) -> ticks(names.get(0)))
         .post("/api/units/*/ticks", this::tick)
         .get("/api/units/*/photos/*", (ask, names) -> photo(names.get(0), names.get(1)))
+        .get(
+            "/api/units/*/readings",
+            (ask, names) -> readings(names.get(0), ask.query().getOrDefault("search", "")))
+        .post("/api/units/*/take-back", this::takeBack)
         .post("/api/units/*/note", this::note);
   }
 
@@ -84,10 +89,9 @@ final class UnitRoutes {
     return Reply.json(
         200,
         BenchUnitJson.unit(
-            unit,
-            whole.underWay().isPresent(),
+            whole,
             page,
-            tests(unit),
+            base + "/photos/",
             List.of(
                 new Link("Test sheet", base + "/papers/plan"),
                 new Link("Wiring sheets", base + "/papers/wiring")),
@@ -97,15 +101,20 @@ final class UnitRoutes {
                 new Link("Workbook", base + "/record.xlsx"))));
   }
 
-  private List<UnitsJob.Test> tests(StoredUnit unit) throws Refused {
-    try {
-      return door.units(new UnitsJob.Request(Optional.of(unit.serial()))).histories().stream()
-          .filter(history -> history.unit().equals(unit))
-          .flatMap(history -> history.tests().stream())
-          .toList();
-    } catch (StoreTrouble e) {
-      throw Refused.by(e);
-    }
+  private Reply readings(String id, String search) throws Refused {
+    return Reply.json(
+        200, BenchUnitJson.readings(UnitReadings.of(units.whole(units.unit(id)), search)));
+  }
+
+  private Reply takeBack(Ask ask, List<String> names) throws Refused {
+    Body body = Body.of(ask);
+    Reply unit =
+        later(
+            names.get(0),
+            body.text("who"),
+            new LaterJob.What.TakeBack(List.of(body.text("cell")), body.text("why")));
+    bench.lookAtStore();
+    return unit;
   }
 
   private WorkPapers papers(StoredUnit unit) throws Refused {

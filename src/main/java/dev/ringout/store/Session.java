@@ -33,6 +33,11 @@ public record Session(
     return digest.isEmpty();
   }
 
+  /** Whether a sheet is one of it: its own, or a part of a test that was led. */
+  public boolean holds(String sheet) {
+    return sheet.equals(file) || sheet.startsWith(file + "/");
+  }
+
   /**
    * The name of a sheet among those of its unit: by it a cell is told from that of another sheet.
    *

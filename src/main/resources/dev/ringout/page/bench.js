@@ -29,13 +29,13 @@ const page = {
   link: 'waiting',
   heardAt: 0,
   route: { screen: 'units' },
-  docs: { units: null, unit: null, ticks: null, difference: null, list: null },
+  docs: { units: null, unit: null, ticks: null, readings: null, difference: null, list: null },
   faces: new Map(),
   notice: null,
   lastUnit: '',
   search: '',
   drafts: new Map(),
-  entry: { step: '', digits: '', unit: '', over: false, open: false },
+  entry: { step: '', digits: '', unit: '', volts: '', over: false, open: false },
   live: { text: '', stage: '' },
   /** What stands before somebody's eyes, and since when. */
   shown: { step: '', asked: '', since: 0, last: '', screen: '', frame: '', dialog: 0 },
@@ -246,7 +246,7 @@ function receive(state) {
   if (page.state && state.version <= page.state.version) return;
   page.state = state;
   const step = state.session?.step?.id ?? '';
-  if (page.entry.step !== step) page.entry = { step, digits: '', unit: '', over: false, open: false };
+  if (page.entry.step !== step) page.entry = { step, digits: '', unit: '', volts: '', over: false, open: false };
   later(page.route.screen === 'bench' || !page.route.screen || page.shown.frame !== frameOf(state));
 }
 
@@ -513,6 +513,7 @@ async function load() {
       page.docs.units ??= await ask('/api/units?search=');
     }
     if (screen !== 'unit') { later(); return; }
+    if (part === 'readings') page.docs.readings = await ask(`/api/units/${encodeURIComponent(id)}/readings?search=${encodeURIComponent(draft('reading-search'))}`);
     if (part === 'ticks' || part === 'start') page.docs.ticks = await ask(`/api/units/${encodeURIComponent(id)}/ticks`);
     if (part === 'diff') page.docs.difference = { list: more, doc: await post(`/api/units/${encodeURIComponent(id)}/diff`, { list: more }) };
   } catch (failure) {
@@ -568,6 +569,7 @@ function screenOf(screen, part) {
   if (!page.docs.unit) return [el('h1', {}, TITLES[screen]), waiting()];
   if (screen === 'record') return recordScreen(page.docs.unit);
   if (part === 'ticks') return ticksScreen(page.docs.unit);
+  if (part === 'readings') return readingsScreen(page.docs.unit);
   if (part === 'diff') return differenceScreen(page.docs.unit);
   if (part === 'start') return startScreen(page.docs.unit);
   return unitScreen(page.docs.unit);
@@ -977,8 +979,9 @@ function takeNow() {
 
 async function takeStep(step, typed) {
   if (!typed && isTyped(page.state)) { notice('Type first what the meter shows.'); return; }
-  const kept = await act('take', typed ? { step: step.id, typed } : { step: step.id });
-  if (kept) { page.entry = { step: page.state.session?.step?.id ?? '', digits: '', unit: '', over: false, open: false }; later(); }
+  const { volts } = page.entry;
+  const kept = await act('take', !typed ? { step: step.id } : volts ? { step: step.id, typed, volts } : { step: step.id, typed });
+  if (kept) { page.entry = { step: page.state.session?.step?.id ?? '', digits: '', unit: '', volts: '', over: false, open: false }; later(); }
 }
 
 function confirmCautions() {
@@ -1001,7 +1004,9 @@ function keypad(state, step) {
   const key = (label, action, kind = '', pressed = null) => el('button', { type: 'button', class: kind, onclick: action, key: `key-${label}`, 'aria-pressed': pressed }, label);
   const digit = (label) => key(label, () => typeIn(label), 'digit');
   const unit = (label) => key(label, () => chooseUnit(label), 'unit', String(unitOf(step) === label && !page.entry.over));
-  const [first, second, third, fourth] = [0, 1, 2, 3].map((at) => (step.units[at] ? unit(step.units[at]) : el('span')));
+  const volts = page.entry.volts || step.volts;
+  const last = step.volts ? el('button', { type: 'button', class: 'unit', onclick: () => voltsDialog(step), key: 'key-volts', 'aria-label': `Test volts: ${volts}` }, volts) : el('span');
+  const [first, second, third, fourth] = [0, 1, 2, 3].map((at) => (step.units[at] ? unit(step.units[at]) : last));
   return el('div', { class: 'keypad', role: 'group', 'aria-label': 'Keys for the value' },
     digit('7'), digit('8'), digit('9'), digit('0'), first, second,
     digit('4'), digit('5'), digit('6'), digit('.'), third, fourth,
@@ -1026,6 +1031,16 @@ function typeIn(character) {
 function typeOver() { Object.assign(page.entry, { over: true, digits: '', open: true }); later(); }
 
 function chooseUnit(unit) { page.entry.unit = unit; page.entry.over = false; later(); }
+
+/** A tester that stood at other volts than are asked for shows something else: the row says so. */
+function voltsDialog(step) {
+  textLine('Test volts', 'volts', `This step asks for ${step.volts}. Where the tester stood at others, say at which`, 'These were on', async (volts) => {
+    if (!/^\d{1,5}([.,]\d{1,2})?\s*v?$/i.test(volts)) { notice('Say the volts as the tester shows them, such as 250 V.', 'bad'); return false; }
+    page.entry.volts = `${volts.replace(',', '.').replace(/\s*v$/i, '')} V`;
+    later();
+    return true;
+  });
+}
 
 function rubOut() {
   const { entry } = page;
@@ -1259,7 +1274,18 @@ function settingsDialog() {
       (value) => { remembered.set('speech', value); speech.on = value === 'on'; if (page.state?.session) speech.say(spokenStep(page.state.session)); }),
     el('div', { class: 'tries' }, Object.entries({ good: 'Good', bad: 'Not good', unsure: 'Not sure', lifted: 'Lifted' }).map(([name, label]) => press(`Hear “${label}”`, () => tones.play(name), { class: 'second' }))),
     fold('keys', 'Keys', el('dl', { class: 'keys' }, KEYS.flatMap(([key, does]) => [el('dt', {}, key), el('dd', {}, does)]))),
+    fold('browsers', 'Another browser of this machine', el('p', {}, 'Each browser is let in once, by an address of its own.'),
+      press('Make an address', otherBrowser, { class: 'second', key: 'other-browser' }), el('p', { id: 'other-address', class: 'address', 'aria-live': 'polite' })),
     el('p', { class: 'quiet' }, `${page.state.program}. Store: ${page.state.store}.`)]);
+}
+
+async function otherBrowser() {
+  try {
+    const { address } = await post('/api/ticket');
+    byId('other-address')?.replaceChildren(address);
+  } catch (failure) {
+    refuse(failure);
+  }
 }
 
 const KEYS = [
@@ -1421,6 +1447,7 @@ function unitScreen(unit) {
       here ? el('a', { class: 'button', href: link('bench') }, 'Go on at the bench')
         : el('a', { class: 'button', href: link('unit', unit.id, 'start') }, unit.underWay ? 'Go on where it was left' : unit.tests ? 'Start a retest' : 'Start the test'),
       el('a', { class: 'button second', href: link('record', unit.id) }, 'Record'),
+      el('a', { class: 'button second', href: link('unit', unit.id, 'readings') }, 'Readings'),
       el('a', { class: 'button second', href: link('unit', unit.id, 'ticks') }, 'Tick ends as they are made')),
     el('div', { class: 'columns' },
       el('section', { 'aria-labelledby': 'proof' }, el('h2', { id: 'proof' }, 'What is proven'), proofTable(unit)),
@@ -1461,7 +1488,8 @@ function faceFigure(item, cavities) {
 function historyPart(unit) {
   return el('section', { 'aria-labelledby': 'history' }, el('h2', { id: 'history' }, 'History'),
     unit.history.length ? el('ol', { class: 'history' }, unit.history.map((entry) => el('li', {},
-      el('p', { class: 'place' }, `${day(entry.at)} ${clock(entry.at)}, ${entry.who}, ${entry.station}`), el('p', {}, entry.text)))) : el('p', {}, 'Nothing yet.'),
+      el('p', { class: 'place' }, [`${day(entry.at)} ${clock(entry.at)}`, entry.who, entry.station].filter(Boolean).join(', ')), el('p', {}, entry.text),
+      entry.photo ? el('a', { class: 'photo', href: entry.photo, target: '_blank', rel: 'noopener' }, el('img', { src: entry.photo, alt: entry.text, loading: 'lazy' })) : null))) : el('p', {}, 'Nothing yet.'),
     press('Add a note', () => textDialog('Note', 'unit-note', 'What is to be known of this unit', 'Keep the note', async (text) => {
       try { await post(`/api/units/${encodeURIComponent(unit.id)}/note`, { text, who: page.state.tester }); await load(); return true; } catch (failure) { refuse(failure); return false; }
     }), { class: 'second', key: 'add-note' }));
@@ -1521,6 +1549,46 @@ async function startTest(unit, retest) {
     page.drafts.clear();
     go('bench');
   }
+}
+
+// ---------------------------------------------------------------- readings
+
+let readingTimer = 0;
+
+/** Every reading of the unit, of whichever test, found by its points: one that was none is taken back here. */
+function readingsScreen(unit) {
+  const doc = page.docs.readings;
+  return [
+    unitHead(unit, `Unit ${unit.serial}: readings`),
+    el('p', { class: 'quiet' }, 'A reading that is taken back stays in the record, and counts no longer. What it showed is not proven then.'),
+    el('div', { class: 'fields' },
+      field('reading-search', 'A point, a day or a person', { type: 'search', autocapitalize: 'off', spellcheck: 'false', oninput: () => { clearTimeout(readingTimer); readingTimer = setTimeout(load, 200); } }),
+      field('reading-who', 'Who takes back', { kept: page.state.tester })),
+    !doc ? waiting() : !doc.readings.length ? el('p', {}, 'No reading is found.') : el('ol', { class: 'readings' }, doc.readings.map((row) => readingRow(unit, row))),
+    doc?.more ? el('p', { class: 'quiet' }, `${many(doc.more, 'reading', 'readings')} more: say more of what you look for.`) : null];
+}
+
+function readingRow(unit, row) {
+  const kind = row.takenBack ? 'back' : row.outcome;
+  return el('li', { key: row.cell }, sign(kind),
+    el('p', {}, el('b', {}, row.value), ` ${row.text}`, el('span', { class: 'place' }, [row.takenBack ? 'Taken back' : OUTCOMES[row.outcome], row.at, row.who, row.cell].filter(Boolean).join(', '))),
+    row.takenBack ? null : press('Take back', () => takeBackDialog(unit, row), { class: 'second', key: `back-${row.cell}`, 'aria-label': `Take back ${row.text}, ${row.value}` }));
+}
+
+const MISREAD = ['The probe slipped', 'It was another pin', 'The switch stood otherwise', 'It was typed wrong'];
+
+function takeBackDialog(unit, row) {
+  const who = draft('reading-who', page.state.tester);
+  if (!who) { notice('Say first who takes it back.', 'bad'); return; }
+  reasonDialog('Take back', `${row.text}: ${row.value}. It stays in the record as taken back.`, MISREAD, async (why) => {
+    try {
+      await post(`/api/units/${encodeURIComponent(unit.id)}/take-back`, { cell: row.cell, why, who });
+      await load();
+      notice('Taken back.');
+    } catch (failure) {
+      refuse(failure);
+    }
+  });
 }
 
 // ---------------------------------------------------------------- ticks

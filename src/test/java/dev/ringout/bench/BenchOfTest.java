@@ -132,7 +132,7 @@ final class BenchOfTest implements AutoCloseable {
 
   /** Types a value for the step that is asked. */
   BenchState type(String value) throws Refused {
-    return bench.typed(step().id(), value);
+    return bench.typed(step().id(), value, "");
   }
 
   /** Waits until what was read is explained. */

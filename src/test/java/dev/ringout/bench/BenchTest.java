@@ -70,6 +70,37 @@ class BenchTest {
     assertEquals(0, check.code(), check.out());
   }
 
+  /** A tester that is set to 250 V shows nothing of what the insulation does at 500 V. */
+  @Test
+  void insulation_that_was_read_at_lower_volts_than_asked_for_is_not_proven() throws Exception {
+    Path list = BenchOfTest.cable(folder);
+    Files.delete(list.resolve("limits.csv"));
+    at.bench.start(at.list(list), "7", BenchOfTest.by("R. Adeyemi"));
+    assertThrows(Refused.class, () -> at.bench.typed(at.step().id(), GOOD, "250 V"));
+    while (at.step().kind().equals("continuity")) {
+      at.type(at.step().asks() == BenchState.Asks.JOINED ? GOOD : "OL");
+    }
+    at.bench.confirm(at.step().id());
+    assertThrows(Refused.class, () -> at.bench.typed(at.step().id(), "200 MΩ", "some volts"));
+    at.bench.typed(at.step().id(), "200 MΩ", "250 V");
+    assertEquals(Tone.UNSURE, at.tones.get(at.tones.size() - 1));
+    at.bench.leave();
+    Run check = said("check", "unit:7");
+    assertEquals(2, check.code());
+    assertTrue(check.out().contains("250 V"), check.out());
+  }
+
+  /** The wires have 84 mΩ at most; a meter of two digits can't tell that from 90 mΩ. */
+  @Test
+  void what_is_good_only_as_far_as_the_meter_can_tell_is_said_to_be_on_the_limit()
+      throws Exception {
+    start();
+    BenchState state = at.type("0.09");
+    BenchState.TakenState taken = state.session().orElseThrow().last().orElseThrow();
+    assertEquals(Tone.UNSURE, taken.outcome(), taken.says() + at.step().expected());
+    assertTrue(taken.says().startsWith("On the limit"), taken.says());
+  }
+
   @Test
   void whatever_is_told_as_taken_is_in_the_store_already() throws Exception {
     start();
@@ -108,7 +139,7 @@ class BenchTest {
     start();
     String first = at.step().id();
     at.type(GOOD);
-    Refused late = assertThrows(Refused.class, () -> at.bench.typed(first, "OL"));
+    Refused late = assertThrows(Refused.class, () -> at.bench.typed(first, "OL", ""));
     assertEquals(Refused.Reason.MEANWHILE, late.reason());
     assertTrue(said("check", "unit:7").out().contains("1 continuity"));
   }
@@ -117,9 +148,9 @@ class BenchTest {
   void a_key_that_is_pressed_twice_answers_once() throws Exception {
     start();
     String first = at.step().id();
-    at.bench.typed(first, "OL");
+    at.bench.typed(first, "OL", "");
     // The same two points are asked for once more, and this is no answer to that.
-    assertThrows(Refused.class, () -> at.bench.typed(first, "OL"));
+    assertThrows(Refused.class, () -> at.bench.typed(first, "OL", ""));
     assertTrue(at.step().again());
   }
 
@@ -131,7 +162,7 @@ class BenchTest {
     String reading = at.type(GOOD).session().orElseThrow().last().orElseThrow().id();
     at.bench.leave();
     at.bench.start(at.list(BenchOfTest.cable(folder)), "8", BenchOfTest.by("B. Two"));
-    assertThrows(Refused.class, () -> at.bench.typed(ofSeven, GOOD));
+    assertThrows(Refused.class, () -> at.bench.typed(ofSeven, GOOD, ""));
     at.type(GOOD);
     assertThrows(Refused.class, () -> at.bench.back(reading, "of another unit"));
   }

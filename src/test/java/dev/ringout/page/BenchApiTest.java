@@ -28,6 +28,9 @@ class BenchApiTest {
           .decode(
               "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNgAAAAAgABSK+kcQAAAABJRU5ErkJggg==");
 
+  private static final String CABLE =
+      "Wire,From,To,Gauge,Length (m)\nW1,J1-1,P1-1,20,2\nW2,J1-2,P1-2,20,2\nW3,J1-3,P1-3,20,2\n";
+
   @TempDir private Path folder;
   private PageForLists page;
 
@@ -178,6 +181,77 @@ class BenchApiTest {
         .isRefused(400);
     page.post(sign, other).is("unit");
     assertEquals(0, Run.of("store", "check", "--store", page.store()).code());
+  }
+
+  /** A verdict ends a led test: a note would have let an inspector sign at the first reading. */
+  @Test
+  void what_is_said_of_a_unit_under_way_does_not_end_its_test() throws Exception {
+    type(begun(), "OL");
+    String unit = "/api/units/" + unit();
+    page.post(unit + "/note", Map.of("text", "lid missing", "who", "K. Novak")).is("unit");
+    assertEquals(true, page.get(unit).json().get("underWay"));
+    assertTrue(
+        Run.of("store", "sign", "unit:0420", "--who", "K. Novak", "--role", "inspector").code()
+            >= 64);
+    assertEquals(0, Run.of("store", "check", "--store", page.store()).code());
+  }
+
+  @Test
+  void a_reading_of_an_earlier_start_is_found_and_taken_back() throws Exception {
+    String list = page.take(page.handIn("cable.csv", CABLE)).text("list");
+    Map<String, Object> start = Map.of("list", list, "serial", "7", "tester", "R. Adeyemi");
+    type(type(page.post("/api/session/start", start), "0.07"), "0.07");
+    page.post("/api/session/leave", Map.of());
+    page.post("/api/session/start", start);
+    String unit = "/api/units/" + unit();
+    Answered readings = page.get(unit + "/readings").is("readings");
+    assertEquals(2, readings.list("readings").size());
+    Map<?, ?> latest = (Map<?, ?>) readings.list("readings").get(0);
+    String cell = String.valueOf(latest.get("cell"));
+    Map<String, Object> back =
+        Map.of("cell", cell, "why", "the probe slipped", "who", "R. Adeyemi");
+    page.post(unit + "/take-back", Map.of("cell", cell, "why", "", "who", "R. Adeyemi"))
+        .isRefused(400);
+    Answered after = page.post(unit + "/take-back", back).is("unit");
+    assertTrue(after.each("history", "text").stream().anyMatch(one -> one.contains(cell)), cell);
+    page.post(unit + "/take-back", back).isRefused(400);
+    List<String> taken = page.get(unit + "/readings").each("readings", "takenBack");
+    assertEquals(List.of("true", "false"), taken);
+    // What was taken back is asked for again, and nothing else than before.
+    assertTrue(String.valueOf(of(session(page.get("/api/state")), "progress")).contains("made=1,"));
+    String points = String.valueOf(latest.get("text"));
+    assertEquals(
+        List.of(points),
+        page
+            .get(unit + "/readings?search=" + points.split(" ")[0])
+            .each("readings", "text")
+            .stream()
+            .distinct()
+            .toList());
+  }
+
+  @Test
+  void the_history_shows_what_was_done_and_seen_beside_the_readings() throws Exception {
+    type(begun(), "OL");
+    page.photo("burnt", PICTURE).is("state");
+    page.post("/api/session/finish", Map.of());
+    String unit = unit();
+    page.post(
+            "/api/session/start",
+            Map.of(
+                "unit",
+                unit,
+                "tester",
+                "R. Adeyemi",
+                "opened",
+                List.of("J1"),
+                "why",
+                "new contact"))
+        .is("state");
+    Answered now = page.get("/api/units/" + unit).is("unit");
+    assertEquals(List.of("test", "photo", "rework", "test"), now.each("history", "kind"));
+    assertTrue(now.each("history", "text").get(2).endsWith("J1. new contact"));
+    assertArrayEquals(PICTURE, page.bytes(now.each("history", "photo").get(1)));
   }
 
   private Path pass() throws Exception {
