@@ -16,6 +16,7 @@ import dev.ringout.jobs.LedTests.Led;
 import dev.ringout.plan.PlanOptions;
 import dev.ringout.plan.Planner;
 import dev.ringout.plan.TestPlan;
+import dev.ringout.readings.Job;
 import dev.ringout.readings.JobTemplate;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
@@ -41,9 +42,11 @@ import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -69,6 +72,13 @@ final class LedSession {
   private final LedSheets sheets;
   private final ZoneId zone;
   private final Judge judge;
+
+  /** At which volts insulation is tested, where the sheet Job says so for all of it. */
+  private final OptionalDouble voltsOfJob;
+
+  /** The last readings through parts, by their steps. */
+  private final Map<String, Judged> throughParts = new LinkedHashMap<>();
+
   private final StepOrder order = new StepOrder();
   private final List<Taken> taken = new ArrayList<>();
   private final Pace pace = new Pace();
@@ -96,11 +106,21 @@ final class LedSession {
    * A value that was taken here.
    *
    * @param seq of its entry
+   * @param verdict its own judgement, or where that is worse the one of the same diode the other
+   *     way
+   * @param isFirstOfTwo whether it is judged together with one that is not read yet
    */
   record Taken(
-      int seq, AskedStep step, Judged judged, MeterValue value, String at, boolean counts) {
+      int seq,
+      AskedStep step,
+      Judged judged,
+      Judged verdict,
+      boolean isFirstOfTwo,
+      MeterValue value,
+      String at,
+      boolean counts) {
     Taken back() {
-      return new Taken(seq, step, judged, value, at, false);
+      return new Taken(seq, step, judged, verdict, isFirstOfTwo, value, at, false);
     }
   }
 
@@ -131,11 +151,11 @@ final class LedSession {
     this.taken.addAll(takenHere);
     this.readings = readings;
     this.lastTime = new LastTime(readings);
-    this.judge =
-        Judge.of(
-            checker.circuit(),
-            checker.limits(),
-            readings.jobs().stream().filter(job -> job.file().equals(file() + within)).toList());
+    List<Job> jobs =
+        readings.jobs().stream().filter(job -> job.file().equals(file() + within)).toList();
+    this.judge = Judge.of(checker.circuit(), checker.limits(), jobs);
+    this.voltsOfJob =
+        jobs.stream().findFirst().map(Job::insulationVolts).orElse(OptionalDouble.empty());
     plan(true);
     replay();
   }
@@ -256,16 +276,48 @@ final class LedSession {
   /** What was read in this test before: here, or at another bench. */
   private void replay() {
     order.forgetReadings();
+    throughParts.clear();
     for (Reading reading : readings.readings()) {
       if (isOfThisTest(reading.place())) {
-        Judged judged = judge.judge(reading);
-        order.read(judged);
+        order.read(judged(reading));
+        otherWay(reading).ifPresent(order::judgedAnew);
         if (!reading.measured().made()) {
           order.skip(AskedStep.id(reading));
         }
       }
     }
     readingsVersion++;
+  }
+
+  /** By itself, and what leads through a diode together with what was read the other way. */
+  private Judged judged(Reading reading) {
+    Judged alone = judge.judge(reading);
+    if (alone.expected().throughParts().isEmpty()) {
+      return alone;
+    }
+    throughParts.put(AskedStep.id(reading), alone);
+    return together(AskedStep.id(reading)).orElse(alone);
+  }
+
+  /** The last reading of the same points with the leads exchanged, judged with this one. */
+  private Optional<Judged> otherWay(Reading reading) {
+    return together(AskedStep.id(reading.reversed(reading.measured(), reading.place())));
+  }
+
+  private Optional<Judged> together(String id) {
+    Judged alone = throughParts.get(id);
+    return alone == null
+        ? Optional.empty()
+        : Comparison.inForce(List.copyOf(throughParts.values()))
+            .and(checker.circuit(), Comparison.inForce(List.of()))
+            .inForce()
+            .stream()
+            .filter(alone::equals)
+            .findFirst();
+  }
+
+  private static boolean isWorse(Judged one, Judged other) {
+    return other.outcome().passes() && !one.outcome().passes();
   }
 
   Optional<AskedStep> now() {
@@ -348,13 +400,24 @@ final class LedSession {
     KeptRow kept = keepRow(EntryKind.READING, () -> row(step, value, who, now, ""), now);
     Reading reading = kept.row().equals(first) ? asFirst : understood(kept.row(), value);
     sheets.kept(kept.row());
-    Judged judged = judge.judge(reading);
-    Taken one = new Taken(led.end().seq(), step, judged, value, at(now), true);
+    Judged judged = judged(reading);
+    Judged verdict = otherWay(reading).filter(other -> isWorse(other, judged)).orElse(judged);
+    Taken one =
+        new Taken(
+            led.end().seq(),
+            step,
+            judged,
+            verdict,
+            order.isReverseLeft(step),
+            value,
+            at(now),
+            true);
     taken.add(one);
-    noteFailure(step, judged);
+    noteFailure(step, verdict);
     if (!kept.counted()) {
       add(reading);
       order.read(judged);
+      otherWay(reading).ifPresent(order::judgedAnew);
     }
     before = Optional.of(step);
     pace.step(now);
@@ -408,7 +471,7 @@ final class LedSession {
         step.from().toString(),
         step.to().toString(),
         step.state().toString(),
-        volts(value.volts().isPresent() ? value.volts() : step.volts()),
+        volts(volts(step, value)),
         value.cell(),
         SHEET_TIME.format(time),
         who,
@@ -417,6 +480,14 @@ final class LedSession {
             : joined(note, "by the clock of this bench " + SHEET_TIME.format(clock)),
         value.cell().isEmpty() ? "" : value.entered(),
         value.isTyped() ? "" : value.raw());
+  }
+
+  /** What the tester or whoever reads it says; else the sheet Job; else what was asked for. */
+  private OptionalDouble volts(AskedStep step, MeterValue value) {
+    if (value.volts().isPresent()) {
+      return value.volts();
+    }
+    return step.isInsulation() && voltsOfJob.isPresent() ? voltsOfJob : step.volts();
   }
 
   private static String joined(String note, String more) {
@@ -694,6 +765,6 @@ final class LedSession {
   }
 
   Tone tone(Taken one) {
-    return BenchWords.tone(one.judged());
+    return BenchWords.tone(one.verdict());
   }
 }

@@ -11,6 +11,7 @@ import dev.ringout.bench.BenchState.SideState;
 import dev.ringout.bench.BenchState.StepState;
 import dev.ringout.bench.BenchState.TakenState;
 import dev.ringout.bench.BenchState.UnitState;
+import dev.ringout.compare.Outcome;
 import dev.ringout.jobs.Program;
 import dev.ringout.meter.LeadNull;
 import dev.ringout.readings.Side;
@@ -154,8 +155,10 @@ final class StateOfBench {
         BenchWords.value(one.judged().reading().measured()),
         one.value().raw(),
         one.value().how().word(),
-        BenchWords.tone(one.judged()),
-        BenchWords.says(one.judged(), one.step()),
+        BenchWords.tone(one.verdict()),
+        one.isFirstOfTwo() && one.verdict().outcome() == Outcome.CONFORMS
+            ? "Good so far: what is read the other way decides."
+            : BenchWords.says(one.verdict(), one.step()),
         one.at(),
         one.judged().reading().by(),
         one.counts());

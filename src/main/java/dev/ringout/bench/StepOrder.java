@@ -50,6 +50,13 @@ final class StepOrder {
     }
   }
 
+  /** A value that stands is judged otherwise by what was read after it. */
+  void judgedAnew(Judged judged) {
+    if (judged.outcome().fails()) {
+      failedLast.add(AskedStep.id(judged.reading()));
+    }
+  }
+
   /** A value counts no more: it is asked for again. */
   void takenBack(String id) {
     times.remove(id);
@@ -82,6 +89,11 @@ final class StepOrder {
   private boolean isDone(AskedStep step) {
     String id = step.id();
     return skipped.contains(id) || (times.containsKey(id) && !isAskedAgain(id));
+  }
+
+  /** Whether the same points are still to be read with the leads exchanged. */
+  boolean isReverseLeft(AskedStep step) {
+    return plan.stream().anyMatch(one -> one.isReverseOf(step) && !isDone(one));
   }
 
   /** What is asked now; absent where nothing is left. */

@@ -90,6 +90,47 @@ class BenchTest {
     assertTrue(check.out().contains("250 V"), check.out());
   }
 
+  /**
+   * Found by an attacker: the volts of the step went into each row, whatever the sheet Job said.
+   */
+  @Test
+  void insulation_volts_of_the_sheet_job_are_those_of_every_row() throws Exception {
+    Path list = BenchOfTest.cable(folder);
+    Files.delete(list.resolve("limits.csv"));
+    at.bench.start(
+        at.list(list),
+        "7",
+        new Bench.Start("R. Adeyemi", Map.of("insulation volts", "50 V"), Set.of(), Set.of(), ""));
+    while (at.step().kind().equals("continuity")) {
+      at.type(at.step().asks() == BenchState.Asks.JOINED ? GOOD : "OL");
+    }
+    at.bench.confirm(at.step().id());
+    assertEquals(
+        Tone.UNSURE, at.type("5 GΩ").session().orElseThrow().last().orElseThrow().outcome());
+    assertTrue(said("check", "unit:7").out().contains("50 V"));
+  }
+
+  /** Found by an attacker: each value of a diode that conducts no way was good by itself. */
+  @Test
+  void a_diode_is_judged_by_what_is_read_both_ways() throws Exception {
+    Path list = BenchOfTest.cable(folder);
+    Files.writeString(list.resolve("parts.csv"), "Ref,Pin,To Pin,Kind\nCR1,A,K,diode\n");
+    Files.writeString(
+        list.resolve("wires.csv"),
+        "Wire,From,To,Gauge,Length (m)\nW1,J1-1,CR1-A,20,2\nW2,J1-2,CR1-K,20,2\n");
+    at.bench.start(at.list(list), "7", BenchOfTest.by("R. Adeyemi"));
+    while (at.step().asks() != BenchState.Asks.PART) {
+      at.type(at.step().asks() == BenchState.Asks.JOINED ? GOOD : "OL");
+    }
+    BenchState.TakenState first = at.type("OL").session().orElseThrow().last().orElseThrow();
+    assertTrue(first.says().contains("other way"), first.says());
+    while (at.step().asks() != BenchState.Asks.PART) {
+      at.type(at.step().asks() == BenchState.Asks.JOINED ? GOOD : "OL");
+    }
+    BenchState.TakenState second = at.type("OL").session().orElseThrow().last().orElseThrow();
+    assertTrue(second.outcome() != Tone.GOOD, second.says());
+  }
+
   /** The wires have 84 mΩ at most; a meter of two digits can't tell that from 90 mΩ. */
   @Test
   void what_is_good_only_as_far_as_the_meter_can_tell_is_said_to_be_on_the_limit()
