@@ -224,6 +224,12 @@ public final class Bench implements AutoCloseable {
 
   private void take(Start start) throws Refused {
     requireOwn(start.conditions());
+    if (!start.why().isBlank() && start.opened().isEmpty() && start.touched().isEmpty()) {
+      throw new Refused(
+          Reason.NOT_UNDERSTOOD,
+          "Say which items were opened or which wires were touched: what was done there is asked"
+              + " for again.");
+    }
     if (!Person.isNamed(start.tester())) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "Say who holds the probes.");
     }

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The meters of a bench: one that reads continuity, and an insulation tester; and of the first what
@@ -291,6 +292,10 @@ final class BenchMeters implements AutoCloseable {
       if (step > 0) {
         job.putIfAbsent("meter resolution", BenchWords.ohms(step));
       }
+    }
+    OptionalDouble range = continuity.profile().language().rangeOhms();
+    if (identity.isPresent() && range.isPresent()) {
+      job.put("continuity range", BenchWords.ohms(range.getAsDouble()));
     }
     leads().ifPresent(leads -> job.put("lead null", leads.text()));
   }

@@ -163,6 +163,7 @@ final class MetersCommand implements Callable<Integer> {
           "too-long",
           "half-line",
           "other-quantity",
+          "set-otherwise",
           "no-value",
           "no-volts",
           "not-together" ->

@@ -269,6 +269,8 @@ public final class LaterJob {
       throws WrongRequest, StoreTrouble {
     if (sign.role() == Role.INSPECTOR) {
       requireAnother(readings);
+    } else if (sign.role() == Role.TESTER) {
+      requireOneOf(readings);
     }
     Map<String, String> tests = new LinkedHashMap<>();
     for (Session before : sessions.subList(0, sessions.size() - 1)) {
@@ -305,6 +307,27 @@ public final class LaterJob {
             Part.WHO,
             request.who() + " took readings of this unit, and can't sign as its inspector");
       }
+    }
+  }
+
+  /** Who measured signs as tester; where nobody is stated, whoever says so. */
+  private void requireOneOf(ReadingSet readings) throws WrongRequest {
+    Jobs jobs = new Jobs(readings.jobs());
+    boolean anybody = false;
+    for (Reading reading : readings.readings()) {
+      for (String one :
+          List.of(
+              reading.by(),
+              jobs.of(reading.place()).map(job -> job.value("operator")).orElse(""))) {
+        if (Person.isSame(one, request.who())) {
+          return;
+        }
+        anybody |= Person.isNamed(one);
+      }
+    }
+    if (anybody) {
+      throw new WrongRequest(
+          Part.WHO, request.who() + " took no reading of this unit, and can't sign as its tester");
     }
   }
 

@@ -228,6 +228,18 @@ public sealed interface Failure {
     }
   }
 
+  /**
+   * The meter is not set as it was set when it was opened: a key at it was pressed.
+   *
+   * @param asked what asks for it
+   */
+  record SetOtherwise(String asked, String before, String now) implements Failure {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.setOtherwise(this);
+    }
+  }
+
   /** No value settled in time. */
   record Unsettled(long millis, String last) implements Failure {
     @Override
@@ -339,6 +351,9 @@ public sealed interface Failure {
 
     /** See {@link OtherQuantity}. */
     T otherQuantity(OtherQuantity failure);
+
+    /** See {@link SetOtherwise}. */
+    T setOtherwise(SetOtherwise failure);
 
     /** See {@link Unsettled}. */
     T unsettled(Unsettled failure);

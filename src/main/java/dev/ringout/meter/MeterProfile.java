@@ -3,6 +3,9 @@ package dev.ringout.meter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -24,6 +27,12 @@ public record MeterProfile(
     Language language,
     Timing timing,
     Display display) {
+
+  /** {@code CONF:RES 100}, {@code RES:RANG 1E3}. */
+  private static final Pattern RANGE =
+      Pattern.compile(
+          "(?i).*(?:CONF[A-Z]*:(?:SCAL[A-Z]*:)?F?RES[A-Z]*|RANG[A-Z]*(?::UPP[A-Z]*)?)\\s+"
+              + "(\\d+(?:\\.\\d*)?(?:E[+-]?\\d{1,2})?)\\b.*");
 
   /** What ends a line. */
   public enum Ending {
@@ -58,6 +67,11 @@ public record MeterProfile(
     /** What a line of a meter that speaks so says. */
     Shown read(String line);
 
+    /** The top of the range that it is set to; absent where none is, or nobody knows. */
+    default OptionalDouble rangeOhms() {
+      return OptionalDouble.empty();
+    }
+
     /** Whether it may read over four wires: of a meter that only talks its user knows. */
     default boolean mayReadFourWire() {
       return true;
@@ -79,6 +93,7 @@ public record MeterProfile(
    * @param setUp sent once after opening, each followed by a look at the error queue
    * @param twoWire sets it to ohms over two wires
    * @param fourWire sets it to ohms over four wires, or empty where it can't
+   * @param settings ask how it is set: what was answered after set-up is answered after each value
    * @param query asks for one value
    * @param errors asks for the oldest error
    * @param fence how an answer is told from those before it
@@ -89,6 +104,7 @@ public record MeterProfile(
       List<String> setUp,
       String twoWire,
       String fourWire,
+      List<String> settings,
       String query,
       String errors,
       Fence fence,
@@ -98,6 +114,17 @@ public record MeterProfile(
     /** What is given can't be changed afterwards. */
     public Scpi {
       setUp = List.copyOf(setUp);
+      settings = List.copyOf(settings);
+    }
+
+    /** The top of the range that it is set to over two wires; absent where it looks for its own. */
+    @Override
+    public OptionalDouble rangeOhms() {
+      return Stream.concat(setUp.stream(), Stream.of(twoWire))
+          .map(RANGE::matcher)
+          .filter(Matcher::matches)
+          .mapToDouble(range -> Double.parseDouble(range.group(1)))
+          .min();
     }
 
     @Override

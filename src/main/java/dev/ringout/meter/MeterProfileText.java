@@ -34,6 +34,7 @@ public final class MeterProfileText {
           "set-up",
           "two-wire",
           "four-wire",
+          "setting",
           "query",
           "errors",
           "fence",
@@ -52,7 +53,9 @@ public final class MeterProfileText {
 
   /** Those whose values go to the meter. */
   private static final Set<String> SENT =
-      Set.of("set-up", "two-wire", "four-wire", "query", "errors", "poll");
+      Set.of("set-up", "two-wire", "four-wire", "setting", "query", "errors", "poll");
+
+  private static final Set<String> SEVERAL = Set.of("set-up", "setting");
 
   /** Headers that put out volts or current, or start a test that does. */
   private static final Pattern PUTS_OUT =
@@ -110,7 +113,7 @@ public final class MeterProfileText {
           "line " + number + ": \"" + value + "\" could switch volts on, which is never sent");
     }
     List<String> values = said.computeIfAbsent(word, key -> new ArrayList<>());
-    if (!values.isEmpty() && !word.equals("set-up")) {
+    if (!values.isEmpty() && !SEVERAL.contains(word)) {
       throw wrong("line " + number + ": " + word + " is said twice");
     }
     values.add(value);
@@ -153,11 +156,22 @@ public final class MeterProfileText {
     return query;
   }
 
+  private List<String> settings() throws MeterTrouble {
+    List<String> settings = said.getOrDefault("setting", List.of());
+    for (String setting : settings) {
+      if (!setting.endsWith("?")) {
+        throw wrong("setting: \"" + setting + "\" asks for nothing");
+      }
+    }
+    return settings;
+  }
+
   private Scpi scpi() throws MeterTrouble {
     return new Scpi(
         said.getOrDefault("set-up", List.of()),
         text("two-wire", "CONF:RES"),
         text("four-wire", ""),
+        settings(),
         query(),
         text("errors", "SYST:ERR?"),
         word("fence", Fence.NUMBER, Fence.values()),
@@ -256,6 +270,7 @@ public final class MeterProfileText {
       language.setUp().forEach(line -> say(text, "set-up", line));
       say(text, "two-wire", language.twoWire());
       say(text, "four-wire", language.fourWire());
+      language.settings().forEach(line -> say(text, "setting", line));
       say(text, "query", language.query());
       say(text, "errors", language.errors());
       say(text, "fence", language.fence().word());

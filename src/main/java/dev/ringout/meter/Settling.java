@@ -159,7 +159,7 @@ public final class Settling {
     if (agreeing.size() >= AGREE_SAMPLES
         && span(agreeing) >= AGREE_MILLIS
         && spanInTruth(agreeing) >= AGREE_IN_TRUTH_MILLIS
-        && agreeing.stream().allMatch(this::isFineEnough)
+        && (rule.byKey() || agreeing.stream().allMatch(this::isFineEnough))
         && standsStill(agreeing)) {
       return new Settling(
           rule, fromMillis, Stage.TAKEN, List.of(), Optional.of(lastNotBelowZero(agreeing)));

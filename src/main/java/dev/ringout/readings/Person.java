@@ -1,5 +1,6 @@
 package dev.ringout.readings;
 
+import java.lang.Character.UnicodeScript;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -34,6 +35,10 @@ public final class Person {
    */
   private static final Map<Character, String> WRITTEN_FOR =
       Map.of('ı', "i", 'ł', "l", 'ø', "o", 'đ', "d", 'ß', "ss", 'æ', "ae", 'œ', "oe");
+
+  /** Scripts whose letters look like each other's. */
+  private static final Set<UnicodeScript> LOOK_ALIKE =
+      Set.of(UnicodeScript.LATIN, UnicodeScript.CYRILLIC, UnicodeScript.GREEK);
 
   private static final Pattern NUMBER_AT_END = Pattern.compile("(?<=\\p{L})\\p{N}+$");
   private static final Pattern NUMBER = Pattern.compile("\\p{N}+");
@@ -130,9 +135,22 @@ public final class Person {
         words.add(word);
       }
     }
+    if (words.stream().anyMatch(Person::isOfTwoScripts)) {
+      return Set.of();
+    }
     boolean nobody =
         NOBODY.contains(String.join("", words)) || words.stream().anyMatch(ROLES::contains);
     return nobody ? Set.of() : new LinkedHashSet<>(bare(words));
+  }
+
+  /** No name is written so, but one that is to look like another's. */
+  private static boolean isOfTwoScripts(String word) {
+    return word.codePoints()
+            .mapToObj(UnicodeScript::of)
+            .filter(LOOK_ALIKE::contains)
+            .distinct()
+            .count()
+        > 1;
   }
 
   /** Without titles and numbers, where anything else is left. */

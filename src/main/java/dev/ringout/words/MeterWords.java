@@ -206,6 +206,14 @@ public final class MeterWords {
         }
 
         @Override
+        public String setOtherwise(Failure.SetOtherwise failure) {
+          return Text.of(
+              "a key at the meter was pressed: to %s it said %s, now it says %s; this value is no"
+                  + " reading",
+              failure.asked(), quoted(failure.before()), quoted(failure.now()));
+        }
+
+        @Override
         public String unsettled(Failure.Unsettled failure) {
           return Text.of(
               "no value settled in %d ms%s",
@@ -329,6 +337,11 @@ public final class MeterWords {
         @Override
         public String otherQuantity(Failure.OtherQuantity failure) {
           return "other-quantity";
+        }
+
+        @Override
+        public String setOtherwise(Failure.SetOtherwise failure) {
+          return "set-otherwise";
         }
 
         @Override

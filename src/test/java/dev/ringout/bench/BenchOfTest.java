@@ -24,19 +24,32 @@ final class BenchOfTest implements AutoCloseable {
   final Bench bench;
   final Path store;
   final List<BenchState.Tone> tones = Collections.synchronizedList(new ArrayList<>());
-  private final MinuteByMinute clock = new MinuteByMinute();
+  private final MinuteByMinute clock;
   final List<Throwable> defects = Collections.synchronizedList(new ArrayList<>());
 
   private BenchOfTest(Path folder, String station, String address, Map<String, String> environment)
       throws MeterTrouble {
+    this(folder, station, address, environment, "none", Optional.empty(), new MinuteByMinute());
+  }
+
+  private BenchOfTest(
+      Path folder,
+      String station,
+      String address,
+      Map<String, String> environment,
+      String meter,
+      Optional<String> profile,
+      MinuteByMinute clock)
+      throws MeterTrouble {
     this.store = folder.resolve("units.db");
+    this.clock = clock;
     this.bench =
         Bench.open(
             new BenchSetup(
                 new StoreAtHand(address, environment),
                 station,
-                "none",
-                Optional.empty(),
+                meter,
+                profile,
                 "none",
                 Optional.empty(),
                 folder,
@@ -70,6 +83,23 @@ final class BenchOfTest implements AutoCloseable {
 
   static BenchOfTest in(Path folder, String station) throws MeterTrouble {
     return new BenchOfTest(folder, station, folder.resolve("units.db").toString(), Map.of());
+  }
+
+  /** With a meter, and so with a clock that runs while it is waited for. */
+  static BenchOfTest withMeter(Path folder, String meter, String profile) throws MeterTrouble {
+    return new BenchOfTest(
+        folder,
+        "bench 1",
+        folder.resolve("units.db").toString(),
+        Map.of(),
+        meter,
+        Optional.of(profile),
+        new MinuteByMinute() {
+          @Override
+          public long millis() {
+            return System.nanoTime() / 1_000_000;
+          }
+        });
   }
 
   /** A bench of a shop: its store is on a server. */
@@ -153,7 +183,7 @@ final class BenchOfTest implements AutoCloseable {
   }
 
   /** A clock that goes on half a minute with each look at it. */
-  private static final class MinuteByMinute implements Ticks {
+  private static class MinuteByMinute implements Ticks {
     private Instant now = Instant.parse("2026-11-30T08:00:00Z");
 
     @Override

@@ -9,6 +9,7 @@ import dev.ringout.bench.BenchState.Tone;
 import dev.ringout.readings.Jobs;
 import dev.ringout.readings.Reading;
 import dev.ringout.support.Run;
+import dev.ringout.support.ScriptedMeter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -108,6 +109,44 @@ class BenchTest {
     assertEquals(
         Tone.UNSURE, at.type("5 GΩ").session().orElseThrow().last().orElseThrow().outcome());
     assertTrue(said("check", "unit:7").out().contains("50 V"));
+  }
+
+  /** Found by an attacker: OL of a meter that is set to 100 ohms passed for two points apart. */
+  @Test
+  void over_range_of_a_meter_that_is_set_to_a_low_range_shows_nothing_apart() throws Exception {
+    at.close();
+    try (ScriptedMeter meter = ScriptedMeter.sound("9.9E37")) {
+      at = BenchOfTest.withMeter(folder, meter.address(), "scpi-low-ohms");
+      for (int i = 0; i < 2000 && at.bench.state().meter().link() != BenchState.Link.READY; i++) {
+        Thread.sleep(10);
+      }
+      at.bench.start(
+          at.list(BenchOfTest.cable(folder)),
+          "7",
+          new Bench.Start(
+              "R. Adeyemi", Map.of("continuity range", "100 MΩ"), Set.of(), Set.of(), ""));
+      while (at.step().asks() != BenchState.Asks.APART) {
+        at.type(GOOD);
+      }
+      BenchState.TakenState taken = at.type("OL").session().orElseThrow().last().orElseThrow();
+      assertEquals(Tone.UNSURE, taken.outcome(), taken.says());
+    }
+  }
+
+  @Test
+  void what_was_done_to_a_unit_is_not_told_without_where() throws Exception {
+    start();
+    at.bench.leave();
+    Refused refused =
+        assertThrows(
+            Refused.class,
+            () ->
+                at.bench.start(
+                    at.list(BenchOfTest.cable(folder)),
+                    "7",
+                    new Bench.Start(
+                        "R. Adeyemi", Map.of(), Set.of(), Set.of(), "a contact was changed")));
+    assertTrue(refused.problems().get(0).text().contains("were touched"));
   }
 
   /** Found by an attacker: each value of a diode that conducts no way was good by itself. */

@@ -158,6 +158,16 @@ class SettlingTest {
     assertTrue(settling.taken().orElseThrow().measured().orElseThrow().isOverRange());
   }
 
+  /**
+   * Found by an attacker: an insulation tester of two figures was never taken, and never said so.
+   */
+  @Test
+  void by_a_key_a_display_of_two_figures_is_taken() {
+    Settling settling =
+        after(Settling.start(Rule.byKey(DISPLAY), 0), "5.0 G", "5.0 G", "5.0 G", "5.0 G", "5.0 G");
+    assertEquals("5.0 G", settling.taken().orElseThrow().raw());
+  }
+
   @Test
   void by_a_key_nothing_is_taken_that_was_asked_for_before_it() {
     Settling settling = after(Settling.start(Rule.byKey(DISPLAY), 400), "OL", "OL", "OL", "OL");

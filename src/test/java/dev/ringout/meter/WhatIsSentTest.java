@@ -1,9 +1,11 @@
 package dev.ringout.meter;
 
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a profile may have sent to a meter: test volts are switched on by hand alone. */
@@ -40,6 +42,25 @@ class WhatIsSentTest {
   void what_sets_a_meter_to_ohms_is_sent(String command) {
     assertDoesNotThrow(
         () -> MeterProfileText.read("ohms", "speaks: scpi\nset-up: " + command + "\n"));
+  }
+
+  /** Over range means more than that, and no more. */
+  @ParameterizedTest
+  @CsvSource({
+    "two-wire: CONF:RES 100, 100",
+    "two-wire: CONFigure:SCALar:RESistance 1E3, 1000",
+    "set-up: RES:RANG 10000, 10000",
+    "two-wire: CONF:RES, -1",
+    "set-up: RES:RANG:AUTO ON, -1",
+    "set-up: RES:NPLC 1, -1"
+  })
+  void a_range_that_is_set_is_known(String line, double ohms) throws Exception {
+    assertEquals(
+        ohms,
+        MeterProfileText.read("ranged", "speaks: scpi\n" + line + "\n")
+            .language()
+            .rangeOhms()
+            .orElse(-1));
   }
 
   /** Noise decides what has settled: beyond ohms it would be anything. */

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -179,6 +180,9 @@ class BenchApiTest {
                 "passphrase",
                 ""))
         .isRefused(400);
+    Map<String, Object> asTester = new HashMap<>(other);
+    asTester.put("role", "tester");
+    page.post(sign, asTester).isRefused(400);
     page.post(sign, other).is("unit");
     assertEquals(0, Run.of("store", "check", "--store", page.store()).code());
   }

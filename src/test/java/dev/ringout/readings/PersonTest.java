@@ -3,6 +3,7 @@ package dev.ringout.readings;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -56,5 +57,12 @@ class PersonTest {
   @ValueSource(strings = {"", " ", "n/a", "-", "inspector", "same as tester", "xxx"})
   void nobody_is_named(String cell) {
     assertFalse(Person.isNamed(cell));
+  }
+
+  /** Found by an attacker: one letter of another script made the tester his own inspector. */
+  @Test
+  void a_word_of_two_scripts_is_nobodys_name() {
+    assertFalse(Person.isNamed("R. Ad\u0435yemi"));
+    assertTrue(Person.isNamed("\u0410\u0434\u0435\u044f"));
   }
 }

@@ -13,7 +13,9 @@ import dev.ringout.meter.link.Channel;
 import dev.ringout.meter.link.Channels;
 import dev.ringout.meter.link.Transcript;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,6 +34,11 @@ final class ScpiSource implements SampleSource {
 
   private static final int LATE_LINES = 20;
   private static final int MOST_IDENTITIES = 6;
+  private static final int LONGEST_SETTING = 1000;
+
+  /** A word or a number of the meter's state. */
+  private static final Pattern SETTING = Pattern.compile("[\\x21-\\x7e][\\x20-\\x7e]{0,79}");
+
   private static final int HIGHEST_FENCE = 255;
   private static final Pattern ERROR = Pattern.compile("\\s*([+-]?\\d{1,6})\\s*(,.*)?");
 
@@ -50,6 +57,10 @@ final class ScpiSource implements SampleSource {
   private Optional<Channel> channel = Optional.empty();
   private Optional<String> identity = Optional.empty();
   private Fence fence;
+
+  /** What was answered after set-up to each question how it is set; nothing where it knows none. */
+  private final Map<String, String> settings = new LinkedHashMap<>();
+
   private int fenceNumber;
   private String lastQuery = "";
   private long endMillis = Long.MAX_VALUE;
@@ -77,6 +88,7 @@ final class ScpiSource implements SampleSource {
     try {
       chooseFence();
       setUp();
+      askSettings();
     } catch (MeterTrouble e) {
       close();
       throw e;
@@ -184,6 +196,42 @@ final class ScpiSource implements SampleSource {
     sendAndCheck(fourWire && !words.fourWire().isEmpty() ? words.fourWire() : words.twoWire());
   }
 
+  /** A meter that does not know a question answers nothing, and is not asked it again. */
+  private void askSettings() throws MeterTrouble {
+    for (String asked : fence == Fence.NONE ? List.<String>of() : words.settings()) {
+      try {
+        send(asked);
+        lastQuery = asked;
+        String line = channel().receive(Math.min(LONGEST_SETTING, profile.timing().answerMillis()));
+        if (error().isEmpty() && SETTING.matcher(line).matches()) {
+          settings.put(asked, line);
+        }
+      } catch (MeterTrouble e) {
+        if (!e.failure().isOfTheLink()) {
+          throw e;
+        }
+        transcript.add(Kind.LINK, "no " + asked + ": nobody asks again how it is set");
+        connect();
+        setUp();
+      }
+    }
+  }
+
+  /** A key at the meter that was pressed since makes its value mean something else. */
+  private void refuseIfSetOtherwise() throws MeterTrouble {
+    for (Map.Entry<String, String> setting : settings.entrySet()) {
+      lastQuery = setting.getKey();
+      Answer answer = ask(setting.getKey());
+      if (!answer.between().isEmpty()) {
+        throw transcript.trouble(new Failure.Unasked(setting.getKey(), answer.between().get(0)));
+      }
+      if (!answer.line().equals(setting.getValue())) {
+        throw transcript.trouble(
+            new Failure.SetOtherwise(setting.getKey(), setting.getValue(), answer.line()));
+      }
+    }
+  }
+
   private void sendAndCheck(String line) throws MeterTrouble {
     if (!line.isEmpty()) {
       send(line);
@@ -247,6 +295,7 @@ final class ScpiSource implements SampleSource {
   @Override
   public void confirm() throws MeterTrouble {
     refuseIfQueued();
+    refuseIfSetOtherwise();
     // A cable can be put into another meter without the link's noticing.
     if (!askIdentity().equals(identity.orElse(""))) {
       identify();

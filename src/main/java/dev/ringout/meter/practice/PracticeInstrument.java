@@ -21,6 +21,7 @@ import java.util.regex.Pattern;
 public final class PracticeInstrument {
   private static final int MOST_ERRORS = 20;
   private static final int MEASURING_MILLIS = 20;
+  private static final double TOP_OHMS = 1e8;
 
   /** IEEE 488.2: bit 5 of the event status register is an error of a command. */
   private static final int COMMAND_ERROR = 0x20;
@@ -58,6 +59,10 @@ public final class PracticeInstrument {
     AUTO_FOUR("[SENSe:]FRESistance:RANGe:AUTO"),
     RATE("[SENSe:]RESistance:NPLCycles"),
     RATE_FOUR("[SENSe:]FRESistance:NPLCycles"),
+    FUNCTION("[SENSe:]FUNCtion?"),
+    IS_AUTO("[SENSe:]RESistance:RANGe:AUTO?"),
+    IS_AUTO_FOUR("[SENSe:]FRESistance:RANGe:AUTO?"),
+    RANGED("[SENSe:]RESistance:RANGe[:UPPer]?"),
     ERROR("SYSTem:ERRor[:NEXT]?"),
     VERSION("SYSTem:VERSion?"),
     PROBE("PRACtice:PROBe"),
@@ -152,7 +157,10 @@ public final class PracticeInstrument {
       case SERVICE_ENABLED -> Optional.of("" + serviceEnable);
       case STATUS -> Optional.of("" + status());
       case SELF_TEST -> Optional.of("0");
-      case CONFIGURED -> Optional.of(fourWire ? "\"FRES\"" : "\"RES\"");
+      case IS_AUTO, IS_AUTO_FOUR -> Optional.of(Double.isInfinite(rangeOhms) ? "1" : "0");
+      case RANGED ->
+          Optional.of(Text.of("%+.8E", BigDecimal.valueOf(Math.min(rangeOhms, TOP_OHMS))));
+      case CONFIGURED, FUNCTION -> Optional.of(fourWire ? "\"FRES\"" : "\"RES\"");
       case READ, FETCH -> Optional.of(measured());
       case MEASURE_TWO, MEASURE_FOUR -> {
         configure(command == Command.MEASURE_FOUR, value);

@@ -5,6 +5,8 @@ speaks: scpi
 two-wire: CONF:RES
 four-wire: CONF:FRES
 set-up: RES:NPLC 1
+setting: FUNC?
+setting: RES:RANG:AUTO?
 query: READ?
 errors: SYST:ERR?
 fence: number

@@ -4,6 +4,8 @@ about: joints alone: four wires, one range of 100 ohms
 speaks: scpi
 two-wire: CONF:RES 100
 four-wire: CONF:FRES 100
+setting: FUNC?
+setting: RES:RANG?
 query: READ?
 errors: SYST:ERR?
 fence: number

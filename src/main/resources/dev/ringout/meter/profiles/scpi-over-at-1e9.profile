@@ -4,6 +4,8 @@ about: a meter that says 1E9 where it means over range
 speaks: scpi
 two-wire: CONF:RES
 four-wire: CONF:FRES
+setting: FUNC?
+setting: RES:RANG:AUTO?
 query: READ?
 errors: SYST:ERR?
 fence: number

@@ -4,6 +4,8 @@ about: a meter of ohms that takes commands, range chosen by itself
 speaks: scpi
 two-wire: CONF:RES
 four-wire: CONF:FRES
+setting: FUNC?
+setting: RES:RANG:AUTO?
 query: READ?
 errors: SYST:ERR?
 fence: number

@@ -54,6 +54,40 @@ class ScpiMeterTest {
     }
   }
 
+  /** Found by an attacker: the beeper's range ends at a kilohm or two, and above it is OL. */
+  @Test
+  void a_value_after_a_key_at_the_meter_was_pressed_is_no_reading() throws Exception {
+    AtomicReference<String> function = new AtomicReference<>("\"RES\"");
+    try (ScriptedMeter meter = asked(function, "FUNC?");
+        Meter open = open(meter.address(), PROFILE + "setting: FUNC?\n")) {
+      assertEquals("OL", open.read(open.byKey(), 3000).measured().text());
+      function.set("\"CONT\"");
+      MeterTrouble trouble = assertThrows(MeterTrouble.class, () -> open.read(open.byKey(), 3000));
+      assertEquals(new Failure.SetOtherwise("FUNC?", "\"RES\"", "\"CONT\""), trouble.failure());
+    }
+  }
+
+  @Test
+  void a_meter_that_does_not_say_how_it_is_set_is_not_asked_again() throws Exception {
+    try (ScriptedMeter meter = ScriptedMeter.sound("9.9E37");
+        Meter open = open(meter.address(), PROFILE + "setting: FUNC?\n")) {
+      assertTrue(open.read(open.byKey(), 3000).isOverRange());
+      assertEquals(1, meter.received().stream().filter("FUNC?"::equals).count());
+    }
+  }
+
+  private static ScriptedMeter asked(AtomicReference<String> answer, String asked)
+      throws IOException {
+    return new ScriptedMeter(
+        (connection, line, out) -> {
+          if (line.equals(asked)) {
+            say(out, answer.get() + "\n");
+          } else {
+            ScriptedMeter.sound(line, "9.9E37", out);
+          }
+        });
+  }
+
   @Test
   void what_is_kept_of_a_reading_gives_it_back() throws Exception {
     try (ScriptedMeter meter = ScriptedMeter.sound("9.9E37")) {
