@@ -493,6 +493,11 @@ public final class Bench implements AutoCloseable {
     return changed();
   }
 
+  /** Whether something that may be a value is the name of an item, a wire or a point here. */
+  public synchronized boolean isName(String text) {
+    return session.filter(one -> Named.isName(one.harness(), text)).isPresent();
+  }
+
   /** Follows the readings that tell explanations apart, or the plan. */
   public synchronized BenchState lead(boolean follow) throws Refused {
     goingOn().choose(follow);

@@ -35,6 +35,7 @@ import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.TakenBack;
 import dev.ringout.units.Numbers;
 import dev.ringout.words.NextSentences;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -65,6 +66,9 @@ final class LedSession {
   private static final String VALUE_COLUMN = "G";
 
   private static final int LETTERS_OF_TEST = 8;
+
+  /** Rows that were taken within a second are a second apart: that is no other clock. */
+  private static final Duration AS_BEFORE = Duration.ofSeconds(20);
 
   private final LedTests tests;
   private final LedTests.ListAtHand list;
@@ -475,7 +479,7 @@ final class LedSession {
         value.cell(),
         SHEET_TIME.format(time),
         who,
-        time.equals(clock)
+        Duration.between(clock, time).compareTo(AS_BEFORE) <= 0
             ? note
             : joined(note, "by the clock of this bench " + SHEET_TIME.format(clock)),
         value.cell().isEmpty() ? "" : value.entered(),

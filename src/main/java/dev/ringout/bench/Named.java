@@ -25,13 +25,21 @@ final class Named {
 
   /** An item, a wire or a point; as typed where it is none of them. */
   static String place(Harness harness, String typed) {
+    return found(harness, typed).orElse(typed);
+  }
+
+  /** Whether it is an item, a wire or a point. */
+  static boolean isName(Harness harness, String typed) {
+    return found(harness, typed).isPresent();
+  }
+
+  private static Optional<String> found(Harness harness, String typed) {
     return harness.points().stream()
         .filter(point -> isCalled(point, typed.strip()))
         .map(Point::toString)
         .findFirst()
         .or(() -> like(harness.points().stream().map(Point::ref).distinct().toList(), typed))
-        .or(() -> like(harness.wires().stream().map(Wire::name).toList(), typed))
-        .orElse(typed);
+        .or(() -> like(harness.wires().stream().map(Wire::name).toList(), typed));
   }
 
   /** J1-a and J1-A are two points; what stands between item and pin does not matter. */

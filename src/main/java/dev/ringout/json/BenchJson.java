@@ -55,6 +55,11 @@ public final class BenchJson {
     return line(Map.of("problems", refused.problems().stream().map(BenchJson::problem).toList()));
   }
 
+  /** Whether a text is a name. */
+  public static String named(boolean isName) {
+    return line(Map.of("named", isName));
+  }
+
   static Map<String, Object> problem(Problem problem) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("text", problem.text());

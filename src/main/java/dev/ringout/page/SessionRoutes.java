@@ -33,6 +33,7 @@ final class SessionRoutes {
   void in(Routes routes) {
     routes
         .get("/api/state", (ask, names) -> state(bench.state()))
+        .get("/api/session/named", (ask, names) -> named(ask.query().getOrDefault("text", "")))
         .post("/api/session/start", this::start)
         .post("/api/session/take", done(this::take))
         .post("/api/session/back", done(body -> bench.back(body.text("reading"), body.text("why"))))
@@ -55,6 +56,14 @@ final class SessionRoutes {
 
   private static Reply state(BenchState state) {
     return Reply.json(200, BenchJson.write(state));
+  }
+
+  private Reply named(String text) throws Refused {
+    boolean isName =
+        bench.isName(text)
+            || units.all().stream()
+                .anyMatch(one -> one.unit().serial().equalsIgnoreCase(text.strip()));
+    return Reply.json(200, BenchJson.named(isName));
   }
 
   private Reply start(Ask ask, List<String> names) throws Refused {

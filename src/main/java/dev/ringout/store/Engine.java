@@ -24,6 +24,24 @@ interface Engine {
     return Optional.empty();
   }
 
+  /**
+   * By which it is known that what was added last still stands beside it; absent where nothing
+   * stands beside it.
+   */
+  default Optional<Object> log() {
+    return Optional.empty();
+  }
+
+  /**
+   * Writes all that a connection still sees into a file of its own, where what it is open to has
+   * been taken away.
+   *
+   * @return the file; absent of a server, which holds what it has by itself
+   */
+  default Optional<String> save(Connection connection) throws SQLException {
+    return Optional.empty();
+  }
+
   /** For the migrations: the words of its own. */
   Map<String, String> words();
 

@@ -26,7 +26,7 @@ final class JdbcStore implements Store {
   private static final int MOST_TRIES = 40;
 
   private static final String TAKEN_AWAY =
-      "was taken away, or another file was put in its place, while it was open: nothing is kept"
+      "was taken away or exchanged while it was open, or the log beside it was: nothing is kept"
           + " before the program is started again";
 
   private static final int ROWS_AT_ONCE = 500;
@@ -40,6 +40,11 @@ final class JdbcStore implements Store {
   private final boolean toWrite;
   private Connection connection;
   private Optional<Object> place;
+
+  /** Known once something was written. */
+  private Optional<Object> log = Optional.empty();
+
+  private String saved = "";
   private boolean held;
 
   /** After a failure nobody knows what the connection is in the middle of: another is opened. */
@@ -132,6 +137,7 @@ final class JdbcStore implements Store {
         // Between two pieces of work nothing is held: SQLite's driver begins the next at once.
         connection.setAutoCommit(true);
         requireItsPlace();
+        log = log.isPresent() ? log : engine.log();
         return result;
       } catch (SQLException e) {
         rollBack(e);
@@ -152,6 +158,7 @@ final class JdbcStore implements Store {
       return;
     }
     close();
+    log = Optional.empty();
     if (!engine.isThere()) {
       throw new StoreTrouble(Reason.NOT_WRITTEN, TAKEN_AWAY);
     }
@@ -161,8 +168,22 @@ final class JdbcStore implements Store {
 
   /** What is written into a file that nobody finds under its name any more is not kept. */
   private void requireItsPlace() throws StoreTrouble {
-    if (toWrite && !engine.place().equals(place)) {
-      throw new StoreTrouble(Reason.NOT_WRITTEN, TAKEN_AWAY);
+    boolean isItsLog = log.isEmpty() || engine.log().equals(log);
+    if (toWrite && !(isItsLog && engine.place().equals(place))) {
+      saved = saved.isEmpty() ? save() : saved;
+      throw new StoreTrouble(Reason.NOT_WRITTEN, TAKEN_AWAY + saved);
+    }
+  }
+
+  /** What this program still holds open is all there is of what was kept last. */
+  private String save() {
+    try {
+      return engine
+          .save(connection)
+          .map(copy -> "; what was kept until then is in " + copy)
+          .orElse("");
+    } catch (SQLException e) {
+      return "";
     }
   }
 

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -65,6 +66,33 @@ final class SqliteEngine implements Engine {
   /** A file put in its place has another key, or where files have none was made at another time. */
   @Override
   public Optional<Object> place() {
+    return key(file);
+  }
+
+  /** Until the file is closed what was added last may stand in its log alone. */
+  @Override
+  public Optional<Object> log() {
+    return key(logFile());
+  }
+
+  @Override
+  public Optional<String> save(Connection connection) throws SQLException {
+    Path copy = file.resolveSibling(file.getFileName() + ".saved");
+    for (int i = 2; Files.exists(copy); i++) {
+      copy = file.resolveSibling(file.getFileName() + ".saved-" + i);
+    }
+    try (PreparedStatement statement = connection.prepareStatement("vacuum into ?")) {
+      statement.setString(1, copy.toAbsolutePath().toString());
+      statement.execute();
+    }
+    return Optional.of(copy.toString());
+  }
+
+  private Path logFile() {
+    return file.resolveSibling(file.getFileName() + "-wal");
+  }
+
+  private static Optional<Object> key(Path file) {
     try {
       BasicFileAttributes about = Files.readAttributes(file, BasicFileAttributes.class);
       Object key = about.fileKey();
@@ -124,7 +152,7 @@ final class SqliteEngine implements Engine {
 
   private boolean hasLog() {
     try {
-      Path log = file.resolveSibling(file.getFileName() + "-wal");
+      Path log = logFile();
       return Files.exists(log) && Files.size(log) > 0;
     } catch (IOException e) {
       // A log that can't be looked at is one.

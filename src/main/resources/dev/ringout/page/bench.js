@@ -756,7 +756,7 @@ function runStrip(session) {
 function switchBar(step) {
   if (!step.state.length) return null;
   const now = step.state.filter((one) => one.changed);
-  return el('p', { class: `switches${now.length ? ' now' : ''}` }, now.length ? el('strong', {}, 'First set: ') : 'Set: ',
+  return el('p', { class: `switches${now.length ? ' change' : ''}` }, now.length ? el('strong', {}, 'First set: ') : 'Set: ',
     el('b', {}, step.state.map((one) => one.text).join(', ')));
 }
 
@@ -1753,11 +1753,41 @@ function waitKey(event, gap) {
 
 function endScan() {
   const text = scanner.run.join('').trim();
+  const fast = scanner.waiting.length === scanner.run.length;
   clearTimeout(scanner.timer);
+  const step = page.route.screen === 'bench' && !byId('dialog').open && page.state?.session?.step;
+  if (step && VALUE.test(text)) {
+    if (!fast) doKeys();
+    Object.assign(scanner, { waiting: [], run: [] });
+    valueOrName(text, fast);
+    return;
+  }
   Object.assign(scanner, { waiting: [], run: [] });
   Object.assign(page.entry, { digits: '', over: false });
   closeDialog();
+  later();
   scanned(text);
+}
+
+const VALUE = /^[<>−-]?(\d+[.,]?\d*|[.,]\d+)[mkMGrR]?$/;
+
+/** Digits come from a quick hand, or from a scanner at a numbered sleeve: where they may be both, that is asked. */
+async function valueOrName(text, fast) {
+  let named;
+  try {
+    ({ named } = await ask(`/api/session/named?text=${encodeURIComponent(text)}`));
+  } catch (failure) {
+    refuse(failure);
+    return;
+  }
+  if (!named) {
+    if (fast) notice(`${text} came as quick as from a scanner, and names nothing here: nothing is taken. Type it, or press Take.`, 'bad');
+    else takeNow();
+    return;
+  }
+  dialog('A value or a name?', el('div', { class: 'choices' },
+    press([`The value ${text}`, hint('1')], () => { closeDialog(); if (fast) [...text].forEach(letterKey); takeNow(); }, { class: 'wide', key: 'is-value', 'data-choice': 1 }),
+    press([`The name ${text}`, hint('2')], () => { closeDialog(); Object.assign(page.entry, { digits: '', over: false }); later(); scanned(text); }, { class: 'wide second', key: 'is-name', 'data-choice': 2 })), 'Neither');
 }
 
 function stop(event) { event.preventDefault(); event.stopPropagation(); }

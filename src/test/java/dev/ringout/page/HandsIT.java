@@ -69,6 +69,29 @@ class HandsIT {
     assertTrue(bench.said("units", "0420").out().contains("The probe slipped"));
   }
 
+  /** Found by an attacker: a quick hand at the number pad was taken for a scanner. */
+  @Test
+  void a_value_that_is_typed_quickly_is_a_value() {
+    lamps();
+    String first = mechanic.step();
+    Tab.pause(Mechanic.LOOKING_MILLIS);
+    tab.types("0.07", 70);
+    tab.until("kept", () -> !first.equals(mechanic.step()));
+    tab.waitForText(".last", "70 mΩ");
+  }
+
+  /** Found by an attacker: a numbered sleeve that is scanned slowly was kept as so many megohms. */
+  @Test
+  void digits_that_are_a_name_here_are_asked_about() throws Exception {
+    mechanic.begins("600", "R. Adeyemi");
+    String first = mechanic.step();
+    Tab.pause(Mechanic.LOOKING_MILLIS);
+    tab.types("600", 70);
+    tab.waitForText("dialog", "The name 600");
+    tab.press("Neither");
+    assertEquals(first, mechanic.step());
+  }
+
   @Test
   void a_step_is_left_out_with_a_reason_and_stays_a_gap() {
     lamps();

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
@@ -47,7 +48,7 @@ class LooksIT {
         if (over && !one.contains(other) && !other.contains(one))
           wrong.push(`${named(one)} lies on ${named(other)}`);
       }));
-      for (const one of document.querySelectorAll('button, .name, .should, .now, h1, .stage, .headline')) {
+      for (const one of document.querySelectorAll('button, .name, .should, .now, .switches, h1, .stage, .headline')) {
         if (shown(one) && one.scrollWidth > one.clientWidth + 1 && getComputedStyle(one).display !== 'inline')
           wrong.push(`${named(one)} is cut`);
       }
@@ -80,19 +81,22 @@ class LooksIT {
     screens.put("unit", "#/unit/" + unit);
     screens.put("record", "#/record/" + unit);
     screens.put("ticks", "#/unit/" + unit + "/ticks");
+    screens.put("readings", "#/unit/" + unit + "/readings");
     return screens;
   }
 
   private static void show(Tab tab, String name, String hash) {
     tab.go(hash);
-    tab.waitFor("html[data-screen='" + (name.equals("ticks") ? "unit" : name) + "']");
+    String screen = Set.of("ticks", "readings").contains(name) ? "unit" : name;
+    tab.waitFor("html[data-screen='" + screen + "']");
     tab.waitFor(
         Map.of(
                 "bench", ".run",
                 "units", ".cards",
                 "unit", ".faces",
                 "record", "#sign",
-                "ticks", "ol.ticks")
+                "ticks", "ol.ticks",
+                "readings", "ol.readings")
             .getOrDefault(name, "h1"));
   }
 

@@ -135,6 +135,26 @@ class SqliteStoreTest extends StoreContract {
     }
   }
 
+  /** Found by an attacker: what was added last stands in the log alone until the file is closed. */
+  @Test
+  void nothing_is_kept_once_the_log_was_taken_away_and_what_was_there_is_saved() throws Exception {
+    StoreAddress address = withOneUnit();
+    Path log = folder.resolve(file(address).getFileName() + "-wal");
+    try (Store store = Stores.open(address, Map.of(), true)) {
+      store.add(sheet("0419", "b", "1"));
+      Files.delete(log);
+      StoreTrouble gone =
+          assertThrows(StoreTrouble.class, () -> store.add(sheet("0420", "c", "1")));
+      assertTrue(gone.text().contains(".saved"), gone.text());
+    }
+    Path saved = folder.resolve(file(address).getFileName() + ".saved");
+    try (Store store = Stores.open(StoreAddress.of(saved.toString()), Map.of(), false)) {
+      assertEquals(1, store.find(Digest.of("0419")).size());
+      assertEquals(List.of(), store.find(Digest.of("0420")));
+      assertEquals(List.of(), Stores.check(store).findings());
+    }
+  }
+
   @Test
   void entries_are_neither_changed_nor_taken_away_through_the_file_s_own_rules() throws Exception {
     StoreAddress address = withOneUnit();
