@@ -1731,7 +1731,7 @@ function onKey(event) {
   // Shift comes before each large letter of a scan and is no key of its own.
   if (!BIG_KEYS.has(event.key)) return;
   const scan = event.key === 'Enter' && gap < SLOW_SCAN_GAP_MS
-    && (scanner.run.length >= SLOW_SCAN_SHORTEST || (gap < SCAN_GAP_MS && scanner.waiting.length >= SCAN_SHORTEST));
+    && (scanner.run.length >= SLOW_SCAN_SHORTEST || VALUE.test(scanner.run.join('')) || (gap < SCAN_GAP_MS && scanner.waiting.length >= SCAN_SHORTEST));
   if (scan) {
     stop(event);
     endScan();
