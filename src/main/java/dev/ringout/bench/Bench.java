@@ -28,6 +28,7 @@ import dev.ringout.store.Tick;
 import dev.ringout.units.Text;
 import dev.ringout.work.WorkPapers;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -52,6 +53,11 @@ public final class Bench implements AutoCloseable {
       Set.of("serial number", "date", "revision", "drawing", "operator", "tester", "station");
 
   private static final Pattern VOLTS = Pattern.compile("(\\d{1,5}(?:\\.\\d{1,2})?)\\s*[vV]?");
+
+  /**
+   * A clock whose battery is empty begins long before it: a calibration that ran out would pass.
+   */
+  private static final LocalDate FIRST_DAY = LocalDate.of(2026, 11, 1);
 
   private static final int LONGEST_SERIAL = 60;
 
@@ -247,8 +253,16 @@ public final class Bench implements AutoCloseable {
   private BenchState begin(ListAtHand list, String serial, Start start)
       throws Refused, StoreTrouble {
     take(start);
-    String day = now().atZone(setup.zone()).toLocalDate().toString();
+    LocalDate today = now().atZone(setup.zone()).toLocalDate();
+    if (today.isBefore(FIRST_DAY)) {
+      throw new Refused(
+          Reason.NOT_UNDERSTOOD,
+          "The clock of this machine says " + today + ", before this program was made: set it.");
+    }
+    String day = today.toString();
     List<Rework> reworks = reworks(list, serial, start);
+    List<Entry.Draft> undone = undone(list, serial, start);
+    String meter = meters.name();
     LedSheets sheets = new LedSheets("/1", job(list.harness(), serial, day), reworks);
     requireReadable(sheets, list.harness());
     Led led =
@@ -257,7 +271,29 @@ public final class Bench implements AutoCloseable {
             serial,
             new LedTests.Start(setup.station(), tester, day, setup.station() + " " + day, now()),
             parts -> sheets.opening(LedSession.at(now()), tester));
-    return led(list, led, sheets, "/1");
+    BenchState state = led(list, led, sheets, "/1", meter);
+    if (undone.isEmpty()) {
+      return state;
+    }
+    led().keep(undone);
+    return changed();
+  }
+
+  /** The ends of wires that were touched are no longer those that somebody ticked. */
+  private List<Entry.Draft> undone(ListAtHand list, String serial, Start start)
+      throws Refused, StoreTrouble {
+    Optional<StoredUnit> known = tests.find(serial, list.file().digest());
+    if (known.isEmpty() || start.touched().isEmpty()) {
+      return List.of();
+    }
+    Set<String> wires = new LinkedHashSet<>();
+    for (String wire : start.touched()) {
+      wires.add(Named.wire(list.harness(), wire));
+    }
+    return EndTicks.undoneBy(wires, Refused.given(tests.unit(known.get())).tests().values())
+        .stream()
+        .map(tick -> new Entry.Draft(EntryKind.TICK, LedSession.at(now()), tester, tick.body()))
+        .toList();
   }
 
   private void requireReadable(LedSheets sheets, Harness harness) throws Refused {
@@ -320,6 +356,7 @@ public final class Bench implements AutoCloseable {
   }
 
   private BenchState join(ListAtHand list, Led underWay) throws Refused, StoreTrouble {
+    String meter = meters.name();
     Map<String, String> job =
         job(list.harness(), underWay.unit().serial(), underWay.session().started());
     List<Rework> reworks = Refused.given(tests.unit(underWay.unit())).readings().reworksBefore();
@@ -334,17 +371,18 @@ public final class Bench implements AutoCloseable {
               sheets[0] = new LedSheets("/" + part[0], job, reworks);
               return sheets[0].opening(LedSession.at(now()), tester);
             });
-    return led(list, led, sheets[0], "/" + part[0]);
+    return led(list, led, sheets[0], "/" + part[0], meter);
   }
 
-  private BenchState led(ListAtHand list, Led led, LedSheets sheets, String within)
+  /** A part of a test begins, whose sheet Job is of that meter. */
+  private BenchState led(ListAtHand list, Led led, LedSheets sheets, String within, String meter)
       throws Refused, StoreTrouble {
     UnitAtBench now = Refused.given(tests.unit(led.unit()));
     if (unit.filter(led.unit()::equals).isEmpty()) {
       meters.lay(list.harness(), led.unit().serial());
     }
     unit = Optional.of(led.unit());
-    meterOfPart = meters.name();
+    meterOfPart = meter;
     Optional<LedSession> before =
         session.filter(one -> one.led().session().id().equals(led.session().id()));
     if (before.isEmpty()) {

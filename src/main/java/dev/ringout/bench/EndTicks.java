@@ -62,6 +62,36 @@ public final class EndTicks {
     return ticks;
   }
 
+  /**
+   * What a rework undoes: each end of a touched wire that was ticked before the last reading. What
+   * was ticked since then is of the rework itself.
+   *
+   * @param tests of the unit, each with all that happened in it
+   */
+  static List<Tick> undoneBy(Set<String> touched, Iterable<List<Entry>> tests) {
+    Map<String, Tick> ticked = new LinkedHashMap<>();
+    Map<String, Tick> undone = new LinkedHashMap<>();
+    for (List<Entry> entries : tests) {
+      for (Entry entry : entries) {
+        if (entry.is(EntryKind.READING)) {
+          undone.putAll(ticked);
+        }
+        Optional<Tick> tick =
+            entry.is(EntryKind.TICK) ? Tick.of(entry.body()) : Optional.<Tick>empty();
+        if (tick.filter(one -> touched.contains(one.wire())).isPresent()) {
+          Tick one = tick.get();
+          String key = key(one.wire(), one.item(), one.pin());
+          ticked.remove(key);
+          undone.remove(key);
+          if (one.what() != Tick.What.UNDONE) {
+            ticked.put(key, new Tick(Tick.What.UNDONE, one.wire(), one.item(), one.pin()));
+          }
+        }
+      }
+    }
+    return List.copyOf(undone.values());
+  }
+
   private static String key(String wire, String item, String pin) {
     return wire + "\n" + item + "\n" + pin;
   }

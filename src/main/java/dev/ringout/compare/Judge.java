@@ -78,15 +78,18 @@ public final class Judge {
         TouchedNets.NONE);
   }
 
-  /** A good value that the meter can't have shown proves nothing. */
+  /**
+   * A good value that the meter can't have shown proves nothing, nor what is more than its range.
+   */
   private Verdict withinRange(Reading reading, Verdict verdict) {
-    Optional<Value> value = reading.measured().value();
-    if (verdict.outcome() != Outcome.CONFORMS || value.isEmpty()) {
+    Measured measured = reading.measured();
+    if (verdict.outcome() != Outcome.CONFORMS
+        || (measured.value().isEmpty() && measured.moreThan().isEmpty())) {
       return verdict;
     }
     OptionalDouble range = jobs.rangeOhms(reading);
-    return range.isPresent() && value.get().ohms() > range.getAsDouble()
-        ? Verdict.notJudged(new NotJudged.BeyondRange(value.get(), range.getAsDouble()))
+    return range.isPresent() && measured.atLeastOhms() > range.getAsDouble()
+        ? Verdict.notJudged(new NotJudged.BeyondRange(measured, range.getAsDouble()))
         : verdict;
   }
 

@@ -44,7 +44,11 @@ final class NotedInStore {
     tests.forEach(all::add);
     return new UnitHistory(
         all.noted.stream().sorted(Comparator.comparing(Timed::at)).map(Timed::what).toList(),
-        tests.keySet().stream().filter(Session::isLed).map(Session::file).toList());
+        tests.keySet().stream().filter(Session::isLed).map(Session::file).toList(),
+        tests.entrySet().stream()
+            .filter(test -> test.getKey().isLed() && !LedTests.isFinished(test.getValue()))
+            .map(test -> test.getKey().number())
+            .toList());
   }
 
   /** What gives no time was said right after what stands before it. */

@@ -155,6 +155,13 @@ public final class RecordJob {
     if (unit.isEmpty()) {
       return Answer.refused(inputs);
     }
+    List<Integer> underWay = inputs.history(request.unit().readings()).underWay();
+    if (key.isPresent() && !underWay.isEmpty()) {
+      throw new WrongRequest(
+              Part.SEAL_KEY,
+              "test " + underWay.get(0) + " is still under way at a bench: end it, then sign")
+          .after(inputs);
+    }
     List<Seal.Earlier> earlier =
         before.map(one -> earlier(one, request, unit.get(), inputs)).orElse(List.of());
     if (inputs.problems().hasErrors()) {

@@ -3,7 +3,7 @@ package dev.ringout.json;
 import dev.ringout.bench.Bench;
 import dev.ringout.bench.BenchState;
 import dev.ringout.bench.EndTicks;
-import dev.ringout.bench.UnitHistory;
+import dev.ringout.bench.UnitEvents;
 import dev.ringout.bench.UnitPage;
 import dev.ringout.bench.UnitReadings;
 import dev.ringout.jobs.LedTests.ListAtHand;
@@ -95,7 +95,7 @@ public final class BenchUnitJson {
     json.put("faults", BenchJson.faults(page.faults()));
     json.put("open", BenchJson.open(page.open()));
     json.put("proof", page.proof().stream().map(BenchUnitJson::proof).toList());
-    json.put("history", UnitHistory.of(unit).stream().map(one -> happened(one, photos)).toList());
+    json.put("history", UnitEvents.of(unit).stream().map(one -> happened(one, photos)).toList());
     json.put("cavities", page.cavities().stream().map(BenchUnitJson::cavity).toList());
     json.put("papers", papers.stream().map(BenchUnitJson::link).toList());
     json.put("record", record.stream().map(BenchUnitJson::link).toList());
@@ -122,7 +122,7 @@ public final class BenchUnitJson {
     return json;
   }
 
-  private static Map<String, Object> happened(UnitHistory.Event event, String photos) {
+  private static Map<String, Object> happened(UnitEvents.Event event, String photos) {
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("kind", event.kind());
     json.put("at", event.at());

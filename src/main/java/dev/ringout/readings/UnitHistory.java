@@ -8,15 +8,17 @@ import java.util.List;
  *
  * @param noted what was said of it, in order
  * @param ledSheets the names of its tests that were led at a bench, by which their cells are named
+ * @param underWay the numbers of those that are not ended
  */
-public record UnitHistory(List<Noted> noted, List<String> ledSheets) {
+public record UnitHistory(List<Noted> noted, List<String> ledSheets, List<Integer> underWay) {
   /** Of a unit whose sheets are files. */
-  public static final UnitHistory NONE = new UnitHistory(List.of(), List.of());
+  public static final UnitHistory NONE = new UnitHistory(List.of(), List.of(), List.of());
 
   /** What is given can't be changed afterwards. */
   public UnitHistory {
     noted = List.copyOf(noted);
     ledSheets = List.copyOf(ledSheets);
+    underWay = List.copyOf(underWay);
   }
 
   /** Whether a cell is of a test that was led at a bench. */

@@ -57,6 +57,10 @@ final class FirstPage {
   private static List<String> doubts(TestRecord record) {
     List<String> doubts = new ArrayList<>();
     record.result().doubts().forEach(doubt -> doubts.add(Sentences.doubt(doubt)));
+    for (int test : record.history().underWay()) {
+      doubts.add(
+          Text.of("Test %d is still under way at a bench: not all of it is read yet.", test));
+    }
     long errors = record.review().count(Severity.ERROR);
     if (errors > 0) {
       doubts.add(Text.of("The paper itself has %s: see Remarks.", Numbers.count(errors, "error")));

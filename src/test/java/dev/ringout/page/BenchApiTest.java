@@ -131,6 +131,33 @@ class BenchApiTest {
     assertEquals(0, Run.of("store", "check", "--store", page.store()).code());
   }
 
+  /** Found by an attacker: a second person had looked at a crimp that was made after it. */
+  @Test
+  void the_ends_of_a_wire_that_was_touched_are_made_and_checked_anew() throws Exception {
+    String list = page.take(page.handIn("cable.csv", CABLE)).text("list");
+    Map<String, Object> start = Map.of("list", list, "serial", "7", "tester", "R. Adeyemi");
+    Answered state = page.post("/api/session/start", start);
+    String ticks = "/api/units/" + unit() + "/ticks";
+    for (String wire : List.of("W1", "W2")) {
+      Map<String, Object> end = Map.of("wire", wire, "item", "J1", "pin", wire.substring(1));
+      page.post(ticks, with(end, "made", "R. Adeyemi")).is("ticks");
+      page.post(ticks, with(end, "checked", "K. Novak")).is("ticks");
+    }
+    type(state, "0.07");
+    page.post("/api/session/finish", Map.of());
+    page.post(
+            "/api/session/start",
+            Map.of(
+                "unit", unit(), "tester", "R. Adeyemi", "touched", List.of("W1"), "why", "crimp"))
+        .is("state");
+    Map<String, Object> made = new HashMap<>();
+    for (Object end : page.get(ticks).list("ends")) {
+      made.put(of(end, "wire") + "-" + of(end, "item"), ((Map<?, ?>) end).get("made") != null);
+    }
+    assertEquals(false, made.get("W1-J1"));
+    assertEquals(true, made.get("W2-J1"));
+  }
+
   private static Map<String, Object> with(Map<String, Object> tick, String what, String who) {
     return Map.of(
         "wire", tick.get("wire"),
@@ -198,6 +225,22 @@ class BenchApiTest {
         Run.of("store", "sign", "unit:0420", "--who", "K. Novak", "--role", "inspector").code()
             >= 64);
     assertEquals(0, Run.of("store", "check", "--store", page.store()).code());
+  }
+
+  /** Found by an attacker: the record of a test in its middle was signed, and conformed. */
+  @Test
+  void a_record_is_not_signed_while_a_test_is_under_way_and_says_so() throws Exception {
+    type(begun(), "OL");
+    Path keys = Files.createDirectories(folder.resolve("keys"));
+    Run.of("report", "--new-key", keys.resolve("inspector.key"), "--passphrase", pass());
+    String unit = "/api/units/" + unit();
+    Map<String, Object> key = Map.of("key", "inspector.key", "passphrase", "swing");
+    page.post(unit + "/record.html.seal", key).isRefused(400);
+    assertTrue(
+        new String(page.bytes(unit + "/record.html"), StandardCharsets.UTF_8)
+            .contains("Test 1 is still under way"));
+    page.post("/api/session/finish", Map.of());
+    assertEquals(200, page.post(unit + "/record.html.seal", key).status());
   }
 
   @Test

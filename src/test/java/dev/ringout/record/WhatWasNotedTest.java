@@ -63,7 +63,7 @@ class WhatWasNotedTest {
             List.of(),
             List.of(),
             List.of(),
-            new UnitHistory(Arrays.asList(noted), List.of()),
+            new UnitHistory(Arrays.asList(noted), List.of(), List.of()),
             WorkPapers.of(result.harness(), tables, copper, Set.of(), new SleeveText("{wire}"))
                 .sheets(),
             UnitMap.of(result.harness()),

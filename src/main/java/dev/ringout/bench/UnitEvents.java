@@ -20,7 +20,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** What happened to a unit, test after test: everything that is kept of it but the readings. */
-public final class UnitHistory {
+public final class UnitEvents {
   private final UnitAtBench unit;
   private final List<Event> events = new ArrayList<>();
   private final List<Rework> told = new ArrayList<>();
@@ -36,13 +36,13 @@ public final class UnitHistory {
   public record Event(
       String kind, String at, String who, String station, String text, String photo) {}
 
-  private UnitHistory(UnitAtBench unit) {
+  private UnitEvents(UnitAtBench unit) {
     this.unit = unit;
   }
 
   /** Of a unit, the earliest first. */
   public static List<Event> of(UnitAtBench unit) {
-    UnitHistory history = new UnitHistory(unit);
+    UnitEvents history = new UnitEvents(unit);
     unit.tests().forEach(history::test);
     return List.copyOf(history.events);
   }
