@@ -658,6 +658,11 @@ public final class Bench implements AutoCloseable {
   /** Leaves the unit as it is, to be gone on with. */
   public synchronized BenchState leave() {
     meters.gaveUpLeads();
+    try {
+      tests.settle();
+    } catch (StoreTrouble e) {
+      // All is kept; it stands in the log beside the file until that is closed.
+    }
     session = Optional.empty();
     unit = Optional.empty();
     explainer = Optional.empty();

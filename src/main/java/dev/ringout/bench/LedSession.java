@@ -527,7 +527,12 @@ final class LedSession {
                 return made.after(end);
               });
     } catch (StoreTrouble e) {
-      throw new Refused(Reason.NOT_WRITTEN, "Not kept: the store " + e.text());
+      throw isLast()
+          ? new Refused(Reason.NOT_WRITTEN, "Not kept: the store " + e.text())
+          : new Refused(
+              Reason.MISSING,
+              "Not kept: another test of this unit was begun at another bench. Leave this one, and"
+                  + " go on with that from the unit's page.");
     }
     read = led.end();
     if (others[0]) {
@@ -535,6 +540,14 @@ final class LedSession {
       reload();
     }
     return others[0];
+  }
+
+  private boolean isLast() {
+    try {
+      return tests.isLast(led);
+    } catch (StoreTrouble e) {
+      return true;
+    }
   }
 
   /**

@@ -23,7 +23,7 @@ import java.util.Set;
 public final class UnitEvents {
   private final UnitAtBench unit;
   private final List<Event> events = new ArrayList<>();
-  private final List<Rework> told = new ArrayList<>();
+  private final List<Rework> reworks;
 
   /**
    * Something that happened.
@@ -38,6 +38,7 @@ public final class UnitEvents {
 
   private UnitEvents(UnitAtBench unit) {
     this.unit = unit;
+    this.reworks = unit.readings().reworksOnce();
   }
 
   /** Of a unit, the earliest first. */
@@ -76,12 +77,10 @@ public final class UnitEvents {
     return readings + (readings == 1 ? " reading" : " readings") + verdict;
   }
 
-  /** What was done before a test; every sheet of it tells the same again. */
+  /** What was done before a test. */
   private void reworks(Session session) {
-    for (Rework rework : unit.readings().reworks()) {
-      if (session.holds(rework.place().file())
-          && told.stream().noneMatch(one -> one.isToldBy(rework))) {
-        told.add(rework);
+    for (Rework rework : reworks) {
+      if (session.holds(rework.place().file())) {
         events.add(
             new Event(
                 "rework", session.added(), session.who(), session.station(), text(rework), ""));

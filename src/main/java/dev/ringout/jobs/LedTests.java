@@ -290,6 +290,17 @@ public final class LedTests {
     return store.openToWrite().head(led.session().id());
   }
 
+  /** Whoever copies the store's file after a test has all of it. */
+  public void settle() throws StoreTrouble {
+    store.openToWrite().settle();
+  }
+
+  /** Whether no other test of the unit was begun since. */
+  public boolean isLast(Led led) throws StoreTrouble {
+    List<Session> all = store.openToWrite().sessions(led.unit());
+    return all.get(all.size() - 1).id().equals(led.session().id());
+  }
+
   /** What happened in a test so far. */
   public List<Entry> entries(Led led) throws StoreTrouble {
     return store.openToWrite().entries(led.session());

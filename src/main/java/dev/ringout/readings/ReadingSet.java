@@ -46,6 +46,17 @@ public record ReadingSet(
     return List.copyOf(told);
   }
 
+  /** The reworks as people count them: what each later sheet tells again is told once. */
+  public List<Rework> reworksOnce() {
+    List<Rework> told = new ArrayList<>();
+    for (Rework rework : reworks) {
+      if (told.stream().noneMatch(one -> isElsewhere(one, rework) && one.isToldBy(rework))) {
+        told.add(rework);
+      }
+    }
+    return List.copyOf(told);
+  }
+
   private static boolean isElsewhere(Rework one, Rework other) {
     return !one.place().file().equals(other.place().file());
   }

@@ -33,7 +33,7 @@ final class History {
     blocks.add(new Heading(2, "Opened and touched between the readings"));
     result
         .readings()
-        .reworks()
+        .reworksOnce()
         .forEach(rework -> blocks.add(new Words(Sentences.rework(rework), false)));
     List<Judged> overtaken = result.comparison().overtaken();
     if (!overtaken.isEmpty()) {

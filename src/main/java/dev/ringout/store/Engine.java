@@ -42,6 +42,9 @@ interface Engine {
     return Optional.empty();
   }
 
+  /** Brings what was kept from where it is kept first to where it stays; nothing of a server. */
+  default void settle(Connection connection) throws SQLException {}
+
   /** For the migrations: the words of its own. */
   Map<String, String> words();
 

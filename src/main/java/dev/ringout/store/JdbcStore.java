@@ -118,6 +118,17 @@ final class JdbcStore implements Store {
     }
   }
 
+  @Override
+  public synchronized void settle() throws StoreTrouble {
+    reopenIfLost();
+    requireItsPlace();
+    try {
+      engine.settle(connection);
+    } catch (SQLException e) {
+      throw engine.trouble(e);
+    }
+  }
+
   private interface Work<T> {
     T run() throws SQLException;
   }

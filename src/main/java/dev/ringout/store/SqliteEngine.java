@@ -88,6 +88,13 @@ final class SqliteEngine implements Engine {
     return Optional.of(copy.toString());
   }
 
+  @Override
+  public void settle(Connection connection) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      statement.execute("pragma wal_checkpoint(truncate)");
+    }
+  }
+
   private Path logFile() {
     return file.resolveSibling(file.getFileName() + "-wal");
   }

@@ -107,6 +107,9 @@ public interface Store extends AutoCloseable {
   /** All that stations ever carried along, in order. */
   List<Station> stations() throws StoreTrouble;
 
+  /** Sees to it that a copy of the file, without what stands beside it, has all that was kept. */
+  void settle() throws StoreTrouble;
+
   /** From now on reads all as it is now, whatever others add; for reading alone. */
   void hold() throws StoreTrouble;
 

@@ -64,7 +64,7 @@ final class CheckCaveats {
       return;
     }
     page.heading("Opened and touched");
-    for (Rework rework : result.readings().reworks()) {
+    for (Rework rework : result.readings().reworksOnce()) {
       page.paragraph("  - ", Sentences.rework(rework));
     }
     List<Judged> overtaken = result.comparison().overtaken();

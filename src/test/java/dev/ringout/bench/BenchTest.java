@@ -149,6 +149,21 @@ class BenchTest {
     assertTrue(refused.problems().get(0).text().contains("were touched"));
   }
 
+  @Test
+  void a_bench_whose_test_is_no_longer_the_last_says_so() throws Exception {
+    start();
+    at.type(GOOD);
+    try (BenchOfTest other = BenchOfTest.in(folder, "bench 2")) {
+      other.bench.start(
+          other.list(BenchOfTest.cable(folder)),
+          "7",
+          BenchOfTest.after("M. Lind", Set.of("J1"), Set.of()));
+      Refused refused = assertThrows(Refused.class, () -> at.type(GOOD));
+      assertTrue(refused.problems().get(0).text().contains("at another bench"));
+      other.type(GOOD);
+    }
+  }
+
   /** Found by an attacker: each value of a diode that conducts no way was good by itself. */
   @Test
   void a_diode_is_judged_by_what_is_read_both_ways() throws Exception {

@@ -155,6 +155,20 @@ class SqliteStoreTest extends StoreContract {
     }
   }
 
+  /** Found by an attacker: a copy of the file alone was empty, and whole. */
+  @Test
+  void a_copy_of_the_file_alone_has_all_once_it_was_settled() throws Exception {
+    StoreAddress address = withOneUnit();
+    try (Store store = Stores.open(address, Map.of(), true)) {
+      store.add(sheet("0419", "b", "1"));
+      store.settle();
+      Path copy = Files.copy(file(address), folder.resolve("copy.db"));
+      try (Store copied = Stores.open(StoreAddress.of(copy.toString()), Map.of(), false)) {
+        assertEquals(1, copied.find(Digest.of("0419")).size());
+      }
+    }
+  }
+
   @Test
   void entries_are_neither_changed_nor_taken_away_through_the_file_s_own_rules() throws Exception {
     StoreAddress address = withOneUnit();
