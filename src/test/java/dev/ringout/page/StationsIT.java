@@ -43,6 +43,41 @@ class StationsIT {
   }
 
   @Test
+  void a_second_tab_shows_the_same_step_and_a_value_counts_once() throws Exception {
+    try (BenchWithPage bench = BenchWithPage.typed(folder, BenchWithPage.lamps(folder))) {
+      Mechanic first = new Mechanic(BROWSER.open(bench.ticket()));
+      first.begins("0432", "R. Adeyemi");
+      Mechanic second = new Mechanic(BROWSER.open(bench.ticket()));
+      second.tab.waitFor(".run");
+      assertEquals(first.tab.front().text(".run h1"), second.tab.front().text(".run h1"));
+      second.types("0.07");
+      first.tab.front().waitForText(".so-far", "1 of 7");
+      assertEquals(first.step(), second.step());
+      assertTrue(bench.said("check", "unit:0432").out().contains("1 continuity"));
+    }
+  }
+
+  @Test
+  void a_reading_of_an_earlier_start_is_taken_back_on_the_page() throws Exception {
+    try (BenchWithPage bench = BenchWithPage.typed(folder, BenchWithPage.lamps(folder))) {
+      Mechanic mechanic = new Mechanic(BROWSER.open(bench.ticket()));
+      mechanic.begins("0433", "R. Adeyemi");
+      mechanic.types("0.07");
+      mechanic.types("0.07");
+      mechanic.tab.press("Unit");
+      mechanic.tab.press("Readings");
+      mechanic.tab.waitFor(".readings li");
+      mechanic.tab.press("Take back");
+      Tab.pause(Mechanic.LOOKING_MILLIS);
+      mechanic.tab.press("The probe slipped");
+      mechanic.tab.waitForText(".readings", "Taken back");
+      mechanic.tab.press("Bench");
+      mechanic.tab.waitForText(".so-far", "1 of 7");
+      assertTrue(bench.said("units", "0433").out().contains("The probe slipped"));
+    }
+  }
+
+  @Test
   void a_test_that_was_left_goes_on_at_the_same_step() throws Exception {
     try (BenchWithPage bench = BenchWithPage.typed(folder, BenchWithPage.lamps(folder))) {
       Mechanic mechanic = new Mechanic(BROWSER.open(bench.ticket()));
