@@ -1005,7 +1005,7 @@ function keypad(state, step) {
   const digit = (label) => key(label, () => typeIn(label), 'digit');
   const unit = (label) => key(label, () => chooseUnit(label), 'unit', String(unitOf(step) === label && !page.entry.over));
   const volts = page.entry.volts || step.volts;
-  const last = step.volts ? el('button', { type: 'button', class: 'unit', onclick: () => voltsDialog(step), key: 'key-volts', 'aria-label': `Test volts: ${volts}` }, volts) : el('span');
+  const last = step.volts ? el('button', { type: 'button', class: 'unit volts', onclick: () => voltsDialog(step), key: 'key-volts', 'aria-label': `Test volts: ${volts}` }, volts) : el('span');
   const [first, second, third, fourth] = [0, 1, 2, 3].map((at) => (step.units[at] ? unit(step.units[at]) : last));
   return el('div', { class: 'keypad', role: 'group', 'aria-label': 'Keys for the value' },
     digit('7'), digit('8'), digit('9'), digit('0'), first, second,
