@@ -1781,8 +1781,11 @@ async function valueOrName(text, fast) {
     return;
   }
   if (!named) {
-    if (fast) notice(`${text} came as quick as from a scanner, and names nothing here: nothing is taken. Type it, or press Take.`, 'bad');
-    else takeNow();
+    if (!fast) { takeNow(); return; }
+    // The first of its keys may have come alone: what stands there is no value.
+    Object.assign(page.entry, { digits: '', over: false });
+    later();
+    notice(`${text} came as quick as from a scanner, and names nothing here: nothing is taken. Type it once more.`, 'bad');
     return;
   }
   dialog('A value or a name?', el('div', { class: 'choices' },

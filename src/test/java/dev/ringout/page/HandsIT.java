@@ -80,6 +80,20 @@ class HandsIT {
     tab.waitForText(".last", "70 mΩ");
   }
 
+  /** Found by an attacker: the first digit stayed, and was taken as the value. */
+  @Test
+  void of_digits_that_a_scanner_sent_nothing_stays() {
+    lamps();
+    String first = mechanic.step();
+    Tab.pause(Mechanic.LOOKING_MILLIS);
+    tab.keys("0");
+    tab.scan("031");
+    tab.waitForText("#banners", "nothing is taken");
+    tab.keys(Keys.PAGE_DOWN);
+    tab.waitForText("#banners", "Type first");
+    assertEquals(first, mechanic.step());
+  }
+
   /** Found by an attacker: a numbered sleeve that is scanned slowly was kept as so many megohms. */
   @Test
   void digits_that_are_a_name_here_are_asked_about() throws Exception {
