@@ -1620,10 +1620,13 @@ function signPart(unit) {
   const send = async (event) => {
     event.preventDefault();
     try {
-      await post(`/api/units/${encodeURIComponent(unit.id)}/sign`, { who: draft('sign-who'), role: byId('field-sign-role').value, key: draft('sign-key'), passphrase: byId('field-sign-pass').value });
+      const key = draft('sign-key');
+      await post(`/api/units/${encodeURIComponent(unit.id)}/sign`, { who: draft('sign-who'), role: byId('field-sign-role').value, key, passphrase: byId('field-sign-pass').value });
       forget('sign-who', 'sign-key', 'sign-role');
+      const { open } = await ask('/api/keys');
       await load();
-      notice('Signed.');
+      if (open.includes(key)) notice(`Signed. But ${key} may be read by others than its owner: who has it can sign in your name.`, 'bad');
+      else notice('Signed.');
     } catch (failure) {
       refuse(failure);
     }

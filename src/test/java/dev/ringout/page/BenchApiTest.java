@@ -9,6 +9,7 @@ import dev.ringout.support.Run;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
@@ -178,6 +179,19 @@ class BenchApiTest {
         .isRefused(400);
     page.post(sign, other).is("unit");
     assertEquals(0, Run.of("store", "check", "--store", page.store()).code());
+  }
+
+  @Test
+  void the_keys_of_the_bench_are_named_and_those_that_others_can_read() throws Exception {
+    Path keys = Files.createDirectories(folder.resolve("keys"));
+    for (String name : List.of("inspector.key", "lead.key")) {
+      assertEquals(0, Run.of("report", "--new-key", keys.resolve(name)).code());
+    }
+    Files.setPosixFilePermissions(
+        keys.resolve("lead.key"), PosixFilePermissions.fromString("rw-r--r--"));
+    Answered named = page.get("/api/keys").is("keys");
+    assertEquals(List.of("inspector.key", "lead.key"), named.list("keys"));
+    assertEquals(List.of("lead.key"), named.list("open"));
   }
 
   private Path pass() throws Exception {
