@@ -17,6 +17,9 @@ import org.jspecify.annotations.Nullable;
  * behind, {@code OL} with its point wherever the display had it, {@code > 1.00 GΩ}.
  */
 public final class DisplayLine {
+  /** No display shows so much; what is longer is noise, and would take its time. */
+  private static final int MOST_LETTERS = 256;
+
   /** As single letters, and as words, which alone leave no doubt which case they are in. */
   private static final String PREFIXES = "[nuµmkKMGT]|(?i:meg|mega|kilo?|giga|milli|micro)";
 
@@ -134,9 +137,13 @@ public final class DisplayLine {
    * @param bareIsOhms whether a number without any unit is ohms
    */
   public static Shown read(String line, boolean bareIsOhms) {
+    String shown = line.strip();
+    if (shown.length() > MOST_LETTERS) {
+      return new Shown.Unreadable();
+    }
     DisplayLine read = new DisplayLine();
     read.take(
-        line.strip()
+        shown
             .replace('\u2126', 'Ω')
             .replace('\u03bc', 'µ')
             .replace('\u2212', '-')
