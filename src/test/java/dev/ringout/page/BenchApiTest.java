@@ -181,6 +181,15 @@ class BenchApiTest {
     assertEquals(0, Run.of("store", "check", "--store", page.store()).code());
   }
 
+  /** The table of the readings has no row then, and had no column either. */
+  @Test
+  void a_test_of_which_nothing_was_read_yet_has_its_record_in_every_form() throws Exception {
+    begun();
+    for (String form : List.of("html", "pdf", "xlsx")) {
+      assertTrue(page.bytes("/api/units/" + unit() + "/record." + form).length > 0, form);
+    }
+  }
+
   @Test
   void the_keys_of_the_bench_are_named_and_those_that_others_can_read() throws Exception {
     Path keys = Files.createDirectories(folder.resolve("keys"));
