@@ -17,9 +17,6 @@ import org.jspecify.annotations.Nullable;
  * behind, {@code OL} with its point wherever the display had it, {@code > 1.00 GΩ}.
  */
 public final class DisplayLine {
-  /** No display shows so much; what is longer is noise, and would take its time. */
-  private static final int MOST_LETTERS = 256;
-
   /** As single letters, and as words, which alone leave no doubt which case they are in. */
   private static final String PREFIXES = "[nuµmkKMGT]|(?i:meg|mega|kilo?|giga|milli|micro)";
 
@@ -138,7 +135,7 @@ public final class DisplayLine {
    */
   public static Shown read(String line, boolean bareIsOhms) {
     String shown = line.strip();
-    if (shown.length() > MOST_LETTERS) {
+    if (shown.length() > Shown.MOST_LETTERS) {
       return new Shown.Unreadable();
     }
     DisplayLine read = new DisplayLine();

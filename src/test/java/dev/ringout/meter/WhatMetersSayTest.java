@@ -321,6 +321,9 @@ class WhatMetersSayTest {
     assertEquals(new Shown.Unreadable(), DisplayLine.read("0.31" + " ".repeat(300) + "Ohm", true));
     assertEquals(new Shown.Unreadable(), DisplayLine.read("OL" + " ".repeat(20_000) + "x", true));
     assertTrue(DisplayLine.read("0.31 Ohm" + " ".repeat(300), true).resistance().isPresent());
+    String far = "+3.1E-01" + " ".repeat(300) + "OHM";
+    assertEquals(new Shown.Unreadable(), ScpiAnswer.read(far, 9e36, false));
+    assertTrue(ScpiAnswer.read(far.replaceAll(" +", " "), 9e36, false).resistance().isPresent());
   }
 
   @Test
