@@ -198,8 +198,11 @@ public final class LaterJob {
   }
 
   private Answer<Result> added() throws StoreTrouble, WrongRequest {
+    if (sessions.isEmpty()) {
+      throw StoreTrouble.torn();
+    }
     Session last = sessions.get(sessions.size() - 1);
-    Head end = open.head(last.id()).orElseThrow();
+    Head end = open.head(last.id()).orElseThrow(StoreTrouble::torn);
     if (request.what().signed().isPresent() && !isFinished(last)) {
       throw new WrongRequest(
           Part.CELL, "test " + last.number() + " is still under way at a bench: end it, then sign");
@@ -268,7 +271,7 @@ public final class LaterJob {
     }
     Map<String, String> tests = new LinkedHashMap<>();
     for (Session before : sessions.subList(0, sessions.size() - 1)) {
-      tests.put(before.id(), open.head(before.id()).orElseThrow().hash());
+      tests.put(before.id(), open.head(before.id()).orElseThrow(StoreTrouble::torn).hash());
     }
     KeyPair pair = SigningKey.read(sign.key(), inputs);
     return Signature.of(
