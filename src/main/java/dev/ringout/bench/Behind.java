@@ -67,7 +67,7 @@ final class Behind implements AutoCloseable {
     return () -> {
       try {
         what.run();
-      } catch (RuntimeException | StackOverflowError e) {
+      } catch (RuntimeException | Error e) {
         defects.accept(e);
       }
     };

@@ -205,7 +205,7 @@ final class MeterDesk implements AutoCloseable {
         }
       } catch (MeterTrouble e) {
         lost(e);
-      } catch (RuntimeException e) {
+      } catch (RuntimeException | Error e) {
         hearer.defect(e);
         set(Link.LOST, "The program made a mistake here; it tries again.");
       } finally {

@@ -12,6 +12,7 @@ import dev.ringout.json.ProfileJson;
 import dev.ringout.print.ImportedSheets;
 import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.OutSheet;
+import dev.ringout.source.FileBytes;
 import dev.ringout.source.Severity;
 import dev.ringout.text.ImportText;
 import dev.ringout.text.ProfileText;
@@ -268,7 +269,7 @@ final class ImportCommand implements Callable<Integer> {
 
   private void takeProfile(ProfileText said, Path file) {
     try {
-      String text = Files.readString(file);
+      String text = FileBytes.read(file).utf8();
       if (text.stripLeading().startsWith("{")) {
         said.take(ProfileJson.read(text));
       } else if (ProfileText.is(text)) {
@@ -287,7 +288,7 @@ final class ImportCommand implements Callable<Integer> {
     Words words = Words.standard();
     for (Path file : wordFiles) {
       try {
-        words.add(Files.readAllLines(file));
+        words.add(FileBytes.read(file).utf8().lines().toList());
       } catch (IOException e) {
         throw wrong(file + ": can't be read: " + e.getMessage());
       } catch (IllegalArgumentException e) {

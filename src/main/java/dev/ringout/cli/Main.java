@@ -45,6 +45,8 @@ public final class Main implements Runnable {
         new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
     PrintStream err =
         new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
+    // Of threads of the bench and of practice meters, too, nothing but one line is told.
+    Thread.setDefaultUncaughtExceptionHandler((thread, e) -> defect(e, err));
     int code = run(out, err, Boolean.getBoolean("ringout.terminal"), args);
     // It flushes what is left; only then may the launcher have the window back.
     boolean lost = out.checkError();
@@ -62,13 +64,10 @@ public final class Main implements Runnable {
     try (PrintStream shown =
         new PrintStream(new VisibleStream(err), true, StandardCharsets.UTF_8)) {
       return runShown(out, shown, terminal, args);
-    } catch (OutOfMemoryError e) {
-      err.println("ringout: out of memory; give Java more with RINGOUT_JAVA_OPTS=-Xmx2g");
     } catch (RuntimeException | Error e) {
       // The last net: whatever falls through all others is no verdict, and no page of stack traces.
-      defect(e, err);
+      return defect(e, err);
     }
-    return ExitCode.DEFECT;
   }
 
   private static int runShown(PrintStream out, PrintStream err, boolean terminal, String... args) {
@@ -122,7 +121,17 @@ public final class Main implements Runnable {
     return ExitCode.USAGE;
   }
 
-  static int defect(Throwable e, PrintStream err) {
+  /** Says in one line what nothing else has caught; gives the exit code. */
+  static int defect(Throwable thrown, PrintStream err) {
+    Throwable e = thrown;
+    while (e instanceof CommandLine.ExecutionException wrapped && wrapped.getCause() != null) {
+      // The command line library puts what a subcommand throws into one of its own.
+      e = wrapped.getCause();
+    }
+    if (e instanceof OutOfMemoryError) {
+      err.println("ringout: out of memory; give Java more with RINGOUT_JAVA_OPTS=-Xmx2g");
+      return ExitCode.DEFECT;
+    }
     String where =
         Arrays.stream(e.getStackTrace())
             .map(StackTraceElement::toString)

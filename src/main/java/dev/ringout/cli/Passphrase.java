@@ -4,6 +4,7 @@ import dev.ringout.seal.KeyFile;
 import dev.ringout.seal.Keys;
 import java.io.Console;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,6 +17,9 @@ import picocli.CommandLine.ParameterException;
  * user of the machine can see.
  */
 final class Passphrase {
+  /** No passphrase is so long; what is given may be a device that never ends. */
+  private static final int MOST_BYTES = 4096;
+
   private final Output output;
   private final CommandLine command;
 
@@ -24,11 +28,11 @@ final class Passphrase {
     this.command = command;
   }
 
-  /** The first line of a file. */
+  /** The first line of a file, or of a pipe in which another program keeps it. */
   Optional<String> in(Path file) {
-    try {
-      return Optional.of(
-          Files.readString(file, StandardCharsets.ISO_8859_1).lines().findFirst().orElse(""));
+    try (InputStream in = Files.newInputStream(file)) {
+      String text = new String(in.readNBytes(MOST_BYTES), StandardCharsets.ISO_8859_1);
+      return Optional.of(text.lines().findFirst().orElse(""));
     } catch (IOException e) {
       throw wrong(file + " can't be read");
     }

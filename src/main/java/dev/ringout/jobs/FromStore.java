@@ -120,7 +120,7 @@ final class FromStore {
   /** The list that a unit is made to, as it was kept. */
   HarnessFile list(InputName.Unit named) throws StoreTrouble {
     StoredUnit unit = unit(named, Optional.empty());
-    HarnessFile list = store.open().harness(unit.harness()).orElseThrow();
+    HarnessFile list = store.open().harness(unit.harness()).orElseThrow(StoreTrouble::torn);
     if (!list.isAsKept()) {
       throw notAsWritten(new StoreFinding("", "", list.file(), 0, Kind.LIST_CHANGED));
     }
@@ -149,7 +149,7 @@ final class FromStore {
       note(named, test(unit.serial(), test.getKey(), test.getValue()));
       for (Entry entry : test.getValue()) {
         if (entry.is(EntryKind.TAKEN_BACK)) {
-          add(TakenBack.of(entry.body()).orElseThrow(), taken);
+          add(TakenBack.of(entry.body()).orElseThrow(StoreTrouble::torn), taken);
         }
       }
     }

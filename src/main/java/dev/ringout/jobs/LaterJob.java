@@ -8,7 +8,6 @@ import dev.ringout.readings.Person;
 import dev.ringout.readings.Reading;
 import dev.ringout.readings.ReadingSet;
 import dev.ringout.seal.KeyFile;
-import dev.ringout.seal.Keys;
 import dev.ringout.source.Place;
 import dev.ringout.standards.Tables;
 import dev.ringout.store.Entry;
@@ -45,6 +44,8 @@ public final class LaterJob {
   private final Store open;
   private final StoredUnit unit;
   private final List<Session> sessions;
+  private final Path whole;
+  private final FileInputs inputs;
 
   /**
    * What is asked.
@@ -163,6 +164,8 @@ public final class LaterJob {
     this.open = open;
     this.unit = unit;
     this.sessions = open.sessions(unit);
+    this.whole = InputName.ofUnit(unit.serial(), unit.harness());
+    this.inputs = FileInputs.with(List.of(whole), store);
   }
 
   /**
@@ -195,14 +198,15 @@ public final class LaterJob {
   }
 
   private Answer<Result> added() throws StoreTrouble, WrongRequest {
+    if (sessions.isEmpty()) {
+      throw StoreTrouble.torn();
+    }
     Session last = sessions.get(sessions.size() - 1);
-    Head end = open.head(last.id()).orElseThrow();
+    Head end = open.head(last.id()).orElseThrow(StoreTrouble::torn);
     if (request.what().signed().isPresent() && !isFinished(last)) {
       throw new WrongRequest(
           Part.CELL, "test " + last.number() + " is still under way at a bench: end it, then sign");
     }
-    Path whole = InputName.ofUnit(unit.serial(), unit.harness());
-    FileInputs inputs = FileInputs.with(List.of(whole), store);
     Optional<Harness> list = inputs.soundHarness(whole);
     ReadingSet readings =
         list.map(harness -> inputs.readings(List.of(whole), harness))
@@ -212,9 +216,7 @@ public final class LaterJob {
     }
     List<TakenBack> back = takenBack(readings);
     KeptVerdict verdict =
-        back.isEmpty()
-            ? verdict(list.get(), readings, inputs)
-            : verdictWithout(back, list.get(), whole);
+        back.isEmpty() ? verdict(list.get(), readings, inputs) : verdictWithout(back, list.get());
     open.append(last, end, drafts(last, end, readings, back, verdict));
     return Answer.of(new Result(unit, request.what(), verdict), inputs);
   }
@@ -229,7 +231,7 @@ public final class LaterJob {
   }
 
   /** As it will be once these are taken back. */
-  private KeptVerdict verdictWithout(List<TakenBack> back, Harness harness, Path whole) {
+  private KeptVerdict verdictWithout(List<TakenBack> back, Harness harness) {
     FileInputs then = FileInputs.with(List.of(whole), store, back);
     then.soundHarness(whole);
     return verdict(harness, then.readings(List.of(whole), harness), then);
@@ -274,21 +276,17 @@ public final class LaterJob {
     }
     Map<String, String> tests = new LinkedHashMap<>();
     for (Session before : sessions.subList(0, sessions.size() - 1)) {
-      tests.put(before.id(), open.head(before.id()).orElseThrow().hash());
+      tests.put(before.id(), open.head(before.id()).orElseThrow(StoreTrouble::torn).hash());
     }
-    try {
-      KeyPair pair = Keys.pair(sign.key());
-      return Signature.of(
-          request.who(),
-          at(),
-          sign.role().word(),
-          tests,
-          previous,
-          pair.getPublic(),
-          pair.getPrivate());
-    } catch (Keys.Unusable e) {
-      throw new WrongRequest(Part.SEAL_KEY, String.valueOf(e.getMessage()));
-    }
+    KeyPair pair = SigningKey.read(sign.key(), inputs);
+    return Signature.of(
+        request.who(),
+        at(),
+        sign.role().word(),
+        tests,
+        previous,
+        pair.getPublic(),
+        pair.getPrivate());
   }
 
   /** Nobody inspects what he measured himself, and who measured must be known for that. */

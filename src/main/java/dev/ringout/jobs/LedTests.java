@@ -213,10 +213,14 @@ public final class LedTests {
             Program.text(),
             start.now().toString());
     open.add(new NewSession(list.file(), serial, session, start.file(), first.of(0)));
-    StoredUnit unit = open.unit(session.unitKey(), session.harness()).orElseThrow();
+    StoredUnit unit =
+        open.unit(session.unitKey(), session.harness()).orElseThrow(StoreTrouble::torn);
     Session kept =
-        open.sessions(unit).stream().filter(one -> one.id().equals(id)).findFirst().orElseThrow();
-    return new Led(unit, kept, open.head(id).orElseThrow());
+        open.sessions(unit).stream()
+            .filter(one -> one.id().equals(id))
+            .findFirst()
+            .orElseThrow(StoreTrouble::torn);
+    return new Led(unit, kept, open.head(id).orElseThrow(StoreTrouble::torn));
   }
 
   /**

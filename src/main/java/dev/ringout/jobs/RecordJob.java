@@ -5,14 +5,12 @@ import dev.ringout.check.TestDay;
 import dev.ringout.check.UnitOfTest;
 import dev.ringout.circuit.UnitMap;
 import dev.ringout.harness.Waiver;
-import dev.ringout.jobs.WrongRequest.Part;
 import dev.ringout.record.FailedFirst;
 import dev.ringout.record.RecordContent;
 import dev.ringout.record.TestRecord;
 import dev.ringout.review.Review;
 import dev.ringout.seal.KeptInput;
 import dev.ringout.seal.KeyFile;
-import dev.ringout.seal.Keys;
 import dev.ringout.seal.Objection;
 import dev.ringout.seal.Seal;
 import dev.ringout.seal.TestedUnit;
@@ -144,7 +142,7 @@ public final class RecordJob {
   public static Answer<Result> run(Request request, Inputs inputs) throws WrongRequest, Stopped {
     Optional<KeyPair> key = Optional.empty();
     if (request.key().isPresent()) {
-      key = Optional.of(keyPair(request.key().get(), inputs));
+      key = Optional.of(SigningKey.read(request.key().get(), inputs));
     }
     Optional<SealFile> before = Optional.empty();
     if (request.before().isPresent()) {
@@ -182,22 +180,6 @@ public final class RecordJob {
             key,
             request.to()),
         inputs);
-  }
-
-  private static KeyPair keyPair(KeyFile key, Inputs inputs) throws WrongRequest {
-    Path file = key.file();
-    if (Keys.isOpenToOthers(file)) {
-      inputs
-          .problems()
-          .warning(
-              Place.of(inputs.shownName(file)),
-              "may be read by others than its owner, and who has it can sign in your name");
-    }
-    try {
-      return Keys.pair(key);
-    } catch (Keys.Unusable e) {
-      throw new WrongRequest(Part.SEAL_KEY, String.valueOf(e.getMessage()));
-    }
   }
 
   /**
@@ -257,7 +239,6 @@ public final class RecordJob {
     return List.copyOf(earlier);
   }
 
-  /** Of two retests of one record each would tell less than all. */
   /** What was read of a unit of the store before is there still, or this is another store. */
   private static void refuseLess(Seal before, Place ofUnit, Request request, Inputs inputs) {
     List<KeptInput.Test> now =
@@ -281,6 +262,7 @@ public final class RecordJob {
     }
   }
 
+  /** Of two retests of one record each would tell less than all. */
   private static void warnOfForks(SealFile before, Request request, Inputs inputs) {
     String to = String.valueOf(request.to().getFileName());
     Set<Path> folders = new LinkedHashSet<>();

@@ -134,9 +134,13 @@ public final class DisplayLine {
    * @param bareIsOhms whether a number without any unit is ohms
    */
   public static Shown read(String line, boolean bareIsOhms) {
+    String shown = line.strip();
+    if (shown.length() > Shown.MOST_LETTERS) {
+      return new Shown.Unreadable();
+    }
     DisplayLine read = new DisplayLine();
     read.take(
-        line.strip()
+        shown
             .replace('\u2126', 'Ω')
             .replace('\u03bc', 'µ')
             .replace('\u2212', '-')

@@ -49,8 +49,9 @@ public final class ScpiAnswer {
       // The error queue answers so: +0,"No error" is no joint of nothing.
       return new Shown.Unreadable();
     }
-    String[] fields = line.strip().split(",", -1);
-    if (!isPlain(fields, secondIsVolts)) {
+    String said = line.strip();
+    String[] fields = said.split(",", -1);
+    if (said.length() > Shown.MOST_LETTERS || !isPlain(fields, secondIsVolts)) {
       return new Shown.Unreadable();
     }
     Shown first = value(fields[0].strip(), overFloorOhms, fields.length > 1 ? fields[1] : "");

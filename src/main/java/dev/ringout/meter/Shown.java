@@ -9,6 +9,9 @@ public sealed interface Shown {
   /** More volts than any insulation tester has. */
   double MOST_VOLTS = 20_000;
 
+  /** No value is said in so many letters; what is longer is noise, and would take its time. */
+  int MOST_LETTERS = 256;
+
   /** What is made of it, by its kind. */
   <T> T match(Cases<T> cases);
 

@@ -13,6 +13,7 @@ import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.BenchUnitJson;
 import dev.ringout.seal.Digest;
 import dev.ringout.seal.KeyFile;
+import dev.ringout.seal.Keys;
 import dev.ringout.serve.Ask;
 import dev.ringout.serve.Reply;
 import dev.ringout.store.StoredUnit;
@@ -148,6 +149,8 @@ final class RecordRoutes {
         throw new Refused(Reason.MISSING, "The keys can't be listed: " + e.getMessage());
       }
     }
-    return Reply.json(200, BenchUnitJson.keys(keys().toString(), names));
+    List<String> open =
+        names.stream().filter(name -> Keys.isOpenToOthers(keys().resolve(name))).toList();
+    return Reply.json(200, BenchUnitJson.keys(keys().toString(), names, open));
   }
 }

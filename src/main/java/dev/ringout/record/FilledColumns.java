@@ -4,7 +4,10 @@ import dev.ringout.record.RecordBlock.Table;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Tables without the columns in which no row has anything: paper is narrow. */
+/**
+ * Tables without the columns in which no row has anything: paper is narrow. One without a row keeps
+ * them all, and says what would stand there.
+ */
 final class FilledColumns {
   private FilledColumns() {}
 
@@ -17,7 +20,7 @@ final class FilledColumns {
     List<Integer> kept = new ArrayList<>();
     for (int column = 0; column < headings.size(); column++) {
       int one = column;
-      if (rows.stream().anyMatch(row -> !row.get(one).isEmpty())) {
+      if (rows.isEmpty() || rows.stream().anyMatch(row -> !row.get(one).isEmpty())) {
         kept.add(column);
       }
     }

@@ -182,6 +182,9 @@ public final class Keys {
   }
 
   private static String text(Path file) throws Unusable {
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      throw new Unusable(file + " is no file");
+    }
     try (InputStream in = Files.newInputStream(file)) {
       return new String(in.readNBytes(MOST_BYTES), StandardCharsets.ISO_8859_1);
     } catch (IOException e) {

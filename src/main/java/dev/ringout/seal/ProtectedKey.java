@@ -27,6 +27,9 @@ final class ProtectedKey {
   /** How often a guess is to be reckoned through; common practice, no source. */
   private static final int ROUNDS = 600_000;
 
+  /** Some seconds; no tool asks for more, and who does wants the program to hang. */
+  private static final int MOST_ROUNDS = 5_000_000;
+
   private static final int INTEGER = 0x02;
   private static final int OCTETS = 0x04;
   private static final int NOTHING = 0x05;
@@ -108,6 +111,10 @@ final class ProtectedKey {
     try {
       EncryptedPrivateKeyInfo info = new EncryptedPrivateKeyInfo(encoded);
       String algorithm = info.getAlgParameters().toString();
+      if (info.getAlgParameters().getParameterSpec(PBEParameterSpec.class).getIterationCount()
+          > MOST_ROUNDS) {
+        throw new Keys.Unusable(file + " asks for more work on its passphrase than any key does");
+      }
       Cipher cipher = Cipher.getInstance(algorithm);
       cipher.init(Cipher.DECRYPT_MODE, secret(algorithm, passphrase), info.getAlgParameters());
       return info.getKeySpec(cipher).getEncoded();

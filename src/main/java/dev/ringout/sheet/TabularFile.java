@@ -47,8 +47,7 @@ public interface TabularFile extends Closeable {
       if (Files.isDirectory(path)) {
         return CsvFiles.folder(path, shownName, problems, reader);
       }
-      if (Files.exists(path) && !Files.isRegularFile(path)) {
-        // It may never end, or wait for ever.
+      if (FileBytes.isEndless(path)) {
         throw new UnusableInput(shownName, Reason.MISSING, "is a device or a pipe, not a file");
       }
       return openFile(reader.read(path), shownName, problems);

@@ -39,13 +39,21 @@ public final class FileBytes {
   /**
    * Reads a file to its end.
    *
-   * @throws IOException where it can't be read, or is larger than any list
+   * @throws IOException where it can't be read, is no file, or is larger than any list
    */
   public static FileBytes read(Path file) throws IOException {
+    if (isEndless(file)) {
+      throw new IOException("it is a device or a pipe, not a file");
+    }
     if (Files.size(file) > MOST_BYTES) {
       throw new IOException("it is larger than any list (256 MiB)");
     }
     return new FileBytes(String.valueOf(file.getFileName()), Files.readAllBytes(file));
+  }
+
+  /** Whether something is there that may never end, or wait for ever: a device, a pipe. */
+  public static boolean isEndless(Path file) {
+    return Files.exists(file) && !Files.isRegularFile(file) && !Files.isDirectory(file);
   }
 
   /** What a file of this name would hold. */

@@ -146,6 +146,9 @@ public final class Tables {
    */
   public static Tables with(Path folder, FileBytes.Reader reader) throws Unusable {
     Map<String, List<Entry>> own = new LinkedHashMap<>();
+    if (Files.exists(folder) && !Files.isDirectory(folder)) {
+      throw new Unusable("is no folder");
+    }
     try (var files = Files.list(folder)) {
       for (Path file : files.sorted().toList()) {
         String name = String.valueOf(file.getFileName());

@@ -12,6 +12,7 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -457,12 +458,7 @@ final class JdbcStore implements Store {
 
   private static StoredUnit unit(ResultSet row) throws SQLException {
     return new StoredUnit(
-        row.getString(1),
-        row.getString(2),
-        row.getString(3),
-        row.getString(4),
-        row.getString(5),
-        row.getString(6));
+        text(row, 1), text(row, 2), text(row, 3), text(row, 4), text(row, 5), text(row, 6));
   }
 
   @Override
@@ -484,11 +480,7 @@ final class JdbcStore implements Store {
                 strings(),
                 row ->
                     new UnitSummary(
-                        unit(row),
-                        row.getInt(7),
-                        row.getString(8),
-                        row.getString(9),
-                        verdict(row))));
+                        unit(row), row.getInt(7), text(row, 8), text(row, 9), verdict(row))));
   }
 
   @Override
@@ -509,18 +501,18 @@ final class JdbcStore implements Store {
               select(
                   "select name, content from harness_part where harness = ? order by number",
                   strings(digest),
-                  row -> FileBytes.of(row.getString(1), row.getBytes(2)));
+                  row -> FileBytes.of(text(row, 1), row.getBytes(2)));
           return select(
                   "select digest, title, drawing, revision, file, folder from harness"
                       + " where digest = ?",
                   strings(digest),
                   row ->
                       new HarnessFile(
-                          row.getString(1),
-                          row.getString(2),
-                          row.getString(3),
-                          row.getString(4),
-                          row.getString(5),
+                          text(row, 1),
+                          text(row, 2),
+                          text(row, 3),
+                          text(row, 4),
+                          text(row, 5),
                           row.getInt(6) == 1,
                           parts))
               .stream()
@@ -531,9 +523,7 @@ final class JdbcStore implements Store {
   @Override
   public List<String> harnesses() throws StoreTrouble {
     return transaction(
-        () ->
-            select(
-                "select digest from harness order by digest", strings(), row -> row.getString(1)));
+        () -> select("select digest from harness order by digest", strings(), row -> text(row, 1)));
   }
 
   @Override
@@ -555,17 +545,17 @@ final class JdbcStore implements Store {
         strings(unitKey, harness),
         row ->
             new Session(
-                row.getString(1),
-                row.getString(2),
-                row.getString(3),
+                text(row, 1),
+                text(row, 2),
+                text(row, 3),
                 row.getInt(4),
-                row.getString(5),
-                row.getString(6),
-                row.getString(7),
-                row.getString(8),
-                row.getString(9),
-                row.getString(10),
-                row.getString(11)));
+                text(row, 5),
+                text(row, 6),
+                text(row, 7),
+                text(row, 8),
+                text(row, 9),
+                text(row, 10),
+                text(row, 11)));
   }
 
   @Override
@@ -601,12 +591,17 @@ final class JdbcStore implements Store {
   private static Entry entry(ResultSet row, int first) throws SQLException {
     return new Entry(
         row.getInt(first),
-        row.getString(first + 1),
-        row.getString(first + 2),
-        row.getString(first + 3),
-        row.getString(first + 4),
+        text(row, first + 1),
+        text(row, first + 2),
+        text(row, first + 3),
+        text(row, first + 4),
         hex(row.getBytes(first + 5)),
         hex(row.getBytes(first + 6)));
+  }
+
+  /** A damaged file may hold nothing where a text must be: whoever needs it is told at once. */
+  private static String text(ResultSet row, int column) throws SQLException {
+    return Objects.requireNonNull(row.getString(column));
   }
 
   /** A damaged file may hold nothing where a hash must be: a hash of nothing is none. */
@@ -619,7 +614,7 @@ final class JdbcStore implements Store {
       return new UnitSummary.Shown("", true);
     }
     Entry entry = entry(row, FIRST_OF_VERDICT);
-    String session = row.getString(FIRST_OF_VERDICT - 1);
+    String session = text(row, FIRST_OF_VERDICT - 1);
     return new UnitSummary.Shown(entry.body(), HashChain.of(session, entry).equals(entry.hash()));
   }
 
@@ -692,7 +687,7 @@ final class JdbcStore implements Store {
   }
 
   private static Station station(ResultSet row) throws SQLException {
-    return new Station(row.getString(1), row.getString(2), row.getString(3));
+    return new Station(text(row, 1), text(row, 2), text(row, 3));
   }
 
   @Override

@@ -23,6 +23,14 @@ public final class StoreTrouble extends Exception {
     return new StoreTrouble(reason, text);
   }
 
+  /** A row that others name is not there: somebody took it out, or the file is damaged. */
+  public static StoreTrouble torn() {
+    return new StoreTrouble(
+        Reason.NOT_UNDERSTOOD,
+        "it is damaged, or somebody changed it: what belongs together is not all there; keep it,"
+            + " and take the last backup");
+  }
+
   StoreTrouble(Reason reason, String text) {
     super(text);
     this.reason = reason;

@@ -233,7 +233,7 @@ public final class Stores {
       }
     }
     for (String digest : from.harnesses()) {
-      HarnessFile harness = from.harness(digest).orElseThrow();
+      HarnessFile harness = from.harness(digest).orElseThrow(StoreTrouble::torn);
       for (StoredUnit unit : from.siblings(digest)) {
         CopyOfUnit unitCopy = new CopyOfUnit(from, to, harness, unit);
         unitCopy.run();

@@ -32,7 +32,11 @@ final class WholeStore {
     // A server sorts as its language does, a file by its bytes.
     List<String> lists = store.harnesses().stream().sorted().toList();
     for (String digest : lists) {
-      list(store.harness(digest).orElseThrow());
+      store
+          .harness(digest)
+          .ifPresentOrElse(
+              this::list,
+              () -> findings.add(new StoreFinding("", "", digest, 0, Kind.LIST_CHANGED)));
       for (StoredUnit unit : sorted(store.siblings(digest))) {
         unit(unit);
       }

@@ -1688,10 +1688,13 @@ function signPart(unit) {
   const send = async (event) => {
     event.preventDefault();
     try {
-      await post(`/api/units/${encodeURIComponent(unit.id)}/sign`, { who: draft('sign-who'), role: byId('field-sign-role').value, key: draft('sign-key'), passphrase: byId('field-sign-pass').value });
+      const key = draft('sign-key');
+      await post(`/api/units/${encodeURIComponent(unit.id)}/sign`, { who: draft('sign-who'), role: byId('field-sign-role').value, key, passphrase: byId('field-sign-pass').value });
       forget('sign-who', 'sign-key', 'sign-role');
+      const { open } = await ask('/api/keys');
       await load();
-      notice('Signed.');
+      if (open.includes(key)) notice(`Signed. But ${key} may be read by others than its owner: who has it can sign in your name.`, 'bad');
+      else notice('Signed.');
     } catch (failure) {
       refuse(failure);
     }
@@ -1734,7 +1737,7 @@ function onKey(event) {
     && (scanner.run.length >= SLOW_SCAN_SHORTEST || VALUE.test(scanner.run.join('')) || (gap < SCAN_GAP_MS && scanner.waiting.length >= SCAN_SHORTEST));
   if (scan) {
     stop(event);
-    endScan();
+    endScan(gap);
     return;
   }
   doKeys();
@@ -1751,9 +1754,9 @@ function waitKey(event, gap) {
   scanner.timer = setTimeout(doKeys, SCAN_GAP_MS);
 }
 
-function endScan() {
+function endScan(gap) {
   const text = scanner.run.join('').trim();
-  const fast = scanner.waiting.length === scanner.run.length;
+  const fast = scanner.waiting.length > 1 || gap < SCAN_GAP_MS;
   clearTimeout(scanner.timer);
   const step = page.route.screen === 'bench' && !byId('dialog').open && page.state?.session?.step;
   if (step && VALUE.test(text)) {

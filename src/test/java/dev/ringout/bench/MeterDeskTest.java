@@ -35,6 +35,7 @@ class MeterDeskTest {
   private final List<String> notKept = new CopyOnWriteArrayList<>();
   private final List<Throwable> defects = new CopyOnWriteArrayList<>();
   private volatile String live = "";
+  private volatile boolean stumbles;
   private MeterDesk desk;
 
   @BeforeEach
@@ -53,6 +54,10 @@ class MeterDeskTest {
             new MeterDesk.Hearer() {
               @Override
               public void live(String text, Settling.Stage stage) {
+                if (stumbles) {
+                  stumbles = false;
+                  throw new OutOfMemoryError("of an explanation beside it");
+                }
                 live = text;
               }
 
@@ -103,6 +108,22 @@ class MeterDeskTest {
     Thread.sleep(800);
     probes.touch(0.31);
     until(() -> taken.size() == 2);
+  }
+
+  /**
+   * Memory may be short for a moment; a meter that is then heard no more would be believed idle.
+   */
+  @Test
+  void whatever_goes_wrong_in_the_program_the_meter_is_heard_again() throws Exception {
+    stumbles = true;
+    until(() -> defects.size() == 1);
+    defects.clear();
+    live = "";
+    desk.want(JOINED);
+    until(() -> desk.link() == BenchState.Link.READY && !live.isEmpty());
+    Thread.sleep(600);
+    probes.touch(0.31);
+    until(() -> taken.size() == 1);
   }
 
   @Test

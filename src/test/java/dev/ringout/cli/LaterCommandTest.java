@@ -7,6 +7,7 @@ import dev.ringout.support.Run;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -169,6 +170,17 @@ class LaterCommandTest {
     Run history = at("units", "0418");
     assertTrue(flat(history).contains("signed by M. Lindqvist as inspector, key "), flat(history));
     assertEquals(0, at("store", "check").code());
+  }
+
+  @Test
+  void a_secret_key_that_others_can_read_is_said_to_be_none() throws IOException {
+    at("store", "add", list, sheet("first", GOOD));
+    assertEquals("", sign("M. Lindqvist", "inspector").err());
+    Files.setPosixFilePermissions(
+        folder.resolve("inspector.key"), PosixFilePermissions.fromString("rw-r--r--"));
+    Run signed = sign("M. Lindqvist", "inspector");
+    assertEquals(0, signed.code(), flat(signed));
+    assertTrue(flat(signed).contains("key: may be read by others than its owner"), flat(signed));
   }
 
   /** However he writes his name. */

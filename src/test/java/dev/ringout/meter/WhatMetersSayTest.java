@@ -315,6 +315,17 @@ class WhatMetersSayTest {
     assertEquals("0.31 Ω", line(line));
   }
 
+  /** Twenty thousand blanks once took half a minute to be understood. */
+  @Test
+  void what_is_longer_than_any_display_is_noise() {
+    assertEquals(new Shown.Unreadable(), DisplayLine.read("0.31" + " ".repeat(300) + "Ohm", true));
+    assertEquals(new Shown.Unreadable(), DisplayLine.read("OL" + " ".repeat(20_000) + "x", true));
+    assertTrue(DisplayLine.read("0.31 Ohm" + " ".repeat(300), true).resistance().isPresent());
+    String far = "+3.1E-01" + " ".repeat(300) + "OHM";
+    assertEquals(new Shown.Unreadable(), ScpiAnswer.read(far, 9e36, false));
+    assertTrue(ScpiAnswer.read(far.replaceAll(" +", " "), 9e36, false).resistance().isPresent());
+  }
+
   @Test
   void a_number_without_a_unit_is_ohms_where_the_profile_says_so() {
     assertEquals("0.31 Ω", told(DisplayLine.read("0.31", true)));

@@ -9,6 +9,7 @@ import dev.ringout.support.Run;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Base64;
 import java.util.HashMap;
 import java.util.List;
@@ -299,6 +300,28 @@ class BenchApiTest {
     assertEquals(List.of("test", "photo", "rework", "test"), now.each("history", "kind"));
     assertTrue(now.each("history", "text").get(2).endsWith("J1. new contact"));
     assertArrayEquals(PICTURE, page.bytes(now.each("history", "photo").get(1)));
+  }
+
+  /** The table of the readings has no row then, and had no column either. */
+  @Test
+  void a_test_of_which_nothing_was_read_yet_has_its_record_in_every_form() throws Exception {
+    begun();
+    for (String form : List.of("html", "pdf", "xlsx")) {
+      assertTrue(page.bytes("/api/units/" + unit() + "/record." + form).length > 0, form);
+    }
+  }
+
+  @Test
+  void the_keys_of_the_bench_are_named_and_those_that_others_can_read() throws Exception {
+    Path keys = Files.createDirectories(folder.resolve("keys"));
+    for (String name : List.of("inspector.key", "lead.key")) {
+      assertEquals(0, Run.of("report", "--new-key", keys.resolve(name)).code());
+    }
+    Files.setPosixFilePermissions(
+        keys.resolve("lead.key"), PosixFilePermissions.fromString("rw-r--r--"));
+    Answered named = page.get("/api/keys").is("keys");
+    assertEquals(List.of("inspector.key", "lead.key"), named.list("keys"));
+    assertEquals(List.of("lead.key"), named.list("open"));
   }
 
   private Path pass() throws Exception {

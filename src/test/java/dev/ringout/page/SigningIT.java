@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.support.Run;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,8 +45,11 @@ class SigningIT {
       sign(tab, "M. Lindqvist", "swing");
       tab.waitForText("#banners", "passphrase");
       assertTrue(tab.page().contains("Nobody has signed"));
+      Files.setPosixFilePermissions(
+          keys.resolve("inspector.key"), PosixFilePermissions.fromString("rw-r--r--"));
       sign(tab, "M. Lindqvist", "swing bridge");
       tab.waitForText("#main", "M. Lindqvist: signed as inspector");
+      tab.waitForText("#banners", "inspector.key may be read by others than its owner");
       assertTrue(bench.said("units", "0470").out().contains("signed by M. Lindqvist as inspector"));
       Path file = folder.resolve("record.html");
       bench.said("report", "unit:0470", "-o", file);

@@ -98,7 +98,6 @@ class PoorJointsTest {
     assertTrue(high.suspects().get(0).odds() > 0.9, high.suspects().toString());
   }
 
-  /** Two wires side by side, one of them open: the value of the other alone. */
   /** No length is listed, so nothing is computed of the ways that lead through wires. */
   @Test
   void behind_a_ring_of_jumpers_the_wire_of_all_high_readings_is_poor_and_odds_add_up() {
@@ -117,6 +116,7 @@ class PoorJointsTest {
     assertEquals(1, high.suspects().stream().mapToDouble(one -> one.odds()).sum(), 1e-6);
   }
 
+  /** Two wires side by side, one of them open: the value of the other alone. */
   @Test
   void of_parallel_wires_that_read_as_one_either_may_be_open() {
     CheckResult result =

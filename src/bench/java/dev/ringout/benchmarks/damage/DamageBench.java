@@ -19,10 +19,11 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Damages files as several programs write them, seeded, and runs every command on them. What must
- * hold: an exit code of the contract's list, no defect, no run of more than ten seconds, the same
- * said of the same sheets in every format, and nothing verified that was not sealed. What breaks is
- * kept.
+ * Damages files as several programs write them, the file of a store, what a meter says and what is
+ * sent to the bench's page, seeded, and runs every command on them. What must hold: an exit code of
+ * the contract's list, no defect, no run of more than ten seconds, the same said of the same sheets
+ * in every format, nothing verified that was not sealed, and no row of a store taken for what was
+ * written that is another. What breaks is kept.
  */
 public final class DamageBench {
   private final Chance chance;
@@ -40,6 +41,16 @@ public final class DamageBench {
   /** Arguments: the folder of {@code writers.py}, one for what breaks, seconds, a seed. */
   public static void main(String[] args) throws Exception {
     PrintStream console = System.out;
+    try {
+      run(args, console);
+    } catch (Exception | Error e) {
+      // Standard error is listened to, for what the program lets past its own output.
+      e.printStackTrace(console);
+      System.exit(1);
+    }
+  }
+
+  private static void run(String[] args, PrintStream console) throws Exception {
     ByteArrayOutputStream stray = new ByteArrayOutputStream();
     System.setErr(new PrintStream(stray, true, StandardCharsets.UTF_8));
     Path finds = Files.createDirectories(Path.of(args[1]));
@@ -47,15 +58,25 @@ public final class DamageBench {
     Path home = Files.createTempDirectory("damage");
     Seals seals = new Seals(bench.chance, home.resolve("sealed"));
     seals.prepare(bench.runs, bench.seeds);
+    Stores stores = new Stores(bench.chance, home.resolve("stored"));
+    stores.prepare(bench.runs, bench.seeds);
+    MeterLines lines = new MeterLines(bench.chance);
+    PageRequests page = new PageRequests(bench.chance, bench.damage, bench.seeds, home);
     Formats formats = new Formats(bench.chance);
     var harness = bench.sheets("csv-harness");
     var readings = bench.sheets("csv-readings");
     long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(Long.parseLong(args[2]));
     while (System.nanoTime() < end) {
       Path work = Files.createTempDirectory(home, "round");
-      switch (bench.chance.below(8)) {
+      switch (bench.chance.below(12)) {
         case 0 -> formats.round(bench.runs, harness, readings, work);
         case 1, 2 -> seals.round(bench.runs, work);
+        case 3, 4 -> stores.round(bench.runs, work);
+        case 5 -> page.round(bench.runs, work);
+        case 6 -> {
+          lines.round(bench.runs, work);
+          lines.overNetwork(bench.runs, work);
+        }
         default -> bench.files(work);
       }
       if (stray.size() > 0) {

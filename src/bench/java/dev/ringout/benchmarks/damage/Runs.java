@@ -20,7 +20,7 @@ final class Runs {
   private static final long MOST_SECONDS = 10;
 
   /** The machine does other things too: what counts is the thread's own time. */
-  private static final long PATIENCE_SECONDS = 120;
+  private static final long PATIENCE_SECONDS = 1200;
 
   private final Path folder;
   private final Map<String, Integer> finds = new TreeMap<>();
@@ -53,7 +53,7 @@ final class Runs {
             });
     thread.setDaemon(true);
     thread.start();
-    thread.join(TimeUnit.SECONDS.toMillis(PATIENCE_SECONDS));
+    await(thread);
     count++;
     Ran ran = new Ran(code[0], text(out), text(err));
     long seconds = TimeUnit.NANOSECONDS.toSeconds(took[0]);
@@ -67,6 +67,31 @@ final class Runs {
     return ran;
   }
 
+  /** Waits until it ends, takes thrice what it may, or waits for something that never comes. */
+  private static void await(Thread thread) throws InterruptedException {
+    for (int i = 0; i < PATIENCE_SECONDS && thread.isAlive(); i++) {
+      thread.join(TimeUnit.SECONDS.toMillis(1));
+      long nanos = ManagementFactory.getThreadMXBean().getThreadCpuTime(thread.getId());
+      if (TimeUnit.NANOSECONDS.toSeconds(nanos) >= 3 * MOST_SECONDS) {
+        return;
+      }
+    }
+  }
+
+  /** A run without which there is nothing to damage. */
+  void must(Path work, String... command) throws IOException, InterruptedException {
+    Ran ran = run(work, command);
+    if (ran.code() > 2) {
+      throw new IOException(String.join(" ", command) + " ended with " + ran);
+    }
+  }
+
+  /** Counts what is no run of the command line. */
+  void counted(String what) {
+    count++;
+    codes.merge(what, 1, Integer::sum);
+  }
+
   private static String text(ByteArrayOutputStream bytes) {
     return bytes.toString(StandardCharsets.UTF_8);
   }
@@ -76,7 +101,7 @@ final class Runs {
     String find = command[0] + ": " + what.replaceAll("\\s+", " ").replace(work.toString(), "");
     find = find.substring(0, Math.min(240, find.length())).replaceAll("[0-9]{2,}", "#");
     if (finds.merge(find, 1, Integer::sum) == 1) {
-      Path kept = Files.createDirectories(folder).resolve("find-" + count);
+      Path kept = Files.createDirectories(folder).resolve("find-" + finds.size());
       Folders.copy(work, kept);
       Files.writeString(kept.resolve("command.txt"), String.join(" ", command) + "\n" + what);
     }

@@ -29,12 +29,12 @@ final class Seals {
     Folders.copy(seeds.resolve("csv-readings"), sealed.resolve("one"));
     Files.copy(seeds.resolve("office-readings.xlsx"), sealed.resolve("two.xlsx"));
     String key = sealed.resolve("key").toString();
-    runs.run(sealed, "report", "--new-key", key);
+    runs.must(sealed, "report", "--new-key", key);
     for (String form : List.of("html", "pdf", "xlsx")) {
       String first = sealed.resolve("first-" + form + "." + form).toString();
       String next = sealed.resolve("next-" + form + "." + form).toString();
-      runs.run(sealed, "report", path("list"), path("one"), "-o", first, "--seal", key);
-      runs.run(
+      runs.must(sealed, "report", path("list"), path("one"), "-o", first, "--seal", key);
+      runs.must(
           sealed,
           "report",
           path("list"),
