@@ -5,6 +5,7 @@ import dev.ringout.check.TestDay;
 import dev.ringout.check.UnitOfTest;
 import dev.ringout.circuit.UnitMap;
 import dev.ringout.harness.Waiver;
+import dev.ringout.jobs.WrongRequest.Part;
 import dev.ringout.record.FailedFirst;
 import dev.ringout.record.RecordContent;
 import dev.ringout.record.TestRecord;
