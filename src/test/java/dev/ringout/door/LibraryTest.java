@@ -127,7 +127,7 @@ class LibraryTest {
                         PlanJob.Request.whole(
                             unit().with(new Touched(List.of("W0O6"), List.of())))));
     assertEquals(WrongRequest.Part.TOUCHED, wrong.part());
-    assertEquals("the harness has no W0O6; maybe W006", wrong.text());
+    assertEquals("the harness has no wire W0O6; maybe W006", wrong.text());
   }
 
   @Test
