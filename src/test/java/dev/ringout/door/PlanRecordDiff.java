@@ -7,7 +7,7 @@ import dev.ringout.jobs.RecordJob;
 import dev.ringout.jobs.Stopped;
 import dev.ringout.jobs.UnitRequest;
 import dev.ringout.jobs.WrongRequest;
-import dev.ringout.plan.Isolation;
+import dev.ringout.plan.PlanOptions.Isolation;
 import dev.ringout.plan.TestPlan;
 import dev.ringout.print.PlanSheets;
 import dev.ringout.print.RecordHtml;
