@@ -6,6 +6,8 @@ rem RINGOUT_JAVA_OPTS is handed to Java, for example set RINGOUT_JAVA_OPTS=-Xmx2
 set "RINGOUT_HOME=%~dp0"
 set "RINGOUT_JAVA=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "RINGOUT_JAVA=%JAVA_HOME%\bin\java.exe"
+rem The Java that came with it goes before any other.
+if exist "%RINGOUT_HOME%java\bin\java.exe" set "RINGOUT_JAVA=%RINGOUT_HOME%java\bin\java.exe"
 
 rem What Java says of its version; nothing where there is none, or where it can't start with these options.
 set "RINGOUT_VERSION="

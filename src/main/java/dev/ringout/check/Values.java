@@ -18,7 +18,7 @@ import java.util.Set;
  * The values of the joins against what their wires account for.
  *
  * @param counts how many joins that were read have each verdict
- * @param fixedLimit how many were held against the fixed limit for want of a computed one
+ * @param fixedLimit how many were compared with the fixed limit for want of a computed one
  * @param otherMetal how many of these for a wire of a metal without a published value
  * @param unlike the low ones, and the high ones that a limit in the file lets pass, that no fault
  *     accounts for

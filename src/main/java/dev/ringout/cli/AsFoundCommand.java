@@ -6,6 +6,7 @@ import dev.ringout.json.FoundListJson;
 import dev.ringout.print.HarnessSheets;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.text.FoundListText;
+import dev.ringout.units.Numbers;
 import dev.ringout.words.FoundListWords;
 import dev.ringout.words.ProblemText;
 import dev.ringout.work.FoundList;
@@ -43,10 +44,10 @@ final class AsFoundCommand implements Callable<Integer> {
 
   @Option(
       names = "-o",
-      converter = PathOfResult.class,
+      converter = TablesFile.Typed.class,
       paramLabel = "HARNESS",
-      description = "Write the list as a harness file: .xlsx or a folder of .csv.")
-  private Optional<Path> file = Optional.empty();
+      description = "Write the list as a harness file: .xlsx, or HARNESS/ for a folder of .csv.")
+  private Optional<TablesFile> file = Optional.empty();
 
   @Mixin private StoreOption store = new StoreOption();
 
@@ -77,7 +78,10 @@ final class AsFoundCommand implements Callable<Integer> {
         .print(
             json
                 ? FoundListJson.write(list, answer.problems())
-                : FoundListText.write(list, output.showsColour()));
+                : FoundListText.write(list, output.look()));
+    if (!json) {
+      file.ifPresent(to -> output.written(to.path(), Numbers.count(list.nets().size(), "net")));
+    }
     return ExitCode.DONE;
   }
 
@@ -88,7 +92,7 @@ final class AsFoundCommand implements Callable<Integer> {
     return output.refuse(answer);
   }
 
-  private int write(Path to, FoundList list) {
+  private int write(TablesFile to, FoundList list) {
     if (list.nets().isEmpty()) {
       output.err().println("ringout: no two points were read joined, so nothing is written");
       return ExitCode.NOT_UNDERSTOOD;

@@ -22,7 +22,7 @@ final class Asked {
       case SLEEVE -> "--sleeve: ";
       case TABLES -> "--tables ";
       case STATE -> "--state: ";
-      case WIRE -> "wire: ";
+      case WIRE -> "";
       case POINT -> "";
       case OTHERS -> OptionNames.ALSO + " ";
       case CELL -> "";

@@ -86,7 +86,8 @@ final class BenchCommand implements Callable<Integer> {
   @Option(
       names = "--practice",
       description =
-          "Practise on a simulated unit, wrong on purpose, with a simulated meter, in a store of its"
+          "Practise on a simulated unit, wrong on purpose, with a simulated meter, in a store"
+              + " of its"
               + " own. Without HARNESS on the sample bridge.")
   private boolean practice;
 
@@ -99,7 +100,7 @@ final class BenchCommand implements Callable<Integer> {
   @Option(
       names = "--seed",
       paramLabel = "N",
-      description = "With --practice: chooses the slips, the same each time.")
+      description = "With --practice: chooses the mistakes; the same number gives the same ones.")
   private long seed = 3;
 
   @Mixin private StoreOption at = new StoreOption();

@@ -8,12 +8,17 @@ import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.CheckJson;
 import dev.ringout.source.OptionNames;
 import dev.ringout.text.CheckText;
+import dev.ringout.text.Look;
+import dev.ringout.text.NowDo;
 import dev.ringout.units.ShellWord;
 import dev.ringout.units.Text;
 import dev.ringout.words.ProblemText;
+import dev.ringout.words.Sentences;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -32,6 +37,9 @@ import picocli.CommandLine.Spec;
         "Compares a harness with what the meter read: what is wrong, where, how sure, what to"
             + " measure next, and what is not yet proven.")
 final class CheckCommand implements Callable<Integer> {
+  /** Where more wires were worked on, the whole unit is read again. */
+  private static final int MOST_WIRES_NAMED = 24;
+
   private final Output output;
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -102,24 +110,48 @@ final class CheckCommand implements Callable<Integer> {
     CheckResult result = answer.value();
     int unread = result.readings().unread().size();
     output.err().print(ProblemText.withoutRows(answer.problems(), unread));
+    Look look = new Look(inColour(), destination.look(output).width());
     int written =
         destination.json()
             ? destination.write(output, to -> CheckJson.write(result, to))
-            : destination.write(output, CheckText.write(result, inColour(), planOfTheRest()));
+            : destination.write(output, CheckText.write(result, look, nowDo(result)));
     if (written != ExitCode.DONE) {
       return written;
+    }
+    if (destination.isFile() && !destination.json()) {
+      output.out().println(Sentences.verdict(result));
     }
     return unread == 0 ? ExitCode.of(result.verdict()) : ExitCode.NOT_UNDERSTOOD;
   }
 
-  /** The command that plans what these readings leave open. */
-  private String planOfTheRest() {
+  /** The commands by which this check goes on. */
+  private NowDo nowDo(CheckResult result) {
+    Set<String> mended = new LinkedHashSet<>(touched.wires());
+    result.diagnosis().faults().forEach(fault -> fault.wires().forEach(w -> mended.add(w.name())));
+    return new NowDo(
+        plan(touched.typed(), "rest.xlsx"),
+        mended.size() > MOST_WIRES_NAMED
+            ? "ringout plan " + quoted(harnessFile.file()) + asTyped() + " -o retest.xlsx"
+            : plan(Touched.typed(mended, touched.items()), "retest.xlsx"),
+        record());
+  }
+
+  private String plan(String worked, String sheet) {
     StringBuilder command = new StringBuilder("ringout plan ");
-    command.append(quoted(harnessFile.file())).append(touched.typed());
-    for (Path file : readings()) {
-      command.append(" --after ").append(quoted(file));
-    }
-    return command.append(harnessFile.storeTyped()).append(" -o rest.xlsx").toString();
+    command.append(quoted(harnessFile.file())).append(worked);
+    readings().forEach(file -> command.append(" --after ").append(quoted(file)));
+    return command.append(asTyped()).append(" -o ").append(sheet).toString();
+  }
+
+  private String record() {
+    StringBuilder command = new StringBuilder("ringout report ");
+    command.append(quoted(harnessFile.file()));
+    readingsFiles.forEach(file -> command.append(" ").append(quoted(file)));
+    return command.append(touched.typed()).append(asTyped()).append(" -o record.pdf").toString();
+  }
+
+  private String asTyped() {
+    return unit.typed() + tables.typed() + harnessFile.storeTyped();
   }
 
   private static String quoted(Path file) {
@@ -130,7 +162,7 @@ final class CheckCommand implements Callable<Integer> {
     return switch (colour) {
       case ALWAYS -> true;
       case NEVER -> false;
-      case AUTO -> destination.showsColour(output);
+      case AUTO -> destination.look(output).colour();
     };
   }
 

@@ -1,6 +1,9 @@
 package dev.ringout.cli;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -25,6 +28,18 @@ final class Commands {
     byName.put("trace", () -> new TraceCommand(output));
     byName.put("units", () -> new UnitsCommand(output));
     byName.put("work", () -> new WorkCommand(output));
+  }
+
+  /** {@code help check} is {@code check --help}; what is no command is told to be none. */
+  String[] forHelp(String... words) {
+    if (words.length == 0 || !words[0].equals("help")) {
+      return words;
+    }
+    List<String> asked = new ArrayList<>(Arrays.asList(words).subList(1, words.length));
+    if (asked.isEmpty() || byName.containsKey(asked.get(0))) {
+      asked.add("--help");
+    }
+    return asked.toArray(String[]::new);
   }
 
   /**

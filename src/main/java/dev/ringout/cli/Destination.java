@@ -1,5 +1,6 @@
 package dev.ringout.cli;
 
+import dev.ringout.text.Look;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
@@ -41,9 +42,9 @@ final class Destination {
     return file.map(one -> ("" + one.getFileName()).replaceFirst("\\.[^.]*$", "")).orElse("");
   }
 
-  /** Whether colours are shown unless asked for: not in a file. */
-  boolean showsColour(Output output) {
-    return output.showsColour() && file.isEmpty();
+  /** How a page looks: in a file it has no colours, and the width that every file has. */
+  Look look(Output output) {
+    return file.isPresent() ? Look.PLAIN : output.look();
   }
 
   /** A page that is too long to be held as one text. */
@@ -54,14 +55,16 @@ final class Destination {
   /** Writes a page piece by piece; gives the exit code. */
   int write(Output output, LongPage page) {
     if (file.isPresent()) {
-      return output.write(
-          file.get(),
-          out -> {
-            Writer to = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
-            page.writeTo(to);
-            to.flush();
-          },
-          force);
+      return told(
+          output,
+          output.write(
+              file.get(),
+              out -> {
+                Writer to = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+                page.writeTo(to);
+                to.flush();
+              },
+              force));
     }
     try {
       page.writeTo(new OntoStream(output.out()));
@@ -69,6 +72,14 @@ final class Destination {
       throw new UncheckedIOException(e);
     }
     return ExitCode.DONE;
+  }
+
+  /** With --json nothing but a document is ever said. */
+  private int told(Output output, int code) {
+    if (code == ExitCode.DONE && !json) {
+      output.written(file.orElseThrow(), "");
+    }
+    return code;
   }
 
   /** Text onto a stream in the stream's own encoding. */
@@ -98,7 +109,7 @@ final class Destination {
   /** Writes a page; gives the exit code. */
   int write(Output output, String text) {
     if (file.isPresent()) {
-      return output.write(file.get(), text, force);
+      return told(output, output.write(file.get(), text, force));
     }
     output.out().print(text);
     return ExitCode.DONE;

@@ -8,6 +8,8 @@ import dev.ringout.json.DiffJson;
 import dev.ringout.print.DiffSheets;
 import dev.ringout.sheet.PrintForm;
 import dev.ringout.text.DiffText;
+import dev.ringout.units.Numbers;
+import dev.ringout.words.DiffWords;
 import dev.ringout.words.ProblemText;
 import dev.ringout.words.UnitTitle;
 import java.nio.file.Path;
@@ -78,7 +80,7 @@ final class DiffCommand implements Callable<Integer> {
   @Override
   public Integer call() throws WrongRequest {
     // A page shows the first readings only; for that a large unit's plan takes too long.
-    boolean forPageOnly = !file.json() && !file.asked();
+    boolean forPageOnly = file.isPage();
     DiffJob.Request request =
         new DiffJob.Request(
             old,
@@ -100,14 +102,23 @@ final class DiffCommand implements Callable<Integer> {
             spec,
             PrintForm.wired(UnitTitle.of(answer.value().later()), file.paper()),
             () -> DiffSheets.of(paper),
+            written(paper),
             () ->
                 file.json()
                     ? DiffJson.write(paper, answer.problems())
-                    : DiffText.write(paper, output.showsColour()));
+                    : DiffText.write(paper, output.look()));
     if (written != ExitCode.DONE) {
       return written;
     }
     return paper.isEmpty() ? ExitCode.DONE : ExitCode.FAULTS;
+  }
+
+  private static String written(RevisionPaper paper) {
+    return Numbers.count(paper.difference().changes().size(), "change")
+        + ", "
+        + Numbers.count(paper.retests().size(), "reading")
+        + " to take again. "
+        + DiffWords.verdict(paper.difference(), paper.header());
   }
 
   private int refuse(Answer.Refused<DiffJob.Result> answer) {

@@ -10,14 +10,9 @@ import dev.ringout.work.FoundWire;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code ringout found}: a wire that was found on a point. */
 @Command(
@@ -25,14 +20,10 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description =
-        "Says where a wire belongs that was found on a point, who belongs there, and what most"
-            + " likely happened.")
+        "Says where a wire belongs that was found, who belongs on the point where it was, and what"
+            + " most likely happened.")
 final class FoundCommand implements Callable<Integer> {
-  private static final Pattern ON = Pattern.compile("(?i)\\s*(.+?)\\s+(?:on|at|in)\\s+(.+?)\\s*");
-
   private final Output output;
-
-  @Spec private CommandSpec spec = CommandSpec.create();
 
   @Mixin private HarnessArgument harnessFile = new HarnessArgument();
 
@@ -40,7 +31,8 @@ final class FoundCommand implements Callable<Integer> {
       index = "1..*",
       arity = "1..*",
       paramLabel = "WORDS",
-      description = "What was found: \"W12 on J3-14\".")
+      description =
+          "What was found: \"W12 on J3-14\", w12 j3 14, BLU on J3-14; or the wire alone: W12.")
   private List<String> words = new ArrayList<>();
 
   @Mixin private Destination destination = new Destination();
@@ -51,13 +43,7 @@ final class FoundCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws WrongRequest {
-    Matcher matcher = ON.matcher(String.join(" ", words));
-    if (!matcher.matches()) {
-      throw new ParameterException(
-          spec.commandLine(), "say which wire was found where, such as \"W12 on J3-14\"");
-    }
-    FoundJob.Request request =
-        new FoundJob.Request(harnessFile.file(), matcher.group(1), matcher.group(2));
+    FoundJob.Request request = new FoundJob.Request(harnessFile.file(), String.join(" ", words));
     return harnessFile.door().found(request).match(this::show, this::refuse);
   }
 
@@ -67,7 +53,7 @@ final class FoundCommand implements Callable<Integer> {
         output,
         destination.json()
             ? FoundJson.write(answer.value(), answer.problems())
-            : FoundText.write(answer.value(), destination.showsColour(output)));
+            : FoundText.write(answer.value(), destination.look(output)));
   }
 
   private int refuse(Answer.Refused<FoundWire> answer) {

@@ -1,6 +1,7 @@
 package dev.ringout.cli;
 
 import dev.ringout.Ringout;
+import dev.ringout.cli.TablesFile.Form;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.ImportResult;
 import dev.ringout.imports.list.OddityKind;
@@ -16,6 +17,7 @@ import dev.ringout.source.FileBytes;
 import dev.ringout.source.Severity;
 import dev.ringout.text.ImportText;
 import dev.ringout.text.ProfileText;
+import dev.ringout.units.Numbers;
 import dev.ringout.words.ProblemText;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -60,10 +62,11 @@ final class ImportCommand implements Callable<Integer> {
 
   @Option(
       names = "-o",
-      converter = PathOfResult.class,
+      converter = TablesFile.Typed.class,
       paramLabel = "HARNESS",
-      description = "Write a harness file: .xlsx, .csv (wires alone) or a folder of .csv.")
-  private Optional<Path> outputFile = Optional.empty();
+      description =
+          "Write a harness file: .xlsx, .csv (wires alone), or HARNESS/ for a folder of .csv.")
+  private Optional<TablesFile> outputFile = Optional.empty();
 
   @Option(names = "--force", description = "Write over an existing HARNESS.")
   private boolean force;
@@ -75,7 +78,8 @@ final class ImportCommand implements Callable<Integer> {
       names = "--column",
       paramLabel = "HEADING=ROLE",
       description =
-          "What a column is, by its heading or its letter: \"Fm Term=From Pin\", \"Lg=Length (in)\","
+          "What a column is, by its heading or its letter: \"Fm Term=From Pin\", \"Lg=Length"
+              + " (in)\","
               + " D=Keep. It is final. May be given several times.")
   private List<String> columns = new ArrayList<>();
 
@@ -208,10 +212,13 @@ final class ImportCommand implements Callable<Integer> {
         .print(
             json
                 ? ImportJson.write(list)
-                : ImportText.write(
-                    answer.value().shownName(), typed(), list, output.showsColour()));
+                : ImportText.write(answer.value().shownName(), typed(), list, output.look()));
     output.err().print(ProblemText.lines(answer.problems()));
     int written = outputFile.isPresent() ? write(outputFile.get(), list) : ExitCode.DONE;
+    if (written == ExitCode.DONE && !json) {
+      outputFile.ifPresent(
+          to -> output.written(to.path(), Numbers.count(list.wiring().wires().size(), "wire")));
+    }
     if (written == ExitCode.DONE) {
       written = saveProfile(options);
     }
@@ -275,7 +282,7 @@ final class ImportCommand implements Callable<Integer> {
       } else if (ProfileText.is(text)) {
         said.read(text);
       } else {
-        throw wrong(file + " is no profile: no line of it says \"profile: ringout 2\"");
+        throw wrong(file + " is not a profile: no line says \"profile: ringout 2\"");
       }
     } catch (IOException e) {
       throw wrong(file + " can't be read; a profile is written by --save-profile");
@@ -308,7 +315,9 @@ final class ImportCommand implements Callable<Integer> {
     }
     int written = output.write(newProfile.get(), ProfileText.write(options), force);
     if (written == ExitCode.DONE) {
-      output.err().println("ringout: " + newProfile.get() + " written; it holds the options given");
+      output
+          .err()
+          .println("ringout: " + newProfile.get() + " written; it holds the options you gave");
     }
     return written;
   }
@@ -321,8 +330,8 @@ final class ImportCommand implements Callable<Integer> {
                 finding.severity() == Severity.ERROR && finding.kind() == OddityKind.HEADING);
   }
 
-  private int write(Path file, ImportResult result) {
-    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+  private int write(TablesFile to, ImportResult result) {
+    Path file = to.path();
     List<OutSheet> sheets = ImportedSheets.of(result, String.valueOf(listFile.getFileName()));
     if (namesWhatIsNotThere(result)) {
       output.err().println("ringout: the options name what is not there, so nothing is written");
@@ -337,10 +346,10 @@ final class ImportCommand implements Callable<Integer> {
                   : "ringout: not certain, so nothing is written");
       return ExitCode.NOT_UNDERSTOOD;
     }
-    if (name.endsWith(".xlsx")) {
+    if (to.is(Form.XLSX)) {
       return output.write(file, out -> OutFile.workbook(out, sheets), force);
     }
-    if (name.endsWith(".csv")) {
+    if (to.is(Form.CSV)) {
       if (result.hasMoreThanWires()) {
         output
             .err()
@@ -351,8 +360,8 @@ final class ImportCommand implements Callable<Integer> {
       }
       return writeWires(file, sheets, result);
     }
-    if (name.endsWith(".xls") || name.endsWith(".ods")) {
-      throw wrong("-o " + file + ": a harness file is written as .xlsx, .csv or a folder");
+    if (!to.folder()) {
+      throw wrong(to.asksForNone(List.of(Form.XLSX, Form.CSV, Form.FOLDER)));
     }
     String stays = sheetThatStays(file, sheets);
     if (!stays.isEmpty()) {
@@ -361,8 +370,8 @@ final class ImportCommand implements Callable<Integer> {
           .println(
               "ringout: "
                   + stays
-                  + " stands in this folder, is no sheet of this list, and would become a part of"
-                  + " its harness: choose another folder");
+                  + " is in this folder and is not a sheet of this list; it would be read as"
+                  + " part of the harness: choose another folder");
       return ExitCode.CANNOT_WRITE;
     }
     return output.writeFolder(file, beside -> OutFile.folder(beside, sheets), force);
@@ -382,7 +391,7 @@ final class ImportCommand implements Callable<Integer> {
           .println(
               "ringout: "
                   + file
-                  + " holds the wires alone; what would stand on "
+                  + " holds the wires alone; what belongs on "
                   + String.join(", ", others)
                   + " is not in it: write an .xlsx or a folder to keep it");
     }

@@ -10,6 +10,7 @@ import dev.ringout.sheet.PrintForm;
 import dev.ringout.source.OptionNames;
 import dev.ringout.source.Problem;
 import dev.ringout.text.LotText;
+import dev.ringout.words.LotWords;
 import dev.ringout.words.ProblemText;
 import dev.ringout.words.UnitTitle;
 import java.io.IOException;
@@ -79,7 +80,8 @@ final class LotCommand implements Callable<Integer> {
             spec,
             PrintForm.lot(UnitTitle.of(lot.harness()), file.paper()),
             () -> LotSheets.of(lot),
-            () -> file.json() ? json(answer) : LotText.write(lot, output.showsColour()));
+            LotWords.verdict(lot),
+            () -> file.json() ? json(answer) : LotText.write(lot, output.look()));
     if (written != ExitCode.DONE) {
       return written;
     }

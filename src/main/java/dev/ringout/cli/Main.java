@@ -3,6 +3,7 @@ package dev.ringout.cli;
 import dev.ringout.jobs.InputName;
 import dev.ringout.jobs.Stopped;
 import dev.ringout.jobs.WrongRequest;
+import dev.ringout.text.Look;
 import dev.ringout.units.Text;
 import dev.ringout.words.ProblemText;
 import java.io.FileDescriptor;
@@ -26,6 +27,8 @@ import picocli.CommandLine.Spec;
     description = "Proves cable harnesses and junction boxes point by point.",
     footer = {
       "",
+      "ringout help COMMAND says more of a command.",
+      "",
       "Exit codes: 0 done, 1 faults or differences, 2 not everything proven,",
       "64 wrong command line,",
       "65 a file can't be understood, 66 a file is missing, 70 defect in ringout,",
@@ -47,7 +50,9 @@ public final class Main implements Runnable {
         new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
     // Of threads of the bench and of practice meters, too, nothing but one line is told.
     Thread.setDefaultUncaughtExceptionHandler((thread, e) -> defect(e, err));
-    int code = run(out, err, Boolean.getBoolean("ringout.terminal"), args);
+    boolean terminal = Boolean.getBoolean("ringout.terminal");
+    int width = Integer.getInteger("ringout.width", Look.PLAIN.width());
+    int code = run(out, err, terminal, width, args);
     // It flushes what is left; only then may the launcher have the window back.
     boolean lost = out.checkError();
     codePage.leaveToLauncher();
@@ -61,37 +66,59 @@ public final class Main implements Runnable {
    * @return the exit code
    */
   public static int run(PrintStream out, PrintStream err, boolean terminal, String... args) {
+    return run(out, err, terminal, Look.PLAIN.width(), args);
+  }
+
+  /**
+   * Runs a command.
+   *
+   * @param terminal whether standard output is a terminal, which may show colours
+   * @param width signs in a line of it
+   * @return the exit code
+   */
+  public static int run(
+      PrintStream out, PrintStream err, boolean terminal, int width, String... args) {
     try (PrintStream shown =
         new PrintStream(new VisibleStream(err), true, StandardCharsets.UTF_8)) {
-      return runShown(out, shown, terminal, args);
+      return runShown(new Output(out, shown, terminal, width), args);
     } catch (RuntimeException | Error e) {
       // The last net: whatever falls through all others is no verdict, and no page of stack traces.
       return defect(e, err);
     }
   }
 
-  private static int runShown(PrintStream out, PrintStream err, boolean terminal, String... args) {
+  private static int runShown(Output output, String... args) {
+    PrintStream out = output.out();
+    PrintStream err = output.err();
     if (args.length == 1 && (args[0].equals("--version") || args[0].equals("-V"))) {
       // Answered without loading the command line library, which takes longer than the answer.
       out.println(Version.text());
       return ExitCode.DONE;
     }
-    Output output = new Output(out, err, terminal);
+    Commands commands = new Commands(output);
+    String[] asked = commands.forHelp(args);
     CommandLine commandLine = new CommandLine(new Main());
-    new Commands(output).addTo(commandLine, args);
+    commands.addTo(commandLine, asked);
     commandLine
         .setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
         .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
         .setCaseInsensitiveEnumValuesAllowed(true)
         .registerConverter(Path.class, InputName::parse)
-        .setUsageHelpWidth(80)
+        .setUsageHelpWidth(output.look().width())
         .setColorScheme(
             CommandLine.Help.defaultColorScheme(
-                terminal ? CommandLine.Help.Ansi.AUTO : CommandLine.Help.Ansi.OFF))
+                output.terminal() ? CommandLine.Help.Ansi.AUTO : CommandLine.Help.Ansi.OFF))
         .setExecutionStrategy(OwnInput::run)
         .setParameterExceptionHandler((e, given) -> wrongUsage(e, err))
         .setExecutionExceptionHandler((e, command, parsed) -> ended(e, command, err));
-    return commandLine.execute(args);
+    return commandLine.execute(asked);
+  }
+
+  /** All commands, for what is made of their list: completion in shells, pages of a manual. */
+  static CommandLine all(Output output) {
+    CommandLine all = new CommandLine(new Main());
+    new Commands(output).addTo(all);
+    return all;
   }
 
   @Override

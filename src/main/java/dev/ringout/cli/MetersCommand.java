@@ -25,14 +25,14 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code ringout meters}: ports and profiles; tries a meter; serves a practice meter. */
+/** {@code ringout meters}: ports and profiles; tries a meter; runs a practice meter. */
 @Command(
     name = "meters",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description =
         "Lists serial ports and the profiles by which meters are spoken to; tries a meter and shows"
-            + " every line; serves a practice meter.")
+            + " every line; runs a practice meter.")
 final class MetersCommand implements Callable<Integer> {
   private static final int MOST_SECONDS = 600;
 
@@ -65,32 +65,33 @@ final class MetersCommand implements Callable<Integer> {
   @Option(
       names = "--seconds",
       paramLabel = "N",
-      description = "With --try: so long (3 where not given).")
+      description = "With --try: for so many seconds (3 if not given).")
   private int seconds = 3;
 
   @Option(
       names = "--leads",
       description =
-          "With --try: the probes are held together; what settles is kept as this meter's lead null.")
+          "With --try: the probes are held together; what settles is kept as this meter's lead"
+              + " null.")
   private boolean leads;
 
   @Option(
       names = "--practice",
       paramLabel = "PORT",
       description =
-          "Serve a practice meter to this machine: plain commands on PORT, HiSLIP on the next.")
+          "Run a practice meter for this machine: plain commands on PORT, HiSLIP on the next.")
   private Optional<Integer> practice = Optional.empty();
 
   @Option(
       names = "--slips",
       paramLabel = "N",
-      description = "With --practice: plant N slips of the hand in the unit.")
+      description = "With --practice: put N mistakes of the hand into the unit.")
   private int slips;
 
   @Option(
       names = "--seed",
       paramLabel = "N",
-      description = "With --practice: chooses the slips, the same each time.")
+      description = "With --practice: chooses the mistakes; the same number gives the same ones.")
   private long seed = 1;
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -139,7 +140,10 @@ final class MetersCommand implements Callable<Integer> {
     try {
       MetersJob.Result result = Ringout.onFiles().meters(new MetersJob.Request(at.folder()));
       return destination.write(
-          output, destination.json() ? MetersJson.write(result) : MetersText.write(result));
+          output,
+          destination.json()
+              ? MetersJson.write(result)
+              : MetersText.write(result, destination.look(output)));
     } catch (MeterTrouble e) {
       if (destination.json()) {
         output.out().print(MetersJson.refused(e));
@@ -194,7 +198,9 @@ final class MetersCommand implements Callable<Integer> {
                         output.out().flush();
                       }
                     }));
-    output.out().print(json ? MetersJson.write(result) : MetersText.afterTrial(result));
+    output
+        .out()
+        .print(json ? MetersJson.write(result) : MetersText.afterTrial(result, output.look()));
     if (result.trouble().isPresent()) {
       return trouble(result.trouble().get());
     }
@@ -210,7 +216,7 @@ final class MetersCommand implements Callable<Integer> {
 
   private int serve(int port) throws WrongRequest {
     if (port < 0 || port > 65534) {
-      output.err().println("ringout: " + port + " is no port; expected one from 1 to 65534");
+      output.err().println("ringout: " + port + " is not a port; expected one from 1 to 65534");
       return ExitCode.USAGE;
     }
     try {
@@ -226,7 +232,7 @@ final class MetersCommand implements Callable<Integer> {
   private int untilStopped(Answer.Given<PracticeJob.Running> answer) {
     at.close();
     try (PracticeJob.Running running = answer.value()) {
-      output.out().print(MetersText.serving(running));
+      output.out().print(MetersText.serving(running, output.look()));
       output.out().flush();
       new CountDownLatch(1).await();
     } catch (InterruptedException e) {

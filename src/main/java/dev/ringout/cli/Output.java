@@ -1,6 +1,9 @@
 package dev.ringout.cli;
 
 import dev.ringout.jobs.Answer;
+import dev.ringout.text.Look;
+import dev.ringout.text.WrittenText;
+import dev.ringout.units.Text;
 import dev.ringout.words.ProblemText;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -17,11 +20,17 @@ import java.util.List;
  * Where results and messages go.
  *
  * @param terminal whether results go to a terminal, which may show colours
+ * @param width signs in a line of the terminal
  */
-record Output(PrintStream out, PrintStream err, boolean terminal) {
-  /** Whether colours are shown unless asked for: on a terminal alone, and not against NO_COLOR. */
-  boolean showsColour() {
-    return terminal && System.getenv("NO_COLOR") == null;
+record Output(PrintStream out, PrintStream err, boolean terminal, int width) {
+  /** How pages look: colours are shown on a terminal alone, and not against NO_COLOR. */
+  Look look() {
+    return new Look(terminal && System.getenv("NO_COLOR") == null, width);
+  }
+
+  /** Says that a result was written, and what is in it. */
+  void written(Path file, String what) {
+    out.print(WrittenText.write(Text.visible("" + file), what, look()));
   }
 
   /**

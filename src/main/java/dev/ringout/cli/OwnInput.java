@@ -71,6 +71,8 @@ final class OwnInput {
   private static void collect(Object value, List<Path> paths) {
     if (value instanceof Path path) {
       paths.add(path);
+    } else if (value instanceof TablesFile tables) {
+      paths.add(tables.path());
     } else if (value instanceof Optional<?> some) {
       some.ifPresent(one -> collect(one, paths));
     } else if (value instanceof Collection<?> some) {

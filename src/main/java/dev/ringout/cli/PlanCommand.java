@@ -9,6 +9,7 @@ import dev.ringout.plan.TestPlan;
 import dev.ringout.print.PlanSheets;
 import dev.ringout.sheet.PrintForm;
 import dev.ringout.text.PlanText;
+import dev.ringout.units.Numbers;
 import dev.ringout.words.ProblemText;
 import dev.ringout.words.UnitTitle;
 import java.nio.file.Path;
@@ -109,10 +110,11 @@ final class PlanCommand implements Callable<Integer> {
         spec,
         PrintForm.tested(UnitTitle.of(plan.circuit().harness()), file.paper()),
         () -> PlanSheets.of(plan),
+        Numbers.count(plan.steps().size(), "step"),
         () ->
             file.json()
                 ? PlanJson.write(plan, answer.problems())
-                : PlanText.write(plan, !file.asked(), output.showsColour()));
+                : PlanText.write(plan, output.look()));
   }
 
   private int refuse(Answer.Refused<TestPlan> answer) {

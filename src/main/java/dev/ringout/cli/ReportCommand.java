@@ -22,6 +22,7 @@ import dev.ringout.source.OptionNames;
 import dev.ringout.units.Text;
 import dev.ringout.words.ProblemText;
 import dev.ringout.words.SealSentences;
+import dev.ringout.words.Sentences;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -51,7 +52,7 @@ import picocli.CommandLine.Spec;
       "Writes the record to sign: verdict, faults with pictures, every reading with its limit, what"
           + " is not proven, and what it was made from. Beside it stands FILE.seal, with digests"
           + " of all of it.",
-      "With --verify it says whether a record is still what was sealed."
+      "With --verify it says whether a record is unchanged since it was sealed."
     })
 final class ReportCommand implements Callable<Integer> {
   private final Output output;
@@ -118,8 +119,8 @@ final class ReportCommand implements Callable<Integer> {
   @Option(
       names = OptionNames.SAME_UNIT,
       description =
-          "With --continues: vouch that it is the same unit and list where the seal of the record"
-              + " before does not say so.")
+          "With --continues: say that it is the same unit and list, where the seal of the"
+              + " record before does not say so; the record will show it.")
   private boolean sameUnit;
 
   @Option(
@@ -133,7 +134,9 @@ final class ReportCommand implements Callable<Integer> {
   @Option(
       names = "--verify",
       paramLabel = "FILE",
-      description = "Say whether a record, and what it was made from, are as they were sealed.")
+      description =
+          "Say whether a record, and the files it was made from, are unchanged since"
+              + " they were sealed.")
   private Optional<Path> verify = Optional.empty();
 
   @Option(
@@ -148,7 +151,7 @@ final class ReportCommand implements Callable<Integer> {
       names = OptionNames.INPUTS,
       paramLabel = "FOLDER",
       description =
-          "With --verify: a folder in which inputs may lie that do not lie beside the record.")
+          "With --verify: a folder to look in for input files that are not beside the record.")
   private Optional<Path> inputs = Optional.empty();
 
   @Option(
@@ -295,10 +298,12 @@ final class ReportCommand implements Callable<Integer> {
     if (code != ExitCode.DONE) {
       return code;
     }
+    output.written(to, "sealed in " + sealFile.getFileName());
     result
         .key()
         .ifPresent(
             one -> output.out().println("Signed by key " + Keys.fingerprint(one.getPublic())));
+    output.out().println(Sentences.verdict(result.record().result()));
     return ExitCode.of(result.record().result().verdict());
   }
 

@@ -6,6 +6,7 @@ import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.ReviewJson;
 import dev.ringout.review.Review;
 import dev.ringout.source.Severity;
+import dev.ringout.text.Look;
 import dev.ringout.text.ReviewText;
 import dev.ringout.words.ProblemText;
 import java.nio.file.Path;
@@ -62,11 +63,11 @@ final class ReviewCommand implements Callable<Integer> {
   private int show(Answer.Given<ReviewJob.Result> answer) {
     output.err().print(ProblemText.write(answer.problems()));
     Review review = answer.value().review();
-    boolean colour = destination.showsColour(output);
+    Look look = destination.look(output);
     String text =
         destination.json()
             ? ReviewJson.write(review, answer.problems())
-            : ReviewText.write(answer.value().harness(), review, colour);
+            : ReviewText.write(answer.value().harness(), review, look);
     int written = destination.write(output, text);
     if (written != ExitCode.DONE) {
       return written;

@@ -1,14 +1,13 @@
 package dev.ringout.cli;
 
+import dev.ringout.cli.TablesFile.Form;
 import dev.ringout.print.PdfFile;
 import dev.ringout.print.SheetsHtml;
 import dev.ringout.sheet.OutFile;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.sheet.PrintForm;
 import dev.ringout.sheet.PrintForm.PaperSize;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.CommandLine.Model.CommandSpec;
@@ -16,18 +15,20 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
 /**
- * What a command of sheets gives: a page or JSON, and the sheets in the form that a name asks for.
+ * What a command of sheets gives: a page, or the sheets in the form that a name asks for; or JSON.
  */
 final class Sheets {
+  private static final List<Form> FORMS = List.of(Form.XLSX, Form.PDF, Form.HTML, Form.FOLDER);
+
   @Option(names = "--json", description = "One JSON document on standard output.")
   private boolean json;
 
   @Option(
       names = "-o",
-      converter = PathOfResult.class,
+      converter = TablesFile.Typed.class,
       paramLabel = "FILE",
-      description = "Write it: .xlsx, .html, .pdf, or a folder of .csv.")
-  private Optional<Path> file = Optional.empty();
+      description = "Write it: FILE.xlsx, .html, .pdf, or FILE/ for a folder of .csv.")
+  private Optional<TablesFile> file = Optional.empty();
 
   @Option(names = "--force", description = "Write over an existing FILE.")
   private boolean force;
@@ -38,9 +39,9 @@ final class Sheets {
       description = "What it is printed on: ${COMPLETION-CANDIDATES} (default A4).")
   private PaperSize paper = PaperSize.A4;
 
-  /** Whether a file was asked for. */
-  boolean asked() {
-    return file.isPresent();
+  /** Whether a page is to be read at once: neither a file nor a document was asked for. */
+  boolean isPage() {
+    return file.isEmpty() && !json;
   }
 
   /** Whether a JSON document was asked for. */
@@ -54,66 +55,65 @@ final class Sheets {
   }
 
   /**
-   * Writes the sheets where a file was asked for, and then the page; gives the exit code.
+   * Writes the sheets where a file was asked for and says so, else the page; gives the exit code.
    *
    * @param sheets made only where they are written
+   * @param what is in them, such as "289 steps"
+   * @param page of a terminal, or the document where one is asked for
    */
   int write(
       Output output,
       CommandSpec spec,
       PrintForm form,
       Supplier<List<OutSheet>> sheets,
+      String what,
       Supplier<String> page) {
-    int written =
-        file.isPresent() ? write(output, spec, file.get(), form, sheets.get()) : ExitCode.DONE;
-    if (written == ExitCode.DONE) {
+    if (file.isEmpty()) {
       output.out().print(page.get());
+      return ExitCode.DONE;
+    }
+    int written = write(output, spec, file.get(), form, sheets.get());
+    if (written == ExitCode.DONE && json) {
+      output.out().print(page.get());
+    } else if (written == ExitCode.DONE) {
+      output.written(file.get().path(), what);
     }
     return written;
   }
 
   private int write(
-      Output output, CommandSpec spec, Path to, PrintForm form, List<OutSheet> sheets) {
-    String name = String.valueOf(to.getFileName()).toLowerCase(Locale.ROOT);
-    if (name.endsWith(".html")) {
-      return output.write(to, SheetsHtml.write(form, sheets), force);
+      Output output, CommandSpec spec, TablesFile to, PrintForm form, List<OutSheet> sheets) {
+    if (to.is(Form.HTML)) {
+      return output.write(to.path(), SheetsHtml.write(form, sheets), force);
     }
-    if (name.endsWith(".pdf")) {
-      return output.write(to, out -> PdfFile.write(out, SheetsHtml.forPaper(form, sheets)), force);
+    if (to.is(Form.PDF)) {
+      return output.write(
+          to.path(), out -> PdfFile.write(out, SheetsHtml.forPaper(form, sheets)), force);
     }
-    return writeTable(
-        output,
-        spec,
-        to,
-        sheets,
-        form,
-        force,
-        "sheets are written as .xlsx, .html, .pdf or a folder");
+    return writeTables(output, spec, to, sheets, form, force, FORMS);
   }
 
   /** Writes a harness file, which is a workbook or a folder of .csv; gives the exit code. */
   static int writeHarness(
-      Output output, CommandSpec spec, Path file, List<OutSheet> sheets, boolean force) {
+      Output output, CommandSpec spec, TablesFile to, List<OutSheet> sheets, boolean force) {
     PrintForm plain = PrintForm.tested("", PaperSize.A4);
-    return writeTable(
-        output, spec, file, sheets, plain, force, "a harness file is written as .xlsx or a folder");
+    return writeTables(output, spec, to, sheets, plain, force, List.of(Form.XLSX, Form.FOLDER));
   }
 
-  private static int writeTable(
+  private static int writeTables(
       Output output,
       CommandSpec spec,
-      Path file,
+      TablesFile to,
       List<OutSheet> sheets,
       PrintForm form,
       boolean force,
-      String forms) {
-    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    if (name.endsWith(".xlsx")) {
-      return output.write(file, out -> OutFile.workbook(out, sheets, form), force);
+      List<Form> forms) {
+    if (to.is(Form.XLSX)) {
+      return output.write(to.path(), out -> OutFile.workbook(out, sheets, form), force);
     }
-    if (name.matches(".*\\.[a-z]{2,4}")) {
-      throw new ParameterException(spec.commandLine(), "-o " + file + ": " + forms);
+    if (to.is(Form.FOLDER)) {
+      return output.writeFolder(to.path(), beside -> OutFile.folder(beside, sheets), force);
     }
-    return output.writeFolder(file, beside -> OutFile.folder(beside, sheets), force);
+    throw new ParameterException(spec.commandLine(), to.asksForNone(forms));
   }
 }

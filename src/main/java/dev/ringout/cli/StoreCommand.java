@@ -35,7 +35,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description =
-        "Keeps units and what was read on them: makes a store, brings filled sheets in, looks whether"
+        "Keeps units and what was read on them: makes a store, brings filled sheets in, looks"
+            + " whether"
             + " all is as it was written, copies it.")
 final class StoreCommand implements Runnable {
   private static final String JSON = "--json";
@@ -57,7 +58,8 @@ final class StoreCommand implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "what with the store? add, note, take-back, sign, station, check, backup, copy or migrate");
+        "what to do with the store? add, note, take-back, sign, station, check, backup, copy or"
+            + " migrate");
   }
 
   private int trouble(String shown, StoreTrouble e) {
@@ -97,7 +99,9 @@ final class StoreCommand implements Runnable {
     List<Problem> problems = new ArrayList<>(answer.problems());
     result.sheets().forEach(sheet -> problems.addAll(sheet.problems()));
     output.err().print(ProblemText.withoutRows(problems, 0));
-    output.out().print(json ? StoreJson.added(result, problems) : StoreText.added(result));
+    output
+        .out()
+        .print(json ? StoreJson.added(result, problems) : StoreText.added(result, output.look()));
     if (result.stopped().isPresent()) {
       return trouble(at.store().shown(), result.stopped().get());
     }
@@ -126,7 +130,7 @@ final class StoreCommand implements Runnable {
           .match(
               given -> {
                 output.err().print(ProblemText.withoutRows(given.problems(), 0));
-                output.out().print(StoreText.station(given.value()));
+                output.out().print(StoreText.station(given.value(), output.look()));
                 return ExitCode.DONE;
               },
               output::refuse);
@@ -153,8 +157,8 @@ final class StoreCommand implements Runnable {
       name = "take-back",
       mixinStandardHelpOptions = true,
       description =
-          "Takes readings back that were none. They stay as they are and count no more, nor does what"
-              + " was read of the same points before: they are to be read again.")
+          "Takes back readings that were mistakes. They stay in the store and no longer count,"
+              + " nor does what was read of the same points before: read them again.")
   int takeBack(
       @Parameters(index = "0", paramLabel = UNIT, description = UNIT_SAYS) Path unit,
       @Parameters(
@@ -211,7 +215,7 @@ final class StoreCommand implements Runnable {
           .match(
               given -> {
                 output.err().print(ProblemText.withoutRows(given.problems(), 0));
-                output.out().print(StoreText.later(given.value()));
+                output.out().print(StoreText.later(given.value(), output.look()));
                 return ExitCode.DONE;
               },
               output::refuse);
@@ -229,7 +233,10 @@ final class StoreCommand implements Runnable {
       StoreState state = at.door().store().check();
       output
           .out()
-          .print(json ? StoreJson.state(state) : StoreText.state(at.store().shown(), state));
+          .print(
+              json
+                  ? StoreJson.state(state)
+                  : StoreText.state(at.store().shown(), state, output.look()));
       return state.findings().isEmpty() ? ExitCode.DONE : ExitCode.FAULTS;
     } catch (StoreTrouble e) {
       if (json) {
@@ -248,11 +255,11 @@ final class StoreCommand implements Runnable {
       @Parameters(
               converter = PathOfResult.class,
               paramLabel = "FILE",
-              description = "The file; none may be there.")
+              description = "The new file; it must not exist.")
           Path file,
       @Mixin StoreOption at) {
     if (Files.exists(file)) {
-      output.err().println("ringout: " + file + " exists; a backup is written over nothing");
+      output.err().println("ringout: " + file + " exists; a backup never replaces a file");
       return ExitCode.CANNOT_WRITE;
     }
     try {
@@ -285,7 +292,7 @@ final class StoreCommand implements Runnable {
   }
 
   private int copied(StoreCare.Copied copied) {
-    output.out().print(StoreText.copied(copied));
+    output.out().print(StoreText.copied(copied, output.look()));
     return copied.isSame() ? ExitCode.DONE : ExitCode.FAULTS;
   }
 

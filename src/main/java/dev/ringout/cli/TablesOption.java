@@ -1,5 +1,7 @@
 package dev.ringout.cli;
 
+import dev.ringout.units.ShellWord;
+import dev.ringout.units.Text;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Option;
@@ -11,6 +13,11 @@ final class TablesOption {
       paramLabel = "FOLDER",
       description = "Your own parts tables, laid over the published ones.")
   private Optional<Path> folder = Optional.empty();
+
+  /** As it was typed. */
+  String typed() {
+    return folder.map(one -> " --tables " + ShellWord.of(Text.visible("" + one))).orElse("");
+  }
 
   Optional<Path> folder() {
     return folder;

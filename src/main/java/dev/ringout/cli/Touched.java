@@ -2,7 +2,9 @@ package dev.ringout.cli;
 
 import dev.ringout.jobs.UnitRequest;
 import dev.ringout.source.OptionNames;
+import dev.ringout.units.ShellWord;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import picocli.CommandLine.Option;
 
@@ -28,9 +30,22 @@ final class Touched {
     return new UnitRequest.Touched(wires, items);
   }
 
+  List<String> wires() {
+    return wires;
+  }
+
+  List<String> items() {
+    return items;
+  }
+
   /** As it was typed. */
   String typed() {
-    return (wires.isEmpty() ? "" : " --touched " + String.join(",", wires))
-        + (items.isEmpty() ? "" : " --opened " + String.join(",", items));
+    return typed(wires, items);
+  }
+
+  /** As it would be typed. */
+  static String typed(Collection<String> wires, Collection<String> items) {
+    return (wires.isEmpty() ? "" : " --touched " + ShellWord.of(String.join(",", wires)))
+        + (items.isEmpty() ? "" : " --opened " + ShellWord.of(String.join(",", items)));
   }
 }

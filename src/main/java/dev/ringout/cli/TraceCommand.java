@@ -66,7 +66,7 @@ final class TraceCommand implements Callable<Integer> {
         output,
         destination.json()
             ? TraceJson.write(trace, answer.problems())
-            : TraceText.write(trace, answer.value().as(), destination.showsColour(output)));
+            : TraceText.write(trace, answer.value().as(), destination.look(output)));
   }
 
   private int refuse(Answer.Refused<TraceJob.Result> answer) {

@@ -2,6 +2,8 @@ package dev.ringout.cli;
 
 import dev.ringout.jobs.UnitRequest;
 import dev.ringout.source.OptionNames;
+import dev.ringout.units.ShellWord;
+import dev.ringout.units.Text;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +33,14 @@ final class UnitOptions {
       throw new ParameterException(spec.commandLine(), OptionNames.SERIAL + " needs a number");
     }
     serial = number.map(String::strip);
+  }
+
+  /** As it was typed. */
+  String typed() {
+    return (anyRevision ? " " + OptionNames.ANY_REVISION : "")
+        + serial
+            .map(number -> " " + OptionNames.SERIAL + " " + ShellWord.of(Text.visible(number)))
+            .orElse("");
   }
 
   /** The unit of a request. */

@@ -49,7 +49,7 @@ final class UnitsCommand implements Callable<Integer> {
               output,
               destination.json()
                   ? UnitsJson.write(result)
-                  : UnitsText.write(result, at.typed(), destination.showsColour(output)));
+                  : UnitsText.write(result, at.typed(), destination.look(output)));
       return written == ExitCode.DONE && !result.isAsWritten() ? ExitCode.NOT_UNDERSTOOD : written;
     } catch (StoreTrouble e) {
       if (destination.json()) {

@@ -8,6 +8,7 @@ import dev.ringout.print.WorkSheets;
 import dev.ringout.sheet.BarCode;
 import dev.ringout.sheet.PrintForm;
 import dev.ringout.text.WorkText;
+import dev.ringout.units.Numbers;
 import dev.ringout.words.ProblemText;
 import dev.ringout.words.UnitTitle;
 import dev.ringout.work.WorkPapers;
@@ -82,10 +83,13 @@ final class WorkCommand implements Callable<Integer> {
         spec,
         PrintForm.wired(UnitTitle.of(papers.harness()), file.paper()),
         () -> WorkSheets.of(papers, code),
+        Numbers.count(papers.sheets().size(), "item")
+            + ", "
+            + Numbers.count(papers.cuts().size(), "wire"),
         () ->
             file.json()
                 ? WorkJson.write(papers, answer.problems())
-                : WorkText.write(papers, !file.asked(), output.showsColour()));
+                : WorkText.write(papers, output.look()));
   }
 
   private int refuse(Answer.Refused<WorkPapers> answer) {

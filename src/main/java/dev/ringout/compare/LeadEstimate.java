@@ -111,7 +111,7 @@ public record LeadEstimate(boolean noted, double ohms, List<Judged> mended, Comp
     return over[over.length / 2];
   }
 
-  /** The likeliest line, where there is one that is likelier than none. */
+  /** The likeliest line, where there is one that is more likely than none. */
   private static Optional<Line> line(List<Judged> sheet) {
     List<Span> spans = spans(sheet);
     boolean anyHigh = sheet.stream().anyMatch(LeadEstimate::isTooHigh);

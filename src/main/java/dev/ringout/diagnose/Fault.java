@@ -417,7 +417,7 @@ public sealed interface Fault {
     }
   }
 
-  /** Two rows of the sheet have each the other's value. */
+  /** Two rows of the sheet have each other's values. */
   record ExchangedRows(Finding finding, Judged one, Judged other) implements OfTheTest {
     @Override
     public <T> T match(Cases<T> cases) {

@@ -71,7 +71,7 @@ public sealed interface SlipFact {
     }
   }
 
-  /** Two rows of the sheet have each the other's value. */
+  /** Two rows of the sheet have each other's values. */
   record ExchangedRows(Judged one, Judged other) implements SlipFact {
     @Override
     public <T> T match(Cases<T> cases) {

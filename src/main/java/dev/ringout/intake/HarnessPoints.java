@@ -30,6 +30,7 @@ final class HarnessPoints {
   private final Map<String, Map<String, Point>> byRef = new HashMap<>();
   private final Map<String, Switch> switches = new HashMap<>();
   private final Map<String, Wire> wires = new HashMap<>();
+  private final Optional<WireSearch> wiresSaid;
   private final Map<String, Link> links = new HashMap<>();
   private final Map<String, String> items = new HashMap<>();
 
@@ -40,6 +41,7 @@ final class HarnessPoints {
 
   HarnessPoints(Harness harness) {
     this.anyPoint = false;
+    this.wiresSaid = Optional.of(new WireSearch(harness));
     for (Point point : harness.pointsAsListed()) {
       byRef.computeIfAbsent(upper(point.ref()), ref -> new HashMap<>()).put(point.pin(), point);
       items.putIfAbsent(upper(point.ref()), point.ref());
@@ -57,6 +59,7 @@ final class HarnessPoints {
   /** Takes any point and state: for looking through a test sheet whose harness can't be used. */
   private HarnessPoints() {
     this.anyPoint = true;
+    this.wiresSaid = Optional.empty();
   }
 
   static HarnessPoints any() {
@@ -170,13 +173,17 @@ final class HarnessPoints {
 
   /** A wire by its name, and the items at its ends. */
   Understood<TouchedWire> wire(String text) {
-    Wire wire = wires.get(upper(text));
-    if (wire != null) {
+    if (anyPoint) {
+      return Understood.as(new TouchedWire(text, List.of()));
+    }
+    List<Wire> meant = wiresSaid.stream().flatMap(search -> search.find(text).stream()).toList();
+    if (meant.stream().map(Wire::name).distinct().count() == 1) {
+      Wire wire = meant.get(meant.size() - 1);
       return Understood.as(
           new TouchedWire(wire.name(), List.of(wire.from().ref(), wire.to().ref())));
     }
-    if (anyPoint) {
-      return Understood.as(new TouchedWire(text, List.of()));
+    if (!meant.isEmpty()) {
+      return Understood.not(WireSearch.several(text, meant), meant.get(0).name());
     }
     return Understood.not(
         "the harness has no wire " + text,

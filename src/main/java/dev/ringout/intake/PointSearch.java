@@ -5,10 +5,12 @@ import dev.ringout.cells.LikelyMeant;
 import dev.ringout.cells.Names;
 import dev.ringout.cells.Understood;
 import dev.ringout.harness.Harness;
+import dev.ringout.harness.NaturalOrder;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import dev.ringout.readings.Side;
+import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,9 +30,8 @@ public final class PointSearch {
       Pattern.compile(
           "\\s*(?:\\b(?:pin|cavity|terminal|contact|no\\.?)\\b|#|\\s)\\s*",
           Pattern.CASE_INSENSITIVE);
-  private static final Pattern WIRE =
-      Pattern.compile("(?:wire\\s*)?([A-Za-z]*)[\\s-]*0*(\\d+)", Pattern.CASE_INSENSITIVE);
-  private static final Pattern NUMBERED = Pattern.compile("(.*?)0*(\\d+)");
+
+  private static final int MOST_PINS = 12;
 
   private final Harness harness;
   private final HarnessPoints points;
@@ -90,12 +91,12 @@ public final class PointSearch {
     if (point.isPresent()) {
       return new Found(point.get(), "point " + point.get() + twin(point.get()));
     }
-    List<Wire> wires = wires(meant);
+    List<Wire> wires = new WireSearch(harness).find(meant);
     if (wires.size() == 1) {
       return new Found(wires.get(0).from(), "wire " + wires.get(0).name());
     }
     if (wires.size() > 1) {
-      return new NotFound("\"" + meant + "\" may be any of " + names(wires), wires.get(0).name());
+      return new NotFound(WireSearch.several(meant, wires), wires.get(0).name());
     }
     for (Wire wire : harness.wires()) {
       if (!wire.signal().isEmpty() && Names.key(wire.signal()).equals(Names.key(meant))) {
@@ -113,11 +114,6 @@ public final class PointSearch {
         .map(other -> " (not " + other + ")")
         .findFirst()
         .orElse("");
-  }
-
-  private static String names(List<Wire> wires) {
-    return String.join(
-        ", ", wires.stream().map(wire -> wire.name() + " (" + wire.from() + ")").limit(6).toList());
   }
 
   /** The state of the switches as written on a test sheet. */
@@ -152,30 +148,6 @@ public final class PointSearch {
         : List.of(text, dashed);
   }
 
-  private List<Wire> wires(String text) {
-    String name = text.replaceFirst("(?i)^wire\\s+", "");
-    List<Wire> exact =
-        harness.wires().stream().filter(wire -> wire.name().equalsIgnoreCase(name)).toList();
-    if (!exact.isEmpty()) {
-      return exact;
-    }
-    Matcher typed = WIRE.matcher(text);
-    if (!typed.matches()) {
-      return List.of();
-    }
-    String letters = typed.group(1).toUpperCase(Locale.ROOT);
-    List<Wire> found = new ArrayList<>();
-    for (Wire wire : harness.wires()) {
-      Matcher listed = NUMBERED.matcher(wire.name());
-      if (listed.matches()
-          && listed.group(2).equals(typed.group(2))
-          && (letters.isEmpty() || listed.group(1).equalsIgnoreCase(letters))) {
-        found.add(wire);
-      }
-    }
-    return found;
-  }
-
   private NotFound notFound(String text) {
     String dashed = spellings(text).get(1);
     List<String> candidates = new ArrayList<>(all.stream().map(Point::toString).toList());
@@ -195,7 +167,21 @@ public final class PointSearch {
           "\"" + text + "\" is an item; which of its " + pins.size() + " points?", pins.get(0));
     }
     return new NotFound(
-        "\"" + text + "\" is no point, wire or signal of this harness",
+        "\"" + text + "\" is no point, wire or signal of this harness" + pinsOfItem(dashed),
         LikelyMeant.nearest(dashed, candidates));
+  }
+
+  /** Where the item is known, its pins say more than a name that is near. */
+  private String pinsOfItem(String dashed) {
+    String ref = dashed.replaceFirst("[-:./].*$", "");
+    List<String> pins =
+        all.stream()
+            .filter(point -> point.ref().equalsIgnoreCase(ref))
+            .map(Point::pin)
+            .sorted(NaturalOrder.INSTANCE)
+            .toList();
+    return pins.isEmpty()
+        ? ""
+        : "; " + ref.toUpperCase(Locale.ROOT) + " has the pins " + Text.first(pins, MOST_PINS);
   }
 }

@@ -214,7 +214,9 @@ public final class ReadingsReader {
     OwnColumns own = new OwnColumns();
     HiddenReadings hidden = new HiddenReadings(List.of(READING, REVERSE));
     Table table =
-        new Table(sheet, COLUMNS, REQUIRED, problems).naming(RowSides::subject, this::keepUnread);
+        new Table(sheet, COLUMNS, REQUIRED, problems)
+            .unless(WhichFile::insteadOfReadings)
+            .naming(RowSides::subject, this::keepUnread);
     table.forEach(
         entry -> {
           int unreadBefore = unread.size();

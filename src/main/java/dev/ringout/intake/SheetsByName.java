@@ -20,6 +20,7 @@ final class SheetsByName {
   private static final int MOST_NAMED = 40;
 
   private final Map<String, Sheet> byKey = new HashMap<>();
+  private final String otherFile;
   private final String present;
   private boolean passedOver;
 
@@ -52,6 +53,10 @@ final class SheetsByName {
       TabularFile file, List<String> names, String onlyTable, Unnamed unnamed, Problems problems)
       throws UnusableInput {
     List<String> keys = names.stream().map(Names::key).toList();
+    List<String> all = file.sheets().stream().map(Sheet::name).toList();
+    otherFile = WhichFile.bySheets(all);
+    boolean isOther =
+        !otherFile.isEmpty() && all.stream().map(Names::key).noneMatch(keys::contains);
     if (file.isSingleTable()) {
       byKey.put(Names.key(onlyTable), file.sheets().get(0));
     } else {
@@ -60,6 +65,11 @@ final class SheetsByName {
         if (!keys.contains(key)) {
           passedOver = true;
           String refusal = unnamed.refusal(sheet);
+          String nearest = LikelyMeant.nearest(sheet.name(), names);
+          if (isOther && refusal.isEmpty() && nearest.isEmpty()) {
+            // Of another file each sheet is another: that the file is one is said once.
+            continue;
+          }
           problems.add(
               new Problem(
                   sheet.place(),
@@ -69,13 +79,13 @@ final class SheetsByName {
                       + sheet.name()
                       + "\" "
                       + (refusal.isEmpty() ? "is not read" : refusal),
-                  LikelyMeant.nearest(sheet.name(), names)));
+                  nearest));
         } else if (byKey.putIfAbsent(key, sheet) != null) {
           problems.error(sheet.place(), "there is more than one sheet \"" + sheet.name() + "\"");
         }
       }
     }
-    present = Text.first(file.sheets().stream().map(Sheet::name).toList(), MOST_NAMED);
+    present = Text.first(all, MOST_NAMED);
   }
 
   Optional<Sheet> find(String name) {
@@ -93,6 +103,7 @@ final class SheetsByName {
         Place.of(file),
         "there is no sheet "
             + expected
-            + (present.isEmpty() ? "; the file holds no sheet" : "; found: " + present));
+            + (present.isEmpty() ? "; the file holds no sheet" : "; found: " + present)
+            + (byKey.isEmpty() && !otherFile.isEmpty() ? "; " + otherFile : ""));
   }
 }

@@ -11,6 +11,7 @@ import dev.ringout.source.Severity;
 import dev.ringout.source.UnusableInput;
 import dev.ringout.units.Text;
 import java.util.BitSet;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,6 +39,7 @@ final class Table {
   private boolean headingSeen;
   private boolean usable = true;
   private boolean mayBeEmpty;
+  private Function<Collection<String>, String> looksLike = headings -> "";
   private Function<Entry, String> subject = entry -> "";
   private Consumer<Problem> rowProblems = problem -> {};
 
@@ -57,6 +59,16 @@ final class Table {
   Table naming(Function<Entry, String> subjectOf, Consumer<Problem> alsoTo) {
     subject = subjectOf;
     rowProblems = alsoTo;
+    return this;
+  }
+
+  /**
+   * Refuses a table of another kind.
+   *
+   * @param by says by the headings what it looks like; empty where it may be what is expected
+   */
+  Table unless(Function<Collection<String>, String> by) {
+    looksLike = by;
     return this;
   }
 
@@ -112,6 +124,12 @@ final class Table {
         headings.put(column, heading);
         assign(row.number(), column, heading);
       }
+    }
+    String other = looksLike.apply(headings.values());
+    if (!other.isEmpty()) {
+      usable = false;
+      problems.error(placeOf(row.number(), 0), other);
+      return;
     }
     List<Column> missing =
         required.stream().filter(column -> !columnOf.containsKey(column.name())).toList();

@@ -58,7 +58,9 @@ final class WireRows {
     List<Wire> wires = new ArrayList<>();
     Optional<Sheet> sheet = sheets.find(HarnessReader.WIRES);
     if (sheet.isPresent()) {
-      Table table = new Table(sheet.get(), COLUMNS, List.of(FROM, TO), sheets.problems());
+      Table table =
+          new Table(sheet.get(), COLUMNS, List.of(FROM, TO), sheets.problems())
+              .unless(WhichFile::insteadOfWires);
       // A unit may be of links alone: then the sheet of wires may be empty too.
       (sheets.find(HarnessReader.LINKS).isPresent() ? table.orEmpty() : table)
           .forEach(entry -> rows.wire(entry).ifPresent(wires::add));

@@ -2,25 +2,31 @@ package dev.ringout.jobs;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.harness.Harness;
+import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
 import dev.ringout.intake.PointSearch;
+import dev.ringout.intake.WireSearch;
 import dev.ringout.jobs.WrongRequest.Part;
 import dev.ringout.work.FoundWire;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
-/** Where a wire belongs that was found on a point. */
+/** Where a wire belongs that was found, and who belongs on the point where it was. */
 public final class FoundJob {
+  private static final Pattern ON = Pattern.compile("(?i)(.+?)\\s+(?:on|at|in)\\s+(.+)");
+
   private FoundJob() {}
 
   /**
    * What is asked.
    *
-   * @param wire by its name, in whichever case
-   * @param point as somebody says it
+   * @param words what was found, as somebody says it: {@code W043 on J2-18}, {@code w43 j2 18}, or
+   *     the wire alone
    */
-  public record Request(Path list, String wire, String point) {}
+  public record Request(Path list, String words) {}
 
   /**
    * Says where it belongs.
@@ -32,15 +38,49 @@ public final class FoundJob {
     if (list.isEmpty()) {
       return Answer.refused(inputs);
     }
-    return WrongRequest.answer(() -> found(request, list.get()), inputs);
+    return WrongRequest.answer(() -> found(request.words().strip(), list.get()), inputs);
   }
 
-  private static FoundWire found(Request request, Harness harness) throws WrongRequest {
-    String name =
-        new NamesOfRequest(harness).wires(Part.WIRE, List.of(request.wire())).iterator().next();
-    Wire wire =
-        harness.wires().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
-    PointSearch.Found point = Points.find(new PointSearch(harness), request.point());
-    return FoundWire.of(Circuit.of(harness), wire, point.point());
+  private static FoundWire found(String words, Harness harness) throws WrongRequest {
+    PointSearch points = new PointSearch(harness);
+    Matcher on = ON.matcher(words);
+    if (on.matches()) {
+      return on(harness, on.group(1), Points.find(points, on.group(2)).point());
+    }
+    if (!new WireSearch(harness).find(words).isEmpty()) {
+      Wire wire = new NamesOfRequest(harness).wire(Part.WIRE, words);
+      return FoundWire.somewhere(wire);
+    }
+    List<String> each = List.of(words.split("\\s+", -1));
+    for (int split = 1; split < each.size(); split++) {
+      String wire = String.join(" ", each.subList(0, split));
+      Optional<PointSearch.Found> point =
+          points.find(String.join(" ", each.subList(split, each.size()))).found();
+      if (point.isPresent() && !new WireSearch(harness).find(wire).isEmpty()) {
+        return on(harness, wire, point.get().point());
+      }
+    }
+    Optional<PointSearch.Found> point = points.find(words).found();
+    if (point.isPresent()) {
+      throw new WrongRequest(
+          Part.WIRE,
+          "which wire was found on " + point.get().point() + "? Such as \"W12 on J3-14\"");
+    }
+    throw wrong(harness, words);
+  }
+
+  /** The wire is asked for by itself first, so that its own name is what is told of. */
+  private static WrongRequest wrong(Harness harness, String words) throws WrongRequest {
+    new NamesOfRequest(harness).wire(Part.WIRE, words);
+    return new WrongRequest(Part.WIRE, "say which wire was found where: \"W12 on J3-14\"");
+  }
+
+  /** A colour alone is one of the wires of the item where it was found. */
+  private static FoundWire on(Harness harness, String words, Point point) throws WrongRequest {
+    List<Wire> ofItem = new WireSearch(harness).find(words + " " + point.ref());
+    boolean isColour = new WireSearch(harness).find(words).isEmpty() && !ofItem.isEmpty();
+    String meant = isColour ? words + " " + point.ref() : words;
+    Wire wire = new NamesOfRequest(harness).wire(Part.WIRE, meant);
+    return FoundWire.of(Circuit.of(harness), wire, point);
   }
 }

@@ -2,19 +2,24 @@ package dev.ringout.jobs;
 
 import dev.ringout.cells.LikelyMeant;
 import dev.ringout.harness.Harness;
+import dev.ringout.harness.NaturalOrder;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Wire;
+import dev.ringout.intake.WireSearch;
 import dev.ringout.jobs.WrongRequest.Part;
+import dev.ringout.units.Text;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
-/** Items and wires that a request names, in whichever case, as the harness spells them. */
+/** Items and wires that a request names, as people say them, as the harness spells them. */
 final class NamesOfRequest {
+  private static final int MOST_ITEMS = 12;
+
   private final Harness harness;
 
   NamesOfRequest(Harness harness) {
@@ -22,28 +27,73 @@ final class NamesOfRequest {
   }
 
   Set<String> items(Part part, List<String> words) throws WrongRequest {
-    // A list may have a hundred thousand points, and mostly nothing is named.
-    return words.isEmpty()
-        ? Set.of()
-        : find(part, words, harness.points().stream().map(Point::ref));
-  }
-
-  Set<String> wires(Part part, List<String> words) throws WrongRequest {
-    return words.isEmpty() ? Set.of() : find(part, words, harness.wires().stream().map(Wire::name));
-  }
-
-  private static Set<String> find(Part part, List<String> words, Stream<String> names)
-      throws WrongRequest {
-    Set<String> known = names.collect(Collectors.toCollection(TreeSet::new));
+    if (words.isEmpty()) {
+      // A list may have a hundred thousand points, and mostly nothing is named.
+      return Set.of();
+    }
+    Set<String> known = sorted(harness.points().stream().map(Point::ref).toList());
     Set<String> found = new LinkedHashSet<>();
     for (String word : words) {
       Optional<String> match =
           known.stream().filter(name -> name.equalsIgnoreCase(word.strip())).findFirst();
       if (match.isEmpty()) {
-        throw WrongRequest.noSuch(part, word.strip(), LikelyMeant.nearest(word.strip(), known));
+        throw noSuch(
+            part,
+            "item",
+            word,
+            known,
+            "its items are " + Text.first(List.copyOf(known), MOST_ITEMS));
       }
       found.add(match.get());
     }
     return found;
+  }
+
+  Set<String> wires(Part part, List<String> words) throws WrongRequest {
+    Set<String> found = new LinkedHashSet<>();
+    for (String word : words) {
+      found.add(wire(part, word).name());
+    }
+    return found;
+  }
+
+  /** The one wire that is meant. */
+  Wire wire(Part part, String word) throws WrongRequest {
+    List<Wire> found = new WireSearch(harness).find(word);
+    if (found.isEmpty()) {
+      throwIfOtherColour(part, word.strip());
+      TreeSet<String> known = sorted(harness.wires().stream().map(Wire::name).toList());
+      String all = known.isEmpty() ? "" : "its wires are " + known.first() + " to " + known.last();
+      throw noSuch(part, "wire", word, known, all);
+    }
+    if (found.stream().map(Wire::name).distinct().count() > 1) {
+      throw new WrongRequest(part, WireSearch.several(word.strip(), found));
+    }
+    return found.get(0);
+  }
+
+  /** A wire named together with a colour that it does not have. */
+  private void throwIfOtherColour(Part part, String word) throws WrongRequest {
+    String name = word.replaceFirst("\\s+\\S+$", "");
+    List<Wire> named = name.equals(word) ? List.of() : new WireSearch(harness).find(name);
+    if (named.size() == 1 && !named.get(0).colour().isEmpty()) {
+      throw new WrongRequest(
+          part, "the harness has no wire " + word + "; " + name + " is " + named.get(0).colour());
+    }
+  }
+
+  private static TreeSet<String> sorted(Collection<String> names) {
+    return names.stream()
+        .collect(Collectors.toCollection(() -> new TreeSet<>(NaturalOrder.INSTANCE)));
+  }
+
+  /** A name that is none, with the nearest that is one, or with what there is. */
+  private static WrongRequest noSuch(
+      Part part, String kind, String word, Set<String> known, String all) {
+    String nearest = LikelyMeant.nearest(word.strip(), known);
+    String hint = nearest.isEmpty() ? all : "maybe " + nearest;
+    return new WrongRequest(
+        part,
+        "the harness has no " + kind + " " + word.strip() + (hint.isEmpty() ? "" : "; " + hint));
   }
 }

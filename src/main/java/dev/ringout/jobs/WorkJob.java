@@ -58,7 +58,7 @@ public final class WorkJob {
           scheme
               + " is no scheme; these are: "
               + String.join(", ", SleeveText.schemes(tables))
-              + "; a text of your own has words in braces, such as {wire}");
+              + "; your own text has words in braces, such as {wire}");
     }
     return text.get();
   }

@@ -2,7 +2,6 @@ package dev.ringout.jobs;
 
 import dev.ringout.source.Problem;
 import java.util.List;
-import java.util.Optional;
 
 /** A request that can't be meant: it names what the list does not have. */
 public final class WrongRequest extends Exception {
@@ -73,18 +72,6 @@ public final class WrongRequest extends Exception {
   /** The same, with what was odd in the inputs that were read before. */
   WrongRequest after(Inputs inputs) {
     return new WrongRequest(part, text(), inputs.problems().list());
-  }
-
-  /** A name that is none, with the nearest that is one. */
-  static WrongRequest noSuch(Part part, String name, String nearest) {
-    return new WrongRequest(
-        part,
-        "the harness has no "
-            + name
-            + Optional.of(nearest)
-                .filter(one -> !one.isEmpty())
-                .map(one -> "; maybe " + one)
-                .orElse(""));
   }
 
   /** The part that is wrong. */

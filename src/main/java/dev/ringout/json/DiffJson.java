@@ -13,6 +13,7 @@ import dev.ringout.revision.Rename;
 import dev.ringout.revision.ReworkOrder;
 import dev.ringout.revision.ReworkStep;
 import dev.ringout.source.Problem;
+import dev.ringout.standards.Cautions;
 import dev.ringout.words.ChangeWords;
 import dev.ringout.words.DiffWords;
 import dev.ringout.words.RelabelWords;
@@ -50,6 +51,9 @@ public final class DiffJson {
     document.put("unsure", paper.unsure().stream().map(DiffWords::sentence).toList());
     document.put("rework", paper.rework().steps().stream().map(DiffJson::step).toList());
     document.put("visits", paper.rework().visits().stream().map(ReworkOrder.Visit::items).toList());
+    document.put(
+        "work", paper.rework().visits().stream().map(visit -> at(visit, difference)).toList());
+    document.put("cautions", Cautions.published(false).stream().map(one -> one.text()).toList());
     document.put("exchange", DiffWords.exchanges(paper.rework()));
     document.put("relabel", paper.rework().relabels().stream().map(DiffJson::relabel).toList());
     document.put("reach", paper.rework().reaches().stream().map(DiffJson::reach).toList());
@@ -151,6 +155,15 @@ public final class DiffJson {
     json.put("at", said.at());
     json.put("old", said.old());
     json.put("new", said.now());
+    json.put("text", said.sentence());
+    return json;
+  }
+
+  private static Map<String, Object> at(ReworkOrder.Visit visit, Difference difference) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("items", visit.items());
+    json.put("at", DiffWords.at(visit, difference));
+    json.put("steps", visit.steps().stream().map(ReworkStep::number).toList());
     return json;
   }
 
@@ -161,6 +174,7 @@ public final class DiffJson {
     json.put("to", reach.to().toString());
     json.put("verdict", reach.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '));
     json.put("why", reach.why().match(new ReachFacts()).said(DiffWords.why(reach)));
+    json.put("text", DiffWords.sentence(reach));
     return json;
   }
 

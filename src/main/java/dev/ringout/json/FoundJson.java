@@ -26,7 +26,7 @@ public final class FoundJson {
     Map<String, Object> document = new LinkedHashMap<>();
     document.put("format", FORMAT);
     document.put("wire", found.wire().name());
-    document.put("point", found.here().toString());
+    document.put("point", found.here().map(Point::toString).orElse(""));
     document.put("belongs", found.belongs().stream().map(Point::toString).toList());
     document.put("listedThere", found.listedHere().stream().map(Wire::name).toList());
     document.put("slip", found.slip().name().toLowerCase(Locale.ROOT));

@@ -22,7 +22,7 @@ public enum FaultSort {
     this.suspect = suspect;
   }
 
-  /** What is likelier than that as many hands did the same wrong. */
+  /** What is more likely than that as many hands did the same wrong. */
   public enum Suspect {
     /** The list, the drawing or the label by which all were wired. */
     PAPER,

@@ -262,7 +262,7 @@ public final class PlanSheets {
     }
     return new OutSheet(
         "Calls",
-        List.of("Step", "Caller", "Answerer", "Then", "Tick"),
+        List.of("Step", "First person", "Second person", "Then", "Tick"),
         rows,
         Look.printed(title).withNumbers(0).withToFill(4));
   }

@@ -37,7 +37,7 @@ final class History {
         .forEach(rework -> blocks.add(new Words(Sentences.rework(rework), false)));
     List<Judged> overtaken = result.comparison().overtaken();
     if (!overtaken.isEmpty()) {
-      blocks.add(new Words("Taken before, at what was opened: these prove nothing of it.", false));
+      blocks.add(new Words("Taken before, where it was opened: these no longer count.", false));
       blocks.add(new ReadingTable(result).of("Overtaken", overtaken));
     }
     return blocks;

@@ -24,9 +24,9 @@ final class MadeFrom {
             List.of(
                 new Heading(2, "Tables and their sources"),
                 new Table("Sources", List.of("Table", "Source"), tables, -1),
-                new Heading(2, "Rules held against the paper"),
+                new Heading(2, "Rules by which the paper was checked"),
                 new Table("Rules", List.of("Rule", "What"), rules, -1),
-                new Heading(2, "Made from")));
+                new Heading(2, "Input files")));
     blocks.addAll(inputs(record));
     blocks.add(new Words("By " + record.program() + ".", false));
     return blocks;

@@ -50,7 +50,7 @@ final class WhatIsWrong {
       fault(number, fault);
     }
     if (!unexplained.isEmpty()) {
-      blocks.add(new Heading(3, "Failing readings that nothing here explains"));
+      blocks.add(new Heading(3, "Failing readings without an explanation"));
       blocks.add(readings.of("Unexplained", unexplained));
     }
     if (!faults.isEmpty()) {

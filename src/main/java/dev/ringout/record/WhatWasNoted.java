@@ -52,7 +52,8 @@ final class WhatWasNoted {
     blocks.add(new Heading(2, "What was noted"));
     blocks.add(
         new Words(
-            "Kept with the unit by who worked on it; nothing of it changes the verdict.", false));
+            "Kept with the unit by those who worked on it; it does not change the verdict.",
+            false));
     blocks.addAll(inside);
     return blocks;
   }

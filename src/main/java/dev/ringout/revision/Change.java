@@ -75,6 +75,11 @@ public sealed interface Change {
 
   /** Something else of a wire that differs. */
   record Altered(Wire before, Wire after, Field field, String old, String now) implements OfWire {
+    /** Whether both lists say it: where one says nothing, nobody asks for another wire. */
+    public boolean isSaidByBoth() {
+      return !old.isEmpty() && !now.isEmpty();
+    }
+
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.altered(this);
@@ -99,6 +104,11 @@ public sealed interface Change {
 
   /** Something of an item that differs. */
   record ItemAltered(Item after, ItemField field, String old, String now) implements Change {
+    /** Whether both lists say it: where one says nothing, nobody asks for another item. */
+    public boolean isSaidByBoth() {
+      return !old.isEmpty() && !now.isEmpty();
+    }
+
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.itemAltered(this);

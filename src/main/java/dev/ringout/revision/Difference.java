@@ -280,6 +280,21 @@ public record Difference(
     return nets.isEmpty() && sameContactsAndParts;
   }
 
+  /**
+   * Whether the later list tells wires alone where the earlier one told items, parts and contacts:
+   * what it leaves out is then not taken out of the unit.
+   */
+  public boolean isOfWiresAlone() {
+    return tellsKinds(before)
+        && !tellsKinds(after)
+        && after.parts().isEmpty()
+        && after.switches().isEmpty();
+  }
+
+  private static boolean tellsKinds(Harness harness) {
+    return harness.items().stream().anyMatch(item -> !item.kind().isEmpty());
+  }
+
   /** Whether nothing at all differs. */
   public boolean isEmpty() {
     return changes.isEmpty() && renames.isEmpty() && nets.isEmpty();

@@ -21,7 +21,7 @@ final class NewContacts {
   /** Whether a change gives an end another contact; what was not said is no other one. */
   static boolean isOfContact(Altered change) {
     return (change.field() == Field.FROM_CONTACT || change.field() == Field.TO_CONTACT)
-        && !change.old().isEmpty();
+        && change.isSaidByBoth();
   }
 
   /** The end that a change of contact is of. */

@@ -139,7 +139,9 @@ final class ReworkBuilder {
 
     @Override
     public Runnable itemAltered(Change.ItemAltered change) {
-      return change.field().isOfTheItemItself() ? () -> exchange(change) : Collecting::nothing;
+      return change.field().isOfTheItemItself() && change.isSaidByBoth()
+          ? () -> exchange(change)
+          : Collecting::nothing;
     }
 
     @Override
@@ -149,12 +151,12 @@ final class ReworkBuilder {
 
     @Override
     public Runnable switchContact(Change.SwitchContact change) {
-      return () -> exchanges.add(change);
+      return difference.isOfWiresAlone() ? Collecting::nothing : () -> exchanges.add(change);
     }
 
     @Override
     public Runnable ofPart(Change.OfPart change) {
-      return () -> exchanges.add(change);
+      return difference.isOfWiresAlone() ? Collecting::nothing : () -> exchanges.add(change);
     }
   }
 
@@ -164,7 +166,7 @@ final class ReworkBuilder {
     for (Altered altered : difference.changes(Altered.class)) {
       boolean longer =
           altered.field() == Field.LENGTH && Reaches.isLonger(altered.after(), altered.before());
-      if (longer || (altered.field().isOfTheWireItself() && !altered.old().isEmpty())) {
+      if (longer || (altered.field().isOfTheWireItself() && altered.isSaidByBoth())) {
         pairs.put(altered.after(), altered.before());
       }
     }

@@ -52,7 +52,7 @@ public interface TabularFile extends Closeable {
       }
       return openFile(reader.read(path), shownName, problems);
     } catch (NoSuchFileException e) {
-      throw new UnusableInput(shownName, Reason.MISSING, "there is no such file");
+      throw new UnusableInput(shownName, Reason.MISSING, NearFiles.noSuch(path));
     } catch (AccessDeniedException e) {
       throw new UnusableInput(shownName, Reason.MISSING, "may not be read: permission denied");
     } catch (IOException e) {

@@ -47,7 +47,7 @@ final class CheckCaveats {
   private void doubts() {
     // Leads that were not nulled make faults of good joints: to be settled before anything else.
     doubts("First of all", one -> one.doubt().ofLeads().isPresent());
-    doubts("What makes this less than it seems", one -> one.doubt().ofLeads().isEmpty());
+    doubts("What weakens this verdict", one -> one.doubt().ofLeads().isEmpty());
   }
 
   private void doubts(String heading, Predicate<Doubt.Raised> which) {
@@ -70,13 +70,13 @@ final class CheckCaveats {
     List<Judged> overtaken = result.comparison().overtaken();
     long failed = overtaken.stream().filter(judged -> judged.outcome().fails()).count();
     if (overtaken.isEmpty()) {
-      page.paragraph("    ", "Every reading given is told to have been taken after.");
+      page.paragraph("    ", "All readings given were taken after that.");
       return;
     }
     page.paragraph(
         "    ",
         Text.of(
-            "%s taken before, at what was opened: they prove nothing of it any more%s.",
+            "%s taken before, where it was opened: they no longer count%s.",
             Numbers.count(overtaken.size(), "reading"),
             failed == 0 ? "" : Text.of(" (%d of them failed)", failed)));
   }

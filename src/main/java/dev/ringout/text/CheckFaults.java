@@ -99,7 +99,7 @@ final class CheckFaults {
                   + " given here.");
     }
     if (!result.diagnosis().unexplained().isEmpty()) {
-      page.heading("Failing readings that nothing here explains");
+      page.heading("Failing readings without an explanation");
       lines.shown("  - ", result.diagnosis().unexplained());
     }
     if (!result.comparison().contradictions().isEmpty()) {

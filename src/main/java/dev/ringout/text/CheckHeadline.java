@@ -33,17 +33,18 @@ final class CheckHeadline {
   }
 
   private void headline() {
-    Verdict verdict = result.verdict();
-    Style style =
-        switch (verdict) {
-          case CONFORMS -> Style.GOOD;
-          case FAULTS -> Style.BAD;
-          case INCOMPLETE -> Style.OWED;
-        };
-    page.line(page.styled(style, Sentences.verdict(result)));
+    page.paragraph("", page.styled(style(result.verdict()), Sentences.verdict(result)));
     page.paragraph("", counts(result.comparison()));
     page.blank();
     about();
+  }
+
+  static Style style(Verdict verdict) {
+    return switch (verdict) {
+      case CONFORMS -> Style.GOOD;
+      case FAULTS -> Style.BAD;
+      case INCOMPLETE -> Style.OWED;
+    };
   }
 
   private static String counts(Comparison comparison) {
@@ -83,20 +84,18 @@ final class CheckHeadline {
   private void values() {
     Values values = result.values();
     List<String> parts = new ArrayList<>();
-    add(parts, values.count(ValueVerdict.AS_EXPECTED), "as their wires account for");
+    add(parts, values.count(ValueVerdict.AS_EXPECTED), "as expected from their wires");
     add(parts, values.count(ValueVerdict.HIGH), "high");
     add(parts, values.count(ValueVerdict.LOW), "low");
-    add(parts, values.count(ValueVerdict.CANT_TELL), "too little for this meter to tell");
+    add(parts, values.count(ValueVerdict.CANT_TELL), "too small for this meter to tell");
     String fixed =
-        "held against the fixed " + Ohms.text(result.harness().limits().fixedClosedMaxOhms());
+        "compared with the fixed limit, "
+            + Ohms.text(result.harness().limits().fixedClosedMaxOhms());
     add(
         parts,
         values.fixedLimit() - values.otherMetal(),
         fixed + " (no gauge or length, or links alone)");
-    add(
-        parts,
-        values.otherMetal(),
-        fixed + " (not computed: of a metal without a published value)");
+    add(parts, values.otherMetal(), fixed + " (no published value for their metal)");
     if (!parts.isEmpty()) {
       page.paragraph("Ohms     ", String.join(", ", parts));
     }

@@ -37,7 +37,7 @@ final class CheckNotes {
     if (unlike.isEmpty()) {
       return;
     }
-    page.heading("Joined, but not as the wires account for");
+    page.heading("Joined, but not as expected from the wires");
     for (Judged judged : unlike.subList(0, Math.min(unlike.size(), MOST_READINGS))) {
       page.paragraph(
           "  - ",
@@ -58,7 +58,8 @@ final class CheckNotes {
         anyLow
             ? "Low: another way lies in parallel, or the wire is shorter or thicker than listed, or"
                 + " the leads were nulled too far."
-            : "High: within the limit of the harness file, and more than copper and contacts have.");
+            : "High: within the limit of the harness file, and more than copper and contacts"
+                + " have.");
   }
 
   private void insulationNotes() {

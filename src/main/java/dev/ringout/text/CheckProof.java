@@ -11,14 +11,12 @@ import dev.ringout.words.BlindSentences;
 import dev.ringout.words.NotJudgedSentences;
 import dev.ringout.words.Sentences;
 import dev.ringout.words.UnprovenSentences;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What is not yet proven, and what no such reading shows. */
 final class CheckProof {
-  private static final int MOST_IN_COMMAND_LINE = 70;
   private static final int MOST_UNPROVEN = 12;
   private static final int MOST_WIRES = 24;
 
@@ -26,22 +24,14 @@ final class CheckProof {
   private final Page page;
   private final ReadingLines lines;
 
-  private final String planOfTheRest;
-
-  private CheckProof(CheckResult result, Page page, String planOfTheRest) {
+  private CheckProof(CheckResult result, Page page) {
     this.result = result;
     this.page = page;
-    this.planOfTheRest = planOfTheRest;
     this.lines = new ReadingLines(result, page);
   }
 
-  /**
-   * Writes them.
-   *
-   * @param planOfTheRest the command that plans what these readings leave open, or empty
-   */
-  static void write(CheckResult result, Page page, String planOfTheRest) {
-    CheckProof part = new CheckProof(result, page, planOfTheRest);
+  static void write(CheckResult result, Page page) {
+    CheckProof part = new CheckProof(result, page);
     part.unproven();
     part.unseen();
   }
@@ -69,10 +59,6 @@ final class CheckProof {
               lines.place(judged.reading())));
     }
     gaps(unproven);
-    if (!planOfTheRest.isEmpty() && !result.coverage().isComplete()) {
-      page.paragraph("    ", "To plan what is left:");
-      commandLines(planOfTheRest).forEach(line -> page.line("      " + line));
-    }
   }
 
   private void unseen() {
@@ -109,23 +95,8 @@ final class CheckProof {
             .map(one -> UnprovenSentences.said(result.circuit(), one))
             .toList());
     if (unproven.stream().anyMatch(Unproven::waitsForJoins)) {
-      page.paragraph("  - ", "once these are joined: that their nets are apart from all others");
+      page.paragraph("  - ", "after the repair, prove that these nets are apart from all others");
     }
-  }
-
-  /** A command in lines that a shell takes for one, broken before its options. */
-  private static List<String> commandLines(String command) {
-    List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder();
-    for (String piece : command.split("(?= --)|(?= -o )", -1)) {
-      if (line.length() > 0 && line.length() + piece.length() > MOST_IN_COMMAND_LINE) {
-        lines.add(line + " \\");
-        line = new StringBuilder(" ");
-      }
-      line.append(piece);
-    }
-    lines.add(line.toString());
-    return lines;
   }
 
   /** Of them the failing reading says more than that their insulation is not shown. */

@@ -17,18 +17,19 @@ public final class CheckText {
   /**
    * The page as text, with terminal colours or without.
    *
-   * @param planOfTheRest the command that plans what these readings leave open, or empty
+   * @param nowDo the commands by which the check goes on
    */
-  public static String write(CheckResult result, boolean colour, String planOfTheRest) {
-    Page page = new Page(colour);
+  public static String write(CheckResult result, Look look, NowDo nowDo) {
+    Page page = new Page(look);
     CheckHeadline.write(result, page);
     CheckCaveats.write(result, page);
     CheckFaults.write(result, page);
     CheckNotes.write(result, page);
     CheckNext.write(result, page);
-    CheckProof.write(result, page, planOfTheRest);
+    CheckProof.write(result, page);
     changed(result, page);
     cautions(result, page);
+    CheckLast.write(result, page, nowDo);
     return page.toString();
   }
 

@@ -14,6 +14,7 @@ import dev.ringout.revision.Unsure;
 import dev.ringout.standards.Cautions;
 import dev.ringout.text.Page.Style;
 import dev.ringout.units.Text;
+import dev.ringout.words.ChangeGroups;
 import dev.ringout.words.ChangeWords;
 import dev.ringout.words.DiffWords;
 import dev.ringout.words.RelabelWords;
@@ -29,15 +30,15 @@ public final class DiffText {
   private final Difference difference;
   private final Page page;
 
-  private DiffText(RevisionPaper paper, boolean colour) {
+  private DiffText(RevisionPaper paper, Look look) {
     this.paper = paper;
     this.difference = paper.difference();
-    this.page = new Page(colour);
+    this.page = new Page(look);
   }
 
   /** The page. */
-  public static String write(RevisionPaper paper, boolean colour) {
-    return new DiffText(paper, colour).write();
+  public static String write(RevisionPaper paper, Look look) {
+    return new DiffText(paper, look).write();
   }
 
   private String write() {
@@ -104,7 +105,7 @@ public final class DiffText {
       field.nets().forEach(net -> page.paragraph("  ", ChangeWords.sentence(net)));
     }
     if (!field.done().isEmpty()) {
-      page.paragraph("  ", "Of the new revision already there:");
+      page.paragraph("  ", "Already done, of the new revision:");
       field.done().forEach(change -> said("    ", change));
     }
     if (!field.undone().isEmpty()) {
@@ -123,10 +124,15 @@ public final class DiffText {
     page.paragraph(Text.of("%s%-17s ", indent, said.kind()), said.sentence());
   }
 
+  private void line(ChangeGroups.Line line) {
+    page.paragraph(Text.of("  %-17s ", line.kind()), line.sentence());
+  }
+
   private void changes() {
     if (!difference.changes().isEmpty()) {
       page.heading("Changes");
-      list(difference.changes());
+      page.paragraph("  ", ChangeGroups.counts(difference.changes()));
+      ChangeGroups.of(difference).forEach(this::line);
     }
   }
 
@@ -212,8 +218,7 @@ public final class DiffText {
     if (retests.size() > RETESTS_SHOWN) {
       page.paragraph("  ", Text.of("and %d more", retests.size() - RETESTS_SHOWN));
     }
-    page.paragraph(
-        "  ", "A sheet to fill in, of the later revision: ringout plan NEW" + planOptions());
+    page.paragraph("  ", "To make a sheet for these readings: ringout plan NEW" + planOptions());
   }
 
   private static String state(Retest retest) {

@@ -12,8 +12,8 @@ public final class FoundListText {
   private FoundListText() {}
 
   /** The page. */
-  public static String write(FoundList list, boolean colour) {
-    Page page = new Page(colour);
+  public static String write(FoundList list, Look look) {
+    Page page = new Page(look);
     page.paragraph(
         "",
         Text.of(

@@ -9,12 +9,14 @@ public final class FoundText {
   private FoundText() {}
 
   /** In sentences. */
-  public static String write(FoundWire found, boolean colour) {
-    Page page = new Page(colour);
+  public static String write(FoundWire found, Look look) {
+    Page page = new Page(look);
     page.paragraph("", page.styled(Style.STRONG, FoundWords.slip(found)));
     page.paragraph("wire   ", FoundWords.wire(found.wire()));
-    page.paragraph("there  ", FoundWords.there(found));
-    if (found.slip() != FoundWire.Slip.NONE) {
+    if (found.here().isPresent()) {
+      page.paragraph("there  ", FoundWords.there(found));
+    }
+    if (found.slip() != FoundWire.Slip.NONE && found.slip() != FoundWire.Slip.NOT_SAID) {
       page.paragraph("do     ", FoundWords.advice(found));
     }
     return page.toString();

@@ -36,9 +36,9 @@ public final class ImportText {
   private final List<String> given;
   private final ImportResult result;
 
-  private ImportText(List<String> given, ImportResult result, boolean colour) {
+  private ImportText(List<String> given, ImportResult result, Look look) {
     this.given = given;
-    this.page = new Page(colour);
+    this.page = new Page(look);
     this.result = result;
   }
 
@@ -47,8 +47,8 @@ public final class ImportText {
    *
    * @param given what was typed after {@code ringout import}
    */
-  public static String write(String file, List<String> given, ImportResult result, boolean colour) {
-    ImportText text = new ImportText(given, result, colour);
+  public static String write(String file, List<String> given, ImportResult result, Look look) {
+    ImportText text = new ImportText(given, result, look);
     text.write(file);
     return text.page.toString();
   }
@@ -176,7 +176,7 @@ public final class ImportText {
                   cut(wire.from().toString(), 22),
                   cut(wire.to().toString(), 22),
                   String.join(" ", wire.gaugeLabel(), wire.colour(), wire.signal()).strip()),
-              Page.WIDTH));
+              page.width()));
     }
   }
 

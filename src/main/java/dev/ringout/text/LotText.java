@@ -24,14 +24,14 @@ public final class LotText {
   private final Lot lot;
   private final Page page;
 
-  private LotText(Lot lot, boolean colour) {
+  private LotText(Lot lot, Look look) {
     this.lot = lot;
-    this.page = new Page(colour);
+    this.page = new Page(look);
   }
 
   /** The page. */
-  public static String write(Lot lot, boolean colour) {
-    LotText text = new LotText(lot, colour);
+  public static String write(Lot lot, Look look) {
+    LotText text = new LotText(lot, look);
     text.headline();
     text.units();
     text.shared();
@@ -43,16 +43,8 @@ public final class LotText {
     return text.page.toString();
   }
 
-  private static Style style(Verdict verdict) {
-    return switch (verdict) {
-      case CONFORMS -> Style.GOOD;
-      case FAULTS -> Style.BAD;
-      case INCOMPLETE -> Style.OWED;
-    };
-  }
-
   private void headline() {
-    page.paragraph("", page.styled(style(lot.verdict()), LotWords.verdict(lot)));
+    page.paragraph("", page.styled(CheckHeadline.style(lot.verdict()), LotWords.verdict(lot)));
     page.blank();
     page.paragraph("Harness  ", UnitTitle.of(lot.harness()));
     page.paragraph("Passed   ", LotWords.firstPass(lot));
@@ -125,8 +117,8 @@ public final class LotText {
     page.paragraph(
         "  ",
         Text.of(
-            "Held against the middle unit, with what wires and leads account for and what a unit"
-                + " has at all of its joins taken off; beyond %s of the spread counts.",
+            "Compared with the middle unit, after taking off what wires, leads and the unit as"
+                + " a whole explain. Shown is what lies beyond %s of the spread.",
             LotWords.times(lot.limitScore())));
   }
 
@@ -134,7 +126,7 @@ public final class LotText {
     if (lot.factors().isEmpty() && lot.drift().isEmpty()) {
       return;
     }
-    page.heading("Levels: by how much all joins of a unit are higher");
+    page.heading("Levels: how much higher all joins of a unit read");
     lot.drift().ifPresent(drift -> page.paragraph("  Time  ", LotWords.drift(drift)));
     for (ByFactor by : lot.factors()) {
       page.paragraph("  ", "By " + by.factor().word() + ". " + LotWords.factor(by));

@@ -18,8 +18,8 @@ public final class MetersText {
   private MetersText() {}
 
   /** Ports and profiles. */
-  public static String write(MetersJob.Result result) {
-    Page page = new Page(false);
+  public static String write(MetersJob.Result result, Look look) {
+    Page page = new Page(look);
     page.heading("Serial ports");
     result
         .noPorts()
@@ -47,8 +47,8 @@ public final class MetersText {
   }
 
   /** What was understood. */
-  public static String afterTrial(TryMeterJob.Result result) {
-    Page page = new Page(false);
+  public static String afterTrial(TryMeterJob.Result result, Look look) {
+    Page page = new Page(look);
     page.blank();
     page.paragraph("Address   ", result.address());
     result.profile().ifPresent(profile -> page.paragraph("Profile   ", profile.name()));
@@ -59,14 +59,14 @@ public final class MetersText {
                 page.paragraph(
                     "Meter     ",
                     identity.text().isEmpty()
-                        ? "says nothing of itself"
+                        ? "gives no name"
                         : MeterWords.visible(identity.text())));
     result.trial().ifPresent(trial -> seen(page, trial));
     if (result.trial().isPresent()) {
       page.paragraph(
           "Leads     ",
           result.fourWire()
-              ? "of no matter over four wires"
+              ? "not needed with four wires"
               : result
                   .leads()
                   .map(leads -> "the job's lead null is " + leads.text())
@@ -109,9 +109,9 @@ public final class MetersText {
   }
 
   /** Where a practice meter answers. */
-  public static String serving(PracticeJob.Running running) {
-    Page page = new Page(false);
-    page.paragraph("", "PRACTICE METER. What it says is of no real unit.");
+  public static String serving(PracticeJob.Running running, Look look) {
+    Page page = new Page(look);
+    page.paragraph("", "PRACTICE METER. It does not measure a real unit.");
     running.addresses().forEach(address -> page.paragraph("  ", address));
     if (!running.slips().isEmpty()) {
       page.paragraph("", Numbers.count(running.slips().size(), "slip") + " planted.");

@@ -1,19 +1,20 @@
 package dev.ringout.text;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Lines of text within the width of a terminal; colour only adds to what the words already say. */
 final class Page {
-  static final int WIDTH = 80;
-
   /** Printed as a blank, and no line ends there. */
   static final char UNBROKEN = '\u00A0';
 
-  private final StringBuilder text = new StringBuilder();
-  private final boolean colour;
+  private static final Pattern COLOUR = Pattern.compile("\u001B\\[[0-9;]*m");
 
-  Page(boolean colour) {
-    this.colour = colour;
+  private final StringBuilder text = new StringBuilder();
+  private final Look look;
+
+  Page(Look look) {
+    this.look = look;
   }
 
   /** The look of a piece of text, where colour is wanted. */
@@ -30,8 +31,12 @@ final class Page {
     }
   }
 
+  int width() {
+    return look.width();
+  }
+
   String styled(Style style, String words) {
-    return colour ? style.start + words + "\u001B[0m" : words;
+    return look.colour() ? style.start + words + "\u001B[0m" : words;
   }
 
   Page blank() {
@@ -55,7 +60,7 @@ final class Page {
     StringBuilder line = new StringBuilder(lead);
     boolean empty = true;
     for (String word : words.split(" ", -1)) {
-      if (!empty && line.length() + 1 + word.length() > WIDTH && !word.isEmpty()) {
+      if (!empty && !word.isEmpty() && seen(line) + 1 + seen(word) > look.width()) {
         line(line.toString());
         line = new StringBuilder(indent);
         empty = true;
@@ -67,6 +72,11 @@ final class Page {
       empty = false;
     }
     return line(line.toString());
+  }
+
+  /** Colours have no width. */
+  private int seen(CharSequence text) {
+    return !look.colour() ? text.length() : COLOUR.matcher(text).replaceAll("").length();
   }
 
   @Override

@@ -25,13 +25,9 @@ public final class PlanText {
 
   private PlanText() {}
 
-  /**
-   * The page.
-   *
-   * @param withSteps whether the steps are listed, or only counted
-   */
-  public static String write(TestPlan plan, boolean withSteps, boolean colour) {
-    Page page = new Page(colour);
+  /** The page. */
+  public static String write(TestPlan plan, Look look) {
+    Page page = new Page(look);
     Harness harness = plan.circuit().harness();
     page.paragraph("", page.styled(Style.STRONG, UnitTitle.of(harness)));
     page.blank();
@@ -51,10 +47,8 @@ public final class PlanText {
     for (PlanNotes.Note note : PlanNotes.of(plan)) {
       page.paragraph(Text.of("  %-13s ", note.topic()), note.text());
     }
-    if (withSteps) {
-      page.heading("Steps");
-      plan.steps().forEach(step -> page.line(line(plan, step)));
-    }
+    page.heading("Steps");
+    plan.steps().forEach(step -> page.line(line(plan, step)));
     return page.toString();
   }
 

@@ -26,7 +26,7 @@ final class ReadingCounts {
     long words = comparison.unquantified();
     return kinds
         + (replaced > 0 ? Text.of(", %d replaced by later ones", replaced) : "")
-        + (words > 0 ? Text.of(", %d a word without a value", words) : "");
+        + (words > 0 ? Text.of(", %d with a word and no value", words) : "");
   }
 
   private static String withoutVolts(ReadingSet readings) {

@@ -28,7 +28,7 @@ final class ReadingLines {
       String read =
           Text.of("%-26s %-9s ", judged.reading().subject(), judged.reading().measured().text());
       String place = place(judged.reading());
-      if (indent.length() + read.length() + place.length() <= Page.WIDTH) {
+      if (indent.length() + read.length() + place.length() <= page.width()) {
         page.paragraph(indent, read + place);
       } else {
         page.paragraph(indent, read.stripTrailing());

@@ -23,8 +23,8 @@ public final class ReviewText {
   private ReviewText() {}
 
   /** The page for the person who reads the paper. */
-  public static String write(Harness harness, Review review, boolean colour) {
-    Page page = new Page(colour);
+  public static String write(Harness harness, Review review, Look look) {
+    Page page = new Page(look);
     long errors = review.count(Severity.ERROR);
     String verdict =
         errors > 0

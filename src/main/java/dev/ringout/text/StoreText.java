@@ -18,8 +18,8 @@ public final class StoreText {
   private StoreText() {}
 
   /** What became of each sheet. */
-  public static String added(AddJob.Result result) {
-    Page page = new Page(false);
+  public static String added(AddJob.Result result, Look look) {
+    Page page = new Page(look);
     for (AddJob.AddedSheet sheet : result.sheets()) {
       page.paragraph(
           "",
@@ -58,8 +58,8 @@ public final class StoreText {
   }
 
   /** What a station carries along now. */
-  public static String station(StationJob.Result result) {
-    Page page = new Page(false);
+  public static String station(StationJob.Result result, Look look) {
+    Page page = new Page(look);
     page.paragraph(
         "",
         Text.of(
@@ -72,8 +72,8 @@ public final class StoreText {
   }
 
   /** Whether everything is as it was written. */
-  public static String state(String shown, StoreState state) {
-    Page page = new Page(false);
+  public static String state(String shown, StoreState state, Look look) {
+    Page page = new Page(look);
     page.paragraph(
         "",
         state.findings().isEmpty()
@@ -93,8 +93,8 @@ public final class StoreText {
   }
 
   /** What a copy came to. */
-  public static String copied(StoreCare.Copied copied) {
-    Page page = new Page(false);
+  public static String copied(StoreCare.Copied copied, Look look) {
+    Page page = new Page(look);
     page.paragraph(
         "",
         copied.isSame()
@@ -118,8 +118,8 @@ public final class StoreText {
   }
 
   /** What was said of a unit afterwards. */
-  public static String later(LaterJob.Result result) {
-    Page page = new Page(false);
+  public static String later(LaterJob.Result result, Look look) {
+    Page page = new Page(look);
     String serial = result.unit().serial();
     page.paragraph("", "Unit " + serial + ": " + result.what().match(new Done()));
     page.paragraph("", "It now " + verdict(result.verdict()) + ".");

@@ -25,9 +25,9 @@ public final class TraceText {
   private final Trace trace;
   private final Page page;
 
-  private TraceText(Trace trace, boolean colour) {
+  private TraceText(Trace trace, Look look) {
     this.trace = trace;
-    this.page = new Page(colour);
+    this.page = new Page(look);
   }
 
   /**
@@ -35,8 +35,8 @@ public final class TraceText {
    *
    * @param asked how each of the points asked for was understood
    */
-  public static String write(Trace trace, List<String> asked, boolean colour) {
-    TraceText text = new TraceText(trace, colour);
+  public static String write(Trace trace, List<String> asked, Look look) {
+    TraceText text = new TraceText(trace, look);
     text.head(asked);
     text.trace.between().ifPresent(text::between);
     text.steps();

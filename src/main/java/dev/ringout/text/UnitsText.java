@@ -25,8 +25,8 @@ public final class UnitsText {
    *
    * @param storeOption as it stands in a command that goes on
    */
-  public static String write(UnitsJob.Result result, String storeOption, boolean colour) {
-    Page page = new Page(colour);
+  public static String write(UnitsJob.Result result, String storeOption, Look look) {
+    Page page = new Page(look);
     if (result.histories().isEmpty()) {
       page.paragraph(
           "", Text.of("%s in %s.", Numbers.count(result.units().size(), "unit"), result.store()));

@@ -17,13 +17,9 @@ import java.util.List;
 public final class WorkText {
   private WorkText() {}
 
-  /**
-   * The page.
-   *
-   * @param withSheets whether each item's wiring is shown, or only what it takes
-   */
-  public static String write(WorkPapers papers, boolean withSheets, boolean colour) {
-    Page page = new Page(colour);
+  /** The page. */
+  public static String write(WorkPapers papers, Look look) {
+    Page page = new Page(look);
     page.paragraph("", page.styled(Style.STRONG, UnitTitle.of(papers.harness())));
     page.blank();
     page.paragraph(
@@ -37,9 +33,7 @@ public final class WorkText {
       page.paragraph("  ", KitWords.total(total));
     }
     papers.kit().forEach((what, count) -> page.paragraph("  ", count + " × " + what));
-    if (withSheets) {
-      papers.sheets().forEach(sheet -> sheet(sheet, page));
-    }
+    papers.sheets().forEach(sheet -> sheet(sheet, page));
     return page.toString();
   }
 

@@ -23,7 +23,7 @@ public final class BlindSentences implements BlindSpot.Cases<String> {
   public String sameNet(BlindSpot.SameNet spot) {
     List<String> names = spot.wires().stream().map(Conductor::label).toList();
     return Text.of(
-        "%s join the same net%s: had they been crossed, no reading here would show it",
+        "%s join the same net%s: if they were crossed, no reading here would show it",
         several(names), names.size() > 2 ? " (any two of them)" : "");
   }
 
@@ -38,7 +38,8 @@ public final class BlindSentences implements BlindSpot.Cases<String> {
   @Override
   public String equalWindings(BlindSpot.EqualWindings spot) {
     return Text.of(
-        "the windings of %s read alike (%s): with their leads exchanged no reading here would show it; check the direction from each control position",
+        "the windings of %s read alike (%s): if their leads were exchanged, no reading here"
+            + " would show it; check the direction from each control position",
         spot.windings().get(0).ref(),
         spot.windings().stream()
             .map(part -> part.from().pin() + "/" + part.to().pin())
@@ -48,7 +49,8 @@ public final class BlindSentences implements BlindSpot.Cases<String> {
   @Override
   public String diodesNotShown(BlindSpot.DiodesNotShown spot) {
     return Text.of(
-        "no pair of readings, one each way and with nothing in parallel, shows %s%s: reversed or missing, no reading here would show it; lift one lead and read both ways",
+        "no pair of readings, one each way and with nothing in parallel, shows %s%s: if it is"
+            + " reversed or missing, no reading here shows it; lift one lead and read both ways",
         spot.diodes().size() == 1 ? "the diode " : "the diodes ",
         Text.first(spot.diodes().stream().map(Part::ref).toList(), MOST_NAMED));
   }
@@ -56,7 +58,7 @@ public final class BlindSentences implements BlindSpot.Cases<String> {
   @Override
   public String partsWithoutOhms(BlindSpot.PartsWithoutOhms spot) {
     return Text.of(
-        "no ohms are listed for the %s: missing or wrong, no reading here would show it",
+        "no ohms are listed for the %s: if it is missing or wrong, no reading here shows it",
         labels(spot.parts()));
   }
 
@@ -64,7 +66,8 @@ public final class BlindSentences implements BlindSpot.Cases<String> {
   public String partsBesideOthers(BlindSpot.PartsBesideOthers spot) {
     boolean one = spot.parts().size() == 1;
     return Text.of(
-        "the %s may be missing with the same read, for what is beside %s: read %s with one lead lifted",
+        "the %s may be missing and the reading stays the same, because of what is beside %s:"
+            + " read %s with one lead lifted",
         labels(spot.parts()), one ? "it" : "them", one ? "it" : "each");
   }
 
@@ -84,7 +87,8 @@ public final class BlindSentences implements BlindSpot.Cases<String> {
   @Override
   public String breaksNotRead(BlindSpot.BreaksNotRead spot) {
     return Text.of(
-        "nothing was read at %s (%s): two errors there that cancel each other would not show; read at every break",
+        "nothing was read at %s (%s): two errors there that cancel each other would not show;"
+            + " read at every break",
         spot.item(), Text.first(spot.pins(), MOST_NAMED));
   }
 }

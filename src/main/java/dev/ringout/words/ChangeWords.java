@@ -42,13 +42,14 @@ public final class ChangeWords implements Change.Cases<ChangeWords.Said> {
   @Override
   public Said removed(Removed change) {
     String name = change.wire().name();
-    return new Said("removed", name, Text.of("%s goes: %s", name, wire(change.wire())));
+    return new Said(
+        "removed", name, Text.of("%s runs from %s; removed", name, wire(change.wire())));
   }
 
   @Override
   public Said added(Added change) {
     String name = change.wire().name();
-    return new Said("added", name, Text.of("%s is new: %s", name, wire(change.wire())));
+    return new Said("added", name, Text.of("%s is new, from %s", name, wire(change.wire())));
   }
 
   @Override
@@ -86,7 +87,7 @@ public final class ChangeWords implements Change.Cases<ChangeWords.Said> {
 
   @Override
   public Said itemDropped(Change.ItemDropped change) {
-    return new Said("dropped item", change.ref(), change.ref() + " is gone");
+    return new Said("dropped item", change.ref(), change.ref() + " is not in the new list");
   }
 
   @Override
@@ -132,11 +133,11 @@ public final class ChangeWords implements Change.Cases<ChangeWords.Said> {
     return new Said(
         what + (added ? " added" : " removed"),
         subject,
-        sentence + (added ? " is new" : " is gone"));
+        sentence + (added ? " is new" : " is not in the new list"));
   }
 
   private static String was(String subject, String field, String old, String now) {
-    return Text.of("%s: %s was %s, is %s now", subject, field, orNothing(old), orNothing(now));
+    return Text.of("%s: %s %s, now %s", subject, field, orNotGiven(old), orNotGiven(now));
   }
 
   private static String wire(Wire wire) {
@@ -150,8 +151,8 @@ public final class ChangeWords implements Change.Cases<ChangeWords.Said> {
     return String.join(", ", words);
   }
 
-  private static String orNothing(String text) {
-    return text.isEmpty() ? "nothing" : text;
+  private static String orNotGiven(String text) {
+    return text.isEmpty() ? "not given" : text;
   }
 
   /** A rename with its evidence. */

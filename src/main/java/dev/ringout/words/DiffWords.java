@@ -43,6 +43,11 @@ public final class DiffWords {
               ? "the units it is for differ."
               : "names, wires or words differ.");
     }
+    if (difference.nets().isEmpty() && difference.isOfWiresAlone()) {
+      return "ELECTRICALLY CHANGED: the new list has no switch contacts and no parts; its wires"
+          + " join"
+          + " the same points.";
+    }
     return "ELECTRICALLY CHANGED: "
         + (difference.nets().isEmpty()
             ? "switch contacts or parts lie between other nets."
@@ -51,8 +56,7 @@ public final class DiffWords {
 
   /** What the headers have otherwise. */
   public static String sentence(HeaderChange change) {
-    return Text.of(
-        "%s: was %s, is %s now", change.name(), stated(change.old()), stated(change.now()));
+    return Text.of("%s: was %s, now %s", change.name(), stated(change.old()), stated(change.now()));
   }
 
   private static String stated(String value) {
@@ -99,7 +103,7 @@ public final class DiffWords {
   /** An item that may have another name. */
   public static String possible(Rename rename) {
     return Text.of(
-        "%s may be %s now: too few wires to tell, so they are taken for two; if it is one, say"
+        "%s may be %s now: too few wires to tell, so they count as two; if it is one, give"
             + " --rename %s=%s",
         rename.oldRef(), rename.newRef(), rename.oldRef(), rename.newRef());
   }
@@ -163,8 +167,8 @@ public final class DiffWords {
 
   private static String sentence(Risk risk) {
     return Text.of(
-        "Half done, from step %d until step %d, %s (%s) is joined to %s (%s): never leave it"
-            + " there, never energise it there.",
+        "From step %d until step %d, half done, %s (%s) is joined to %s (%s). Do not stop"
+            + " there, and never switch power on there.",
         risk.afterStep(),
         risk.untilStep(),
         risk.powerSignal(),

@@ -32,10 +32,10 @@ public final class DoubtSentences implements Doubt.Cases<String> {
   private static String leads(LeadResistance.AllOff leads) {
     return Text.of(
         leads.above()
-            ? "%d of %d readings across wires are above what copper and contacts account for, the"
+            ? "%d of %d readings across wires are higher than copper and contacts explain, the"
                 + " least by %s; were the leads nulled? If not, state what they read together as"
                 + " \"lead null\" on the sheet Job"
-            : "%d of %d readings across wires are below what copper can have, the least by %s;"
+            : "%d of %d readings across wires are lower than copper can be, the least by %s;"
                 + " were the leads nulled too far, or are the lengths not those of the wires?",
         leads.off(),
         leads.compared(),
@@ -52,13 +52,13 @@ public final class DoubtSentences implements Doubt.Cases<String> {
   @Override
   public String calibrationNotStated(Doubt.CalibrationNotStated doubt) {
     return Text.of(
-        "No calibration date is stated for %s (%s).", named(doubt.instrument()), doubt.file());
+        "There is no calibration date for %s (%s).", named(doubt.instrument()), doubt.file());
   }
 
   @Override
   public String calibrationNotADay(Doubt.CalibrationNotADay doubt) {
     return Text.of(
-        "The calibration date \"%s\" of %s is no day such as 2027-03-31.",
+        "The calibration date \"%s\" of %s is not a date; write it like 2027-03-31.",
         doubt.text(), named(doubt.instrument()));
   }
 
@@ -70,7 +70,7 @@ public final class DoubtSentences implements Doubt.Cases<String> {
         .map(
             one ->
                 Text.of(
-                    "%s, so nothing tells whether %s, due %s, was in calibration: write it as"
+                    "%s, so nobody can tell whether %s, due %s, was in calibration: write it as"
                         + " \"date\" on the sheet Job.",
                     said, named(one), one.calibrationDue()))
         .orElse(said + ": write it as \"date\" on the sheet Job.");
@@ -79,13 +79,14 @@ public final class DoubtSentences implements Doubt.Cases<String> {
   @Override
   public String testDayNotADay(Doubt.TestDayNotADay doubt) {
     return Text.of(
-        "The date of the test \"%s\" (%s) is no day such as 2027-03-31.",
+        "The date of the test \"%s\" (%s) is not a date; write it like 2027-03-31.",
         doubt.text(), doubt.place());
   }
 
   @Override
   public String serialNumberNotStated(Doubt.SerialNumberNotStated doubt) {
-    return "No serial number is stated, so nothing tells which unit was tested: write it as \"serial"
+    return "There is no serial number, so nobody can tell which unit was tested: write it as"
+        + " \"serial"
         + " number\" on the sheet Job, or say "
         + OptionNames.SERIAL
         + ".";
@@ -101,7 +102,8 @@ public final class DoubtSentences implements Doubt.Cases<String> {
   @Override
   public String effectivityNotUnderstood(Doubt.EffectivityNotUnderstood doubt) {
     return Text.of(
-        "For which units the list is can't be told from \"%s\": write it on the sheet Header such as"
+        "For which units the list is can't be told from \"%s\": write it on the sheet Header"
+            + " such as"
             + " 0100 to 0200; 0305; 0300 and on; or all.",
         doubt.text());
   }
@@ -116,13 +118,13 @@ public final class DoubtSentences implements Doubt.Cases<String> {
   @Override
   public String noInspector(Doubt.NoInspector doubt) {
     return Text.of(
-        "No inspector is named in %s; the list demands one who is not the tester.", doubt.file());
+        "No inspector is named in %s; the list asks for one who is not the tester.", doubt.file());
   }
 
   @Override
   public String noTester(Doubt.NoTester doubt) {
     return Text.of(
-        "No operator is named in %s, so nothing tells whether the inspector is somebody else.",
+        "No operator is named in %s, so nobody can tell whether the inspector is another person.",
         doubt.file());
   }
 

@@ -12,7 +12,8 @@ import java.util.stream.Stream;
 /** What to look at before anything is moved. */
 final class FaultAdvice implements Fault.Cases<String> {
   private static final String LOOK_AT_THE_RUN =
-      "Look at the first cavity of the run, and whether a spare was counted, before moving anything.";
+      "Look at the first cavity of the run, and whether a spare was counted, before moving"
+          + " anything.";
 
   private static final String READ_EACH_JOINT =
       "Null the leads, read again while flexing the wire, then each joint by itself.";
@@ -21,7 +22,7 @@ final class FaultAdvice implements Fault.Cases<String> {
   public String open(Fault.Open open) {
     return open.suspects().get(0).isWire()
         ? "Look for a contact that is not home or a bad crimp at both ends; tug the wire gently."
-        : "Look whether it is there and tight.";
+        : "Look whether it is fitted and tight.";
   }
 
   @Override
@@ -49,7 +50,8 @@ final class FaultAdvice implements Fault.Cases<String> {
 
   @Override
   public String wrongGauge(Fault.WrongGauge wrong) {
-    return "Read the print on the wire, or measure over a bare strand end; where it is as listed, read each joint by itself and measure the length.";
+    return "Read the print on the wire, or measure over a bare strand end; where it is as"
+        + " listed, read each joint by itself and measure the length.";
   }
 
   @Override
@@ -73,7 +75,8 @@ final class FaultAdvice implements Fault.Cases<String> {
 
   @Override
   public String misread(Fault.Misread misread) {
-    return "Read it again at the points that the sheet names, flexing the wire, before anything is touched.";
+    return "Read it again at the points that the sheet names, flexing the wire, before anything"
+        + " is touched.";
   }
 
   @Override
@@ -87,7 +90,8 @@ final class FaultAdvice implements Fault.Cases<String> {
   @Override
   public String misscaled(Fault.Misscaled fault) {
     return fault.wholeSheet()
-        ? "Put the unit right in the column Unit, once a few readings bear it out. Do not rewire"
+        ? "Put the unit right in the column Unit, once a few readings have confirmed it. Do not"
+            + " rewire"
             + " anything."
         : "Read there once more, with the unit that the meter shows.";
   }
@@ -105,7 +109,7 @@ final class FaultAdvice implements Fault.Cases<String> {
 
   @Override
   public String onPaper(Fault.OnPaper paper) {
-    return "Raise a query with whoever keeps the list. Do not rewire before it is answered.";
+    return "Ask whoever keeps the list. Do not rewire before you have the answer.";
   }
 
   private static String where(Fault.Miswire miswire) {
@@ -120,7 +124,7 @@ final class FaultAdvice implements Fault.Cases<String> {
         case ROTATED -> "Look at the key and at pin 1 of the insert before moving anything.";
         case SHIFTED -> LOOK_AT_THE_RUN;
         case RING ->
-            "One hand has likely loaded them from the wrong rows: read the sleeves there before"
+            "They were probably loaded from the wrong rows: read the sleeves there before"
                 + " moving anything.";
       };
     }
@@ -158,7 +162,7 @@ final class FaultAdvice implements Fault.Cases<String> {
       return "";
     }
     return Text.of(
-        "%s and %s are easily taken for each other: read the list again. ",
+        "%s and %s look alike: read the list again. ",
         alike.get(0).from().pin(), alike.get(0).to().pin());
   }
 }

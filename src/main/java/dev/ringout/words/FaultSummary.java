@@ -90,7 +90,8 @@ final class FaultSummary implements Fault.Cases<String> {
   @Override
   public String unequalWire(Fault.UnequalWire unequal) {
     return Text.of(
-        "%s reads %s; its %d fellows %s read %s. It is within the limit of %s, yet poorer than they are.",
+        "%s reads %s; %d similar wires %s read %s. It is within the limit of %s, but poorer"
+            + " than they are.",
         unequal.wire().name(),
         Ohms.text(unequal.measuredOhms()),
         unequal.fellows(),
@@ -135,7 +136,8 @@ final class FaultSummary implements Fault.Cases<String> {
           volts);
     }
     return Text.of(
-        "%d of the %d nets read at %s are low (%s%s). Moisture or dirt there is likelier than %d damaged wires.",
+        "%d of the %d nets read at %s are low (%s%s). Moisture or dirt there is more likely"
+            + " than %d damaged wires.",
         low.netsLow(),
         low.netsRead(),
         WordList.of(low.places(), "or"),
@@ -172,15 +174,15 @@ final class FaultSummary implements Fault.Cases<String> {
   @Override
   public String misread(Fault.Misread misread) {
     return Text.of(
-        "%s seems to have been read at %s instead of %s.",
+        "%s was probably read at %s instead of %s.",
         misread.judged().reading().subject(), misread.at(), misread.listed());
   }
 
   @Override
   public String slippedRows(Fault.SlippedRows slipped) {
     return Text.of(
-        "From row %d of the sheet (%s) at the latest each value fits the row %s: a line seems to"
-            + " have been %s. Nothing is wrong there with the unit, as far as that tells.",
+        "From row %d of the sheet (%s) on, or earlier, each value fits the row %s: a line was"
+            + " probably %s. This alone is no fault of the unit.",
         slipped.first().reading().place().row(),
         slipped.first().reading().subject(),
         slipped.step() > 0 ? "below" : "above",
@@ -191,14 +193,14 @@ final class FaultSummary implements Fault.Cases<String> {
   public String misscaled(Fault.Misscaled fault) {
     if (fault.wholeSheet()) {
       return Text.of(
-          "%s are %s times what the wires account for, as good as all of the sheet: mΩ seem to have"
-              + " been written as Ω.",
+          "%s, nearly all of the sheet, are %s times what the wires should read: mΩ were"
+              + " probably written as Ω.",
           Numbers.count(fault.finding().readings().size(), "reading"),
           Numbers.rounded(fault.times(), 3));
     }
     Judged shown = fault.finding().readings().get(0);
     return Text.of(
-        "%s is written as %s, which with the point elsewhere is as expected: %s.",
+        "%s is written as %s, which is as expected with the decimal point in another place: %s.",
         shown.reading().subject(),
         shown.reading().measured().text(),
         fault.times() > 1
@@ -209,7 +211,7 @@ final class FaultSummary implements Fault.Cases<String> {
   @Override
   public String exchangedRows(Fault.ExchangedRows fault) {
     return Text.of(
-        "Rows %d (%s) and %d (%s) of the sheet seem to have each the other's value.",
+        "Rows %d (%s) and %d (%s) of the sheet probably have each other's values.",
         fault.one().reading().place().row(),
         fault.one().reading().subject(),
         fault.other().reading().place().row(),
@@ -221,9 +223,9 @@ final class FaultSummary implements Fault.Cases<String> {
     int count = leads.finding().readings().size();
     return Text.of(
         leads.noted()
-            ? "%s %s high by no more than the meter's leads may have gained since they were nulled or"
-                + " noted, some %s."
-            : "%s %s high by the same %s: the meter's leads seem not to have been nulled.",
+            ? "%s %s high by no more than the leads may have changed since they were nulled or"
+                + " noted, about %s."
+            : "%s %s high by the same %s: the leads were probably not nulled.",
         Numbers.count(count, "reading"),
         count == 1 ? "is" : "are",
         Ohms.text(leads.ohms()));
@@ -232,7 +234,7 @@ final class FaultSummary implements Fault.Cases<String> {
   @Override
   public String onPaper(Fault.OnPaper paper) {
     return Text.of(
-        "The list seems to be wrong and not the wiring: %s too has this. %s",
+        "Probably the list is wrong, not the wiring: %s has this too. %s",
         WordList.of(paper.others(), "and"), paper.same().match(this));
   }
 
@@ -276,19 +278,20 @@ final class FaultSummary implements Fault.Cases<String> {
     return switch (how) {
       case PLUGS_CROSSED ->
           Text.of(
-              "What is listed at %s answers at the same pin of %s, and the reverse: the two plugs, or"
-                  + " their labels, are crossed. There is no wire to move.",
+              "What is listed at %s reads at the same pin of %s, and the reverse: the two"
+                  + " plugs, or their labels, are crossed. Do not move a wire.",
               item, moves.get(0).to().ref());
       case MIRRORED ->
           Text.of(
-              "The wires at %s sit as seen from the other face of its insert: %s.",
+              "The wires at %s sit as if the insert was read from its other face: %s.",
               item, MoveWords.someMoves(moves));
       case MIRRORED_ROW ->
           Text.of(
-              "A row of %s is counted from its wrong end: %s.", item, MoveWords.someMoves(moves));
+              "A row of %s was counted from the wrong end: %s.", item, MoveWords.someMoves(moves));
       case ROTATED ->
           Text.of(
-              "All wires at %s sit a fixed step round its insert, as with another key: %s.",
+              "All wires at %s sit a fixed step round the insert, as if the key was in another"
+                  + " place: %s.",
               item, MoveWords.someMoves(moves));
       case SHIFTED -> shift(moves);
       case RING ->
@@ -302,7 +305,8 @@ final class FaultSummary implements Fault.Cases<String> {
     Move first = moves.get(0);
     Move last = moves.get(moves.size() - 1);
     return Text.of(
-        "A run of %d wires is shifted at %s: from %s in %s instead of %s to %s in %s instead of %s.",
+        "A run of %d wires is shifted at %s: from %s in %s instead of %s to %s in %s instead of"
+            + " %s.",
         moves.size(),
         first.from().ref(),
         first.wire().name(),

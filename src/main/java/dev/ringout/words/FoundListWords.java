@@ -40,10 +40,12 @@ public final class FoundListWords {
   private static String note(FoundList.Net net) {
     if (net.points().size() > 2) {
       return Text.of(
-          "inferred: read joined, but which wires make this net of %d points no meter tells",
+          "inferred: read joined; no meter tells which wires make this net of %d points",
           net.points().size());
     }
-    return net.heldApart() ? "read joined, and apart from all else" : "inferred: read joined";
+    return net.heldApart()
+        ? "read joined, and apart from everything else"
+        : "inferred: read" + " joined";
   }
 
   private static Wire wire(String name, FoundList.Join join, String note) {

@@ -14,12 +14,13 @@ public final class FoundWords {
   /** What most likely happened. */
   public static String slip(FoundWire found) {
     String name = found.wire().name();
+    String here = found.here().map(Point::toString).orElse("");
     String instead = found.instead().map(Point::toString).orElse("");
     return switch (found.slip()) {
-      case NONE -> Text.of("%s belongs on %s.", name, found.here());
+      case NONE -> Text.of("%s belongs on %s.", name, here);
       case NEIGHBOUR -> Text.of("%s belongs in %s: it is one cavity over.", name, instead);
       case LOOK_ALIKE ->
-          Text.of("%s belongs in %s, which looks like %s in writing.", name, instead, found.here());
+          Text.of("%s belongs in %s, which looks like %s in writing.", name, instead, here);
       case SAME_ITEM -> Text.of("%s belongs in %s of the same item.", name, instead);
       case OTHER_ITEM_SAME_PIN ->
           Text.of(
@@ -29,7 +30,12 @@ public final class FoundWords {
       case OTHER_ITEM ->
           Text.of(
               "%s has no end at %s: it goes from %s to %s. Its number may be misread.",
-              name, found.here().ref(), found.belongs().get(0), found.belongs().get(1));
+              name,
+              found.here().map(Point::ref).orElse(""),
+              found.belongs().get(0),
+              found.belongs().get(1));
+      case NOT_SAID ->
+          Text.of("%s belongs on %s and %s.", name, found.belongs().get(0), found.belongs().get(1));
     };
   }
 
@@ -46,9 +52,10 @@ public final class FoundWords {
 
   /** Who belongs on the point. */
   public static String there(FoundWire found) {
+    String here = found.here().map(Point::toString).orElse("");
     return found.listedHere().isEmpty()
-        ? found.here() + " is to stay empty, or to have a jumper only."
-        : found.here()
+        ? here + " should have no wire: it is empty, or has a jumper only."
+        : here
             + " is for "
             + found.listedHere().stream().map(FoundWords::wire).collect(Collectors.joining("; "))
             + ".";
@@ -56,7 +63,7 @@ public final class FoundWords {
 
   /** What to do before anything is moved. */
   public static String advice(FoundWire found) {
-    String net = found.sameNet() ? " The net is the same either way; the drawing is not kept." : "";
+    String net = found.sameNet() ? " The net is the same either way, but it is not as drawn." : "";
     String who =
         found.slip() == FoundWire.Slip.NEIGHBOUR || found.slip() == FoundWire.Slip.LOOK_ALIKE
             ? "Look who sits where it belongs: the two may be crossed, or the whole run shifted."

@@ -24,7 +24,7 @@ public final class InsulationNoteSentences implements InsulationNote.Cases<Strin
   @Override
   public String strained(InsulationNote.Strained note) {
     return Text.of(
-        "%s was tested at %s V, which %s does not bear (%s V): if it was not disconnected, prove it again.",
+        "%s was tested at %s V; %s stands only %s V: if it was not disconnected, prove it again.",
         note.reading().reading().subject(),
         Numbers.plain(note.volts()),
         note.parts().stream().map(Part::label).distinct().collect(Collectors.joining(", ")),
@@ -34,7 +34,8 @@ public final class InsulationNoteSentences implements InsulationNote.Cases<Strin
   @Override
   public String warmer(InsulationNote.Warmer note) {
     return Text.of(
-        "The readings were taken at %s °C. By a rule of thumb (halves for each 10 °C) the lowest, %s, would be %s at 20 °C; it is shown only, no verdict uses it.",
+        "The readings were taken at %s °C. By a rule of thumb (halves for each 10 °C) the"
+            + " lowest, %s, would be %s at 20 °C; it is shown only; no verdict uses it.",
         Numbers.plain(note.celsius()),
         Ohms.text(note.lowestOhms()),
         Ohms.text(note.lowestAtReferenceOhms()));

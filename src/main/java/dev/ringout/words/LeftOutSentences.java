@@ -30,7 +30,7 @@ public final class LeftOutSentences implements LeftOut.Cases<String> {
             MOST_PARTS);
     return unprovable.insulation()
         ? Text.of("insulation between %s: %s between them", nets, parts)
-        : Text.of("%s apart: no ohms are listed for the %s between them", nets, parts);
+        : Text.of("%s apart: the list gives no ohms for the %s between them", nets, parts);
   }
 
   @Override

@@ -90,7 +90,7 @@ public final class LotWords {
     List<String> parts = new ArrayList<>();
     unit.faults().forEach(fault -> parts.add(inShort(fault)));
     if (parts.isEmpty() && unit.failing() > 0) {
-      parts.add(Numbers.count(unit.failing(), "failing reading") + " that nothing here explains");
+      parts.add(Numbers.count(unit.failing(), "failing reading") + " without an explanation");
     }
     if (unit.conceded() > 0) {
       parts.add(Numbers.count(unit.conceded(), "reading") + " out of limits accepted");
@@ -132,17 +132,17 @@ public final class LotWords {
   public static String suspect(SharedFault shared) {
     return shared.isMoreThanChance()
         ? suspect(shared.sort().suspect())
-        : "So few may have met by chance.";
+        : "With so few units this may be chance.";
   }
 
   private static String suspect(Suspect suspect) {
     return switch (suspect) {
-      case PAPER ->
-          "Suspect the list, the drawing or the sleeves by which all were wired, before any hand.";
-      case TOOL -> "Suspect the crimp tool, its setting or the batch of contacts, before any hand.";
+      case PAPER -> "Look at the list, the drawing and the sleeves first: all were wired by them.";
+      case TOOL -> "Look at the crimp tool, its setting and the batch of contacts first.";
       case PROCESS ->
-          "Suspect what was done to all alike (cleaning, potting, storing) or a batch of inserts.";
-      case TEST -> "Suspect the sheet, the meter or its leads, before the units.";
+          "Look at what was done to all of them (cleaning, potting, storing), or at a batch of"
+              + " inserts.";
+      case TEST -> "Look at the sheet, the meter and its leads first, then at the units.";
     };
   }
 
@@ -157,7 +157,7 @@ public final class LotWords {
     } else if (lot.isSmall()) {
       limits.add(
           Text.of(
-              "%s are few: a spread told by so few may be off by half.",
+              "%s are few: the spread of so few may be wrong by half.",
               Numbers.count(lot.units().size(), "unit")));
     }
     return limits;

@@ -33,22 +33,23 @@ public final class NotJudgedSentences implements NotJudged.Cases<String> {
   @Override
   public String belowZero(NotJudged.BelowZero reason) {
     return Text.of(
-        "%s is below zero, which no resistance is: there may be voltage on the circuit, so take it for"
-            + " live until it is shown dead; or the leads were nulled too far",
+        "%s is below zero, and no resistance is: there may be voltage on the circuit; treat it"
+            + " as live until you have proved it dead; or the leads were nulled too far",
         reason.measured().text());
   }
 
   @Override
   public String takenBack(NotJudged.TakenBack reason) {
     return Text.of(
-        "\"%s\": it does not count, nor does what was read of the same points before; read it again",
+        "\"%s\": it does not count, nor does what was read of the same points before; read it"
+            + " again",
         reason.measured().text());
   }
 
   @Override
   public String lessThanLeads(NotJudged.LessThanLeads reason) {
     return Text.of(
-        "%s is less than the leads alone have, %s, which are said to be in it: were they nulled, or is"
+        "%s is less than the leads alone read, %s: were they nulled, or is"
             + " there voltage on the circuit?",
         reason.measured().text(), Ohms.text(reason.leadOhms()));
   }
@@ -135,7 +136,8 @@ public final class NotJudgedSentences implements NotJudged.Cases<String> {
 
   @Override
   public String voltsNotStated(NotJudged.VoltsNotStated reason) {
-    return "at how many volts is not said, neither in its row nor as \"insulation volts\" on the sheet"
+    return "at how many volts is not said, neither in its row nor as \"insulation volts\" on"
+        + " the sheet"
         + " Job";
   }
 
@@ -158,7 +160,8 @@ public final class NotJudgedSentences implements NotJudged.Cases<String> {
 
   @Override
   public String diodeNotOpened(NotJudged.DiodeNotOpened reason) {
-    return "neither way conducts: the diode is missing, or this meter does not open a diode; use its"
+    return "neither way conducts: the diode is missing, or this meter does not open a diode;"
+        + " use its"
         + " diode range";
   }
 

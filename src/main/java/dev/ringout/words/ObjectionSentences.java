@@ -16,7 +16,7 @@ public final class ObjectionSentences implements Objection.Cases<String> {
   @Override
   public String noSerialNumber(Objection.NoSerialNumber objection) {
     return Text.of(
-        "no serial number is stated, so nothing tells whether this is the unit of %s;"
+        "there is no serial number, so nobody can tell whether this is the unit of %s;"
             + " write the row \"serial number\" on the job sheet",
         objection.record());
   }
@@ -42,7 +42,7 @@ public final class ObjectionSentences implements Objection.Cases<String> {
   public String listNotStated(Objection.ListNotStated objection) {
     return notShown(
         objection,
-        "nothing tells whether it was made by this list, for want of a drawing or title");
+        "nobody can tell whether it was made by this list: it has no drawing number or title");
   }
 
   @Override

@@ -40,7 +40,7 @@ public final class PlanNotes {
           new Note(
               "off [ ]",
               Text.of(
-                  "%s off before insulation volts: it bears %s V.",
+                  "Disconnect %s before insulation volts: it stands %s V.",
                   Sentences.capital(part.label()), volts(part))));
     }
     LeftOutSentences leftOut = new LeftOutSentences(plan.circuit());
@@ -55,23 +55,22 @@ public final class PlanNotes {
 
   private static final List<Note> BEFORE =
       List.of(
-          new Note("before", "Every connector unmated at both ends; the unit looked over first."),
+          new Note("before", "Every connector unmated at both ends; look over the unit first."),
           new Note(
               "before",
               "Null the leads, or write what they read together on the sheet Job as lead null."),
           new Note(
               "before",
-              "Probe with mating contacts: a probe forced into a socket spreads it and makes the"
-                  + " next fault."));
+              "Probe with mating contacts: a probe pushed into a socket spreads it and makes a"
+                  + " new fault."));
 
   private static final List<Note> WITH_VOLTS =
       List.of(
-          new Note(
-              "order",
-              "Continuity first and all of it good; insulation volts after, never before."),
+          new Note("order", "Continuity first. Insulation volts only when all of it is good."),
           new Note(
               "after volts",
-              "Short each net to the others before it is touched, as long as the volts were on."));
+              "Short each net to the others before you touch it, for as long as the volts were"
+                  + " on."));
 
   /** What the words in the columns of a step mean. */
   private static List<Note> howToRead(TestPlan plan, Set<String> lifted) {
@@ -121,12 +120,14 @@ public final class PlanNotes {
         new Note(
             "limits",
             Text.of(
-                "Least and most are from the harness file's limits: open from %s, insulation from %s.",
+                "Least and most are from the harness file's limits: open from %s, insulation"
+                    + " from %s.",
                 Ohms.text(plan.circuit().harness().limits().openMinOhms()),
                 Ohms.text(plan.circuit().harness().limits().insulationMinOhms()))),
         new Note(
             "limits",
-            "Continuity does not prove polarity, pairing, phase or function; safety-critical circuits"
+            "Continuity does not prove polarity, pairing, phase or function; safety-critical"
+                + " circuits"
                 + " need an independent inspection and a check of direction from each station."));
   }
 

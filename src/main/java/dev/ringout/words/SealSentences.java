@@ -43,9 +43,7 @@ public final class SealSentences {
       case SIGNATURE_BY_ANOTHER_KEY ->
           "signature: by key " + sealFinding.about() + ", which is not the key given";
       case SIGNATURE_BY_A_KEY_NOT_GIVEN ->
-          "signature: good, by key "
-              + sealFinding.about()
-              + "; with --key it is held against yours";
+          "signature: good, by key " + sealFinding.about() + "; signer not checked, give --key";
       case NOT_SIGNED -> "signature: the seal is not signed, so anyone may have made it";
       case SEAL_OF_ANOTHER_RECORD ->
           "the seal is of " + sealFinding.about() + ", not of " + sealFinding.detail();
@@ -61,7 +59,7 @@ public final class SealSentences {
       case INPUT_ELSEWHERE ->
           "input "
               + sealFinding.about()
-              + ": it lies elsewhere than beside the record and was not looked at; "
+              + ": it does not lie beside the record and was not looked at; "
               + OptionNames.INPUTS
               + " FOLDER names the folder in which it may be";
       case INPUT_ADDED ->
@@ -72,8 +70,8 @@ public final class SealSentences {
       case KEPT_SAME -> inStore(sealFinding);
       case KEPT_OTHER_BYTES -> otherBytes(inStore(sealFinding));
       case KEPT_OTHER_FILES ->
-          inStore(sealFinding) + ": its files are others, or in another order, than were sealed";
-      case KEPT_OTHER_ENTRIES -> inStore(sealFinding) + ": its entries are others than were sealed";
+          inStore(sealFinding) + ": its files, or their order, changed since it was sealed";
+      case KEPT_OTHER_ENTRIES -> inStore(sealFinding) + ": its entries changed since it was sealed";
       case KEPT_NOT_AS_WRITTEN -> inStore(sealFinding) + ": " + sealFinding.detail();
       case KEPT_GONE -> inStore(sealFinding) + ": it is not there any more";
       case KEPT_NOT_FOUND -> inStore(sealFinding) + ": not found: " + sealFinding.detail();
@@ -102,7 +100,7 @@ public final class SealSentences {
           sealOf(sealFinding)
               + ": signature good, "
               + byKey(sealFinding)
-              + "; with --key it is held against yours";
+              + "; signer not checked, give --key";
       case EARLIER_SIGNATURE_MISSING ->
           sealOf(sealFinding) + ": it is not signed, and this one vouches for it";
       case EARLIER_NOT_SIGNED -> sealOf(sealFinding) + ": it is not signed";
@@ -159,7 +157,7 @@ public final class SealSentences {
   }
 
   private static String otherBytes(String what) {
-    return what + ": its bytes are others than were sealed";
+    return what + ": changed since it was sealed";
   }
 
   private static String missing(String what) {

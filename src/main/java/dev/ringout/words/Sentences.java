@@ -91,7 +91,7 @@ public final class Sentences {
       case CONFORMS -> conforms(result);
       case FAULTS ->
           faults == 0
-              ? "FAULTS: readings fail, and nothing here explains them."
+              ? "FAULTS: readings fail, without an explanation."
               : "FAULTS: " + faults + ".";
       case INCOMPLETE -> incomplete(result);
     };
@@ -193,7 +193,8 @@ public final class Sentences {
     return unprovable.insulation()
         ? Text.of("the insulation between the nets of %s: through %s", points, parts)
         : Text.of(
-            "that the nets of %s are apart: no ohms are listed for %s, and a poor join might read as"
+            "that the nets of %s are apart: no ohms are listed for %s, and a poor join might"
+                + " read as"
                 + " it does",
             points, parts);
   }

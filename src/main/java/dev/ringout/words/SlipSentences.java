@@ -45,7 +45,7 @@ final class SlipSentences implements SlipFact.Cases<String> {
   @Override
   public String exchangedRows(SlipFact.ExchangedRows fact) {
     return Text.of(
-        "rows %d and %d of the sheet have each the other's value",
+        "rows %d and %d of the sheet have each other's values",
         fact.one().reading().place().row(), fact.other().reading().place().row());
   }
 

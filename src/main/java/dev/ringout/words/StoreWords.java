@@ -70,7 +70,7 @@ public final class StoreWords {
           Text.of("%d rows belong to nothing that is there: it was taken away", finding.seq());
       case TWO_HISTORIES ->
           "it goes on in one way in FROM and in another in TO; nothing of it was copied";
-      case LIST_CHANGED -> "it was changed: its bytes do not give its digest";
+      case LIST_CHANGED -> "it was changed since it was written";
     };
   }
 }

@@ -10,10 +10,11 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A wire found on a point: where it belongs, who belongs there, and what most likely happened.
+ * A wire found: where it belongs, who belongs on the point where it was found, and what most likely
+ * happened.
  *
  * @param wire the wire that was found
- * @param here the point on which it was found
+ * @param here the point on which it was found, where that was said
  * @param belongs its two listed points
  * @param listedHere the wires that are listed on the point
  * @param slip what most likely happened
@@ -21,7 +22,7 @@ import java.util.Optional;
  */
 public record FoundWire(
     Wire wire,
-    Point here,
+    Optional<Point> here,
     List<Point> belongs,
     List<Wire> listedHere,
     Slip slip,
@@ -41,7 +42,21 @@ public record FoundWire(
     /** In the cavity of that name at another item: plugs or their labels exchanged. */
     OTHER_ITEM_SAME_PIN,
     /** At an item to which it does not go. */
-    OTHER_ITEM
+    OTHER_ITEM,
+    /** Nobody said where it was found. */
+    NOT_SAID
+  }
+
+  /** What is to be said of a wire that is in somebody's hand. */
+  public static FoundWire somewhere(Wire wire) {
+    return new FoundWire(
+        wire,
+        Optional.empty(),
+        List.of(wire.from(), wire.to()),
+        List.of(),
+        Slip.NOT_SAID,
+        Optional.empty(),
+        false);
   }
 
   /** What is to be said of a wire found on a point. */
@@ -68,7 +83,7 @@ public record FoundWire(
     int net = circuit.normal().of(circuit.index(here));
     boolean sameNet =
         belongs.stream().anyMatch(point -> circuit.normal().of(circuit.index(point)) == net);
-    return new FoundWire(wire, here, belongs, listedHere, slip, instead, sameNet);
+    return new FoundWire(wire, Optional.of(here), belongs, listedHere, slip, instead, sameNet);
   }
 
   private static Slip slip(Point listed, Point here, List<String> pins) {

@@ -435,6 +435,42 @@ class BadInputTest {
   }
 
   @Test
+  void a_missing_file_is_told_with_its_folder_and_what_lies_there_under_a_like_name()
+      throws IOException {
+    file("swing-bridge.csv", "From,To");
+    Run run = Run.of("check", folder.resolve("swing-brigde.xlsx"), readings);
+    assertTrue(
+        run.err().contains("there is no such file in " + folder + "; maybe swing-bridge.csv"),
+        run.err());
+    Run nowhere = Run.of("check", folder.resolve("units/box.xlsx"), readings);
+    assertTrue(nowhere.err().contains("no folder " + folder.resolve("units")), nowhere.err());
+  }
+
+  @Test
+  void a_list_and_readings_in_the_wrong_order_are_told_apart() throws IOException {
+    Path list = file("list.csv", "Wire,From,To\nW1,J1-A,P2-1\n");
+    Run swapped = Run.of("check", readings, list);
+    assertEquals(65, swapped.code());
+    assertTrue(swapped.err().contains("readings.csv!1: this looks like readings"), swapped.err());
+    assertTrue(swapped.err().contains("list.csv!1: this looks like a harness file"), swapped.err());
+    assertEquals(65, Run.of("check", readings, readings).code(), "they would prove themselves");
+    Path box = Path.of("harness-samples/swing-bridge/junction-box.xlsx");
+    Path sheet = Path.of("harness-samples/swing-bridge/point-to-point.xlsx");
+    Run books = Run.of("check", sheet, box);
+    assertTrue(books.err().contains("point-to-point.xlsx: there is no sheet Wires"), books.err());
+    assertTrue(books.err().contains("Job; this looks like readings"), books.err());
+    assertEquals(2, books.err().lines().filter(line -> line.startsWith("error")).count());
+    assertFalse(books.err().contains("is not read"), books.err());
+  }
+
+  @Test
+  void help_is_a_command_too() {
+    assertEquals(Run.of("check", "--help").out(), Run.of("help", "check").out());
+    assertEquals(Run.of("--help").out(), Run.of("help").out());
+    assertEquals(64, Run.of("help", "chek").code());
+  }
+
+  @Test
   void every_missing_file_is_named() {
     Run run = Run.of("check", folder.resolve("a.xlsx"), folder.resolve("b.xlsx"));
     assertEquals(66, run.code());

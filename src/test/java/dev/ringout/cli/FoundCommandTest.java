@@ -46,12 +46,43 @@ class FoundCommandTest {
 
   @Test
   void what_can_t_be_understood_is_refused_with_the_nearest() {
-    assertEquals(64, Run.of("found", BRIDGE, "W043").code());
+    Run where = Run.of("found", BRIDGE, "J2-18");
+    assertEquals(64, where.code());
+    assertTrue(where.err().contains("which wire was found on J2-18?"), where.err());
+    Run none = Run.of("found", BRIDGE, "W999");
+    assertTrue(none.err().contains("no wire W999; its wires are W001 to W093"), none.err());
+    Run pin = Run.of("found", BRIDGE, "W043 on J2-99");
+    assertTrue(pin.err().contains("J2 has the pins 1, 2, 3"), pin.err());
     Run wire = Run.of("found", BRIDGE, "W0I2 on J2-17");
     assertEquals(64, wire.code());
     assertTrue(wire.err().contains("maybe W012"), wire.err());
     assertEquals(64, Run.of("found", BRIDGE, "W043 on J77-1").code());
     assertTrue(Run.of("found", BRIDGE, "W043 on J2-18", "--json").out().contains("neighbour"));
+  }
+
+  @Test
+  void a_wire_alone_is_answered_with_both_its_ends() {
+    for (String said : List.of("W043", "w43", "43", "wire 43", "W-43", "W043 blu", "BLU W43")) {
+      assertTrue(found(said).startsWith("W043 belongs on TB2-7 and J2-17. wire"), found(said));
+    }
+  }
+
+  @Test
+  void a_point_may_be_said_without_a_word_between() {
+    for (String said : List.of("w043 j2 18", "W43 J2-18", "43 at j2 pin 18", "w043 j2:18")) {
+      assertTrue(found(said).startsWith("W043 belongs in J2-17: it is one"), found(said));
+    }
+  }
+
+  @Test
+  void a_colour_is_taken_for_a_wire_where_one_of_the_item_has_it() {
+    assertTrue(found("gry on J1-G").startsWith("W008 belongs in J1-H"), found("gry on J1-G"));
+    Run two = Run.of("found", BRIDGE, "BLU on J2-18");
+    assertEquals(64, two.code());
+    assertTrue(
+        two.err().contains("may be any of W005 (J1-E to J2-3), W043 (TB2-7 to J2-17)"), two.err());
+    Run other = Run.of("found", BRIDGE, "W043 red");
+    assertTrue(other.err().contains("W043 is BLU"), other.err());
   }
 
   @Test
@@ -61,7 +92,13 @@ class FoundCommandTest {
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
             .getSchema(Files.readString(Path.of("docs/reference/found.schema.json")));
     for (String words :
-        List.of("W043 on J2-17", "W043 on J2-18", "W043 on J2-1", "W048 on P2-5", "W008 on P3-4")) {
+        List.of(
+            "W043",
+            "W043 on J2-17",
+            "W043 on J2-18",
+            "W043 on J2-1",
+            "W048 on P2-5",
+            "W008 on P3-4")) {
       Run run = Run.of("found", BRIDGE, words, "--json");
       assertEquals(0, run.code(), run.err());
       assertEquals(List.of(), schema.validate(run.out(), InputFormat.JSON));

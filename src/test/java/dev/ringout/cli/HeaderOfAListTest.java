@@ -160,7 +160,7 @@ class HeaderOfAListTest {
   @Test
   void it_is_shown_and_is_the_header_of_the_harness() throws Exception {
     Path harness = folder.resolve("harness");
-    Run run = Run.of("import", list("Title: Sluice bridge\nREV C\n\n", ""), "-o", harness);
+    Run run = Run.of("import", list("Title: Sluice bridge\nREV C\n\n", ""), "-o", harness + "/");
     assertEquals(ExitCode.DONE, run.code(), run.err());
     assertTrue(run.out().contains("  title       Sluice bridge (A1)\n"), run.out());
     assertTrue(run.out().contains("  revision    C (A2)\n"), run.out());

@@ -33,7 +33,7 @@ class ImportedHarnessTest {
     words[0] = "import";
     words[1] = list(text);
     words[2] = "-o";
-    words[3] = harness;
+    words[3] = name.contains(".") ? harness : harness + "/";
     System.arraycopy(options, 0, words, 4, options.length);
     Run run = Run.of(words);
     assertEquals(ExitCode.DONE, run.code(), run.err());
@@ -205,7 +205,7 @@ class ImportedHarnessTest {
         lists.resolve("wires.csv"),
         "Wire,From,From Pin,To,To Pin\nW1,J1,1,P2,1\nW2,J1,2,P2,2\nW3,J1,5,P2,3\n");
     Path harness = folder.resolve("harness");
-    Run run = Run.of("import", lists, "-o", harness);
+    Run run = Run.of("import", lists, "-o", harness + "/");
     assertEquals(ExitCode.DONE, run.code(), run.err());
     assertTrue(
         run.out()

@@ -99,7 +99,7 @@ class LotCommandTest {
     for (int i = 1; i <= 8; i++) {
       cables.unit("000" + i).reads(i == 8 ? 1 : i, "OL");
     }
-    assertTrue(flat(lot()).contains("So few may have met by chance."));
+    assertTrue(flat(lot()).contains("With so few units this may be chance."));
   }
 
   @Test

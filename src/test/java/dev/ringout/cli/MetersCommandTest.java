@@ -103,7 +103,7 @@ class MetersCommandTest {
     try (ScriptedMeter meter = ScriptedMeter.sound("+8.10000E-02")) {
       meters("--try", meter.address(), "--seconds", "1", "--leads");
       Run run = meters("--try", meter.address(), "--seconds", "1", "--four-wire");
-      assertTrue(run.out().contains("of no matter over four wires"), run.out());
+      assertTrue(run.out().contains("not needed with four wires"), run.out());
       Run plain =
           meters("--try", meter.address(), "--profile", "scpi-plain", "--four-wire", "--json");
       assertEquals(ExitCode.NOT_UNDERSTOOD, plain.code());

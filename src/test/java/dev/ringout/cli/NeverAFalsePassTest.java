@@ -213,7 +213,15 @@ class NeverAFalsePassTest {
       throws IOException {
     Path sheet = goodSheet("good");
     Run planned =
-        Run.of("plan", list(), "--touched", "W1", "--after", sheet, "-o", folder.resolve("again"));
+        Run.of(
+            "plan",
+            list(),
+            "--touched",
+            "W1",
+            "--after",
+            sheet,
+            "-o",
+            folder.resolve("again") + "/");
     assertEquals(0, planned.code(), planned.err());
     String rework = Files.readString(folder.resolve("again/rework.csv"));
     assertTrue(rework.contains("W1,after"), rework);
@@ -584,7 +592,7 @@ class NeverAFalsePassTest {
   @Test
   void a_second_rework_of_the_same_wire_is_not_taken_for_the_first() throws IOException {
     Path old = goodSheet("old");
-    Run.of("plan", list(), "--touched", "W1", "--after", old, "-o", folder.resolve("first"));
+    Run.of("plan", list(), "--touched", "W1", "--after", old, "-o", folder.resolve("first") + "/");
     fill("first", "continuity.csv", "insulation.csv");
     Files.writeString(folder.resolve("first/job.csv"), JOB);
     Path first = folder.resolve("first");
@@ -601,7 +609,7 @@ class NeverAFalsePassTest {
             "--after",
             first,
             "-o",
-            folder.resolve("second"));
+            folder.resolve("second") + "/");
     assertEquals(0, planned.code(), planned.err());
     List<String> reworks = Files.readAllLines(folder.resolve("second/rework.csv"));
     assertEquals(3, reworks.size(), "both reworks, each by its number: " + reworks);
@@ -622,7 +630,7 @@ class NeverAFalsePassTest {
     assertEquals(2, Run.of("check", list(), old).code());
     file("old/rework.csv", "Time,Items,Wires,Note", "2026-11-21 10:00,,W1,new contact");
     assertEquals(2, Run.of("check", list(), old).code(), "a day after the test");
-    Run planned = Run.of("plan", list(), "--after", old, "-o", folder.resolve("again"));
+    Run planned = Run.of("plan", list(), "--after", old, "-o", folder.resolve("again") + "/");
     assertEquals(0, planned.code(), planned.err());
     fill("again", "continuity.csv", "insulation.csv");
     Files.writeString(folder.resolve("again/job.csv"), JOB.replace("2026-11-20", "2026-11-21"));
@@ -739,7 +747,7 @@ class NeverAFalsePassTest {
         Files.readString(insulation).replace("J1-C,REST,500,2000", "J1-C,REST,500,5")
             + "33,J3-B,REST,500,\n");
     assertEquals(1, Run.of("check", list(), sheet).code());
-    Run planned = Run.of("plan", list(), "--after", sheet, "-o", folder.resolve("rest"));
+    Run planned = Run.of("plan", list(), "--after", sheet, "-o", folder.resolve("rest") + "/");
     assertEquals(0, planned.code(), planned.err());
     fillGood("rest");
     Files.writeString(folder.resolve("rest/job.csv"), JOB);

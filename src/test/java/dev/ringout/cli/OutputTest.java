@@ -32,7 +32,7 @@ class OutputTest {
 
   private Output output() {
     PrintStream stream = new PrintStream(said, true, StandardCharsets.UTF_8);
-    return new Output(stream, stream, false);
+    return new Output(stream, stream, false, 80);
   }
 
   private List<Path> unfinished() throws IOException {

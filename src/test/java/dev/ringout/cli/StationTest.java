@@ -44,7 +44,7 @@ class StationTest {
   private List<String> planned(Object... options) throws IOException {
     Path sheet = folder.resolve("sheet");
     Object[] words = new Object[options.length + 5];
-    System.arraycopy(new Object[] {"plan", BOX, "-o", sheet, "--force"}, 0, words, 0, 5);
+    System.arraycopy(new Object[] {"plan", BOX, "-o", sheet + "/", "--force"}, 0, words, 0, 5);
     System.arraycopy(options, 0, words, 5, options.length);
     Run run = Run.of(words);
     assertEquals(0, run.code(), run.err());

@@ -156,8 +156,8 @@ class WhatASealHoldsTest {
         alone
             .out()
             .contains(
-                "not shown   input ../list/wires.csv: it lies elsewhere than beside the record"
-                    + " and was not looked at; --inputs FOLDER"),
+                "not shown   input ../list/wires.csv: it does not lie beside the record and was"
+                    + " not looked at; --inputs FOLDER"),
         alone.out());
     Object[] within = {
       "report",

@@ -80,7 +80,7 @@ class WorkCommandTest {
   @Test
   void sleeves_say_what_the_shop_wants_at_either_end() throws IOException {
     Path papers = folder.resolve("papers");
-    Run run = Run.of("work", unit(), "--sleeve", "{wire}/{here}-{signal}", "-o", papers);
+    Run run = Run.of("work", unit(), "--sleeve", "{wire}/{here}-{signal}", "-o", papers + "/");
     assertEquals(0, run.code(), run.err());
     String markers = Files.readString(papers.resolve("markers.csv"));
     assertTrue(markers.contains("W1/J1-A-LIFT,W1,J1-A"), markers);
@@ -148,7 +148,7 @@ class WorkCommandTest {
         W3,J1-B,TB1-3,16,
         """);
     Path papers = folder.resolve("tools");
-    assertEquals(0, Run.of("work", unit, "-o", papers).code());
+    assertEquals(0, Run.of("work", unit, "-o", papers + "/").code());
     String sheet = Files.readString(papers.resolve("j1.csv"));
     assertTrue(sheet.contains("\"M22520/2-01, positioner M22520/2-09, selector 4 *\""), sheet);
     assertTrue(sheet.contains("\"M22520/1-01, selector 4 *\""), sheet);
@@ -172,7 +172,7 @@ class WorkCommandTest {
 
   private List<String> markers(Path unit, String scheme) throws IOException {
     Path papers = folder.resolve("papers-" + scheme);
-    assertEquals(0, Run.of("work", unit, "--sleeve", scheme, "-o", papers).code());
+    assertEquals(0, Run.of("work", unit, "--sleeve", scheme, "-o", papers + "/").code());
     return Files.readAllLines(papers.resolve("markers.csv")).stream()
         .skip(1)
         .map(line -> line.substring(0, line.indexOf(',')))

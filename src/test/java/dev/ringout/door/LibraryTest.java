@@ -41,6 +41,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What another program gets of the library, without the command line. */
 class LibraryTest {
@@ -77,13 +79,35 @@ class LibraryTest {
     assertTrue(said.lines().count() > 5, said);
   }
 
-  @Test
-  void the_page_shows_the_program_that_this_test_compiles() throws IOException {
+  @ParameterizedTest
+  @ValueSource(strings = {"ProveAUnit", "PlanRecordDiff"})
+  void the_page_shows_the_programs_that_this_test_compiles(String name) throws IOException {
     String page = Files.readString(Path.of("docs/how-to/use-from-java.md"));
-    String program = Files.readString(Path.of("src/test/java/dev/ringout/door/ProveAUnit.java"));
+    String program = Files.readString(Path.of("src/test/java/dev/ringout/door/" + name + ".java"));
     String shown = program.substring(program.indexOf("  public static void main"));
     shown = shown.substring(0, shown.lastIndexOf("}")).stripTrailing().stripIndent();
     assertTrue(page.contains("```java\n" + shown + "\n```"), "the page's program has drifted");
+  }
+
+  @Test
+  void a_program_plans_records_and_compares(@TempDir Path folder) throws Exception {
+    PlanRecordDiff.main(
+        new String[] {
+          LIST.toString(),
+          SAMPLES.resolve("point-to-point.xlsx").toString(),
+          folder.toString(),
+          SAMPLES.resolve("junction-box-c.xlsx").toString()
+        });
+    assertTrue(Files.size(folder.resolve("rest.xlsx")) > 1_000);
+    VerifyJob.Result verified =
+        Ringout.onFiles()
+            .verify(
+                new VerifyJob.Request(
+                    folder.resolve("record.html"), List.of(), Optional.of(SAMPLES)));
+    assertTrue(
+        verified.findings().stream()
+            .noneMatch(finding -> finding.state() == SealFinding.State.DIFFERS),
+        verified.findings().toString());
   }
 
   @Test
@@ -127,7 +151,7 @@ class LibraryTest {
                         PlanJob.Request.whole(
                             unit().with(new Touched(List.of("W0O6"), List.of())))));
     assertEquals(WrongRequest.Part.TOUCHED, wrong.part());
-    assertEquals("the harness has no W0O6; maybe W006", wrong.text());
+    assertEquals("the harness has no wire W0O6; maybe W006", wrong.text());
   }
 
   @Test

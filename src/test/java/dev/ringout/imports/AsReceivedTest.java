@@ -81,7 +81,7 @@ class AsReceivedTest {
     for (String file : List.of("connector-sheets.xlsx", "cable-schedule.ods", "net-table.csv")) {
       Path list = SAMPLE.resolve("as-received").resolve(file);
       Path to = folder.resolve(file + "-" + out);
-      Run run = Run.of("import", list, "-o", to);
+      Run run = Run.of("import", list, "-o", out.contains(".") ? to : to + "/");
       assertEquals(0, run.code(), run.err());
       ImportedList imported = ImportedList.of(list);
       Harness read = harness(to);

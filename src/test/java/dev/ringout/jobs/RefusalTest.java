@@ -80,7 +80,7 @@ class RefusalTest {
     FOUND {
       @Override
       Answer<?> run(Path list, Path readings) throws WrongRequest {
-        return DOOR.found(new FoundJob.Request(list, "W1", "J1-A"));
+        return DOOR.found(new FoundJob.Request(list, "W1 on J1-A"));
       }
     };
 

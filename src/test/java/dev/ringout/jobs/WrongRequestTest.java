@@ -64,7 +64,7 @@ class WrongRequestTest {
                       Optional.empty()));
       case STATE -> trace(List.of("J1-A"), "S9=ON");
       case POINT -> trace(List.of("J9-A"), "");
-      case WIRE -> () -> DOOR.found(new FoundJob.Request(list, "W11", "J1-A"));
+      case WIRE -> () -> DOOR.found(new FoundJob.Request(list, "W11 on J1-A"));
       case CELL -> later("R. Adeyemi", new LaterJob.What.TakeBack(List.of("G14"), "slipped"));
       case WHO -> later("n/a", new LaterJob.What.Note("lid missing"));
       case SEAL_KEY ->
@@ -122,7 +122,7 @@ class WrongRequestTest {
   @Test
   void a_name_that_is_none_comes_with_the_nearest_that_is_one() {
     assertEquals(
-        "the harness has no W11; maybe W1",
+        "the harness has no wire W11; maybe W1",
         assertThrows(WrongRequest.class, request(Part.WIRE)).text());
   }
 
@@ -135,6 +135,6 @@ class WrongRequestTest {
 
   @Test
   void names_are_found_in_whichever_case() throws Exception {
-    assertTrue(DOOR.found(new FoundJob.Request(list, "w1", "j1 a")).result().isPresent());
+    assertTrue(DOOR.found(new FoundJob.Request(list, "w1 j1 a")).result().isPresent());
   }
 }

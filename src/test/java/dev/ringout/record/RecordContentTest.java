@@ -150,8 +150,8 @@ class RecordContentTest {
             "What this test can't see",
             "Readings",
             "Tables and their sources",
-            "Rules held against the paper",
-            "Made from"),
+            "Rules by which the paper was checked",
+            "Input files"),
         parts.stream().filter(part -> !part.equals("Remarks")).toList());
   }
 

@@ -2,6 +2,8 @@ package dev.ringout.sample;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.text.CheckText;
+import dev.ringout.text.Look;
+import dev.ringout.text.NowDo;
 import java.util.Locale;
 import java.util.Set;
 
@@ -10,9 +12,9 @@ public final class Told {
   private static final Set<String> PARTS =
       Set.of(
           "FIRST OF ALL",
-          "JOINED, BUT NOT AS THE WIRES ACCOUNT FOR",
+          "JOINED, BUT NOT AS EXPECTED FROM THE WIRES",
           "WHAT IS WRONG",
-          "FAILING READINGS THAT NOTHING HERE EXPLAINS",
+          "FAILING READINGS WITHOUT AN EXPLANATION",
           "READINGS THAT CAN'T ALL BE TRUE",
           "WHAT TO MEASURE NEXT",
           "WHAT THESE READINGS CAN'T SEE");
@@ -23,7 +25,7 @@ public final class Told {
   public static String of(CheckResult result) {
     StringBuilder told = new StringBuilder();
     boolean wanted = false;
-    for (String line : CheckText.write(result, false, "").lines().toList()) {
+    for (String line : CheckText.write(result, Look.PLAIN, NowDo.NOTHING).lines().toList()) {
       boolean isHeading = !line.isBlank() && line.equals(line.toUpperCase(Locale.ROOT));
       if (isHeading && line.charAt(0) > ' ') {
         wanted = PARTS.contains(line);

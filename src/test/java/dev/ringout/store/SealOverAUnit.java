@@ -189,7 +189,7 @@ abstract class SealOverAUnit {
   private String withoutInputs(String name) {
     try {
       return Files.readString(folder.resolve(name))
-          .replaceAll("(?s)<h2[^>]*>Made from</h2>.*?<p>By ", "<p>By ")
+          .replaceAll("(?s)<h2[^>]*>Input files</h2>.*?<p>By ", "<p>By ")
           .replaceAll("[0-9a-f]{64}", "DIGEST");
     } catch (IOException e) {
       throw new IllegalStateException(e);
@@ -338,7 +338,7 @@ abstract class SealOverAUnit {
     assertSays(
         verify("r.html"),
         1,
-        "DIFFERS     store: unit 0418, test 1, first: its entries are others than were sealed",
+        "DIFFERS     store: unit 0418, test 1, first: its entries changed since it was sealed",
         "as sealed   record r.html");
   }
 
@@ -388,7 +388,7 @@ abstract class SealOverAUnit {
     assertSays(
         verify("r.html"),
         1,
-        "DIFFERS     store: list list/header.csv: its bytes are others than were sealed",
+        "DIFFERS     store: list list/header.csv: changed since it was sealed",
         "as sealed   store: list list/wires.csv");
   }
 
@@ -403,8 +403,7 @@ abstract class SealOverAUnit {
     assertSays(
         verify("r.html"),
         1,
-        "DIFFERS     store: list list: its files are others, or in another order, than were"
-            + " sealed");
+        "DIFFERS     store: list list: its files, or their order, changed since it was sealed");
   }
 
   @Test
@@ -438,7 +437,7 @@ abstract class SealOverAUnit {
     assertSays(
         verify("r.html"),
         1,
-        "DIFFERS     store: unit 0418, test 1, first: its entries are others than were sealed");
+        "DIFFERS     store: unit 0418, test 1, first: its entries changed since it was sealed");
   }
 
   @Test
@@ -538,7 +537,7 @@ abstract class SealOverAUnit {
         verify("r.html"),
         1,
         "DIFFERS     signature",
-        "DIFFERS     store: unit 0419, test 1, first: its entries are others than were sealed");
+        "DIFFERS     store: unit 0419, test 1, first: its entries changed since it was sealed");
   }
 
   /** Whoever edits a seal that is not signed still has to name what the store holds. */

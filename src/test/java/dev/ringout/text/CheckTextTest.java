@@ -15,7 +15,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The page of a check: what a mechanic reads first, and what stands where. */
 class CheckTextTest {
-  private static final String NO_PLAN = "";
 
   @TempDir Path folder;
 
@@ -38,7 +37,7 @@ class CheckTextTest {
   }
 
   private static String page(CheckResult result) {
-    return CheckText.write(result, false, NO_PLAN);
+    return CheckText.write(result, Look.PLAIN, NowDo.NOTHING);
   }
 
   private static String firstLine(CheckResult result) {
@@ -72,7 +71,7 @@ class CheckTextTest {
   void the_counts_stand_under_the_verdict() {
     assertEquals(
         "3 conform, 0 fail, 0 not tested, 0 not judged.",
-        page(good().check()).lines().skip(1).findFirst().orElseThrow());
+        page(good().check()).lines().dropWhile(line -> !line.matches("\\d.*")).findFirst().get());
   }
 
   @Test
@@ -117,12 +116,14 @@ class CheckTextTest {
   @Test
   void the_plan_of_the_rest_is_one_command_in_lines_that_a_shell_takes() {
     String command =
-        "ringout plan /work/units/span-lock-box --after /work/units/readings-of-monday -o rest.xlsx";
-    String page = CheckText.write(unit.reads("J1-A", "P2-1", "0.05").check(), false, command);
+        "ringout plan \"/units of the bridge/span-lock-box\" --after '/units/it'\\''s monday' --after"
+            + " /units/readings-of-tuesday-afternoon /units/more --any-revision -o rest.xlsx";
+    NowDo nowDo = new NowDo(command, "", "");
+    String page = CheckText.write(unit.reads("J1-A", "P2-1", "0.05").check(), Look.PLAIN, nowDo);
     String typed =
-        page.substring(page.indexOf("      ringout plan"))
+        page.substring(page.indexOf("  ringout plan"))
             .lines()
-            .takeWhile(line -> line.startsWith("      "))
+            .takeWhile(line -> line.startsWith("  "))
             .map(String::strip)
             .collect(Collectors.joining("\n"));
     assertTrue(typed.contains("\\\n"), typed);
@@ -130,8 +131,30 @@ class CheckTextTest {
   }
 
   @Test
+  void the_page_ends_with_the_verdict_and_the_command_to_go_on_with() {
+    NowDo nowDo = new NowDo("plan the rest", "plan the retest", "write the record");
+    assertTrue(CheckText.write(good().check(), Look.PLAIN, nowDo).endsWith("write the record\n"));
+    CheckResult faulty = unit.reads("J1-A", "P2-2", "0.05").check();
+    String page = CheckText.write(faulty, Look.PLAIN, nowDo);
+    String end = page.substring(page.lastIndexOf("\n\n")).replaceAll("\\s+", " ").strip();
+    assertTrue(end.startsWith(page.lines().findFirst().orElseThrow() + " Mend;"), end);
+    assertTrue(end.endsWith("plan the retest"), end);
+  }
+
+  @Test
+  void a_page_is_as_wide_as_the_terminal_between_the_least_and_the_most() {
+    CheckResult faulty = unit.reads("J1-A", "P2-2", "0.05").check();
+    for (int width : new int[] {20, 60, 97, 120, 400}) {
+      int most = Math.max(60, Math.min(120, width));
+      String page = CheckText.write(faulty, new Look(false, width), NowDo.NOTHING);
+      int widest = page.lines().mapToInt(String::length).max().orElseThrow();
+      assertTrue(widest <= most && widest > most - 20, width + ": " + widest);
+    }
+  }
+
+  @Test
   void no_line_is_wider_than_the_terminal() {
     String page = page(unit.reads("J1-A", "P2-2", "0.05").check());
-    assertTrue(page.lines().allMatch(line -> line.length() <= Page.WIDTH), page);
+    assertTrue(page.lines().allMatch(line -> line.length() <= Look.PLAIN.width()), page);
   }
 }

@@ -80,26 +80,27 @@ class EveryKindOfRevisionTest {
   private static Map<Change, String> changes() {
     Map<Change, String> changes = new LinkedHashMap<>();
     Wire later = WIRE.named("W7");
-    changes.put(new Change.Removed(WIRE), "removed: W1 goes: J1-A to P2-1, AWG 20, 1 m");
-    changes.put(new Change.Added(WIRE), "added: W1 is new: J1-A to P2-1, AWG 20, 1 m");
+    changes.put(
+        new Change.Removed(WIRE), "removed: W1 runs from J1-A to P2-1, AWG 20, 1 m; removed");
+    changes.put(new Change.Added(WIRE), "added: W1 is new, from J1-A to P2-1, AWG 20, 1 m");
     changes.put(
         new Change.Moved(WIRE, WIRE, List.of(new Change.MovedEnd(THERE, new Point("P2", "9")))),
         "moved: W1 moves from P2-1 to P2-9");
     changes.put(new Change.Renumbered(WIRE, later), "renumbered: W1, J1-A to P2-1, is W7 now");
     changes.put(
         new Change.Altered(WIRE, WIRE, Field.COLOR, "", "RED"),
-        "altered: W1: color was nothing, is RED now");
+        "altered: W1: color not given, now RED");
     changes.put(new Change.ItemAdded("J9"), "new item: J9 is new");
-    changes.put(new Change.ItemDropped("J9"), "dropped item: J9 is gone");
+    changes.put(new Change.ItemDropped("J9"), "dropped item: J9 is not in the new list");
     changes.put(
         new Change.ItemAltered(
             new Item("J1", "plug", "B", "", "", "", "", CELL), ItemField.PART, "A", "B"),
-        "item: J1: part was A, is B now");
+        "item: J1: part A, now B");
     changes.put(
         new Change.Jumper(JUMPER, true), "jumper added: the jumper from TB1-1 to TB1-2 is new");
     changes.put(
         new Change.SwitchContact(new Switch.Contact("S1", "SHUT", HERE, THERE, CELL), false),
-        "contact removed: the contact of S1 from J1-A to P2-1, closed in SHUT, is gone");
+        "contact removed: the contact of S1 from J1-A to P2-1, closed in SHUT, is not in the new list");
     Part part =
         new Part(
             "K4",

@@ -149,10 +149,12 @@ class GapSentencesTest {
   void notes_on_insulation_say_what_it_may_have_done_and_what_it_would_be() {
     assertEquals(
         List.of(
-            "J1-C to REST was tested at 500 V, which resistor R1 does not bear (50 V): if it was not"
+            "J1-C to REST was tested at 500 V, which resistor R1 does not bear (50 V): if it"
+                + " was not"
                 + " disconnected, prove it again.",
-            "The readings were taken at 40 °C. By a rule of thumb (halves for each 10 °C) the lowest,"
-                + " 30 MΩ, would be 120 MΩ at 20 °C; it is shown only, no verdict uses it."),
+            "The readings were taken at 40 °C. By a rule of thumb (halves for each 10 °C) the"
+                + " lowest,"
+                + " 30 MΩ, would be 120 MΩ at 20 °C; it is shown only; no verdict uses it."),
         InsulationNoteSentences.of(
             List.of(
                 new InsulationNote.Strained(

@@ -44,7 +44,8 @@ class ObjectionSentencesTest {
         List.of(
             cannot + "its seal gives no serial number" + vouch,
             cannot
-                + "nothing tells whether it was made by this list, for want of a drawing or title"
+                + "nobody can tell whether it was made by this list: it has no drawing number"
+                + " or title"
                 + vouch),
         said(BOX, Optional.of(new TestedUnit("", "", "", "B"))));
   }

@@ -37,7 +37,7 @@ import java.util.stream.Stream;
 
 /**
  * Low insulation as leaks between nets, on the unit as it was found. Where most of the nets read at
- * one connector are low, that is one finding: moisture or dirt there is likelier than so many
+ * one connector are low, that is one finding: moisture or dirt there is more likely than so many
  * damaged wires (common practice, no source).
  */
 public final class LowInsulations {

@@ -39,7 +39,7 @@ final class Candidates {
    * Candidates for one region.
    *
    * @param mayBeMisread readings that may have been taken at another pin
-   * @param exchanges rows that may have each the other's value
+   * @param exchanges rows that may have each other's values
    */
   Candidates(
       Circuit circuit,

@@ -197,7 +197,7 @@ final class WiringSearch {
 
   /**
    * Two nets that are joined to the rest, each by itself, may be joined to each other: where that
-   * is likelier than one join at each, it is one story.
+   * is more likely than one join at each, it is one story.
    */
   private void joinStrays(List<Supposed> arrangements) {
     for (int one = 0; one < regions.size(); one++) {
