@@ -90,12 +90,18 @@ record Region(
     if (same.size() == 1) {
       return List.copyOf(same);
     }
-    Map<Explanation, Double> costs = new LinkedHashMap<>();
-    same.forEach(one -> costs.put(one, costByValues.applyAsDouble(one)));
-    same.sort(Comparator.<Explanation>comparingDouble(costs::get).thenComparingInt(itemsTouched));
-    double most = costs.get(same.get(0)) + NOT_MEANT;
-    return same.stream().filter(one -> costs.get(one) <= most).toList();
+    List<Costed> costed =
+        same.stream()
+            .map(one -> new Costed(one, costByValues.applyAsDouble(one)))
+            .sorted(
+                Comparator.comparingDouble(Costed::cost)
+                    .thenComparingInt(one -> itemsTouched.applyAsInt(one.explanation())))
+            .toList();
+    double most = costed.get(0).cost() + NOT_MEANT;
+    return costed.stream().filter(one -> one.cost() <= most).map(Costed::explanation).toList();
   }
+
+  private record Costed(Explanation explanation, double cost) {}
 
   private static boolean isSaidBetter(Explanation vague, List<Explanation> all) {
     return all.stream().anyMatch(precise -> isVaguerThan(vague, precise));
