@@ -174,6 +174,11 @@ public final class Circuit {
     return toOfPart[part];
   }
 
+  /** How far a part's ohms may be from what is listed, as a share of it. */
+  public double toleranceOf(int part) {
+    return part(part).tolerancePercent().orElse(harness.limits().tolerancePercent()) / 100;
+  }
+
   /** The parts that end at any of some points, each once and in order. */
   public int[] partsAt(int[] points) {
     Set<Integer> parts = Set.of();

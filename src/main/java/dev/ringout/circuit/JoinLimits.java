@@ -24,6 +24,7 @@ import java.util.Map;
 public final class JoinLimits {
   private final Circuit circuit;
   private final WireOhms wires;
+  private final PartsBeside partsBeside;
   private final Map<Double, Resistances> byCelsius = new HashMap<>();
 
   /** One meter serves a whole sheet of readings: it need not be compared by what it is. */
@@ -59,12 +60,15 @@ public final class JoinLimits {
    * @param expected what the way between the points may have, the leads apart; anything where it
    *     can't be computed
    * @param leads what the leads may add
+   * @param leastOhms the least that may be read, the leads apart, parts beside the way counted too
    */
-  public record JoinLimit(double ohms, Basis basis, OhmsRange expected, OhmsRange leads) {}
+  public record JoinLimit(
+      double ohms, Basis basis, OhmsRange expected, OhmsRange leads, double leastOhms) {}
 
   private JoinLimits(Circuit circuit, WireOhms wires) {
     this.circuit = circuit;
     this.wires = wires;
+    this.partsBeside = new PartsBeside(circuit);
   }
 
   /** The limits of one circuit by the published values of copper and the tables given. */
@@ -138,7 +142,10 @@ public final class JoinLimits {
       }
       OhmsRange expected = resistances.between(from, to, probing.state());
       if (expected.isKnown()) {
-        return limit(Basis.COMPUTED, expected);
+        return limit(
+            Basis.COMPUTED,
+            expected,
+            partsBeside.leastOhms(expected, probing.state(), nets.of(from)));
       }
       return limit(
           resistances.hasOtherMetal(from, to, probing.state())
@@ -147,20 +154,20 @@ public final class JoinLimits {
     }
 
     private JoinLimit limit(Basis basis) {
-      return fixed.computeIfAbsent(basis, one -> limit(one, OhmsRange.ANY));
+      return fixed.computeIfAbsent(basis, one -> limit(one, OhmsRange.ANY, 0));
     }
 
-    private JoinLimit limit(Basis basis, OhmsRange expected) {
+    private JoinLimit limit(Basis basis, OhmsRange expected, double leastOhms) {
       Limits limits = circuit.harness().limits();
       if (limits.closedMaxOhms().isPresent()) {
         double given = limits.closedMaxOhms().getAsDouble() + nulledOhms;
-        return new JoinLimit(given, Basis.GIVEN, expected, leads);
+        return new JoinLimit(given, Basis.GIVEN, expected, leads, leastOhms);
       }
       double ohms =
           basis == Basis.COMPUTED
               ? expected.highOhms() + leads.highOhms()
               : limits.fixedClosedMaxOhms() + nulledOhms;
-      return new JoinLimit(ohms, basis, expected, leads);
+      return new JoinLimit(ohms, basis, expected, leads, leastOhms);
     }
   }
 }

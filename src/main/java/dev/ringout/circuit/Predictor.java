@@ -241,7 +241,12 @@ public final class Predictor {
         // What is beside it still has to be read; with ohms of its own it may lead that much.
         part.ohms()
             .ifPresent(
-                ohms -> network.add(from, to, ohms * (1 - share(part)), Double.POSITIVE_INFINITY));
+                ohms ->
+                    network.add(
+                        from,
+                        to,
+                        ohms * (1 - circuit.toleranceOf(number)),
+                        Double.POSITIVE_INFINITY));
         return;
       }
       if (part.ohms().isEmpty() || anything) {
@@ -252,11 +257,11 @@ public final class Predictor {
         return;
       }
       double ohms = part.ohms().getAsDouble();
-      network.add(from, to, ohms * (1 - share(part)), ohms * (1 + share(part)));
-    }
-
-    private double share(Part part) {
-      return part.tolerancePercent().orElse(circuit.harness().limits().tolerancePercent()) / 100;
+      network.add(
+          from,
+          to,
+          ohms * (1 - circuit.toleranceOf(number)),
+          ohms * (1 + circuit.toleranceOf(number)));
     }
 
     /**

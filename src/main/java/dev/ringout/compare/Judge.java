@@ -124,7 +124,7 @@ public final class Judge {
     if (seen.lowOhms() - doubtOhms > expected.highOhms()) {
       return ValueVerdict.HIGH;
     }
-    if (seen.highOhms() + doubtOhms < expected.lowOhms()) {
+    if (seen.highOhms() + doubtOhms < limit.leastOhms()) {
       return ValueVerdict.LOW;
     }
     return seen.halfWidthOhms() >= expected.highOhms()

@@ -56,9 +56,14 @@ public sealed interface Fault {
     return Optional.empty();
   }
 
-  /** This fault, where it is a wire of another gauge. */
-  default Optional<WrongGauge> asWrongGauge() {
+  /** This fault, where it is a wire that reads too high by itself. */
+  default Optional<HighWire> asHighWire() {
     return Optional.empty();
+  }
+
+  /** The same, shown by other readings that lead over it too; of values that are too high. */
+  default Fault alsoShownBy(List<Judged> others) {
+    return this;
   }
 
   /**
@@ -86,9 +91,17 @@ public sealed interface Fault {
       return new Finding(certainty, readings, others, story, runnerUp);
     }
 
-    /** The same, shown by other readings. */
-    public Finding shownBy(List<Judged> others) {
-      return new Finding(certainty, List.copyOf(others), alternatives, story, runnerUp);
+    /** The same where it may be something else; then it is not certain. */
+    public Finding beside(List<Alternative> others) {
+      Certainty left = certainty == Certainty.CERTAIN ? Certainty.LIKELY : certainty;
+      return new Finding(left, readings, List.copyOf(others), story, runnerUp);
+    }
+
+    /** The same, shown by more readings. */
+    public Finding alsoShownBy(List<Judged> others) {
+      List<Judged> all = new ArrayList<>(readings);
+      all.addAll(others);
+      return new Finding(certainty, List.copyOf(all), alternatives, story, runnerUp);
     }
   }
 
@@ -203,25 +216,57 @@ public sealed interface Fault {
 
     /** The same where it may be something else; then it is not certain. */
     public HighResistance beside(List<Alternative> others) {
-      Certainty certainty =
-          finding.certainty() == Certainty.CERTAIN ? Certainty.LIKELY : finding.certainty();
-      return new HighResistance(
-          new Finding(
-              certainty,
-              finding.readings(),
-              List.copyOf(others),
-              finding.story(),
-              finding.runnerUp()),
-          suspects,
-          points,
-          limitOhms,
-          measuredOhms);
+      return with(finding.beside(others));
     }
 
-    /** The same, shown by other readings. */
-    public HighResistance shownBy(List<Judged> readings) {
-      return new HighResistance(
-          finding.shownBy(readings), suspects, points, limitOhms, measuredOhms);
+    @Override
+    public HighResistance alsoShownBy(List<Judged> others) {
+      return with(finding.alsoShownBy(others));
+    }
+
+    private HighResistance with(Finding other) {
+      return new HighResistance(other, suspects, points, limitOhms, measuredOhms);
+    }
+  }
+
+  /**
+   * A wire that reads too high by itself, and no reading between its ends tells why: another gauge,
+   * a poor joint at an end, another length.
+   *
+   * @param causes why, likeliest first; their odds are of all there is where it is the wire
+   * @param expected what it would read as listed
+   */
+  record HighWire(
+      Finding finding, Wire wire, List<Alternative> causes, OhmsRange expected, double measuredOhms)
+      implements Fault {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.highWire(this);
+    }
+
+    @Override
+    public List<Point> points() {
+      return List.of(wire.from(), wire.to());
+    }
+
+    @Override
+    public Optional<HighWire> asHighWire() {
+      return Optional.of(this);
+    }
+
+    /** Whether another gauge is the likeliest: that is what a wrong list would make. */
+    public boolean isLikeliestOfAnotherGauge() {
+      return causes.get(0).slips().get(0).asOtherGauge().isPresent();
+    }
+
+    /** The same where it may be something else; then it is not certain. */
+    public HighWire beside(List<Alternative> others) {
+      return new HighWire(finding.beside(others), wire, causes, expected, measuredOhms);
+    }
+
+    @Override
+    public HighWire alsoShownBy(List<Judged> others) {
+      return new HighWire(finding.alsoShownBy(others), wire, causes, expected, measuredOhms);
     }
   }
 
@@ -273,16 +318,9 @@ public sealed interface Fault {
     }
 
     @Override
-    public Optional<WrongGauge> asWrongGauge() {
-      return Optional.of(this);
-    }
-
-    /** The same, shown by other readings that lead over the wire too. */
     public WrongGauge alsoShownBy(List<Judged> others) {
-      List<Judged> all = new ArrayList<>(finding.readings());
-      all.addAll(others);
       return new WrongGauge(
-          finding.shownBy(all),
+          finding.alsoShownBy(others),
           wires,
           listed,
           likely,
@@ -494,6 +532,9 @@ public sealed interface Fault {
 
     /** See {@link HighResistance}. */
     T highResistance(HighResistance fault);
+
+    /** See {@link HighWire}. */
+    T highWire(HighWire fault);
 
     /** See {@link UnequalWire}. */
     T unequalWire(UnequalWire fault);

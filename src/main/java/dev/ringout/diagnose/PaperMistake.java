@@ -39,6 +39,11 @@ record PaperMistake(Class<? extends Fault> kind, List<Point> points, List<Move> 
     }
 
     @Override
+    public Optional<PaperMistake> highWire(Fault.HighWire fault) {
+      return fault.isLikeliestOfAnotherGauge() ? of(fault) : Optional.empty();
+    }
+
+    @Override
     public Optional<PaperMistake> unequalWire(Fault.UnequalWire fault) {
       return Optional.empty();
     }

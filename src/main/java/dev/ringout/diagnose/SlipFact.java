@@ -29,6 +29,16 @@ public sealed interface SlipFact {
     return Optional.empty();
   }
 
+  /** This fact, where it is a poor joint. */
+  default Optional<PoorJoint> asPoorJoint() {
+    return Optional.empty();
+  }
+
+  /** This fact, where it is another gauge. */
+  default Optional<OtherGauge> asOtherGauge() {
+    return Optional.empty();
+  }
+
   /** The value that does not stand as it was read, where this fact is a slip of the pen. */
   default Optional<Judged> ofThePen() {
     return Optional.empty();
@@ -107,6 +117,11 @@ public sealed interface SlipFact {
     public <T> T match(Cases<T> cases) {
       return cases.poorJoint(this);
     }
+
+    @Override
+    public Optional<PoorJoint> asPoorJoint() {
+      return Optional.of(this);
+    }
   }
 
   /** A wire has another length than listed. */
@@ -122,6 +137,11 @@ public sealed interface SlipFact {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.otherGauge(this);
+    }
+
+    @Override
+    public Optional<OtherGauge> asOtherGauge() {
+      return Optional.of(this);
     }
   }
 

@@ -31,6 +31,11 @@ final class WiresOfFault implements Fault.Cases<List<Wire>> {
   }
 
   @Override
+  public List<Wire> highWire(Fault.HighWire fault) {
+    return List.of(fault.wire());
+  }
+
+  @Override
   public List<Wire> unequalWire(Fault.UnequalWire fault) {
     return List.of(fault.wire());
   }

@@ -36,7 +36,7 @@ public final class FaultJson implements Fault.Cases<Map<String, Object>> {
     json.put("readings", places(fault.finding().readings()));
     json.putAll(equivalents);
     if (!fault.finding().alternatives().isEmpty()) {
-      json.put("alternatives", alternatives(fault));
+      json.put("alternatives", alternatives(fault.finding().alternatives()));
     }
     fault.finding().runnerUp().ifPresent(one -> json.put("runnerUp", runnerUp(one)));
     if (fault.finding().story() > 0) {
@@ -90,6 +90,15 @@ public final class FaultJson implements Fault.Cases<Map<String, Object>> {
     json.put("suspects", high.suspects().stream().map(one -> one.conductor().label()).toList());
     json.put("odds", high.suspects().stream().map(one -> rounded(one.odds())).toList());
     json.put("expected", ohms("max", high.limitOhms()));
+    json.put("measured", ohms("value", high.measuredOhms()));
+    return json;
+  }
+
+  @Override
+  public Map<String, Object> highWire(Fault.HighWire high) {
+    Map<String, Object> json = code("high-wire");
+    json.put("causes", alternatives(high.causes()));
+    json.put("expected", range(high.expected()));
     json.put("measured", ohms("value", high.measuredOhms()));
     return json;
   }
@@ -229,9 +238,9 @@ public final class FaultJson implements Fault.Cases<Map<String, Object>> {
     return json;
   }
 
-  private static List<Map<String, Object>> alternatives(Fault fault) {
+  private static List<Map<String, Object>> alternatives(List<Fault.Alternative> of) {
     List<Map<String, Object>> alternatives = new ArrayList<>();
-    for (Fault.Alternative alternative : fault.finding().alternatives()) {
+    for (Fault.Alternative alternative : of) {
       Map<String, Object> json = new LinkedHashMap<>();
       json.put("odds", rounded(alternative.odds()));
       json.put("summary", FaultSentences.slips(alternative.slips()));

@@ -71,6 +71,11 @@ public enum FaultSort {
     }
 
     @Override
+    public FaultSort highWire(Fault.HighWire fault) {
+      return fault.isLikeliestOfAnotherGauge() ? WRONG_GAUGE : HIGH_RESISTANCE;
+    }
+
+    @Override
     public FaultSort unequalWire(Fault.UnequalWire fault) {
       return HIGH_RESISTANCE;
     }

@@ -60,6 +60,11 @@ record SameFault(Class<? extends Fault> kind, List<?> where) {
     }
 
     @Override
+    public SameFault highWire(Fault.HighWire fault) {
+      return at(fault);
+    }
+
+    @Override
     public SameFault unequalWire(Fault.UnequalWire fault) {
       return at(fault);
     }

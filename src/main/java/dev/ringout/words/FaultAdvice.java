@@ -44,6 +44,11 @@ final class FaultAdvice implements Fault.Cases<String> {
   }
 
   @Override
+  public String highWire(Fault.HighWire high) {
+    return "Read the print on the wire, look at the crimps at both ends, and measure its length.";
+  }
+
+  @Override
   public String unequalWire(Fault.UnequalWire unequal) {
     return READ_EACH_JOINT;
   }

@@ -28,6 +28,11 @@ final class FaultKind implements Fault.Cases<String> {
   }
 
   @Override
+  public String highWire(Fault.HighWire fault) {
+    return "high-resistance";
+  }
+
+  @Override
   public String unequalWire(Fault.UnequalWire fault) {
     return "high-resistance";
   }

@@ -88,6 +88,24 @@ final class FaultSummary implements Fault.Cases<String> {
   }
 
   @Override
+  public String highWire(Fault.HighWire high) {
+    return Text.of(
+        "%s reads %s; as listed it would read %s. No reading between its ends tells why: %s.",
+        high.wire().name(),
+        Ohms.text(high.measuredOhms()),
+        high.expected().text(),
+        WordList.of(
+            high.causes().stream()
+                .map(
+                    cause ->
+                        Text.of(
+                            "%s (%s)",
+                            FaultSentences.slips(cause.slips()), Sentences.percent(cause.odds())))
+                .toList(),
+            "or"));
+  }
+
+  @Override
   public String unequalWire(Fault.UnequalWire unequal) {
     return Text.of(
         "%s reads %s; %d similar wires %s read %s. It is within the limit of %s, but poorer"

@@ -129,6 +129,14 @@ class EveryFaultTest {
                 List.of(moves)),
             new Fault.HighResistance(
                 finding, List.of(new Fault.Suspicion(conductor, 1, false)), ends, 0.2, 7),
+            new Fault.HighWire(
+                finding,
+                wire,
+                List.of(
+                    new Alternative(0.6, List.of(new SlipFact.OtherGauge(wire, new Gauge.Awg(24)))),
+                    new Alternative(0.4, List.of(new SlipFact.PoorJoint(conductor)))),
+                range,
+                7),
             new Fault.UnequalWire(finding, wire, 0.2, 0.15, 5, range),
             new Fault.WrongGauge(
                 finding, List.of(wire), new Gauge.Awg(20), new Gauge.Awg(24), 0.9, range, range, 1),

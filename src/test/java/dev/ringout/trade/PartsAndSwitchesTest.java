@@ -330,4 +330,28 @@ class PartsAndSwitchesTest {
     assertEquals(SwitchFault.STUCK, wrong.how());
     assertEquals("REST", wrong.position());
   }
+
+  /** Sixty metres of AWG 26 have 6.2 to 9.2 Ω; 7.55 Ω and 10 Ω side by side read 4.30. */
+  @Test
+  void a_resistor_beside_a_wire_makes_it_read_less_and_that_is_no_fault() {
+    UnitUnderTest unit = new UnitUnderTest(folder).part(",J1-1,P2-1,resistor,10 Ω,5,");
+    CheckResult result = unit.wire("W1,J1-1,P2-1,26,60 m").reads("J1-1", "P2-1", "4.30").check();
+    assertEquals(List.of(), result.diagnosis().faults());
+  }
+
+  /** By way of another net: two of 10 Ω in a row beside 7.55 Ω read 5.48. */
+  @Test
+  void so_do_two_that_lead_back_over_another_net() {
+    UnitUnderTest unit = new UnitUnderTest(folder);
+    unit.part(",J1-1,R1-1,resistor,10 Ω,5,").part(",P2-1,R1-1,resistor,10 Ω,5,");
+    CheckResult result = unit.wire("W1,J1-1,P2-1,26,60 m").reads("J1-1", "P2-1", "5.48").check();
+    assertEquals(List.of(), result.diagnosis().faults());
+  }
+
+  @Test
+  void one_that_leads_elsewhere_lets_no_wire_read_less() {
+    UnitUnderTest unit = new UnitUnderTest(folder).part(",J1-1,R1-1,resistor,10 Ω,5,");
+    CheckResult result = unit.wire("W1,J1-1,P2-1,26,60 m").reads("J1-1", "P2-1", "4.30").check();
+    assertInstanceOf(Fault.WrongGauge.class, OnlyFault.of(result));
+  }
 }

@@ -139,9 +139,9 @@ class SheetSlipsTest {
     unit.wire("W1,J1-1,P1-1,22,2.4 m").wire("W2,J1-2,P1-2,22,0.4 m").wire("W3,J1-3,P1-3,22,1 m");
     unit.reads("J1-1", "P1-1", "OL").reads("J1-2", "P1-2", "0.124");
     CheckResult result = unit.reads("J1-3", "P1-3", "0.052").check();
-    Fault.HighResistance high =
+    Fault.HighWire high =
         result.diagnosis().faults().stream()
-            .flatMap(fault -> fault.asHighResistance().stream())
+            .flatMap(fault -> fault.asHighWire().stream())
             .findFirst()
             .orElseThrow();
     assertTrue(

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import dev.ringout.check.CheckResult;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.HighResistance;
-import dev.ringout.diagnose.Fault.WrongGauge;
+import dev.ringout.diagnose.Fault.HighWire;
 import dev.ringout.harness.Wire;
 import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
@@ -57,7 +57,7 @@ class ValuesBesideOtherFaultsTest {
             .reads("TB1-1", "P2-1", "1.00")
             .reads("J1-A", "P2-1", "2.60")
             .check();
-    WrongGauge wrong = assertInstanceOf(WrongGauge.class, OnlyFault.of(result));
+    HighWire wrong = assertInstanceOf(HighWire.class, OnlyFault.of(result));
     assertEquals(List.of("W1"), wrong.wires().stream().map(Wire::name).toList());
     assertEquals(2, wrong.finding().readings().size(), "the one over both wires shows it as well");
     assertEquals(List.of(), result.diagnosis().unexplained());
@@ -72,7 +72,7 @@ class ValuesBesideOtherFaultsTest {
             .reads("J1-C", "P2-2", "1.00")
             .check();
     assertEquals(2, result.diagnosis().faults().size());
-    WrongGauge wrong = assertInstanceOf(WrongGauge.class, result.diagnosis().faults().get(0));
+    HighWire wrong = assertInstanceOf(HighWire.class, result.diagnosis().faults().get(0));
     assertEquals(List.of("W1"), wrong.wires().stream().map(Wire::name).toList());
     assertEquals(1, wrong.finding().readings().size());
     assertEquals(List.of("W2"), suspects(poorJoints(result).get(0)));

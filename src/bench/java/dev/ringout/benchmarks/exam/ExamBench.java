@@ -76,6 +76,7 @@ public final class ExamBench {
     System.out.println(Marks.row("all", all));
     System.out.println("\nclosed part\n" + Marks.calibration(closed));
     System.out.print("all\n" + Marks.calibration(all));
+    System.out.println(Marks.firstCauses(all));
     for (String word : words) {
       if (word.endsWith(".svg")) {
         Files.writeString(Path.of(word), Marks.picture(all));

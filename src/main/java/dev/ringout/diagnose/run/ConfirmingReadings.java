@@ -11,7 +11,6 @@ import dev.ringout.diagnose.NextReason;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Reading;
 import java.util.List;
-import java.util.Optional;
 
 /** The readings that confirm a fault, by its kind, or tell more of it. */
 final class ConfirmingReadings implements Fault.Cases<List<NextReading>> {
@@ -73,15 +72,24 @@ final class ConfirmingReadings implements Fault.Cases<List<NextReading>> {
   /** Where the pen may have slipped, the same once more; else halfway. */
   @Override
   public List<NextReading> highResistance(Fault.HighResistance fault) {
-    Optional<Judged> mayBeOfThePen =
-        fault.finding().alternatives().stream()
-            .flatMap(one -> one.slips().stream())
-            .flatMap(slip -> slip.ofThePen().stream())
-            .findFirst();
-    if (mayBeOfThePen.isPresent()) {
-      return List.of(again(mayBeOfThePen.get(), new NextReason.AloneShowsIt()));
-    }
-    return poorJoint.of(fault).map(this::unlessMade).orElse(List.of());
+    List<NextReading> again = valueOnceMore(fault);
+    return again.isEmpty() ? poorJoint.of(fault).map(this::unlessMade).orElse(List.of()) : again;
+  }
+
+  /** The value that the pen may have spoilt. */
+  private static List<NextReading> valueOnceMore(Fault fault) {
+    return fault.finding().alternatives().stream()
+        .flatMap(one -> one.slips().stream())
+        .flatMap(slip -> slip.ofThePen().stream())
+        .limit(1)
+        .map(one -> again(one, new NextReason.AloneShowsIt()))
+        .toList();
+  }
+
+  /** No reading between its ends tells why it is high. */
+  @Override
+  public List<NextReading> highWire(Fault.HighWire fault) {
+    return valueOnceMore(fault);
   }
 
   @Override

@@ -13,6 +13,7 @@ import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Finding;
 import dev.ringout.diagnose.wiring.AsFound;
 import dev.ringout.diagnose.wiring.SlipCosts;
+import dev.ringout.diagnose.wiring.WiringFaults;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
@@ -59,14 +60,17 @@ final class HighResistances {
   private final Comparison comparison;
   private final SlipCosts costs;
   private final boolean leadsInDoubt;
+  private final WiringFaults wiring;
   private final Map<Judged, Set<Integer>> ways = new HashMap<>();
 
   HighResistances(
+      WiringFaults wiring,
       AsFound asFound,
       JoinLimits limits,
       SlipCosts costs,
       Comparison comparison,
       boolean leadsInDoubt) {
+    this.wiring = wiring;
     this.asFound = asFound;
     this.circuit = asFound.circuit();
     this.limits = limits;
@@ -279,7 +283,7 @@ final class HighResistances {
             .mapToDouble(suspect -> Math.exp(suspect.score() - suspects.get(0).score()))
             .sum();
     return new Fault.HighResistance(
-        Finding.alone(certainty(suspects), readings, List.of()),
+        Finding.alone(certainty(suspects, readings), readings, List.of()),
         suspects.stream()
             .map(
                 one ->
@@ -300,11 +304,14 @@ final class HighResistances {
         ohms(worst));
   }
 
-  private Certainty certainty(List<Suspect> suspects) {
+  /** What else is wrong at these nets, and has no story, may be all that is wrong. */
+  private Certainty certainty(List<Suspect> suspects, List<Judged> readings) {
     if (leadsInDoubt) {
       return Certainty.POSSIBLE;
     }
-    return suspects.size() == 1 ? Certainty.CERTAIN : Certainty.LIKELY;
+    return suspects.size() == 1 && !wiring.leavesDoubt(readings)
+        ? Certainty.CERTAIN
+        : Certainty.LIKELY;
   }
 
   private static double ohms(Judged judged) {

@@ -84,17 +84,7 @@ public final class HighThroughParts {
 
   /** A fault with the readings through parts that it shows in too. */
   public Fault shown(Fault fault) {
-    return fault
-        .asHighResistance()
-        .<Fault>map(high -> high.shownBy(withThese(high)))
-        .or(() -> fault.asWrongGauge().map(wrong -> wrong.alsoShownBy(behind(wrong))))
-        .orElse(fault);
-  }
-
-  private List<Judged> withThese(Fault fault) {
-    List<Judged> readings = new ArrayList<>(fault.finding().readings());
-    readings.addAll(behind(fault));
-    return readings;
+    return fault.alsoShownBy(behind(fault));
   }
 
   private List<Judged> behind(Fault fault) {

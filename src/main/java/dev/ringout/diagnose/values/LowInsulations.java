@@ -53,6 +53,7 @@ public final class LowInsulations {
   private final Circuit circuit;
   private final Neighbours neighbours;
   private final Comparison comparison;
+  private final WiringFaults wiring;
   private final Partition found;
 
   /** What lies between nets as listed; through what has no ohms of its own a leak shows whole. */
@@ -64,17 +65,18 @@ public final class LowInsulations {
   private final Map<Integer, Set<Integer>> tied = new HashMap<>();
 
   private LowInsulations(
-      Circuit circuit, Neighbours neighbours, Comparison comparison, Partition found) {
+      Circuit circuit, Neighbours neighbours, Comparison comparison, WiringFaults wiring) {
     this.circuit = circuit;
     this.neighbours = neighbours;
     this.comparison = comparison;
-    this.found = found;
+    this.wiring = wiring;
+    this.found = wiring.found();
     this.parts = parts(circuit, found);
   }
 
   /** Low insulation that no fault of the wiring explains. */
   public static List<Fault> of(ListedUnit unit, Comparison comparison, WiringFaults wiring) {
-    return new LowInsulations(unit.circuit(), unit.neighbours(), comparison, wiring.found())
+    return new LowInsulations(unit.circuit(), unit.neighbours(), comparison, wiring)
         .faults(wiring.explained());
   }
 
@@ -213,7 +215,7 @@ public final class LowInsulations {
               readings,
               valuesOf(leak, readings),
               ends(leak),
-              leak.read() && isAtNoPart(leak) ? Certainty.CERTAIN : Certainty.LIKELY));
+              certainty(leak.read() && isAtNoPart(leak), readings)));
     }
     for (int net : leaks.loose()) {
       List<Judged> readings =
@@ -288,8 +290,12 @@ public final class LowInsulations {
     // Of nets tied together any may be the one that leaks.
     boolean isOfOneNet =
         readings.stream().allMatch(judged -> judged.probing().isPair() || nets(judged).size() == 1);
-    return leak(
-        readings, readings, probed(readings), isOfOneNet ? Certainty.CERTAIN : Certainty.LIKELY);
+    return leak(readings, readings, probed(readings), certainty(isOfOneNet, readings));
+  }
+
+  /** What else is wrong at these nets, and has no story, may be all that is wrong. */
+  private Certainty certainty(boolean isRead, List<Judged> readings) {
+    return isRead && !wiring.leavesDoubt(readings) ? Certainty.CERTAIN : Certainty.LIKELY;
   }
 
   /** The two nets of a reading between two points; of points tied together any may leak. */

@@ -51,73 +51,77 @@ public final class ValueFaults {
             : comparison.valuesComparedWith(circuit, limitsFound, changed(unit.circuit(), wiring));
     Set<Judged> claimed = new LinkedHashSet<>(wiring.explained());
     List<Fault> faults = new ArrayList<>();
-    WrongGauges gauges = new WrongGauges(unit, asFound, limitsFound, held);
-    List<Fault.WrongGauge> ofGauge = leadsInDoubt ? List.of() : gauges.faults(claimed);
-    ofGauge.forEach(fault -> claimed.addAll(fault.finding().readings()));
-    HighResistances high = new HighResistances(asFound, limitsFound, costs, held, leadsInDoubt);
-    Map<Fault.WrongGauge, List<Judged>> overThem = new HashMap<>();
+    WrongGauges gauges = new WrongGauges(unit, wiring, limitsFound, held);
+    List<Fault> ofWires = leadsInDoubt ? List.of() : gauges.faults(claimed);
+    ofWires.forEach(fault -> claimed.addAll(fault.finding().readings()));
+    HighResistances high =
+        new HighResistances(wiring, asFound, limitsFound, costs, held, leadsInDoubt);
+    Map<Fault, List<Judged>> overThem = new HashMap<>();
     List<Fault> poor = new ArrayList<>();
     for (Fault fault : high.faults(claimed)) {
-      Optional<Fault.WrongGauge> over = overAWire(ofGauge, fault);
+      Optional<Fault> over = overAWire(ofWires, fault);
       if (over.isPresent()) {
         overThem
             .computeIfAbsent(over.get(), key -> new ArrayList<>())
             .addAll(fault.finding().readings());
       } else {
-        poor.add(
-            fault
-                .asHighResistance()
-                .map(gauges::weighed)
-                .<Fault>map(one -> besidePen(one, maybeOfThePen))
-                .orElse(fault));
+        poor.add(fault.asHighResistance().map(gauges::weighed).orElse(fault));
       }
     }
-    List<Fault.WrongGauge> shown =
-        ofGauge.stream()
-            .map(fault -> fault.alsoShownBy(overThem.getOrDefault(fault, List.of())))
-            .toList();
-    add(shown, faults, claimed);
-    add(poor, faults, claimed);
+    ofWires.stream()
+        .map(fault -> fault.alsoShownBy(overThem.getOrDefault(fault, List.of())))
+        .map(fault -> besidePen(fault, maybeOfThePen))
+        .forEach(fault -> add(fault, faults, claimed));
+    poor.stream()
+        .map(fault -> besidePen(fault, maybeOfThePen))
+        .forEach(fault -> add(fault, faults, claimed));
     if (!leadsInDoubt) {
-      add(new UnequalWires(asFound, limitsFound, held).faults(claimed), faults, claimed);
+      new UnequalWires(asFound, limitsFound, held)
+          .faults(claimed)
+          .forEach(fault -> add(fault, faults, claimed));
     }
     return faults;
   }
 
-  /** A poor joint that one value alone shows, with the slip of the pen that it may be. */
-  private static Fault.HighResistance besidePen(
-      Fault.HighResistance high, Map<Judged, Alternative> maybeOfThePen) {
-    Alternative pen = maybeOfThePen.get(high.finding().readings().get(0));
-    if (pen == null || high.finding().readings().size() > 1) {
-      return high;
+  /** What one value alone shows, with the slip of the pen that it may be. */
+  private static Fault besidePen(Fault fault, Map<Judged, Alternative> maybeOfThePen) {
+    Alternative pen = maybeOfThePen.get(fault.finding().readings().get(0));
+    if (pen == null || fault.finding().readings().size() > 1) {
+      return fault;
     }
-    double others = high.finding().alternatives().stream().mapToDouble(Alternative::odds).sum();
-    // Its odds are against the joint alone, which has only what the others leave.
-    double weight = pen.odds() / (1 - pen.odds()) * (1 - others);
-    List<Alternative> all = new ArrayList<>();
-    all.add(new Alternative(weight / (1 + weight), pen.slips()));
-    high.finding()
-        .alternatives()
-        .forEach(one -> all.add(new Alternative(one.odds() / (1 + weight), one.slips())));
-    all.sort((one, other) -> Double.compare(other.odds(), one.odds()));
-    return high.beside(all);
+    // Its odds are against a poor joint alone, which has only what other causes leave.
+    double joint = fault.asHighWire().map(ValueFaults::oddsOfPoor).orElse(1.0);
+    double weight = pen.odds() / (1 - pen.odds()) * joint;
+    List<Alternative> beside = List.of(new Alternative(weight / (1 + weight), pen.slips()));
+    return fault
+        .asHighWire()
+        .<Fault>map(wire -> wire.beside(beside))
+        .or(() -> fault.asHighResistance().map(high -> high.beside(beside)))
+        .orElse(fault);
   }
 
-  /** The wire of another gauge that a way which is too high leads over. */
-  private static Optional<Fault.WrongGauge> overAWire(List<Fault.WrongGauge> ofGauge, Fault fault) {
+  private static double oddsOfPoor(Fault.HighWire wire) {
+    return wire.causes().stream()
+        .filter(cause -> cause.slips().get(0).asPoorJoint().isPresent())
+        .mapToDouble(Alternative::odds)
+        .sum();
+  }
+
+  /** The fault of a wire that a way which is too high leads over. */
+  private static Optional<Fault> overAWire(List<Fault> ofWires, Fault fault) {
     Optional<Wire> suspect =
         fault
             .asHighResistance()
             .filter(high -> !high.suspects().isEmpty())
             .flatMap(high -> high.suspects().get(0).conductor().asWire());
-    return ofGauge.stream()
+    return ofWires.stream()
         .filter(one -> suspect.filter(one.wires()::contains).isPresent())
         .findFirst();
   }
 
-  private static void add(List<? extends Fault> more, List<Fault> faults, Set<Judged> claimed) {
-    faults.addAll(more);
-    more.forEach(fault -> claimed.addAll(fault.finding().readings()));
+  private static void add(Fault fault, List<Fault> faults, Set<Judged> claimed) {
+    faults.add(fault);
+    claimed.addAll(fault.finding().readings());
   }
 
   /** Readings at nets that the slips touch. */

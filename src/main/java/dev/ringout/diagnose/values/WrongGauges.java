@@ -15,6 +15,7 @@ import dev.ringout.diagnose.SlipFact;
 import dev.ringout.diagnose.wiring.AsFound;
 import dev.ringout.diagnose.wiring.ListedUnit;
 import dev.ringout.diagnose.wiring.SlipCosts;
+import dev.ringout.diagnose.wiring.WiringFaults;
 import dev.ringout.harness.Wire;
 import dev.ringout.standards.CrimpBarrels;
 import dev.ringout.units.Gauge;
@@ -50,6 +51,7 @@ final class WrongGauges {
    */
   private static final double LENGTHS_DIFFER = 0.15;
 
+  private final WiringFaults wiring;
   private final AsFound asFound;
   private final Circuit circuit;
   private final JoinLimits limits;
@@ -58,8 +60,9 @@ final class WrongGauges {
   private final Comparison comparison;
   private final WiresAsMade asMade;
 
-  WrongGauges(ListedUnit unit, AsFound asFound, JoinLimits limits, Comparison comparison) {
-    this.asFound = asFound;
+  WrongGauges(ListedUnit unit, WiringFaults wiring, JoinLimits limits, Comparison comparison) {
+    this.wiring = wiring;
+    this.asFound = wiring.asFound();
     this.circuit = asFound.circuit();
     this.limits = limits;
     this.costs = unit.costs();
@@ -73,7 +76,7 @@ final class WrongGauges {
   /** Wires of one cable that all seem to be of the same other gauge are one fault. */
   private record Same(String cable, Gauge listed, Gauge likely) {}
 
-  List<Fault.WrongGauge> faults(Set<Judged> explainedOtherwise) {
+  List<Fault> faults(Set<Judged> explainedOtherwise) {
     Map<Same, List<Fault.WrongGauge>> alike = new LinkedHashMap<>();
     Set<Integer> seen = new HashSet<>();
     for (Judged judged : comparison.inForce()) {
@@ -95,13 +98,13 @@ final class WrongGauges {
                 });
       }
     }
-    return alike.values().stream().map(WrongGauges::together).toList();
+    return alike.values().stream().map(this::together).toList();
   }
 
-  private static Fault.WrongGauge together(List<Fault.WrongGauge> alike) {
+  private Fault together(List<Fault.WrongGauge> alike) {
     Fault.WrongGauge first = alike.get(0);
     if (alike.size() == 1) {
-      return first;
+      return byItself(first);
     }
     return new Fault.WrongGauge(
         Finding.alone(
@@ -115,6 +118,28 @@ final class WrongGauges {
         first.expected(),
         first.expectedOfLikely(),
         first.measuredOhms());
+  }
+
+  /** Why a wire is too high no reading tells, unless only another gauge fits. */
+  private Fault byItself(Fault.WrongGauge wrong) {
+    Finding finding = wrong.finding();
+    boolean isHigh = wrong.measuredOhms() > wrong.expected().highOhms();
+    if (!isHigh || finding.alternatives().isEmpty()) {
+      return wrong;
+    }
+    Wire wire = wrong.wires().get(0);
+    List<Alternative> causes = new ArrayList<>(finding.alternatives());
+    causes.add(
+        0, new Alternative(wrong.odds(), List.of(new SlipFact.OtherGauge(wire, wrong.likely()))));
+    return new Fault.HighWire(
+        Finding.alone(
+            wiring.leavesDoubt(finding.readings()) ? Certainty.LIKELY : Certainty.CERTAIN,
+            finding.readings(),
+            List.of()),
+        wire,
+        List.copyOf(causes),
+        wrong.expected(),
+        wrong.measuredOhms());
   }
 
   private Optional<Fault.WrongGauge> fault(Judged judged, Set<Integer> seen) {
@@ -215,31 +240,44 @@ final class WrongGauges {
   }
 
   /**
-   * The same poor joint with what else the reading of that wire alone may be; and certain only
-   * where nothing else may be.
+   * What a poor joint of one wire is once it is weighed against another gauge and another length:
+   * the same where neither fits, else a wire of which no reading tells why it is too high.
    */
-  Fault.HighResistance weighed(Fault.HighResistance high) {
+  Fault weighed(Fault.HighResistance high) {
     if (high.suspects().size() != 1) {
       return high;
     }
-    Optional<Wire> wire = high.suspects().get(0).conductor().asWire();
+    Conductor suspect = high.suspects().get(0).conductor();
+    Optional<Wire> wire = suspect.asWire();
     Optional<Gauge> listed = wire.flatMap(Wire::gauge);
     if (listed.isEmpty() || wire.get().length().isEmpty()) {
       return high;
     }
-    List<Alternative> others = new ArrayList<>();
-    high.finding().readings().stream()
+    return high.finding().readings().stream()
         .filter(judged -> isOf(judged, wire.get()) && judged.limit().expected().isKnown())
         .findFirst()
-        .ifPresent(
-            judged -> {
-              Weighed weighed = weighed(judged, wire.get(), listed.get());
-              others.addAll(otherLength(judged, wire.get(), weighed));
-              others.addAll(
-                  otherGauges(weighed, wire.get(), listed.get(), new Fit(listed.get(), 0)));
-              others.sort((a, b) -> Double.compare(b.odds(), a.odds()));
-            });
-    return others.isEmpty() ? high : high.beside(others);
+        .map(judged -> weighed(high, judged, wire.get(), listed.get()))
+        .orElse(high);
+  }
+
+  private Fault weighed(Fault.HighResistance high, Judged judged, Wire wire, Gauge listed) {
+    Weighed weighed = weighed(judged, wire, listed);
+    List<Alternative> causes = new ArrayList<>();
+    causes.addAll(otherLength(judged, wire, weighed));
+    causes.addAll(otherGauges(weighed, wire, listed, new Fit(listed, 0)));
+    if (causes.isEmpty()) {
+      return high;
+    }
+    double others = causes.stream().mapToDouble(Alternative::odds).sum();
+    causes.add(
+        new Alternative(1 - others, List.of(new SlipFact.PoorJoint(new Conductor.OfWire(wire)))));
+    causes.sort((a, b) -> Double.compare(b.odds(), a.odds()));
+    return new Fault.HighWire(
+        high.finding(),
+        asFound.listed(wire),
+        List.copyOf(causes),
+        judged.limit().expected(),
+        judged.seen().middleOhms());
   }
 
   /** Whether a reading is of one wire and nothing else. */

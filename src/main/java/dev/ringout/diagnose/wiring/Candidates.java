@@ -122,6 +122,9 @@ final class Candidates {
         judged.expected().throughParts().ifPresent(this::notAsListed);
         if (judged.observed() == Observed.RESISTIVE) {
           ofParts.elsewhere(judged, nets, slips, found);
+          ofParts
+              .farLeads(judged, nets, slips)
+              .forEach(one -> joinPoints(one.one(), one.other(), nets, found));
         } else {
           contactsThatJoin(judged, nets, found);
         }

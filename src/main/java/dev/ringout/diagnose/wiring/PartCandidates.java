@@ -48,24 +48,60 @@ final class PartCandidates {
   /** A part whose value was read where nothing is listed, one of its leads being there. */
   void elsewhere(
       Judged judged, SlippedNets nets, List<Slip> slips, Set<? super Slip.FaultyPart> found) {
+    eachAt(
+        judged,
+        nets,
+        slips,
+        (number, isFrom, probe) -> {
+          int from = circuit.fromOfPart(number);
+          int to = circuit.toOfPart(number);
+          found.add(
+              isFrom
+                  ? otherPoints(number, from, near(to, probe, nets))
+                  : otherPoints(number, near(from, probe, nets), to));
+        });
+  }
+
+  /**
+   * Where a part's value was read and nothing is listed, a join of one probe with the lead that is
+   * not at the other explains it too.
+   */
+  Set<Join> farLeads(Judged judged, SlippedNets nets, List<Slip> slips) {
+    Set<Join> joins = new LinkedHashSet<>();
+    eachAt(
+        judged,
+        nets,
+        slips,
+        (number, isFrom, probe) ->
+            joins.add(
+                new Join(probe, isFrom ? circuit.toOfPart(number) : circuit.fromOfPart(number))));
+    return joins;
+  }
+
+  /** Two points that would have to be joined. */
+  record Join(int one, int other) {}
+
+  /** A part with one lead at one probe, and the other probe. */
+  private interface AtAProbe {
+    void take(int part, boolean isFrom, int otherProbe);
+  }
+
+  private void eachAt(Judged judged, SlippedNets nets, List<Slip> slips, AtAProbe taker) {
     if (!judged.probing().isPair()) {
       return;
     }
     int one = judged.probing().from()[0];
     int other = judged.probing().to()[0];
     for (int number = 0; number < circuit.harness().parts().size(); number++) {
-      Part part = circuit.part(number);
-      if (isAltered(number, slips) || !PartValues.mayBe(part, judged, circuit)) {
+      if (isAltered(number, slips) || !PartValues.mayBe(circuit.part(number), judged, circuit)) {
         continue;
       }
-      int from = circuit.fromOfPart(number);
-      int to = circuit.toOfPart(number);
       for (int[] probes : new int[][] {{one, other}, {other, one}}) {
-        if (nets.groupOf(from) == nets.groupOf(probes[0])) {
-          leadAt(number, from, near(to, probes[1], nets), found);
+        if (nets.groupOf(circuit.fromOfPart(number)) == nets.groupOf(probes[0])) {
+          taker.take(number, true, probes[1]);
         }
-        if (nets.groupOf(to) == nets.groupOf(probes[0])) {
-          leadAt(number, near(from, probes[1], nets), to, found);
+        if (nets.groupOf(circuit.toOfPart(number)) == nets.groupOf(probes[0])) {
+          taker.take(number, false, probes[1]);
         }
       }
     }
@@ -81,8 +117,8 @@ final class PartCandidates {
     }
   }
 
-  private static void leadAt(int part, int from, int to, Set<? super Slip.FaultyPart> found) {
-    found.add(new Slip.FaultyPart(part, PartFault.OTHER_POINTS, from, to));
+  private static Slip.FaultyPart otherPoints(int part, int from, int to) {
+    return new Slip.FaultyPart(part, PartFault.OTHER_POINTS, from, to);
   }
 
   /** The point of a probed net at which a lead that belongs elsewhere is likeliest. */

@@ -10,6 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
 
 /**
  * Failing readings that hang together, with the explanations that fit them, sorted into classes:
@@ -30,10 +32,13 @@ record Region(
 
   private static final double ALL_BUT_SURE = 0.99;
 
+  /** What values speak so much against, or is so rare beside the likeliest, is not meant by it. */
+  private static final double NOT_MEANT = 4;
+
   /**
-   * Explanations that are one and the same to every meter.
+   * Explanations that join the same points.
    *
-   * @param explanations likeliest first
+   * @param explanations likeliest first, those that values do not rule out
    * @param odds the class's share of all, from 0 to 1
    */
   record EquivalenceClass(List<Explanation> explanations, double odds) {
@@ -51,7 +56,8 @@ record Region(
       Search.Result result,
       boolean shownOnce,
       Signatures signatures,
-      Comparator<Explanation> likelierFirst) {
+      ToDoubleFunction<Explanation> costByValues,
+      ToIntFunction<Explanation> itemsTouched) {
     Map<Object, List<Explanation>> bySignature = new LinkedHashMap<>();
     for (Explanation explanation : result.explanations()) {
       if (isSaidBetter(explanation, result.explanations())) {
@@ -68,13 +74,34 @@ record Region(
     double total = bySignature.values().stream().mapToDouble(Region::weight).sum();
     List<EquivalenceClass> classes = new ArrayList<>();
     for (List<Explanation> same : bySignature.values()) {
-      same.sort(likelierFirst);
-      classes.add(new EquivalenceClass(List.copyOf(same), weight(same) / total));
+      classes.add(
+          new EquivalenceClass(meant(same, costByValues, itemsTouched), weight(same) / total));
     }
     classes.sort((left, right) -> Double.compare(right.odds(), left.odds()));
     return new Region(
         failing, List.copyOf(classes), result.complete(), shownOnce, result.runnerUp());
   }
+
+  /** Of explanations that join the same points the cheapest, and of those at the fewest items. */
+  private static List<Explanation> meant(
+      List<Explanation> same,
+      ToDoubleFunction<Explanation> costByValues,
+      ToIntFunction<Explanation> itemsTouched) {
+    if (same.size() == 1) {
+      return List.copyOf(same);
+    }
+    List<Costed> costed =
+        same.stream()
+            .map(one -> new Costed(one, costByValues.applyAsDouble(one)))
+            .sorted(
+                Comparator.comparingDouble(Costed::cost)
+                    .thenComparingInt(one -> itemsTouched.applyAsInt(one.explanation())))
+            .toList();
+    double most = costed.get(0).cost() + NOT_MEANT;
+    return costed.stream().filter(one -> one.cost() <= most).map(Costed::explanation).toList();
+  }
+
+  private record Costed(Explanation explanation, double cost) {}
 
   private static boolean isSaidBetter(Explanation vague, List<Explanation> all) {
     return all.stream().anyMatch(precise -> isVaguerThan(vague, precise));
@@ -106,10 +133,15 @@ record Region(
 
   /**
    * Certain: more than one reading shows it, nothing of the same size fits, and nothing larger is
-   * worth a thought.
+   * worth a thought. A poor joint that has just what a part has may as well be a leak.
    */
   Certainty certainty() {
-    if (!shownOnce && complete && ofBestSize().size() == 1 && best().odds() >= ALL_BUT_SURE) {
+    boolean isPoor = best().primary().slips().stream().anyMatch(one -> one.asPoor().isPresent());
+    if (!shownOnce
+        && complete
+        && !isPoor
+        && ofBestSize().size() == 1
+        && best().odds() >= ALL_BUT_SURE) {
       return Certainty.CERTAIN;
     }
     return best().odds() > 0.5 ? Certainty.LIKELY : Certainty.POSSIBLE;

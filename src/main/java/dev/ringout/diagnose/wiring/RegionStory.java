@@ -7,6 +7,7 @@ import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.diagnose.Arrangement;
+import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Alternative;
 import dev.ringout.diagnose.Fault.Finding;
@@ -19,6 +20,7 @@ import dev.ringout.diagnose.wiring.Search.Explanation;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -26,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -74,7 +77,7 @@ final class RegionStory {
     for (int i = 0; i < groups.size(); i++) {
       Finding finding =
           new Finding(
-              region.certainty(),
+              certainty(),
               List.copyOf(shownBy.get(i)),
               i == 0 ? alternatives() : List.of(),
               story,
@@ -121,12 +124,52 @@ final class RegionStory {
         || predicted.throughParts().filter(parts -> parts.allows(judged.seen())).isPresent();
   }
 
+  private Certainty certainty() {
+    return region.certainty() == Certainty.CERTAIN && !otherwise().isEmpty()
+        ? Certainty.LIKELY
+        : region.certainty();
+  }
+
   private List<Alternative> alternatives() {
-    return region.classes().stream()
-        .skip(1)
-        .filter(one -> one.odds() >= LEAST_ODDS || one.size() <= region.best().size())
-        .map(one -> new Alternative(one.odds(), facts.of(one.primary().slips())))
+    Stream<Alternative> others =
+        region.classes().stream()
+            .skip(1)
+            .filter(one -> one.odds() >= LEAST_ODDS || one.size() <= region.best().size())
+            .map(one -> new Alternative(one.odds(), facts.of(one.primary().slips())));
+    return Stream.concat(otherwise().stream(), others)
+        .sorted(Comparator.comparingDouble(Alternative::odds).reversed())
         .toList();
+  }
+
+  /**
+   * What joins the same points by another kind of slip, and is not said with the first: a bridge in
+   * the place of a moved wire. That two points are joined holds whatever joins them.
+   */
+  private List<Alternative> otherwise() {
+    List<Explanation> alike = region.best().explanations();
+    double all = alike.stream().mapToDouble(one -> Math.exp(-one.cost())).sum();
+    return alike.stream()
+        .skip(1)
+        .filter(this::isOtherwise)
+        .map(
+            one ->
+                new Alternative(
+                    region.best().odds() * Math.exp(-one.cost()) / all, facts.of(one.slips())))
+        .toList();
+  }
+
+  private boolean isOtherwise(Explanation other) {
+    List<Slip> instead = new ArrayList<>(other.slips());
+    instead.removeAll(best.slips());
+    List<Slip> only = new ArrayList<>(best.slips());
+    only.removeAll(other.slips());
+    boolean isAnotherEnd = instead.stream().noneMatch(one -> one.misplaced().isEmpty());
+    boolean isJoinedAnyhow = only.stream().allMatch(one -> one.asBridged().isPresent());
+    return !isAnotherEnd && !isJoinedAnyhow && !kinds(instead).equals(kinds(only));
+  }
+
+  private static Set<Class<?>> kinds(List<Slip> slips) {
+    return slips.stream().map(Object::getClass).collect(Collectors.toSet());
   }
 
   /** Where the readings have left one story: the next, and what speaks against it. */

@@ -11,6 +11,7 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Faults of what is joined to what: opens, shorts, miswires and wrong parts. */
 public final class WiringFaults {
@@ -73,6 +74,21 @@ public final class WiringFaults {
   public boolean explains(Judged judged) {
     return regions.stream()
         .anyMatch(region -> !region.classes().isEmpty() && region.failing().contains(judged));
+  }
+
+  /** Whether a failing reading that shares a net with some was left without a story. */
+  public boolean leavesDoubt(Collection<Judged> readings) {
+    Set<Integer> nets = netsOf(readings);
+    return regions.stream()
+        .filter(region -> region.classes().isEmpty())
+        .anyMatch(region -> !Collections.disjoint(nets, netsOf(region.failing())));
+  }
+
+  private Set<Integer> netsOf(Collection<Judged> readings) {
+    return readings.stream()
+        .flatMapToInt(judged -> judged.probing().points().map(circuit.normal()::of))
+        .boxed()
+        .collect(Collectors.toSet());
   }
 
   /** Whether no failing reading beside some hangs together with them. */

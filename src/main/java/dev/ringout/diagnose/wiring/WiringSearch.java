@@ -13,11 +13,8 @@ import dev.ringout.diagnose.wiring.Search.Explanation;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -33,8 +30,6 @@ final class WiringSearch {
 
   private final ListedUnit unit;
   private final Circuit circuit;
-  private final boolean anyResistive;
-  private final boolean anyLow;
   private final double mostCost;
   private final Evidence evidence;
   private final Evidence consistent;
@@ -60,9 +55,6 @@ final class WiringSearch {
       double mostCost) {
     this.unit = unit;
     this.circuit = unit.circuit();
-    this.anyResistive = !comparison.with(Outcome.RESISTIVE).isEmpty();
-    this.anyLow =
-        comparison.inForce().stream().anyMatch(judged -> judged.value() == ValueVerdict.LOW);
     this.mostCost = mostCost;
     this.contradictory = contradictory(comparison);
     this.readTwice = comparison.readTwiceAlike();
@@ -300,23 +292,17 @@ final class WiringSearch {
     Search.Result found =
         new Search.Result(result.explanations(), result.complete() && allTried, result.runnerUp());
     return Region.of(
-        failing, found, isShownOnce(failing), new Signatures(circuit, held), likelierFirst());
+        failing,
+        found,
+        isShownOnce(failing),
+        new Signatures(circuit, held),
+        this::costByValues,
+        this::itemsTouched);
   }
 
-  /**
-   * Of explanations that join the same points the cheaper, or that which leaves fewer joins too
-   * high or too low; of those the one at the fewest items.
-   */
-  private Comparator<Explanation> likelierFirst() {
-    Map<Explanation, Double> known = new HashMap<>();
-    return Comparator.comparingDouble(
-            (Explanation explanation) -> known.computeIfAbsent(explanation, this::costWithJoints))
-        .thenComparingInt(this::itemsTouched);
-  }
-
-  private double costWithJoints(Explanation explanation) {
-    long others = anyResistive || anyLow ? joinsLeftOff(explanation.slips()) : 0;
-    return explanation.cost() + others * unit.costs().leastPoor();
+  /** What an explanation costs, each join that it leaves too high or too low counted too. */
+  private double costByValues(Explanation explanation) {
+    return explanation.cost() + joinsLeftOff(explanation.slips()) * unit.costs().leastPoor();
   }
 
   /** Whether one slip of the pen would do: one reading at another pin, or two rows exchanged. */

@@ -37,6 +37,9 @@ final class Marker {
   /** The mark and every claim. */
   record Marked(Mark mark, List<Claim> claims) {}
 
+  /** What a claim why a wire is too high begins with; then its number, the likeliest 0. */
+  static final String WHY_HIGH = "why high #";
+
   private final Box listed;
   private final Box unit;
   private final List<Edit> planted;
@@ -127,10 +130,25 @@ final class Marker {
         spoilt.isEmpty()
             ? ofTheTest.isEmpty() || (leadsAreOff && ofTheTest.size() == 1)
             : !ofTheTest.isEmpty() && ofTheTest.stream().allMatch(one -> one.isAbout(spoilt));
-    if (sheet && !unexplained && isSo(Told.all(ofTheUnit))) {
+    if (sheet && !unexplained && asMeant(ofTheUnit).stream().anyMatch(this::isSo)) {
       return Mark.EXACT;
     }
     return isAmong(ofTheUnit) && (spoilt.isEmpty() || sheet) ? Mark.AMONG : Mark.WRONG;
+  }
+
+  /** What is told, in each way that is meant. */
+  private static List<List<Edit>> asMeant(List<Told> told) {
+    List<List<Edit>> ways = List.of(List.of());
+    for (Told one : told) {
+      List<List<Edit>> more = new ArrayList<>();
+      for (List<Edit> before : ways) {
+        for (List<Edit> meant : one.alike() ? one.suspects() : List.of(one.first())) {
+          more.add(Stream.concat(before.stream(), meant.stream()).distinct().toList());
+        }
+      }
+      ways = more;
+    }
+    return ways;
   }
 
   /** Whether these differences make what was planted. */
@@ -202,8 +220,12 @@ final class Marker {
     List<Claim> claims = new ArrayList<>();
     Set<Integer> stories = new HashSet<>();
     for (Told one : told) {
+      if (one.alike()) {
+        claims.addAll(whyHigh(one));
+      }
       if (one.certain()) {
-        claims.add(new Claim(1, true, holds(one, one.first(), List.of()), one.summary()));
+        boolean holds = one.alike() ? anySuspect(one) : holds(one, one.first(), List.of());
+        claims.add(new Claim(1, true, holds, one.summary()));
         continue;
       }
       if (one.story() > 0 && !stories.add(one.story())) {
@@ -221,7 +243,7 @@ final class Marker {
           claims.add(
               new Claim(other.odds(), false, holds(one, other.edits(), story), "or: " + other));
         }
-      } else if (one.odds().size() == one.suspects().size()) {
+      } else if (!one.alike() && one.odds().size() == one.suspects().size()) {
         for (int at = 0; at < one.odds().size(); at++) {
           claims.add(
               new Claim(
@@ -231,6 +253,20 @@ final class Marker {
                   one.summary() + " #" + at));
         }
       }
+    }
+    return claims;
+  }
+
+  /** Why a wire is too high, of those that are: each cause with its odds. */
+  private List<Claim> whyHigh(Told one) {
+    List<Claim> claims = new ArrayList<>();
+    for (int at = 0; at < one.suspects().size() && anySuspect(one); at++) {
+      claims.add(
+          new Claim(
+              one.odds().get(at),
+              false,
+              holds(one, one.suspects().get(at), List.of()),
+              WHY_HIGH + at + " " + one.summary()));
     }
     return claims;
   }

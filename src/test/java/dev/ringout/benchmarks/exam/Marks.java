@@ -52,6 +52,18 @@ final class Marks {
     return row.append(" |").toString();
   }
 
+  /** How often the cause that is named first was the one, of wires that are too high. */
+  static String firstCauses(List<Sat> sat) {
+    List<Claim> first =
+        claims(sat).stream()
+            .filter(one -> one.text().startsWith(Marker.WHY_HIGH + 0 + " "))
+            .toList();
+    return "wires too high "
+        + first.size()
+        + ", the cause named first so in "
+        + first.stream().filter(Claim::holds).count();
+  }
+
   /** Stated odds in bins of ten points, and how often it was so. */
   static String calibration(List<Sat> sat) {
     StringBuilder table =

@@ -16,6 +16,7 @@ import java.util.Set;
  * @param story 0: by itself
  * @param suspects each by itself may be it, the likeliest first; mostly one
  * @param odds of the suspects; empty where none are given
+ * @param alike whether it is said that no reading tells the suspects apart: then all are meant
  * @param others what else it could be
  * @param rows of the sheet Continuity that show it
  */
@@ -25,6 +26,7 @@ record Told(
     int story,
     List<List<Edit>> suspects,
     List<Double> odds,
+    boolean alike,
     List<Other> others,
     Set<Integer> rows,
     String summary) {
@@ -104,10 +106,19 @@ record Told(
           Examinee.text(json, "certainty").equals("certain"),
           (int) Examinee.number(json, "story"),
           suspects(code, json),
-          Examinee.numbers(json, "odds"),
+          odds(code, json),
+          code.equals("high-wire"),
           others,
           rows,
           Examinee.text(json, "summary"));
+    }
+
+    private static List<Double> odds(String code, Map<String, Object> json) {
+      return code.equals("high-wire")
+          ? Examinee.list(json, "causes").stream()
+              .map(cause -> Examinee.number(cause, "odds"))
+              .toList()
+          : Examinee.numbers(json, "odds");
     }
 
     private List<List<Edit>> suspects(String code, Map<String, Object> json) {
@@ -116,6 +127,14 @@ record Told(
       return switch (code) {
         case "open" -> named(What.OPEN, Examinee.texts(json, "suspects"));
         case "high-resistance" -> named(What.POOR, Examinee.texts(json, "suspects"));
+        case "high-wire" ->
+            Examinee.list(json, "causes").stream()
+                .map(
+                    cause ->
+                        Examinee.list(cause, "slips").stream()
+                            .flatMap(slip -> slip(slip).stream())
+                            .toList())
+                .toList();
         case "unequal-wire" -> named(What.POOR, wires);
         case "shorted" ->
             List.of(

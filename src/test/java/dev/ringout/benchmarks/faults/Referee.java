@@ -143,6 +143,12 @@ final class Referee {
       return fault.suspects().stream().map(one -> poor(one.conductor())).toList();
     }
 
+    /** Of what may make one wire too high poor joints are planted. */
+    @Override
+    public List<Effect> highWire(Fault.HighWire fault) {
+      return List.of(poor(new Conductor.OfWire(fault.wire())));
+    }
+
     @Override
     public List<Effect> unequalWire(Fault.UnequalWire fault) {
       return notPlanted(fault);
