@@ -1,5 +1,6 @@
 package dev.ringout.cli;
 
+import dev.ringout.print.DrawnPictures;
 import dev.ringout.print.PdfFile;
 import dev.ringout.print.SheetsHtml;
 import dev.ringout.sheet.OutFile;
@@ -109,7 +110,8 @@ final class Sheets {
       String forms) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     if (name.endsWith(".xlsx")) {
-      return output.write(file, out -> OutFile.workbook(out, sheets, form), force);
+      return output.write(
+          file, out -> OutFile.workbook(out, DrawnPictures.below(sheets), form), force);
     }
     if (name.matches(".*\\.[a-z]{2,4}")) {
       throw new ParameterException(spec.commandLine(), "-o " + file + ": " + forms);

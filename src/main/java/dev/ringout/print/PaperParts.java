@@ -11,9 +11,21 @@ import java.util.function.Supplier;
  * @param parts in their order; each begins a new page
  * @param numbers where the pages' numbers stand
  */
-public record PaperParts(List<Supplier<String>> parts, Numbers numbers) {
+public record PaperParts(List<Part> parts, Numbers numbers) {
+  /** A part: a page of HTML to be set, or a long table that needs none. */
+  sealed interface Part permits Html, LongTable {}
+
+  /** A page of HTML, made when it is its turn. */
+  record Html(Supplier<String> page) implements Part {}
+
+  /** Thousands of rows. */
+  record LongTable(PaperTable table) implements Part {}
+
   /** Rows that are set at once. */
   static final int MOST_ROWS = 1000;
+
+  /** Rows of one table beyond which no page of HTML is made of it: it would take minutes. */
+  static final int LONG_ROWS = 2000;
 
   /** Where pages are numbered, in the lower margin. */
   public enum Numbers {
@@ -33,5 +45,21 @@ public record PaperParts(List<Supplier<String>> parts, Numbers numbers) {
       pieces.add(rows.subList(from, Math.min(rows.size(), from + MOST_ROWS)));
     }
     return pieces;
+  }
+
+  /** The pages of HTML among the parts. */
+  List<Supplier<String>> pages() {
+    List<Supplier<String>> pages = new ArrayList<>();
+    for (Part part : parts) {
+      if (part instanceof Html html) {
+        pages.add(html.page());
+      }
+    }
+    return pages;
+  }
+
+  /** Whether a part is a long table. */
+  boolean hasLongTable() {
+    return pages().size() < parts.size();
   }
 }

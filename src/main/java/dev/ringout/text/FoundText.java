@@ -1,5 +1,6 @@
 package dev.ringout.text;
 
+import dev.ringout.standards.Cautions;
 import dev.ringout.text.Page.Style;
 import dev.ringout.words.FoundWords;
 import dev.ringout.work.FoundWire;
@@ -16,6 +17,7 @@ public final class FoundText {
     page.paragraph("there  ", FoundWords.there(found));
     if (found.slip() != FoundWire.Slip.NONE) {
       page.paragraph("do     ", FoundWords.advice(found));
+      page.paragraph("", Cautions.onPageOfHands());
     }
     return page.toString();
   }
