@@ -29,7 +29,7 @@ public final class Svg {
   static List<String> lines(String words, int most) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : words.split(" ")) {
+    for (String word : words.split(" ", -1)) {
       if (line.length() > 0 && line.length() + 1 + word.length() > most) {
         lines.add(line.toString());
         line.setLength(0);

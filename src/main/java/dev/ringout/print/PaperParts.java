@@ -2,6 +2,7 @@ package dev.ringout.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -12,14 +13,21 @@ import java.util.function.Supplier;
  * @param numbers where the pages' numbers stand
  */
 public record PaperParts(List<Part> parts, Numbers numbers) {
-  /** A part: a page of HTML to be set, or a long table that needs none. */
-  sealed interface Part permits Html, LongTable {}
+  /**
+   * A part: one of the two.
+   *
+   * @param page of HTML, made when it is its turn
+   * @param table of thousands of rows, which needs no HTML
+   */
+  public record Part(Optional<Supplier<String>> page, Optional<PaperTable> table) {
+    static Part html(Supplier<String> page) {
+      return new Part(Optional.of(page), Optional.empty());
+    }
 
-  /** A page of HTML, made when it is its turn. */
-  record Html(Supplier<String> page) implements Part {}
-
-  /** Thousands of rows. */
-  record LongTable(PaperTable table) implements Part {}
+    static Part longTable(PaperTable table) {
+      return new Part(Optional.empty(), Optional.of(table));
+    }
+  }
 
   /** Rows that are set at once. */
   static final int MOST_ROWS = 1000;
@@ -49,17 +57,11 @@ public record PaperParts(List<Part> parts, Numbers numbers) {
 
   /** The pages of HTML among the parts. */
   List<Supplier<String>> pages() {
-    List<Supplier<String>> pages = new ArrayList<>();
-    for (Part part : parts) {
-      if (part instanceof Html html) {
-        pages.add(html.page());
-      }
-    }
-    return pages;
+    return parts.stream().flatMap(part -> part.page().stream()).toList();
   }
 
   /** Whether a part is a long table. */
   boolean hasLongTable() {
-    return pages().size() < parts.size();
+    return parts.stream().anyMatch(part -> part.table().isPresent());
   }
 }

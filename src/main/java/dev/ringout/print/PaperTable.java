@@ -11,7 +11,7 @@ import java.util.Set;
  * @param foot below each page, on the left
  * @param failing the rows that stand out, from 0
  */
-record PaperTable(
+public record PaperTable(
     String title,
     String which,
     String foot,
@@ -19,4 +19,11 @@ record PaperTable(
     double heightMm,
     List<String> headings,
     List<List<String>> rows,
-    Set<Integer> failing) {}
+    Set<Integer> failing) {
+  /** What is given can't be changed afterwards. */
+  public PaperTable {
+    headings = List.copyOf(headings);
+    rows = List.copyOf(rows);
+    failing = Set.copyOf(failing);
+  }
+}

@@ -212,7 +212,7 @@ final class PaperTablePages {
     }
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.split(" ")) {
+    for (String word : text.split(" ", -1)) {
       if (line.length() > 0 && width(line + " " + word, LETTER) > most) {
         lines.add(line.toString());
         line.setLength(0);

@@ -73,10 +73,11 @@ public final class PdfFile {
   private static void append(
       PDDocument whole, PaperParts.Part part, boolean tagged, PrivateFile font, PDFont written)
       throws IOException {
-    if (part instanceof PaperParts.LongTable rows) {
-      PaperTablePages.write(whole, written, rows.table());
-    } else if (part instanceof PaperParts.Html html) {
-      try (PDDocument next = set(html.page(), tagged, font)) {
+    if (part.table().isPresent()) {
+      PaperTablePages.write(whole, written, part.table().get());
+    }
+    if (part.page().isPresent()) {
+      try (PDDocument next = set(part.page().get(), tagged, font)) {
         new PDFMergerUtility().appendDocument(whole, next);
       }
     }

@@ -114,8 +114,8 @@ public final class RecordHtml {
       Optional<RecordBlock.Table> table = longTable(part);
       pages.add(
           table.isPresent()
-              ? new PaperParts.LongTable(paperTable(record, table.get(), paper))
-              : new PaperParts.Html(
+              ? PaperParts.Part.longTable(paperTable(record, table.get(), paper))
+              : PaperParts.Part.html(
                   () -> {
                     String page = new RecordHtml().page(record, part, paper, false);
                     return parts.size() == 1 ? page : page.replace(NUMBERS, "");

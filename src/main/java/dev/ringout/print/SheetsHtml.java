@@ -82,7 +82,7 @@ public final class SheetsHtml {
     for (List<Piece> part : parts) {
       boolean first = pages.isEmpty();
       pages.add(
-          new PaperParts.Html(
+          PaperParts.Part.html(
               () -> {
                 String page = page(form, part, first, false);
                 return parts.size() == 1 ? page : page.replace(NUMBERS, "");

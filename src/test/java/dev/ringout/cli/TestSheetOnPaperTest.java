@@ -147,7 +147,7 @@ class TestSheetOnPaperTest {
 
     @Override
     protected void writeString(String text, List<TextPosition> positions) {
-      String first = text.strip().split("\\s")[0];
+      String first = text.strip().split("\\s", -1)[0];
       if (List.of("Continuity", "Insulation", "Calls").contains(text.strip())) {
         isToFill = !first.equals("Calls");
       }

@@ -124,7 +124,7 @@ class RecordContentTest {
   @Test
   void a_source_is_said_once_and_what_is_from_memory_is_a_mark() {
     for (List<String> row : table(content("good", "0.05"), "Sources").rows()) {
-      List<String> sources = List.of(row.get(1).replace(" †", "").split("; "));
+      List<String> sources = List.of(row.get(1).replace(" †", "").split("; ", -1));
       assertEquals(sources.stream().distinct().toList(), sources, row.get(0));
       assertFalse(row.get(1).contains("from memory"), row.toString());
     }
