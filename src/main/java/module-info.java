@@ -33,7 +33,9 @@ module dev.ringout {
   requires openhtmltopdf.pdfbox;
   requires openhtmltopdf.core;
   requires openhtmltopdf.svg.support;
+  requires org.apache.fontbox;
   requires org.apache.pdfbox;
+  requires org.apache.pdfbox.io;
   requires org.apache.xmlbeans;
 
   opens dev.ringout.cli to

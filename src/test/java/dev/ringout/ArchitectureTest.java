@@ -101,6 +101,7 @@ class ArchitectureTest {
       org.ejml                    | circuit
       com.google.zxing            | pictures
       com.openhtmltopdf           | print
+      org.apache.fontbox          | print
       org.apache.pdfbox           | print record
       com.fasterxml.jackson       | json
       com.fazecast                | meter.link

@@ -7,6 +7,7 @@ import dev.ringout.json.PlanJson;
 import dev.ringout.plan.PlanOptions.Isolation;
 import dev.ringout.plan.TestPlan;
 import dev.ringout.print.PlanSheets;
+import dev.ringout.readings.JobTemplate;
 import dev.ringout.sheet.PrintForm;
 import dev.ringout.text.PlanText;
 import dev.ringout.units.Numbers;
@@ -108,7 +109,8 @@ final class PlanCommand implements Callable<Integer> {
     return file.write(
         output,
         spec,
-        PrintForm.tested(UnitTitle.of(plan.circuit().harness()), file.paper()),
+        PrintForm.tested(UnitTitle.of(plan.circuit().harness()), file.paper())
+            .of(plan.options().job().value(JobTemplate.SERIAL)),
         () -> PlanSheets.of(plan),
         Numbers.count(plan.steps().size(), "step"),
         () ->

@@ -6,6 +6,7 @@ import dev.ringout.jobs.RecordJob;
 import dev.ringout.jobs.Stopped;
 import dev.ringout.jobs.VerifyJob;
 import dev.ringout.jobs.WrongRequest;
+import dev.ringout.print.DrawnPictures;
 import dev.ringout.print.PdfFile;
 import dev.ringout.print.RecordHtml;
 import dev.ringout.print.RecordSheets;
@@ -313,8 +314,8 @@ final class ReportCommand implements Callable<Integer> {
     } else if (name.endsWith(".pdf")) {
       PdfFile.writeTagged(out, RecordHtml.forPaper(record, paper));
     } else {
-      PrintForm form = PrintForm.tested(record.title(), paper);
-      OutFile.workbook(out, RecordSheets.of(record), form);
+      PrintForm form = PrintForm.recorded(record.title(), paper).of(record.serial());
+      OutFile.workbook(out, DrawnPictures.below(RecordSheets.of(record)), form);
     }
   }
 

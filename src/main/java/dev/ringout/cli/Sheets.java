@@ -1,6 +1,7 @@
 package dev.ringout.cli;
 
 import dev.ringout.cli.TablesFile.Form;
+import dev.ringout.print.DrawnPictures;
 import dev.ringout.print.PdfFile;
 import dev.ringout.print.SheetsHtml;
 import dev.ringout.sheet.OutFile;
@@ -109,7 +110,8 @@ final class Sheets {
       boolean force,
       List<Form> forms) {
     if (to.is(Form.XLSX)) {
-      return output.write(to.path(), out -> OutFile.workbook(out, sheets, form), force);
+      return output.write(
+          to.path(), out -> OutFile.workbook(out, DrawnPictures.below(sheets), form), force);
     }
     if (to.is(Form.FOLDER)) {
       return output.writeFolder(to.path(), beside -> OutFile.folder(beside, sheets), force);

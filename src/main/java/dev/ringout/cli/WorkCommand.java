@@ -1,6 +1,7 @@
 package dev.ringout.cli;
 
 import dev.ringout.jobs.Answer;
+import dev.ringout.jobs.InputName;
 import dev.ringout.jobs.WorkJob;
 import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.WorkJson;
@@ -81,7 +82,8 @@ final class WorkCommand implements Callable<Integer> {
     return file.write(
         output,
         spec,
-        PrintForm.wired(UnitTitle.of(papers.harness()), file.paper()),
+        PrintForm.wired(UnitTitle.of(papers.harness()), file.paper())
+            .of(InputName.serial(harnessFile.file())),
         () -> WorkSheets.of(papers, code),
         Numbers.count(papers.sheets().size(), "item")
             + ", "

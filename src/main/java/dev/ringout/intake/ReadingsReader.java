@@ -17,6 +17,7 @@ import dev.ringout.readings.Rework;
 import dev.ringout.readings.Side;
 import dev.ringout.readings.TimeOfReading;
 import dev.ringout.sheet.Sheet;
+import dev.ringout.sheet.SheetBar;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
@@ -77,7 +78,8 @@ public final class ReadingsReader {
 
   /** What a planned sheet says besides is for people. */
   private static final List<String> SHEETS =
-      List.of("Continuity", "Insulation", "Job", "Rework", "Waivers", "Read first", "Calls");
+      List.of(
+          "Continuity", "Insulation", "Job", "Rework", "Waivers", "Read first", "REST", "Calls");
 
   /** A title and who made it, at most. */
   private static final int ROWS_ABOVE_HEADINGS = 10;
@@ -237,6 +239,10 @@ public final class ReadingsReader {
 
   private void row(Entry entry, Reading.Kind kind, Job job, Values values, int unreadBefore) {
     String step = entry.text(RowSides.STEP.name());
+    if (SheetBar.is(step)) {
+      bar(entry);
+      return;
+    }
     String by = shared(entry.text(BY.name()));
     String note = shared(note(entry));
     Optional<Side> from = sides.from(entry);
@@ -271,6 +277,18 @@ public final class ReadingsReader {
             entry.place(READING.name()));
     readings.add(reading);
     reverse.ifPresent(one -> readings.add(reading.reversed(one, entry.place(REVERSE.name()))));
+  }
+
+  /** A reading that somebody wrote into a bar is not left out in silence. */
+  private static void bar(Entry entry) {
+    for (Column column : List.of(RowSides.FROM, RowSides.TO, READING, REVERSE)) {
+      if (!entry.text(column.name()).isEmpty()) {
+        entry.error(
+            column.name(),
+            "this row says what to do next and is not read; use a row of its own",
+            "");
+      }
+    }
   }
 
   /** What was written beside the value; of one from a meter, how it came in and its own text. */

@@ -75,6 +75,11 @@ public final class InputName {
             parts.length > 1 ? Optional.of(parts[1]) : Optional.empty()));
   }
 
+  /** The serial number of the unit that a path means; empty where it means a file. */
+  public static String serial(Path named) {
+    return unit(named).map(Unit::serial).orElse("");
+  }
+
   /** The station that a path means; absent where it means a file. */
   static Optional<String> station(Path named) {
     String name = named.toString();

@@ -8,11 +8,15 @@ import dev.ringout.plan.PlanOptions;
 import dev.ringout.plan.PlanOptions.Isolation;
 import dev.ringout.plan.Planner;
 import dev.ringout.plan.TestPlan;
+import dev.ringout.readings.Job;
 import dev.ringout.readings.JobTemplate;
+import dev.ringout.readings.ReadingSet;
 import dev.ringout.standards.HandMovements;
 import dev.ringout.standards.Tables;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The test sheet with the fewest steps that prove a unit, or what its readings leave open. */
@@ -81,7 +85,40 @@ public final class PlanJob {
             unit.items(),
             taken,
             unit.readings().reworksBefore(),
-            job);
+            carried(request, unit.readings(), job));
     return Planner.plan(circuit, limits, new HandMovements(tables), options);
+  }
+
+  /**
+   * What stands on the sheet Job before anything is written: what the station carries; else, in a
+   * retest, what the tests before were made with; and which unit it is, where that is known. Who
+   * reads, when, and in which air is written at each test anew.
+   */
+  private static JobTemplate carried(Request request, ReadingSet readings, JobTemplate job) {
+    Map<String, String> rows = new LinkedHashMap<>(job.rows());
+    for (Job before : readings.jobs()) {
+      for (String name : JobTemplate.OF_EQUIPMENT) {
+        String value = before.value(name);
+        if (job.value(name).isEmpty() && !value.isEmpty() && !isWithoutItsUnit(name, value)) {
+          rows.put(name, value);
+        }
+      }
+    }
+    String serial =
+        request
+            .unit()
+            .said()
+            .serialNumber()
+            .or(() -> InputName.unit(request.unit().list()).map(InputName.Unit::serial))
+            .orElse(readings.serialNumber());
+    if (!serial.isEmpty()) {
+      rows.put(JobTemplate.SERIAL, serial);
+    }
+    return new JobTemplate(rows);
+  }
+
+  /** Its unit stood in a cell beside it: bare it would be another value. */
+  private static boolean isWithoutItsUnit(String name, String value) {
+    return JobTemplate.WITH_UNIT.contains(name) && value.matches("[\\d.,\\s]*");
   }
 }

@@ -37,7 +37,9 @@ enum RecordForm {
     Reply of(RecordContent content, String name) throws IOException {
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       OutFile.workbook(
-          bytes, RecordSheets.of(content), PrintForm.tested(content.title(), PaperSize.A4));
+          bytes,
+          RecordSheets.of(content),
+          PrintForm.recorded(content.title(), PaperSize.A4).of(content.serial()));
       return Reply.of(200, WORKBOOK, bytes.toByteArray()).savedAs(name);
     }
   };

@@ -134,11 +134,12 @@ final class UnitRoutes {
   private Reply paper(String id, String kind) throws Refused {
     StoredUnit unit = units.unit(id);
     return switch (kind) {
-      case "plan" -> page(plan(unit), PrintForm.tested(title(unit), PrintForm.PaperSize.A4));
+      case "plan" ->
+          page(plan(unit), PrintForm.tested(title(unit), PrintForm.PaperSize.A4).of(unit.serial()));
       case "wiring" ->
           page(
               WorkSheets.of(papers(unit), Optional.empty()),
-              PrintForm.wired(title(unit), PrintForm.PaperSize.A4));
+              PrintForm.wired(title(unit), PrintForm.PaperSize.A4).of(unit.serial()));
       default -> throw new Refused(Reason.MISSING, "There is no such paper.");
     };
   }

@@ -3,6 +3,7 @@ package dev.ringout.pictures;
 import dev.ringout.standards.FacePositions.Spot;
 import dev.ringout.work.Face;
 import dev.ringout.work.ItemSheet;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,10 +14,21 @@ import java.util.Map;
  * and letter alone, so that it reads in black and white.
  */
 public final class FacePicture {
-  private static final double VIEW_MM = 125;
-  private static final double GAP_MM = 8;
+  /** Of a view; two of them stand side by side on a page, one below the other on a phone. */
+  private static final double WIDEST_MM = 125;
+
   private static final double TITLE_MM = 11;
-  private static final double LEGEND_MM = 7;
+  private static final double LINE_MM = 3.6;
+
+  /** For the words above and below a view. */
+  private static final double NARROWEST_MM = 86;
+
+  /** Between two views, and what a page needs besides. */
+  private static final double BESIDE_MM = 8;
+
+  /** What the name of a cavity is read by in the hand (common practice, no source). */
+  private static final double READABLE_MM = 2;
+
   private static final double MOST_PITCH_MM = 13;
 
   /** Of the pitch; neighbours don't touch. */
@@ -31,9 +43,9 @@ public final class FacePicture {
   private final Map<String, String> marks;
   private final double scale;
   private final double pitch;
-  private final Svg svg = new Svg();
+  private Svg svg = new Svg();
 
-  private FacePicture(ItemSheet sheet, Face face, Map<String, String> marks) {
+  private FacePicture(ItemSheet sheet, Face face, Map<String, String> marks, double viewMm) {
     this.sheet = sheet;
     this.face = face;
     this.marks = marks;
@@ -41,22 +53,32 @@ public final class FacePicture {
     double nearest = nearest(face.wiringSide());
     double width = extent(face.wiringSide(), true) + nearest;
     double height = extent(face.wiringSide(), false) + nearest;
-    scale = Math.min(MOST_PITCH_MM / nearest, Math.min(VIEW_MM / width, VIEW_MM / height));
+    scale = Math.min(MOST_PITCH_MM / nearest, Math.min(viewMm / width, viewMm / height));
     pitch = nearest * scale;
   }
 
-  /** The drawing (SVG) of a sheet that has a face. */
-  public static String of(ItemSheet sheet, Face face) {
-    return new FacePicture(sheet, face, Map.of()).drawing();
+  /**
+   * The views (SVG, one after the other) of a sheet that has a face.
+   *
+   * @param pageMm how wide the page is on which they stand
+   */
+  public static String of(ItemSheet sheet, Face face, double pageMm) {
+    return of(sheet, face, Map.of(), pageMm);
   }
 
   /**
-   * The drawing with some cavities marked.
+   * The views with some cavities marked. They stand side by side where their letters can be read so
+   * in the hand, else one below the other.
    *
    * @param marks pin to what stands on its mark: a number or letter
+   * @param pageMm how wide the page is on which they stand
    */
-  public static String of(ItemSheet sheet, Face face, Map<String, String> marks) {
-    return new FacePicture(sheet, face, marks).drawing();
+  public static String of(ItemSheet sheet, Face face, Map<String, String> marks, double pageMm) {
+    double beside = Math.min(WIDEST_MM, (pageMm - BESIDE_MM) / 2);
+    FacePicture small = new FacePicture(sheet, face, marks, beside);
+    return small.letter() >= READABLE_MM
+        ? small.drawing()
+        : new FacePicture(sheet, face, marks, pageMm - BESIDE_MM).drawing();
   }
 
   /** How near two cavities stand; one alone stands 10 mm from nobody. */
@@ -83,36 +105,33 @@ public final class FacePicture {
   }
 
   private String drawing() {
-    double drawn = extent(face.wiringSide(), false) * scale + pitch;
-    double height = TITLE_MM + drawn + LEGEND_MM;
-    double width = face.hasMatingSide() ? 2 * VIEW_MM + GAP_MM : VIEW_MM;
-    if (face.hasMatingSide()) {
-      view("WIRING SIDE", "the side on which the wires go in", face.wiringSide(), 0);
-      view(
-          "MATING SIDE",
-          "the face that meets the other half: left and right are exchanged",
-          face.matingSide(),
-          VIEW_MM + GAP_MM);
-    } else {
-      view("WIRING SIDE", "as one stands before it", face.wiringSide(), 0);
+    if (!face.hasMatingSide()) {
+      return view("WIRING SIDE", "as one stands before it", face.wiringSide());
     }
-    svg.text(0, height - 1.5, 2.6, "start", legend());
-    return svg.drawing("Face of " + sheet.ref(), width, height);
+    return view("WIRING SIDE", "the side on which the wires go in", face.wiringSide())
+        + view(
+            "MATING SIDE",
+            "the face that meets the other half: left and right are exchanged",
+            face.matingSide());
   }
 
-  private String legend() {
-    String unplaced =
-        face.unplaced().isEmpty()
-            ? ""
-            : " Without a position, so not drawn: " + String.join(", ", face.unplaced()) + ".";
-    return "Thick ring: a wire goes in, its name under the cavity's. Thin ring, crossed: no wire."
-        + " Find the key by the letters on the insert."
-        + unplaced;
+  private List<String> legend() {
+    List<String> lines =
+        new ArrayList<>(
+            List.of(
+                "Thick ring: a wire goes in, its name under the cavity's.",
+                "Thin ring, crossed: no wire.",
+                "Find the key by the letters on the insert."));
+    if (!face.unplaced().isEmpty()) {
+      lines.add("Without a position, so not drawn: " + String.join(", ", face.unplaced()) + ".");
+    }
+    return lines;
   }
 
-  private void view(String side, String what, List<Spot> spots, double left) {
-    svg.boldText(left, 4, 4.2, "start", sheet.ref() + "  " + side);
-    svg.text(left, 8.2, 2.8, "start", what);
+  private String view(String side, String what, List<Spot> spots) {
+    svg = new Svg();
+    svg.boldText(0, 4, 4.2, "start", sheet.ref() + "  " + side);
+    svg.text(0, 8.2, 2.7, "start", what);
     double least = spots.stream().mapToDouble(Spot::xMillimetres).min().orElse(0);
     double most = spots.stream().mapToDouble(Spot::yMillimetres).max().orElse(0);
     double across = extent(spots, true) * scale + pitch;
@@ -120,16 +139,28 @@ public final class FacePicture {
     svg.add(
         "<rect x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" rx=\"%.2f\" fill=\"none\""
             + " stroke=\"#000\" stroke-width=\"0.2\"/>",
-        left + 0.2,
+        0.3,
         TITLE_MM - 0.8,
         across,
         down + 0.4,
         Math.min(across, down) / (isRound(across, down) ? 2 : 6));
     for (Spot spot : spots) {
-      double x = left + 0.2 + pitch / 2 + (spot.xMillimetres() - least) * scale;
+      double x = 0.3 + pitch / 2 + (spot.xMillimetres() - least) * scale;
       double y = TITLE_MM - 0.6 + pitch / 2 + (most - spot.yMillimetres()) * scale;
       cavity(spot.contact(), x, y);
     }
+    double below = TITLE_MM + down + LINE_MM;
+    for (String line : legend()) {
+      svg.text(0, below, 2.7, "start", line);
+      below += LINE_MM;
+    }
+    return svg.drawing(
+        "Face of " + sheet.ref() + ", " + side, Math.max(NARROWEST_MM, across + 0.6), below);
+  }
+
+  /** How high the name of a cavity is. */
+  private double letter() {
+    return Math.min(0.3 * pitch, 3.6);
   }
 
   /** Rings of cavities make an insert that is about as high as it is wide. */
@@ -162,7 +193,7 @@ public final class FacePicture {
           x + corner,
           y + corner);
     }
-    double letter = Math.min(0.3 * pitch, 3.6);
+    double letter = letter();
     String name =
         wires.size() > 1
             ? wires.get(0) + " +" + (wires.size() - 1)

@@ -1,6 +1,8 @@
 package dev.ringout.pictures;
 
 import dev.ringout.units.Text;
+import java.util.ArrayList;
+import java.util.List;
 
 /** A drawing in the making, in millimetres: what all drawings have in common. */
 public final class Svg {
@@ -21,6 +23,23 @@ public final class Svg {
   /** Words in black. */
   public void text(double x, double y, double size, String anchor, String words) {
     text(x, y, size, anchor, "", words);
+  }
+
+  /** Words in lines of at most so many letters. */
+  static List<String> lines(String words, int most) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : words.split(" ", -1)) {
+      if (line.length() > 0 && line.length() + 1 + word.length() > most) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      line.append(line.length() == 0 ? "" : " ").append(word);
+    }
+    if (line.length() > 0) {
+      lines.add(line.toString());
+    }
+    return lines;
   }
 
   /** Words in bold: by a stroke, since not every page has a bold font at hand. */

@@ -2,10 +2,14 @@ package dev.ringout.plan;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Probing;
+import dev.ringout.harness.InsertOrder;
 import dev.ringout.harness.NaturalOrder;
+import dev.ringout.harness.Point;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.readings.Reading;
 import dev.ringout.standards.HandMovements;
+import dev.ringout.standards.ItemKinds;
+import dev.ringout.standards.Tables;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -27,16 +31,24 @@ import org.jspecify.annotations.Nullable;
  * item.
  */
 final class Walk {
-  private static final Comparator<List<String>> BY_NAMES =
-      Comparator.comparing((List<String> pair) -> pair.get(0), NaturalOrder.INSTANCE)
-          .thenComparing(pair -> pair.get(1), NaturalOrder.INSTANCE);
-
   private final Circuit circuit;
   private final HandMovements movements;
+
+  /** Where one stands first: at the connectors, then at strips and studs, last at single parts. */
+  private final Comparator<String> items;
+
+  private final Comparator<Point> points;
 
   Walk(Circuit circuit, HandMovements movements) {
     this.circuit = circuit;
     this.movements = movements;
+    ItemKinds kinds = ItemKinds.of(circuit.harness(), Tables.published());
+    this.items =
+        Comparator.comparing((String ref) -> !kinds.isConnector(ref))
+            .thenComparing(ref -> !kinds.isTerminal(ref))
+            .thenComparing(NaturalOrder.INSTANCE);
+    this.points =
+        Comparator.comparing(Point::ref, items).thenComparing(Point::pin, InsertOrder.INSTANCE);
   }
 
   /** The steps in a new order, numbered. */
@@ -83,37 +95,57 @@ final class Walk {
   }
 
   private void inOneState(List<Step> steps, boolean byConnector, List<Step> ordered) {
-    Map<List<String>, List<Step>> pairs = new TreeMap<>(BY_NAMES);
+    Map<List<String>, List<Step>> groups = new TreeMap<>(byItems());
     List<Step> rest = new ArrayList<>();
     for (Step step : steps) {
       if (step.probing().isPair()) {
-        pairs.computeIfAbsent(items(step), key -> new ArrayList<>()).add(step);
+        Step facing = facing(step);
+        groups.computeIfAbsent(at(step, byConnector), key -> new ArrayList<>()).add(facing);
       } else {
         rest.add(step);
       }
     }
-    for (List<String> key : byConnector ? pairs.keySet() : chained(pairs)) {
-      List<Step> group = new ArrayList<>(pairs.getOrDefault(key, List.of()));
+    for (List<String> key : byConnector ? groups.keySet() : chained(groups)) {
+      List<Step> group = new ArrayList<>(groups.getOrDefault(key, List.of()));
       group.sort(
-          Comparator.comparing((Step step) -> circuit.point(at(step, key.get(0))))
-              .thenComparing(step -> circuit.point(step.probing().to()[0])));
+          Comparator.comparing((Step step) -> at(step, key.get(0)), points)
+              .thenComparing(step -> circuit.point(step.probing().to()[0]), points));
       ordered.addAll(group);
     }
-    rest.sort(Comparator.comparing(step -> circuit.point(step.probing().from()[0])));
+    rest.sort(Comparator.comparing(step -> circuit.point(step.probing().from()[0]), points));
     ordered.addAll(rest);
   }
 
-  /** The point of a step at an item. */
-  private int at(Step step, String item) {
-    int from = step.probing().from()[0];
-    return circuit.point(from).ref().equals(item) ? from : step.probing().to()[0];
+  private Comparator<List<String>> byItems() {
+    return Comparator.comparing((List<String> key) -> key.get(0), items)
+        .thenComparing(key -> key.get(key.size() - 1), items);
   }
 
-  /** The two items of a step, the first in the order of names first. */
-  private List<String> items(Step step) {
+  /** With its first probe where one stands first; a part keeps its leads as they are. */
+  private Step facing(Step step) {
+    int from = step.probing().from()[0];
+    int to = step.probing().to()[0];
+    boolean faces = items.compare(circuit.point(from).ref(), circuit.point(to).ref()) <= 0;
+    return faces || step.purpose() == Step.Purpose.PART
+        ? step
+        : step.probedAt(Probing.pair(to, from, step.probing().state()));
+  }
+
+  /** The point of a step at an item. */
+  private Point at(Step step, String item) {
+    Point from = circuit.point(step.probing().from()[0]);
+    return from.ref().equals(item) ? from : circuit.point(step.probing().to()[0]);
+  }
+
+  /** The two items of a step, that where one stands first before the other; or that one alone. */
+  private List<String> at(Step step, boolean firstAlone) {
     String from = circuit.point(step.probing().from()[0]).ref();
     String to = circuit.point(step.probing().to()[0]).ref();
-    return NaturalOrder.INSTANCE.compare(from, to) <= 0 ? List.of(from, to) : List.of(to, from);
+    boolean faces = items.compare(from, to) <= 0;
+    if (firstAlone) {
+      return List.of(faces ? from : to);
+    }
+    return faces ? List.of(from, to) : List.of(to, from);
   }
 
   /** Pairs of items so that the next shares an item with the last, where any does. */

@@ -139,14 +139,17 @@ public final class DiffSheets {
         "Work",
         List.of("Step", "At", "Do", "Wire", "Point", "In words", "Made", "Checked by another"),
         rows,
-        Look.printed(title).withNumbers(0).withToFill(6, 7));
+        Look.printed(title).withCaution(Cautions.onPageOfHands()).withNumbers(0).withToFill(6, 7));
   }
 
   private static OutSheet exchange(ReworkOrder rework, String title) {
     List<List<String>> rows = new ArrayList<>();
     DiffWords.exchanges(rework).forEach(text -> rows.add(List.of(text, "")));
     return new OutSheet(
-        "Exchange", List.of("What", "Made"), rows, Look.printed(title).withToFill(1));
+        "Exchange",
+        List.of("What", "Made"),
+        rows,
+        Look.printed(title).withCaution(Cautions.onPageOfHands()).withToFill(1));
   }
 
   private static OutSheet labels(ReworkOrder rework, String title) {
@@ -156,7 +159,10 @@ public final class DiffSheets {
       rows.add(List.of(said.at(), said.old(), said.now(), ""));
     }
     return new OutSheet(
-        "Labels", List.of("At", "Was", "Is now", "Made"), rows, Look.printed(title).withToFill(3));
+        "Labels",
+        List.of("At", "Was", "Is now", "Made"),
+        rows,
+        Look.printed(title).withCaution(Cautions.onPageOfHands()).withToFill(3));
   }
 
   private static OutSheet reach(ReworkOrder rework, String title) {
@@ -181,6 +187,16 @@ public final class DiffSheets {
     return new OutSheet("Parts", List.of("Which", "What"), rows, Look.printed(title));
   }
 
+  /** Of the readings that are taken again, with volts where any of them are. */
+  private static String caution(RevisionPaper paper) {
+    double volts =
+        paper.retests().stream()
+            .mapToDouble(retest -> retest.step().volts().orElse(0))
+            .max()
+            .orElse(0);
+    return volts > 0 ? Cautions.onPageOfVolts(volts) : Cautions.onPageOfHands();
+  }
+
   private static OutSheet retest(RevisionPaper paper, String title) {
     List<List<String>> rows = new ArrayList<>();
     for (Retest retest : paper.retests()) {
@@ -198,6 +214,6 @@ public final class DiffSheets {
         "Read again",
         List.of("Step", "Kind", "From", "To", "State", "Because", "Reading"),
         rows,
-        Look.printed(title).withNumbers(0).withToFill(6));
+        Look.printed(title).withCaution(caution(paper)).withNumbers(0).withToFill(6));
   }
 }

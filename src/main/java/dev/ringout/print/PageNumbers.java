@@ -1,13 +1,12 @@
 package dev.ringout.print;
 
 import java.io.IOException;
-import java.io.InputStream;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.font.PDFont;
 
 /** Numbers on pages that were set in parts: how many there are is known at the end. */
 final class PageNumbers {
@@ -18,9 +17,7 @@ final class PageNumbers {
 
   private PageNumbers() {}
 
-  static void write(PDDocument document, InputStream fontFile, PaperParts.Numbers where)
-      throws IOException {
-    PDType0Font font = PDType0Font.load(document, fontFile, true);
+  static void write(PDDocument document, PDFont font, PaperParts.Numbers where) throws IOException {
     int pages = document.getNumberOfPages();
     int number = 0;
     for (PDPage page : document.getPages()) {

@@ -2,6 +2,7 @@ package dev.ringout.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -11,9 +12,28 @@ import java.util.function.Supplier;
  * @param parts in their order; each begins a new page
  * @param numbers where the pages' numbers stand
  */
-public record PaperParts(List<Supplier<String>> parts, Numbers numbers) {
+public record PaperParts(List<Part> parts, Numbers numbers) {
+  /**
+   * A part: one of the two.
+   *
+   * @param page of HTML, made when it is its turn
+   * @param table of thousands of rows, which needs no HTML
+   */
+  public record Part(Optional<Supplier<String>> page, Optional<PaperTable> table) {
+    static Part html(Supplier<String> page) {
+      return new Part(Optional.of(page), Optional.empty());
+    }
+
+    static Part longTable(PaperTable table) {
+      return new Part(Optional.empty(), Optional.of(table));
+    }
+  }
+
   /** Rows that are set at once. */
   static final int MOST_ROWS = 1000;
+
+  /** Rows of one table beyond which no page of HTML is made of it: it would take minutes. */
+  static final int LONG_ROWS = 2000;
 
   /** Where pages are numbered, in the lower margin. */
   public enum Numbers {
@@ -33,5 +53,15 @@ public record PaperParts(List<Supplier<String>> parts, Numbers numbers) {
       pieces.add(rows.subList(from, Math.min(rows.size(), from + MOST_ROWS)));
     }
     return pieces;
+  }
+
+  /** The pages of HTML among the parts. */
+  List<Supplier<String>> pages() {
+    return parts.stream().flatMap(part -> part.page().stream()).toList();
+  }
+
+  /** Whether a part is a long table. */
+  boolean hasLongTable() {
+    return parts.stream().anyMatch(part -> part.table().isPresent());
   }
 }

@@ -2,6 +2,7 @@ package dev.ringout.print;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
@@ -10,12 +11,18 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
 import javax.imageio.ImageIO;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.multipdf.PDFMergerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /** A page of HTML as a PDF with its own font, the same bytes for the same page. */
 public final class PdfFile {
@@ -37,7 +44,7 @@ public final class PdfFile {
    * not: tags of all its cells are in memory at once until it is whole.
    */
   public static void writeTagged(OutputStream out, PaperParts parts) throws IOException {
-    write(out, parts, parts.parts().size() <= MOST_TAGGED_PARTS);
+    write(out, parts, parts.parts().size() <= MOST_TAGGED_PARTS && !parts.hasLongTable());
   }
 
   private static void write(OutputStream out, PaperParts parts, boolean tagged) throws IOException {
@@ -46,23 +53,42 @@ public final class PdfFile {
     ImageIO.setUseCache(false);
     // Drawings take a font only from a file, and else any that the machine has.
     try (PrivateFile font = PrivateFile.of(PdfFile::font);
-        PDDocument whole = set(parts.parts().get(0), tagged, font)) {
-      PDFMergerUtility merger = new PDFMergerUtility();
-      for (Supplier<String> part : parts.parts().subList(1, parts.parts().size())) {
-        try (PDDocument next = set(part, tagged, font)) {
-          merger.appendDocument(whole, next);
+        PDDocument whole = set(parts.pages().get(0), tagged, font)) {
+      List<PaperParts.Part> others = parts.parts().subList(1, parts.parts().size());
+      if (!others.isEmpty()) {
+        PDFont written = font(whole);
+        for (PaperParts.Part part : others) {
+          append(whole, part, tagged, font, written);
         }
-      }
-      if (parts.parts().size() > 1) {
-        try (InputStream letters = font()) {
-          PageNumbers.write(whole, letters, parts.numbers());
-        }
+        PageNumbers.write(whole, written, parts.numbers());
       }
       PDDocumentInformation information = whole.getDocumentInformation();
       information.setCreationDate(null);
       information.setModificationDate(null);
       whole.setDocumentId(0L);
       whole.save(out);
+    }
+  }
+
+  private static void append(
+      PDDocument whole, PaperParts.Part part, boolean tagged, PrivateFile font, PDFont written)
+      throws IOException {
+    if (part.table().isPresent()) {
+      PaperTablePages.write(whole, written, part.table().get());
+    }
+    if (part.page().isPresent()) {
+      try (PDDocument next = set(part.page().get(), tagged, font)) {
+        new PDFMergerUtility().appendDocument(whole, next);
+      }
+    }
+  }
+
+  /** A page of HTML that is not kept as a file. */
+  static PDDocument document(String html) throws IOException {
+    XRLog.setLoggingEnabled(false);
+    ImageIO.setUseCache(false);
+    try (PrivateFile font = PrivateFile.of(PdfFile::font)) {
+      return set(() -> html, false, font);
     }
   }
 
@@ -73,7 +99,8 @@ public final class PdfFile {
     if (tagged) {
       builder.usePdfUaAccessibility(true);
     }
-    builder.useFont(PdfFile::font, "Liberation Sans");
+    PDDocument document = new PDDocument();
+    builder.useFont(new PDFontSupplier(font(document)), "Liberation Sans");
     builder.useSVGDrawer(new BatikSVGDrawer());
     builder.useFont(
         font.path().toFile(),
@@ -82,13 +109,21 @@ public final class PdfFile {
         FontStyle.NORMAL,
         true,
         Set.of(FSFontUseCase.SVG));
-    PDDocument document = new PDDocument();
     builder.withHtmlContent(part.get(), null);
     builder.usePDDocument(document);
     try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
       renderer.createPDFWithoutClosing();
     }
     return document;
+  }
+
+  /** Without its ligatures: to look for them takes most of the time that a page takes. */
+  private static PDFont font(PDDocument document) throws IOException {
+    try (InputStream letters = font()) {
+      TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(letters));
+      font.setEnableGsub(false);
+      return PDType0Font.load(document, font, true);
+    }
   }
 
   private static InputStream font() {

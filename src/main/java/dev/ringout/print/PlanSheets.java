@@ -11,7 +11,9 @@ import dev.ringout.readings.Reading;
 import dev.ringout.readings.Rework;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.sheet.OutSheet.Look;
+import dev.ringout.standards.Cautions;
 import dev.ringout.units.Numbers;
+import dev.ringout.words.LimitWords;
 import dev.ringout.words.PlanNotes;
 import dev.ringout.words.UnitTitle;
 import java.util.ArrayList;
@@ -19,7 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** A plan as a test sheet to fill in, which {@code ringout check} reads as it is. */
 public final class PlanSheets {
@@ -36,13 +38,14 @@ public final class PlanSheets {
           "To",
           "To Pin",
           "State",
-          "Least (Ω)",
-          "Most (Ω)",
+          "Limit",
           "Reading",
           "Unit",
           "By",
           "Time",
-          "Note");
+          "Note",
+          "Least (Ω)",
+          "Most (Ω)");
   private static final List<String> INSULATION =
       List.of(
           "Step",
@@ -52,29 +55,68 @@ public final class PlanSheets {
           "To Pin",
           "State",
           "Volts",
-          "Least (MΩ)",
+          "Limit",
           "Seconds",
           "Reading",
           "Unit",
           "By",
           "Time",
-          "Note");
-  private static final int DIGITS = 4;
+          "Note",
+          "Least (MΩ)");
+
+  /** For a glove 12 mm, and what a printer takes of them (common practice, no source). */
+  private static final int BOX_MM = 13;
+
+  private static final Map<Integer, Integer> CONTINUITY_MM =
+      Map.ofEntries(
+          Map.entry(0, 11),
+          Map.entry(1, 15),
+          Map.entry(2, 14),
+          Map.entry(3, 15),
+          Map.entry(4, 14),
+          Map.entry(5, 18),
+          Map.entry(6, 27),
+          Map.entry(7, 26),
+          Map.entry(8, 17),
+          Map.entry(9, 11),
+          Map.entry(10, 14),
+          Map.entry(11, 24));
+  private static final Map<Integer, Integer> INSULATION_MM =
+      Map.ofEntries(
+          Map.entry(0, 11),
+          Map.entry(1, 18),
+          Map.entry(2, 14),
+          Map.entry(3, 15),
+          Map.entry(4, 14),
+          Map.entry(5, 15),
+          Map.entry(6, 12),
+          Map.entry(7, 22),
+          Map.entry(8, 18),
+          Map.entry(9, 26),
+          Map.entry(10, 17),
+          Map.entry(11, 11),
+          Map.entry(12, 14),
+          Map.entry(13, 18));
+
+  private static final int JOB_BOX_MM = 9;
+  private static final Map<Integer, Integer> JOB_MM = Map.of(0, 52, 1, 74, 2, 64);
+
+  private static final int DIGITS = 6;
   private static final double OHMS_IN_MEGOHM = 1e6;
 
   /** The reading in ohms, by the unit chosen. */
   private static final String OHMS =
-      "$I2*IF($J2=\"mΩ\",0.001,IF($J2=\"kΩ\",1000,IF($J2=\"MΩ\",1000000,1)))";
+      "$H2*IF($I2=\"mΩ\",0.001,IF($I2=\"kΩ\",1000,IF($I2=\"MΩ\",1000000,1)))";
 
   private static final String CONTINUITY_FAILS =
-      "IF(ISNUMBER($I2),OR(AND($G2<>\"\","
+      "IF(ISNUMBER($H2),OR(AND($M2<>\"\","
           + OHMS
-          + "<$G2*0.999),AND($H2<>\"\","
+          + "<$M2*0.999),AND($N2<>\"\","
           + OHMS
-          + ">$H2*1.001)),AND($H2<>\"\",OR($I2=\"OL\",$I2=\"OPEN\",$I2=\"FAIL\")))";
+          + ">$N2*1.001)),AND($N2<>\"\",OR($H2=\"OL\",$H2=\"OPEN\",$H2=\"FAIL\")))";
 
   private static final String INSULATION_FAILS =
-      "IF(ISNUMBER($J2),$J2*IF($K2=\"GΩ\",1000,IF($K2=\"kΩ\",0.001,1))<$H2,$J2=\"FAIL\")";
+      "IF(ISNUMBER($J2),$J2*IF($K2=\"GΩ\",1000,IF($K2=\"kΩ\",0.001,1))<$O2,$J2=\"FAIL\")";
 
   private PlanSheets() {}
 
@@ -83,35 +125,62 @@ public final class PlanSheets {
     String title = UnitTitle.of(plan.circuit().harness());
     List<OutSheet> sheets = new ArrayList<>();
     sheets.add(first(plan, title));
+    RestPicture.of(plan).ifPresent(picture -> sheets.add(tied(picture, title)));
     sheets.add(job(plan, title));
     if (!plan.options().reworks().isEmpty()) {
       sheets.add(reworks(plan, title));
     }
-    sheets.add(
-        new OutSheet(
-            "Continuity",
-            CONTINUITY,
-            rows(plan, step -> step.kind() == Reading.Kind.CONTINUITY),
-            Look.printed(title)
-                .withNumbers(0, 6, 7)
-                .withChoices(9, List.of("mΩ", "Ω", "kΩ", "MΩ"))
-                .withToFill(8, 9, 10, 11, 12)
-                .withMarkWhere(CONTINUITY_FAILS)));
-    List<List<String>> insulation = rows(plan, step -> step.kind() == Reading.Kind.INSULATION);
-    if (!insulation.isEmpty()) {
-      sheets.add(
-          new OutSheet(
-              "Insulation",
-              INSULATION,
-              insulation,
-              Look.printed(title)
-                  .withNumbers(0, 6, 7)
-                  .withChoices(10, List.of("kΩ", "MΩ", "GΩ"))
-                  .withToFill(8, 9, 10, 11, 12, 13)
-                  .withMarkWhere(INSULATION_FAILS)));
+    sheets.add(continuity(plan, title));
+    if (steps(plan, Reading.Kind.INSULATION).findAny().isPresent()) {
+      sheets.add(insulation(plan, title));
     }
     sheets.add(calls(plan, title));
     return sheets;
+  }
+
+  private static OutSheet continuity(TestPlan plan, String title) {
+    return new OutSheet(
+        "Continuity",
+        CONTINUITY,
+        rows(plan, Reading.Kind.CONTINUITY),
+        Look.printed(title)
+            .withNumbers(0, 12, 13)
+            .withChoices(8, List.of("mΩ", "Ω", "kΩ", "MΩ"))
+            .withToFill(7, 8, 9, 10, 11)
+            .withSizes(BOX_MM, CONTINUITY_MM)
+            .withOnScreen(12, 13)
+            .withCaution(Cautions.onPageOfHands())
+            .withBars(
+                PlanBars.of(
+                    plan.circuit().harness(), steps(plan, Reading.Kind.CONTINUITY).toList()))
+            .withMarkWhere(CONTINUITY_FAILS));
+  }
+
+  private static OutSheet insulation(TestPlan plan, String title) {
+    double volts =
+        steps(plan, Reading.Kind.INSULATION)
+            .mapToDouble(step -> step.volts().orElse(0))
+            .max()
+            .orElse(0);
+    return new OutSheet(
+        "Insulation",
+        INSULATION,
+        rows(plan, Reading.Kind.INSULATION),
+        Look.printed(title)
+            .withNumbers(0, 6, 14)
+            .withChoices(10, List.of("kΩ", "MΩ", "GΩ"))
+            .withToFill(8, 9, 10, 11, 12, 13)
+            .withSizes(BOX_MM, INSULATION_MM)
+            .withOnScreen(14)
+            .withCaution(Cautions.onPageOfVolts(volts))
+            .withBars(
+                PlanBars.of(
+                    plan.circuit().harness(), steps(plan, Reading.Kind.INSULATION).toList()))
+            .withMarkWhere(INSULATION_FAILS));
+  }
+
+  private static Stream<Step> steps(TestPlan plan, Reading.Kind kind) {
+    return plan.steps().stream().filter(step -> step.kind() == kind);
   }
 
   private static OutSheet first(TestPlan plan, String title) {
@@ -121,6 +190,19 @@ public final class PlanSheets {
     }
     return new OutSheet(
         "Read first", List.of("About", "What to know, and to tick"), rows, Look.printed(title));
+  }
+
+  /** How the rest is tied together: once, for who has not done it before. */
+  private static OutSheet tied(String picture, String title) {
+    return new OutSheet(
+        REST,
+        List.of("No", "How to tie REST"),
+        List.of(
+            List.of("1", "Clip every point and every shell to one bare wire: that wire is REST."),
+            List.of("2", "Take the net of the step off REST: all points that are named in From."),
+            List.of("3", "One probe on the net, the other on REST. Read."),
+            List.of("4", "Put the net back on REST before the next step.")),
+        Look.printed(title).withCaution(Cautions.onPageOfHands()).withPicture(picture));
   }
 
   /** What says which unit was tested, by whom and with what: the names that are read again. */
@@ -145,7 +227,7 @@ public final class PlanSheets {
     rows.add(List.of("meter accuracy", "", "0.5 % + 2 digits"));
     rows.add(List.of("meter resolution", "", "1 mΩ"));
     rows.add(List.of("lead null", "", "nulled, or what they read together: 0.21 Ω"));
-    if (plan.steps().stream().anyMatch(step -> step.kind() == Reading.Kind.INSULATION)) {
+    if (steps(plan, Reading.Kind.INSULATION).findAny().isPresent()) {
       rows.add(List.of("insulation instrument", "", "insulation tester; blank: the same"));
       rows.add(List.of("insulation instrument number", "", ""));
       rows.add(List.of("insulation calibration due", "", "2027-03-31"));
@@ -155,7 +237,7 @@ public final class PlanSheets {
         "Job",
         List.of("Name", "Value", "Such as"),
         filledIn(rows, plan.options().job()),
-        Look.printed(title).withTextToFill(1));
+        Look.printed(title).withTextToFill(1).withSizes(JOB_BOX_MM, JOB_MM));
   }
 
   /** What the station carries along stands in its rows, and what has none yet below them. */
@@ -191,14 +273,8 @@ public final class PlanSheets {
         Look.printed(title).withToFill(1, 5));
   }
 
-  private static List<List<String>> rows(TestPlan plan, Predicate<Step> which) {
-    List<List<String>> rows = new ArrayList<>();
-    for (Step step : plan.steps()) {
-      if (which.test(step)) {
-        rows.add(row(plan.circuit(), step));
-      }
-    }
-    return rows;
+  private static List<List<String>> rows(TestPlan plan, Reading.Kind kind) {
+    return steps(plan, kind).map(step -> row(plan.circuit(), step)).toList();
   }
 
   private static List<String> row(Circuit circuit, Step step) {
@@ -215,12 +291,14 @@ public final class PlanSheets {
     row.add(probing.state().toString());
     if (step.kind() == Reading.Kind.INSULATION) {
       row.add(number(step.volts(), 1));
-      row.add(number(step.minOhms(), OHMS_IN_MEGOHM));
+      row.add(LimitWords.of(step.minOhms(), step.maxOhms()));
       row.addAll(List.of("", "", "MΩ", "", "", ""));
+      row.add(number(step.minOhms(), OHMS_IN_MEGOHM));
     } else {
+      row.add(LimitWords.of(step.minOhms(), step.maxOhms()));
+      row.addAll(List.of("", "Ω", "", "", note(circuit, step)));
       row.add(number(step.minOhms(), 1));
       row.add(number(step.maxOhms(), 1));
-      row.addAll(List.of("", "Ω", "", "", note(step)));
     }
     return row;
   }
@@ -239,9 +317,14 @@ public final class PlanSheets {
     return ohms.isEmpty() ? "" : Numbers.rounded(ohms.getAsDouble() / unit, DIGITS);
   }
 
-  private static String note(Step step) {
+  /** What it is about, and the probe that need not be moved. */
+  private static String note(Circuit circuit, Step step) {
     String what = step.expected().isApart() ? "open" : step.ofWhat();
-    return step.samePoint() ? "same pin" + (what.isEmpty() ? "" : "; " + what) : what;
+    if (!step.samePoint()) {
+      return what;
+    }
+    String stays = circuit.point(step.probing().from()[0]) + " stays";
+    return what.isEmpty() ? stays : stays + "; " + what;
   }
 
   /** What one says and the other answers, with letters that sound like what they are. */

@@ -6,8 +6,10 @@ import dev.ringout.record.RecordContent;
 import dev.ringout.sheet.PrintForm;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.function.Supplier;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * A record as one page that needs nothing else: for a screen, light or dark, wide or narrow, with
@@ -23,15 +25,19 @@ public final class RecordHtml {
       """
       @page { size: PAPER; margin: 16mm 12mm 16mm 12mm;
         @top-left { content: "TITLE"; font: 8pt "Liberation Sans", Arial, sans-serif; }
+        @top-right { content: "WHICH"; font: 8pt "Liberation Sans", Arial, sans-serif; }
         @bottom-left { content: "DIGEST"; font: 7pt "Liberation Sans", Arial, sans-serif; }
         @bottom-right { content: "page " counter(page) " of " counter(pages); font: 8pt "Liberation Sans", Arial, sans-serif; } }
-      div.wide td, div.wide th { font-size: 7pt; padding: 0.6mm 0.7mm; }
+      @page wide { size: PAPER landscape; margin: 16mm 12mm 16mm 12mm; }
+      div.wide { page: wide; }
+      div.wide td, div.wide th { font-size: 7.5pt; padding: 0.6mm 0.7mm; }
       body { font: 9.5pt "Liberation Sans", Arial, sans-serif; color: #000; background: #fff; margin: 0; line-height: 1.35; }
       h1 { font-size: 15pt; margin: 0 0 2mm 0; }
-      h2 { font-size: 13pt; margin: 7mm 0 2mm 0; page-break-after: avoid; }
-      h3 { font-size: 11pt; margin: 5mm 0 1mm 0; page-break-after: avoid; }
+      h2 { font-size: 14pt; margin: 7mm 0 2mm 0; page-break-after: avoid; }
+      h3 { font-size: 12pt; margin: 5mm 0 1mm 0; page-break-after: avoid; }
       p { margin: 1.2mm 0; }
-      p.verdict { font-size: 17pt; border: 0.8mm solid #000; padding: 2mm 3mm; margin: 3mm 0; }
+      p.verdict { font-size: 24pt; font-weight: bold; line-height: 1.15; border: 0.8mm solid #000; padding: 2.5mm 3mm; margin: 3mm 0; }
+      div.together { page-break-inside: avoid; }
       p.bad { border-width: 1.6mm; }
       p.warns { border-left: 1.2mm solid #000; padding-left: 2.5mm; }
       table { border-collapse: collapse; width: 100%; margin: 1.5mm 0; -fs-table-paginate: paginate; }
@@ -43,6 +49,7 @@ public final class RecordHtml {
       td.pairs { width: 38mm; }
       tr.fails td { background: #ddd; border-bottom: 0.5mm solid #000; }
       figure { margin: 3mm 0; page-break-inside: avoid; }
+      svg { display: inline-block; margin: 0 2mm 1mm 0; }
       figcaption { font-size: 8.5pt; }
       td.sign { border: 0.3mm solid #000; height: 21mm; width: 33%; font-size: 8.5pt; }
       div.newpage { page-break-before: always; }
@@ -52,25 +59,14 @@ public final class RecordHtml {
   private static final String SCREEN_STYLE =
       """
       @media screen {
-        :root { color-scheme: light dark; --ink: #111; --paper: #fff; --line: #767676; --bad: #a40000; --good: #005c2e; }
-        @media (prefers-color-scheme: dark) { :root { --ink: #eee; --paper: #161616; --line: #9a9a9a; --bad: #ff9c9c; --good: #8fe0b0; } }
-        body { color: var(--ink); background: var(--paper); max-width: 1100px; margin: 0 auto; padding: 12px 16px; font-size: 16px; }
-        nav { display: block; border-bottom: 1px solid var(--line); padding-bottom: 8px; }
-        nav ul { display: flex; flex-wrap: wrap; gap: 4px 14px; margin: 0; padding: 0; list-style: none; }
-        nav a { color: inherit; display: inline-block; padding: 4px 0; }
-        a:focus-visible, input:focus-visible, button:focus-visible, div.scroll:focus-visible { outline: 3px solid currentColor; outline-offset: 2px; }
+        p.verdict { font-size: 34px; }
         p.verdict { border-color: var(--good); color: var(--good); } p.bad { border-color: var(--bad); color: var(--bad); }
         tr.fails td { background: transparent; color: var(--bad); font-weight: bold; border-bottom-color: var(--bad); }
-        p.warns { border-left-color: var(--bad); }
-        th { border-bottom-color: var(--ink); } td { border-bottom-color: var(--line); } td.sign { border-color: var(--ink); }
-        div.scroll { overflow-x: auto; }
+        td.sign { border-color: var(--ink); }
         div.wide td, div.wide th { font-size: 15px; padding: 3px 5px; } div.wide table { min-width: 900px; }
-        figure svg { background: #fff; max-width: 100%; height: auto; }
         form { display: flex; flex-wrap: wrap; gap: 8px 16px; align-items: center; margin: 8px 0; }
         form input, form select { font: inherit; padding: 4px 6px; }
         div.newpage { border-top: 1px solid var(--line); margin-top: 16px; }
-        code { overflow-wrap: anywhere; }
-        p, figcaption { overflow-wrap: anywhere; }
       }
       """;
 
@@ -113,22 +109,60 @@ public final class RecordHtml {
   /** What a PDF is set from: without what only a screen needs. */
   public static PaperParts forPaper(RecordContent record, PrintForm.PaperSize paper) {
     List<List<RecordBlock>> parts = parts(record.blocks());
-    List<Supplier<String>> pages = new ArrayList<>();
+    List<PaperParts.Part> pages = new ArrayList<>();
     for (List<RecordBlock> part : parts) {
+      Optional<RecordBlock.Table> table = longTable(part);
       pages.add(
-          () -> {
-            String page = new RecordHtml().page(record, part, paper, false);
-            return parts.size() == 1 ? page : page.replace(NUMBERS, "");
-          });
+          table.isPresent()
+              ? PaperParts.Part.longTable(paperTable(record, table.get(), paper))
+              : PaperParts.Part.html(
+                  () -> {
+                    String page = new RecordHtml().page(record, part, paper, false);
+                    return parts.size() == 1 ? page : page.replace(NUMBERS, "");
+                  }));
     }
     return new PaperParts(pages, PaperParts.Numbers.RIGHT);
   }
 
+  private static PaperTable paperTable(
+      RecordContent record, RecordBlock.Table table, PrintForm.PaperSize paper) {
+    PrintForm form = PrintForm.recorded(record.title(), paper);
+    Set<Integer> failing = new HashSet<>();
+    for (int row = 0; row < table.rows().size() && table.stateColumn() >= 0; row++) {
+      if (RecordPieces.stands(table.rows().get(row).get(table.stateColumn()))) {
+        failing.add(row);
+      }
+    }
+    return new PaperTable(
+        record.title(),
+        which(record),
+        "content " + record.digest(),
+        form.paper().longMm(),
+        form.paper().shortMm(),
+        table.headings().subList(0, table.shown()),
+        table.rows().stream().map(row -> row.subList(0, table.shown())).toList(),
+        failing);
+  }
+
+  private static Optional<RecordBlock.Table> longTable(List<RecordBlock> part) {
+    return part.size() == 1 && part.get(0).rowCount() > PaperParts.LONG_ROWS
+        ? part.get(0).asTable()
+        : Optional.empty();
+  }
+
+  /** The pieces in parts that can be set at once; a long table is one by itself. */
   private static List<List<RecordBlock>> parts(List<RecordBlock> blocks) {
     List<List<RecordBlock>> parts = new ArrayList<>();
     List<RecordBlock> part = new ArrayList<>();
     int rows = 0;
     for (RecordBlock block : blocks) {
+      if (block.rowCount() > PaperParts.LONG_ROWS) {
+        parts.add(part);
+        parts.add(List.of(block));
+        part = new ArrayList<>();
+        rows = 0;
+        continue;
+      }
       for (RecordBlock piece : block.inPieces(PaperParts.MOST_ROWS)) {
         if (rows > 0 && rows + piece.rowCount() > PaperParts.MOST_ROWS) {
           List<RecordBlock> next = new ArrayList<>();
@@ -145,6 +179,7 @@ public final class RecordHtml {
       }
     }
     parts.add(part);
+    parts.removeIf(List::isEmpty);
     return parts;
   }
 
@@ -154,26 +189,38 @@ public final class RecordHtml {
     String digest = "content " + record.digest();
     html.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/><title>")
         .append(Html.escaped("Test record: " + title))
-        .append("</title>\n<meta name=\"viewport\" content=\"width=device-width\"/>\n")
+        .append("</title>\n")
+        .append(ScreenStyle.VIEWPORT)
         .append("<meta name=\"description\" content=\"Test record of a wired unit\"/>\n<style>\n")
         .append(
             PAPER_STYLE
                 .replace("PAPER", paper == PrintForm.PaperSize.LETTER ? "letter" : "A4")
                 .replace("DIGEST", digest)
+                .replace("WHICH", Html.inCss(which(record)))
                 .replace("TITLE", Html.inCss(title)))
-        .append(screen ? SCREEN_STYLE : "")
+        .append(screen ? ScreenStyle.COMMON + SCREEN_STYLE : "")
         .append("</style></head><body>\n");
     if (screen) {
       navigation(blocks);
     }
     html.append("<main>\n");
     RecordPieces pieces = new RecordPieces(screen);
-    blocks.forEach(block -> html.append(block.match(pieces)));
+    for (List<RecordBlock> some : Together.of(blocks)) {
+      html.append(some.size() > 1 ? "<div class=\"together\">\n" : "");
+      some.forEach(block -> html.append(block.match(pieces)));
+      html.append(some.size() > 1 ? "</div>\n" : "");
+    }
     html.append("</main>\n");
     if (screen) {
       html.append("<script>\n").append(SCRIPT).append("</script>\n");
     }
     return html.append("</body></html>\n").toString();
+  }
+
+  private static String which(RecordContent record) {
+    return record.serial().isEmpty()
+        ? "serial number not stated"
+        : "serial number " + record.serial();
   }
 
   private void navigation(List<RecordBlock> blocks) {

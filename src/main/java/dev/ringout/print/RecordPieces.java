@@ -127,19 +127,20 @@ final class RecordPieces implements RecordBlock.Cases<String> {
                     + "\""
                 : "",
             id));
-    for (String heading : table.headings()) {
+    for (String heading : table.headings().subList(0, table.shown())) {
       html.append("<th scope=\"col\">").append(Html.escaped(heading)).append("</th>");
     }
     html.append("</tr></thead><tbody>\n");
     for (List<String> row : table.rows()) {
-      html.append(row(row, judged ? row.get(table.stateColumn()) : "", judged));
+      html.append(
+          row(row.subList(0, table.shown()), judged ? row.get(table.stateColumn()) : "", judged));
     }
     return html.append("</tbody></table></div>\n").toString();
   }
 
   private String row(List<String> row, String verdict, boolean judged) {
     StringBuilder html =
-        new StringBuilder(judged && !verdict.equals("conforms") ? "<tr class=\"fails\"" : "<tr");
+        new StringBuilder(judged && stands(verdict) ? "<tr class=\"fails\"" : "<tr");
     html.append(screen && judged ? " data-verdict=\"" + Html.escaped(verdict) + "\">" : ">");
     for (String cell : row) {
       html.append(cell.length() <= SHORT ? "<td class=\"short\">" : "<td>")
@@ -147,6 +148,11 @@ final class RecordPieces implements RecordBlock.Cases<String> {
           .append("</td>");
     }
     return html.append("</tr>\n").toString();
+  }
+
+  /** Whether a row stands out. */
+  static boolean stands(String verdict) {
+    return !verdict.equals("conforms");
   }
 
   /** Of a word that no line can hold the rest stands below; none of the program's is so long. */
@@ -175,21 +181,18 @@ final class RecordPieces implements RecordBlock.Cases<String> {
         .toString();
   }
 
-  /** A drawing no wider than the page. */
-  private static String fitted(String svg) {
-    Matcher size = SIZE.matcher(svg);
-    if (!size.find()) {
-      return svg;
-    }
-    double width = Double.parseDouble(size.group(2));
-    double height = Double.parseDouble(size.group(3));
-    if (width <= PAGE_MM) {
-      return svg;
-    }
-    String fitted =
-        Text.of(
-            "<svg %swidth=\"%.1fmm\" height=\"%.1fmm\"",
-            size.group(1), PAGE_MM, height * PAGE_MM / width);
-    return fitted + svg.substring(size.end());
+  /** Drawings, each no wider than the page. */
+  private static String fitted(String svgs) {
+    return SIZE.matcher(svgs)
+        .replaceAll(
+            size -> {
+              double width = Double.parseDouble(size.group(2));
+              double height = Double.parseDouble(size.group(3));
+              double scale = Math.min(1, PAGE_MM / width);
+              return Matcher.quoteReplacement(
+                  Text.of(
+                      "<svg %swidth=\"%.1fmm\" height=\"%.1fmm\"",
+                      size.group(1), scale * width, scale * height));
+            });
   }
 }

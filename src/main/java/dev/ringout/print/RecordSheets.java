@@ -9,12 +9,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** A record as a workbook: what is said in words on the first sheet, a sheet for each table. */
 public final class RecordSheets implements RecordBlock.Cases<List<List<String>>> {
   private static final String PHOTOGRAPHS = "Photographs";
 
+  private static final String DRAWINGS = "Drawings";
+
   private final String title;
+  private final StringBuilder drawings = new StringBuilder();
+  private final List<List<String>> captions = new ArrayList<>();
   private final List<RecordBlock.Photograph> photographs = new ArrayList<>();
   private final Map<String, OutSheet> tables = new LinkedHashMap<>();
 
@@ -31,6 +36,14 @@ public final class RecordSheets implements RecordBlock.Cases<List<List<String>>>
     sheets.add(
         new OutSheet("Record", List.of("About", "What"), words, Look.printed(record.title())));
     sheets.addAll(form.tables.values());
+    if (form.drawings.length() > 0) {
+      sheets.add(
+          new OutSheet(
+              DRAWINGS,
+              List.of("What is drawn", "Number"),
+              form.captions,
+              Look.printed(record.title()).withNumbers(1).withPicture(form.drawings.toString())));
+    }
     if (!form.photographs.isEmpty()) {
       sheets.add(form.photographs());
     }
@@ -78,13 +91,24 @@ public final class RecordSheets implements RecordBlock.Cases<List<List<String>>>
     tables.put(
         table.name(),
         new OutSheet(
-            table.name(), table.headings(), table.rows(), Look.printed(title).withFilter()));
+            table.name(),
+            table.headings(),
+            table.rows(),
+            Look.printed(title)
+                .withFilter()
+                .withNumbers(table.numbers().toArray(Integer[]::new))
+                .withOnScreen(
+                    IntStream.range(table.shown(), table.headings().size())
+                        .boxed()
+                        .toArray(Integer[]::new))));
     return row("", "sheet " + table.name());
   }
 
   @Override
   public List<List<String>> picture(RecordBlock.Picture picture) {
-    return row("picture", "in the page and the PDF: " + picture.caption());
+    drawings.append(picture.svg());
+    captions.add(List.of(picture.caption(), Integer.toString(captions.size() + 1)));
+    return row("picture", "sheet " + DRAWINGS + ": " + picture.caption());
   }
 
   @Override

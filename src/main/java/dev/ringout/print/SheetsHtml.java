@@ -1,15 +1,16 @@
 package dev.ringout.print;
 
-import dev.ringout.pictures.BarCodePicture;
 import dev.ringout.pictures.Html;
-import dev.ringout.sheet.BarCode;
 import dev.ringout.sheet.OutSheet;
 import dev.ringout.sheet.PrintForm;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
+import java.util.Locale;
 
-/** Sheets for paper: one page that prints well in black and white, and needs nothing else. */
+/**
+ * Sheets as one page that needs nothing else: it prints well in black and white, and can be read on
+ * any screen.
+ */
 public final class SheetsHtml {
   /** Of parts the pages are numbered when all are set. */
   private static final String NUMBERS =
@@ -18,34 +19,49 @@ public final class SheetsHtml {
 
   private static final String STYLE =
       """
-      @page { size: PAPER landscape; margin: 16mm 10mm 16mm 10mm;
+      @page { size: PAPER; margin: 16mm 10mm 16mm 10mm;
         @top-left { content: "TITLE"; font: 9pt "Liberation Sans", Arial, sans-serif; }
         @top-right { content: "WHICH"; font: 9pt "Liberation Sans", Arial, sans-serif; }
         @bottom-left { content: "RESUME"; font: 9pt "Liberation Sans", Arial, sans-serif; }
         @bottom-center { content: "page " counter(page) " of " counter(pages); font: 9pt "Liberation Sans", Arial, sans-serif; }
         @bottom-right { content: "SIGNED"; font: 9pt "Liberation Sans", Arial, sans-serif; } }
-      body { font: 10pt "Liberation Sans", Arial, sans-serif; color: #000; margin: 0; }
-      @media screen { body { margin: 8mm; } }
+      body { font: 10pt "Liberation Sans", Arial, sans-serif; color: #000; background: #fff; margin: 0; }
+      nav { display: none; }
       h1 { font-size: 15pt; margin: 0 0 2mm 0; }
+      h2, p.warns { display: none; }
       section { margin: 0 0 6mm 0; }
       section.small { page-break-inside: avoid; }
-      td.short { white-space: nowrap; }
       section.next { page-break-before: always; }
       table { border-collapse: collapse; width: 100%; -fs-table-paginate: paginate; }
+      table.sized { table-layout: fixed; }
       thead { display: table-header-group; }
       tr { page-break-inside: avoid; }
-      svg { display: block; margin: 0 0 3mm 0; page-break-inside: avoid; }
+      svg { display: inline-block; margin: 0 4mm 3mm 0; page-break-inside: avoid; }
       th.sheet { border: 0; font-size: 12pt; padding: 0 0 1mm 0; }
+      th.caution { border: 0.6mm solid #000; font-size: 10pt; padding: 1.5mm 2mm; }
       th { border-bottom: 0.6mm solid #000; text-align: left; padding: 1mm 1.5mm; }
       td { border-bottom: 0.2mm solid #888; padding: 1.2mm 1.5mm; }
+      td.short, span.name { white-space: nowrap; }
       td.fill { border: 0.2mm solid #000; min-width: 16mm; height: 6mm; }
       td.words { width: 45%; }
+      table.sized td { padding-top: 0; padding-bottom: 0; }
+      td.ring { font-size: 8.5pt; }
+      tr.bar { page-break-after: avoid; }
+      tr.bar td { background: #000; color: #fff; font-size: 11pt; padding: 1.8mm 2mm; }
+      """;
+
+  private static final String SCREEN_STYLE =
+      """
+      @media screen {
+        h2, p.warns { display: block; } tr.sheet { display: none; }
+        p.warns { border-left: 5px solid; padding-left: 10px; font-weight: bold; }
+        td.fill { border-color: var(--ink); }
+        tr.bar td { background: var(--ink); color: var(--paper); }
+        table.sized { min-width: 820px; }
+      }
       """;
 
   private static final int SMALL_ROWS = 8;
-
-  /** Letters of a cell that is not broken into lines. */
-  private static final int SHORT = 9;
 
   private SheetsHtml() {}
 
@@ -56,20 +72,21 @@ public final class SheetsHtml {
    * @param sheets those that are for print; others are left out
    */
   public static String write(PrintForm form, List<OutSheet> sheets) {
-    return page(form, printed(sheets).stream().map(Piece::whole).toList(), true);
+    return page(form, printed(sheets).stream().map(Piece::whole).toList(), true, true);
   }
 
   /** What a PDF is set from. */
   public static PaperParts forPaper(PrintForm form, List<OutSheet> sheets) {
     List<List<Piece>> parts = parts(printed(sheets));
-    List<Supplier<String>> pages = new ArrayList<>();
+    List<PaperParts.Part> pages = new ArrayList<>();
     for (List<Piece> part : parts) {
       boolean first = pages.isEmpty();
       pages.add(
-          () -> {
-            String page = page(form, part, first);
-            return parts.size() == 1 ? page : page.replace(NUMBERS, "");
-          });
+          PaperParts.Part.html(
+              () -> {
+                String page = page(form, part, first, false);
+                return parts.size() == 1 ? page : page.replace(NUMBERS, "");
+              }));
     }
     return new PaperParts(pages, PaperParts.Numbers.MIDDLE);
   }
@@ -91,6 +108,7 @@ public final class SheetsHtml {
     int rows = 0;
     for (OutSheet sheet : sheets) {
       boolean goesOn = false;
+      int start = 0;
       for (List<List<String>> some : PaperParts.pieces(sheet.rows())) {
         if (rows > 0 && rows + some.size() > PaperParts.MOST_ROWS) {
           parts.add(part);
@@ -98,23 +116,32 @@ public final class SheetsHtml {
           rows = 0;
         }
         part.add(
-            new Piece(new OutSheet(sheet.name(), sheet.headings(), some, sheet.look()), goesOn));
+            new Piece(
+                new OutSheet(
+                    sheet.name(), sheet.headings(), some, sheet.look().from(start, some.size())),
+                goesOn));
         rows += some.size();
         goesOn = true;
+        start += some.size();
       }
     }
     parts.add(part);
     return parts;
   }
 
-  private static String page(PrintForm form, List<Piece> pieces, boolean titled) {
+  private static String page(PrintForm form, List<Piece> pieces, boolean titled, boolean screen) {
     StringBuilder html = new StringBuilder();
     String title = form.title();
     html.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/><title>")
         .append(Html.escaped(title))
-        .append("</title><style>\n")
+        .append("</title>\n")
+        .append(ScreenStyle.VIEWPORT)
+        .append("<style>\n")
         .append(style(form))
-        .append("</style></head><body>\n");
+        .append(screen ? ScreenStyle.COMMON + SCREEN_STYLE : "")
+        .append("</style></head><body>\n")
+        .append(screen ? navigation(pieces) : "")
+        .append("<main>\n");
     if (titled) {
       html.append("<h1>").append(Html.escaped(title)).append("</h1>\n");
     }
@@ -122,12 +149,38 @@ public final class SheetsHtml {
     for (Piece piece : pieces) {
       OutSheet sheet = piece.sheet();
       String place = isSmall(sheet) ? " class=\"small\"" : first ? "" : " class=\"next\"";
-      html.append("<section" + place + ">\n").append(piece.goesOn() ? "" : sheet.look().picture());
-      table(sheet, html);
+      html.append("<section" + place + id(sheet) + ">\n<h2>")
+          .append(Html.escaped(heading(sheet)))
+          .append("</h2>\n");
+      if (!sheet.look().caution().isEmpty()) {
+        html.append("<p class=\"warns\">")
+            .append(Html.escaped(sheet.look().caution()))
+            .append("</p>\n");
+      }
+      html.append(piece.goesOn() ? "" : sheet.look().picture());
+      new SheetTable(sheet, html).write();
       html.append("</section>\n");
       first = false;
     }
-    return html.append("</body></html>\n").toString();
+    return html.append("</main></body></html>\n").toString();
+  }
+
+  private static String navigation(List<Piece> pieces) {
+    StringBuilder html = new StringBuilder("<nav aria-label=\"Sheets\"><ul>\n");
+    for (Piece piece : pieces) {
+      html.append("<li><a href=\"#" + address(piece.sheet()) + "\">")
+          .append(Html.escaped(piece.sheet().name()))
+          .append("</a></li>\n");
+    }
+    return html.append("</ul></nav>\n").toString();
+  }
+
+  private static String id(OutSheet sheet) {
+    return " id=\"" + address(sheet) + "\"";
+  }
+
+  private static String address(OutSheet sheet) {
+    return "sheet-" + sheet.name().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
   }
 
   /** What shares a page with others. */
@@ -135,50 +188,21 @@ public final class SheetsHtml {
     return sheet.rows().size() <= SMALL_ROWS && sheet.look().picture().isEmpty();
   }
 
-  private static String cellClass(OutSheet sheet, int column, String text) {
-    if (sheet.look().toFill().contains(column)) {
-      boolean words = sheet.look().texts().contains(column);
-      return words ? "<td class=\"fill words\">" : "<td class=\"fill\">";
-    }
-    return text.length() <= SHORT ? "<td class=\"short\">" : "<td>";
-  }
-
   private static String style(PrintForm form) {
     return STYLE
-        .replace("PAPER", form.paper() == PrintForm.PaperSize.LETTER ? "letter" : "A4")
+        .replace(
+            "PAPER",
+            (form.paper() == PrintForm.PaperSize.LETTER ? "letter" : "A4")
+                + (form.upright() ? " portrait" : " landscape"))
         .replace("WHICH", Html.inCss(form.whichUnit()))
         .replace("RESUME", Html.inCss(form.resume()))
         .replace("SIGNED", Html.inCss(form.signed()))
         .replace("TITLE", Html.inCss(form.title()));
   }
 
-  private static String heading(OutSheet sheet) {
+  /** What stands above a sheet. */
+  static String heading(OutSheet sheet) {
     String about = sheet.look().about();
     return about.isEmpty() ? sheet.name() : sheet.name() + ", " + about;
-  }
-
-  private static void table(OutSheet sheet, StringBuilder html) {
-    html.append("<table><thead><tr><th class=\"sheet\" colspan=\"")
-        .append(sheet.headings().size())
-        .append("\">")
-        .append(Html.escaped(heading(sheet)))
-        .append("</th></tr><tr>");
-    sheet
-        .headings()
-        .forEach(heading -> html.append("<th>").append(Html.escaped(heading)).append("</th>"));
-    html.append("</tr></thead><tbody>\n");
-    for (List<String> row : sheet.rows()) {
-      html.append("<tr>");
-      for (int column = 0; column < sheet.headings().size(); column++) {
-        String text = column < row.size() ? row.get(column) : "";
-        BarCode code = sheet.look().codes().get(column);
-        html.append(cellClass(sheet, column, text))
-            .append(code == null ? "" : BarCodePicture.of(text, code))
-            .append(Html.escaped(text))
-            .append("</td>");
-      }
-      html.append("</tr>\n");
-    }
-    html.append("</tbody></table>\n");
   }
 }

@@ -21,6 +21,9 @@ import java.util.Optional;
 
 /** The papers of the bench as sheets: for a workbook, a page or a PDF. */
 public final class WorkSheets {
+  /** Of the shorter of the two papers, lying. */
+  private static final double PAGE_MM = 259;
+
   private static final List<String> WIRING =
       List.of(
           "Pin",
@@ -107,8 +110,10 @@ public final class WorkSheets {
         rows,
         Look.printed(title)
             .withToFill(12, 13)
+            .withCaution(Cautions.onPageOfHands())
             .withAbout(about(sheet))
-            .withPicture(sheet.face().map(face -> FacePicture.of(sheet, face)).orElse("")));
+            .withPicture(
+                sheet.face().map(face -> FacePicture.of(sheet, face, PAGE_MM)).orElse("")));
   }
 
   /** A row for each wire end of a cavity, and one for its jumpers or for nothing. */
@@ -263,6 +268,6 @@ public final class WorkSheets {
             "Goes to",
             "Note"),
         rows,
-        Look.printed(title).withToFill(4, 5, 6, 7));
+        Look.printed(title).withCaution(Cautions.onPageOfHands()).withToFill(4, 5, 6, 7));
   }
 }

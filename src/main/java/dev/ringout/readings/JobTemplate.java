@@ -2,6 +2,7 @@ package dev.ringout.readings;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -13,6 +14,29 @@ import java.util.Map;
 public record JobTemplate(Map<String, String> rows) {
   /** Nothing is carried along. */
   public static final JobTemplate NONE = new JobTemplate(Map.of());
+
+  /** The row that says which unit it is: of a plan for one unit, never of a station. */
+  public static final String SERIAL = "serial number";
+
+  /** Rows that say what is read with: the same in a retest, where nobody writes otherwise. */
+  public static final List<String> OF_EQUIPMENT =
+      List.of(
+          "procedure",
+          "instrument",
+          "instrument number",
+          "calibration due",
+          "continuity range",
+          "meter accuracy",
+          "meter resolution",
+          "insulation instrument",
+          "insulation instrument number",
+          "insulation calibration due",
+          "insulation range",
+          "location");
+
+  /** Those of them that are values with a unit. */
+  public static final List<String> WITH_UNIT =
+      List.of("continuity range", "meter accuracy", "meter resolution", "insulation range");
 
   /** What is given can't be changed afterwards. */
   public JobTemplate {

@@ -49,8 +49,8 @@ final class FaultNets {
                     title,
                     new JoinPicture.Side(title + ", AS LISTED", listed(nets)),
                     new JoinPicture.Side(title + ", AS MEASURED", measured(nets)),
-                    "Right: thin joined; × should join and does not; + joins and should not;"
-                        + " ? neither."),
+                    "As measured: thin joined; × should join and does not; + joins and should"
+                        + " not; ? neither."),
             Text.of("The nets of fault %d as they are listed and as they were measured", number)));
   }
 

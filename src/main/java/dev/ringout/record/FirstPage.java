@@ -21,6 +21,8 @@ import dev.ringout.words.Sentences;
 import dev.ringout.words.UnitTitle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * What whoever signs must see: verdict, what makes it less than it seems, unit, what was waived.
@@ -45,9 +47,16 @@ final class FirstPage {
     blocks.add(
         new RecordBlock.Verdict(Sentences.verdict(result), result.verdict() == Verdict.CONFORMS));
     doubts(record).forEach(doubt -> blocks.add(new Words(doubt, true)));
-    blocks.add(new Pairs(UnitFacts.of(record)));
-    blocks.add(new Table("Counts", COUNTS, List.of(counts(record)), -1));
     blocks.addAll(waived(record));
+    blocks.add(new Pairs(UnitFacts.of(record)));
+    blocks.add(
+        new Table(
+            "Counts",
+            COUNTS,
+            List.of(counts(record)),
+            -1,
+            IntStream.range(0, COUNTS.size()).boxed().collect(Collectors.toSet()),
+            0));
     blocks.add(new Signatures(List.of("Tester", "Inspector, independent of the tester", "Stamp")));
     blocks.add(new NewPage());
     return blocks;

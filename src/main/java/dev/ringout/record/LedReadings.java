@@ -54,7 +54,8 @@ final class LedReadings {
         places.of(reading));
   }
 
-  private static String when(TimeOfReading time) {
+  /** When, as far as it was noted. */
+  static String when(TimeOfReading time) {
     return (time.day().isPresent() ? time.at() : time.at().toLocalTime())
         .toString()
         .replace('T', ' ');

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** A piece of a record: the same whether it becomes a page, a PDF or a workbook. */
 public sealed interface RecordBlock {
@@ -47,6 +48,11 @@ public sealed interface RecordBlock {
   /** The same in pieces of at most so many rows of a table. */
   default List<RecordBlock> inPieces(int mostRows) {
     return List.of(this);
+  }
+
+  /** This piece where it is a table. */
+  default Optional<Table> asTable() {
+    return Optional.empty();
   }
 
   /** The verdict, as large as it is important. */
@@ -107,9 +113,27 @@ public sealed interface RecordBlock {
    * A table.
    *
    * @param stateColumn the column by which rows are chosen on the screen; none where below zero
+   * @param numbers columns whose cells are plain numbers, to be sorted and plotted by
+   * @param reckoned so many last columns say a value once more as a number, for a workbook alone
    */
-  record Table(String name, List<String> headings, List<List<String>> rows, int stateColumn)
+  record Table(
+      String name,
+      List<String> headings,
+      List<List<String>> rows,
+      int stateColumn,
+      Set<Integer> numbers,
+      int reckoned)
       implements RecordBlock {
+    /** A table of words. */
+    public Table(String name, List<String> headings, List<List<String>> rows, int stateColumn) {
+      this(name, headings, rows, stateColumn, Set.of(), 0);
+    }
+
+    /** So many columns are for people. */
+    public int shown() {
+      return headings.size() - reckoned;
+    }
+
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.table(this);
@@ -125,9 +149,14 @@ public sealed interface RecordBlock {
       List<RecordBlock> pieces = new ArrayList<>();
       for (int from = 0; from == 0 || from < rows.size(); from += mostRows) {
         List<List<String>> some = rows.subList(from, Math.min(rows.size(), from + mostRows));
-        pieces.add(new Table(name, headings, some, stateColumn));
+        pieces.add(new Table(name, headings, some, stateColumn, numbers, reckoned));
       }
       return pieces;
+    }
+
+    @Override
+    public Optional<Table> asTable() {
+      return Optional.of(this);
     }
 
     /**

@@ -11,9 +11,10 @@ import java.util.function.Function;
  * What a record says: one row of pieces, first page first, made once for every form.
  *
  * @param title which unit it is of
+ * @param serial its serial number; empty where none is given
  * @param digest of all that the record says, which is printed at its end
  */
-public record RecordContent(String title, List<RecordBlock> blocks, String digest) {
+public record RecordContent(String title, String serial, List<RecordBlock> blocks, String digest) {
 
   private static final List<Function<TestRecord, List<RecordBlock>>> PARTS =
       List.of(
@@ -24,6 +25,7 @@ public record RecordContent(String title, List<RecordBlock> blocks, String diges
           History::of,
           WhatWasNoted::of,
           Remarks::of,
+          LimitsUsed::of,
           ReadingTable::all,
           MadeFrom::of);
 
@@ -33,6 +35,10 @@ public record RecordContent(String title, List<RecordBlock> blocks, String diges
     PARTS.forEach(part -> blocks.addAll(part.apply(record)));
     String digest = Digest.of(CanonicalForm.of(blocks));
     blocks.add(new Words("Content digest " + digest, false));
-    return new RecordContent(UnitTitle.of(record.result().harness()), List.copyOf(blocks), digest);
+    return new RecordContent(
+        UnitTitle.of(record.result().harness()),
+        record.result().readings().serialNumber(),
+        List.copyOf(blocks),
+        digest);
   }
 }

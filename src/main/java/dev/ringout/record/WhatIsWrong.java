@@ -19,6 +19,7 @@ import java.util.TreeMap;
 
 /** The faults: what each is, what shows it, where it lies on the faces, and how its nets are. */
 final class WhatIsWrong {
+  private static final double PAGE_MM = 186;
   private static final double LEAST_ODDS_SHOWN = 0.015;
 
   private final TestRecord record;
@@ -94,7 +95,7 @@ final class WhatIsWrong {
       if (!marked.isEmpty() && sheet.face().isPresent()) {
         blocks.add(
             new Picture(
-                FacePicture.of(sheet, sheet.face().get(), marked),
+                FacePicture.of(sheet, sheet.face().get(), marked, PAGE_MM),
                 Text.of(
                     "%s from both sides; marked %d: %s",
                     sheet.ref(), number, String.join(", ", marked.keySet()))));

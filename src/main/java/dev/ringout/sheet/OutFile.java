@@ -15,14 +15,18 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.Font;
+import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.WorkbookUtil;
 import org.apache.poi.xssf.streaming.SXSSFRow;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
@@ -37,6 +41,14 @@ public final class OutFile {
   private static final int NARROWEST_TO_FILL = 8;
 
   private static final int NARROWEST_FOR_TEXT = 40;
+
+  /** A letter of the font that a new workbook has: 7 pixels, of which an inch has 96. */
+  private static final double MM_OF_A_LETTER = 7 * 25.4 / 96;
+
+  private static final double POINTS_OF_A_MM = 72 / 25.4;
+
+  /** Two lines. */
+  private static final float BAR_POINTS = 32;
 
   /** Of characters, in .xlsx. */
   private static final int MOST_IN_CELL = 32_767;
@@ -72,17 +84,57 @@ public final class OutFile {
       Styles styles = new Styles(workbook);
       for (OutSheet sheet : sheets) {
         SXSSFSheet made = workbook.createSheet(WorkbookUtil.createSafeSheetName(sheet.name()));
+        Rows rows = Rows.of(sheet);
         if (!sheet.look().title().isEmpty()) {
-          PrintedSheet.prepare(made, sheet, form);
+          PrintedSheet.prepare(made, sheet, form, rows);
         }
-        write(made, sheet, styles);
+        write(made, sheet, styles, rows, rowPoints(sheet, form));
         if (!sheet.pictures().isEmpty()) {
           PicturesInCells.write(workbook, made, sheet.pictures());
+        }
+        if (!sheet.drawings().isEmpty()) {
+          PicturesInCells.writeBelow(workbook, made, sheet.drawings(), rows.last() + 2);
+        }
+        if (!sheet.look().onScreen().isEmpty()) {
+          workbook.setPrintArea(
+              workbook.getSheetIndex(made), 0, sheet.printedColumns() - 1, 0, rows.last());
         }
       }
       workbook.writeAvoidingTempFiles(dated);
     }
     withoutTimes(dated.toByteArray(), out);
+  }
+
+  /**
+   * Where the rows of a sheet stand, from 0.
+   *
+   * @param above the headings, and below them what is on every page
+   * @param at of each row of the sheet
+   */
+  record Rows(int above, List<Integer> at) {
+    static Rows of(OutSheet sheet) {
+      int above = sheet.look().caution().isEmpty() ? 1 : 2;
+      int next = above;
+      List<Integer> at = new ArrayList<>();
+      for (int row = 0; row < sheet.rows().size(); row++) {
+        next += sheet.look().bars().containsKey(row) ? 1 : 0;
+        at.add(next++);
+      }
+      return new Rows(above, at);
+    }
+
+    int last() {
+      return at.isEmpty() ? above : at.get(at.size() - 1);
+    }
+  }
+
+  /** As high as asked for on paper, on which a sheet that is too wide is made smaller. */
+  private static float rowPoints(OutSheet sheet, PrintForm form) {
+    double wide = 0;
+    for (int column = 0; column < sheet.printedColumns(); column++) {
+      wide += width(sheet, column) * MM_OF_A_LETTER;
+    }
+    return (float) (sheet.look().rowMm() * POINTS_OF_A_MM * Math.max(1, wide / form.widthMm()));
   }
 
   /** The looks of cells. */
@@ -92,6 +144,7 @@ public final class OutFile {
     private final CellStyle ruled;
     private final CellStyle ruledText;
     private final CellStyle ruledHeading;
+    private final CellStyle bar;
 
     Styles(SXSSFWorkbook workbook) {
       short asText = workbook.createDataFormat().getFormat("@");
@@ -106,6 +159,15 @@ public final class OutFile {
       ruledText.setDataFormat(asText);
       ruledHeading = ruled(workbook);
       ruledHeading.setFont(bold);
+      Font white = workbook.createFont();
+      white.setBold(true);
+      white.setColor(IndexedColors.WHITE.getIndex());
+      bar = workbook.createCellStyle();
+      bar.setFont(white);
+      bar.setWrapText(true);
+      bar.setVerticalAlignment(VerticalAlignment.CENTER);
+      bar.setFillForegroundColor(IndexedColors.BLACK.getIndex());
+      bar.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     }
 
     private static CellStyle ruled(SXSSFWorkbook workbook) {
@@ -120,26 +182,50 @@ public final class OutFile {
     }
   }
 
-  private static void write(SXSSFSheet to, OutSheet sheet, Styles styles) {
+  private static void write(
+      SXSSFSheet to, OutSheet sheet, Styles styles, Rows rows, float rowPoints) {
     boolean printed = !sheet.look().title().isEmpty();
-    to.createFreezePane(0, 1);
+    to.createFreezePane(0, rows.above());
     for (int column = 0; column < sheet.headings().size(); column++) {
-      to.setColumnWidth(column, 256 * width(sheet, column));
+      to.setColumnWidth(column, (int) Math.round(256 * width(sheet, column)));
     }
     row(to.createRow(0), sheet.headings(), printed ? styles.ruledHeading : styles.heading);
-    int number = 1;
-    for (List<String> cells : sheet.rows()) {
-      SXSSFRow row = to.createRow(number++);
+    if (!sheet.look().caution().isEmpty()) {
+      across(to, 1, sheet, SheetBar.of(sheet.look().caution()), styles.ruledHeading);
+    }
+    for (int index = 0; index < sheet.rows().size(); index++) {
+      List<String> cells = sheet.rows().get(index);
+      String bar = sheet.look().bars().get(index);
+      if (bar != null) {
+        across(to, rows.at().get(index) - 1, sheet, SheetBar.of(bar), styles.bar);
+      }
+      SXSSFRow row = to.createRow(rows.at().get(index));
       if (printed) {
         printedRow(row, cells, sheet, styles);
       } else {
         row(row, cells, styles.text);
       }
-      int index = number - 2;
+      if (rowPoints > 0) {
+        row.setHeightInPoints(rowPoints);
+      }
+      int at = index;
       sheet.pictures().stream()
-          .filter(picture -> picture.row() == index)
+          .filter(picture -> picture.row() == at)
           .forEach(picture -> row.setHeightInPoints(PicturesInCells.rowPoints(picture)));
     }
+  }
+
+  /** Words from the first printed column to the last. */
+  private static void across(
+      SXSSFSheet to, int number, OutSheet sheet, String words, CellStyle style) {
+    SXSSFRow row = to.createRow(number);
+    row.setHeightInPoints(BAR_POINTS);
+    int last = sheet.printedColumns() - 1;
+    for (int column = 0; column <= last; column++) {
+      row.createCell(column).setCellStyle(style);
+    }
+    row.getCell(0).setCellValue(fitting(words));
+    to.addMergedRegion(new CellRangeAddress(number, number, 0, last));
   }
 
   private static void row(SXSSFRow row, List<String> cells, CellStyle style) {
@@ -176,7 +262,13 @@ public final class OutFile {
     return text.substring(0, MOST_IN_CELL - cut.length()) + cut;
   }
 
-  private static int width(OutSheet sheet, int column) {
+  /** In letters. */
+  private static double width(OutSheet sheet, int column) {
+    Integer wanted = sheet.look().widthsMm().get(column);
+    return wanted == null ? widthOfTexts(sheet, column) : wanted / MM_OF_A_LETTER;
+  }
+
+  private static int widthOfTexts(OutSheet sheet, int column) {
     int widest = sheet.headings().get(column).length();
     for (List<String> row : sheet.rows().subList(0, Math.min(ROWS_MEASURED, sheet.rows().size()))) {
       widest = Math.max(widest, column < row.size() ? row.get(column).length() : 0);

@@ -17,6 +17,10 @@ final class PicturesInCells {
   private static final double HIGHEST_POINTS = 250;
   private static final double POINTS_OF_A_PIXEL = 0.75;
   private static final double BORDER_POINTS = 4;
+  private static final double POINTS_OF_A_MM = 72 / 25.4;
+
+  /** No row of a workbook is higher. */
+  private static final double MOST_OF_A_ROW_POINTS = 409;
 
   /** In letters of the font that a new workbook has. */
   static final int WIDTH_OF_COLUMN = 68;
@@ -48,21 +52,51 @@ final class PicturesInCells {
       anchor.setDy1(Units.toEMU(BORDER_POINTS));
       anchor.setDx2(Units.toEMU(BORDER_POINTS + scale(picture) * picture.width()));
       anchor.setDy2(Units.toEMU(BORDER_POINTS + scale(picture) * picture.height()));
-      drawing.createPicture(
-          anchor,
-          workbook.addPicture(
-              Base64.getDecoder().decode(picture.base64()), Workbook.PICTURE_TYPE_JPEG));
+      drawing.createPicture(anchor, add(workbook, picture.base64(), Workbook.PICTURE_TYPE_JPEG));
     }
-    describe(
-        workbook.getXSSFWorkbook().getSheet(sheet.getSheetName()).getDrawingPatriarch(), pictures);
+    describe(workbook, sheet, pictures.stream().map(OutPicture::shows).toList());
   }
 
-  private static void describe(XSSFDrawing drawing, List<OutPicture> pictures) {
+  /**
+   * Puts drawings below a table as large as they are, one below the other; gives the row at which
+   * the last one ends.
+   *
+   * @param from the first row that is free
+   */
+  static int writeBelow(
+      SXSSFWorkbook workbook, SXSSFSheet sheet, List<OutDrawing> drawings, int from) {
+    var patriarch = sheet.createDrawingPatriarch();
+    int row = from;
+    for (OutDrawing drawing : drawings) {
+      ClientAnchor anchor = workbook.getCreationHelper().createClientAnchor();
+      double height = drawing.heightMm() * POINTS_OF_A_MM;
+      sheet.createRow(row).setHeightInPoints((float) Math.min(MOST_OF_A_ROW_POINTS, height + 6));
+      anchor.setAnchorType(ClientAnchor.AnchorType.MOVE_DONT_RESIZE);
+      anchor.setRow1(row);
+      anchor.setRow2(row);
+      anchor.setCol1(0);
+      anchor.setCol2(0);
+      anchor.setDx2(Units.toEMU(drawing.widthMm() * POINTS_OF_A_MM));
+      anchor.setDy2(Units.toEMU(height));
+      patriarch.createPicture(anchor, add(workbook, drawing.base64(), Workbook.PICTURE_TYPE_PNG));
+      row += 2;
+    }
+    describe(workbook, sheet, drawings.stream().map(OutDrawing::shows).toList());
+    return row;
+  }
+
+  private static int add(SXSSFWorkbook workbook, String base64, int type) {
+    return workbook.addPicture(Base64.getDecoder().decode(base64), type);
+  }
+
+  private static void describe(SXSSFWorkbook workbook, SXSSFSheet sheet, List<String> shows) {
+    XSSFDrawing drawing =
+        workbook.getXSSFWorkbook().getSheet(sheet.getSheetName()).getDrawingPatriarch();
     int next = 0;
     for (XSSFShape shape : drawing.getShapes()) {
       if (shape instanceof XSSFPicture picture) {
-        String shows = Xstring.encoded(pictures.get(next++).shows());
-        picture.getCTPicture().getNvPicPr().getCNvPr().setDescr(shows);
+        String words = Xstring.encoded(shows.get(next++));
+        picture.getCTPicture().getNvPicPr().getCNvPr().setDescr(words);
       }
     }
   }

@@ -14,19 +14,19 @@ import org.apache.poi.xssf.streaming.SXSSFSheet;
 
 /** A sheet that is printed, filled in by pen or keyboard, and read again. */
 final class PrintedSheet {
-  private static final double MARGIN_INCHES = 0.4;
+  private static final double MARGIN_INCHES = PrintForm.MARGIN_MM / 25.4;
   private static final double MARGIN_WITH_LINE_INCHES = 0.7;
   private static final short ROW_POINTS = 18;
 
   private PrintedSheet() {}
 
-  static void prepare(SXSSFSheet sheet, OutSheet from, PrintForm form) {
+  static void prepare(SXSSFSheet sheet, OutSheet from, PrintForm form, OutFile.Rows rows) {
     sheet.setDefaultRowHeightInPoints(ROW_POINTS);
-    sheet.setRepeatingRows(CellRangeAddress.valueOf("1:1"));
+    sheet.setRepeatingRows(CellRangeAddress.valueOf("1:" + rows.above()));
     sheet.setFitToPage(true);
     sheet.setAutobreaks(true);
     PrintSetup setup = sheet.getPrintSetup();
-    setup.setLandscape(true);
+    setup.setLandscape(!form.upright());
     setup.setPaperSize(
         form.paper() == PrintForm.PaperSize.LETTER
             ? PrintSetup.LETTER_PAPERSIZE
@@ -44,7 +44,7 @@ final class PrintedSheet {
         .setLeft(form.resume().isEmpty() ? from.name() : from.name() + ": " + form.resume());
     sheet.getFooter().setCenter("page &P of &N");
     sheet.getFooter().setRight(form.signed());
-    int last = Math.max(1, from.rows().size());
+    int last = rows.last();
     if (from.look().filter()) {
       sheet.setAutoFilter(new CellRangeAddress(0, last, 0, from.headings().size() - 1));
     }

@@ -1,6 +1,7 @@
 package dev.ringout.text;
 
 import dev.ringout.harness.Point;
+import dev.ringout.standards.Cautions;
 import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import dev.ringout.words.FoundListWords;
@@ -33,6 +34,7 @@ public final class FoundListText {
     }
     if (!list.next().isEmpty()) {
       page.heading("Read next");
+      page.paragraph("  ", Cautions.onPageOfHands());
       list.next().forEach(one -> page.paragraph("  - ", FoundListWords.sentence(one)));
     }
     return page.toString();

@@ -1,5 +1,6 @@
 package dev.ringout.text;
 
+import dev.ringout.standards.Cautions;
 import dev.ringout.text.Page.Style;
 import dev.ringout.words.FoundWords;
 import dev.ringout.work.FoundWire;
@@ -18,6 +19,7 @@ public final class FoundText {
     }
     if (found.slip() != FoundWire.Slip.NONE && found.slip() != FoundWire.Slip.NOT_SAID) {
       page.paragraph("do     ", FoundWords.advice(found));
+      page.paragraph("", Cautions.onPageOfHands());
     }
     return page.toString();
   }

@@ -1,5 +1,6 @@
 package dev.ringout.text;
 
+import dev.ringout.standards.Cautions;
 import dev.ringout.standards.CrimpTools.Setting;
 import dev.ringout.text.Page.Style;
 import dev.ringout.units.Numbers;
@@ -28,6 +29,7 @@ public final class WorkText {
             "%s, %s to cut",
             Numbers.count(papers.sheets().size(), "item"),
             Numbers.count(papers.cuts().size(), "wire")));
+    page.paragraph("", Cautions.onPageOfHands());
     page.heading("Kit");
     for (Total total : papers.totals()) {
       page.paragraph("  ", KitWords.total(total));

@@ -59,6 +59,7 @@ public final class PlanNotes {
           new Note(
               "before",
               "Null the leads, or write what they read together on the sheet Job as lead null."),
+          new Note("unit", "On paper, ring the unit you read in: mΩ and MΩ are not the same."),
           new Note(
               "before",
               "Probe with mating contacts: a probe pushed into a socket spreads it and makes a"

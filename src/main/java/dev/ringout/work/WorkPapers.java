@@ -1,6 +1,7 @@
 package dev.ringout.work;
 
 import dev.ringout.harness.Harness;
+import dev.ringout.harness.InsertOrder;
 import dev.ringout.harness.Item;
 import dev.ringout.harness.Limits;
 import dev.ringout.harness.Link;
@@ -91,7 +92,10 @@ public final class WorkPapers {
         points.computeIfAbsent(point.ref(), ref -> new ArrayList<>()).add(point);
       }
     }
-    points.forEach((ref, cavities) -> sheets.add(sheet(ref, cavities)));
+    for (Map.Entry<String, List<Point>> item : points.entrySet()) {
+      item.getValue().sort(Comparator.comparing(Point::pin, InsertOrder.INSTANCE));
+      sheets.add(sheet(item.getKey(), item.getValue()));
+    }
     if (only.isEmpty()) {
       sheets.sort(Comparator.comparingInt(this::turn).thenComparing(this::location));
     }

@@ -46,8 +46,8 @@ class PlanCommandTest {
     Path filled = folder.resolve("filled.xlsx");
     try (InputStream in = Files.newInputStream(sheet);
         Workbook workbook = new XSSFWorkbook(in)) {
-      fill(workbook.getSheet("Continuity"), 6, 8, 1, leaveBlank);
-      fill(workbook.getSheet("Insulation"), 7, 9, 2, 0);
+      fill(workbook.getSheet("Continuity"), leaveBlank);
+      fill(workbook.getSheet("Insulation"), 0);
       try (OutputStream out = Files.newOutputStream(filled)) {
         workbook.write(out);
       }
@@ -55,20 +55,34 @@ class PlanCommandTest {
     return filled;
   }
 
-  private static void fill(Sheet sheet, int least, int reading, int factor, int leaveBlank) {
-    for (int number = 1 + leaveBlank; number <= sheet.getLastRowNum(); number++) {
-      Row row = sheet.getRow(number);
-      Cell into = row.getCell(reading);
-      double from = number(row.getCell(least));
-      double to = factor == 1 ? number(row.getCell(least + 1)) : Double.NaN;
+  private static void fill(Sheet sheet, int leaveBlank) {
+    boolean volts = column(sheet, "Volts") >= 0;
+    int left = leaveBlank;
+    for (Row row : sheet) {
+      boolean isStep = row.getCell(0).getCellType() == CellType.NUMERIC;
+      if (!isStep || left-- > 0) {
+        continue;
+      }
+      Cell into = row.getCell(column(sheet, "Reading"));
+      double from = number(row.getCell(column(sheet, volts ? "Least (MΩ)" : "Least (Ω)")));
+      double to = volts ? Double.NaN : number(row.getCell(column(sheet, "Most (Ω)")));
       if (!Double.isNaN(to)) {
         into.setCellValue(((Double.isNaN(from) ? 0 : from) + to) / 2);
-      } else if (factor == 1 && from >= OPEN_OHMS) {
+      } else if (!volts && from >= OPEN_OHMS) {
         into.setCellValue("OL");
       } else {
         into.setCellValue(2 * from);
       }
     }
+  }
+
+  private static int column(Sheet sheet, String heading) {
+    for (Cell cell : sheet.getRow(0)) {
+      if (cell.getStringCellValue().equals(heading)) {
+        return cell.getColumnIndex();
+      }
+    }
+    return -1;
   }
 
   private static double number(Cell cell) {
@@ -243,9 +257,12 @@ class PlanCommandTest {
     assertEquals(0, Run.of("plan", BRIDGE, "-o", page).code());
     String html = Files.readString(page);
     assertTrue(
-        html.contains("insulation calibration due</td><td class=\"fill words\"></td>"),
+        html.contains(
+            "insulation calibration due</td><td class=\"fill words\" style=\"height: 9mm\"></td>"),
         "room to write");
-    assertTrue(html.contains("revision</td><td class=\"fill words\">B</td>"), "revision");
+    assertTrue(
+        html.contains("revision</td><td class=\"fill words\" style=\"height: 9mm\">B</td>"),
+        "revision");
     assertTrue(html.contains("on the sheet Job as lead null"), "the name that is read");
   }
 

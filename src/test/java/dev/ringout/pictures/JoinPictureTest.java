@@ -8,7 +8,10 @@ import dev.ringout.harness.Point;
 import dev.ringout.pictures.JoinPicture.Join;
 import dev.ringout.pictures.JoinPicture.Look;
 import dev.ringout.pictures.JoinPicture.Side;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -66,5 +69,47 @@ class JoinPictureTest {
   void a_line_to_a_point_that_is_not_drawn_is_left_out() {
     String drawing = drawn(new Join(J1_A, new Point("TB1", "4"), "W9", Look.THIN));
     assertFalse(drawing.contains("W9"));
+  }
+
+  @Test
+  void no_two_names_stand_on_each_other_and_none_is_left_out() {
+    List<Point> points = new ArrayList<>();
+    List<Join> joins = new ArrayList<>();
+    for (int pin = 1; pin <= 8; pin++) {
+      for (String item : List.of("J1", "J2", "TB1")) {
+        points.add(new Point(item, "" + pin));
+      }
+    }
+    for (int pin = 1; pin <= 8; pin++) {
+      joins.add(
+          new Join(
+              new Point("J1", "" + pin), new Point("J2", "" + (9 - pin)), "W1" + pin, Look.THIN));
+      joins.add(
+          new Join(
+              new Point("J1", "" + pin), new Point("TB1", "1"), "0.2" + pin + " Ω", Look.POOR));
+      joins.add(new Join(new Point("J2", "1"), new Point("J2", "" + pin), "0.3" + pin, Look.THICK));
+    }
+    String drawing =
+        new JoinPicture(points)
+            .draw("Nets", new Side("BEFORE", List.of()), new Side("AFTER", joins), "");
+    List<Rectangle2D> names = new ArrayList<>();
+    Matcher rect =
+        Pattern.compile(
+                "<rect x=\"([-0-9.]+)\" y=\"([-0-9.]+)\" width=\"([0-9.]+)\" height=\"([0-9.]+)\""
+                    + " fill=\"#fff\"/>")
+            .matcher(drawing);
+    while (rect.find()) {
+      double[] at = new double[4];
+      for (int i = 0; i < at.length; i++) {
+        at[i] = Double.parseDouble(rect.group(i + 1)) + (i < 2 ? 0.02 : -0.04);
+      }
+      Rectangle2D name = new Rectangle2D.Double(at[0], at[1], at[2], at[3]);
+      assertTrue(names.stream().noneMatch(name::intersects), name.toString());
+      names.add(name);
+    }
+    assertTrue(names.size() > 8, names.size() + " names on their lines");
+    for (Join join : joins) {
+      assertTrue(drawing.contains(join.name()), join.name());
+    }
   }
 }

@@ -11,13 +11,17 @@ import dev.ringout.standards.FacePositions.Spot;
 import dev.ringout.work.Face;
 import dev.ringout.work.ItemSheet;
 import dev.ringout.work.WireEnd;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** The face of an insert on which the points of a fault are marked. */
 class MarkedFaceTest {
+  private static final double PAGE_MM = 186;
   private static final Face FACE =
       new Face(List.of(new Spot("A", 0, 0), new Spot("B", 5, 0)), true, "the test", List.of("C"));
 
@@ -51,20 +55,21 @@ class MarkedFaceTest {
 
   @Test
   void a_marked_point_bears_its_number_on_both_sides() {
-    String drawing = FacePicture.of(sheet(), FACE, Map.of("A", "7"));
+    String drawing = FacePicture.of(sheet(), FACE, Map.of("A", "7"), PAGE_MM);
     assertEquals(2, count(drawing, ">7</text>"));
     assertTrue(drawing.contains("J1  WIRING SIDE") && drawing.contains("J1  MATING SIDE"));
   }
 
   @Test
   void without_marks_none_is_drawn() {
-    assertFalse(FacePicture.of(sheet(), FACE).contains("fill=\"#fff\""));
-    assertEquals(FacePicture.of(sheet(), FACE), FacePicture.of(sheet(), FACE, Map.of()));
+    assertFalse(FacePicture.of(sheet(), FACE, PAGE_MM).contains("fill=\"#fff\""));
+    assertEquals(
+        FacePicture.of(sheet(), FACE, PAGE_MM), FacePicture.of(sheet(), FACE, Map.of(), PAGE_MM));
   }
 
   @Test
   void a_cavity_with_a_wire_has_a_thick_ring_and_its_name_and_an_empty_one_is_crossed() {
-    String drawing = FacePicture.of(sheet(), FACE);
+    String drawing = FacePicture.of(sheet(), FACE, PAGE_MM);
     assertEquals(2, count(drawing, "stroke-width=\"0.6\""));
     assertEquals(2, count(drawing, "stroke-width=\"0.15\""));
     assertEquals(2, count(drawing, ">W1</text>"));
@@ -72,8 +77,33 @@ class MarkedFaceTest {
 
   @Test
   void a_cavity_of_unknown_position_is_named_and_not_drawn() {
-    String drawing = FacePicture.of(sheet(), FACE);
+    String drawing = FacePicture.of(sheet(), FACE, PAGE_MM);
     assertTrue(drawing.contains("Without a position, so not drawn: C."));
     assertFalse(drawing.contains(">C</text>"));
+  }
+
+  /** An insert of 12 rows with 12 contacts each: more than most that are made. */
+  @Test
+  void the_name_of_a_cavity_can_be_read_in_the_hand_and_a_view_fits_its_page() {
+    List<Spot> spots = new ArrayList<>();
+    for (int i = 0; i < 144; i++) {
+      spots.add(new Spot("" + i, 2 * (i % 12), 2 * (i / 12)));
+    }
+    Face face = new Face(spots, true, "the test", List.of());
+    for (double page : new double[] {186, 259}) {
+      String drawing = FacePicture.of(sheet(), face, page);
+      Matcher letters =
+          Pattern.compile("font-size=\"([0-9.]+)\"[^>]*>\\d+</text>").matcher(drawing);
+      int found = 0;
+      while (letters.find()) {
+        found++;
+        assertTrue(Double.parseDouble(letters.group(1)) >= 2, letters.group());
+      }
+      assertEquals(2 * 144, found);
+      Matcher widths = Pattern.compile("<svg [^>]*width=\"([0-9.]+)mm").matcher(drawing);
+      while (widths.find()) {
+        assertTrue(Double.parseDouble(widths.group(1)) <= page, widths.group());
+      }
+    }
   }
 }

@@ -44,6 +44,7 @@ class PhotographsInFormsTest {
   private static final RecordContent RECORD =
       new RecordContent(
           "Span lock box",
+          "0418",
           List.of(
               new RecordBlock.Heading(2, "What was noted"),
               new RecordBlock.Table(

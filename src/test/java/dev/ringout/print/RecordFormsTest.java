@@ -39,6 +39,7 @@ class RecordFormsTest {
   private static final RecordContent RECORD =
       new RecordContent(
           "Span lock box",
+          "0418",
           List.of(
               new RecordBlock.Heading(1, "Test record: Span <lock> box"),
               new RecordBlock.Verdict("CONFORMS", true),
@@ -90,6 +91,7 @@ class RecordFormsTest {
     RecordContent longer =
         new RecordContent(
             "Span lock box",
+            "0418",
             List.of(
                 new RecordBlock.Heading(2, "Readings"),
                 new RecordBlock.Table("Readings", List.of("Signal", "Verdict"), rows, 1),
@@ -116,6 +118,48 @@ class RecordFormsTest {
     }
   }
 
+  /** Thousands of rows are set without HTML; what is said of each is the same. */
+  @Test
+  void a_very_long_table_has_all_its_rows_its_headings_on_every_page_and_the_digest()
+      throws IOException {
+    List<List<String>> rows = new ArrayList<>();
+    for (int i = 1; i <= PaperParts.LONG_ROWS + 100; i++) {
+      rows.add(List.of("S" + i, i == 7 ? "open" : "conforms", i == 9 ? "a note ".repeat(40) : "↯"));
+    }
+    RecordContent longer =
+        new RecordContent(
+            "Span lock box",
+            "0418",
+            List.of(
+                new RecordBlock.Heading(2, "Readings"),
+                new RecordBlock.Table("Readings", List.of("Signal", "Verdict", "Note"), rows, 1),
+                new RecordBlock.Words("Content digest " + DIGEST, false)),
+            DIGEST);
+    Path file = folder.resolve("longer.pdf");
+    try (OutputStream out = Files.newOutputStream(file)) {
+      PdfFile.writeTagged(out, RecordHtml.forPaper(longer, PaperSize.A4));
+    }
+    assertEquals(Optional.of(DIGEST), EmbeddedDigest.of(file));
+    try (PDDocument document = Loader.loadPDF(file.toFile())) {
+      PDFTextStripper stripper = new PDFTextStripper();
+      StringBuilder all = new StringBuilder();
+      int pages = document.getNumberOfPages();
+      for (int page = 1; page <= pages; page++) {
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        String text = stripper.getText(document);
+        all.append(text);
+        assertTrue(text.contains("page " + page + " of " + pages), text);
+        assertTrue(text.contains("serial number 0418"), text);
+        assertTrue(page == 1 || page == pages || text.contains("Signal Verdict Note"), text);
+      }
+      for (List<String> row : rows) {
+        assertTrue(all.toString().contains(row.get(0) + " " + row.get(1) + " "), row.get(0));
+      }
+      assertEquals(40, all.toString().split("a\\s+note", -1).length - 1, "broken into lines");
+    }
+  }
+
   @Test
   void a_heading_is_not_parted_from_what_it_begins() {
     List<List<String>> rows = new ArrayList<>();
@@ -125,8 +169,11 @@ class RecordFormsTest {
     RecordBlock.Table table = new RecordBlock.Table("Readings", List.of("Signal"), rows, -1);
     RecordContent two =
         new RecordContent(
-            "Span lock box", List.of(table, new RecordBlock.Heading(2, "Remarks"), table), DIGEST);
-    List<Supplier<String>> parts = RecordHtml.forPaper(two, PaperSize.A4).parts();
+            "Span lock box",
+            "0418",
+            List.of(table, new RecordBlock.Heading(2, "Remarks"), table),
+            DIGEST);
+    List<Supplier<String>> parts = RecordHtml.forPaper(two, PaperSize.A4).pages();
     assertEquals(2, parts.size());
     assertFalse(parts.get(0).get().contains("Remarks"));
     assertTrue(parts.get(1).get().contains("Remarks"));
@@ -198,7 +245,7 @@ class RecordFormsTest {
 
   @Test
   void the_page_for_paper_has_nothing_that_only_a_screen_needs() {
-    String paper = RecordHtml.forPaper(RECORD, PaperSize.LETTER).parts().get(0).get();
+    String paper = RecordHtml.forPaper(RECORD, PaperSize.LETTER).pages().get(0).get();
     assertTrue(paper.contains("@page { size: letter;"));
     assertFalse(paper.contains("<script") || paper.contains("<nav"), "no script, no navigation");
   }

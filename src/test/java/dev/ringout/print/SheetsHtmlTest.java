@@ -47,7 +47,7 @@ class SheetsHtmlTest {
         new OutSheet("Steps", List.of("Pin", "Wire"), rows, Look.printed("Span lock box"));
     PrintForm form = PrintForm.wired("Span lock box", PaperSize.A4);
     List<String> parts =
-        SheetsHtml.forPaper(form, List.of(sheet)).parts().stream().map(Supplier::get).toList();
+        SheetsHtml.forPaper(form, List.of(sheet)).pages().stream().map(Supplier::get).toList();
     assertEquals(2, parts.size());
     for (String part : parts) {
       assertTrue(part.contains("<th>Pin</th>"));
@@ -56,9 +56,23 @@ class SheetsHtmlTest {
     assertTrue(parts.get(0).contains("J1-" + PaperParts.MOST_ROWS + "<"));
     assertTrue(parts.get(1).contains("J1-" + (PaperParts.MOST_ROWS + 1) + "<"));
     assertEquals(1, String.join("", parts).split("<h1>", -1).length - 1);
+  }
+
+  @Test
+  void a_screen_has_what_paper_does_not_need() {
+    OutSheet sheet = sheet("Steps", "1", "2");
+    PrintForm form = PrintForm.wired("Span lock box", PaperSize.A4);
+    String paper = SheetsHtml.forPaper(form, List.of(sheet)).pages().get(0).get();
+    String screen = page(PaperSize.A4, sheet);
+    for (String part : List.of("<nav ", "prefers-color-scheme: dark", "max-width: 100%")) {
+      assertTrue(screen.contains(part), part);
+      assertFalse(paper.contains(part), part);
+    }
+    assertTrue(screen.contains("name=\"viewport\""));
     assertEquals(
-        page(PaperSize.A4, sheet("Steps", "1", "2")),
-        SheetsHtml.forPaper(form, List.of(sheet("Steps", "1", "2"))).parts().get(0).get());
+        screen.split("<div class=\"scroll\"", -1).length,
+        screen.split("<table", -1).length,
+        "a table that is wider than a phone moves by itself");
   }
 
   @Test

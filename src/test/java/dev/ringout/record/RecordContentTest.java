@@ -1,6 +1,7 @@
 package dev.ringout.record;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -106,10 +107,46 @@ class RecordContentTest {
   }
 
   @Test
+  void every_limit_that_was_used_says_where_it_comes_from() {
+    RecordBlock.Table limits = table(content("good", "0.05"), "Limits");
+    List<String> named = limits.rows().stream().map(row -> row.get(0)).toList();
+    for (String one :
+        List.of(
+            "tolerance on what is computed",
+            "one crimp and mated contact",
+            "temperature of the wires",
+            "leads still in the readings")) {
+      assertTrue(named.contains(one), named.toString());
+    }
+    limits.rows().forEach(row -> assertFalse(row.get(2).isEmpty(), row.toString()));
+  }
+
+  @Test
+  void a_source_is_said_once_and_what_is_from_memory_is_a_mark() {
+    for (List<String> row : table(content("good", "0.05"), "Sources").rows()) {
+      List<String> sources = List.of(row.get(1).replace(" †", "").split("; ", -1));
+      assertEquals(sources.stream().distinct().toList(), sources, row.get(0));
+      assertFalse(row.get(1).contains("from memory"), row.toString());
+    }
+  }
+
+  @Test
   void columns_in_which_no_row_has_anything_are_left_out() {
     assertEquals(
         List.of(
-            "Kind", "From", "To", "Reading", "Limit", "Expected", "Limit from", "Verdict", "Cell"),
+            "Kind",
+            "From",
+            "To",
+            "Wire",
+            "Reading",
+            "Limit",
+            "Expected",
+            "Limit from",
+            "Verdict",
+            "Cell",
+            "Reading (Ω)",
+            "Least (Ω)",
+            "Most (Ω)"),
         table(content("good", "0.05"), "Readings").headings());
   }
 
@@ -148,6 +185,7 @@ class RecordContentTest {
         List.of(
             "To look at",
             "What this test can't see",
+            "Limits used",
             "Readings",
             "Tables and their sources",
             "Rules by which the paper was checked",
