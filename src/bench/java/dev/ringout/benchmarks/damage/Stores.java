@@ -244,7 +244,7 @@ final class Stores {
         old ->
             old.forEach(
                 (table, rows) -> {
-                  if (!rows.equals(after.map(now -> now.get(table)).orElse(rows))) {
+                  if (!rows.equals(after.map(now -> now.getOrDefault(table, rows)).orElse(rows))) {
                     tables.append(table).append(' ');
                   }
                 }));
