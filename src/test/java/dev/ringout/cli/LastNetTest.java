@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.support.Run;
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -160,7 +159,7 @@ class LastNetTest {
     private ThreadThatFails() {}
 
     /** As the launcher starts it; what it prints waits until the thread has failed. */
-    public static void main(String[] args) throws IOException, InterruptedException {
+    public static void main(String[] args) throws InterruptedException {
       Thread program = new Thread(() -> Main.main(new String[] {"--help"}));
       Runtime.getRuntime().addShutdownHook(new Thread(ThreadThatFails::fail));
       program.start();

@@ -116,9 +116,10 @@ final class MeterLines {
 
   /** A meter on the network that says such lines, or a profile that is damaged. */
   void overNetwork(Runs runs, Path work) throws IOException, InterruptedException {
+    Thread meter;
     try (ServerSocket server = new ServerSocket(0, 5, InetAddress.getLoopbackAddress())) {
       server.setSoTimeout(200);
-      Thread meter = new Thread(() -> talk(server));
+      meter = new Thread(() -> talk(server));
       meter.setDaemon(true);
       meter.start();
       String profile = chance.of(List.of("scpi", "scpi-fast", "stream-9600-8n1", "key-9600-8n1"));
@@ -134,9 +135,8 @@ final class MeterLines {
           "--store",
           work.resolve("bench.db").toString(),
           chance.oneIn(2) ? "--json" : "--four-wire");
-      server.close();
-      meter.join(TimeUnit.SECONDS.toMillis(5));
     }
+    meter.join(TimeUnit.SECONDS.toMillis(5));
   }
 
   private String damagedProfile(Path work, String name) throws IOException {

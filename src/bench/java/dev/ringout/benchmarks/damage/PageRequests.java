@@ -276,7 +276,24 @@ final class PageRequests {
     return new Body("", new byte[0]);
   }
 
-  private record Body(String type, byte[] bytes) {}
+  /** What is sent, and what it says that it is. */
+  private static final class Body {
+    private final String type;
+    private final byte[] bytes;
+
+    Body(String type, byte[] bytes) {
+      this.type = type;
+      this.bytes = bytes.clone();
+    }
+
+    String type() {
+      return type;
+    }
+
+    byte[] bytes() {
+      return bytes.clone();
+    }
+  }
 
   /** What was answered; {@link #CUT} where the connection was, 0 where nothing came. */
   private record Asked(int status, String type, String text) {

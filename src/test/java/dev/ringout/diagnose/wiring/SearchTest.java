@@ -33,8 +33,7 @@ class SearchTest {
   @TempDir Path folder;
 
   /** A unit whose failing readings are to be explained together. */
-  private record Puzzle(
-      SlippedUnit unit, ListedUnit listed, Comparison comparison, List<Judged> failing) {
+  record Puzzle(SlippedUnit unit, ListedUnit listed, Comparison comparison, List<Judged> failing) {
     static Puzzle of(UnitUnderTest written) {
       CheckResult result = written.check();
       ListedUnit listed =
