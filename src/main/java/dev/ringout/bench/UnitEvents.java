@@ -28,8 +28,7 @@ public final class UnitEvents {
   /**
    * Something that happened.
    *
-   * @param kind {@code test}, {@code rework}, {@code ticks}, {@code note}, {@code photo}, {@code
-   *     taken-back}, {@code signature}
+   * @param kind a word of docs/reference/bench-api.md
    * @param station empty but for a test
    * @param photo the digest of a picture; empty where it is none
    */
