@@ -54,10 +54,12 @@ public record Weighed(
    */
   public List<Hypothesis> offered(int mostWays) {
     List<Hypothesis> offered = new ArrayList<>();
-    hypotheses.stream()
-        .filter(way -> way.wires() > 0 || way.table().layout() == Layout.MARKS)
-        .limit(mostWays)
-        .forEach(offered::add);
+    for (Hypothesis way : hypotheses) {
+      boolean tells = way.wires() > 0 || way.table().layout() == Layout.MARKS;
+      if (tells && offered.size() < mostWays && offered.stream().noneMatch(way::beginsLike)) {
+        offered.add(way);
+      }
+    }
     if (!decided()) {
       hypotheses.stream()
           .filter(way -> way.table().layout() == Layout.NONE)
