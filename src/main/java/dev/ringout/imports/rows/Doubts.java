@@ -150,6 +150,7 @@ final class Doubts {
   private final Map<Integer, Boolean> parted = new HashMap<>();
   private final Map<Integer, Boolean> mostlyPlain = new HashMap<>();
   private final Map<Integer, Map<String, Boolean>> mostly = new HashMap<>();
+  private final Map<Integer, Map<String, Boolean>> namedAlike = new HashMap<>();
   private final Map<Pattern, Map<Integer, Boolean>> usual = new HashMap<>();
 
   Doubts(ListTable table, Words words, Ends ends, ListFindings findings, Tally tally) {
@@ -520,10 +521,14 @@ final class Doubts {
     if (!range.matches()) {
       return false;
     }
-    Pattern alike = Pattern.compile(Pattern.quote(range.group(1)) + "\\d{1,3}");
     return column.role().isPinOfEnd()
         ? isUnusual(RANGE_OF_NAMES, text, column)
-        : mostly(alike, column);
+        : namedAlike
+            .computeIfAbsent(column.index(), index -> new HashMap<>())
+            .computeIfAbsent(
+                range.group(1),
+                letters ->
+                    isMostly(Pattern.compile(Pattern.quote(letters) + "\\d{1,3}"), column));
   }
 
   private boolean mostly(Pattern form, ListColumn column) {
