@@ -29,7 +29,8 @@ public final class ListFindings {
 
   private Place asInFile(Place place) {
     return turned.contains(Place.of(place.file(), place.sheet()))
-        ? new Place(place.file(), place.sheet(), place.column(), place.row())
+        ? new Place(
+            place.file(), place.sheet(), /* row= */ place.column(), /* column= */ place.row())
         : place;
   }
 

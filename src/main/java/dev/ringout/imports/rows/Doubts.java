@@ -527,8 +527,7 @@ final class Doubts {
             .computeIfAbsent(column.index(), index -> new HashMap<>())
             .computeIfAbsent(
                 range.group(1),
-                letters ->
-                    isMostly(Pattern.compile(Pattern.quote(letters) + "\\d{1,3}"), column));
+                letters -> isMostly(Pattern.compile(Pattern.quote(letters) + "\\d{1,3}"), column));
   }
 
   private boolean mostly(Pattern form, ListColumn column) {
