@@ -99,7 +99,9 @@ final class ImportCommand implements Callable<Integer> {
   @Option(
       names = "--one-point",
       paramLabel = "ITEM",
-      description = "An item named without a pin is one point, however often it is named.")
+      description =
+          "An item named without a pin is one point, however often it is named; all:"
+              + " every such item.")
   private Set<String> onePoint = new LinkedHashSet<>();
 
   @Option(

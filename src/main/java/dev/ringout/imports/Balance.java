@@ -224,9 +224,15 @@ final class Balance {
 
   /** A sentence outside of the rows that may change wires: "Do not fit wire 3". */
   private boolean speaksOfWires(String text) {
+    // With a sign before it the word explains a colour.
+    boolean ofSome =
+        words.mentions("out of use", text) && text.length() < 48 && !text.startsWith("=");
     return text.indexOf(' ') > 0
         && text.length() < 120
-        && (CellText.hasDigit(text) || words.mentions("pin", text) || words.mentions("wire", text))
+        && (ofSome
+            || CellText.hasDigit(text)
+            || words.mentions("pin", text)
+            || words.mentions("wire", text))
         && (words.mentions("changes wire", text)
             || words.mentions("likewise", text)
             || (CellText.hasDigit(text) && words.mentions("joins", text))
@@ -243,7 +249,11 @@ final class Balance {
     return counts.getOrDefault(use, 0);
   }
 
-  private static String range(int row, int first, int last) {
+  private String range(int row, int first, int last) {
+    if (grid.isTurned()) {
+      String top = Place.columnLetters(row) + first;
+      return first == last ? top : top + ":" + Place.columnLetters(row) + last;
+    }
     String from = Place.columnLetters(first) + row;
     return first == last ? from : from + ":" + Place.columnLetters(last) + row;
   }

@@ -183,7 +183,8 @@ public final class ListImporter {
 
   private SheetTables find(Grid whole) {
     Shape shape = options.shape();
-    Grid grid = Said.of(shape.rows(), whole.name()).map(whole::only).orElse(whole);
+    Grid upright = Said.of(shape.rows(), whole.name()).map(whole::only).orElse(whole);
+    Grid grid = turnedWhereOnItsSide(upright);
     HeadingReader headings =
         new HeadingReader(words, options.columnsOf(whole.name()), grid.width());
     OptionalInt headingRow =
@@ -194,6 +195,19 @@ public final class ListImporter {
         grid.rows().isEmpty()
             ? new TableFinder.Found(List.of(), List.of())
             : TableFinder.find(grid, words, headings, said));
+  }
+
+  /** A sheet whose headings stand below each other is read with each of its columns as a row. */
+  private Grid turnedWhereOnItsSide(Grid grid) {
+    boolean headed = Said.of(options.shape().headingRows(), grid.name()).isPresent();
+    List<String> headings =
+        headed || grid.rows().isEmpty() ? List.<String>of() : OnItsSide.plainly(grid, words);
+    if (headings.isEmpty()) {
+      return grid;
+    }
+    findings.turn(grid.place(0, 0));
+    findings.warning(grid.place(0, 0), new SheetOddity.ReadOnItsSide(headings));
+    return grid.turned();
   }
 
   private List<Weighed> weigh(List<SheetTables> sheets) {

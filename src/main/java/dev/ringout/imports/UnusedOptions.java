@@ -38,7 +38,10 @@ final class UnusedOptions {
       saidTwice(table);
     }
     for (String item : options.onePoint()) {
-      if (!items.isEmpty() && items.stream().noneMatch(one -> isSame(one, item))) {
+      boolean found =
+          item.equalsIgnoreCase(ImportOptions.ALL)
+              || items.stream().anyMatch(one -> isSame(one, item));
+      if (!items.isEmpty() && !found) {
         findings.error(whole, new SheetOddity.ItemNotFound(item));
       }
     }

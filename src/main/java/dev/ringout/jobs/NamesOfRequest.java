@@ -82,7 +82,7 @@ final class NamesOfRequest {
     }
   }
 
-  private static TreeSet<String> sorted(Collection<String> names) {
+  private static Set<String> sorted(Collection<String> names) {
     return names.stream()
         .collect(Collectors.toCollection(() -> new TreeSet<>(NaturalOrder.INSTANCE)));
   }

@@ -249,4 +249,9 @@ final class RowOddityJson implements RowOddity.Cases<Reason> {
   public Reason titleTaken(RowOddity.TitleTaken odd) {
     return Reason.of("title-taken").with("title", odd.title()).with("item", odd.item());
   }
+
+  @Override
+  public Reason titleNotRead(RowOddity.TitleNotRead odd) {
+    return Reason.of("title-not-read").with("title", odd.title());
+  }
 }

@@ -119,6 +119,11 @@ final class SheetOddityJson implements SheetOddity.Cases<Reason> {
   }
 
   @Override
+  public Reason readOnItsSide(SheetOddity.ReadOnItsSide odd) {
+    return Reason.of("read-on-its-side").with("headings", odd.headings());
+  }
+
+  @Override
   public Reason columnLeftOut(SheetOddity.ColumnLeftOut odd) {
     return Reason.of("column-left-out").with("heading", odd.heading()).with("letter", odd.letter());
   }

@@ -28,7 +28,7 @@ import java.util.TreeMap;
 /** How a list was understood, on one screen. */
 public final class ImportText {
   private static final int WIRES_SHOWN = 5;
-  private static final int WAYS_SHOWN = 2;
+  private static final int WAYS_SHOWN = 3;
   private static final int SHEETS_SHOWN_WHOLE = 3;
   private static final int COLUMNS_SHOWN = 16;
 
@@ -60,7 +60,8 @@ public final class ImportText {
             .filter(table -> table.standing() != Weighed.Standing.CERTAIN)
             .toList();
     open.forEach(this::ways);
-    if (!open.isEmpty()) {
+    boolean nothingRead = result.wiring().wires().isEmpty() && result.wiring().links().isEmpty();
+    if (!open.isEmpty() || nothingRead) {
       page.blank().paragraph("", HypothesisWords.NONE_OF_THESE);
       for (HypothesisWords.Hint hint : HypothesisWords.HINTS) {
         page.paragraph(Text.of("  %-25s", hint.where()), hint.options());

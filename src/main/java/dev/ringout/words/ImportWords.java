@@ -105,7 +105,7 @@ public final class ImportWords {
       case ALIAS -> "two names for one point or item";
       case CODE -> "a code without a meaning";
       case HEADER -> "two values for a fact of the header";
-      case HEADING -> "a column that is not understood";
+      case HEADING -> "headings that are not plain";
       case NO_WIRES -> "a sheet without wires";
       case NOT_USED -> "cells of which nothing is made";
       case IN_DOUBT -> "what the list itself leaves open";

@@ -309,8 +309,9 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
   @Override
   public OddityWords codesUnexplained(RowOddity.CodesUnexplained odd) {
     return OddityWords.of(
-        "the letters under "
-            + odd.heading()
+        (odd.heading().isEmpty()
+                ? "what stands in this column without a heading"
+                : "what stands under " + odd.heading())
             + " may change a wire, and the list does not say how: "
             + String.join(", ", odd.codes())
             + "; read as the rows stand");
@@ -320,5 +321,11 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
   public OddityWords titleTaken(RowOddity.TitleTaken odd) {
     return OddityWords.of(
         "\"" + odd.title() + "\" is taken for a title: the rows below it are of " + odd.item());
+  }
+
+  @Override
+  public OddityWords titleNotRead(RowOddity.TitleNotRead odd) {
+    return OddityWords.of(
+        "\"" + odd.title() + "\" stands alone between the wires; they are read without it");
   }
 }

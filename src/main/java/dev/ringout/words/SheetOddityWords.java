@@ -152,6 +152,14 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
   }
 
   @Override
+  public OddityWords readOnItsSide(SheetOddity.ReadOnItsSide odd) {
+    return OddityWords.of(
+        "the headings ("
+            + String.join(", ", odd.headings())
+            + ") stand below each other: each column is read as a row, and --column A means row 1");
+  }
+
+  @Override
   public OddityWords columnLeftOut(SheetOddity.ColumnLeftOut odd) {
     return OddityWords.of(
         "the column "

@@ -243,7 +243,7 @@ final class WiringOddityWords implements WiringOddity.Cases<OddityWords> {
             + odd.times()
             + "). If it is one point, say --one-point \""
             + odd.item()
-            + "\"");
+            + "\"; for every such item --one-point all");
   }
 
   @Override

@@ -143,7 +143,10 @@ record ColumnProfile(
   /** What names a thing: some letters, not many words. */
   private static boolean isName(String text) {
     long letters = text.chars().filter(Character::isLetter).count();
-    return letters >= 2 && text.length() <= 30 && text.chars().filter(c -> c == ' ').count() <= 3;
+    return !isProse(text)
+        && letters >= 2
+        && text.length() <= 30
+        && text.chars().filter(c -> c == ' ').count() <= 3;
   }
 
   /** A pin, or several with commas between. */
@@ -157,7 +160,9 @@ record ColumnProfile(
   }
 
   private static boolean isProse(String text) {
-    return text.length() > 40 || text.chars().filter(c -> c == ' ').count() > 5;
+    // Languages without blanks between words: four signs are a phrase.
+    boolean phrase = text.codePoints().filter(Character::isIdeographic).count() > 3;
+    return phrase || text.length() > 40 || text.chars().filter(c -> c == ' ').count() > 5;
   }
 
   private static String firstWord(String text) {

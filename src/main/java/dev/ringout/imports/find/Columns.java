@@ -1,5 +1,6 @@
 package dev.ringout.imports.find;
 
+import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.ColumnCertainty;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Layout;
@@ -67,6 +68,37 @@ final class Columns {
     return settled.serves(wanted) ? Optional.of(settled) : Optional.empty();
   }
 
+  /**
+   * Of three ends and more in a row, each with its pins, every two that follow one another as the
+   * ends of a wire: which two are meant nobody can tell.
+   */
+  static List<Columns> ofEachTwoEnds(Region region, Map<Integer, ColumnProfile> profiles) {
+    List<EndColumns> ends =
+        byHeadings(region, profiles).endColumns(true).stream()
+            .filter(end -> !end.isHeaded() && end.pin().isPresent())
+            .toList();
+    List<Columns> each = new ArrayList<>();
+    for (int i = 0; ends.size() > 2 && i + 1 < ends.size(); i++) {
+      Columns settled = byHeadings(region, profiles);
+      settled.layout = Layout.FROM_TO;
+      settled.forgetsEndsAlone();
+      settled.become(ends.get(i), Role.FROM, Role.FROM_PIN);
+      settled.become(ends.get(i + 1), Role.TO, Role.TO_PIN);
+      each.add(settled);
+    }
+    return each;
+  }
+
+  private void forgetsEndsAlone() {
+    for (ListColumn column : List.copyOf(columns)) {
+      Role role = column.role();
+      boolean end = role.isEnd() || role.isPinOfEnd() || role == Role.PIN || role == Role.ITEM;
+      if (end || role == Role.POINTS) {
+        set(column, Role.KEEP, ColumnCertainty.POSSIBLE);
+      }
+    }
+  }
+
   private boolean serves(Layout wanted) {
     return switch (wanted) {
       case FROM_TO -> servesFromTo();
@@ -117,10 +149,16 @@ final class Columns {
   /** Behind an end that the user names, whose cells are items, a column of pins is its pins. */
   private void pinBehindSaid(Role item, Role pin) {
     Optional<ListColumn> said =
-        first(item).filter(column -> column.isSaid() && !isOfPoints(column) && !has(pin));
+        first(item).filter(column -> column.isSaid() && !has(pin)).filter(this::mayBeItems);
     said.flatMap(column -> pinAfter(columns.indexOf(column)))
         .filter(column -> !column.isSaid() && (column.role() == Role.PIN || !column.known()))
         .ifPresent(column -> set(column, pin, ColumnCertainty.LIKELY));
+  }
+
+  /** {@code ZS-101} comes again, each time with another pin beside it: an item and no point. */
+  private boolean mayBeItems(ListColumn column) {
+    boolean worded = pinAfter(columns.indexOf(column)).filter(Columns::isWordedPin).isPresent();
+    return !isOfPoints(column) || (worded && profile(column).comesAgain());
   }
 
   /** One end as its cells show it: a column of points or items, and the pins beside it. */
@@ -346,11 +384,17 @@ final class Columns {
   /** Rows of joined terminals, as the user says: the strip, and no terminal of the row's own. */
   private boolean isOfBridges() {
     boolean said = first(Role.BRIDGE).filter(ListColumn::isSaid).isPresent();
-    if (!said || (!has(Role.ITEM) && sheetItem.isEmpty())) {
+    if (!has(Role.ITEM) && sheetItem.isEmpty()) {
       return false;
     }
-    pinsBecomeNotes();
-    return true;
+    if (said) {
+      pinsBecomeNotes();
+      return true;
+    }
+    // Terminals and what they are bridged with, and nothing else.
+    bridges();
+    boolean others = columns.stream().anyMatch(column -> column.role().isEnd());
+    return has(Role.BRIDGE) && has(Role.PIN) && !others && keepsOnePin();
   }
 
   /**
@@ -464,7 +508,30 @@ final class Columns {
         columns.stream()
             .allMatch(column -> !column.known() || across.contains(column) || isRemark(column));
     boolean more = across.size() > Math.max(1, points.size());
-    return more && plain && arePinsOfDevices(across) ? across : points;
+    return more && plain && arePinsOfDevices(across) ? across : withNumberedAlike(points);
+  }
+
+  /** {@code Node 3} beside {@code Node 1} and {@code Node 2}, however few its cells are. */
+  private List<ListColumn> withNumberedAlike(List<ListColumn> points) {
+    return columns.stream()
+        .filter(
+            column ->
+                points.contains(column)
+                    || (column.role() == Role.KEEP
+                        && !column.isSaid()
+                        && !profile(column).isEmpty()
+                        && points.stream().filter(other -> areNumberedAlike(other, column)).count()
+                            > 1))
+        .toList();
+  }
+
+  private boolean areNumberedAlike(ListColumn one, ListColumn other) {
+    String stem = one.key().replaceFirst("\\d+$", "");
+    return !stem.isBlank()
+        && !stem.equals(one.key())
+        && stem.equals(other.key().replaceFirst("\\d+$", ""))
+        && isOfPoints(one)
+        && isOfPoints(other);
   }
 
   private static boolean isRemark(ListColumn column) {
@@ -898,7 +965,9 @@ final class Columns {
             default -> false;
           };
       boolean colorsUnderWire = column.role() == Role.WIRE && cells.mostly(cells.colors());
-      if ((end && cells.isEmpty()) || colorsUnderWire) {
+      // "section" is of a wire, or of the list.
+      boolean names = column.role() == Role.GAUGE && !column.isSaid() && !holdsDigits(column);
+      if ((end && cells.isEmpty()) || colorsUnderWire || names) {
         set(column, Role.KEEP, ColumnCertainty.LIKELY);
         continue;
       }
@@ -925,6 +994,11 @@ final class Columns {
         set(column, Role.TO, ColumnCertainty.LIKELY);
       }
     }
+  }
+
+  private boolean holdsDigits(ListColumn column) {
+    return body.stream().map(column::textIn).anyMatch(CellText::hasDigit)
+        || body.stream().allMatch(row -> row.cell(column.index()).isBlank());
   }
 
   private void dropRepeatedRoles() {

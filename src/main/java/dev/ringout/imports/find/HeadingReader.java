@@ -49,6 +49,9 @@ public final class HeadingReader {
 
   private static final Pattern LETTER = Pattern.compile("[A-Z]{1,2}");
 
+  /** {@code Pin (J1)}: brackets around a whole name are none of its signs. */
+  private static final Pattern IN_BRACKETS = Pattern.compile("^[(\\[]([^()\\[\\]]+)[)\\]]$");
+
   private static final Pattern MEASURED =
       Pattern.compile(
           "[(\\[]\\s*(m?A|m?Ah|k?V|m?W|kW|Hz|k?\u03a9|ohms?|kg|g|\u20ac|\\$|EUR|USD|%)\\s*[)\\]]");
@@ -215,16 +218,29 @@ public final class HeadingReader {
     }
     StringBuilder item = new StringBuilder();
     String before = "";
+    String between = "";
+    boolean designated = false;
     for (String word : heading.strip().split("[\\s_]+", -1)) {
       List<String> tokens = Words.tokens(word);
       if (!tokens.isEmpty() && rest.containsAll(tokens)) {
         // "RACK A": a letter alone is no name.
         boolean kind = word.length() == 1 && words.isAny("item", before);
-        item.append(item.length() > 0 ? " " : "").append(kind ? before + " " + word : word);
+        boolean first = item.length() == 0;
+        item.append(first ? "" : between + " ").append(kind && first ? before + " " + word : word);
+        designated |= Ends.isDesignator(word);
+        between = "";
+      } else if (item.length() > 0 && isPartOfName(word)) {
+        between += " " + word;
       }
       before = word;
     }
-    return item.toString();
+    String name = designated || between.isEmpty() ? item.toString() : item + between;
+    return IN_BRACKETS.matcher(name).replaceFirst("$1");
+  }
+
+  /** {@code Relay board pin}, {@code Lock box P3}: what a thing is belongs to its name. */
+  private boolean isPartOfName(String word) {
+    return words.isAny("part of name", word);
   }
 
   /** {@code Jack} of "Jack pin": what kind of connector it is may be all that a list calls it. */

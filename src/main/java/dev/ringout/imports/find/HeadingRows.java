@@ -131,13 +131,31 @@ final class HeadingRows {
         return i;
       }
       boolean again = sameCells(row, heading) >= 2;
-      boolean candidate = again ? isHeading(row) : mayFollow(i) && isPlainHeading(row);
+      boolean candidate =
+          again ? isHeading(row) : mayFollow(i) && (isPlainHeading(row) || isUnderTitle(i));
       boolean ofOthers = again && isUnderItems(i);
       if (candidate && isWideEnough(i) && (ofOthers || !isRepeat(row, heading))) {
         return i;
       }
     }
     return rows.size();
+  }
+
+  /** Nothing but headings below a title that stands alone behind a gap. */
+  private boolean isUnderTitle(int index) {
+    List<Row> rows = grid.rows();
+    if (index < 2 || filled(rows.get(index - 1)) != 1) {
+      return false;
+    }
+    boolean gap = rows.get(index - 1).number() > rows.get(index - 2).number() + 1;
+    List<String> texts =
+        rows.get(index).cells().stream()
+            .map(cell -> CellText.clean(cell.text()))
+            .filter(text -> !text.isEmpty())
+            .toList();
+    boolean words =
+        texts.stream().allMatch(text -> headings.isHeading(text) && !Ends.looksLikePoint(text));
+    return gap && texts.size() > 1 && words && isHeading(rows.get(index));
   }
 
   /** The same headings once more under the names of other items, one over each column of pins. */
@@ -462,7 +480,7 @@ final class HeadingRows {
         continue;
       }
       boolean asBelow =
-          Ends.isDesignator(text) && cells.filled() > 0 && isDesignatorBelow(first, column);
+          Ends.isDesignator(text) && cells.filled() > 0 && isDesignatorBelow(first, column, text);
       boolean twice = text.equals(CellText.clean(heading.cell(column - 1).text()));
       if (cell.kind() != Cell.Stored.TEXT
           || text.length() > 40
@@ -474,20 +492,27 @@ final class HeadingRows {
         like++;
         continue;
       }
-      // Under the name of a device some rows hold one of its pins.
+      // Under the name of a device some rows hold one of its pins; over colours stands "colour".
       boolean pinsBelow = cells.canBePins();
-      stands += pinsBelow && text.chars().anyMatch(Character::isLetter) ? 1 : 0;
+      boolean colors =
+          cells.mostly(cells.colors())
+              && headings.isPlain(text)
+              && headings.role(text) == Role.COLOR;
+      stands += colors || (pinsBelow && text.chars().anyMatch(Character::isLetter)) ? 1 : 0;
     }
     return stands >= 2 && like * 3 <= stands && partsList < 2;
   }
 
-  private boolean isDesignatorBelow(int first, int column) {
+  /** Whether designators of the same letters stand below; under ESP32 a GPIO23 is none. */
+  private boolean isDesignatorBelow(int first, int column, String heading) {
+    String letters = Ends.lettersOf(heading);
     int alike = 0;
     int filled = 0;
     for (Row row : grid.rows().subList(first + 1, Math.min(first + 100, grid.rows().size()))) {
       String text = CellText.clean(row.cell(column).text());
       filled += text.isEmpty() ? 0 : 1;
-      alike += Ends.isDesignator(text) ? 1 : 0;
+      boolean other = letters.length() > 2 && !Ends.lettersOf(text).equals(letters);
+      alike += Ends.isDesignator(text) && !other ? 1 : 0;
     }
     return alike * 2 > filled;
   }

@@ -14,6 +14,8 @@ import java.util.stream.IntStream;
 
 /** A list whose headings stand below each other in its first column: a column is a wire. */
 public final class OnItsSide {
+  private static final int MOST_HEADINGS = 20;
+
   private OnItsSide() {}
 
   /** The headings of both ends that stand in a table's first column, or none. */
@@ -27,6 +29,11 @@ public final class OnItsSide {
   /** The headings of both ends that stand in the first column of a sheet, or none. */
   public static List<String> headings(Grid grid, Words words) {
     return headings(grid.rows(), firstColumn(grid), words);
+  }
+
+  /** The headings down the first column of a sheet, as many at most as a list has columns. */
+  public static List<String> plainly(Grid grid, Words words) {
+    return grid.rows().size() > MOST_HEADINGS ? List.of() : headings(grid, words);
   }
 
   private static int firstColumn(Grid grid) {
@@ -56,7 +63,17 @@ public final class OnItsSide {
       }
     }
     boolean mostly = headings.size() >= 2 && headings.size() * 10 >= filled * 7;
-    return mostly && areOfBothEnds(roles) ? headings : List.of();
+    return mostly && areOfBothEnds(roles) && !areAcross(rows, column, reader)
+        ? headings
+        : List.of();
+  }
+
+  /** Whether a heading of an end stands beside the column, as in a list that stands upright. */
+  private static boolean areAcross(List<Row> rows, int column, HeadingReader reader) {
+    return rows.stream()
+        .flatMap(row -> row.cells().stream().skip(column))
+        .map(cell -> CellText.clean(cell.text()))
+        .anyMatch(text -> !text.isEmpty() && reader.isPlain(text) && reader.role(text).isEnd());
   }
 
   private static boolean areOfBothEnds(Set<Role> roles) {

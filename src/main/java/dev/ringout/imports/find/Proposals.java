@@ -57,7 +57,9 @@ public final class Proposals {
     /** Whether named cores land on terminals of their own name. */
     CORES_MAY_BE_PINS,
     /** Whether the names of pins are what these go to; it is shown, and never taken. */
-    NAMES_MAY_BE_ENDS
+    NAMES_MAY_BE_ENDS,
+    /** Which two of several ends in a row are meant; it is shown, and never taken. */
+    OTHER_ENDS
   }
 
   /**
@@ -110,11 +112,17 @@ public final class Proposals {
             && endsSaid(first.list())
             && first.list().stream().noneMatch(column -> isPinBeside(column));
     for (Layout other : BY_CELLS) {
-      boolean makes = !plain || other == Layout.TERMINALS;
+      boolean makes =
+          !plain
+              || other == Layout.TERMINALS
+              || (other == Layout.PATHS && hasPointsBeside(first.list()));
       if (other != first.layout() && makes) {
         Columns.settle(region, profiles, other)
             .ifPresent(columns -> add(columns, false, false, grammar));
       }
+    }
+    for (Columns ends : plain ? List.<Columns>of() : Columns.ofEachTwoEnds(region, profiles)) {
+      add(ends, written(ends.list(), Grammar.AS_IT_LOOKS), false, false, Doubt.OTHER_ENDS);
     }
     Columns.settle(region, profiles, Layout.PIN_NAMES)
         .flatMap(listed -> new NamedPins(region, profiles).asEnds(listed.list()))
@@ -123,6 +131,13 @@ public final class Proposals {
       Columns.settle(region, profiles, Layout.NONE)
           .ifPresent(columns -> add(columns, false, false, Optional.empty()));
     }
+  }
+
+  /** A column of points that is no end: the wire may go past them. */
+  private boolean hasPointsBeside(List<ListColumn> columns) {
+    return columns.stream()
+        .filter(column -> column.role() == Role.KEEP && !column.isSaid())
+        .anyMatch(column -> profile(column).mostly(profile(column).points()));
   }
 
   private void headless(Columns first, Optional<Grammar> grammar) {

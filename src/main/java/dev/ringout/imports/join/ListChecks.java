@@ -7,6 +7,7 @@ import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListFindings;
+import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.WiringOddity;
 import dev.ringout.imports.list.WiringOddity.Run;
 import dev.ringout.imports.list.Words;
@@ -36,7 +37,9 @@ final class ListChecks {
     List<Point> smallLetters = new ArrayList<>();
     for (Draft wire : wires) {
       if (!wire.name().isEmpty()) {
-        names.add(wire.name(), wire);
+        // Cores of two cables may bear one number.
+        Draft.Value cable = wire.texts().get(Role.CABLE);
+        names.add(cable == null ? wire.name() : wire.name() + "\t" + cable.text(), wire);
       }
       for (int side = 0; side < 2; side++) {
         End end = side == 0 ? wire.from() : wire.to();

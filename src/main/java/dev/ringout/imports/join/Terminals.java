@@ -7,6 +7,7 @@ import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.WiringOddity;
 import dev.ringout.imports.list.Words;
 import dev.ringout.source.Place;
+import dev.ringout.source.Severity;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -72,7 +73,13 @@ final class Terminals {
             if (withPins.contains(mark)) {
               findings.warning(place, new WiringOddity.PinElsewhere(mark));
             } else if (count > 1) {
-              findings.note(place, new WiringOddity.TakenAsOnePoint(item, count));
+              // G101 may be a ground, or a generator.
+              boolean sure = options.isOnePoint(item) || !item.matches("G\\d+");
+              findings.add(
+                  sure ? Severity.NOTE : Severity.WARNING,
+                  place,
+                  "",
+                  new WiringOddity.TakenAsOnePoint(item, count));
             }
           } else if (count > 1) {
             findings.warning(place, new WiringOddity.TerminalForEach(item, count));

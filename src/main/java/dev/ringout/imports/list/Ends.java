@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
 public final class Ends {
   private static final String DESIGNATOR = "\\d{0,2}[A-Z]{1,4}\\d{0,4}(?:[A-Z]\\d{1,3})?";
   private static final Pattern WHOLE_DESIGNATOR = Pattern.compile(DESIGNATOR);
-  private static final Pattern OF_A_JOINT = Pattern.compile("(SP|E)\\d+");
+  private static final Pattern OF_A_JOINT = Pattern.compile("(SP|E)\\d+|G\\d{3}");
   private static final Pattern LISTED = Pattern.compile("\\s*[,;&\\n]\\s*");
   private static final Pattern ADDED = Pattern.compile("\\s*\\+\\s*");
   private static final Pattern POINT =
@@ -25,6 +25,7 @@ public final class Ends {
   private static final Pattern NAMED = Pattern.compile("([^:]{2,40}):\\s*([^:]{1,40})");
   private static final Pattern PIN_PHRASE =
       Pattern.compile("(.{1,30}?)[ ,]+(\\p{L}+)\\.? ([A-Za-z0-9]{1,4})");
+  private static final Pattern BRACKET_BEHIND = Pattern.compile("(?<=\\S)\\s+\\([^()]*\\)$");
   private static final Pattern REMARKED = Pattern.compile("(\\S+)\\s*\\(.*\\)");
   private static final Pattern SPACED = Pattern.compile("(.{1,40}\\S) (\\d{1,3}[A-Za-z]?)");
   private static final Pattern DESIGNATED =
@@ -184,7 +185,8 @@ public final class Ends {
     if (!bare.equals(text)) {
       return parseNew(bare);
     }
-    Matcher phrase = PIN_PHRASE.matcher(text);
+    // A remark behind "TB1-A borne 1": what it is for.
+    Matcher phrase = PIN_PHRASE.matcher(BRACKET_BEHIND.matcher(text).replaceFirst(""));
     boolean pin =
         phrase.matches() && (CellText.hasDigit(phrase.group(3)) || phrase.group(3).length() <= 2);
     if (pin && words.is("before pin", phrase.group(2))) {
@@ -377,7 +379,7 @@ public final class Ends {
     for (int i = 1; i + 1 < all.size(); i++) {
       if (joins(all.get(i))
           && isPoint(all.get(i - 1))
-          && (isPoint(all.get(i + 1))
+          && (isPoint(all.get(i + 1).replaceFirst(",$", ""))
               || isItem(String.join(" ", all.subList(i + 1, all.size()))))) {
         between.add(String.join(" ", all.subList(start, i)));
         start = i + 1;
@@ -412,12 +414,16 @@ public final class Ends {
       String piece = pieces.get(i).strip();
       int first = piece.indexOf(' ');
       int last = piece.lastIndexOf(' ');
+      int comma = piece.indexOf(',');
       if (i == 0 && last > 0 && isPoint(piece.substring(last + 1))) {
         name = piece.substring(0, last).strip().replaceFirst("[:.]$", "");
         piece = piece.substring(last + 1);
       } else if (i == pieces.size() - 1 && first > 0 && isPoint(piece.substring(0, first))) {
         rest = piece.substring(first).strip();
         piece = piece.substring(0, first);
+      } else if (i == pieces.size() - 1 && comma > 0 && isPoint(piece.substring(0, comma))) {
+        rest = piece.substring(comma + 1).strip();
+        piece = piece.substring(0, comma);
       }
       boolean item = i == pieces.size() - 1 && isItem(piece);
       if (piece.isEmpty() || (strict && !isPoint(piece) && !item)) {

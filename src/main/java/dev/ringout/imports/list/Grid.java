@@ -11,18 +11,23 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** A sheet as a whole; merged cells hold their value in every row that they span. */
 public final class Grid {
+  private static final Pattern EMPHASISED = Pattern.compile("\\*\\*([^*]+)\\*\\*");
+
   private final Sheet sheet;
   private final Place whole;
   private final List<Row> rows;
   private final Surroundings around;
   private final int width;
   private final List<ColouredText> colouredTexts;
+  private final boolean turned;
 
-  private Grid(Sheet sheet, List<Row> rows, Surroundings around) {
+  private Grid(Sheet sheet, List<Row> rows, Surroundings around, boolean turned) {
     this.sheet = sheet;
+    this.turned = turned;
     this.whole = sheet.place();
     this.rows = rows;
     this.around = around;
@@ -33,13 +38,58 @@ public final class Grid {
   /** All rows of a sheet, with what is merged in every row that it spans. */
   public static Grid read(Sheet sheet) throws UnusableInput {
     List<Row> rows = new ArrayList<>();
-    Surroundings around = sheet.forEachRow(rows::add);
-    return new Grid(sheet, fillDown(rows, around.merges()), around);
+    Surroundings around = sheet.forEachRow(row -> rows.add(withoutEmphasis(row)));
+    return new Grid(sheet, fillDown(rows, around.merges()), around, false);
   }
 
   /** The same sheet with some of its rows alone. */
   public Grid only(RowRange range) {
-    return new Grid(sheet, rows.stream().filter(row -> range.holds(row.number())).toList(), around);
+    List<Row> own = rows.stream().filter(row -> range.holds(row.number())).toList();
+    return new Grid(sheet, own, around, turned);
+  }
+
+  /** The same cells with each column as a row; what stands around them is left out. */
+  public Grid turned() {
+    List<Row> columns = new ArrayList<>();
+    for (int column = 1; column <= width; column++) {
+      List<Cell> cells = new ArrayList<>();
+      for (Row row : rows) {
+        while (cells.size() < row.number() - 1) {
+          cells.add(Cell.EMPTY);
+        }
+        cells.add(row.cell(column));
+      }
+      Row own = new Row(column, List.copyOf(cells));
+      if (!own.isBlank()) {
+        columns.add(own);
+      }
+    }
+    return new Grid(sheet, columns, Surroundings.none(), !turned);
+  }
+
+  /** Whether its rows are the columns of the sheet. */
+  public boolean isTurned() {
+    return turned;
+  }
+
+  /** {@code **J1**}: the stars with which texts are made bold are no part of a name. */
+  private static Row withoutEmphasis(Row row) {
+    boolean any = row.cells().stream().anyMatch(cell -> isEmphasised(cell.text()));
+    return any
+        ? new Row(row.number(), row.cells().stream().map(Grid::withoutEmphasis).toList())
+        : row;
+  }
+
+  private static Cell withoutEmphasis(Cell cell) {
+    String text = cell.text().strip();
+    boolean plain = isEmphasised(text) && cell.kind() == Cell.Stored.TEXT && !cell.ink().struck();
+    return plain
+        ? Cell.text(EMPHASISED.matcher(text).replaceFirst("$1")).in(cell.ink()).filled(cell.fill())
+        : cell;
+  }
+
+  private static boolean isEmphasised(String text) {
+    return text.length() > 4 && text.startsWith("**") && EMPHASISED.matcher(text).matches();
   }
 
   private static List<Row> fillDown(List<Row> rows, List<Merge> merges) {

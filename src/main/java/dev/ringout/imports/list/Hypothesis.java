@@ -1,6 +1,8 @@
 package dev.ringout.imports.list;
 
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * One way to read a table, with what speaks for and against it.
@@ -26,10 +28,23 @@ public record Hypothesis(
     options = List.copyOf(options);
   }
 
+  /** Whether another way has as many wires and the first of them join the same points. */
+  boolean beginsLike(Hypothesis other) {
+    return wires == other.wires && joins().equals(other.joins()) && !first.isEmpty();
+  }
+
+  private List<Set<String>> joins() {
+    return first.stream().map(Sample::joins).toList();
+  }
+
   /**
    * A wire as it would be read; a pin on a net where the far end is a net's name.
    *
    * @param wire its number, or empty
    */
-  public record Sample(String wire, End from, End to, boolean net) {}
+  public record Sample(String wire, End from, End to, boolean net) {
+    private Set<String> joins() {
+      return new TreeSet<>(List.of(from.toString(), to.toString()));
+    }
+  }
 }

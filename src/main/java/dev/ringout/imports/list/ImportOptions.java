@@ -26,6 +26,8 @@ public record ImportOptions(
     Units units,
     Map<String, String> header,
     Shape shape) {
+  /** In place of an item: every item that is named without a pin. */
+  public static final String ALL = "all";
 
   /**
    * Which sheets and rows hold tables, and how these tell their wires.
@@ -100,8 +102,11 @@ public record ImportOptions(
         .anyMatch(name -> CellText.headingKey(name).equals(CellText.headingKey(heading)));
   }
 
-  /** Whether the user says that an item without pins is one point. */
+  /** Whether the user says that an item without pins is one point, by its name or with all. */
   public boolean isOnePoint(String item) {
-    return onePoint.stream().anyMatch(name -> CellText.refKey(name).equals(CellText.refKey(item)));
+    return onePoint.stream()
+        .anyMatch(
+            name ->
+                name.equalsIgnoreCase(ALL) || CellText.refKey(name).equals(CellText.refKey(item)));
   }
 }

@@ -626,6 +626,19 @@ public sealed interface RowOddity extends Oddity {
     }
   }
 
+  /** A text alone between the wires, of which nothing is read. */
+  record TitleNotRead(String title) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NOT_USED;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.titleNotRead(this);
+    }
+  }
+
   /** A row begins with a sign that takes rows out in files of text. */
   record TakenOut(String sign) implements RowOddity {
     @Override
@@ -674,6 +687,9 @@ public sealed interface RowOddity extends Oddity {
 
     /** A row taken for a title, whose item does not lead it. */
     T titleTaken(TitleTaken odd);
+
+    /** A text alone between the wires, of which nothing is read. */
+    T titleNotRead(TitleNotRead odd);
 
     /** A column of letters that may change a wire, which nothing explains. */
     T codesUnexplained(CodesUnexplained odd);

@@ -362,6 +362,24 @@ public sealed interface SheetOddity extends Oddity {
     }
   }
 
+  /** Headings below each other; each column of the sheet is read as a row. */
+  record ReadOnItsSide(List<String> headings) implements SheetOddity {
+    /** Keeps a copy of what is listed. */
+    public ReadOnItsSide {
+      headings = List.copyOf(headings);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.HEADING;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.readOnItsSide(this);
+    }
+  }
+
   /**
    * What a writer makes of each kind.
    *
@@ -373,6 +391,9 @@ public sealed interface SheetOddity extends Oddity {
     T bridgesNotRead(BridgesNotRead odd);
 
     T liesOnItsSide(LiesOnItsSide odd);
+
+    /** Headings below each other; each column of the sheet is read as a row. */
+    T readOnItsSide(ReadOnItsSide odd);
 
     T columnLeftOut(ColumnLeftOut odd);
 

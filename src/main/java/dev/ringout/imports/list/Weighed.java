@@ -49,15 +49,20 @@ public record Weighed(
   }
 
   /**
-   * What somebody may choose from: the best ways that tell wires and, where none is taken yet, that
-   * there are none.
+   * What somebody may choose from: the best ways that tell wires, those with other wires first,
+   * and, where none is taken yet, that there are none.
    */
   public List<Hypothesis> offered(int mostWays) {
     List<Hypothesis> offered = new ArrayList<>();
-    hypotheses.stream()
-        .filter(way -> way.wires() > 0 || way.table().layout() == Layout.MARKS)
-        .limit(mostWays)
-        .forEach(offered::add);
+    List<Hypothesis> again = new ArrayList<>();
+    for (Hypothesis way : hypotheses) {
+      boolean tells = way.wires() > 0 || way.table().layout() == Layout.MARKS;
+      if (tells) {
+        (offered.stream().noneMatch(way::beginsLike) ? offered : again).add(way);
+      }
+    }
+    offered.addAll(again);
+    offered.subList(Math.min(mostWays, offered.size()), offered.size()).clear();
     if (!decided()) {
       hypotheses.stream()
           .filter(way -> way.table().layout() == Layout.NONE)

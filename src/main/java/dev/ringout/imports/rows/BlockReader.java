@@ -43,6 +43,7 @@ final class BlockReader extends TableReader {
   private final ImportOptions options;
   private final Legend legend;
   private final boolean ownPinsAreWhole;
+  private final NamesLikeSpare namesLikeSpare;
   private final Map<Integer, Map<String, Integer>> firstWords = new HashMap<>();
 
   BlockReader(
@@ -55,6 +56,7 @@ final class BlockReader extends TableReader {
     super(table, words, ends, findings, into);
     this.options = options;
     this.legend = Legend.of(table);
+    this.namesLikeSpare = new NamesLikeSpare(table, words);
     this.ownPinsAreWhole = cells.column(Role.ITEM).isEmpty() && areWhole(table, cells);
     boolean named = table.grid().name().contains(table.sheetItem());
     if (!table.sheetItem().isEmpty() && named && table.layout() == Layout.BLOCK) {
@@ -267,6 +269,8 @@ final class BlockReader extends TableReader {
     }
     String name = cells.text(row, Role.WIRE);
     String farText = listedFar;
+    boolean farIsNamed =
+        cells.column(Role.FAR).filter(far -> namesLikeSpare.isOne(listedFar, far)).isPresent();
     if (farText.isEmpty() && !isNothing(farPin)) {
       farText = cells.carried(row, Role.FAR);
       if (farText.isEmpty()) {
@@ -281,7 +285,7 @@ final class BlockReader extends TableReader {
         return;
       }
     }
-    if (isNothing(farText) && isNoPin(farText, farPin)) {
+    if (isNothing(farText) && !farIsNamed && isNoPin(farText, farPin)) {
       withoutFarEnd(row, name, own, farText);
     } else if (own.isEmpty()) {
       farAlone(row, farText, farPin);
@@ -462,17 +466,35 @@ final class BlockReader extends TableReader {
       return;
     }
     boolean blank = written.isEmpty() && !carries;
+    boolean named = isNameOfNet(row, net, own.size());
+    boolean nothing = isNothing(net) && !named;
     boolean open = !isNothing(net) && (words.is("doubt", net) || words.is("no net", net));
     if ((blank || open) && !own.isEmpty()) {
       findings.warning(
           cells.place(row, Role.NET), new RowOddity.PointWithoutNet(own.get(0).toString()));
     }
-    if (own.isEmpty() || isNothing(net) || open) {
+    if (own.isEmpty() || nothing || open) {
       spare(own, net.isEmpty() ? cells.text(row, Role.SIGNAL) : net);
       return;
     }
     tally.count(RowKind.WIRE);
     own.forEach(end -> into.onNet(net, end));
+  }
+
+  /**
+   * Whether a word for what is not connected is a net's name: beside its opposite, or where one
+   * cell lists the points of the net, which is said.
+   */
+  private boolean isNameOfNet(Row row, String net, int points) {
+    if (!namesLikeSpare.mayBe(net)) {
+      return false;
+    }
+    boolean beside =
+        cells.column(Role.NET).filter(column -> namesLikeSpare.isOne(net, column)).isPresent();
+    if (!beside && points > 1) {
+      findings.warning(cells.place(row, Role.NET), new RowOddity.RemarkMayChange(net));
+    }
+    return beside || points > 1;
   }
 
   /** One end of a wire; the other stands at another pin, under the same number. */

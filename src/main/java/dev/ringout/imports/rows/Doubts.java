@@ -52,6 +52,10 @@ final class Doubts {
   private static final int LONGEST_PIN = 16;
 
   private static final Pattern NUMBERS = Pattern.compile("\\d{1,3}\\s?-\\s?\\d{1,3}");
+  private static final Pattern RANGE_OF_NAMES =
+      Pattern.compile("([A-Za-z]{1,6})\\d{1,3}\\s?-\\s?\\d{1,3}");
+  private static final Pattern DIGITS = Pattern.compile("\\d{1,3}");
+  private static final Pattern CONNECTOR = Pattern.compile("(?:[JPX]|TB|XT|CN)\\d{1,3}");
   private static final Pattern MEASURE = Pattern.compile("\\d+[.,]\\d+ ?(mm|cm|m|ft|in|V|A)");
 
   /** {@code J-1-3} among {@code J1-2}: one dash may be of the item's name. */
@@ -119,7 +123,12 @@ final class Doubts {
   private static final Pattern MORE =
       Pattern.compile("\\S;\\s*\\S|\\S\\s\\+\\s\\S|->|\u2192|\\s(?:via|\u00fcber|par)\\s");
 
-  private static final Pattern CODE = Pattern.compile("[A-Z]{1,2}|[-+]");
+  private static final Pattern CODE = Pattern.compile("[A-Z]{1,3}|[-+]");
+
+  /** So many different words under a heading may be states; more are descriptions. */
+  private static final int MOST_STATES = 8;
+
+  private static final int LONGEST_STATE = 24;
 
   private static final Pattern BEHIND_DESIGNATOR =
       Pattern.compile("[A-Z]{1,3}\\d{1,3}\\s+[^\\s\\d]{1,3}\\.?\\d{1,3}");
@@ -134,11 +143,14 @@ final class Doubts {
   private final Tally tally;
   private final OpenRows openRows;
   private final EndsWithoutItem endsWithoutItem;
+  private final NamesLikeSpare namesLikeSpare;
   private final Map<Integer, Map<String, Boolean>> open = new HashMap<>();
   private final Map<String, Boolean> changes = new HashMap<>();
   private final Map<Integer, Boolean> points = new HashMap<>();
   private final Map<Integer, Boolean> parted = new HashMap<>();
   private final Map<Integer, Boolean> mostlyPlain = new HashMap<>();
+  private final Map<Integer, Map<String, Boolean>> mostly = new HashMap<>();
+  private final Map<Integer, Map<String, Boolean>> namedAlike = new HashMap<>();
   private final Map<Pattern, Map<Integer, Boolean>> usual = new HashMap<>();
 
   Doubts(ListTable table, Words words, Ends ends, ListFindings findings, Tally tally) {
@@ -149,15 +161,17 @@ final class Doubts {
     this.tally = tally;
     this.openRows = new OpenRows(table, words);
     this.endsWithoutItem = new EndsWithoutItem(table, words, ends);
+    this.namesLikeSpare = new NamesLikeSpare(table, words);
   }
 
-  /** Says once which columns hold letters that may change a wire, and that nothing explains. */
+  /**
+   * Says once which columns hold letters or words that may say of a row that it is no wire, and
+   * that nothing explains.
+   */
   void report() {
     for (ListColumn column : table.columns()) {
-      boolean said = column.role() == Role.NOTE && words.mentions("action", column.heading());
-      boolean open =
-          said || (column.role() == Role.KEEP && !column.known() && !column.heading().isEmpty());
-      if (!open || !table.layout().tellsWires() || words.mentions("reading", column.heading())) {
+      boolean left = column.role() == Role.NOTE || column.role() == Role.KEEP;
+      if (!left || !table.layout().tellsWires() || words.mentions("reading", column.heading())) {
         continue;
       }
       Set<String> codes = new TreeSet<>();
@@ -165,20 +179,52 @@ final class Doubts {
       for (Row row : table.body()) {
         String text = column.textIn(row);
         filled += text.isEmpty() ? 0 : 1;
-        if (!text.isEmpty()) {
+        if (!text.isEmpty() && codes.size() <= MOST_STATES) {
           codes.add(text);
         }
       }
-      boolean letters = codes.stream().allMatch(code -> CODE.matcher(code).matches());
-      // Most rows of a list are as they were: letters on few are of these, unless headed so.
-      boolean ofSome = filled * 2 <= table.body().size() && codes.size() <= 4;
-      boolean ofChanges = words.mentions("action", column.heading()) && codes.size() <= 6;
-      if (filled > 0 && letters && (ofSome || ofChanges)) {
+      boolean differ = codes.size() > 1 || (filled > 0 && filled < table.body().size());
+      if (differ && mayTakeRowsOut(column, codes, filled)) {
         findings.warning(
+            table.grid().place(table.headingRow(), column.index()),
+            new RowOddity.CodesUnexplained(column.heading(), List.copyOf(codes)));
+      } else if (differ && words.mentions("remarks", column.heading()) && areShortRemarks(codes)) {
+        findings.note(
             table.grid().place(table.headingRow(), column.index()),
             new RowOddity.CodesUnexplained(column.heading(), List.copyOf(codes)));
       }
     }
+  }
+
+  /** Whether letters, words for yes and no, or states stand under a heading. */
+  private boolean mayTakeRowsOut(ListColumn column, Set<String> codes, int filled) {
+    boolean ofStates =
+        words.mentions("action", column.heading()) || words.mentions("fitted", column.heading());
+    if (ofStates) {
+      return codes.size() <= MOST_STATES
+          && codes.stream().allMatch(code -> code.length() <= LONGEST_STATE);
+    }
+    if (column.role() == Role.NOTE || column.known()) {
+      return false;
+    }
+    boolean yesAndNo =
+        codes.size() == 2 && codes.stream().allMatch(code -> words.is("yes or no", code));
+    // Most rows of a list are as they were: letters on few are of these.
+    boolean ofSome = filled * 2 <= table.body().size() && codes.size() <= 4;
+    return yesAndNo || (ofSome && codes.stream().allMatch(CODE.asMatchPredicate()));
+  }
+
+  /** A word or two without a number, on some rows: one that is not known may take its wire out. */
+  private boolean areShortRemarks(Set<String> codes) {
+    return codes.size() <= MOST_STATES
+        && codes.stream()
+            .allMatch(
+                code -> code.length() <= LONGEST_STATE && !CellText.hasDigit(code) && isShort(code))
+        && codes.stream().anyMatch(code -> words.color(code).isEmpty());
+  }
+
+  private static boolean isShort(String text) {
+    return text.chars().filter(c -> c == ' ').count() < 2;
   }
 
   /** Says what is open in a row that may hold a wire; whether it can't be read for that. */
@@ -192,6 +238,12 @@ final class Doubts {
       return true;
     }
     open.ifPresent(one -> findings.warning(table.place(row, one.column()), one.oddity()));
+    Optional<ListColumn> beside = pinBesideItsColumn(row);
+    if (beside.isPresent()) {
+      String text = beside.get().textIn(row);
+      lose(row, beside.get(), new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
+      return true;
+    }
     for (ListColumn column : table.columns()) {
       String text = column.textIn(row);
       if (text.isEmpty()) {
@@ -252,6 +304,28 @@ final class Doubts {
         .anyMatch(far -> !here.isEmpty() && namesPin(far, here));
   }
 
+  /**
+   * A number in a column without a heading next to the pins of an end, in a row that has none
+   * there: it slipped by one column, or is something else.
+   */
+  private Optional<ListColumn> pinBesideItsColumn(Row row) {
+    for (ListColumn pin : table.columns()) {
+      if (!pin.role().isPinOfEnd() || !pin.textIn(row).isEmpty()) {
+        continue;
+      }
+      Optional<ListColumn> beside =
+          table.columns().stream()
+              .filter(column -> column.role() == Role.KEEP && column.heading().isEmpty())
+              .filter(column -> !column.isSaid() && column.index() == pin.index() + 1)
+              .filter(column -> DIGITS.matcher(column.textIn(row)).matches())
+              .findFirst();
+      if (beside.isPresent()) {
+        return beside;
+      }
+    }
+    return Optional.empty();
+  }
+
   private boolean leadsElsewhere(String text) {
     int blank = text.indexOf(' ');
     return blank > 0 && words.is("see", text.substring(0, blank));
@@ -302,6 +376,7 @@ final class Doubts {
             || (words.is("doubt", text) && !isNamedLikeOthers(text, column) && !hasPins(column));
     boolean either = text.length() < 40 && hasWord("either", text);
     return (asked && text.length() > 1)
+        || words.is("continued", text)
         || leadsElsewhere(text)
         || either
         || isUnreadRange(text, column)
@@ -325,6 +400,7 @@ final class Doubts {
         || isUnusual(LOOK_ALIKE, text, column)
         || POINT_RANGE.matcher(text).matches()
         || isUnusual(NUMBERS, text, column)
+        || isRangeOfNames(text, column)
         || isUnusual(BLANKS, text, column)
         || (isUnusual(LETTERS, text, column) && !words.is("port", text))
         || isUnusual(SUPERSCRIPT, text, column)
@@ -434,6 +510,41 @@ final class Doubts {
         && !hasPinColumn(column.role())
         && BEHIND_DESIGNATOR.matcher(text).matches()
         && ends.parse(text, column.grammar()).pin().isEmpty();
+  }
+
+  /**
+   * {@code GPIO4-7} among {@code GPIO8}, {@code GPIO9}: pins from and to, for the others have no
+   * second number.
+   */
+  private boolean isRangeOfNames(String text, ListColumn column) {
+    Matcher range = RANGE_OF_NAMES.matcher(text);
+    if (!range.matches()) {
+      return false;
+    }
+    return column.role().isPinOfEnd()
+        ? isUnusual(RANGE_OF_NAMES, text, column)
+        : namedAlike
+            .computeIfAbsent(column.index(), index -> new HashMap<>())
+            .computeIfAbsent(
+                range.group(1),
+                letters -> isMostly(Pattern.compile(Pattern.quote(letters) + "\\d{1,3}"), column));
+  }
+
+  private boolean mostly(Pattern form, ListColumn column) {
+    return mostly
+        .computeIfAbsent(column.index(), index -> new HashMap<>())
+        .computeIfAbsent(form.pattern(), pattern -> isMostly(form, column));
+  }
+
+  private boolean isMostly(Pattern form, ListColumn column) {
+    int filled = 0;
+    int like = 0;
+    for (Row row : table.body()) {
+      String text = column.textIn(row);
+      filled += text.isEmpty() ? 0 : 1;
+      like += form.matcher(text).matches() ? 1 : 0;
+    }
+    return like > 1 && like * 10 >= filled * 6;
   }
 
   /** Two dots in what is read as one point: the points between would be lost. */
@@ -567,6 +678,7 @@ final class Doubts {
   private boolean saysOtherwise(String text, ListColumn column) {
     boolean spare =
         words.is("spare", text)
+            && !namesLikeSpare.isOne(text, column)
             && (column.role() == Role.COLOR || table.layout() == Layout.FROM_TO);
     return spare
         || words.mentions("deleted", text)
@@ -583,7 +695,13 @@ final class Doubts {
     }
     boolean own = column.role() == Role.PIN;
     boolean stroke = own && table.layout() != Layout.NET_LIST && isOfTwoByStroke(text, column);
+    boolean otherItem =
+        points
+            && table.layout() == Layout.ROW_NETS
+            && CONNECTOR.matcher(text).matches()
+            && mostly(DIGITS, column);
     return (own && isSentenceOfPins(text))
+        || otherItem
         || (table.layout().tellsWires()
             && text.length() > 1
             && text.length() <= LONGEST_PIN

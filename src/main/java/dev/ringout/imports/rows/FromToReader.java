@@ -16,12 +16,29 @@ import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Rows that are wires from one point to another. */
 class FromToReader extends TableReader {
+  /** {@code 1 (3V3)}: a pin with its name in brackets. */
+  private static final Pattern NAMED =
+      Pattern.compile("[A-Za-z]{0,3}\\d{1,3}[A-Za-z]? ?\\((?=[^()]*\\p{L})[^()]{2,20}\\)");
+
+  /** {@code MUX0..MUX3}: the same pin of several items. */
+  private static final Pattern ITEM_RANGE =
+      Pattern.compile("([A-Z]{1,6})(\\d{1,3})\\s?\\.\\.+\\s?\\1?(\\d{1,3})");
+
+  /** {@code VCC / GND}, with blanks around the stroke: two pins and no name of one. */
+  private static final Pattern STROKE = Pattern.compile(" / ");
+
   private final PinRanges ranges;
+  private final Map<Integer, Boolean> byStroke = new HashMap<>();
   private List<End> last = List.of();
 
   FromToReader(ListTable table, Words words, Ends ends, ListFindings findings, Understanding into) {
@@ -50,9 +67,15 @@ class FromToReader extends TableReader {
       oneEnd(row, name, from, to, wire);
       return;
     }
-    List<End> starts = from.points();
-    List<End> finishes = to.points();
+    List<End> starts = byStroke(from.points(), to.points());
+    List<End> finishes = byStroke(to.points(), from.points());
     last = finishes.isEmpty() ? last : finishes;
+    Optional<End> open = openByStroke(starts, finishes);
+    if (open.isPresent()) {
+      Role role = starts.contains(open.get()) ? Role.FROM_PIN : Role.TO_PIN;
+      lose(row, role, new RowOddity.EndInDoubt(open.get().pin()), SkipReason.END_IN_DOUBT);
+      return;
+    }
     if (from.stowed()) {
       starts = List.of(stowed(row, Role.FROM, from.text(), endName(row, name, finishes)));
     }
@@ -61,6 +84,58 @@ class FromToReader extends TableReader {
       finishes = List.of(stowed(row, Role.TO, to.text(), from.stowed() ? end + "/2" : end));
     }
     wires(row, name, starts, finishes, to.joined());
+  }
+
+  /**
+   * {@code VCC / GND} at one end and {@code 5V / GND} at the other: as many pins as at the other.
+   */
+  private static List<End> byStroke(List<End> own, List<End> others) {
+    if (own.size() != 1 || others.size() != 1) {
+      return own;
+    }
+    End end = own.get(0);
+    List<String> pins = List.of(STROKE.split(end.pin(), -1));
+    List<String> there = List.of(STROKE.split(others.get(0).pin(), -1));
+    boolean plain =
+        Stream.concat(pins.stream(), there.stream()).allMatch(pin -> pin.strip().indexOf(' ') < 0);
+    // "TX / D0" to "RX / D1" may be one pin of two names: a name at both ends tells them apart.
+    boolean shared =
+        IntStream.range(0, Math.min(pins.size(), there.size()))
+            .anyMatch(i -> pins.get(i).strip().equalsIgnoreCase(there.get(i).strip()));
+    return pins.size() < 2 || pins.size() != there.size() || !plain || !shared
+        ? own
+        : pins.stream().map(pin -> end.with(end.item(), pin.strip())).toList();
+  }
+
+  /** {@code VCC / GND} to what is not two pins as well, where most pins are not written so. */
+  private Optional<End> openByStroke(List<End> starts, List<End> finishes) {
+    return starts.size() != 1 || finishes.size() != 1
+        ? Optional.empty()
+        : Stream.of(starts.get(0), finishes.get(0))
+            .filter(end -> STROKE.matcher(end.pin()).find())
+            .filter(end -> isUnderPins(end.place().column()))
+            .filter(end -> !isWrittenByStroke(end.place().column()))
+            .findFirst();
+  }
+
+  private boolean isUnderPins(int column) {
+    return Stream.of(Role.FROM_PIN, Role.TO_PIN)
+        .flatMap(role -> cells.column(role).stream())
+        .anyMatch(pins -> pins.index() == column);
+  }
+
+  private boolean isWrittenByStroke(int column) {
+    return byStroke.computeIfAbsent(
+        column,
+        index -> {
+          List<String> texts =
+              table.body().stream()
+                  .map(row -> row.cell(index).text())
+                  .filter(text -> !text.isBlank())
+                  .toList();
+          return texts.stream().filter(text -> STROKE.matcher(text).find()).count() * 2
+              > texts.size();
+        });
   }
 
   /**
@@ -189,7 +264,8 @@ class FromToReader extends TableReader {
 
   /** The item that the heading of a column of pins names: {@code Mega pin}. */
   private String headed(Role pin, String text) {
-    boolean bare = ends.parse(text, grammar(pin)).pin().isEmpty();
+    boolean several = STROKE.matcher(text).find();
+    boolean bare = several || ends.parse(text, grammar(pin)).pin().isEmpty();
     return bare ? cells.column(pin).map(ListColumn::item).orElse("") : "";
   }
 
@@ -215,7 +291,14 @@ class FromToReader extends TableReader {
   /** The pins of a cell: one, several, or a range where it is plain that it is one. */
   private List<End> pinsOf(Row row, Role pin, String item, String pinText) {
     List<End> points = new ArrayList<>();
+    List<String> items = PinList.range(ITEM_RANGE.matcher(item).replaceFirst("$1$2..$3"));
     List<String> pins = PinList.listed(pinText);
+    if (ITEM_RANGE.matcher(item).matches() && items.size() > 1 && pins.size() == 1) {
+      for (String one : items) {
+        points.add(new End(one, ends.shell(pinText), cells.place(row, pin), false));
+      }
+      return points;
+    }
     if (pins.size() == 1 && ranges.isOpen(pinText)) {
       error(row, pin, new RowOddity.EndInDoubt(pinText));
       cells.lose();
@@ -228,7 +311,8 @@ class FromToReader extends TableReader {
       findings.warning(cells.place(row, pin), new RowOddity.ReadAsRange(pinText, pins.size()));
     }
     for (String one : pins) {
-      points.add(new End(item, ends.shell(one), cells.place(row, pin), false));
+      String bare = NAMED.matcher(one).matches() ? PinName.of(one).pin() : one;
+      points.add(new End(item, ends.shell(bare), cells.place(row, pin), false));
     }
     return points;
   }
@@ -239,7 +323,8 @@ class FromToReader extends TableReader {
   }
 
   private void withoutEnds(Row row, boolean wire) {
-    if (wire && !attributes(row).isEmpty()) {
+    boolean spareCore = wire && !spareWord(row).isEmpty();
+    if (wire && !spareCore && !attributes(row).isEmpty()) {
       lose(row, Role.FROM, new RowOddity.NoEnds(), SkipReason.WIRE_WITHOUT_ENDS);
     } else {
       tally.count(RowKind.NOTE);

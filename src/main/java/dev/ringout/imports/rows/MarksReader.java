@@ -55,7 +55,8 @@ final class MarksReader extends TableReader {
       users.computeIfAbsent(terminal.toString(), key -> new ArrayList<>()).add(device);
       if (isTaken(mark) && !device.isEmpty()) {
         wires++;
-        End from = new End(device, pin, cells.place(row, Role.ITEM), false);
+        Ends.Text whole = pin.isEmpty() ? ends.parse(device) : new Ends.Text(device, pin);
+        End from = new End(whole.item(), whole.pin(), cells.place(row, Role.ITEM), false);
         add(row, "", from, terminal, List.of());
       }
     }

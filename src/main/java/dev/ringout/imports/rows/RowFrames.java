@@ -40,6 +40,9 @@ final class RowFrames {
   /** Rows taken for titles whose item does not lead them. */
   private final List<Row> unclear = new ArrayList<>();
 
+  /** Texts alone between the wires that are not understood. */
+  private final List<Row> unread = new ArrayList<>();
+
   private final List<Row> rowsOfHeadings;
 
   RowFrames(ListTable table, Words words, TableCells cells) {
@@ -209,6 +212,11 @@ final class RowFrames {
     for (Row row : speaking) {
       findings.warning(table.place(row), new RowOddity.RemarkMayChange(firstText(row)));
     }
+    for (Row row : unread) {
+      if (table.body().indexOf(row) < table.body().size() - 1) {
+        findings.note(table.place(row), new RowOddity.TitleNotRead(firstText(row)));
+      }
+    }
     fills.report(findings);
   }
 
@@ -324,6 +332,9 @@ final class RowFrames {
       sectionEnds = Optional.empty();
       cells.forget();
       return Frame.NOTE;
+    }
+    if (filled == 1 && only.indexOf(' ') > 0 && table.layout() == Layout.FROM_TO) {
+      unread.add(row);
     }
     boolean remark =
         table.layout() != Layout.PATHS

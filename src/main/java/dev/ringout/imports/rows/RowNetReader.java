@@ -1,6 +1,5 @@
 package dev.ringout.imports.rows;
 
-import dev.ringout.cells.CellText;
 import dev.ringout.cells.PinList;
 import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
@@ -320,13 +319,25 @@ final class RowNetReader extends TableReader {
         index -> {
           int filled = 0;
           int points = 0;
-          for (Row row : table.body()) {
-            String text = CellText.clean(row.cell(index).text());
-            filled += text.isEmpty() ? 0 : 1;
-            points += Ends.looksLikePoint(text) ? 1 : 0;
+          for (ListColumn alike : numberedAlike(column)) {
+            for (Row row : table.body()) {
+              String text = alike.textIn(row);
+              filled += text.isEmpty() ? 0 : 1;
+              points += Ends.looksLikePoint(text) ? 1 : 0;
+            }
           }
           return points > 2 && points * 10 >= filled * 6;
         });
+  }
+
+  /** {@code Node 1}, {@code Node 2}, {@code Node 3}: columns of one kind, however few cells. */
+  private List<ListColumn> numberedAlike(ListColumn column) {
+    String stem = column.key().replaceFirst("\\d+$", "");
+    return stem.isBlank() || stem.equals(column.key())
+        ? List.of(column)
+        : table.columns(Role.POINTS).stream()
+            .filter(other -> other.key().replaceFirst("\\d+$", "").equals(stem))
+            .toList();
   }
 
   private static boolean isParted(String text, ListColumn column) {

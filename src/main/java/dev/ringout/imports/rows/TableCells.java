@@ -102,7 +102,8 @@ final class TableCells {
     if (!kept && isDamaged(row, column, cell)) {
       return "";
     }
-    String clean = CellText.clean(raw);
+    String clean =
+        namesItem(column.role()) ? withoutContinued(CellText.clean(raw)) : CellText.clean(raw);
     if (!kept && !CellText.isPlain(raw)) {
       countIf(CellText.hasOddBlanks(raw), Cleaned.BLANKS, row, column);
       countIf(CellText.hasOddDash(raw), Cleaned.DASHES, row, column);
@@ -114,6 +115,18 @@ final class TableCells {
       above[column.index()] = clean;
     }
     return clean;
+  }
+
+  private static boolean namesItem(Role role) {
+    return role == Role.ITEM || role == Role.FROM || role == Role.TO || role == Role.FAR;
+  }
+
+  /** {@code J1} of {@code J1 (cont.)}: its pins go on, and it is no other item. */
+  private String withoutContinued(String text) {
+    int last = text.lastIndexOf(' ');
+    return last > 0 && words.is("continued", text.substring(last))
+        ? text.substring(0, last).replaceFirst("[\\s,:-]+$", "")
+        : text;
   }
 
   /** A number whose format puts letters before it is what the sheet shows: {@code A1} for 1. */

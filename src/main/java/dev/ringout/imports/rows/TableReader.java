@@ -262,7 +262,7 @@ public abstract class TableReader {
     for (ListColumn column : table.columns()) {
       Role role = column.role();
       String text = row.cell(column.index()).text();
-      boolean end = role == Role.FROM || role == Role.TO || role == Role.FAR;
+      boolean end = role.isEnd() || role == Role.FROM_PIN || role == Role.TO_PIN;
       if (end && text.endsWith(")") && text.indexOf('(') > 0) {
         all = new LinkedHashMap<>(all);
         all.put(role.title() + " as listed", text.strip());

@@ -586,7 +586,7 @@ final class EvidenceOf {
       add(Kind.CHAIN_HEADED, 25);
     }
     table.columns().stream()
-        .filter(column -> !chained)
+        .filter(column -> !chained && !proposal.said())
         .filter(column -> column.role() == Role.POINTS || column.role() == Role.ITEM)
         .filter(column -> !column.isSaid())
         .filter(

@@ -2,6 +2,7 @@ package dev.ringout.imports.weigh;
 
 import dev.ringout.cells.CellText;
 import dev.ringout.imports.list.ColumnCertainty;
+import dev.ringout.imports.list.End;
 import dev.ringout.imports.list.Ends;
 import dev.ringout.imports.list.Evidence;
 import dev.ringout.imports.list.Evidence.Kind;
@@ -44,6 +45,10 @@ final class LeftOver {
   private static final Pattern PIN_TO_PIN =
       Pattern.compile("[\\w+-]{1,6}\\s*(?:-?>|\u2192)\\s*[\\w+-]{1,6}");
 
+  private static final Pattern MAKE_UP =
+      Pattern.compile(
+          "(?<![\\w.,])(?:[2-9]|[1-9]\\d)\\s?[xXG\u00d7]\\s?\\d+(?:[.,]\\d+)?(?![\\w])");
+
   private static final List<String> SIDES = List.of("from", "to", "far");
 
   private final ListTable table;
@@ -53,6 +58,7 @@ final class LeftOver {
   private final Words words;
   private final TableTexts texts;
   private final Consumer<Evidence> found;
+  private final Set<String> counted = new HashSet<>();
 
   /**
    * Looks at what a way leaves over.
@@ -70,8 +76,11 @@ final class LeftOver {
     this.found = found;
   }
 
+  /** A column counts once, for whatever it is looked at. */
   private void add(Kind kind, int points, String heading) {
-    found.accept(new Evidence(kind, points, 0, 0, heading));
+    if (counted.add(kind + heading)) {
+      found.accept(new Evidence(kind, points, 0, 0, heading));
+    }
   }
 
   /** A column of which the wires may be others than the table's. */
@@ -93,10 +102,23 @@ final class LeftOver {
       boolean full = column.role() == item && !column.isSaid() && whole;
       boolean wholePin = column.role() == pin && !column.isSaid() && texts.isMostlyPoints(column);
       boolean otherIsWhole = !(has(Role.FROM) && has(Role.TO));
-      if ((full && has(pin)) || (wholePin && has(item) && otherIsWhole)) {
+      boolean oneEach = wholePin && areOneEach(item);
+      if ((full && has(pin)) || (wholePin && has(item) && (otherIsWhole || oneEach))) {
         addMatters(column);
       }
     }
+  }
+
+  /**
+   * Designators of which none comes again, {@code LS1}, {@code K1}, beside full points: devices,
+   * and the terminals to which they go.
+   */
+  private boolean areOneEach(Role item) {
+    Optional<ListColumn> items = table.column(item).filter(column -> !column.isSaid());
+    return items
+        .filter(column -> texts.filled(column).size() > 2 && texts.isDistinct(column))
+        .filter(column -> texts.filled(column).stream().allMatch(Ends::isDesignator))
+        .isPresent();
   }
 
   /**
@@ -251,10 +273,23 @@ final class LeftOver {
               && !texts.filled(column).isEmpty()
               && texts.isNumeric(column)
               && texts.filled(column).stream().anyMatch(text -> !text.equals("1"));
-      if (several) {
+      boolean madeUp =
+          table.layout() == Layout.FROM_TO
+              && !pins
+              && !column.isSaid()
+              && areMakeUps(column)
+              && outcome.endsThat(End::hasPin).percent() < 20;
+      if (several || madeUp) {
         addMatters(column);
       }
     }
+  }
+
+  /** {@code 4G1,5}, {@code 4x0,34}: what cables are made of, several conductors each. */
+  private boolean areMakeUps(ListColumn column) {
+    List<String> filled = texts.filled(column);
+    long made = filled.stream().filter(text -> MAKE_UP.matcher(text).find()).count();
+    return made > 1 && made * 10 >= filled.size() * 7L;
   }
 
   /** Whether it says the same of one item wherever that stands: what the item is. */

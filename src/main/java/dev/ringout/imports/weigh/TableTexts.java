@@ -35,8 +35,22 @@ final class TableTexts {
   private final Map<Integer, List<String>> filled = new HashMap<>();
 
   TableTexts(Region region, Words words) {
-    this.rows = region.body();
+    this.rows = region.body().stream().filter(row -> !isOfPage(row, region)).toList();
     this.headingsDown = OnItsSide.headings(region, words);
+  }
+
+  /** The headings once more on the next page, or a title alone in a row of many columns. */
+  private static boolean isOfPage(Row row, Region region) {
+    int filled = 0;
+    int same = 0;
+    int headed = 0;
+    for (ListColumn column : region.columns()) {
+      String text = column.textIn(row);
+      filled += text.isEmpty() ? 0 : 1;
+      headed += column.heading().isEmpty() ? 0 : 1;
+      same += !text.isEmpty() && text.equalsIgnoreCase(column.heading()) ? 1 : 0;
+    }
+    return (filled > 1 && same == filled) || (filled == 1 && headed > 3);
   }
 
   /** The headings that stand in the first column, or none. */

@@ -138,7 +138,11 @@ public final class Weigher {
 
     /** It is a way that is never taken by itself, and never speaks against another. */
     boolean isShownOnly() {
-      return proposal.doubt() == Doubt.NAMES_MAY_BE_ENDS;
+      return proposal.doubt() == Doubt.NAMES_MAY_BE_ENDS || isOfOtherEnds();
+    }
+
+    private boolean isOfOtherEnds() {
+      return proposal.doubt() == Doubt.OTHER_ENDS;
     }
 
     boolean makesWires() {
@@ -174,7 +178,7 @@ public final class Weigher {
                       other.layout() == one.layout()
                           && other.outcome().joins().equals(one.outcome().joins())
                           && other.score() >= one.score());
-      boolean leavesOut = one.isShownOnly() && one.has(Kind.COLUMN_MATTERS);
+      boolean leavesOut = one.isShownOnly() && !one.isOfOtherEnds() && one.has(Kind.COLUMN_MATTERS);
       if (!same && !leavesOut) {
         tried.add(one);
       }
@@ -309,6 +313,9 @@ public final class Weigher {
                 .filter(other -> other.isShownOnly() == one.isShownOnly())
                 .count()
             > 1;
+    if (one.isOfOtherEnds()) {
+      return endsByLetter(one, where);
+    }
     if (one.isShownOnly()) {
       return namesAsEnds(one, several, where);
     }
@@ -334,6 +341,19 @@ public final class Weigher {
     } else {
       said.add("--separator");
       said.add(where + one.proposal().table().columns().get(0).grammar().word());
+    }
+    return said;
+  }
+
+  /** Which two columns are the ends; the pins beside them are theirs. */
+  private static List<String> endsByLetter(Tried one, String where) {
+    List<String> said = new ArrayList<>();
+    for (ListColumn column : one.proposal().table().columns()) {
+      if (column.role() == Role.FROM || column.role() == Role.TO) {
+        said.add("--column");
+        said.add(
+            sheetOf(where) + Place.columnLetters(column.index()) + "=" + column.role().title());
+      }
     }
     return said;
   }
