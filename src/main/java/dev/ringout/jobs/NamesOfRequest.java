@@ -11,6 +11,7 @@ import dev.ringout.units.Text;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -62,7 +63,7 @@ final class NamesOfRequest {
     List<Wire> found = new WireSearch(harness).find(word);
     if (found.isEmpty()) {
       throwIfOtherColour(part, word.strip());
-      TreeSet<String> known = sorted(harness.wires().stream().map(Wire::name).toList());
+      NavigableSet<String> known = sorted(harness.wires().stream().map(Wire::name).toList());
       String all = known.isEmpty() ? "" : "its wires are " + known.first() + " to " + known.last();
       throw noSuch(part, "wire", word, known, all);
     }
@@ -82,7 +83,7 @@ final class NamesOfRequest {
     }
   }
 
-  private static Set<String> sorted(Collection<String> names) {
+  private static NavigableSet<String> sorted(Collection<String> names) {
     return names.stream()
         .collect(Collectors.toCollection(() -> new TreeSet<>(NaturalOrder.INSTANCE)));
   }

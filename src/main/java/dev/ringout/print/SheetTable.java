@@ -70,7 +70,8 @@ final class SheetTable {
     }
     html.append("<colgroup>");
     for (int column = 0; column < columns; column++) {
-      double share = 1000 * look.widthsMm().getOrDefault(column, 0) / all / 10.0;
+      int thousandths = 1000 * look.widthsMm().getOrDefault(column, 0) / all;
+      double share = thousandths / 10.0;
       html.append("<col style=\"width: " + share + "%\"/>");
     }
     html.append("</colgroup>");

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -63,7 +64,7 @@ class DiffOfOwnImportTest {
     objects(document, "rework").forEach(one -> steps.put(one.get("step"), one.get("text")));
     for (Map<String, Object> visit : objects(document, "work")) {
       List<String> lines = new ArrayList<>();
-      ((List<?>) visit.get("steps")).forEach(one -> lines.add(one + " " + steps.get(one)));
+      list(visit, "steps").forEach(one -> lines.add(one + " " + steps.get(one)));
       if (!lines.isEmpty()) {
         heading(work, "At " + visit.get("at"), lines);
       }
@@ -94,13 +95,17 @@ class DiffOfOwnImportTest {
     }
   }
 
+  private static List<?> list(Map<String, Object> document, String name) {
+    return (List<?>) Objects.requireNonNull(document.get(name), name);
+  }
+
   private static List<String> texts(Map<String, Object> document, String name) {
-    return ((List<?>) document.get(name)).stream().map(String::valueOf).toList();
+    return list(document, name).stream().map(String::valueOf).toList();
   }
 
   private static List<Map<String, Object>> objects(Map<String, Object> document, String name) {
     List<Map<String, Object>> objects = new ArrayList<>();
-    for (Object one : (List<?>) document.get(name)) {
+    for (Object one : list(document, name)) {
       Map<String, Object> object = new HashMap<>();
       ((Map<?, ?>) one).forEach((key, value) -> object.put("" + key, value));
       objects.add(object);

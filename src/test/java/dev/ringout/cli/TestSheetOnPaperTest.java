@@ -312,8 +312,14 @@ class TestSheetOnPaperTest {
         before.resolve("continuity.csv"), "Step,From,To,Reading\n1,J1-A,TB1-1,0.03\n");
     Files.writeString(
         before.resolve("job.csv"),
-        "Name,Value,Unit\nserial number,0418,\ninstrument,milliohm meter,\ncontinuity range,40,MΩ\n"
-            + "meter accuracy,0.5 % + 2 digits,\noperator,R. Adeyemi,\n");
+        """
+        Name,Value,Unit
+        serial number,0418,
+        instrument,milliohm meter,
+        continuity range,40,MΩ
+        meter accuracy,0.5 % + 2 digits,
+        operator,R. Adeyemi,
+        """);
     Path retest = written("retest", "--touched", "W012", "--after", before);
     String job = Files.readString(retest.resolve("job.csv"));
     assertTrue(job.contains("serial number,0418,"), job);

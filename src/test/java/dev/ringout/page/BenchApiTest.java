@@ -271,7 +271,7 @@ class BenchApiTest {
     assertEquals(
         List.of(points),
         page
-            .get(unit + "/readings?search=" + points.split(" ")[0])
+            .get(unit + "/readings?search=" + points.substring(0, points.indexOf(' ')))
             .each("readings", "text")
             .stream()
             .distinct()

@@ -159,7 +159,6 @@ final class MeterLines {
         }
       } catch (IOException e) {
         // Nobody came, or left.
-        continue;
       }
     }
   }
