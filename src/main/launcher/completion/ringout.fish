@@ -75,7 +75,7 @@ complete -c ringout -n '__fish_seen_subcommand_from import' -l layout -x -d 'How
 complete -c ringout -n '__fish_seen_subcommand_from import' -l length-unit -x -d 'What lengths without a unit are in: mm, cm, m, in, ft.'
 complete -c ringout -n '__fish_seen_subcommand_from import' -l marks -x -d 'In a matrix of marks, these are wires: --marks X,o'
 complete -c ringout -n '__fish_seen_subcommand_from import' -l module -x -d 'Of a harness file in KBL: only what this module controls, by its part number or id. May be given several times.'
-complete -c ringout -n '__fish_seen_subcommand_from import' -l one-point -x -d 'An item named without a pin is one point, however often it is named.'
+complete -c ringout -n '__fish_seen_subcommand_from import' -l one-point -x -d 'An item named without a pin is one point, however often it is named; all: every such item.'
 complete -c ringout -n '__fish_seen_subcommand_from import' -l profile -r -F -d 'A shop\'s way of writing lists, as --save-profile wrote it.'
 complete -c ringout -n '__fish_seen_subcommand_from import' -l revision -x -d 'The list\'s revision, whatever the list says.'
 complete -c ringout -n '__fish_seen_subcommand_from import' -l rows -x -d 'Read these rows alone, the headings among them: 5-40.'

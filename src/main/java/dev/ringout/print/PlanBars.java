@@ -21,11 +21,19 @@ final class PlanBars {
   /**
    * The bars before the rows of some steps: when switches stand otherwise, an end is lifted or put
    * back, or the rest is tied together.
+   *
+   * @param before the steps of the sheet before: as they leave switches, ends and the rest, so it
+   *     stands when these begin
    */
-  static SortedMap<Integer, String> of(Harness harness, List<Step> steps) {
+  static SortedMap<Integer, String> of(Harness harness, List<Step> before, List<Step> steps) {
     SortedMap<Integer, String> bars = new TreeMap<>();
     SwitchState state = SwitchState.normal();
     boolean tied = false;
+    if (!before.isEmpty()) {
+      Step last = before.get(before.size() - 1);
+      state = last.probing().state();
+      tied = last.probing().toRest();
+    }
     for (int row = 0; row < steps.size(); row++) {
       Step step = steps.get(row);
       List<String> first = new ArrayList<>(moved(harness, state, step.probing().state()));

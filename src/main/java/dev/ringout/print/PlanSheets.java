@@ -152,7 +152,9 @@ public final class PlanSheets {
             .withCaution(Cautions.onPageOfHands())
             .withBars(
                 PlanBars.of(
-                    plan.circuit().harness(), steps(plan, Reading.Kind.CONTINUITY).toList()))
+                    plan.circuit().harness(),
+                    List.of(),
+                    steps(plan, Reading.Kind.CONTINUITY).toList()))
             .withMarkWhere(CONTINUITY_FAILS));
   }
 
@@ -175,7 +177,9 @@ public final class PlanSheets {
             .withCaution(Cautions.onPageOfVolts(volts))
             .withBars(
                 PlanBars.of(
-                    plan.circuit().harness(), steps(plan, Reading.Kind.INSULATION).toList()))
+                    plan.circuit().harness(),
+                    steps(plan, Reading.Kind.CONTINUITY).toList(),
+                    steps(plan, Reading.Kind.INSULATION).toList()))
             .withMarkWhere(INSULATION_FAILS));
   }
 
@@ -199,7 +203,9 @@ public final class PlanSheets {
         List.of("No", "How to tie REST"),
         List.of(
             List.of("1", "Clip every point and every shell to one bare wire: that wire is REST."),
-            List.of("2", "Take the net of the step off REST: all points that are named in From."),
+            List.of(
+                "2",
+                "Take the net of the step off REST: every point that a good unit joins to From."),
             List.of("3", "One probe on the net, the other on REST. Read."),
             List.of("4", "Put the net back on REST before the next step.")),
         Look.printed(title).withCaution(Cautions.onPageOfHands()).withPicture(picture));

@@ -84,7 +84,7 @@ class CalibrationTest {
   @Test
   void without_the_day_of_the_test_a_due_day_says_nothing() throws IOException {
     Path sheet = unit.sheet("s", "instrument,M1", "calibration due,2027-03-31");
-    waits(check(unit.list(), sheet), "The date of the test is not stated in s, so nothing tells");
+    waits(check(unit.list(), sheet), "The date of the test is not stated in s, so nobody can tell");
   }
 
   @Test
@@ -119,9 +119,9 @@ class CalibrationTest {
   @Test
   void a_day_that_is_none_is_said_and_waited_for() throws IOException {
     Path due = unit.sheet("d", "instrument,M1", "calibration due,next March", "date,2027-03-01");
-    waits(check(unit.list(), due), "\"next March\" of M1 is no day");
+    waits(check(unit.list(), due), "\"next March\" of M1 is not a date");
     Path test = unit.sheet("t", "instrument,M1", "calibration due,2027-03-31", "date,31.3.2027");
-    waits(check(unit.list(), test), "\"31.3.2027\" (t/job.csv!B5) is no day");
+    waits(check(unit.list(), test), "\"31.3.2027\" (t/job.csv!B5) is not a date");
   }
 
   @Test

@@ -49,7 +49,7 @@ class DiffCommandTest {
                   [ ]   4  put W5, from P2-5, on P2-7
                 """),
         run.out());
-    assertTrue(run.out().contains("P2-7 to J1-E: W5 touched"), run.out());
+    assertTrue(run.out().contains("J1-E to P2-7: W5 touched"), run.out());
     assertTrue(run.out().contains("2 wires listed - 0 removed + 0 added = 2 listed"), run.out());
   }
 
@@ -183,7 +183,7 @@ class DiffCommandTest {
             links);
     Run run = Run.of("diff", a, b);
     assertTrue(run.out().contains("is joined to 0V"), run.out());
-    assertTrue(run.out().contains("Half done, from step 2 until step 3, 24V"), run.out());
+    assertTrue(run.out().contains("From step 2 until step 3, half done, 24V"), run.out());
   }
 
   @Test
@@ -211,8 +211,11 @@ class DiffCommandTest {
     Path built = list("built", "Wire,From,To\nW1,J1-A,P2-4\nW2,J1-B,P2-5\nW3,J1-C,P2-3\n");
     Path b = list("b", "Wire,From,To\nW1,J1-A,P2-4\nW2,J1-B,P2-2\nW3,J1-C,P2-6\n");
     Run run = Run.of("diff", a, b, "--as-built", built);
-    String done = run.out().substring(run.out().indexOf("already there"));
-    assertTrue(done.startsWith("already there:\n    moved             W1 moves from P2-1"), done);
+    String done = run.out().substring(run.out().indexOf("Already done"));
+    assertTrue(
+        done.replaceAll("\\s+", " ")
+            .startsWith("Already done, of the new revision: moved W1 moves from P2-1"),
+        done);
     String undone = run.out().substring(run.out().indexOf("ask before it is done"));
     assertTrue(undone.contains("W2 moves from P2-5 to P2-2"), undone);
     assertFalse(undone.contains("take W1 off"), "it is there already");

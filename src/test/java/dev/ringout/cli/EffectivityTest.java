@@ -58,7 +58,7 @@ class EffectivityTest {
   void a_unit_without_a_number_can_t_be_shown_to_be_inside() throws IOException {
     Run run = check("effectivity,0100 to 0200", "operator,A");
     assertEquals(2, run.code(), run.out());
-    assertTrue(flat(run.out()).contains("No serial number is stated"), run.out());
+    assertTrue(flat(run.out()).contains("There is no serial number"), run.out());
     assertEquals(0, check("effectivity,all", "operator,A").code());
     Run vouched =
         Run.of(

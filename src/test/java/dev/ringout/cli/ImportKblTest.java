@@ -45,7 +45,7 @@ class ImportKblTest {
   void the_harness_that_it_writes_loads_in_every_other_command() {
     for (String name : List.of("unit.xlsx", "unit")) {
       Path harness = folder.resolve(name);
-      Run run = Run.of("import", SWING_BRIDGE, "-o", harness);
+      Run run = Run.of("import", SWING_BRIDGE, "-o", harness + (name.contains(".") ? "" : "/"));
       assertEquals(0, run.code(), run.err());
       Run trace = Run.of("trace", harness, "J1-1");
       assertEquals(0, trace.code(), trace.err());

@@ -81,7 +81,7 @@ class LotCommandTest {
         flat(run)
             .contains(
                 "3 units: W5 is open: J1-5 and P2-5 are not joined. Units 0002, 0004, 0007."
-                    + " Suspect the list, the drawing or the sleeves by which all were wired"),
+                    + " Look at the list, the drawing and the sleeves first: all were wired by them"),
         run.out());
   }
 
@@ -91,7 +91,8 @@ class LotCommandTest {
       cables.unit(serial).reads(5, "0.3100");
     }
     assertTrue(
-        flat(lot()).contains("Suspect the crimp tool, its setting or the batch of contacts"));
+        flat(lot())
+            .contains("Look at the crimp tool, its setting and the batch of contacts first"));
   }
 
   @Test

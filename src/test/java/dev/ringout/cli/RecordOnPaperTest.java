@@ -81,7 +81,7 @@ class RecordOnPaperTest {
               {"1 wrong part (certain)", "101 continuity"},
               {"2 wrong part (likely)", "109 continuity"},
               {"3 wrong part (likely)", "118 continuity"},
-              {"4 wrong gauge (likely)", "76 continuity"},
+              {"4 high resistance (certain)", "76 continuity"},
               {"5 high resistance (likely)", "55 continuity"}
             }) {
           if (words.contains(fault[0])) {

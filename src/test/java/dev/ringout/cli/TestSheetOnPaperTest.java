@@ -19,6 +19,8 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
@@ -42,7 +44,8 @@ class TestSheetOnPaperTest {
   private static Path written(String name, Object... more) {
     Path file = folder.resolve(name);
     if (!Files.exists(file)) {
-      List<Object> words = new ArrayList<>(List.of("plan", BRIDGE, "-o", file));
+      List<Object> words =
+          new ArrayList<>(List.of("plan", BRIDGE, "-o", file + (name.contains(".") ? "" : "/")));
       words.addAll(List.of(more));
       Run run = Run.of(words.toArray());
       assertEquals(0, run.code(), run.err());
@@ -285,6 +288,21 @@ class TestSheetOnPaperTest {
     assertTrue(
         Files.readString(written("sheet.html"))
             .contains("<span class=\"name\">P4-4+</span> <span class=\"name\">P4-5+</span>"));
+  }
+
+  /** Found by an attacker: volts went on with a switch still operated. */
+  @Test
+  void insulation_begins_with_every_switch_put_back() throws IOException {
+    try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(written("sheet.xlsx")))) {
+      List<String> bars = new ArrayList<>();
+      for (Row row : book.getSheet("Insulation")) {
+        String first = row.getCell(0) == null ? "" : row.getCell(0).toString();
+        if (first.startsWith("■")) {
+          bars.add(first);
+        }
+      }
+      assertTrue(bars.get(0).contains("Set S2 back to CLEAR."), bars.toString());
+    }
   }
 
   @Test

@@ -184,7 +184,8 @@ class WhatASealHoldsTest {
     Files.createSymbolicLink(list, outside.resolve("list"));
     Run run = verify("second.html");
     assertEquals(2, run.code(), run.out());
-    assertTrue(run.out().contains("input list/wires.csv: it lies elsewhere"), run.out());
+    assertTrue(
+        run.out().contains("input list/wires.csv: it does not lie beside the record"), run.out());
   }
 
   @Test

@@ -364,8 +364,8 @@ class JudgingTest {
     CheckResult result = sensitive().insulationAt("500", "J1-1", "REST", "150").check();
     assertEquals(
         List.of(
-            "J1-1 to REST was tested at 500 V, which suppressor U1 does not bear (50 V): if it was"
-                + " not disconnected, prove it again."),
+            "J1-1 to REST was tested at 500 V; suppressor U1 stands only 50 V: if it was not"
+                + " disconnected, prove it again."),
         InsulationNoteSentences.of(result.insulationNotes()));
   }
 

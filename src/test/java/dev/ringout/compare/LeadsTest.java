@@ -44,7 +44,8 @@ class LeadsTest {
   void four_of_five_high_are_the_leads_and_three_are_not() {
     String doubt = doubt("0.200", "0.200", "0.300", "0.250", "0.040");
     assertTrue(
-        doubt.startsWith("4 of 5 readings across wires are above what copper and contacts account"),
+        doubt.startsWith(
+            "4 of 5 readings across wires are higher than copper and contacts explain"),
         doubt);
     assertTrue(doubt.contains("the least by 0.152 Ω"), doubt);
     assertEquals("", doubt("0.200", "0.200", "0.300", "0.040", "0.040"));
@@ -58,7 +59,7 @@ class LeadsTest {
   @Test
   void four_of_five_low_were_nulled_too_far() {
     String doubt = doubt("0.010", "0.010", "0.012", "0.005", "0.040");
-    assertTrue(doubt.startsWith("4 of 5 readings across wires are below what copper"), doubt);
+    assertTrue(doubt.startsWith("4 of 5 readings across wires are lower than copper"), doubt);
     assertTrue(doubt.contains("the least by 0.0137 Ω"), doubt);
   }
 

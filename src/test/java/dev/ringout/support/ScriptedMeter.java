@@ -54,6 +54,8 @@ public final class ScriptedMeter implements AutoCloseable {
     switch (line) {
       case "*IDN?" -> say(out, "Works,Meter,17,1.0\n");
       case "SYST:ERR?" -> say(out, "+0,\"No error\"\n");
+      case "FUNC?" -> say(out, "\"RES\"\n");
+      case "RES:RANG:AUTO?" -> say(out, "1\n");
       case "READ?" -> say(out, answer + "\n");
       default -> {
         // A command has no answer.

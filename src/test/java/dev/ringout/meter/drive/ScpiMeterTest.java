@@ -70,9 +70,9 @@ class ScpiMeterTest {
   @Test
   void a_meter_that_does_not_say_how_it_is_set_is_not_asked_again() throws Exception {
     try (ScriptedMeter meter = ScriptedMeter.sound("9.9E37");
-        Meter open = open(meter.address(), PROFILE + "setting: FUNC?\n")) {
+        Meter open = open(meter.address(), PROFILE + "setting: SENS:FUNC?\n")) {
       assertTrue(open.read(open.byKey(), 3000).isOverRange());
-      assertEquals(1, meter.received().stream().filter("FUNC?"::equals).count());
+      assertEquals(1, meter.received().stream().filter("SENS:FUNC?"::equals).count());
     }
   }
 
