@@ -416,6 +416,44 @@ public sealed interface RowOddity extends Oddity {
     }
   }
 
+  /**
+   * Pins of one item stand in two columns, with another item's between: two halves, or two ends.
+   *
+   * @param columns the letters of the two columns
+   * @param second the letters of the columns to leave out while the first half is read
+   */
+  record HalvesSideBySide(String item, List<String> columns, List<String> second)
+      implements RowOddity {
+    /** Keeps a copy of what is listed. */
+    public HalvesSideBySide {
+      columns = List.copyOf(columns);
+      second = List.copyOf(second);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.IN_DOUBT;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.halvesSideBySide(this);
+    }
+  }
+
+  /** A second column of one item, beside its first, is taken for other names of the same pins. */
+  record SecondColumnOfItem(String item, String column) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NOT_USED;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.secondColumnOfItem(this);
+    }
+  }
+
   /** A point stands in two rows that are two nets. */
   record InAnotherNet(String point, int otherRow) implements RowOddity {
     @Override
@@ -754,6 +792,10 @@ public sealed interface RowOddity extends Oddity {
     T rowOfSeveralNames(RowOfSeveralNames odd);
 
     T itemUnclear(ItemUnclear odd);
+
+    T halvesSideBySide(HalvesSideBySide odd);
+
+    T secondColumnOfItem(SecondColumnOfItem odd);
 
     T inAnotherNet(InAnotherNet odd);
 
