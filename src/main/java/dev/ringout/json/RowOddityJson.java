@@ -153,6 +153,11 @@ final class RowOddityJson implements RowOddity.Cases<Reason> {
   }
 
   @Override
+  public Reason spareAtBothEnds(RowOddity.SpareAtBothEnds odd) {
+    return Reason.of("spare-at-both-ends").with("wire", odd.wire());
+  }
+
+  @Override
   public Reason halvesSideBySide(RowOddity.HalvesSideBySide odd) {
     return Reason.of("halves-side-by-side")
         .with("item", odd.item())

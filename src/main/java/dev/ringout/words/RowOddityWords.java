@@ -190,6 +190,12 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
   }
 
   @Override
+  public OddityWords spareAtBothEnds(RowOddity.SpareAtBothEnds odd) {
+    return OddityWords.of(
+        "wire " + odd.wire() + " is spare at both ends, as the list says: no wire is made of it");
+  }
+
+  @Override
   public OddityWords halvesSideBySide(RowOddity.HalvesSideBySide odd) {
     return OddityWords.of(
         "pins of "

@@ -416,6 +416,19 @@ public sealed interface RowOddity extends Oddity {
     }
   }
 
+  /** A core of a cable that a word says is spare at both ends: no wire is made of it. */
+  record SpareAtBothEnds(String wire) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.STOWED;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.spareAtBothEnds(this);
+    }
+  }
+
   /**
    * Pins of one item stand in two columns, with another item's between: two halves, or two ends.
    *
@@ -792,6 +805,8 @@ public sealed interface RowOddity extends Oddity {
     T rowOfSeveralNames(RowOfSeveralNames odd);
 
     T itemUnclear(ItemUnclear odd);
+
+    T spareAtBothEnds(SpareAtBothEnds odd);
 
     T halvesSideBySide(HalvesSideBySide odd);
 

@@ -58,7 +58,12 @@ class FromToReader extends TableReader {
     }
     boolean wire = !name.isEmpty() && !isNothing(name);
     if (from.isNothing() && to.isNothing()) {
-      withoutEnds(row, wire);
+      if (isSpareAtBothEnds(from, to, wire)) {
+        findings.note(cells.place(row, Role.FROM), new RowOddity.SpareAtBothEnds(name));
+        tally.count(RowKind.SPARE);
+      } else {
+        withoutEnds(row, wire);
+      }
       return;
     }
     if (goesOn(row, from, to, wire)) {
@@ -339,6 +344,16 @@ class FromToReader extends TableReader {
   /** "1-2" may be a pin's own name; only letters before both numbers, or "thru", make a range. */
   private static boolean isPlainRange(String text) {
     return text.matches("(?i)([A-Z]+)\\d+\\s?-\\s?\\1\\d+|.*(\\.\\.|thru| to ).*");
+  }
+
+  /** A core that a word says is spare at either end; a dash or a blank does not say it. */
+  private boolean isSpareAtBothEnds(Side from, Side to, boolean wire) {
+    return wire && isSpareWord(from.text()) && isSpareWord(to.text());
+  }
+
+  /** A word for spare that is no item's: a plug is one in other lists. */
+  private boolean isSpareWord(String text) {
+    return words.is("spare", text) && !words.isAny("item", text);
   }
 
   private void withoutEnds(Row row, boolean wire) {
