@@ -153,6 +153,24 @@ final class RowOddityJson implements RowOddity.Cases<Reason> {
   }
 
   @Override
+  public Reason spareAtBothEnds(RowOddity.SpareAtBothEnds odd) {
+    return Reason.of("spare-at-both-ends").with("wire", odd.wire());
+  }
+
+  @Override
+  public Reason halvesSideBySide(RowOddity.HalvesSideBySide odd) {
+    return Reason.of("halves-side-by-side")
+        .with("item", odd.item())
+        .with("columns", odd.columns())
+        .with("second", odd.second());
+  }
+
+  @Override
+  public Reason secondColumnOfItem(RowOddity.SecondColumnOfItem odd) {
+    return Reason.of("second-column-of-item").with("item", odd.item()).with("column", odd.column());
+  }
+
+  @Override
   public Reason inAnotherNet(RowOddity.InAnotherNet odd) {
     return Reason.of("in-another-net").with("point", odd.point()).with("otherRow", odd.otherRow());
   }

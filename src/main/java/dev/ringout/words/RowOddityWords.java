@@ -190,6 +190,36 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
   }
 
   @Override
+  public OddityWords spareAtBothEnds(RowOddity.SpareAtBothEnds odd) {
+    return OddityWords.of(
+        "wire " + odd.wire() + " is spare at both ends, as the list says: no wire is made of it");
+  }
+
+  @Override
+  public OddityWords halvesSideBySide(RowOddity.HalvesSideBySide odd) {
+    return OddityWords.of(
+        "pins of "
+            + odd.item()
+            + " stand in the columns "
+            + String.join(" and ", odd.columns())
+            + ", with pins of another item between: two halves of a list side by side? No row is"
+            + " read. Import one half at a time, without the columns of the other:"
+            + odd.second().stream()
+                .map(letter -> " --column " + letter + "=Keep")
+                .collect(Collectors.joining()));
+  }
+
+  @Override
+  public OddityWords secondColumnOfItem(RowOddity.SecondColumnOfItem odd) {
+    return OddityWords.of(
+        "column "
+            + odd.column()
+            + " is taken for other names of the pins of "
+            + odd.item()
+            + " and is not used; if they are more pins, this list is not read right");
+  }
+
+  @Override
   public OddityWords inAnotherNet(RowOddity.InAnotherNet odd) {
     return OddityWords.of(
         odd.point()

@@ -105,6 +105,31 @@ public final class Ends {
         && words.is("before pin", phrase.group(2));
   }
 
+  /** {@code Display pin 4}: a point told in words whose item is no designator. */
+  public boolean isPinOfWords(String text) {
+    Matcher phrase = phrase(text);
+    return phrase.matches()
+        && words.is("before pin", phrase.group(2))
+        && !isDesignator(phrase.group(1).strip());
+  }
+
+  /** {@code Digital Pin 2}: what kind of pin it is, and no item, stands before it. */
+  public boolean isKindOfPin(String text) {
+    Matcher phrase = phrase(text);
+    return phrase.matches()
+        && words.is("before pin", phrase.group(2))
+        && words.is("kind of pin", phrase.group(1).strip());
+  }
+
+  /** {@code Digital Pin 2} of {@code Digital Pin 2 (receives)}; else the text as it is. */
+  public String withoutRemark(String text) {
+    return isKindOfPin(text) ? BRACKET_BEHIND.matcher(text).replaceFirst("") : text;
+  }
+
+  private static Matcher phrase(String text) {
+    return PIN_PHRASE.matcher(BRACKET_BEHIND.matcher(text).replaceFirst(""));
+  }
+
   /** A reference designator such as {@code J1} or {@code 12A05}. */
   public static boolean isDesignator(String text) {
     return text.length() < 10

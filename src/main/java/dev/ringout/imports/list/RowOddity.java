@@ -416,6 +416,57 @@ public sealed interface RowOddity extends Oddity {
     }
   }
 
+  /** A core of a cable that a word says is spare at both ends: no wire is made of it. */
+  record SpareAtBothEnds(String wire) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.STOWED;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.spareAtBothEnds(this);
+    }
+  }
+
+  /**
+   * Pins of one item stand in two columns, with another item's between: two halves, or two ends.
+   *
+   * @param columns the letters of the two columns
+   * @param second the letters of the columns to leave out while the first half is read
+   */
+  record HalvesSideBySide(String item, List<String> columns, List<String> second)
+      implements RowOddity {
+    /** Keeps a copy of what is listed. */
+    public HalvesSideBySide {
+      columns = List.copyOf(columns);
+      second = List.copyOf(second);
+    }
+
+    @Override
+    public OddityKind kind() {
+      return OddityKind.IN_DOUBT;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.halvesSideBySide(this);
+    }
+  }
+
+  /** A second column of one item, beside its first, is taken for other names of the same pins. */
+  record SecondColumnOfItem(String item, String column) implements RowOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.NOT_USED;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.secondColumnOfItem(this);
+    }
+  }
+
   /** A point stands in two rows that are two nets. */
   record InAnotherNet(String point, int otherRow) implements RowOddity {
     @Override
@@ -754,6 +805,12 @@ public sealed interface RowOddity extends Oddity {
     T rowOfSeveralNames(RowOfSeveralNames odd);
 
     T itemUnclear(ItemUnclear odd);
+
+    T spareAtBothEnds(SpareAtBothEnds odd);
+
+    T halvesSideBySide(HalvesSideBySide odd);
+
+    T secondColumnOfItem(SecondColumnOfItem odd);
 
     T inAnotherNet(InAnotherNet odd);
 

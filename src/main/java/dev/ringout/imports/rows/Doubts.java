@@ -44,6 +44,16 @@ final class Doubts {
   /** Greek and Cyrillic letters look like Latin ones. */
   private static final Pattern LOOK_ALIKE = Pattern.compile(".*[\u0370-\u03ff\u0400-\u04ff].*");
 
+  /** {@code R1 100 kΩ}: the value of a part, in units that are written with Greek letters. */
+  private static final Pattern VALUE_BEHIND =
+      Pattern.compile("(?<=\\S)\\s\\d{1,4}(?:[.,]\\d{1,3})?\\s?(?:[kKMGm]?\u03a9|\u03bc[AFHV])$");
+
+  /** Pins that are called by what they supply: {@code GND}, {@code VCC}, {@code 5V}. */
+  private static final Pattern SUPPLY_PIN =
+      Pattern.compile("[AD]?GND|V(?:CC|DD|SS|IN|BAT|REF)|[+-]?\\d{1,2}V");
+
+  private static final Pattern VOLTS = Pattern.compile("\\d{1,2}[.,]\\d ?V");
+
   private static final Pattern POINT_RANGE =
       Pattern.compile(
           "[A-Z]{1,4}\\d{1,4}[:.-]\\w{1,4}\\s*(to|thru|through|bis|\u00e0|hasta|tot)\\s*\\S{1,12}");
@@ -397,15 +407,31 @@ final class Doubts {
         || isOfTwoByStroke(text, column)
         || isUnusual(DASHED_ITEM, text, column)
         || isUnusual(DASHED_RANGE, text, column)
-        || isUnusual(LOOK_ALIKE, text, column)
+        || isUnusual(LOOK_ALIKE, VALUE_BEHIND.matcher(text).replaceFirst(""), column)
         || POINT_RANGE.matcher(text).matches()
         || isUnusual(NUMBERS, text, column)
         || isRangeOfNames(text, column)
         || isUnusual(BLANKS, text, column)
         || (isUnusual(LETTERS, text, column) && !words.is("port", text))
         || isUnusual(SUPERSCRIPT, text, column)
-        || (column.role().isPinOfEnd() && isUnusual(MEASURE, text, column))
+        || (column.role().isPinOfEnd()
+            && isUnusual(MEASURE, text, column)
+            && !isSupplyPin(text, column))
         || endsWithoutItem.isOne(text, column);
+  }
+
+  /**
+   * {@code 3.3V} among {@code GND} or {@code 5V} is a pin's name; among numbers it is a measure.
+   */
+  private boolean isSupplyPin(String text, ListColumn column) {
+    return VOLTS.matcher(text).matches()
+        && usual
+            .computeIfAbsent(SUPPLY_PIN, key -> new HashMap<>())
+            .computeIfAbsent(
+                column.index(),
+                index ->
+                    table.body().stream()
+                        .anyMatch(row -> SUPPLY_PIN.matcher(column.textIn(row)).matches()));
   }
 
   /** Whether a word stands for itself between others: the O of "O/P 1" is no "or". */

@@ -18,6 +18,7 @@ import dev.ringout.sheet.Row;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -57,7 +58,12 @@ class FromToReader extends TableReader {
     }
     boolean wire = !name.isEmpty() && !isNothing(name);
     if (from.isNothing() && to.isNothing()) {
-      withoutEnds(row, wire);
+      if (isSpareAtBothEnds(from, to, wire)) {
+        findings.note(cells.place(row, Role.FROM), new RowOddity.SpareAtBothEnds(name));
+        tally.count(RowKind.SPARE);
+      } else {
+        withoutEnds(row, wire);
+      }
       return;
     }
     if (goesOn(row, from, to, wire)) {
@@ -211,9 +217,14 @@ class FromToReader extends TableReader {
       String said = itemOfPins(pin, pinText);
       String titled = said.isEmpty() ? titledEnd(item) : said;
       String known = titled.isEmpty() ? headed(pin, pinText) : titled;
+      if (known.isEmpty() && isOpenUnderHeading(pin, pinText)) {
+        error(row, pin, new RowOddity.EndInDoubt(pinText));
+        cells.lose();
+      }
       return known.isEmpty()
           ? oneColumn(row, pin, pinText)
-          : new Side(known, false, false, false, pinsOf(row, pin, known, pinText));
+          : new Side(
+              known, false, false, false, pinsOf(row, pin, known, ends.withoutRemark(pinText)));
     }
     if (text.isEmpty() && hasPin) {
       text = cells.carried(row, item);
@@ -265,8 +276,21 @@ class FromToReader extends TableReader {
   /** The item that the heading of a column of pins names: {@code Mega pin}. */
   private String headed(Role pin, String text) {
     boolean several = STROKE.matcher(text).find();
-    boolean bare = several || ends.parse(text, grammar(pin)).pin().isEmpty();
+    boolean bare =
+        several || ends.isKindOfPin(text) || ends.parse(text, grammar(pin)).pin().isEmpty();
     return bare ? cells.column(pin).map(ListColumn::item).orElse("") : "";
+  }
+
+  /**
+   * {@code Display pin 3} under {@code Board pin}: another item, or a pin of the board that is
+   * called so. {@code Door sensor pin 3} under {@code Sensor pin} tells which sensor.
+   */
+  private boolean isOpenUnderHeading(Role pin, String text) {
+    String item = cells.column(pin).map(ListColumn::item).orElse("");
+    return !item.isEmpty()
+        && ends.isPinOfWords(text)
+        && !ends.isKindOfPin(text)
+        && !text.toLowerCase(Locale.ROOT).contains(item.toLowerCase(Locale.ROOT));
   }
 
   /** One column an end, whatever its heading: a point, or an item alone. */
@@ -320,6 +344,16 @@ class FromToReader extends TableReader {
   /** "1-2" may be a pin's own name; only letters before both numbers, or "thru", make a range. */
   private static boolean isPlainRange(String text) {
     return text.matches("(?i)([A-Z]+)\\d+\\s?-\\s?\\1\\d+|.*(\\.\\.|thru| to ).*");
+  }
+
+  /** A core that a word says is spare at either end; a dash or a blank does not say it. */
+  private boolean isSpareAtBothEnds(Side from, Side to, boolean wire) {
+    return wire && isSpareWord(from.text()) && isSpareWord(to.text());
+  }
+
+  /** A word for spare that is no item's: a plug is one in other lists. */
+  private boolean isSpareWord(String text) {
+    return words.is("spare", text) && !words.isAny("item", text);
   }
 
   private void withoutEnds(Row row, boolean wire) {

@@ -151,7 +151,7 @@ final class RowFrames {
     if (deleted || (filled > 2 && isCommentedOut(row))) {
       return Frame.DELETED;
     }
-    if (isFurniture(row) || isTotal(row, filled)) {
+    if (isFurniture(row) || isSigned(row) || isTotal(row, filled)) {
       return Frame.NOTE;
     }
     Frame frame = filled <= 2 ? shortRow(row, filled, CellText.clean(only)) : Frame.CONTENT;
@@ -261,6 +261,31 @@ final class RowFrames {
       }
     }
     return false;
+  }
+
+  /** {@code Drawn: P. Osei | Checked: L. Ames}: every cell is a label of the page and its value. */
+  private boolean isSigned(Row row) {
+    boolean any = false;
+    for (ListColumn column : table.columns()) {
+      String text = column.textIn(row);
+      if (text.isEmpty()) {
+        continue;
+      }
+      int colon = text.indexOf(':');
+      String value = text.substring(colon + 1);
+      if (colon < 1
+          || !isLabelOfPage(text.substring(0, colon))
+          || Ends.holdsPoint(value)
+          || Ends.isDesignator(value.strip())) {
+        return false;
+      }
+      any = true;
+    }
+    return any;
+  }
+
+  private boolean isLabelOfPage(String text) {
+    return words.is("furniture", text) || words.is("signed", text);
   }
 
   /** A row that a mark at its beginning takes out, where no other row begins so. */

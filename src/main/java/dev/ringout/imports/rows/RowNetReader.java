@@ -10,11 +10,13 @@ import dev.ringout.imports.list.ListFindings;
 import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.RowOddity;
+import dev.ringout.imports.list.SkipReason;
 import dev.ringout.imports.list.SparePin;
 import dev.ringout.imports.list.Understanding;
 import dev.ringout.imports.list.Words;
 import dev.ringout.imports.rows.Tally.RowKind;
 import dev.ringout.sheet.Row;
+import dev.ringout.source.Place;
 import dev.ringout.source.Severity;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -65,6 +67,11 @@ final class RowNetReader extends TableReader {
   /** Whether a row's wires run from its first point to each other, and not from one to the next. */
   private final boolean star;
 
+  /** Two columns of one item with another item's between, or none. */
+  private final List<ListColumn> halves;
+
+  private boolean secondColumnsSaid;
+
   private final Map<String, String> netOfPoint = new HashMap<>();
   private final Map<String, Integer> rowsOfName = new LinkedHashMap<>();
   private final Map<String, Integer> rowOfPoint = new HashMap<>();
@@ -79,6 +86,81 @@ final class RowNetReader extends TableReader {
     super(table, words, ends, findings, into);
     this.options = options;
     this.star = isStar(table);
+    this.halves = halves(table);
+  }
+
+  /**
+   * The columns of the first item whose pins stand in two columns with another item's between: the
+   * second is no other name of the same pin. None in a list whose rows are one net each.
+   */
+  private static List<ListColumn> halves(ListTable table) {
+    List<ListColumn> points =
+        table.columns(Role.POINTS).stream().filter(one -> !one.item().isEmpty()).toList();
+    for (int first = 0; first < points.size(); first++) {
+      String item = points.get(first).item();
+      for (int second = first + 2; second < points.size(); second++) {
+        boolean between =
+            points.subList(first, second).stream().anyMatch(one -> !one.item().equals(item));
+        if (between && points.get(second).item().equals(item)) {
+          return List.of(points.get(first), points.get(second));
+        }
+      }
+    }
+    return List.of();
+  }
+
+  /** Says once what becomes of a second column of an item. */
+  private void saySecondColumns(Row row) {
+    if (secondColumnsSaid) {
+      return;
+    }
+    secondColumnsSaid = true;
+    int heading = table.headingRow() > 0 ? table.headingRow() : row.number();
+    if (!halves.isEmpty()) {
+      ListColumn second = halves.get(1);
+      findings.error(
+          table.grid().place(heading, second.index()),
+          new RowOddity.HalvesSideBySide(second.item(), letters(halves), letters(secondHalf())));
+      return;
+    }
+    for (ListColumn column : secondColumns()) {
+      findings.warning(
+          table.grid().place(heading, column.index()),
+          new RowOddity.SecondColumnOfItem(column.item(), Place.columnLetters(column.index())));
+    }
+  }
+
+  private static List<String> letters(List<ListColumn> columns) {
+    return columns.stream().map(one -> Place.columnLetters(one.index())).toList();
+  }
+
+  /** The columns of which nothing may be taken while the first half is read: names among them. */
+  private List<ListColumn> secondHalf() {
+    List<ListColumn> second = secondColumns();
+    List<String> headings = new ArrayList<>();
+    List<ListColumn> half = new ArrayList<>();
+    for (ListColumn column : table.columns()) {
+      boolean again = !column.heading().isEmpty() && headings.contains(column.key());
+      if (second.contains(column) || (again && !column.isSaid())) {
+        half.add(column);
+      }
+      headings.add(column.key());
+    }
+    return half;
+  }
+
+  /** The columns of items whose pins stand in a column before. */
+  private List<ListColumn> secondColumns() {
+    List<String> items = new ArrayList<>();
+    List<ListColumn> second = new ArrayList<>();
+    for (ListColumn column : table.columns(Role.POINTS)) {
+      if (items.contains(column.item())) {
+        second.add(column);
+      } else if (!column.item().isEmpty()) {
+        items.add(column.item());
+      }
+    }
+    return second;
   }
 
   /** Pins of one connector down the rows, and across them others of which a row holds few. */
@@ -102,6 +184,11 @@ final class RowNetReader extends TableReader {
 
   @Override
   void readRow(Row row) {
+    saySecondColumns(row);
+    if (!halves.isEmpty()) {
+      lose(row, SkipReason.END_IN_DOUBT);
+      return;
+    }
     String signal = cells.text(row, Role.SIGNAL);
     Named named = named(row);
     if (cells.rowIsLost()) {
