@@ -2,6 +2,7 @@ package dev.ringout.page;
 
 import dev.ringout.bench.Refused;
 import dev.ringout.bench.Refused.Reason;
+import dev.ringout.print.DrawnPictures;
 import dev.ringout.print.PdfFile;
 import dev.ringout.print.RecordHtml;
 import dev.ringout.print.RecordSheets;
@@ -38,7 +39,7 @@ enum RecordForm {
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       OutFile.workbook(
           bytes,
-          RecordSheets.of(content),
+          DrawnPictures.below(RecordSheets.of(content)),
           PrintForm.recorded(content.title(), PaperSize.A4).of(content.serial()));
       return Reply.of(200, WORKBOOK, bytes.toByteArray()).savedAs(name);
     }

@@ -1,10 +1,12 @@
 package dev.ringout.record;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** A piece of a record: the same whether it becomes a page, a PDF or a workbook. */
 public sealed interface RecordBlock {
@@ -165,6 +167,7 @@ public sealed interface RecordBlock {
      * @throws IllegalArgumentException where one has not: its cells would stand under other heads
      */
     public Table {
+      numbers = Collections.unmodifiableSet(new TreeSet<>(numbers));
       for (List<String> row : rows) {
         if (row.size() != headings.size()) {
           throw new IllegalArgumentException(name + ": " + row + " under " + headings);

@@ -142,7 +142,7 @@ class ReportCommandTest {
     assertTrue(html.contains(">continuity.csv D2<"), html);
     assertTrue(html.contains(">continuity.csv D3, step 2<"), html);
     html = page(unit(), first, readings("two", "0.04 "));
-    assertTrue(html.contains(">two/continuity.csv D2<"), html);
+    assertTrue(html.contains(">two/continuity.csv!D2<"), html);
     assertTrue(html.contains(">one/continuity.csv!D2, step 1<"), "the first, taken again: " + html);
     assertTrue(html.contains(">two/continuity.csv!D2, step 1<"), html);
   }

@@ -108,7 +108,7 @@ class PartsAndSwitchesTest {
     assertTrue(
         result.diagnosis().blind().stream()
             .map(BlindSentences::of)
-            .anyMatch(line -> line.contains("CR1: reversed")),
+            .anyMatch(line -> line.contains("CR1: if it is reversed")),
         result.diagnosis().blind().toString());
   }
 

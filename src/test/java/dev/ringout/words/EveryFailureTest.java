@@ -36,6 +36,7 @@ class EveryFailureTest {
           new Failure.OtherQuantity("1.2 V", "V"),
           new Failure.Unsettled(10_000, "12.3"),
           new Failure.NoValue(3000, "9.91E37"),
+          new Failure.SetOtherwise("FUNC?", "\"RES\"", "\"CONT\""),
           new Failure.NoVolts("5.00 MOhm"),
           new Failure.NotTogether("47 Ω"),
           new Failure.NotKept("data", "no space left"),

@@ -135,7 +135,7 @@ class GapSentencesTest {
         "insulation between R1-1, R1-2: resistor R1 between them",
         new LeftOut.WithPartsInPlace(new Unprovable(true, ends, List.of(0))).match(leftOut));
     assertEquals(
-        "R1-1, R1-2 apart: no ohms are listed for the resistor R1 between them",
+        "R1-1, R1-2 apart: the list gives no ohms for the resistor R1 between them",
         new LeftOut.WithPartsInPlace(new Unprovable(false, ends, List.of(0))).match(leftOut));
     assertEquals(
         "insulation, which the list asks for: no test of it is planned here",
@@ -149,8 +149,7 @@ class GapSentencesTest {
   void notes_on_insulation_say_what_it_may_have_done_and_what_it_would_be() {
     assertEquals(
         List.of(
-            "J1-C to REST was tested at 500 V, which resistor R1 does not bear (50 V): if it"
-                + " was not"
+            "J1-C to REST was tested at 500 V; resistor R1 stands only 50 V: if it was not"
                 + " disconnected, prove it again.",
             "The readings were taken at 40 °C. By a rule of thumb (halves for each 10 °C) the"
                 + " lowest,"

@@ -42,16 +42,16 @@ class NotJudgedSentencesTest {
         "3 GΩ is beyond the range of 1 GΩ that the sheet Job gives");
     said.put(
         new NotJudged.BelowZero(new Measured.BelowZero(-2e8, "-200 MΩ")),
-        "-200 MΩ is below zero, which no resistance is: there may be voltage on the circuit, so take"
-            + " it for live until it is shown dead; or the leads were nulled too far");
+        "-200 MΩ is below zero, and no resistance is: there may be voltage on the circuit; treat it"
+            + " as live until you have proved it dead; or the leads were nulled too far");
     said.put(
         new NotJudged.TakenBack(new Measured.TakenBack("taken back: 0.31")),
         "\"taken back: 0.31\": it does not count, nor does what was read of the same points before;"
             + " read it again");
     said.put(
         new NotJudged.LessThanLeads(new Measured.Value(0.02, 0.005), 0.5),
-        "0.02 Ω is less than the leads alone have, 0.5 Ω, which are said to be in it: were they"
-            + " nulled, or is there voltage on the circuit?");
+        "0.02 Ω is less than the leads alone read, 0.5 Ω: were they nulled, or is there voltage on"
+            + " the circuit?");
     said.put(
         new NotJudged.WordForJoin(OK, 0.2),
         "\"OK\" is no value; the limit is 0.2 Ω (\"words\" on the sheet Limits says where a word is"

@@ -68,7 +68,7 @@ class PlanNotesTest {
             unit().wire("W5,J1-E,R1-1,20,4 ft").part("R1,1,2,resistor,100,5,50"), PlanOptions.ALL);
     List<String> off = about(notes, "off [ ]");
     assertEquals(1, off.size());
-    assertTrue(off.get(0).contains("R1") && off.get(0).contains("it bears 50 V"), off.get(0));
+    assertTrue(off.get(0).contains("R1") && off.get(0).contains("it stands 50 V"), off.get(0));
     assertTrue(
         about(notes, "on again [ ]").stream().anyMatch(note -> note.contains("R1")),
         "what was taken off is connected again");
