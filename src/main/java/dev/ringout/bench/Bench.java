@@ -751,11 +751,7 @@ public final class Bench implements AutoCloseable {
   }
 
   /** Looks at once what became of the unit on the bench from elsewhere. */
-  public void lookAtStore() {
-    lookForOthers();
-  }
-
-  private void lookForOthers() {
+  public void lookForOthers() {
     try {
       synchronized (this) {
         if (session.isEmpty()) {

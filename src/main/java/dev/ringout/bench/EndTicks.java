@@ -54,9 +54,7 @@ public final class EndTicks {
     }
     for (List<Entry> entries : tests) {
       for (Entry entry : entries) {
-        if (entry.is(EntryKind.TICK)) {
-          Tick.of(entry.body()).ifPresent(tick -> ticks.take(tick, entry));
-        }
+        Tick.in(entry).ifPresent(tick -> ticks.take(tick, entry));
       }
     }
     return ticks;
@@ -76,9 +74,8 @@ public final class EndTicks {
         if (entry.is(EntryKind.READING)) {
           undone.putAll(ticked);
         }
-        Optional<Tick> tick =
-            entry.is(EntryKind.TICK) ? Tick.of(entry.body()) : Optional.<Tick>empty();
-        if (tick.filter(one -> touched.contains(one.wire())).isPresent()) {
+        Optional<Tick> tick = Tick.in(entry).filter(one -> touched.contains(one.wire()));
+        if (tick.isPresent()) {
           Tick one = tick.get();
           String key = key(one.wire(), one.item(), one.pin());
           ticked.remove(key);

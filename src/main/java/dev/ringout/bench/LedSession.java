@@ -5,6 +5,7 @@ import dev.ringout.bench.Refused.Reason;
 import dev.ringout.check.CheckResult;
 import dev.ringout.check.Checker;
 import dev.ringout.compare.Comparison;
+import dev.ringout.compare.DiodePairs;
 import dev.ringout.compare.Judge;
 import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.NextReading;
@@ -312,10 +313,7 @@ final class LedSession {
     Judged alone = throughParts.get(id);
     return alone == null
         ? Optional.empty()
-        : Comparison.inForce(List.copyOf(throughParts.values()))
-            .and(checker.circuit(), Comparison.inForce(List.of()))
-            .inForce()
-            .stream()
+        : DiodePairs.judge(checker.circuit(), List.copyOf(throughParts.values())).stream()
             .filter(alone::equals)
             .findFirst();
   }
@@ -405,7 +403,8 @@ final class LedSession {
     Reading reading = kept.row().equals(first) ? asFirst : understood(kept.row(), value);
     sheets.kept(kept.row());
     Judged judged = judged(reading);
-    Judged verdict = otherWay(reading).filter(other -> isWorse(other, judged)).orElse(judged);
+    Optional<Judged> otherWay = otherWay(reading);
+    Judged verdict = otherWay.filter(other -> isWorse(other, judged)).orElse(judged);
     Taken one =
         new Taken(
             led.end().seq(),
@@ -421,7 +420,7 @@ final class LedSession {
     if (!kept.counted()) {
       add(reading);
       order.read(judged);
-      otherWay(reading).ifPresent(order::judgedAnew);
+      otherWay.ifPresent(order::judgedAnew);
     }
     before = Optional.of(step);
     pace.step(now);

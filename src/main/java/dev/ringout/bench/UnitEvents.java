@@ -10,6 +10,7 @@ import dev.ringout.store.Session;
 import dev.ringout.store.Signature;
 import dev.ringout.store.TakenBack;
 import dev.ringout.store.Tick;
+import dev.ringout.units.Numbers;
 import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -66,14 +67,11 @@ public final class UnitEvents {
   private static String outcome(List<Entry> entries) {
     long readings = entries.stream().filter(one -> one.is(EntryKind.READING)).count();
     String verdict =
-        entries.stream()
-            .filter(one -> one.is(EntryKind.VERDICT))
-            .findFirst()
-            .flatMap(one -> KeptVerdict.of(one.body()))
+        KeptVerdict.firstIn(entries)
             .flatMap(KeptVerdict::verdict)
             .map(one -> ", " + one.word())
             .orElse("");
-    return readings + (readings == 1 ? " reading" : " readings") + verdict;
+    return Numbers.count(readings, "reading") + verdict;
   }
 
   /** What was done before a test. */
@@ -105,8 +103,7 @@ public final class UnitEvents {
     Set<String> who = new LinkedHashSet<>();
     String at = "";
     for (Entry entry : entries) {
-      Optional<Tick> tick =
-          entry.is(EntryKind.TICK) ? Tick.of(entry.body()) : Optional.<Tick>empty();
+      Optional<Tick> tick = Tick.in(entry);
       if (tick.isPresent()) {
         counts.merge(tick.get().what(), 1, Integer::sum);
         who.add(entry.who());
@@ -151,12 +148,7 @@ public final class UnitEvents {
   }
 
   private String text(TakenBack back) {
-    String cell =
-        unit.tests().entrySet().stream()
-            .filter(test -> test.getKey().id().equals(back.session()))
-            .findFirst()
-            .map(test -> " (" + back.cell(test.getValue(), test.getKey().file()) + ")")
-            .orElse("");
+    String cell = back.cell(unit.tests()).map(one -> " (" + one + ")").orElse("");
     return Text.of("Taken back%s: %s", cell, back.why());
   }
 }

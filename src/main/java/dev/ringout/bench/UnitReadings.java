@@ -55,11 +55,8 @@ public record UnitReadings(List<Row> rows, int more) {
     List<Row> rows = new ArrayList<>();
     int more = 0;
     for (Reading reading : latestFirst) {
-      String who =
-          reading.by().isBlank()
-              ? jobs.of(reading.place()).map(job -> job.value("operator")).orElse("")
-              : reading.by();
-      String at = reading.time().map(one -> at(one)).orElse(day(jobs, reading));
+      String who = reading.by().isBlank() ? jobs.operator(reading) : reading.by();
+      String at = reading.time().map(TimeOfReading::text).orElse(day(jobs, reading));
       String all = String.join(" ", reading.subject(), reading.place().toString(), who, at);
       if (!all.toLowerCase(Locale.ROOT).contains(sought)) {
         continue;
@@ -71,12 +68,6 @@ public record UnitReadings(List<Row> rows, int more) {
       }
     }
     return new UnitReadings(rows, more);
-  }
-
-  /** A time of day alone is told without the day that it does not have. */
-  private static String at(TimeOfReading time) {
-    String clock = time.at().toLocalTime().toString();
-    return time.day().map(day -> day + " " + clock).orElse(clock);
   }
 
   private static String day(Jobs jobs, Reading reading) {

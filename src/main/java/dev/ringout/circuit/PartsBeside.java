@@ -36,12 +36,10 @@ final class PartsBeside {
 
   private double siemens(Nets nets, int net) {
     double sum = 0;
-    for (int part = 0; part < circuit.harness().parts().size(); part++) {
-      boolean from = nets.of(circuit.fromOfPart(part)) == net;
-      boolean to = nets.of(circuit.toOfPart(part)) == net;
-      if (from && to) {
+    for (int part : nets.partsAt(net)) {
+      if (nets.of(circuit.fromOfPart(part)) == nets.of(circuit.toOfPart(part))) {
         sum += siemens(part);
-      } else if ((from || to) && isLedAround(part, nets)) {
+      } else if (isLedAround(part, nets)) {
         sum += OVER_OTHER_NETS * siemens(part);
       }
     }

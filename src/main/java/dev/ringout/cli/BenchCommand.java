@@ -87,8 +87,7 @@ final class BenchCommand implements Callable<Integer> {
       names = "--practice",
       description =
           "Practise on a simulated unit, wrong on purpose, with a simulated meter, in a store"
-              + " of its"
-              + " own. Without HARNESS on the sample bridge.")
+              + " of its own. Without HARNESS on the sample bridge.")
   private boolean practice;
 
   @Option(

@@ -78,9 +78,8 @@ final class ImportCommand implements Callable<Integer> {
       names = "--column",
       paramLabel = "HEADING=ROLE",
       description =
-          "What a column is, by its heading or its letter: \"Fm Term=From Pin\", \"Lg=Length"
-              + " (in)\","
-              + " D=Keep. It is final. May be given several times.")
+          "What a column is, by its heading or its letter: \"Fm Term=From Pin\","
+              + " \"Lg=Length (in)\", D=Keep. It is final. May be given several times.")
   private List<String> columns = new ArrayList<>();
 
   @Option(
@@ -100,8 +99,8 @@ final class ImportCommand implements Callable<Integer> {
       names = "--one-point",
       paramLabel = "ITEM",
       description =
-          "An item named without a pin is one point, however often it is named; all:"
-              + " every such item.")
+          "An item named without a pin is one point, however often it is named;"
+              + " all: every such item.")
   private Set<String> onePoint = new LinkedHashSet<>();
 
   @Option(

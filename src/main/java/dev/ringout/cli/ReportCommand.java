@@ -6,26 +6,18 @@ import dev.ringout.jobs.RecordJob;
 import dev.ringout.jobs.Stopped;
 import dev.ringout.jobs.VerifyJob;
 import dev.ringout.jobs.WrongRequest;
-import dev.ringout.print.DrawnPictures;
-import dev.ringout.print.PdfFile;
-import dev.ringout.print.RecordHtml;
-import dev.ringout.print.RecordSheets;
-import dev.ringout.record.RecordContent;
+import dev.ringout.print.RecordFile;
 import dev.ringout.seal.Digest;
 import dev.ringout.seal.KeyFile;
 import dev.ringout.seal.Keys;
 import dev.ringout.seal.SealFinding;
 import dev.ringout.seal.SealFinding.State;
-import dev.ringout.sheet.OutFile;
-import dev.ringout.sheet.PrintForm;
 import dev.ringout.sheet.PrintForm.PaperSize;
 import dev.ringout.source.OptionNames;
 import dev.ringout.units.Text;
 import dev.ringout.words.ProblemText;
 import dev.ringout.words.SealSentences;
 import dev.ringout.words.Sentences;
-import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,7 +25,6 @@ import java.security.KeyPair;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -250,11 +241,13 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private int write(Path harnessPath, List<Path> readings, Path to) throws WrongRequest, Stopped {
-    String name = String.valueOf(to.getFileName()).toLowerCase(Locale.ROOT);
-    if (!name.matches(".*\\.(html|pdf|xlsx)")) {
-      throw new ParameterException(
-          spec.commandLine(), "-o " + to + ": a record is written as .html, .pdf or .xlsx");
-    }
+    RecordFile form =
+        RecordFile.named(String.valueOf(to.getFileName()))
+            .orElseThrow(
+                () ->
+                    new ParameterException(
+                        spec.commandLine(),
+                        "-o " + to + ": a record is written as .html, .pdf or .xlsx"));
     Path sealFile = VerifyJob.sealOf(to);
     for (Path path : List.of(to, sealFile)) {
       if (Files.exists(path) && !force) {
@@ -274,10 +267,11 @@ final class ReportCommand implements Callable<Integer> {
     return store
         .door()
         .record(request)
-        .match(answer -> write(to, name, sealFile, answer), output::refuse);
+        .match(answer -> write(to, form, sealFile, answer), output::refuse);
   }
 
-  private int write(Path to, String name, Path sealFile, Answer.Given<RecordJob.Result> answer) {
+  private int write(
+      Path to, RecordFile form, Path sealFile, Answer.Given<RecordJob.Result> answer) {
     output.err().print(ProblemText.write(answer.problems()));
     RecordJob.Result result = answer.value();
     List<String> digest = new ArrayList<>();
@@ -287,7 +281,7 @@ final class ReportCommand implements Callable<Integer> {
             out -> {
               // Sealed is what was written, whatever lies there afterwards.
               Digest.OfWritten written = new Digest.OfWritten(out);
-              write(written, name, result.content());
+              form.write(written, result.content(), paper);
               written.flush();
               digest.add(written.sha256());
             });
@@ -306,17 +300,6 @@ final class ReportCommand implements Callable<Integer> {
             one -> output.out().println("Signed by key " + Keys.fingerprint(one.getPublic())));
     output.out().println(Sentences.verdict(result.record().result()));
     return ExitCode.of(result.record().result().verdict());
-  }
-
-  private void write(OutputStream out, String name, RecordContent record) throws IOException {
-    if (name.endsWith(".html")) {
-      out.write(RecordHtml.write(record, paper).getBytes(StandardCharsets.UTF_8));
-    } else if (name.endsWith(".pdf")) {
-      PdfFile.writeTagged(out, RecordHtml.forPaper(record, paper));
-    } else {
-      PrintForm form = PrintForm.recorded(record.title(), paper).of(record.serial());
-      OutFile.workbook(out, DrawnPictures.below(RecordSheets.of(record)), form);
-    }
   }
 
   private int verify(Path record) throws WrongRequest, Stopped {

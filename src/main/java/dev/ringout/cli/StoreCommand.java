@@ -36,8 +36,7 @@ import picocli.CommandLine.Spec;
     versionProvider = Version.class,
     description =
         "Keeps units and what was read on them: makes a store, brings filled sheets in, looks"
-            + " whether"
-            + " all is as it was written, copies it.")
+            + " whether all is as it was written, copies it.")
 final class StoreCommand implements Runnable {
   private static final String JSON = "--json";
   private static final String UNIT = "UNIT";

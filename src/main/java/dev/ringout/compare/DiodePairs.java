@@ -69,7 +69,7 @@ public final class DiodePairs {
   }
 
   /** The same readings, those through a diode in both directions judged by each other. */
-  static List<Judged> judge(Circuit circuit, List<Judged> inForce) {
+  public static List<Judged> judge(Circuit circuit, List<Judged> inForce) {
     if (circuit.harness().parts().stream().noneMatch(part -> part.kind() == Part.Kind.DIODE)) {
       return inForce;
     }

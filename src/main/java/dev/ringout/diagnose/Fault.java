@@ -66,6 +66,11 @@ public sealed interface Fault {
     return this;
   }
 
+  /** The same where it may be something else; of what one value that is too high shows. */
+  default Fault beside(List<Alternative> others) {
+    return this;
+  }
+
   /**
    * What every fault has.
    *
@@ -214,7 +219,7 @@ public sealed interface Fault {
       return Optional.of(this);
     }
 
-    /** The same where it may be something else; then it is not certain. */
+    @Override
     public HighResistance beside(List<Alternative> others) {
       return with(finding.beside(others));
     }
@@ -259,7 +264,7 @@ public sealed interface Fault {
       return causes.get(0).slips().get(0).asOtherGauge().isPresent();
     }
 
-    /** The same where it may be something else; then it is not certain. */
+    @Override
     public HighWire beside(List<Alternative> others) {
       return new HighWire(finding.beside(others), wire, causes, expected, measuredOhms);
     }

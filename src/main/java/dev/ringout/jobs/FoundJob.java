@@ -43,20 +43,21 @@ public final class FoundJob {
 
   private static FoundWire found(String words, Harness harness) throws WrongRequest {
     PointSearch points = new PointSearch(harness);
+    WireSearch wires = new WireSearch(harness);
+    NamesOfRequest names = new NamesOfRequest(harness);
     Matcher on = ON.matcher(words);
     if (on.matches()) {
       return on(harness, on.group(1), Points.find(points, on.group(2)).point());
     }
-    if (!new WireSearch(harness).find(words).isEmpty()) {
-      Wire wire = new NamesOfRequest(harness).wire(Part.WIRE, words);
-      return FoundWire.somewhere(wire);
+    if (!wires.find(words).isEmpty()) {
+      return FoundWire.somewhere(names.wire(Part.WIRE, words));
     }
     List<String> each = List.of(words.split("\\s+", -1));
     for (int split = 1; split < each.size(); split++) {
       String wire = String.join(" ", each.subList(0, split));
       Optional<PointSearch.Found> point =
           points.find(String.join(" ", each.subList(split, each.size()))).found();
-      if (point.isPresent() && !new WireSearch(harness).find(wire).isEmpty()) {
+      if (point.isPresent() && !wires.find(wire).isEmpty()) {
         return on(harness, wire, point.get().point());
       }
     }
@@ -66,20 +67,15 @@ public final class FoundJob {
           Part.WIRE,
           "which wire was found on " + point.get().point() + "? Such as \"W12 on J3-14\"");
     }
-    throw wrong(harness, words);
-  }
-
-  /** The wire is asked for by itself first, so that its own name is what is told of. */
-  private static WrongRequest wrong(Harness harness, String words) throws WrongRequest {
-    new NamesOfRequest(harness).wire(Part.WIRE, words);
-    return new WrongRequest(Part.WIRE, "say which wire was found where: \"W12 on J3-14\"");
+    throw names.noWire(Part.WIRE, words);
   }
 
   /** A colour alone is one of the wires of the item where it was found. */
   private static FoundWire on(Harness harness, String words, Point point) throws WrongRequest {
-    List<Wire> ofItem = new WireSearch(harness).find(words + " " + point.ref());
-    boolean isColour = new WireSearch(harness).find(words).isEmpty() && !ofItem.isEmpty();
-    String meant = isColour ? words + " " + point.ref() : words;
+    WireSearch wires = new WireSearch(harness);
+    String ofItem = words + " " + point.ref();
+    boolean isColour = wires.find(words).isEmpty() && !wires.find(ofItem).isEmpty();
+    String meant = isColour ? ofItem : words;
     Wire wire = new NamesOfRequest(harness).wire(Part.WIRE, meant);
     return FoundWire.of(Circuit.of(harness), wire, point);
   }

@@ -2,6 +2,8 @@ package dev.ringout.jobs;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.check.CheckResult.Verdict;
+import dev.ringout.store.Entry;
+import dev.ringout.store.EntryKind;
 import dev.ringout.store.Fields;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -60,8 +62,16 @@ public record KeptVerdict(
             Fields.line(INSULATION_TEST, insulationTest ? "" : NONE)));
   }
 
+  /** That which a test was first shown; absent where it was shown none. */
+  public static Optional<KeptVerdict> firstIn(List<Entry> entries) {
+    return entries.stream()
+        .filter(one -> one.is(EntryKind.VERDICT))
+        .flatMap(one -> of(one.body()).stream())
+        .findFirst();
+  }
+
   /** Of an entry's body; absent where there is none. */
-  public static Optional<KeptVerdict> of(String body) {
+  static Optional<KeptVerdict> of(String body) {
     if (body.isEmpty()) {
       return Optional.empty();
     }

@@ -293,7 +293,7 @@ public final class LaterJob {
   private void requireAnother(ReadingSet readings) throws WrongRequest {
     Jobs jobs = new Jobs(readings.jobs());
     for (Reading reading : readings.readings()) {
-      String operator = jobs.of(reading.place()).map(job -> job.value("operator")).orElse("");
+      String operator = jobs.operator(reading);
       String tester = Person.isNamed(reading.by()) ? reading.by() : operator;
       if (reading.measured().made() && !Person.isNamed(tester)) {
         throw new WrongRequest(
@@ -313,10 +313,7 @@ public final class LaterJob {
     Jobs jobs = new Jobs(readings.jobs());
     boolean anybody = false;
     for (Reading reading : readings.readings()) {
-      for (String one :
-          List.of(
-              reading.by(),
-              jobs.of(reading.place()).map(job -> job.value("operator")).orElse(""))) {
+      for (String one : List.of(reading.by(), jobs.operator(reading))) {
         if (Person.isSame(one, request.who())) {
           return;
         }

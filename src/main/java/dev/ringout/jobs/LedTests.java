@@ -114,6 +114,15 @@ public final class LedTests {
   }
 
   /**
+   * The units of all lists that have a serial number, however it is written.
+   *
+   * @throws StoreTrouble where the store can't be used
+   */
+  public List<StoredUnit> called(String serial) throws StoreTrouble {
+    return store.openToWrite().find(FromStore.key(serial));
+  }
+
+  /**
    * Everything of a unit.
    *
    * @throws StoreTrouble where the store can't be used

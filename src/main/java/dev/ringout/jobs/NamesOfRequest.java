@@ -62,10 +62,7 @@ final class NamesOfRequest {
   Wire wire(Part part, String word) throws WrongRequest {
     List<Wire> found = new WireSearch(harness).find(word);
     if (found.isEmpty()) {
-      throwIfOtherColour(part, word.strip());
-      NavigableSet<String> known = sorted(harness.wires().stream().map(Wire::name).toList());
-      String all = known.isEmpty() ? "" : "its wires are " + known.first() + " to " + known.last();
-      throw noSuch(part, "wire", word, known, all);
+      throw noWire(part, word.strip());
     }
     if (found.stream().map(Wire::name).distinct().count() > 1) {
       throw new WrongRequest(part, WireSearch.several(word.strip(), found));
@@ -73,14 +70,17 @@ final class NamesOfRequest {
     return found.get(0);
   }
 
-  /** A wire named together with a colour that it does not have. */
-  private void throwIfOtherColour(Part part, String word) throws WrongRequest {
+  /** A name of no wire; or of one together with a colour that it does not have. */
+  WrongRequest noWire(Part part, String word) {
     String name = word.replaceFirst("\\s+\\S+$", "");
     List<Wire> named = name.equals(word) ? List.of() : new WireSearch(harness).find(name);
     if (named.size() == 1 && !named.get(0).colour().isEmpty()) {
-      throw new WrongRequest(
+      return new WrongRequest(
           part, "the harness has no wire " + word + "; " + name + " is " + named.get(0).colour());
     }
+    NavigableSet<String> known = sorted(harness.wires().stream().map(Wire::name).toList());
+    String all = known.isEmpty() ? "" : "its wires are " + known.first() + " to " + known.last();
+    return noSuch(part, "wire", word, known, all);
   }
 
   private static NavigableSet<String> sorted(Collection<String> names) {

@@ -78,7 +78,10 @@ final class NotedInStore {
       case NOTE -> Optional.of(new Noted.Words(at, who, entry.body()));
       case TAKEN_BACK ->
           TakenBack.of(entry.body())
-              .map(back -> new Noted.ReadingTakenBack(at, who, cell(back), back.why()));
+              .map(
+                  back ->
+                      new Noted.ReadingTakenBack(
+                          at, who, back.cell(tests).orElse(Place.NOWHERE), back.why()));
       case PHOTO -> Photo.About.of(entry.body()).map(about -> photograph(session, entry, about));
       case TICK -> Tick.of(entry.body()).flatMap(tick -> ticked(at, who, tick));
       case SIGNATURE ->
@@ -86,14 +89,6 @@ final class NotedInStore {
               .map(one -> new Noted.Signed(at, who, one.role(), one.fingerprint()));
       default -> Optional.empty();
     };
-  }
-
-  private Place cell(TakenBack back) {
-    return tests.entrySet().stream()
-        .filter(test -> test.getKey().id().equals(back.session()))
-        .map(test -> back.cell(test.getValue(), test.getKey().file()))
-        .findFirst()
-        .orElse(Place.NOWHERE);
   }
 
   private static Optional<Noted> ticked(String at, String who, Tick tick) {

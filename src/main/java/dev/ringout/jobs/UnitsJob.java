@@ -4,6 +4,7 @@ import dev.ringout.check.CheckResult;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.NaturalOrder;
 import dev.ringout.readings.ReadingSet;
+import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
 import dev.ringout.standards.Tables;
 import dev.ringout.store.Entry;
@@ -160,11 +161,7 @@ public final class UnitsJob {
                 new Test(
                     session,
                     (int) entries.stream().filter(one -> one.is(EntryKind.READING)).count(),
-                    entries.stream()
-                        .filter(one -> one.is(EntryKind.VERDICT))
-                        .map(one -> KeptVerdict.of(one.body()))
-                        .flatMap(Optional::stream)
-                        .findFirst(),
+                    KeptVerdict.firstIn(entries),
                     entries.stream().flatMap(one -> later(one, chains).stream()).toList())));
     Path named = InputName.ofUnit(unit.serial(), unit.harness());
     FileInputs inputs = FileInputs.with(List.of(named), store);
@@ -190,19 +187,11 @@ public final class UnitsJob {
                           kind,
                           entry.at(),
                           entry.who(),
-                          cell(back, chains),
+                          back.cell(chains).map(Place::toString).orElse(""),
                           Optional.empty(),
                           back.why()));
       default -> Optional.empty();
     };
-  }
-
-  private static String cell(TakenBack back, Map<Session, List<Entry>> chains) {
-    return chains.entrySet().stream()
-        .filter(test -> test.getKey().id().equals(back.session()))
-        .map(test -> back.cell(test.getValue(), test.getKey().file()).toString())
-        .findFirst()
-        .orElse("");
   }
 
   private static CheckResult check(Harness harness, Path named, FileInputs inputs) {

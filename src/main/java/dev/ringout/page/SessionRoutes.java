@@ -59,11 +59,7 @@ final class SessionRoutes {
   }
 
   private Reply named(String text) throws Refused {
-    boolean isName =
-        bench.isName(text)
-            || units.all().stream()
-                .anyMatch(one -> one.unit().serial().equalsIgnoreCase(text.strip()));
-    return Reply.json(200, BenchJson.named(isName));
+    return Reply.json(200, BenchJson.named(bench.isName(text) || units.isSerial(text)));
   }
 
   private Reply start(Ask ask, List<String> names) throws Refused {

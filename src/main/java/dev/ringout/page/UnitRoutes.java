@@ -113,7 +113,7 @@ final class UnitRoutes {
             names.get(0),
             body.text("who"),
             new LaterJob.What.TakeBack(List.of(body.text("cell")), body.text("why")));
-    bench.lookAtStore();
+    bench.lookForOthers();
     return unit;
   }
 

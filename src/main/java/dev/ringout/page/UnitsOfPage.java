@@ -92,6 +92,16 @@ final class UnitsOfPage {
         .orElseThrow(() -> new Refused(Reason.MISSING, "There is no such unit."));
   }
 
+  /** Whether a unit has a serial number, in whichever case; no other unit is looked at. */
+  boolean isSerial(String text) throws Refused {
+    try {
+      return bench.tests().called(text).stream()
+          .anyMatch(unit -> unit.serial().equalsIgnoreCase(text.strip()));
+    } catch (StoreTrouble e) {
+      throw Refused.by(e);
+    }
+  }
+
   UnitAtBench whole(StoredUnit unit) throws Refused {
     try {
       return Refused.given(bench.tests().unit(unit));

@@ -48,9 +48,6 @@ public final class PdfFile {
   }
 
   private static void write(OutputStream out, PaperParts parts, boolean tagged) throws IOException {
-    XRLog.setLoggingEnabled(false);
-    // Else each picture goes through a file in a folder for all users of the machine.
-    ImageIO.setUseCache(false);
     // Drawings take a font only from a file, and else any that the machine has.
     try (PrivateFile font = PrivateFile.of(PdfFile::font);
         PDDocument whole = set(parts.pages().get(0), tagged, font)) {
@@ -85,8 +82,6 @@ public final class PdfFile {
 
   /** A page of HTML that is not kept as a file. */
   static PDDocument document(String html) throws IOException {
-    XRLog.setLoggingEnabled(false);
-    ImageIO.setUseCache(false);
     try (PrivateFile font = PrivateFile.of(PdfFile::font)) {
       return set(() -> html, false, font);
     }
@@ -95,6 +90,9 @@ public final class PdfFile {
   /** Sets one part; of many each is packed at once, so that its boxes and objects can go. */
   private static PDDocument set(Supplier<String> part, boolean tagged, PrivateFile font)
       throws IOException {
+    XRLog.setLoggingEnabled(false);
+    // Else each picture goes through a file in a folder for all users of the machine.
+    ImageIO.setUseCache(false);
     PdfRendererBuilder builder = new PdfRendererBuilder();
     if (tagged) {
       builder.usePdfUaAccessibility(true);

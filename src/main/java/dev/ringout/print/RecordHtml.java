@@ -126,7 +126,6 @@ public final class RecordHtml {
 
   private static PaperTable paperTable(
       RecordContent record, RecordBlock.Table table, PrintForm.PaperSize paper) {
-    PrintForm form = PrintForm.recorded(record.title(), paper);
     Set<Integer> failing = new HashSet<>();
     for (int row = 0; row < table.rows().size() && table.stateColumn() >= 0; row++) {
       if (RecordPieces.stands(table.rows().get(row).get(table.stateColumn()))) {
@@ -137,8 +136,8 @@ public final class RecordHtml {
         record.title(),
         which(record),
         "content " + record.digest(),
-        form.paper().longMm(),
-        form.paper().shortMm(),
+        paper.longMm(),
+        paper.shortMm(),
         table.headings().subList(0, table.shown()),
         table.rows().stream().map(row -> row.subList(0, table.shown())).toList(),
         failing);

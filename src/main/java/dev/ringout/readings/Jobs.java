@@ -27,4 +27,9 @@ public final class Jobs {
                 // A file may stand in a folder that is given too: the nearer one is meant.
                 .max(Comparator.comparingInt(job -> job.file().length())));
   }
+
+  /** Who reads by the job sheet of a reading; empty where it names nobody. */
+  public String operator(Reading reading) {
+    return of(reading.place()).map(job -> job.value("operator")).orElse("");
+  }
 }

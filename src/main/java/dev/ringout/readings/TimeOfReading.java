@@ -15,6 +15,11 @@ public record TimeOfReading(LocalDateTime at) implements Comparable<TimeOfReadin
     return Optional.of(at.toLocalDate()).filter(day -> !day.equals(LocalDate.EPOCH));
   }
 
+  /** As far as it was noted: a time of day alone without the day that it does not have. */
+  public String text() {
+    return (day().isPresent() ? at : at.toLocalTime()).toString().replace('T', ' ');
+  }
+
   @Override
   public int compareTo(TimeOfReading other) {
     return at.compareTo(other.at);

@@ -50,14 +50,7 @@ final class LedReadings {
         reading.measured().made() ? reading.measured().text() : "",
         reading.note(),
         reading.by(),
-        reading.time().map(LedReadings::when).orElse(""),
+        reading.time().map(TimeOfReading::text).orElse(""),
         places.of(reading));
-  }
-
-  /** When, as far as it was noted. */
-  static String when(TimeOfReading time) {
-    return (time.day().isPresent() ? time.at() : time.at().toLocalTime())
-        .toString()
-        .replace('T', ' ');
   }
 }

@@ -2,9 +2,10 @@ package dev.ringout.record;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.compare.Judged;
-import dev.ringout.readings.Instrument;
 import dev.ringout.readings.Job;
+import dev.ringout.readings.Jobs;
 import dev.ringout.readings.Reading;
+import dev.ringout.readings.TimeOfReading;
 import dev.ringout.record.RecordBlock.Heading;
 import dev.ringout.record.RecordBlock.Table;
 import dev.ringout.record.RecordBlock.Words;
@@ -51,13 +52,13 @@ final class ReadingTable {
   private static final List<String> SHORT =
       List.of("Step", "Kind", "From", "To", "Wire", "State", "Reading", "Limit", VERDICT, "Cell");
 
-  private final List<Job> jobs;
+  private final Jobs jobs;
   private final RecordLimits limits;
   private final ReadingPlace places;
   private final WireBetween wires;
 
   ReadingTable(CheckResult result) {
-    this.jobs = result.readings().jobs();
+    this.jobs = new Jobs(result.readings().jobs());
     this.limits = new RecordLimits(result);
     this.places = new ReadingPlace(result.readings());
     this.wires = new WireBetween(result.circuit());
@@ -107,7 +108,7 @@ final class ReadingTable {
         limit.from(),
         RecordLimits.words(judged.outcome()),
         reading.by(),
-        reading.time().map(LedReadings::when).orElse(""),
+        reading.time().map(TimeOfReading::text).orElse(""),
         meter(reading),
         places.cell(reading.place()),
         reading.note(),
@@ -124,14 +125,11 @@ final class ReadingTable {
 
   /** The number of the instrument that the sheet of a reading names, or else its name. */
   private String meter(Reading reading) {
-    for (Job job : jobs) {
-      if (job.holds(reading.place())) {
-        List<Instrument> all = job.instruments();
-        Instrument one = all.get(reading.kind() == Reading.Kind.INSULATION ? all.size() - 1 : 0);
-        return one.number().isEmpty() ? one.name() : one.number();
-      }
-    }
-    return "";
+    return jobs.of(reading.place())
+        .map(Job::instruments)
+        .map(all -> all.get(reading.kind() == Reading.Kind.INSULATION ? all.size() - 1 : 0))
+        .map(one -> one.number().isEmpty() ? one.name() : one.number())
+        .orElse("");
   }
 
   /** What kind of reading it is, as a record says it and as its seal does. */

@@ -45,8 +45,6 @@ public final class OutFile {
   /** A letter of the font that a new workbook has: 7 pixels, of which an inch has 96. */
   private static final double MM_OF_A_LETTER = 7 * 25.4 / 96;
 
-  private static final double POINTS_OF_A_MM = 72 / 25.4;
-
   /** Two lines. */
   private static final float BAR_POINTS = 32;
 
@@ -130,11 +128,15 @@ public final class OutFile {
 
   /** As high as asked for on paper, on which a sheet that is too wide is made smaller. */
   private static float rowPoints(OutSheet sheet, PrintForm form) {
+    if (sheet.look().rowMm() == 0) {
+      return 0;
+    }
     double wide = 0;
     for (int column = 0; column < sheet.printedColumns(); column++) {
       wide += width(sheet, column) * MM_OF_A_LETTER;
     }
-    return (float) (sheet.look().rowMm() * POINTS_OF_A_MM * Math.max(1, wide / form.widthMm()));
+    double smaller = Math.max(1, wide / form.widthMm());
+    return (float) (sheet.look().rowMm() * PrintForm.POINTS_OF_A_MM * smaller);
   }
 
   /** The looks of cells. */

@@ -17,7 +17,6 @@ final class PicturesInCells {
   private static final double HIGHEST_POINTS = 250;
   private static final double POINTS_OF_A_PIXEL = 0.75;
   private static final double BORDER_POINTS = 4;
-  private static final double POINTS_OF_A_MM = 72 / 25.4;
 
   /** No row of a workbook is higher. */
   private static final double MOST_OF_A_ROW_POINTS = 409;
@@ -58,31 +57,29 @@ final class PicturesInCells {
   }
 
   /**
-   * Puts drawings below a table as large as they are, one below the other; gives the row at which
-   * the last one ends.
+   * Puts drawings below a table as large as they are, one below the other.
    *
    * @param from the first row that is free
    */
-  static int writeBelow(
+  static void writeBelow(
       SXSSFWorkbook workbook, SXSSFSheet sheet, List<OutDrawing> drawings, int from) {
     var patriarch = sheet.createDrawingPatriarch();
     int row = from;
     for (OutDrawing drawing : drawings) {
       ClientAnchor anchor = workbook.getCreationHelper().createClientAnchor();
-      double height = drawing.heightMm() * POINTS_OF_A_MM;
+      double height = drawing.heightMm() * PrintForm.POINTS_OF_A_MM;
       sheet.createRow(row).setHeightInPoints((float) Math.min(MOST_OF_A_ROW_POINTS, height + 6));
       anchor.setAnchorType(ClientAnchor.AnchorType.MOVE_DONT_RESIZE);
       anchor.setRow1(row);
       anchor.setRow2(row);
       anchor.setCol1(0);
       anchor.setCol2(0);
-      anchor.setDx2(Units.toEMU(drawing.widthMm() * POINTS_OF_A_MM));
+      anchor.setDx2(Units.toEMU(drawing.widthMm() * PrintForm.POINTS_OF_A_MM));
       anchor.setDy2(Units.toEMU(height));
       patriarch.createPicture(anchor, add(workbook, drawing.base64(), Workbook.PICTURE_TYPE_PNG));
       row += 2;
     }
     describe(workbook, sheet, drawings.stream().map(OutDrawing::shows).toList());
-    return row;
   }
 
   private static int add(SXSSFWorkbook workbook, String base64, int type) {

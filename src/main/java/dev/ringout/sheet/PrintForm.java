@@ -16,6 +16,16 @@ public record PrintForm(
     String signed,
     PaperSize paper,
     boolean upright) {
+  /** Left and right of what is printed. */
+  public static final double MARGIN_MM = 10;
+
+  /** An inch has 72 points and 25.4 mm. */
+  public static final double POINTS_OF_A_MM = 72 / 25.4;
+
+  private static final String SERIAL = "serial number ";
+  private static final String TO_WRITE = SERIAL + "______________";
+  private static final String READ_BY = "read by __________   inspected __________";
+
   /** The paper of a printer. */
   public enum PaperSize {
     /** 210 mm by 297 mm, ISO 216. */
@@ -42,9 +52,6 @@ public record PrintForm(
     }
   }
 
-  /** Left and right of what is printed. */
-  public static final double MARGIN_MM = 10;
-
   /** A sheet that one reads a meter for. */
   public static PrintForm tested(String title, PaperSize paper) {
     return new PrintForm(title, TO_WRITE, "", READ_BY, paper, true);
@@ -70,10 +77,6 @@ public record PrintForm(
         paper,
         false);
   }
-
-  private static final String SERIAL = "serial number ";
-  private static final String TO_WRITE = SERIAL + "______________";
-  private static final String READ_BY = "read by __________   inspected __________";
 
   /** The same of one unit; of one without a serial number there is a place to write it. */
   public PrintForm of(String serial) {

@@ -6,6 +6,7 @@ import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -49,6 +50,18 @@ public record TakenBack(String session, int seq, List<String> columns, String wh
    */
   public Place cell(List<Entry> entries, String shownName) {
     return KeptSheets.rowOf(entries, shownName, seq, Place.column(columns.get(0)));
+  }
+
+  /**
+   * Where it stands; absent where its test is none of these.
+   *
+   * @param tests each with its entries
+   */
+  public Optional<Place> cell(Map<Session, List<Entry>> tests) {
+    return tests.entrySet().stream()
+        .filter(test -> test.getKey().id().equals(session))
+        .map(test -> cell(test.getValue(), test.getKey().file()))
+        .findFirst();
   }
 
   /** A row as it is read from then on. */

@@ -39,6 +39,11 @@ public record Tick(What what, String wire, String item, String pin) {
     return Fields.line(what.word(), wire, item, pin);
   }
 
+  /** Of an entry; absent where it is another kind of entry. */
+  public static Optional<Tick> in(Entry entry) {
+    return entry.is(EntryKind.TICK) ? of(entry.body()) : Optional.empty();
+  }
+
   /** Of an entry's body; absent where it is none. */
   public static Optional<Tick> of(String body) {
     List<String> fields = Fields.of(body).get(0);

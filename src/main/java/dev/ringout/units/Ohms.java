@@ -4,8 +4,6 @@ import java.util.List;
 
 /** Resistances as text. */
 public final class Ohms {
-  private Ohms() {}
-
   private static final List<Unit> SAID =
       List.of(
           new Unit("mΩ", 1e-3),
@@ -13,6 +11,8 @@ public final class Ohms {
           new Unit("kΩ", 1e3),
           new Unit("MΩ", 1e6),
           new Unit("GΩ", 1e9));
+
+  private Ohms() {}
 
   private record Unit(String name, double ohms) {
     String number(double value) {

@@ -45,8 +45,7 @@ public final class DiffWords {
     }
     if (difference.nets().isEmpty() && difference.isOfWiresAlone()) {
       return "ELECTRICALLY CHANGED: the new list has no switch contacts and no parts; its wires"
-          + " join"
-          + " the same points.";
+          + " join the same points.";
     }
     return "ELECTRICALLY CHANGED: "
         + (difference.nets().isEmpty()

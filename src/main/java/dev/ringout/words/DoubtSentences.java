@@ -86,8 +86,7 @@ public final class DoubtSentences implements Doubt.Cases<String> {
   @Override
   public String serialNumberNotStated(Doubt.SerialNumberNotStated doubt) {
     return "There is no serial number, so nobody can tell which unit was tested: write it as"
-        + " \"serial"
-        + " number\" on the sheet Job, or say "
+        + " \"serial number\" on the sheet Job, or say "
         + OptionNames.SERIAL
         + ".";
   }
@@ -103,8 +102,7 @@ public final class DoubtSentences implements Doubt.Cases<String> {
   public String effectivityNotUnderstood(Doubt.EffectivityNotUnderstood doubt) {
     return Text.of(
         "For which units the list is can't be told from \"%s\": write it on the sheet Header"
-            + " such as"
-            + " 0100 to 0200; 0305; 0300 and on; or all.",
+            + " such as 0100 to 0200; 0305; 0300 and on; or all.",
         doubt.text());
   }
 

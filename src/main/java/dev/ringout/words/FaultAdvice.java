@@ -96,8 +96,7 @@ final class FaultAdvice implements Fault.Cases<String> {
   public String misscaled(Fault.Misscaled fault) {
     return fault.wholeSheet()
         ? "Put the unit right in the column Unit, once a few readings have confirmed it. Do not"
-            + " rewire"
-            + " anything."
+            + " rewire anything."
         : "Read there once more, with the unit that the meter shows.";
   }
 

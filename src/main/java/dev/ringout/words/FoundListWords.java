@@ -45,7 +45,7 @@ public final class FoundListWords {
     }
     return net.heldApart()
         ? "read joined, and apart from everything else"
-        : "inferred: read" + " joined";
+        : "inferred: read joined";
   }
 
   private static Wire wire(String name, FoundList.Join join, String note) {

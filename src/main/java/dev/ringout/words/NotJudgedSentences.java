@@ -49,8 +49,8 @@ public final class NotJudgedSentences implements NotJudged.Cases<String> {
   @Override
   public String lessThanLeads(NotJudged.LessThanLeads reason) {
     return Text.of(
-        "%s is less than the leads alone read, %s: were they nulled, or is"
-            + " there voltage on the circuit?",
+        "%s is less than the leads alone read, %s: were they nulled, or is there voltage on the"
+            + " circuit?",
         reason.measured().text(), Ohms.text(reason.leadOhms()));
   }
 
@@ -137,8 +137,7 @@ public final class NotJudgedSentences implements NotJudged.Cases<String> {
   @Override
   public String voltsNotStated(NotJudged.VoltsNotStated reason) {
     return "at how many volts is not said, neither in its row nor as \"insulation volts\" on"
-        + " the sheet"
-        + " Job";
+        + " the sheet Job";
   }
 
   @Override
@@ -161,8 +160,7 @@ public final class NotJudgedSentences implements NotJudged.Cases<String> {
   @Override
   public String diodeNotOpened(NotJudged.DiodeNotOpened reason) {
     return "neither way conducts: the diode is missing, or this meter does not open a diode;"
-        + " use its"
-        + " diode range";
+        + " use its diode range";
   }
 
   private static String names(List<Part> parts) {

@@ -128,8 +128,7 @@ public final class PlanNotes {
         new Note(
             "limits",
             "Continuity does not prove polarity, pairing, phase or function; safety-critical"
-                + " circuits"
-                + " need an independent inspection and a check of direction from each station."));
+                + " circuits need an independent inspection and a check of direction from each station."));
   }
 
   private static String volts(Part part) {

@@ -194,8 +194,7 @@ public final class Sentences {
         ? Text.of("the insulation between the nets of %s: through %s", points, parts)
         : Text.of(
             "that the nets of %s are apart: no ohms are listed for %s, and a poor join might"
-                + " read as"
-                + " it does",
+                + " read as it does",
             points, parts);
   }
 }

@@ -35,7 +35,7 @@ const page = {
   lastUnit: '',
   search: '',
   drafts: new Map(),
-  entry: { step: '', digits: '', unit: '', volts: '', over: false, open: false },
+  entry: noEntry(''),
   live: { text: '', stage: '' },
   /** What stands before somebody's eyes, and since when. */
   shown: { step: '', asked: '', since: 0, last: '', screen: '', frame: '', dialog: 0 },
@@ -246,7 +246,7 @@ function receive(state) {
   if (page.state && state.version <= page.state.version) return;
   page.state = state;
   const step = state.session?.step?.id ?? '';
-  if (page.entry.step !== step) page.entry = { step, digits: '', unit: '', volts: '', over: false, open: false };
+  if (page.entry.step !== step) page.entry = noEntry(step);
   later(page.route.screen === 'bench' || !page.route.screen || page.shown.frame !== frameOf(state));
 }
 
@@ -499,6 +499,14 @@ function routed() {
   closeNotice();
   load();
   later();
+}
+
+let loadTimer = 0;
+
+/** What is searched for is asked for once nobody types on. */
+function loadSoon() {
+  clearTimeout(loadTimer);
+  loadTimer = setTimeout(load, 200);
 }
 
 /** Brings the documents that the screen shows. */
@@ -981,7 +989,7 @@ async function takeStep(step, typed) {
   if (!typed && isTyped(page.state)) { notice('Type first what the meter shows.'); return; }
   const { volts } = page.entry;
   const kept = await act('take', !typed ? { step: step.id } : volts ? { step: step.id, typed, volts } : { step: step.id, typed });
-  if (kept) { page.entry = { step: page.state.session?.step?.id ?? '', digits: '', unit: '', volts: '', over: false, open: false }; later(); }
+  if (kept) { page.entry = noEntry(page.state.session?.step?.id ?? ''); later(); }
 }
 
 function confirmCautions() {
@@ -1027,6 +1035,9 @@ function typeIn(character) {
   entry.digits += character;
   later();
 }
+
+/** What is typed for a step, before anything is. */
+function noEntry(step) { return { step, digits: '', unit: '', volts: '', over: false, open: false }; }
 
 function typeOver() { Object.assign(page.entry, { over: true, digits: '', open: true }); later(); }
 
@@ -1304,16 +1315,13 @@ function applyLook() {
 
 // ---------------------------------------------------------------- Units
 
-let searchTimer = 0;
-
 function unitsScreen() {
   const doc = page.docs.units;
   return [
     el('div', { class: 'head' }, el('h1', {}, 'Units'),
       field('search', 'Search, or scan a serial number', { type: 'search', kept: page.search, oninput: (event) => {
         page.search = event.target.value.trim();
-        clearTimeout(searchTimer);
-        searchTimer = setTimeout(load, 200);
+        loadSoon();
       } })),
     doc ? [unitList(doc.units), newUnit(doc.lists), newList()] : waiting()];
 }
@@ -1553,8 +1561,6 @@ async function startTest(unit, retest) {
 
 // ---------------------------------------------------------------- readings
 
-let readingTimer = 0;
-
 /** Every reading of the unit, of whichever test, found by its points: one that was none is taken back here. */
 function readingsScreen(unit) {
   const doc = page.docs.readings;
@@ -1562,7 +1568,7 @@ function readingsScreen(unit) {
     unitHead(unit, `Unit ${unit.serial}: readings`),
     el('p', { class: 'quiet' }, 'A reading that is taken back stays in the record, and counts no longer. What it showed is not proven then.'),
     el('div', { class: 'fields' },
-      field('reading-search', 'A point, a day or a person', { type: 'search', autocapitalize: 'off', spellcheck: 'false', oninput: () => { clearTimeout(readingTimer); readingTimer = setTimeout(load, 200); } }),
+      field('reading-search', 'A point, a day or a person', { type: 'search', autocapitalize: 'off', spellcheck: 'false', oninput: loadSoon }),
       field('reading-who', 'Who takes back', { kept: page.state.tester })),
     !doc ? waiting() : !doc.readings.length ? el('p', {}, 'No reading is found.') : el('ol', { class: 'readings' }, doc.readings.map((row) => readingRow(unit, row))),
     doc?.more ? el('p', { class: 'quiet' }, `${many(doc.more, 'reading', 'readings')} more: say more of what you look for.`) : null];
@@ -1766,6 +1772,11 @@ function endScan(gap) {
     return;
   }
   Object.assign(scanner, { waiting: [], run: [] });
+  takeName(text);
+}
+
+/** What came is no value, whatever of it stands there already. */
+function takeName(text) {
   Object.assign(page.entry, { digits: '', over: false });
   closeDialog();
   later();
@@ -1793,7 +1804,7 @@ async function valueOrName(text, fast) {
   }
   dialog('A value or a name?', el('div', { class: 'choices' },
     press([`The value ${text}`, hint('1')], () => { closeDialog(); if (fast) [...text].forEach(letterKey); takeNow(); }, { class: 'wide', key: 'is-value', 'data-choice': 1 }),
-    press([`The name ${text}`, hint('2')], () => { closeDialog(); Object.assign(page.entry, { digits: '', over: false }); later(); scanned(text); }, { class: 'wide second', key: 'is-name', 'data-choice': 2 })), 'Neither');
+    press([`The name ${text}`, hint('2')], () => takeName(text), { class: 'wide second', key: 'is-name', 'data-choice': 2 })), 'Neither');
 }
 
 function stop(event) { event.preventDefault(); event.stopPropagation(); }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.support.Run;
+import dev.ringout.support.Triggers;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -14,9 +15,7 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -67,21 +66,10 @@ class TornStoreTest {
     try (Connection open = DriverManager.getConnection("jdbc:sqlite:" + store);
         Statement statement = open.createStatement()) {
       statement.execute("pragma foreign_keys = off");
-      Map<String, String> triggers = new LinkedHashMap<>();
-      try (ResultSet all =
-          statement.executeQuery("select name, sql from sqlite_schema where type = 'trigger'")) {
-        while (all.next()) {
-          triggers.put(all.getString(1), all.getString(2));
-        }
-      }
-      for (String name : triggers.keySet()) {
-        statement.execute("drop trigger " + name);
-      }
+      List<String> triggers = Triggers.takenFrom(statement);
       assertTrue(statement.executeUpdate(sql) > 0, sql);
       // Whoever knows how to change it also knows how to leave no trace of it.
-      for (String trigger : triggers.values()) {
-        statement.execute(trigger);
-      }
+      Triggers.putBack(statement, triggers);
     }
   }
 

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.support.Run;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,7 +14,7 @@ class ColumnsThatMatterTest {
   @TempDir Path folder;
 
   private Run imported(String text) throws IOException {
-    return Run.of("import", Files.writeString(folder.resolve("unit.csv"), text));
+    return TypedList.imported(folder, text);
   }
 
   private void assertAsked(String text) throws IOException {

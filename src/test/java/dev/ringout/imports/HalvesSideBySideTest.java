@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.support.Run;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,15 +25,9 @@ class HalvesSideBySideTest {
   @TempDir Path folder;
 
   private Run rowNets(String text, String... options) throws IOException {
-    List<Object> words =
-        new ArrayList<>(
-            List.of(
-                "import",
-                Files.writeString(folder.resolve("unit.csv"), text),
-                "--layout",
-                "row-nets"));
+    List<String> words = new ArrayList<>(List.of("--layout", "row-nets"));
     words.addAll(List.of(options));
-    return Run.of(words.toArray());
+    return TypedList.imported(folder, text, words.toArray(String[]::new));
   }
 
   @Test

@@ -6,10 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.support.Run;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -26,10 +23,7 @@ class NamedPinsTest {
   @TempDir Path folder;
 
   private Run imported(String text, String... options) throws IOException {
-    List<Object> words =
-        new ArrayList<>(List.of("import", Files.writeString(folder.resolve("unit.csv"), text)));
-    words.addAll(List.of(options));
-    return Run.of(words.toArray());
+    return TypedList.imported(folder, text, options);
   }
 
   @Test

@@ -82,25 +82,31 @@ class RecordFormsTest {
   }
 
   /** What is too long to be set at once is set in parts, and nobody sees where they meet. */
+  /** A tagged PDF of a record with one table, whose digest is its last words. */
+  private Path pdfOfReadings(List<String> headings, List<List<String>> rows) throws IOException {
+    RecordContent record =
+        new RecordContent(
+            "Span lock box",
+            "0418",
+            List.of(
+                new RecordBlock.Heading(2, "Readings"),
+                new RecordBlock.Table("Readings", headings, rows, 1),
+                new RecordBlock.Words("Content digest " + DIGEST, false)),
+            DIGEST);
+    Path file = folder.resolve("long.pdf");
+    try (OutputStream out = Files.newOutputStream(file)) {
+      PdfFile.writeTagged(out, RecordHtml.forPaper(record, PaperSize.A4));
+    }
+    return file;
+  }
+
   @Test
   void a_long_pdf_is_one_document_with_all_rows_numbered_pages_and_tags() throws IOException {
     List<List<String>> rows = new ArrayList<>();
     for (int i = 1; i <= PaperParts.MOST_ROWS + 100; i++) {
       rows.add(List.of("S" + i, "conforms"));
     }
-    RecordContent longer =
-        new RecordContent(
-            "Span lock box",
-            "0418",
-            List.of(
-                new RecordBlock.Heading(2, "Readings"),
-                new RecordBlock.Table("Readings", List.of("Signal", "Verdict"), rows, 1),
-                new RecordBlock.Words("Content digest " + DIGEST, false)),
-            DIGEST);
-    Path file = folder.resolve("long.pdf");
-    try (OutputStream out = Files.newOutputStream(file)) {
-      PdfFile.writeTagged(out, RecordHtml.forPaper(longer, PaperSize.A4));
-    }
+    Path file = pdfOfReadings(List.of("Signal", "Verdict"), rows);
     assertEquals(Optional.of(DIGEST), EmbeddedDigest.of(file));
     try (PDDocument document = Loader.loadPDF(file.toFile())) {
       int pages = document.getNumberOfPages();
@@ -126,19 +132,7 @@ class RecordFormsTest {
     for (int i = 1; i <= PaperParts.LONG_ROWS + 100; i++) {
       rows.add(List.of("S" + i, i == 7 ? "open" : "conforms", i == 9 ? "a note ".repeat(40) : "↯"));
     }
-    RecordContent longer =
-        new RecordContent(
-            "Span lock box",
-            "0418",
-            List.of(
-                new RecordBlock.Heading(2, "Readings"),
-                new RecordBlock.Table("Readings", List.of("Signal", "Verdict", "Note"), rows, 1),
-                new RecordBlock.Words("Content digest " + DIGEST, false)),
-            DIGEST);
-    Path file = folder.resolve("longer.pdf");
-    try (OutputStream out = Files.newOutputStream(file)) {
-      PdfFile.writeTagged(out, RecordHtml.forPaper(longer, PaperSize.A4));
-    }
+    Path file = pdfOfReadings(List.of("Signal", "Verdict", "Note"), rows);
     assertEquals(Optional.of(DIGEST), EmbeddedDigest.of(file));
     try (PDDocument document = Loader.loadPDF(file.toFile())) {
       PDFTextStripper stripper = new PDFTextStripper();

@@ -152,8 +152,7 @@ class GapSentencesTest {
             "J1-C to REST was tested at 500 V; resistor R1 stands only 50 V: if it was not"
                 + " disconnected, prove it again.",
             "The readings were taken at 40 °C. By a rule of thumb (halves for each 10 °C) the"
-                + " lowest,"
-                + " 30 MΩ, would be 120 MΩ at 20 °C; it is shown only; no verdict uses it."),
+                + " lowest, 30 MΩ, would be 120 MΩ at 20 °C; it is shown only; no verdict uses it."),
         InsulationNoteSentences.of(
             List.of(
                 new InsulationNote.Strained(

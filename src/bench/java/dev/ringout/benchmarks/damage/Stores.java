@@ -1,6 +1,7 @@
 package dev.ringout.benchmarks.damage;
 
 import dev.ringout.support.Folders;
+import dev.ringout.support.Triggers;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -134,32 +135,15 @@ final class Stores {
     try (Connection open = DriverManager.getConnection("jdbc:sqlite:" + file);
         Statement statement = open.createStatement()) {
       statement.execute("pragma foreign_keys = off");
-      List<String> triggers = triggers(statement);
+      List<String> triggers = Triggers.takenFrom(statement);
       for (int i = 1 + chance.below(2); i > 0; i--) {
         change(statement);
       }
-      for (String trigger : triggers) {
-        statement.execute(trigger);
-      }
+      Triggers.putBack(statement, triggers);
     } catch (SQLException e) {
       // A table that was taken away a moment ago.
       return;
     }
-  }
-
-  /** Takes away what keeps rows as they are; gives what makes it anew. */
-  private static List<String> triggers(Statement statement) throws SQLException {
-    Map<String, String> triggers = new LinkedHashMap<>();
-    try (ResultSet all =
-        statement.executeQuery("select name, sql from sqlite_schema where type = 'trigger'")) {
-      while (all.next()) {
-        triggers.put(all.getString(1), all.getString(2));
-      }
-    }
-    for (String name : triggers.keySet()) {
-      statement.execute("drop trigger " + name);
-    }
-    return List.copyOf(triggers.values());
   }
 
   private void change(Statement statement) throws SQLException {

@@ -65,13 +65,12 @@ final class HighResistances {
 
   HighResistances(
       WiringFaults wiring,
-      AsFound asFound,
       JoinLimits limits,
       SlipCosts costs,
       Comparison comparison,
       boolean leadsInDoubt) {
     this.wiring = wiring;
-    this.asFound = asFound;
+    this.asFound = wiring.asFound();
     this.circuit = asFound.circuit();
     this.limits = limits;
     this.comparison = comparison;
@@ -304,14 +303,10 @@ final class HighResistances {
         ohms(worst));
   }
 
-  /** What else is wrong at these nets, and has no story, may be all that is wrong. */
   private Certainty certainty(List<Suspect> suspects, List<Judged> readings) {
-    if (leadsInDoubt) {
-      return Certainty.POSSIBLE;
-    }
-    return suspects.size() == 1 && !wiring.leavesDoubt(readings)
-        ? Certainty.CERTAIN
-        : Certainty.LIKELY;
+    return leadsInDoubt
+        ? Certainty.POSSIBLE
+        : wiring.certaintyBeside(suspects.size() == 1, readings);
   }
 
   private static double ohms(Judged judged) {

@@ -215,7 +215,7 @@ public final class LowInsulations {
               readings,
               valuesOf(leak, readings),
               ends(leak),
-              certainty(leak.read() && isAtNoPart(leak), readings)));
+              wiring.certaintyBeside(leak.read() && isAtNoPart(leak), readings)));
     }
     for (int net : leaks.loose()) {
       List<Judged> readings =
@@ -290,12 +290,7 @@ public final class LowInsulations {
     // Of nets tied together any may be the one that leaks.
     boolean isOfOneNet =
         readings.stream().allMatch(judged -> judged.probing().isPair() || nets(judged).size() == 1);
-    return leak(readings, readings, probed(readings), certainty(isOfOneNet, readings));
-  }
-
-  /** What else is wrong at these nets, and has no story, may be all that is wrong. */
-  private Certainty certainty(boolean isRead, List<Judged> readings) {
-    return isRead && !wiring.leavesDoubt(readings) ? Certainty.CERTAIN : Certainty.LIKELY;
+    return leak(readings, readings, probed(readings), wiring.certaintyBeside(isOfOneNet, readings));
   }
 
   /** The two nets of a reading between two points; of points tied together any may leak. */

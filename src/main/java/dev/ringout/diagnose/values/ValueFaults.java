@@ -54,8 +54,7 @@ public final class ValueFaults {
     WrongGauges gauges = new WrongGauges(unit, wiring, limitsFound, held);
     List<Fault> ofWires = leadsInDoubt ? List.of() : gauges.faults(claimed);
     ofWires.forEach(fault -> claimed.addAll(fault.finding().readings()));
-    HighResistances high =
-        new HighResistances(wiring, asFound, limitsFound, costs, held, leadsInDoubt);
+    HighResistances high = new HighResistances(wiring, limitsFound, costs, held, leadsInDoubt);
     Map<Fault, List<Judged>> overThem = new HashMap<>();
     List<Fault> poor = new ArrayList<>();
     for (Fault fault : high.faults(claimed)) {
@@ -92,12 +91,7 @@ public final class ValueFaults {
     // Its odds are against a poor joint alone, which has only what other causes leave.
     double joint = fault.asHighWire().map(ValueFaults::oddsOfPoor).orElse(1.0);
     double weight = pen.odds() / (1 - pen.odds()) * joint;
-    List<Alternative> beside = List.of(new Alternative(weight / (1 + weight), pen.slips()));
-    return fault
-        .asHighWire()
-        .<Fault>map(wire -> wire.beside(beside))
-        .or(() -> fault.asHighResistance().map(high -> high.beside(beside)))
-        .orElse(fault);
+    return fault.beside(List.of(new Alternative(weight / (1 + weight), pen.slips())));
   }
 
   private static double oddsOfPoor(Fault.HighWire wire) {

@@ -133,9 +133,7 @@ final class WrongGauges {
         0, new Alternative(wrong.odds(), List.of(new SlipFact.OtherGauge(wire, wrong.likely()))));
     return new Fault.HighWire(
         Finding.alone(
-            wiring.leavesDoubt(finding.readings()) ? Certainty.LIKELY : Certainty.CERTAIN,
-            finding.readings(),
-            List.of()),
+            wiring.certaintyBeside(true, finding.readings()), finding.readings(), List.of()),
         wire,
         List.copyOf(causes),
         wrong.expected(),

@@ -73,13 +73,15 @@ final class RegionStory {
   RegionFaults told(int story) {
     List<List<Slip>> groups = facts.grouped(best.slips());
     List<List<Judged>> shownBy = shownBy(groups);
+    List<Alternative> otherwise = otherwise();
+    Certainty certainty = certainty(otherwise);
     List<Fault> faults = new ArrayList<>();
     for (int i = 0; i < groups.size(); i++) {
       Finding finding =
           new Finding(
-              certainty(),
+              certainty,
               List.copyOf(shownBy.get(i)),
-              i == 0 ? alternatives() : List.of(),
+              i == 0 ? alternatives(otherwise) : List.of(),
               story,
               i == 0 ? runnerUp() : Optional.empty());
       faults.add(groups.get(i).get(0).match(new FaultOfKind(groups.get(i), finding)));
@@ -124,19 +126,18 @@ final class RegionStory {
         || predicted.throughParts().filter(parts -> parts.allows(judged.seen())).isPresent();
   }
 
-  private Certainty certainty() {
-    return region.certainty() == Certainty.CERTAIN && !otherwise().isEmpty()
-        ? Certainty.LIKELY
-        : region.certainty();
+  private Certainty certainty(List<Alternative> otherwise) {
+    Certainty byReadings = region.certainty();
+    return byReadings == Certainty.CERTAIN && !otherwise.isEmpty() ? Certainty.LIKELY : byReadings;
   }
 
-  private List<Alternative> alternatives() {
+  private List<Alternative> alternatives(List<Alternative> otherwise) {
     Stream<Alternative> others =
         region.classes().stream()
             .skip(1)
             .filter(one -> one.odds() >= LEAST_ODDS || one.size() <= region.best().size())
             .map(one -> new Alternative(one.odds(), facts.of(one.primary().slips())));
-    return Stream.concat(otherwise().stream(), others)
+    return Stream.concat(otherwise.stream(), others)
         .sorted(Comparator.comparingDouble(Alternative::odds).reversed())
         .toList();
   }

@@ -4,6 +4,7 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Partition;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
+import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.harness.SwitchState;
 import java.util.Collection;
@@ -76,8 +77,18 @@ public final class WiringFaults {
         .anyMatch(region -> !region.classes().isEmpty() && region.failing().contains(judged));
   }
 
+  /**
+   * How sure a fault of values is: what else is wrong at its nets, and has no story, may be all
+   * that is wrong.
+   *
+   * @param isSure whether its readings alone leave no doubt
+   */
+  public Certainty certaintyBeside(boolean isSure, Collection<Judged> readings) {
+    return isSure && !leavesDoubt(readings) ? Certainty.CERTAIN : Certainty.LIKELY;
+  }
+
   /** Whether a failing reading that shares a net with some was left without a story. */
-  public boolean leavesDoubt(Collection<Judged> readings) {
+  private boolean leavesDoubt(Collection<Judged> readings) {
     Set<Integer> nets = netsOf(readings);
     return regions.stream()
         .filter(region -> region.classes().isEmpty())

@@ -526,12 +526,7 @@ final class Columns {
   }
 
   private boolean areNumberedAlike(ListColumn one, ListColumn other) {
-    String stem = one.key().replaceFirst("\\d+$", "");
-    return !stem.isBlank()
-        && !stem.equals(one.key())
-        && stem.equals(other.key().replaceFirst("\\d+$", ""))
-        && isOfPoints(one)
-        && isOfPoints(other);
+    return one.isNumberedLike(other) && isOfPoints(one) && isOfPoints(other);
   }
 
   private static boolean isRemark(ListColumn column) {

@@ -211,7 +211,7 @@ public final class Ends {
       return parseNew(bare);
     }
     // A remark behind "TB1-A borne 1": what it is for.
-    Matcher phrase = PIN_PHRASE.matcher(BRACKET_BEHIND.matcher(text).replaceFirst(""));
+    Matcher phrase = phrase(text);
     boolean pin =
         phrase.matches() && (CellText.hasDigit(phrase.group(3)) || phrase.group(3).length() <= 2);
     if (pin && words.is("before pin", phrase.group(2))) {

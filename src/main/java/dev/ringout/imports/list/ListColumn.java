@@ -102,6 +102,16 @@ public record ListColumn(
     return certainty == ColumnCertainty.SAID;
   }
 
+  /** Whether another heading differs, if at all, by the number at its end: {@code Node 2}. */
+  public boolean isNumberedLike(ListColumn other) {
+    String stem = stem();
+    return !stem.isBlank() && !stem.equals(key()) && stem.equals(other.stem());
+  }
+
+  private String stem() {
+    return key().replaceFirst("\\d+$", "");
+  }
+
   /** The heading without regard to case and blanks. */
   public String key() {
     return heading.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ").strip();

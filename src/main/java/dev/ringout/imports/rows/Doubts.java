@@ -159,9 +159,7 @@ final class Doubts {
   private final Map<Integer, Boolean> points = new HashMap<>();
   private final Map<Integer, Boolean> parted = new HashMap<>();
   private final Map<Integer, Boolean> mostlyPlain = new HashMap<>();
-  private final Map<Integer, Map<String, Boolean>> mostly = new HashMap<>();
-  private final Map<Integer, Map<String, Boolean>> namedAlike = new HashMap<>();
-  private final Map<Pattern, Map<Integer, Boolean>> usual = new HashMap<>();
+  private final Map<Integer, Map<String, Share>> shares = new HashMap<>();
 
   Doubts(ListTable table, Words words, Ends ends, ListFindings findings, Tally tally) {
     this.ends = ends;
@@ -424,14 +422,7 @@ final class Doubts {
    * {@code 3.3V} among {@code GND} or {@code 5V} is a pin's name; among numbers it is a measure.
    */
   private boolean isSupplyPin(String text, ListColumn column) {
-    return VOLTS.matcher(text).matches()
-        && usual
-            .computeIfAbsent(SUPPLY_PIN, key -> new HashMap<>())
-            .computeIfAbsent(
-                column.index(),
-                index ->
-                    table.body().stream()
-                        .anyMatch(row -> SUPPLY_PIN.matcher(column.textIn(row)).matches()));
+    return VOLTS.matcher(text).matches() && share(SUPPLY_PIN, column).like() > 0;
   }
 
   /** Whether a word stands for itself between others: the O of "O/P 1" is no "or". */
@@ -549,28 +540,12 @@ final class Doubts {
     }
     return column.role().isPinOfEnd()
         ? isUnusual(RANGE_OF_NAMES, text, column)
-        : namedAlike
-            .computeIfAbsent(column.index(), index -> new HashMap<>())
-            .computeIfAbsent(
-                range.group(1),
-                letters -> isMostly(Pattern.compile(Pattern.quote(letters) + "\\d{1,3}"), column));
-  }
-
-  private boolean mostly(Pattern form, ListColumn column) {
-    return mostly
-        .computeIfAbsent(column.index(), index -> new HashMap<>())
-        .computeIfAbsent(form.pattern(), pattern -> isMostly(form, column));
+        : isMostly(Pattern.compile(Pattern.quote(range.group(1)) + "\\d{1,3}"), column);
   }
 
   private boolean isMostly(Pattern form, ListColumn column) {
-    int filled = 0;
-    int like = 0;
-    for (Row row : table.body()) {
-      String text = column.textIn(row);
-      filled += text.isEmpty() ? 0 : 1;
-      like += form.matcher(text).matches() ? 1 : 0;
-    }
-    return like > 1 && like * 10 >= filled * 6;
+    Share share = share(form, column);
+    return share.like() > 1 && share.isAtLeast(6);
   }
 
   /** Two dots in what is read as one point: the points between would be lost. */
@@ -598,13 +573,30 @@ final class Doubts {
 
   /** Whether a text is of a form that not even a half of the column has. */
   private boolean isUnusual(Pattern form, String text, ListColumn column) {
-    return form.matcher(text).matches()
-        && !usual
-            .computeIfAbsent(form, key -> new HashMap<>())
-            .computeIfAbsent(column.index(), key -> isUsual(form, column));
+    return form.matcher(text).matches() && !isUsual(form, share(form, column));
   }
 
-  private boolean isUsual(Pattern form, ListColumn column) {
+  private static boolean isUsual(Pattern form, Share share) {
+    // Pins of a block are often written 1-1, 1-2; two pins with a stroke between are often two.
+    return form.equals(NUMBERS)
+        ? share.isAtLeast(3) && share.like() > 1
+        : share.isAtLeast(9) && share.like() > 2;
+  }
+
+  /** How many of a column's texts are of a form. */
+  private record Share(int like, int filled) {
+    boolean isAtLeast(int tenths) {
+      return like * 10 >= filled * tenths;
+    }
+  }
+
+  private Share share(Pattern form, ListColumn column) {
+    return shares
+        .computeIfAbsent(column.index(), index -> new HashMap<>())
+        .computeIfAbsent(form.pattern(), pattern -> counted(form, column));
+  }
+
+  private Share counted(Pattern form, ListColumn column) {
     int filled = 0;
     int like = 0;
     for (Row row : table.body()) {
@@ -612,9 +604,7 @@ final class Doubts {
       filled += text.isEmpty() ? 0 : 1;
       like += form.matcher(text).matches() ? 1 : 0;
     }
-    // Pins of a block are often written 1-1, 1-2; two pins with a stroke between are often two.
-    boolean dashed = form.equals(NUMBERS);
-    return dashed ? like * 10 >= filled * 3 && like > 1 : like * 10 >= filled * 9 && like > 2;
+    return new Share(like, filled);
   }
 
   private void remark(Row row, ListColumn column, String text) {
@@ -725,7 +715,7 @@ final class Doubts {
         points
             && table.layout() == Layout.ROW_NETS
             && CONNECTOR.matcher(text).matches()
-            && mostly(DIGITS, column);
+            && isMostly(DIGITS, column);
     return (own && isSentenceOfPins(text))
         || otherItem
         || (table.layout().tellsWires()

@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -315,9 +316,9 @@ class FromToReader extends TableReader {
   /** The pins of a cell: one, several, or a range where it is plain that it is one. */
   private List<End> pinsOf(Row row, Role pin, String item, String pinText) {
     List<End> points = new ArrayList<>();
-    List<String> items = PinList.range(ITEM_RANGE.matcher(item).replaceFirst("$1$2..$3"));
     List<String> pins = PinList.listed(pinText);
-    if (ITEM_RANGE.matcher(item).matches() && items.size() > 1 && pins.size() == 1) {
+    List<String> items = pins.size() == 1 ? itemsOf(item) : List.of();
+    if (items.size() > 1) {
       for (String one : items) {
         points.add(new End(one, ends.shell(pinText), cells.place(row, pin), false));
       }
@@ -339,6 +340,14 @@ class FromToReader extends TableReader {
       points.add(new End(item, ends.shell(bare), cells.place(row, pin), false));
     }
     return points;
+  }
+
+  /** The items of a range of them; none where it is none. */
+  private static List<String> itemsOf(String item) {
+    Matcher range = ITEM_RANGE.matcher(item);
+    return range.matches()
+        ? PinList.range(range.group(1) + range.group(2) + ".." + range.group(3))
+        : List.of();
   }
 
   /** "1-2" may be a pin's own name; only letters before both numbers, or "thru", make a range. */

@@ -212,8 +212,10 @@ final class RowFrames {
     for (Row row : speaking) {
       findings.warning(table.place(row), new RowOddity.RemarkMayChange(firstText(row)));
     }
+    List<Row> body = table.body();
+    int last = body.isEmpty() ? 0 : body.get(body.size() - 1).number();
     for (Row row : unread) {
-      if (table.body().indexOf(row) < table.body().size() - 1) {
+      if (row.number() < last) {
         findings.note(table.place(row), new RowOddity.TitleNotRead(firstText(row)));
       }
     }

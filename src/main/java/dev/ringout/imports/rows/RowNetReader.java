@@ -419,12 +419,9 @@ final class RowNetReader extends TableReader {
 
   /** {@code Node 1}, {@code Node 2}, {@code Node 3}: columns of one kind, however few cells. */
   private List<ListColumn> numberedAlike(ListColumn column) {
-    String stem = column.key().replaceFirst("\\d+$", "");
-    return stem.isBlank() || stem.equals(column.key())
-        ? List.of(column)
-        : table.columns(Role.POINTS).stream()
-            .filter(other -> other.key().replaceFirst("\\d+$", "").equals(stem))
-            .toList();
+    List<ListColumn> alike =
+        table.columns(Role.POINTS).stream().filter(column::isNumberedLike).toList();
+    return alike.isEmpty() ? List.of(column) : alike;
   }
 
   private static boolean isParted(String text, ListColumn column) {
