@@ -1,6 +1,9 @@
 package dev.ringout.compare;
 
-/** Why no reading would show that a wire is missing. */
+import dev.ringout.circuit.Probing;
+import java.util.Optional;
+
+/** Why no reading would show that a wire is missing, or not where it should be. */
 public sealed interface MissingWire {
 
   /** What is made of it, by its kind: a writer that lacks a kind does not compile. */
@@ -9,6 +12,11 @@ public sealed interface MissingWire {
   /** Whether nothing goes around the wire: any good reading through it would prove it. */
   default boolean nothingGoesAround() {
     return false;
+  }
+
+  /** The reading that shows where it ends, of a wire that is there; else it could be missing. */
+  default Optional<Probing> shownBy() {
+    return Optional.empty();
   }
 
   /** Nothing goes around it, and no good reading goes through it. */
@@ -40,6 +48,24 @@ public sealed interface MissingWire {
     }
   }
 
+  /**
+   * An end of it may be on another side of a contact that is closed in the normal state.
+   *
+   * @param other the contact's terminal there
+   * @param shows a reading that tells, with the contact open
+   */
+  record EitherSide(int other, Probing shows) implements MissingWire {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.eitherSide(this);
+    }
+
+    @Override
+    public Optional<Probing> shownBy() {
+      return Optional.of(shows);
+    }
+  }
+
   /** One answer for each kind. */
   interface Cases<T> {
     /** See {@link NotRead}. */
@@ -50,5 +76,8 @@ public sealed interface MissingWire {
 
     /** See {@link InLoop}. */
     T inLoop(InLoop reason);
+
+    /** See {@link EitherSide}. */
+    T eitherSide(EitherSide reason);
   }
 }

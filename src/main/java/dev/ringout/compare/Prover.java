@@ -4,6 +4,7 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.Nets;
+import dev.ringout.circuit.Probing;
 import dev.ringout.circuit.Resistances;
 import dev.ringout.circuit.TreePaths;
 import dev.ringout.compare.Coverage.Tally;
@@ -13,12 +14,14 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Works out what the readings prove: coverage is a proof, not a count.
  *
  * <p>A join is proven by closed readings that connect a net's points; a wire by a closed reading
- * across it where no other way goes around it.
+ * across it where no other way goes around it, and on its own side of closed contacts by readings
+ * with those open.
  */
 final class Prover {
   /** Loops of more conductors than these are proven by lifting ends, not by ohms. */
@@ -50,7 +53,8 @@ final class Prover {
     Tally insulation = insulation(islands);
     Tally switches =
         ContactProof.of(circuit, inForce, crossed).prove(requirements.contacts(), unproven::add);
-    Tally parts = PartProof.of(circuit, inForce).prove(requirements.parts(), unproven::add);
+    Tally parts =
+        PartProof.of(circuit, requirements, inForce).prove(requirements.parts(), unproven::add);
     return new Coverage(
         joins,
         pairs,
@@ -167,15 +171,26 @@ final class Prover {
   }
 
   private Tally wires(boolean[] crossed) {
+    OwnSideProof sides = OwnSideProof.of(circuit, inForce);
     long proven = 0;
     for (int wire : requirements.wires()) {
-      if (crossed[wire]) {
+      Optional<MissingWire> missing =
+          crossed[wire]
+              ? requirements.sideOf(wire).flatMap(sides::open).map(other -> eitherSide(wire, other))
+              : Optional.of(missing(wire));
+      if (missing.isEmpty()) {
         proven++;
-      } else {
-        unproven.add(new Unproven.OfWire(wire, missing(wire)));
       }
+      missing.ifPresent(why -> unproven.add(new Unproven.OfWire(wire, why)));
     }
     return new Tally(requirements.wires().size(), proven);
+  }
+
+  /** Where others go around it, all of them would be joined to the other side. */
+  private MissingWire eitherSide(int wire, OwnSide.Other other) {
+    int to = circuit.in(other.apart()).isCutEdge(wire) ? circuit.to(wire) : other.terminal();
+    return new MissingWire.EitherSide(
+        other.terminal(), Probing.pair(circuit.from(wire), to, other.apart()));
   }
 
   private MissingWire missing(int wire) {

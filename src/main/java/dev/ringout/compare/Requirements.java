@@ -8,17 +8,21 @@ import dev.ringout.compare.Coverage.Unprovable;
 import dev.ringout.harness.Demands;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Switch;
+import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Everything that must be shown of a unit made to a list, made once and from the list alone: nets
- * in one piece, pairs of nets apart and insulated, wires (and links that others go around), switch
- * contacts in every position, parts. What a check calls proven, what a plan still asks for, and
- * what has to be read again after a rework are all answers of this one set; there is no other
- * opinion.
+ * in one piece, pairs of nets apart and insulated, wires (and links that others go around) on their
+ * own side of closed contacts, switch contacts in every position, parts. What a check calls proven,
+ * what a plan still asks for, and what has to be read again after a rework are all answers of this
+ * one set; there is no other opinion.
  *
  * <p>Who tested, when and with what is asked by the list's {@link Demands} besides.
  */
@@ -28,9 +32,11 @@ public final class Requirements {
   private final PartGroups behindParts;
   private final PartGroups mayBeAnything;
   private final InsulationDemand insulation;
-  private final List<Integer> wires = new ArrayList<>();
+  private final Set<Integer> wires = new TreeSet<>();
+  private final Map<Integer, OwnSide> sides = new HashMap<>();
   private final List<OfContact> contacts = new ArrayList<>();
   private final List<Integer> parts = new ArrayList<>();
+  private final PartPositions positions;
 
   /**
    * A switch contact in one position.
@@ -52,6 +58,7 @@ public final class Requirements {
     this.behindParts = behindParts;
     this.mayBeAnything = mayBeAnything;
     this.insulation = insulation;
+    this.positions = PartPositions.of(circuit);
   }
 
   /** What a list requires. */
@@ -67,6 +74,7 @@ public final class Requirements {
     for (int conductor = 0; conductor < circuit.conductors().size(); conductor++) {
       required.conductor(conductor);
     }
+    OwnSide.each(circuit, required::ownSide);
     for (int part = 0; part < circuit.harness().parts().size(); part++) {
       required.part(part);
     }
@@ -92,9 +100,13 @@ public final class Requirements {
         && !circuit.normal().isCutEdge(conductor);
   }
 
+  private void ownSide(OwnSide side) {
+    wires.add(side.conductor());
+    sides.put(side.conductor(), side);
+  }
+
   private void part(int part) {
-    Nets normal = circuit.normal();
-    if (normal.of(circuit.fromOfPart(part)) != normal.of(circuit.toOfPart(part))) {
+    if (positions.isOpen(part, positions.of(part))) {
       parts.add(part);
     }
   }
@@ -122,8 +134,14 @@ public final class Requirements {
     return new Prover(circuit, limits, this, comparison.inForce()).prove();
   }
 
-  List<Integer> wires() {
+  /** In the circuit's order. */
+  Set<Integer> wires() {
     return wires;
+  }
+
+  /** On which side of closed contacts a wire must be shown to end, where it could be another. */
+  Optional<OwnSide> sideOf(int wire) {
+    return Optional.ofNullable(sides.get(wire));
   }
 
   List<OfContact> contacts() {
@@ -132,6 +150,16 @@ public final class Requirements {
 
   List<Integer> parts() {
     return parts;
+  }
+
+  /** The positions of the switches in which a part is to be read. */
+  public SwitchState positionsFor(int part) {
+    return positions.of(part);
+  }
+
+  /** Whether a reading across a part in some positions of the switches tells of it. */
+  boolean tells(int part, SwitchState state) {
+    return positions.tell(part, state);
   }
 
   PairsApart pairsApart() {

@@ -1,6 +1,7 @@
 package dev.ringout.compare;
 
 import dev.ringout.compare.InsulationDemand.Level;
+import dev.ringout.harness.SwitchState;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -31,7 +32,7 @@ public sealed interface Unproven {
     return Optional.empty();
   }
 
-  /** The wire that no reading would miss, whatever the reason; absent where it is anything else. */
+  /** The wire that could be missing, whatever the reason; absent where it is anything else. */
   default OptionalInt wire() {
     return OptionalInt.empty();
   }
@@ -80,7 +81,10 @@ public sealed interface Unproven {
     }
   }
 
-  /** A wire that no reading would miss; its number among the circuit's conductors. */
+  /**
+   * A wire that no reading shows to be there, or to end where it should; its number among the
+   * circuit's conductors.
+   */
   record OfWire(int conductor, MissingWire missing) implements Unproven {
     @Override
     public <T> T match(Cases<T> cases) {
@@ -89,7 +93,7 @@ public sealed interface Unproven {
 
     @Override
     public OptionalInt wire() {
-      return OptionalInt.of(conductor);
+      return missing.shownBy().isEmpty() ? OptionalInt.of(conductor) : OptionalInt.empty();
     }
 
     @Override
@@ -110,8 +114,9 @@ public sealed interface Unproven {
    * A part that no good reading was made across; its number.
    *
    * @param read whether one was made that is not good
+   * @param state the positions of the switches in which it is to be read
    */
-  record OfPart(int part, boolean read) implements Unproven {
+  record OfPart(int part, boolean read, SwitchState state) implements Unproven {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.ofPart(this);

@@ -111,7 +111,8 @@ final class UnprovenJson implements Unproven.Cases<Map<String, Object>> {
     public Reason ofPart(Unproven.OfPart gap) {
       return Reason.of("no-good-reading")
           .with("part", circuit.part(gap.part()).label())
-          .with("read", gap.read());
+          .with("read", gap.read())
+          .with("state", gap.state().toString());
     }
 
     @Override
@@ -128,6 +129,13 @@ final class UnprovenJson implements Unproven.Cases<Map<String, Object>> {
     @Override
     public Reason inLoop(MissingWire.InLoop reason) {
       return Reason.of("in-loop");
+    }
+
+    @Override
+    public Reason eitherSide(MissingWire.EitherSide reason) {
+      return Reason.of("either-side")
+          .with("with", circuit.point(reason.other()).toString())
+          .with("state", reason.shows().state().toString());
     }
   }
 }

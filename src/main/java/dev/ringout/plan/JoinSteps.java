@@ -2,6 +2,7 @@ package dev.ringout.plan;
 
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Conductor;
+import dev.ringout.circuit.ContactPieces;
 import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Probing;
@@ -16,6 +17,9 @@ import java.util.Set;
 
 /** Steps across wires, links and closed contacts: a spanning tree of each net. */
 final class JoinSteps {
+  /** So many wires of a piece are read one by one. */
+  private static final int FEW = 2;
+
   private final Circuit circuit;
   private final Nets normal;
   private final Scope scope;
@@ -78,22 +82,26 @@ final class JoinSteps {
    * more with the contacts open. Of a large piece only what has come over from it is looked for.
    */
   void addBesideContacts() {
-    for (Pieces pieces : Pieces.of(circuit)) {
-      if (scope.hasNet(pieces.net())) {
-        pieces.toRead().forEach(piece -> add(piece, pieces.holdsMany()));
+    for (ContactPieces net : ContactPieces.of(circuit)) {
+      if (scope.hasNet(net.net())) {
+        List<ContactPieces.Piece> pieces = net.pieces();
+        boolean hasLarge = pieces.get(0).conductors().size() > FEW;
+        pieces.subList(hasLarge ? 1 : 0, pieces.size()).forEach(piece -> add(piece, hasLarge));
       }
     }
   }
 
-  private void add(Pieces.Piece piece, boolean beside) {
-    for (int wire : piece.wires()) {
+  private void add(ContactPieces.Piece piece, boolean besideALarge) {
+    for (int wire : piece.conductors()) {
       draft.add(
           Probing.pair(circuit.from(wire), circuit.to(wire), piece.apart()),
           Purpose.CONTACT,
           circuit.conductors().get(wire).label());
     }
-    if (beside) {
-      int[] point = {circuit.from(piece.wires().get(0))};
+    if (besideALarge) {
+      int[] point = {
+        piece.conductors().stream().findFirst().map(circuit::from).orElse(piece.terminals().get(0))
+      };
       draft.add(Probing.groupToRest(point, piece.apart()), Purpose.CONTACT, "");
     }
   }

@@ -76,12 +76,25 @@ final class LoopSteps {
     draft.add(
         Probing.pair(circuit.from(conductor), circuit.to(conductor), state),
         purpose,
-        circuit.conductors().get(conductor).label());
+        label(conductor));
   }
 
-  /** By a switch position in which nothing goes around it, by ohms, or with a wire's end lifted. */
+  private String label(int conductor) {
+    return circuit.conductors().get(conductor).label();
+  }
+
+  /**
+   * By a switch position in which nothing goes around it, by ohms, or with a wire's end lifted; on
+   * either side of a contact, with that open.
+   */
   void add(Unproven.OfWire gap) {
-    stateFor(gap.conductor()).ifPresent(state -> across(gap.conductor(), state, Purpose.LOOP));
+    gap.missing()
+        .shownBy()
+        .ifPresentOrElse(
+            probing -> draft.add(probing, Purpose.CONTACT, label(gap.conductor())),
+            () ->
+                stateFor(gap.conductor())
+                    .ifPresent(state -> across(gap.conductor(), state, Purpose.LOOP)));
   }
 
   private Optional<SwitchState> stateFor(int wire) {

@@ -9,7 +9,6 @@ import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Coverage;
 import dev.ringout.compare.Coverage.Unprovable;
 import dev.ringout.compare.Judged;
-import dev.ringout.compare.PartProof;
 import dev.ringout.compare.Requirements;
 import dev.ringout.compare.Unproven;
 import dev.ringout.compare.ValueVerdict;
@@ -63,7 +62,7 @@ public final class Planner {
     this.draft = new DraftSteps(circuit, limits);
     Hubs hubs = Hubs.of(circuit, Scope.items(circuit, options));
     this.joins = new JoinSteps(circuit, scope, draft);
-    this.parts = new PartSteps(circuit, scope, draft, PartProof.of(circuit, taken));
+    this.parts = new PartSteps(circuit, scope, draft, requirements, taken);
     this.apart = new ApartSteps(circuit, scope, hubs, options, draft);
     this.loops = new LoopSteps(circuit, limits, hubs, draft);
   }

@@ -101,7 +101,10 @@ public final class UnprovenSentences implements Unproven.Cases<String>, MissingW
 
   @Override
   public String ofPart(Unproven.OfPart gap) {
-    return Text.of("no good reading was made across %s", circuit.part(gap.part()).label());
+    return Text.of(
+        "no good reading was made across %s%s",
+        circuit.part(gap.part()).label(),
+        gap.state().isNormal() ? "" : Text.of(" with %s", gap.state()));
   }
 
   @Override
@@ -119,5 +122,12 @@ public final class UnprovenSentences implements Unproven.Cases<String>, MissingW
   @Override
   public String inLoop(MissingWire.InLoop reason) {
     return "part of a loop: continuity beeps with it missing; lift one end and read again";
+  }
+
+  @Override
+  public String eitherSide(MissingWire.EitherSide reason) {
+    return Text.of(
+        "would read the same with an end at %s, which a closed contact joins; read it with %s",
+        circuit.point(reason.other()), reason.shows().state());
   }
 }

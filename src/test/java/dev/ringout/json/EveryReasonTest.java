@@ -10,6 +10,7 @@ import com.networknt.schema.SpecificationVersion;
 import dev.ringout.check.CheckResult;
 import dev.ringout.check.InsulationNote;
 import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Coverage;
 import dev.ringout.compare.Coverage.Unprovable;
 import dev.ringout.compare.IdleConcession;
@@ -115,7 +116,10 @@ class EveryReasonTest {
 
   private static List<MissingWire> missing() {
     return List.of(
-        new MissingWire.NotRead(), new MissingWire.InParallel(1), new MissingWire.InLoop());
+        new MissingWire.NotRead(),
+        new MissingWire.InParallel(1),
+        new MissingWire.InLoop(),
+        new MissingWire.EitherSide(1, Probing.pair(0, 1, SwitchState.normal())));
   }
 
   private List<Unproven> unproven() {
@@ -127,7 +131,7 @@ class EveryReasonTest {
                 new Unproven.Insulation(0, 2, 3, false, new Level(500, 1e8)),
                 new Unproven.Contact(contact(), "ON", true),
                 new Unproven.Contact(contact(), "OFF", false),
-                new Unproven.OfPart(0, true)));
+                new Unproven.OfPart(0, true, SwitchState.normal())));
     missing().forEach(one -> every.add(new Unproven.OfWire(0, one)));
     return every;
   }

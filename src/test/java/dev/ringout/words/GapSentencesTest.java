@@ -11,10 +11,13 @@ import dev.ringout.compare.Coverage.Unprovable;
 import dev.ringout.compare.InsulationDemand.Level;
 import dev.ringout.compare.MissingWire;
 import dev.ringout.compare.Unproven;
+import dev.ringout.harness.SwitchState;
 import dev.ringout.plan.LeftOut;
 import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -113,7 +116,12 @@ class GapSentencesTest {
 
   @Test
   void a_part_is_named_by_its_kind() {
-    says("no good reading was made across resistor R1", new Unproven.OfPart(0, false));
+    says(
+        "no good reading was made across resistor R1",
+        new Unproven.OfPart(0, false, SwitchState.normal()));
+    says(
+        "no good reading was made across resistor R1 with S1=OFF",
+        new Unproven.OfPart(0, false, new SwitchState(new TreeMap<>(Map.of("S1", "OFF")))));
   }
 
   @Test

@@ -4,6 +4,7 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.DisjointPoints;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.PartGroups;
+import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Coverage;
 import dev.ringout.compare.Judged;
@@ -90,14 +91,25 @@ final class OwedReadings implements Unproven.Cases<Optional<NextReading>> {
     return gap.read()
         ? Optional.empty()
         : Optional.of(
-            between(
-                circuit.fromOfPart(gap.part()),
-                circuit.toOfPart(gap.part()),
+            continuity(
+                circuit.point(circuit.fromOfPart(gap.part())).toString(),
+                circuit.point(circuit.toOfPart(gap.part())).toString(),
+                gap.state(),
                 new NextReason.Owed(gap)));
   }
 
   @Override
   public Optional<NextReading> ofWire(Unproven.OfWire gap) {
+    Optional<Probing> shownBy = gap.missing().shownBy();
+    if (shownBy.isPresent()) {
+      return shownBy.map(
+          probing ->
+              continuity(
+                  circuit.point(probing.from()[0]).toString(),
+                  circuit.point(probing.to()[0]).toString(),
+                  probing.state(),
+                  new NextReason.Owed(gap)));
+    }
     int from = circuit.from(gap.conductor());
     int to = circuit.to(gap.conductor());
     return circuit.normal().isCutEdge(gap.conductor()) && !isAsked(from, to)

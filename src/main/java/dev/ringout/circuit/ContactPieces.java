@@ -1,0 +1,120 @@
+package dev.ringout.circuit;
+
+import dev.ringout.harness.Switch;
+import dev.ringout.harness.SwitchState;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+
+/**
+ * A net that switch contacts closed in the normal state hold together, and the pieces that are left
+ * without them. In the normal state an end that is on another piece than listed reads good.
+ *
+ * @param net its number in the normal state
+ * @param pieces those with the most conductors first
+ */
+public record ContactPieces(int net, List<Piece> pieces) {
+  /**
+   * One piece.
+   *
+   * @param terminals of contacts, in it; one at least
+   * @param conductors the wires in it, and the links that end at a terminal of the contacts
+   * @param apart the switches so that none of its contacts to another piece is closed, where they
+   *     have such a position
+   */
+  public record Piece(List<Integer> terminals, List<Integer> conductors, SwitchState apart) {}
+
+  /** The nets of a circuit that have closed contacts in the normal state. */
+  public static List<ContactPieces> of(Circuit circuit) {
+    Nets normal = circuit.normal();
+    Map<Integer, List<Integer>> contactsOf = new TreeMap<>();
+    for (int c = 0; c < circuit.conductors().size(); c++) {
+      if (circuit.conductors().get(c).asContact().isPresent() && normal.isClosed(c)) {
+        contactsOf.computeIfAbsent(normal.of(circuit.from(c)), net -> new ArrayList<>()).add(c);
+      }
+    }
+    List<ContactPieces> all = new ArrayList<>();
+    contactsOf.forEach((net, contacts) -> all.add(of(circuit, net, contacts)));
+    return all;
+  }
+
+  private static ContactPieces of(Circuit circuit, int net, List<Integer> contacts) {
+    DisjointPoints joined = new DisjointPoints(circuit.size());
+    int[] conductors = circuit.normal().conductorsOf(net);
+    for (int conductor : conductors) {
+      if (!contacts.contains(conductor)) {
+        joined.union(circuit.from(conductor), circuit.to(conductor));
+      }
+    }
+    Map<Integer, List<Integer>> endingIn = new TreeMap<>();
+    for (int point : circuit.normal().pointsOf(net)) {
+      endingIn.computeIfAbsent(joined.firstOf(point), piece -> new ArrayList<>());
+    }
+    for (int conductor : conductors) {
+      if (circuit.isWire(conductor)
+          || (!contacts.contains(conductor) && isAtAny(circuit, conductor, contacts))) {
+        endingIn
+            .computeIfAbsent(joined.firstOf(circuit.from(conductor)), piece -> new ArrayList<>())
+            .add(conductor);
+      }
+    }
+    List<Piece> pieces = new ArrayList<>();
+    endingIn.forEach(
+        (piece, ending) -> {
+          SwitchState state = SwitchState.normal();
+          List<Integer> terminals = new ArrayList<>();
+          for (int contact : contacts) {
+            boolean here = joined.firstOf(circuit.from(contact)) == piece;
+            boolean there = joined.firstOf(circuit.to(contact)) == piece;
+            if (here != there) {
+              state = opened(circuit, contact, state);
+            }
+            if (here) {
+              terminals.add(circuit.from(contact));
+            }
+            if (there) {
+              terminals.add(circuit.to(contact));
+            }
+          }
+          pieces.add(new Piece(List.copyOf(terminals), List.copyOf(ending), state));
+        });
+    pieces.sort(Comparator.comparingInt((Piece piece) -> -piece.conductors().size()));
+    return new ContactPieces(net, List.copyOf(pieces));
+  }
+
+  private static boolean isAtAny(Circuit circuit, int conductor, List<Integer> contacts) {
+    return contacts.stream()
+        .anyMatch(
+            contact ->
+                isAt(circuit, conductor, circuit.from(contact))
+                    || isAt(circuit, conductor, circuit.to(contact)));
+  }
+
+  private static boolean isAt(Circuit circuit, int conductor, int point) {
+    return circuit.from(conductor) == point || circuit.to(conductor) == point;
+  }
+
+  private static SwitchState opened(Circuit circuit, int contact, SwitchState state) {
+    return circuit
+        .conductors()
+        .get(contact)
+        .asContact()
+        .map(one -> opened(circuit.switchOf(one), one, state))
+        .orElse(state);
+  }
+
+  private static SwitchState opened(Switch which, Switch.Contact contact, SwitchState state) {
+    return which.states().stream()
+        .filter(position -> which.contacts().stream().noneMatch(closedIn(position, contact)))
+        .findFirst()
+        .map(position -> state.with(which, position))
+        .orElse(state);
+  }
+
+  private static Predicate<Switch.Contact> closedIn(String position, Switch.Contact contact) {
+    return other -> other.state().equals(position) && other.hasSamePointsAs(contact);
+  }
+}

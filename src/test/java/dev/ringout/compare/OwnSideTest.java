@@ -1,0 +1,158 @@
+package dev.ringout.compare;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import dev.ringout.check.CheckResult;
+import dev.ringout.support.UnitUnderTest;
+import dev.ringout.words.UnprovenSentences;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * At a contact that is closed at rest, a wire on the other terminal reads as the good unit does:
+ * only readings with the switch operated tell. Plain circuit reasoning, no source.
+ */
+class OwnSideTest {
+  @TempDir Path folder;
+
+  /** A limit switch with its three wires, all read at rest, and its contacts at its terminals. */
+  private UnitUnderTest limitSwitch() {
+    return limitSwitchAtRest()
+        .readsIn("S1=MADE", "S1-COM", "S1-NO", "0.1")
+        .readsIn("S1=MADE", "S1-COM", "S1-NC", "OL");
+  }
+
+  private UnitUnderTest limitSwitchAtRest() {
+    return new UnitUnderTest(folder)
+        .withoutInsulationTest()
+        .contact("S1,CLEAR,COM,NC")
+        .contact("S1,MADE,COM,NO")
+        .wire("W1,P2-1,S1-COM")
+        .wire("W2,P2-2,S1-NO")
+        .wire("W3,P2-3,S1-NC")
+        .reads("P2-1", "S1-COM", "0.1")
+        .reads("P2-2", "S1-NO", "0.1")
+        .reads("P2-3", "S1-NC", "0.1")
+        .reads("P2-1", "P2-3", "0.2")
+        .reads("P2-1", "REST", "OL");
+  }
+
+  private static List<String> unproven(CheckResult result) {
+    return result.coverage().unproven().stream()
+        .map(one -> UnprovenSentences.said(result.circuit(), one))
+        .toList();
+  }
+
+  @Test
+  void readings_at_rest_and_at_the_terminals_leave_it_open() {
+    CheckResult result = limitSwitch().check();
+    assertEquals(CheckResult.Verdict.INCOMPLETE, result.verdict());
+    assertEquals(
+        List.of(
+            "wire W1: would read the same with an end at S1-NC, which a closed contact joins; read it with S1=MADE",
+            "wire W3: would read the same with an end at S1-COM, which a closed contact joins; read it with S1=MADE"),
+        unproven(result));
+  }
+
+  @Test
+  void a_wire_read_through_with_the_contact_open_is_on_its_own_side() {
+    CheckResult result =
+        limitSwitch()
+            .readsIn("S1=MADE", "P2-1", "S1-COM", "0.1")
+            .readsIn("S1=MADE", "P2-3", "S1-NC", "0.1")
+            .check();
+    assertEquals(List.of(), unproven(result));
+    assertEquals(CheckResult.Verdict.CONFORMS, result.verdict());
+  }
+
+  @Test
+  void one_reading_through_two_wires_and_the_other_contact_shows_the_first() {
+    CheckResult result = limitSwitch().readsIn("S1=MADE", "P2-1", "P2-2", "0.2").check();
+    assertEquals(
+        List.of(
+            "wire W3: would read the same with an end at S1-COM, which a closed contact joins; read it with S1=MADE"),
+        unproven(result));
+  }
+
+  /** An end of either wire at the other's terminal would join the far ends. */
+  @Test
+  void an_open_between_the_far_ends_shows_both() {
+    CheckResult result = limitSwitch().readsIn("S1=MADE", "P2-1", "P2-3", "OL").check();
+    assertEquals(List.of(), unproven(result));
+    assertEquals(CheckResult.Verdict.CONFORMS, result.verdict());
+  }
+
+  @Test
+  void an_open_on_the_far_side_of_another_wire_shows_nothing_of_it() {
+    assertEquals(
+        List.of(
+            "wire W3: would read the same with an end at S1-COM, which a closed contact joins; read it with S1=MADE",
+            "wire W4: would read the same with an end at S1-NC, which a closed contact joins; read it with S1=MADE"),
+        unproven(
+            limitSwitch()
+                .wire("W4,P2-4,S1-COM")
+                .reads("P2-4", "S1-COM", "0.1")
+                .readsIn("S1=MADE", "P2-1", "S1-NC", "OL")
+                .check()));
+  }
+
+  @Test
+  void the_other_side_against_the_rest_shows_all_wires_of_this_one() {
+    assertEquals(
+        List.of(
+            "wire W3: would read the same with an end at S1-COM, which a closed contact joins; read it with S1=MADE"),
+        unproven(
+            limitSwitch()
+                .wire("W4,P2-4,S1-COM")
+                .reads("P2-4", "S1-COM", "0.1")
+                .readsIn("S1=MADE", "S1-NC", "REST", "OL")
+                .check()));
+  }
+
+  /** At rest the contact shorts it: it could be missing. */
+  @Test
+  void a_lamp_across_a_closed_contact_is_read_with_the_contact_open() {
+    UnitUnderTest unit =
+        limitSwitchAtRest()
+            .wire("W4,DS1-1,S1-COM")
+            .wire("W5,DS1-2,S1-NC")
+            .part("DS1,1,2,lamp,96,15,")
+            .reads("DS1-1", "S1-COM", "0.1")
+            .reads("DS1-2", "S1-NC", "0.1")
+            .readsIn("S1=MADE", "S1-COM", "S1-NO", "0.1")
+            .readsIn("S1=MADE", "DS1-1", "P2-1", "0.2")
+            .readsIn("S1=MADE", "DS1-2", "P2-3", "0.2");
+    assertEquals(
+        List.of(
+            "the contact S1-COM/NC of S1: no reading shows it open at MADE",
+            "no good reading was made across lamp DS1 with S1=MADE"),
+        unproven(unit.check()));
+    CheckResult result = unit.readsIn("S1=MADE", "DS1-1", "DS1-2", "96").check();
+    assertEquals(List.of(), unproven(result));
+    assertEquals(CheckResult.Verdict.CONFORMS, result.verdict());
+  }
+
+  /** Then no reading tells the two sides apart, whatever is asked. */
+  @Test
+  void a_contact_that_never_opens_has_one_side() {
+    CheckResult result =
+        new UnitUnderTest(folder)
+            .withoutInsulationTest()
+            .contact("S1,CLEAR,COM,NC")
+            .contact("S1,MADE,COM,NC")
+            .contact("S1,MADE,COM,NO")
+            .wire("W1,P2-1,S1-COM")
+            .wire("W3,P2-3,S1-NC")
+            .reads("P2-1", "S1-COM", "0.1")
+            .reads("P2-3", "S1-NC", "0.1")
+            .reads("P2-1", "P2-3", "0.2")
+            .reads("P2-1", "REST", "OL")
+            .readsIn("S1=MADE", "S1-COM", "S1-NC", "0.1")
+            .readsIn("S1=MADE", "S1-COM", "S1-NO", "0.1")
+            .check();
+    assertEquals(
+        List.of(), unproven(result).stream().filter(one -> one.startsWith("wire")).toList());
+  }
+}
