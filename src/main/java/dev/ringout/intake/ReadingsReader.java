@@ -281,14 +281,13 @@ public final class ReadingsReader {
 
   /** A reading that somebody wrote into a bar is not left out in silence. */
   private static void bar(Entry entry) {
-    for (Column column : List.of(RowSides.FROM, RowSides.TO, READING, REVERSE)) {
-      if (!entry.text(column.name()).isEmpty()) {
-        entry.error(
-            column.name(),
-            "this row says what to do next and is not read; use a row of its own",
-            "");
+    String why = "this row says what to do next and is not read; use a row of its own";
+    for (Column column : COLUMNS) {
+      if (column != RowSides.STEP && !entry.text(column.name()).isEmpty()) {
+        entry.error(column.name(), why, "");
       }
     }
+    entry.forEachUnknown((column, text) -> entry.error(column, why));
   }
 
   /** What was written beside the value; of one from a meter, how it came in and its own text. */

@@ -46,14 +46,19 @@ final class SheetTable {
     }
     html.append("</tr></thead><tbody>\n");
     for (int row = 0; row < sheet.rows().size(); row++) {
-      if (look.bars().containsKey(row)) {
-        html.append("<tr class=\"bar\"><td colspan=\"" + columns + "\">")
-            .append(Html.escaped(look.bars().get(row)))
-            .append("</td></tr>\n");
-      }
+      bar(row);
       row(sheet.rows().get(row));
     }
+    bar(sheet.rows().size());
     html.append("</tbody></table></div>\n");
+  }
+
+  private void bar(int row) {
+    if (look.bars().containsKey(row)) {
+      html.append("<tr class=\"bar\"><td colspan=\"" + columns + "\">")
+          .append(Html.escaped(look.bars().get(row)))
+          .append("</td></tr>\n");
+    }
   }
 
   private void across(String kind, String words) {

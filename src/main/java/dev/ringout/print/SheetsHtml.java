@@ -115,11 +115,8 @@ public final class SheetsHtml {
           part = new ArrayList<>();
           rows = 0;
         }
-        part.add(
-            new Piece(
-                new OutSheet(
-                    sheet.name(), sheet.headings(), some, sheet.look().from(start, some.size())),
-                goesOn));
+        OutSheet.Look look = sheet.look().from(start, some.size(), sheet.rows().size());
+        part.add(new Piece(new OutSheet(sheet.name(), sheet.headings(), some, look), goesOn));
         rows += some.size();
         goesOn = true;
         start += some.size();

@@ -108,8 +108,9 @@ public final class OutFile {
    *
    * @param above the headings, and below them what is on every page
    * @param at of each row of the sheet
+   * @param isEndedByBar whether a bar stands below the last of them
    */
-  record Rows(int above, List<Integer> at) {
+  record Rows(int above, List<Integer> at, boolean isEndedByBar) {
     static Rows of(OutSheet sheet) {
       int above = sheet.look().caution().isEmpty() ? 1 : 2;
       int next = above;
@@ -118,11 +119,12 @@ public final class OutFile {
         next += sheet.look().bars().containsKey(row) ? 1 : 0;
         at.add(next++);
       }
-      return new Rows(above, at);
+      return new Rows(above, at, sheet.look().bars().containsKey(sheet.rows().size()));
     }
 
     int last() {
-      return at.isEmpty() ? above : at.get(at.size() - 1);
+      int last = at.isEmpty() ? above : at.get(at.size() - 1);
+      return isEndedByBar ? last + 1 : last;
     }
   }
 
@@ -214,6 +216,10 @@ public final class OutFile {
       sheet.pictures().stream()
           .filter(picture -> picture.row() == at)
           .forEach(picture -> row.setHeightInPoints(PicturesInCells.rowPoints(picture)));
+    }
+    if (rows.isEndedByBar()) {
+      String bar = sheet.look().bars().get(sheet.rows().size());
+      across(to, rows.last(), sheet, SheetBar.of(bar), styles.bar);
     }
   }
 

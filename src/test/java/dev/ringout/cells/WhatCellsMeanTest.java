@@ -25,6 +25,13 @@ class WhatCellsMeanTest {
     assertEquals(1000, VoltsCell.volts("1", "kV").value().orElseThrow(), 1e-9);
   }
 
+  @Test
+  void five_hundred_below_a_heading_of_kilovolts_is_asked_about() {
+    Understood<Double> volts = VoltsCell.volts("500", "kV");
+    assertTrue(volts.value().isEmpty());
+    assertTrue(volts.complaint().contains("\"500\" in kV is 500000 V"), volts.complaint());
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -32,7 +39,8 @@ class WhatCellsMeanTest {
         "high|is no number of volts",
         "500 mA|is no unit of the volts",
         "500 VAC|is no unit of the volts",
-        "0 V|must be above 0"
+        "0 V|must be above 0",
+        "500 kV|is 500000 V: no insulation tester gives so much"
       })
   void what_is_no_test_voltage_says_why(String text, String complaint) {
     Understood<Double> volts = VoltsCell.volts(text, "");

@@ -326,6 +326,47 @@ class TestSheetOnPaperTest {
   }
 
   @Test
+  void what_is_written_into_any_other_column_of_a_bar_is_seen_too() throws IOException {
+    for (String column : List.of("Limit", "Unit", "By", "Time", "Note", "Least (Ω)", "Most (Ω)")) {
+      Path sheet =
+          Files.createDirectories(folder.resolve("bar " + column.length() + column.charAt(0)));
+      Files.writeString(
+          sheet.resolve("continuity.csv"),
+          "Step,From,To,Reading," + column + "\n■ Set S1 to MADE.,,,,0.2\n1,J1-A,TB1-1,0.03,\n");
+      Run run = Run.of("check", BRIDGE, sheet);
+      assertEquals(65, run.code(), column);
+      assertTrue(run.err().contains("E2"), run.err());
+    }
+  }
+
+  @Test
+  void what_was_lifted_or_switched_is_put_back_when_nothing_more_is_read() throws IOException {
+    Path unit = Files.createDirectories(folder.resolve("ring"));
+    Files.writeString(
+        unit.resolve("wires.csv"),
+        "Wire,From,To\nW1,TB1-1,TB2-1\nW2,TB1-1,TB2-1\nW3,TB1-2,TB2-2\n");
+    Files.writeString(unit.resolve("limits.csv"), "Name,Value,Unit\ninsulation test,none,\n");
+    Path sheet = folder.resolve("ring.xlsx");
+    assertEquals(0, Run.of("plan", unit, "-o", sheet).code());
+    try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(sheet))) {
+      var rows = book.getSheet("Continuity");
+      String last = rows.getRow(rows.getLastRowNum()).getCell(0).toString();
+      assertTrue(last.startsWith("■ Put W"), last);
+      assertTrue(last.endsWith("back on its point."), last);
+    }
+    Path page = folder.resolve("ring.html");
+    assertEquals(0, Run.of("plan", unit, "-o", page).code());
+    assertTrue(Files.readString(page).contains("back on its point.</td></tr>\n</tbody>"));
+  }
+
+  @Test
+  void no_row_of_the_job_looks_filled_by_the_words_beside_it() throws IOException {
+    List<String> job = lines("job");
+    assertTrue(job.contains("date,,year-month-day"), job.toString());
+    assertFalse(job.stream().anyMatch(row -> row.matches(".*,,[\\d].*")), job.toString());
+  }
+
+  @Test
   void what_was_read_with_stands_in_the_sheet_of_the_retest_and_who_does_not() throws IOException {
     Path before = Files.createDirectories(folder.resolve("before"));
     Files.writeString(
