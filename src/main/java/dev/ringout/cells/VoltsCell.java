@@ -30,19 +30,18 @@ public final class VoltsCell {
         match.matches() ? PlainNumber.of(match.group(1)) : OptionalDouble.empty();
     if (number.isEmpty()) {
       return Understood.not(
-          "\"" + text + "\" is no number of volts; expected one such as 500, 500 V, 0.5 kV",
+          "\"" + text + "\" is not a number of volts; write one such as 500, 500 V, 0.5 kV",
           LikelyMeant.asNumber(text));
     }
     String written = Blanks.strip(match.group(2));
     String unit = written.isEmpty() ? otherUnit : written;
     OptionalDouble factor = factor(unit);
     if (factor.isEmpty()) {
-      return Understood.not(
-          "\"" + unit + "\" is no unit of the volts of an insulation test; expected V or kV, DC");
+      return Understood.not("\"" + unit + "\" is not a unit of test voltage; write V or kV (DC)");
     }
     double volts = number.getAsDouble() * factor.getAsDouble();
     if (volts <= 0) {
-      return Understood.not("\"" + text + "\" is no test voltage: it must be above 0");
+      return Understood.not("\"" + text + "\" is not a test voltage: it must be above 0");
     }
     if (volts > MOST_VOLTS) {
       return Understood.not(

@@ -103,7 +103,7 @@ public final class PointSearch {
         return new Found(wire.from(), "signal " + wire.signal());
       }
     }
-    return notFound(meant, "is no point, wire or signal of this harness");
+    return notFound(meant, "is not a point, wire or signal of this harness");
   }
 
   /**
@@ -114,7 +114,7 @@ public final class PointSearch {
     Optional<Point> point = point(meant);
     return point.isPresent()
         ? new Found(point.get(), "point " + point.get() + twin(point.get()))
-        : notFound(meant, "is no point of this harness");
+        : notFound(meant, "is not a point of this harness");
   }
 
   /** The point that differs in the case of its pin alone: easily taken for this one. */

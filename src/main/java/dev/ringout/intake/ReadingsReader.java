@@ -281,7 +281,7 @@ public final class ReadingsReader {
 
   /** A reading that somebody wrote into a bar is not left out in silence. */
   private static void bar(Entry entry) {
-    String why = "this row says what to do next and is not read; use a row of its own";
+    String why = "this row says what to do next and is not read; use another row";
     for (Column column : COLUMNS) {
       if (column != RowSides.STEP && !entry.text(column.name()).isEmpty()) {
         entry.error(column.name(), why, "");
@@ -309,7 +309,7 @@ public final class ReadingsReader {
     if (kind == Reading.Kind.INSULATION) {
       entry.error(
           REVERSE.name(),
-          "an insulation reading has no reverse here; give \"" + text + "\" a row of its own",
+          "an insulation reading has no reverse; give \"" + text + "\" a row of its own",
           "");
       return Optional.empty();
     }
@@ -350,7 +350,7 @@ public final class ReadingsReader {
       if (OhmsCell.unit(unit).isEmpty()) {
         entry.error(
             (ownUnit.isEmpty() ? column : UNIT).name(),
-            "\"" + unit + "\" is no unit of resistance; expected one such as mΩ, Ω, kΩ, MΩ",
+            "\"" + unit + "\" is not a unit of resistance; write one such as mΩ, Ω, kΩ, MΩ",
             "");
         return Optional.empty();
       }
@@ -408,7 +408,7 @@ public final class ReadingsReader {
     }
     OptionalDouble seconds = entry.number(SECONDS_AT_END.matcher(text).replaceFirst(""), SECONDS);
     if (seconds.isPresent() && seconds.getAsDouble() < 0) {
-      entry.error(SECONDS.name(), "\"" + text + "\" is no time: it is below 0", "");
+      entry.error(SECONDS.name(), "\"" + text + "\" is not a time: it is below 0", "");
       return OptionalDouble.empty();
     }
     return seconds;
@@ -424,7 +424,7 @@ public final class ReadingsReader {
       // Which of two readings stands would be a guess.
       entry.error(
           TIME.name(),
-          "\"" + text + "\" is no time that is read here (" + TimeCell.SUCH_AS + ")",
+          "\"" + text + "\" is not a time that can be read (" + TimeCell.SUCH_AS + ")",
           "");
     }
     return time;

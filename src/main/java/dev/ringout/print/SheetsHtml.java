@@ -154,7 +154,9 @@ public final class SheetsHtml {
             .append(Html.escaped(sheet.look().caution()))
             .append("</p>\n");
       }
-      html.append(piece.goesOn() ? "" : sheet.look().picture());
+      if (!piece.goesOn() && !sheet.look().picture().isEmpty()) {
+        html.append("<div class=\"drawings\">").append(sheet.look().picture()).append("</div>\n");
+      }
       new SheetTable(sheet, html).write();
       html.append("</section>\n");
       first = false;

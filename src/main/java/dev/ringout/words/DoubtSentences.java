@@ -70,7 +70,7 @@ public final class DoubtSentences implements Doubt.Cases<String> {
         .map(
             one ->
                 Text.of(
-                    "%s, so nobody can tell whether %s, due %s, was in calibration: write it as"
+                    "%s, so nobody knows whether %s, due %s, was in calibration: write it as"
                         + " \"date\" on the sheet Job.",
                     said, named(one), one.calibrationDue()))
         .orElse(said + ": write it as \"date\" on the sheet Job.");
@@ -85,7 +85,7 @@ public final class DoubtSentences implements Doubt.Cases<String> {
 
   @Override
   public String serialNumberNotStated(Doubt.SerialNumberNotStated doubt) {
-    return "There is no serial number, so nobody can tell which unit was tested: write it as"
+    return "There is no serial number, so nobody knows which unit was tested: write it as"
         + " \"serial number\" on the sheet Job, or say "
         + OptionNames.SERIAL
         + ".";
@@ -122,7 +122,7 @@ public final class DoubtSentences implements Doubt.Cases<String> {
   @Override
   public String noTester(Doubt.NoTester doubt) {
     return Text.of(
-        "No operator is named in %s, so nobody can tell whether the inspector is another person.",
+        "No operator is named in %s, so nobody knows whether the inspector is another person.",
         doubt.file());
   }
 

@@ -36,9 +36,9 @@ class WhatCellsMeanTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "high|is no number of volts",
-        "500 mA|is no unit of the volts",
-        "500 VAC|is no unit of the volts",
+        "high|is not a number of volts",
+        "500 mA|is not a unit of test voltage",
+        "500 VAC|is not a unit of test voltage",
         "0 V|must be above 0",
         "500 kV|is 500000 V: no insulation tester gives so much"
       })

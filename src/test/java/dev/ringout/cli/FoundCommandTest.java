@@ -81,7 +81,7 @@ class FoundCommandTest {
     assertTrue(said.err().contains("Maybe \"W043 on J2-18\""), said.err());
     Run on = Run.of("found", BRIDGE, "w43 on 18");
     assertEquals(64, on.code(), on.out());
-    assertTrue(on.err().contains("\"18\" is no point"), on.err());
+    assertTrue(on.err().contains("\"18\" is not a point"), on.err());
   }
 
   @Test
