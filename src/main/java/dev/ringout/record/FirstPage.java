@@ -74,6 +74,13 @@ final class FirstPage {
     if (errors > 0) {
       doubts.add(Text.of("The paper itself has %s: see Remarks.", Numbers.count(errors, "error")));
     }
+    int notes = record.result().noted().size();
+    if (notes > 0) {
+      doubts.add(
+          Text.of(
+              "The tester wrote something beside %s: see the column Note.",
+              Numbers.count(notes, "reading")));
+    }
     return doubts;
   }
 

@@ -98,6 +98,32 @@ class WhatTheTesterWroteTest {
   }
 
   /** ECMA-376 part 1, 18.8.31: a number format may hold texts of its own. */
+  /** Found as a mechanic would: a unit conformed while the sheet said "loose, does not hold". */
+  @Test
+  void what_is_written_beside_a_good_value_is_told_with_the_verdict() throws IOException {
+    Path sheet = Files.createDirectories(folder.resolve("noted"));
+    Files.writeString(
+        sheet.resolve("continuity.csv"),
+        "Step,From,To,Reading,Unit,Note\n1,J1-A,P1-1,0.04,Ω,W1 loose\n"
+            + "2,J1-B,P1-2,0.04,Ω,J1-A stays; W2\n3,J1-A,REST,OL,,open\n");
+    Files.writeString(
+        sheet.resolve("insulation.csv"),
+        "Step,From,To,Volts,Seconds,Reading,Unit\n4,J1-A,REST,500,60,2000,MΩ\n");
+    Run run = check(sheet);
+    assertConforms(run);
+    assertTrue(said(run).contains("BEFORE YOU BELIEVE THE VERDICT"), run.out());
+    assertTrue(said(run).contains("- J1-A to P1-1, 0.04 Ω: \"W1 loose\""), run.out());
+    assertTrue(!run.out().contains("stays"), "what the sheet printed is not a note");
+    Path record = folder.resolve("noted.html");
+    assertEquals(0, Run.of("report", unit.list(), sheet, "-o", record).code());
+    assertTrue(
+        flat(Files.readString(record))
+            .contains("The tester wrote something beside 1 reading: see the column Note."));
+    assertTrue(
+        flat(Run.of("check", unit.list(), sheet, "--json").out())
+            .contains("\"text\" : \"W1 loose\""));
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -241,7 +267,7 @@ class WhatTheTesterWroteTest {
         check(withColumn(heading, word)),
         "continuity.csv!E2",
         "\"" + word + "\" stands in a column that is not read",
-        "belongs into Reading");
+        "write it in Reading");
   }
 
   @Test
@@ -426,7 +452,7 @@ class WhatTheTesterWroteTest {
   })
   void a_meter_that_can_not_tell_joints_is_refused(String name, String value) throws IOException {
     assertRefused(
-        check(unit.sheet("good", name + "," + value)), "job.csv!B3", "no such meter tells joints");
+        check(unit.sheet("good", name + "," + value)), "job.csv!B3", "that is too much; at most 20 %");
   }
 
   @ParameterizedTest
@@ -483,7 +509,7 @@ class WhatTheTesterWroteTest {
         "2026-11-20T10:00Z"
       })
   void a_time_that_can_not_be_read_leaves_no_reading_to_guess_by(String time) throws IOException {
-    assertRefused(check(readTwice("2026-11-20 9:00", time)), "continuity.csv!F2", "is no time");
+    assertRefused(check(readTwice("2026-11-20 9:00", time)), "continuity.csv!F2", "is not a time");
   }
 
   @Test
