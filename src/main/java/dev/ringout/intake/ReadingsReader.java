@@ -24,6 +24,7 @@ import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
 import dev.ringout.source.Severity;
 import dev.ringout.source.UnusableInput;
+import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -228,6 +229,21 @@ public final class ReadingsReader {
         });
     own.report(table, problems);
     hidden.report(table, problems);
+    pinned(table);
+  }
+
+  /** What a spreadsheet's comment says may speak against the value in its cell. */
+  private void pinned(Table table) {
+    table
+        .surroundings()
+        .comments()
+        .forEach(
+            (spot, text) ->
+                problems.warning(
+                    table.placeOf(spot.row(), spot.column()),
+                    "a comment is pinned to this cell and is not read: \""
+                        + Text.visibleInOneLine(text)
+                        + "\""));
   }
 
   /** One bad cell does not stop the rest: its row is left out, and known to be. */

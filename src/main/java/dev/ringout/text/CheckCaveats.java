@@ -6,6 +6,7 @@ import dev.ringout.check.Noted;
 import dev.ringout.compare.Conceded;
 import dev.ringout.compare.IdleConcession;
 import dev.ringout.compare.Judged;
+import dev.ringout.readings.Job;
 import dev.ringout.readings.Rework;
 import dev.ringout.source.Problem;
 import dev.ringout.units.Numbers;
@@ -65,10 +66,16 @@ final class CheckCaveats {
   /** A value may be good, and the note beside it say that something is not. */
   private void noted() {
     List<Noted> noted = result.noted();
-    if (noted.isEmpty()) {
+    List<Job> remarked =
+        result.readings().jobs().stream().filter(job -> !job.remarks().isEmpty()).toList();
+    if (noted.isEmpty() && remarked.isEmpty()) {
       return;
     }
-    page.heading("Written beside readings: read it before you believe the verdict");
+    page.heading("Written on the sheet: read it before you believe the verdict");
+    for (Job job : remarked) {
+      job.remarks()
+          .forEach(text -> page.paragraph("  - ", Text.of("\"%s\" (Job, %s)", text, job.file())));
+    }
     for (Noted one : noted.subList(0, Math.min(noted.size(), MOST_NOTES))) {
       page.paragraph(
           "  - ",

@@ -87,7 +87,7 @@ class WhatCellsMeanTest {
     Understood<?> length = LengthCell.length(text, "");
     assertTrue(length.value().isEmpty(), text);
     assertTrue(
-        length.complaint().contains("expected one such as")
+        length.complaint().contains("write one such as")
             || length.complaint().contains("has no unit"),
         length.complaint());
   }

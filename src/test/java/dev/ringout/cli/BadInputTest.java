@@ -504,8 +504,7 @@ class BadInputTest {
 
   @Test
   void a_picture() throws IOException {
-    assertRefused(
-        file("list.png", "\u0089PNG\r\n\u001a\n"), 65, "is not a table that can be read");
+    assertRefused(file("list.png", "\u0089PNG\r\n\u001a\n"), 65, "is not a table that can be read");
   }
 
   @Test

@@ -84,7 +84,7 @@ class CalibrationTest {
   @Test
   void without_the_day_of_the_test_a_due_day_says_nothing() throws IOException {
     Path sheet = unit.sheet("s", "instrument,M1", "calibration due,2027-03-31");
-    waits(check(unit.list(), sheet), "The date of the test is not stated in s, so nobody can tell");
+    waits(check(unit.list(), sheet), "The date of the test is not stated in s, so nobody knows");
   }
 
   @Test

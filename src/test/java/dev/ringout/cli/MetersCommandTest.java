@@ -320,7 +320,8 @@ class MetersCommandTest {
   void what_is_no_address_is_said() {
     Run run = meters("--try", "the meter");
     assertEquals(ExitCode.NOT_UNDERSTOOD, run.code());
-    assertTrue(run.err().startsWith("ringout: \"the meter\" is no address of a meter"), run.err());
+    assertTrue(
+        run.err().startsWith("ringout: \"the meter\" is not an address of a meter"), run.err());
   }
 
   @Test

@@ -322,7 +322,7 @@ class TestSheetOnPaperTest {
         "Step,From,To,Reading\n■ Set S1 to MADE.,,,0.2\n1,J1-A,TB1-1,0.03\n");
     Run run = Run.of("check", BRIDGE, sheet);
     assertEquals(65, run.code());
-    assertTrue(run.err().replaceAll("\\s+", " ").contains("use a row of its own"), run.err());
+    assertTrue(run.err().replaceAll("\\s+", " ").contains("use another row"), run.err());
   }
 
   @Test

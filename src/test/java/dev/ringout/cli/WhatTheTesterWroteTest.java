@@ -124,6 +124,40 @@ class WhatTheTesterWroteTest {
             .contains("\"text\" : \"W1 loose\""));
   }
 
+  @Test
+  void a_remark_on_the_sheet_job_is_told_with_the_verdict_and_in_the_record() throws IOException {
+    Path sheet = unit.sheet("remarked", "remark,W2 broke off while the lid was closed");
+    Run run = check(sheet);
+    assertConforms(run);
+    assertTrue(
+        said(run).contains("- \"W2 broke off while the lid was closed\" (Job, remarked)"),
+        run.out());
+    Path record = folder.resolve("remarked.html");
+    assertEquals(0, Run.of("report", unit.list(), sheet, "-o", record).code());
+    assertTrue(
+        flat(Files.readString(record)).contains("W2 broke off while the lid was closed"), "record");
+  }
+
+  @Test
+  void a_comment_pinned_to_a_cell_of_readings_is_said() throws IOException {
+    Path file = formatted(true, "Continuity", 2, 0.04, "General");
+    try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(file))) {
+      var sheet = book.getSheet("Continuity");
+      var anchor = book.getCreationHelper().createClientAnchor();
+      var comment = sheet.createDrawingPatriarch().createCellComment(anchor);
+      comment.setString(book.getCreationHelper().createRichTextString("no, it was OL"));
+      sheet.getRow(1).getCell(2).setCellComment(comment);
+      try (OutputStream out = Files.newOutputStream(file)) {
+        book.write(out);
+      }
+    }
+    Run run = check(file);
+    assertTrue(
+        said(run)
+            .contains("C2: a comment is pinned to this cell and is not read: \"no, it was OL\""),
+        run.err());
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -266,7 +300,7 @@ class WhatTheTesterWroteTest {
     assertRefused(
         check(withColumn(heading, word)),
         "continuity.csv!E2",
-        "\"" + word + "\" stands in a column that is not read",
+        "\"" + word + "\" is in a column that is not read",
         "write it in Reading");
   }
 
@@ -452,7 +486,9 @@ class WhatTheTesterWroteTest {
   })
   void a_meter_that_can_not_tell_joints_is_refused(String name, String value) throws IOException {
     assertRefused(
-        check(unit.sheet("good", name + "," + value)), "job.csv!B3", "that is too much; at most 20 %");
+        check(unit.sheet("good", name + "," + value)),
+        "job.csv!B3",
+        "that is too much; at most 20 %");
   }
 
   @ParameterizedTest
