@@ -529,7 +529,7 @@ class BadInputTest {
     Path harness = file("list.csv", "From,To,Gauge\nJ1-A,P2-1,2O\n");
     assertRefused(harness, 65, "list.csv!C2");
     assertRefused(harness, 65, "readings2.csv!C2");
-    assertRefused(harness, 65, "ringout: 3 errors in the files; nothing was judged.");
+    assertRefused(harness, 65, "ringout: 3 errors in the files; nothing was done.");
   }
 
   @Test

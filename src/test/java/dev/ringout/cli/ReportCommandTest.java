@@ -116,7 +116,7 @@ class ReportCommandTest {
             "calibration due,2026-03-01",
             "insulation range,1 GΩ");
     String html = page(unit(), sheet, "--date", "2026-03-02");
-    assertTrue(html.contains("Calibration of meter 7 had expired on 2026-03-01"), html);
+    assertTrue(html.contains("Calibration of meter 7 expired on 2026-03-01"), html);
     assertTrue(html.contains("Tester and inspector are the same person"), html);
     assertTrue(html.contains("1 reading is beyond the range"), html);
     assertTrue(page(unit(), sheet).contains("The date of the test is not stated"));
