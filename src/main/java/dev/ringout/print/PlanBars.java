@@ -13,7 +13,8 @@ import java.util.TreeSet;
 /** Where on a test sheet something else than a probe has to be moved first. */
 final class PlanBars {
   private static final String TIE =
-      "Tie all points and shells together: REST, as drawn on Read first. Take out each net in turn.";
+      "Tie all points and shells together: REST, as drawn on the page REST. Take out each net in"
+          + " turn.";
   private static final String UNTIE = "Untie REST.";
 
   private PlanBars() {}

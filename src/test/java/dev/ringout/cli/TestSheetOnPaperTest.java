@@ -359,6 +359,58 @@ class TestSheetOnPaperTest {
     assertTrue(Files.readString(page).contains("back on its point.</td></tr>\n</tbody>"));
   }
 
+  /** Found by looking: S5=LOCKED was printed over the limit beside it. */
+  @Test
+  void a_switch_s_position_keeps_to_its_column_on_paper() throws IOException {
+    Path unit = Files.createDirectories(folder.resolve("switched"));
+    Files.writeString(
+        unit.resolve("wires.csv"), "Wire,From,To\nW1,TB1-1,S51-COM\nW2,TB1-2,S51-NO\n");
+    Files.writeString(
+        unit.resolve("switches.csv"), "Ref,State,Pin,To Pin\nS51,FREE,,\nS51,LOCKED,COM,NO\n");
+    Path sheet = folder.resolve("switched.pdf");
+    assertEquals(0, Run.of("plan", unit, "-o", sheet).code());
+    try (PDDocument document = Loader.loadPDF(sheet.toFile())) {
+      Words words = new Words();
+      words.getText(document);
+      assertFalse(words.ends("LOCKED").isEmpty(), "a step with the switch operated");
+      double limit = words.starts("Limit").get(0);
+      for (double end : words.ends("LOCKED")) {
+        assertTrue(end <= limit, "LOCKED ends at " + end + ", Limit begins at " + limit);
+      }
+    }
+  }
+
+  /** Where words begin and end on the pages, in points. */
+  private static final class Words extends PDFTextStripper {
+    private final StringBuilder letters = new StringBuilder();
+    private final List<TextPosition> places = new ArrayList<>();
+
+    @Override
+    protected void writeString(String text, List<TextPosition> positions) {
+      for (TextPosition position : positions) {
+        letters.append(position.getUnicode());
+        places.add(position);
+      }
+    }
+
+    List<Double> starts(String word) {
+      return at(word, 0, 0);
+    }
+
+    List<Double> ends(String word) {
+      return at(word, word.length() - 1, 1);
+    }
+
+    private List<Double> at(String word, int letter, int widths) {
+      List<Double> found = new ArrayList<>();
+      for (int i = letters.indexOf(word); i >= 0; i = letters.indexOf(word, i + 1)) {
+        TextPosition place = places.get(i + letter);
+        found.add((double) (place.getXDirAdj() + widths * place.getWidthDirAdj()));
+      }
+      return found;
+    }
+  }
+
   @Test
   void no_row_of_the_job_looks_filled_by_the_words_beside_it() throws IOException {
     List<String> job = lines("job");
