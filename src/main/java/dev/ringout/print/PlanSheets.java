@@ -98,6 +98,8 @@ public final class PlanSheets {
           Map.entry(12, 14),
           Map.entry(13, 18));
 
+  private static final Map<Integer, Integer> CALLS_MM = Map.of(0, 14, 1, 66, 2, 58, 3, 28, 4, 20);
+
   private static final int JOB_BOX_MM = 9;
   private static final Map<Integer, Integer> JOB_MM = Map.of(0, 52, 1, 74, 2, 64);
 
@@ -355,7 +357,7 @@ public final class PlanSheets {
         "Calls",
         List.of("Step", "First person", "Second person", "Then", "Tick"),
         rows,
-        Look.printed(title).withNumbers(0).withToFill(4));
+        Look.printed(title).withNumbers(0).withToFill(4).withSizes(0, CALLS_MM));
   }
 
   private static String state(Step step) {
