@@ -304,7 +304,7 @@ public final class Bench implements AutoCloseable {
   }
 
   /**
-   * A simulated value is no value of a real unit, nor the other way.
+   * A simulated value is not a value of a real unit, nor the other way.
    *
    * @throws Refused where a unit is not of this bench's kind
    */

@@ -442,7 +442,7 @@ final class LedSession {
     }
     Reading reading = read.readings().get(0);
     if (!reading.measured().made() || reading.measured().isTakenBack()) {
-      throw new Refused(Reason.NOT_UNDERSTOOD, "\"" + value.raw() + "\" is no value.");
+      throw new Refused(Reason.NOT_UNDERSTOOD, "\"" + value.raw() + "\" is not a value.");
     }
     return reading;
   }

@@ -39,7 +39,7 @@ final class MeterDesk implements AutoCloseable {
   private static final String ANY_PROFILE = "scpi";
 
   private static final String PRACTICE_METER =
-      "This is a practice meter: what it reads is no value of a real unit.";
+      "This is a practice meter: what it reads is not a value of a real unit.";
   private static final String NO_PRACTICE_METER =
       "This is a real meter: a practice unit is read by a practice meter.";
 

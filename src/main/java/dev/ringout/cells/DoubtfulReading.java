@@ -47,7 +47,7 @@ final class DoubtfulReading {
       Matcher about = ABOUT.matcher(text);
       if (about.matches()) {
         return Understood.not(
-            quoted(text) + " is no value as a meter shows it; write what it showed",
+            quoted(text) + " is not a value that a meter shows; write what it showed",
             about.group(1));
       }
       String[] two = BETWEEN_TWO.split(text, -1);
@@ -69,7 +69,7 @@ final class DoubtfulReading {
           digits.replace(",", "") + " or " + digits.replace(',', '.'));
     }
     return Understood.not(
-        quoted(text) + " is no reading; expected one such as 0.3, 300 mΩ, 2k2, OL, >200 M, PASS",
+        quoted(text) + " is not a reading; write one such as 0.3, 300 mΩ, 2k2, OL, >200 M, PASS",
         text.length() <= LONGEST ? meant(text) : "");
   }
 

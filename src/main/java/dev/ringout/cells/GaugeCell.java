@@ -46,7 +46,7 @@ public final class GaugeCell {
       }
     }
     return Understood.not(
-        "\"" + text + "\" is no gauge; expected one such as 20, AWG 20, 4/0, 0.75 mm²",
+        "\"" + text + "\" is not a gauge; write one such as 20, AWG 20, 4/0, 0.75 mm²",
         maybe(text));
   }
 
@@ -58,11 +58,11 @@ public final class GaugeCell {
   private static Understood<Gauge> millimetres(String digits) {
     double size = Double.parseDouble(digits.replace(',', '.'));
     if (!Double.isFinite(size)) {
-      return Understood.not("\"" + digits + "\" is no gauge");
+      return Understood.not("\"" + digits + "\" is not a gauge");
     }
     return size > 0
         ? Understood.as(new Gauge.SquareMillimetres(size))
-        : Understood.not("a gauge of nothing");
+        : Understood.not("a gauge of 0");
   }
 
   private static String maybe(String text) {

@@ -65,6 +65,6 @@ public final class LengthCell {
 
   private static Understood<Length> notUnderstood(String text) {
     return Understood.not(
-        "\"" + text + "\" is no length; expected one such as 4 ft, 18 in, 250 mm");
+        "\"" + text + "\" is not a length; write one such as 4 ft, 18 in, 250 mm");
   }
 }

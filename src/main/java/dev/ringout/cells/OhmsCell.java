@@ -172,7 +172,7 @@ public final class OhmsCell {
         .filter(written -> !written.isBound())
         .map(written -> Understood.as(written.value().ohms()))
         .orElseGet(
-            () -> Understood.not("\"" + text + "\" is no resistance; expected one such as 0.5 Ω"));
+            () -> Understood.not("\"" + text + "\" is not a resistance; write one such as 0.5 Ω"));
   }
 
   private static Understood<Measured> numeric(String text, String unit) {

@@ -77,7 +77,7 @@ public final class TimeCell {
     try {
       return Understood.as(LocalDate.parse(text.strip().split("T", -1)[0]));
     } catch (DateTimeParseException e) {
-      return Understood.not("\"" + text + "\" is no day; expected one such as 2027-03-31");
+      return Understood.not("\"" + text + "\" is not a date; write one such as 2027-03-31");
     }
   }
 }

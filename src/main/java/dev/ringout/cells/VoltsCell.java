@@ -1,5 +1,7 @@
 package dev.ringout.cells;
 
+import dev.ringout.units.Numbers;
+import dev.ringout.units.Text;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -11,6 +13,9 @@ import java.util.regex.Pattern;
  */
 public final class VoltsCell {
   private static final Pattern VOLTS = Pattern.compile("([+-]?[\\d.,]+(?:[eE][+-]?\\d+)?)\\s*(.*)");
+
+  /** The largest hand-held insulation testers give 15 kV (common practice, no source). */
+  private static final double MOST_VOLTS = 15_000;
 
   private VoltsCell() {}
 
@@ -25,20 +30,26 @@ public final class VoltsCell {
         match.matches() ? PlainNumber.of(match.group(1)) : OptionalDouble.empty();
     if (number.isEmpty()) {
       return Understood.not(
-          "\"" + text + "\" is no number of volts; expected one such as 500, 500 V, 0.5 kV",
+          "\"" + text + "\" is not a number of volts; write one such as 500, 500 V, 0.5 kV",
           LikelyMeant.asNumber(text));
     }
     String written = Blanks.strip(match.group(2));
     String unit = written.isEmpty() ? otherUnit : written;
     OptionalDouble factor = factor(unit);
     if (factor.isEmpty()) {
-      return Understood.not(
-          "\"" + unit + "\" is no unit of the volts of an insulation test; expected V or kV, DC");
+      return Understood.not("\"" + unit + "\" is not a unit of test voltage; write V or kV (DC)");
     }
     double volts = number.getAsDouble() * factor.getAsDouble();
-    return volts > 0
-        ? Understood.as(volts)
-        : Understood.not("\"" + text + "\" is no test voltage: it must be above 0");
+    if (volts <= 0) {
+      return Understood.not("\"" + text + "\" is not a test voltage: it must be above 0");
+    }
+    if (volts > MOST_VOLTS) {
+      return Understood.not(
+          Text.of(
+              "\"%s\"%s is %s V: no insulation tester gives so much; look at the unit",
+              text, written.isEmpty() ? " in " + otherUnit : "", Numbers.rounded(volts, 6)));
+    }
+    return Understood.as(volts);
   }
 
   private static OptionalDouble factor(String unit) {

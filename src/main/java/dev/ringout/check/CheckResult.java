@@ -115,6 +115,11 @@ public record CheckResult(
     return InsulationNotes.of(circuit, comparison);
   }
 
+  /** What people wrote beside readings. */
+  public List<Noted> noted() {
+    return Noted.of(circuit, readings.readings());
+  }
+
   /** The harness that was checked. */
   public Harness harness() {
     return circuit.harness();

@@ -111,7 +111,7 @@ final class BenchCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (port < 0 || port > 65_535) {
-      output.err().println("ringout: " + port + " is no port; expected one from 1 to 65535");
+      output.err().println("ringout: " + port + " is not a port; write one from 1 to 65535");
       return ExitCode.USAGE;
     }
     if (practice && meter.isPresent()) {

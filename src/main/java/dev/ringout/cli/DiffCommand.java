@@ -118,7 +118,7 @@ final class DiffCommand implements Callable<Integer> {
         + ", "
         + Numbers.count(paper.retests().size(), "reading")
         + " to take again. "
-        + DiffWords.verdict(paper.difference(), paper.header());
+        + DiffWords.verdict(paper.difference(), paper.header(), paper.fromReadings());
   }
 
   private int refuse(Answer.Refused<DiffJob.Result> answer) {

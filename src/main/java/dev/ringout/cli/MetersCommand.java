@@ -216,7 +216,7 @@ final class MetersCommand implements Callable<Integer> {
 
   private int serve(int port) throws WrongRequest {
     if (port < 0 || port > 65534) {
-      output.err().println("ringout: " + port + " is not a port; expected one from 1 to 65534");
+      output.err().println("ringout: " + port + " is not a port; write one from 1 to 65534");
       return ExitCode.USAGE;
     }
     try {

@@ -124,7 +124,7 @@ record Output(PrintStream out, PrintStream err, boolean terminal, int width) {
       return "there is no folder " + folder;
     }
     if (folder != null && !Files.isDirectory(folder)) {
-      return folder + " is no folder";
+      return folder + " is not a folder";
     }
     if (e instanceof FileSystemException failed && failed.getReason() != null) {
       return failed.getReason();

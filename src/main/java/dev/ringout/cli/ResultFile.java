@@ -151,7 +151,7 @@ final class ResultFile {
         Path old = to.resolve(file.getFileName());
         if (Files.exists(old, LinkOption.NOFOLLOW_LINKS)
             && !Files.isRegularFile(old, LinkOption.NOFOLLOW_LINKS)) {
-          throw new IOException(file.getFileName() + " in it is no file");
+          throw new IOException(file.getFileName() + " in it is not a file");
         }
       }
       for (Path file : files) {

@@ -79,8 +79,8 @@ final class ConcessionRows {
     Optional<Side> to = sides.to(entry);
     Optional<SwitchState> state = entry.take(STATE.name(), points.state(entry.text(STATE.name())));
     OptionalDouble accepted = accepted(entry);
-    String who = needed(entry, WHO, "a waiver says who accepts the reading");
-    String why = needed(entry, WHY, "a waiver says why the reading is accepted");
+    String who = needed(entry, WHO, "a waiver must say who accepts the reading");
+    String why = needed(entry, WHY, "a waiver must say why the reading is accepted");
     Optional<LocalDate> until = until(entry);
     Optional<SerialNumbers> serials = serials(entry);
     if (kind.isEmpty()
@@ -117,7 +117,7 @@ final class ConcessionRows {
         KIND.name(),
         text.isEmpty()
             ? "a waiver is for a continuity or an insulation reading"
-            : "\"" + text + "\" is no kind of reading; expected continuity or insulation",
+            : "\"" + text + "\" is not a kind of reading; write continuity or insulation",
         LikelyMeant.nearest(text, KINDS));
     return Optional.empty();
   }
@@ -133,7 +133,7 @@ final class ConcessionRows {
   /** A bare number is refused: 300 mΩ taken for 300 Ω would let an open pass. */
   private static OptionalDouble accepted(Entry entry) {
     String text =
-        needed(entry, ACCEPTED, "a waiver says up to which value the reading is accepted");
+        needed(entry, ACCEPTED, "a waiver must say up to which value the reading is accepted");
     if (text.isEmpty()) {
       return OptionalDouble.empty();
     }
@@ -146,7 +146,7 @@ final class ConcessionRows {
     if (OhmsCell.unit(unit).isEmpty()) {
       entry.error(
           (ownUnit.isEmpty() ? ACCEPTED : UNIT).name(),
-          "\"" + unit + "\" is no unit of resistance; expected one such as mΩ, Ω, kΩ, MΩ",
+          "\"" + unit + "\" is not a unit of resistance; write one such as mΩ, Ω, kΩ, MΩ",
           "");
       return OptionalDouble.empty();
     }
@@ -173,7 +173,7 @@ final class ConcessionRows {
           SERIALS.name(),
           "\""
               + text
-              + "\" does not say which serial numbers; expected such as 0418, 0100 to 0200, or 0300"
+              + "\" does not say which serial numbers; write, for example, 0418, 0100 to 0200, or 0300"
               + " and on",
           "");
     }

@@ -76,7 +76,7 @@ final class Entry {
     if (cell.ink().struck()) {
       error(
           column,
-          "\"" + cell.text() + "\" is struck through; delete the row, or type what holds now",
+          "\"" + cell.text() + "\" is struck through; delete the row, or type what is true now",
           cell.ink().left());
     }
     return switch (cell.kind()) {
@@ -127,7 +127,7 @@ final class Entry {
       case DATE ->
           error(
               column,
-              "the spreadsheet has made a date of this cell (" + cell.text() + ")",
+              "the spreadsheet has changed this cell to a date (" + cell.text() + ")",
               "the text that was typed, such as 1-2; format the cell as text and type it again");
       case BOOLEAN ->
           error(
@@ -158,7 +158,7 @@ final class Entry {
     }
     OptionalDouble number = PlainNumber.of(text);
     if (number.isEmpty()) {
-      error(column.name(), "\"" + text + "\" is no number", LikelyMeant.asNumber(text));
+      error(column.name(), "\"" + text + "\" is not a number", LikelyMeant.asNumber(text));
     }
     return number;
   }

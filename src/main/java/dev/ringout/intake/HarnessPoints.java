@@ -137,7 +137,7 @@ final class HarnessPoints {
       }
     }
     return lastRef.isEmpty()
-        ? Understood.not("\"" + refText + "\" names no pin; expected a point such as J1-A")
+        ? Understood.not("\"" + refText + "\" names no pin; write a point such as J1-A")
         : unknown(lastRef, lastPin);
   }
 
@@ -233,7 +233,7 @@ final class HarnessPoints {
       int equals = assignment.indexOf('=');
       if (equals <= 0) {
         return Understood.not(
-            "\"" + assignment + "\" is no state; expected one such as S1=AHEAD; S2=OPEN");
+            "\"" + assignment + "\" is not a state; write one such as S1=AHEAD; S2=OPEN");
       }
       String ref = Blanks.strip(assignment.substring(0, equals));
       String position = Blanks.strip(assignment.substring(equals + 1));

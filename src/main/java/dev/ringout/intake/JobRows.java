@@ -72,7 +72,7 @@ final class JobRows {
             .entry()
             .warning(
                 Settings.NAME.name(),
-                "\"" + setting.name() + "\" is no name that is read on the sheet Job",
+                "\"" + setting.name() + "\" is not a name that the sheet Job knows",
                 meant(setting.name()));
       }
     }

@@ -12,9 +12,10 @@ import java.util.Optional;
 
 /** Reads what a station carries into every test: a sheet Job, or a CSV file that is one. */
 public final class JobTemplateReader {
-  private static final String OF_THE_UNIT = "is of one unit or of its list, not of a station";
+  private static final String OF_THE_UNIT =
+      "belongs to one unit or its list; leave it out of a station's sheet";
   private static final String AT_THE_BENCH =
-      "is done or stated at each test anew: typed once for all it would vouch for what nobody did";
+      "is new at each test; leave it out of a station's sheet";
 
   /** What a sheet must not say before the test. */
   private static final Map<String, String> NEVER =

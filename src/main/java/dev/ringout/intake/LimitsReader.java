@@ -100,7 +100,7 @@ final class LimitsReader {
             demands ? Severity.ERROR : Severity.WARNING,
             "\""
                 + setting.name()
-                + "\" is no limit that is used here; the names are "
+                + "\" is not the name of a limit; the names are "
                 + String.join(", ", NAMES),
             LikelyMeant.nearest(setting.name(), NAMES));
   }
@@ -295,7 +295,9 @@ final class LimitsReader {
       setting
           .entry()
           .error(
-              Settings.NET.name(), "\"" + net + "\" is no point and no signal of this harness", "");
+              Settings.NET.name(),
+              "\"" + net + "\" is not a point or a signal of this harness",
+              "");
     }
     return points;
   }

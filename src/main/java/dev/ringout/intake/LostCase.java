@@ -65,7 +65,7 @@ public final class LostCase {
     problems.error(
         twins.get(0).place(),
         Text.of(
-            "%s is used on %d rows and %s, which the harness has too, on none: one of them lost its case (%s). Which one can't be told from the file",
+            "%s is used on %d rows and %s, which the harness has too, on none: a capital and a small letter were mixed up (%s). The file does not show on which row",
             point, own.size(), twin, places));
   }
 

@@ -67,7 +67,7 @@ final class MeterRows {
                       Settings.VALUE.name(),
                       "\""
                           + one.value()
-                          + "\" is no accuracy; expected one such as 0.5 % + 2 digits, or 1 % + 3 mΩ",
+                          + "\" is not an accuracy; write one such as 0.5 % + 2 digits, or 1 % + 3 mΩ",
                       ""));
     }
     OptionalDouble resolution = settings.ohms("meter resolution");
@@ -84,7 +84,7 @@ final class MeterRows {
         .error(
             Settings.VALUE.name(),
             Text.of(
-                "\"%s\" as %s: no such meter tells joints; it may be up to 20 %%, 100 digits and 1 Ω",
+                "\"%s\" as %s: that is too much; at most 20 %%, 100 digits and 1 Ω",
                 setting.value(), setting.name()),
             "");
   }
@@ -144,7 +144,7 @@ final class MeterRows {
             Settings.VALUE.name(),
             "\""
                 + text
-                + "\" is no temperature that is read here (20 °C, 68 °F); that of the harness file"
+                + "\" is not a temperature (20 °C, 68 °F); that of the harness file"
                 + " stands",
             "");
     return OptionalDouble.empty();

@@ -125,7 +125,7 @@ public final class OneUnit {
         problems.error(
             job.revisionPlace(),
             Text.of(
-                "the readings were taken against revision %s, the harness file is revision %s; to compare them all the same, say %s",
+                "the readings were taken against revision %s, the harness file is revision %s; to compare them anyway, give %s",
                 job.revision(), own, OptionNames.ANY_REVISION));
       }
     }

@@ -96,10 +96,7 @@ final class OwnColumns {
           if (isFailing(text)) {
             entry.error(
                 column,
-                "\""
-                    + text
-                    + "\" stands in a column that is not read; what it says belongs into"
-                    + " Reading");
+                "\"" + text + "\" is in a column that is not read; write it in" + " Reading");
           } else if (RESULTS.contains(heading)) {
             cellsOfResults.merge(column, 1, Integer::sum);
           }

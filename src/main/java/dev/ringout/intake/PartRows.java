@@ -100,9 +100,9 @@ final class PartRows {
         KIND.name(),
         "\""
             + text
-            + "\" is no kind of part that is known here ("
+            + "\" is not a kind of part known here ("
             + String.join(", ", words)
-            + "); any reading through it will do",
+            + "); any reading through it is accepted",
         LikelyMeant.nearest(text, words));
     return Part.Kind.OTHER;
   }

@@ -103,7 +103,18 @@ public final class PointSearch {
         return new Found(wire.from(), "signal " + wire.signal());
       }
     }
-    return notFound(meant);
+    return notFound(meant, "is not a point, wire or signal of this harness");
+  }
+
+  /**
+   * Finds the point that a text names by itself: not by a wire that ends there, nor by a signal.
+   */
+  public Result findPoint(String text) {
+    String meant = Blanks.strip(text);
+    Optional<Point> point = point(meant);
+    return point.isPresent()
+        ? new Found(point.get(), "point " + point.get() + twin(point.get()))
+        : notFound(meant, "is not a point of this harness");
   }
 
   /** The point that differs in the case of its pin alone: easily taken for this one. */
@@ -148,7 +159,7 @@ public final class PointSearch {
         : List.of(text, dashed);
   }
 
-  private NotFound notFound(String text) {
+  private NotFound notFound(String text, String why) {
     String dashed = spellings(text).get(1);
     List<String> candidates = new ArrayList<>(all.stream().map(Point::toString).toList());
     harness.wires().forEach(wire -> candidates.add(wire.name()));
@@ -167,8 +178,7 @@ public final class PointSearch {
           "\"" + text + "\" is an item; which of its " + pins.size() + " points?", pins.get(0));
     }
     return new NotFound(
-        "\"" + text + "\" is no point, wire or signal of this harness" + pinsOfItem(dashed),
-        LikelyMeant.nearest(dashed, candidates));
+        "\"" + text + "\" " + why + pinsOfItem(dashed), LikelyMeant.nearest(dashed, candidates));
   }
 
   /** Where the item is known, its pins say more than a name that is near. */

@@ -24,6 +24,7 @@ import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
 import dev.ringout.source.Severity;
 import dev.ringout.source.UnusableInput;
+import dev.ringout.units.Text;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -228,6 +229,21 @@ public final class ReadingsReader {
         });
     own.report(table, problems);
     hidden.report(table, problems);
+    pinned(table);
+  }
+
+  /** What a spreadsheet's comment says may speak against the value in its cell. */
+  private void pinned(Table table) {
+    table
+        .surroundings()
+        .comments()
+        .forEach(
+            (spot, text) ->
+                problems.warning(
+                    table.placeOf(spot.row(), spot.column()),
+                    "a comment is pinned to this cell and is not read: \""
+                        + Text.visibleInOneLine(text)
+                        + "\""));
   }
 
   /** One bad cell does not stop the rest: its row is left out, and known to be. */
@@ -281,14 +297,13 @@ public final class ReadingsReader {
 
   /** A reading that somebody wrote into a bar is not left out in silence. */
   private static void bar(Entry entry) {
-    for (Column column : List.of(RowSides.FROM, RowSides.TO, READING, REVERSE)) {
-      if (!entry.text(column.name()).isEmpty()) {
-        entry.error(
-            column.name(),
-            "this row says what to do next and is not read; use a row of its own",
-            "");
+    String why = "this row says what to do next and is not read; use another row";
+    for (Column column : COLUMNS) {
+      if (column != RowSides.STEP && !entry.text(column.name()).isEmpty()) {
+        entry.error(column.name(), why, "");
       }
     }
+    entry.forEachUnknown((column, text) -> entry.error(column, why));
   }
 
   /** What was written beside the value; of one from a meter, how it came in and its own text. */
@@ -310,7 +325,7 @@ public final class ReadingsReader {
     if (kind == Reading.Kind.INSULATION) {
       entry.error(
           REVERSE.name(),
-          "an insulation reading has no reverse here; give \"" + text + "\" a row of its own",
+          "an insulation reading has no reverse; give \"" + text + "\" a row of its own",
           "");
       return Optional.empty();
     }
@@ -351,7 +366,7 @@ public final class ReadingsReader {
       if (OhmsCell.unit(unit).isEmpty()) {
         entry.error(
             (ownUnit.isEmpty() ? column : UNIT).name(),
-            "\"" + unit + "\" is no unit of resistance; expected one such as mΩ, Ω, kΩ, MΩ",
+            "\"" + unit + "\" is not a unit of resistance; write one such as mΩ, Ω, kΩ, MΩ",
             "");
         return Optional.empty();
       }
@@ -409,7 +424,7 @@ public final class ReadingsReader {
     }
     OptionalDouble seconds = entry.number(SECONDS_AT_END.matcher(text).replaceFirst(""), SECONDS);
     if (seconds.isPresent() && seconds.getAsDouble() < 0) {
-      entry.error(SECONDS.name(), "\"" + text + "\" is no time: it is below 0", "");
+      entry.error(SECONDS.name(), "\"" + text + "\" is not a time: it is below 0", "");
       return OptionalDouble.empty();
     }
     return seconds;
@@ -425,7 +440,7 @@ public final class ReadingsReader {
       // Which of two readings stands would be a guess.
       entry.error(
           TIME.name(),
-          "\"" + text + "\" is no time that is read here (" + TimeCell.SUCH_AS + ")",
+          "\"" + text + "\" is not a time that can be read (" + TimeCell.SUCH_AS + ")",
           "");
     }
     return time;

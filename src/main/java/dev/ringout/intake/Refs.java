@@ -41,7 +41,7 @@ final class Refs {
                 Understood.not(
                     "\""
                         + refText
-                        + "\" names no pin; expected a point such as J1-A or a pin beside it"));
+                        + "\" names no pin; write a point such as J1-A or a pin beside it"));
   }
 
   /** Splits {@code J1-A}: where several splits are possible, at a known item, else at the last. */

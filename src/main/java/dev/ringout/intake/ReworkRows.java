@@ -46,7 +46,7 @@ final class ReworkRows {
     if (table.isHeaded() && table.columnOf(ITEMS.name()) + table.columnOf(WIRES.name()) == 0) {
       // Ignored in silence, readings taken before a rework would go on counting.
       problems.error(
-          sheet.place(), "the first row should hold the headings; missing: Items or Wires");
+          sheet.place(), "the headings must be in the first row; missing: Items or Wires");
     }
     return List.copyOf(rows.reworks);
   }
@@ -93,7 +93,7 @@ final class ReworkRows {
     if (!read) {
       entry.error(
           TIME.name(),
-          "\"" + text + "\" is no time that is read here (" + TimeCell.SUCH_AS + ")",
+          "\"" + text + "\" is not a time that can be read (" + TimeCell.SUCH_AS + ")",
           "");
     }
     return read;

@@ -60,12 +60,12 @@ final class RowSides {
   /** Whether a value can lie between the two; where not, it is reported. */
   static boolean areApart(Entry entry, Side from, Side to) {
     if (from.isRest() && to.isRest()) {
-      entry.error(TO.name(), "REST against REST says nothing", "");
+      entry.error(TO.name(), "both sides are REST", "");
       return false;
     }
     for (Point point : from.points()) {
       if (to.points().contains(point)) {
-        entry.error(TO.name(), point + " stands on both sides of the reading", "");
+        entry.error(TO.name(), point + " is on both sides of the reading", "");
         return false;
       }
     }

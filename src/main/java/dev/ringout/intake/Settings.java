@@ -133,7 +133,7 @@ final class Settings {
       return OptionalDouble.empty();
     }
     if (OhmsCell.unit(setting.unit()).isEmpty()) {
-      entry.error(UNIT.name(), "\"" + setting.unit() + "\" is no unit of resistance", "");
+      entry.error(UNIT.name(), "\"" + setting.unit() + "\" is not a unit of resistance", "");
       return OptionalDouble.empty();
     }
     Double ohms =
@@ -200,7 +200,7 @@ final class Settings {
     try {
       return OptionalDouble.of(Double.parseDouble(value.substring(0, end).replace(',', '.')));
     } catch (NumberFormatException e) {
-      setting.entry().error(VALUE.name(), "\"" + value + "\" is no number of " + units[0], "");
+      setting.entry().error(VALUE.name(), "\"" + value + "\" is not a number of " + units[0], "");
       return OptionalDouble.empty();
     }
   }

@@ -137,7 +137,7 @@ final class Table {
       usable = false;
       problems.error(
           placeOf(row.number(), 0),
-          "the first row should hold the headings; missing: "
+          "the headings must be in the first row; missing: "
               + names(missing)
               + ". Found: "
               + Text.first(headings.values(), MOST_NAMED));

@@ -42,7 +42,7 @@ public final class WaiversReader {
   private static Optional<Waiver> waiver(Entry entry) {
     for (Column column : List.of(RULE, SUBJECT, WHO, WHY)) {
       if (entry.text(column.name()).isEmpty()) {
-        entry.error(column.name(), "a waiver says its rule, its subject, who and why", "");
+        entry.error(column.name(), "a waiver must have its rule, subject, who and why", "");
         return Optional.empty();
       }
     }

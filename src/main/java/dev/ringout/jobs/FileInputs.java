@@ -210,7 +210,8 @@ public final class FileInputs implements Inputs {
       return harnessXml(file, options);
     }
     if (!options.shape().modules().isEmpty() && Files.exists(file)) {
-      problems.error(Place.of(shownName(file)), "is no harness file in KBL, so it has no modules");
+      problems.error(
+          Place.of(shownName(file)), "is not a harness file in KBL, so it has no modules");
       return Optional.empty();
     }
     return open(

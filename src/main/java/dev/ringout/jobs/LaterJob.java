@@ -192,7 +192,7 @@ public final class LaterJob {
                 () ->
                     StoreTrouble.of(
                         StoreTrouble.Reason.MISSING,
-                        request.unit() + " is no unit of a store: unit:SERIAL"));
+                        request.unit() + " is not a unit of a store: unit:SERIAL"));
     StoredUnit unit = new FromStore(store).unit(named, Optional.empty());
     return new LaterJob(request, store, store.openToWrite(), unit).added();
   }

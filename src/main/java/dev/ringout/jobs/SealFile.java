@@ -56,7 +56,7 @@ record SealFile(Seal.Read read, String sha256) {
     } catch (IOException e) {
       throw Stopped.notUnderstood(file + " can't be read: " + e.getMessage());
     } catch (Seal.Unusable e) {
-      throw Stopped.notUnderstood(file + " is no seal: " + e.getMessage());
+      throw Stopped.notUnderstood(file + " is not a seal: " + e.getMessage());
     }
   }
 

@@ -55,7 +55,7 @@ final class SheetFolder {
                 Place.of(shownName + "/" + name(entry)),
                 "",
                 Severity.NOTE,
-                "is no table and is not read",
+                "is not a table and is not read",
                 ""));
       }
     }

@@ -56,7 +56,7 @@ public final class WorkJob {
       throw new WrongRequest(
           Part.SLEEVE,
           scheme
-              + " is no scheme; these are: "
+              + " is not a scheme; these are: "
               + String.join(", ", SleeveText.schemes(tables))
               + "; your own text has words in braces, such as {wire}");
     }

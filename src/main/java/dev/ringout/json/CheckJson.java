@@ -21,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** The check as one JSON document, {@code ringout-check/1}; its schema is in docs/reference. */
 public final class CheckJson {
@@ -64,6 +65,12 @@ public final class CheckJson {
     document.put(
         "rework", result.readings().reworks().stream().map(ReworkJson::of).distinct().toList());
     document.put("overtaken", FaultJson.places(result.comparison().overtaken()));
+    document.put(
+        "noted",
+        result.noted().stream()
+            .map(one -> Map.of("reading", one.reading().place().toString(), "text", one.words()))
+            .map(TreeMap::new)
+            .toList());
     document.put("waived", result.comparison().conceded().stream().map(ReworkJson::of).toList());
     document.put(
         "idleWaivers", result.comparison().idleConcessions().stream().map(ReworkJson::of).toList());

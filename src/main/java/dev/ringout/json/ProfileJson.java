@@ -36,7 +36,7 @@ public final class ProfileJson {
   public static ImportOptions read(String text) throws Unreadable {
     Map<String, Object> json = parsed(text);
     if (!FORMAT.equals(json.get("format"))) {
-      throw new Unreadable("is no profile: its format should be \"" + FORMAT + "\"");
+      throw new Unreadable("is not a profile: its format should be \"" + FORMAT + "\"");
     }
     return new ImportOptions(
         columns(json),

@@ -220,7 +220,8 @@ public final class MeterProfileText {
         .map(BigDecimal::doubleValue)
         .filter(number -> number >= least && number <= most)
         .orElseThrow(
-            () -> wrong(word + ": \"" + given + "\" is no number from " + least + " to " + most));
+            () ->
+                wrong(word + ": \"" + given + "\" is not a number from " + least + " to " + most));
   }
 
   /** The text that is the profile. */

@@ -48,7 +48,7 @@ final class ListOptions {
       String option = words.next();
       String name = option.startsWith("--") ? option.substring(2) : "";
       if (!OF_LISTS.contains(name)) {
-        throw notUnderstood("\"" + option + "\" is no option that says how a list is to be read.");
+        throw notUnderstood("\"" + option + "\" is not an option for reading a list.");
       }
       if (!words.hasNext()) {
         throw notUnderstood(option + " has no value.");

@@ -99,7 +99,7 @@ final class SessionRoutes {
 
   private Reply photo(Ask ask, List<String> names) throws Refused {
     if (!Pictures.isOne(ask.contentType(), ask.bytes())) {
-      throw new Refused(Reason.NOT_UNDERSTOOD, "This is no picture (JPEG or PNG).");
+      throw new Refused(Reason.NOT_UNDERSTOOD, "This is not a picture (JPEG or PNG).");
     }
     return state(bench.photo(ask.contentType(), ask.query().getOrDefault("text", ""), ask.bytes()));
   }

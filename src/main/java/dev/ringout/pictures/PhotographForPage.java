@@ -60,12 +60,12 @@ public record PhotographForPage(String base64, int width, int height) {
       return new PhotographForPage(packed(upright), upright.getWidth(), upright.getHeight());
     } catch (IOException | RuntimeException e) {
       // The readers of the JDK throw whatever they stumble over in a damaged file.
-      throw new NotShown("it is damaged, or is no JPEG or PNG");
+      throw new NotShown("it is damaged, or is not a JPEG or PNG");
     }
   }
 
   private static BufferedImage unpacked(ImageInputStream in) throws IOException, NotShown {
-    ImageReader reader = reader(in).orElseThrow(() -> new NotShown("it is no JPEG and no PNG"));
+    ImageReader reader = reader(in).orElseThrow(() -> new NotShown("it is not a JPEG or PNG"));
     try {
       reader.setInput(in, true, true);
       long pixels = (long) reader.getWidth(0) * reader.getHeight(0);

@@ -51,7 +51,8 @@ public final class DiffSheets {
   private static OutSheet first(RevisionPaper paper, String title) {
     Difference difference = paper.difference();
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("verdict", DiffWords.verdict(difference, paper.header())));
+    rows.add(
+        List.of("verdict", DiffWords.verdict(difference, paper.header(), paper.fromReadings())));
     rows.add(List.of("from", UnitTitle.of(difference.before())));
     rows.add(List.of("to", UnitTitle.of(difference.after())));
     paper.header().forEach(one -> rows.add(List.of("header", DiffWords.sentence(one))));

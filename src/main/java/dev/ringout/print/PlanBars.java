@@ -13,7 +13,8 @@ import java.util.TreeSet;
 /** Where on a test sheet something else than a probe has to be moved first. */
 final class PlanBars {
   private static final String TIE =
-      "Tie all points and shells together: REST, as drawn on Read first. Take out each net in turn.";
+      "Tie all points and shells together: REST, as drawn on the page REST. Take out each net in"
+          + " turn.";
   private static final String UNTIE = "Untie REST.";
 
   private PlanBars() {}
@@ -24,8 +25,10 @@ final class PlanBars {
    *
    * @param before the steps of the sheet before: as they leave switches, ends and the rest, so it
    *     stands when these begin
+   * @param isLast whether nothing is read after these steps: all is put back then
    */
-  static SortedMap<Integer, String> of(Harness harness, List<Step> before, List<Step> steps) {
+  static SortedMap<Integer, String> of(
+      Harness harness, List<Step> before, List<Step> steps, boolean isLast) {
     SortedMap<Integer, String> bars = new TreeMap<>();
     SwitchState state = SwitchState.normal();
     boolean tied = false;
@@ -45,6 +48,15 @@ final class PlanBars {
       }
       state = step.probing().state();
       tied = step.probing().toRest();
+    }
+    if (isLast) {
+      List<String> last = moved(harness, state, SwitchState.normal());
+      if (tied) {
+        last.add(UNTIE);
+      }
+      if (!last.isEmpty()) {
+        bars.put(steps.size(), String.join("  ", last));
+      }
     }
     return bars;
   }

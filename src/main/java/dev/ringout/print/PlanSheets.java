@@ -98,6 +98,8 @@ public final class PlanSheets {
           Map.entry(12, 14),
           Map.entry(13, 18));
 
+  private static final Map<Integer, Integer> CALLS_MM = Map.of(0, 14, 1, 66, 2, 58, 3, 28, 4, 20);
+
   private static final int JOB_BOX_MM = 9;
   private static final Map<Integer, Integer> JOB_MM = Map.of(0, 52, 1, 74, 2, 64);
 
@@ -154,7 +156,8 @@ public final class PlanSheets {
                 PlanBars.of(
                     plan.circuit().harness(),
                     List.of(),
-                    steps(plan, Reading.Kind.CONTINUITY).toList()))
+                    steps(plan, Reading.Kind.CONTINUITY).toList(),
+                    steps(plan, Reading.Kind.INSULATION).findAny().isEmpty()))
             .withMarkWhere(CONTINUITY_FAILS));
   }
 
@@ -179,7 +182,8 @@ public final class PlanSheets {
                 PlanBars.of(
                     plan.circuit().harness(),
                     steps(plan, Reading.Kind.CONTINUITY).toList(),
-                    steps(plan, Reading.Kind.INSULATION).toList()))
+                    steps(plan, Reading.Kind.INSULATION).toList(),
+                    true))
             .withMarkWhere(INSULATION_FAILS));
   }
 
@@ -215,7 +219,7 @@ public final class PlanSheets {
   private static OutSheet job(TestPlan plan, String title) {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("serial number", "", ""));
-    rows.add(List.of("date", "", "2026-11-25"));
+    rows.add(List.of("date", "", "year-month-day"));
     rows.add(List.of("revision", plan.circuit().harness().headerValue("revision"), ""));
     String drawing = plan.circuit().harness().headerValue("drawing");
     if (!drawing.isEmpty()) {
@@ -224,24 +228,24 @@ public final class PlanSheets {
     rows.add(List.of("procedure", "", ""));
     rows.add(List.of("operator", "", "who reads"));
     rows.add(List.of("inspector", "", "who accepts, and did not read"));
-    rows.add(List.of("temperature", "", "20 °C"));
-    rows.add(List.of("humidity", "", "46 %"));
-    rows.add(List.of("instrument", "", "milliohm meter"));
+    rows.add(List.of("temperature", "", "as 20 °C"));
+    rows.add(List.of("humidity", "", "as 46 %"));
+    rows.add(List.of("instrument", "", "as milliohm meter"));
     rows.add(List.of("instrument number", "", ""));
-    rows.add(List.of("calibration due", "", "2027-03-31"));
-    rows.add(List.of("continuity range", "", "40 MΩ: what OL is more than"));
-    rows.add(List.of("meter accuracy", "", "0.5 % + 2 digits"));
-    rows.add(List.of("meter resolution", "", "1 mΩ"));
-    rows.add(List.of("lead null", "", "nulled, or what they read together: 0.21 Ω"));
+    rows.add(List.of("calibration due", "", "year-month-day"));
+    rows.add(List.of("continuity range", "", "what OL is more than, as 40 MΩ"));
+    rows.add(List.of("meter accuracy", "", "as 0.5 % + 2 digits"));
+    rows.add(List.of("meter resolution", "", "as 1 mΩ"));
+    rows.add(List.of("lead null", "", "nulled, or what they read together, as 0.21 Ω"));
     if (steps(plan, Reading.Kind.INSULATION).findAny().isPresent()) {
-      rows.add(List.of("insulation instrument", "", "insulation tester; blank: the same"));
+      rows.add(List.of("insulation instrument", "", "as insulation tester; blank: the same"));
       rows.add(List.of("insulation instrument number", "", ""));
-      rows.add(List.of("insulation calibration due", "", "2027-03-31"));
-      rows.add(List.of("insulation range", "", "10 GΩ: what OL is more than"));
+      rows.add(List.of("insulation calibration due", "", "year-month-day"));
+      rows.add(List.of("insulation range", "", "what OL is more than, as 10 GΩ"));
     }
     return new OutSheet(
         "Job",
-        List.of("Name", "Value", "Such as"),
+        List.of("Name", "Value", "What to write"),
         filledIn(rows, plan.options().job()),
         Look.printed(title).withTextToFill(1).withSizes(JOB_BOX_MM, JOB_MM));
   }
@@ -353,7 +357,7 @@ public final class PlanSheets {
         "Calls",
         List.of("Step", "First person", "Second person", "Then", "Tick"),
         rows,
-        Look.printed(title).withNumbers(0).withToFill(4));
+        Look.printed(title).withNumbers(0).withToFill(4).withSizes(0, CALLS_MM));
   }
 
   private static String state(Step step) {

@@ -8,7 +8,10 @@ final class ScreenStyle {
   static final String VIEWPORT =
       "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n";
 
-  /** Drawings are black on white by themselves: in the dark they are turned over. */
+  /**
+   * Drawings are black on white by themselves: in the dark they are turned over. On a phone they
+   * stay large enough to be read, and scroll by themselves.
+   */
   static final String COMMON =
       """
       @media screen {
@@ -26,8 +29,8 @@ final class ScreenStyle {
         a:focus-visible, input:focus-visible, button:focus-visible, div.scroll:focus-visible { outline: 3px solid currentColor; outline-offset: 2px; }
         p.warns { border-left-color: var(--bad); }
         th { border-bottom-color: var(--ink); } td { border-bottom-color: var(--line); }
-        div.scroll { overflow-x: auto; }
-        svg { background: #fff; max-width: 100%; height: auto; }
+        div.scroll, div.drawings, figure { overflow-x: auto; }
+        svg { background: #fff; max-width: max(100%, 180mm); height: auto; }
       }
       """;
 

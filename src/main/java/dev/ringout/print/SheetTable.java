@@ -15,6 +15,9 @@ final class SheetTable {
   /** Points tied together: {@code P4-4+P4-5}. */
   private static final Pattern TIED = Pattern.compile("[^\\s+]+-[^\\s+]+(\\+[^\\s+]+-[^\\s+]+)+");
 
+  /** Switches and lifted ends: {@code S1=MADE; W12=LIFTED}. */
+  private static final Pattern STATE = Pattern.compile("[^\\s=;]+=[^=;]+(; [^\\s=;]+=[^=;]+)*");
+
   private final OutSheet sheet;
   private final OutSheet.Look look;
   private final int columns;
@@ -46,14 +49,19 @@ final class SheetTable {
     }
     html.append("</tr></thead><tbody>\n");
     for (int row = 0; row < sheet.rows().size(); row++) {
-      if (look.bars().containsKey(row)) {
-        html.append("<tr class=\"bar\"><td colspan=\"" + columns + "\">")
-            .append(Html.escaped(look.bars().get(row)))
-            .append("</td></tr>\n");
-      }
+      bar(row);
       row(sheet.rows().get(row));
     }
+    bar(sheet.rows().size());
     html.append("</tbody></table></div>\n");
+  }
+
+  private void bar(int row) {
+    if (look.bars().containsKey(row)) {
+      html.append("<tr class=\"bar\"><td colspan=\"" + columns + "\">")
+          .append(Html.escaped(look.bars().get(row)))
+          .append("</td></tr>\n");
+    }
   }
 
   private void across(String kind, String words) {
@@ -115,15 +123,20 @@ final class SheetTable {
     if (look.toFill().contains(column)) {
       return look.texts().contains(column) ? " class=\"fill words\"" : " class=\"fill\"";
     }
-    return text.length() <= SHORT ? " class=\"short\"" : "";
+    return text.length() <= SHORT && text.indexOf('=') < 0 ? " class=\"short\"" : "";
   }
 
-  /** Of points tied together no line ends within a name. */
+  /**
+   * Of points tied together no line ends within a name; of a switch's position ({@code S5=LOCKED})
+   * one may end behind the sign, and a box to tick is not broken.
+   */
   private static String names(String text) {
-    return TIED.matcher(text).matches()
-        ? "<span class=\"name\">"
-            + Html.escaped(text).replace("+", "+</span> <span class=\"name\">")
-            + "</span>"
-        : Html.escaped(text);
+    String escaped = Html.escaped(text).replace("[ ]", "[&#160;]");
+    if (TIED.matcher(text).matches()) {
+      return "<span class=\"name\">"
+          + escaped.replace("+", "+</span> <span class=\"name\">")
+          + "</span>";
+    }
+    return STATE.matcher(text).matches() ? escaped.replace("=", "= ") : escaped;
   }
 }

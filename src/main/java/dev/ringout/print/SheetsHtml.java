@@ -115,11 +115,8 @@ public final class SheetsHtml {
           part = new ArrayList<>();
           rows = 0;
         }
-        part.add(
-            new Piece(
-                new OutSheet(
-                    sheet.name(), sheet.headings(), some, sheet.look().from(start, some.size())),
-                goesOn));
+        OutSheet.Look look = sheet.look().from(start, some.size(), sheet.rows().size());
+        part.add(new Piece(new OutSheet(sheet.name(), sheet.headings(), some, look), goesOn));
         rows += some.size();
         goesOn = true;
         start += some.size();
@@ -157,7 +154,9 @@ public final class SheetsHtml {
             .append(Html.escaped(sheet.look().caution()))
             .append("</p>\n");
       }
-      html.append(piece.goesOn() ? "" : sheet.look().picture());
+      if (!piece.goesOn() && !sheet.look().picture().isEmpty()) {
+        html.append("<div class=\"drawings\">").append(sheet.look().picture()).append("</div>\n");
+      }
       new SheetTable(sheet, html).write();
       html.append("</section>\n");
       first = false;

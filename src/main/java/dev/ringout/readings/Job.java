@@ -38,6 +38,8 @@ public record Job(
     places = Collections.unmodifiableMap(new LinkedHashMap<>(places));
   }
 
+  private static final List<String> REMARKS = List.of("note", "remark", "remarks");
+
   /** The row that gives the day of the test, whatever else a sheet calls it. */
   public static final String DATE = "date";
 
@@ -52,6 +54,11 @@ public record Job(
         .findFirst()
         .orElse("")
         .strip();
+  }
+
+  /** What the tester says of the test in words of his own, as written. */
+  public List<String> remarks() {
+    return REMARKS.stream().map(this::value).filter(text -> !text.isEmpty()).toList();
   }
 
   /** The cell that gives an entry, or the file. */

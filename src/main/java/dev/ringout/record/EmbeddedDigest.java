@@ -46,7 +46,7 @@ public final class EmbeddedDigest {
       } catch (RuntimeException | StackOverflowError e) {
         // The library throws whatever it stumbles over in a damaged document, and goes down without
         // end where one thing in it holds the next.
-        throw new IOException("it is no PDF: " + e.getMessage(), e);
+        throw new IOException("it is not a PDF: " + e.getMessage(), e);
       }
     }
     if (name.endsWith(".xlsx")) {

@@ -6,6 +6,7 @@ import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Conceded;
 import dev.ringout.compare.IdleConcession;
 import dev.ringout.compare.Outcome;
+import dev.ringout.readings.Job;
 import dev.ringout.record.RecordBlock.Heading;
 import dev.ringout.record.RecordBlock.NewPage;
 import dev.ringout.record.RecordBlock.Pairs;
@@ -73,6 +74,16 @@ final class FirstPage {
     long errors = record.review().count(Severity.ERROR);
     if (errors > 0) {
       doubts.add(Text.of("The paper itself has %s: see Remarks.", Numbers.count(errors, "error")));
+    }
+    for (Job job : record.result().readings().jobs()) {
+      job.remarks().forEach(text -> doubts.add(Text.of("On the sheet Job: \"%s\"", text)));
+    }
+    int notes = record.result().noted().size();
+    if (notes > 0) {
+      doubts.add(
+          Text.of(
+              "The tester wrote something beside %s: see the column Note.",
+              Numbers.count(notes, "reading")));
     }
     return doubts;
   }

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Contacts that differ in case alone. */
+/** Contacts that differ only in small and capital letters. */
 final class CaseTwins implements Check {
   @Override
   public String rule() {
@@ -18,7 +18,7 @@ final class CaseTwins implements Check {
 
   @Override
   public String about() {
-    return "which items use small and capital letters side by side";
+    return "items with both small and capital letters";
   }
 
   @Override
@@ -37,7 +37,7 @@ final class CaseTwins implements Check {
             Severity.NOTE,
             item.getKey(),
             Text.of(
-                "%s has contacts that differ in case alone: %s and the capitals",
+                "%s has contacts that differ only in small and capital letters: %s and the capitals",
                 item.getKey(), String.join(", ", twins)),
             "MIL-DTL-38999 insert drawings: capital and small letters are different contacts");
       }

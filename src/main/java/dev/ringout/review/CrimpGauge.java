@@ -73,7 +73,7 @@ final class CrimpGauge implements Check {
         Severity.NOTE,
         first,
         Text.of(
-            "%s of connectors, this one first, could not be held against a contact: the gauge, or a contact that the tables have, is missing",
+            "%s of connectors, this one first, could not be checked: the gauge or a known contact is missing",
             Numbers.count(ends, "wire end")),
         COMMON);
   }

@@ -21,7 +21,7 @@ final class CrimpPull implements Check {
 
   @Override
   public String about() {
-    return "pull-test samples hold, and what a failed one puts in doubt";
+    return "pull-test samples hold; after a bad one, which crimps are in doubt";
   }
 
   @Override
@@ -44,7 +44,7 @@ final class CrimpPull implements Check {
           crimp.wire(),
           "the pull of "
               + crimp.wire()
-              + " names no standard; the standards differ by more than half",
+              + " names no standard, and the standards differ by more than half",
           COMMON);
       return;
     }
@@ -55,7 +55,7 @@ final class CrimpPull implements Check {
           Severity.WARNING,
           crimp.wire(),
           Text.of(
-              "%s has no least pull for %s; there are %s",
+              "%s has no minimum pull for %s; there are %s",
               crimp.standard(),
               gauge.map(Gauge::label).orElse("a wire without a gauge"),
               standards(paper)),

@@ -12,7 +12,7 @@ final class HeaderMissing implements Check {
 
   @Override
   public String about() {
-    return "drawing, revision and effectivity stand in the header";
+    return "drawing, revision and effectivity are in the header";
   }
 
   @Override
@@ -26,7 +26,7 @@ final class HeaderMissing implements Check {
         findings.say(
             Severity.WARNING,
             "header " + name,
-            "the header names no " + name + ": nobody can tell whether this paper is the right one",
+            "the header names no " + name + ": nobody knows whether this paper is the right one",
             COMMON);
       }
     }

@@ -32,7 +32,7 @@ final class ItemKind implements Check {
           Severity.NOTE,
           unknown.get(0),
           Text.of(
-              "%s without a kind, and with no class letter that says it: %s%s",
+              "%s without a kind, and the letter does not say it: %s%s",
               Numbers.count(unknown.size(), "item"),
               unknown.stream().limit(8).collect(Collectors.joining(", ")),
               unknown.size() > 8 ? " …" : ""),

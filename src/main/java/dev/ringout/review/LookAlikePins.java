@@ -17,7 +17,7 @@ final class LookAlikePins implements Check {
 
   @Override
   public String about() {
-    return "no two pins of an item are told apart by a look-alike alone";
+    return "no two pins of an item look alike";
   }
 
   @Override

@@ -14,7 +14,7 @@ final class OneEnded implements Check {
 
   @Override
   public String about() {
-    return "every wire has both its ends on a point that is known";
+    return "both ends of every wire are on a known point";
   }
 
   @Override

@@ -138,8 +138,8 @@ public record Review(
 
   private static String notInForce(Waiver waiver, Optional<LocalDate> day) {
     return day.isPresent()
-        ? " has expired on " + waiver.until()
-        : " holds until " + waiver.until() + ", and nothing says on which day the test was";
+        ? " expired on " + waiver.until()
+        : " holds until " + waiver.until() + ", but the day of the test is not given";
   }
 
   private static boolean holds(Waiver waiver, Optional<LocalDate> day) {

@@ -23,7 +23,7 @@ final class SignalsOnNet implements Check {
 
   @Override
   public String about() {
-    return "one net bears one signal name";
+    return "one net has one signal name";
   }
 
   @Override
@@ -50,7 +50,7 @@ final class SignalsOnNet implements Check {
                 Severity.WARNING,
                 point,
                 Text.of(
-                    "one net bears %d names: %s",
+                    "one net has %d names: %s",
                     signals.size(), signals.stream().limit(5).collect(Collectors.joining(", "))),
                 COMMON);
           }

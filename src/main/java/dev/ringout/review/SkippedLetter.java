@@ -24,7 +24,7 @@ final class SkippedLetter implements Check {
 
   @Override
   public String about() {
-    return "no pin bears a letter that inserts skip";
+    return "no pin has a letter that inserts do not use";
   }
 
   @Override
@@ -45,7 +45,8 @@ final class SkippedLetter implements Check {
               Severity.WARNING,
               point,
               Text.of(
-                  "lettered inserts skip %s: is %s the contact %s?", point.pin(), point, MEANT[at]),
+                  "lettered inserts do not use %s: is %s the contact %s?",
+                  point.pin(), point, MEANT[at]),
               "MIL-DTL-38999 insert drawings: I, O and Q, small l and o are not used");
         }
       }

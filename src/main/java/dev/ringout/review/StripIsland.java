@@ -20,7 +20,7 @@ final class StripIsland implements Check {
 
   @Override
   public String about() {
-    return "terminals of a strip that bear one signal are joined";
+    return "terminals of a strip with the same signal are joined";
   }
 
   @Override
@@ -53,7 +53,7 @@ final class StripIsland implements Check {
                               Severity.WARNING,
                               apart,
                               Text.of(
-                                  "%s and %s both bear %s, but nothing joins them: is a jumper missing?",
+                                  "%s and %s both have %s, but nothing joins them: is a jumper missing?",
                                   points.get(0), apart, signal),
                               COMMON)));
     }

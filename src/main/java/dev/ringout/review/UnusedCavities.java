@@ -20,7 +20,7 @@ final class UnusedCavities implements Check {
 
   @Override
   public String about() {
-    return "every cavity without a wire is accounted for";
+    return "every cavity without a wire is filled or listed";
   }
 
   @Override

@@ -30,7 +30,7 @@ final class VoltageDrop implements Check {
 
   @Override
   public String about() {
-    return "the drop over the way of a load is within what is allowed";
+    return "the voltage drop to each load is allowed";
   }
 
   @Override

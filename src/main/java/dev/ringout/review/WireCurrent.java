@@ -21,7 +21,7 @@ final class WireCurrent implements Check {
 
   @Override
   public String about() {
-    return "each wire on the way of a load carries its current";
+    return "each wire to a load can carry its current";
   }
 
   @Override

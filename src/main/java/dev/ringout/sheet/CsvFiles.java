@@ -65,7 +65,7 @@ final class CsvFiles implements TabularFile {
     for (Path path : paths) {
       if (!Files.isRegularFile(path)) {
         throw new UnusableInput(
-            shownName + "/" + fileName(path), Reason.MISSING, "is no file that can be read");
+            shownName + "/" + fileName(path), Reason.MISSING, "is not a file that can be read");
       }
       tables.add(reader.read(path));
     }
@@ -248,7 +248,7 @@ final class CsvFiles implements TabularFile {
         throw new UnusableInput(
             shownName,
             Reason.NOT_UNDERSTOOD,
-            "is no clean CSV (a quote that is never closed?): "
+            "is not clean CSV (a quote that is never closed?): "
                 + (e.getCause() == null ? e : e.getCause()).getMessage());
       } catch (IOException | UncheckedIOException e) {
         throw new UnusableInput(shownName, Reason.MISSING, "can't be read: " + e.getMessage());

@@ -18,12 +18,14 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.Font;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.IndexedColors;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -35,7 +37,9 @@ import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 /** Writes sheets as a workbook, a folder of CSV files or one CSV file. */
 public final class OutFile {
   private static final int WIDEST_COLUMN = 60;
-  private static final int WIDEST_PRINTED_COLUMN = 120;
+
+  /** With a narrow one beside it as wide as an upright page: wider ones are printed smaller. */
+  private static final int WIDEST_PRINTED_COLUMN = 84;
 
   /** What a pen needs. */
   private static final int NARROWEST_TO_FILL = 8;
@@ -108,8 +112,9 @@ public final class OutFile {
    *
    * @param above the headings, and below them what is on every page
    * @param at of each row of the sheet
+   * @param isEndedByBar whether a bar stands below the last of them
    */
-  record Rows(int above, List<Integer> at) {
+  record Rows(int above, List<Integer> at, boolean isEndedByBar) {
     static Rows of(OutSheet sheet) {
       int above = sheet.look().caution().isEmpty() ? 1 : 2;
       int next = above;
@@ -118,11 +123,12 @@ public final class OutFile {
         next += sheet.look().bars().containsKey(row) ? 1 : 0;
         at.add(next++);
       }
-      return new Rows(above, at);
+      return new Rows(above, at, sheet.look().bars().containsKey(sheet.rows().size()));
     }
 
     int last() {
-      return at.isEmpty() ? above : at.get(at.size() - 1);
+      int last = at.isEmpty() ? above : at.get(at.size() - 1);
+      return isEndedByBar ? last + 1 : last;
     }
   }
 
@@ -145,6 +151,7 @@ public final class OutFile {
     private final CellStyle text;
     private final CellStyle ruled;
     private final CellStyle ruledText;
+    private final CellStyle ruledNumber;
     private final CellStyle ruledHeading;
     private final CellStyle bar;
 
@@ -159,6 +166,8 @@ public final class OutFile {
       ruled = ruled(workbook);
       ruledText = ruled(workbook);
       ruledText.setDataFormat(asText);
+      ruledNumber = ruled(workbook);
+      ruledNumber.setAlignment(HorizontalAlignment.CENTER);
       ruledHeading = ruled(workbook);
       ruledHeading.setFont(bold);
       Font white = workbook.createFont();
@@ -188,10 +197,18 @@ public final class OutFile {
       SXSSFSheet to, OutSheet sheet, Styles styles, Rows rows, float rowPoints) {
     boolean printed = !sheet.look().title().isEmpty();
     to.createFreezePane(0, rows.above());
-    for (int column = 0; column < sheet.headings().size(); column++) {
-      to.setColumnWidth(column, (int) Math.round(256 * width(sheet, column)));
+    double[] widths =
+        IntStream.range(0, sheet.headings().size())
+            .mapToDouble(column -> width(sheet, column))
+            .toArray();
+    for (int column = 0; column < widths.length; column++) {
+      to.setColumnWidth(column, (int) Math.round(256 * widths[column]));
     }
-    row(to.createRow(0), sheet.headings(), printed ? styles.ruledHeading : styles.heading);
+    SXSSFRow headings = to.createRow(0);
+    row(headings, sheet.headings(), printed ? styles.ruledHeading : styles.heading);
+    if (printed) {
+      heighten(headings, sheet.headings(), widths);
+    }
     if (!sheet.look().caution().isEmpty()) {
       across(to, 1, sheet, SheetBar.of(sheet.look().caution()), styles.ruledHeading);
     }
@@ -209,11 +226,30 @@ public final class OutFile {
       }
       if (rowPoints > 0) {
         row.setHeightInPoints(rowPoints);
+      } else if (printed) {
+        heighten(row, cells, widths);
       }
       int at = index;
       sheet.pictures().stream()
           .filter(picture -> picture.row() == at)
           .forEach(picture -> row.setHeightInPoints(PicturesInCells.rowPoints(picture)));
+    }
+    if (rows.isEndedByBar()) {
+      String bar = sheet.look().bars().get(sheet.rows().size());
+      across(to, rows.last(), sheet, SheetBar.of(bar), styles.bar);
+    }
+  }
+
+  /** Makes a row as high as its fullest cell: not every program looks by itself. */
+  private static void heighten(SXSSFRow row, List<String> cells, double[] widths) {
+    int lines =
+        IntStream.range(0, Math.min(cells.size(), widths.length))
+            .filter(column -> cells.get(column).indexOf(' ') > 0)
+            .map(column -> (int) Math.ceil((cells.get(column).length() + 1) / widths[column]))
+            .max()
+            .orElse(1);
+    if (lines > 1) {
+      row.setHeightInPoints(lines * row.getSheet().getDefaultRowHeightInPoints());
     }
   }
 
@@ -247,6 +283,7 @@ public final class OutFile {
       var cell = row.createCell(column);
       cell.setCellStyle(sheet.look().texts().contains(column) ? styles.ruledText : styles.ruled);
       if (!text.isEmpty() && sheet.look().numbers().contains(column)) {
+        cell.setCellStyle(styles.ruledNumber);
         cell.setCellValue(Double.parseDouble(text));
       } else if (!text.isEmpty()) {
         cell.setCellValue(fitting(text));

@@ -68,7 +68,8 @@ public record OutSheet(
    * @param about stands beside the sheet's name on a page; may be empty
    * @param picture drawings (SVG) above the table, or where pages have none below it; may be empty
    * @param caution stands on every page of the sheet; may be empty
-   * @param bars the row from which on something else holds, and what: a bar across the sheet
+   * @param bars the row from which on something else holds, and what: a bar across the sheet; the
+   *     number of rows for one below them all
    * @param widthsMm how wide columns are printed, those that are not as wide as what they hold
    * @param rowMm how high a row to fill in is; 0 where it is as high as what it holds
    * @param onScreen columns, the last ones, that a workbook has to reckon with and no paper shows
@@ -170,10 +171,11 @@ public record OutSheet(
       return with(parts -> parts.onScreen = Set.of(columns));
     }
 
-    /** The look of some of the rows, from one on. */
-    public Look from(int first, int rows) {
+    /** The look of some of all rows, from one on; a bar below the last one is of the last. */
+    public Look from(int first, int rows, int all) {
       SortedMap<Integer, String> own = new TreeMap<>();
-      bars.subMap(first, first + rows).forEach((row, words) -> own.put(row - first, words));
+      int end = first + rows == all ? all + 1 : first + rows;
+      bars.subMap(first, end).forEach((row, words) -> own.put(row - first, words));
       return withBars(own);
     }
 

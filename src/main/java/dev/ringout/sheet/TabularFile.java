@@ -105,6 +105,6 @@ public interface TabularFile extends Closeable {
     throw new UnusableInput(
         shownName,
         Reason.NOT_UNDERSTOOD,
-        "is no kind of table that is read here: .xlsx, .xls, .ods, .csv or a folder of .csv");
+        "is not a table that can be read; these can: .xlsx, .xls, .ods, .csv or a folder of .csv");
   }
 }

@@ -129,7 +129,7 @@ final class ZipParts {
         return at;
       }
     }
-    throw new ZipException("it is no whole zip file");
+    throw new ZipException("it is not a whole zip file");
   }
 
   private int length(int at) {

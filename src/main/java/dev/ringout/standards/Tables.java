@@ -147,7 +147,7 @@ public final class Tables {
   public static Tables with(Path folder, FileBytes.Reader reader) throws Unusable {
     Map<String, List<Entry>> own = new LinkedHashMap<>();
     if (Files.exists(folder) && !Files.isDirectory(folder)) {
-      throw new Unusable("is no folder");
+      throw new Unusable("is not a folder");
     }
     try (var files = Files.list(folder)) {
       for (Path file : files.sorted().toList()) {
@@ -156,7 +156,7 @@ public final class Tables {
           String table = name.substring(0, name.length() - ".csv".length());
           if (!KEYS.containsKey(table)) {
             throw new Unusable(
-                name + " is no table that is known; these are: " + String.join(", ", names()));
+                name + " is not a known table; these are: " + String.join(", ", names()));
           }
           own.put(table, read(table, name, reader.read(file).utf8()));
         }
@@ -177,7 +177,7 @@ public final class Tables {
     try {
       read = PublishedTable.of(text);
     } catch (RuntimeException e) {
-      throw new Unusable(file + " is no clean CSV: " + e.getMessage());
+      throw new Unusable(file + " is not clean CSV: " + e.getMessage());
     }
     PublishedTable published = PublishedTable.load(Tables.class, table + ".csv");
     List<Entry> entries = new ArrayList<>();

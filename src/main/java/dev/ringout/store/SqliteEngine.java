@@ -307,7 +307,8 @@ final class SqliteEngine implements Engine {
               "is damaged: " + message + "; take the last backup, and keep this file",
               e);
       case NOT_A_DATABASE ->
-          new StoreTrouble(Reason.NOT_UNDERSTOOD, "is no store, or is damaged at its beginning", e);
+          new StoreTrouble(
+              Reason.NOT_UNDERSTOOD, "is not a store, or is damaged at its beginning", e);
       default -> new StoreTrouble(Reason.NOT_UNDERSTOOD, message, e);
     };
   }

@@ -140,7 +140,7 @@ public sealed interface StoreAddress {
   private static StoreTrouble noFile() {
     return new StoreTrouble(
         StoreTrouble.Reason.NOT_UNDERSTOOD,
-        "is no file's name; a store is a file, or postgresql://host:port/database");
+        "is not a file's name; a store is a file, or postgresql://host:port/database");
   }
 
   private static StoreTrouble noAddress() {

@@ -2,9 +2,11 @@ package dev.ringout.text;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.check.Doubt;
+import dev.ringout.check.Noted;
 import dev.ringout.compare.Conceded;
 import dev.ringout.compare.IdleConcession;
 import dev.ringout.compare.Judged;
+import dev.ringout.readings.Job;
 import dev.ringout.readings.Rework;
 import dev.ringout.source.Problem;
 import dev.ringout.units.Numbers;
@@ -15,6 +17,8 @@ import java.util.function.Predicate;
 
 /** What is to be known before the faults: cells not read, doubts, rework, waivers. */
 final class CheckCaveats {
+  private static final int MOST_NOTES = 12;
+
   private final CheckResult result;
   private final Page page;
   private final ReadingLines lines;
@@ -29,6 +33,7 @@ final class CheckCaveats {
     CheckCaveats part = new CheckCaveats(result, page);
     part.unread();
     part.doubts();
+    part.noted();
     part.overtaken();
     part.conceded();
   }
@@ -55,6 +60,34 @@ final class CheckCaveats {
     if (!shown.isEmpty()) {
       page.heading(heading);
       shown.forEach(doubt -> page.paragraph("  ! ", Sentences.doubt(doubt)));
+    }
+  }
+
+  /** A value may be good, and the note beside it say that something is not. */
+  private void noted() {
+    List<Noted> noted = result.noted();
+    List<Job> remarked =
+        result.readings().jobs().stream().filter(job -> !job.remarks().isEmpty()).toList();
+    if (noted.isEmpty() && remarked.isEmpty()) {
+      return;
+    }
+    page.heading("Written on the sheet: read it before you believe the verdict");
+    for (Job job : remarked) {
+      job.remarks()
+          .forEach(text -> page.paragraph("  - ", Text.of("\"%s\" (Job, %s)", text, job.file())));
+    }
+    for (Noted one : noted.subList(0, Math.min(noted.size(), MOST_NOTES))) {
+      page.paragraph(
+          "  - ",
+          Text.of(
+              "%s, %s: \"%s\" (%s)",
+              one.reading().subject(),
+              one.reading().measured().made() ? one.reading().measured().text() : "not tested",
+              one.words(),
+              lines.place(one.reading())));
+    }
+    if (noted.size() > MOST_NOTES) {
+      page.paragraph("  - ", Text.of("and %d more", noted.size() - MOST_NOTES));
     }
   }
 

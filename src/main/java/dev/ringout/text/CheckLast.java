@@ -1,7 +1,6 @@
 package dev.ringout.text;
 
 import dev.ringout.check.CheckResult;
-import dev.ringout.check.CheckResult.Verdict;
 import dev.ringout.words.Sentences;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,9 +26,13 @@ final class CheckLast {
 
   static void write(CheckResult result, Page page, NowDo nowDo) {
     CheckLast part = new CheckLast(result, page, nowDo);
+    if (nowDo.equals(NowDo.NOTHING)) {
+      return;
+    }
     String command = part.command();
+    page.blank()
+        .paragraph("", part.verdict() + " " + part.what() + (command.isEmpty() ? "." : ":"));
     if (!command.isEmpty()) {
-      page.blank().paragraph("", part.verdict() + " " + part.what());
       commandLines(command, page.width()).forEach(line -> page.line("  " + line));
     }
   }
@@ -38,29 +41,48 @@ final class CheckLast {
     return page.styled(CheckHeadline.style(result.verdict()), Sentences.verdict(result));
   }
 
+  /** Cells first: what they say may change all else. */
   private boolean waitsForCells() {
     return !result.readings().unread().isEmpty();
   }
 
   private String what() {
     if (waitsForCells()) {
-      return "Mend the cells that can't be understood and check again.";
+      return "Mend the cells that can't be understood, then check again";
     }
     return switch (result.verdict()) {
-      case CONFORMS -> "Now write the record:";
-      case FAULTS -> "Mend; then plan what to read again, naming what else you touched:";
-      case INCOMPLETE ->
-          result.coverage().isComplete()
-              ? "Settle the doubts above, then write the record:"
-              : "Now plan what is left to read:";
+      case CONFORMS -> "Now write the record";
+      case FAULTS -> "Mend; then plan what to read again, naming what else you touched";
+      case INCOMPLETE -> whatIsLeft();
     };
   }
 
-  private String command() {
-    if (result.verdict() == Verdict.FAULTS) {
-      return nowDo.retest();
+  private String whatIsLeft() {
+    if (!result.coverage().isComplete()) {
+      return "Now plan what is left to read";
     }
-    return result.coverage().isComplete() ? nowDo.record() : nowDo.rest();
+    return result.isProven()
+        ? "Answer what weakens this verdict, above, then write the record"
+        : "Read again what is not tested or not judged, above, then check again";
+  }
+
+  /** What to type now; empty where it is the same command once more. */
+  private String command() {
+    if (waitsForCells()) {
+      return "";
+    }
+    return switch (result.verdict()) {
+      case CONFORMS -> nowDo.record();
+      case FAULTS -> nowDo.retest();
+      case INCOMPLETE -> commandForWhatIsLeft();
+    };
+  }
+
+  private String commandForWhatIsLeft() {
+    if (!result.coverage().isComplete()) {
+      return nowDo.rest();
+    }
+    return result.isProven() ? nowDo.record() : "";
   }
 
   /** A command in lines that a shell takes for one, broken between its words. */

@@ -55,7 +55,9 @@ public final class DiffText {
 
   private void headline() {
     Style style = difference.isElectricallySame() ? Style.GOOD : Style.BAD;
-    page.paragraph("", page.styled(style, DiffWords.verdict(difference, paper.header())));
+    page.paragraph(
+        "",
+        page.styled(style, DiffWords.verdict(difference, paper.header(), paper.fromReadings())));
     page.blank();
     page.paragraph("From     ", UnitTitle.of(difference.before()));
     page.paragraph("To       ", UnitTitle.of(difference.after()));

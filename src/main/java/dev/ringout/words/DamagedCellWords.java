@@ -48,7 +48,7 @@ final class DamagedCellWords implements DamagedCell.Cases<OddityWords> {
   @Override
   public OddityWords madeDate(DamagedCell.MadeDate odd) {
     return OddityWords.of(
-        "the spreadsheet has made a date of this cell ("
+        "the spreadsheet has changed this cell to a date ("
             + odd.value()
             + ")"
             + beside(odd.neighbours()),

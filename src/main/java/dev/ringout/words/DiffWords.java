@@ -32,10 +32,12 @@ public final class DiffWords {
    * The verdict.
    *
    * @param header what the headers have otherwise
+   * @param fromReadings whether one list was built from readings: it knows no more than was read
    */
-  public static String verdict(Difference difference, List<HeaderChange> header) {
+  public static String verdict(
+      Difference difference, List<HeaderChange> header, boolean fromReadings) {
     if (difference.isEmpty() && header.isEmpty()) {
-      return "NO DIFFERENCE";
+      return fromReadings ? "NO DIFFERENCE in what was read" : "NO DIFFERENCE";
     }
     if (difference.isElectricallySame()) {
       return "ELECTRICALLY THE SAME: the same points are joined; "

@@ -45,14 +45,15 @@ public final class DoubtSentences implements Doubt.Cases<String> {
   @Override
   public String calibrationExpired(Doubt.CalibrationExpired doubt) {
     return Text.of(
-        "Calibration of %s had expired on %s; the test is of %s.",
+        "Calibration of %s expired on %s; the test was on %s.",
         named(doubt.instrument()), doubt.dueDay(), doubt.testDay());
   }
 
   @Override
   public String calibrationNotStated(Doubt.CalibrationNotStated doubt) {
     return Text.of(
-        "There is no calibration date for %s (%s).", named(doubt.instrument()), doubt.file());
+        "There is no calibration date for %s (%s): write it on the sheet Job, such as 2027-03-31.",
+        named(doubt.instrument()), doubt.file());
   }
 
   @Override
@@ -70,7 +71,7 @@ public final class DoubtSentences implements Doubt.Cases<String> {
         .map(
             one ->
                 Text.of(
-                    "%s, so nobody can tell whether %s, due %s, was in calibration: write it as"
+                    "%s, so nobody knows whether %s, due %s, was in calibration: write it as"
                         + " \"date\" on the sheet Job.",
                     said, named(one), one.calibrationDue()))
         .orElse(said + ": write it as \"date\" on the sheet Job.");
@@ -85,8 +86,8 @@ public final class DoubtSentences implements Doubt.Cases<String> {
 
   @Override
   public String serialNumberNotStated(Doubt.SerialNumberNotStated doubt) {
-    return "There is no serial number, so nobody can tell which unit was tested: write it as"
-        + " \"serial number\" on the sheet Job, or say "
+    return "There is no serial number, so nobody knows which unit was tested: write it as"
+        + " \"serial number\" on the sheet Job, or give "
         + OptionNames.SERIAL
         + ".";
   }
@@ -101,7 +102,7 @@ public final class DoubtSentences implements Doubt.Cases<String> {
   @Override
   public String effectivityNotUnderstood(Doubt.EffectivityNotUnderstood doubt) {
     return Text.of(
-        "For which units the list is can't be told from \"%s\": write it on the sheet Header"
+        "The effectivity \"%s\" can't be understood: write it on the sheet Header"
             + " such as 0100 to 0200; 0305; 0300 and on; or all.",
         doubt.text());
   }
@@ -122,7 +123,7 @@ public final class DoubtSentences implements Doubt.Cases<String> {
   @Override
   public String noTester(Doubt.NoTester doubt) {
     return Text.of(
-        "No operator is named in %s, so nobody can tell whether the inspector is another person.",
+        "No operator is named in %s, so nobody knows whether the inspector is another person.",
         doubt.file());
   }
 

@@ -200,7 +200,7 @@ final class FaultSummary implements Fault.Cases<String> {
   public String slippedRows(Fault.SlippedRows slipped) {
     return Text.of(
         "From row %d of the sheet (%s) on, or earlier, each value fits the row %s: a line was"
-            + " probably %s. This alone is no fault of the unit.",
+            + " probably %s. This alone is not a fault of the unit.",
         slipped.first().reading().place().row(),
         slipped.first().reading().subject(),
         slipped.step() > 0 ? "below" : "above",

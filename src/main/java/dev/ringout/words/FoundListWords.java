@@ -22,7 +22,9 @@ public final class FoundListWords {
 
   /** What to read next. */
   public static String sentence(FoundList.Next next) {
-    return Text.of("%s to REST: not held apart from %d other nets", next.point(), next.openNets());
+    return Text.of(
+        "%s to REST: not held apart from %s",
+        next.point(), Numbers.count(next.openNets(), "other net"));
   }
 
   /** The list as a unit's wiring: each join is a wire with a note of what shows it. */

@@ -97,7 +97,7 @@ public final class MeterWords {
         @Override
         public String noAddress(Failure.NoAddress failure) {
           return quoted(failure.text())
-              + " is no address of a meter; expected one such as 192.0.2.7:5025,"
+              + " is not an address of a meter; write one such as 192.0.2.7:5025,"
               + " TCPIP::192.0.2.7::hislip0::INSTR, /dev/ttyUSB0, COM3, none or practice";
         }
 
@@ -224,7 +224,7 @@ public final class MeterWords {
         @Override
         public String noValue(Failure.NoValue failure) {
           return Text.of(
-              "what came in %d ms is no value of ohms; the last was %s",
+              "what came in %d ms is not a value in ohms; the last was %s",
               failure.millis(), quoted(failure.last()));
         }
 

@@ -57,7 +57,7 @@ public final class NotJudgedSentences implements NotJudged.Cases<String> {
   @Override
   public String wordForJoin(NotJudged.WordForJoin reason) {
     return Text.of(
-        "\"%s\" is no value; the limit is %s (\"words\" on the sheet Limits says where a word is"
+        "\"%s\" is not a value; the limit is %s (\"words\" on the sheet Limits says where a word is"
             + " enough)",
         reason.measured().text(), Ohms.text(reason.limitOhms()));
   }
@@ -86,7 +86,7 @@ public final class NotJudgedSentences implements NotJudged.Cases<String> {
   @Override
   public String wordForValue(NotJudged.WordForValue reason) {
     return Text.of(
-        "\"%s\" is no value (\"words\" on the sheet Limits says where a word is enough)",
+        "\"%s\" is not a value (\"words\" on the sheet Limits says where a word is enough)",
         reason.measured().text());
   }
 
@@ -114,7 +114,8 @@ public final class NotJudgedSentences implements NotJudged.Cases<String> {
 
   @Override
   public String noValueOfPart(NotJudged.NoValueOfPart reason) {
-    return Text.of("\"%s\" is no value of the %s", reason.measured().text(), names(reason.parts()));
+    return Text.of(
+        "\"%s\" is not a value of the %s", reason.measured().text(), names(reason.parts()));
   }
 
   @Override
@@ -154,7 +155,7 @@ public final class NotJudgedSentences implements NotJudged.Cases<String> {
 
   @Override
   public String beepForInsulation(NotJudged.BeepForInsulation reason) {
-    return "a beep is no insulation reading";
+    return "a beep is not an insulation reading";
   }
 
   @Override

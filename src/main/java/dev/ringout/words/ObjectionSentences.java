@@ -16,7 +16,7 @@ public final class ObjectionSentences implements Objection.Cases<String> {
   @Override
   public String noSerialNumber(Objection.NoSerialNumber objection) {
     return Text.of(
-        "there is no serial number, so nobody can tell whether this is the unit of %s;"
+        "there is no serial number, so nobody knows whether this is the unit of %s;"
             + " write the row \"serial number\" on the job sheet",
         objection.record());
   }

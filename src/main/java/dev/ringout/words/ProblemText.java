@@ -44,7 +44,7 @@ public final class ProblemText {
     if (errors > 0) {
       text.append("\nringout: ")
           .append(Numbers.count(errors, "error"))
-          .append(" in the files; nothing was judged.\n");
+          .append(" in the files; nothing was done.\n");
     }
     return text.toString();
   }

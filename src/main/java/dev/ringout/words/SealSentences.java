@@ -90,7 +90,7 @@ public final class SealSentences {
       case EARLIER_SEAL_SAME -> sealOf(sealFinding);
       case EARLIER_SEAL_OTHER_BYTES -> otherBytes(sealOf(sealFinding));
       case EARLIER_SEAL_MISSING -> missing(sealOf(sealFinding));
-      case EARLIER_SEAL_UNUSABLE -> sealOf(sealFinding) + " is no seal: " + sealFinding.detail();
+      case EARLIER_SEAL_UNUSABLE -> sealOf(sealFinding) + " is not a seal: " + sealFinding.detail();
       case EARLIER_SEAL_NOT_HELD ->
           sealOf(sealFinding) + ": this seal was made before seals held those before them";
       case EARLIER_SIGNATURE_GOOD -> sealOf(sealFinding) + ": signature " + byKey(sealFinding);

@@ -93,7 +93,7 @@ final class WiringOddityWords implements WiringOddity.Cases<OddityWords> {
   @Override
   public OddityWords numberAtOnePin(WiringOddity.NumberAtOnePin odd) {
     return OddityWords.of(
-        "the wire " + odd.wire() + " ends at " + odd.point() + "; no other pin bears its number");
+        "the wire " + odd.wire() + " ends at " + odd.point() + "; no other pin has its number");
   }
 
   @Override

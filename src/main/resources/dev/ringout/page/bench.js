@@ -1796,7 +1796,7 @@ async function valueOrName(text, fast) {
   }
   if (!named) {
     if (!fast) { takeNow(); return; }
-    // The first of its keys may have come alone: what stands there is no value.
+    // The first of its keys may have come alone: what stands there is not a value.
     Object.assign(page.entry, { digits: '', over: false });
     later();
     notice(`${text} came as quick as from a scanner, and names nothing here: nothing is taken. Type it once more.`, 'bad');

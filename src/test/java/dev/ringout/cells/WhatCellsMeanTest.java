@@ -25,14 +25,22 @@ class WhatCellsMeanTest {
     assertEquals(1000, VoltsCell.volts("1", "kV").value().orElseThrow(), 1e-9);
   }
 
+  @Test
+  void five_hundred_below_a_heading_of_kilovolts_is_asked_about() {
+    Understood<Double> volts = VoltsCell.volts("500", "kV");
+    assertTrue(volts.value().isEmpty());
+    assertTrue(volts.complaint().contains("\"500\" in kV is 500000 V"), volts.complaint());
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
-        "high|is no number of volts",
-        "500 mA|is no unit of the volts",
-        "500 VAC|is no unit of the volts",
-        "0 V|must be above 0"
+        "high|is not a number of volts",
+        "500 mA|is not a unit of test voltage",
+        "500 VAC|is not a unit of test voltage",
+        "0 V|must be above 0",
+        "500 kV|is 500000 V: no insulation tester gives so much"
       })
   void what_is_no_test_voltage_says_why(String text, String complaint) {
     Understood<Double> volts = VoltsCell.volts(text, "");
@@ -79,7 +87,7 @@ class WhatCellsMeanTest {
     Understood<?> length = LengthCell.length(text, "");
     assertTrue(length.value().isEmpty(), text);
     assertTrue(
-        length.complaint().contains("expected one such as")
+        length.complaint().contains("write one such as")
             || length.complaint().contains("has no unit"),
         length.complaint());
   }

@@ -254,7 +254,7 @@ class BadInputTest {
     assertRefused(folder.resolve("list.csv"), 66, "list.csv: is a device or a pipe");
     Path inFolder = Files.createDirectories(folder.resolve("unit"));
     Files.createSymbolicLink(inFolder.resolve("wires.csv"), zero);
-    assertRefused(inFolder, 66, "unit/wires.csv: is no file that can be read");
+    assertRefused(inFolder, 66, "unit/wires.csv: is not a file that can be read");
   }
 
   /** Found by trying it: a plan stood in place of the wire list that it was made from. */
@@ -415,7 +415,7 @@ class BadInputTest {
     Run run = Run.of("work", unit);
     assertEquals(65, run.code());
     for (String text : new String[] {"NaN", "12d", "0x1p3", "1e999"}) {
-      assertTrue(run.err().contains("\"" + text + "\" is no number"), run.err());
+      assertTrue(run.err().contains("\"" + text + "\" is not a number"), run.err());
     }
   }
 
@@ -504,8 +504,7 @@ class BadInputTest {
 
   @Test
   void a_picture() throws IOException {
-    assertRefused(
-        file("list.png", "\u0089PNG\r\n\u001a\n"), 65, "is no kind of table that is read here");
+    assertRefused(file("list.png", "\u0089PNG\r\n\u001a\n"), 65, "is not a table that can be read");
   }
 
   @Test
@@ -521,7 +520,7 @@ class BadInputTest {
     assertRefused(
         file("list.csv", "From,To,Gauge\nJ1-A,P2-1,2O\n"),
         65,
-        "error: list.csv!C2 (Gauge): \"2O\" is no gauge;");
+        "error: list.csv!C2 (Gauge): \"2O\" is not a gauge;");
   }
 
   @Test
@@ -530,7 +529,7 @@ class BadInputTest {
     Path harness = file("list.csv", "From,To,Gauge\nJ1-A,P2-1,2O\n");
     assertRefused(harness, 65, "list.csv!C2");
     assertRefused(harness, 65, "readings2.csv!C2");
-    assertRefused(harness, 65, "ringout: 3 errors in the files; nothing was judged.");
+    assertRefused(harness, 65, "ringout: 3 errors in the files; nothing was done.");
   }
 
   @Test

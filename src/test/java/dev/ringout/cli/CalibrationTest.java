@@ -78,13 +78,13 @@ class CalibrationTest {
     Path sheet = unit.sheet("s", "instrument,M1", "calibration due,2027-03-31", "date,2027-04-01");
     waits(
         check(unit.list(), sheet),
-        "Calibration of M1 had expired on 2027-03-31; the test is of 2027-04-01. " + WAITS);
+        "Calibration of M1 expired on 2027-03-31; the test was on 2027-04-01. " + WAITS);
   }
 
   @Test
   void without_the_day_of_the_test_a_due_day_says_nothing() throws IOException {
     Path sheet = unit.sheet("s", "instrument,M1", "calibration due,2027-03-31");
-    waits(check(unit.list(), sheet), "The date of the test is not stated in s, so nobody can tell");
+    waits(check(unit.list(), sheet), "The date of the test is not stated in s, so nobody knows");
   }
 
   @Test
@@ -97,7 +97,7 @@ class CalibrationTest {
             "instrument,M1",
             "calibration due,2027-03-31",
             "date,2027-03-01");
-    waits(check(unit.list(), late), "the test is of 2027-04-02");
+    waits(check(unit.list(), late), "the test was on 2027-04-02");
   }
 
   /** An operator who writes 14:30 has not written a day. */
@@ -196,7 +196,7 @@ class CalibrationTest {
         unit.sheet("s", "instrument,M1", "calibration due,2027-03-31", "date,2027-04-01");
     Run run = check(demands("calibration,not required"), expired);
     conforms(run);
-    assertTrue(run.out().contains("had expired"), run.out());
+    assertTrue(run.out().contains("expired on 2027-03-31"), run.out());
   }
 
   @ParameterizedTest
@@ -248,7 +248,7 @@ class CalibrationTest {
     Run late =
         Run.of("report", unit.list(), sheet, "-o", record, "--date", "2027-04-01", "--force");
     assertEquals(2, late.code(), late.err());
-    assertTrue(Files.readString(record).contains("had expired on 2027-03-31"));
+    assertTrue(Files.readString(record).contains("expired on 2027-03-31"));
     assertTrue(Files.readString(record).contains(WAITS));
     assertFalse(Files.readString(record).contains("CONFORMS"));
   }

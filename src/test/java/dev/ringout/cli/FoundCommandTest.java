@@ -75,6 +75,16 @@ class FoundCommandTest {
   }
 
   @Test
+  void a_number_without_its_item_is_asked_about_and_not_taken_for_a_wire() {
+    Run said = Run.of("found", BRIDGE, "w43 18");
+    assertEquals(64, said.code(), said.out());
+    assertTrue(said.err().contains("Maybe \"W043 on J2-18\""), said.err());
+    Run on = Run.of("found", BRIDGE, "w43 on 18");
+    assertEquals(64, on.code(), on.out());
+    assertTrue(on.err().contains("\"18\" is not a point"), on.err());
+  }
+
+  @Test
   void a_colour_is_taken_for_a_wire_where_one_of_the_item_has_it() {
     assertTrue(found("gry on J1-G").startsWith("W008 belongs in J1-H"), found("gry on J1-G"));
     Run two = Run.of("found", BRIDGE, "BLU on J2-18");

@@ -156,7 +156,7 @@ class LotCommandTest {
     Files.writeString(cables.sheets().resolve("read me.txt"), "Sheets of Monday, by hand.\n");
     Run run = Run.of("lot", cables.list(), cables.sheets());
     assertEquals(1, run.code(), run.out() + run.err());
-    assertTrue(run.err().contains("read me.txt: is no table and is not read"), run.err());
+    assertTrue(run.err().contains("read me.txt: is not a table and is not read"), run.err());
   }
 
   @Test
@@ -198,7 +198,7 @@ class LotCommandTest {
     Files.writeString(empty.resolve("read me.txt"), "nothing");
     Run run = Run.of("lot", cables.list(), empty);
     assertTrue(run.err().contains("empty: is a folder that holds no test sheet"), run.err());
-    assertTrue(run.err().contains("empty/read me.txt: is no table and is not read"), run.err());
+    assertTrue(run.err().contains("empty/read me.txt: is not a table and is not read"), run.err());
     assertEquals(65, run.code());
   }
 

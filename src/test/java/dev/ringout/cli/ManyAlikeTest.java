@@ -38,11 +38,11 @@ class ManyAlikeTest {
     Run run = Run.of("import", list(22, "long #"));
     assertEquals(
         List.of(
-            "warning: list.csv!F2 (Length): \"long 1\" is no length; expected one such as 4 ft, 18 in,"
+            "warning: list.csv!F2 (Length): \"long 1\" is not a length; write one such as 4 ft, 18 in,"
                 + " 250 mm; kept as a note",
-            "warning: list.csv!F3 (Length): \"long 2\" is no length; expected one such as 4 ft, 18 in,"
+            "warning: list.csv!F3 (Length): \"long 2\" is not a length; write one such as 4 ft, 18 in,"
                 + " 250 mm; kept as a note",
-            "warning: list.csv!F4 (Length): \"long 3\" is no length; expected one such as 4 ft, 18 in,"
+            "warning: list.csv!F4 (Length): \"long 3\" is not a length; write one such as 4 ft, 18 in,"
                 + " 250 mm; kept as a note",
             "warning: list.csv: and 19 more: a length without a unit, or none (F5, F6, F7, F8, F9, F10,"
                 + " F11, F12, F13, F14, F15, F16 and 7 more)"),
@@ -54,7 +54,7 @@ class ManyAlikeTest {
     Run run = Run.of("import", list(15, "long"));
     assertEquals(
         List.of(
-            "warning: list.csv!F2 (Length): \"long\" is no length; expected one such as 4 ft, 18 in,"
+            "warning: list.csv!F2 (Length): \"long\" is not a length; write one such as 4 ft, 18 in,"
                 + " 250 mm; kept as a note (15 in all: F2, F3, F4, F5, F6, F7, F8, F9, F10, F11, F12,"
                 + " F13 and 3 more)"),
         about(run, "length"));
@@ -62,7 +62,7 @@ class ManyAlikeTest {
 
   @Test
   void four_alike_are_told_in_full() throws Exception {
-    assertEquals(4, about(Run.of("import", list(4, "long #")), "is no length").size());
+    assertEquals(4, about(Run.of("import", list(4, "long #")), "is not a length").size());
   }
 
   @Test

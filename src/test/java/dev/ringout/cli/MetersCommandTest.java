@@ -167,8 +167,8 @@ class MetersCommandTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "9.91E37    | what came in 1000 ms is no value of ohms; the last was \"9.91E37\"",
-        "-9.9E37    | what came in 1000 ms is no value of ohms; the last was \"-9.9E37\"",
+        "9.91E37    | what came in 1000 ms is not a value in ohms; the last was \"9.91E37\"",
+        "-9.9E37    | what came in 1000 ms is not a value in ohms; the last was \"-9.9E37\"",
         "1.2 V      | \"1.2 V\" is V, no ohms",
         "?          | \"?\" is no answer to \"READ?\"",
       })
@@ -320,7 +320,8 @@ class MetersCommandTest {
   void what_is_no_address_is_said() {
     Run run = meters("--try", "the meter");
     assertEquals(ExitCode.NOT_UNDERSTOOD, run.code());
-    assertTrue(run.err().startsWith("ringout: \"the meter\" is no address of a meter"), run.err());
+    assertTrue(
+        run.err().startsWith("ringout: \"the meter\" is not an address of a meter"), run.err());
   }
 
   @Test

@@ -159,7 +159,8 @@ class NeverAFalsePassTest {
   void words_alone_prove_nothing_where_a_value_can_be_computed(String word) throws IOException {
     Run run = Run.of("check", list(), sheet("words", word, "OL", "500,2000"));
     assertEquals(2, run.code(), run.out());
-    assertTrue(flat(run).contains("\"" + word + "\" is no value"), "shown as typed: " + run.out());
+    assertTrue(
+        flat(run).contains("\"" + word + "\" is not a value"), "shown as typed: " + run.out());
     assertTrue(flat(run).contains("5 with a word and no value"), run.out());
   }
 

@@ -183,7 +183,7 @@ class OutputTest {
     assertTrue(missing.contains("there is no folder " + folder.resolve("gone")), missing);
     Path file = Files.writeString(folder.resolve("file"), "");
     String within = refused(file.resolve("result.txt"), false);
-    assertTrue(within.contains(file + " is no folder"), within);
+    assertTrue(within.contains(file + " is not a folder"), within);
     String longName = refused(folder.resolve("n".repeat(300)), false);
     assertTrue(longName.contains("File name too long"), longName);
     assertFalse((missing + within + longName).contains(".part"), "what nobody has named");

@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -273,5 +274,59 @@ class PlanCommandTest {
     Run run = Run.of("check", BRIDGE, sheets);
     assertEquals(2, run.code(), run.err());
     assertTrue(run.out().contains("0 conform, 0 fail"), run.out());
+  }
+
+  /** The table of docs/how-to/retest-after-rework.md, counted. */
+  @Test
+  void what_a_retest_takes_is_as_its_page_says() throws IOException {
+    Path good = Path.of("harness-samples/swing-bridge/point-to-point-clean.xlsx");
+    Path list = Path.of("harness-samples/swing-bridge/junction-box.xlsx");
+    Path first = folder.resolve("first");
+    Path again = folder.resolve("again");
+    assertEquals(0, Run.of("plan", list, "-o", first + "/").code());
+    assertEquals(
+        0, Run.of("plan", list, "--touched", "W043", "--after", good, "-o", again + "/").code());
+    String page = Files.readString(Path.of("docs/how-to/retest-after-rework.md"));
+    assertTrue(
+        page.contains("| readings to write down | " + steps(first) + " | " + steps(again) + " |"),
+        steps(first) + " " + steps(again));
+    assertTrue(
+        page.contains(
+            "| cells of the sheet Job to fill in | "
+                + toFill(first)
+                + " | "
+                + toFill(again)
+                + " |"),
+        toFill(first) + " " + toFill(again));
+  }
+
+  private static long steps(Path sheet) throws IOException {
+    return Files.readAllLines(sheet.resolve("continuity.csv")).size()
+        + Files.readAllLines(sheet.resolve("insulation.csv")).size()
+        - 2;
+  }
+
+  /** The rows of the sheet Job that the good unit's tester filled in, and that are still blank. */
+  private static long toFill(Path sheet) throws IOException {
+    Set<String> written =
+        Set.of(
+            "serial number",
+            "date",
+            "procedure",
+            "operator",
+            "inspector",
+            "temperature",
+            "humidity",
+            "instrument",
+            "instrument number",
+            "calibration due",
+            "continuity range",
+            "meter accuracy",
+            "meter resolution",
+            "lead null",
+            "insulation range");
+    return Files.readAllLines(sheet.resolve("job.csv")).stream()
+        .filter(row -> written.contains(row.split(",", -1)[0]) && row.split(",", -1)[1].isEmpty())
+        .count();
   }
 }

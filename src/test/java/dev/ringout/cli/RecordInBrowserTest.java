@@ -1,19 +1,11 @@
 package dev.ringout.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import dev.ringout.support.Run;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -23,15 +15,8 @@ class RecordInBrowserTest {
 
   @TempDir Path folder;
 
-  private static Optional<String> browser() {
-    return Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
-        .filter(path -> Files.isExecutable(Path.of(path)))
-        .findFirst();
-  }
-
   /** What a script finds in the record once it is shown. */
   private String ask(int width, String script) throws IOException, InterruptedException {
-    assumeTrue(browser().isPresent(), "no browser");
     Path page = folder.resolve("record.html");
     Run run =
         Run.of(
@@ -44,35 +29,9 @@ class RecordInBrowserTest {
             "--date",
             "2026-11-20");
     assertEquals(1, run.code(), run.err());
-    String asking =
-        "<script>window.addEventListener('load', function () { var answer = (function () {"
-            + script
-            + "})(); document.body.innerHTML = '<pre>ANSWER[' + answer + ']</pre>'; });</script>";
+    String asking = ShownPage.script("answer((function () {" + script + "})());");
     Files.writeString(page, Files.readString(page).replace("</body>", asking + "</body>"));
-    List<String> command = new ArrayList<>(List.of(browser().orElseThrow()));
-    command.addAll(
-        List.of(
-            "--headless",
-            "--no-sandbox",
-            "--disable-gpu",
-            "--disable-background-networking",
-            "--no-first-run",
-            "--user-data-dir=" + folder.resolve("profile"),
-            "--window-size=" + width + ",900",
-            "--virtual-time-budget=5000",
-            "--dump-dom",
-            page.toUri().toString()));
-    Path shown = folder.resolve("shown.html");
-    Process process =
-        new ProcessBuilder(command)
-            .redirectOutput(shown.toFile())
-            .redirectError(ProcessBuilder.Redirect.DISCARD)
-            .start();
-    assertTrue(process.waitFor(120, TimeUnit.SECONDS));
-    String text = Files.readString(shown, StandardCharsets.UTF_8);
-    int start = text.indexOf("ANSWER[");
-    assertTrue(start >= 0, text.substring(0, Math.min(500, text.length())));
-    return text.substring(start + 7, text.indexOf("]</pre>", start));
+    return ShownPage.answer(page, width);
   }
 
   private static final String ROWS =

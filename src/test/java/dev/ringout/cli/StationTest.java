@@ -115,7 +115,7 @@ class StationTest {
     Run run =
         Run.of("plan", BOX, "--job", job("Name,Value\nmeter accuracy,good\ncalibration du,2027\n"));
     assertEquals(65, run.code());
-    assertTrue(run.err().contains("\"good\" is no accuracy"), run.err());
+    assertTrue(run.err().contains("\"good\" is not an accuracy"), run.err());
     assertTrue(run.err().contains("maybe calibration due"), run.err());
     assertEquals(66, Run.of("plan", BOX, "--job", folder.resolve("nowhere.csv")).code());
     Run store =

@@ -432,7 +432,7 @@ class StoreCommandTest {
   void what_is_no_file_is_no_store(String address) {
     Run run = Run.of("store", "migrate", "--store", address);
     assertEquals(65, run.code(), run.err());
-    assertTrue(run.err().contains("is no file's name"), run.err());
+    assertTrue(run.err().contains("is not a file's name"), run.err());
   }
 
   @Test

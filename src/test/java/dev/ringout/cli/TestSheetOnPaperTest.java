@@ -322,7 +322,100 @@ class TestSheetOnPaperTest {
         "Step,From,To,Reading\n■ Set S1 to MADE.,,,0.2\n1,J1-A,TB1-1,0.03\n");
     Run run = Run.of("check", BRIDGE, sheet);
     assertEquals(65, run.code());
-    assertTrue(run.err().replaceAll("\\s+", " ").contains("use a row of its own"), run.err());
+    assertTrue(run.err().replaceAll("\\s+", " ").contains("use another row"), run.err());
+  }
+
+  @Test
+  void what_is_written_into_any_other_column_of_a_bar_is_seen_too() throws IOException {
+    for (String column : List.of("Limit", "Unit", "By", "Time", "Note", "Least (Ω)", "Most (Ω)")) {
+      Path sheet =
+          Files.createDirectories(folder.resolve("bar " + column.length() + column.charAt(0)));
+      Files.writeString(
+          sheet.resolve("continuity.csv"),
+          "Step,From,To,Reading," + column + "\n■ Set S1 to MADE.,,,,0.2\n1,J1-A,TB1-1,0.03,\n");
+      Run run = Run.of("check", BRIDGE, sheet);
+      assertEquals(65, run.code(), column);
+      assertTrue(run.err().contains("E2"), run.err());
+    }
+  }
+
+  @Test
+  void what_was_lifted_or_switched_is_put_back_when_nothing_more_is_read() throws IOException {
+    Path unit = Files.createDirectories(folder.resolve("ring"));
+    Files.writeString(
+        unit.resolve("wires.csv"),
+        "Wire,From,To\nW1,TB1-1,TB2-1\nW2,TB1-1,TB2-1\nW3,TB1-2,TB2-2\n");
+    Files.writeString(unit.resolve("limits.csv"), "Name,Value,Unit\ninsulation test,none,\n");
+    Path sheet = folder.resolve("ring.xlsx");
+    assertEquals(0, Run.of("plan", unit, "-o", sheet).code());
+    try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(sheet))) {
+      var rows = book.getSheet("Continuity");
+      String last = rows.getRow(rows.getLastRowNum()).getCell(0).toString();
+      assertTrue(last.startsWith("■ Put W"), last);
+      assertTrue(last.endsWith("back on its point."), last);
+    }
+    Path page = folder.resolve("ring.html");
+    assertEquals(0, Run.of("plan", unit, "-o", page).code());
+    assertTrue(Files.readString(page).contains("back on its point.</td></tr>\n</tbody>"));
+  }
+
+  /** Found by looking: S5=LOCKED was printed over the limit beside it. */
+  @Test
+  void a_switch_s_position_keeps_to_its_column_on_paper() throws IOException {
+    Path unit = Files.createDirectories(folder.resolve("switched"));
+    Files.writeString(
+        unit.resolve("wires.csv"), "Wire,From,To\nW1,TB1-1,S51-COM\nW2,TB1-2,S51-NO\n");
+    Files.writeString(
+        unit.resolve("switches.csv"), "Ref,State,Pin,To Pin\nS51,FREE,,\nS51,LOCKED,COM,NO\n");
+    Path sheet = folder.resolve("switched.pdf");
+    assertEquals(0, Run.of("plan", unit, "-o", sheet).code());
+    try (PDDocument document = Loader.loadPDF(sheet.toFile())) {
+      Words words = new Words();
+      words.getText(document);
+      assertFalse(words.ends("LOCKED").isEmpty(), "a step with the switch operated");
+      double limit = words.starts("Limit").get(0);
+      for (double end : words.ends("LOCKED")) {
+        assertTrue(end <= limit, "LOCKED ends at " + end + ", Limit begins at " + limit);
+      }
+    }
+  }
+
+  /** Where words begin and end on the pages, in points. */
+  private static final class Words extends PDFTextStripper {
+    private final StringBuilder letters = new StringBuilder();
+    private final List<TextPosition> places = new ArrayList<>();
+
+    @Override
+    protected void writeString(String text, List<TextPosition> positions) {
+      for (TextPosition position : positions) {
+        letters.append(position.getUnicode());
+        places.add(position);
+      }
+    }
+
+    List<Double> starts(String word) {
+      return at(word, 0, 0);
+    }
+
+    List<Double> ends(String word) {
+      return at(word, word.length() - 1, 1);
+    }
+
+    private List<Double> at(String word, int letter, int widths) {
+      List<Double> found = new ArrayList<>();
+      for (int i = letters.indexOf(word); i >= 0; i = letters.indexOf(word, i + 1)) {
+        TextPosition place = places.get(i + letter);
+        found.add((double) (place.getXDirAdj() + widths * place.getWidthDirAdj()));
+      }
+      return found;
+    }
+  }
+
+  @Test
+  void no_row_of_the_job_looks_filled_by_the_words_beside_it() throws IOException {
+    List<String> job = lines("job");
+    assertTrue(job.contains("date,,year-month-day"), job.toString());
+    assertFalse(job.stream().anyMatch(row -> row.matches(".*,,[\\d].*")), job.toString());
   }
 
   @Test

@@ -52,7 +52,7 @@ class TraceCommandTest {
   @CsvSource({
     "J1,\"is an item; which of its 27 points?\"",
     "J2-99,maybe J2-19",
-    "nowhere,\"is no point, wire or signal\""
+    "nowhere,\"is not a point, wire or signal\""
   })
   void what_is_not_found_is_refused_with_what_was_probably_meant(String asked, String said) {
     Run run = trace(asked);

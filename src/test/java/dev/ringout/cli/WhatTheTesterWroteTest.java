@@ -98,6 +98,66 @@ class WhatTheTesterWroteTest {
   }
 
   /** ECMA-376 part 1, 18.8.31: a number format may hold texts of its own. */
+  /** Found as a mechanic would: a unit conformed while the sheet said "loose, does not hold". */
+  @Test
+  void what_is_written_beside_a_good_value_is_told_with_the_verdict() throws IOException {
+    Path sheet = Files.createDirectories(folder.resolve("noted"));
+    Files.writeString(
+        sheet.resolve("continuity.csv"),
+        "Step,From,To,Reading,Unit,Note\n1,J1-A,P1-1,0.04,Ω,W1 loose\n"
+            + "2,J1-B,P1-2,0.04,Ω,J1-A stays; W2\n3,J1-A,REST,OL,,open\n");
+    Files.writeString(
+        sheet.resolve("insulation.csv"),
+        "Step,From,To,Volts,Seconds,Reading,Unit\n4,J1-A,REST,500,60,2000,MΩ\n");
+    Run run = check(sheet);
+    assertConforms(run);
+    assertTrue(said(run).contains("BEFORE YOU BELIEVE THE VERDICT"), run.out());
+    assertTrue(said(run).contains("- J1-A to P1-1, 0.04 Ω: \"W1 loose\""), run.out());
+    assertTrue(!run.out().contains("stays"), "what the sheet printed is not a note");
+    Path record = folder.resolve("noted.html");
+    assertEquals(0, Run.of("report", unit.list(), sheet, "-o", record).code());
+    assertTrue(
+        flat(Files.readString(record))
+            .contains("The tester wrote something beside 1 reading: see the column Note."));
+    assertTrue(
+        flat(Run.of("check", unit.list(), sheet, "--json").out())
+            .contains("\"text\" : \"W1 loose\""));
+  }
+
+  @Test
+  void a_remark_on_the_sheet_job_is_told_with_the_verdict_and_in_the_record() throws IOException {
+    Path sheet = unit.sheet("remarked", "remark,W2 broke off while the lid was closed");
+    Run run = check(sheet);
+    assertConforms(run);
+    assertTrue(
+        said(run).contains("- \"W2 broke off while the lid was closed\" (Job, remarked)"),
+        run.out());
+    Path record = folder.resolve("remarked.html");
+    assertEquals(0, Run.of("report", unit.list(), sheet, "-o", record).code());
+    assertTrue(
+        flat(Files.readString(record)).contains("W2 broke off while the lid was closed"), "record");
+  }
+
+  @Test
+  void a_comment_pinned_to_a_cell_of_readings_is_said() throws IOException {
+    Path file = formatted(true, "Continuity", 2, 0.04, "General");
+    try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(file))) {
+      var sheet = book.getSheet("Continuity");
+      var anchor = book.getCreationHelper().createClientAnchor();
+      var comment = sheet.createDrawingPatriarch().createCellComment(anchor);
+      comment.setString(book.getCreationHelper().createRichTextString("no, it was OL"));
+      sheet.getRow(1).getCell(2).setCellComment(comment);
+      try (OutputStream out = Files.newOutputStream(file)) {
+        book.write(out);
+      }
+    }
+    Run run = check(file);
+    assertTrue(
+        said(run)
+            .contains("C2: a comment is pinned to this cell and is not read: \"no, it was OL\""),
+        run.err());
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -240,8 +300,8 @@ class WhatTheTesterWroteTest {
     assertRefused(
         check(withColumn(heading, word)),
         "continuity.csv!E2",
-        "\"" + word + "\" stands in a column that is not read",
-        "belongs into Reading");
+        "\"" + word + "\" is in a column that is not read",
+        "write it in Reading");
   }
 
   @Test
@@ -426,7 +486,9 @@ class WhatTheTesterWroteTest {
   })
   void a_meter_that_can_not_tell_joints_is_refused(String name, String value) throws IOException {
     assertRefused(
-        check(unit.sheet("good", name + "," + value)), "job.csv!B3", "no such meter tells joints");
+        check(unit.sheet("good", name + "," + value)),
+        "job.csv!B3",
+        "that is too much; at most 20 %");
   }
 
   @ParameterizedTest
@@ -483,7 +545,7 @@ class WhatTheTesterWroteTest {
         "2026-11-20T10:00Z"
       })
   void a_time_that_can_not_be_read_leaves_no_reading_to_guess_by(String time) throws IOException {
-    assertRefused(check(readTwice("2026-11-20 9:00", time)), "continuity.csv!F2", "is no time");
+    assertRefused(check(readTwice("2026-11-20 9:00", time)), "continuity.csv!F2", "is not a time");
   }
 
   @Test

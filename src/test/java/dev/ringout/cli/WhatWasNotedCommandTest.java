@@ -192,7 +192,7 @@ class WhatWasNotedCommandTest {
     String record = record("record.html");
     assertTrue(
         record.contains(
-            "It is not shown here: it is no JPEG and no PNG (kept as image/webp). R. Adeyemi"));
+            "It is not shown here: it is not a JPEG or PNG (kept as image/webp). R. Adeyemi"));
     assertFalse(record.contains("<img"));
   }
 

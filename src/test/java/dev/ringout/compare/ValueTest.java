@@ -94,7 +94,7 @@ class ValueTest {
     UnitUnderTest vague = new UnitUnderTest(folder).wire("W1,J1-A,P2-1").job("temperature,warm,");
     assertTrue(
         vague.reads("J1-A", "P2-1", "0.2").problems().stream()
-            .anyMatch(problem -> problem.text().contains("\"warm\" is no temperature")));
+            .anyMatch(problem -> problem.text().contains("\"warm\" is not a temperature")));
   }
 
   @Test

@@ -65,9 +65,9 @@ class FilesTest {
 
     assertEquals(
         List.of(
-            "D2: \"2O\" is no gauge; expected one such as 20, AWG 20, 4/0, 0.75 mm²; maybe 20",
+            "D2: \"2O\" is not a gauge; write one such as 20, AWG 20, 4/0, 0.75 mm²; maybe 20",
             "C3: the wire goes from J1-B to itself",
-            "B4: \"J1\" names no pin; expected a point such as J1-A or a pin beside it",
+            "B4: \"J1\" names no pin; write a point such as J1-A or a pin beside it",
             "E4: \"4\" has no unit; write it in the cell or in the heading: Length (ft)",
             "C5: a wire needs a point at each end; give a stowed or spare end a point of its own"),
         errors());
@@ -131,7 +131,9 @@ class FilesTest {
     read(file);
 
     assertTrue(
-        errors().get(0).startsWith("B2: the spreadsheet has made a date of this cell (2026-01-02)"),
+        errors()
+            .get(0)
+            .startsWith("B2: the spreadsheet has changed this cell to a date (2026-01-02)"),
         errors().toString());
   }
 

@@ -90,11 +90,11 @@ class TestSheetsTest {
                 + " question mark; maybe 0.3",
             "D3: step 2, J1-B to P2-9: the harness has no point P2-9; a spare cavity is listed on"
                 + " the sheet Pins; maybe P2-1",
-            "G4: J1-B to P2-2: \"three\" is no reading; expected one such as 0.3, 300 mΩ, 2k2, OL,"
+            "G4: J1-B to P2-2: \"three\" is not a reading; write one such as 0.3, 300 mΩ, 2k2, OL,"
                 + " >200 M, PASS",
             "F5: step 4, J1-B to P2-2: S1 has no position UP; it has OFF, ON",
             "B6: step 5, to P2-2: a reading needs a point on each side",
-            "H7: step 6, J1-A to P2-1: \"noon\" is no time that is read here (2026-11-25 14:30, or"
+            "H7: step 6, J1-A to P2-1: \"noon\" is not a time that can be read (2026-11-25 14:30, or"
                 + " 14:30)"),
         found(Severity.ERROR));
   }
@@ -141,10 +141,10 @@ class TestSheetsTest {
 
     assertEquals(
         List.of(
-            "A3: \"leads\" is no name that is read on the sheet Job; maybe lead null",
-            "A4: \"calibration du\" is no name that is read on the sheet Job; maybe calibration"
+            "A3: \"leads\" is not a name that the sheet Job knows; maybe lead null",
+            "A4: \"calibration du\" is not a name that the sheet Job knows; maybe calibration"
                 + " due",
-            "A5: \"colour of the bench\" is no name that is read on the sheet Job"),
+            "A5: \"colour of the bench\" is not a name that the sheet Job knows"),
         found(Severity.WARNING));
     assertEquals(List.of(), found(Severity.ERROR));
   }
@@ -264,7 +264,7 @@ class TestSheetsTest {
 
     assertEquals(
         List.of(
-            "A2: \"after lunch\" is no time that is read here (2026-11-25 14:30, or 14:30)",
+            "A2: \"after lunch\" is not a time that can be read (2026-11-25 14:30, or 14:30)",
             "B3: the harness has no item J1-A; maybe J1",
             "B4: the harness has no item J2; maybe J1",
             "C4: the harness has no wire W9; maybe W1",
@@ -280,7 +280,7 @@ class TestSheetsTest {
     read();
 
     assertEquals(
-        List.of(": the first row should hold the headings; missing: Items or Wires"),
+        List.of(": the headings must be in the first row; missing: Items or Wires"),
         found(Severity.ERROR));
   }
 
@@ -332,19 +332,19 @@ class TestSheetsTest {
         List.of(
             "A2: "
                 + points
-                + "\"continuty\" is no kind of reading; expected continuity or insulation; maybe"
+                + "\"continuty\" is not a kind of reading; write continuity or insulation; maybe"
                 + " continuity",
             "C3: J1-A to P2-9: the harness has no point P2-9; a spare cavity is listed on the sheet"
                 + " Pins; maybe P2-1",
-            "D4: " + points + "a waiver says up to which value the reading is accepted",
-            "E4: " + points + "a waiver says who accepts the reading",
-            "F4: " + points + "a waiver says why the reading is accepted",
+            "D4: " + points + "a waiver must say up to which value the reading is accepted",
+            "E4: " + points + "a waiver must say who accepts the reading",
+            "F4: " + points + "a waiver must say why the reading is accepted",
             "D5: " + points + "the value accepted needs its unit, such as mΩ, Ω, kΩ, MΩ",
             "D6: " + points + "the value accepted can't be negative",
-            "G7: " + points + "\"next year\" is no day; expected one such as 2027-03-31",
+            "G7: " + points + "\"next year\" is not a date; write one such as 2027-03-31",
             "H8: "
                 + points
-                + "\"before mod 12\" does not say which serial numbers; expected such as 0418, 0100"
+                + "\"before mod 12\" does not say which serial numbers; write, for example, 0418, 0100"
                 + " to 0200, or 0300 and on"),
         found(Severity.ERROR));
   }

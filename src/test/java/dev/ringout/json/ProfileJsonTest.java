@@ -31,7 +31,7 @@ class ProfileJsonTest {
     assertEquals(Set.of("GND"), said.onePoint());
     assertEquals(Units.OfGauge.of("mm2"), said.units().gauge());
     assertEquals(
-        "\"miles\" is no lengthUnit",
+        "\"miles\" is not a lengthUnit",
         complaint("{\"format\": \"ringout-profile/1\", \"lengthUnit\": \"miles\"}"));
   }
 
@@ -43,7 +43,7 @@ class ProfileJsonTest {
   @Test
   void another_document_is_no_profile() {
     assertEquals(
-        "is no profile: its format should be \"ringout-profile/1\"",
+        "is not a profile: its format should be \"ringout-profile/1\"",
         complaint("{\"format\": \"ringout-check/1\"}"));
   }
 

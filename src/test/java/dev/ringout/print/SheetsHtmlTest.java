@@ -64,7 +64,8 @@ class SheetsHtmlTest {
     PrintForm form = PrintForm.wired("Span lock box", PaperSize.A4);
     String paper = SheetsHtml.forPaper(form, List.of(sheet)).pages().get(0).get();
     String screen = page(PaperSize.A4, sheet);
-    for (String part : List.of("<nav ", "prefers-color-scheme: dark", "max-width: 100%")) {
+    for (String part :
+        List.of("<nav ", "prefers-color-scheme: dark", "max-width: max(100%, 180mm)")) {
       assertTrue(screen.contains(part), part);
       assertFalse(paper.contains(part), part);
     }

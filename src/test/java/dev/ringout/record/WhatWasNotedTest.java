@@ -198,7 +198,7 @@ class WhatWasNotedTest {
     String words = words(content);
     assertTrue(
         words.contains(
-            "Photograph 1: the lid, at J1-A to P2-1. It is not shown here: it is no JPEG and no PNG"
+            "Photograph 1: the lid, at J1-A to P2-1. It is not shown here: it is not a JPEG or PNG"
                 + " (kept as image/jpeg). R. Adeyemi, 2026-11-20 08:15 UTC, SHA-256 "
                 + Digest.of(text)),
         words);

@@ -134,7 +134,7 @@ class ChecksTest {
     assertEquals(1, review.count(Severity.ERROR), "the remark stands again");
     assertEquals(
         List.of(
-            "the waiver of crimp-gauge at J1-1 by L. Berg has expired on 2026-11-24",
+            "the waiver of crimp-gauge at J1-1 by L. Berg expired on 2026-11-24",
             "the waiver of lug-stud at TB9-1 by L. Berg covers nothing: remove it"),
         of(review, "waiver").stream().map(Remark::text).toList());
   }

@@ -157,4 +157,27 @@ class CheckTextTest {
     String page = page(unit.reads("J1-A", "P2-2", "0.05").check());
     assertTrue(page.lines().allMatch(line -> line.length() <= Look.PLAIN.width()), page);
   }
+
+  /** The last paragraph of a page that has commands to go on with. */
+  private static String last(CheckResult result) {
+    String page =
+        CheckText.write(
+            result, Look.PLAIN, new NowDo("ringout rest", "ringout retest", "ringout record"));
+    return page.substring(page.lastIndexOf("\n\n") + 2).strip();
+  }
+
+  @Test
+  void a_row_that_was_not_read_is_to_be_read_again_and_no_doubt_is_spoken_of() {
+    CheckResult result =
+        unit.reads("J1-A", "P2-1", "0.05")
+            .reads("J1-B", "P2-2", "0.05")
+            .reads("J1-A", "REST", "OL")
+            .reads("J1-B", "REST", "")
+            .check();
+    assertTrue(result.coverage().isComplete(), last(result));
+    String last = last(result).replaceAll("\\s+", " ");
+    assertTrue(
+        last.endsWith("Read again what is not tested or not judged, above, then check again."),
+        last);
+  }
 }

@@ -206,7 +206,9 @@ class WorkedExamplesTest {
             .problems();
 
     assertEquals(1, problems.size());
-    assertTrue(problems.get(0).text().contains("one of them lost its case"), problems.toString());
+    assertTrue(
+        problems.get(0).text().contains("a capital and a small letter were mixed up"),
+        problems.toString());
     assertEquals("D3", problems.get(0).place().cell());
   }
 

@@ -54,7 +54,7 @@ class NotJudgedSentencesTest {
             + " the circuit?");
     said.put(
         new NotJudged.WordForJoin(OK, 0.2),
-        "\"OK\" is no value; the limit is 0.2 Ω (\"words\" on the sheet Limits says where a word is"
+        "\"OK\" is not a value; the limit is 0.2 Ω (\"words\" on the sheet Limits says where a word is"
             + " enough)");
     said.put(
         new NotJudged.MayBeAboveLimit(new Measured.LessThan(1), 0.2),
@@ -65,7 +65,7 @@ class NotJudgedSentencesTest {
     said.put(new NotJudged.TooCoarse(0, 500), "0 Ω may be up to 500 Ω: too coarse to tell");
     said.put(
         new NotJudged.WordForValue(OK),
-        "\"OK\" is no value (\"words\" on the sheet Limits says where a word is enough)");
+        "\"OK\" is not a value (\"words\" on the sheet Limits says where a word is enough)");
     said.put(
         new NotJudged.RangeNotStated(),
         "OL says only \"above the range\", and the job sheet gives no \"insulation range\"");
@@ -81,7 +81,7 @@ class NotJudgedSentencesTest {
         "> 20 MΩ proves nothing about a 100 MΩ limit");
     said.put(
         new NotJudged.NoValueOfPart(OK, PARTS),
-        "\"OK\" is no value of the resistor R1, winding K1");
+        "\"OK\" is not a value of the resistor R1, winding K1");
     said.put(
         new NotJudged.NothingAboutPart(new Measured.MoreThan(100), PARTS),
         "> 100 Ω says nothing about the resistor R1, winding K1");
@@ -98,7 +98,7 @@ class NotJudgedSentencesTest {
     said.put(
         new NotJudged.InsulationMayBeEnough(new Measured.LessThan(200e6)),
         "\"< 200 MΩ\" may be above the limit");
-    said.put(new NotJudged.BeepForInsulation(), "a beep is no insulation reading");
+    said.put(new NotJudged.BeepForInsulation(), "a beep is not an insulation reading");
     said.put(
         new NotJudged.DiodeNotOpened(),
         "neither way conducts: the diode is missing, or this meter does not open a diode; use its"

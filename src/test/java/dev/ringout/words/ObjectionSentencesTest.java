@@ -54,7 +54,7 @@ class ObjectionSentencesTest {
   void a_unit_without_a_number_is_told_where_to_write_it() {
     assertEquals(
         List.of(
-            "there is no serial number, so nobody can tell whether this is the unit of first.html;"
+            "there is no serial number, so nobody knows whether this is the unit of first.html;"
                 + " write the row \"serial number\" on the job sheet"),
         said(new TestedUnit(" ", "Junction box", "SB-1200", "B"), Optional.of(BOX)));
   }

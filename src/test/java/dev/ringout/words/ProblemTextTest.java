@@ -39,7 +39,7 @@ class ProblemTextTest {
   @Test
   void errors_that_stop_the_work_are_counted_at_the_end() {
     String text = ProblemText.write(List.of(ODD, NO_ITEM));
-    assertTrue(text.endsWith("\nringout: 1 error in the files; nothing was judged.\n"), text);
+    assertTrue(text.endsWith("\nringout: 1 error in the files; nothing was done.\n"), text);
     assertEquals(ProblemText.lines(List.of(ODD)), ProblemText.write(List.of(ODD)));
   }
 

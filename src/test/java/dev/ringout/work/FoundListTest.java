@@ -229,7 +229,7 @@ class FoundListTest {
             new FoundList.Next(new Point("P1", "1"), 1)),
         found.next());
     assertEquals(
-        "J1-A to REST: not held apart from 1 other nets",
+        "J1-A to REST: not held apart from 1 other net",
         FoundListWords.sentence(found.next().get(0)));
   }
 }

@@ -53,13 +53,13 @@ final class Values {
     String text = value.said("Value_component");
     OptionalDouble number = number(text);
     if (number.isEmpty() || number.getAsDouble() < 0) {
-      return Understood.not("\"" + text + "\" is no length");
+      return Understood.not("\"" + text + "\" is not a length");
     }
     if (unit.isMetres() && unit.dimension().isEmpty()) {
       return Understood.as(new Length(scaled(number.getAsDouble(), unit.power())));
     }
     return unit.name().isEmpty()
-        ? Understood.not("\"" + text + "\" is no length: its unit is " + unit.said())
+        ? Understood.not("\"" + text + "\" is not a length: its unit is " + unit.said())
         : LengthCell.length(Numbers.plain(number.getAsDouble()), unit.name());
   }
 
@@ -69,7 +69,7 @@ final class Values {
     String text = value.said("Value_component");
     OptionalDouble number = number(text);
     if (number.isEmpty() || number.getAsDouble() <= 0) {
-      return Understood.not("\"" + text + "\" is no cross-section");
+      return Understood.not("\"" + text + "\" is not a cross-section");
     }
     if (unit.isMetres() && unit.dimension().equals("square")) {
       double area = scaled(number.getAsDouble(), 2 * (unit.power() + 3));
@@ -78,7 +78,7 @@ final class Values {
     boolean named = unit.name().equals("mm2") || unit.name().equalsIgnoreCase("AWG");
     return named
         ? GaugeCell.gauge(Numbers.plain(number.getAsDouble()), unit.name())
-        : Understood.not("\"" + text + "\" is no cross-section: its unit is " + unit.said());
+        : Understood.not("\"" + text + "\" is not a cross-section: its unit is " + unit.said());
   }
 
   /** In decimals, so that 2510 mm are 2.51 m and not a little more. */

@@ -232,7 +232,7 @@ final class TerminalReader extends FromToReader {
         : new End(item, text, cells.place(row, Role.BRIDGE), true);
   }
 
-  /** The terminal above where both bear the same mark; a mark that comes back is in doubt. */
+  /** The terminal above where both have the same mark; a mark that comes back is in doubt. */
   private Bridged marked(Row row, End terminal) {
     String mark = cells.column(Role.BRIDGE).map(one -> mark(row, one)).orElse("");
     if (!mark.isEmpty() && mark.equals(markOfRun) && isBeside(terminal)) {

@@ -28,7 +28,7 @@ final class SystemErrors {
       case NO_SUCH_FILE ->
           // The library says so too of a port that this very program has open.
           isThere ? new Failure.InUse(shown) : new Failure.NotFound(shown, "there is no such port");
-      case IS_A_FOLDER, NO_TERMINAL -> new Failure.NotFound(shown, "it is no serial port");
+      case IS_A_FOLDER, NO_TERMINAL -> new Failure.NotFound(shown, "it is not a serial port");
       default -> new Failure.NotFound(shown, "error " + error + " of the system");
     };
   }
