@@ -46,6 +46,12 @@ public record WrongScale(
 
   private static final double LEAVES_TWO_OUT = 1 / 90.0;
 
+  /** A spreadsheet that drops zeros at the end shows one value in ten with a digit less. */
+  private static final double ENDS_IN_ZERO = 0.1;
+
+  /** Within so many times a meter stays in its range. */
+  private static final double OF_THE_SAME_RANGE = 3;
+
   /** So seldom a value is written to more digits than the others of its sheet. */
   private static final double ONE_MORE = 0.1;
 
@@ -193,7 +199,10 @@ public record WrongScale(
       return ONE_MORE;
     }
     double digit = 2 * value.halfDigitOhms();
-    return isAbout(digit, usual) ? ONE_MORE : 1 / asMeasured(value.ohms(), digit, display);
+    if (isAbout(digit, usual)) {
+      return ONE_MORE;
+    }
+    return display.writesSo(value) ? 1 : 1 / asMeasured(value.ohms(), digit, display);
   }
 
   /** How likely a value that was measured so is written to such a digit, by whatever meter. */
@@ -202,7 +211,7 @@ public record WrongScale(
     return Arrays.stream(STEPS)
         .map(steps -> Math.max(steps, display.mostSteps()))
         .map(steps -> finest(ohms, usual, steps))
-        .map(finest -> asWritten(digit, finest))
+        .map(finest -> asWritten(digit, finest, display))
         .average()
         .orElse(1);
   }
@@ -216,12 +225,16 @@ public record WrongScale(
     return finest;
   }
 
-  private static double asWritten(double digit, double finest) {
+  private static double asWritten(double digit, double finest, Display display) {
     double left = digit / finest;
     if (left < 1 - A_HAIR) {
       return ONE_MORE;
     }
-    return left < RANGES / 2 ? 1 : left < RANGES * RANGES / 2 ? LEAVES_ONE_OUT : LEAVES_TWO_OUT;
+    if (left < RANGES / 2) {
+      return 1;
+    }
+    double zero = display.keepsZeros() ? 0 : ENDS_IN_ZERO;
+    return left < RANGES * RANGES / 2 ? LEAVES_ONE_OUT + zero : LEAVES_TWO_OUT + zero * zero;
   }
 
   /**
@@ -229,8 +242,27 @@ public record WrongScale(
    *
    * @param halfDigit half of the digit to which most joins are written; 0 where there is no such
    * @param mostSteps the most steps of its digit that a value has
+   * @param keepsZeros whether any value is written with a zero at its end
+   * @param values all values of the sheet
    */
-  private record Display(double halfDigit, double mostSteps) {}
+  private record Display(
+      double halfDigit, double mostSteps, boolean keepsZeros, List<Measured.Value> values) {
+    /** Whether another value of about this size is written to the same digit. */
+    boolean writesSo(Measured.Value value) {
+      return values.stream()
+          .filter(other -> other != value)
+          .filter(other -> isAbout(other.halfDigitOhms(), value.halfDigitOhms()))
+          .anyMatch(
+              other ->
+                  other.ohms() < value.ohms() * OF_THE_SAME_RANGE
+                      && value.ohms() < other.ohms() * OF_THE_SAME_RANGE);
+    }
+  }
+
+  private static boolean endsInZero(Measured.Value value) {
+    return value.halfDigitOhms() > 0
+        && Math.rint(value.ohms() / (2 * value.halfDigitOhms())) % RANGES == 0;
+  }
 
   private static Display display(List<Judged> sheet) {
     double most =
@@ -240,7 +272,12 @@ public record WrongScale(
             .mapToDouble(value -> value.ohms() / (2 * value.halfDigitOhms()))
             .max()
             .orElse(0);
-    return new Display(usualHalfDigit(sheet), most);
+    List<Measured.Value> values =
+        sheet.stream().flatMap(judged -> judged.reading().measured().value().stream()).toList();
+    double half = usualHalfDigit(sheet);
+    boolean keepsZeros =
+        values.stream().anyMatch(one -> isAbout(one.halfDigitOhms(), half) && endsInZero(one));
+    return new Display(half, most, keepsZeros, values);
   }
 
   /** What a value should be, by the parts between or by the wires. */

@@ -9,6 +9,7 @@ import dev.ringout.harness.Wire;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -100,6 +101,15 @@ public sealed interface Fault {
     public Finding beside(List<Alternative> others) {
       Certainty left = certainty == Certainty.CERTAIN ? Certainty.LIKELY : certainty;
       return new Finding(left, readings, List.copyOf(others), story, runnerUp);
+    }
+
+    /** The same where it may be something else besides the alternatives that it has. */
+    public Finding alsoBeside(List<Alternative> others) {
+      double left = 1 - others.stream().mapToDouble(Alternative::odds).sum();
+      List<Alternative> all = new ArrayList<>(others);
+      alternatives.forEach(one -> all.add(new Alternative(one.odds() * left, one.slips())));
+      all.sort(Comparator.comparingDouble(Alternative::odds).reversed());
+      return beside(all);
     }
 
     /** The same, shown by more readings. */
@@ -384,6 +394,12 @@ public sealed interface Fault {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.wrongPart(this);
+    }
+
+    @Override
+    public WrongPart beside(List<Alternative> others) {
+      return new WrongPart(
+          finding.alsoBeside(others), part, how, points, lowOhms, highOhms, measured);
     }
   }
 

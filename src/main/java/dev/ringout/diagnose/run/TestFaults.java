@@ -19,6 +19,7 @@ import dev.ringout.diagnose.SlipFact;
 import dev.ringout.diagnose.wiring.ListedUnit;
 import dev.ringout.diagnose.wiring.SlipCosts;
 import dev.ringout.diagnose.wiring.WiringFaults;
+import dev.ringout.harness.Part;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -38,8 +39,16 @@ final class TestFaults {
   /** What a join of unknown length reads lies within so many times. */
   private static final double WITHOUT_A_LENGTH = 25;
 
+  /**
+   * One wrong resistor in ten has just so many zeros more or fewer (common practice, no source).
+   */
+  private static final double ANOTHER_MULTIPLIER = 0.1;
+
   /** Another part has anything within four powers of ten (common practice, no source). */
   private static final double VALUES_OF_PARTS = 1e4;
+
+  /** Where a part blocks a meter mostly shows no value at all (common practice, no source). */
+  private static final double SHOWS_A_VALUE = 0.02;
 
   /** Less likely than this it is not said. */
   private static final double LEAST_ODDS = 0.01;
@@ -246,8 +255,9 @@ final class TestFaults {
    */
   private static double odds(
       Circuit circuit, WrongScale scale, WiringFaults wiring, SlipCosts costs) {
-    double pen = ofThePen(costs) * scale.digits();
     Judged judged = scale.mended().get(0);
+    boolean blocks = judged.expected().throughParts().filter(ThroughParts::mayBeOpen).isPresent();
+    double pen = ofThePen(costs) * scale.digits() * (blocks ? SHOWS_A_VALUE : 1);
     double ohms = judged.seen().middleOhms();
     double width =
         scale.expected().isKnown()
@@ -256,10 +266,20 @@ final class TestFaults {
     double other =
         judged.expected().isJoined()
             ? rateOfPoor(circuit, judged, costs) * costs.densityOfPoor(ohms) * ohms * width
-            : costs.rateOf("part other-value") * width / Math.log(VALUES_OF_PARTS);
+            : costs.rateOf("part other-value")
+                * (width / Math.log(VALUES_OF_PARTS) + ofAnotherMultiplier(circuit, judged));
     boolean isAJoin = judged.expected().isJoined() && wiring.explains(judged);
     double unit = isAJoin ? Math.exp(-wiring.costOf(List.of(judged))) : 0;
     return pen / (pen + other + unit);
+  }
+
+  /** How often another resistor reads as listed but for a power of ten: one colour band. */
+  private static double ofAnotherMultiplier(Circuit circuit, Judged judged) {
+    boolean isAResistor =
+        judged.expected().throughParts().stream()
+            .flatMap(through -> through.parts().stream())
+            .allMatch(part -> circuit.part(part).kind() == Part.Kind.RESISTOR);
+    return isAResistor ? ANOTHER_MULTIPLIER : 0;
   }
 
   /** How often any conductor on the way of a reading has a poor joint. */
