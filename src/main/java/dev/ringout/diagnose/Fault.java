@@ -62,6 +62,11 @@ public sealed interface Fault {
     return Optional.empty();
   }
 
+  /** This, where it is a part that does not read as listed. */
+  default Optional<WrongPart> asWrongPart() {
+    return Optional.empty();
+  }
+
   /** The same, shown by other readings that lead over it too; of values that are too high. */
   default Fault alsoShownBy(List<Judged> others) {
     return this;
@@ -373,6 +378,19 @@ public sealed interface Fault {
     public <T> T match(Cases<T> cases) {
       return cases.lowInsulation(this);
     }
+
+    @Override
+    public LowInsulation alsoShownBy(List<Judged> others) {
+      return new LowInsulation(
+          finding.alsoShownBy(others),
+          points,
+          places,
+          netsLow,
+          netsRead,
+          measuredOhms,
+          highestOhms,
+          volts);
+    }
   }
 
   /**
@@ -394,6 +412,11 @@ public sealed interface Fault {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.wrongPart(this);
+    }
+
+    @Override
+    public Optional<WrongPart> asWrongPart() {
+      return Optional.of(this);
     }
 
     @Override

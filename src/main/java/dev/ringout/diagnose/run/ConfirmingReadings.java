@@ -16,10 +16,12 @@ import java.util.List;
 final class ConfirmingReadings implements Fault.Cases<List<NextReading>> {
   private static final int MOST_AGAIN = 3;
 
+  private final Circuit circuit;
   private final AskedReadings asked;
   private final PoorJointReading poorJoint;
 
   ConfirmingReadings(Circuit circuit, AskedReadings asked) {
+    this.circuit = circuit;
     this.asked = asked;
     poorJoint = new PoorJointReading(circuit, asked);
   }
@@ -118,6 +120,25 @@ final class ConfirmingReadings implements Fault.Cases<List<NextReading>> {
             Purpose.CONFIRM,
             new NextReason.LeakOfTheTwo(),
             List.of()));
+  }
+
+  /** With a lead of a part lifted that may be good, and a leak beside it. */
+  List<NextReading> besideThePart(Fault.WrongPart fault) {
+    boolean isDoubtful =
+        fault.finding().certainty() != Certainty.CERTAIN
+            && fault.finding().alternatives().isEmpty()
+            && circuit.isTheOnlyOneOfItsName(fault.part());
+    return isDoubtful
+        ? unlessMade(
+            new NextReading(
+                Reading.Kind.CONTINUITY,
+                fault.points().get(0).toString(),
+                fault.points().get(1).toString(),
+                SwitchState.normal().withLifted(fault.part()),
+                Purpose.CONFIRM,
+                new NextReason.BesideThePart(fault.part()),
+                List.of()))
+        : List.of();
   }
 
   @Override

@@ -45,7 +45,7 @@ public final class Diagnoser {
     Comparison ofTheUnit = ofTheTest.left();
     HighThroughParts high = HighThroughParts.of(circuit, ofTheUnit);
     WiringFaults wiring =
-        WiringFaults.of(unit, ofTheUnit.without(high.readings()), WiringFaults.ANY_COST);
+        WiringFaults.of(unit, ofTheUnit.without(high.readings()), ofTheTest.inDoubt());
     List<Fault> faults = new ArrayList<>(ofTheTest.faults());
     wiring.faults().stream()
         .map(fault -> ValueFaults.besidePen(fault, ofTheTest.maybeOfThePen()))

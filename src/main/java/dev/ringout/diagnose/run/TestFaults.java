@@ -20,6 +20,7 @@ import dev.ringout.diagnose.wiring.ListedUnit;
 import dev.ringout.diagnose.wiring.SlipCosts;
 import dev.ringout.diagnose.wiring.WiringFaults;
 import dev.ringout.harness.Part;
+import dev.ringout.readings.Reading;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -27,6 +28,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** Faults of the test as a whole that account for readings better than any fault of the unit. */
 final class TestFaults {
@@ -50,6 +53,9 @@ final class TestFaults {
   /** Where a part blocks a meter mostly shows no value at all (common practice, no source). */
   private static final double SHOWS_A_VALUE = 0.02;
 
+  /** Where rows slipped begins and ends by so many rows elsewhere, for all that anybody knows. */
+  private static final int ROWS_BESIDE = 2;
+
   /** Less likely than this it is not said. */
   private static final double LEAST_ODDS = 0.01;
 
@@ -57,6 +63,8 @@ final class TestFaults {
 
   /** Values that a slip of the pen may have made, though something else is likelier. */
   private final Map<Judged, Alternative> maybeOfThePen = new LinkedHashMap<>();
+
+  private final List<RowSlip> slipped = new ArrayList<>();
 
   private Comparison left;
   private boolean leadsAreKnown;
@@ -328,6 +336,7 @@ final class TestFaults {
             slip.step(),
             slip.first()));
     left = slip.putRight(unit.circuit(), unit.limits(), left);
+    slipped.add(slip);
   }
 
   List<Fault> faults() {
@@ -337,6 +346,15 @@ final class TestFaults {
   /** Values that a slip of the pen may have made, with the odds against a poor joint. */
   Map<Judged, Alternative> maybeOfThePen() {
     return maybeOfThePen;
+  }
+
+  /** Readings that may be of other rows, for rows about them slipped, and were made but once. */
+  Predicate<Judged> inDoubt() {
+    Set<Reading> readTwice =
+        left.readTwiceAlike().stream().map(Judged::reading).collect(Collectors.toSet());
+    return judged ->
+        slipped.stream().anyMatch(slip -> slip.isAbout(judged, ROWS_BESIDE))
+            && !readTwice.contains(judged.reading());
   }
 
   /** Whether it was found what the leads have, and that taken off. */

@@ -7,7 +7,6 @@ import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.ValueVerdict;
-import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Alternative;
 import dev.ringout.diagnose.Fault.Finding;
@@ -175,7 +174,7 @@ final class WrongGauges {
         new Fault.WrongGauge(
             Finding.alone(
                 // Copper beside it makes a value low as well.
-                odds >= ALL_BUT_SURE && !isLow ? Certainty.CERTAIN : Certainty.LIKELY,
+                wiring.certaintyBeside(odds >= ALL_BUT_SURE && !isLow, List.of(judged)),
                 List.of(judged),
                 List.copyOf(alternatives)),
             List.of(asFound.listed(wire)),

@@ -20,7 +20,8 @@ import java.util.function.ToIntFunction;
  * @param classes likeliest first; empty where nothing explains the readings
  * @param complete whether the search ended by itself
  * @param shownOnce whether a single reading, made once, is all that shows it, for a probe that did
- *     not touch shows the same; or two in rows that may be exchanged
+ *     not touch shows the same; or two in rows that may be exchanged, or one that may not be of its
+ *     row
  * @param runnerUp the nearest story that readings speak against
  */
 record Region(
