@@ -120,8 +120,13 @@ public record WrongScale(
   private static boolean mayBeMisplaced(Judged judged) {
     return judged.probing().isPair()
         && (judged.outcome() == Outcome.PART_VALUE
+            || isLowJoin(judged)
             || ((judged.outcome() == Outcome.RESISTIVE || judged.outcome() == Outcome.OPEN)
                 && judged.expected().isJoined()));
+  }
+
+  private static boolean isLowJoin(Judged judged) {
+    return judged.outcome() == Outcome.CONFORMS && judged.value() == ValueVerdict.LOW;
   }
 
   /** Whether a join is not judged, for by its digit it may be more than its limit. */

@@ -84,4 +84,13 @@ class PenOrFaultTest {
     assertTrue(fault.asHighResistance().isPresent());
     assertEquals(Certainty.LIKELY, fault.finding().certainty());
   }
+
+  /** 0.074 in a column headed mΩ, where the others stand as 120: no wire is that thick. */
+  @Test
+  void a_join_a_thousand_times_too_low_is_the_pen_and_no_other_gauge() {
+    CheckResult result = sixWires("0.130", "0.124", "0.121", "0.130", "0.124", "0.000122").check();
+    Fault.Misscaled scale = assertInstanceOf(Fault.Misscaled.class, OnlyFault.of(result));
+    assertEquals(0.001, scale.times(), 1e-9);
+    assertEquals(Certainty.LIKELY, scale.finding().certainty());
+  }
 }

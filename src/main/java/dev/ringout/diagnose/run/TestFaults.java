@@ -9,6 +9,7 @@ import dev.ringout.compare.Observed;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.RowExchange;
 import dev.ringout.compare.RowSlip;
+import dev.ringout.compare.ValueVerdict;
 import dev.ringout.compare.WrongScale;
 import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.Fault;
@@ -46,6 +47,9 @@ final class TestFaults {
    * One wrong resistor in ten has just so many zeros more or fewer (common practice, no source).
    */
   private static final double ANOTHER_MULTIPLIER = 0.1;
+
+  /** One other gauge in a hundred has ten times the copper (common practice, no source). */
+  private static final double FAR_GAUGE = 0.01;
 
   /** Another part has anything within four powers of ten (common practice, no source). */
   private static final double VALUES_OF_PARTS = 1e4;
@@ -234,6 +238,9 @@ final class TestFaults {
 
   /** What of the unit would show a value, where that is one thing. */
   private static Optional<SlipFact> otherwise(Circuit circuit, Judged judged) {
+    if (judged.value() == ValueVerdict.LOW) {
+      return Optional.empty();
+    }
     if (judged.expected().isJoined()) {
       List<Integer> way =
           circuit
@@ -271,6 +278,9 @@ final class TestFaults {
         scale.expected().isKnown()
             ? Math.log(scale.expected().highOhms() / scale.expected().lowOhms())
             : Math.log(WITHOUT_A_LENGTH);
+    if (judged.value() == ValueVerdict.LOW) {
+      return pen / (pen + costs.rateOf("gauge other") * FAR_GAUGE);
+    }
     double other =
         judged.expected().isJoined()
             ? rateOfPoor(circuit, judged, costs) * costs.densityOfPoor(ohms) * ohms * width

@@ -18,6 +18,7 @@ import dev.ringout.diagnose.wiring.WiringFaults;
 import dev.ringout.harness.Wire;
 import dev.ringout.standards.CrimpBarrels;
 import dev.ringout.units.Gauge;
+import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -57,6 +58,10 @@ final class WrongGauges {
   private final SlipCosts costs;
   private final CrimpBarrels barrels;
   private final Comparison comparison;
+
+  /** No wire of a gauge has less than this share of the least that it may have. */
+  private static final double MOST_OFF = 0.5;
+
   private final WiresAsMade asMade;
 
   WrongGauges(ListedUnit unit, WiringFaults wiring, JoinLimits limits, Comparison comparison) {
@@ -162,6 +167,10 @@ final class WrongGauges {
     if (best.gauge().equals(listed) || !likeliest || (isLow && odds < CLEARLY)) {
       return Optional.empty();
     }
+    OhmsRange ofBest = limits.resistances(judged.reading().meter()).ofWireAs(wire, best.gauge());
+    if (isLow && judged.seen().highOhms() < ofBest.lowOhms() * MOST_OFF) {
+      return Optional.empty();
+    }
     List<Alternative> alternatives = new ArrayList<>();
     alternative(
         alternatives,
@@ -182,7 +191,7 @@ final class WrongGauges {
             best.gauge(),
             odds,
             judged.limit().expected(),
-            limits.resistances(judged.reading().meter()).ofWireAs(wire, best.gauge()),
+            ofBest,
             ohms));
   }
 
