@@ -10,6 +10,7 @@ import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.NextReading;
 import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -92,5 +93,25 @@ class PenOrFaultTest {
     Fault.Misscaled scale = assertInstanceOf(Fault.Misscaled.class, OnlyFault.of(result));
     assertEquals(0.001, scale.times(), 1e-9);
     assertEquals(Certainty.LIKELY, scale.finding().certainty());
+  }
+
+  /**
+   * R1 reads ten times too high, and the rows of its reading and of a gap are exchanged: neither
+   * that a probe was elsewhere nor that the gap leaks is certain.
+   */
+  @Test
+  void no_slip_of_the_test_and_no_leak_that_one_reading_shows_is_certain() {
+    UnitUnderTest unit = sixWires("0.130", "0.124", "0.121", "0.130", "0.124", "0.122");
+    unit.part("R1,1,2,resistor,1 kΩ,10,");
+    unit.wire("W7,J1-7,R1-1,20,4 m").wire("W8,J1-8,R1-2,20,4 m");
+    unit.reads("J1-7", "R1-1", "0.124").reads("J1-8", "R1-2", "0.123");
+    unit.reads("R1-1", "R1-2", "10.345 kΩ").reads("J1-7", "REST", "10.345 kΩ");
+    unit.reads("J1-7", "J1-8", "OL");
+    List<Fault> faults = unit.reads("J1-7", "J1-1", "10.345 kΩ").check().diagnosis().faults();
+    assertTrue(faults.size() > 1);
+    for (Fault fault : faults) {
+      boolean isCertain = fault.finding().certainty() == Certainty.CERTAIN;
+      assertTrue(!isCertain || fault.asWrongPart().isPresent(), fault.toString());
+    }
   }
 }

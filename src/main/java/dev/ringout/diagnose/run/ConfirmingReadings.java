@@ -111,15 +111,20 @@ final class ConfirmingReadings implements Fault.Cases<List<NextReading>> {
         || fault.points().size() != 2) {
       return List.of();
     }
-    return unlessMade(
-        new NextReading(
-            Reading.Kind.INSULATION,
-            fault.points().get(0).toString(),
-            fault.points().get(1).toString(),
-            SwitchState.normal(),
-            Purpose.CONFIRM,
-            new NextReason.LeakOfTheTwo(),
-            List.of()));
+    List<NextReading> ofTheTwo =
+        unlessMade(
+            new NextReading(
+                Reading.Kind.INSULATION,
+                fault.points().get(0).toString(),
+                fault.points().get(1).toString(),
+                SwitchState.normal(),
+                Purpose.CONFIRM,
+                new NextReason.LeakOfTheTwo(),
+                List.of()));
+    List<Judged> readings = fault.finding().readings();
+    return ofTheTwo.isEmpty() && readings.size() == 1
+        ? List.of(again(readings.get(0), new NextReason.AloneShowsIt()))
+        : ofTheTwo;
   }
 
   /** With a lead of a part lifted that may be good, and a leak beside it. */

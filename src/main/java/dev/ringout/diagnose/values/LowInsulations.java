@@ -55,6 +55,7 @@ public final class LowInsulations {
   private final WiringFaults wiring;
   private final Partition found;
   private final LeakPairs pairs;
+  private final Set<Judged> readTwice;
 
   /** What lies between nets as listed; through what has no ohms of its own a leak shows whole. */
   private final Map<Pair, Double> parts;
@@ -72,6 +73,7 @@ public final class LowInsulations {
     this.wiring = wiring;
     this.found = wiring.found();
     this.pairs = new LeakPairs(circuit, found);
+    this.readTwice = comparison.readTwiceAlike();
     this.parts = parts(circuit, found);
   }
 
@@ -217,7 +219,11 @@ public final class LowInsulations {
               valuesOf(leak, readings),
               ends(leak),
               wiring.certaintyBeside(
-                  leak.read() && !pairs.isUnsure(leak.between()) && isAtNoPart(leak), readings)));
+                  leak.read()
+                      && !pairs.isUnsure(leak.between())
+                      && isAtNoPart(leak)
+                      && areMoreThanOne(readings),
+                  readings)));
     }
     for (int net : leaks.loose()) {
       List<Judged> readings =
@@ -293,12 +299,21 @@ public final class LowInsulations {
     return parts;
   }
 
+  /** A single reading, made once, may have been made at other points. */
+  private boolean areMoreThanOne(List<Judged> readings) {
+    return readings.size() > 1 || readTwice.contains(readings.get(0));
+  }
+
   /** A leak of which nothing more is known than what was read at its points. */
   private Fault leakAsRead(List<Judged> readings) {
     // Of nets tied together any may be the one that leaks.
     boolean isOfOneNet =
         readings.stream().allMatch(judged -> judged.probing().isPair() || nets(judged).size() == 1);
-    return leak(readings, readings, probed(readings), wiring.certaintyBeside(isOfOneNet, readings));
+    return leak(
+        readings,
+        readings,
+        probed(readings),
+        wiring.certaintyBeside(isOfOneNet && areMoreThanOne(readings), readings));
   }
 
   /** A leak's own ohms are those read between its two nets; a net's others are in no reading. */
