@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -239,6 +240,20 @@ public final class Circuit {
     for (int c = state.liftsAny() ? 0 : firstContact; c < closed.length; c++) {
       closed[c] = isClosed(c, state);
     }
-    return new Nets(this, closed);
+    return new Nets(this, closed, liftedParts(state));
+  }
+
+  /** Whether a part's label says which it is, as the state of a reading has to. */
+  public boolean isTheOnlyOneOfItsName(Part part) {
+    return harness.parts().stream().filter(one -> one.label().equals(part.label())).count() == 1;
+  }
+
+  private Set<Integer> liftedParts(SwitchState state) {
+    return state.liftsAny()
+        ? IntStream.range(0, harness.parts().size())
+            .filter(part -> state.isLifted(part(part)))
+            .boxed()
+            .collect(Collectors.toSet())
+        : Set.of();
   }
 }

@@ -1,7 +1,9 @@
 package dev.ringout.circuit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.function.IntConsumer;
 import java.util.function.IntUnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -18,6 +20,7 @@ public final class Nets implements Partition {
 
   private final Circuit circuit;
   private final boolean[] closed;
+  private final Set<Integer> liftedParts;
   private final int[] netOf;
   private final int count;
   private int @Nullable [][] pointsOf;
@@ -25,9 +28,10 @@ public final class Nets implements Partition {
   private int @Nullable [][] partsAt;
   private @Nullable Trees trees;
 
-  Nets(Circuit circuit, boolean[] closed) {
+  Nets(Circuit circuit, boolean[] closed, Set<Integer> liftedParts) {
     this.circuit = circuit;
     this.closed = closed;
+    this.liftedParts = liftedParts;
     DisjointPoints joined = new DisjointPoints(circuit.size());
     for (int c = 0; c < closed.length; c++) {
       if (closed[c]) {
@@ -111,12 +115,18 @@ public final class Nets implements Partition {
   }
 
   @Override
+  public boolean isLifted(int part) {
+    return liftedParts.contains(part);
+  }
+
+  @Override
   public int[] partsAt(int net) {
     int[][] known = partsAt;
     if (known == null) {
       known = new int[count][];
       for (int one = 0; one < count; one++) {
-        known[one] = circuit.partsAt(pointsOf(one));
+        known[one] =
+            Arrays.stream(circuit.partsAt(pointsOf(one))).filter(part -> !isLifted(part)).toArray();
       }
       partsAt = known;
     }

@@ -11,6 +11,9 @@ public interface Partition {
   /** The points of a group. */
   int[] pointsOf(int group);
 
-  /** The parts with an end in a group, by their index in the circuit. */
+  /** Whether a lead of a part, by its index in the circuit, is off its point. */
+  boolean isLifted(int part);
+
+  /** The parts with an end in a group, by their index in the circuit; none with a lead off. */
   int[] partsAt(int group);
 }

@@ -185,7 +185,7 @@ public final class Predictor {
       altered.forEach(
           (part, how) -> {
             boolean here = actual.groupOf(how.from()) == group || actual.groupOf(how.to()) == group;
-            if (how.how() != How.MISSING && here) {
+            if (how.how() != How.MISSING && here && !actual.isLifted(part)) {
               found.add(part);
             }
           });

@@ -26,9 +26,18 @@ public final class DiodePairs {
   /** The least that a sound diode reads where it blocks (common practice, no source). */
   private static final double LEAST_BLOCKING_OHMS = 10e3;
 
+  /**
+   * What one diode reads so many times higher than another on the same meter is no diode: kinds and
+   * ranges make some sixty times (a light-emitting one beside one of low drop; common practice, no
+   * source).
+   */
+  private static final double FAR_ABOVE_ANOTHER = 99;
+
   private final Map<Key, Integer> placeOf = new HashMap<>();
   private final List<Judged> judged;
-  private final Set<Meter> opensDiodes = new HashSet<>();
+
+  /** The least that a diode read which the meter opened. */
+  private final Map<Meter, Double> leastOpened = new HashMap<>();
 
   private record Key(int from, int to, SwitchState state) {
     Key exchanged() {
@@ -130,9 +139,11 @@ public final class DiodePairs {
   }
 
   private void noteIfOpened(int forward, int reverse) {
-    if (measured(forward).atMostOhms() * CLEARLY < measured(reverse).atLeastOhms()
-        || measured(reverse).atMostOhms() * CLEARLY < measured(forward).atLeastOhms()) {
-      opensDiodes.add(judged.get(forward).reading().meter());
+    double there = measured(forward).atMostOhms();
+    double back = measured(reverse).atMostOhms();
+    if (there * CLEARLY < measured(reverse).atLeastOhms()
+        || back * CLEARLY < measured(forward).atLeastOhms()) {
+      leastOpened.merge(judged.get(forward).reading().meter(), Math.min(there, back), Math::min);
     }
   }
 
@@ -143,13 +154,21 @@ public final class DiodePairs {
       neitherConducts(forward);
     } else if (there * CLEARLY < back && back >= LEAST_BLOCKING_OHMS) {
       judged.set(reverse, judged.get(reverse).as(Observed.APART, Outcome.CONFORMS));
+      if (isFarAboveAnother(forward)) {
+        judged.set(forward, judged.get(forward).as(Observed.RESISTIVE, Outcome.PART_VALUE));
+      }
     } else if (judged.get(reverse).observed() != Observed.JOINED) {
       judged.set(reverse, judged.get(reverse).as(Observed.RESISTIVE, Outcome.PART_VALUE));
     }
   }
 
+  private boolean isFarAboveAnother(int forward) {
+    Double least = leastOpened.get(judged.get(forward).reading().meter());
+    return least != null && measured(forward).atLeastOhms() > least * FAR_ABOVE_ANOTHER;
+  }
+
   private void neitherConducts(int forward) {
-    if (opensDiodes.contains(judged.get(forward).reading().meter())) {
+    if (leastOpened.containsKey(judged.get(forward).reading().meter())) {
       judged.set(forward, judged.get(forward).as(Observed.APART, Outcome.PART_VALUE));
       return;
     }

@@ -33,7 +33,7 @@ public record RowExchange(Judged one, Judged other, Comparison comparison) {
           if (row(second) - row(first) > FARTHEST_ROWS) {
             break;
           }
-          if (mayBeExchanged(first, second)
+          if (mayBeExchanged(first, second, judge)
               && !taken.contains(first)
               && !taken.contains(second)
               && isAsExpected(judge.judge(second.reading().at(first.reading())))
@@ -90,11 +90,16 @@ public record RowExchange(Judged one, Judged other, Comparison comparison) {
   }
 
   /** Whether both are off; of a part's value the other may be what is expected of it too. */
-  private static boolean mayBeExchanged(Judged one, Judged other) {
+  private static boolean mayBeExchanged(Judged one, Judged other, Judge judge) {
     return row(one) != row(other)
         && ((isOff(one) && isOff(other) && (one.outcome().fails() || other.outcome().fails()))
-            || one.outcome() == Outcome.PART_VALUE
-            || other.outcome() == Outcome.PART_VALUE);
+            || isAnotherValue(one, judge)
+            || isAnotherValue(other, judge));
+  }
+
+  /** A part's value that fails by itself, and not only beside that of another part. */
+  private static boolean isAnotherValue(Judged judged, Judge judge) {
+    return judged.outcome() == Outcome.PART_VALUE && !isAsExpected(judge.judge(judged.reading()));
   }
 
   private static boolean isOff(Judged judged) {

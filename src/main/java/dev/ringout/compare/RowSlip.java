@@ -3,6 +3,7 @@ package dev.ringout.compare;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.readings.Reading;
+import dev.ringout.source.Place;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -231,6 +232,17 @@ public record RowSlip(
     double ends = run.size() - run.indexOf(mended.get(mended.size() - 1));
     double chance = begins / rows.size() * (toTheEnd ? 1 : ends / rows.size());
     return Optional.of(new RowSlip(List.copyOf(run), step, mended, List.of(), chance));
+  }
+
+  /** Whether a reading stands in one of its rows, or so many rows beside them. */
+  public boolean isAbout(Judged judged, int rowsBeside) {
+    Place place = judged.reading().place();
+    Place start = rows.get(0).reading().place();
+    Place end = rows.get(rows.size() - 1).reading().place();
+    return place.file().equals(start.file())
+        && place.sheet().equals(start.sheet())
+        && place.row() >= start.row() - rowsBeside
+        && place.row() <= end.row() + rowsBeside;
   }
 
   /** The row from which on, at the latest, the values stand where they do not belong. */

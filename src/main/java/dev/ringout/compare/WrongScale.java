@@ -46,6 +46,12 @@ public record WrongScale(
 
   private static final double LEAVES_TWO_OUT = 1 / 90.0;
 
+  /** A spreadsheet that drops zeros at the end shows one value in ten with a digit less. */
+  private static final double ENDS_IN_ZERO = 0.1;
+
+  /** Within so many times a meter stays in its range. */
+  private static final double OF_THE_SAME_RANGE = 3;
+
   /** So seldom a value is written to more digits than the others of its sheet. */
   private static final double ONE_MORE = 0.1;
 
@@ -66,11 +72,12 @@ public record WrongScale(
     for (List<Judged> sheet : sheets(comparison)) {
       List<Judged> joins = sheet.stream().filter(one -> one.expected().isJoined()).toList();
       List<Judged> high = joins.stream().filter(one -> one.outcome().fails()).toList();
-      List<Judged> good =
-          high.stream().filter(one -> conforms(judge.judge(scaled(one, MILLI)))).toList();
+      // Parts that fail would be mended as well: else other rows' values stand there.
+      List<Judged> failing = sheet.stream().filter(one -> one.outcome().fails()).toList();
+      long good = failing.stream().filter(one -> conforms(judge.judge(scaled(one, MILLI)))).count();
       if (high.size() >= LEAST_READINGS
           && high.size() >= joins.size() * MOST_OF_THEM
-          && good.size() >= high.size() * MOST_OF_THEM) {
+          && good >= failing.size() * MOST_OF_THEM) {
         for (Judged judged : sheet) {
           Judged anew = judge.judge(scaled(judged, MILLI));
           boolean isMended = (judged.outcome().fails() || isUnjudgedJoin(judged)) && conforms(anew);
@@ -113,8 +120,13 @@ public record WrongScale(
   private static boolean mayBeMisplaced(Judged judged) {
     return judged.probing().isPair()
         && (judged.outcome() == Outcome.PART_VALUE
+            || isLowJoin(judged)
             || ((judged.outcome() == Outcome.RESISTIVE || judged.outcome() == Outcome.OPEN)
                 && judged.expected().isJoined()));
+  }
+
+  private static boolean isLowJoin(Judged judged) {
+    return judged.outcome() == Outcome.CONFORMS && judged.value() == ValueVerdict.LOW;
   }
 
   /** Whether a join is not judged, for by its digit it may be more than its limit. */
@@ -193,7 +205,10 @@ public record WrongScale(
       return ONE_MORE;
     }
     double digit = 2 * value.halfDigitOhms();
-    return isAbout(digit, usual) ? ONE_MORE : 1 / asMeasured(value.ohms(), digit, display);
+    if (isAbout(digit, usual)) {
+      return ONE_MORE;
+    }
+    return display.writesSo(value) ? 1 : 1 / asMeasured(value.ohms(), digit, display);
   }
 
   /** How likely a value that was measured so is written to such a digit, by whatever meter. */
@@ -202,7 +217,7 @@ public record WrongScale(
     return Arrays.stream(STEPS)
         .map(steps -> Math.max(steps, display.mostSteps()))
         .map(steps -> finest(ohms, usual, steps))
-        .map(finest -> asWritten(digit, finest))
+        .map(finest -> asWritten(digit, finest, display))
         .average()
         .orElse(1);
   }
@@ -216,12 +231,16 @@ public record WrongScale(
     return finest;
   }
 
-  private static double asWritten(double digit, double finest) {
+  private static double asWritten(double digit, double finest, Display display) {
     double left = digit / finest;
     if (left < 1 - A_HAIR) {
       return ONE_MORE;
     }
-    return left < RANGES / 2 ? 1 : left < RANGES * RANGES / 2 ? LEAVES_ONE_OUT : LEAVES_TWO_OUT;
+    if (left < RANGES / 2) {
+      return 1;
+    }
+    double zero = display.keepsZeros() ? 0 : ENDS_IN_ZERO;
+    return left < RANGES * RANGES / 2 ? LEAVES_ONE_OUT + zero : LEAVES_TWO_OUT + zero * zero;
   }
 
   /**
@@ -229,8 +248,27 @@ public record WrongScale(
    *
    * @param halfDigit half of the digit to which most joins are written; 0 where there is no such
    * @param mostSteps the most steps of its digit that a value has
+   * @param keepsZeros whether any value is written with a zero at its end
+   * @param values all values of the sheet
    */
-  private record Display(double halfDigit, double mostSteps) {}
+  private record Display(
+      double halfDigit, double mostSteps, boolean keepsZeros, List<Measured.Value> values) {
+    /** Whether another value of about this size is written to the same digit. */
+    boolean writesSo(Measured.Value value) {
+      return values.stream()
+          .filter(other -> other != value)
+          .filter(other -> isAbout(other.halfDigitOhms(), value.halfDigitOhms()))
+          .anyMatch(
+              other ->
+                  other.ohms() < value.ohms() * OF_THE_SAME_RANGE
+                      && value.ohms() < other.ohms() * OF_THE_SAME_RANGE);
+    }
+  }
+
+  private static boolean endsInZero(Measured.Value value) {
+    return value.halfDigitOhms() > 0
+        && Math.rint(value.ohms() / (2 * value.halfDigitOhms())) % RANGES == 0;
+  }
 
   private static Display display(List<Judged> sheet) {
     double most =
@@ -240,7 +278,12 @@ public record WrongScale(
             .mapToDouble(value -> value.ohms() / (2 * value.halfDigitOhms()))
             .max()
             .orElse(0);
-    return new Display(usualHalfDigit(sheet), most);
+    List<Measured.Value> values =
+        sheet.stream().flatMap(judged -> judged.reading().measured().value().stream()).toList();
+    double half = usualHalfDigit(sheet);
+    boolean keepsZeros =
+        values.stream().anyMatch(one -> isAbout(one.halfDigitOhms(), half) && endsInZero(one));
+    return new Display(half, most, keepsZeros, values);
   }
 
   /** What a value should be, by the parts between or by the wires. */

@@ -9,6 +9,7 @@ import dev.ringout.harness.Wire;
 import dev.ringout.units.Gauge;
 import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -61,6 +62,11 @@ public sealed interface Fault {
     return Optional.empty();
   }
 
+  /** This, where it is a part that does not read as listed. */
+  default Optional<WrongPart> asWrongPart() {
+    return Optional.empty();
+  }
+
   /** The same, shown by other readings that lead over it too; of values that are too high. */
   default Fault alsoShownBy(List<Judged> others) {
     return this;
@@ -100,6 +106,15 @@ public sealed interface Fault {
     public Finding beside(List<Alternative> others) {
       Certainty left = certainty == Certainty.CERTAIN ? Certainty.LIKELY : certainty;
       return new Finding(left, readings, List.copyOf(others), story, runnerUp);
+    }
+
+    /** The same where it may be something else besides the alternatives that it has. */
+    public Finding alsoBeside(List<Alternative> others) {
+      double left = 1 - others.stream().mapToDouble(Alternative::odds).sum();
+      List<Alternative> all = new ArrayList<>(others);
+      alternatives.forEach(one -> all.add(new Alternative(one.odds() * left, one.slips())));
+      all.sort(Comparator.comparingDouble(Alternative::odds).reversed());
+      return beside(all);
     }
 
     /** The same, shown by more readings. */
@@ -363,6 +378,19 @@ public sealed interface Fault {
     public <T> T match(Cases<T> cases) {
       return cases.lowInsulation(this);
     }
+
+    @Override
+    public LowInsulation alsoShownBy(List<Judged> others) {
+      return new LowInsulation(
+          finding.alsoShownBy(others),
+          points,
+          places,
+          netsLow,
+          netsRead,
+          measuredOhms,
+          highestOhms,
+          volts);
+    }
   }
 
   /**
@@ -384,6 +412,17 @@ public sealed interface Fault {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.wrongPart(this);
+    }
+
+    @Override
+    public Optional<WrongPart> asWrongPart() {
+      return Optional.of(this);
+    }
+
+    @Override
+    public WrongPart beside(List<Alternative> others) {
+      return new WrongPart(
+          finding.alsoBeside(others), part, how, points, lowOhms, highOhms, measured);
     }
   }
 

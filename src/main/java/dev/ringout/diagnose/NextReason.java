@@ -2,6 +2,7 @@ package dev.ringout.diagnose;
 
 import dev.ringout.circuit.Conductor;
 import dev.ringout.compare.Unproven;
+import dev.ringout.harness.Part;
 import dev.ringout.source.Place;
 
 /** Why a reading is worth making. Each kind holds its facts; the writers put them into words. */
@@ -57,6 +58,14 @@ public sealed interface NextReason {
     }
   }
 
+  /** With a lead of a part off, to see whether the part is bad or what lies beside it. */
+  record BesideThePart(Part part) implements NextReason {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.besideThePart(this);
+    }
+  }
+
   /** It is on the sheet and was not measured. */
   record NotMeasured() implements NextReason {
     @Override
@@ -108,6 +117,9 @@ public sealed interface NextReason {
 
     /** See {@link LeakOfTheTwo}. */
     T leakOfTheTwo(LeakOfTheTwo reason);
+
+    /** See {@link BesideThePart}. */
+    T besideThePart(BesideThePart reason);
 
     /** See {@link NotMeasured}. */
     T notMeasured(NotMeasured reason);

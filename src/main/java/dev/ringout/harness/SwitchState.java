@@ -7,11 +7,11 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
- * How the unit stood while a reading was taken: the positions of its switches, and the wires and
- * links of which one end was lifted.
+ * How the unit stood while a reading was taken: the positions of its switches, and the wires, links
+ * and parts of which one end was lifted.
  *
  * @param positions switch to position, only of switches that are not in their normal position; and
- *     wire or link to {@link #LIFTED}
+ *     wire, link or part to {@link #LIFTED}
  */
 public record SwitchState(SortedMap<String, String> positions) {
   /** What is given can't be changed afterwards. */
@@ -22,7 +22,7 @@ public record SwitchState(SortedMap<String, String> positions) {
             : Collections.unmodifiableSortedMap(new TreeMap<>(positions));
   }
 
-  /** What stands for a position where an end of a wire or link is off. */
+  /** What stands for a position where an end of a wire, link or part is off. */
   public static final String LIFTED = "LIFTED";
 
   /** Every switch in its normal position. */
@@ -61,13 +61,18 @@ public record SwitchState(SortedMap<String, String> positions) {
     return withLifted(link.name());
   }
 
+  /** This state with one lead of a part off its point. */
+  public SwitchState withLifted(Part part) {
+    return withLifted(part.label());
+  }
+
   private SwitchState withLifted(String name) {
     SortedMap<String, String> lifted = new TreeMap<>(positions);
     lifted.put(name, LIFTED);
     return new SwitchState(lifted);
   }
 
-  /** Whether one end of any wire or link is off its point. */
+  /** Whether one end of any wire, link or part is off its point. */
   public boolean liftsAny() {
     return positions.containsValue(LIFTED);
   }
@@ -80,6 +85,11 @@ public record SwitchState(SortedMap<String, String> positions) {
   /** Whether one end of a link is off its point. */
   public boolean isLifted(Link link) {
     return LIFTED.equals(positions.get(link.name()));
+  }
+
+  /** Whether one lead of a part is off its point. */
+  public boolean isLifted(Part part) {
+    return LIFTED.equals(positions.get(part.label()));
   }
 
   /** Most states that are compared are one. */

@@ -5,6 +5,7 @@ import dev.ringout.cells.LikelyMeant;
 import dev.ringout.cells.Understood;
 import dev.ringout.harness.Harness;
 import dev.ringout.harness.Link;
+import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
@@ -32,6 +33,7 @@ final class HarnessPoints {
   private final Map<String, Wire> wires = new HashMap<>();
   private final Optional<WireSearch> wiresSaid;
   private final Map<String, Link> links = new HashMap<>();
+  private final Map<String, Part> parts = new HashMap<>();
   private final Map<String, String> items = new HashMap<>();
 
   /** What sides of readings were understood to be, by their texts; most are asked for often. */
@@ -53,6 +55,14 @@ final class HarnessPoints {
       links.put(upper(link.name()), link);
       Link turned = new Link(link.to(), link.from(), link.note(), link.place());
       links.putIfAbsent(upper(turned.name()), link);
+    }
+    for (Part part : harness.parts()) {
+      parts.put(upper(part.label()), part);
+      boolean isTheOnlyOne =
+          harness.parts().stream().filter(one -> one.ref().equals(part.ref())).count() == 1;
+      if (isTheOnlyOne) {
+        parts.put(upper(part.ref()), part);
+      }
     }
   }
 
@@ -220,8 +230,8 @@ final class HarnessPoints {
   }
 
   /**
-   * The state of the switches: {@code S1=AHEAD; S2=OPEN}, and of wires and links with one end off:
-   * {@code W12=LIFTED; TB1-4/5=LIFTED}; blank is the normal one.
+   * The state of the switches: {@code S1=AHEAD; S2=OPEN}, and of wires, links and parts with one
+   * end off: {@code W12=LIFTED; TB1-4/5=LIFTED; diode CR1=LIFTED}; blank is the normal one.
    */
   Understood<SwitchState> state(String text) {
     SwitchState state = SwitchState.normal();
@@ -260,14 +270,15 @@ final class HarnessPoints {
     return Understood.as(state);
   }
 
-  /** A state with an end of a wire or link off as well, where that is what is said. */
+  /** A state with an end of a wire, link or part off as well, where that is what is said. */
   private Optional<SwitchState> lifted(SwitchState state, String ref, String position) {
     if (!position.equalsIgnoreCase(SwitchState.LIFTED)) {
       return Optional.empty();
     }
     return Optional.ofNullable(wires.get(upper(ref)))
         .map(state::withLifted)
-        .or(() -> Optional.ofNullable(links.get(upper(ref))).map(state::withLifted));
+        .or(() -> Optional.ofNullable(links.get(upper(ref))).map(state::withLifted))
+        .or(() -> Optional.ofNullable(parts.get(upper(ref))).map(state::withLifted));
   }
 
   private static Understood<SwitchState> noPosition(Switch one, String position) {

@@ -70,6 +70,11 @@ public final class NextJson {
     }
 
     @Override
+    public Reason besideThePart(NextReason.BesideThePart reason) {
+      return Reason.of("beside-the-part");
+    }
+
+    @Override
     public Reason notMeasured(NextReason.NotMeasured reason) {
       return Reason.of("not-measured");
     }

@@ -277,6 +277,12 @@ final class FaultSummary implements Fault.Cases<String> {
       return "no conduction this way";
     }
     if (Double.isInfinite(part.highOhms())) {
+      boolean isNoShort =
+          part.finding().readings().stream()
+              .allMatch(judged -> judged.seen().lowOhms() > part.lowOhms());
+      if (part.part().kind() == Part.Kind.DIODE && isNoShort) {
+        return "about what other diodes read on this meter, which is far less";
+      }
       return part.lowOhms() > 0 ? "more than " + Ohms.text(part.lowOhms()) : "no short";
     }
     return Ohms.text(part.lowOhms()) + " to " + Ohms.text(part.highOhms());

@@ -56,6 +56,9 @@ public final class NextSentences {
 
     @Override
     public String throughParts(Expected.ThroughParts parts) {
+      if (Double.isInfinite(parts.lowOhms())) {
+        return "OL";
+      }
       return Double.isInfinite(parts.highOhms())
           ? "a part's value"
           : new OhmsRange(parts.lowOhms(), parts.highOhms()).text();
@@ -91,6 +94,11 @@ public final class NextSentences {
     @Override
     public String leakOfTheTwo(NextReason.LeakOfTheTwo reason) {
       return "between the two alone: low here, the leak is theirs";
+    }
+
+    @Override
+    public String besideThePart(NextReason.BesideThePart reason) {
+      return "OL here: the " + reason.part().label() + " is bad; else what lies beside it";
     }
 
     @Override

@@ -6,15 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.compare.Outcome;
+import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Miswire;
 import dev.ringout.diagnose.Fault.Open;
 import dev.ringout.diagnose.Fault.Pattern;
 import dev.ringout.diagnose.Fault.WrongPart;
 import dev.ringout.diagnose.Fault.WrongSwitch;
+import dev.ringout.diagnose.NextReading;
 import dev.ringout.diagnose.PartFault;
 import dev.ringout.diagnose.SlipFact;
 import dev.ringout.diagnose.SwitchFault;
+import dev.ringout.harness.Part;
 import dev.ringout.support.UnitUnderTest;
 import dev.ringout.words.BlindSentences;
 import java.nio.file.Path;
@@ -100,6 +103,27 @@ class PartsAndSwitchesTest {
     WrongPart wrong = assertInstanceOf(WrongPart.class, theOnlyFault(result));
     assertEquals("CR1", wrong.part().ref());
     assertEquals(PartFault.MISSING, wrong.how());
+  }
+
+  /** Kinds of diodes and ranges of meters make some sixty times, not a hundred. */
+  @ParameterizedTest
+  @CsvSource({"62 k,1", "20 k,0", "2 k,0"})
+  void a_diode_that_reads_a_hundred_times_more_than_another_is_none(String forward, int faults) {
+    UnitUnderTest two = new UnitUnderTest(folder);
+    two.part("CR1,A,K,diode,").part("CR2,A,K,diode,").wire("W1,TB1-1,TB1-2");
+    CheckResult result =
+        two.readsBothWays("CR1-A", "CR1-K", forward, "OL")
+            .readsBothWays("CR2-A", "CR2-K", "600", "OL")
+            .check();
+    List<Fault> found = result.diagnosis().faults();
+    assertEquals(faults, found.size());
+    for (Fault fault : found) {
+      WrongPart wrong = assertInstanceOf(WrongPart.class, fault);
+      assertEquals("CR1", wrong.part().ref());
+      assertEquals(PartFault.OTHER_VALUE, wrong.how());
+      assertEquals(Certainty.LIKELY, wrong.finding().certainty());
+    }
+    assertEquals(List.of(), result.diagnosis().unexplained());
   }
 
   @Test
@@ -353,5 +377,80 @@ class PartsAndSwitchesTest {
     UnitUnderTest unit = new UnitUnderTest(folder).part(",J1-1,R1-1,resistor,10 Ω,5,");
     CheckResult result = unit.wire("W1,J1-1,P2-1,26,60 m").reads("J1-1", "P2-1", "4.30").check();
     assertInstanceOf(Fault.WrongGauge.class, OnlyFault.of(result));
+  }
+
+  /** A coil of 300 Ω with a suppressor at its terminals, which reads 120 Ω from the plug. */
+  private UnitUnderTest coilAndSuppressor() {
+    return new UnitUnderTest(folder)
+        .wire("W1,J1-1,K1-A,20,4 m")
+        .wire("W2,J1-2,K1-B,20,4 m")
+        .part("K1,A,B,winding,300 Ω")
+        .part("K1,A,B,suppressor,")
+        .reads("J1-1", "J1-2", "120");
+  }
+
+  @Test
+  void of_two_parts_side_by_side_one_is_lifted_and_the_other_read_by_itself() {
+    NextReading next = coilAndSuppressor().check().diagnosis().next().get(0);
+    assertEquals("winding K1=LIFTED", next.state().toString());
+    assertEquals(2, next.answers().size(), "what it reads tells which of the two it is");
+  }
+
+  /** With the winding's lead off its point 120 Ω are the suppressor's; nothing is the winding's. */
+  @ParameterizedTest
+  @CsvSource({"120,SUPPRESSOR", "OL,WINDING"})
+  void what_is_read_with_the_winding_lifted_tells_which_is_bad(String reading, Part.Kind kind) {
+    CheckResult result =
+        coilAndSuppressor().readsIn("winding K1=LIFTED", "K1-A", "K1-B", reading).check();
+    assertEquals(kind, ((WrongPart) theOnlyFault(result)).part().kind());
+    boolean isShownTwice = kind == Part.Kind.SUPPRESSOR;
+    assertEquals(
+        isShownTwice ? Certainty.CERTAIN : Certainty.LIKELY,
+        theOnlyFault(result).finding().certainty());
+  }
+
+  /** A part that no other of the list has the reference of is known by that alone. */
+  @Test
+  void two_coils_side_by_side_are_told_apart_by_lifting_one() {
+    UnitUnderTest unit = new UnitUnderTest(folder);
+    unit.wire("W1,K1-A,K2-A,20,1 m").wire("W2,K1-B,K2-B,20,1 m");
+    unit.part("K1,A,B,winding,300 Ω").part("K2,A,B,winding,300 Ω");
+    unit.reads("K1-A", "K1-B", "100").readsIn("K2=LIFTED", "K1-A", "K1-B", "150");
+    WrongPart wrong = (WrongPart) theOnlyFault(unit.check());
+    assertEquals("K1", wrong.part().ref());
+    assertEquals(Certainty.CERTAIN, wrong.finding().certainty());
+  }
+
+  /** A capacitor that leaks and a leak between its wires read the same: 76 kΩ. */
+  private UnitUnderTest leakingCapacitor() {
+    return new UnitUnderTest(folder)
+        .wire("W1,J1-1,C6-1,20,4 m")
+        .wire("W2,J1-2,C6-2,20,4 m")
+        .part("C6,1,2,capacitor,")
+        .reads("J1-1", "J1-2", "76.0 kΩ")
+        .reads("J1-1", "C6-2", "76.1 kΩ");
+  }
+
+  @Test
+  void a_part_that_reads_too_little_is_not_certain_while_a_leak_beside_it_may_be_all() {
+    CheckResult result = leakingCapacitor().check();
+    assertEquals(Certainty.LIKELY, theOnlyFault(result).finding().certainty());
+    NextReading next = result.diagnosis().next().get(0);
+    assertEquals("capacitor C6=LIFTED", next.state().toString());
+  }
+
+  @Test
+  void with_its_lead_off_and_nothing_beside_it_the_part_is_bad_for_certain() {
+    CheckResult result =
+        leakingCapacitor().readsIn("capacitor C6=LIFTED", "C6-1", "C6-2", "OL").check();
+    WrongPart wrong = (WrongPart) theOnlyFault(result);
+    assertEquals(Certainty.CERTAIN, wrong.finding().certainty());
+  }
+
+  @Test
+  void with_its_lead_off_and_the_same_ohms_the_leak_is_the_only_fault() {
+    CheckResult result = leakingCapacitor().readsIn("C6=LIFTED", "C6-1", "C6-2", "76.2 kΩ").check();
+    Fault.LowInsulation leak = assertInstanceOf(Fault.LowInsulation.class, theOnlyFault(result));
+    assertEquals(3, leak.finding().readings().size());
   }
 }

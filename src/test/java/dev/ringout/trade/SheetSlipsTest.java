@@ -10,6 +10,7 @@ import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.SlipFact;
 import dev.ringout.support.UnitUnderTest;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -149,5 +150,33 @@ class SheetSlipsTest {
             .flatMap(one -> one.slips().stream())
             .anyMatch(SlipFact.ExchangedRows.class::isInstance));
     assertEquals(Certainty.LIKELY, high.finding().certainty());
+  }
+
+  /**
+   * A line skipped at the third row, and a joint of W5 that is poor: in which row its value belongs
+   * hangs on where the slip began and ended.
+   */
+  @Test
+  void nothing_is_certain_that_rows_which_slipped_show() {
+    UnitUnderTest unit = new UnitUnderTest(folder).job("lead null,nulled");
+    List<String> values = new ArrayList<>();
+    List<String[]> rows = new ArrayList<>();
+    for (int pin = 1; pin <= 9; pin++) {
+      unit.wire("W" + pin + ",J1-" + pin + ",P2-" + pin + ",20,9 m");
+      unit.part("K" + pin + ",1,2,winding,300 Ω,10,");
+      rows.add(new String[] {"J1-" + pin, "P2-" + pin});
+      rows.add(new String[] {"K" + pin + "-1", "K" + pin + "-2"});
+      values.add(pin == 5 ? "4.311" : "0.31" + pin);
+      values.add("30" + pin);
+    }
+    values.add(2, "");
+    for (int row = 0; row < rows.size(); row++) {
+      unit.reads(rows.get(row)[0], rows.get(row)[1], values.get(row));
+    }
+    List<Fault> faults = unit.check().diagnosis().faults();
+    assertInstanceOf(Fault.SlippedRows.class, faults.get(0));
+    assertEquals(2, faults.size(), "the slip and the poor joint");
+    assertTrue(
+        faults.stream().noneMatch(fault -> fault.finding().certainty() == Certainty.CERTAIN));
   }
 }

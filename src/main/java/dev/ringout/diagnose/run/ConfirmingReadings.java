@@ -16,10 +16,12 @@ import java.util.List;
 final class ConfirmingReadings implements Fault.Cases<List<NextReading>> {
   private static final int MOST_AGAIN = 3;
 
+  private final Circuit circuit;
   private final AskedReadings asked;
   private final PoorJointReading poorJoint;
 
   ConfirmingReadings(Circuit circuit, AskedReadings asked) {
+    this.circuit = circuit;
     this.asked = asked;
     poorJoint = new PoorJointReading(circuit, asked);
   }
@@ -109,15 +111,39 @@ final class ConfirmingReadings implements Fault.Cases<List<NextReading>> {
         || fault.points().size() != 2) {
       return List.of();
     }
-    return unlessMade(
-        new NextReading(
-            Reading.Kind.INSULATION,
-            fault.points().get(0).toString(),
-            fault.points().get(1).toString(),
-            SwitchState.normal(),
-            Purpose.CONFIRM,
-            new NextReason.LeakOfTheTwo(),
-            List.of()));
+    List<NextReading> ofTheTwo =
+        unlessMade(
+            new NextReading(
+                Reading.Kind.INSULATION,
+                fault.points().get(0).toString(),
+                fault.points().get(1).toString(),
+                SwitchState.normal(),
+                Purpose.CONFIRM,
+                new NextReason.LeakOfTheTwo(),
+                List.of()));
+    List<Judged> readings = fault.finding().readings();
+    return ofTheTwo.isEmpty() && readings.size() == 1
+        ? List.of(again(readings.get(0), new NextReason.AloneShowsIt()))
+        : ofTheTwo;
+  }
+
+  /** With a lead of a part lifted that may be good, and a leak beside it. */
+  List<NextReading> besideThePart(Fault.WrongPart fault) {
+    boolean isDoubtful =
+        fault.finding().certainty() != Certainty.CERTAIN
+            && fault.finding().alternatives().isEmpty()
+            && circuit.isTheOnlyOneOfItsName(fault.part());
+    return isDoubtful
+        ? unlessMade(
+            new NextReading(
+                Reading.Kind.CONTINUITY,
+                fault.points().get(0).toString(),
+                fault.points().get(1).toString(),
+                SwitchState.normal().withLifted(fault.part()),
+                Purpose.CONFIRM,
+                new NextReason.BesideThePart(fault.part()),
+                List.of()))
+        : List.of();
   }
 
   @Override

@@ -45,9 +45,11 @@ public final class Diagnoser {
     Comparison ofTheUnit = ofTheTest.left();
     HighThroughParts high = HighThroughParts.of(circuit, ofTheUnit);
     WiringFaults wiring =
-        WiringFaults.of(unit, ofTheUnit.without(high.readings()), WiringFaults.ANY_COST);
+        WiringFaults.of(unit, ofTheUnit.without(high.readings()), ofTheTest.inDoubt());
     List<Fault> faults = new ArrayList<>(ofTheTest.faults());
-    faults.addAll(wiring.faults());
+    wiring.faults().stream()
+        .map(fault -> ValueFaults.besidePen(fault, ofTheTest.maybeOfThePen()))
+        .forEach(faults::add);
     boolean leadsUnknown = leadsInDoubt && !ofTheTest.leadsAreKnown();
     faults.addAll(ValueFaults.of(unit, ofTheUnit, wiring, ofTheTest.maybeOfThePen(), leadsUnknown));
     faults.addAll(LowInsulations.of(unit, ofTheUnit, wiring));

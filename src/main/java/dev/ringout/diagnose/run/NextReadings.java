@@ -71,7 +71,12 @@ final class NextReadings {
   private void confirm(RegionFaults told) {
     int before = list.size();
     told.faults().forEach(this::confirm);
-    if (list.size() == before) {
+    if (list.size() == before && told.onlyReading().isEmpty()) {
+      told.faults().stream()
+          .flatMap(fault -> fault.asWrongPart().stream())
+          .flatMap(fault -> confirming.besideThePart(fault).stream())
+          .forEach(list::add);
+    } else if (list.size() == before) {
       told.onlyReading()
           .map(
               one ->

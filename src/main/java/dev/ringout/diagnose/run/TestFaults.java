@@ -9,6 +9,7 @@ import dev.ringout.compare.Observed;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.RowExchange;
 import dev.ringout.compare.RowSlip;
+import dev.ringout.compare.ValueVerdict;
 import dev.ringout.compare.WrongScale;
 import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.Fault;
@@ -19,6 +20,8 @@ import dev.ringout.diagnose.SlipFact;
 import dev.ringout.diagnose.wiring.ListedUnit;
 import dev.ringout.diagnose.wiring.SlipCosts;
 import dev.ringout.diagnose.wiring.WiringFaults;
+import dev.ringout.harness.Part;
+import dev.ringout.readings.Reading;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -26,6 +29,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** Faults of the test as a whole that account for readings better than any fault of the unit. */
 final class TestFaults {
@@ -38,8 +43,22 @@ final class TestFaults {
   /** What a join of unknown length reads lies within so many times. */
   private static final double WITHOUT_A_LENGTH = 25;
 
+  /**
+   * One wrong resistor in ten has just so many zeros more or fewer (common practice, no source).
+   */
+  private static final double ANOTHER_MULTIPLIER = 0.1;
+
+  /** One other gauge in a hundred has ten times the copper (common practice, no source). */
+  private static final double FAR_GAUGE = 0.01;
+
   /** Another part has anything within four powers of ten (common practice, no source). */
   private static final double VALUES_OF_PARTS = 1e4;
+
+  /** Where a part blocks a meter mostly shows no value at all (common practice, no source). */
+  private static final double SHOWS_A_VALUE = 0.02;
+
+  /** Where rows slipped begins and ends by so many rows elsewhere, for all that anybody knows. */
+  private static final int ROWS_BESIDE = 2;
 
   /** Less likely than this it is not said. */
   private static final double LEAST_ODDS = 0.01;
@@ -48,6 +67,8 @@ final class TestFaults {
 
   /** Values that a slip of the pen may have made, though something else is likelier. */
   private final Map<Judged, Alternative> maybeOfThePen = new LinkedHashMap<>();
+
+  private final List<RowSlip> slipped = new ArrayList<>();
 
   private Comparison left;
   private boolean leadsAreKnown;
@@ -217,6 +238,9 @@ final class TestFaults {
 
   /** What of the unit would show a value, where that is one thing. */
   private static Optional<SlipFact> otherwise(Circuit circuit, Judged judged) {
+    if (judged.value() == ValueVerdict.LOW) {
+      return Optional.empty();
+    }
     if (judged.expected().isJoined()) {
       List<Integer> way =
           circuit
@@ -246,20 +270,34 @@ final class TestFaults {
    */
   private static double odds(
       Circuit circuit, WrongScale scale, WiringFaults wiring, SlipCosts costs) {
-    double pen = ofThePen(costs) * scale.digits();
     Judged judged = scale.mended().get(0);
+    boolean blocks = judged.expected().throughParts().filter(ThroughParts::mayBeOpen).isPresent();
+    double pen = ofThePen(costs) * scale.digits() * (blocks ? SHOWS_A_VALUE : 1);
     double ohms = judged.seen().middleOhms();
     double width =
         scale.expected().isKnown()
             ? Math.log(scale.expected().highOhms() / scale.expected().lowOhms())
             : Math.log(WITHOUT_A_LENGTH);
+    if (judged.value() == ValueVerdict.LOW) {
+      return pen / (pen + costs.rateOf("gauge other") * FAR_GAUGE);
+    }
     double other =
         judged.expected().isJoined()
             ? rateOfPoor(circuit, judged, costs) * costs.densityOfPoor(ohms) * ohms * width
-            : costs.rateOf("part other-value") * width / Math.log(VALUES_OF_PARTS);
+            : costs.rateOf("part other-value")
+                * (width / Math.log(VALUES_OF_PARTS) + ofAnotherMultiplier(circuit, judged));
     boolean isAJoin = judged.expected().isJoined() && wiring.explains(judged);
     double unit = isAJoin ? Math.exp(-wiring.costOf(List.of(judged))) : 0;
     return pen / (pen + other + unit);
+  }
+
+  /** How often another resistor reads as listed but for a power of ten: one colour band. */
+  private static double ofAnotherMultiplier(Circuit circuit, Judged judged) {
+    boolean isAResistor =
+        judged.expected().throughParts().stream()
+            .flatMap(through -> through.parts().stream())
+            .allMatch(part -> circuit.part(part).kind() == Part.Kind.RESISTOR);
+    return isAResistor ? ANOTHER_MULTIPLIER : 0;
   }
 
   /** How often any conductor on the way of a reading has a poor joint. */
@@ -308,6 +346,7 @@ final class TestFaults {
             slip.step(),
             slip.first()));
     left = slip.putRight(unit.circuit(), unit.limits(), left);
+    slipped.add(slip);
   }
 
   List<Fault> faults() {
@@ -317,6 +356,15 @@ final class TestFaults {
   /** Values that a slip of the pen may have made, with the odds against a poor joint. */
   Map<Judged, Alternative> maybeOfThePen() {
     return maybeOfThePen;
+  }
+
+  /** Readings that may be of other rows, for rows about them slipped, and were made but once. */
+  Predicate<Judged> inDoubt() {
+    Set<Reading> readTwice =
+        left.readTwiceAlike().stream().map(Judged::reading).collect(Collectors.toSet());
+    return judged ->
+        slipped.stream().anyMatch(slip -> slip.isAbout(judged, ROWS_BESIDE))
+            && !readTwice.contains(judged.reading());
   }
 
   /** Whether it was found what the leads have, and that taken off. */

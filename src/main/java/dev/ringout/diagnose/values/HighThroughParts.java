@@ -13,14 +13,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
- * Readings through parts that are as much too high as a join of one of their nets is: a poor joint
- * on the way to a part, which by itself may be good.
+ * Readings through parts that something else accounts for, so that the parts may be good: a poor
+ * joint on the way to them, or a leak beside them.
  */
 public final class HighThroughParts {
+  /** A leak reads so much alike from time to time (common practice, no source). */
+  private static final double ALIKE = 0.1;
+
   private final Circuit circuit;
-  private final Map<Judged, Judged> joinOf = new LinkedHashMap<>();
+  private final Map<Judged, Judged> accountedBy = new LinkedHashMap<>();
 
   private HighThroughParts(Circuit circuit) {
     this.circuit = circuit;
@@ -38,7 +42,46 @@ public final class HighThroughParts {
           .filter(HighThroughParts::isPairOfValue)
           .forEach(judged -> found.lookFor(judged, joins));
     }
+    found.lookForLeaks(comparison);
     return found;
+  }
+
+  /** A leak that was read with a lead of the part off accounts for what is read with it on. */
+  private void lookForLeaks(Comparison comparison) {
+    List<Judged> leaks =
+        comparison.with(Outcome.RESISTIVE).stream()
+            .filter(one -> one.expected().isApart() && isPairOfValue(one))
+            .filter(one -> one.reading().state().liftsAny())
+            .toList();
+    for (Judged judged : leaks.isEmpty() ? List.<Judged>of() : comparison.failing()) {
+      judged
+          .expected()
+          .throughParts()
+          .filter(parts -> isPairOfValue(judged))
+          .flatMap(
+              parts ->
+                  leaks.stream()
+                      .filter(leak -> areOfTheSameNets(judged, leak))
+                      .filter(leak -> isWithTheLeak(leak, judged, parts))
+                      .findFirst())
+          .ifPresent(leak -> accountedBy.put(judged, leak));
+    }
+  }
+
+  private boolean areOfTheSameNets(Judged one, Judged other) {
+    return nets(one).equals(nets(other));
+  }
+
+  private Set<Integer> nets(Judged judged) {
+    return judged.probing().points().map(circuit.normal()::of).boxed().collect(Collectors.toSet());
+  }
+
+  /** Whether a value is that of the parts and a leak side by side. */
+  private static boolean isWithTheLeak(Judged leak, Judged judged, ThroughParts parts) {
+    double least = 1 / (1 / leak.seen().lowOhms() + 1 / parts.lowOhms());
+    double most = 1 / (1 / leak.seen().highOhms() + 1 / parts.highOhms());
+    return judged.seen().highOhms() >= least * (1 - ALIKE)
+        && judged.seen().lowOhms() <= most * (1 + ALIKE);
   }
 
   /** The first join that accounts for a reading through parts. */
@@ -51,7 +94,7 @@ public final class HighThroughParts {
                 joins.stream()
                     .filter(join -> shareANet(judged, join) && accountsFor(join, judged, parts))
                     .findFirst())
-        .ifPresent(join -> joinOf.put(judged, join));
+        .ifPresent(join -> accountedBy.put(judged, join));
   }
 
   private static boolean isPairOfValue(Judged judged) {
@@ -79,7 +122,7 @@ public final class HighThroughParts {
 
   /** The readings that a poor joint elsewhere accounts for. */
   public Set<Judged> readings() {
-    return joinOf.keySet();
+    return accountedBy.keySet();
   }
 
   /** A fault with the readings through parts that it shows in too. */
@@ -89,7 +132,7 @@ public final class HighThroughParts {
 
   private List<Judged> behind(Fault fault) {
     List<Judged> behind = new ArrayList<>();
-    joinOf.forEach(
+    accountedBy.forEach(
         (judged, join) -> {
           if (fault.finding().readings().contains(join)) {
             behind.add(judged);

@@ -26,7 +26,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
@@ -55,6 +54,8 @@ public final class LowInsulations {
   private final Comparison comparison;
   private final WiringFaults wiring;
   private final Partition found;
+  private final LeakPairs pairs;
+  private final Set<Judged> readTwice;
 
   /** What lies between nets as listed; through what has no ohms of its own a leak shows whole. */
   private final Map<Pair, Double> parts;
@@ -71,6 +72,8 @@ public final class LowInsulations {
     this.comparison = comparison;
     this.wiring = wiring;
     this.found = wiring.found();
+    this.pairs = new LeakPairs(circuit, found);
+    this.readTwice = comparison.readTwiceAlike();
     this.parts = parts(circuit, found);
   }
 
@@ -215,7 +218,12 @@ public final class LowInsulations {
               readings,
               valuesOf(leak, readings),
               ends(leak),
-              wiring.certaintyBeside(leak.read() && isAtNoPart(leak), readings)));
+              wiring.certaintyBeside(
+                  leak.read()
+                      && !pairs.isUnsure(leak.between())
+                      && isAtNoPart(leak)
+                      && areMoreThanOne(readings),
+                  readings)));
     }
     for (int net : leaks.loose()) {
       List<Judged> readings =
@@ -234,42 +242,48 @@ public final class LowInsulations {
   }
 
   private Leaks leaksShownBy(List<Judged> low, List<Judged> read) {
-    Map<Pair, Double> pairs = new HashMap<>();
-    for (Judged judged : low) {
-      pair(judged).ifPresent(pair -> pairs.merge(pair, ohms(judged), Math::min));
-    }
-    highOhms().forEach((pair, ohms) -> pairs.merge(pair, ohms, Math::min));
+    List<Judged> between = new ArrayList<>(low);
+    between.addAll(highOhms());
+    Map<Pair, Double> leaking = pairs.shownBy(between, open(read), LowInsulations::ohms);
     Map<Integer, Double> toRest = new HashMap<>();
     for (Judged judged : low) {
       Set<Integer> nets = nets(judged);
-      boolean isShown = pairs.keySet().stream().anyMatch(pair -> nets.stream().anyMatch(pair::has));
+      boolean isShown =
+          leaking.keySet().stream().anyMatch(pair -> nets.stream().anyMatch(pair::has));
       if (judged.probing().toRest() && (judged.probing().from().length == 1 || !isShown)) {
         int first = found.groupOf(judged.probing().from()[0]);
         tied.computeIfAbsent(first, key -> new LinkedHashSet<>()).addAll(nets);
         toRest.merge(first, ohms(judged), Math::min);
       }
     }
-    Set<Pair> apart = new HashSet<>();
-    for (Judged judged : read) {
-      if (judged.outcome() == Outcome.CONFORMS) {
-        pair(judged).ifPresent(apart::add);
-      }
-    }
-    return new Leaks(pairs, toRest, apart, parts);
+    return new Leaks(leaking, toRest, apart(read), parts);
+  }
+
+  private Set<Pair> apart(List<Judged> read) {
+    return read.stream()
+        .filter(judged -> judged.outcome() == Outcome.CONFORMS)
+        .flatMap(judged -> pairs.onlyOf(judged).stream())
+        .collect(Collectors.toSet());
+  }
+
+  /** Pairs that read well by themselves, or show a continuity meter nothing at all. */
+  private Set<Pair> open(List<Judged> read) {
+    Set<Pair> open = new HashSet<>(apart(read));
+    comparison.inForce().stream()
+        .filter(judged -> judged.reading().kind() == Reading.Kind.CONTINUITY)
+        .filter(judged -> judged.outcome() == Outcome.CONFORMS && judged.expected().isApart())
+        .filter(judged -> judged.reading().measured().isOverRange())
+        .forEach(judged -> pairs.onlyOf(judged).ifPresent(open::add));
+    return open;
   }
 
   /** Ohms that a continuity meter shows where nothing joins: good there, yet they say who leaks. */
-  private Map<Pair, Double> highOhms() {
-    Map<Pair, Double> pairs = new LinkedHashMap<>();
-    for (Judged judged : comparison.inForce()) {
-      if (judged.reading().kind() == Reading.Kind.CONTINUITY
-          && judged.outcome() == Outcome.CONFORMS
-          && judged.expected().isApart()
-          && judged.reading().measured().value().isPresent()) {
-        pair(judged).ifPresent(pair -> pairs.merge(pair, ohms(judged), Math::min));
-      }
-    }
-    return pairs;
+  private List<Judged> highOhms() {
+    return comparison.inForce().stream()
+        .filter(judged -> judged.reading().kind() == Reading.Kind.CONTINUITY)
+        .filter(judged -> judged.outcome() == Outcome.CONFORMS && judged.expected().isApart())
+        .filter(judged -> judged.reading().measured().value().isPresent())
+        .toList();
   }
 
   private static Map<Pair, Double> parts(Circuit circuit, Partition found) {
@@ -285,30 +299,27 @@ public final class LowInsulations {
     return parts;
   }
 
+  /** A single reading, made once, may have been made at other points. */
+  private boolean areMoreThanOne(List<Judged> readings) {
+    return readings.size() > 1 || readTwice.contains(readings.get(0));
+  }
+
   /** A leak of which nothing more is known than what was read at its points. */
   private Fault leakAsRead(List<Judged> readings) {
     // Of nets tied together any may be the one that leaks.
     boolean isOfOneNet =
         readings.stream().allMatch(judged -> judged.probing().isPair() || nets(judged).size() == 1);
-    return leak(readings, readings, probed(readings), wiring.certaintyBeside(isOfOneNet, readings));
-  }
-
-  /** The two nets of a reading between two points; of points tied together any may leak. */
-  private Optional<Pair> pair(Judged judged) {
-    if (!judged.probing().isPair()) {
-      return Optional.empty();
-    }
-    int one = found.groupOf(judged.probing().from()[0]);
-    int other = found.groupOf(judged.probing().to()[0]);
-    return one == other ? Optional.empty() : Optional.of(Pair.of(one, other));
+    return leak(
+        readings,
+        readings,
+        probed(readings),
+        wiring.certaintyBeside(isOfOneNet && areMoreThanOne(readings), readings));
   }
 
   /** A leak's own ohms are those read between its two nets; a net's others are in no reading. */
   private List<Judged> valuesOf(Leak leak, List<Judged> readings) {
     List<Judged> between =
-        readings.stream()
-            .filter(reading -> pair(reading).filter(leak.between()::equals).isPresent())
-            .toList();
+        readings.stream().filter(reading -> pairs.of(reading).contains(leak.between())).toList();
     return between.isEmpty() ? readings : between;
   }
 
@@ -318,14 +329,14 @@ public final class LowInsulations {
     return low.stream()
         .filter(
             judged -> {
-              Optional<Pair> pair = pair(judged);
-              if (pair.isEmpty()) {
+              Set<Pair> of = pairs.of(judged);
+              if (of.isEmpty()) {
                 return isMuchOf(leak, judged)
                     && nets(judged).stream().anyMatch(leak.between()::has);
               }
-              return direct.contains(pair.get())
-                  ? pair.get().equals(leak.between())
-                  : leaks.accountsFor(leak, pair.get(), ohms(judged));
+              return of.stream().anyMatch(direct::contains)
+                  ? of.contains(leak.between())
+                  : of.stream().anyMatch(pair -> leaks.accountsFor(leak, pair, ohms(judged)));
             })
         .sorted(Comparator.comparingDouble(LowInsulations::ohms))
         .toList();

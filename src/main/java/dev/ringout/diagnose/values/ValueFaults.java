@@ -83,7 +83,7 @@ public final class ValueFaults {
   }
 
   /** What one value alone shows, with the slip of the pen that it may be. */
-  private static Fault besidePen(Fault fault, Map<Judged, Alternative> maybeOfThePen) {
+  public static Fault besidePen(Fault fault, Map<Judged, Alternative> maybeOfThePen) {
     Alternative pen = maybeOfThePen.get(fault.finding().readings().get(0));
     if (pen == null || fault.finding().readings().size() > 1) {
       return fault;

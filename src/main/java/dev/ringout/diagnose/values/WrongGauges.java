@@ -7,7 +7,6 @@ import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.compare.ValueVerdict;
-import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.Fault.Alternative;
 import dev.ringout.diagnose.Fault.Finding;
@@ -19,6 +18,7 @@ import dev.ringout.diagnose.wiring.WiringFaults;
 import dev.ringout.harness.Wire;
 import dev.ringout.standards.CrimpBarrels;
 import dev.ringout.units.Gauge;
+import dev.ringout.units.OhmsRange;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -58,6 +58,10 @@ final class WrongGauges {
   private final SlipCosts costs;
   private final CrimpBarrels barrels;
   private final Comparison comparison;
+
+  /** No wire of a gauge has less than this share of the least that it may have. */
+  private static final double MOST_OFF = 0.5;
+
   private final WiresAsMade asMade;
 
   WrongGauges(ListedUnit unit, WiringFaults wiring, JoinLimits limits, Comparison comparison) {
@@ -163,6 +167,10 @@ final class WrongGauges {
     if (best.gauge().equals(listed) || !likeliest || (isLow && odds < CLEARLY)) {
       return Optional.empty();
     }
+    OhmsRange ofBest = limits.resistances(judged.reading().meter()).ofWireAs(wire, best.gauge());
+    if (isLow && judged.seen().highOhms() < ofBest.lowOhms() * MOST_OFF) {
+      return Optional.empty();
+    }
     List<Alternative> alternatives = new ArrayList<>();
     alternative(
         alternatives,
@@ -175,7 +183,7 @@ final class WrongGauges {
         new Fault.WrongGauge(
             Finding.alone(
                 // Copper beside it makes a value low as well.
-                odds >= ALL_BUT_SURE && !isLow ? Certainty.CERTAIN : Certainty.LIKELY,
+                wiring.certaintyBeside(odds >= ALL_BUT_SURE && !isLow, List.of(judged)),
                 List.of(judged),
                 List.copyOf(alternatives)),
             List.of(asFound.listed(wire)),
@@ -183,7 +191,7 @@ final class WrongGauges {
             best.gauge(),
             odds,
             judged.limit().expected(),
-            limits.resistances(judged.reading().meter()).ofWireAs(wire, best.gauge()),
+            ofBest,
             ohms));
   }
 

@@ -9,6 +9,7 @@ import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Observed;
 import dev.ringout.compare.Outcome;
+import dev.ringout.harness.Part;
 import dev.ringout.readings.Measured;
 import java.util.HashSet;
 import java.util.List;
@@ -67,8 +68,11 @@ final class Agreement {
             && judged.observed() != Observed.APART;
     Optional<ThroughParts> parts = predicted.throughParts();
     if (parts.isPresent()) {
-      return !(throughPartsAsListed && isRefuted(judged, parts.get(), nets))
-          && agrees(judged, parts.get());
+      if (isFarAboveAnotherDiode(judged)
+          && parts.get().parts().stream().noneMatch(nets.altered()::containsKey)) {
+        return false;
+      }
+      return !isRefuted(judged, parts.get(), nets) && agrees(judged, parts.get());
     }
     boolean valueOfAPart =
         valuesOfParts.contains(judged)
@@ -90,18 +94,34 @@ final class Agreement {
 
   /** Whether a part that is said to have another value was read by itself and has its own. */
   private boolean isRefuted(Judged judged, ThroughParts predicted, SlippedNets nets) {
-    if (predicted.parts().size() != 1 || judged.reading().measured().value().isEmpty()) {
+    if (predicted.parts().size() != 1 || judged.outcome() != Outcome.CONFORMS) {
       return false;
     }
-    int part = predicted.parts().get(0);
-    AlteredPart altered = nets.altered().get(part);
+    int number = predicted.parts().get(0);
+    Part part = circuit.part(number);
+    AlteredPart altered = nets.altered().get(number);
+    boolean hasItsOwn =
+        judged.observed() == Observed.APART
+            ? part.kind().isOpenToDirectCurrent()
+            : part.ohms().isPresent() && judged.reading().measured().value().isPresent();
     return altered != null
         && altered.how() == How.ANY_VALUE
-        && circuit.part(part).ohms().isPresent()
+        && hasItsOwn
         && judged
             .expected()
             .throughParts()
             .filter(listed -> listed.parts().equals(predicted.parts()))
+            .isPresent();
+  }
+
+  /** A value that the parts allow, and that fails beside those of other diodes. */
+  private static boolean isFarAboveAnotherDiode(Judged judged) {
+    return judged.outcome() == Outcome.PART_VALUE
+        && judged.observed() == Observed.RESISTIVE
+        && judged
+            .expected()
+            .throughParts()
+            .filter(listed -> listed.mayBeOpen() && listed.allows(judged.seen()))
             .isPresent();
   }
 

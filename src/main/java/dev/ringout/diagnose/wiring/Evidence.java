@@ -182,6 +182,42 @@ final class Evidence {
     return List.copyOf(against);
   }
 
+  /** Whether a reading between the same two nets was made, so that it is known what is read. */
+  boolean isMade(Probing probing, ThroughParts expected, SlippedNets nets) {
+    OfState ofState = byState.get(probing.state());
+    if (ofState == null || !probing.isPair()) {
+      return false;
+    }
+    boolean isAlikeReversed =
+        expected.parts().stream()
+            .allMatch(part -> circuit.part(part).kind().readsTheSameReversed());
+    int from = nets.groupOf(probing.from()[0]);
+    int to = nets.groupOf(probing.to()[0]);
+    int listed = circuit.in(probing.state()).of(probing.from()[0]);
+    return ofState.readings.getOrDefault(listed, List.of()).stream()
+        .map(Judged::probing)
+        .filter(Probing::isPair)
+        .anyMatch(
+            made -> {
+              int one = nets.groupOf(made.from()[0]);
+              int other = nets.groupOf(made.to()[0]);
+              return (one == from && other == to)
+                  || (isAlikeReversed && one == to && other == from);
+            });
+  }
+
+  /** Whether what is beside a part was read with a lead of the part off its point. */
+  boolean isReadWithLifted(int part) {
+    return byState.entrySet().stream()
+        .filter(entry -> entry.getKey().isLifted(circuit.part(part)))
+        .anyMatch(
+            entry ->
+                entry
+                    .getValue()
+                    .readings
+                    .containsKey(circuit.in(entry.getKey()).of(circuit.fromOfPart(part))));
+  }
+
   /** Values that some part of the unit has, read where none of it is listed. */
   Set<Judged> valuesOfParts() {
     return agreement.valuesOfParts();

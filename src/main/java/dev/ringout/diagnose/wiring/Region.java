@@ -20,7 +20,8 @@ import java.util.function.ToIntFunction;
  * @param classes likeliest first; empty where nothing explains the readings
  * @param complete whether the search ended by itself
  * @param shownOnce whether a single reading, made once, is all that shows it, for a probe that did
- *     not touch shows the same; or two in rows that may be exchanged
+ *     not touch shows the same; or two in rows that may be exchanged, or one that may not be of its
+ *     row
  * @param runnerUp the nearest story that readings speak against
  */
 record Region(
@@ -132,14 +133,20 @@ record Region(
   }
 
   /**
-   * Certain: more than one reading shows it, nothing of the same size fits, and nothing larger is
-   * worth a thought. A poor joint that has just what a part has may as well be a leak.
+   * Certain: more than one reading shows it, nothing of the same size fits, nothing larger is worth
+   * a thought, and the readings were made at the points that the sheet names. A poor joint that has
+   * just what a part has may as well be a leak.
    */
   Certainty certainty() {
+    // Who read wrongly once is asked to read again.
+    boolean isOfTheTest =
+        best().primary().slips().stream()
+            .anyMatch(one -> one.asMisread().isPresent() || one.asExchanged().isPresent());
     boolean isPoor = best().primary().slips().stream().anyMatch(one -> one.asPoor().isPresent());
     if (!shownOnce
         && complete
         && !isPoor
+        && !isOfTheTest
         && ofBestSize().size() == 1
         && best().odds() >= ALL_BUT_SURE) {
       return Certainty.CERTAIN;

@@ -14,6 +14,7 @@ import dev.ringout.diagnose.Fault.Finding;
 import dev.ringout.diagnose.Fault.Pattern;
 import dev.ringout.diagnose.Fault.RunnerUp;
 import dev.ringout.diagnose.Move;
+import dev.ringout.diagnose.PartFault;
 import dev.ringout.diagnose.SlipFact;
 import dev.ringout.diagnose.wiring.Region.EquivalenceClass;
 import dev.ringout.diagnose.wiring.Search.Explanation;
@@ -37,6 +38,9 @@ import java.util.stream.Stream;
  */
 final class RegionStory {
   private static final double LEAST_ODDS = 0.005;
+
+  /** A leak is seldom less: that is a bridge (common practice, no source). */
+  private static final double LEAST_LEAK_OHMS = 1000;
 
   private final Circuit circuit;
   private final Neighbours neighbours;
@@ -385,12 +389,28 @@ final class RegionStory {
             .isPresent();
   }
 
+  /** Whether a value is lower than the parts' own by what a leak beside them would make of it. */
+  private static boolean mayBeALeakBeside(Judged judged) {
+    double seen = judged.seen().middleOhms();
+    return judged.reading().measured().value().isPresent()
+        && judged
+            .expected()
+            .throughParts()
+            .filter(parts -> seen < parts.lowOhms())
+            .filter(parts -> 1 / (1 / seen - 1 / parts.lowOhms()) >= LEAST_LEAK_OHMS)
+            .isPresent();
+  }
+
   private Fault wrongPart(Slip.FaultyPart faulty, Finding finding) {
     Part part = circuit.part(faulty.part());
     Judged shown = finding.readings().get(0);
     Optional<ThroughParts> through = shown.expected().throughParts();
+    boolean isDoubtful =
+        faulty.how() == PartFault.OTHER_VALUE
+            && finding.readings().stream().allMatch(RegionStory::mayBeALeakBeside)
+            && !evidence.isReadWithLifted(faulty.part());
     return new Fault.WrongPart(
-        finding,
+        isDoubtful ? finding.beside(finding.alternatives()) : finding,
         part,
         faulty.how(),
         List.of(circuit.point(faulty.from()), circuit.point(faulty.to())),

@@ -11,6 +11,7 @@ import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -293,11 +294,18 @@ final class SlippedNets implements Partition {
   }
 
   @Override
+  public boolean isLifted(int part) {
+    return listed.isLifted(part);
+  }
+
+  @Override
   public int[] partsAt(int group) {
     if (group < listed.count()) {
       return listed.partsAt(group);
     }
-    return circuit.partsAt(pointsOf(group));
+    return Arrays.stream(circuit.partsAt(pointsOf(group)))
+        .filter(part -> !isLifted(part))
+        .toArray();
   }
 
   /** The conductors on a shortest way from some points to a goal; empty where there is none. */

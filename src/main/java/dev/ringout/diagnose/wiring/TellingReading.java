@@ -38,7 +38,11 @@ import java.util.function.Predicate;
 final class TellingReading {
   private static final int MOST_POINTS = 40;
   private static final int MOST_CLASSES = 60;
+  private static final int MOST_LIFTED = 8;
   private static final double LEAST_DROP = 1e-6;
+
+  /** What was read between the same nets, which every explanation accounts for. */
+  private static final String AS_READ = "as read";
 
   private final Circuit circuit;
   private final Evidence evidence;
@@ -72,6 +76,7 @@ final class TellingReading {
     }
     choice.addState(SwitchState.normal());
     choice.addPositions();
+    choice.addLiftedParts();
     return choice;
   }
 
@@ -87,6 +92,18 @@ final class TellingReading {
         one.states().forEach(position -> addState(SwitchState.normal().with(one, position)));
       }
     }
+  }
+
+  /** What lies side by side reads by itself with a lead of the other lifted. */
+  private void addLiftedParts() {
+    classes.stream()
+        .flatMap(one -> one.primary().slips().stream())
+        .flatMap(slip -> slip.asFaultyPart().stream())
+        .map(slip -> circuit.part(slip.part()))
+        .distinct()
+        .filter(circuit::isTheOnlyOneOfItsName)
+        .limit(MOST_LIFTED)
+        .forEach(part -> addState(SwitchState.normal().withLifted(part)));
   }
 
   private void addState(SwitchState state) {
@@ -155,10 +172,24 @@ final class TellingReading {
   private List<Shown> shown(Probing probing) {
     List<SlippedNets> nets = netsIn.getOrDefault(probing.state(), List.of());
     List<Shown> shown = new ArrayList<>();
-    for (SlippedNets slippedNets : nets) {
-      shown.add(shown(probing, slippedNets));
+    for (int i = 0; i < nets.size(); i++) {
+      SlippedNets there = nets.get(i);
+      Shown one = shown(probing, there);
+      boolean isKnown =
+          isOfTheUnit(classes.get(i))
+              && one.expected()
+                  .throughParts()
+                  .filter(parts -> evidence.isMade(probing, parts, there))
+                  .isPresent();
+      shown.add(isKnown ? new Shown(AS_READ, one.expected(), one.poorly()) : one);
     }
     return shown;
+  }
+
+  /** Whether the readings made stand as they are, where an explanation is so. */
+  private static boolean isOfTheUnit(EquivalenceClass one) {
+    return one.primary().slips().stream()
+        .allMatch(slip -> slip.asMisread().isEmpty() && slip.asExchanged().isEmpty());
   }
 
   private Shown shown(Probing probing, SlippedNets nets) {

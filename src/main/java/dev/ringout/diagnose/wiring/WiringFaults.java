@@ -12,6 +12,7 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Faults of what is joined to what: opens, shorts, miswires and wrong parts. */
@@ -22,16 +23,29 @@ public final class WiringFaults {
   private final List<Region> regions;
   private final List<RegionFaults> told;
   private final Circuit circuit;
+  private final Predicate<Judged> inDoubt;
 
-  WiringFaults(Circuit circuit, List<Region> regions, List<RegionFaults> told) {
+  WiringFaults(
+      Circuit circuit, List<Region> regions, List<RegionFaults> told, Predicate<Judged> inDoubt) {
     this.circuit = circuit;
     this.regions = List.copyOf(regions);
     this.told = List.copyOf(told);
+    this.inDoubt = inDoubt;
   }
 
   /** The faults of a unit that cost no more than so much. */
   public static WiringFaults of(ListedUnit unit, Comparison comparison, double mostCost) {
-    return WiringSearch.faults(unit, comparison, mostCost);
+    return WiringSearch.faults(unit, comparison, mostCost, judged -> false);
+  }
+
+  /**
+   * The faults of a unit.
+   *
+   * @param inDoubt readings of which it is not sure that they were made at these points: nothing
+   *     that needs them is certain
+   */
+  public static WiringFaults of(ListedUnit unit, Comparison comparison, Predicate<Judged> inDoubt) {
+    return WiringSearch.faults(unit, comparison, ANY_COST, inDoubt);
   }
 
   /** What is wrong, region by region. */
@@ -87,8 +101,14 @@ public final class WiringFaults {
     return isSure && !leavesDoubt(readings) ? Certainty.CERTAIN : Certainty.LIKELY;
   }
 
-  /** Whether a failing reading that shares a net with some was left without a story. */
+  /**
+   * Whether some readings are in doubt themselves, or a failing one that shares a net with them was
+   * left without a story.
+   */
   private boolean leavesDoubt(Collection<Judged> readings) {
+    if (readings.stream().anyMatch(inDoubt)) {
+      return true;
+    }
     Set<Integer> nets = netsOf(readings);
     return regions.stream()
         .filter(region -> region.classes().isEmpty())

@@ -16,6 +16,7 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Searches what explains the readings of what is joined to what, region by region. */
@@ -34,6 +35,7 @@ final class WiringSearch {
   private final Evidence evidence;
   private final Evidence consistent;
   private final Set<Judged> contradictory;
+  private final Predicate<Judged> inDoubt;
   private final Arrangements supposed;
 
   /** Readings that an earlier one of the same points bears out. */
@@ -52,8 +54,10 @@ final class WiringSearch {
       Comparison comparison,
       Evidence evidence,
       List<Judged> failing,
-      double mostCost) {
+      double mostCost,
+      Predicate<Judged> inDoubt) {
     this.unit = unit;
+    this.inDoubt = inDoubt;
     this.circuit = unit.circuit();
     this.mostCost = mostCost;
     this.contradictory = contradictory(comparison);
@@ -83,11 +87,12 @@ final class WiringSearch {
   }
 
   /** The faults of a unit that cost no more than so much. */
-  static WiringFaults faults(ListedUnit unit, Comparison comparison, double mostCost) {
+  static WiringFaults faults(
+      ListedUnit unit, Comparison comparison, double mostCost, Predicate<Judged> inDoubt) {
     Evidence evidence = Evidence.of(unit.circuit(), unit.predictor(), comparison.inForce());
     List<Judged> failing =
         comparison.inForce().stream().filter(judged -> isOfWiring(judged, evidence)).toList();
-    WiringSearch search = new WiringSearch(unit, comparison, evidence, failing, mostCost);
+    WiringSearch search = new WiringSearch(unit, comparison, evidence, failing, mostCost, inDoubt);
     List<Supposed> arrangements = search.supposed.supposed();
     for (List<Judged> region : Regions.of(unit.circuit(), failing, arrangements)) {
       search.explained(region, arrangements).forEach(one -> search.add(one, arrangements));
@@ -100,7 +105,8 @@ final class WiringSearch {
             Stream.concat(
                     comparison.with(Outcome.LOW_INSULATION).stream(),
                     comparison.with(Outcome.RESISTIVE).stream())
-                .toList()));
+                .toList()),
+        inDoubt);
   }
 
   /** The regions that something explains, with their faults. */
@@ -294,7 +300,7 @@ final class WiringSearch {
     return Region.of(
         failing,
         found,
-        isShownOnce(failing),
+        isShownOnce(failing) || failing.stream().anyMatch(inDoubt),
         new Signatures(circuit, held),
         this::costByValues,
         this::itemsTouched);

@@ -3,6 +3,7 @@ package dev.ringout.benchmarks.exam;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** A harness or box, as listed or as it really is: points, what conducts, parts, switches. */
@@ -72,6 +73,11 @@ final class Box {
       String ref, PartSort sort, int a, int k, double listed, double tolerance, double ohms) {
     Part with(double other) {
       return new Part(ref, sort, a, k, listed, tolerance, other);
+    }
+
+    /** The state in which a lead of it is off, as the column State writes it. */
+    String lifted() {
+      return sort.name().toLowerCase(Locale.ROOT) + " " + ref + "=LIFTED";
     }
 
     Part turned() {

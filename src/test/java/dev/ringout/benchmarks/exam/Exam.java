@@ -174,7 +174,9 @@ final class Exam {
     Examinee.Paper paper = first;
     List<Told> told = firstTold;
     Bench bench = new Bench(listed);
-    Map<String, Solver> unit = Bench.solvers(Edit.applied(listed, planted));
+    Box made = Edit.applied(listed, planted);
+    Map<String, Solver> unit = Bench.solvers(made);
+    listed.parts.forEach(part -> unit.put(part.lifted(), new Solver(made, part.lifted())));
     List<Row> rows = new ArrayList<>(sheet.rows());
     for (int more = 0; more < NOT_REACHED; more++) {
       if (told.stream().allMatch(one -> one.certain() || one.isOfTheTest())) {

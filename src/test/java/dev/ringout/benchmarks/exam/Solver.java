@@ -45,6 +45,9 @@ final class Solver {
     }
     box.strays.forEach(stray -> add(stray.a(), stray.b(), stray.ohms()));
     for (Box.Part part : box.parts) {
+      if (state.equals(part.lifted())) {
+        continue;
+      }
       switch (part.sort()) {
         case RESISTOR, WINDING, LAMP -> add(part.a(), part.k(), part.ohms());
         case DIODE -> diodes.add(new Diode(part.a(), part.k()));
