@@ -19,6 +19,7 @@ import dev.ringout.store.StoredUnit;
 import dev.ringout.store.Stores;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -221,7 +222,9 @@ public final class LedTests {
             "",
             Program.text(),
             start.now().toString());
-    open.add(new NewSession(list.file(), serial, session, start.file(), first.of(0)));
+    List<Entry.Draft> entries = new ArrayList<>(first.of(0));
+    entries.add(list.file().names());
+    open.add(new NewSession(list.file(), serial, session, start.file(), entries));
     StoredUnit unit =
         open.unit(session.unitKey(), session.harness()).orElseThrow(StoreTrouble::torn);
     Session kept =

@@ -499,9 +499,10 @@ final class JdbcStore implements Store {
         () -> {
           List<FileBytes> parts =
               select(
-                  "select name, content from harness_part where harness = ? order by number",
+                  "select name, content, number from harness_part where harness = ?"
+                      + " order by number",
                   strings(digest),
-                  row -> FileBytes.of(text(row, 1), row.getBytes(2)));
+                  JdbcStore::part);
           return select(
                   "select digest, title, drawing, revision, file, folder from harness"
                       + " where digest = ?",
@@ -518,6 +519,14 @@ final class JdbcStore implements Store {
               .stream()
               .findFirst();
         });
+  }
+
+  /** Their order is in the digest of a list, their numbers follow from it. */
+  private static FileBytes part(ResultSet row) throws SQLException {
+    if (row.getInt(3) != row.getRow()) {
+      throw new IllegalArgumentException("file " + row.getRow() + " of a list has another number");
+    }
+    return FileBytes.of(text(row, 1), row.getBytes(2));
   }
 
   @Override
