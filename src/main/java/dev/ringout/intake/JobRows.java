@@ -9,8 +9,10 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * The rows of the sheet {@code Job} that are known. A name that nobody knows would be ignored in
@@ -22,6 +24,10 @@ final class JobRows {
 
   /** Each name, and what else it is called. */
   static final Map<String, List<String>> KNOWN = known();
+
+  /** Whatever it is called: until when a meter is calibrated. */
+  private static final Pattern END_OF_CALIBRATION =
+      Pattern.compile("\\bcal.*(due|expir|until|valid|next)|(due|expir|until|valid|next).*\\bcal");
 
   private JobRows() {}
 
@@ -68,15 +74,22 @@ final class JobRows {
     Settings settings = Settings.readNamed(sheet, JobRows::listed, problems);
     for (Settings.Setting setting : settings.all()) {
       if (!KNOWN.containsKey(setting.name())) {
-        setting
-            .entry()
-            .warning(
-                Settings.NAME.name(),
-                "\"" + setting.name() + "\" is not a name that the sheet Job knows",
-                meant(setting.name()));
+        unknown(setting);
       }
     }
     return settings;
+  }
+
+  /** What would keep a unit from conforming, were it read, is not passed over. */
+  private static void unknown(Settings.Setting setting) {
+    String text = "\"" + setting.name() + "\" is not a name that the sheet Job knows";
+    boolean isOfCalibration =
+        END_OF_CALIBRATION.matcher(setting.name().toLowerCase(Locale.ROOT)).find();
+    if (isOfCalibration || OwnColumns.isFailing(setting.value())) {
+      setting.entry().error(Settings.NAME.name(), text, meant(setting.name()));
+    } else {
+      setting.entry().warning(Settings.NAME.name(), text, meant(setting.name()));
+    }
   }
 
   /** The listed spelling of a name, whatever its case, blanks and punctuation. */

@@ -83,6 +83,16 @@ final class OwnColumns {
           "ok",
           "oknotok");
 
+  /** What fails in a column of results alone: elsewhere it may be anything. */
+  private static final Set<String> FAILING_AS_RESULT =
+      Set.of("F", "N", "NO", "BAD", "KO", "NEIN", "NIO", "N.I.O", "N. I. O", "NICHT OK");
+
+  /** Columns in which a row is said not to count. */
+  private static final Set<String> VOIDS =
+      Set.of("void", "voided", "deleted", "invalid", "cancelled", "canceled", "discarded");
+
+  private static final Set<String> NOT_SO = Set.of("NO", "N", "0", "FALSE", "-", "NEIN");
+
   private final Map<Integer, Integer> cellsOfResults = new LinkedHashMap<>();
 
   /** Looks through the columns of one row that are not read. */
@@ -93,18 +103,27 @@ final class OwnColumns {
           if (SAYS_NOTHING_OF_A_UNIT.stream().anyMatch(heading::startsWith)) {
             return;
           }
-          if (isFailing(text)) {
+          boolean isResult = RESULTS.contains(heading);
+          String word = word(text);
+          if (isFailing(text)
+              || (isResult && FAILING_AS_RESULT.contains(word))
+              || (VOIDS.contains(heading) && !NOT_SO.contains(word))) {
             entry.error(
                 column,
-                "\"" + text + "\" is in a column that is not read; write it in" + " Reading");
-          } else if (RESULTS.contains(heading)) {
+                "\"" + text + "\" is in a column that is not read; write it in Reading");
+          } else if (isResult) {
             cellsOfResults.merge(column, 1, Integer::sum);
           }
         });
   }
 
-  private static boolean isFailing(String text) {
-    String word = text.toUpperCase(Locale.ROOT).replaceFirst("[\\s.!]+$", "");
+  private static String word(String text) {
+    return text.toUpperCase(Locale.ROOT).replaceFirst("[\\s.!]+$", "");
+  }
+
+  /** Whether a cell says, wherever it stands, that something failed. */
+  static boolean isFailing(String text) {
+    String word = word(text);
     return FAILING.contains(word)
         || OhmsCell.isFailing(word)
         || BEGINS_FAILING.matcher(word).matches();

@@ -174,6 +174,7 @@ public final class AddJob {
     KeptVerdict verdict = KeptVerdict.of(result.get());
     Session session = session(id, key, digest, name, readings);
     List<Entry.Draft> entries = new ArrayList<>(drafts(sheet, file, readings, inputs));
+    entries.add(list.names());
     entries.add(new Entry.Draft(EntryKind.VERDICT, "", "", verdict.body()));
     Store.Added added = open.add(new NewSession(list, serial, session, sheet.toString(), entries));
     return new AddedSheet(

@@ -20,7 +20,10 @@ public final class Person {
           "self", "dito", "ditto", "do");
 
   private static final Pattern LETTERS = Pattern.compile("[^\\p{L}\\p{N}]+");
-  private static final Pattern UNSEEN = Pattern.compile("[\\p{M}\\p{Cf}]+");
+
+  /** Marks, signs of format, and letters that fill a place and show nothing. */
+  private static final Pattern UNSEEN = Pattern.compile("[\\p{M}\\p{Cf}\u115f\u1160\u3164\uffa0]+");
+
   private static final Set<String> ROLES = Set.of("operator", "tester", "inspector", "same", "as");
 
   /** What people put before and behind their names. */
@@ -35,6 +38,11 @@ public final class Person {
    */
   private static final Map<Character, String> WRITTEN_FOR =
       Map.of('ı', "i", 'ł', "l", 'ø', "o", 'đ', "d", 'ß', "ss", 'æ', "ae", 'œ', "oe");
+
+  /** Small capitals and letters of phonetics, and those that they look like. */
+  private static final String DRAWN_OTHERWISE = "ʙɢʜɪʟɴʀʏɑɡ";
+
+  private static final String DRAWN_SO = "bghilnryag";
 
   /** Scripts whose letters look like each other's. */
   private static final Set<UnicodeScript> LOOK_ALIKE =
@@ -123,7 +131,9 @@ public final class Person {
             .toLowerCase(Locale.ROOT);
     StringBuilder letters = new StringBuilder();
     for (int i = 0; i < plain.length(); i++) {
-      letters.append(WRITTEN_FOR.getOrDefault(plain.charAt(i), plain.substring(i, i + 1)));
+      int drawn = DRAWN_OTHERWISE.indexOf(plain.charAt(i));
+      char letter = drawn < 0 ? plain.charAt(i) : DRAWN_SO.charAt(drawn);
+      letters.append(WRITTEN_FOR.getOrDefault(letter, Character.toString(letter)));
     }
     return letters.toString();
   }

@@ -32,6 +32,9 @@ import java.util.stream.Stream;
  * {@link TextCoding} finds.
  */
 final class CsvFiles implements TabularFile {
+  /** In a folder of tables, such as a retest that was put beside them. */
+  private static final List<String> OTHER_TABLES = List.of(".tsv", ".xlsx", ".xls", ".ods");
+
   private final List<Sheet> sheets;
   private final boolean single;
 
@@ -47,19 +50,26 @@ final class CsvFiles implements TabularFile {
 
   static CsvFiles folder(Path folder, String shownName, Problems problems, FileBytes.Reader reader)
       throws IOException, UnusableInput {
-    List<Path> paths;
+    List<Path> all;
     try (Stream<Path> entries = Files.list(folder)) {
-      paths =
-          entries
-              .filter(path -> fileName(path).toLowerCase(Locale.ROOT).endsWith(".csv"))
-              .sorted(Comparator.comparing(CsvFiles::fileName))
-              .toList();
+      all = entries.sorted(Comparator.comparing(CsvFiles::fileName)).toList();
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }
+    List<Path> paths =
+        all.stream()
+            .filter(path -> fileName(path).toLowerCase(Locale.ROOT).endsWith(".csv"))
+            .toList();
     if (paths.isEmpty()) {
       throw new UnusableInput(
           shownName, Reason.NOT_UNDERSTOOD, "is a folder that holds no .csv file");
+    }
+    for (Path path : all) {
+      if (isOtherTable(path)) {
+        problems.warning(
+            Place.of(shownName + "/" + fileName(path)),
+            "is not read: of a folder the .csv files are; give it as a file of its own");
+      }
     }
     List<FileBytes> tables = new ArrayList<>();
     for (Path path : paths) {
@@ -80,6 +90,14 @@ final class CsvFiles implements TabularFile {
       sheets.add(CsvSheet.open(table, shownName + "/" + table.name(), problems));
     }
     return new CsvFiles(List.copyOf(sheets), false);
+  }
+
+  /** What a spreadsheet leaves there while it is open begins with a mark. */
+  private static boolean isOtherTable(Path path) {
+    String name = fileName(path).toLowerCase(Locale.ROOT);
+    return OTHER_TABLES.stream().anyMatch(name::endsWith)
+        && !name.startsWith("~$")
+        && !name.startsWith(".");
   }
 
   private static String fileName(Path path) {

@@ -45,6 +45,9 @@ interface Engine {
   /** Brings what was kept from where it is kept first to where it stays; nothing of a server. */
   default void settle(Connection connection) throws SQLException {}
 
+  /** Lets go of pages that were read: what is read next is as it lies there now. */
+  default void forget(Connection connection) throws SQLException {}
+
   /** For the migrations: the words of its own. */
   Map<String, String> words();
 

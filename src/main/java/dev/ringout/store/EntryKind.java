@@ -20,6 +20,8 @@ public enum EntryKind {
   CONDITIONS(Part.ROWS),
   /** Any other row of a sheet: headings, blank steps, what was opened. */
   ROW(Part.ROWS),
+  /** What the list was called that the unit is made to: see {@link HarnessFile#names()}. */
+  LIST(Part.SHEETS),
   /** A reading was taken back: see {@link TakenBack}. */
   TAKEN_BACK(Part.AFTERWARDS),
   /** Somebody's words about the unit. */

@@ -27,6 +27,24 @@ public record HarnessFile(
     parts = List.copyOf(parts);
   }
 
+  /**
+   * What no digest of bytes holds: what the list is called, and its file. Each test says it, for
+   * the same bytes may come under several names.
+   */
+  public Entry.Draft names() {
+    return new Entry.Draft(EntryKind.LIST, "", "", body());
+  }
+
+  /** Whether a test says these names of it. */
+  boolean isNamedIn(Entry entry) {
+    return entry.is(EntryKind.LIST) && entry.body().equals(body());
+  }
+
+  private String body() {
+    // The names of a folder's files are in its digest.
+    return Fields.line(file, folder ? "" : parts.get(0).name());
+  }
+
   /** Whether its bytes are those that it was kept with. */
   public boolean isAsKept() {
     return digest(folder, parts).equals(digest);

@@ -30,6 +30,13 @@ final class JdbcStore implements Store {
       "was taken away or exchanged while it was open, or the log beside it was: nothing is kept"
           + " before the program is started again";
 
+  private static final String MEANWHILE =
+      "was added to meanwhile; nothing was added, look at it again";
+
+  private static final String SET_BACK =
+      "was set back while it was open, a copy put over it perhaps: what was kept last is not in it"
+          + " any more; nothing is kept before the program is started again";
+
   private static final int ROWS_AT_ONCE = 500;
 
   /** From a server: each may be a picture. */
@@ -47,6 +54,12 @@ final class JdbcStore implements Store {
 
   private String saved = "";
   private boolean held;
+
+  /** What was kept last, and has to be there when more is. */
+  private Optional<Kept> last = Optional.empty();
+
+  /** The same, before it is known to be kept. */
+  private Optional<Kept> next = Optional.empty();
 
   /** After a failure nobody knows what the connection is in the middle of: another is opened. */
   private boolean lost;
@@ -142,22 +155,23 @@ final class JdbcStore implements Store {
     for (int tries = 1; ; tries++) {
       reopenIfLost();
       requireItsPlace();
+      next = Optional.empty();
       try {
         connection.setAutoCommit(false);
         T result = work.run();
         connection.commit();
         // Between two pieces of work nothing is held: SQLite's driver begins the next at once.
         connection.setAutoCommit(true);
+        last = next.or(() -> last);
         requireItsPlace();
         log = log.isPresent() ? log : engine.log();
         return result;
       } catch (SQLException e) {
         rollBack(e);
-        lost = !(e instanceof Meanwhile);
-        if (e instanceof Meanwhile) {
-          throw StoreTrouble.of(
-              Reason.NOT_WRITTEN, "was added to meanwhile; nothing was added, look at it again");
+        if (e instanceof Declined declined) {
+          throw StoreTrouble.of(Reason.NOT_WRITTEN, declined.getMessage());
         }
+        lost = true;
         if (tries >= MOST_TRIES || !engine.isWorthAnotherTry(e)) {
           throw engine.trouble(e);
         }
@@ -266,6 +280,7 @@ final class JdbcStore implements Store {
   public Added add(NewSession added) throws StoreTrouble {
     return transaction(
         () -> {
+          requireLast();
           if (isThere(added.session().id())) {
             return Added.WAS_THERE;
           }
@@ -279,10 +294,7 @@ final class JdbcStore implements Store {
                   before.size() + 1, Session.nameAmong(before, draft.file(), added.fileAsTyped()));
           keep(session);
           StoredUnit unit = unitOf(draft.unitKey(), draft.harness());
-          keep(
-              session,
-              HashChain.chained(
-                  session, HashChain.start(unit, session, endOfLast(before)), added.entries()));
+          keepBehind(session, HashChain.start(unit, session, endOfLast(before)), added.entries());
           return Added.ADDED;
         });
   }
@@ -317,13 +329,14 @@ final class JdbcStore implements Store {
   public void append(Session last, Head end, List<Entry.Draft> drafts) throws StoreTrouble {
     transaction(
         () -> {
+          requireLast();
           engine.alone(connection, last.unitKey());
           List<Session> all = sessionsOf(last.unitKey(), last.harness());
-          if (!all.get(all.size() - 1).id().equals(last.id())) {
-            throw new Meanwhile();
+          if (all.isEmpty() || !all.get(all.size() - 1).id().equals(last.id())) {
+            throw new Declined(MEANWHILE);
           }
           requireEnd(last, end);
-          keep(last, HashChain.chained(last, end, drafts));
+          keepBehind(last, end, drafts);
           return Added.ADDED;
         });
   }
@@ -336,13 +349,17 @@ final class JdbcStore implements Store {
 
   private void requireEnd(Session session, Head end) throws SQLException {
     if (!headOf(session.id()).equals(Optional.of(end))) {
-      throw new Meanwhile();
+      throw new Declined(MEANWHILE);
     }
   }
 
-  /** Somebody else was quicker. */
-  private static final class Meanwhile extends SQLException {
+  /** What is asked for can't be, as the store is by now. */
+  private static final class Declined extends SQLException {
     private static final long serialVersionUID = 1L;
+
+    Declined(String text) {
+      super(text);
+    }
   }
 
   private Optional<Head> headOf(String session) throws SQLException {
@@ -419,6 +436,39 @@ final class JdbcStore implements Store {
               .of(statement);
           statement.setInt(11, session.number());
         });
+  }
+
+  private void keepBehind(Session session, Head end, List<Entry.Draft> drafts) throws SQLException {
+    keep(session, HashChain.chained(session, end, drafts));
+    next = Optional.of(new Kept(session.id(), Stores.endAfter(session, end, drafts)));
+  }
+
+  /**
+   * A test, and where it ended when this program had added to it; never one that was copied, which
+   * may have gaps.
+   */
+  private record Kept(String session, Head end) {}
+
+  /** Whoever puts a copy over the file in place changes what nobody but its readers can see. */
+  private void requireLast() throws SQLException {
+    if (last.isEmpty()) {
+      return;
+    }
+    engine.forget(connection);
+    Head end = last.get().end();
+    long there =
+        select(
+                "select count(*) from entry where session = ? and (seq < ? or hash = ?)",
+                statement -> {
+                  statement.setString(1, last.get().session());
+                  statement.setInt(2, end.seq());
+                  statement.setBytes(3, HEX.parseHex(end.hash()));
+                },
+                row -> row.getLong(1))
+            .get(0);
+    if (there != end.seq()) {
+      throw new Declined(SET_BACK);
+    }
   }
 
   private void keep(Session session, List<Entry> entries) throws SQLException {
@@ -499,9 +549,10 @@ final class JdbcStore implements Store {
         () -> {
           List<FileBytes> parts =
               select(
-                  "select name, content from harness_part where harness = ? order by number",
+                  "select name, content, number from harness_part where harness = ?"
+                      + " order by number",
                   strings(digest),
-                  row -> FileBytes.of(text(row, 1), row.getBytes(2)));
+                  JdbcStore::part);
           return select(
                   "select digest, title, drawing, revision, file, folder from harness"
                       + " where digest = ?",
@@ -518,6 +569,14 @@ final class JdbcStore implements Store {
               .stream()
               .findFirst();
         });
+  }
+
+  /** Their order is in the digest of a list, their numbers follow from it. */
+  private static FileBytes part(ResultSet row) throws SQLException {
+    if (row.getInt(3) != row.getRow()) {
+      throw new IllegalArgumentException("file " + row.getRow() + " of a list has another number");
+    }
+    return FileBytes.of(text(row, 1), row.getBytes(2));
   }
 
   @Override

@@ -95,6 +95,13 @@ final class SqliteEngine implements Engine {
     }
   }
 
+  @Override
+  public void forget(Connection connection) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      statement.execute("pragma shrink_memory");
+    }
+  }
+
   private Path logFile() {
     return file.resolveSibling(file.getFileName() + "-wal");
   }

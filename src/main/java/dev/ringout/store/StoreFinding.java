@@ -35,6 +35,8 @@ public record StoreFinding(String unit, String session, String file, int seq, Ki
     /** Rows of a table, so many as {@code seq}, belong to nothing that is there. */
     WITHOUT_OWNER,
     /** The bytes of a list do not give its digest. */
-    LIST_CHANGED
+    LIST_CHANGED,
+    /** A list, or its file, is called what no test of it says. */
+    LIST_RENAMED
   }
 }

@@ -3,6 +3,7 @@ package dev.ringout.store;
 import dev.ringout.seal.Digest;
 import dev.ringout.store.StoreFinding.Kind;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,14 +33,18 @@ final class WholeStore {
     // A server sorts as its language does, a file by its bytes.
     List<String> lists = store.harnesses().stream().sorted().toList();
     for (String digest : lists) {
-      store
-          .harness(digest)
-          .ifPresentOrElse(
-              this::list,
-              () -> findings.add(new StoreFinding("", "", digest, 0, Kind.LIST_CHANGED)));
+      Optional<HarnessFile> list = store.harness(digest);
+      list.ifPresentOrElse(
+          this::list, () -> findings.add(new StoreFinding("", "", digest, 0, Kind.LIST_CHANGED)));
+      List<List<Entry>> said = new ArrayList<>();
       for (StoredUnit unit : sorted(store.siblings(digest))) {
-        unit(unit);
+        for (List<Entry> test : unit(unit)) {
+          said.add(test.stream().filter(entry -> entry.is(EntryKind.LIST)).toList());
+        }
       }
+      list.filter(one -> isRenamed(one, said))
+          .ifPresent(
+              one -> findings.add(new StoreFinding("", "", one.file(), 0, Kind.LIST_RENAMED)));
     }
     List<Station> stations =
         store.stations().stream().sorted(Comparator.comparing(Station::name)).toList();
@@ -65,7 +70,14 @@ final class WholeStore {
         .append('\n');
   }
 
-  private void unit(StoredUnit unit) throws StoreTrouble {
+  /** A test of a program that did not say them may have been the first to bring the list. */
+  private static boolean isRenamed(HarnessFile list, List<List<Entry>> said) {
+    return !said.isEmpty()
+        && said.stream().noneMatch(List::isEmpty)
+        && said.stream().flatMap(List::stream).noneMatch(list::isNamedIn);
+  }
+
+  private Collection<List<Entry>> unit(StoredUnit unit) throws StoreTrouble {
     units++;
     all.append(Fields.line(unit.key(), unit.serial())).append('\n');
     Map<Session, List<Entry>> chains = store.chains(unit);
@@ -78,6 +90,7 @@ final class WholeStore {
       entries += test.getValue().size();
       all.append(test.getKey().id()).append(' ').append(Head.hashOf(test.getValue())).append('\n');
     }
+    return chains.values();
   }
 
   /** What is in the tables and was not reached from list, unit and test belongs to nothing. */

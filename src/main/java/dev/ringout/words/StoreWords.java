@@ -71,6 +71,7 @@ public final class StoreWords {
       case TWO_HISTORIES ->
           "it goes on in one way in FROM and in another in TO; nothing of it was copied";
       case LIST_CHANGED -> "it was changed since it was written";
+      case LIST_RENAMED -> "no test that was made by it knows it, or its file, by that name";
     };
   }
 }

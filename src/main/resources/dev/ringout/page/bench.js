@@ -1795,7 +1795,14 @@ async function valueOrName(text, fast) {
     return;
   }
   if (!named) {
-    if (!fast) { takeNow(); return; }
+    if (!fast && !/^\d+$/.test(text)) { takeNow(); return; }
+    if (!fast) {
+      // No sleeve has a point or a unit; a number alone may be one that the list does not know.
+      Object.assign(page.entry, { digits: text, over: false });
+      later();
+      notice(`${text} came nearly as quick as from a scanner, and names nothing here: nothing is taken yet. If you typed it, press Enter once more.`, 'bad');
+      return;
+    }
     // The first of its keys may have come alone: what stands there is not a value.
     Object.assign(page.entry, { digits: '', over: false });
     later();

@@ -297,6 +297,23 @@ class StoreCommandTest {
     }
   }
 
+  /** Its bytes are the same: no digest of a list holds what it is called. */
+  @Test
+  void a_list_that_was_given_another_name_afterwards_is_found() throws Exception {
+    at("store", "add", BOX, SAMPLE.resolve("point-to-point-clean.xlsx"));
+    behindItsBack("update harness set file = 'approved.xlsx'");
+    Run check = at("store", "check");
+    assertEquals(1, check.code(), check.out());
+    assertTrue(
+        check
+            .out()
+            .replaceAll("\\s+", " ")
+            .contains(
+                "list approved.xlsx: no test that was made by it knows it, or its file, by that"
+                    + " name"),
+        check.out());
+  }
+
   /** The bad test may have been the one that somebody took out. */
   @Test
   void a_unit_of_which_a_test_is_missing_gets_no_verdict() throws Exception {

@@ -278,6 +278,47 @@ class WhatTheTesterWroteTest {
     return sheet;
   }
 
+  /** Found by an attacker: an expired meter under a name of one's own, and a verdict beside it. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "result,FAIL",
+        "verdict,rejected",
+        "calibrated until,2020-01-01",
+        "next calibration,2020-01-01",
+        "calibration expired,yes",
+        "insulation tester calibration due,2020-01-01"
+      })
+  void what_would_keep_a_unit_from_conforming_is_refused_under_a_name_that_is_not_read(String row)
+      throws IOException {
+    assertRefused(
+        check(unit.sheet("r", "date,2026-11-30", row)),
+        "job.csv!A4",
+        "is no name that is read on the sheet Job");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"calibration certificate,4711", "calibrated by,the lab", "bench,3"})
+  void what_else_stands_on_the_sheet_job_under_a_name_of_one_s_own_is_told(String row)
+      throws IOException {
+    Run run = check(unit.sheet("r", "date,2026-11-30", row));
+    assertConforms(run);
+    assertTrue(said(run).contains("is no name that is read on the sheet Job"), run.err());
+  }
+
+  /** Found by an attacker: the retest with its open wire was put into the folder of the test. */
+  @ParameterizedTest
+  @ValueSource(strings = {"retest.xlsx", "Continuity.tsv", "old.xls", "more.ods"})
+  void a_table_of_another_kind_in_a_folder_is_said_to_be_unread(String name) throws IOException {
+    Path sheet = unit.sheet("r");
+    Files.writeString(sheet.resolve(name), "From\tTo\tReading\nJ1-A\tP1-1\tOL\n");
+    Files.writeString(sheet.resolve("~$" + name), "");
+    Run run = check(sheet);
+    assertConforms(run);
+    assertTrue(said(run).contains("warning: r/" + name + ": is not read"), run.err());
+    assertTrue(!run.err().contains("~$"), run.err());
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -293,6 +334,12 @@ class WhatTheTesterWroteTest {
         "QA|UNSAT",
         "Remark|short",
         "Remark|fail: flashed over",
+        "Pass/Fail|F",
+        "OK?|N",
+        "OK|no",
+        "Judgement|n.i.O.",
+        "Void|x",
+        "Deleted|yes",
         "''|BAD"
       })
   void a_word_of_failing_in_a_column_that_is_not_read_is_refused_at_its_cell(

@@ -106,6 +106,22 @@ class HandsIT {
     assertEquals(first, mechanic.step());
   }
 
+  /** Found by an attacker: the number of a sleeve that no list has was kept as so many ohms. */
+  @Test
+  void a_number_as_quick_as_a_slow_scanner_s_is_taken_once_it_is_said_to_be_typed() {
+    lamps();
+    String first = mechanic.step();
+    Tab.pause(Mechanic.LOOKING_MILLIS);
+    tab.types("31", 70);
+    tab.waitForText("#banners", "press Enter once more");
+    assertEquals(first, mechanic.step());
+    tab.types("57", 70);
+    tab.waitForText("#banners", "57 came nearly as quick");
+    assertEquals(first, mechanic.step());
+    tab.keys(Keys.ENTER);
+    tab.waitForText(".last", "57 Ω");
+  }
+
   @Test
   void a_step_is_left_out_with_a_reason_and_stays_a_gap() {
     lamps();

@@ -31,6 +31,9 @@ class PersonTest {
         "R. Adeyemi 2",
         "R. Adeyem\u0131",
         "\u202eimeyedA .R",
+        "R. Adeyemi\u3164",
+        "\u0280. Adeyemi",
+        "R. \u2c6ddeyemi",
         "Rotimi Adeyemi"
       })
   void who_may_be_the_tester_is_taken_for_him(String name) {

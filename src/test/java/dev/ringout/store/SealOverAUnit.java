@@ -543,15 +543,15 @@ abstract class SealOverAUnit {
   /** Whoever edits a seal that is not signed still has to name what the store holds. */
   @ParameterizedTest
   @CsvSource({
-    "'\t1\tfirst\t8\t','\t1\tfirst\t7\t',1",
-    "'\t1\tfirst\t8\t','\t1\tfirst\t9\t',1",
-    "'\t1\tfirst\t8\t','\t2\tfirst\t8\t',1",
-    "'\t1\tfirst\t8\t','\t1\tfirst\t0\t',65",
-    "'\t1\tfirst\t8\t','\t1\tfirst\t-7\t',65",
-    "'\t1\tfirst\t8\t','\t1\tfirst\t08\t',65",
-    "'\t1\tfirst\t8\t','\t+1\tfirst\t8\t',65",
-    "'\t1\tfirst\t8\t','\t1\tfirst\tall\t',65",
-    "'\t1\tfirst\t8\t','\t1\tfirst\t8\tmore\t',65",
+    "'\t1\tfirst\t9\t','\t1\tfirst\t8\t',1",
+    "'\t1\tfirst\t9\t','\t1\tfirst\t10\t',1",
+    "'\t1\tfirst\t9\t','\t2\tfirst\t9\t',1",
+    "'\t1\tfirst\t9\t','\t1\tfirst\t0\t',65",
+    "'\t1\tfirst\t9\t','\t1\tfirst\t-7\t',65",
+    "'\t1\tfirst\t9\t','\t1\tfirst\t09\t',65",
+    "'\t1\tfirst\t9\t','\t+1\tfirst\t9\t',65",
+    "'\t1\tfirst\t9\t','\t1\tfirst\tall\t',65",
+    "'\t1\tfirst\t9\t','\t1\tfirst\t9\tmore\t',65",
     "'\theader.csv\t','\twires.csv\t',1",
     "'\theader.csv\t','\tother.csv\t',1",
     "'test\t0418','unit\t0418',65",
@@ -656,7 +656,7 @@ abstract class SealOverAUnit {
         verify("r.html"),
         0,
         "as sealed   store: unit 0418, test 1, first\n",
-        "note        store: unit 0418, test 1, first: behind what was sealed, entry 9 was changed");
+        "note        store: unit 0418, test 1, first: behind what was sealed, entry 10 was changed");
   }
 
   @Test

@@ -135,6 +135,56 @@ class SqliteStoreTest extends StoreContract {
     }
   }
 
+  /**
+   * Found by an attacker: a backup was copied over the open file, and what came after it was gone
+   * without a word.
+   */
+  @Test
+  void nothing_is_kept_behind_what_is_not_there_any_more() throws Exception {
+    StoreAddress address = withOneUnit();
+    try (Store store = Stores.open(address, Map.of(), true)) {
+      store.settle();
+      byte[] backup = Files.readAllBytes(file(address));
+      store.add(longSheet("0419", "b"));
+      store.settle();
+      // In place, as cp does: the file is the same one to whoever holds it open.
+      Files.write(file(address), backup);
+      for (int i = 0; i < 2; i++) {
+        StoreTrouble trouble =
+            assertThrows(StoreTrouble.class, () -> store.add(sheet("0420", "c", "1")));
+        assertTrue(trouble.text().contains("was set back while it was open"), trouble.text());
+      }
+    }
+    try (Store store = Stores.open(address, Map.of(), true)) {
+      assertEquals(List.of(), store.find(Digest.of("0420")));
+    }
+  }
+
+  /** The log beside it has all since the backup, and is read before the file. */
+  @Test
+  void a_backup_put_over_the_file_alone_takes_nothing_away_that_stands_in_the_log()
+      throws Exception {
+    StoreAddress address = withOneUnit();
+    try (Store store = Stores.open(address, Map.of(), true)) {
+      store.settle();
+      byte[] backup = Files.readAllBytes(file(address));
+      store.add(longSheet("0419", "b"));
+      Files.write(file(address), backup);
+      assertEquals(Store.Added.ADDED, store.add(sheet("0420", "c", "1")));
+    }
+    try (Store store = Stores.open(address, Map.of(), false)) {
+      assertEquals(List.of(), Stores.check(store).findings());
+      assertEquals(2, store.find(Digest.of("0419")).size() + store.find(Digest.of("0420")).size());
+    }
+  }
+
+  /** On more than one page. */
+  private static NewSession longSheet(String serial, String id) {
+    String[] rows = new String[60];
+    Arrays.fill(rows, "a row of a sheet, and what stands in its cells".repeat(20));
+    return sheet(serial, id, rows);
+  }
+
   /** Found by an attacker: what was added last stands in the log alone until the file is closed. */
   @Test
   void nothing_is_kept_once_the_log_was_taken_away_and_what_was_there_is_saved() throws Exception {

@@ -485,6 +485,80 @@ abstract class StoreContract {
     }
   }
 
+  /** What the list is called stands in no digest of its bytes: each test says it in its chain. */
+  @Test
+  void another_name_of_a_list_or_of_its_file_is_seen_where_a_test_says_it() throws Exception {
+    for (String changed :
+        List.of("harness set file = 'other.csv'", "harness_part set name = 'other.csv'")) {
+      StoreAddress address = empty();
+      try (Store store = open(address)) {
+        store.add(sayingNames(sheet("0418", "a", "1")));
+        assertEquals(List.of(), Stores.check(store).findings());
+      }
+      behindItsBack(address, "update " + changed);
+      assertEquals(List.of(Kind.LIST_RENAMED), kinds(address), changed);
+    }
+  }
+
+  /** Found by damage at random: they stand in no hash. */
+  @Test
+  void files_of_a_list_are_numbered_from_one_on() throws Exception {
+    StoreAddress address = empty();
+    try (Store store = open(address)) {
+      store.add(sheet("0418", "a", "1"));
+    }
+    behindItsBack(address, "update harness_part set number = 7");
+    StoreTrouble trouble = assertThrows(StoreTrouble.class, () -> kinds(address));
+    assertTrue(trouble.getMessage().contains("holds what no ringout wrote"), trouble.getMessage());
+  }
+
+  /** Two benches may be given the same list under two names, and their stores be put together. */
+  @Test
+  void a_list_keeps_the_name_under_which_it_came_first_whatever_other_tests_call_it()
+      throws Exception {
+    try (Store one = open(empty());
+        Store other = open(empty())) {
+      one.add(sayingNames(sheet("0418", "a", "1")));
+      NewSession there = sheet("0419", "b", "1");
+      HarnessFile list = there.harness();
+      HarnessFile renamed =
+          new HarnessFile(
+              list.digest(),
+              list.title(),
+              list.drawing(),
+              list.revision(),
+              "list of bench 2.csv",
+              false,
+              list.parts());
+      other.add(
+          sayingNames(
+              new NewSession(
+                  renamed, there.serial(), there.session(), there.fileAsTyped(), there.entries())));
+      Stores.copy(other, one);
+      assertEquals(List.of(), Stores.check(one).findings());
+      assertEquals("wires.csv", one.harness(list.digest()).orElseThrow().file());
+    }
+  }
+
+  /** A test that an earlier program kept says nothing, and may have been the first to name it. */
+  @Test
+  void a_list_that_came_with_a_test_that_says_no_names_is_no_finding() throws Exception {
+    StoreAddress address = empty();
+    try (Store store = open(address)) {
+      store.add(sheet("0418", "a", "1"));
+      store.add(sayingNames(sheet("0419", "b", "1")));
+    }
+    behindItsBack(address, "update harness set file = 'first.csv'");
+    assertEquals(List.of(), kinds(address));
+  }
+
+  private static NewSession sayingNames(NewSession added) {
+    List<Entry.Draft> entries = new ArrayList<>(added.entries());
+    entries.add(entries.size() - 1, added.harness().names());
+    return new NewSession(
+        added.harness(), added.serial(), added.session(), added.fileAsTyped(), entries);
+  }
+
   @Test
   void the_name_of_a_file_of_a_list_is_in_the_digest() throws Exception {
     StoreAddress address = empty();

@@ -186,10 +186,7 @@ final class Stores {
       for (String table :
           List.of("harness", "harness_part", "unit", "session", "entry", "station")) {
         List<String> of = new ArrayList<>();
-        // What a list is called stands in its row beside all hashes.
-        String columns = table.equals("harness") ? "digest, folder" : "*";
-        try (ResultSet all =
-            statement.executeQuery("select " + columns + " from " + table + " not indexed")) {
+        try (ResultSet all = statement.executeQuery("select * from " + table + " not indexed")) {
           while (all.next()) {
             StringBuilder row = new StringBuilder();
             for (int i = 1; i <= all.getMetaData().getColumnCount(); i++) {

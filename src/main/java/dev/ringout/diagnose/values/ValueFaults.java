@@ -106,8 +106,8 @@ public final class ValueFaults {
     Optional<Wire> suspect =
         fault
             .asHighResistance()
-            .filter(high -> !high.suspects().isEmpty())
-            .flatMap(high -> high.suspects().get(0).conductor().asWire());
+            .flatMap(high -> high.suspects().stream().findFirst())
+            .flatMap(likeliest -> likeliest.conductor().asWire());
     return ofWires.stream()
         .filter(one -> suspect.filter(one.wires()::contains).isPresent())
         .findFirst();
