@@ -109,8 +109,7 @@ final class OwnColumns {
               || (isResult && FAILING_AS_RESULT.contains(word))
               || (VOIDS.contains(heading) && !NOT_SO.contains(word))) {
             entry.error(
-                column,
-                "\"" + text + "\" is in a column that is not read; write it in Reading");
+                column, "\"" + text + "\" is in a column that is not read; write it in Reading");
           } else if (isResult) {
             cellsOfResults.merge(column, 1, Integer::sum);
           }

@@ -294,7 +294,7 @@ class WhatTheTesterWroteTest {
     assertRefused(
         check(unit.sheet("r", "date,2026-11-30", row)),
         "job.csv!A4",
-        "is no name that is read on the sheet Job");
+        "is not a name that the sheet Job knows");
   }
 
   @ParameterizedTest
@@ -303,7 +303,7 @@ class WhatTheTesterWroteTest {
       throws IOException {
     Run run = check(unit.sheet("r", "date,2026-11-30", row));
     assertConforms(run);
-    assertTrue(said(run).contains("is no name that is read on the sheet Job"), run.err());
+    assertTrue(said(run).contains("is not a name that the sheet Job knows"), run.err());
   }
 
   /** Found by an attacker: the retest with its open wire was put into the folder of the test. */
