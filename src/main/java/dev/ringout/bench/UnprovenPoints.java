@@ -48,6 +48,11 @@ final class UnprovenPoints implements Unproven.Cases<Set<Integer>> {
   }
 
   @Override
+  public Set<Integer> pastContacts(Unproven.PastContacts gap) {
+    return Set.of(gap.one(), gap.other());
+  }
+
+  @Override
   public Set<Integer> ofPart(Unproven.OfPart gap) {
     return Set.of(circuit.fromOfPart(gap.part()), circuit.toOfPart(gap.part()));
   }

@@ -3,11 +3,13 @@ package dev.ringout.circuit;
 import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * A net that switch contacts closed in the normal state hold together, and the pieces that are left
@@ -25,7 +27,41 @@ public record ContactPieces(int net, List<Piece> pieces) {
    * @param apart the switches so that none of its contacts to another piece is closed, where they
    *     have such a position
    */
-  public record Piece(List<Integer> terminals, List<Integer> conductors, SwitchState apart) {}
+  public record Piece(List<Integer> terminals, List<Integer> conductors, SwitchState apart) {
+    private boolean has(int terminal) {
+      return terminals.contains(terminal);
+    }
+  }
+
+  /** Two pieces, by a terminal of each, and the switches so that they are apart. */
+  public record Pair(int one, int other, SwitchState apart) {}
+
+  /** The pieces that some positions part, but those with a contact between them. */
+  public List<Pair> withoutAContactBetween(Circuit circuit) {
+    List<Pair> pairs = new ArrayList<>();
+    for (int i = 0; i < pieces.size(); i++) {
+      for (int j = i + 1; j < pieces.size(); j++) {
+        int one = pieces.get(i).terminals().get(0);
+        int other = pieces.get(j).terminals().get(0);
+        if (!meet(circuit, pieces.get(i), pieces.get(j))) {
+          Stream.of(pieces.get(i).apart(), pieces.get(j).apart())
+              .filter(state -> circuit.in(state).of(one) != circuit.in(state).of(other))
+              .findFirst()
+              .ifPresent(state -> pairs.add(new Pair(one, other, state)));
+        }
+      }
+    }
+    return pairs;
+  }
+
+  private boolean meet(Circuit circuit, Piece one, Piece other) {
+    return Arrays.stream(circuit.normal().conductorsOf(net))
+        .filter(conductor -> circuit.conductors().get(conductor).asContact().isPresent())
+        .anyMatch(
+            contact ->
+                (one.has(circuit.from(contact)) && other.has(circuit.to(contact)))
+                    || (one.has(circuit.to(contact)) && other.has(circuit.from(contact))));
+  }
 
   /** The nets of a circuit that have closed contacts in the normal state. */
   public static List<ContactPieces> of(Circuit circuit) {

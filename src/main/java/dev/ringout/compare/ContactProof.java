@@ -45,26 +45,49 @@ final class ContactProof {
     return new Tally(needed.size(), proven);
   }
 
+  /** Which pieces of nets are shown apart with the contacts open that lie between them. */
+  Tally provePast(List<Unproven.PastContacts> needed, Consumer<Unproven> unproven) {
+    long proven = 0;
+    for (Unproven.PastContacts gap : needed) {
+      if (areShownApart(gap.one(), gap.other())) {
+        proven++;
+      } else {
+        unproven.accept(gap);
+      }
+    }
+    return new Tally(needed.size(), proven);
+  }
+
+  private boolean areShownApart(int one, int other) {
+    return apart.stream()
+        .anyMatch(
+            judged ->
+                separates(judged.probing(), one, other)
+                    && !isTouched(judged, one)
+                    && !isTouched(judged, other));
+  }
+
   private boolean isShownOpen(Requirements.OfContact wanted) {
-    int conductor = wanted.conductor();
+    int from = circuit.from(wanted.conductor());
+    int to = circuit.to(wanted.conductor());
     return apart.stream()
         .filter(
             judged -> judged.reading().state().positionOf(wanted.which()).equals(wanted.position()))
         .anyMatch(
             judged ->
-                separates(judged.probing(), conductor)
-                    && !isTouched(judged, circuit.from(conductor))
-                    && !isTouched(judged, circuit.to(conductor)));
+                separates(judged.probing(), from, to)
+                    && !isTouched(judged, from)
+                    && !isTouched(judged, to));
   }
 
   private boolean isTouched(Judged judged, int point) {
     return judged.touchedSince().has(circuit.normal().of(point));
   }
 
-  private boolean separates(Probing probing, int conductor) {
+  private boolean separates(Probing probing, int one, int other) {
     Nets nets = circuit.in(probing.state());
-    int from = nets.of(circuit.from(conductor));
-    int to = nets.of(circuit.to(conductor));
+    int from = nets.of(one);
+    int to = nets.of(other);
     return from != to
         && ((holds(probing.from(), from, nets) && isAcross(probing, to, nets))
             || (holds(probing.from(), to, nets) && isAcross(probing, from, nets)));

@@ -30,6 +30,11 @@ public record Coverage(
     /** Nothing needed. */
     public static final Tally NONE = new Tally(0, 0);
 
+    /** Both together. */
+    public Tally and(Tally other) {
+      return new Tally(needed + other.needed, proven + other.proven);
+    }
+
     /** Whether nothing is missing. */
     public boolean isComplete() {
       return proven == needed;

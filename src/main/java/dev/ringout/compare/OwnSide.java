@@ -36,7 +36,7 @@ record OwnSide(int conductor, List<Other> others) {
     }
   }
 
-  private static List<Other> others(Circuit circuit, ContactPieces net, Piece own) {
+  static List<Other> others(Circuit circuit, ContactPieces net, Piece own) {
     List<Other> others = new ArrayList<>();
     for (Piece other : net.pieces()) {
       if (areApart(circuit, own, other, own.apart())) {

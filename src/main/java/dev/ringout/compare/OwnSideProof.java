@@ -121,8 +121,22 @@ final class OwnSideProof {
     /** What stays with it is joined to the other piece, and was found apart. */
     private boolean isJoined(Judged judged) {
       return !judged.touchedSince().has(circuit.normal().of(stays))
-          && (isBetween(judged.probing(), this::isWithStaying, this::isWithOther)
-              || isBetween(judged.probing(), this::isWithOther, this::isWithStaying));
+          && (isBetween(judged.probing(), this::isWithStaying, this::isWithOther, other)
+              || isBetween(judged.probing(), this::isWithOther, this::isWithStaying, stays));
+    }
+
+    /**
+     * Whether a probe is on one side and the other probe, or the rest, on another. Whatever is
+     * listed as joined to the probe is no part of the rest.
+     */
+    private boolean isBetween(
+        Probing probing, IntPredicate one, IntPredicate another, int ofTheOther) {
+      if (Arrays.stream(probing.from()).noneMatch(one)) {
+        return false;
+      }
+      return probing.toRest()
+          ? Arrays.stream(probing.from()).noneMatch(point -> nets.of(point) == nets.of(ofTheOther))
+          : Arrays.stream(probing.to()).anyMatch(another);
     }
 
     private boolean isWithOther(int point) {
@@ -133,15 +147,5 @@ final class OwnSideProof {
       return nets.of(point) == nets.of(stays)
           && !(nets.isCutEdge(conductor) && nets.path(stays, point).contains(conductor));
     }
-  }
-
-  /** Whether a probe is on one side and the other probe, or the rest, on another. */
-  private static boolean isBetween(Probing probing, IntPredicate one, IntPredicate another) {
-    if (Arrays.stream(probing.from()).noneMatch(one)) {
-      return false;
-    }
-    return probing.toRest()
-        ? Arrays.stream(probing.from()).noneMatch(another)
-        : Arrays.stream(probing.to()).anyMatch(another);
   }
 }

@@ -5,16 +5,25 @@ import dev.ringout.circuit.ContactPieces;
 import dev.ringout.circuit.ContactPieces.Piece;
 import dev.ringout.circuit.Nets;
 import dev.ringout.harness.SwitchState;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * The positions of the switches in which a reading across a part tells: the normal ones, but for a
- * part whose ends a closed contact joins, which is read with that contact open.
+ * part whose ends a closed contact joins, and for one with a lead at the terminal of a closed
+ * contact, which reads as the good unit does with that lead at the other. Both are read with the
+ * contact open.
  */
 final class PartPositions {
   private final Circuit circuit;
+
+  /** The other pieces that a lead at a terminal of a closed contact could be on. */
+  private final Map<Integer, List<OwnSide.Other>> besideTerminal = new HashMap<>();
 
   /** What opens the contacts of a net, each way. */
   private final Map<Integer, List<SwitchState>> opening = new HashMap<>();
@@ -26,31 +35,69 @@ final class PartPositions {
   static PartPositions of(Circuit circuit) {
     PartPositions positions = new PartPositions(circuit);
     for (ContactPieces net : ContactPieces.of(circuit)) {
-      positions.opening.put(net.net(), net.pieces().stream().map(Piece::apart).toList());
+      List<SwitchState> states = new ArrayList<>();
+      for (Piece own : net.pieces()) {
+        List<OwnSide.Other> others = OwnSide.others(circuit, net, own);
+        own.terminals().forEach(terminal -> positions.besideTerminal.put(terminal, others));
+        states.add(own.apart());
+      }
+      positions.opening.put(net.net(), states);
     }
     return positions;
   }
 
   /** The positions in which a part is to be read. */
   SwitchState of(int part) {
-    SwitchState normal = SwitchState.normal();
-    return isOpen(part, normal)
-        ? normal
-        : opening.getOrDefault(circuit.normal().of(circuit.fromOfPart(part)), List.of()).stream()
-            .filter(state -> isOpen(part, state))
-            .findFirst()
-            .orElse(normal);
+    SwitchState beside = withContactsOpen(part);
+    if (isOpen(part, beside)) {
+      return beside;
+    }
+    return opening.getOrDefault(circuit.normal().of(circuit.fromOfPart(part)), List.of()).stream()
+        .filter(state -> isOpen(part, state))
+        .findFirst()
+        .orElse(SwitchState.normal());
+  }
+
+  /** With the contacts open at whose terminals its ends are; else the normal positions. */
+  private SwitchState withContactsOpen(int part) {
+    SortedMap<String, String> positions = new TreeMap<>();
+    ends(part)
+        .boxed()
+        .flatMap(end -> beside(end).stream())
+        .forEach(other -> other.apart().positions().forEach(positions::putIfAbsent));
+    return new SwitchState(positions);
   }
 
   /** Whether a reading across a part in some positions tells of it. */
   boolean tell(int part, SwitchState state) {
     SwitchState wanted = of(part);
-    return wanted.isNormal() ? state.isNormal() : isOpen(part, state);
+    if (wanted.isNormal()) {
+      return state.isNormal();
+    }
+    boolean besideContacts = wanted.equals(withContactsOpen(part));
+    return isOpen(part, state)
+        && (!besideContacts
+            || state.equals(wanted)
+            || ends(part).allMatch(end -> isAlone(end, state)));
+  }
+
+  /** Whether no other piece on which its lead could be is joined to an end. */
+  private boolean isAlone(int end, SwitchState state) {
+    Nets nets = circuit.in(state);
+    return beside(end).stream().allMatch(other -> nets.of(end) != nets.of(other.terminal()));
   }
 
   /** Whether its ends are in two nets; else nothing can be read across it. */
   boolean isOpen(int part, SwitchState state) {
     Nets nets = circuit.in(state);
     return nets.of(circuit.fromOfPart(part)) != nets.of(circuit.toOfPart(part));
+  }
+
+  private IntStream ends(int part) {
+    return IntStream.of(circuit.fromOfPart(part), circuit.toOfPart(part));
+  }
+
+  private List<OwnSide.Other> beside(int end) {
+    return besideTerminal.getOrDefault(end, List.of());
   }
 }

@@ -51,8 +51,11 @@ final class Prover {
         IsolationProof.of(circuit, islands, inForce.stream().filter(Judged::provesApart).toList())
             .prove(requirements.pairsApart(), unproven::add);
     Tally insulation = insulation(islands);
+    ContactProof contacts = ContactProof.of(circuit, inForce, crossed);
     Tally switches =
-        ContactProof.of(circuit, inForce, crossed).prove(requirements.contacts(), unproven::add);
+        contacts
+            .prove(requirements.contacts(), unproven::add)
+            .and(contacts.provePast(requirements.pastContacts(), unproven::add));
     Tally parts =
         PartProof.of(circuit, requirements, inForce).prove(requirements.parts(), unproven::add);
     return new Coverage(
@@ -72,7 +75,7 @@ final class Prover {
       Tally tally =
           IsolationProof.of(circuit, islands, inForce.stream().filter(level::isShownBy).toList())
               .prove(level, unproven::add);
-      all = new Tally(all.needed() + tally.needed(), all.proven() + tally.proven());
+      all = all.and(tally);
     }
     return all;
   }

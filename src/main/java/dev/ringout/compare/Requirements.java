@@ -1,6 +1,7 @@
 package dev.ringout.compare;
 
 import dev.ringout.circuit.Circuit;
+import dev.ringout.circuit.ContactPieces;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.PartGroups;
@@ -35,6 +36,7 @@ public final class Requirements {
   private final Set<Integer> wires = new TreeSet<>();
   private final Map<Integer, OwnSide> sides = new HashMap<>();
   private final List<OfContact> contacts = new ArrayList<>();
+  private final List<Unproven.PastContacts> pastContacts = new ArrayList<>();
   private final List<Integer> parts = new ArrayList<>();
   private final PartPositions positions;
 
@@ -75,6 +77,7 @@ public final class Requirements {
       required.conductor(conductor);
     }
     OwnSide.each(circuit, required::ownSide);
+    ContactPieces.of(circuit).forEach(required::pastContacts);
     for (int part = 0; part < circuit.harness().parts().size(); part++) {
       required.part(part);
     }
@@ -103,6 +106,13 @@ public final class Requirements {
   private void ownSide(OwnSide side) {
     wires.add(side.conductor());
     sides.put(side.conductor(), side);
+  }
+
+  /** Pieces with a contact between them are held apart by what shows that contact open. */
+  private void pastContacts(ContactPieces net) {
+    for (ContactPieces.Pair pair : net.withoutAContactBetween(circuit)) {
+      pastContacts.add(new Unproven.PastContacts(pair.one(), pair.other(), pair.apart()));
+    }
   }
 
   private void part(int part) {
@@ -146,6 +156,10 @@ public final class Requirements {
 
   List<OfContact> contacts() {
     return contacts;
+  }
+
+  List<Unproven.PastContacts> pastContacts() {
+    return pastContacts;
   }
 
   List<Integer> parts() {

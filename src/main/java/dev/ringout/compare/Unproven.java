@@ -111,6 +111,21 @@ public sealed interface Unproven {
   }
 
   /**
+   * Two pieces of a net that closed contacts hold together, one after the other, and that no
+   * reading holds apart with those open: something may lead past the contacts.
+   *
+   * @param one a terminal of a contact in one piece
+   * @param other the same in the other
+   * @param state the positions of the switches in which they are apart
+   */
+  record PastContacts(int one, int other, SwitchState state) implements Unproven {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.pastContacts(this);
+    }
+  }
+
+  /**
    * A part that no good reading was made across; its number.
    *
    * @param read whether one was made that is not good
@@ -139,6 +154,9 @@ public sealed interface Unproven {
 
     /** See {@link Contact}. */
     T contact(Contact gap);
+
+    /** See {@link PastContacts}. */
+    T pastContacts(PastContacts gap);
 
     /** See {@link OfPart}. */
     T ofPart(OfPart gap);

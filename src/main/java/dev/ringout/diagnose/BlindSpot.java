@@ -71,6 +71,17 @@ public sealed interface BlindSpot {
     }
   }
 
+  /**
+   * Switches with contacts that are closed at rest: the insulation test takes what they join as one
+   * net, and does not see the insulation across them while they are open.
+   */
+  record AcrossContacts(List<String> switches) implements BlindSpot {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.acrossContacts(this);
+    }
+  }
+
   /** One answer for each kind. */
   interface Cases<T> {
     /** See {@link SameNet}. */
@@ -93,5 +104,8 @@ public sealed interface BlindSpot {
 
     /** See {@link BreaksNotRead}. */
     T breaksNotRead(BreaksNotRead spot);
+
+    /** See {@link AcrossContacts}. */
+    T acrossContacts(AcrossContacts spot);
   }
 }

@@ -59,6 +59,11 @@ final class BlindJson implements BlindSpot.Cases<Reason> {
   }
 
   @Override
+  public Reason acrossContacts(BlindSpot.AcrossContacts spot) {
+    return Reason.of("across-contacts").with("switches", spot.switches());
+  }
+
+  @Override
   public Reason breaksNotRead(BlindSpot.BreaksNotRead spot) {
     return Reason.of("breaks-not-read").with("item", spot.item()).with("pins", spot.pins());
   }

@@ -76,6 +76,11 @@ final class UnprovenJson implements Unproven.Cases<Map<String, Object>> {
   }
 
   @Override
+  public Map<String, Object> pastContacts(Unproven.PastContacts gap) {
+    return kind("switch", gap.one(), gap.other());
+  }
+
+  @Override
   public Map<String, Object> ofPart(Unproven.OfPart gap) {
     return kind("part", circuit.fromOfPart(gap.part()), circuit.toOfPart(gap.part()));
   }
@@ -105,6 +110,11 @@ final class UnprovenJson implements Unproven.Cases<Map<String, Object>> {
     public Reason contact(Unproven.Contact gap) {
       return Reason.of(gap.closed() ? "not-seen-closed" : "not-seen-open")
           .with("position", gap.position());
+    }
+
+    @Override
+    public Reason pastContacts(Unproven.PastContacts gap) {
+      return Reason.of("past-contacts").with("state", gap.state().toString());
     }
 
     @Override

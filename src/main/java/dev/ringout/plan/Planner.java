@@ -234,6 +234,12 @@ public final class Planner {
     }
 
     @Override
+    public Boolean pastContacts(Unproven.PastContacts gap) {
+      draft.add(Probing.pair(gap.one(), gap.other(), gap.state()), Purpose.CONTACT, "");
+      return true;
+    }
+
+    @Override
     public Boolean ofPart(Unproven.OfPart gap) {
       parts.add(gap.part());
       return true;

@@ -107,6 +107,11 @@ final class Scope implements Unproven.Cases<Boolean> {
   }
 
   @Override
+  public Boolean pastContacts(Unproven.PastContacts gap) {
+    return hasEither(gap.one(), gap.other());
+  }
+
+  @Override
   public Boolean ofPart(Unproven.OfPart gap) {
     return hasEither(circuit.fromOfPart(gap.part()), circuit.toOfPart(gap.part()));
   }

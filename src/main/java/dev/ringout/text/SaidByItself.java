@@ -47,6 +47,11 @@ record SaidByItself(
   }
 
   @Override
+  public Boolean pastContacts(Unproven.PastContacts gap) {
+    return true;
+  }
+
+  @Override
   public Boolean ofPart(Unproven.OfPart gap) {
     return true;
   }

@@ -85,6 +85,14 @@ public final class BlindSentences implements BlindSpot.Cases<String> {
   }
 
   @Override
+  public String acrossContacts(BlindSpot.AcrossContacts spot) {
+    return Text.of(
+        "the insulation across the open contacts of %s: what a contact joins at rest is tested as"
+            + " one net",
+        several(spot.switches()));
+  }
+
+  @Override
   public String breaksNotRead(BlindSpot.BreaksNotRead spot) {
     return Text.of(
         "nothing was read at %s (%s): two errors there that cancel each other would not show;"

@@ -56,6 +56,11 @@ public final class UnprovenSentences implements Unproven.Cases<String>, MissingW
     }
 
     @Override
+    public String pastContacts(Unproven.PastContacts gap) {
+      return Text.of("%s and %s", circuit.point(gap.one()), circuit.point(gap.other()));
+    }
+
+    @Override
     public String ofPart(Unproven.OfPart gap) {
       return "";
     }
@@ -97,6 +102,12 @@ public final class UnprovenSentences implements Unproven.Cases<String>, MissingW
   public String contact(Unproven.Contact gap) {
     return Text.of(
         "no reading shows it %s at %s", gap.closed() ? "closed" : "open", gap.position());
+  }
+
+  @Override
+  public String pastContacts(Unproven.PastContacts gap) {
+    return Text.of(
+        "something may join them past the contacts; read between them with %s", gap.state());
   }
 
   @Override

@@ -1,6 +1,7 @@
 package dev.ringout.compare;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.support.UnitUnderTest;
@@ -130,6 +131,80 @@ class OwnSideTest {
             "no good reading was made across lamp DS1 with S1=MADE"),
         unproven(unit.check()));
     CheckResult result = unit.readsIn("S1=MADE", "DS1-1", "DS1-2", "96").check();
+    assertEquals(List.of(), unproven(result));
+    assertEquals(CheckResult.Verdict.CONFORMS, result.verdict());
+  }
+
+  /** What is joined to the probes as listed is no part of the rest. */
+  @Test
+  void a_group_with_both_sides_of_a_contact_to_the_rest_shows_no_side() {
+    CheckResult result =
+        new UnitUnderTest(folder)
+            .withoutInsulationTest()
+            .contact("S1,OFF,1,2")
+            .contact("S1,ON,3,4")
+            .wire("W1,S1-2,J1-1")
+            .reads("S1-1", "S1-2", "0.1")
+            .reads("S1-1", "J1-1", "0.1")
+            .readsIn("S1=ON", "S1-3", "S1-4", "0.1")
+            .readsIn("S1=ON", "S1-1", "S1-2", "OL")
+            .readsIn("S1=ON", "S1-1+S1-2", "REST", "OL")
+            .check();
+    assertTrue(
+        unproven(result)
+            .contains(
+                "wire W1: would read the same with an end at S1-1, which a closed contact joins;"
+                    + " read it with S1=ON"),
+        unproven(result).toString());
+  }
+
+  @Test
+  void a_resistor_at_a_switchs_terminal_is_read_with_the_contact_open() {
+    UnitUnderTest unit =
+        limitSwitch()
+            .readsIn("S1=MADE", "P2-1", "S1-COM", "0.1")
+            .readsIn("S1=MADE", "P2-3", "S1-NC", "0.1")
+            .wire("W4,P2-4,TB1-4")
+            .reads("P2-4", "TB1-4", "0.1")
+            .reads("P2-4", "P2-2", "OL")
+            .part(",S1-NC,TB1-4,resistor,470,5,")
+            .reads("P2-3", "TB1-4", "470");
+    assertEquals(
+        List.of("no good reading was made across resistor S1 with S1=MADE"),
+        unproven(unit.check()));
+    assertEquals(List.of(), unproven(unit.readsIn("S1=MADE", "P2-3", "TB1-4", "470").check()));
+  }
+
+  /** Each contact opens, and a wire from the first to the last leads around both. */
+  @Test
+  void the_ends_of_contacts_in_series_are_held_apart_with_both_open() {
+    UnitUnderTest unit =
+        new UnitUnderTest(folder)
+            .withoutInsulationTest()
+            .contact("S1,OFF,1,2")
+            .contact("S1,OFF,3,4")
+            .contact("S1,ON,5,6")
+            .wire("W1,J1-1,S1-1")
+            .wire("W2,S1-2,S1-3")
+            .wire("W3,J1-2,S1-4")
+            .reads("J1-1", "S1-2", "0.1")
+            .reads("S1-3", "J1-2", "0.1")
+            .reads("S1-2", "S1-3", "0.1")
+            .readsIn("S1=ON", "J1-1", "S1-1", "0.1")
+            .readsIn("S1=ON", "S1-2", "S1-3", "0.1")
+            .readsIn("S1=ON", "S1-4", "J1-2", "0.1")
+            .readsIn("S1=ON", "S1-5", "S1-6", "0.1")
+            .readsIn("S1=ON", "S1-1", "S1-2", "OL")
+            .readsIn("S1=ON", "S1-3", "S1-4", "OL")
+            .reads("S1-5", "S1-6", "OL")
+            .reads("S1-5", "J1-1", "OL")
+            .reads("S1-6", "J1-1", "OL");
+    assertEquals(
+        List.of(
+            "S1-1 and S1-4: something may join them past the contacts; read between them with"
+                + " S1=ON"),
+        unproven(unit.check()));
+    CheckResult result = unit.readsIn("S1=ON", "J1-1", "J1-2", "OL").check();
     assertEquals(List.of(), unproven(result));
     assertEquals(CheckResult.Verdict.CONFORMS, result.verdict());
   }

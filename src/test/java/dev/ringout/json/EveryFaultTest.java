@@ -178,7 +178,8 @@ class EveryFaultTest {
             new BlindSpot.PartsWithoutOhms(List.of(part)),
             new BlindSpot.PartsBesideOthers(List.of(part, part)),
             new BlindSpot.TwistedGroups(List.of("PAIR 1")),
-            new BlindSpot.BreaksNotRead("TB1", List.of("1", "2")));
+            new BlindSpot.BreaksNotRead("TB1", List.of("1", "2")),
+            new BlindSpot.AcrossContacts(List.of("S1")));
   }
 
   private static Unproven firstUnproven(CheckResult result) {

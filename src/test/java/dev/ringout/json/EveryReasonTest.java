@@ -131,6 +131,7 @@ class EveryReasonTest {
                 new Unproven.Insulation(0, 2, 3, false, new Level(500, 1e8)),
                 new Unproven.Contact(contact(), "ON", true),
                 new Unproven.Contact(contact(), "OFF", false),
+                new Unproven.PastContacts(0, 1, SwitchState.normal()),
                 new Unproven.OfPart(0, true, SwitchState.normal())));
     missing().forEach(one -> every.add(new Unproven.OfWire(0, one)));
     return every;

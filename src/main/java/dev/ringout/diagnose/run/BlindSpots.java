@@ -46,6 +46,7 @@ final class BlindSpots {
     spots.partsWithoutValue();
     spots.partsBesideOthers(new Predictor(circuit, resistances));
     spots.splitPairs();
+    spots.acrossContacts();
     spots.cancelling(comparison);
     return List.copyOf(spots.found);
   }
@@ -115,6 +116,26 @@ final class BlindSpots {
             found.add(new BlindSpot.BreaksNotRead(ref, List.copyOf(pins)));
           }
         });
+  }
+
+  private void acrossContacts() {
+    if (!circuit.harness().limits().demands().insulationTest()) {
+      return;
+    }
+    Set<String> switches = new LinkedHashSet<>();
+    for (int c = 0; c < circuit.conductors().size(); c++) {
+      if (circuit.normal().isClosed(c)) {
+        circuit
+            .conductors()
+            .get(c)
+            .asContact()
+            .filter(contact -> circuit.switchOf(contact).states().size() > 1)
+            .ifPresent(contact -> switches.add(contact.ref()));
+      }
+    }
+    if (!switches.isEmpty()) {
+      found.add(new BlindSpot.AcrossContacts(List.copyOf(switches)));
+    }
   }
 
   /** Ohms can't tell equal windings apart: a motor may run backwards. */

@@ -128,6 +128,16 @@ final class OwedReadings implements Unproven.Cases<Optional<NextReading>> {
             new NextReason.Owed(gap)));
   }
 
+  @Override
+  public Optional<NextReading> pastContacts(Unproven.PastContacts gap) {
+    return Optional.of(
+        continuity(
+            circuit.point(gap.one()).toString(),
+            circuit.point(gap.other()).toString(),
+            gap.state(),
+            new NextReason.Owed(gap)));
+  }
+
   private NextReading between(int from, int to, NextReason why) {
     return continuity(
         circuit.point(from).toString(), circuit.point(to).toString(), SwitchState.normal(), why);
