@@ -120,13 +120,20 @@ public record Lot(
    * for no two units do (common practice, no source).
    */
   public List<List<String>> sameValues() {
-    Map<Map<Join, String>, List<String>> byValues = new LinkedHashMap<>();
+    Map<Map<Join, Double>, List<String>> byValues = new LinkedHashMap<>();
     for (LotUnit unit : units) {
-      Map<Join, String> texts = new LinkedHashMap<>();
+      Map<Join, Double> ohms = new LinkedHashMap<>();
       unit.values()
-          .forEach((join, value) -> texts.put(join, value.judged().reading().measured().text()));
-      if (texts.size() >= MANY_VALUES && new HashSet<>(texts.values()).size() >= OTHER_VALUES) {
-        byValues.computeIfAbsent(texts, same -> new ArrayList<>()).add(unit.name());
+          .forEach(
+              (join, value) ->
+                  value
+                      .judged()
+                      .reading()
+                      .measured()
+                      .value()
+                      .ifPresent(v -> ohms.put(join, v.ohms())));
+      if (ohms.size() >= MANY_VALUES && new HashSet<>(ohms.values()).size() >= OTHER_VALUES) {
+        byValues.computeIfAbsent(ohms, same -> new ArrayList<>()).add(unit.name());
       }
     }
     return byValues.values().stream().filter(names -> names.size() > 1).map(List::copyOf).toList();
