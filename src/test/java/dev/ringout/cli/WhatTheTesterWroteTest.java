@@ -97,7 +97,6 @@ class WhatTheTesterWroteTest {
     }
   }
 
-  /** ECMA-376 part 1, 18.8.31: a number format may hold texts of its own. */
   /** Found as a mechanic would: a unit conformed while the sheet said "loose, does not hold". */
   @Test
   void what_is_written_beside_a_good_value_is_told_with_the_verdict() throws IOException {
@@ -158,6 +157,7 @@ class WhatTheTesterWroteTest {
         run.err());
   }
 
+  /** ECMA-376 part 1, 18.8.31: a number format may hold texts of its own. */
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -81,7 +81,6 @@ class RecordFormsTest {
     assertEquals(Optional.of(DIGEST), EmbeddedDigest.of(workbook()));
   }
 
-  /** What is too long to be set at once is set in parts, and nobody sees where they meet. */
   /** A tagged PDF of a record with one table, whose digest is its last words. */
   private Path pdfOfReadings(List<String> headings, List<List<String>> rows) throws IOException {
     RecordContent record =
@@ -100,6 +99,7 @@ class RecordFormsTest {
     return file;
   }
 
+  /** What is too long to be set at once is set in parts, and nobody sees where they meet. */
   @Test
   void a_long_pdf_is_one_document_with_all_rows_numbered_pages_and_tags() throws IOException {
     List<List<String>> rows = new ArrayList<>();
