@@ -299,7 +299,7 @@ public final class ReadingsReader {
   private static void bar(Entry entry) {
     String why = "this row says what to do next and is not read; use another row";
     for (Column column : COLUMNS) {
-      if (column != RowSides.STEP && !entry.text(column.name()).isEmpty()) {
+      if (!column.equals(RowSides.STEP) && !entry.text(column.name()).isEmpty()) {
         entry.error(column.name(), why, "");
       }
     }
