@@ -112,7 +112,9 @@ final class PlanCommand implements Callable<Integer> {
         PrintForm.tested(UnitTitle.of(plan.circuit().harness()), file.paper())
             .of(plan.options().job().value(JobTemplate.SERIAL)),
         () -> PlanSheets.of(plan),
-        Numbers.count(plan.steps().size(), "step"),
+        plan.steps().isEmpty()
+            ? "0 steps: nothing is left to read"
+            : Numbers.count(plan.steps().size(), "step"),
         () ->
             file.json()
                 ? PlanJson.write(plan, answer.problems())

@@ -46,6 +46,7 @@ public final class LotJson {
     document.put("outstanding", lot.outstanding().stream().map(LotJson::outstanding).toList());
     document.put("factors", lot.factors().stream().map(LotJson::factor).toList());
     document.put("drift", Json.orNull(lot.drift().map(LotJson::drift)));
+    document.put("sameValues", lot.sameValues());
     document.put("kinds", lot.kinds().stream().map(LotJson::counted).toList());
     document.put("places", lot.places().stream().map(LotJson::counted).toList());
     document.put("problems", Json.problems(problems));

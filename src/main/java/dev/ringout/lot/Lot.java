@@ -6,7 +6,10 @@ import dev.ringout.harness.Harness;
 import dev.ringout.source.Problem;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -40,6 +43,11 @@ public record Lot(
 
   /** Below this what is said of siblings is said with care (common practice, no source). */
   private static final int FEW = 10;
+
+  /** With fewer values, or fewer that differ, two units may read alike by chance. */
+  private static final int MANY_VALUES = 15;
+
+  private static final int OTHER_VALUES = 8;
 
   /**
    * A unit of which no verdict can be given.
@@ -105,6 +113,30 @@ public record Lot(
         Comparator.comparing((Outstanding one) -> one.of().fails())
             .thenComparing(one -> -Math.abs(one.of().score())));
     return List.copyOf(all);
+  }
+
+  /**
+   * Units whose joins all read alike to the last digit: the sheet of one was copied for the other,
+   * for no two units do (common practice, no source).
+   */
+  public List<List<String>> sameValues() {
+    Map<Map<Join, Double>, List<String>> byValues = new LinkedHashMap<>();
+    for (LotUnit unit : units) {
+      Map<Join, Double> ohms = new LinkedHashMap<>();
+      unit.values()
+          .forEach(
+              (join, value) ->
+                  value
+                      .judged()
+                      .reading()
+                      .measured()
+                      .value()
+                      .ifPresent(v -> ohms.put(join, v.ohms())));
+      if (ohms.size() >= MANY_VALUES && new HashSet<>(ohms.values()).size() >= OTHER_VALUES) {
+        byValues.computeIfAbsent(ohms, same -> new ArrayList<>()).add(unit.name());
+      }
+    }
+    return byValues.values().stream().filter(names -> names.size() > 1).map(List::copyOf).toList();
   }
 
   /** Whether there are units enough for one to stand out from its siblings. */

@@ -49,6 +49,7 @@ public final class LotSheets {
     rows.add(List.of("units", LotWords.verdict(lot)));
     rows.add(List.of("passed at once", LotWords.firstPass(lot)));
     LotWords.limits(lot).forEach(limit -> rows.add(List.of("few units", limit)));
+    lot.sameValues().forEach(units -> rows.add(List.of("copied!", LotWords.sameValues(units))));
     lot.outstanding().stream()
         .limit(5)
         .forEach(one -> rows.add(List.of("stands out", LotWords.outstanding(one))));

@@ -234,9 +234,9 @@ public final class OutFile {
           .filter(picture -> picture.row() == at)
           .forEach(picture -> row.setHeightInPoints(PicturesInCells.rowPoints(picture)));
     }
-    if (rows.isEndedByBar()) {
-      String bar = sheet.look().bars().get(sheet.rows().size());
-      across(to, rows.last(), sheet, SheetBar.of(bar), styles.bar);
+    String last = sheet.look().bars().get(sheet.rows().size());
+    if (last != null) {
+      across(to, rows.last(), sheet, SheetBar.of(last), styles.bar);
     }
   }
 

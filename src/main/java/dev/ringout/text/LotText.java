@@ -51,6 +51,7 @@ public final class LotText {
     page.paragraph(
         "Joins    ", Text.of("%s read as numbers", Numbers.count(lot.joins().size(), "join")));
     LotWords.limits(lot).forEach(limit -> page.paragraph("Few      ", limit));
+    lot.sameValues().forEach(units -> page.paragraph("Copied!  ", LotWords.sameValues(units)));
   }
 
   /** A large lot shows those that are not simply good. */

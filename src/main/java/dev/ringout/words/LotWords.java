@@ -163,6 +163,13 @@ public final class LotWords {
     return limits;
   }
 
+  /** Units whose values are the same, digit for digit. */
+  public static String sameValues(List<String> units) {
+    return Text.of(
+        "%s have the same values, digit for digit: a filled sheet was copied. Read %s again.",
+        String.join(", ", units), units.size() == 2 ? "one of them" : "all but one");
+  }
+
   /** By what a join stands out. */
   public static String outstanding(Lot.Outstanding one) {
     return Text.of(

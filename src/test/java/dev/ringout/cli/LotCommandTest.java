@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.sheet.TabularFile;
 import dev.ringout.source.Problems;
+import dev.ringout.support.Folders;
 import dev.ringout.support.LotFolder;
 import dev.ringout.support.Run;
 import java.io.IOException;
@@ -52,6 +53,20 @@ class LotCommandTest {
         run.out());
     assertTrue(flat(run).contains("10 of 10 whose test has an end passed at once (100 %)"));
     assertTrue(flat(run).contains("of units made like these 69 % to 100 % would (95 %)"));
+  }
+
+  /** Found as a mechanic would: a filled sheet with another serial number is another good unit. */
+  @Test
+  void a_sheet_that_was_copied_for_another_unit_is_named() throws IOException {
+    cables = new LotFolder(folder, 20, 26).good(3);
+    cables.write();
+    Path copy = cables.sheets().resolve("copied");
+    Folders.copy(cables.sheets().resolve("unit-0002"), copy);
+    Path job = copy.resolve("job.csv");
+    Files.writeString(job, Files.readString(job).replace("0002", "0009"));
+    Run run = Run.of("lot", cables.list(), cables.sheets());
+    assertTrue(
+        flat(run).contains("Copied! 0002, 0009 have the same values, digit for digit"), run.out());
   }
 
   @Test

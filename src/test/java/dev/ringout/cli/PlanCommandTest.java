@@ -300,7 +300,7 @@ class PlanCommandTest {
         toFill(first) + " " + toFill(again));
   }
 
-  private static long steps(Path sheet) throws IOException {
+  private static int steps(Path sheet) throws IOException {
     return Files.readAllLines(sheet.resolve("continuity.csv")).size()
         + Files.readAllLines(sheet.resolve("insulation.csv")).size()
         - 2;

@@ -29,7 +29,6 @@ final class ShownPage {
   /** What a script hands to {@code answer} once it has looked at a page of its own folder. */
   static String answer(Path page, int width) throws IOException, InterruptedException {
     assumeTrue(browser().isPresent(), "no browser");
-    Path folder = page.toAbsolutePath().getParent();
     List<String> command = new ArrayList<>(List.of(browser().orElseThrow()));
     command.addAll(
         List.of(
@@ -39,12 +38,12 @@ final class ShownPage {
             "--disable-background-networking",
             "--no-first-run",
             "--allow-file-access-from-files",
-            "--user-data-dir=" + folder.resolve("profile"),
+            "--user-data-dir=" + page.resolveSibling("profile"),
             "--window-size=" + width + ",900",
             "--virtual-time-budget=20000",
             "--dump-dom",
             page.toUri().toString()));
-    Path shown = folder.resolve("shown.html");
+    Path shown = page.resolveSibling("shown.html");
     Process process =
         new ProcessBuilder(command)
             .redirectOutput(shown.toFile())

@@ -97,15 +97,18 @@ class WhatTheTesterWroteTest {
     }
   }
 
-  /** ECMA-376 part 1, 18.8.31: a number format may hold texts of its own. */
   /** Found as a mechanic would: a unit conformed while the sheet said "loose, does not hold". */
   @Test
   void what_is_written_beside_a_good_value_is_told_with_the_verdict() throws IOException {
     Path sheet = Files.createDirectories(folder.resolve("noted"));
     Files.writeString(
         sheet.resolve("continuity.csv"),
-        "Step,From,To,Reading,Unit,Note\n1,J1-A,P1-1,0.04,Ω,W1 loose\n"
-            + "2,J1-B,P1-2,0.04,Ω,J1-A stays; W2\n3,J1-A,REST,OL,,open\n");
+        """
+        Step,From,To,Reading,Unit,Note
+        1,J1-A,P1-1,0.04,Ω,W1 loose
+        2,J1-B,P1-2,0.04,Ω,J1-A stays; W2
+        3,J1-A,REST,OL,,open
+        """);
     Files.writeString(
         sheet.resolve("insulation.csv"),
         "Step,From,To,Volts,Seconds,Reading,Unit\n4,J1-A,REST,500,60,2000,MΩ\n");
@@ -158,6 +161,7 @@ class WhatTheTesterWroteTest {
         run.err());
   }
 
+  /** ECMA-376 part 1, 18.8.31: a number format may hold texts of its own. */
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
