@@ -132,7 +132,7 @@ public record WrongScale(
       Judged judged, List<Judged> sheet, Judge judge) {
     double[] others =
         sheet.stream()
-            .filter(other -> other != judged && other.outcome() == Outcome.PART_VALUE)
+            .filter(other -> !other.equals(judged) && other.outcome() == Outcome.PART_VALUE)
             .filter(other -> other.reading().state().equals(judged.reading().state()))
             .filter(other -> parts(other).equals(parts(judged)))
             .mapToDouble(other -> other.seen().middleOhms())
@@ -298,15 +298,15 @@ public record WrongScale(
    */
   private record Display(
       double halfDigit, double mostSteps, boolean keepsZeros, List<Measured.Value> values) {
-    /** Whether another value of about this size is written to the same digit. */
+    /** Whether more values than this one have about its size and are written to its digit. */
     boolean writesSo(Measured.Value value) {
-      return values.stream()
-          .filter(other -> other != value)
-          .filter(other -> isAbout(other.halfDigitOhms(), value.halfDigitOhms()))
-          .anyMatch(
-              other ->
-                  other.ohms() < value.ohms() * OF_THE_SAME_RANGE
-                      && value.ohms() < other.ohms() * OF_THE_SAME_RANGE);
+      long alike =
+          values.stream()
+              .filter(other -> isAbout(other.halfDigitOhms(), value.halfDigitOhms()))
+              .filter(other -> other.ohms() < value.ohms() * OF_THE_SAME_RANGE)
+              .filter(other -> value.ohms() < other.ohms() * OF_THE_SAME_RANGE)
+              .count();
+      return alike > 1;
     }
   }
 
