@@ -234,15 +234,16 @@ public record RowSlip(
     return Optional.of(new RowSlip(List.copyOf(run), step, mended, List.of(), chance));
   }
 
-  /** Whether a reading stands in one of its rows, or so many rows beside them. */
-  public boolean isAbout(Judged judged, int rowsBeside) {
+  /**
+   * Whether a reading stands in one of its rows, above them, or so many rows below. A slip may
+   * begin at any row above that is as expected a row off as well.
+   */
+  public boolean mayHold(Judged judged, int rowsBelow) {
     Place place = judged.reading().place();
-    Place start = rows.get(0).reading().place();
     Place end = rows.get(rows.size() - 1).reading().place();
-    return place.file().equals(start.file())
-        && place.sheet().equals(start.sheet())
-        && place.row() >= start.row() - rowsBeside
-        && place.row() <= end.row() + rowsBeside;
+    return place.file().equals(end.file())
+        && place.sheet().equals(end.sheet())
+        && place.row() <= end.row() + rowsBelow;
   }
 
   /** The row from which on, at the latest, the values stand where they do not belong. */

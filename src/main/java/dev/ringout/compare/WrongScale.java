@@ -58,6 +58,14 @@ public record WrongScale(
   /** The steps that the ranges of digital meters have (common practice), each as likely. */
   private static final double[] STEPS = {1999, 3999, 5999, 19_999, 49_999};
 
+  /** What reads alike differs by no more. */
+  private static final double ALIKE = 0.1;
+
+  private static final int LEAST_OTHERS = 2;
+
+  /** So much likelier than by chance a value is just a power of ten from what others read. */
+  private static final double AGAINST_OTHERS = 100;
+
   private static final double A_HAIR = 1e-6;
 
   /** A range is ten times the next. */
@@ -111,10 +119,47 @@ public record WrongScale(
             && !readTwice.contains(judged)
             && !shownTwice.contains(subject(circuit, judged))) {
           misplaced(judged, display, judge).ifPresent(found::add);
+        } else if (judged.outcome() == Outcome.PART_VALUE) {
+          againstOthers(judged, sheet, judge).ifPresent(found::add);
         }
       }
     }
     return found;
+  }
+
+  /** A value a power of ten from what others through the same parts read alike. */
+  private static Optional<WrongScale> againstOthers(
+      Judged judged, List<Judged> sheet, Judge judge) {
+    double[] others =
+        sheet.stream()
+            .filter(other -> !other.equals(judged) && other.outcome() == Outcome.PART_VALUE)
+            .filter(other -> other.reading().state().equals(judged.reading().state()))
+            .filter(other -> parts(other).equals(parts(judged)))
+            .mapToDouble(other -> other.seen().middleOhms())
+            .sorted()
+            .toArray();
+    if (others.length < LEAST_OTHERS || others[others.length - 1] > others[0] * (1 + ALIKE)) {
+      return Optional.empty();
+    }
+    return Arrays.stream(MISPLACED)
+        .filter(times -> isWithin(judged.seen().middleOhms() / times, others, ALIKE))
+        .mapToObj(
+            times ->
+                new WrongScale(
+                    times,
+                    List.of(judged),
+                    AGAINST_OTHERS,
+                    OhmsRange.ANY,
+                    Comparison.inForce(List.of(judge.judge(scaled(judged, times))))))
+        .findFirst();
+  }
+
+  private static boolean isWithin(double ohms, double[] others, double share) {
+    return ohms > others[0] * (1 - share) && ohms < others[others.length - 1] * (1 + share);
+  }
+
+  private static List<Integer> parts(Judged judged) {
+    return judged.expected().throughParts().map(Expected.ThroughParts::parts).orElse(List.of());
   }
 
   private static boolean mayBeMisplaced(Judged judged) {
@@ -253,15 +298,15 @@ public record WrongScale(
    */
   private record Display(
       double halfDigit, double mostSteps, boolean keepsZeros, List<Measured.Value> values) {
-    /** Whether another value of about this size is written to the same digit. */
+    /** Whether more values than this one have about its size and are written to its digit. */
     boolean writesSo(Measured.Value value) {
-      return values.stream()
-          .filter(other -> other != value)
-          .filter(other -> isAbout(other.halfDigitOhms(), value.halfDigitOhms()))
-          .anyMatch(
-              other ->
-                  other.ohms() < value.ohms() * OF_THE_SAME_RANGE
-                      && value.ohms() < other.ohms() * OF_THE_SAME_RANGE);
+      long alike =
+          values.stream()
+              .filter(other -> isAbout(other.halfDigitOhms(), value.halfDigitOhms()))
+              .filter(other -> other.ohms() < value.ohms() * OF_THE_SAME_RANGE)
+              .filter(other -> value.ohms() < other.ohms() * OF_THE_SAME_RANGE)
+              .count();
+      return alike > 1;
     }
   }
 

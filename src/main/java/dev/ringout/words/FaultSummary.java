@@ -218,7 +218,7 @@ final class FaultSummary implements Fault.Cases<String> {
     }
     Judged shown = fault.finding().readings().get(0);
     return Text.of(
-        "%s is written as %s, which is as expected with the decimal point in another place: %s.",
+        "%s is written as %s, which fits with the decimal point in another place: %s.",
         shown.reading().subject(),
         shown.reading().measured().text(),
         fault.times() > 1

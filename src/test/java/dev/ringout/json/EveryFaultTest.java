@@ -166,6 +166,7 @@ class EveryFaultTest {
             new NextReason.RowOnceMore(judged.reading().place()),
             new NextReason.AloneShowsIt(),
             new NextReason.LeakOfTheTwo(),
+            new NextReason.BesideThePart(part),
             new NextReason.NotMeasured(),
             new NextReason.NotJoined(),
             new NextReason.NotThrough(conductor),

@@ -114,4 +114,42 @@ class PenOrFaultTest {
       assertTrue(!isCertain || fault.asWrongPart().isPresent(), fault.toString());
     }
   }
+
+  /**
+   * R1 of 1 kΩ reads 385 Ω three times, and 385 kΩ once. Beside it a jumper is open: whatever is
+   * made of R1, that is told.
+   */
+  @Test
+  void a_value_a_power_of_ten_from_what_others_read_is_the_pen_and_hides_no_other_fault() {
+    UnitUnderTest unit = sixWires("0.130", "0.124", "0.121", "0.130", "0.124", "0.122");
+    unit.part("R1,1,2,resistor,1 kΩ,10,").link("TB1,1,2");
+    unit.wire("W7,J1-7,R1-1,20,4 m").wire("W8,J1-8,R1-2,20,4 m").wire("W9,J1-9,TB1-1,20,4 m");
+    unit.reads("J1-7", "R1-1", "0.124").reads("J1-8", "R1-2", "0.123");
+    unit.reads("J1-9", "TB1-1", "0.124").reads("TB1-1", "TB1-2", "OL");
+    unit.reads("R1-1", "R1-2", "385000").reads("J1-7", "REST", "385.1");
+    unit.reads("J1-8", "REST", "385.1").reads("J1-7", "J1-8", "385.0");
+    CheckResult result = unit.check();
+    assertEquals(List.of(), result.diagnosis().unexplained());
+    assertEquals(
+        List.of("Misscaled", "Open", "WrongPart"),
+        result.diagnosis().faults().stream()
+            .map(one -> one.getClass().getSimpleName())
+            .sorted()
+            .toList());
+  }
+
+  /**
+   * A reading that can't be true with two others: the open jumper beside it is told all the same.
+   */
+  @Test
+  void what_nothing_explains_hides_no_fault_beside_it() {
+    UnitUnderTest unit = sixWires("0.130", "0.124", "0.121", "0.130", "0.124", "0.122");
+    unit.part("R1,1,2,resistor,1 kΩ,10,").link("TB1,1,2");
+    unit.wire("W7,J1-7,R1-1,20,4 m").wire("W8,J1-8,R1-2,20,4 m").wire("W9,J1-9,TB1-1,20,4 m");
+    unit.reads("J1-7", "R1-1", "0.124").reads("J1-8", "R1-2", "0.123");
+    unit.reads("J1-9", "TB1-1", "0.124").reads("TB1-1", "TB1-2", "OL");
+    unit.reads("R1-1", "R1-2", "271000").reads("J1-7", "REST", "385.1");
+    unit.reads("J1-8", "REST", "385.1").reads("J1-7", "J1-8", "385.0");
+    assertTrue(unit.check().diagnosis().faults().stream().anyMatch(Fault.Open.class::isInstance));
+  }
 }

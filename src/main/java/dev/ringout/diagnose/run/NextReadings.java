@@ -5,6 +5,7 @@ import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Coverage;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
+import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.Fault;
 import dev.ringout.diagnose.NextReading;
 import dev.ringout.diagnose.NextReading.Purpose;
@@ -87,6 +88,22 @@ final class NextReadings {
                           : new NextReason.RowOnceMore(one.reading().place())))
           .ifPresent(list::add);
     }
+    boolean isOneStory = told.faults().stream().allMatch(NextReadings::hasNoAlternatives);
+    if (list.size() == before && isOneStory) {
+      told.faults().stream()
+          .map(Fault::finding)
+          .filter(finding -> finding.certainty() != Certainty.CERTAIN)
+          .filter(finding -> finding.readings().size() == 1)
+          .forEach(
+              finding ->
+                  list.add(
+                      ConfirmingReadings.again(
+                          finding.readings().get(0), new NextReason.AloneShowsIt())));
+    }
+  }
+
+  private static boolean hasNoAlternatives(Fault fault) {
+    return fault.finding().alternatives().isEmpty();
   }
 
   private void notTested(Judged judged) {

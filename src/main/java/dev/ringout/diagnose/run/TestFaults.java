@@ -57,8 +57,8 @@ final class TestFaults {
   /** Where a part blocks a meter mostly shows no value at all (common practice, no source). */
   private static final double SHOWS_A_VALUE = 0.02;
 
-  /** Where rows slipped begins and ends by so many rows elsewhere, for all that anybody knows. */
-  private static final int ROWS_BESIDE = 2;
+  /** A slip ends so many rows farther down, for all that anybody knows. */
+  private static final int ROWS_BELOW = 2;
 
   /** Less likely than this it is not said. */
   private static final double LEAST_ODDS = 0.01;
@@ -363,7 +363,7 @@ final class TestFaults {
     Set<Reading> readTwice =
         left.readTwiceAlike().stream().map(Judged::reading).collect(Collectors.toSet());
     return judged ->
-        slipped.stream().anyMatch(slip -> slip.isAbout(judged, ROWS_BESIDE))
+        slipped.stream().anyMatch(slip -> slip.mayHold(judged, ROWS_BELOW))
             && !readTwice.contains(judged.reading());
   }
 

@@ -95,12 +95,13 @@ final class LeakPairs {
       if (most == 0) {
         return ohms;
       }
-      List<Pair> best =
-          shown.keySet().stream().filter(pair -> shown.get(pair).size() == most).toList();
-      List<Judged> taken = shown.get(best.get(0));
-      ohms.put(best.get(0), taken.stream().mapToDouble(ohmsOf).min().orElse(0));
+      List<Map.Entry<Pair, List<Judged>>> best =
+          shown.entrySet().stream().filter(entry -> entry.getValue().size() == most).toList();
+      Pair pair = best.get(0).getKey();
+      List<Judged> taken = best.get(0).getValue();
+      ohms.put(pair, taken.stream().mapToDouble(ohmsOf).min().orElse(0));
       if (best.size() > 1) {
-        unsure.add(best.get(0));
+        unsure.add(pair);
       }
       left.removeAll(taken);
     }

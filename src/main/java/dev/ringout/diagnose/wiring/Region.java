@@ -123,6 +123,11 @@ record Region(
     return same.stream().mapToDouble(one -> Math.exp(-one.cost())).sum();
   }
 
+  /** The same beside readings that nothing explains: then it is not certain. */
+  Region inDoubt() {
+    return new Region(failing, classes, false, shownOnce, runnerUp);
+  }
+
   EquivalenceClass best() {
     return classes.get(0);
   }

@@ -49,6 +49,9 @@ final class RegionStory {
   private final Region region;
   private final Explanation best;
 
+  /** Readings that an earlier one of the same points bears out. */
+  private final Set<Judged> readTwice;
+
   /** Readings of values that the explanation accounts for besides. */
   private final List<Judged> besides;
 
@@ -57,12 +60,14 @@ final class RegionStory {
       Neighbours neighbours,
       Evidence evidence,
       Region region,
+      Set<Judged> readTwice,
       List<Judged> besides) {
     this.circuit = circuit;
     this.neighbours = neighbours;
     this.evidence = evidence;
     this.facts = new SlipFacts(circuit, evidence);
     this.region = region;
+    this.readTwice = readTwice;
     this.best = region.best().primary();
     // An insulation tester across a stray join reads next to nothing, and any meter across a part
     // that now lies there what the part has: that is no second fault.
@@ -81,9 +86,11 @@ final class RegionStory {
     Certainty certainty = certainty(otherwise);
     List<Fault> faults = new ArrayList<>();
     for (int i = 0; i < groups.size(); i++) {
+      boolean isShownOnce =
+          shownBy.get(i).size() == 1 && !readTwice.contains(shownBy.get(i).get(0));
       Finding finding =
           new Finding(
-              certainty,
+              isShownOnce && certainty == Certainty.CERTAIN ? Certainty.LIKELY : certainty,
               List.copyOf(shownBy.get(i)),
               i == 0 ? alternatives(otherwise) : List.of(),
               story,

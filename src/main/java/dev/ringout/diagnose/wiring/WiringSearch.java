@@ -121,6 +121,7 @@ final class WiringSearch {
                     unit.neighbours(),
                     evidence,
                     region,
+                    readTwice,
                     besides.stream().filter(one -> !region.failing().contains(one)).toList())
                 .told(i + 1));
       }
@@ -133,10 +134,14 @@ final class WiringSearch {
     Reach reach = reach(region);
     for (int i = 0; i < regions.size(); i++) {
       if (reach.meets(reaches.get(i))) {
+        Region both = together(regions.get(i), region, arrangements);
+        if (both.classes().isEmpty()) {
+          // Each keeps the story that it has by itself.
+          continue;
+        }
         reaches.remove(i);
-        List<Judged> both = new ArrayList<>(regions.remove(i).failing());
-        both.addAll(region.failing());
-        add(explain(both, arrangements), arrangements);
+        regions.remove(i);
+        add(both, arrangements);
         return;
       }
     }
@@ -156,7 +161,10 @@ final class WiringSearch {
         return apart;
       }
     }
-    return List.of(explain(failing, arrangements));
+    Region all = explain(failing, arrangements);
+    return all.classes().isEmpty() && pieces.size() > 1
+        ? pieces.stream().map(piece -> explain(piece, arrangements).inDoubt()).toList()
+        : List.of(all);
   }
 
   private List<Region> apart(List<List<Judged>> pieces, List<Supposed> arrangements) {
