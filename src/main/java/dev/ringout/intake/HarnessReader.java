@@ -55,13 +55,20 @@ public final class HarnessReader {
    */
   public static Harness read(TabularFile file, String shownName, Problems problems)
       throws UnusableInput {
-    SheetsByName sheets = new SheetsByName(file, SHEETS, WIRES, problems);
+    SheetsByName sheets = new SheetsByName(file, SHEETS, WIRES, HarnessReader::refusal, problems);
     // A sheet of another name may be the wires: links alone are taken only where there is none.
     boolean linksAlone = sheets.find(LINKS).isPresent() && !sheets.passedOver();
     if (sheets.find(WIRES).isEmpty() && !linksAlone) {
       sheets.reportMissing(WIRES, shownName, problems);
     }
     return new HarnessReader(new SheetsOfHarness(sheets, problems)).read();
+  }
+
+  /** Wires on a sheet of another name are wires all the same, and nothing would ask for them. */
+  private static String refusal(Sheet sheet) throws UnusableInput {
+    return WireRows.areOn(sheet)
+        ? "holds wires and is not read; put them on the sheet Wires, or take the sheet out"
+        : "";
   }
 
   /** A heading under which a wire's own notes can stand: none that means a column of its own. */

@@ -1,6 +1,5 @@
 package dev.ringout.intake;
 
-import dev.ringout.cells.Blanks;
 import dev.ringout.cells.Names;
 import dev.ringout.cells.OhmsCell;
 import dev.ringout.cells.TimeCell;
@@ -81,9 +80,6 @@ public final class ReadingsReader {
   private static final List<String> SHEETS =
       List.of(
           "Continuity", "Insulation", "Job", "Rework", "Waivers", "Read first", "REST", "Calls");
-
-  /** A title and who made it, at most. */
-  private static final int ROWS_ABOVE_HEADINGS = 10;
 
   private final Problems problems;
   private final HarnessPoints points;
@@ -169,22 +165,7 @@ public final class ReadingsReader {
 
   /** Whether one of the first rows of a sheet holds the headings of readings. */
   public static boolean holdsReadings(Sheet sheet) throws UnusableInput {
-    int[] rows = new int[1];
-    boolean[] headed = new boolean[1];
-    sheet.forEachRow(
-        row ->
-            headed[0] |=
-                rows[0]++ < ROWS_ABOVE_HEADINGS
-                    && REQUIRED.stream()
-                        .allMatch(
-                            column ->
-                                row.cells().stream()
-                                    .map(cell -> Blanks.strip(cell.text()))
-                                    .anyMatch(
-                                        heading ->
-                                            column.matches(heading)
-                                                || !column.unitIn(heading).isEmpty())));
-    return headed[0];
+    return SheetsByName.isHeaded(sheet, REQUIRED);
   }
 
   /** Everything read so far. */

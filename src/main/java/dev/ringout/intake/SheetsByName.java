@@ -1,5 +1,6 @@
 package dev.ringout.intake;
 
+import dev.ringout.cells.Blanks;
 import dev.ringout.cells.LikelyMeant;
 import dev.ringout.cells.Names;
 import dev.ringout.sheet.Sheet;
@@ -19,6 +20,9 @@ import java.util.Optional;
 final class SheetsByName {
   private static final int MOST_NAMED = 40;
 
+  /** A title and who made it, at most. */
+  private static final int ROWS_ABOVE_HEADINGS = 10;
+
   private final Map<String, Sheet> byKey = new HashMap<>();
   private final String otherFile;
   private final String present;
@@ -30,12 +34,7 @@ final class SheetsByName {
     String refusal(Sheet sheet) throws UnusableInput;
   }
 
-  /**
-   * Sorts a file's sheets.
-   *
-   * @param names the sheets that are read; others are named in a note
-   * @param onlyTable what a single CSV file holds
-   */
+  /** The same, where others can all be passed over. */
   SheetsByName(TabularFile file, List<String> names, String onlyTable, Problems problems)
       throws UnusableInput {
     this(file, names, onlyTable, sheet -> "", problems);
@@ -90,6 +89,26 @@ final class SheetsByName {
 
   Optional<Sheet> find(String name) {
     return Optional.ofNullable(byKey.get(Names.key(name)));
+  }
+
+  /** Whether one of the first rows of a sheet holds the headings of all these columns. */
+  static boolean isHeaded(Sheet sheet, List<Column> columns) throws UnusableInput {
+    int[] rows = new int[1];
+    boolean[] headed = new boolean[1];
+    sheet.forEachRow(
+        row ->
+            headed[0] |=
+                rows[0]++ < ROWS_ABOVE_HEADINGS
+                    && columns.stream()
+                        .allMatch(
+                            column ->
+                                row.cells().stream()
+                                    .map(cell -> Blanks.strip(cell.text()))
+                                    .anyMatch(
+                                        heading ->
+                                            column.matches(heading)
+                                                || !column.unitIn(heading).isEmpty())));
+    return headed[0];
   }
 
   /** Whether there is any sheet of another name. */

@@ -68,6 +68,11 @@ final class WireRows {
     return wires;
   }
 
+  /** Whether a sheet, whatever its name, holds wires with both their ends. */
+  static boolean areOn(Sheet sheet) throws UnusableInput {
+    return SheetsByName.isHeaded(sheet, List.of(WIRE, FROM, TO));
+  }
+
   /** Whether a heading means one of the sheet's columns. */
   static boolean isColumn(String heading) {
     return COLUMNS.stream()

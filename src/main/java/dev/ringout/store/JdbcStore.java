@@ -169,7 +169,7 @@ final class JdbcStore implements Store {
       } catch (SQLException e) {
         rollBack(e);
         if (e instanceof Declined declined) {
-          throw StoreTrouble.of(Reason.NOT_WRITTEN, declined.getMessage());
+          throw StoreTrouble.of(Reason.NOT_WRITTEN, declined.text);
         }
         lost = true;
         if (tries >= MOST_TRIES || !engine.isWorthAnotherTry(e)) {
@@ -357,8 +357,11 @@ final class JdbcStore implements Store {
   private static final class Declined extends SQLException {
     private static final long serialVersionUID = 1L;
 
+    private final String text;
+
     Declined(String text) {
       super(text);
+      this.text = text;
     }
   }
 

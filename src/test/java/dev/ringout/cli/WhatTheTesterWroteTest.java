@@ -310,6 +310,18 @@ class WhatTheTesterWroteTest {
     assertTrue(said(run).contains("is not a name that the sheet Job knows"), run.err());
   }
 
+  /** Found by an attacker: wires of a second sheet were asked for by nobody. */
+  @ParameterizedTest
+  @ValueSource(strings = {"wires (2)", "Wires2", "cable 2", "old"})
+  void wires_on_a_sheet_of_another_name_are_not_passed_over(String name) throws IOException {
+    Path list = unit.list();
+    Files.writeString(
+        list.resolve(name + ".csv"), "Wire,From,To,Gauge,Length\nW3,J1-C,P1-3,20,1 m\n");
+    assertRefused(
+        Run.of("check", list, unit.sheet("r")),
+        "the sheet \"" + name + "\" holds wires and is not read; put them on the sheet Wires");
+  }
+
   /** Found by an attacker: the retest with its open wire was put into the folder of the test. */
   @ParameterizedTest
   @ValueSource(strings = {"retest.xlsx", "Continuity.tsv", "old.xls", "more.ods"})

@@ -509,7 +509,7 @@ abstract class StoreContract {
     }
     behindItsBack(address, "update harness_part set number = 7");
     StoreTrouble trouble = assertThrows(StoreTrouble.class, () -> kinds(address));
-    assertTrue(trouble.getMessage().contains("holds what no ringout wrote"), trouble.getMessage());
+    assertTrue(trouble.text().contains("holds what no ringout wrote"), trouble.text());
   }
 
   /** Two benches may be given the same list under two names, and their stores be put together. */
