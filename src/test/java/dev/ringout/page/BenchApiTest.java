@@ -74,6 +74,7 @@ class BenchApiTest {
   @Test
   void every_answer_is_as_its_schema_says() throws Exception {
     page.get("/api/state").is("state");
+    page.get("/api/who").is("who");
     page.get("/api/units").is("units");
     Answered state = begun();
     state = type(state, "OL").is("state");
