@@ -29,6 +29,8 @@ public enum Act {
   LIST,
   /** Sign a unit, or seal its record: each as what he is. */
   SIGN,
+  /** See what goes on at all benches. */
+  OVERSEE,
   /** Say who may sign in. */
   PEOPLE;
 
@@ -39,6 +41,7 @@ public enum Act {
       case TEST -> EnumSet.of(TESTER, LEAD);
       case TICK, TAKE_BACK -> EnumSet.of(TESTER, INSPECTOR, LEAD);
       case NOTE, SIGN -> EnumSet.of(TESTER, INSPECTOR, ENGINEER, LEAD);
+      case OVERSEE -> EnumSet.of(INSPECTOR, ENGINEER, LEAD);
       case LIST -> EnumSet.of(ENGINEER, LEAD);
       case PEOPLE -> EnumSet.of(ADMINISTRATOR);
     };

@@ -20,6 +20,8 @@ const SILENCE_MS = 5000;
 /** So long a value may take to be kept, and so long any other work, before it counts as not answered. */
 const QUICK_MS = 10_000;
 const PATIENT_MS = 120_000;
+/** How often the screen of all benches is read anew. */
+const SHOP_MS = 5000;
 
 const SVG = 'http://www.w3.org/2000/svg';
 
@@ -48,6 +50,8 @@ const page = {
   /** Who was signed in before. */
   before: '',
   people: null,
+  /** What goes on at all benches. */
+  shop: null,
   events: null,
 };
 
@@ -511,7 +515,7 @@ function decoded(part) {
 /** `#/unit/ID/ticks` and the like. */
 function readRoute() {
   const [screen = '', id = '', part = '', more = ''] = location.hash.replace(/^#\/?/, '').split('/').map(decoded);
-  const known = ['units', 'unit', 'bench', 'record', 'list', 'new', 'people'];
+  const known = ['units', 'unit', 'bench', 'record', 'list', 'new', 'people', 'shop'];
   return { screen: known.includes(screen) ? screen : '', id, part, more };
 }
 
@@ -541,6 +545,7 @@ async function load() {
   const { screen, id, part, more } = page.route;
   if (page.out) { later(); return; }
   try {
+    if (screen === 'shop') page.shop = await ask('/api/shop');
     if (screen === 'people') page.people = await ask('/api/people?history');
     if (screen === 'units' || screen === 'new') page.docs.units = await ask(`/api/units?search=${encodeURIComponent(page.search)}`);
     if (screen === 'unit' || screen === 'record') {
@@ -576,7 +581,7 @@ function placed(item) {
 
 // ---------------------------------------------------------------- the frame around every screen
 
-const TITLES = { units: 'Units', unit: 'Unit', bench: 'Bench', record: 'Record', list: 'Wire list', new: 'New unit', people: 'People' };
+const TITLES = { units: 'Units', unit: 'Unit', bench: 'Bench', record: 'Record', list: 'Wire list', new: 'New unit', people: 'People', shop: 'Shop' };
 
 function render() {
   if (page.out) return renderSignIn();
@@ -605,6 +610,7 @@ function screenOf(screen, part) {
   if (screen === 'new') return startScreen(null);
   if (screen === 'units') return unitsScreen();
   if (screen === 'people') return peopleScreen();
+  if (screen === 'shop') return shopScreen();
   if (!page.docs.unit) return [el('h1', {}, TITLES[screen]), waiting()];
   if (screen === 'record') return recordScreen(page.docs.unit);
   if (part === 'ticks') return ticksScreen(page.docs.unit);
@@ -653,6 +659,7 @@ function renderTop() {
       tab('unit', 'Unit', known && link('unit', known)),
       tab('bench', 'Bench', link('bench')),
       tab('record', 'Record', known && link('record', known)),
+      page.who.shop && may('oversee') ? tab('shop', 'Shop', link('shop')) : null,
       page.who.shop && may('people') ? tab('people', 'People', link('people')) : null)),
     practice ? el('p', { class: 'practice' }, 'PRACTICE') : null,
     el('p', { class: 'station' }, [page.state.station, me()].filter(Boolean).join(', ')),
@@ -1928,7 +1935,7 @@ function signedOut() {
   if (page.out) return;
   const name = page.who.name;
   page.events?.close();
-  Object.assign(page, { out: true, before: name, events: null, state: null, people: null, notice: null, lastUnit: '', search: '', link: 'here',
+  Object.assign(page, { out: true, before: name, events: null, state: null, people: null, shop: null, notice: null, lastUnit: '', search: '', link: 'here',
     who: { shop: true, name: '', roles: [], may: [] }, docs: { units: null, unit: null, ticks: null, readings: null, difference: null, list: null } });
   page.faces.clear();
   page.drafts.clear();
@@ -2093,6 +2100,51 @@ function passphraseDialog(person, path) {
   el('button', { class: 'wide', key: 'pass-keep' }, 'Keep')), 'Cancel');
 }
 
+// ---------------------------------------------------------------- what goes on in the shop
+
+const cells = (tag, ...texts) => texts.map((text, at) => (at === 0 && tag === 'td' ? el('th', { scope: 'row' }, text) : el(tag, tag === 'th' ? { scope: 'col' } : {}, text)));
+
+const sheet = (heads, rows) => el('div', { class: 'wide-table', tabindex: '0', role: 'region', 'aria-label': heads[0] }, el('table', { class: 'proof' },
+  el('thead', {}, el('tr', {}, cells('th', ...heads))), el('tbody', {}, rows.map((row) => el('tr', {}, cells('td', ...row))))));
+
+function shopScreen() {
+  const doc = page.shop;
+  if (!doc) return [el('h1', {}, 'Shop'), waiting()];
+  const unit = (one) => el('a', { href: link('unit', one.id), key: `shop-${one.id}` }, one.serial);
+  const part = (id, title, rows, none, table) => el('section', { 'aria-labelledby': id }, el('h2', { id }, title), rows.length ? table() : el('p', { class: 'quiet' }, none));
+  return [el('h1', {}, 'Shop'),
+    part('under-way', 'At the benches', doc.underWay, 'No test is under way.', () => sheet(['Bench', 'Who', 'Unit', 'Read last', 'Readings', 'Since', 'Meter due'],
+      doc.underWay.map((one) => [one.station, one.who, unit(one.unit), [one.last, clock(one.at)].filter(Boolean).join(', '), String(one.readings), one.since, one.calibrationDue]))),
+    part('waiting', 'Waits for an inspector', doc.waiting, 'Nothing waits.', () => sheet(['Unit', 'Drawing', 'Tested', 'By'],
+      doc.waiting.map((one) => [unit(one.unit), `${one.unit.drawing} ${one.unit.revision}`, one.day, one.who]))),
+    part('lots', 'Lots', doc.lots, 'No unit is in the store yet.', () => sheet(['List', 'Conform', 'Faulty', 'Not all proven', 'Under way'],
+      doc.lots.map((lot) => [`${lot.drawing} ${lot.revision}: ${lot.title}`, String(lot.conform), String(lot.faulty), String(lot.open), String(lot.underWay)]))),
+    el('div', { class: 'columns' }, oftenPart('places', 'Faults by place', doc), oftenPart('kinds', 'Faults by kind', doc)),
+    doc.more ? el('p', { class: 'quiet' }, `${many(doc.more, 'unit', 'units')} with faults more since ${doc.since}: not counted here.`) : null];
+}
+
+const oftenPart = (which, title, doc) => el('section', { 'aria-labelledby': which }, el('h2', { id: which }, title),
+  el('p', { class: 'quiet' }, `Units tested since ${doc.since} that have faults now.`),
+  doc[which].length ? bars(doc[which].slice(0, 12), title) : el('p', {}, 'None.'));
+
+/** Bars with an axis: how many units. The numbers stand beside them, too. */
+function bars(rows, title) {
+  const most = Math.max(...rows.map((row) => row.units));
+  const step = Math.max(1, Math.ceil(most / 5));
+  const end = Math.ceil(most / step) * step;
+  const [left, width, line] = [Math.max(40, ...rows.map((row) => row.what.length * 9 + 12)), 200, 30];
+  const x = (units) => left + (units / end) * width;
+  const bottom = rows.length * line + 4;
+  const marks = Array.from({ length: end / step + 1 }, (nothing, at) => at * step);
+  return draw('svg', { class: 'bars', viewBox: `0 0 ${left + width + 40} ${bottom + 48}`, role: 'img', 'aria-label': `${title}: ${rows.map((row) => `${row.what} ${many(row.units, 'unit', 'units')}`).join(', ')}` },
+    marks.map((mark) => [draw('path', { class: 'grid', d: `M${x(mark)} 0 V${bottom}` }), draw('text', { class: 'mark', x: x(mark), y: bottom + 18 }, String(mark))]),
+    draw('text', { class: 'mark', x: left + width / 2, y: bottom + 40 }, 'units'),
+    rows.map((row, at) => [
+      draw('text', { class: 'of', x: left - 8, y: at * line + 20 }, row.what),
+      draw('rect', { class: 'many', x: left, y: at * line + 5, width: x(row.units) - left, height: line - 10 }),
+      draw('text', { class: 'count', x: x(row.units) + 6, y: at * line + 20 }, String(row.units))]));
+}
+
 // ---------------------------------------------------------------- start
 
 async function start() {
@@ -2106,6 +2158,7 @@ async function start() {
   byId('dialog').addEventListener('close', () => byId('main').focus({ preventScroll: true }));
   addEventListener('pageshow', (event) => { if (event.persisted && !page.out) listen(); });
   setInterval(watch, 1000);
+  setInterval(() => { if (page.route.screen === 'shop' && !page.out && !document.hidden && page.link === 'here') load(); }, SHOP_MS);
   await askWho();
   if (!page.out) listen();
   routed();

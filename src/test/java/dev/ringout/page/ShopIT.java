@@ -143,6 +143,15 @@ class ShopIT {
       tab.press("Take it over");
       tab.waitForText("#main", "Ask first");
       look(tab, "taking-over", wrong);
+      tab.press("Go on");
+      Mechanic lead = new Mechanic(tab);
+      tab.waitFor(".run");
+      lead.types("o");
+      lead.types("o");
+      lead.ends();
+      tab.go("#/shop");
+      tab.waitFor(".bars");
+      look(tab, "shop", wrong);
     }
     assertEquals(List.of(), wrong);
   }
