@@ -122,24 +122,24 @@ public final class BenchServer implements AutoCloseable {
 
   /** Whoever went out, or whose time is over, does nothing any more that goes on by itself. */
   private static void tellWhoIsGone(Visits visits, Handler handler, Crew crew) {
-    Set<String> before = Set.of();
     try {
       while (!crew.isShutdown()) {
         Thread.sleep(LOOK_MILLIS);
-        Set<Guest> out =
-            visits.in().stream()
-                .filter(guest -> !handler.isStill(guest))
-                .collect(Collectors.toSet());
-        Set<String> now = visits.inWithout(out);
-        for (String who : before) {
-          if (!now.contains(who)) {
-            handler.gone(who);
-          }
-        }
-        before = now;
+        lookWhoIsGone(visits, handler);
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+    }
+  }
+
+  /** Whatever goes wrong in it, the next look follows. */
+  private static void lookWhoIsGone(Visits visits, Handler handler) {
+    try {
+      Set<Guest> out =
+          visits.in().stream().filter(guest -> !handler.isStill(guest)).collect(Collectors.toSet());
+      visits.goneWith(out).forEach(handler::gone);
+    } catch (RuntimeException | Error e) {
+      Mistake.told(handler, e);
     }
   }
 

@@ -32,6 +32,10 @@ final class Visits implements Entrance {
   private final String cookieName;
   private final Stay stay;
   private final LongSupplier millis;
+
+  /** Whose visits have ended, until somebody asks: some of them may be in with another browser. */
+  private final Set<String> left = new TreeSet<>();
+
   private int issued;
 
   private record Visit(Guest guest, String cookie, long begun, long used) {
@@ -53,12 +57,12 @@ final class Visits implements Entrance {
    * @return the line that gives the browser its cookie
    */
   synchronized String come(Optional<Guest> before, String who, int since) {
-    before.ifPresent(guest -> visits.remove(guest.number()));
+    before.ifPresent(guest -> end(guest.number()));
     List<Visit> own = new ArrayList<>(visits.values());
     own.removeIf(one -> !one.guest().who().equals(who));
     own.sort(Comparator.comparingLong(Visit::used));
     if (own.size() >= MOST_OF_ONE) {
-      visits.remove(own.get(0).guest().number());
+      end(own.get(0).guest().number());
     }
     byte[] bytes = new byte[RANDOM_BYTES];
     random.nextBytes(bytes);
@@ -71,7 +75,7 @@ final class Visits implements Entrance {
 
   /** A browser goes out; the line that takes its cookie away. */
   synchronized String leave(Optional<Guest> guest) {
-    guest.ifPresent(one -> visits.remove(one.number()));
+    guest.ifPresent(one -> end(one.number()));
     return cookieName + "=" + ATTRIBUTES + "; Max-Age=0";
   }
 
@@ -91,12 +95,24 @@ final class Visits implements Entrance {
     return visits.values().stream().map(Visit::guest).toList();
   }
 
-  /** Sends out whose time is over, and those; all who are in still. */
-  synchronized Set<String> inWithout(Set<Guest> those) {
-    Set<String> in = new TreeSet<>();
-    visits.values().removeIf(one -> isOver(one) || those.contains(one.guest()));
-    visits.values().forEach(one -> in.add(one.guest().who()));
-    return in;
+  /** Sends out whose time is over, and those; all who are out since this was asked before. */
+  synchronized Set<String> goneWith(Set<Guest> those) {
+    for (Visit one : List.copyOf(visits.values())) {
+      if (isOver(one) || those.contains(one.guest())) {
+        end(one.guest().number());
+      }
+    }
+    Set<String> gone = new TreeSet<>(left);
+    left.clear();
+    visits.values().forEach(one -> gone.remove(one.guest().who()));
+    return gone;
+  }
+
+  private void end(int number) {
+    Visit ended = visits.remove(number);
+    if (ended != null) {
+      left.add(ended.guest().who());
+    }
   }
 
   private boolean isOver(Visit visit) {

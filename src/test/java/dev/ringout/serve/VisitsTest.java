@@ -60,7 +60,8 @@ class VisitsTest {
     assertTrue(visits.isIn(guest(line).orElseThrow()));
     minutes.set(61);
     assertEquals(Optional.empty(), guest(line));
-    assertEquals(Set.of(), visits.inWithout(Set.of()));
+    assertEquals(Set.of("A"), visits.goneWith(Set.of()));
+    assertEquals(Set.of(), visits.goneWith(Set.of()), "told once");
   }
 
   @Test
@@ -92,9 +93,17 @@ class VisitsTest {
     assertTrue(taken.startsWith("__Host-ringout-8443=;") && taken.endsWith("Max-Age=0"), taken);
     assertEquals(Optional.empty(), guest(here));
     Guest other = guest(there).orElseThrow();
-    assertEquals(Set.of("A"), visits.inWithout(Set.of()));
-    assertEquals(Set.of(), visits.inWithout(Set.of(other)));
+    assertEquals(Set.of(), visits.goneWith(Set.of()), "in with the other browser still");
+    assertEquals(Set.of("A"), visits.goneWith(Set.of(other)));
     assertFalse(visits.isIn(other));
+  }
+
+  /** However short the visit was: what goes on in the name of who is out is to end. */
+  @Test
+  void who_came_and_went_between_two_looks_is_told_to_be_gone() {
+    String line = visits.come(Optional.empty(), "A", 2);
+    visits.come(guest(line), "B", 3);
+    assertEquals(Set.of("A"), visits.goneWith(Set.of()));
   }
 
   @Test
