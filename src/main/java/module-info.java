@@ -37,6 +37,7 @@ module dev.ringout {
   requires org.apache.pdfbox;
   requires org.apache.pdfbox.io;
   requires org.apache.xmlbeans;
+  requires org.bouncycastle.provider;
 
   opens dev.ringout.cli to
       info.picocli;
@@ -57,6 +58,7 @@ module dev.ringout {
   exports dev.ringout.meter.drive;
   exports dev.ringout.meter.link;
   exports dev.ringout.meter.practice;
+  exports dev.ringout.people;
   exports dev.ringout.plan;
   exports dev.ringout.print;
   exports dev.ringout.readings;

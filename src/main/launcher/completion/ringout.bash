@@ -162,6 +162,7 @@ function _complete_ringout() {
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} import" ];    then _picocli_ringout; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} lot" ];    then _picocli_ringout; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} meters" ];    then _picocli_ringout; return $?; fi
+  if [ "${COMP_LINE}" = "${COMP_WORDS[0]} people" ];    then _picocli_ringout; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} plan" ];    then _picocli_ringout; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} report" ];    then _picocli_ringout; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} review" ];    then _picocli_ringout; return $?; fi
@@ -169,6 +170,11 @@ function _complete_ringout() {
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} trace" ];    then _picocli_ringout; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} units" ];    then _picocli_ringout; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} work" ];    then _picocli_ringout; return $?; fi
+  if [ "${COMP_LINE}" = "${COMP_WORDS[0]} people add" ];    then _picocli_ringout_people; return $?; fi
+  if [ "${COMP_LINE}" = "${COMP_WORDS[0]} people list" ];    then _picocli_ringout_people; return $?; fi
+  if [ "${COMP_LINE}" = "${COMP_WORDS[0]} people passphrase" ];    then _picocli_ringout_people; return $?; fi
+  if [ "${COMP_LINE}" = "${COMP_WORDS[0]} people role" ];    then _picocli_ringout_people; return $?; fi
+  if [ "${COMP_LINE}" = "${COMP_WORDS[0]} people withdraw" ];    then _picocli_ringout_people; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} store add" ];    then _picocli_ringout_store; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} store backup" ];    then _picocli_ringout_store; return $?; fi
   if [ "${COMP_LINE}" = "${COMP_WORDS[0]} store check" ];    then _picocli_ringout_store; return $?; fi
@@ -188,39 +194,51 @@ function _complete_ringout() {
   local cmds5=(import)
   local cmds6=(lot)
   local cmds7=(meters)
-  local cmds8=(plan)
-  local cmds9=(report)
-  local cmds10=(review)
-  local cmds11=(store)
-  local cmds12=(trace)
-  local cmds13=(units)
-  local cmds14=(work)
-  local cmds15=(store add)
-  local cmds16=(store backup)
-  local cmds17=(store check)
-  local cmds18=(store copy)
-  local cmds19=(store migrate)
-  local cmds20=(store note)
-  local cmds21=(store sign)
-  local cmds22=(store station)
-  local cmds23=(store take-back)
+  local cmds8=(people)
+  local cmds9=(plan)
+  local cmds10=(report)
+  local cmds11=(review)
+  local cmds12=(store)
+  local cmds13=(trace)
+  local cmds14=(units)
+  local cmds15=(work)
+  local cmds16=(people add)
+  local cmds17=(people list)
+  local cmds18=(people passphrase)
+  local cmds19=(people role)
+  local cmds20=(people withdraw)
+  local cmds21=(store add)
+  local cmds22=(store backup)
+  local cmds23=(store check)
+  local cmds24=(store copy)
+  local cmds25=(store migrate)
+  local cmds26=(store note)
+  local cmds27=(store sign)
+  local cmds28=(store station)
+  local cmds29=(store take-back)
 
-  if CompWordsContainsArray "${cmds23[@]}"; then _picocli_ringout_store_takeback; return $?; fi
-  if CompWordsContainsArray "${cmds22[@]}"; then _picocli_ringout_store_station; return $?; fi
-  if CompWordsContainsArray "${cmds21[@]}"; then _picocli_ringout_store_sign; return $?; fi
-  if CompWordsContainsArray "${cmds20[@]}"; then _picocli_ringout_store_note; return $?; fi
-  if CompWordsContainsArray "${cmds19[@]}"; then _picocli_ringout_store_migrate; return $?; fi
-  if CompWordsContainsArray "${cmds18[@]}"; then _picocli_ringout_store_copy; return $?; fi
-  if CompWordsContainsArray "${cmds17[@]}"; then _picocli_ringout_store_check; return $?; fi
-  if CompWordsContainsArray "${cmds16[@]}"; then _picocli_ringout_store_backup; return $?; fi
-  if CompWordsContainsArray "${cmds15[@]}"; then _picocli_ringout_store_add; return $?; fi
-  if CompWordsContainsArray "${cmds14[@]}"; then _picocli_ringout_work; return $?; fi
-  if CompWordsContainsArray "${cmds13[@]}"; then _picocli_ringout_units; return $?; fi
-  if CompWordsContainsArray "${cmds12[@]}"; then _picocli_ringout_trace; return $?; fi
-  if CompWordsContainsArray "${cmds11[@]}"; then _picocli_ringout_store; return $?; fi
-  if CompWordsContainsArray "${cmds10[@]}"; then _picocli_ringout_review; return $?; fi
-  if CompWordsContainsArray "${cmds9[@]}"; then _picocli_ringout_report; return $?; fi
-  if CompWordsContainsArray "${cmds8[@]}"; then _picocli_ringout_plan; return $?; fi
+  if CompWordsContainsArray "${cmds29[@]}"; then _picocli_ringout_store_takeback; return $?; fi
+  if CompWordsContainsArray "${cmds28[@]}"; then _picocli_ringout_store_station; return $?; fi
+  if CompWordsContainsArray "${cmds27[@]}"; then _picocli_ringout_store_sign; return $?; fi
+  if CompWordsContainsArray "${cmds26[@]}"; then _picocli_ringout_store_note; return $?; fi
+  if CompWordsContainsArray "${cmds25[@]}"; then _picocli_ringout_store_migrate; return $?; fi
+  if CompWordsContainsArray "${cmds24[@]}"; then _picocli_ringout_store_copy; return $?; fi
+  if CompWordsContainsArray "${cmds23[@]}"; then _picocli_ringout_store_check; return $?; fi
+  if CompWordsContainsArray "${cmds22[@]}"; then _picocli_ringout_store_backup; return $?; fi
+  if CompWordsContainsArray "${cmds21[@]}"; then _picocli_ringout_store_add; return $?; fi
+  if CompWordsContainsArray "${cmds20[@]}"; then _picocli_ringout_people_withdraw; return $?; fi
+  if CompWordsContainsArray "${cmds19[@]}"; then _picocli_ringout_people_role; return $?; fi
+  if CompWordsContainsArray "${cmds18[@]}"; then _picocli_ringout_people_passphrase; return $?; fi
+  if CompWordsContainsArray "${cmds17[@]}"; then _picocli_ringout_people_list; return $?; fi
+  if CompWordsContainsArray "${cmds16[@]}"; then _picocli_ringout_people_add; return $?; fi
+  if CompWordsContainsArray "${cmds15[@]}"; then _picocli_ringout_work; return $?; fi
+  if CompWordsContainsArray "${cmds14[@]}"; then _picocli_ringout_units; return $?; fi
+  if CompWordsContainsArray "${cmds13[@]}"; then _picocli_ringout_trace; return $?; fi
+  if CompWordsContainsArray "${cmds12[@]}"; then _picocli_ringout_store; return $?; fi
+  if CompWordsContainsArray "${cmds11[@]}"; then _picocli_ringout_review; return $?; fi
+  if CompWordsContainsArray "${cmds10[@]}"; then _picocli_ringout_report; return $?; fi
+  if CompWordsContainsArray "${cmds9[@]}"; then _picocli_ringout_plan; return $?; fi
+  if CompWordsContainsArray "${cmds8[@]}"; then _picocli_ringout_people; return $?; fi
   if CompWordsContainsArray "${cmds7[@]}"; then _picocli_ringout_meters; return $?; fi
   if CompWordsContainsArray "${cmds6[@]}"; then _picocli_ringout_lot; return $?; fi
   if CompWordsContainsArray "${cmds5[@]}"; then _picocli_ringout_import; return $?; fi
@@ -239,7 +257,7 @@ function _picocli_ringout() {
   # Get completion data
   local curr_word=${COMP_WORDS[COMP_CWORD]}
 
-  local commands="asfound bench check diff found import lot meters plan report review store trace units work"
+  local commands="asfound bench check diff found import lot meters people plan report review store trace units work"
   local flag_opts="'-h' '--help' '-V' '--version'"
   local arg_opts=""
 
@@ -297,7 +315,7 @@ function _picocli_ringout_bench() {
 
   local commands=""
   local flag_opts="'--no-browser' '--practice' '-h' '--help' '-V' '--version'"
-  local arg_opts="'--station' '--meter' '--profile' '--insulation-meter' '--insulation-profile' '--port' '--slips' '--seed' '--store'"
+  local arg_opts="'--station' '--meter' '--profile' '--insulation-meter' '--insulation-profile' '--port' '--listen' '--certificate' '--passphrase' '--slips' '--seed' '--store'"
 
   type compopt &>/dev/null && compopt +o default
 
@@ -318,6 +336,15 @@ function _picocli_ringout_bench() {
       return
       ;;
     '--port')
+      return
+      ;;
+    '--listen')
+      return
+      ;;
+    '--certificate')
+      return
+      ;;
+    '--passphrase')
       return
       ;;
     '--slips')
@@ -690,6 +717,24 @@ function _picocli_ringout_meters() {
   fi
 }
 
+# Generates completions for the options and subcommands of the `people` subcommand.
+function _picocli_ringout_people() {
+  # Get completion data
+  local curr_word=${COMP_WORDS[COMP_CWORD]}
+
+  local commands="add list passphrase role withdraw"
+  local flag_opts="'-h' '--help' '-V' '--version'"
+  local arg_opts=""
+
+  if [[ "${curr_word}" == -* ]]; then
+    COMPREPLY=( $(compgen -W "${flag_opts} ${arg_opts}" -- "${curr_word}") )
+  else
+    local positionals=""
+    local IFS=$'\n'
+    COMPREPLY=( $(compgen -W "${commands// /$'\n'}${IFS}${positionals}" -- "${curr_word}") )
+  fi
+}
+
 # Generates completions for the options and subcommands of the `plan` subcommand.
 function _picocli_ringout_plan() {
   # Get completion data
@@ -1041,6 +1086,174 @@ function _picocli_ringout_work() {
       type compopt &>/dev/null && compopt -o filenames
       positionals=$( compgen -f -- "${curr_word}" ) # files
     fi
+    local IFS=$'\n'
+    COMPREPLY=( $(compgen -W "${commands// /$'\n'}${IFS}${positionals}" -- "${curr_word}") )
+  fi
+}
+
+# Generates completions for the options and subcommands of the `add` subcommand.
+function _picocli_ringout_people_add() {
+  # Get completion data
+  local curr_word=${COMP_WORDS[COMP_CWORD]}
+  local prev_word=${COMP_WORDS[COMP_CWORD-1]}
+
+  local commands=""
+  local flag_opts="'-h' '--help' '-V' '--version'"
+  local arg_opts="'--role' '--passphrase' '--who' '--store'"
+  local ROLE_option_args=("TESTER" "INSPECTOR" "ENGINEER" "LEAD" "ADMINISTRATOR") # --role values
+
+  type compopt &>/dev/null && compopt +o default
+
+  case ${prev_word} in
+    '--role')
+      local IFS=$'\n'
+      COMPREPLY=( $( compReplyArray "${ROLE_option_args[@]}" ) )
+      return $?
+      ;;
+    '--passphrase')
+      return
+      ;;
+    '--who')
+      return
+      ;;
+    '--store')
+      return
+      ;;
+  esac
+
+  if [[ "${curr_word}" == -* ]]; then
+    COMPREPLY=( $(compgen -W "${flag_opts} ${arg_opts}" -- "${curr_word}") )
+  else
+    local positionals=""
+    local IFS=$'\n'
+    COMPREPLY=( $(compgen -W "${commands// /$'\n'}${IFS}${positionals}" -- "${curr_word}") )
+  fi
+}
+
+# Generates completions for the options and subcommands of the `list` subcommand.
+function _picocli_ringout_people_list() {
+  # Get completion data
+  local curr_word=${COMP_WORDS[COMP_CWORD]}
+  local prev_word=${COMP_WORDS[COMP_CWORD-1]}
+
+  local commands=""
+  local flag_opts="'-h' '--help' '-V' '--version' '--history' '--json'"
+  local arg_opts="'--store'"
+
+  type compopt &>/dev/null && compopt +o default
+
+  case ${prev_word} in
+    '--store')
+      return
+      ;;
+  esac
+
+  if [[ "${curr_word}" == -* ]]; then
+    COMPREPLY=( $(compgen -W "${flag_opts} ${arg_opts}" -- "${curr_word}") )
+  else
+    local positionals=""
+    local IFS=$'\n'
+    COMPREPLY=( $(compgen -W "${commands// /$'\n'}${IFS}${positionals}" -- "${curr_word}") )
+  fi
+}
+
+# Generates completions for the options and subcommands of the `passphrase` subcommand.
+function _picocli_ringout_people_passphrase() {
+  # Get completion data
+  local curr_word=${COMP_WORDS[COMP_CWORD]}
+  local prev_word=${COMP_WORDS[COMP_CWORD-1]}
+
+  local commands=""
+  local flag_opts="'-h' '--help' '-V' '--version'"
+  local arg_opts="'--passphrase' '--who' '--store'"
+
+  type compopt &>/dev/null && compopt +o default
+
+  case ${prev_word} in
+    '--passphrase')
+      return
+      ;;
+    '--who')
+      return
+      ;;
+    '--store')
+      return
+      ;;
+  esac
+
+  if [[ "${curr_word}" == -* ]]; then
+    COMPREPLY=( $(compgen -W "${flag_opts} ${arg_opts}" -- "${curr_word}") )
+  else
+    local positionals=""
+    local IFS=$'\n'
+    COMPREPLY=( $(compgen -W "${commands// /$'\n'}${IFS}${positionals}" -- "${curr_word}") )
+  fi
+}
+
+# Generates completions for the options and subcommands of the `role` subcommand.
+function _picocli_ringout_people_role() {
+  # Get completion data
+  local curr_word=${COMP_WORDS[COMP_CWORD]}
+  local prev_word=${COMP_WORDS[COMP_CWORD-1]}
+
+  local commands=""
+  local flag_opts="'-h' '--help' '-V' '--version'"
+  local arg_opts="'--role' '--who' '--store'"
+  local ROLE_option_args=("TESTER" "INSPECTOR" "ENGINEER" "LEAD" "ADMINISTRATOR") # --role values
+
+  type compopt &>/dev/null && compopt +o default
+
+  case ${prev_word} in
+    '--role')
+      local IFS=$'\n'
+      COMPREPLY=( $( compReplyArray "${ROLE_option_args[@]}" ) )
+      return $?
+      ;;
+    '--who')
+      return
+      ;;
+    '--store')
+      return
+      ;;
+  esac
+
+  if [[ "${curr_word}" == -* ]]; then
+    COMPREPLY=( $(compgen -W "${flag_opts} ${arg_opts}" -- "${curr_word}") )
+  else
+    local positionals=""
+    local IFS=$'\n'
+    COMPREPLY=( $(compgen -W "${commands// /$'\n'}${IFS}${positionals}" -- "${curr_word}") )
+  fi
+}
+
+# Generates completions for the options and subcommands of the `withdraw` subcommand.
+function _picocli_ringout_people_withdraw() {
+  # Get completion data
+  local curr_word=${COMP_WORDS[COMP_CWORD]}
+  local prev_word=${COMP_WORDS[COMP_CWORD-1]}
+
+  local commands=""
+  local flag_opts="'-h' '--help' '-V' '--version'"
+  local arg_opts="'--why' '--who' '--store'"
+
+  type compopt &>/dev/null && compopt +o default
+
+  case ${prev_word} in
+    '--why')
+      return
+      ;;
+    '--who')
+      return
+      ;;
+    '--store')
+      return
+      ;;
+  esac
+
+  if [[ "${curr_word}" == -* ]]; then
+    COMPREPLY=( $(compgen -W "${flag_opts} ${arg_opts}" -- "${curr_word}") )
+  else
+    local positionals=""
     local IFS=$'\n'
     COMPREPLY=( $(compgen -W "${commands// /$'\n'}${IFS}${positionals}" -- "${curr_word}") )
   fi

@@ -14,6 +14,7 @@ import dev.ringout.jobs.LaterJob;
 import dev.ringout.jobs.LedTests;
 import dev.ringout.jobs.LotJob;
 import dev.ringout.jobs.MetersJob;
+import dev.ringout.jobs.PeopleJob;
 import dev.ringout.jobs.PlanJob;
 import dev.ringout.jobs.PracticeJob;
 import dev.ringout.jobs.Program;
@@ -125,6 +126,11 @@ public final class Ringout {
   /** Tests that are led at a bench, entry by entry. */
   public LedTests ledTests() {
     return new LedTests(store);
+  }
+
+  /** The people of the shop: who may sign in, and who does. */
+  public PeopleJob people() {
+    return new PeopleJob(store);
   }
 
   /** Makes the store, looks through it, copies it. */

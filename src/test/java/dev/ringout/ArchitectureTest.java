@@ -48,6 +48,7 @@ class ArchitectureTest {
       readings        | harness
       sheet           |
       store           | seal sheet readings
+      people          | readings store
       cells           | harness standards readings sheet
       intake          | harness standards readings sheet cells
       imports.list    | harness standards sheet cells
@@ -100,6 +101,7 @@ class ArchitectureTest {
       org.jgrapht                 | circuit
       org.ejml                    | circuit
       com.google.zxing            | pictures
+      org.bouncycastle            | people
       com.openhtmltopdf           | print
       org.apache.fontbox          | print
       org.apache.pdfbox           | print record
@@ -185,8 +187,9 @@ class ArchitectureTest {
   /**
    * Days come from what was written down: the same input gives the same page on any day. Only
    * {@code review} asks for today, by which waivers expire, and only where {@code --today} is not
-   * given; {@code store add} keeps when something was brought in, of which no verdict knows; a
-   * meter's reading is of a moment; and the bench's server waits for a client only so long.
+   * given; {@code store add} keeps when something was brought in, of which no verdict knows, and
+   * {@code people} when something was said of somebody; a meter's reading is of a moment; and the
+   * bench's server waits for a client only so long.
    */
   @ArchTest
   static final ArchRule nothing_reads_a_clock =
@@ -195,6 +198,8 @@ class ArchitectureTest {
           .doNotHaveFullyQualifiedName("dev.ringout.cli.ReviewCommand")
           .and()
           .doNotHaveFullyQualifiedName("dev.ringout.cli.StoreCommand")
+          .and()
+          .doNotHaveFullyQualifiedName("dev.ringout.cli.PeopleCommand")
           .and()
           .doNotHaveFullyQualifiedName("dev.ringout.meter.link.SystemTicks")
           .and()

@@ -22,7 +22,13 @@ public final class Refused extends Exception {
     /** What was answered is not what is asked any more. */
     MEANWHILE,
     /** The store can't be written. */
-    NOT_WRITTEN
+    NOT_WRITTEN,
+    /** Who asks has not signed in. */
+    STRANGER,
+    /** It is not for who asks. */
+    NOT_ALLOWED,
+    /** It was asked too often. */
+    TOO_OFTEN
   }
 
   private final Reason reason;

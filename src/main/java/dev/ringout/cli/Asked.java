@@ -27,6 +27,7 @@ final class Asked {
       case OTHERS -> OptionNames.ALSO + " ";
       case CELL -> "";
       case WHO -> "--who: ";
+      case PERSON -> "";
       case SEAL_KEY -> "--seal: ";
       case TRUSTED_KEY -> "--key: ";
     };

@@ -9,10 +9,16 @@ import dev.ringout.meter.MeterTrouble;
 import dev.ringout.meter.link.SystemTicks;
 import dev.ringout.page.BenchPage;
 import dev.ringout.page.PracticeList;
+import dev.ringout.pictures.TerminalCode;
+import dev.ringout.serve.ShopCertificate;
+import dev.ringout.serve.ShopDoor;
+import dev.ringout.serve.Stay;
+import dev.ringout.store.StoreTrouble;
 import dev.ringout.words.MeterWords;
 import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -20,8 +26,10 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code ringout bench}: the page that leads through a test, reading by reading. */
 @Command(
@@ -33,6 +41,8 @@ import picocli.CommandLine.Parameters;
             + " reading, each judged and stored at once.")
 final class BenchCommand implements Callable<Integer> {
   private final Output output;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(
       index = "0",
@@ -80,6 +90,29 @@ final class BenchCommand implements Callable<Integer> {
       description = "Serve the page there; any free port where not given.")
   private int port;
 
+  @Option(
+      names = "--listen",
+      paramLabel = "HOST[:PORT]",
+      description =
+          "Serve the page to the shop's network instead, by TLS and to people who sign in (see"
+              + " ringout people), at this name or address of this machine; port 8443 where not"
+              + " given.")
+  private Optional<String> listen = Optional.empty();
+
+  @Option(
+      names = "--certificate",
+      paramLabel = "FILE",
+      description =
+          "With --listen: the shop's certificate with its key (PKCS #12). Else one is made at the"
+              + " first start, and its fingerprint shown.")
+  private Optional<Path> certificate = Optional.empty();
+
+  @Option(
+      names = "--passphrase",
+      paramLabel = "FILE",
+      description = "With --certificate: its passphrase is the first line of FILE.")
+  private Optional<Path> passphrase = Optional.empty();
+
   @Option(names = "--no-browser", description = "Only print the address.")
   private boolean noBrowser;
 
@@ -116,6 +149,15 @@ final class BenchCommand implements Callable<Integer> {
     }
     if (practice && meter.isPresent()) {
       output.err().println("ringout: --practice has a meter of its own; leave out --meter");
+      return ExitCode.USAGE;
+    }
+    if (listen.isPresent() && (practice || port != 0)) {
+      output.err().println("ringout: --listen goes without --practice and --port");
+      return ExitCode.USAGE;
+    }
+    if (certificate.isPresent() != passphrase.isPresent()
+        || (certificate.isPresent() && listen.isEmpty())) {
+      output.err().println("ringout: --listen, --certificate and --passphrase go together");
       return ExitCode.USAGE;
     }
     try {
@@ -162,6 +204,9 @@ final class BenchCommand implements Callable<Integer> {
             seed,
             new SystemTicks(),
             ZoneId.systemDefault());
+    if (listen.isPresent()) {
+      return serveShop(lists, store, folder, setup);
+    }
     try (BenchPage page =
         BenchPage.open(Ringout.onFilesAnd(store), setup, lists, port, this::tellDefect)) {
       URI ticket = page.ticket();
@@ -187,6 +232,82 @@ final class BenchCommand implements Callable<Integer> {
       output.err().println("ringout: the page can't be served: " + e.getMessage());
       return ExitCode.CANNOT_WRITE;
     }
+  }
+
+  private int serveShop(List<ListAtHand> lists, StoreAtHand store, Path folder, BenchSetup setup) {
+    Ringout door = Ringout.onFilesAnd(store);
+    try {
+      Listening at = Listening.of(listen.orElseThrow());
+      if (!door.people().people().canSignIn()) {
+        output.err().println("ringout: nobody can sign in yet");
+        output
+            .err()
+            .println("The first is an administrator: ringout people add NAME --role administrator");
+        return ExitCode.MISSING_INPUT;
+      }
+      ShopCertificate known = certificate(folder, at);
+      if (!known.isValidAt(setup.ticks().now())) {
+        output.err().println("ringout: the certificate is valid until " + day(known));
+        return ExitCode.NOT_UNDERSTOOD;
+      }
+      ShopDoor shop =
+          new ShopDoor(
+              at.address(),
+              at.port(),
+              at.name(),
+              known.tls(),
+              Stay.USUAL,
+              () -> setup.ticks().millis());
+      try (BenchPage page = BenchPage.openToShop(door, setup, lists, shop, this::tellDefect)) {
+        tellWhere(page.home(), known);
+        if (!noBrowser) {
+          Browser.open(page.home(), output);
+        }
+        new CountDownLatch(1).await();
+        return ExitCode.DONE;
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return ExitCode.DONE;
+    } catch (StoreTrouble e) {
+      return Trouble.say(output, store.shown(), e);
+    } catch (ShopCertificate.Unusable e) {
+      output.err().println("ringout: " + e.text());
+      return ExitCode.NOT_UNDERSTOOD;
+    } catch (MeterTrouble e) {
+      output.err().println("ringout: " + MeterWords.failure(e.failure()));
+      return ExitCode.NOT_UNDERSTOOD;
+    } catch (IOException e) {
+      output.err().println("ringout: the page can't be served: " + e.getMessage());
+      return ExitCode.CANNOT_WRITE;
+    }
+  }
+
+  private ShopCertificate certificate(Path folder, Listening at) throws ShopCertificate.Unusable {
+    return certificate.isPresent()
+        ? ShopCertificate.read(
+            certificate.get(),
+            new Passphrase(output, spec.commandLine()).in(passphrase.orElseThrow()).orElse(""))
+        : ShopCertificate.in(folder.resolve("tls"), at.name(), at.address());
+  }
+
+  private static LocalDate day(ShopCertificate of) {
+    return of.until().atZone(ZoneId.systemDefault()).toLocalDate();
+  }
+
+  /** What a tablet shows of the certificate is compared with what stands here. */
+  private void tellWhere(URI home, ShopCertificate known) {
+    String fingerprint = known.fingerprint();
+    int half = fingerprint.length() / 2;
+    output.out().println("The bench is open to the shop: " + home);
+    output.out().println("Fingerprint of its certificate (SHA-256), to compare at each tablet:");
+    output.out().println("  " + fingerprint.substring(0, half));
+    output.out().println("  " + fingerprint.substring(half + 1));
+    output.out().println("Valid until " + day(known) + ". Ctrl-C closes the bench.");
+    if (output.terminal()) {
+      output.out().print(TerminalCode.of(home + "#SHA-256=" + fingerprint.replace(":", "")));
+    }
+    output.out().flush();
   }
 
   /** A browser that has lost its cookie, or another one: who sits at the terminal lets it in. */

@@ -21,6 +21,7 @@ final class Commands {
     byName.put("import", () -> new ImportCommand(output));
     byName.put("lot", () -> new LotCommand(output));
     byName.put("meters", () -> new MetersCommand(output));
+    byName.put("people", () -> new PeopleCommand(output));
     byName.put("plan", () -> new PlanCommand(output));
     byName.put("report", () -> new ReportCommand(output));
     byName.put("review", () -> new ReviewCommand(output));

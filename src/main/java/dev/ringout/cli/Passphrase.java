@@ -60,6 +60,24 @@ final class Passphrase {
     return first;
   }
 
+  /** That of a person who is to sign in: of a file, or asked for twice. */
+  String ofPerson(String name, Optional<Path> file) {
+    Optional<String> given =
+        file.isPresent()
+            ? in(file.get()).map(Passphrase::asUtf8)
+            : typed("Passphrase for " + name + ": ");
+    if (file.isEmpty() && given.isPresent() && !given.equals(typed("The same again: "))) {
+      throw wrong("the two are not the same");
+    }
+    return given.orElseThrow(
+        () -> wrong("name a file whose first line it is; there is no terminal to ask at"));
+  }
+
+  /** A key's is of ASCII letters; a person's may be of any. */
+  private static String asUtf8(String read) {
+    return new String(read.getBytes(StandardCharsets.ISO_8859_1), StandardCharsets.UTF_8);
+  }
+
   private Optional<String> typed(String prompt) {
     Console console = output.terminal() ? System.console() : null;
     if (console == null) {

@@ -12,6 +12,7 @@ import dev.ringout.store.HarnessFile;
 import dev.ringout.store.Head;
 import dev.ringout.store.NewSession;
 import dev.ringout.store.Session;
+import dev.ringout.store.Signature;
 import dev.ringout.store.Store;
 import dev.ringout.store.StoreTrouble;
 import dev.ringout.store.StoreTrouble.Reason;
@@ -329,6 +330,35 @@ public final class LedTests {
   }
 
   /** Whether nothing came after the verdict on it but what is said of a unit afterwards. */
+  /**
+   * Whether an inspector has signed a unit since it was last read.
+   *
+   * @throws StoreTrouble where the store can't be used
+   */
+  public boolean isInspected(StoredUnit unit) throws StoreTrouble {
+    Store open = store.openToWrite();
+    List<Session> sessions = open.sessions(unit);
+    if (sessions.isEmpty()) {
+      return false;
+    }
+    // Pictures are large: of each entry only that is kept which decides.
+    List<Optional<Boolean>> said =
+        open.entries(sessions.get(sessions.size() - 1), LedTests::inspects);
+    return said.stream().flatMap(Optional::stream).reduce((one, other) -> other).orElse(false);
+  }
+
+  private static Optional<Boolean> inspects(Entry entry) {
+    if (entry.is(EntryKind.SIGNATURE)) {
+      return Signature.of(entry.body())
+          .filter(one -> one.role().equals(LaterJob.Role.INSPECTOR.word()))
+          .map(one -> true);
+    }
+    boolean reads =
+        entry.is(EntryKind.TAKEN_BACK)
+            || EntryKind.of(entry.kind()).filter(EntryKind::isRow).isPresent();
+    return reads ? Optional.of(false) : Optional.empty();
+  }
+
   static boolean isFinished(List<Entry> entries) {
     boolean finished = false;
     for (Entry entry : entries) {

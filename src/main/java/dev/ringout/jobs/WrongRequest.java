@@ -33,6 +33,8 @@ public final class WrongRequest extends Exception {
     CELL,
     /** Who says it. */
     WHO,
+    /** A person of the shop. */
+    PERSON,
     /** The key to seal with. */
     SEAL_KEY,
     /** The key that is trusted. */

@@ -54,7 +54,7 @@ public final class BenchUnitJson {
     return json;
   }
 
-  private static Map<String, Object> unit(StoredUnit unit) {
+  static Map<String, Object> unit(StoredUnit unit) {
     return BenchJson.unit(
         new BenchState.UnitState(
             UnitPage.id(unit),

@@ -8,10 +8,12 @@ import dev.ringout.jobs.LedTests.ListAtHand;
 import dev.ringout.json.BenchJson;
 import dev.ringout.meter.MeterTrouble;
 import dev.ringout.meter.Settling;
+import dev.ringout.people.Act;
 import dev.ringout.serve.BenchServer;
 import dev.ringout.serve.Event;
 import dev.ringout.serve.Events;
 import dev.ringout.serve.Reply;
+import dev.ringout.serve.ShopDoor;
 import dev.ringout.serve.Site;
 import java.io.IOException;
 import java.io.InputStream;
@@ -31,10 +33,12 @@ public final class BenchPage implements AutoCloseable {
 
   private final Bench bench;
   private final BenchServer server;
+  private final Routes routes;
 
-  private BenchPage(Bench bench, BenchServer server) {
+  private BenchPage(Bench bench, BenchServer server, Routes routes) {
     this.bench = bench;
     this.server = server;
+    this.routes = routes;
   }
 
   /**
@@ -54,28 +58,91 @@ public final class BenchPage implements AutoCloseable {
       int port,
       Consumer<Throwable> failures)
       throws MeterTrouble, IOException {
-    Told told = new Told(failures);
+    Starter starter =
+        (routes, events) -> BenchServer.start(BenchServer.loopback(), port, site(), routes, events);
+    return open(door, setup, lists, Optional.empty(), starter, failures);
+  }
+
+  /**
+   * Opens a bench and serves its page to a shop's network, to who signs in there.
+   *
+   * @param at where
+   * @throws MeterTrouble where a meter's address or profile is none
+   * @throws IOException where the port can't be had
+   */
+  public static BenchPage openToShop(
+      Ringout door,
+      BenchSetup setup,
+      List<ListAtHand> lists,
+      ShopDoor at,
+      Consumer<Throwable> failures)
+      throws MeterTrouble, IOException {
+    Shop shop = new Shop(door.people(), setup.station(), setup.ticks());
+    Starter starter = (routes, events) -> BenchServer.start(at, site(), routes, events);
+    return open(door, setup, lists, Optional.of(shop), starter, failures);
+  }
+
+  /** Starts the server of a page. */
+  private interface Starter {
+    BenchServer start(Routes routes, Events events) throws IOException;
+  }
+
+  private static BenchPage open(
+      Ringout door,
+      BenchSetup setup,
+      List<ListAtHand> lists,
+      Optional<Shop> shop,
+      Starter starter,
+      Consumer<Throwable> failures)
+      throws MeterTrouble, IOException {
+    Callers callers = new Callers(shop);
+    Told told = new Told(failures, callers);
     Events events = new Events(told::first);
     told.events = Optional.of(events);
     Bench bench = Bench.open(setup, told);
     told.bench = Optional.of(bench);
     UnitsOfPage units = new UnitsOfPage(door, bench);
     lists.forEach(units::take);
-    Routes routes = new Routes(failures);
-    new SessionRoutes(bench, units).in(routes);
-    UnitRoutes ofUnits = new UnitRoutes(door, bench, units);
-    ofUnits.in(routes);
-    new RecordRoutes(door, bench, units, ofUnits).in(routes);
-    new ListRoutes(door, bench, units).in(routes);
     CompletableFuture<BenchServer> served = new CompletableFuture<>();
-    routes.post("/api/ticket", (ask, names) -> ticket(served.join()));
+    Routes routes = routes(door, bench, units, callers, served, failures);
     try {
-      BenchServer server = BenchServer.start(BenchServer.loopback(), port, site(), routes, events);
+      BenchServer server = starter.start(routes, events);
       served.complete(server);
-      return new BenchPage(bench, server);
+      told.server = Optional.of(server);
+      return new BenchPage(bench, server, routes);
     } catch (IOException e) {
       bench.close();
       throw e;
+    }
+  }
+
+  /** Every address of a bench's page. */
+  private static Routes routes(
+      Ringout door,
+      Bench bench,
+      UnitsOfPage units,
+      Callers callers,
+      CompletableFuture<BenchServer> served,
+      Consumer<Throwable> failures) {
+    Routes routes = new Routes(failures, callers, who -> leave(who, bench, callers));
+    new PeopleRoutes(callers.shop()).in(routes);
+    new SessionRoutes(bench, units, callers).in(routes);
+    UnitRoutes ofUnits = new UnitRoutes(door, bench, units, callers);
+    ofUnits.in(routes);
+    new RecordRoutes(door, bench, units, ofUnits, callers).in(routes);
+    new ListRoutes(door, bench, units).in(routes);
+    new FloorRoutes(bench, units).in(routes);
+    if (callers.shop().isEmpty()) {
+      routes.post(Act.LOOK, "/api/ticket", (ask, names) -> ticket(served.join()));
+    }
+    return routes;
+  }
+
+  /** Nothing is read in the name of somebody who is out. */
+  private static void leave(String who, Bench bench, Callers callers) {
+    if (callers.leader().equals(who)) {
+      callers.leads("");
+      bench.leave();
     }
   }
 
@@ -104,9 +171,12 @@ public final class BenchPage implements AutoCloseable {
     private final Consumer<Throwable> failures;
     private volatile Optional<Events> events = Optional.empty();
     private volatile Optional<Bench> bench = Optional.empty();
+    private volatile Optional<BenchServer> server = Optional.empty();
+    private final Callers callers;
 
-    Told(Consumer<Throwable> failures) {
+    Told(Consumer<Throwable> failures, Callers callers) {
       this.failures = failures;
+      this.callers = callers;
     }
 
     @Override
@@ -137,6 +207,8 @@ public final class BenchPage implements AutoCloseable {
 
     @Override
     public void tone(BenchState.Tone tone) {
+      // Whoever holds the probes is here, though he touches no page.
+      server.ifPresent(one -> one.used(callers.leader()));
       tell(Event.each("tone", BenchJson.event("tone", tone.name().toLowerCase(Locale.ROOT))));
     }
   }
@@ -144,6 +216,16 @@ public final class BenchPage implements AutoCloseable {
   /** The address that lets one browser in. */
   public URI ticket() {
     return server.newTicket();
+  }
+
+  /** Where the page is. */
+  public URI home() {
+    return server.home();
+  }
+
+  /** Every address of the page. */
+  Routes routes() {
+    return routes;
   }
 
   /** The bench that is shown. */

@@ -12,6 +12,7 @@ import dev.ringout.jobs.LedTests.ListAtHand;
 import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.BenchListJson;
 import dev.ringout.json.DiffJson;
+import dev.ringout.people.Act;
 import dev.ringout.serve.Ask;
 import dev.ringout.serve.BodyRule;
 import dev.ringout.serve.Reply;
@@ -35,15 +36,17 @@ final class ListRoutes {
   void in(Routes routes) {
     routes
         .post(
+            Act.LIST,
             "/api/lists",
             BodyRule.FILE,
             (ask, names) -> list(lists.receive(ask.query().getOrDefault("name", ""), ask.bytes())))
-        .get("/api/lists/*", (ask, names) -> list(lists.list(names.get(0))))
+        .get(Act.LIST, "/api/lists/*", (ask, names) -> list(lists.list(names.get(0))))
         .post(
+            Act.LIST,
             "/api/lists/*/read",
             (ask, names) -> list(lists.read(names.get(0), Body.of(ask).texts("options"))))
-        .post("/api/lists/*/take", (ask, names) -> list(lists.take(names.get(0))))
-        .post("/api/units/*/diff", this::diff);
+        .post(Act.LIST, "/api/lists/*/take", (ask, names) -> list(lists.take(names.get(0))))
+        .post(Act.LOOK, "/api/units/*/diff", this::diff);
   }
 
   private static Reply list(ListPage list) {

@@ -11,6 +11,7 @@ import dev.ringout.jobs.Stopped;
 import dev.ringout.jobs.UnitRequest;
 import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.BenchUnitJson;
+import dev.ringout.people.Act;
 import dev.ringout.seal.Digest;
 import dev.ringout.seal.KeyFile;
 import dev.ringout.seal.Keys;
@@ -35,23 +36,26 @@ final class RecordRoutes {
   private final Bench bench;
   private final UnitsOfPage units;
   private final UnitRoutes ofUnits;
+  private final Callers callers;
 
-  RecordRoutes(Ringout door, Bench bench, UnitsOfPage units, UnitRoutes ofUnits) {
+  RecordRoutes(Ringout door, Bench bench, UnitsOfPage units, UnitRoutes ofUnits, Callers callers) {
     this.door = door;
     this.bench = bench;
     this.units = units;
     this.ofUnits = ofUnits;
+    this.callers = callers;
   }
 
   void in(Routes routes) {
     routes
-        .get("/api/units/*/record.*.seal", (ask, names) -> seal(names, Optional.empty()))
+        .get(Act.LOOK, "/api/units/*/record.*.seal", (ask, names) -> seal(names, Optional.empty()))
         .post(
+            Act.SIGN,
             "/api/units/*/record.*.seal",
             (ask, names) -> seal(names, Optional.of(key(Body.of(ask)))))
-        .get("/api/units/*/record.*", (ask, names) -> record(names))
-        .get("/api/keys", (ask, names) -> keyNames())
-        .post("/api/units/*/sign", this::sign);
+        .get(Act.LOOK, "/api/units/*/record.*", (ask, names) -> record(names))
+        .get(Act.SIGN, "/api/keys", (ask, names) -> keyNames())
+        .post(Act.SIGN, "/api/units/*/sign", this::sign);
   }
 
   private Reply record(List<String> names) throws Refused {
@@ -115,13 +119,21 @@ final class RecordRoutes {
                 () ->
                     new Refused(
                         Reason.NOT_UNDERSTOOD, "role is tester, inspector, engineer or lead."));
-    return ofUnits.later(names.get(0), body.text("who"), new LaterJob.What.Sign(role, key(body)));
+    callers.requireRole(ask, word);
+    return ofUnits.later(
+        names.get(0), callers.name(ask, body, "who"), new LaterJob.What.Sign(role, key(body)));
   }
 
   private KeyFile key(Body body) throws Refused {
     String passphrase = body.text("passphrase");
-    return new KeyFile(
-        keyFile(body.text("key")), Optional.of(passphrase).filter(one -> !one.isEmpty()));
+    Path key = keyFile(body.text("key"));
+    if (callers.shop().isPresent() && !Keys.isProtected(key)) {
+      throw new Refused(
+          Reason.NOT_ALLOWED,
+          "This key has no passphrase of its own: anybody here could sign with it. Make one with"
+              + " ringout report --new-key.");
+    }
+    return new KeyFile(key, Optional.of(passphrase).filter(one -> !one.isEmpty()));
   }
 
   /** Keys lie beside the store: a page names one, and no other file of the machine. */

@@ -2,9 +2,11 @@ package dev.ringout.page;
 
 import dev.ringout.bench.Refused;
 import dev.ringout.json.BenchJson;
+import dev.ringout.people.Act;
 import dev.ringout.serve.Ask;
 import dev.ringout.serve.Ask.Method;
 import dev.ringout.serve.BodyRule;
+import dev.ringout.serve.Guest;
 import dev.ringout.serve.Handler;
 import dev.ringout.serve.Reply;
 import java.util.ArrayList;
@@ -18,14 +20,20 @@ import java.util.regex.Pattern;
 final class Routes implements Handler {
   private final List<Route> routes = new ArrayList<>();
   private final Consumer<Throwable> failures;
+  private final Callers callers;
+  private final Consumer<String> gone;
 
   /**
    * No address yet.
    *
    * @param failures is told what went wrong in the program itself
+   * @param callers who may ask
+   * @param gone is told who is in no more
    */
-  Routes(Consumer<Throwable> failures) {
+  Routes(Consumer<Throwable> failures, Callers callers, Consumer<String> gone) {
     this.failures = failures;
+    this.callers = callers;
+    this.gone = gone;
   }
 
   /** Answers what was asked at an address. */
@@ -38,21 +46,52 @@ final class Routes implements Handler {
     Reply answer(Ask ask, List<String> names) throws Refused;
   }
 
-  private record Route(Method method, Pattern path, BodyRule body, Answerer answerer) {}
+  /**
+   * An address.
+   *
+   * @param act what it is to be allowed for a signed-in person to ask it; absent where whoever has
+   *     not signed in may ask it too
+   */
+  record Route(
+      Method method,
+      String written,
+      Pattern path,
+      Optional<Act> act,
+      BodyRule body,
+      Answerer answerer) {}
+
+  /** All addresses, in the order in which they are tried. */
+  List<Route> all() {
+    return List.copyOf(routes);
+  }
 
   /** An address at which something is told; {@code *} stands for one name. */
-  Routes get(String path, Answerer answerer) {
-    routes.add(new Route(Method.GET, pattern(path), BodyRule.JSON, answerer));
-    return this;
+  Routes get(Act act, String path, Answerer answerer) {
+    return add(Method.GET, Optional.of(act), path, BodyRule.JSON, answerer);
   }
 
   /** An address at which something is done. */
-  Routes post(String path, Answerer answerer) {
-    return post(path, BodyRule.JSON, answerer);
+  Routes post(Act act, String path, Answerer answerer) {
+    return post(act, path, BodyRule.JSON, answerer);
   }
 
-  Routes post(String path, BodyRule body, Answerer answerer) {
-    routes.add(new Route(Method.POST, pattern(path), body, answerer));
+  Routes post(Act act, String path, BodyRule body, Answerer answerer) {
+    return add(Method.POST, Optional.of(act), path, body, answerer);
+  }
+
+  /** An address that is told to who has not signed in too. */
+  Routes open(String path, Answerer answerer) {
+    return add(Method.GET, Optional.empty(), path, BodyRule.JSON, answerer);
+  }
+
+  /** An address at which who has not signed in has something done. */
+  Routes openPost(String path, Answerer answerer) {
+    return add(Method.POST, Optional.empty(), path, BodyRule.JSON, answerer);
+  }
+
+  private Routes add(
+      Method method, Optional<Act> act, String path, BodyRule body, Answerer answerer) {
+    routes.add(new Route(method, path, pattern(path), act, body, answerer));
     return this;
   }
 
@@ -70,6 +109,9 @@ final class Routes implements Handler {
           names.add(match.group(i));
         }
         try {
+          if (route.act().isPresent() && callers.shop().isPresent()) {
+            callers.shop().get().require(ask, route.act().get());
+          }
           return route.answerer().answer(ask, names);
         } catch (Refused e) {
           return Reply.json(status(e), BenchJson.write(e));
@@ -86,7 +128,26 @@ final class Routes implements Handler {
       case MISSING -> 404;
       case MEANWHILE -> 409;
       case NOT_WRITTEN -> 507;
+      case STRANGER -> 401;
+      case NOT_ALLOWED -> 403;
+      case TOO_OFTEN -> 429;
     };
+  }
+
+  @Override
+  public boolean isForStrangers(String path) {
+    return routes.stream()
+        .anyMatch(route -> route.act().isEmpty() && route.path().matcher(path).matches());
+  }
+
+  @Override
+  public boolean isStill(Guest guest) {
+    return callers.shop().map(shop -> shop.isStill(guest)).orElse(true);
+  }
+
+  @Override
+  public void gone(String who) {
+    gone.accept(who);
   }
 
   @Override

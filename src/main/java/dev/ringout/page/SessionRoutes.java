@@ -5,6 +5,7 @@ import dev.ringout.bench.BenchState;
 import dev.ringout.bench.Refused;
 import dev.ringout.bench.Refused.Reason;
 import dev.ringout.json.BenchJson;
+import dev.ringout.people.Act;
 import dev.ringout.serve.Ask;
 import dev.ringout.serve.BodyRule;
 import dev.ringout.serve.Reply;
@@ -20,10 +21,12 @@ final class SessionRoutes {
 
   private final Bench bench;
   private final UnitsOfPage units;
+  private final Callers callers;
 
-  SessionRoutes(Bench bench, UnitsOfPage units) {
+  SessionRoutes(Bench bench, UnitsOfPage units, Callers callers) {
     this.bench = bench;
     this.units = units;
+    this.callers = callers;
   }
 
   private interface Done {
@@ -32,26 +35,50 @@ final class SessionRoutes {
 
   void in(Routes routes) {
     routes
-        .get("/api/state", (ask, names) -> state(bench.state()))
-        .get("/api/session/named", (ask, names) -> named(ask.query().getOrDefault("text", "")))
-        .post("/api/session/start", this::start)
-        .post("/api/session/take", done(this::take))
-        .post("/api/session/back", done(body -> bench.back(body.text("reading"), body.text("why"))))
-        .post("/api/session/skip", done(body -> bench.skip(body.text("step"), body.text("why"))))
-        .post("/api/session/jump", done(body -> bench.jump(body.text("to"))))
-        .post("/api/session/lead", done(body -> bench.lead(body.flag("follow"))))
-        .post("/api/session/confirm", done(body -> bench.confirm(body.text("step"))))
-        .post("/api/session/note", done(body -> bench.note(body.text("text"))))
-        .post("/api/session/photo", BodyRule.PICTURE, this::photo)
-        .post("/api/session/leads", done(body -> bench.leadsTogether()))
-        .post("/api/session/meter", done(this::meter))
-        .post("/api/session/conditions", done(body -> bench.conditions(body.named("conditions"))))
-        .post("/api/session/leave", done(body -> bench.leave()))
-        .post("/api/session/finish", done(body -> bench.finish()));
+        .get(Act.LOOK, "/api/state", (ask, names) -> state(bench.state()))
+        .get(
+            Act.LOOK,
+            "/api/session/named",
+            (ask, names) -> named(ask.query().getOrDefault("text", "")))
+        .post(Act.TEST, "/api/session/start", this::start)
+        .post(Act.TEST, "/api/session/take", done(this::take))
+        .post(
+            Act.TEST,
+            "/api/session/back",
+            done(body -> bench.back(body.text("reading"), body.text("why"))))
+        .post(
+            Act.TEST,
+            "/api/session/skip",
+            done(body -> bench.skip(body.text("step"), body.text("why"))))
+        .post(Act.TEST, "/api/session/jump", done(body -> bench.jump(body.text("to"))))
+        .post(Act.TEST, "/api/session/lead", done(body -> bench.lead(body.flag("follow"))))
+        .post(Act.TEST, "/api/session/confirm", done(body -> bench.confirm(body.text("step"))))
+        .post(Act.TEST, "/api/session/note", done(body -> bench.note(body.text("text"))))
+        .post(Act.TEST, "/api/session/photo", BodyRule.PICTURE, this::photo)
+        .post(Act.TEST, "/api/session/leads", done(body -> bench.leadsTogether()))
+        .post(Act.TEST, "/api/session/meter", done(this::meter))
+        .post(
+            Act.TEST,
+            "/api/session/conditions",
+            done(body -> bench.conditions(body.named("conditions"))))
+        .post(Act.TEST, "/api/session/leave", ended(body -> bench.leave()))
+        .post(Act.TEST, "/api/session/finish", ended(body -> bench.finish()));
   }
 
-  private static Routes.Answerer done(Done done) {
-    return (ask, names) -> state(done.by(Body.of(ask)));
+  private Routes.Answerer done(Done done) {
+    return (ask, names) -> {
+      callers.requireLeader(ask);
+      return state(done.by(Body.of(ask)));
+    };
+  }
+
+  private Routes.Answerer ended(Done done) {
+    return (ask, names) -> {
+      callers.requireLeader(ask);
+      Reply ended = state(done.by(Body.of(ask)));
+      callers.leads("");
+      return ended;
+    };
   }
 
   private static Reply state(BenchState state) {
@@ -64,17 +91,21 @@ final class SessionRoutes {
 
   private Reply start(Ask ask, List<String> names) throws Refused {
     Body body = Body.of(ask);
+    callers.begins(ask, body.has("takeOver") && body.flag("takeOver"));
+    String tester = callers.name(ask, body, "tester");
     Bench.Start start =
         new Bench.Start(
-            body.text("tester"),
+            tester,
             body.named("conditions"),
             Set.copyOf(body.texts("opened")),
             Set.copyOf(body.texts("touched")),
             body.text("why"));
-    return state(
+    BenchState begun =
         body.has("unit")
             ? bench.start(units.unit(body.text("unit")), start)
-            : bench.start(units.list(body.text("list")), body.text("serial"), start));
+            : bench.start(units.list(body.text("list")), body.text("serial"), start);
+    callers.leads(tester);
+    return state(begun);
   }
 
   private BenchState take(Body body) throws Refused {
@@ -98,6 +129,7 @@ final class SessionRoutes {
   }
 
   private Reply photo(Ask ask, List<String> names) throws Refused {
+    callers.requireLeader(ask);
     if (!Pictures.isOne(ask.contentType(), ask.bytes())) {
       throw new Refused(Reason.NOT_UNDERSTOOD, "This is not a picture (JPEG or PNG).");
     }

@@ -17,6 +17,7 @@ import dev.ringout.jobs.WorkJob;
 import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.BenchUnitJson;
 import dev.ringout.json.BenchUnitJson.Link;
+import dev.ringout.people.Act;
 import dev.ringout.print.PlanSheets;
 import dev.ringout.print.SheetsHtml;
 import dev.ringout.print.WorkSheets;
@@ -43,27 +44,30 @@ final class UnitRoutes {
   private final Ringout door;
   private final Bench bench;
   private final UnitsOfPage units;
+  private final Callers callers;
 
-  UnitRoutes(Ringout door, Bench bench, UnitsOfPage units) {
+  UnitRoutes(Ringout door, Bench bench, UnitsOfPage units, Callers callers) {
     this.door = door;
     this.bench = bench;
     this.units = units;
+    this.callers = callers;
   }
 
   void in(Routes routes) {
     routes
-        .get("/api/units", (ask, names) -> all(ask.query().getOrDefault("search", "")))
-        .get("/api/units/*", (ask, names) -> one(names.get(0)))
-        .get("/api/units/*/faces", (ask, names) -> faces(names.get(0)))
-        .get("/api/units/*/papers/*", (ask, names) -> paper(names.get(0), names.get(1)))
-        .get("/api/units/*/ticks", (ask, names) -> ticks(names.get(0)))
-        .post("/api/units/*/ticks", this::tick)
-        .get("/api/units/*/photos/*", (ask, names) -> photo(names.get(0), names.get(1)))
+        .get(Act.LOOK, "/api/units", (ask, names) -> all(ask.query().getOrDefault("search", "")))
+        .get(Act.LOOK, "/api/units/*", (ask, names) -> one(names.get(0)))
+        .get(Act.LOOK, "/api/units/*/faces", (ask, names) -> faces(names.get(0)))
+        .get(Act.LOOK, "/api/units/*/papers/*", (ask, names) -> paper(names.get(0), names.get(1)))
+        .get(Act.LOOK, "/api/units/*/ticks", (ask, names) -> ticks(names.get(0)))
+        .post(Act.TICK, "/api/units/*/ticks", this::tick)
+        .get(Act.LOOK, "/api/units/*/photos/*", (ask, names) -> photo(names.get(0), names.get(1)))
         .get(
+            Act.LOOK,
             "/api/units/*/readings",
             (ask, names) -> readings(names.get(0), ask.query().getOrDefault("search", "")))
-        .post("/api/units/*/take-back", this::takeBack)
-        .post("/api/units/*/note", this::note);
+        .post(Act.TAKE_BACK, "/api/units/*/take-back", this::takeBack)
+        .post(Act.NOTE, "/api/units/*/note", this::note);
   }
 
   private Reply all(String search) throws Refused {
@@ -111,7 +115,7 @@ final class UnitRoutes {
     Reply unit =
         later(
             names.get(0),
-            body.text("who"),
+            callers.name(ask, body, "who"),
             new LaterJob.What.TakeBack(List.of(body.text("cell")), body.text("why")));
     bench.lookForOthers();
     return unit;
@@ -183,7 +187,7 @@ final class UnitRoutes {
         unit,
         papers(unit),
         new Tick(what, body.text("wire"), body.text("item"), body.text("pin")),
-        body.text("who"));
+        callers.name(ask, body, "who"));
     return ticks(names.get(0));
   }
 
@@ -202,7 +206,8 @@ final class UnitRoutes {
 
   private Reply note(Ask ask, List<String> names) throws Refused {
     Body body = Body.of(ask);
-    return later(names.get(0), body.text("who"), new LaterJob.What.Note(body.text("text")));
+    return later(
+        names.get(0), callers.name(ask, body, "who"), new LaterJob.What.Note(body.text("text")));
   }
 
   /** Adds something that is said of a unit afterwards, and tells the unit with it. */

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /** What a page asks. */
 public final class Ask {
@@ -16,6 +17,8 @@ public final class Ask {
   private final Map<String, String> query;
   private final String contentType;
   private final byte[] body;
+  private final Optional<Guest> guest;
+  private final String from;
 
   /** How it is asked. */
   public enum Method {
@@ -26,27 +29,51 @@ public final class Ask {
   }
 
   private Ask(
-      Method method, String path, Map<String, String> query, String contentType, byte[] body) {
+      Method method,
+      String path,
+      Map<String, String> query,
+      String contentType,
+      byte[] body,
+      Optional<Guest> guest,
+      String from) {
     this.method = method;
     this.path = path;
     this.query = Collections.unmodifiableMap(new LinkedHashMap<>(query));
     this.contentType = contentType;
     this.body = body;
+    this.guest = guest;
+    this.from = from;
   }
 
   /** To be told what stands at an address. */
   public static Ask get(String path, Map<String, String> query) {
-    return new Ask(Method.GET, path, query, "", new byte[0]);
+    return new Ask(Method.GET, path, query, "", new byte[0], Optional.empty(), "");
   }
 
   /** To have something done with what is sent. */
   public static Ask post(String path, Map<String, String> query, String contentType, byte[] body) {
-    return new Ask(Method.POST, path, query, contentType, body.clone());
+    return new Ask(Method.POST, path, query, contentType, body.clone(), Optional.empty(), "");
   }
 
   /** The same with bytes that nobody else has: they may be many. */
   static Ask received(Target target, String contentType, byte[] body) {
-    return new Ask(Method.POST, target.path(), target.query(), contentType, body);
+    return new Ask(
+        Method.POST, target.path(), target.query(), contentType, body, Optional.empty(), "");
+  }
+
+  /** The same, asked by a browser that was let in, or by one that was not; from a machine. */
+  Ask by(Optional<Guest> browser, String machine) {
+    return new Ask(method, path, query, contentType, body, browser, machine);
+  }
+
+  /** Who asks; absent where nobody was let in. */
+  public Optional<Guest> guest() {
+    return guest;
+  }
+
+  /** The address of the machine from which it is asked; empty where nobody knows. */
+  public String from() {
+    return from;
   }
 
   /** How it is asked. */

@@ -1,6 +1,7 @@
 package dev.ringout.serve;
 
 import com.sun.net.httpserver.HttpServer;
+import com.sun.net.httpserver.HttpsServer;
 import java.io.IOException;
 import java.net.Inet6Address;
 import java.net.InetAddress;
@@ -9,6 +10,8 @@ import java.net.URI;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Serves the bench's page on this machine, to browsers that were let in: each comes with an address
@@ -19,19 +22,22 @@ public final class BenchServer implements AutoCloseable {
   public static final String EVENTS = "/api/events";
 
   private static final int WAITING_CONNECTIONS = 64;
+  private static final int PLAIN_PORT = 80;
+  private static final int TLS_PORT = 443;
+  private static final long LOOK_MILLIS = 1000;
   private static final Duration TO_FINISH = Duration.ofMillis(500);
 
   private final HttpServer server;
   private final Crew crew;
   private final Events events;
-  private final Tickets tickets;
+  private final Entrance entrance;
   private final URI home;
 
-  private BenchServer(HttpServer server, Crew crew, Events events, Tickets tickets, URI home) {
+  private BenchServer(HttpServer server, Crew crew, Events events, Entrance entrance, URI home) {
     this.server = server;
     this.crew = crew;
     this.events = events;
-    this.tickets = tickets;
+    this.entrance = entrance;
     this.home = home;
   }
 
@@ -60,15 +66,86 @@ public final class BenchServer implements AutoCloseable {
     HttpServer server =
         HttpServer.create(new InetSocketAddress(address, port), WAITING_CONNECTIONS);
     int taken = server.getAddress().getPort();
-    Crew crew = new Crew(waits);
-    Tickets tickets = new Tickets(taken);
-    Streams streams = new Streams(events, handler, waits);
-    Gate gate = new Gate(hosts(address, taken));
+    return started(
+        server,
+        "http://",
+        hosts(List.of(literal(address), "localhost"), taken, PLAIN_PORT),
+        new Tickets(taken),
+        new Served(site, handler, events, waits));
+  }
+
+  /**
+   * Starts to serve a shop's network: by TLS alone, to who signed in.
+   *
+   * @param site the files of the page, which whoever is to sign in needs
+   * @throws IOException where the port is taken, or may not be used
+   */
+  public static BenchServer start(ShopDoor door, Site site, Handler handler, Events events)
+      throws IOException {
+    return start(door, site, handler, events, Waits.USUAL);
+  }
+
+  static BenchServer start(ShopDoor door, Site site, Handler handler, Events events, Waits waits)
+      throws IOException {
+    JdkSettings.set();
+    HttpsServer server =
+        HttpsServer.create(new InetSocketAddress(door.address(), door.port()), WAITING_CONNECTIONS);
+    server.setHttpsConfigurator(door.configurator());
+    int taken = server.getAddress().getPort();
+    Visits visits = new Visits(taken, door.stay(), door.millis());
+    BenchServer started =
+        started(
+            server,
+            "https://",
+            hosts(List.of(door.name(), literal(door.address())), taken, TLS_PORT),
+            visits,
+            new Served(site, handler, events, waits));
+    Threads.start("bench-visits", () -> tellWhoIsGone(visits, handler, started.crew));
+    return started;
+  }
+
+  /** What is served. */
+  private record Served(Site site, Handler handler, Events events, Waits waits) {}
+
+  private static BenchServer started(
+      HttpServer server, String scheme, List<String> hosts, Entrance entrance, Served served) {
+    Crew crew = new Crew(served.waits());
+    Streams streams = new Streams(served.events(), served.handler(), entrance, served.waits());
+    Gate gate = new Gate(scheme, hosts);
     server.setExecutor(crew);
-    server.createContext("/", new Door(gate, tickets, site, handler, streams, crew.watch()));
+    server.createContext(
+        "/", new Door(gate, entrance, served.site(), served.handler(), streams, crew.watch()));
     startQuietly(server);
-    URI home = URI.create("http://" + hosts(address, taken).get(0) + "/");
-    return new BenchServer(server, crew, events, tickets, home);
+    URI home = URI.create(scheme + hosts.get(0) + "/");
+    return new BenchServer(server, crew, served.events(), entrance, home);
+  }
+
+  /** Whoever went out, or whose time is over, does nothing any more that goes on by itself. */
+  private static void tellWhoIsGone(Visits visits, Handler handler, Crew crew) {
+    try {
+      while (!crew.isShutdown()) {
+        Thread.sleep(LOOK_MILLIS);
+        lookWhoIsGone(visits, handler);
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /** Whatever goes wrong in it, the next look follows. */
+  private static void lookWhoIsGone(Visits visits, Handler handler) {
+    try {
+      Set<Guest> out =
+          visits.in().stream().filter(guest -> !handler.isStill(guest)).collect(Collectors.toSet());
+      visits.goneWith(out).forEach(handler::gone);
+    } catch (RuntimeException | Error e) {
+      Mistake.told(handler, e);
+    }
+  }
+
+  /** Somebody does something that no browser asked for: a meter's value is the hand's too. */
+  public void used(String who) {
+    entrance.visits().ifPresent(visits -> visits.used(who));
   }
 
   /** This machine as seen from itself. */
@@ -81,9 +158,10 @@ public final class BenchServer implements AutoCloseable {
     return home;
   }
 
-  /** An address by which one browser comes in, once. */
+  /** An address by which one browser comes in, once; of a bench that its own machine opens. */
   public URI newTicket() {
-    return home.resolve("?token=" + tickets.issue());
+    return home.resolve(
+        "?token=" + entrance.tickets().map(Tickets::issue).orElseThrow(IllegalStateException::new));
   }
 
   /**
@@ -117,11 +195,11 @@ public final class BenchServer implements AutoCloseable {
   }
 
   /** What a browser calls this address: as it is served, and by its name. */
-  private static List<String> hosts(InetAddress address, int port) {
+  private static List<String> hosts(List<String> names, int port, int usual) {
     List<String> hosts = new ArrayList<>();
-    for (String name : List.of(literal(address), "localhost")) {
+    for (String name : names) {
       hosts.add(name + ":" + port);
-      if (port == 80) {
+      if (port == usual) {
         hosts.add(name);
       }
     }
@@ -129,6 +207,8 @@ public final class BenchServer implements AutoCloseable {
   }
 
   private static String literal(InetAddress address) {
-    return address instanceof Inet6Address ? "[::1]" : address.getHostAddress();
+    return address instanceof Inet6Address
+        ? "[" + (address.isLoopbackAddress() ? "::1" : address.getHostAddress()) + "]"
+        : address.getHostAddress();
   }
 }

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * Where every request comes in: let in or refused, then the page's files, the events, the handler.
@@ -27,15 +26,15 @@ final class Door implements HttpHandler {
               .getBytes(StandardCharsets.UTF_8));
 
   private final Gate gate;
-  private final Tickets tickets;
+  private final Entrance entrance;
   private final Site site;
   private final Handler handler;
   private final Streams streams;
   private final Watch watch;
 
-  Door(Gate gate, Tickets tickets, Site site, Handler handler, Streams streams, Watch watch) {
+  Door(Gate gate, Entrance entrance, Site site, Handler handler, Streams streams, Watch watch) {
     this.gate = gate;
-    this.tickets = tickets;
+    this.entrance = entrance;
     this.site = site;
     this.handler = handler;
     this.streams = streams;
@@ -63,11 +62,11 @@ final class Door implements HttpHandler {
     try {
       gate.check(exchange);
       Target target = Target.of(exchange.getRequestURI().toString());
-      OptionalInt browser = tickets.browser(values(exchange, "Cookie"));
-      if (browser.isPresent() && target.path().equals(BenchServer.EVENTS)) {
-        listen(exchange, browser.getAsInt(), wire);
+      Optional<Guest> guest = entrance.guest(values(exchange, "Cookie"));
+      if (guest.isPresent() && target.path().equals(BenchServer.EVENTS)) {
+        listen(exchange, guest.get(), wire);
       } else {
-        wire.write(replyWhatever(exchange, target, browser.isPresent(), wire));
+        wire.write(replyWhatever(exchange, target, guest, wire));
       }
     } catch (Refused e) {
       if (exchange.getRequestMethod().equals("HEAD")
@@ -79,42 +78,63 @@ final class Door implements HttpHandler {
     }
   }
 
-  private void listen(HttpExchange exchange, int browser, Wire wire) throws IOException, Refused {
+  private void listen(HttpExchange exchange, Guest guest, Wire wire) throws IOException, Refused {
     if (!exchange.getRequestMethod().equals("GET")) {
       throw new Refused(Refusal.METHOD);
     }
-    streams.run(browser, wire);
+    streams.run(guest, wire);
   }
 
   /** The answer. Whatever goes wrong in making it, the page gets one and the bench goes on. */
-  private Reply replyWhatever(HttpExchange exchange, Target target, boolean known, Wire wire)
+  private Reply replyWhatever(
+      HttpExchange exchange, Target target, Optional<Guest> guest, Wire wire)
       throws IOException, Refused {
     try {
-      return reply(exchange, target, known, wire);
+      return reply(exchange, target, guest, wire);
     } catch (RuntimeException | Error e) {
       return Mistake.told(handler, e);
     }
   }
 
-  private Reply reply(HttpExchange exchange, Target target, boolean known, Wire wire)
+  private Reply reply(HttpExchange exchange, Target target, Optional<Guest> guest, Wire wire)
       throws IOException, Refused {
     boolean front = target.path().equals("/") && exchange.getRequestMethod().equals("GET");
     String ticket = target.query().get(TICKET);
-    if (front && ticket != null) {
-      return letIn(ticket, known);
+    Optional<Tickets> tickets = entrance.tickets();
+    if (front && ticket != null && tickets.isPresent()) {
+      return letIn(tickets.get(), ticket, guest.isPresent());
     }
-    if (!known) {
+    boolean post = exchange.getRequestMethod().equals("POST");
+    if (guest.isEmpty() && tickets.isPresent()) {
       if (front) {
         return NOT_LET_IN.with("Connection", "close");
       }
       throw new Refused(Refusal.STRANGER);
     }
-    return exchange.getRequestMethod().equals("POST")
-        ? done(exchange, target, wire)
-        : told(exchange, target);
+    // Whoever is to sign in needs the page for it; there is nothing of the shop in its files.
+    boolean ofPage = !post && site.at(target.path()).isPresent();
+    if (guest.isEmpty() && !ofPage && !handler.isForStrangers(target.path())) {
+      throw new Refused(Refusal.SIGN_IN);
+    }
+    Reply reply = post ? done(exchange, target, guest, wire) : told(exchange, target, guest);
+    return entrance.visits().isEmpty() ? reply : came(entrance.visits().get(), guest, reply, post);
   }
 
-  private Reply letIn(String ticket, boolean known) throws Refused {
+  /** The cookie of who came in or went out with an answer. */
+  private static Reply came(Visits visits, Optional<Guest> guest, Reply reply, boolean post) {
+    if (reply.coming().isEmpty()) {
+      guest.filter(one -> post).ifPresent(visits::used);
+      return reply;
+    }
+    Reply.Coming coming = reply.coming().get();
+    return reply.with(
+        "Set-Cookie",
+        coming.who().isPresent()
+            ? visits.come(guest, coming.who().get(), coming.since())
+            : visits.leave(guest));
+  }
+
+  private Reply letIn(Tickets tickets, String ticket, boolean known) throws Refused {
     Optional<String> cookie = tickets.redeem(ticket, known);
     Reply home = Reply.text(303, "").with("Location", "/");
     if (known) {
@@ -123,17 +143,22 @@ final class Door implements HttpHandler {
     return home.with("Set-Cookie", cookie.orElseThrow(() -> new Refused(Refusal.USED)));
   }
 
-  private Reply told(HttpExchange exchange, Target target) {
+  private Reply told(HttpExchange exchange, Target target, Optional<Guest> guest) {
     Optional<Site.Page> page = site.at(target.path());
     return page.isPresent()
         ? page.get().told(values(exchange, "If-None-Match"))
-        : handler.answer(Ask.get(target.path(), target.query()));
+        : handler.answer(Ask.get(target.path(), target.query()).by(guest, machine(exchange)));
   }
 
-  private Reply done(HttpExchange exchange, Target target, Wire wire) throws IOException, Refused {
+  private Reply done(HttpExchange exchange, Target target, Optional<Guest> guest, Wire wire)
+      throws IOException, Refused {
     BodyRule rule = handler.body(target.path());
     String type = Gate.contentType(exchange.getRequestHeaders(), rule);
-    return handler.answer(Ask.received(target, type, wire.read(rule)));
+    return handler.answer(Ask.received(target, type, wire.read(rule)).by(guest, machine(exchange)));
+  }
+
+  private static String machine(HttpExchange exchange) {
+    return exchange.getRemoteAddress().getAddress().getHostAddress();
   }
 
   private static List<String> values(HttpExchange exchange, String name) {

@@ -21,14 +21,17 @@ final class Gate {
           "Transfer-Encoding",
           "Sec-Fetch-Site");
 
+  private final String scheme;
   private final List<String> hosts;
 
   /**
    * A gate.
    *
+   * @param scheme how it is spoken to, as a browser writes it: {@code http://}
    * @param hosts what this address is called, each with its port as a browser writes it
    */
-  Gate(List<String> hosts) {
+  Gate(String scheme, List<String> hosts) {
+    this.scheme = scheme;
     this.hosts = List.copyOf(hosts);
   }
 
@@ -44,7 +47,7 @@ final class Gate {
     checkSite(headers, post);
     Optional<String> origin = one(headers, "Origin");
     refuseIf(post && origin.isEmpty(), Refusal.FOREIGN);
-    refuseIf(origin.isPresent() && !origin.get().equals("http://" + host), Refusal.FOREIGN);
+    refuseIf(origin.isPresent() && !origin.get().equals(scheme + host), Refusal.FOREIGN);
     boolean counted = headers.containsKey("Content-Length");
     boolean chunked = headers.containsKey("Transfer-Encoding");
     refuseIf(counted && chunked, Refusal.HEADERS);

@@ -12,6 +12,7 @@ enum Refusal {
   UPGRADE(400, "No other protocol is spoken here."),
   STRANGER(
       403, "This browser was not let in. Open the address that the command ringout bench printed."),
+  SIGN_IN(401, "Sign in first."),
   USED(
       403,
       "This address was used before, or is of an earlier run. Open the address that the command"
@@ -30,6 +31,11 @@ enum Refusal {
 
   Reply reply() {
     Reply reply = Reply.text(status, sentence);
-    return this == METHOD ? reply.with("Allow", "GET, HEAD, POST") : reply;
+    return switch (this) {
+      case METHOD -> reply.with("Allow", "GET, HEAD, POST");
+      // RFC 9110, 15.5.2, wants it said how; the page asks by itself.
+      case SIGN_IN -> reply.with("WWW-Authenticate", "Page");
+      default -> reply;
+    };
   }
 }

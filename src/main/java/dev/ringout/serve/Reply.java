@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** What is answered. */
@@ -16,9 +17,15 @@ public final class Reply {
   private final byte[] bytes;
   private final Policy policy;
   private final Map<String, String> headers;
+  private final Optional<Coming> coming;
 
   private Reply(
-      int status, String contentType, byte[] bytes, Policy policy, Map<String, String> headers) {
+      int status,
+      String contentType,
+      byte[] bytes,
+      Policy policy,
+      Map<String, String> headers,
+      Optional<Coming> coming) {
     if (status < 200 || status > 599) {
       throw new IllegalArgumentException("no status of an answer: " + status);
     }
@@ -30,26 +37,34 @@ public final class Reply {
     this.bytes = bytes;
     this.policy = policy;
     this.headers = Collections.unmodifiableMap(new LinkedHashMap<>(headers));
+    this.coming = coming;
   }
+
+  private Reply(int status, String contentType, byte[] bytes, Policy policy) {
+    this(status, contentType, bytes, policy, Map.of(), Optional.empty());
+  }
+
+  /** Who comes in with this answer; nobody where the browser goes out. */
+  record Coming(Optional<String> who, int since) {}
 
   /** Any kind of content: a picture, a file. */
   public static Reply of(int status, String contentType, byte[] bytes) {
-    return new Reply(status, contentType, bytes.clone(), Policy.PAGE, Map.of());
+    return new Reply(status, contentType, bytes.clone(), Policy.PAGE);
   }
 
   /** A document. */
   public static Reply json(int status, String document) {
-    return new Reply(status, "application/json", utf8(document), Policy.PAGE, Map.of());
+    return new Reply(status, "application/json", utf8(document), Policy.PAGE);
   }
 
   /** One sentence. */
   public static Reply text(int status, String sentence) {
-    return new Reply(status, "text/plain; charset=utf-8", utf8(sentence), Policy.PAGE, Map.of());
+    return new Reply(status, "text/plain; charset=utf-8", utf8(sentence), Policy.PAGE);
   }
 
   /** A whole page to be read or printed, with styles and pictures in it; no script in it runs. */
   public static Reply paper(byte[] html) {
-    return new Reply(200, "text/html; charset=utf-8", html.clone(), Policy.PAPER, Map.of());
+    return new Reply(200, "text/html; charset=utf-8", html.clone(), Policy.PAPER);
   }
 
   /** The same, to be kept as a file of this name. */
@@ -60,6 +75,28 @@ public final class Reply {
   /** The same, shown; where somebody keeps it, under this name. */
   public Reply shownAs(String fileName) {
     return with("Content-Disposition", "inline; " + FileName.parameters(fileName));
+  }
+
+  /**
+   * The same; and the browser is somebody's from now on, with a new cookie.
+   *
+   * @param since what its {@code who} is known by
+   */
+  public Reply lettingIn(String who, int since) {
+    return coming(new Coming(Optional.of(who), since));
+  }
+
+  /** The same; and the browser is nobody's any more. */
+  public Reply lettingOut() {
+    return coming(new Coming(Optional.empty(), 0));
+  }
+
+  private Reply coming(Coming who) {
+    return new Reply(status, contentType, bytes, policy, headers, Optional.of(who));
+  }
+
+  Optional<Coming> coming() {
+    return coming;
   }
 
   /** The status. */
@@ -102,7 +139,7 @@ public final class Reply {
     }
     Map<String, String> more = new LinkedHashMap<>(headers);
     more.put(name, value);
-    return new Reply(status, contentType, bytes, policy, more);
+    return new Reply(status, contentType, bytes, policy, more, coming);
   }
 
   private static byte[] utf8(String text) {

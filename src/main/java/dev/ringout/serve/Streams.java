@@ -22,24 +22,29 @@ final class Streams {
 
   private final Events events;
   private final Handler handler;
+  private final Entrance entrance;
   private final Waits waits;
   private final List<Listener> open = new ArrayList<>();
 
-  Streams(Events events, Handler handler, Waits waits) {
+  Streams(Events events, Handler handler, Entrance entrance, Waits waits) {
     this.events = events;
     this.handler = handler;
+    this.entrance = entrance;
     this.waits = waits;
   }
 
   /** Tells a page what happens until it goes away, or does not keep up, or all is ended. */
-  void run(int browser, Wire wire) throws IOException, Refused {
-    Listener listener = enter(browser);
+  void run(Guest browser, Wire wire) throws IOException, Refused {
+    Listener listener = enter(browser.number());
     try {
       wire.beginEvents();
       wire.writeEvents(BEGIN);
       wire.writeEvents(events.first().bytes());
       while (!listener.feed().isOver()) {
         listener.feed().await(waits.quiet().toMillis());
+        if (!entrance.isIn(browser)) {
+          break;
+        }
         wire.writeEvents(together(listener.feed().take()));
       }
       wire.end();

@@ -13,7 +13,7 @@ import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
 
 /** Who was let in: a ticket stands in an address and is good once; a browser then has a cookie. */
-final class Tickets {
+final class Tickets implements Entrance {
   private static final int RANDOM_BYTES = 32;
 
   /** More addresses that nobody opened, or more browsers, are not kept: the oldest go. */
@@ -51,21 +51,29 @@ final class Tickets {
         : Optional.of(cookieName + "=" + issue(browsers) + ATTRIBUTES);
   }
 
-  /** Which browser it is, by its cookies; nothing where it was not let in. */
-  synchronized OptionalInt browser(List<String> cookieLines) {
-    OptionalInt browser = OptionalInt.empty();
-    for (String line : cookieLines) {
-      for (String cookie : line.split(";", -1)) {
-        String pair = cookie.strip();
-        if (pair.startsWith(cookieName + "=")) {
-          // RFC 6265 allows quotes, and some clients write them.
-          String value = pair.substring(cookieName.length() + 1).replace("\"", "");
-          OptionalInt known = find(browsers, value);
-          browser = known.isPresent() ? known : browser;
-        }
-      }
+  @Override
+  public synchronized Optional<Guest> guest(List<String> cookieLines) {
+    Optional<Guest> guest = Optional.empty();
+    for (String value : Entrance.cookies(cookieLines, cookieName)) {
+      OptionalInt known = find(browsers, value);
+      guest = known.isPresent() ? Optional.of(new Guest(known.getAsInt(), "", 0)) : guest;
     }
-    return browser;
+    return guest;
+  }
+
+  @Override
+  public synchronized boolean isIn(Guest guest) {
+    return true;
+  }
+
+  @Override
+  public Optional<Tickets> tickets() {
+    return Optional.of(this);
+  }
+
+  @Override
+  public Optional<Visits> visits() {
+    return Optional.empty();
   }
 
   private String issue(Map<Integer, byte[]> to) {

@@ -8,6 +8,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,13 +16,14 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** A store behind JDBC: one SQL for both engines. */
 final class JdbcStore implements Store {
   /** All tables, each after those that it refers to. */
   static final List<String> TABLES =
-      List.of("harness", "harness_part", "unit", "session", "entry", "station");
+      List.of("harness", "harness_part", "unit", "session", "entry", "station", "people");
 
   /** Twenty benches that bring in sheets of one unit at one moment take turns in fewer. */
   private static final int MOST_TRIES = 40;
@@ -41,6 +43,9 @@ final class JdbcStore implements Store {
 
   /** From a server: each may be a picture. */
   private static final int ENTRIES_AT_ONCE = 32;
+
+  /** By which they are added to alone, as a unit is by its key. */
+  private static final String PEOPLE = "people";
 
   private static final HexFormat HEX = HexFormat.of();
 
@@ -760,6 +765,90 @@ final class JdbcStore implements Store {
                 "select name, added, body from station order by name, number",
                 strings(),
                 JdbcStore::station));
+  }
+
+  @Override
+  public List<Entry> people() throws StoreTrouble {
+    return transaction(() -> peopleWhere(""));
+  }
+
+  @Override
+  public List<Entry> peopleWhoMay() throws StoreTrouble {
+    return transaction(() -> peopleWhere(WHO_MAY));
+  }
+
+  /** The words of the kinds are the program's own: as they stand in the index. */
+  private static final String WHO_MAY =
+      " where kind in ("
+          + Arrays.stream(SaidOfPeople.Kind.values())
+              .filter(SaidOfPeople.Kind::decides)
+              .map(kind -> "'" + kind.word() + "'")
+              .collect(Collectors.joining(", "))
+          + ")";
+
+  private List<Entry> peopleWhere(String condition) throws SQLException {
+    return select(
+        "select seq, at, who, kind, body, previous, hash from people" + condition + " order by seq",
+        strings(),
+        row -> entry(row, 1));
+  }
+
+  @Override
+  public void decide(int known, List<SaidOfPeople> said) throws StoreTrouble {
+    transaction(
+        () -> {
+          engine.alone(connection, PEOPLE);
+          if (lastOfPeople(WHO_MAY).map(Head::seq).orElse(0) != known) {
+            throw new Meanwhile();
+          }
+          keepPeople(PeopleChain.chained(PeopleChain.end(lastOfPeople("")), said));
+          return Added.ADDED;
+        });
+  }
+
+  @Override
+  public void tell(SaidOfPeople said) throws StoreTrouble {
+    transaction(
+        () -> {
+          engine.alone(connection, PEOPLE);
+          keepPeople(PeopleChain.chained(PeopleChain.end(lastOfPeople("")), List.of(said)));
+          return Added.ADDED;
+        });
+  }
+
+  @Override
+  public void takePeople(List<Entry> entries) throws StoreTrouble {
+    transaction(
+        () -> {
+          keepPeople(entries);
+          return Added.ADDED;
+        });
+  }
+
+  private Optional<Head> lastOfPeople(String condition) throws SQLException {
+    return select(
+            "select seq, hash from people" + condition + " order by seq desc limit 1",
+            strings(),
+            row -> new Head(row.getInt(1), hex(row.getBytes(2))))
+        .stream()
+        .findFirst();
+  }
+
+  private void keepPeople(List<Entry> entries) throws SQLException {
+    for (Entry entry : entries) {
+      insert(
+          "insert into people (seq, at, who, kind, body, previous, hash)"
+              + " values (?, ?, ?, ?, ?, ?, ?)",
+          statement -> {
+            statement.setInt(1, entry.seq());
+            statement.setString(2, entry.at());
+            statement.setString(3, entry.who());
+            statement.setString(4, entry.kind());
+            statement.setString(5, entry.body());
+            statement.setBytes(6, HEX.parseHex(entry.previous()));
+            statement.setBytes(7, HEX.parseHex(entry.hash()));
+          });
+    }
   }
 
   @Override

@@ -222,6 +222,7 @@ final class SqliteEngine implements Engine {
               "id = new.id or (unit_key = new.unit_key and harness = new.harness"
                   + " and number = new.number)";
           case "entry" -> "session = new.session and seq = new.seq";
+          case "people" -> "seq = new.seq";
           default -> "name = new.name and number = new.number";
         };
     boolean mayBeThere = table.equals("harness") || table.equals("unit");

@@ -107,6 +107,26 @@ public interface Store extends AutoCloseable {
   /** All that stations ever carried along, in order. */
   List<Station> stations() throws StoreTrouble;
 
+  /** All that was ever said of people, and who came in, in order. */
+  List<Entry> people() throws StoreTrouble;
+
+  /** What of it decides who may come in. */
+  List<Entry> peopleWhoMay() throws StoreTrouble;
+
+  /**
+   * Adds to it, where nobody else decided anything meanwhile.
+   *
+   * @param known number of the last that decides who may come in; 0 where there is none
+   * @throws StoreTrouble where somebody was quicker
+   */
+  void decide(int known, List<SaidOfPeople> said) throws StoreTrouble;
+
+  /** Adds to it what decides nothing: who came in. */
+  void tell(SaidOfPeople said) throws StoreTrouble;
+
+  /** Keeps it as another store has it, behind where it ends here. */
+  void takePeople(List<Entry> entries) throws StoreTrouble;
+
   /** Sees to it that a copy of the file, without what stands beside it, has all that was kept. */
   void settle() throws StoreTrouble;
 

@@ -232,6 +232,7 @@ public final class Stores {
         to.keep(station);
       }
     }
+    PeopleChain.copy(from, to).ifPresent(parted::add);
     for (String digest : from.harnesses()) {
       HarnessFile harness = from.harness(digest).orElseThrow(StoreTrouble::torn);
       for (StoredUnit unit : from.siblings(digest)) {

@@ -51,6 +51,11 @@ final class WholeStore {
     for (Station station : stations) {
       all.append(Fields.line(station.name(), station.added(), station.body())).append('\n');
     }
+    List<Entry> people = store.people();
+    PeopleChain.broken(people).ifPresent(findings::add);
+    if (!people.isEmpty()) {
+      all.append("people ").append(Head.hashOf(people)).append('\n');
+    }
     reached(lists.size());
     return new StoreState(
         lists.size(), units, sessions, entries, Digest.of(all.toString()), findings);

@@ -44,6 +44,7 @@ public final class StoreWords {
     return switch (kind) {
       case WITHOUT_OWNER -> "table ";
       case DAMAGED -> "damaged: ";
+      case ENTRY_CHANGED, ENTRY_MISSING, CHAIN_BROKEN, TWO_HISTORIES -> "";
       default -> "list ";
     };
   }

@@ -20,6 +20,8 @@ const SILENCE_MS = 5000;
 /** So long a value may take to be kept, and so long any other work, before it counts as not answered. */
 const QUICK_MS = 10_000;
 const PATIENT_MS = 120_000;
+/** How often the screen of all benches is read anew. */
+const SHOP_MS = 5000;
 
 const SVG = 'http://www.w3.org/2000/svg';
 
@@ -41,7 +43,25 @@ const page = {
   shown: { step: '', asked: '', since: 0, last: '', screen: '', frame: '', dialog: 0 },
   stale: true,
   busy: false,
+  /** Who signed in, and what he may do; at a bench that its own machine opens nobody signs in, and whoever is there may all. */
+  who: { shop: false, name: '', roles: [], may: [] },
+  /** Nobody has signed in here: nothing but that can be done. */
+  out: false,
+  /** Who was signed in before. */
+  before: '',
+  people: null,
+  /** What goes on at all benches. */
+  shop: null,
+  events: null,
 };
+
+const may = (act) => !page.who.shop || page.who.may.includes(act);
+
+/** Whose name stands beside what is done. */
+const me = () => (page.who.shop ? page.who.name : page.state.tester);
+
+/** Whether somebody else leads the test at this bench. */
+const ledByAnother = () => page.who.shop && Boolean(page.state.session) && page.state.tester !== page.who.name;
 
 const byId = (id) => document.getElementById(id);
 
@@ -211,7 +231,8 @@ async function ask(path, options = {}, patience = PATIENT_MS) {
   heard();
   const json = (answer.headers.get('content-type') ?? '').includes('json') ? await answer.json().catch(() => null) : null;
   if (answer.ok && json) return json;
-  if (answer.status === 403) setLink('shut');
+  if (answer.status === 401) signedOut();
+  if (answer.status === 403 && !json) setLink('shut');
   throw new Refused(answer.status, json?.problems ?? [{ text: `The program did not accept this (${answer.status}).` }]);
 }
 
@@ -268,6 +289,7 @@ function later(screenToo = true) {
 /** A browser gives a page's address few lines at once, and a page that it keeps for "back" would hold one: so that is let go. */
 function listen() {
   const events = new EventSource('/api/events');
+  page.events = events;
   addEventListener('pagehide', () => events.close(), { once: true });
   const on = (kind, action) => events.addEventListener(kind, (event) => { action(JSON.parse(event.data)); heard(); });
   on('tone', ({ tone }) => tones.play(tone));
@@ -277,8 +299,15 @@ function listen() {
   events.addEventListener('open', () => { if (page.state) page.state.version = -1; heard(); });
   events.addEventListener('error', () => {
     lost();
-    if (events.readyState === EventSource.CLOSED) setTimeout(listen, 2000);
+    if (events.readyState === EventSource.CLOSED && !page.out) setTimeout(askAgain, 2000);
   });
+}
+
+/** A stream that ended may have ended with the visit. */
+async function askAgain() {
+  if (page.out) return;
+  await askWho();
+  if (!page.out) listen();
 }
 
 function heard() {
@@ -287,6 +316,7 @@ function heard() {
 }
 
 function lost() {
+  if (page.out) return;
   if (page.link !== 'shut') setLink('lost');
 }
 
@@ -302,10 +332,11 @@ function setLink(link) {
 
 /** A cable or a network that goes silent tells nobody: so the page asks. */
 async function watch() {
-  if (page.link === 'shut' || performance.now() - page.heardAt < SILENCE_MS) return;
+  if (page.out || page.link === 'shut' || performance.now() - page.heardAt < SILENCE_MS) return;
   try {
     const answer = await fetch('/api/state', { credentials: 'same-origin', signal: AbortSignal.timeout(3000) });
-    if (answer.status === 403) setLink('shut');
+    if (answer.status === 401) signedOut();
+    else if (answer.status === 403) setLink('shut');
     else if (answer.ok) { const state = await answer.json(); heard(); receive(state); }
   } catch (failure) {
     lost();
@@ -484,7 +515,7 @@ function decoded(part) {
 /** `#/unit/ID/ticks` and the like. */
 function readRoute() {
   const [screen = '', id = '', part = '', more = ''] = location.hash.replace(/^#\/?/, '').split('/').map(decoded);
-  const known = ['units', 'unit', 'bench', 'record', 'list', 'new'];
+  const known = ['units', 'unit', 'bench', 'record', 'list', 'new', 'people', 'shop'];
   return { screen: known.includes(screen) ? screen : '', id, part, more };
 }
 
@@ -512,7 +543,10 @@ function loadSoon() {
 /** Brings the documents that the screen shows. */
 async function load() {
   const { screen, id, part, more } = page.route;
+  if (page.out) { later(); return; }
   try {
+    if (screen === 'shop') page.shop = await ask('/api/shop');
+    if (screen === 'people') page.people = await ask('/api/people?history');
     if (screen === 'units' || screen === 'new') page.docs.units = await ask(`/api/units?search=${encodeURIComponent(page.search)}`);
     if (screen === 'unit' || screen === 'record') {
       if (page.docs.unit?.id !== id) page.docs.unit = null;
@@ -547,9 +581,10 @@ function placed(item) {
 
 // ---------------------------------------------------------------- the frame around every screen
 
-const TITLES = { units: 'Units', unit: 'Unit', bench: 'Bench', record: 'Record', list: 'Wire list', new: 'New unit' };
+const TITLES = { units: 'Units', unit: 'Unit', bench: 'Bench', record: 'Record', list: 'Wire list', new: 'New unit', people: 'People', shop: 'Shop' };
 
 function render() {
+  if (page.out) return renderSignIn();
   if (!page.state) return renderBanners();
   if (!page.route.screen) {
     history.replaceState(null, '', link(page.state.session ? 'bench' : 'units'));
@@ -574,6 +609,8 @@ function screenOf(screen, part) {
   if (screen === 'list') return listScreen();
   if (screen === 'new') return startScreen(null);
   if (screen === 'units') return unitsScreen();
+  if (screen === 'people') return peopleScreen();
+  if (screen === 'shop') return shopScreen();
   if (!page.docs.unit) return [el('h1', {}, TITLES[screen]), waiting()];
   if (screen === 'record') return recordScreen(page.docs.unit);
   if (part === 'ticks') return ticksScreen(page.docs.unit);
@@ -621,9 +658,11 @@ function renderTop() {
       tab('units', 'Units', link('units')),
       tab('unit', 'Unit', known && link('unit', known)),
       tab('bench', 'Bench', link('bench')),
-      tab('record', 'Record', known && link('record', known)))),
+      tab('record', 'Record', known && link('record', known)),
+      page.who.shop && may('oversee') ? tab('shop', 'Shop', link('shop')) : null,
+      page.who.shop && may('people') ? tab('people', 'People', link('people')) : null)),
     practice ? el('p', { class: 'practice' }, 'PRACTICE') : null,
-    el('p', { class: 'station' }, [page.state.station, page.state.tester].filter(Boolean).join(', ')),
+    el('p', { class: 'station' }, [page.state.station, me()].filter(Boolean).join(', ')),
     press('Set up', settingsDialog, { class: 'tool' }));
 }
 
@@ -737,14 +776,21 @@ function benchScreen() {
   if (!session) return [el('h1', {}, 'Bench'), el('p', {}, 'No unit is being tested here.'), el('p', {}, el('a', { class: 'button', href: link('units') }, 'Choose a unit'))];
   if (!page.faces.has(session.unit.id)) loadFaces(session.unit.id).then(later, refuse);
   const gated = gateOf(state);
-  const keys = !gated && (page.entry.open || isTyped(state));
+  const looksOn = ledByAnother();
+  const keys = !gated && !looksOn && (page.entry.open || isTyped(state));
   return el('div', { class: `bench${keys ? ' typing' : ''}${gated ? ' gated' : ''}${session.step ? '' : ' over'}`, 'data-gate': gated },
     runStrip(session),
     session.step ? el('div', { class: 'hands' }, switchBar(session.step), pointsPanel(session)) : null,
     el('section', { class: 'value', 'aria-label': 'Value' },
-      gated ? GATES[gated](state) : [expectPanel(session.step), liveRow(state, session.step), keypad(state, session.step)], lastPanel(session)), actions(state, session),
+      looksOn ? session.step && expectPanel(session.step) : gated ? GATES[gated](state) : [expectPanel(session.step), liveRow(state, session.step), keypad(state, session.step)], lastPanel(session)),
+    looksOn ? anothersTest(state) : actions(state, session),
     el('aside', { class: 'beside', 'aria-label': 'What is found so far', tabindex: '0', key: 'beside' }, foundParts(session)));
 }
+
+/** What is read stands under the name of who leads: another looks on, or takes the test over. */
+const anothersTest = (state) => el('div', { class: 'actions looking' },
+  el('p', {}, el('strong', {}, `${state.tester} leads this test. `), 'You see it as it goes on.'),
+  may('test') ? el('a', { class: 'button second', href: link('unit', state.session.unit.id, 'start') }, 'Take it over') : null);
 
 function runStrip(session) {
   const { progress, step, unit, leading, others } = session;
@@ -1278,6 +1324,7 @@ function settingsDialog() {
   const group = (name, title, choices, chosen, action) => el('fieldset', {}, el('legend', {}, title),
     choices.map(([value, label]) => choice(name, label, value, chosen, action)));
   dialog('Set up', [
+    page.who.shop ? signedInPart() : null,
     group('look', 'Look', [['device', 'As the device'], ['light', 'Light'], ['dark', 'Dark'], ['contrast', 'High contrast']], remembered.get('look', 'device'),
       (value) => { remembered.set('look', value); applyLook(); }),
     group('sound', 'Tones', [['on', 'On'], ['off', 'Off']], tones.on ? 'on' : 'off', (value) => { remembered.set('sound', value); tones.on = value === 'on'; tones.play('good'); }),
@@ -1285,7 +1332,7 @@ function settingsDialog() {
       (value) => { remembered.set('speech', value); speech.on = value === 'on'; if (page.state?.session) speech.say(spokenStep(page.state.session)); }),
     el('div', { class: 'tries' }, Object.entries({ good: 'Good', bad: 'Not good', unsure: 'Not sure', lifted: 'Lifted' }).map(([name, label]) => press(`Hear “${label}”`, () => tones.play(name), { class: 'second' }))),
     fold('keys', 'Keys', el('dl', { class: 'keys' }, KEYS.flatMap(([key, does]) => [el('dt', {}, key), el('dd', {}, does)]))),
-    fold('browsers', 'Another browser of this machine', el('p', {}, 'Each browser is let in once, by an address of its own.'),
+    page.who.shop ? null : fold('browsers', 'Another browser of this machine', el('p', {}, 'Each browser is let in once, by an address of its own.'),
       press('Make an address', otherBrowser, { class: 'second', key: 'other-browser' }), el('p', { id: 'other-address', class: 'address', 'aria-live': 'polite' })),
     el('p', { class: 'quiet' }, `${page.state.program}. Store: ${page.state.store}.`)]);
 }
@@ -1323,7 +1370,7 @@ function unitsScreen() {
         page.search = event.target.value.trim();
         loadSoon();
       } })),
-    doc ? [unitList(doc.units), newUnit(doc.lists), newList()] : waiting()];
+    doc ? [unitList(doc.units), may('test') ? newUnit(doc.lists) : null, may('list') ? newList() : null] : waiting()];
 }
 
 function unitList(units) {
@@ -1452,8 +1499,8 @@ function unitScreen(unit) {
   return [
     el('div', { class: 'head' }, el('div', {}, unitHead(unit, `Unit ${unit.serial}`)), verdictLine(unit)),
     el('div', { class: 'row' },
-      here ? el('a', { class: 'button', href: link('bench') }, 'Go on at the bench')
-        : el('a', { class: 'button', href: link('unit', unit.id, 'start') }, unit.underWay ? 'Go on where it was left' : unit.tests ? 'Start a retest' : 'Start the test'),
+      here ? el('a', { class: 'button', href: link('bench') }, ledByAnother() ? 'Look on at the bench' : 'Go on at the bench')
+        : !may('test') ? null : el('a', { class: 'button', href: link('unit', unit.id, 'start') }, unit.underWay ? 'Go on where it was left' : unit.tests ? 'Start a retest' : 'Start the test'),
       el('a', { class: 'button second', href: link('record', unit.id) }, 'Record'),
       el('a', { class: 'button second', href: link('unit', unit.id, 'readings') }, 'Readings'),
       el('a', { class: 'button second', href: link('unit', unit.id, 'ticks') }, 'Tick ends as they are made')),
@@ -1498,8 +1545,8 @@ function historyPart(unit) {
     unit.history.length ? el('ol', { class: 'history' }, unit.history.map((entry) => el('li', {},
       el('p', { class: 'place' }, [`${day(entry.at)} ${clock(entry.at)}`, entry.who, entry.station].filter(Boolean).join(', ')), el('p', {}, entry.text),
       entry.photo ? el('a', { class: 'photo', href: entry.photo, target: '_blank', rel: 'noopener' }, el('img', { src: entry.photo, alt: entry.text, loading: 'lazy' })) : null))) : el('p', {}, 'Nothing yet.'),
-    press('Add a note', () => textDialog('Note', 'unit-note', 'What is to be known of this unit', 'Keep the note', async (text) => {
-      try { await post(`/api/units/${encodeURIComponent(unit.id)}/note`, { text, who: page.state.tester }); await load(); return true; } catch (failure) { refuse(failure); return false; }
+    !may('note') ? null : press('Add a note', () => textDialog('Note', 'unit-note', 'What is to be known of this unit', 'Keep the note', async (text) => {
+      try { await post(`/api/units/${encodeURIComponent(unit.id)}/note`, { text, who: me() }); await load(); return true; } catch (failure) { refuse(failure); return false; }
     }), { class: 'second', key: 'add-note' }));
 }
 
@@ -1525,7 +1572,9 @@ function startScreen(unit) {
   return [
     unit ? unitHead(unit, title) : [el('h1', {}, title), el('p', { class: 'quiet' }, list ? `${list.title}, ${list.drawing}, revision ${list.revision}` : '')],
     el('form', { onsubmit: (event) => { event.preventDefault(); startTest(unit, retest); } },
-      el('div', { class: 'fields' }, field('tester', 'Who holds the probes', { kept: page.state.tester, required: true })),
+      ledByAnother() ? el('p', { class: 'banner unsure' }, sign('unsure'), el('span', {}, el('strong', {}, `${page.state.tester} leads a test at this bench. `), 'Ask first: from here on it is led in your name, and what was read stays under the other.')) : null,
+      page.who.shop ? el('p', {}, `${page.who.name} holds the probes.`)
+        : el('div', { class: 'fields' }, field('tester', 'Who holds the probes', { kept: page.state.tester, required: true })),
       retest ? reworkFields(unit) : null,
       el('section', {}, el('h2', {}, 'Conditions'), el('p', { class: 'help' }, 'What is left blank stays as the station has it.'), el('div', { class: 'fields' }, conditionFields(known))),
       el('button', { class: 'wide', key: 'start' }, unit?.underWay ? 'Go on' : 'Start'))];
@@ -1551,7 +1600,7 @@ async function startTest(unit, retest) {
   const { id, part: serial } = page.route;
   const opened = [...document.querySelectorAll('input[name=opened]:checked')].map((box) => box.value);
   const touched = draft('touched').split(/[,;+\s]+/).filter(Boolean);
-  const body = { ...(unit ? { unit: unit.id } : { list: id, serial }), tester: draft('tester', page.state.tester),
+  const body = { ...(unit ? { unit: unit.id } : { list: id, serial }), tester: page.who.shop ? page.who.name : draft('tester', page.state.tester), takeOver: ledByAnother(),
     conditions: changedConditions(knownConditions(unit)), opened: retest ? opened : [], touched: retest ? touched : [], why: retest ? draft('rework-why') : '' };
   if (await act('start', body)) {
     page.drafts.clear();
@@ -1569,7 +1618,7 @@ function readingsScreen(unit) {
     el('p', { class: 'quiet' }, 'A reading that is taken back stays in the record, and counts no longer. What it showed is not proven then.'),
     el('div', { class: 'fields' },
       field('reading-search', 'A point, a day or a person', { type: 'search', autocapitalize: 'off', spellcheck: 'false', oninput: loadSoon }),
-      field('reading-who', 'Who takes back', { kept: page.state.tester })),
+      page.who.shop ? null : field('reading-who', 'Who takes back', { kept: page.state.tester })),
     !doc ? waiting() : !doc.readings.length ? el('p', {}, 'No reading is found.') : el('ol', { class: 'readings' }, doc.readings.map((row) => readingRow(unit, row))),
     doc?.more ? el('p', { class: 'quiet' }, `${many(doc.more, 'reading', 'readings')} more: say more of what you look for.`) : null];
 }
@@ -1578,13 +1627,13 @@ function readingRow(unit, row) {
   const kind = row.takenBack ? 'back' : row.outcome;
   return el('li', { key: row.cell }, sign(kind),
     el('p', {}, el('b', {}, row.value), ` ${row.text}`, el('span', { class: 'place' }, [row.takenBack ? 'Taken back' : OUTCOMES[row.outcome], row.at, row.who, row.cell].filter(Boolean).join(', '))),
-    row.takenBack ? null : press('Take back', () => takeBackDialog(unit, row), { class: 'second', key: `back-${row.cell}`, 'aria-label': `Take back ${row.text}, ${row.value}` }));
+    row.takenBack || !may('take-back') ? null : press('Take back', () => takeBackDialog(unit, row), { class: 'second', key: `back-${row.cell}`, 'aria-label': `Take back ${row.text}, ${row.value}` }));
 }
 
 const MISREAD = ['The probe slipped', 'It was another pin', 'The switch stood otherwise', 'It was typed wrong'];
 
 function takeBackDialog(unit, row) {
-  const who = draft('reading-who', page.state.tester);
+  const who = page.who.shop ? me() : draft('reading-who', page.state.tester);
   if (!who) { notice('Say first who takes it back.', 'bad'); return; }
   reasonDialog('Take back', `${row.text}: ${row.value}. It stays in the record as taken back.`, MISREAD, async (why) => {
     try {
@@ -1610,14 +1659,14 @@ function ticksScreen(unit) {
   return [
     unitHead(unit, `Unit ${unit.serial}: ends made`),
     el('div', { class: 'fields' },
-      field('tick-who', 'Who ticks', { kept: page.state.tester, oninput: later }),
+      page.who.shop ? null : field('tick-who', 'Who ticks', { kept: page.state.tester, oninput: later }),
       field('tick-item', 'Item', { kept: item, onchange: later, options: items.map((ref) => el('option', { value: ref }, ref)) }, 'select')),
     el('p', { class: 'quiet' }, `${item}: ${made.length} of ${mine.length} made, ${mine.filter((end) => end.checked).length} checked by a second person, ${untested} made and not yet tested.`),
     el('ol', { class: 'ticks' }, mine.map((end) => tickRow(unit, end, states.get(end.pin))))];
 }
 
 function tickRow(unit, end, state) {
-  const who = draft('tick-who', page.state.tester);
+  const who = page.who.shop ? me() : draft('tick-who', page.state.tester);
   const send = (what) => async () => {
     if (!who) { notice('Say first who ticks.', 'bad'); return; }
     const path = `/api/units/${encodeURIComponent(unit.id)}/ticks`;
@@ -1636,7 +1685,7 @@ function tickRow(unit, end, state) {
     el('p', { class: 'end' }, el('b', {}, `${end.item}-${end.pin}`), el('span', {}, ` ${end.wire}`)),
     el('p', { class: 'tested' }, STATES[state]?.sign ? sign(STATES[state].sign) : null, state === 'proven' ? 'tested' : state === 'failing' ? 'failing' : 'not tested'),
     el('p', { class: 'place' }, end.made ? `made by ${end.made.who}, ${clock(end.made.at)}` : 'not made', end.checked ? `; checked by ${end.checked.who}, ${clock(end.checked.at)}` : ''),
-    el('div', { class: 'row' },
+    !may('tick') ? null : el('div', { class: 'row' },
       end.made ? el('span', { class: 'done' }, sign('good'), 'Made') : press('Made', send('made'), said('Made')),
       !end.made ? null : end.checked ? el('span', { class: 'done' }, sign('good'), 'Checked')
         : own ? el('span', { class: 'quiet' }, 'Another person checks') : press('Checked', send('checked'), said('Checked')),
@@ -1687,7 +1736,7 @@ function recordScreen(unit) {
       unit.open.sentences.length ? el('section', {}, el('h2', {}, 'What is still open'), openList(unit.open)) : null,
       el('section', { 'aria-labelledby': 'signed' }, el('h2', { id: 'signed' }, 'Signatures'),
         signatures.length ? el('ul', {}, signatures.map((entry) => el('li', {}, `${entry.who}: ${entry.text} ${day(entry.at)} ${clock(entry.at)}`))) : el('p', {}, 'Nobody has signed.')),
-      signPart(unit))];
+      may('sign') ? signPart(unit) : null)];
 }
 
 function signPart(unit) {
@@ -1695,7 +1744,7 @@ function signPart(unit) {
     event.preventDefault();
     try {
       const key = draft('sign-key');
-      await post(`/api/units/${encodeURIComponent(unit.id)}/sign`, { who: draft('sign-who'), role: byId('field-sign-role').value, key, passphrase: byId('field-sign-pass').value });
+      await post(`/api/units/${encodeURIComponent(unit.id)}/sign`, { who: page.who.shop ? me() : draft('sign-who'), role: byId('field-sign-role').value, key, passphrase: byId('field-sign-pass').value });
       forget('sign-who', 'sign-key', 'sign-role');
       const { open } = await ask('/api/keys');
       await load();
@@ -1709,8 +1758,8 @@ function signPart(unit) {
   };
   return el('section', { 'aria-labelledby': 'sign' }, el('h2', { id: 'sign' }, 'Sign'),
     el('form', { class: 'fields', onsubmit: send },
-      field('sign-who', 'Name', { required: true, autocomplete: 'name' }),
-      field('sign-role', 'As', { options: ROLES.map(([value, label]) => el('option', { value }, label)) }, 'select'),
+      page.who.shop ? ofWhom(me()) : field('sign-who', 'Name', { required: true, autocomplete: 'name' }),
+      field('sign-role', 'As', { options: ROLES.filter(([value]) => !page.who.shop || page.who.roles.includes(value)).map(([value, label]) => el('option', { value }, label)) }, 'select'),
       field('sign-key', 'Key file on the bench', { required: true, autocapitalize: 'off', spellcheck: 'false' }),
       field('sign-pass', 'Its passphrase', { type: 'password', autocomplete: 'off' }),
       el('button', { class: 'wide', key: 'sign' }, 'Sign this record')));
@@ -1825,6 +1874,7 @@ function doKeys() {
 
 /** Space, Page Down and Enter take, unless the keyboard stands on a button; Page Down always does. */
 function bigKey(event) {
+  if (looksOnOnly()) return false;
   if (byId('dialog').open || page.route.screen !== 'bench' || !page.state?.session) return false;
   const onButton = event.target instanceof Element && event.target.matches('button:focus-visible, a:focus-visible, summary:focus-visible');
   if (event.key === 'PageDown' || ((event.key === ' ' || event.key === 'Enter') && !onButton)) {
@@ -1843,9 +1893,11 @@ function bigKey(event) {
 }
 
 const UNIT_KEYS = { m: 'mΩ', k: 'kΩ', M: 'MΩ', G: 'GΩ', r: 'Ω', R: 'Ω' };
+const looksOnOnly = () => page.out || (page.route.screen === 'bench' && ledByAnother());
 const LETTERS = { s: skipDialog, n: noteDialog, p: photoDialog, '/': jumpDialog, '?': whyDialog, '+': moreDialog, c: confirmCautions };
 
 function letterKey(key) {
+  if (looksOnOnly()) return;
   const box = byId('dialog');
   if (box.open) {
     if (performance.now() - page.shown.dialog > TOO_SOON_MS) box.querySelector(`[data-choice="${CSS.escape(key)}"]`)?.click();
@@ -1868,13 +1920,241 @@ function onDrop(event) {
   const [file] = event.dataTransfer?.files ?? [];
   if (!file && event.type === 'drop') return;
   event.preventDefault();
+  if (page.out || !may('list')) return;
   document.documentElement.classList.toggle('over', event.type === 'dragover');
   if (event.type === 'drop') sendList(file);
 }
 
+// ---------------------------------------------------------------- who signed in
+
+/** Asked once at the beginning, and whenever a visit may have ended. */
+async function askWho() {
+  try {
+    page.who = await ask('/api/who');
+    if (page.who.shop && !page.who.name) signedOut();
+  } catch (failure) {
+    refuse(failure);
+  }
+}
+
+/** Nothing of the shop stays on a tablet that nobody is signed in at. */
+function signedOut() {
+  if (page.out) return;
+  const name = page.who.name;
+  page.events?.close();
+  Object.assign(page, { out: true, before: name, events: null, state: null, people: null, shop: null, notice: null, lastUnit: '', search: '', link: 'here',
+    who: { shop: true, name: '', roles: [], may: [] }, docs: { units: null, unit: null, ticks: null, readings: null, difference: null, list: null } });
+  page.faces.clear();
+  page.drafts.clear();
+  page.drafts.set('sign-in-name', name);
+  closeDialog();
+  if (name) tell('You are signed out.');
+  later();
+}
+
+function renderSignIn() {
+  document.documentElement.dataset.screen = 'sign-in';
+  document.title = 'Sign in: ringout bench';
+  byId('skip').textContent = 'To the content';
+  put(byId('top'), el('p', { class: 'station' }, 'ringout bench'));
+  put(byId('banners'), page.notice ? el('div', { class: `banner ${page.notice.kind}` }, sign(page.notice.kind === 'bad' ? 'bad' : 'none'),
+    el('span', {}, page.notice.text), press('Close', closeNotice, { key: 'close-notice' })) : null);
+  put(byId('main'), [el('h1', {}, 'Sign in'),
+    el('form', { class: 'fields', onsubmit: (event) => { event.preventDefault(); signIn(); } },
+      field('sign-in-name', 'Name', { required: true, autocomplete: 'username', autocapitalize: 'words', spellcheck: 'false' }),
+      field('sign-in-pass', 'Passphrase', { type: 'password', required: true, autocomplete: 'current-password' }),
+      el('button', { class: 'wide', key: 'sign-in' }, 'Sign in')),
+    el('p', { class: 'quiet' }, 'An administrator can give you another passphrase.')]);
+  arrive('sign-in//');
+}
+
+async function signIn() {
+  if (page.busy) return;
+  page.busy = true;
+  try {
+    const who = await post('/api/sign-in', { name: draft('sign-in-name'), passphrase: byId('field-sign-in-pass').value });
+    Object.assign(page, { who, out: false, stale: true, notice: null });
+    page.drafts.clear();
+    // The same person goes on where he was; another begins at the beginning.
+    if (page.before && page.before !== who.name) history.replaceState(null, '', '#/units');
+    listen();
+    routed();
+  } catch (failure) {
+    refuse(failure);
+    forget('sign-in-pass');
+    later();
+  } finally {
+    page.busy = false;
+  }
+}
+
+async function signOut(everywhere) {
+  try {
+    await post('/api/sign-out', { everywhere });
+    signedOut();
+  } catch (failure) {
+    refuse(failure);
+  }
+}
+
+/** Whose passphrase a form is about: a browser that keeps passphrases asks for it. */
+const ofWhom = (name) => el('input', { type: 'text', autocomplete: 'username', value: name, hidden: true, readonly: true });
+
+function signedInPart() {
+  const change = async (event) => {
+    event.preventDefault();
+    try {
+      page.who = await post('/api/passphrase', { now: byId('field-pass-now').value, next: byId('field-pass-next').value });
+      closeDialog();
+      notice('Your passphrase is another now. Wherever else you had signed in, that has ended.');
+    } catch (failure) {
+      closeDialog();
+      refuse(failure);
+    }
+    forget('pass-now', 'pass-next');
+  };
+  return el('section', { 'aria-labelledby': 'signed-in' }, el('h3', { id: 'signed-in' }, `Signed in: ${page.who.name}`),
+    el('p', { class: 'quiet' }, page.who.roles.map(roleName).join(', ')),
+    el('div', { class: 'row' }, press('Sign out', () => signOut(false), { class: 'second', key: 'sign-out' }),
+      press('Sign out everywhere', () => signOut(true), { class: 'second', key: 'sign-out-everywhere' })),
+    fold('passphrase', 'Another passphrase', el('form', { class: 'fields', onsubmit: change }, ofWhom(page.who.name),
+      field('pass-now', 'As it is now', { type: 'password', required: true, autocomplete: 'current-password' }),
+      field('pass-next', 'The new one', { type: 'password', required: true, autocomplete: 'new-password', minlength: 12, help: '12 letters or more: some words do.' }),
+      el('button', { class: 'wide', key: 'change-pass' }, 'Change it'))));
+}
+
+// ---------------------------------------------------------------- people of the shop
+
+const ROLE_NAMES = { tester: 'Tester', inspector: 'Inspector', engineer: 'Engineer', lead: 'Lead hand', administrator: 'Administrator' };
+const roleName = (role) => ROLE_NAMES[role] ?? role;
+
+const COMINGS = {
+  added: 'came to the shop', roles: 'works as', passphrase: 'has a new passphrase', withdrawn: 'was withdrawn', 'out-everywhere': 'was signed out everywhere',
+  'signed-in': 'signed in', 'signed-out': 'signed out', 'turned-away': 'was turned away',
+};
+
+function roleTicks(key, chosen) {
+  return el('fieldset', {}, el('legend', {}, 'Works as'), Object.entries(ROLE_NAMES).map(([role, label]) => el('label', { class: 'choice' },
+    el('input', { type: 'checkbox', name: key, value: role, key: `${key}-${role}`, checked: chosen.includes(role) }), el('span', {}, label))));
+}
+
+const rolesTicked = (key) => [...document.querySelectorAll(`input[name="${key}"]:checked`)].map((box) => box.value);
+
+/** Says something of people; what comes back is all of them. */
+async function ofPeople(path, body, done) {
+  try {
+    await post(path, body);
+    page.people = await ask('/api/people?history');
+    closeDialog();
+    notice(done);
+    later();
+    return true;
+  } catch (failure) {
+    closeDialog();
+    refuse(failure);
+    return false;
+  }
+}
+
+function peopleScreen() {
+  const doc = page.people;
+  if (!doc) return [el('h1', {}, 'People'), waiting()];
+  const add = async (event) => {
+    event.preventDefault();
+    const name = draft('person-name');
+    if (await ofPeople('/api/people', { name, roles: rolesTicked('person-roles'), passphrase: byId('field-person-pass').value }, `${name} can sign in.`)) forget('person-name');
+    forget('person-pass');
+  };
+  return [el('h1', {}, 'People'),
+    el('ul', { class: 'people', 'aria-label': 'People' }, doc.people.map(personRow)),
+    el('section', { 'aria-labelledby': 'person-new' }, el('h2', { id: 'person-new' }, 'Somebody new'),
+      el('form', { class: 'fields', onsubmit: add },
+        field('person-name', 'Name, in full', { required: true, autocomplete: 'off', spellcheck: 'false', help: 'It stands beside whatever the person does, and stays.' }),
+        roleTicks('person-roles', []),
+        field('person-pass', 'First passphrase', { type: 'password', required: true, autocomplete: 'new-password', help: '12 letters or more. The person changes it under Set up.' }),
+        el('button', { class: 'wide', key: 'person-add' }, 'Let this person sign in'))),
+    el('section', { 'aria-labelledby': 'comings' }, el('h2', { id: 'comings' }, 'Who came in'),
+      el('ol', { class: 'history' }, [...doc.history].reverse().slice(0, 100).map((entry) => el('li', {},
+        el('p', { class: 'place' }, `${day(entry.at)} ${clock(entry.at)}`),
+        el('p', {}, [`${entry.name || 'Somebody'} ${COMINGS[entry.what] ?? entry.what}`, ...entry.more.filter(Boolean), entry.who && entry.who !== entry.name ? `says ${entry.who}` : ''].filter(Boolean).join(', '))))))];
+}
+
+function personRow(person) {
+  const path = `/api/people/${encodeURIComponent(person.name)}`;
+  return el('li', { key: `person-${person.name}` },
+    el('p', {}, el('b', {}, person.name), el('span', { class: 'place' }, person.signsIn ? person.roles.map(roleName).join(', ') : `withdrawn: ${person.withdrawn}`)),
+    person.signsIn ? el('div', { class: 'row' },
+      press('Roles', () => rolesDialog(person, path), { class: 'second', key: `roles-${person.name}`, 'aria-label': `Roles of ${person.name}` }),
+      press('New passphrase', () => passphraseDialog(person, path), { class: 'second', key: `pass-${person.name}`, 'aria-label': `New passphrase for ${person.name}` }),
+      press('Withdraw', () => textDialog(`Withdraw ${person.name}`, 'withdraw-why', 'Why', 'Withdraw', (why) => ofPeople(`${path}/withdraw`, { why }, `${person.name} signs in no more.`)),
+        { class: 'second', key: `withdraw-${person.name}`, 'aria-label': `Withdraw ${person.name}` })) : null);
+}
+
+function rolesDialog(person, path) {
+  dialog(`Roles of ${person.name}`, el('form', { onsubmit: (event) => {
+    event.preventDefault();
+    ofPeople(`${path}/roles`, { roles: rolesTicked('roles-of') }, `${person.name} works as said from now on.`);
+  } }, roleTicks('roles-of', person.roles), el('button', { class: 'wide', key: 'roles-keep' }, 'Keep')), 'Cancel');
+}
+
+function passphraseDialog(person, path) {
+  dialog(`New passphrase for ${person.name}`, el('form', { class: 'fields', onsubmit: (event) => {
+    event.preventDefault();
+    const passphrase = byId('field-pass-of').value;
+    forget('pass-of');
+    ofPeople(`${path}/passphrase`, { passphrase }, `${person.name} has a new passphrase, and is signed out everywhere.`);
+  } }, ofWhom(person.name), field('pass-of', 'Passphrase', { type: 'password', required: true, autocomplete: 'new-password', help: '12 letters or more.' }),
+  el('button', { class: 'wide', key: 'pass-keep' }, 'Keep')), 'Cancel');
+}
+
+// ---------------------------------------------------------------- what goes on in the shop
+
+const cells = (tag, ...texts) => texts.map((text, at) => (at === 0 && tag === 'td' ? el('th', { scope: 'row' }, text) : el(tag, tag === 'th' ? { scope: 'col' } : {}, text)));
+
+const sheet = (heads, rows) => el('div', { class: 'wide-table', tabindex: '0', role: 'region', 'aria-label': heads[0] }, el('table', { class: 'proof' },
+  el('thead', {}, el('tr', {}, cells('th', ...heads))), el('tbody', {}, rows.map((row) => el('tr', {}, cells('td', ...row))))));
+
+function shopScreen() {
+  const doc = page.shop;
+  if (!doc) return [el('h1', {}, 'Shop'), waiting()];
+  const unit = (one) => el('a', { href: link('unit', one.id), key: `shop-${one.id}` }, one.serial);
+  const part = (id, title, rows, none, table) => el('section', { 'aria-labelledby': id }, el('h2', { id }, title), rows.length ? table() : el('p', { class: 'quiet' }, none));
+  return [el('h1', {}, 'Shop'),
+    part('under-way', 'At the benches', doc.underWay, 'No test is under way.', () => sheet(['Bench', 'Who', 'Unit', 'Read last', 'Readings', 'Since', 'Meter due'],
+      doc.underWay.map((one) => [one.station, one.who, unit(one.unit), [one.last, clock(one.at)].filter(Boolean).join(', '), String(one.readings), one.since, one.calibrationDue]))),
+    part('waiting', 'Waits for an inspector', doc.waiting, 'Nothing waits.', () => sheet(['Unit', 'Drawing', 'Tested', 'By'],
+      doc.waiting.map((one) => [unit(one.unit), `${one.unit.drawing} ${one.unit.revision}`, one.day, one.who]))),
+    part('lots', 'Lots', doc.lots, 'No unit is in the store yet.', () => sheet(['List', 'Conform', 'Faulty', 'Not all proven', 'Under way'],
+      doc.lots.map((lot) => [`${lot.drawing} ${lot.revision}: ${lot.title}`, String(lot.conform), String(lot.faulty), String(lot.open), String(lot.underWay)]))),
+    el('div', { class: 'columns' }, oftenPart('places', 'Faults by place', doc), oftenPart('kinds', 'Faults by kind', doc)),
+    doc.more ? el('p', { class: 'quiet' }, `${many(doc.more, 'unit', 'units')} with faults more since ${doc.since}: not counted here.`) : null];
+}
+
+const oftenPart = (which, title, doc) => el('section', { 'aria-labelledby': which }, el('h2', { id: which }, title),
+  el('p', { class: 'quiet' }, `Units tested since ${doc.since} that have faults now.`),
+  doc[which].length ? bars(doc[which].slice(0, 12), title) : el('p', {}, 'None.'));
+
+/** Bars with an axis: how many units. The numbers stand beside them, too. */
+function bars(rows, title) {
+  const most = Math.max(...rows.map((row) => row.units));
+  const step = Math.max(1, Math.ceil(most / 5));
+  const end = Math.ceil(most / step) * step;
+  const [left, width, line] = [Math.max(40, ...rows.map((row) => row.what.length * 9 + 12)), 200, 30];
+  const x = (units) => left + (units / end) * width;
+  const bottom = rows.length * line + 4;
+  const marks = Array.from({ length: end / step + 1 }, (nothing, at) => at * step);
+  return draw('svg', { class: 'bars', viewBox: `0 0 ${left + width + 40} ${bottom + 48}`, role: 'img', 'aria-label': `${title}: ${rows.map((row) => `${row.what} ${many(row.units, 'unit', 'units')}`).join(', ')}` },
+    marks.map((mark) => [draw('path', { class: 'grid', d: `M${x(mark)} 0 V${bottom}` }), draw('text', { class: 'mark', x: x(mark), y: bottom + 18 }, String(mark))]),
+    draw('text', { class: 'mark', x: left + width / 2, y: bottom + 40 }, 'units'),
+    rows.map((row, at) => [
+      draw('text', { class: 'of', x: left - 8, y: at * line + 20 }, row.what),
+      draw('rect', { class: 'many', x: left, y: at * line + 5, width: x(row.units) - left, height: line - 10 }),
+      draw('text', { class: 'count', x: x(row.units) + 6, y: at * line + 20 }, String(row.units))]));
+}
+
 // ---------------------------------------------------------------- start
 
-function start() {
+async function start() {
   applyLook();
   for (const query of ['(prefers-color-scheme: dark)', '(prefers-contrast: more)']) matchMedia(query).addEventListener('change', applyLook);
   addEventListener('keydown', onKey, { capture: true });
@@ -1883,9 +2163,11 @@ function start() {
   for (const kind of ['dragover', 'dragleave', 'drop']) addEventListener(kind, onDrop);
   byId('skip').addEventListener('click', (event) => { event.preventDefault(); byId('main').focus(); });
   byId('dialog').addEventListener('close', () => byId('main').focus({ preventScroll: true }));
-  addEventListener('pageshow', (event) => { if (event.persisted) listen(); });
+  addEventListener('pageshow', (event) => { if (event.persisted && !page.out) listen(); });
   setInterval(watch, 1000);
-  listen();
+  setInterval(() => { if (page.route.screen === 'shop' && !page.out && !document.hidden && page.link === 'here') load(); }, SHOP_MS);
+  await askWho();
+  if (!page.out) listen();
   routed();
 }
 

@@ -18,7 +18,7 @@ class AskedTest {
   private static final Pattern OPTION = Pattern.compile("--[a-z-]+");
 
   /** Parts that are words on the command line and no option. */
-  private static final List<Part> WORDS = List.of(Part.WIRE, Part.POINT, Part.CELL);
+  private static final List<Part> WORDS = List.of(Part.WIRE, Part.POINT, Part.CELL, Part.PERSON);
 
   /** The commands that ask for a part. */
   private static List<String> commands(Part part) {
@@ -34,6 +34,7 @@ class AskedTest {
       case OTHERS -> List.of("check");
       case CELL -> List.of("store take-back");
       case WHO -> List.of("store note", "store take-back", "store sign");
+      case PERSON -> List.of("people add", "people role", "people withdraw");
       case SEAL_KEY, TRUSTED_KEY -> List.of("report");
     };
   }

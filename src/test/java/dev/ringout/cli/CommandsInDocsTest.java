@@ -81,6 +81,7 @@ class CommandsInDocsTest {
         readings, Files.createDirectory(folder.resolve("sheets")).resolve(readings.getFileName()));
     Files.createDirectory(folder.resolve("backup"));
     copySamples();
+    Files.writeString(folder.resolve("passphrase.txt"), "four lamps on a bridge\n");
     Files.writeString(folder.resolve("bench-1.csv"), "Name,Value\nprocedure,HSB-TP-07\n");
   }
 
@@ -105,7 +106,7 @@ class CommandsInDocsTest {
               ? folder.resolve(text.replaceFirst("^/", "")) + (text.endsWith("/") ? "/" : "")
               : text);
     }
-    if (command.matches("(?:units|store) ?.*|.*\\b(?:unit|station):.*")) {
+    if (command.matches("(?:units|store|people) ?.*|.*\\b(?:unit|station):.*")) {
       words.add("--store");
       words.add(folder.resolve("ringout.db"));
     }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.Ringout;
 import dev.ringout.jobs.UnitRequest.Touched;
 import dev.ringout.jobs.WrongRequest.Part;
+import dev.ringout.people.Role;
 import dev.ringout.seal.KeyFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
@@ -67,6 +69,7 @@ class WrongRequestTest {
       case WIRE -> () -> DOOR.found(new FoundJob.Request(list, "W11 on J1-A"));
       case CELL -> later("R. Adeyemi", new LaterJob.What.TakeBack(List.of("G14"), "slipped"));
       case WHO -> later("n/a", new LaterJob.What.Note("lid missing"));
+      case PERSON -> firstOfTheShop(Role.TESTER);
       case SEAL_KEY ->
           () ->
               DOOR.record(
@@ -83,6 +86,22 @@ class WrongRequestTest {
               DOOR.verify(
                   VerifyJob.Request.of(
                       folder.resolve("record.html"), List.of(folder.resolve("no-key.pem"))));
+    };
+  }
+
+  private Executable firstOfTheShop(Role role) {
+    return () -> {
+      String file = folder.resolve("people.db").toString();
+      try (StoreAtHand store = new StoreAtHand(file, Map.of())) {
+        Instant now = Instant.parse("2026-11-30T10:00:00Z");
+        Ringout.onFilesAnd(store)
+            .people()
+            .add(
+                "Rotimi Adeyemi",
+                Set.of(role),
+                "four lamps on a bridge",
+                new PeopleJob.Said("Rotimi Adeyemi", now));
+      }
     };
   }
 

@@ -42,6 +42,7 @@ class NoticesIT {
       Map.of(
           "Apache-2.0", "Apache-2.0.txt",
           "BSD-2-Clause", "BSD-2-Clause.txt",
+          "Bouncy Castle Licence", "bouncycastle/",
           "Eclipse Public License (EPL) 2.0", "EPL-2.0.md",
           "GNU Lesser GPL, Version 3", "LGPL-3.0.txt",
           "LGPL-2.1-only", "LGPL-2.1.txt",

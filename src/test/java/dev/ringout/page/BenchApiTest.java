@@ -74,6 +74,7 @@ class BenchApiTest {
   @Test
   void every_answer_is_as_its_schema_says() throws Exception {
     page.get("/api/state").is("state");
+    page.get("/api/who").is("who");
     page.get("/api/units").is("units");
     Answered state = begun();
     state = type(state, "OL").is("state");
@@ -85,6 +86,7 @@ class BenchApiTest {
     page.get("/api/units/" + unit + "/faces").is("faces");
     page.get("/api/units/" + unit + "/ticks").is("ticks");
     page.get("/api/keys").is("keys");
+    page.get("/api/shop").is("shop");
     page.post("/api/session/jump", Map.of("to", "no such wire")).isRefused(404);
     page.post("/api/session/take", Map.of("step", "another", "typed", "1")).isRefused(409);
     page.post("/api/session/take", Map.of("step", 7)).isRefused(400);

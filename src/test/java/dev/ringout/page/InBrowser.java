@@ -62,6 +62,8 @@ final class InBrowser implements BeforeAllCallback, BeforeEachCallback, AfterEac
     logs.enable(LogType.PERFORMANCE, Level.ALL);
     ChromeOptions options = new ChromeOptions();
     options.setBinary(BROWSER);
+    // A bench of a shop makes its certificate itself: ShopTest looks at it.
+    options.setAcceptInsecureCerts(true);
     options.setCapability("goog:loggingPrefs", logs);
     options.addArguments(
         "--headless",
@@ -153,7 +155,7 @@ final class InBrowser implements BeforeAllCallback, BeforeEachCallback, AfterEac
         while (address.find()) {
           if (!address
               .group(1)
-              .matches("(http://127\\.0\\.0\\.1:.*|data:.*|blob:.*|chrome.*|about:.*|)")) {
+              .matches("(https?://127\\.0\\.0\\.1:.*|data:.*|blob:.*|chrome.*|about:.*|)")) {
             foreign.add(address.group(1));
           }
         }

@@ -26,7 +26,7 @@ class LooksIT {
           new int[] {1920, 1080});
 
   /** Whatever is cut off at the side, is too small for a glove, or lies on something else. */
-  private static final String WRONG =
+  static final String WRONG =
       """
       const wrong = [];
       const wide = document.documentElement.scrollWidth - innerWidth;

@@ -59,6 +59,7 @@ class SqliteStoreTest extends StoreContract {
     try (Store store = Stores.open(address, environment(), true)) {
       store.add(sheet("0418", "a", "1"));
       store.keep(new Station("bench 1", "2026-11-30T10:00:00Z", "procedure\tHSB-TP-07"));
+      store.tell(new SaidOfPeople(SaidOfPeople.Kind.SIGNED_IN, "", "", "A"));
     }
     return address;
   }
@@ -238,7 +239,8 @@ class SqliteStoreTest extends StoreContract {
 
   /** To a trigger an insert that replaces is no deletion. */
   @ParameterizedTest
-  @ValueSource(strings = {"harness", "harness_part", "unit", "session", "entry", "station"})
+  @ValueSource(
+      strings = {"harness", "harness_part", "unit", "session", "entry", "station", "people"})
   void a_row_is_not_replaced_by_adding_it_again(String table) throws Exception {
     StoreAddress address = withOneUnit();
     try (Store store = Stores.open(address, Map.of(), true)) {

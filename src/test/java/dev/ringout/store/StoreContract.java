@@ -228,6 +228,91 @@ abstract class StoreContract {
   /** Statements differ in how they write bytes. */
   abstract String changedPart();
 
+  private static SaidOfPeople said(SaidOfPeople.Kind kind, String name) {
+    return new SaidOfPeople(kind, "2026-11-30T10:00:00Z", "M. Lindqvist", name + "\tmore");
+  }
+
+  private StoreAddress withPeople() throws StoreTrouble {
+    StoreAddress address = empty();
+    try (Store store = open(address)) {
+      store.decide(
+          0, List.of(said(SaidOfPeople.Kind.ADDED, "A"), said(SaidOfPeople.Kind.PASSPHRASE, "A")));
+      store.tell(said(SaidOfPeople.Kind.SIGNED_IN, "A"));
+      store.tell(said(SaidOfPeople.Kind.TURNED_AWAY, ""));
+      store.decide(2, List.of(said(SaidOfPeople.Kind.ROLES, "A")));
+    }
+    return address;
+  }
+
+  @Test
+  void what_decides_who_may_come_in_is_told_from_who_came() throws StoreTrouble {
+    try (Store store = open(withPeople())) {
+      assertEquals(5, store.people().size());
+      assertEquals(
+          List.of("added", "passphrase", "roles"),
+          store.peopleWhoMay().stream().map(Entry::kind).toList());
+      assertEquals(5, store.peopleWhoMay().get(2).seq());
+      assertEquals(List.of(), Stores.check(store).findings());
+    }
+  }
+
+  /** Two terminals at once could take the last two administrators away. */
+  @Test
+  void who_decides_on_what_has_changed_meanwhile_is_told_so() throws StoreTrouble {
+    try (Store store = open(withPeople())) {
+      List<SaidOfPeople> gone = List.of(said(SaidOfPeople.Kind.WITHDRAWN, "A"));
+      assertThrows(StoreTrouble.class, () -> store.decide(2, gone));
+      assertEquals(5, store.people().size());
+      store.decide(5, gone);
+      assertEquals(6, store.people().size());
+    }
+  }
+
+  @Test
+  void what_is_kept_of_people_is_a_chain_too() throws Exception {
+    for (String tampering :
+        List.of(
+            "update people set body = 'B' where seq = 1",
+            "delete from people where seq = 3",
+            "update people set who = 'X' where seq = 4")) {
+      StoreAddress address = withPeople();
+      String before;
+      try (Store store = open(address)) {
+        before = Stores.check(store).digest();
+      }
+      behindItsBack(address, tampering);
+      try (Store store = open(address)) {
+        StoreState state = Stores.check(store);
+        assertEquals(1, state.findings().size(), tampering);
+        assertEquals("people", state.findings().get(0).file());
+      }
+      behindItsBack(address, "delete from people where seq > 2");
+      try (Store store = open(address)) {
+        assertNotEquals(before, Stores.check(store).digest(), "what was cut off is in the digest");
+      }
+    }
+  }
+
+  @Test
+  void people_are_copied_behind_those_that_are_there_and_nothing_where_both_went_on()
+      throws StoreTrouble {
+    StoreAddress address = withPeople();
+    try (Store from = open(address);
+        Store to = open(empty())) {
+      assertEquals(List.of(), Stores.copy(from, to).parted());
+      from.tell(said(SaidOfPeople.Kind.SIGNED_OUT, "A"));
+      assertEquals(List.of(), Stores.copy(from, to).parted());
+      assertEquals(from.people(), to.people());
+      to.tell(said(SaidOfPeople.Kind.SIGNED_IN, "A"));
+      assertEquals(List.of(), Stores.copy(from, to).parted(), "has all of it, and more");
+      from.tell(said(SaidOfPeople.Kind.SIGNED_IN, "B"));
+      assertEquals(
+          List.of(Kind.TWO_HISTORIES),
+          Stores.copy(from, to).parted().stream().map(StoreFinding::kind).toList());
+      assertEquals(7, to.people().size());
+    }
+  }
+
   @Test
   void of_ten_writers_at_once_each_sheet_is_there_once() throws Exception {
     StoreAddress address = empty();

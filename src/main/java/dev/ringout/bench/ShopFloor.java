@@ -1,0 +1,271 @@
+package dev.ringout.bench;
+
+import dev.ringout.check.CheckResult.Verdict;
+import dev.ringout.check.Checker;
+import dev.ringout.diagnose.Fault;
+import dev.ringout.jobs.KeptVerdict;
+import dev.ringout.jobs.LedTests;
+import dev.ringout.jobs.LedTests.UnitAtBench;
+import dev.ringout.jobs.UnitsJob.Listed;
+import dev.ringout.readings.Job;
+import dev.ringout.readings.Reading;
+import dev.ringout.readings.TimeOfReading;
+import dev.ringout.standards.Tables;
+import dev.ringout.store.StoreTrouble;
+import dev.ringout.store.StoredUnit;
+import dev.ringout.words.FaultSentences;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * The shop as its lead hand sees it: what is under way at which bench, what waits for an inspector,
+ * the lots, and the faults of the last seven days. All of it is read from the store, so each bench
+ * of the shop shows the same.
+ */
+public final class ShopFloor {
+  private static final int DAYS = 7;
+  private static final int MOST_UNDER_WAY = 60;
+
+  /** Of those that conform, the newest: whether an inspector has signed is looked up for each. */
+  private static final int MOST_LOOKED_AT = 300;
+
+  /** Each is checked anew, the newest first. */
+  private static final int MOST_FAULTY = 60;
+
+  private final LedTests tests;
+  private final Map<String, Set<Found>> known = new LinkedHashMap<>();
+
+  /** Of a store. */
+  public ShopFloor(LedTests tests) {
+    this.tests = tests;
+  }
+
+  /**
+   * All of it.
+   *
+   * @param more units whose faults of the week were not looked at, for there are too many
+   */
+  public record Seen(
+      List<UnderWay> underWay,
+      List<Waiting> waiting,
+      List<Lot> lots,
+      List<Often> places,
+      List<Often> kinds,
+      LocalDate since,
+      int more) {
+    /** What is given can't be changed afterwards. */
+    public Seen {
+      underWay = List.copyOf(underWay);
+      waiting = List.copyOf(waiting);
+      lots = List.copyOf(lots);
+      places = List.copyOf(places);
+      kinds = List.copyOf(kinds);
+    }
+  }
+
+  /**
+   * A test that is under way.
+   *
+   * @param last what was read last there, and when; empty where nothing was
+   * @param calibrationDue of the meter, as its sheet Job has it
+   */
+  public record UnderWay(
+      StoredUnit unit,
+      String station,
+      String who,
+      String since,
+      String last,
+      String at,
+      int readings,
+      String calibrationDue) {}
+
+  /** A unit that conforms, and that no inspector has signed since it was last read. */
+  public record Waiting(StoredUnit unit, String day, String who) {}
+
+  /** How the units of one list stand. */
+  public record Lot(
+      String title, String drawing, String revision, int conform, int faulty, int open, int led) {}
+
+  /** Something that was found on so many units. */
+  public record Often(String what, int units) {}
+
+  /** A fault of a unit: where and of which kind. */
+  private record Found(String place, String kind) {}
+
+  /**
+   * Looks at all units.
+   *
+   * @param units as they stood when they were last read
+   * @throws StoreTrouble where the store can't be read
+   */
+  public Seen look(List<Listed> units, LocalDate today) throws StoreTrouble {
+    List<Listed> newest = new ArrayList<>(units);
+    newest.sort(Comparator.comparing(Listed::started).reversed());
+    LocalDate since = today.minusDays(DAYS - 1L);
+    List<Listed> faulty = newest.stream().filter(one -> isFaultySince(one, since)).toList();
+    Map<String, Integer> places = new TreeMap<>();
+    Map<String, Integer> kinds = new TreeMap<>();
+    for (Listed one : first(faulty, MOST_FAULTY)) {
+      Set<Found> found = found(one);
+      found.stream().map(Found::place).distinct().forEach(at -> places.merge(at, 1, Integer::sum));
+      found.stream().map(Found::kind).distinct().forEach(at -> kinds.merge(at, 1, Integer::sum));
+    }
+    return new Seen(
+        underWay(newest),
+        waiting(newest),
+        lots(units),
+        often(places),
+        often(kinds),
+        since,
+        Math.max(0, faulty.size() - MOST_FAULTY));
+  }
+
+  private static <T> List<T> first(List<T> all, int most) {
+    return all.subList(0, Math.min(most, all.size()));
+  }
+
+  private static Optional<Verdict> verdict(Listed one) {
+    return one.asWritten() ? one.verdict().flatMap(KeptVerdict::verdict) : Optional.empty();
+  }
+
+  private static boolean isFaultySince(Listed one, LocalDate since) {
+    return verdict(one).equals(Optional.of(Verdict.FAULTS))
+        && day(one).filter(day -> !day.isBefore(since)).isPresent();
+  }
+
+  private static Optional<LocalDate> day(Listed one) {
+    try {
+      return Optional.of(LocalDate.parse(one.started()));
+    } catch (DateTimeParseException e) {
+      // A sheet that was brought in may say no day, or one of its own form.
+      return Optional.empty();
+    }
+  }
+
+  private List<UnderWay> underWay(List<Listed> newest) throws StoreTrouble {
+    List<Listed> open = newest.stream().filter(one -> one.verdict().isEmpty()).toList();
+    List<UnderWay> underWay = new ArrayList<>();
+    for (Listed one : first(open, MOST_UNDER_WAY)) {
+      tests.unit(one.unit()).result().flatMap(unit -> underWay(one, unit)).ifPresent(underWay::add);
+    }
+    return underWay;
+  }
+
+  private static Optional<UnderWay> underWay(Listed one, UnitAtBench unit) {
+    if (unit.underWay().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Job> parts =
+        unit.readings().jobs().stream()
+            .filter(job -> unit.underWay().get().session().holds(job.file()))
+            .toList();
+    List<Reading> taken =
+        unit.readings().readings().stream()
+            .filter(reading -> parts.stream().anyMatch(job -> job.holds(reading.place())))
+            .toList();
+    Optional<Reading> last = taken.stream().reduce((earlier, later) -> later);
+    // A test begins with its sheet Job: without one it is not there yet.
+    return parts.stream()
+        .reduce((earlier, later) -> later)
+        .map(job -> underWay(one, job, last, taken.size()));
+  }
+
+  private static UnderWay underWay(Listed one, Job job, Optional<Reading> last, int readings) {
+    return new UnderWay(
+        one.unit(),
+        job.value("station"),
+        job.value("operator"),
+        one.started(),
+        last.map(Reading::subject).orElse(""),
+        last.flatMap(Reading::time).map(TimeOfReading::at).map(Object::toString).orElse(""),
+        readings,
+        job.value("calibration due"));
+  }
+
+  private List<Waiting> waiting(List<Listed> newest) throws StoreTrouble {
+    List<Listed> conforming =
+        newest.stream().filter(one -> verdict(one).equals(Optional.of(Verdict.CONFORMS))).toList();
+    List<Waiting> waiting = new ArrayList<>();
+    for (Listed one : first(conforming, MOST_LOOKED_AT)) {
+      if (!tests.isInspected(one.unit())) {
+        waiting.add(new Waiting(one.unit(), one.started(), one.who()));
+      }
+    }
+    return waiting;
+  }
+
+  /** What a unit was found to have: the same as long as nothing is read of it. */
+  private synchronized Set<Found> found(Listed one) throws StoreTrouble {
+    String as = UnitPage.id(one.unit()) + " " + one.sessions() + " " + one.verdict();
+    Set<Found> before = known.get(as);
+    if (before != null) {
+      return before;
+    }
+    Set<Found> found = new LinkedHashSet<>();
+    Optional<UnitAtBench> unit = tests.unit(one.unit()).result();
+    if (unit.isPresent()) {
+      Checker checker = Checker.of(unit.get().list().harness(), Tables.published());
+      for (Fault fault :
+          checker.check(unit.get().readings(), Optional.empty(), List.of()).diagnosis().faults()) {
+        String kind = FaultSentences.kind(fault).replace('-', ' ');
+        fault.items().forEach(item -> found.add(new Found(item, kind)));
+      }
+    }
+    known.put(as, found);
+    return found;
+  }
+
+  private static List<Lot> lots(List<Listed> units) {
+    Map<String, Lot> lots = new LinkedHashMap<>();
+    for (Listed one : units) {
+      StoredUnit unit = one.unit();
+      Lot none = new Lot(unit.title(), unit.drawing(), unit.revision(), 0, 0, 0, 0);
+      lots.merge(unit.harness(), with(none, one), ShopFloor::both);
+    }
+    return List.copyOf(lots.values());
+  }
+
+  private static Lot with(Lot lot, Listed one) {
+    boolean led = one.verdict().isEmpty();
+    Optional<Verdict> verdict = verdict(one);
+    boolean conforms = verdict.equals(Optional.of(Verdict.CONFORMS));
+    boolean faulty = verdict.equals(Optional.of(Verdict.FAULTS));
+    return both(
+        lot,
+        new Lot(
+            lot.title(),
+            lot.drawing(),
+            lot.revision(),
+            conforms ? 1 : 0,
+            faulty ? 1 : 0,
+            led || conforms || faulty ? 0 : 1,
+            led ? 1 : 0));
+  }
+
+  private static Lot both(Lot one, Lot other) {
+    return new Lot(
+        one.title(),
+        one.drawing(),
+        one.revision(),
+        one.conform() + other.conform(),
+        one.faulty() + other.faulty(),
+        one.open() + other.open(),
+        one.led() + other.led());
+  }
+
+  private static List<Often> often(Map<String, Integer> counted) {
+    return counted.entrySet().stream()
+        .map(one -> new Often(one.getKey(), one.getValue()))
+        .sorted(Comparator.comparingInt(Often::units).reversed())
+        .toList();
+  }
+}

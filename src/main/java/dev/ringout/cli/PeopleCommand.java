@@ -1,0 +1,175 @@
+package dev.ringout.cli;
+
+import dev.ringout.jobs.PeopleJob;
+import dev.ringout.jobs.WrongRequest;
+import dev.ringout.json.PeopleJson;
+import dev.ringout.people.Member;
+import dev.ringout.people.Role;
+import dev.ringout.store.StoreTrouble;
+import dev.ringout.text.PeopleText;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code ringout people}: who may sign in to the benches of a shop. */
+@Command(
+    name = "people",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description =
+        "Says who may sign in to the benches of a shop, and as what: tester, inspector, engineer,"
+            + " lead, administrator.")
+final class PeopleCommand implements Runnable {
+  private static final String NAME = "NAME";
+  private static final String ROLE = "--role";
+  private static final String PASSPHRASE = "--passphrase";
+  private static final String FILE = "FILE";
+  private static final String PASSPHRASE_SAYS =
+      "The passphrase is the first line of FILE; else a terminal is asked.";
+  private static final String WHO = "--who";
+  private static final String WHO_SAYS = "Who says so.";
+
+  private final Output output;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  PeopleCommand(Output output) {
+    this.output = output;
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(
+        spec.commandLine(), "what of the people? add, role, passphrase, withdraw or list");
+  }
+
+  /** Something that is done with the people. */
+  private interface Deed {
+    Member done(PeopleJob people, PeopleJob.Said said) throws StoreTrouble, WrongRequest;
+  }
+
+  private int done(StoreOption at, String who, Deed deed) throws WrongRequest {
+    try {
+      Member member = deed.done(at.door().people(), new PeopleJob.Said(who, Instant.now()));
+      output.out().print(PeopleText.done(member, output.look()));
+      return ExitCode.DONE;
+    } catch (StoreTrouble e) {
+      return Trouble.say(output, at.store().shown(), e);
+    }
+  }
+
+  private String passphrase(String name, Optional<Path> file) {
+    return new Passphrase(output, spec.commandLine()).ofPerson(name, file);
+  }
+
+  private static Set<Role> set(List<Role> roles) {
+    return roles.isEmpty() ? EnumSet.noneOf(Role.class) : EnumSet.copyOf(roles);
+  }
+
+  @Command(
+      name = "add",
+      mixinStandardHelpOptions = true,
+      description = "Somebody comes to the shop. The first is an administrator.")
+  int add(
+      @Parameters(
+              paramLabel = NAME,
+              description = "The name, in full: it stands beside whatever the person does.")
+          String name,
+      @Option(
+              names = ROLE,
+              required = true,
+              split = ",",
+              paramLabel = "ROLE",
+              description =
+                  "As what: tester, inspector, engineer, lead, administrator; several with commas between.")
+          List<Role> roles,
+      @Option(names = PASSPHRASE, paramLabel = FILE, description = PASSPHRASE_SAYS)
+          Optional<Path> file,
+      @Option(names = WHO, required = true, paramLabel = NAME, description = WHO_SAYS) String who,
+      @Mixin StoreOption at)
+      throws WrongRequest {
+    String passphrase = passphrase(name, file);
+    return done(at, who, (people, said) -> people.add(name, set(roles), passphrase, said));
+  }
+
+  @Command(
+      name = "role",
+      mixinStandardHelpOptions = true,
+      description = "Somebody works as something else from now on.")
+  int role(
+      @Parameters(paramLabel = NAME, description = "The person.") String name,
+      @Option(
+              names = ROLE,
+              required = true,
+              split = ",",
+              paramLabel = "ROLE",
+              description = "All roles that the person has from now on.")
+          List<Role> roles,
+      @Option(names = WHO, required = true, paramLabel = NAME, description = WHO_SAYS) String who,
+      @Mixin StoreOption at)
+      throws WrongRequest {
+    return done(at, who, (people, said) -> people.roles(name, set(roles), said));
+  }
+
+  @Command(
+      name = "passphrase",
+      mixinStandardHelpOptions = true,
+      description =
+          "Gives somebody another passphrase; wherever the person had signed in, that ends.")
+  int passphrase(
+      @Parameters(paramLabel = NAME, description = "The person.") String name,
+      @Option(names = PASSPHRASE, paramLabel = FILE, description = PASSPHRASE_SAYS)
+          Optional<Path> file,
+      @Option(names = WHO, required = true, paramLabel = NAME, description = WHO_SAYS) String who,
+      @Mixin StoreOption at)
+      throws WrongRequest {
+    String passphrase = passphrase(name, file);
+    return done(at, who, (people, said) -> people.passphrase(name, passphrase, said));
+  }
+
+  @Command(
+      name = "withdraw",
+      mixinStandardHelpOptions = true,
+      description = "Somebody signs in no more. What the person did, and the name, stay.")
+  int withdraw(
+      @Parameters(paramLabel = NAME, description = "The person.") String name,
+      @Option(names = "--why", required = true, paramLabel = "TEXT", description = "Why.")
+          String why,
+      @Option(names = WHO, required = true, paramLabel = NAME, description = WHO_SAYS) String who,
+      @Mixin StoreOption at)
+      throws WrongRequest {
+    return done(at, who, (people, said) -> people.withdraw(name, why, said));
+  }
+
+  @Command(
+      name = "list",
+      mixinStandardHelpOptions = true,
+      description = "Lists the people; with --history whatever was said of them, and who came in.")
+  int list(
+      @Option(names = "--history", description = "Every entry instead: who said what, who came in.")
+          boolean history,
+      @Option(names = "--json", description = "One JSON document on standard output.") boolean json,
+      @Mixin StoreOption at) {
+    try {
+      PeopleJob people = at.door().people();
+      PeopleJob.Listed listed = people.list(history);
+      output.out().print(json ? PeopleJson.write(listed) : PeopleText.write(listed, output.look()));
+      return ExitCode.DONE;
+    } catch (StoreTrouble e) {
+      if (json) {
+        output.out().print(PeopleJson.refused(at.store().shown(), e.text()));
+      }
+      return Trouble.say(output, at.store().shown(), e);
+    }
+  }
+}

@@ -1,0 +1,150 @@
+package dev.ringout.page;
+
+import static dev.ringout.page.ShopWithPage.INSPECTOR;
+import static dev.ringout.page.ShopWithPage.LEAD;
+import static dev.ringout.page.ShopWithPage.SECOND_TESTER;
+import static dev.ringout.page.ShopWithPage.TESTER;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.ringout.page.ShopWithPage.Tablet;
+import dev.ringout.people.Role;
+import dev.ringout.support.Run;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a lead hand sees of the shop, and who may sign what he sees. */
+class ShopFloorTest {
+  @TempDir private Path folder;
+
+  @SuppressWarnings("NullAway.Init")
+  private ShopWithPage shop;
+
+  @BeforeEach
+  void open() throws Exception {
+    shop = new ShopWithPage(folder, BenchWithPage.lamps(folder));
+  }
+
+  @AfterEach
+  void close() {
+    shop.close();
+  }
+
+  private static Map<?, ?> map(Map<?, ?> of, String name) {
+    return (Map<?, ?>) Objects.requireNonNull(of.get(name), name);
+  }
+
+  private static List<?> list(Map<?, ?> of, String name) {
+    return (List<?>) Objects.requireNonNull(of.get(name), name);
+  }
+
+  private Map<?, ?> floor() throws Exception {
+    return ShopWithPage.json(shop.signedIn(LEAD).get("/api/shop"));
+  }
+
+  private Map<?, ?> begun(Tablet tester, String serial) throws Exception {
+    Map<?, ?> units = ShopWithPage.json(tester.get("/api/units"));
+    Object list = ((Map<?, ?>) list(units, "lists").get(0)).get("id");
+    HttpResponse<String> begun =
+        tester.post(
+            "/api/session/start",
+            Map.of("list", String.valueOf(list), "serial", serial, "takeOver", true));
+    assertEquals(200, begun.statusCode(), begun.body());
+    return map(ShopWithPage.json(begun), "session");
+  }
+
+  /** Reads every step as the list has it, but what goes to a broken point. */
+  private static void reads(Tablet tester, Map<?, ?> session, String brokenAt) throws Exception {
+    Map<?, ?> now = session;
+    while (now.get("step") != null) {
+      Map<?, ?> step = map(now, "step");
+      boolean joined = String.valueOf(map(step, "expected").get("text")).contains("mΩ");
+      boolean broken = !brokenAt.isEmpty() && step.toString().contains(brokenAt);
+      String typed = joined && !broken ? "0.07" : "OL";
+      HttpResponse<String> taken =
+          tester.post(
+              "/api/session/take", Map.of("step", String.valueOf(step.get("id")), "typed", typed));
+      assertEquals(200, taken.statusCode(), taken.body());
+      now = map(ShopWithPage.json(taken), "session");
+      if (now.get("offer") != null) {
+        now =
+            map(
+                ShopWithPage.json(tester.post("/api/session/lead", Map.of("follow", false))),
+                "session");
+      }
+    }
+  }
+
+  private String unit(String serial) throws Exception {
+    Map<?, ?> units = ShopWithPage.json(shop.signedIn(LEAD).get("/api/units?search=" + serial));
+    return String.valueOf(((Map<?, ?>) list(units, "units").get(0)).get("id"));
+  }
+
+  @Test
+  void a_test_that_is_led_is_seen_with_bench_person_and_last_reading() throws Exception {
+    Tablet tester = shop.signedIn(TESTER);
+    Map<?, ?> step = map(begun(tester, "S-1"), "step");
+    assertEquals(0, list(floor(), "waiting").size());
+    tester.post(
+        "/api/session/take", Map.of("step", String.valueOf(step.get("id")), "typed", "0.07"));
+    Map<?, ?> led = (Map<?, ?>) list(floor(), "underWay").get(0);
+    assertEquals("Bench 1", led.get("station"));
+    assertEquals(TESTER, led.get("who"));
+    assertEquals(1, led.get("readings"));
+    assertTrue(String.valueOf(led.get("last")).contains("J1-A"), led.toString());
+    assertEquals(1, ((Map<?, ?>) list(floor(), "lots").get(0)).get("underWay"));
+    assertEquals(403, shop.signedIn(SECOND_TESTER).get("/api/shop").statusCode());
+  }
+
+  @Test
+  void the_faults_of_the_week_are_counted_by_place_and_by_kind() throws Exception {
+    Tablet tester = shop.signedIn(TESTER);
+    for (String serial : List.of("S-2", "S-3")) {
+      reads(tester, begun(tester, serial), "J1-B");
+      assertEquals(200, tester.post("/api/session/finish", Map.of()).statusCode());
+    }
+    Map<?, ?> floor = floor();
+    assertEquals(2, ((Map<?, ?>) list(floor, "lots").get(0)).get("faulty"));
+    assertTrue(list(floor, "kinds").contains(Map.of("what", "open", "units", 2)), floor.toString());
+    assertTrue(list(floor, "places").contains(Map.of("what", "J1", "units", 2)), floor.toString());
+    assertEquals(List.of(), list(floor, "waiting"));
+  }
+
+  /** Two roles in one person: what counts is who held the probes. */
+  @Test
+  void what_conforms_waits_for_an_inspector_who_is_not_the_tester() throws Exception {
+    Path keys = Files.createDirectories(folder.resolve("keys"));
+    Path pass = Files.writeString(folder.resolve("pass"), "swing bridge\n");
+    assertEquals(
+        0, Run.of("report", "--new-key", keys.resolve("one.key"), "--passphrase", pass).code());
+    shop.door.people().roles(TESTER, Set.of(Role.TESTER, Role.INSPECTOR), ShopWithPage.said());
+    Tablet tester = shop.signedIn(TESTER);
+    reads(tester, begun(tester, "S-4"), "");
+    assertEquals(200, tester.post("/api/session/finish", Map.of()).statusCode());
+    Map<?, ?> waits = (Map<?, ?>) list(floor(), "waiting").get(0);
+    assertEquals("S-4", map(waits, "unit").get("serial"));
+    assertEquals(TESTER, waits.get("who"));
+
+    String sign = "/api/units/" + unit("S-4") + "/sign";
+    Map<String, Object> signature =
+        Map.of(
+            "role", "inspector", "key", "one.key", "passphrase", "swing bridge", "who", INSPECTOR);
+    HttpResponse<String> own = tester.post(sign, signature);
+    assertEquals(400, own.statusCode());
+    assertTrue(own.body().contains("can't sign as its inspector"), own.body());
+    assertEquals(1, list(floor(), "waiting").size());
+
+    HttpResponse<String> signed = shop.signedIn(INSPECTOR).post(sign, signature);
+    assertEquals(200, signed.statusCode(), signed.body());
+    assertEquals(List.of(), list(floor(), "waiting"));
+  }
+}
