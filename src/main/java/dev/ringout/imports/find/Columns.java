@@ -232,10 +232,14 @@ final class Columns {
       // DO16-3 in front of a column of terminals is a module and no point.
       boolean module =
           !isOneMore(column, points)
+              && !cells.mostly(cells.inWords())
               && pin.isPresent()
               && isWordedPin(pin.get())
               && (pin.get().index() > column.index() || cells.comesAgain());
-      boolean ofPoints = cells.points() * 10 >= cells.filled() * 7 || isOneMore(column, points);
+      boolean ofPoints =
+          cells.points() * 10 >= cells.filled() * 7
+              || cells.mostly(cells.inWords())
+              || isOneMore(column, points);
       if (!module && ofPoints) {
         points.add(new EndColumns(column, Optional.empty()));
       } else if (pin.isPresent() && cells.canBeItems()) {
@@ -937,13 +941,15 @@ final class Columns {
       Role after = columns.get(i + 1).role();
       boolean second =
           (strip.role() == Role.FROM && before == Role.FROM)
-              || (strip.role() == Role.TO && before == Role.TO);
+              || (strip.role() == Role.TO && (before == Role.TO || after == Role.TO));
       boolean named = strip.role() == Role.KEEP && isDesignated(strip);
       boolean open = second || named || strip.role() == Role.ITEM;
       if (open && !strip.heading().isEmpty() && profile(strip).canBePins()) {
         if (before == Role.FROM && after == Role.FROM_PIN) {
           set(strip, Role.FROM_STRIP, ColumnCertainty.LIKELY);
-        } else if (before == Role.TO && after == Role.TO_PIN) {
+        } else if ((before == Role.TO && after == Role.TO_PIN)
+            || (before == Role.TO_PIN && after == Role.TO)) {
+          // The far end may be the near one mirrored: pin, connector, device.
           set(strip, Role.TO_STRIP, ColumnCertainty.LIKELY);
         }
       }

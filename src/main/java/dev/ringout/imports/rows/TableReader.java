@@ -49,6 +49,7 @@ public abstract class TableReader {
   final Ends ends;
   final ListFindings findings;
   final TableCells cells;
+  final PinHeads heads;
   final Tally tally = new Tally();
   final Understanding into;
   private final boolean hasNotes;
@@ -67,6 +68,7 @@ public abstract class TableReader {
     this.ends = ends;
     this.findings = findings;
     this.into = into;
+    this.heads = new PinHeads(table);
     this.cells = new TableCells(table, words, findings);
     this.frames = new RowFrames(table, words, cells);
     this.doubts = new Doubts(table, words, ends, findings, tally);

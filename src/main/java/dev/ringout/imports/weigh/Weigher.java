@@ -14,6 +14,7 @@ import dev.ringout.imports.list.Hypothesis.Sample;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Said;
 import dev.ringout.imports.list.Weighed;
@@ -142,7 +143,18 @@ public final class Weigher {
     }
 
     private boolean isOfOtherEnds() {
-      return proposal.doubt() == Doubt.OTHER_ENDS;
+      return proposal.doubt() == Doubt.OTHER_ENDS || isByCells();
+    }
+
+    /** Whether the heading itself says whose pins they are. */
+    boolean isNamedByHeading(ListColumn column) {
+      return proposal.headed().stream()
+          .anyMatch(
+              headed -> headed.index() == column.index() && headed.item().equals(column.item()));
+    }
+
+    private boolean isByCells() {
+      return proposal.doubt() == Doubt.ENDS_BY_CELLS;
     }
 
     boolean makesWires() {
@@ -234,6 +246,10 @@ public final class Weigher {
 
   /** Ways that make no wires stand between what is little and what is something. */
   private static int rank(Tried one) {
+    if (one.isByCells()) {
+      // Behind that there are no wires, and before what has much against it.
+      return LITTLE - 2;
+    }
     if (one.isShownOnly()) {
       // Right behind pins and their names, which come before it.
       return LITTLE;
@@ -348,11 +364,19 @@ public final class Weigher {
   /** Which two columns are the ends; the pins beside them are theirs. */
   private static List<String> endsByLetter(Tried one, String where) {
     List<String> said = new ArrayList<>();
-    for (ListColumn column : one.proposal().table().columns()) {
-      if (column.role() == Role.FROM || column.role() == Role.TO) {
+    ListTable table = one.proposal().table();
+    for (ListColumn column : table.columns()) {
+      boolean headed =
+          (column.role() == Role.FROM_PIN && table.column(Role.FROM).isEmpty())
+              || (column.role() == Role.TO_PIN && table.column(Role.TO).isEmpty());
+      if (headed || column.role() == Role.FROM || column.role() == Role.TO) {
         said.add("--column");
         said.add(
-            sheetOf(where) + Place.columnLetters(column.index()) + "=" + column.role().title());
+            sheetOf(where)
+                + Place.columnLetters(column.index())
+                + "="
+                + column.role().title()
+                + (headed && !one.isNamedByHeading(column) ? " (" + column.item() + ")" : ""));
       }
     }
     return said;
