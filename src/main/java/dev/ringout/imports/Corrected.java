@@ -26,6 +26,7 @@ final class Corrected {
   private static final String BEHIND = "(?=\\s*(?:[;,&(\\n]|$))";
 
   private final Corrections said;
+  private final Map<String, String> texts = new LinkedHashMap<>();
   private final Map<String, Integer> counts = new LinkedHashMap<>();
   private final Map<String, Place> firsts = new HashMap<>();
   private final Map<String, Pattern> pieces = new LinkedHashMap<>();
@@ -33,7 +34,8 @@ final class Corrected {
 
   Corrected(Corrections said) {
     this.said = said;
-    for (String text : said.texts().keySet()) {
+    said.texts().forEach((text, meant) -> texts.put(CellText.clean(text), meant));
+    for (String text : texts.keySet()) {
       counts.put(text, 0);
       pieces.put(text, Pattern.compile(BEFORE + Pattern.quote(text) + BEHIND));
     }
@@ -41,7 +43,7 @@ final class Corrected {
   }
 
   Grid of(Grid grid) {
-    Grid own = said.texts().isEmpty() ? grid : grid.with(row -> amended(row, grid));
+    Grid own = texts.isEmpty() ? grid : grid.with(row -> amended(row, grid));
     List<Said<RowRange>> ranges =
         said.leftOut().stream().filter(one -> one.isOfSheet(grid.name())).toList();
     for (Said<RowRange> range : ranges) {
@@ -61,7 +63,7 @@ final class Corrected {
 
   private Cell amended(Cell cell, Place place) {
     String text = CellText.clean(cell.text());
-    String meant = said.texts().get(text);
+    String meant = texts.get(text);
     if (meant != null) {
       count(text, place);
       return as(cell, meant);
@@ -70,7 +72,7 @@ final class Corrected {
       Matcher matcher = piece.getValue().matcher(text);
       if (text.contains(piece.getKey()) && matcher.find()) {
         count(piece.getKey(), place);
-        String as = Matcher.quoteReplacement(said.texts().getOrDefault(piece.getKey(), ""));
+        String as = Matcher.quoteReplacement(texts.getOrDefault(piece.getKey(), ""));
         return as(cell, matcher.replaceAll("$1" + as));
       }
     }
@@ -90,7 +92,7 @@ final class Corrected {
   void report(Place whole, ListFindings findings) {
     counts.forEach(
         (text, count) -> {
-          String meant = said.texts().getOrDefault(text, "");
+          String meant = texts.getOrDefault(text, "");
           if (count > 0) {
             findings.note(
                 firsts.getOrDefault(text, whole), new SheetOddity.ReadAsSaid(text, meant, count));

@@ -80,6 +80,17 @@ class CorrectionsTest {
   }
 
   @Test
+  void dashes_and_blanks_of_other_kinds_do_not_matter() throws IOException {
+    Run run =
+        imported(
+            "From,To\nTB1-1,S1\u2013S4 pin B\nTB1-2,S5 pin A\nTB1-3,S6 pin A\n",
+            "--read-as",
+            "S1-S4  pin B=S1 pin B, S2 pin B");
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("S2-B"), run.out());
+  }
+
+  @Test
   void one_of_several_points_in_a_cell_is_read_as_the_user_says() throws IOException {
     Run asked = imported(NET);
     assertEquals(65, asked.code(), asked.out());

@@ -161,7 +161,7 @@ class MoreWaysToWriteTest {
 
   @Test
   void several_items_or_pins_in_a_name_are_not_one_point() throws IOException {
-    for (String open : new String[] {"S1-S4 pin B", "Motor X, 2B \u00b7 2A"}) {
+    for (String open : new String[] {"S1-S4 pin B", "J1-4 -", "Motor X, 2B \u00b7 2A"}) {
       Run run =
           imported("From,To,Color\nTB1-1,S9-1,RED\nTB1-2,\"" + open + "\",RED\nTB1-3,S9-3,RED\n");
       assertEquals(65, run.code(), run.out());

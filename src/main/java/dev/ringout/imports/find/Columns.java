@@ -219,7 +219,7 @@ final class Columns {
     List<EndColumns> items = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
       ListColumn column = columns.get(i);
-      if (!mayNameAnEnd(column)) {
+      if (!mayNameAnEnd(column) || namesPinsBeside(column)) {
         continue;
       }
       ColumnProfile cells = profile(column);
@@ -270,9 +270,23 @@ final class Columns {
   private boolean mayNameAnEnd(ListColumn column) {
     return switch (column.role()) {
       case FROM, TO, FAR, ITEM, POINTS, PIN -> !profile(column).isEmpty();
-      case KEEP -> !profile(column).isEmpty() && !isOld(column) && !column.isBridge();
+      case KEEP ->
+          !profile(column).isEmpty()
+              && !isOld(column)
+              && !column.isBridge()
+              && !(column.heading().isEmpty() && hasPinsOfTwoItems());
       default -> false;
     };
+  }
+
+  /** {@code Box pin | Bridge pin}: beside them a column without a heading is no end. */
+  private boolean hasPinsOfTwoItems() {
+    return columns.stream()
+            .filter(column -> column.role() == Role.PIN && !column.item().isEmpty())
+            .map(column -> column.item().toLowerCase(Locale.ROOT))
+            .distinct()
+            .count()
+        > 1;
   }
 
   private Optional<ListColumn> pinAfter(int index) {
@@ -289,11 +303,23 @@ final class Columns {
     return worded || alike ? Optional.of(next) : Optional.empty();
   }
 
+  /** {@code Box name} beside {@code Box pin}: what the pins are called, and no items. */
+  private boolean namesPinsBeside(ListColumn column) {
+    return column.role() == Role.KEEP
+        && !column.isSaid()
+        && !column.item().isEmpty()
+        && columns.stream()
+            .filter(other -> Math.abs(other.index() - column.index()) == 1)
+            .anyMatch(
+                other -> other.role() == Role.PIN && other.item().equalsIgnoreCase(column.item()));
+  }
+
   /** A column of pins whose heading names their item, and no item stands beside it. */
   private boolean isHeadedPin(ListColumn column) {
     boolean beside =
         columns.stream()
             .filter(other -> Math.abs(other.index() - column.index()) == 1)
+            .filter(other -> !namesPinsBeside(other))
             .anyMatch(
                 other ->
                     other.role() == Role.ITEM
@@ -467,6 +493,7 @@ final class Columns {
     int to = lastIndex(Role.TO, Role.TO_PIN);
     return columns.stream()
         .filter(column -> column.role() == Role.KEEP && !column.isSaid())
+        .filter(column -> !column.known())
         .filter(
             column -> column.index() > Math.min(from, to) && column.index() < Math.max(from, to))
         .filter(column -> profile(column).looksLikePins() && profile(column).isDistinct())

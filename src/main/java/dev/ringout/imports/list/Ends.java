@@ -244,7 +244,8 @@ public final class Ends {
     if (poled.matches()) {
       return new Text(poled.group(1), poled.group(2));
     }
-    if (text.length() > 4 && (text.endsWith(" +") || text.endsWith(" -"))) {
+    boolean signed = text.length() > 4 && (text.endsWith(" +") || text.endsWith(" -"));
+    if (signed && !looksLikePoint(text.substring(0, text.length() - 2).strip())) {
       // Battery +: a pole and no dash.
       return new Text(
           text.substring(0, text.length() - 2).strip(), text.substring(text.length() - 1));

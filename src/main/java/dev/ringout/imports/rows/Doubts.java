@@ -115,6 +115,10 @@ final class Doubts {
   /** {@code TB1-2*}: the mark of a footnote is no part of a pin's name. */
   private static final Pattern FOOTNOTED = Pattern.compile("\\S*\\d[*!\u2020\u2021]+");
 
+  /** {@code J1-4 -}: a point, and a sign that leads to what stands beside it. */
+  private static final Pattern SIGN_BEHIND_POINT =
+      Pattern.compile("[A-Z]{1,4}\\d{1,4}[:.-]\\w{1,5} [-+/>]");
+
   /** {@code S1-S12 pin B}: the same pin of several items. */
   private static final Pattern ITEMS_FROM_TO =
       Pattern.compile("([A-Z]{1,4})\\d{1,3} ?- ?\\1\\d{1,3}(?:[ :.]\\S.*)");
@@ -414,6 +418,7 @@ final class Doubts {
         || isUnusual(FOOTNOTED, text, column)
         || isUnusual(OTHER_BRACKETS, text, column)
         || DOTTED.matcher(text).matches()
+        || SIGN_BEHIND_POINT.matcher(text).matches()
         || (!column.role().isPinOfEnd() && ITEMS_FROM_TO.matcher(text).matches())
         || namesItems(text, column)
         || tellsMoreThanOne(text, column)
@@ -520,6 +525,10 @@ final class Doubts {
             && !column.item().isEmpty()
             && !column.isSaid()
             && table.column(item).isEmpty();
+    if (headed && (words.is("other side", text) || words.is("one side", text))) {
+      // External: not a pin of this item.
+      return true;
+    }
     if (!headed || !WORDS.matcher(text).matches()) {
       return false;
     }

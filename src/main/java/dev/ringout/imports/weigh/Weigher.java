@@ -97,6 +97,58 @@ public final class Weigher {
     return alike;
   }
 
+  /**
+   * Where every table can be read in one way, a single option says it of all: those of the tables
+   * one by one are as many as there are tables.
+   */
+  public static List<Weighed> saidOfAll(List<Weighed> tables) {
+    if (tables.size() < 2) {
+      return tables;
+    }
+    return tables.stream()
+        .map(
+            table ->
+                new Weighed(
+                    table.sheet(),
+                    table.firstCell(),
+                    table.hypotheses().stream()
+                        .map(way -> canBeSaidOfAll(way, tables) ? saidOfAll(way) : way)
+                        .toList(),
+                    table.standing()))
+        .toList();
+  }
+
+  private static boolean canBeSaidOfAll(Hypothesis way, List<Weighed> tables) {
+    Layout layout = way.table().layout();
+    return layout.tellsWires()
+        && isLayoutAlone(way)
+        && tables.stream()
+            .allMatch(
+                table ->
+                    table.decided()
+                        ? table.best().table().layout() == layout
+                        : table.hypotheses().stream()
+                            .anyMatch(
+                                other ->
+                                    other.table().layout() == layout
+                                        && isLayoutAlone(other)
+                                        && other.score() >= 0));
+  }
+
+  private static boolean isLayoutAlone(Hypothesis way) {
+    return way.options().size() == 2 && way.options().get(0).equals("--layout");
+  }
+
+  private static Hypothesis saidOfAll(Hypothesis way) {
+    return new Hypothesis(
+        way.table(),
+        way.score(),
+        way.evidence(),
+        way.wires(),
+        way.first(),
+        List.of("--layout", way.table().layout().word()));
+  }
+
   private static boolean leavesOpen(Evidence found) {
     return found.kind() == Kind.COLUMN_MATTERS
         || found.kind() == Kind.BRIDGES_BY_MARKS
