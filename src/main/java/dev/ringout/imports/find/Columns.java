@@ -308,6 +308,8 @@ final class Columns {
     return column.role() == Role.KEEP
         && !column.isSaid()
         && !column.item().isEmpty()
+        && !column.item().equalsIgnoreCase(column.heading())
+        && profile(column).distinct() * 2 > profile(column).filled()
         && columns.stream()
             .filter(other -> Math.abs(other.index() - column.index()) == 1)
             .anyMatch(
