@@ -170,6 +170,38 @@ class MoreWaysToWriteTest {
   }
 
   @Test
+  void an_item_and_its_pin_in_one_cell_are_the_point_that_the_list_has() throws IOException {
+    Run run =
+        imported(
+            """
+            Part,Pin,Connected to
+            LAMP1,GND,TB1-1
+            LAMP1,DATA,TB1-2
+            LAMP2,GND,LAMP1 GND
+            LAMP2,DATA,LAMP1 DATA
+            """);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().matches("(?s).*LAMP2-DATA\\s+LAMP1-DATA.*"), run.out());
+    assertFalse(run.out().contains("LAMP1 GND"), run.out());
+  }
+
+  @Test
+  void who_drew_and_checked_a_list_is_no_wire() throws IOException {
+    Run run =
+        imported(
+            """
+            Wire,From,Term,To,Term,Size,Colour
+            101,JB1,1,PLC1,DI0,0.75 mm2,Blue
+            102,JB1,2,PLC1,DI1,0.75 mm2,Blue
+            ,,,,,,
+            Drawn,P. Hale,,Checked,M. Orr,Date,14/03/19
+            """);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("2 wires"), run.out());
+    assertFalse(run.out().contains("Hale"), run.out());
+  }
+
+  @Test
   void an_input_with_a_dot_is_a_pin() throws IOException {
     Run run = imported("From,To\nTB5-21,K8-13\nTB5-23,PLC2-I1.3\nPLC2:Q0.1,H4-1\n");
     assertEquals(0, run.code(), run.err());
