@@ -533,7 +533,7 @@ function _picocli_ringout_import() {
 
   local commands=""
   local flag_opts="'--force' '--json' '-h' '--help' '-V' '--version'"
-  local arg_opts="'-o' '--column' '--join-by' '--marks' '--one-point' '--module' '--sheet' '--rows' '--heading-row' '--layout' '--item' '--separator' '--profile' '--save-profile' '--words' '--length-unit' '--gauge-unit' '--title' '--revision'"
+  local arg_opts="'-o' '--column' '--join-by' '--marks' '--one-point' '--module' '--sheet' '--rows' '--heading-row' '--layout' '--item' '--separator' '--read-as' '--leave-out' '--profile' '--save-profile' '--words' '--length-unit' '--gauge-unit' '--title' '--revision'"
 
   type compopt &>/dev/null && compopt +o default
 
@@ -572,6 +572,12 @@ function _picocli_ringout_import() {
       return
       ;;
     '--separator')
+      return
+      ;;
+    '--read-as')
+      return
+      ;;
+    '--leave-out')
       return
       ;;
     '--profile')

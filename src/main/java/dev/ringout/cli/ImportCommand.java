@@ -152,6 +152,20 @@ final class ImportCommand implements Callable<Integer> {
   private List<String> separators = new ArrayList<>();
 
   @Option(
+      names = "--read-as",
+      paramLabel = "TEXT=POINT",
+      description =
+          "What a cell means, or one of several points in a cell: \"P2-?=P2-7\". May be given"
+              + " several times.")
+  private List<String> readAs = new ArrayList<>();
+
+  @Option(
+      names = "--leave-out",
+      paramLabel = "ROWS",
+      description = "Rows that are no wires, by their numbers: 19,22-24.")
+  private List<String> leaveOut = new ArrayList<>();
+
+  @Option(
       names = "--profile",
       paramLabel = "FILE",
       description = "A shop's way of writing lists, as --save-profile wrote it.")
@@ -253,6 +267,8 @@ final class ImportCommand implements Callable<Integer> {
     say(said, "layout", layouts);
     say(said, "item", items);
     say(said, "separator", separators);
+    say(said, "read-as", readAs);
+    say(said, "leave-out", leaveOut);
     say(said, "column", columns);
     say(said, "join-by", joinBy);
     say(said, "marks", marks);

@@ -172,6 +172,10 @@ final class Balance {
     for (Row row : grid.rows()) {
       filled += close(row, uses.getOrDefault(row.number(), outside));
     }
+    for (Row row : grid.leftOut()) {
+      saidRows.add(row.number());
+      filled += close(row, outside);
+    }
     said.forEach((place, text) -> findings.warning(place, new RowOddity.RemarkMayChange(text)));
     if (!points.isEmpty()) {
       findings.warning(

@@ -65,12 +65,14 @@ public final class ListImporter {
   private final Map<Place, String> comments = new HashMap<>();
   private final List<Part> parts = new ArrayList<>();
   private final List<HeaderFact> header = new ArrayList<>();
+  private final Corrected corrected;
 
   private ListImporter(Words words, ImportOptions options, UnaryOperator<String> noteHeading) {
     this.noteHeading = noteHeading;
     this.words = words;
     this.options = options;
     this.ends = new Ends(words);
+    this.corrected = new Corrected(options.corrections());
   }
 
   /** A table and what became of its rows. */
@@ -101,6 +103,7 @@ public final class ListImporter {
     OwnFiles.refuse(grids, file.isSingleTable(), shownName);
     List<SheetTables> sheets =
         grids.stream().filter(grid -> options.shape().reads(grid.name())).map(this::find).toList();
+    corrected.report(Place.of(shownName), findings);
     List<Weighed> weighed = weigh(sheets);
     sheets.forEach(sheet -> lyingOnItsSide(sheet, weighed));
     if (weighed.stream().anyMatch(table -> !table.decided())) {
@@ -183,8 +186,8 @@ public final class ListImporter {
 
   private SheetTables find(Grid whole) {
     Shape shape = options.shape();
-    Grid upright = Said.of(shape.rows(), whole.name()).map(whole::only).orElse(whole);
-    Grid grid = turnedWhereOnItsSide(upright);
+    Grid asked = Said.of(shape.rows(), whole.name()).map(whole::only).orElse(whole);
+    Grid grid = turnedWhereOnItsSide(corrected.of(asked));
     HeadingReader headings =
         new HeadingReader(words, options.columnsOf(whole.name()), grid.width());
     OptionalInt headingRow =
@@ -219,7 +222,7 @@ public final class ListImporter {
     for (Region region : regions) {
       weighed.add(weigher.weigh(region, regions.size() == 1 && filled == 1));
     }
-    weighed = Weigher.alike(weighed);
+    weighed = Weigher.saidOfAll(Weigher.alike(weighed));
     boolean any = weighed.stream().anyMatch(table -> table.best().wires() > 0);
     boolean joined = !options.joinBy().isEmpty();
     return any || joined
@@ -346,6 +349,14 @@ public final class ListImporter {
     if (notes > 0) {
       tally.count(RowKind.NOTE, notes);
     }
+    table.grid().leftOut().stream()
+        .map(Row::number)
+        .filter(row -> row > Math.max(lastRowAbove, table.headingRow()) && row < lastRowOf(table))
+        .forEach(
+            row -> {
+              tally.begin(row);
+              tally.skip(row, SkipReason.SAID_TO_BE_NO_WIRE);
+            });
     tally.count(RowKind.HEADING, headingRows(table));
     tally.count(RowKind.BLANK, Math.max(0, lastRowOf(table) - lastRowAbove - tally.total()));
     if (!said && !table.layout().tellsWires() && new BridgesLeft(table, words).isSpokenOf()) {

@@ -99,6 +99,7 @@ final class UnusedOptions {
     shape.layouts().stream().map(Said::where).forEach(places::add);
     shape.items().stream().map(Said::where).forEach(places::add);
     shape.separators().stream().map(Said::where).forEach(places::add);
+    options.corrections().leftOut().stream().map(Said::where).forEach(places::add);
     return places.stream().distinct().toList();
   }
 

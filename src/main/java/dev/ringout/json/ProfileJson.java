@@ -47,7 +47,8 @@ public final class ProfileJson {
             unit(json, "lengthUnit", Units.OfLength::of),
             unit(json, "gaugeUnit", Units.OfGauge::of)),
         Map.of(),
-        ImportOptions.Shape.UNSAID);
+        ImportOptions.Shape.UNSAID,
+        ImportOptions.Corrections.NONE);
   }
 
   private static <T> Optional<T> unit(

@@ -99,6 +99,19 @@ final class SheetOddityJson implements SheetOddity.Cases<Reason> {
   }
 
   @Override
+  public Reason nothingCorrected(SheetOddity.NothingCorrected odd) {
+    return Reason.of("nothing-corrected").with("option", odd.option()).with("value", odd.value());
+  }
+
+  @Override
+  public Reason readAsSaid(SheetOddity.ReadAsSaid odd) {
+    return Reason.of("read-as-said")
+        .with("written", odd.written())
+        .with("meant", odd.meant())
+        .with("cells", odd.cells());
+  }
+
+  @Override
   public Reason itemNotFound(SheetOddity.ItemNotFound odd) {
     return Reason.of("item-not-found").with("item", odd.item());
   }

@@ -22,6 +22,8 @@ final class ListOptions {
           "layout",
           "separator",
           "item",
+          "read-as",
+          "leave-out",
           "marks",
           "join-by",
           "one-point",

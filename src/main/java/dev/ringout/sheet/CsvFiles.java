@@ -129,7 +129,12 @@ final class CsvFiles implements TabularFile {
   public void close() {}
 
   private record CsvSheet(
-      FileBytes file, String shownName, Charset charset, char separator, boolean quotes)
+      FileBytes file,
+      String shownName,
+      Charset charset,
+      char separator,
+      boolean quotes,
+      AlignedText aligned)
       implements Sheet {
     private static final int LINES_LOOKED_AT = 50;
     private static final List<Character> SEPARATORS = List.of(',', ';', '\t');
@@ -146,8 +151,15 @@ final class CsvFiles implements TabularFile {
         }
       }
       char separator = separator(head);
+      boolean parted =
+          SEPARATORS.stream().anyMatch(one -> sum(counts(head, one)) * 2 >= head.size());
       return new CsvSheet(
-          file, shownName, charset, separator, separator != '\t' || quoted(file, charset));
+          file,
+          shownName,
+          charset,
+          separator,
+          separator != '\t' || quoted(file, charset),
+          parted ? AlignedText.NONE : AlignedText.of(head));
     }
 
     /**
@@ -239,6 +251,9 @@ final class CsvFiles implements TabularFile {
 
     @Override
     public Surroundings forEachRow(Consumer<Row> each) throws UnusableInput {
+      if (!aligned.starts().isEmpty()) {
+        return forEachLine(each);
+      }
       try (BufferedReader in = reader(file, charset);
           CsvReader<CsvRecord> csv =
               CsvReader.builder()
@@ -269,6 +284,22 @@ final class CsvFiles implements TabularFile {
             "is not clean CSV (a quote that is never closed?): "
                 + (e.getCause() == null ? e : e.getCause()).getMessage());
       } catch (IOException | UncheckedIOException e) {
+        throw new UnusableInput(shownName, Reason.MISSING, "can't be read: " + e.getMessage());
+      }
+    }
+
+    private Surroundings forEachLine(Consumer<Row> each) throws UnusableInput {
+      try (BufferedReader in = reader(file, charset)) {
+        int number = 0;
+        for (String line = in.readLine(); line != null; line = in.readLine()) {
+          number++;
+          Row row = new Row(number, aligned.cells(line));
+          if (!row.isBlank()) {
+            each.accept(row);
+          }
+        }
+        return Surroundings.none();
+      } catch (IOException e) {
         throw new UnusableInput(shownName, Reason.MISSING, "can't be read: " + e.getMessage());
       }
     }

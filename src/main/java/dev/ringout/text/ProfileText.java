@@ -3,6 +3,7 @@ package dev.ringout.text;
 import dev.ringout.imports.list.ColumnChoice;
 import dev.ringout.imports.list.Grammar;
 import dev.ringout.imports.list.ImportOptions;
+import dev.ringout.imports.list.ImportOptions.Corrections;
 import dev.ringout.imports.list.ImportOptions.Shape;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.RowRange;
@@ -37,6 +38,8 @@ public final class ProfileText {
   private final List<Said<Layout>> layouts = new ArrayList<>();
   private final List<Said<String>> items = new ArrayList<>();
   private final List<Said<Grammar>> separators = new ArrayList<>();
+  private final List<Said<RowRange>> leftOut = new ArrayList<>();
+  private final Map<String, String> texts = new LinkedHashMap<>();
 
   /** Nothing said yet. */
   public ProfileText() {
@@ -97,6 +100,8 @@ public final class ProfileText {
     layouts.addAll(options.shape().layouts());
     items.addAll(options.shape().items());
     separators.addAll(options.shape().separators());
+    leftOut.addAll(options.corrections().leftOut());
+    texts.putAll(options.corrections().texts());
   }
 
   /**
@@ -119,6 +124,8 @@ public final class ProfileText {
       case "length-unit" -> units = new Units(Optional.of(lengthUnit(value)), units.gauge());
       case "gauge-unit" -> units = new Units(units.length(), Optional.of(gaugeUnit(value)));
       case "title", "revision" -> header.put(option, value);
+      case "leave-out" -> leaveOut(where(value), last(value));
+      case "read-as" -> readAs(value);
       case "separator" -> separators.add(new Said<>(where(value), separator(last(value))));
       default -> throw new Unreadable("\"" + option + "\" is nothing that a profile can say");
     }
@@ -137,6 +144,26 @@ public final class ProfileText {
                             + "\": expected HEADING=ROLE, where ROLE is one of "
                             + String.join(", ", ColumnChoice.titles())));
     columns.put(value.substring(0, equals).strip(), role);
+  }
+
+  /** {@code 19,22-24}: rows and runs of rows. */
+  private void leaveOut(String where, String rows) throws Unreadable {
+    for (String piece : rows.split(",", -1)) {
+      String row = piece.strip();
+      leftOut.add(new Said<>(where, range(row.contains("-") ? row : row + "-" + row)));
+    }
+  }
+
+  /** A point may begin with the sign between, {@code =A1-K1:A1}; what the list says rarely does. */
+  private void readAs(String value) throws Unreadable {
+    int equals = value.indexOf('=', 1);
+    String said = equals < 0 ? "" : value.substring(0, equals).strip();
+    String meant = equals < 0 ? "" : value.substring(equals + 1).strip();
+    if (said.isEmpty() || meant.isEmpty()) {
+      throw new Unreadable(
+          "\"" + value + "\": expected what the list says, =, and what it means: \"P2-?=P2-7\"");
+    }
+    texts.put(said, meant);
   }
 
   private static Units.OfLength lengthUnit(String word) throws Unreadable {
@@ -205,7 +232,8 @@ public final class ProfileText {
         onePoint,
         units,
         header,
-        new Shape(sheets, rows, headingRows, layouts, items, separators, modules));
+        new Shape(sheets, rows, headingRows, layouts, items, separators, modules),
+        new Corrections(leftOut, texts));
   }
 
   /** The profile that says so much. */
@@ -251,6 +279,14 @@ public final class ProfileText {
         "the unit of gauges without one",
         "gauge-unit",
         options.units().gauge().map(Units.OfGauge::word).stream().toList());
+    part(
+        text,
+        "what a cell says, and what it means",
+        "read-as",
+        options.corrections().texts().entrySet().stream()
+            .map(entry -> entry.getKey() + " = " + entry.getValue())
+            .toList());
+    part(text, "rows that are no wires", "leave-out", texts(options.corrections().leftOut()));
     part(text, "rows with the same text here are one net", "join-by", options.joinBy());
     part(text, "marks that are wires", "marks", options.marks());
     part(text, "items that are one point", "one-point", options.onePoint());

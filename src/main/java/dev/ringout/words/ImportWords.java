@@ -158,6 +158,7 @@ public final class ImportWords {
       case POINT_NOT_CLEAR -> "an end whose point is not clear";
       case OF_ASSEMBLY_PART -> "a connection of an assembly part";
       case TO_ITSELF -> "both ends are one point";
+      case SAID_TO_BE_NO_WIRE -> "you said that it is no wire";
       case MODULE_NOT_CHOSEN -> "of a module that was not asked for";
     };
   }

@@ -262,12 +262,19 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
             + "\"");
   }
 
+  /** What says on the command line what a cell means: the user writes the point. */
+  static String readAs(String text) {
+    return "--read-as \"" + text.replace("\"", "\\\"") + "=POINT\"";
+  }
+
   @Override
   public OddityWords endInDoubt(RowOddity.EndInDoubt odd) {
     return OddityWords.of(
         "\""
             + odd.end()
-            + "\" leaves open which point it is; write one point, or one row for each");
+            + "\" leaves open which point it is; write one point, or one row for each, or say what"
+            + " it means: "
+            + readAs(odd.end()));
   }
 
   @Override

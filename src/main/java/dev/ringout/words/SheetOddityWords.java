@@ -129,6 +129,23 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
   }
 
   @Override
+  public OddityWords nothingCorrected(SheetOddity.NothingCorrected odd) {
+    return OddityWords.of(
+        "nothing in the list is \"" + odd.value() + "\", which --" + odd.option() + " names");
+  }
+
+  @Override
+  public OddityWords readAsSaid(SheetOddity.ReadAsSaid odd) {
+    return OddityWords.of(
+        Numbers.count(odd.cells(), "cell")
+            + " with \""
+            + odd.written()
+            + "\" read as \""
+            + odd.meant()
+            + "\", as you said");
+  }
+
+  @Override
   public OddityWords rowsAboveRead(SheetOddity.RowsAboveRead odd) {
     return OddityWords.of(
         Numbers.count(odd.rows(), "row")

@@ -15,6 +15,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** How a list was understood, in words: its tables, and what became of its rows and cells. */
@@ -164,9 +166,35 @@ public final class UnderstandingWords {
   /** Rows that may be wires and could not be read; empty where there are none. */
   public static String lost(ImportResult result) {
     long lost = result.lostRows();
+    Layout layout = lost == 0 ? Layout.NONE : result.sheets().get(0).layout();
     return lost == 0
         ? ""
-        : Numbers.count(lost, row(result.sheets().get(0).layout()))
-            + " could not be read and may be wires";
+        : Numbers.count(lost, row(layout))
+            + " could not be read and may be wires"
+            + (layout == Layout.CONNECTIONS ? "" : settlingRows(result));
+  }
+
+  /** What settles rows that could not be read, without a change of the list. */
+  private static String settlingRows(ImportResult result) {
+    Map<String, Set<Integer>> rows = new LinkedHashMap<>();
+    boolean several = result.cells().size() > 1;
+    for (ImportResult.SheetReport sheet : result.sheets()) {
+      sheet.skipped().stream()
+          .filter(ImportResult.SkippedRow::lost)
+          .forEach(
+              row -> rows.computeIfAbsent(sheet.sheet(), key -> new TreeSet<>()).add(row.row()));
+    }
+    List<String> said = new ArrayList<>();
+    rows.forEach(
+        (sheet, own) -> {
+          String numbers = own.stream().map(String::valueOf).collect(Collectors.joining(","));
+          said.add("--leave-out " + (several ? quoted(sheet + "!" + numbers) : numbers));
+        });
+    return "; what a cell means: --read-as \"TEXT=POINT\"; rows that are none: "
+        + String.join(" ", said);
+  }
+
+  private static String quoted(String word) {
+    return word.matches("[\\w./,-]+") ? word : "'" + word.replace("'", "'\\''") + "'";
   }
 }

@@ -31,9 +31,32 @@ class HalvesSideBySideTest {
   }
 
   @Test
+  void mirrored_halves_are_two_tables() throws IOException {
+    Run run = rowNets(MIRRORED);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("6 wires"), run.out());
+    assertTrue(run.out().matches("(?s).*Desk-34\\s+Chip-1\\s.*Chip-40\\s+Desk-35\\s.*"), run.out());
+  }
+
+  @Test
+  void mirrored_halves_with_names_and_blank_columns_between_are_two_tables_too()
+      throws IOException {
+    Run run =
+        rowNets(
+            """
+            Desk Name,Desk Pin,,Chip Pin,Chip Name,,Chip Name,Chip Pin,,Desk Pin,Desk Name
+            PC3,34,,1,A11,,A10,40,,35,PC2
+            PC4,33,,2,A12,,A9,39,,36,PC1
+            PC5,32,,3,A13,,A8,38,,37,PC0
+            """);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.out().contains("6 wires"), run.out());
+  }
+
+  @Test
   void pins_of_an_item_on_both_sides_of_anothers_are_not_other_names_of_its_pins()
       throws IOException {
-    Run run = rowNets(MIRRORED);
+    Run run = rowNets(MIRRORED.replace("Desk Pin\n", "Desk Pin,Remark\n"));
     assertEquals(65, run.code(), run.out());
     assertTrue(run.out().contains("0 wires"), run.out());
     assertTrue(run.err().contains("--column C=Keep --column D=Keep"), run.err());

@@ -84,7 +84,8 @@ class RealListsTest {
             List.of(new Said<>(where, layout)),
             List.of(),
             List.of(),
-            Set.of()));
+            Set.of()),
+        ImportOptions.Corrections.NONE);
   }
 
   private static Map<String, Long> count(Stream<String> texts) {

@@ -26,6 +26,8 @@ class ProfileTextTest {
           Map.entry("column", "D=Length (in)"),
           Map.entry("join-by", "Net"),
           Map.entry("marks", "X,o"),
+          Map.entry("read-as", "P2-? = P2-7"),
+          Map.entry("leave-out", "Wires!19-22"),
           Map.entry("one-point", "GND"),
           Map.entry("length-unit", "in"),
           Map.entry("gauge-unit", "mm2"));

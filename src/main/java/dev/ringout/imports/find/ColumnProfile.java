@@ -41,6 +41,7 @@ record ColumnProfile(
     int dittos,
     int pinNames,
     int bridgeMarks,
+    int inWords,
     boolean running) {
   private static final int ROWS_LOOKED_AT = 400;
   private static final int LONGEST_PIN = 24;
@@ -82,7 +83,7 @@ record ColumnProfile(
   }
 
   private static ColumnProfile of(List<Row> rows, int column, Words words) {
-    int[] count = new int[19];
+    int[] count = new int[20];
     boolean running = rows.size() > 2;
     Set<String> distinct = new HashSet<>();
     Ends ends = new Ends(words);
@@ -114,6 +115,7 @@ record ColumnProfile(
       count[13] += Ends.pointsOfNet(text).size() > 1 ? 1 : 0;
       count[12] += ends.path(text).isPresent() ? 1 : 0;
       count[11] += isProse(text) ? 1 : 0;
+      count[19] += isPointInWords(text, words) ? 1 : 0;
     }
     return new ColumnProfile(
         rows.size(),
@@ -137,6 +139,7 @@ record ColumnProfile(
         count[16],
         count[17],
         count[18],
+        count[19],
         running);
   }
 
@@ -147,6 +150,14 @@ record ColumnProfile(
         && letters >= 2
         && text.length() <= 30
         && text.chars().filter(c -> c == ' ').count() <= 3;
+  }
+
+  /** {@code CN8 pin 7}: an item, a word for its pins, and one. */
+  private static boolean isPointInWords(String text, Words words) {
+    String[] parts = text.split(" +", -1);
+    return parts.length > 2
+        && words.isAny("pin", parts[parts.length - 2])
+        && PIN.matcher(parts[parts.length - 1]).matches();
   }
 
   /** A pin, or several with commas between. */

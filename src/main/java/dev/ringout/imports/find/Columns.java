@@ -219,7 +219,7 @@ final class Columns {
     List<EndColumns> items = new ArrayList<>();
     for (int i = 0; i < columns.size(); i++) {
       ListColumn column = columns.get(i);
-      if (!mayNameAnEnd(column)) {
+      if (!mayNameAnEnd(column) || namesPinsBeside(column)) {
         continue;
       }
       ColumnProfile cells = profile(column);
@@ -232,10 +232,14 @@ final class Columns {
       // DO16-3 in front of a column of terminals is a module and no point.
       boolean module =
           !isOneMore(column, points)
+              && !cells.mostly(cells.inWords())
               && pin.isPresent()
               && isWordedPin(pin.get())
               && (pin.get().index() > column.index() || cells.comesAgain());
-      boolean ofPoints = cells.points() * 10 >= cells.filled() * 7 || isOneMore(column, points);
+      boolean ofPoints =
+          cells.points() * 10 >= cells.filled() * 7
+              || cells.mostly(cells.inWords())
+              || isOneMore(column, points);
       if (!module && ofPoints) {
         points.add(new EndColumns(column, Optional.empty()));
       } else if (pin.isPresent() && cells.canBeItems()) {
@@ -266,9 +270,23 @@ final class Columns {
   private boolean mayNameAnEnd(ListColumn column) {
     return switch (column.role()) {
       case FROM, TO, FAR, ITEM, POINTS, PIN -> !profile(column).isEmpty();
-      case KEEP -> !profile(column).isEmpty() && !isOld(column) && !column.isBridge();
+      case KEEP ->
+          !profile(column).isEmpty()
+              && !isOld(column)
+              && !column.isBridge()
+              && !(column.heading().isEmpty() && hasPinsOfTwoItems());
       default -> false;
     };
+  }
+
+  /** {@code Box pin | Bridge pin}: beside them a column without a heading is no end. */
+  private boolean hasPinsOfTwoItems() {
+    return columns.stream()
+            .filter(column -> column.role() == Role.PIN && !column.item().isEmpty())
+            .map(column -> column.item().toLowerCase(Locale.ROOT))
+            .distinct()
+            .count()
+        > 1;
   }
 
   private Optional<ListColumn> pinAfter(int index) {
@@ -285,11 +303,25 @@ final class Columns {
     return worded || alike ? Optional.of(next) : Optional.empty();
   }
 
+  /** {@code Box name} beside {@code Box pin}: what the pins are called, and no items. */
+  private boolean namesPinsBeside(ListColumn column) {
+    return column.role() == Role.KEEP
+        && !column.isSaid()
+        && !column.item().isEmpty()
+        && !column.item().equalsIgnoreCase(column.heading())
+        && profile(column).distinct() * 2 > profile(column).filled()
+        && columns.stream()
+            .filter(other -> Math.abs(other.index() - column.index()) == 1)
+            .anyMatch(
+                other -> other.role() == Role.PIN && other.item().equalsIgnoreCase(column.item()));
+  }
+
   /** A column of pins whose heading names their item, and no item stands beside it. */
   private boolean isHeadedPin(ListColumn column) {
     boolean beside =
         columns.stream()
             .filter(other -> Math.abs(other.index() - column.index()) == 1)
+            .filter(other -> !namesPinsBeside(other))
             .anyMatch(
                 other ->
                     other.role() == Role.ITEM
@@ -463,6 +495,7 @@ final class Columns {
     int to = lastIndex(Role.TO, Role.TO_PIN);
     return columns.stream()
         .filter(column -> column.role() == Role.KEEP && !column.isSaid())
+        .filter(column -> !column.known())
         .filter(
             column -> column.index() > Math.min(from, to) && column.index() < Math.max(from, to))
         .filter(column -> profile(column).looksLikePins() && profile(column).isDistinct())
@@ -937,13 +970,15 @@ final class Columns {
       Role after = columns.get(i + 1).role();
       boolean second =
           (strip.role() == Role.FROM && before == Role.FROM)
-              || (strip.role() == Role.TO && before == Role.TO);
+              || (strip.role() == Role.TO && (before == Role.TO || after == Role.TO));
       boolean named = strip.role() == Role.KEEP && isDesignated(strip);
       boolean open = second || named || strip.role() == Role.ITEM;
       if (open && !strip.heading().isEmpty() && profile(strip).canBePins()) {
         if (before == Role.FROM && after == Role.FROM_PIN) {
           set(strip, Role.FROM_STRIP, ColumnCertainty.LIKELY);
-        } else if (before == Role.TO && after == Role.TO_PIN) {
+        } else if ((before == Role.TO && after == Role.TO_PIN)
+            || (before == Role.TO_PIN && after == Role.TO)) {
+          // The far end may be the near one mirrored: pin, connector, device.
           set(strip, Role.TO_STRIP, ColumnCertainty.LIKELY);
         }
       }

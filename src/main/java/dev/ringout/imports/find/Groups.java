@@ -6,6 +6,7 @@ import dev.ringout.imports.list.Role;
 import dev.ringout.sheet.Row;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Parts a row of headings into tables that stand beside each other: the same headings once more, or
@@ -30,7 +31,37 @@ final class Groups {
       return apart;
     }
     List<Span> byGaps = groups.byGaps();
-    return byGaps.size() > 1 ? byGaps : groups.withoutGaps();
+    if (byGaps.size() > 1) {
+      return byGaps;
+    }
+    List<Span> whole = groups.withoutGaps();
+    return whole.size() > 1 ? whole : groups.mirroredPairs(whole);
+  }
+
+  /**
+   * {@code Box pin | Bridge pin | Bridge pin | Box pin}, with or without names and blanks between:
+   * pins of two items, and the same once more on the other side of the middle.
+   */
+  private List<Span> mirroredPairs(List<Span> whole) {
+    List<ListColumn> headed =
+        columns.stream().filter(column -> !column.heading().isEmpty()).toList();
+    int half = headed.size() / 2;
+    boolean mirrored = headed.size() % 2 == 0;
+    for (int i = 0; i < half && mirrored; i++) {
+      mirrored = headed.get(i).key().equals(headed.get(headed.size() - 1 - i).key());
+    }
+    long items =
+        headed.subList(0, half).stream()
+            .filter(column -> column.role() == Role.PIN && !column.item().isEmpty())
+            .map(column -> column.item().toLowerCase(Locale.ROOT))
+            .distinct()
+            .count();
+    boolean said = columns.stream().anyMatch(ListColumn::isSaid);
+    if (!mirrored || items != 2 || said) {
+      return whole;
+    }
+    int middle = columns.indexOf(headed.get(half));
+    return List.of(new Span(1, middle), new Span(middle + 1, columns.size()));
   }
 
   /** Beside a table of wires, after a blank column, something else: a list of parts. */

@@ -46,8 +46,10 @@ public final class Proposals {
    * @param said whether the user said that it is this way
    * @param byHeadings whether it is what the headings say first
    * @param doubt what in it may be otherwise
+   * @param headed the columns as their headings alone tell them
    */
-  public record Proposal(ListTable table, boolean said, boolean byHeadings, Doubt doubt) {}
+  public record Proposal(
+      ListTable table, boolean said, boolean byHeadings, Doubt doubt, List<ListColumn> headed) {}
 
   /** What in one way of reading a table may be otherwise, and is another proposal. */
   public enum Doubt {
@@ -59,7 +61,9 @@ public final class Proposals {
     /** Whether the names of pins are what these go to; it is shown, and never taken. */
     NAMES_MAY_BE_ENDS,
     /** Which two of several ends in a row are meant; it is shown, and never taken. */
-    OTHER_ENDS
+    OTHER_ENDS,
+    /** Whether two columns are ends by their cells alone; it is shown last, and never taken. */
+    ENDS_BY_CELLS
   }
 
   /**
@@ -73,7 +77,23 @@ public final class Proposals {
     this.region = region;
     this.words = words;
     this.profiles =
-        ColumnProfile.of(region.body(), region.firstColumn(), region.lastColumn(), words);
+        ColumnProfile.of(
+            region.body().stream().filter(row -> !isHeadingAgain(row, region)).toList(),
+            region.firstColumn(),
+            region.lastColumn(),
+            words);
+  }
+
+  /** Headings once more, as on the next page, say nothing of what stands below them. */
+  private static boolean isHeadingAgain(Row row, Region region) {
+    int filled = 0;
+    int same = 0;
+    for (ListColumn column : region.columns()) {
+      String text = column.textIn(row);
+      filled += text.isEmpty() ? 0 : 1;
+      same += !text.isEmpty() && text.equalsIgnoreCase(column.heading()) ? 1 : 0;
+    }
+    return filled > 1 && same == filled;
   }
 
   /**
@@ -123,6 +143,13 @@ public final class Proposals {
     }
     for (Columns ends : plain ? List.<Columns>of() : Columns.ofEachTwoEnds(region, profiles)) {
       add(ends, written(ends.list(), Grammar.AS_IT_LOOKS), false, false, Doubt.OTHER_ENDS);
+    }
+    if (!plain && region.headingRow() > 0) {
+      for (List<ListColumn> ends : new TwoColumns(first.list(), profiles).asEnds()) {
+        Grammar judged = new Grammars(words).judge(ends, region.body()).grammar();
+        ListTable table = region.settled(written(ends, judged), Layout.FROM_TO);
+        proposals.add(new Proposal(table, false, false, Doubt.ENDS_BY_CELLS, region.columns()));
+      }
     }
     Columns.settle(region, profiles, Layout.PIN_NAMES)
         .flatMap(listed -> new NamedPins(region, profiles).asEnds(listed.list()))
@@ -200,7 +227,9 @@ public final class Proposals {
 
   private void add(
       Columns settled, List<ListColumn> columns, boolean said, boolean byHeadings, Doubt doubt) {
-    proposals.add(new Proposal(region.settled(columns, settled.layout()), said, byHeadings, doubt));
+    proposals.add(
+        new Proposal(
+            region.settled(columns, settled.layout()), said, byHeadings, doubt, region.columns()));
   }
 
   private void addNamesAsEnds(List<ListColumn> columns) {
@@ -208,7 +237,9 @@ public final class Proposals {
     Stream.concat(Stream.of(judged.grammar()), judged.other().stream())
         .map(grammar -> region.settled(written(columns, grammar), Layout.BLOCK))
         .forEach(
-            table -> proposals.add(new Proposal(table, false, false, Doubt.NAMES_MAY_BE_ENDS)));
+            table ->
+                proposals.add(
+                    new Proposal(table, false, false, Doubt.NAMES_MAY_BE_ENDS, region.columns())));
   }
 
   private static List<ListColumn> written(List<ListColumn> columns, Grammar grammar) {

@@ -21,7 +21,10 @@ public final class Ends {
   private static final Pattern LISTED = Pattern.compile("\\s*[,;&\\n]\\s*");
   private static final Pattern ADDED = Pattern.compile("\\s*\\+\\s*");
   private static final Pattern POINT =
-      Pattern.compile("(" + DESIGNATOR + ")\\s?[:./-]\\s?([A-Za-z0-9+]{1,5}[*']?|-)");
+      Pattern.compile(
+          "("
+              + DESIGNATOR
+              + ")\\s?[:./-]\\s?([A-Za-z0-9+]{1,5}[*']?|%?[A-Z]{1,2}\\d{1,3}\\.\\d{1,2}|-)");
   private static final Pattern NAMED = Pattern.compile("([^:]{2,40}):\\s*([^:]{1,40})");
   private static final Pattern PIN_PHRASE =
       Pattern.compile("(.{1,30}?)[ ,]+(\\p{L}+)\\.? ([A-Za-z0-9]{1,4})");
@@ -34,6 +37,15 @@ public final class Ends {
       Pattern.compile("([A-Z][A-Za-z ]{1,20}) - ([A-Za-z]{0,2}\\d{1,3})");
   private static final Pattern WORDED_PIN =
       Pattern.compile("(\\p{L}{3,8})\\.? ([A-Za-z]?\\d{1,3}[A-Za-z]?)");
+
+  /** {@code Converter OUT+}, {@code J1 D-}: a terminal by its letters and its pole. */
+  private static final Pattern POLED_PIN =
+      Pattern.compile("(\\p{L}.{1,39}\\S|[A-Z]{1,3}\\d{1,3}) ([A-Z]{1,5}[+-])");
+
+  /** {@code Supply + terminal}: a pole, and a word for it. */
+  private static final Pattern POLE_IN_WORDS =
+      Pattern.compile("(.{2,40}\\S) ([+-]) (\\p{L}{3,10})");
+
   private static final Pattern ARROW =
       Pattern.compile("\\s*(?:<?[-\u2013=]+>|>|\u2192|\u2194|\u27f6)\\s*");
 
@@ -49,7 +61,8 @@ public final class Ends {
       Pattern.compile("[A-Z]{2,8}\\d{0,3}[-:.][A-Za-z0-9+]{1,6}");
 
   private static final Pattern NET_POINT =
-      Pattern.compile("([A-Z][A-Z0-9_]{0,20})[.:-]([A-Za-z0-9]{1,6}[+-]?|[+-])");
+      Pattern.compile(
+          "([A-Z][A-Z0-9_]{0,20})[.:-]([A-Za-z0-9]{1,6}[+-]?|%?[A-Z]{1,2}\\d{1,3}\\.\\d{1,2}|[+-])");
   private static final Pattern BRACKETS = Pattern.compile("(?<=[^\\s,;])\\([^()]*\\)");
   private static final Pattern BETWEEN_POINTS = Pattern.compile("[\\s,;|&]+");
   private static final Pattern ITEMS =
@@ -128,6 +141,12 @@ public final class Ends {
 
   private static Matcher phrase(String text) {
     return PIN_PHRASE.matcher(BRACKET_BEHIND.matcher(text).replaceFirst(""));
+  }
+
+  /** {@code Supply + terminal}: one pole, in words. */
+  public boolean isPoleInWords(String text) {
+    Matcher pole = POLE_IN_WORDS.matcher(text);
+    return pole.matches() && words.is("before pin", pole.group(3));
   }
 
   /** A reference designator such as {@code J1} or {@code 12A05}. */
@@ -217,7 +236,16 @@ public final class Ends {
     if (pin && words.is("before pin", phrase.group(2))) {
       return new Text(phrase.group(1).strip(), phrase.group(3));
     }
-    if (text.length() > 4 && (text.endsWith(" +") || text.endsWith(" -"))) {
+    Matcher pole = POLE_IN_WORDS.matcher(text);
+    if (pole.matches() && words.is("before pin", pole.group(3))) {
+      return new Text(pole.group(1).strip(), pole.group(2));
+    }
+    Matcher poled = POLED_PIN.matcher(text);
+    if (poled.matches()) {
+      return new Text(poled.group(1), poled.group(2));
+    }
+    boolean signed = text.length() > 4 && (text.endsWith(" +") || text.endsWith(" -"));
+    if (signed && !looksLikePoint(text.substring(0, text.length() - 2).strip())) {
       // Battery +: a pole and no dash.
       return new Text(
           text.substring(0, text.length() - 2).strip(), text.substring(text.length() - 1));
@@ -318,7 +346,7 @@ public final class Ends {
     }
     Text whole = parse(text, grammar);
     boolean polarity = whole.pin().equals("+") || whole.pin().equals("-");
-    if (polarity || !PinList.hasSeparator(text)) {
+    if (polarity || isPoleInWords(text) || !PinList.hasSeparator(text)) {
       return List.of(whole);
     }
     Pattern separator = isJoined(text) ? ADDED : LISTED;

@@ -11,7 +11,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A sheet as a whole; merged cells hold their value in every row that they span. */
 public final class Grid {
@@ -24,14 +27,21 @@ public final class Grid {
   private final int width;
   private final List<ColouredText> colouredTexts;
   private final boolean turned;
+  private final List<Row> leftOut;
 
-  private Grid(Sheet sheet, List<Row> rows, Surroundings around, boolean turned) {
+  private Grid(
+      Sheet sheet, List<Row> rows, List<Row> leftOut, Surroundings around, boolean turned) {
     this.sheet = sheet;
     this.turned = turned;
+    this.leftOut = leftOut;
     this.whole = sheet.place();
     this.rows = rows;
     this.around = around;
-    this.width = rows.stream().mapToInt(row -> row.cells().size()).max().orElse(0);
+    this.width =
+        Stream.concat(rows.stream(), leftOut.stream())
+            .mapToInt(row -> row.cells().size())
+            .max()
+            .orElse(0);
     this.colouredTexts = ColouredText.of(rows);
   }
 
@@ -39,13 +49,33 @@ public final class Grid {
   public static Grid read(Sheet sheet) throws UnusableInput {
     List<Row> rows = new ArrayList<>();
     Surroundings around = sheet.forEachRow(row -> rows.add(withoutEmphasis(row)));
-    return new Grid(sheet, fillDown(rows, around.merges()), around, false);
+    return new Grid(sheet, fillDown(rows, around.merges()), List.of(), around, false);
   }
 
   /** The same sheet with some of its rows alone. */
   public Grid only(RowRange range) {
     List<Row> own = rows.stream().filter(row -> range.holds(row.number())).toList();
-    return new Grid(sheet, own, around, turned);
+    return new Grid(sheet, own, leftOut, around, turned);
+  }
+
+  /** The same sheet without rows that are no wires; they are kept apart. */
+  public Grid without(List<RowRange> ranges) {
+    Map<Boolean, List<Row>> parted =
+        rows.stream()
+            .collect(
+                Collectors.partitioningBy(
+                    row -> ranges.stream().anyMatch(range -> range.holds(row.number()))));
+    return new Grid(
+        sheet,
+        parted.getOrDefault(false, List.of()),
+        parted.getOrDefault(true, List.of()),
+        around,
+        turned);
+  }
+
+  /** The same sheet with other texts in its rows. */
+  public Grid with(UnaryOperator<Row> amended) {
+    return new Grid(sheet, rows.stream().map(amended).toList(), leftOut, around, turned);
   }
 
   /** The same cells with each column as a row; what stands around them is left out. */
@@ -64,7 +94,7 @@ public final class Grid {
         columns.add(own);
       }
     }
-    return new Grid(sheet, columns, Surroundings.none(), !turned);
+    return new Grid(sheet, columns, List.of(), Surroundings.none(), !turned);
   }
 
   /** Whether its rows are the columns of the sheet. */
@@ -134,6 +164,11 @@ public final class Grid {
   /** The rows that hold something. */
   public List<Row> rows() {
     return rows;
+  }
+
+  /** The rows that are left out because the user says that they are no wires. */
+  public List<Row> leftOut() {
+    return leftOut;
   }
 
   /** What stands around the cells. */

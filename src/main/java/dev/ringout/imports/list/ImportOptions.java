@@ -17,6 +17,7 @@ import java.util.Set;
  * @param units of numbers without one
  * @param header facts of the list as a whole by their names, which stand before the page's own
  * @param shape which sheets and rows hold tables, and how these tell their wires
+ * @param corrections what the list itself says otherwise
  */
 public record ImportOptions(
     Map<String, ColumnChoice> columns,
@@ -25,7 +26,8 @@ public record ImportOptions(
     Set<String> onePoint,
     Units units,
     Map<String, String> header,
-    Shape shape) {
+    Shape shape,
+    Corrections corrections) {
   /** In place of an item: every item that is named without a pin. */
   public static final String ALL = "all";
 
@@ -60,13 +62,24 @@ public record ImportOptions(
     }
   }
 
+  /**
+   * What stands in the list and is to be read otherwise.
+   *
+   * @param leftOut rows that are no wires
+   * @param texts what a cell says, or one of several points in a cell, and what it is read as
+   */
+  public record Corrections(List<Said<RowRange>> leftOut, Map<String, String> texts) {
+    /** The list stands as it is. */
+    public static final Corrections NONE = new Corrections(List.of(), Map.of());
+  }
+
   /** What is said of columns, names, marks and points alone. */
   public ImportOptions(
       Map<String, ColumnChoice> columns,
       Set<String> joinBy,
       Set<String> marks,
       Set<String> onePoint) {
-    this(columns, joinBy, marks, onePoint, Units.UNSAID, Map.of(), Shape.UNSAID);
+    this(columns, joinBy, marks, onePoint, Units.UNSAID, Map.of(), Shape.UNSAID, Corrections.NONE);
   }
 
   /** Nothing said. */

@@ -85,6 +85,32 @@ public sealed interface SheetOddity extends Oddity {
     }
   }
 
+  /** What the user says of a cell or a row that the list does not have. */
+  record NothingCorrected(String option, String value) implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.HEADING;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.nothingCorrected(this);
+    }
+  }
+
+  /** Cells are read as the user says. */
+  record ReadAsSaid(String written, String meant, int cells) implements SheetOddity {
+    @Override
+    public OddityKind kind() {
+      return OddityKind.ALIAS;
+    }
+
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.readAsSaid(this);
+    }
+  }
+
   /** Cells of which nothing is made hold points. */
   record PointsUnused(int cells, List<String> places) implements SheetOddity {
     /** Keeps a copy of what is listed. */
@@ -417,6 +443,10 @@ public sealed interface SheetOddity extends Oddity {
     T roleSaidTwice(RoleSaidTwice odd);
 
     T itemNotFound(ItemNotFound odd);
+
+    T nothingCorrected(NothingCorrected odd);
+
+    T readAsSaid(ReadAsSaid odd);
 
     T columnsWithoutWires(ColumnsWithoutWires odd);
 

@@ -10,6 +10,8 @@ public enum SkipReason {
   SAYS_DELETED(false),
   /** Its ends are filled with a colour that the list explains as deleted. */
   FILL_MEANS_DELETED(false),
+  /** The user says that it is no wire. */
+  SAID_TO_BE_NO_WIRE(false),
   /** A cell that the wire needs could not be read. */
   CELL_NOT_READ(true),
   /** A far pin stands without its item. */

@@ -174,7 +174,7 @@ final class BlockReader extends TableReader {
     List<String> pins = range.size() > 1 ? range : PinList.listed(text);
     List<End> own = new ArrayList<>();
     for (String one : pins) {
-      PinName name = PinName.of(one);
+      PinName name = heads.of(cells.column(Role.PIN).orElseThrow(), one);
       List<String> names = new ArrayList<>(name.names());
       if (table.layout() == Layout.BLOCK) {
         for (ListColumn column : table.columns()) {

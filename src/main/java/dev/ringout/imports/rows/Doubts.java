@@ -115,6 +115,22 @@ final class Doubts {
   /** {@code TB1-2*}: the mark of a footnote is no part of a pin's name. */
   private static final Pattern FOOTNOTED = Pattern.compile("\\S*\\d[*!\u2020\u2021]+");
 
+  /** {@code J1-4 -}: a point, and a sign that leads to what stands beside it. */
+  private static final Pattern SIGN_BEHIND_POINT =
+      Pattern.compile("[A-Z]{1,4}\\d{1,4}[:.-]\\w{1,5} [-+/>]");
+
+  /** {@code S1-S12 pin B}: the same pin of several items. */
+  private static final Pattern ITEMS_FROM_TO =
+      Pattern.compile("([A-Z]{1,4})\\d{1,3} ?- ?\\1\\d{1,3}(?:[ :.]\\S.*)");
+
+  /** {@code S1-S4} beside a pin: this pin of several items, or a name. */
+  private static final Pattern ITEM_TO_ITEM =
+      Pattern.compile("([A-Z]{1,4})\\d{1,3} ?- ?\\1\\d{1,3}");
+
+  /** {@code Motor X, 2B · 2A}: two pins of an item. */
+  private static final Pattern DOTTED =
+      Pattern.compile("(?:.*[\\s,:])?\\w{1,3}[-+\u2212]? [\u00b7\u2022] \\w{1,3}[-+\u2212]?");
+
   private static final Pattern OTHER_BRACKETS = Pattern.compile(".*\\w\\s*[\\[{<].*\\d.*");
 
   private static final Pattern SEVERAL_ITEMS =
@@ -152,6 +168,7 @@ final class Doubts {
   private final ListFindings findings;
   private final Tally tally;
   private final OpenRows openRows;
+  private final CountedRanges counted;
   private final EndsWithoutItem endsWithoutItem;
   private final NamesLikeSpare namesLikeSpare;
   private final Map<Integer, Map<String, Boolean>> open = new HashMap<>();
@@ -168,6 +185,7 @@ final class Doubts {
     this.findings = findings;
     this.tally = tally;
     this.openRows = new OpenRows(table, words);
+    this.counted = new CountedRanges(table, words);
     this.endsWithoutItem = new EndsWithoutItem(table, words, ends);
     this.namesLikeSpare = new NamesLikeSpare(table, words);
   }
@@ -252,9 +270,10 @@ final class Doubts {
       lose(row, beside.get(), new RowOddity.EndInDoubt(text), SkipReason.END_IN_DOUBT);
       return true;
     }
+    boolean ranges = counted.are(row);
     for (ListColumn column : table.columns()) {
       String text = column.textIn(row);
-      if (text.isEmpty()) {
+      if (text.isEmpty() || (ranges && column.role().isEnd())) {
         continue;
       }
       if (column.role().isEnd()) {
@@ -398,6 +417,9 @@ final class Doubts {
         || isUnusual(COUNTED, text, column)
         || isUnusual(FOOTNOTED, text, column)
         || isUnusual(OTHER_BRACKETS, text, column)
+        || DOTTED.matcher(text).matches()
+        || SIGN_BEHIND_POINT.matcher(text).matches()
+        || (!column.role().isPinOfEnd() && ITEMS_FROM_TO.matcher(text).matches())
         || namesItems(text, column)
         || tellsMoreThanOne(text, column)
         || (column.role().isPinOfEnd() && isNoPin(text))
@@ -503,6 +525,10 @@ final class Doubts {
             && !column.item().isEmpty()
             && !column.isSaid()
             && table.column(item).isEmpty();
+    if (headed && (words.is("other side", text) || words.is("one side", text))) {
+      // External: not a pin of this item.
+      return true;
+    }
     if (!headed || !WORDS.matcher(text).matches()) {
       return false;
     }
@@ -745,7 +771,7 @@ final class Doubts {
   private boolean namesItems(String text, ListColumn column) {
     return !column.role().isPinOfEnd()
         && hasPinColumn(column.role())
-        && SEVERAL_ITEMS.matcher(text).matches();
+        && (SEVERAL_ITEMS.matcher(text).matches() || isUnusual(ITEM_TO_ITEM, text, column));
   }
 
   private boolean hasPinColumn(Role end) {
@@ -791,6 +817,7 @@ final class Doubts {
     return !column.role().isPinOfEnd()
         && CellText.hasDigit(text)
         && MORE.matcher(text).find()
+        && !ends.isPoleInWords(text)
         && ends.parseAll(text, column.grammar()).size() < 2;
   }
 

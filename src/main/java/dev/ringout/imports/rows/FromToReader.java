@@ -1,5 +1,6 @@
 package dev.ringout.imports.rows;
 
+import dev.ringout.cells.CellText;
 import dev.ringout.cells.PinList;
 import dev.ringout.imports.list.Draft;
 import dev.ringout.imports.list.End;
@@ -40,12 +41,14 @@ class FromToReader extends TableReader {
   private static final Pattern STROKE = Pattern.compile(" / ");
 
   private final PinRanges ranges;
+  private final CountedRanges counted;
   private final Map<Integer, Boolean> byStroke = new HashMap<>();
   private List<End> last = List.of();
 
   FromToReader(ListTable table, Words words, Ends ends, ListFindings findings, Understanding into) {
     super(table, words, ends, findings, into);
     this.ranges = PinRanges.of(table);
+    this.counted = new CountedRanges(table, words);
   }
 
   @Override
@@ -218,6 +221,12 @@ class FromToReader extends TableReader {
       String said = itemOfPins(pin, pinText);
       String titled = said.isEmpty() ? titledEnd(item) : said;
       String known = titled.isEmpty() ? headed(pin, pinText) : titled;
+      if (known.isEmpty()
+          && cells.column(pin).filter(ListColumn::isSaid).isPresent()
+          && CellText.isDigits(pinText)) {
+        error(row, pin, new RowOddity.PinWithoutItem(pinText));
+        cells.lose();
+      }
       if (known.isEmpty() && isOpenUnderHeading(pin, pinText)) {
         error(row, pin, new RowOddity.EndInDoubt(pinText));
         cells.lose();
@@ -271,7 +280,18 @@ class FromToReader extends TableReader {
       return own;
     }
     boolean bare = ends.parse(text, grammar(pin)).pin().isEmpty();
-    return bare ? (titledItem().isEmpty() ? own : titledItem()) : "";
+    boolean leads = leads(pin);
+    // A title within the table names what the first pins are of, and never both ends.
+    String first = leads ? titledItem() : own;
+    String other = leads ? own : table.sheetItem();
+    return bare ? (first.isEmpty() ? other : first) : "";
+  }
+
+  /** Whether a column of pins is the first: of two, the pins of what a title names. */
+  private boolean leads(Role pin) {
+    int own = cells.column(pin).map(ListColumn::index).orElse(0);
+    Role there = pin == Role.FROM_PIN ? Role.TO_PIN : Role.FROM_PIN;
+    return own < cells.column(there).map(ListColumn::index).orElse(Integer.MAX_VALUE);
   }
 
   /** The item that the heading of a column of pins names: {@code Mega pin}. */
@@ -279,7 +299,10 @@ class FromToReader extends TableReader {
     boolean several = STROKE.matcher(text).find();
     boolean bare =
         several || ends.isKindOfPin(text) || ends.parse(text, grammar(pin)).pin().isEmpty();
-    return bare ? cells.column(pin).map(ListColumn::item).orElse("") : "";
+    String item = cells.column(pin).map(ListColumn::item).orElse("");
+    // A title over the headings once more names what the rows below it are of.
+    boolean titled = !item.isEmpty() && !section().isEmpty() && leads(pin);
+    return bare ? (titled ? section() : item) : "";
   }
 
   /**
@@ -295,7 +318,8 @@ class FromToReader extends TableReader {
   }
 
   /** One column an end, whatever its heading: a point, or an item alone. */
-  private Side oneColumn(Row row, Role column, String text) {
+  private Side oneColumn(Row row, Role column, String said) {
+    String text = counted.are(row) ? CountedRanges.dotted(said) : said;
     return new Side(
         text,
         false,
@@ -336,10 +360,18 @@ class FromToReader extends TableReader {
       findings.warning(cells.place(row, pin), new RowOddity.ReadAsRange(pinText, pins.size()));
     }
     for (String one : pins) {
-      String bare = NAMED.matcher(one).matches() ? PinName.of(one).pin() : one;
+      String bare = NAMED.matcher(one).matches() ? named(pin, one) : one;
       points.add(new End(item, ends.shell(bare), cells.place(row, pin), false));
     }
     return points;
+  }
+
+  private String named(Role pin, String text) {
+    return cells
+        .column(pin)
+        .map(column -> heads.of(column, text))
+        .orElseGet(() -> PinName.of(text))
+        .pin();
   }
 
   /** The items of a range of them; none where it is none. */

@@ -151,7 +151,7 @@ final class RowFrames {
     if (deleted || (filled > 2 && isCommentedOut(row))) {
       return Frame.DELETED;
     }
-    if (isFurniture(row) || isSigned(row) || isTotal(row, filled)) {
+    if (isFurniture(row) || isSigned(row) || isTitleBlock(row) || isTotal(row, filled)) {
       return Frame.NOTE;
     }
     Frame frame = filled <= 2 ? shortRow(row, filled, CellText.clean(only)) : Frame.CONTENT;
@@ -284,6 +284,25 @@ final class RowFrames {
       any = true;
     }
     return any;
+  }
+
+  /** {@code Drawn | P. Hale | Checked | M. Orr}: labels of the page, each with its value beside. */
+  private boolean isTitleBlock(Row row) {
+    int labels = 0;
+    boolean first = true;
+    for (ListColumn column : table.columns()) {
+      String text = column.textIn(row);
+      if (text.isEmpty()) {
+        continue;
+      }
+      boolean label = isLabelOfPage(text);
+      if ((first && !label) || Ends.holdsPoint(text) || Ends.isDesignator(text)) {
+        return false;
+      }
+      first = false;
+      labels += label ? 1 : 0;
+    }
+    return labels > 1;
   }
 
   private boolean isLabelOfPage(String text) {

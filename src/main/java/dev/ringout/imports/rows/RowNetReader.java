@@ -329,7 +329,7 @@ final class RowNetReader extends TableReader {
       findings.warning(table.place(row, column), new RowOddity.TakenAsOnePin(text));
     }
     for (String pin : PinList.listed(text)) {
-      PinName name = PinName.of(pin);
+      PinName name = heads.of(column, pin);
       if (!name.names().isEmpty() && name.names().stream().allMatch(this::isNothing)) {
         into.add(
             new SparePin(

@@ -49,6 +49,8 @@ public abstract class TableReader {
   final Ends ends;
   final ListFindings findings;
   final TableCells cells;
+  final PinHeads heads;
+  final ListedPoints listed;
   final Tally tally = new Tally();
   final Understanding into;
   private final boolean hasNotes;
@@ -67,6 +69,8 @@ public abstract class TableReader {
     this.ends = ends;
     this.findings = findings;
     this.into = into;
+    this.heads = new PinHeads(table);
+    this.listed = new ListedPoints(table);
     this.cells = new TableCells(table, words, findings);
     this.frames = new RowFrames(table, words, cells);
     this.doubts = new Doubts(table, words, ends, findings, tally);
@@ -373,12 +377,9 @@ public abstract class TableReader {
   }
 
   final List<End> ends(List<Ends.Text> texts, Row row, Role role) {
-    if (texts.size() == 1) {
-      return List.of(
-          new End(texts.get(0).item(), texts.get(0).pin(), cells.place(row, role), false));
-    }
     List<End> points = new ArrayList<>();
-    for (Ends.Text text : texts) {
+    for (Ends.Text one : texts) {
+      Ends.Text text = one.pin().isEmpty() ? listed.of(one.item()).orElse(one) : one;
       points.add(new End(text.item(), text.pin(), cells.place(row, role), false));
     }
     return points;

@@ -92,9 +92,34 @@ final class TerminalReader extends FromToReader {
     }
     tally.count(RowKind.WIRE);
     boolean both = !left.isNothing() && !right.isNothing();
-    onSide(row, terminal, left.points(), stands(Role.FROM, Role.FROM_PIN), both);
-    onSide(row, terminal, right.points(), stands(Role.TO, Role.TO_PIN), both);
+    if (!isMergedWithAbove(row, Role.FROM, Role.FROM_PIN)) {
+      onSide(row, terminal, left.points(), stands(Role.FROM, Role.FROM_PIN), both);
+    }
+    if (!isMergedWithAbove(row, Role.TO, Role.TO_PIN)) {
+      onSide(row, terminal, right.points(), stands(Role.TO, Role.TO_PIN), both);
+    }
     bridged.to().forEach(other -> into.add(wire(row, "", terminal, other, Map.of())));
+  }
+
+  /** A terminal and one of its sides in cells that span the row above: the wire is told there. */
+  private boolean isMergedWithAbove(Row row, Role item, Role pin) {
+    List<ListColumn> told =
+        table.columns().stream()
+            .filter(
+                column ->
+                    column.role() == Role.PIN || column.role() == item || column.role() == pin)
+            .filter(column -> !column.textIn(row).isEmpty())
+            .toList();
+    return !told.isEmpty()
+        && told.stream()
+            .allMatch(
+                column ->
+                    table.grid().around().merges().stream()
+                        .anyMatch(
+                            merge ->
+                                merge.firstRow() < row.number()
+                                    && merge.lastRow() >= row.number()
+                                    && merge.firstColumn() == column.index()));
   }
 
   /** A row of a list of bridges: {@code X1 | 1-2-3}, its terminals joined from each to the next. */

@@ -123,8 +123,15 @@ final class EvidenceOf {
             column ->
                 column.isSaid()
                     || isBesideStrip(column)
+                    || (side.equals("to") && isToBesideFrom(column))
                     || (words.mentions(side, column.heading())
                         && (side.equals("far") || !words.mentions("far", column.heading()))));
+  }
+
+  /** {@code an} beside {@code von}: it is no word for an end where it stands alone. */
+  private boolean isToBesideFrom(ListColumn column) {
+    List<String> tokens = Words.tokens(column.heading());
+    return column.known() && !tokens.isEmpty() && words.isAny("to beside from", tokens.get(0));
   }
 
   /** {@code Left | Right}: sides of anything, and the ends of a wire only where they look so. */

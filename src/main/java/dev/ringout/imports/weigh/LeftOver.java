@@ -13,6 +13,7 @@ import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Words;
 import dev.ringout.sheet.Row;
 import dev.ringout.source.Place;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -241,7 +242,8 @@ final class LeftOver {
       }
       String heading = column.heading();
       boolean old = words.mentions("old", heading);
-      boolean strip = !item.isEmpty() && standsBetweenEnds(column);
+      // The numbers of rows stand at the edge; between both ends they count a strip's terminals.
+      boolean strip = standsBetweenEnds(column) && (!item.isEmpty() || texts.countsRows(column));
       if (!old && (matters(column) || isPartOfEnd(column) || strip || areArrowed(column))) {
         add(Kind.COLUMN_MATTERS, -60, heading);
       }
@@ -272,7 +274,8 @@ final class LeftOver {
           counts
               && !texts.filled(column).isEmpty()
               && texts.isNumeric(column)
-              && texts.filled(column).stream().anyMatch(text -> !text.equals("1"));
+              && texts.filled(column).stream().anyMatch(text -> !text.equals("1"))
+              && !countsWires(column);
       boolean madeUp =
           table.layout() == Layout.FROM_TO
               && !pins
@@ -283,6 +286,17 @@ final class LeftOver {
         addMatters(column);
       }
     }
+  }
+
+  /** Whether each row has as many wires as the column says. */
+  private boolean countsWires(ListColumn column) {
+    Map<Integer, Integer> wires = new HashMap<>();
+    outcome.wires().forEach(wire -> wires.merge(wire.place().row(), 1, Integer::sum));
+    return texts.firstRows().stream()
+        .filter(row -> !column.textIn(row).isEmpty())
+        .allMatch(
+            row ->
+                column.textIn(row).equals(Integer.toString(wires.getOrDefault(row.number(), 0))));
   }
 
   /** {@code 4G1,5}, {@code 4x0,34}: what cables are made of, several conductors each. */

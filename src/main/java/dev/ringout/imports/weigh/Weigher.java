@@ -14,6 +14,7 @@ import dev.ringout.imports.list.Hypothesis.Sample;
 import dev.ringout.imports.list.ImportOptions;
 import dev.ringout.imports.list.Layout;
 import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.ListTable;
 import dev.ringout.imports.list.Role;
 import dev.ringout.imports.list.Said;
 import dev.ringout.imports.list.Weighed;
@@ -96,6 +97,58 @@ public final class Weigher {
     return alike;
   }
 
+  /**
+   * Where every table can be read in one way, a single option says it of all: those of the tables
+   * one by one are as many as there are tables.
+   */
+  public static List<Weighed> saidOfAll(List<Weighed> tables) {
+    if (tables.size() < 2) {
+      return tables;
+    }
+    return tables.stream()
+        .map(
+            table ->
+                new Weighed(
+                    table.sheet(),
+                    table.firstCell(),
+                    table.hypotheses().stream()
+                        .map(way -> canBeSaidOfAll(way, tables) ? saidOfAll(way) : way)
+                        .toList(),
+                    table.standing()))
+        .toList();
+  }
+
+  private static boolean canBeSaidOfAll(Hypothesis way, List<Weighed> tables) {
+    Layout layout = way.table().layout();
+    return layout.tellsWires()
+        && isLayoutAlone(way)
+        && tables.stream()
+            .allMatch(
+                table ->
+                    table.decided()
+                        ? table.best().table().layout() == layout
+                        : table.hypotheses().stream()
+                            .anyMatch(
+                                other ->
+                                    other.table().layout() == layout
+                                        && isLayoutAlone(other)
+                                        && other.score() >= 0));
+  }
+
+  private static boolean isLayoutAlone(Hypothesis way) {
+    return way.options().size() == 2 && way.options().get(0).equals("--layout");
+  }
+
+  private static Hypothesis saidOfAll(Hypothesis way) {
+    return new Hypothesis(
+        way.table(),
+        way.score(),
+        way.evidence(),
+        way.wires(),
+        way.first(),
+        List.of("--layout", way.table().layout().word()));
+  }
+
   private static boolean leavesOpen(Evidence found) {
     return found.kind() == Kind.COLUMN_MATTERS
         || found.kind() == Kind.BRIDGES_BY_MARKS
@@ -142,7 +195,18 @@ public final class Weigher {
     }
 
     private boolean isOfOtherEnds() {
-      return proposal.doubt() == Doubt.OTHER_ENDS;
+      return proposal.doubt() == Doubt.OTHER_ENDS || isByCells();
+    }
+
+    /** Whether the heading itself says whose pins they are. */
+    boolean isNamedByHeading(ListColumn column) {
+      return proposal.headed().stream()
+          .anyMatch(
+              headed -> headed.index() == column.index() && headed.item().equals(column.item()));
+    }
+
+    private boolean isByCells() {
+      return proposal.doubt() == Doubt.ENDS_BY_CELLS;
     }
 
     boolean makesWires() {
@@ -234,6 +298,10 @@ public final class Weigher {
 
   /** Ways that make no wires stand between what is little and what is something. */
   private static int rank(Tried one) {
+    if (one.isByCells()) {
+      // Behind that there are no wires, and before what has much against it.
+      return LITTLE - 2;
+    }
     if (one.isShownOnly()) {
       // Right behind pins and their names, which come before it.
       return LITTLE;
@@ -348,11 +416,19 @@ public final class Weigher {
   /** Which two columns are the ends; the pins beside them are theirs. */
   private static List<String> endsByLetter(Tried one, String where) {
     List<String> said = new ArrayList<>();
-    for (ListColumn column : one.proposal().table().columns()) {
-      if (column.role() == Role.FROM || column.role() == Role.TO) {
+    ListTable table = one.proposal().table();
+    for (ListColumn column : table.columns()) {
+      boolean headed =
+          (column.role() == Role.FROM_PIN && table.column(Role.FROM).isEmpty())
+              || (column.role() == Role.TO_PIN && table.column(Role.TO).isEmpty());
+      if (headed || column.role() == Role.FROM || column.role() == Role.TO) {
         said.add("--column");
         said.add(
-            sheetOf(where) + Place.columnLetters(column.index()) + "=" + column.role().title());
+            sheetOf(where)
+                + Place.columnLetters(column.index())
+                + "="
+                + column.role().title()
+                + (headed && !one.isNamedByHeading(column) ? " (" + column.item() + ")" : ""));
       }
     }
     return said;

@@ -1,0 +1,61 @@
+package dev.ringout.imports.rows;
+
+import dev.ringout.imports.list.Layout;
+import dev.ringout.imports.list.ListColumn;
+import dev.ringout.imports.list.ListTable;
+import dev.ringout.imports.list.Role;
+import dev.ringout.imports.list.Words;
+import dev.ringout.sheet.Row;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * {@code X8:1-4} to {@code X9:1-4} with 4 under the heading of the cores: as many wires as are
+ * counted, from pin to pin in their order. Without the count nobody can tell.
+ */
+final class CountedRanges {
+  private static final Pattern RANGE =
+      Pattern.compile("([-+=]?[A-Z]{1,4}\\d{1,4}[:.])(\\d{1,3})\\s?(?:-|\\.{2,3})\\s?(\\d{1,3})");
+
+  private final ListTable table;
+  private final List<ListColumn> counts;
+
+  CountedRanges(ListTable table, Words words) {
+    this.table = table;
+    this.counts =
+        table.columns().stream()
+            .filter(column -> column.role() == Role.KEEP || column.role() == Role.WIRE)
+            .filter(
+                column ->
+                    words.mentions("conductors", column.heading())
+                        || words.mentions("core", column.heading()))
+            .toList();
+  }
+
+  /** Whether both ends of a row are ranges of as many pins as it counts cores. */
+  boolean are(Row row) {
+    if (counts.isEmpty() || table.layout() != Layout.FROM_TO) {
+      return false;
+    }
+    int from = size(row, Role.FROM);
+    return from > 1
+        && from == size(row, Role.TO)
+        && counts.stream().anyMatch(column -> column.textIn(row).equals(Integer.toString(from)));
+  }
+
+  private int size(Row row, Role end) {
+    Optional<ListColumn> column = table.column(end);
+    boolean pins = table.column(end.pinOfEnd()).isPresent();
+    Matcher range = RANGE.matcher(column.map(one -> one.textIn(row)).orElse(""));
+    return pins || !range.matches()
+        ? 0
+        : Integer.parseInt(range.group(3)) - Integer.parseInt(range.group(2)) + 1;
+  }
+
+  /** The range with two dots between, as it is written where no count is needed. */
+  static String dotted(String text) {
+    return RANGE.matcher(text).replaceFirst("$1$2..$3");
+  }
+}
