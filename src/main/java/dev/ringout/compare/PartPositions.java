@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 
@@ -60,7 +60,7 @@ final class PartPositions {
 
   /** With the contacts open at whose terminals its ends are; else the normal positions. */
   private SwitchState withContactsOpen(int part) {
-    SortedMap<String, String> positions = new TreeMap<>();
+    NavigableMap<String, String> positions = new TreeMap<>();
     ends(part)
         .boxed()
         .flatMap(end -> beside(end).stream())

@@ -799,7 +799,7 @@ final class JdbcStore implements Store {
         () -> {
           engine.alone(connection, PEOPLE);
           if (lastOfPeople(WHO_MAY).map(Head::seq).orElse(0) != known) {
-            throw new Meanwhile();
+            throw new Declined(MEANWHILE);
           }
           keepPeople(PeopleChain.chained(PeopleChain.end(lastOfPeople("")), said));
           return Added.ADDED;
