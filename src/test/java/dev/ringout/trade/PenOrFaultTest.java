@@ -152,4 +152,17 @@ class PenOrFaultTest {
     unit.reads("J1-8", "REST", "385.1").reads("J1-7", "J1-8", "385.0");
     assertTrue(unit.check().diagnosis().faults().stream().anyMatch(Fault.Open.class::isInstance));
   }
+
+  /**
+   * W2 of 8 m reads what W3 of 2.5 m should, and the other way round: no thick wire and no joint.
+   */
+  @Test
+  void a_low_join_beside_a_high_one_that_fit_each_other_are_two_rows_exchanged() {
+    UnitUnderTest unit = new UnitUnderTest(folder);
+    unit.wire("W1,J1-1,P1-1,20,4 m").wire("W2,J1-2,P1-2,20,8 m").wire("W3,J1-3,P1-3,20,2.5 m");
+    unit.wire("W4,J1-4,P1-4,20,4 m").wire("W5,J1-5,P1-5,20,4 m").reads("J1-1", "P1-1", "0.134");
+    unit.reads("J1-2", "P1-2", "0.084").reads("J1-3", "P1-3", "0.275");
+    CheckResult result = unit.reads("J1-4", "P1-4", "0.133").reads("J1-5", "P1-5", "0.131").check();
+    assertInstanceOf(Fault.ExchangedRows.class, OnlyFault.of(result));
+  }
 }

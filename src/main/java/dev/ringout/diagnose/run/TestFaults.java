@@ -156,9 +156,9 @@ final class TestFaults {
     WiringFaults wiring = WiringFaults.of(unit, left, most);
     for (RowExchange exchange : exchanges) {
       double cost = cost(exchange, costs);
+      double ofTheUnit = ofTheUnit(unit, wiring, exchange.rows(), costs);
       boolean dearer =
-          ofTheUnit(unit, wiring, exchange.rows(), costs) > cost
-              || exchange.rows().stream().anyMatch(row -> isUnexplained(wiring, row));
+          ofTheUnit > cost || exchange.rows().stream().anyMatch(row -> isUnexplained(wiring, row));
       if (dearer && wiring.areAlone(exchange.rows())) {
         faults.add(
             new Fault.ExchangedRows(
@@ -166,6 +166,14 @@ final class TestFaults {
                 exchange.one(),
                 exchange.other()));
         left = left.without(exchange.rows());
+      } else {
+        Alternative pen =
+            new Alternative(
+                1 / (1 + Math.exp(Math.abs(cost - ofTheUnit))),
+                List.of(new SlipFact.ExchangedRows(exchange.one(), exchange.other())));
+        exchange.rows().stream()
+            .filter(row -> row.outcome() == Outcome.RESISTIVE && pen.odds() >= LEAST_ODDS)
+            .forEach(row -> maybeOfThePen.putIfAbsent(row, pen));
       }
     }
   }
@@ -200,6 +208,9 @@ final class TestFaults {
     for (Judged judged : readings) {
       if (judged.outcome() == Outcome.RESISTIVE && !wiring.explains(judged)) {
         cost -= Math.log(costs.rateOf("poor wire"));
+      }
+      if (judged.value() == ValueVerdict.LOW && !wiring.explains(judged)) {
+        cost -= Math.log(costs.rateOf("gauge other"));
       }
       boolean hasOhms =
           judged.observed() == Observed.RESISTIVE
