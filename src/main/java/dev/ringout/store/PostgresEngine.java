@@ -220,7 +220,9 @@ final class PostgresEngine implements Engine {
 
   @Override
   public boolean isWorthAnotherTry(SQLException e) {
-    return UNIQUE.equals(e.getSQLState()) || AGAIN.contains(e.getSQLState());
+    // What this program itself finds wrong with a row has no state.
+    String state = String.valueOf(e.getSQLState());
+    return UNIQUE.equals(state) || AGAIN.contains(state);
   }
 
   @Override
