@@ -60,7 +60,7 @@ public final class ProfileJson {
     String word = String.valueOf(json.get(name));
     Optional<T> unit = named.apply(word);
     if (unit.isEmpty()) {
-      throw new Unreadable("\"" + word + "\" is no " + name);
+      throw new Unreadable("\"" + word + "\" is not a " + name);
     }
     return unit;
   }

@@ -388,7 +388,7 @@ class SqliteStoreTest extends StoreContract {
     "13,NOT_WRITTEN,the disk is full; nothing was added",
     "778,NOT_WRITTEN,disk full?",
     "11,NOT_UNDERSTOOD,take the last backup",
-    "26,NOT_UNDERSTOOD,is no store",
+    "26,NOT_UNDERSTOOD,is not a store",
     "14,MISSING,can't be opened"
   })
   void an_accident_is_told_by_what_it_is(int code, StoreTrouble.Reason reason, String text) {

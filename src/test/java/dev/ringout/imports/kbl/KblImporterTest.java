@@ -437,10 +437,10 @@ class KblImporterTest {
     "'\"area_1\"><Unit_component>mm2<', '\"area_1\"><Unit_component>u_9<', Unit_component refers to u_9",
     "'\"l1\"><Unit_component>mm<', '\"l1\"><Unit_component><', Unit_component is empty",
     "'\"l1\"><Unit_component>mm<', '\"l1\"><Unit_component>furlong<', furlong",
-    "'\"l1\"><Unit_component>mm<', '\"l1\"><Unit_component>mm2<', no length",
-    "'\"area_1\"><Unit_component>mm2<', '\"area_1\"><Unit_component>mm<', no cross-section",
-    "<Value_component>1200<, <Value_component>NaN<, no length",
-    "<Value_component>0.75<, <Value_component>0<, no cross-section",
+    "'\"l1\"><Unit_component>mm<', '\"l1\"><Unit_component>mm2<', not a length",
+    "'\"area_1\"><Unit_component>mm2<', '\"area_1\"><Unit_component>mm<', not a cross-section",
+    "<Value_component>1200<, <Value_component>NaN<, not a length",
+    "<Value_component>0.75<, <Value_component>0<, not a cross-section",
     "<Value_component>1200<, <Value_component>0.0<, 1 wire with the length 0",
   })
   void what_a_wire_is_made_of_may_be_wrong_and_the_wire_is_still_there(
