@@ -329,7 +329,6 @@ public final class LedTests {
     return new Entry.Draft(EntryKind.VERDICT, at, who, KeptVerdict.of(result).body());
   }
 
-  /** Whether nothing came after the verdict on it but what is said of a unit afterwards. */
   /**
    * Whether an inspector has signed a unit since it was last read.
    *
@@ -359,6 +358,7 @@ public final class LedTests {
     return reads ? Optional.of(false) : Optional.empty();
   }
 
+  /** Whether nothing came after the verdict on it but what is said of a unit afterwards. */
   static boolean isFinished(List<Entry> entries) {
     boolean finished = false;
     for (Entry entry : entries) {
