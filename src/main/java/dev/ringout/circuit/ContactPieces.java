@@ -23,7 +23,7 @@ public record ContactPieces(int net, List<Piece> pieces) {
    * One piece.
    *
    * @param terminals of contacts, in it; one at least
-   * @param conductors the wires in it, and the links that end at a terminal of the contacts
+   * @param conductors the wires and links in it
    * @param apart the switches so that none of its contacts to another piece is closed, where they
    *     have such a position
    */
@@ -90,8 +90,7 @@ public record ContactPieces(int net, List<Piece> pieces) {
       endingIn.computeIfAbsent(joined.firstOf(point), piece -> new ArrayList<>());
     }
     for (int conductor : conductors) {
-      if (circuit.isWire(conductor)
-          || (!contacts.contains(conductor) && isAtAny(circuit, conductor, contacts))) {
+      if (!contacts.contains(conductor)) {
         endingIn
             .computeIfAbsent(joined.firstOf(circuit.from(conductor)), piece -> new ArrayList<>())
             .add(conductor);
@@ -119,18 +118,6 @@ public record ContactPieces(int net, List<Piece> pieces) {
         });
     pieces.sort(Comparator.comparingInt((Piece piece) -> -piece.conductors().size()));
     return new ContactPieces(net, List.copyOf(pieces));
-  }
-
-  private static boolean isAtAny(Circuit circuit, int conductor, List<Integer> contacts) {
-    return contacts.stream()
-        .anyMatch(
-            contact ->
-                isAt(circuit, conductor, circuit.from(contact))
-                    || isAt(circuit, conductor, circuit.to(contact)));
-  }
-
-  private static boolean isAt(Circuit circuit, int conductor, int point) {
-    return circuit.from(conductor) == point || circuit.to(conductor) == point;
   }
 
   private static SwitchState opened(Circuit circuit, int contact, SwitchState state) {

@@ -6,6 +6,7 @@ import dev.ringout.circuit.Expected.ThroughParts;
 import dev.ringout.circuit.InsulationLimits;
 import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.JoinLimits.JoinLimit;
+import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Predictor;
 import dev.ringout.circuit.Probing;
 import dev.ringout.circuit.Probings;
@@ -16,6 +17,7 @@ import dev.ringout.readings.Measured;
 import dev.ringout.readings.Measured.Value;
 import dev.ringout.readings.Reading;
 import dev.ringout.units.OhmsRange;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -59,7 +61,12 @@ public final class Judge {
     Expected expected = predictor.asListed(probing);
     JoinLimit limit = joinLimits.of(probing, reading.meter());
     OhmsRange seen = seen(reading, limit);
-    Verdict verdict = withinRange(reading, verdict(reading, probing, expected, limit, seen));
+    Verdict judged = withinRange(reading, verdict(reading, probing, expected, limit, seen));
+    Verdict verdict =
+        reading.kind() == Reading.Kind.CONTINUITY && expected.isJoined()
+            ? unlessAPartIs(
+                probing, reading.measured(), Math.min(seen.highOhms(), limit.ohms()), judged)
+            : judged;
     boolean isJoin =
         reading.kind() == Reading.Kind.CONTINUITY
             && expected.isJoined()
@@ -76,6 +83,34 @@ public final class Judge {
         limit,
         verdict.why(),
         TouchedNets.NONE);
+  }
+
+  /**
+   * A join that reads no less than a part at its net shows no wire: with the wire at the part's
+   * other end, or off, as much would be read through the part.
+   */
+  private Verdict unlessAPartIs(
+      Probing probing, Measured measured, double mostOhms, Verdict verdict) {
+    if (verdict.outcome() != Outcome.CONFORMS) {
+      return verdict;
+    }
+    Nets nets = circuit.in(probing.state());
+    List<Part> asLow =
+        Arrays.stream(nets.partsAt(nets.of(probing.from()[0])))
+            .filter(part -> leastOhms(part) <= mostOhms)
+            .mapToObj(circuit::part)
+            .toList();
+    return asLow.isEmpty()
+        ? verdict
+        : Verdict.notJudged(new NotJudged.MayBeThePart(measured, asLow));
+  }
+
+  /** Of a part without ohms nothing is known, and the page says so. */
+  private double leastOhms(int part) {
+    return circuit.part(part).kind() == Part.Kind.DIODE
+        ? Double.POSITIVE_INFINITY
+        : circuit.part(part).ohms().orElse(Double.POSITIVE_INFINITY)
+            * (1 - circuit.toleranceOf(part));
   }
 
   /**

@@ -124,6 +124,14 @@ public sealed interface NotJudged {
     }
   }
 
+  /** A value of a join that any of some parts at its net may have by itself. */
+  record MayBeThePart(Measured measured, List<Part> parts) implements NotJudged {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.mayBeThePart(this);
+    }
+  }
+
   /** More than so much, which the part may be. */
   record NothingAboutPart(Measured measured, List<Part> parts) implements NotJudged {
     @Override
@@ -228,6 +236,9 @@ public sealed interface NotJudged {
 
     /** See {@link NoValueOfPart}. */
     T noValueOfPart(NoValueOfPart reason);
+
+    /** See {@link MayBeThePart}. */
+    T mayBeThePart(MayBeThePart reason);
 
     /** See {@link NothingAboutPart}. */
     T nothingAboutPart(NothingAboutPart reason);

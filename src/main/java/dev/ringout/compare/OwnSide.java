@@ -3,53 +3,80 @@ package dev.ringout.compare;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.ContactPieces;
 import dev.ringout.circuit.ContactPieces.Piece;
+import dev.ringout.circuit.Nets;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /**
- * A conductor that must be shown to end on its own side of contacts that are closed in the normal
- * state: there, an end on another side reads as the good unit does.
+ * A wire or link that must be shown to end on its own side of contacts that are closed in the
+ * normal state: there, an end on another side reads as the good unit does.
  *
- * @param conductor a wire, or a link at a contact's terminal; its number
- * @param others the other pieces of its net that some position of the switches parts from its own
+ * @param conductor its number
+ * @param placings where its ends could be instead, so that some reading would tell
  */
-record OwnSide(int conductor, List<Other> others) {
+record OwnSide(int conductor, List<Placing> placings) {
   /**
-   * Another piece of the same net.
+   * One end on another piece of the same net.
    *
-   * @param terminal the terminal of a contact in it
-   * @param apart the switches so that it is apart from the conductor's own piece
+   * @param stays the point of the end that is where it should be
+   * @param terminal the terminal of a contact in the other piece
+   * @param apart the switches so that a reading tells
    */
-  record Other(int terminal, SwitchState apart) {}
+  record Placing(int stays, int terminal, SwitchState apart) {}
 
   /** Hands over every conductor of a list of which this must be shown. */
   static void each(Circuit circuit, Consumer<OwnSide> each) {
     for (ContactPieces net : ContactPieces.of(circuit)) {
       for (Piece own : net.pieces()) {
-        List<Other> others = others(circuit, net, own);
-        if (!others.isEmpty()) {
-          own.conductors().forEach(conductor -> each.accept(new OwnSide(conductor, others)));
+        for (int conductor : own.conductors()) {
+          List<Placing> placings = placings(circuit, net, own, conductor);
+          if (!placings.isEmpty()) {
+            each.accept(new OwnSide(conductor, placings));
+          }
         }
       }
     }
   }
 
-  static List<Other> others(Circuit circuit, ContactPieces net, Piece own) {
-    List<Other> others = new ArrayList<>();
+  private static List<Placing> placings(
+      Circuit circuit, ContactPieces net, Piece own, int conductor) {
+    List<Placing> placings = new ArrayList<>();
     for (Piece other : net.pieces()) {
-      if (areApart(circuit, own, other, own.apart())) {
-        others.add(new Other(other.terminals().get(0), own.apart()));
-      } else if (areApart(circuit, own, other, other.apart())) {
-        others.add(new Other(other.terminals().get(0), other.apart()));
+      if (!other.equals(own)) {
+        int terminal = other.terminals().get(0);
+        for (int stays : new int[] {circuit.from(conductor), circuit.to(conductor)}) {
+          Stream.of(own.apart(), other.apart(), SwitchState.normal())
+              .filter(state -> tells(circuit.in(state), conductor, stays, terminal))
+              .findFirst()
+              .ifPresent(state -> placings.add(new Placing(stays, terminal, state)));
+        }
       }
     }
-    return List.copyOf(others);
+    return List.copyOf(placings);
   }
 
-  private static boolean areApart(Circuit circuit, Piece own, Piece other, SwitchState state) {
-    return circuit.in(state).of(own.terminals().get(0))
-        != circuit.in(state).of(other.terminals().get(0));
+  /** Whether it makes a difference in a state: something is joined then, or left alone. */
+  private static boolean tells(Nets nets, int conductor, int stays, int terminal) {
+    return nets.of(stays) != nets.of(terminal)
+        || (nets.isCutEdge(conductor) && isWithStaying(nets, conductor, stays, terminal));
+  }
+
+  /** Whether a point is joined to the end that stays without the conductor. */
+  static boolean isWithStaying(Nets nets, int conductor, int stays, int point) {
+    return nets.of(point) == nets.of(stays)
+        && !(nets.isCutEdge(conductor) && nets.path(stays, point).contains(conductor));
+  }
+
+  /** The other piece, in a position that parts it from this one; absent where none does. */
+  static Optional<SwitchState> apart(Circuit circuit, Piece own, Piece other) {
+    int one = own.terminals().get(0);
+    int another = other.terminals().get(0);
+    return Stream.of(own.apart(), other.apart())
+        .filter(state -> circuit.in(state).of(one) != circuit.in(state).of(another))
+        .findFirst();
   }
 }

@@ -46,7 +46,8 @@ final class OwnSideProof {
   static OwnSideProof of(Circuit circuit, List<Judged> inForce) {
     OwnSideProof proof = new OwnSideProof(circuit);
     if (!circuit.harness().switches().isEmpty()) {
-      inForce.forEach(proof::add);
+      // A lifted end cuts pieces in two: what is shown of one half is not shown of the other.
+      inForce.stream().filter(one -> !one.reading().state().liftsAny()).forEach(proof::add);
     }
     return proof;
   }
@@ -70,26 +71,17 @@ final class OwnSideProof {
   }
 
   /** The first other side on which an end could be and every reading still be good. */
-  Optional<OwnSide.Other> open(OwnSide wanted) {
-    return wanted.others().stream()
-        .filter(other -> !isShown(wanted.conductor(), other.terminal()))
+  Optional<OwnSide.Placing> open(OwnSide wanted) {
+    return wanted.placings().stream()
+        .filter(placing -> !isContradicted(wanted.conductor(), placing))
         .findFirst();
   }
 
-  private boolean isShown(int conductor, int other) {
-    return isContradicted(conductor, circuit.from(conductor), other)
-        && isContradicted(conductor, circuit.to(conductor), other);
-  }
-
-  /**
-   * Whether it is contradicted that a conductor joins another piece.
-   *
-   * @param stays the point of its end that is where it should be
-   * @param other a point of the other piece
-   */
-  private boolean isContradicted(int conductor, int stays, int other) {
+  private boolean isContradicted(int conductor, OwnSide.Placing placing) {
     return shownIn.values().stream()
-        .anyMatch(shown -> new Moved(shown, conductor, stays, other).isContradicted());
+        .anyMatch(
+            shown ->
+                new Moved(shown, conductor, placing.stays(), placing.terminal()).isContradicted());
   }
 
   /** A conductor with one end on another piece, in one state of the switches. */
@@ -144,8 +136,7 @@ final class OwnSideProof {
     }
 
     private boolean isWithStaying(int point) {
-      return nets.of(point) == nets.of(stays)
-          && !(nets.isCutEdge(conductor) && nets.path(stays, point).contains(conductor));
+      return OwnSide.isWithStaying(nets, conductor, stays, point);
     }
   }
 }

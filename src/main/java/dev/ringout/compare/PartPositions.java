@@ -23,10 +23,13 @@ final class PartPositions {
   private final Circuit circuit;
 
   /** The other pieces that a lead at a terminal of a closed contact could be on. */
-  private final Map<Integer, List<OwnSide.Other>> besideTerminal = new HashMap<>();
+  private final Map<Integer, List<Beside>> besideTerminal = new HashMap<>();
 
   /** What opens the contacts of a net, each way. */
   private final Map<Integer, List<SwitchState>> opening = new HashMap<>();
+
+  /** The terminal of a contact in another piece, and the switches so that it is apart. */
+  private record Beside(int terminal, SwitchState apart) {}
 
   private PartPositions(Circuit circuit) {
     this.circuit = circuit;
@@ -37,7 +40,13 @@ final class PartPositions {
     for (ContactPieces net : ContactPieces.of(circuit)) {
       List<SwitchState> states = new ArrayList<>();
       for (Piece own : net.pieces()) {
-        List<OwnSide.Other> others = OwnSide.others(circuit, net, own);
+        List<Beside> others = new ArrayList<>();
+        for (Piece other : net.pieces()) {
+          if (!other.equals(own)) {
+            OwnSide.apart(circuit, own, other)
+                .ifPresent(state -> others.add(new Beside(other.terminals().get(0), state)));
+          }
+        }
         own.terminals().forEach(terminal -> positions.besideTerminal.put(terminal, others));
         states.add(own.apart());
       }
@@ -97,7 +106,7 @@ final class PartPositions {
     return IntStream.of(circuit.fromOfPart(part), circuit.toOfPart(part));
   }
 
-  private List<OwnSide.Other> beside(int end) {
+  private List<Beside> beside(int end) {
     return besideTerminal.getOrDefault(end, List.of());
   }
 }

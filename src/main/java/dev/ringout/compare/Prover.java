@@ -179,7 +179,10 @@ final class Prover {
     for (int wire : requirements.wires()) {
       Optional<MissingWire> missing =
           crossed[wire]
-              ? requirements.sideOf(wire).flatMap(sides::open).map(other -> eitherSide(wire, other))
+              ? requirements
+                  .sideOf(wire)
+                  .flatMap(sides::open)
+                  .map(placing -> eitherSide(wire, placing))
               : Optional.of(missing(wire));
       if (missing.isEmpty()) {
         proven++;
@@ -190,10 +193,13 @@ final class Prover {
   }
 
   /** Where others go around it, all of them would be joined to the other side. */
-  private MissingWire eitherSide(int wire, OwnSide.Other other) {
-    int to = circuit.in(other.apart()).isCutEdge(wire) ? circuit.to(wire) : other.terminal();
+  private MissingWire eitherSide(int wire, OwnSide.Placing placing) {
+    boolean isAlone = circuit.in(placing.apart()).isCutEdge(wire);
     return new MissingWire.EitherSide(
-        other.terminal(), Probing.pair(circuit.from(wire), to, other.apart()));
+        placing.terminal(),
+        isAlone
+            ? Probing.pair(circuit.from(wire), circuit.to(wire), placing.apart())
+            : Probing.pair(placing.stays(), placing.terminal(), placing.apart()));
   }
 
   private MissingWire missing(int wire) {

@@ -103,6 +103,13 @@ final class NotJudgedJson implements NotJudged.Cases<Reason> {
   }
 
   @Override
+  public Reason mayBeThePart(NotJudged.MayBeThePart reason) {
+    return Reason.of("may-be-the-part")
+        .with("value", reason.measured().text())
+        .with("parts", labels(reason.parts()));
+  }
+
+  @Override
   public Reason noValueOfPart(NotJudged.NoValueOfPart reason) {
     return Reason.of("no-value-of-part")
         .with("value", reason.measured().text())

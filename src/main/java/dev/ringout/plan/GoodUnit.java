@@ -15,6 +15,8 @@ public final class GoodUnit {
   /** A good meter: a thousandth of an ohm. */
   private static final double HALF_DIGIT_OHMS = 0.0005;
 
+  private static final double FAR_LESS = 20;
+
   private GoodUnit() {}
 
   /** The readings of a good unit, in the order of the steps. */
@@ -40,9 +42,11 @@ public final class GoodUnit {
   private record Continuity(Limits limits, Step step) implements Expected.Cases<Measured> {
     @Override
     public Measured joined(Expected.Joined expected) {
-      double low = step.minOhms().orElse(0);
       double high = step.maxOhms().orElse(limits.fixedClosedMaxOhms());
-      return new Measured.Value((low + high) / 2, HALF_DIGIT_OHMS);
+      // Of what is not computed a good one has far less than the fixed limit.
+      double ohms =
+          step.minOhms().isPresent() ? (step.minOhms().getAsDouble() + high) / 2 : high / FAR_LESS;
+      return new Measured.Value(ohms, HALF_DIGIT_OHMS);
     }
 
     @Override

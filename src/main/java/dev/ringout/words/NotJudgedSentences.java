@@ -119,6 +119,13 @@ public final class NotJudgedSentences implements NotJudged.Cases<String> {
   }
 
   @Override
+  public String mayBeThePart(NotJudged.MayBeThePart reason) {
+    return Text.of(
+        "the %s alone may read as little: this shows no wire; lift one end of it and read again",
+        names(reason.parts()));
+  }
+
+  @Override
   public String nothingAboutPart(NotJudged.NothingAboutPart reason) {
     return Text.of("%s says nothing about the %s", reason.measured().text(), names(reason.parts()));
   }

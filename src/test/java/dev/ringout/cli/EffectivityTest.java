@@ -76,7 +76,8 @@ class EffectivityTest {
       throws IOException {
     Run run = check("effectivity,see sheet 2", "serial number,0150");
     assertEquals(2, run.code(), run.out());
-    assertTrue(flat(run.out()).contains("can't be told from \"see sheet 2\""), run.out());
+    assertTrue(
+        flat(run.out()).contains("effectivity \"see sheet 2\" can't be understood"), run.out());
     assertTrue(flat(run.out()).contains("such as 0100 to 0200"), run.out());
   }
 

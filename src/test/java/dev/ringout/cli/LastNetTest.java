@@ -73,6 +73,7 @@ class LastNetTest {
             "store check" + store,
             "store check --json" + store,
             "store copy " + store() + " " + folder.resolve("copy.db"),
+            "people list" + store,
             "trace " + BOX + " J1-A",
             "trace " + BOX + " J1-A --json",
             "units" + store,

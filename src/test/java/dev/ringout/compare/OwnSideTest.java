@@ -209,6 +209,59 @@ class OwnSideTest {
     assertEquals(CheckResult.Verdict.CONFORMS, result.verdict());
   }
 
+  /** With a wire lifted a piece is in two halves, and each is a place for an end. */
+  @Test
+  void a_reading_with_an_end_lifted_shows_no_side() {
+    assertEquals(
+        List.of(
+            "wire W1: would read the same with an end at S1-NC, which a closed contact joins; read"
+                + " it with S1=MADE"),
+        unproven(
+            limitSwitch()
+                .readsIn("S1=MADE; W3=LIFTED", "P2-1", "S1-NC", "OL")
+                .readsIn("S1=MADE", "P2-3", "S1-NC", "0.1")
+                .check()));
+  }
+
+  @Test
+  void a_jumper_between_terminals_of_a_strip_is_shown_on_its_side_too() {
+    UnitUnderTest unit =
+        limitSwitch()
+            .wire("W4,TB1-1,S1-COM")
+            .link("TB1,1,2")
+            .reads("TB1-1", "S1-COM", "0.1")
+            .reads("TB1-1", "TB1-2", "0.01")
+            .readsIn("S1=MADE", "P2-1", "S1-COM", "0.1")
+            .readsIn("S1=MADE", "P2-3", "S1-NC", "0.1")
+            .readsIn("S1=MADE", "TB1-1", "S1-COM", "0.1");
+    assertEquals(
+        List.of(
+            "the link TB1-1/2: would read the same with an end at S1-NC, which a closed contact"
+                + " joins; read it with S1=MADE"),
+        unproven(unit.check()));
+    assertEquals(List.of(), unproven(unit.readsIn("S1=MADE", "TB1-1", "TB1-2", "0.01").check()));
+  }
+
+  /** The other contact joins both again: only this wire's own reading then tells. */
+  @Test
+  void terminals_that_are_joined_in_every_position_through_the_wire_have_sides() {
+    UnitUnderTest unit =
+        new UnitUnderTest(folder)
+            .withoutInsulationTest()
+            .contact("S1,OFF,1,2")
+            .contact("S1,ON,3,4")
+            .wire("W1,S1-1,S1-3")
+            .wire("W2,S1-2,S1-4")
+            .reads("S1-1", "S1-2", "0.1")
+            .reads("S1-1", "S1-3", "0.1")
+            .reads("S1-2", "S1-4", "0.1")
+            .readsIn("S1=ON", "S1-4", "S1-3", "0.1")
+            .readsIn("S1=ON", "S1-2", "S1-4", "0.1");
+    assertTrue(
+        unproven(unit.check()).stream().anyMatch(one -> one.startsWith("wire W1: would read")),
+        unproven(unit.check()).toString());
+  }
+
   /** Then no reading tells the two sides apart, whatever is asked. */
   @Test
   void a_contact_that_never_opens_has_one_side() {

@@ -104,6 +104,7 @@ class EveryReasonTest {
         new NotJudged.RangeTooLow(1e6, 1e8, Reading.Kind.INSULATION),
         new NotJudged.MoreThanTooLittle(OK, 1e8, Reading.Kind.CONTINUITY),
         new NotJudged.NoValueOfPart(OK, parts),
+        new NotJudged.MayBeThePart(OK, parts),
         new NotJudged.NothingAboutPart(OK, parts),
         new NotJudged.OneNet(),
         new NotJudged.PartsBetween(parts),

@@ -83,6 +83,10 @@ class NotJudgedSentencesTest {
         new NotJudged.NoValueOfPart(OK, PARTS),
         "\"OK\" is not a value of the resistor R1, winding K1");
     said.put(
+        new NotJudged.MayBeThePart(new Measured.Value(0.4, 0.05), PARTS),
+        "the resistor R1, winding K1 alone may read as little: this shows no wire; lift one end of"
+            + " it and read again");
+    said.put(
         new NotJudged.NothingAboutPart(new Measured.MoreThan(100), PARTS),
         "> 100 Ω says nothing about the resistor R1, winding K1");
     said.put(new NotJudged.OneNet(), "both sides are one net: no insulation lies between them");
