@@ -72,7 +72,7 @@ public final class StoreWords {
       case TWO_HISTORIES ->
           "it goes on in one way in FROM and in another in TO; nothing of it was copied";
       case LIST_CHANGED -> "it was changed since it was written";
-      case LIST_RENAMED -> "no test of it has that name for it or its file";
+      case LIST_RENAMED -> "its tests have another name for it, or for its file";
     };
   }
 }
