@@ -223,7 +223,8 @@ public final class Bench implements AutoCloseable {
       if (SAID_BY_BENCH.contains(name) && !one.getValue().isBlank()) {
         throw new Refused(
             Reason.NOT_UNDERSTOOD,
-            one.getKey() + " is said by the unit, its list and who tests: it is not typed here.");
+            one.getKey()
+                + " comes from the unit, its list and the person who tests: it is not typed here.");
       }
     }
   }
@@ -467,7 +468,7 @@ public final class Bench implements AutoCloseable {
     }
     if (!volts.matches() || Double.parseDouble(volts.group(1)) <= 0) {
       throw new Refused(
-          Reason.NOT_UNDERSTOOD, "Say the test volts as the tester shows them, such as 250 V.");
+          Reason.NOT_UNDERSTOOD, "Type the test volts as the tester shows them, such as 250 V.");
     }
     return OptionalDouble.of(Double.parseDouble(volts.group(1)));
   }
@@ -796,7 +797,7 @@ public final class Bench implements AutoCloseable {
     public void changedAfterKey(String what) {
       synchronized (Bench.this) {
         meters.tell(
-            "Not kept: what stands still now is not what was shown when the key was pressed. Hold"
+            "Not kept: the value now is not the one that was shown when the key was pressed. Hold"
                 + " the probes, and press again.");
         listener.tone(Tone.UNSURE);
         Bench.this.changed();

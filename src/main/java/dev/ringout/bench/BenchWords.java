@@ -152,7 +152,7 @@ final class BenchWords {
       case APART ->
           step.isInsulation()
               ? "These two are insulated from each other" + volts + "."
-              : "These two are apart: OL, or at least so much.";
+              : "These two are apart: OL, or at least this value.";
       case PART ->
           step.isInsulation()
               ? "Between these two lie parts; insulation" + volts + "."

@@ -381,7 +381,7 @@ final class LedSession {
   AskedStep asked(String id) throws Refused {
     Optional<AskedStep> now = now();
     if (now.isEmpty() || !asked(now.get()).equals(id)) {
-      throw new Refused(Reason.MEANWHILE, "Not kept: another step is asked by now.");
+      throw new Refused(Reason.MEANWHILE, "Not kept: the bench asks for another step now.");
     }
     return now.get();
   }

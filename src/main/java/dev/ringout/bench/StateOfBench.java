@@ -157,7 +157,7 @@ final class StateOfBench {
         one.value().how().word(),
         BenchWords.tone(one.verdict()),
         one.isFirstOfTwo() && one.verdict().outcome() == Outcome.CONFORMS
-            ? "Good so far: what is read the other way decides."
+            ? "Good so far: the reading the other way decides."
             : BenchWords.says(one.verdict(), one.step()),
         one.at(),
         one.judged().reading().by(),

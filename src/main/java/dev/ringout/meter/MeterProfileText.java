@@ -114,7 +114,7 @@ public final class MeterProfileText {
     }
     List<String> values = said.computeIfAbsent(word, key -> new ArrayList<>());
     if (!values.isEmpty() && !SEVERAL.contains(word)) {
-      throw wrong("line " + number + ": " + word + " is said twice");
+      throw wrong("line " + number + ": " + word + " is given twice");
     }
     values.add(value);
   }
@@ -130,7 +130,7 @@ public final class MeterProfileText {
     }
     LineSettings line =
         LineSettings.of(text("line", "9600 8n1"))
-            .orElseThrow(() -> wrong("line: expected one such as 9600 8n1"));
+            .orElseThrow(() -> wrong("line: expected for example 9600 8n1"));
     return new MeterProfile(
         name,
         text("about", ""),
@@ -183,7 +183,7 @@ public final class MeterProfileText {
     Sends sends = word("sends", Sends.STREAM, Sends.values());
     String poll = text("poll", "");
     if (poll.isEmpty() == (sends == Sends.POLL)) {
-      throw wrong("poll: the characters that ask belong to sends: poll, and to nothing else");
+      throw wrong("poll: the characters that ask are only for sends: poll");
     }
     return new Talk(
         sends, poll, text("without-unit", "").equals("ohms"), text("with", "").equals("volts"));

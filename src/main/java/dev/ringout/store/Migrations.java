@@ -45,7 +45,7 @@ final class Migrations {
       if (String.valueOf(e.getMessage()).contains("non-empty schema")) {
         throw new StoreTrouble(
             Reason.NOT_UNDERSTOOD,
-            "holds tables of something else: give it a database of its own",
+            "holds tables of another program: give the store its own database",
             e);
       }
       throw cause(e, engine)

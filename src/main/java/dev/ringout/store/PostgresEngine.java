@@ -240,7 +240,7 @@ final class PostgresEngine implements Engine {
     if (state.startsWith("08") || state.startsWith("57P")) {
       return new StoreTrouble(
           Reason.MISSING,
-          "can't be reached, or went away half way: "
+          "can't be reached, or the connection broke: "
               + message
               + "; what was not acknowledged may be added again, nothing is added twice",
           e);

@@ -235,7 +235,8 @@ final class SqliteEngine implements Engine {
   @Override
   public void letAdd(Connection connection, String role) throws StoreTrouble {
     throw new StoreTrouble(
-        Reason.NOT_UNDERSTOOD, "is a file: it has no roles; whoever may write the file may all");
+        Reason.NOT_UNDERSTOOD,
+        "is a file: it has no roles; anyone who may write the file may do everything");
   }
 
   /** A transaction that writes is alone from its beginning. */
@@ -305,7 +306,7 @@ final class SqliteEngine implements Engine {
           new StoreTrouble(
               Reason.MISSING,
               hasLog() && isOnReadOnlyMedium()
-                  ? "was not closed in order: what was added last stands in the log beside it, which"
+                  ? "was not closed properly: what was added last is in the log beside it, which"
                       + " can't be read here; open it once where it may be written"
                   : "can't be opened: " + message,
               e);

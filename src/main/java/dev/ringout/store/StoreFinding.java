@@ -26,7 +26,7 @@ public record StoreFinding(String unit, String session, String file, int seq, Ki
     SESSION_MISSING,
     /** An entry that is as it was written, and that this program can make nothing of. */
     NOT_UNDERSTOOD,
-    /** A signature is not of what stands before it. */
+    /** A signature does not match the entries before it. */
     SIGNATURE_WRONG,
     /** A session goes on in one way in one store and in another in the other. */
     TWO_HISTORIES,

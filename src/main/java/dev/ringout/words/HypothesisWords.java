@@ -127,8 +127,8 @@ public final class HypothesisWords {
       case SIGNALS_NAMED -> "the names under " + found.what() + " need not be nets";
       case ENDS_LOOK_LIKE_POINTS -> share + "ends have an item and a terminal";
       case ENDS_LOOK_LIKE_NOTHING -> share + "ends look like no point";
-      case ITEM_UNKNOWN -> share + "ends are numbers whose item is not named";
-      case ITEM_UNNAMED -> "nothing but the sheet's name says whose pins these are";
+      case ITEM_UNKNOWN -> share + "ends are numbers, and no item is named";
+      case ITEM_UNNAMED -> "only the sheet's name tells to which item these pins belong";
       case PINS_ONCE -> share + "pins stand once";
       case PINS_AGAIN -> share + "pins stand again and again";
       case MANY_FAR_ENDS -> share + "points would have three or more far ends";

@@ -81,7 +81,7 @@ public final class ImportWords {
       case STRUCK -> "struck-through text";
       case COMMENT -> "a comment on a cell";
       case RED -> "red text";
-      case FILL -> "a fill whose meaning the list does not say";
+      case FILL -> "a fill that the list does not explain";
       case BLANKS -> "blanks that can't be seen";
       case DASH -> "dashes and quotes that only look alike";
       case DITTO -> "marks for \"as above\"";
@@ -99,7 +99,7 @@ public final class ImportWords {
       case PIN_TWICE -> "a pin with two far ends";
       case WIRE_TWICE -> "a wire number used twice";
       case DUPLICATE -> "a row given twice";
-      case MARKS -> "marks whose meaning must be asked";
+      case MARKS -> "marks that you have to explain";
       case NAMES -> "rows that share a name";
       case NAMES_DIFFER -> "two names in one row";
       case ALIAS -> "two names for one point or item";
@@ -155,10 +155,10 @@ public final class ImportWords {
       case MARKS_NOT_TAKEN -> "marks that are not taken as wires";
       case SAME_ONCE_MORE -> "the same wire and ends once more";
       case REFERENCE_LEADS_NOWHERE -> "a reference that is empty or leads nowhere";
-      case POINT_NOT_CLEAR -> "an end whose point is not clear";
+      case POINT_NOT_CLEAR -> "an end with a point that is not clear";
       case OF_ASSEMBLY_PART -> "a connection of an assembly part";
       case TO_ITSELF -> "both ends are one point";
-      case SAID_TO_BE_NO_WIRE -> "you said that it is no wire";
+      case SAID_TO_BE_NO_WIRE -> "you said that it is not a wire";
       case MODULE_NOT_CHOSEN -> "of a module that was not asked for";
     };
   }

@@ -168,16 +168,16 @@ public final class MeterWords {
         @Override
         public String garbage(Failure.Garbage failure) {
           return quoted(failure.received())
-              + " is no answer"
+              + " is not an answer"
               + (failure.asked().isEmpty()
-                  ? " of a meter; is the line set as the meter has it?"
+                  ? " of a meter; are the serial settings those of the meter?"
                   : " to " + quoted(failure.asked()));
         }
 
         @Override
         public String unasked(Failure.Unasked failure) {
           return quoted(failure.received())
-              + " came, which answers nothing that was asked; nothing is believed until the"
+              + " came, which is not an answer to a question; no value counts until the"
               + " answers fit again";
         }
 
@@ -231,8 +231,8 @@ public final class MeterWords {
         @Override
         public String noVolts(Failure.NoVolts failure) {
           return quoted(failure.received())
-              + " has no volts of the test in it, without which ohms say nothing of insulation: is"
-              + " it an insulation tester, and does the profile speak to it as it wants?";
+              + " has no test volts, and ohms without volts prove no insulation: is it an insulation"
+              + " tester, and is this its profile?";
         }
 
         @Override

@@ -33,7 +33,7 @@ public final class NotJudgedSentences implements NotJudged.Cases<String> {
   @Override
   public String belowZero(NotJudged.BelowZero reason) {
     return Text.of(
-        "%s is below zero, and no resistance is: there may be voltage on the circuit; treat it"
+        "%s is below zero, which no resistance can be: there may be voltage on the circuit; treat it"
             + " as live until you have proved it dead; or the leads were nulled too far",
         reason.measured().text());
   }
@@ -41,8 +41,8 @@ public final class NotJudgedSentences implements NotJudged.Cases<String> {
   @Override
   public String takenBack(NotJudged.TakenBack reason) {
     return Text.of(
-        "\"%s\": it does not count, nor does what was read of the same points before; read it"
-            + " again",
+        "\"%s\": it does not count, and earlier readings of the same points do not either; read"
+            + " it again",
         reason.measured().text());
   }
 
@@ -144,8 +144,7 @@ public final class NotJudgedSentences implements NotJudged.Cases<String> {
 
   @Override
   public String voltsNotStated(NotJudged.VoltsNotStated reason) {
-    return "at how many volts is not said, neither in its row nor as \"insulation volts\" on"
-        + " the sheet Job";
+    return "the test volts are not given, in its row or as \"insulation volts\" on the sheet Job";
   }
 
   @Override

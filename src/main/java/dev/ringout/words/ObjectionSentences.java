@@ -42,7 +42,7 @@ public final class ObjectionSentences implements Objection.Cases<String> {
   public String listNotStated(Objection.ListNotStated objection) {
     return notShown(
         objection,
-        "nobody can tell whether it was made by this list: it has no drawing number or title");
+        "nothing shows whether it was made by this list: it has no drawing number or title");
   }
 
   @Override

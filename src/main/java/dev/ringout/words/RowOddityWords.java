@@ -40,7 +40,7 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
         odd.rows().size()
             + " of "
             + odd.ofRows()
-            + " rows have cells filled with a colour whose meaning the list does not say: "
+            + " rows have cells filled with a colour that the list does not explain: "
             + RowNumbers.named(odd.rows())
             + "; read as they stand");
   }

@@ -59,20 +59,20 @@ public final class StoreWords {
           Text.of(
               finding.seq() == 1
                   ? "the test as a whole was changed: entry %d does not follow from it"
-                  : "entry %d does not follow from the one before: one of both was exchanged",
+                  : "entry %d does not follow from the one before: one of the two was exchanged",
               finding.seq());
       case END_MISSING -> "its last entries are not there: it does not end with a verdict";
       case SESSION_MISSING -> "a test before it is not there";
       case SIGNATURE_WRONG ->
-          Text.of("the signature in entry %d is not of what stands before it", finding.seq());
+          Text.of("the signature in entry %d does not match the entries before it", finding.seq());
       case NOT_UNDERSTOOD -> Text.of("entry %d can't be understood", finding.seq());
       case DAMAGED -> "keep it, and take the last backup";
       case WITHOUT_OWNER ->
-          Text.of("%d rows belong to nothing that is there: it was taken away", finding.seq());
+          Text.of("%d rows belong to something that is no longer there", finding.seq());
       case TWO_HISTORIES ->
           "it goes on in one way in FROM and in another in TO; nothing of it was copied";
       case LIST_CHANGED -> "it was changed since it was written";
-      case LIST_RENAMED -> "no test that was made by it knows it, or its file, by that name";
+      case LIST_RENAMED -> "its tests have another name for it, or for its file";
     };
   }
 }

@@ -226,7 +226,7 @@ async function ask(path, options = {}, patience = PATIENT_MS) {
   } catch (failure) {
     lost();
     throw new Refused(0, [{ text: options.method === 'POST'
-      ? 'No answer from the program. Do not count on this: look at what was kept when it is back.' : 'No answer from the program.' }]);
+      ? 'No answer from the program. This may not be kept: look at it when the program is back.' : 'No answer from the program.' }]);
   }
   heard();
   const json = (answer.headers.get('content-type') ?? '').includes('json') ? await answer.json().catch(() => null) : null;
@@ -671,7 +671,7 @@ function renderBanners() {
   if (page.link === 'lost') banners.push(el('p', { class: 'banner bad' }, sign('bad'),
     el('span', {}, el('strong', {}, 'No connection to the program. '), 'Nothing is kept until it is back. The page tries by itself.')));
   if (page.link === 'shut') banners.push(el('p', { class: 'banner bad' }, sign('bad'),
-    el('span', {}, el('strong', {}, 'This page is let in no longer. '), 'Nothing is kept. Open the address that the program shows.')));
+    el('span', {}, el('strong', {}, 'This page no longer has access. '), 'Nothing is kept. Open the address that the program shows.')));
   if (page.notice) banners.push(el('div', { class: `banner ${page.notice.kind}` }, sign(page.notice.kind === 'bad' ? 'bad' : 'none'),
     el('span', {}, page.notice.text), press('Close', closeNotice, { key: 'close-notice' })));
   put(byId('banners'), banners);
@@ -966,7 +966,7 @@ const cautionsPanel = (step) => gate('Before this step',
   press(['Read and done', hint('C')], confirmCautions, { class: 'wide', key: 'confirm', once: step.id }));
 
 const leadsPanel = () => gate('Leads first',
-  el('p', {}, 'Lift the probes, then hold the two firmly together, metal on metal. What they read is taken off from every reading.'),
+  el('p', {}, 'Lift the probes, then hold the two firmly together, metal on metal. What they read is subtracted from every reading.'),
   liveValue(),
   press(['Measure the leads', hint('Space')], takeNow, { class: 'wide', key: 'leads' }));
 
@@ -1026,7 +1026,7 @@ function takeNow() {
   const gated = gateOf(state);
   if (page.link !== 'here') notice('No connection: nothing is kept.');
   else if (STOPPED[gated]) notice(STOPPED[gated]);
-  else if (!isRead()) notice('This had just changed. Look at it, then press again.');
+  else if (!isRead()) notice('This has just changed. Look at it, then press again.');
   else if (gated === 'leads') act('leads');
   else takeStep(state.session.step, entryText(state.session.step));
 }
@@ -1091,8 +1091,8 @@ function chooseUnit(unit) { page.entry.unit = unit; page.entry.over = false; lat
 
 /** A tester that stood at other volts than are asked for shows something else: the row says so. */
 function voltsDialog(step) {
-  textLine('Test volts', 'volts', `This step asks for ${step.volts}. Where the tester stood at others, say at which`, 'These were on', async (volts) => {
-    if (!/^\d{1,5}([.,]\d{1,2})?\s*v?$/i.test(volts)) { notice('Say the volts as the tester shows them, such as 250 V.', 'bad'); return false; }
+  textLine('Test volts', 'volts', `This step asks for ${step.volts}. If the tester was set to other volts, type them`, 'These were on', async (volts) => {
+    if (!/^\d{1,5}([.,]\d{1,2})?\s*v?$/i.test(volts)) { notice('Type the volts as the tester shows them, such as 250 V.', 'bad'); return false; }
     page.entry.volts = `${volts.replace(',', '.').replace(/\s*v$/i, '')} V`;
     later();
     return true;
@@ -1161,7 +1161,7 @@ function backDialog() {
   const last = page.state.session?.last;
   if (!last?.taken) { notice('Nothing to take back.'); return; }
   reasonDialog('Take back', `${last.text}: ${last.value}. It stays in the record as taken back.`,
-    ['The probe slipped', 'I was at another pin', 'The switch stood otherwise', 'I typed it wrong'], (why) => act('back', { reading: last.id, why }));
+    ['The probe slipped', 'I was at another pin', 'The switch was in another position', 'I typed it wrong'], (why) => act('back', { reading: last.id, why }));
 }
 
 function skipDialog() {
@@ -1332,7 +1332,7 @@ function settingsDialog() {
       (value) => { remembered.set('speech', value); speech.on = value === 'on'; if (page.state?.session) speech.say(spokenStep(page.state.session)); }),
     el('div', { class: 'tries' }, Object.entries({ good: 'Good', bad: 'Not good', unsure: 'Not sure', lifted: 'Lifted' }).map(([name, label]) => press(`Hear “${label}”`, () => tones.play(name), { class: 'second' }))),
     fold('keys', 'Keys', el('dl', { class: 'keys' }, KEYS.flatMap(([key, does]) => [el('dt', {}, key), el('dd', {}, does)]))),
-    page.who.shop ? null : fold('browsers', 'Another browser of this machine', el('p', {}, 'Each browser is let in once, by an address of its own.'),
+    page.who.shop ? null : fold('browsers', 'Another browser on this machine', el('p', {}, 'Each browser needs a new address. It works once.'),
       press('Make an address', otherBrowser, { class: 'second', key: 'other-browser' }), el('p', { id: 'other-address', class: 'address', 'aria-live': 'polite' })),
     el('p', { class: 'quiet' }, `${page.state.program}. Store: ${page.state.store}.`)]);
 }
@@ -1374,7 +1374,7 @@ function unitsScreen() {
 }
 
 function unitList(units) {
-  if (!units.length) return el('p', { class: 'quiet' }, page.search ? `No unit is found by “${page.search}”.` : 'No unit is in the store yet. Make one of a wire list below.');
+  if (!units.length) return el('p', { class: 'quiet' }, page.search ? `No unit found for “${page.search}”.` : 'No unit is in the store yet. Make one from a wire list below.');
   return el('ul', { class: 'cards', 'aria-label': 'Units' }, units.map((unit) => {
     const verdict = VERDICTS[unit.verdict] ?? VERDICTS[''];
     return el('li', {}, el('a', { class: `card ${verdict.sign}`, href: link('unit', unit.id), key: `unit-${unit.id}` },
@@ -1428,11 +1428,11 @@ const LIST_STATES = {
 
 function listScreen() {
   const list = page.docs.list;
-  if (!list) return [el('h1', {}, 'Wire list'), el('p', {}, 'Give the file once more: the page was opened anew.'), newList()];
+  if (!list) return [el('h1', {}, 'Wire list'), el('p', {}, 'Give the file again: the page was loaded again.'), newList()];
   const standing = LIST_STATES[list.state];
   return [
     el('h1', {}, list.file), el('p', { class: 'quiet' }, [list.title, list.drawing, list.revision && `revision ${list.revision}`].filter(Boolean).join(', ')),
-    el('p', { class: `headline ${standing.sign}` }, sign(standing.sign), el('strong', {}, list.taken ? 'Taken. Units can be made to it.' : standing.word)),
+    el('p', { class: `headline ${standing.sign}` }, sign(standing.sign), el('strong', {}, list.taken ? 'Taken. Now you can make units from it.' : standing.word)),
     el('div', { class: 'row' }, list.taken ? el('a', { class: 'button', href: link('units') }, 'To the units')
       : list.state === 'sure' ? press('Take this list', takeList, { class: 'wide', key: 'take-list' }) : null,
     list.taken ? null : el('a', { class: 'button second', href: link('units') }, 'Leave it')),
@@ -1545,7 +1545,7 @@ function historyPart(unit) {
     unit.history.length ? el('ol', { class: 'history' }, unit.history.map((entry) => el('li', {},
       el('p', { class: 'place' }, [`${day(entry.at)} ${clock(entry.at)}`, entry.who, entry.station].filter(Boolean).join(', ')), el('p', {}, entry.text),
       entry.photo ? el('a', { class: 'photo', href: entry.photo, target: '_blank', rel: 'noopener' }, el('img', { src: entry.photo, alt: entry.text, loading: 'lazy' })) : null))) : el('p', {}, 'Nothing yet.'),
-    !may('note') ? null : press('Add a note', () => textDialog('Note', 'unit-note', 'What is to be known of this unit', 'Keep the note', async (text) => {
+    !may('note') ? null : press('Add a note', () => textDialog('Note', 'unit-note', 'What people should know about this unit', 'Keep the note', async (text) => {
       try { await post(`/api/units/${encodeURIComponent(unit.id)}/note`, { text, who: me() }); await load(); return true; } catch (failure) { refuse(failure); return false; }
     }), { class: 'second', key: 'add-note' }));
 }
@@ -1572,11 +1572,11 @@ function startScreen(unit) {
   return [
     unit ? unitHead(unit, title) : [el('h1', {}, title), el('p', { class: 'quiet' }, list ? `${list.title}, ${list.drawing}, revision ${list.revision}` : '')],
     el('form', { onsubmit: (event) => { event.preventDefault(); startTest(unit, retest); } },
-      ledByAnother() ? el('p', { class: 'banner unsure' }, sign('unsure'), el('span', {}, el('strong', {}, `${page.state.tester} leads a test at this bench. `), 'Ask first: from here on it is led in your name, and what was read stays under the other.')) : null,
+      ledByAnother() ? el('p', { class: 'banner unsure' }, sign('unsure'), el('span', {}, el('strong', {}, `${page.state.tester} leads a test at this bench. `), 'Ask first: from now on the test is led in your name. Earlier readings keep the other name.')) : null,
       page.who.shop ? el('p', {}, `${page.who.name} holds the probes.`)
         : el('div', { class: 'fields' }, field('tester', 'Who holds the probes', { kept: page.state.tester, required: true })),
       retest ? reworkFields(unit) : null,
-      el('section', {}, el('h2', {}, 'Conditions'), el('p', { class: 'help' }, 'What is left blank stays as the station has it.'), el('div', { class: 'fields' }, conditionFields(known))),
+      el('section', {}, el('h2', {}, 'Conditions'), el('p', { class: 'help' }, 'A blank field keeps what the station has.'), el('div', { class: 'fields' }, conditionFields(known))),
       el('button', { class: 'wide', key: 'start' }, unit?.underWay ? 'Go on' : 'Start'))];
 }
 
@@ -1591,7 +1591,7 @@ function reworkFields(unit) {
   return [
     el('fieldset', {}, el('legend', {}, 'Which items were opened since the last test?'), items.map((item) => tick(item.ref))),
     el('div', { class: 'fields' },
-      field('touched', 'Which wires were worked on?', { list: 'wires', placeholder: 'such as W048, W049', help: 'Parted by commas. Readings at what was opened or touched count no longer and are asked for again.' }),
+      field('touched', 'Which wires were worked on?', { list: 'wires', placeholder: 'such as W048, W049', help: 'Put commas between them. Readings at what was opened or touched no longer count and are asked for again.' }),
       field('rework-why', 'What was done?')),
     el('datalist', { id: 'wires' }, wires.map((wire) => el('option', { value: wire })))];
 }
@@ -1615,12 +1615,12 @@ function readingsScreen(unit) {
   const doc = page.docs.readings;
   return [
     unitHead(unit, `Unit ${unit.serial}: readings`),
-    el('p', { class: 'quiet' }, 'A reading that is taken back stays in the record, and counts no longer. What it showed is not proven then.'),
+    el('p', { class: 'quiet' }, 'A reading that is taken back stays in the record but no longer counts. What it showed is then not proven.'),
     el('div', { class: 'fields' },
       field('reading-search', 'A point, a day or a person', { type: 'search', autocapitalize: 'off', spellcheck: 'false', oninput: loadSoon }),
       page.who.shop ? null : field('reading-who', 'Who takes back', { kept: page.state.tester })),
     !doc ? waiting() : !doc.readings.length ? el('p', {}, 'No reading is found.') : el('ol', { class: 'readings' }, doc.readings.map((row) => readingRow(unit, row))),
-    doc?.more ? el('p', { class: 'quiet' }, `${many(doc.more, 'reading', 'readings')} more: say more of what you look for.`) : null];
+    doc?.more ? el('p', { class: 'quiet' }, `${many(doc.more, 'reading', 'readings')} more: type more of what you look for.`) : null];
 }
 
 function readingRow(unit, row) {
@@ -1630,7 +1630,7 @@ function readingRow(unit, row) {
     row.takenBack || !may('take-back') ? null : press('Take back', () => takeBackDialog(unit, row), { class: 'second', key: `back-${row.cell}`, 'aria-label': `Take back ${row.text}, ${row.value}` }));
 }
 
-const MISREAD = ['The probe slipped', 'It was another pin', 'The switch stood otherwise', 'It was typed wrong'];
+const MISREAD = ['The probe slipped', 'It was another pin', 'The switch was in another position', 'It was typed wrong'];
 
 function takeBackDialog(unit, row) {
   const who = page.who.shop ? me() : draft('reading-who', page.state.tester);
@@ -1748,7 +1748,7 @@ function signPart(unit) {
       forget('sign-who', 'sign-key', 'sign-role');
       const { open } = await ask('/api/keys');
       await load();
-      if (open.includes(key)) notice(`Signed. But ${key} may be read by others than its owner: who has it can sign in your name.`, 'bad');
+      if (open.includes(key)) notice(`Signed. But others can read ${key} too: anyone who has it can sign in your name.`, 'bad');
       else notice('Signed.');
     } catch (failure) {
       refuse(failure);
@@ -1849,13 +1849,13 @@ async function valueOrName(text, fast) {
       // No sleeve has a point or a unit; a number alone may be one that the list does not know.
       Object.assign(page.entry, { digits: text, over: false });
       later();
-      notice(`${text} came nearly as quick as from a scanner, and names nothing here: nothing is taken yet. If you typed it, press Enter once more.`, 'bad');
+      notice(`${text} came nearly as fast as from a scanner, and is not a name here: nothing is taken yet. If you typed it, press Enter once more.`, 'bad');
       return;
     }
     // The first of its keys may have come alone: what stands there is not a value.
     Object.assign(page.entry, { digits: '', over: false });
     later();
-    notice(`${text} came as quick as from a scanner, and names nothing here: nothing is taken. Type it once more.`, 'bad');
+    notice(`${text} came as fast as from a scanner, and is not a name here: nothing is taken. Type it once more.`, 'bad');
     return;
   }
   dialog('A value or a name?', el('div', { class: 'choices' },
@@ -1878,7 +1878,7 @@ function bigKey(event) {
   if (byId('dialog').open || page.route.screen !== 'bench' || !page.state?.session) return false;
   const onButton = event.target instanceof Element && event.target.matches('button:focus-visible, a:focus-visible, summary:focus-visible');
   if (event.key === 'PageDown' || ((event.key === ' ' || event.key === 'Enter') && !onButton)) {
-    if (event.key === 'Enter' && performance.now() - scanner.oddAt < ODD_KEY_MS) notice('That was no value: nothing is taken. Press Take if it was one.', 'bad');
+    if (event.key === 'Enter' && performance.now() - scanner.oddAt < ODD_KEY_MS) notice('That was not a value: nothing is taken. Press Take if it was one.', 'bad');
     else if (!event.repeat) takeNow();
     return true;
   }
@@ -2006,7 +2006,7 @@ function signedInPart() {
     try {
       page.who = await post('/api/passphrase', { now: byId('field-pass-now').value, next: byId('field-pass-next').value });
       closeDialog();
-      notice('Your passphrase is another now. Wherever else you had signed in, that has ended.');
+      notice('Your passphrase is changed. You are signed out everywhere else.');
     } catch (failure) {
       closeDialog();
       refuse(failure);
@@ -2069,7 +2069,7 @@ function peopleScreen() {
     el('ul', { class: 'people', 'aria-label': 'People' }, doc.people.map(personRow)),
     el('section', { 'aria-labelledby': 'person-new' }, el('h2', { id: 'person-new' }, 'Somebody new'),
       el('form', { class: 'fields', onsubmit: add },
-        field('person-name', 'Name, in full', { required: true, autocomplete: 'off', spellcheck: 'false', help: 'It stands beside whatever the person does, and stays.' }),
+        field('person-name', 'Name, in full', { required: true, autocomplete: 'off', spellcheck: 'false', help: 'It is kept with everything that the person does.' }),
         roleTicks('person-roles', []),
         field('person-pass', 'First passphrase', { type: 'password', required: true, autocomplete: 'new-password', help: '12 letters or more. The person changes it under Set up.' }),
         el('button', { class: 'wide', key: 'person-add' }, 'Let this person sign in'))),
@@ -2086,7 +2086,7 @@ function personRow(person) {
     person.signsIn ? el('div', { class: 'row' },
       press('Roles', () => rolesDialog(person, path), { class: 'second', key: `roles-${person.name}`, 'aria-label': `Roles of ${person.name}` }),
       press('New passphrase', () => passphraseDialog(person, path), { class: 'second', key: `pass-${person.name}`, 'aria-label': `New passphrase for ${person.name}` }),
-      press('Withdraw', () => textDialog(`Withdraw ${person.name}`, 'withdraw-why', 'Why', 'Withdraw', (why) => ofPeople(`${path}/withdraw`, { why }, `${person.name} signs in no more.`)),
+      press('Withdraw', () => textDialog(`Withdraw ${person.name}`, 'withdraw-why', 'Why', 'Withdraw', (why) => ofPeople(`${path}/withdraw`, { why }, `${person.name} can no longer sign in.`)),
         { class: 'second', key: `withdraw-${person.name}`, 'aria-label': `Withdraw ${person.name}` })) : null);
 }
 

@@ -308,9 +308,7 @@ class StoreCommandTest {
         check
             .out()
             .replaceAll("\\s+", " ")
-            .contains(
-                "list approved.xlsx: no test that was made by it knows it, or its file, by that"
-                    + " name"),
+            .contains("list approved.xlsx: its tests have another name for it, or for its file"),
         check.out());
   }
 

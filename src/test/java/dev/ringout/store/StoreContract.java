@@ -405,7 +405,7 @@ abstract class StoreContract {
     StoreTrouble other =
         assertThrows(
             StoreTrouble.class, () -> Stores.migrate(address, environment(), Optional.empty()));
-    assertTrue(other.text().contains("holds tables of something else"), other.text());
+    assertTrue(other.text().contains("holds tables of another program"), other.text());
     StoreTrouble none = assertThrows(StoreTrouble.class, () -> open(address));
     assertTrue(none.text().contains("there is no store there yet"), none.text());
   }

@@ -42,12 +42,12 @@ class NotJudgedSentencesTest {
         "3 GΩ is beyond the range of 1 GΩ that the sheet Job gives");
     said.put(
         new NotJudged.BelowZero(new Measured.BelowZero(-2e8, "-200 MΩ")),
-        "-200 MΩ is below zero, and no resistance is: there may be voltage on the circuit; treat it"
-            + " as live until you have proved it dead; or the leads were nulled too far");
+        "-200 MΩ is below zero, which no resistance can be: there may be voltage on the circuit;"
+            + " treat it as live until you have proved it dead; or the leads were nulled too far");
     said.put(
         new NotJudged.TakenBack(new Measured.TakenBack("taken back: 0.31")),
-        "\"taken back: 0.31\": it does not count, nor does what was read of the same points before;"
-            + " read it again");
+        "\"taken back: 0.31\": it does not count, and earlier readings of the same points do not"
+            + " either; read it again");
     said.put(
         new NotJudged.LessThanLeads(new Measured.Value(0.02, 0.005), 0.5),
         "0.02 Ω is less than the leads alone read, 0.5 Ω: were they nulled, or is there voltage on"
@@ -96,8 +96,7 @@ class NotJudgedSentencesTest {
             + " to one side");
     said.put(
         new NotJudged.VoltsNotStated(),
-        "at how many volts is not said, neither in its row nor as \"insulation volts\" on the sheet"
-            + " Job");
+        "the test volts are not given, in its row or as \"insulation volts\" on the sheet Job");
     said.put(new NotJudged.VoltsTooLow(250, 500), "taken at 250 V; the limit asks for 500 V");
     said.put(
         new NotJudged.InsulationMayBeEnough(new Measured.LessThan(200e6)),

@@ -44,7 +44,7 @@ class ObjectionSentencesTest {
         List.of(
             cannot + "its seal gives no serial number" + vouch,
             cannot
-                + "nobody can tell whether it was made by this list: it has no drawing number"
+                + "nothing shows whether it was made by this list: it has no drawing number"
                 + " or title"
                 + vouch),
         said(BOX, Optional.of(new TestedUnit("", "", "", "B"))));

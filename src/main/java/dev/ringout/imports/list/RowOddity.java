@@ -77,7 +77,7 @@ public sealed interface RowOddity extends Oddity {
     }
   }
 
-  /** Some rows have a colour whose meaning the list does not say. */
+  /** Some rows have a colour that the list does not explain. */
   record FillsNotExplained(List<Integer> rows, int ofRows) implements RowOddity {
     /** Keeps a copy of what is listed. */
     public FillsNotExplained {

@@ -326,7 +326,7 @@ final class EvidenceOf {
     }
   }
 
-  /** Whether nothing but the sheet's name says whose pins these are. */
+  /** Whether only the sheet's name tells to which item these pins belong. */
   private void itemUnnamed(int points) {
     boolean said =
         has(Role.ITEM)
