@@ -557,10 +557,13 @@ final class JdbcStore implements Store {
         () -> {
           List<FileBytes> parts =
               select(
-                  "select name, content, number from harness_part where harness = ?"
-                      + " order by number",
-                  strings(digest),
-                  JdbcStore::part);
+                      "select name, content, number from harness_part where harness = ?"
+                          + " order by number",
+                      strings(digest),
+                      JdbcStore::part)
+                  .stream()
+                  .flatMap(List::stream)
+                  .toList();
           return select(
                   "select digest, title, drawing, revision, file, folder from harness"
                       + " where digest = ?",
@@ -579,12 +582,12 @@ final class JdbcStore implements Store {
         });
   }
 
-  /** Their order is in the digest of a list, their numbers follow from it. */
-  private static FileBytes part(ResultSet row) throws SQLException {
-    if (row.getInt(3) != row.getRow()) {
-      throw new IllegalArgumentException("file " + row.getRow() + " of a list has another number");
-    }
-    return FileBytes.of(text(row, 1), row.getBytes(2));
+  /** Before a file with another number than its place one is missing: the digest is another. */
+  private static List<FileBytes> part(ResultSet row) throws SQLException {
+    FileBytes part = FileBytes.of(text(row, 1), row.getBytes(2));
+    return row.getInt(3) == row.getRow()
+        ? List.of(part)
+        : List.of(FileBytes.of("", new byte[0]), part);
   }
 
   @Override
