@@ -36,6 +36,23 @@ public record ContactPieces(int net, List<Piece> pieces) {
   /** Two pieces, by a terminal of each, and the switches so that they are apart. */
   public record Pair(int one, int other, SwitchState apart) {}
 
+  /** Each position of each switch that has a contact here, and the normal ones. */
+  public List<SwitchState> positions(Circuit circuit) {
+    return Stream.concat(
+            Stream.of(SwitchState.normal()),
+            Arrays.stream(circuit.normal().conductorsOf(net))
+                .mapToObj(circuit.conductors()::get)
+                .flatMap(one -> one.asContact().stream())
+                .map(circuit::switchOf)
+                .distinct()
+                .flatMap(
+                    which ->
+                        which.states().stream()
+                            .map(position -> SwitchState.normal().with(which, position))))
+        .distinct()
+        .toList();
+  }
+
   /** The pieces that some positions part, but those with a contact between them. */
   public List<Pair> withoutAContactBetween(Circuit circuit) {
     List<Pair> pairs = new ArrayList<>();

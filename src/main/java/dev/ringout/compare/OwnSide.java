@@ -31,9 +31,10 @@ record OwnSide(int conductor, List<Placing> placings) {
   /** Hands over every conductor of a list of which this must be shown. */
   static void each(Circuit circuit, Consumer<OwnSide> each) {
     for (ContactPieces net : ContactPieces.of(circuit)) {
+      List<SwitchState> positions = net.positions(circuit);
       for (Piece own : net.pieces()) {
         for (int conductor : own.conductors()) {
-          List<Placing> placings = placings(circuit, net, own, conductor);
+          List<Placing> placings = placings(circuit, net, own, conductor, positions);
           if (!placings.isEmpty()) {
             each.accept(new OwnSide(conductor, placings));
           }
@@ -43,13 +44,17 @@ record OwnSide(int conductor, List<Placing> placings) {
   }
 
   private static List<Placing> placings(
-      Circuit circuit, ContactPieces net, Piece own, int conductor) {
+      Circuit circuit,
+      ContactPieces net,
+      Piece own,
+      int conductor,
+      List<SwitchState> positions) {
     List<Placing> placings = new ArrayList<>();
     for (Piece other : net.pieces()) {
       if (!other.equals(own)) {
         int terminal = other.terminals().get(0);
         for (int stays : new int[] {circuit.from(conductor), circuit.to(conductor)}) {
-          Stream.of(own.apart(), other.apart(), SwitchState.normal())
+          Stream.concat(Stream.of(own.apart(), other.apart()), positions.stream())
               .filter(state -> tells(circuit.in(state), conductor, stays, terminal))
               .findFirst()
               .ifPresent(state -> placings.add(new Placing(stays, terminal, state)));

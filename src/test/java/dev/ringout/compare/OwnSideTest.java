@@ -1,6 +1,7 @@
 package dev.ringout.compare;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.check.CheckResult;
@@ -260,6 +261,33 @@ class OwnSideTest {
     assertTrue(
         unproven(unit.check()).stream().anyMatch(one -> one.startsWith("wire W1: would read")),
         unproven(unit.check()).toString());
+  }
+
+  /** Of three positions the one tells in which the other contact alone is closed. */
+  @Test
+  void every_position_of_a_switch_is_one_in_which_a_side_may_show() {
+    UnitUnderTest unit =
+        new UnitUnderTest(folder)
+            .withoutInsulationTest()
+            .contact("S1,A,1,2")
+            .contact("S1,A,3,4")
+            .contact("S1,B,1,2")
+            .contact("S1,D,3,4")
+            .wire("W1,S1-4,S1-2")
+            .wire("W2,S1-1,S1-3")
+            .reads("S1-1", "S1-2", "0.1")
+            .reads("S1-1", "S1-3", "0.1")
+            .reads("S1-4", "S1-2", "0.1")
+            .readsIn("S1=B", "S1-2", "S1-1", "0.1")
+            .readsIn("S1=B", "S1-1", "S1-3", "0.1")
+            .readsIn("S1=B", "S1-4", "S1-2", "0.1")
+            .readsIn("S1=D", "S1-3", "S1-4", "0.1");
+    String open =
+        "wire W1: would read the same with an end at S1-1, which a closed contact joins; read it"
+            + " with S1=D";
+    assertTrue(unproven(unit.check()).contains(open), unproven(unit.check()).toString());
+    assertFalse(
+        unproven(unit.readsIn("S1=D", "S1-4", "S1-2", "0.1").check()).contains(open));
   }
 
   /** Then no reading tells the two sides apart, whatever is asked. */
