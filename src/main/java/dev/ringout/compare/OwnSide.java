@@ -44,11 +44,7 @@ record OwnSide(int conductor, List<Placing> placings) {
   }
 
   private static List<Placing> placings(
-      Circuit circuit,
-      ContactPieces net,
-      Piece own,
-      int conductor,
-      List<SwitchState> positions) {
+      Circuit circuit, ContactPieces net, Piece own, int conductor, List<SwitchState> positions) {
     List<Placing> placings = new ArrayList<>();
     for (Piece other : net.pieces()) {
       if (!other.equals(own)) {

@@ -286,8 +286,7 @@ class OwnSideTest {
         "wire W1: would read the same with an end at S1-1, which a closed contact joins; read it"
             + " with S1=D";
     assertTrue(unproven(unit.check()).contains(open), unproven(unit.check()).toString());
-    assertFalse(
-        unproven(unit.readsIn("S1=D", "S1-4", "S1-2", "0.1").check()).contains(open));
+    assertFalse(unproven(unit.readsIn("S1=D", "S1-4", "S1-2", "0.1").check()).contains(open));
   }
 
   /** Then no reading tells the two sides apart, whatever is asked. */

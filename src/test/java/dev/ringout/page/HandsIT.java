@@ -116,7 +116,7 @@ class HandsIT {
     tab.waitForText("#banners", "press Enter once more");
     assertEquals(first, mechanic.step());
     tab.types("57", 70);
-    tab.waitForText("#banners", "57 came nearly as quick");
+    tab.waitForText("#banners", "57 came nearly as fast");
     assertEquals(first, mechanic.step());
     tab.keys(Keys.ENTER);
     tab.waitForText(".last", "57 Ω");

@@ -46,7 +46,7 @@ class ImportIT {
       tab.press("It is meant so: Lengths without a unit are in m.");
       tab.until("settled", () -> !tab.page().contains("Lengths without a unit"));
       tab.press("Take this list");
-      tab.waitForText(".headline", "Taken. Units can be made to it");
+      tab.waitForText(".headline", "Taken. Now you can make units from it");
       tab.press("To the units");
       new Mechanic(tab).begins("0460", "R. Adeyemi");
       tab.waitForText(".run", "Step 1");

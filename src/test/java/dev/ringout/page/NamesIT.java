@@ -96,7 +96,7 @@ class NamesIT {
       tab.waitFor(".cards");
       assertShown(tab, SCRIPT, IMAGE, ADDRESS);
       tab.fill("Search", IMAGE + "z");
-      assertShown(tab, "No unit is found by");
+      assertShown(tab, "No unit found for");
       assertTrue(tab.texts("a[href]").stream().noneMatch(String::isBlank));
       assertEquals(
           "", tab.script("return document.querySelector('a[href^=\"javascript\" i]') ?? ''"));

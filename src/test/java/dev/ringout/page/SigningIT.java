@@ -49,7 +49,7 @@ class SigningIT {
           keys.resolve("inspector.key"), PosixFilePermissions.fromString("rw-r--r--"));
       sign(tab, "M. Lindqvist", "swing bridge");
       tab.waitForText("#main", "M. Lindqvist: signed as inspector");
-      tab.waitForText("#banners", "inspector.key may be read by others than its owner");
+      tab.waitForText("#banners", "others can read inspector.key too");
       assertTrue(bench.said("units", "0470").out().contains("signed by M. Lindqvist as inspector"));
       Path file = folder.resolve("record.html");
       bench.said("report", "unit:0470", "-o", file);
