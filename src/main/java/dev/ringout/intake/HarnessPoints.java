@@ -56,11 +56,11 @@ final class HarnessPoints {
       Link turned = new Link(link.to(), link.from(), link.note(), link.place());
       links.putIfAbsent(upper(turned.name()), link);
     }
+    Map<String, Integer> ofRef = new HashMap<>();
+    harness.parts().forEach(part -> ofRef.merge(part.ref(), 1, Integer::sum));
     for (Part part : harness.parts()) {
       parts.put(upper(part.label()), part);
-      boolean isTheOnlyOne =
-          harness.parts().stream().filter(one -> one.ref().equals(part.ref())).count() == 1;
-      if (isTheOnlyOne) {
+      if (ofRef.getOrDefault(part.ref(), 0) == 1) {
         parts.put(upper(part.ref()), part);
       }
     }

@@ -4,6 +4,7 @@ import dev.ringout.cells.LikelyMeant;
 import dev.ringout.cells.Names;
 import dev.ringout.sheet.Sheet;
 import dev.ringout.source.Problems;
+import dev.ringout.source.Severity;
 import dev.ringout.source.UnusableInput;
 import java.util.Collections;
 import java.util.Comparator;
@@ -82,14 +83,17 @@ final class JobRows {
 
   /** What would keep a unit from conforming, were it read, is not passed over. */
   private static void unknown(Settings.Setting setting) {
-    String text = "\"" + setting.name() + "\" is not a name that the sheet Job knows";
     boolean isOfCalibration =
         END_OF_CALIBRATION.matcher(setting.name().toLowerCase(Locale.ROOT)).find();
-    if (isOfCalibration || OwnColumns.isFailing(setting.value())) {
-      setting.entry().error(Settings.NAME.name(), text, meant(setting.name()));
-    } else {
-      setting.entry().warning(Settings.NAME.name(), text, meant(setting.name()));
-    }
+    setting
+        .entry()
+        .report(
+            Settings.NAME.name(),
+            isOfCalibration || OwnColumns.isFailing(setting.value())
+                ? Severity.ERROR
+                : Severity.WARNING,
+            "\"" + setting.name() + "\" is not a name that the sheet Job knows",
+            meant(setting.name()));
   }
 
   /** The listed spelling of a name, whatever its case, blanks and punctuation. */

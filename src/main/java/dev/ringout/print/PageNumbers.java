@@ -1,5 +1,6 @@
 package dev.ringout.print;
 
+import dev.ringout.sheet.PrintForm;
 import java.io.IOException;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -10,7 +11,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 
 /** Numbers on pages that were set in parts: how many there are is known at the end. */
 final class PageNumbers {
-  private static final float POINTS_OF_A_MM = 72 / 25.4f;
+  private static final float POINTS_OF_A_MM = (float) PrintForm.POINTS_OF_A_MM;
   private static final float FROM_BELOW_MM = 7;
   private static final float FROM_RIGHT_MM = 12;
   private static final float SIZE = 8;

@@ -1,6 +1,7 @@
 package dev.ringout.print;
 
-import dev.ringout.sheet.PrintForm;
+import static dev.ringout.sheet.PrintForm.POINTS_OF_A_MM;
+
 import dev.ringout.units.Text;
 import java.awt.Color;
 import java.io.IOException;
@@ -21,7 +22,6 @@ import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
  * several milliseconds a row.
  */
 final class PaperTablePages {
-  private static final double POINTS_OF_A_MM = PrintForm.POINTS_OF_A_MM;
   private static final float SIDE = (float) (12 * POINTS_OF_A_MM);
   private static final float ABOVE = (float) (16 * POINTS_OF_A_MM);
   private static final float LETTER = 7.5f;

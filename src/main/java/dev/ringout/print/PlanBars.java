@@ -19,6 +19,15 @@ final class PlanBars {
 
   private PlanBars() {}
 
+  /** How the unit stands: its switches and ends, and whether the rest is tied together. */
+  private record Stand(SwitchState state, boolean tied) {
+    static final Stand NORMAL = new Stand(SwitchState.normal(), false);
+
+    static Stand in(Step step) {
+      return new Stand(step.probing().state(), step.probing().toRest());
+    }
+  }
+
   /**
    * The bars before the rows of some steps: when switches stand otherwise, an end is lifted or put
    * back, or the rest is tied together.
@@ -30,33 +39,21 @@ final class PlanBars {
   static SortedMap<Integer, String> of(
       Harness harness, List<Step> before, List<Step> steps, boolean isLast) {
     SortedMap<Integer, String> bars = new TreeMap<>();
-    SwitchState state = SwitchState.normal();
-    boolean tied = false;
-    if (!before.isEmpty()) {
-      Step last = before.get(before.size() - 1);
-      state = last.probing().state();
-      tied = last.probing().toRest();
+    List<Stand> stands = new ArrayList<>(steps.stream().map(Stand::in).toList());
+    if (isLast) {
+      stands.add(Stand.NORMAL);
     }
-    for (int row = 0; row < steps.size(); row++) {
-      Step step = steps.get(row);
-      List<String> first = new ArrayList<>(moved(harness, state, step.probing().state()));
-      if (step.probing().toRest() != tied) {
-        first.add(tied ? UNTIE : TIE);
+    Stand was = before.isEmpty() ? Stand.NORMAL : Stand.in(before.get(before.size() - 1));
+    for (int row = 0; row < stands.size(); row++) {
+      Stand is = stands.get(row);
+      List<String> first = moved(harness, was.state(), is.state());
+      if (is.tied() != was.tied()) {
+        first.add(was.tied() ? UNTIE : TIE);
       }
       if (!first.isEmpty()) {
         bars.put(row, String.join("  ", first));
       }
-      state = step.probing().state();
-      tied = step.probing().toRest();
-    }
-    if (isLast) {
-      List<String> last = moved(harness, state, SwitchState.normal());
-      if (tied) {
-        last.add(UNTIE);
-      }
-      if (!last.isEmpty()) {
-        bars.put(steps.size(), String.join("  ", last));
-      }
+      was = is;
     }
     return bars;
   }

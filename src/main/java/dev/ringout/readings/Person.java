@@ -34,15 +34,28 @@ public final class Person {
           "sig", "sra", "dott");
 
   /**
-   * Letters that are composed of nothing, and are written for others (common practice, no source).
+   * Letters that are composed of nothing, and what is written for them: others (common practice, no
+   * source); those that small capitals and letters of phonetics look like.
    */
   private static final Map<Character, String> WRITTEN_FOR =
-      Map.of('ı', "i", 'ł', "l", 'ø', "o", 'đ', "d", 'ß', "ss", 'æ', "ae", 'œ', "oe");
-
-  /** Small capitals and letters of phonetics, and those that they look like. */
-  private static final String DRAWN_OTHERWISE = "ʙɢʜɪʟɴʀʏɑɡ";
-
-  private static final String DRAWN_SO = "bghilnryag";
+      Map.ofEntries(
+          Map.entry('ı', "i"),
+          Map.entry('ł', "l"),
+          Map.entry('ø', "o"),
+          Map.entry('đ', "d"),
+          Map.entry('ß', "ss"),
+          Map.entry('æ', "ae"),
+          Map.entry('œ', "oe"),
+          Map.entry('ʙ', "b"),
+          Map.entry('ɢ', "g"),
+          Map.entry('ʜ', "h"),
+          Map.entry('ɪ', "i"),
+          Map.entry('ʟ', "l"),
+          Map.entry('ɴ', "n"),
+          Map.entry('ʀ', "r"),
+          Map.entry('ʏ', "y"),
+          Map.entry('ɑ', "a"),
+          Map.entry('ɡ', "g"));
 
   /** Scripts whose letters look like each other's. */
   private static final Set<UnicodeScript> LOOK_ALIKE =
@@ -131,9 +144,7 @@ public final class Person {
             .toLowerCase(Locale.ROOT);
     StringBuilder letters = new StringBuilder();
     for (int i = 0; i < plain.length(); i++) {
-      int drawn = DRAWN_OTHERWISE.indexOf(plain.charAt(i));
-      char letter = drawn < 0 ? plain.charAt(i) : DRAWN_SO.charAt(drawn);
-      letters.append(WRITTEN_FOR.getOrDefault(letter, Character.toString(letter)));
+      letters.append(WRITTEN_FOR.getOrDefault(plain.charAt(i), plain.substring(i, i + 1)));
     }
     return letters.toString();
   }

@@ -24,16 +24,23 @@ final class CheckLast {
     this.nowDo = nowDo;
   }
 
+  /**
+   * What to do now.
+   *
+   * @param command what to type for it; empty where it is the same command once more
+   */
+  private record Next(String what, String command) {}
+
   static void write(CheckResult result, Page page, NowDo nowDo) {
-    CheckLast part = new CheckLast(result, page, nowDo);
     if (nowDo.equals(NowDo.NOTHING)) {
       return;
     }
-    String command = part.command();
-    page.blank()
-        .paragraph("", part.verdict() + " " + part.what() + (command.isEmpty() ? "." : ":"));
-    if (!command.isEmpty()) {
-      commandLines(command, page.width()).forEach(line -> page.line("  " + line));
+    CheckLast part = new CheckLast(result, page, nowDo);
+    Next next = part.next();
+    boolean isTyped = !next.command().isEmpty();
+    page.blank().paragraph("", part.verdict() + " " + next.what() + (isTyped ? ":" : "."));
+    if (isTyped) {
+      commandLines(next.command(), page.width()).forEach(line -> page.line("  " + line));
     }
   }
 
@@ -42,47 +49,26 @@ final class CheckLast {
   }
 
   /** Cells first: what they say may change all else. */
-  private boolean waitsForCells() {
-    return !result.readings().unread().isEmpty();
-  }
-
-  private String what() {
-    if (waitsForCells()) {
-      return "Mend the cells that can't be understood, then check again";
+  private Next next() {
+    if (!result.readings().unread().isEmpty()) {
+      return new Next("Mend the cells that can't be understood, then check again", "");
     }
     return switch (result.verdict()) {
-      case CONFORMS -> "Now write the record";
-      case FAULTS -> "Mend; then plan what to read again, naming what else you touched";
+      case CONFORMS -> new Next("Now write the record", nowDo.record());
+      case FAULTS ->
+          new Next(
+              "Mend; then plan what to read again, naming what else you touched", nowDo.retest());
       case INCOMPLETE -> whatIsLeft();
     };
   }
 
-  private String whatIsLeft() {
+  private Next whatIsLeft() {
     if (!result.coverage().isComplete()) {
-      return "Now plan what is left to read";
+      return new Next("Now plan what is left to read", nowDo.rest());
     }
     return result.isProven()
-        ? "Answer what weakens this verdict, above, then write the record"
-        : "Read again what is not tested or not judged, above, then check again";
-  }
-
-  /** What to type now; empty where it is the same command once more. */
-  private String command() {
-    if (waitsForCells()) {
-      return "";
-    }
-    return switch (result.verdict()) {
-      case CONFORMS -> nowDo.record();
-      case FAULTS -> nowDo.retest();
-      case INCOMPLETE -> commandForWhatIsLeft();
-    };
-  }
-
-  private String commandForWhatIsLeft() {
-    if (!result.coverage().isComplete()) {
-      return nowDo.rest();
-    }
-    return result.isProven() ? nowDo.record() : "";
+        ? new Next("Answer what weakens this verdict, above, then write the record", nowDo.record())
+        : new Next("Read again what is not tested or not judged, above, then check again", "");
   }
 
   /** A command in lines that a shell takes for one, broken between its words. */
