@@ -26,20 +26,25 @@ final class Corrected {
   private static final String BEHIND = "(?=\\s*(?:[;,&(\\n]|$))";
 
   private final Corrections said;
-  private final Map<String, String> texts = new LinkedHashMap<>();
-  private final Map<String, Integer> counts = new LinkedHashMap<>();
-  private final Map<String, Place> firsts = new HashMap<>();
-  private final Map<String, Pattern> pieces = new LinkedHashMap<>();
+  private final Map<String, Meant> texts = new LinkedHashMap<>();
+  private final Map<String, List<Place>> found = new HashMap<>();
   private final Map<Said<RowRange>, Integer> rows = new LinkedHashMap<>();
 
   Corrected(Corrections said) {
     this.said = said;
-    said.texts().forEach((text, meant) -> texts.put(CellText.clean(text), meant));
-    for (String text : texts.keySet()) {
-      counts.put(text, 0);
-      pieces.put(text, Pattern.compile(BEFORE + Pattern.quote(text) + BEHIND));
-    }
+    said.texts().forEach((text, meant) -> put(CellText.clean(text), meant));
     said.leftOut().forEach(one -> rows.put(one, 0));
+  }
+
+  private void put(String text, String meant) {
+    texts.put(text, new Meant(meant, Pattern.compile(BEFORE + Pattern.quote(text) + BEHIND)));
+  }
+
+  /** What a text is read as, and how it stands among several points of a cell. */
+  private record Meant(String text, Pattern piece) {
+    String in(String cell) {
+      return piece.matcher(cell).replaceAll("$1" + Matcher.quoteReplacement(text));
+    }
   }
 
   Grid of(Grid grid) {
@@ -63,25 +68,23 @@ final class Corrected {
 
   private Cell amended(Cell cell, Place place) {
     String text = CellText.clean(cell.text());
-    String meant = texts.get(text);
-    if (meant != null) {
-      count(text, place);
-      return as(cell, meant);
+    Meant whole = texts.get(text);
+    if (whole != null) {
+      found(text, place);
+      return as(cell, whole.text());
     }
-    for (Map.Entry<String, Pattern> piece : pieces.entrySet()) {
-      Matcher matcher = piece.getValue().matcher(text);
-      if (text.contains(piece.getKey()) && matcher.find()) {
-        count(piece.getKey(), place);
-        String as = Matcher.quoteReplacement(texts.getOrDefault(piece.getKey(), ""));
-        return as(cell, matcher.replaceAll("$1" + as));
+    for (Map.Entry<String, Meant> one : texts.entrySet()) {
+      Meant meant = one.getValue();
+      if (text.contains(one.getKey()) && meant.piece().matcher(text).find()) {
+        found(one.getKey(), place);
+        return as(cell, meant.in(text));
       }
     }
     return cell;
   }
 
-  private void count(String text, Place place) {
-    counts.merge(text, 1, Integer::sum);
-    firsts.putIfAbsent(text, place);
+  private void found(String text, Place place) {
+    found.computeIfAbsent(text, key -> new ArrayList<>()).add(place);
   }
 
   private static Cell as(Cell cell, String text) {
@@ -90,14 +93,14 @@ final class Corrected {
 
   /** What was read as the user says; what the list does not have is a slip. */
   void report(Place whole, ListFindings findings) {
-    counts.forEach(
-        (text, count) -> {
-          String meant = texts.getOrDefault(text, "");
-          if (count > 0) {
-            findings.note(
-                firsts.getOrDefault(text, whole), new SheetOddity.ReadAsSaid(text, meant, count));
-          } else {
+    texts.forEach(
+        (text, meant) -> {
+          List<Place> places = found.getOrDefault(text, List.of());
+          if (places.isEmpty()) {
             findings.error(whole, new SheetOddity.NothingCorrected("read-as", text));
+          } else {
+            findings.note(
+                places.get(0), new SheetOddity.ReadAsSaid(text, meant.text(), places.size()));
           }
         });
     rows.forEach(

@@ -182,7 +182,8 @@ public final class HypothesisWords {
     return command.toString();
   }
 
-  private static String quoted(String word) {
+  /** A word as it is typed in a shell. */
+  static String quoted(String word) {
     return word.matches("[A-Za-z0-9_./:=+-]+") ? word : "'" + word.replace("'", "'\\''") + "'";
   }
 }

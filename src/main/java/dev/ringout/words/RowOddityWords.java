@@ -263,7 +263,7 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
   }
 
   /** What says on the command line what a cell means: the user writes the point. */
-  static String readAs(String text) {
+  private static String readAs(String text) {
     return "--read-as \"" + text.replace("\"", "\\\"") + "=POINT\"";
   }
 

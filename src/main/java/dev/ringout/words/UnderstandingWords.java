@@ -188,13 +188,10 @@ public final class UnderstandingWords {
     rows.forEach(
         (sheet, own) -> {
           String numbers = own.stream().map(String::valueOf).collect(Collectors.joining(","));
-          said.add("--leave-out " + (several ? quoted(sheet + "!" + numbers) : numbers));
+          said.add(
+              "--leave-out " + (several ? HypothesisWords.quoted(sheet + "!" + numbers) : numbers));
         });
     return "; what a cell means: --read-as \"TEXT=POINT\"; rows that are none: "
         + String.join(" ", said);
-  }
-
-  private static String quoted(String word) {
-    return word.matches("[\\w./,-]+") ? word : "'" + word.replace("'", "'\\''") + "'";
   }
 }

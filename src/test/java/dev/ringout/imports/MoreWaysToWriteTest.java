@@ -111,25 +111,18 @@ class MoreWaysToWriteTest {
 
   @Test
   void ranges_with_their_cores_counted_are_as_many_wires() throws IOException {
-    Run run =
-        imported(
-            """
-            Cable,From,To,Cores
-            W81,X8:1-4,X9:1-4,4
-            W82,X8:5..7,X9:11..13,3
-            W83,X8:10,X9:20,1
-            """);
+    String counted =
+        """
+        Cable,From,To,Cores
+        W81,X8:1-4,X9:1-4,4
+        W82,X8:5..7,X9:11..13,3
+        W83,X8:10,X9:20,1
+        """;
+    Run run = imported(counted);
     assertEquals(0, run.code(), run.err());
     assertTrue(run.out().contains("8 wires"), run.out());
     assertTrue(run.out().matches("(?s).*X8-4\\s+X9-4.*"), run.out());
-    Run other =
-        imported(
-            """
-            Cable,From,To,Cores
-            W81,X8:1-4,X9:1-4,2
-            W83,X8:10,X9:20,1
-            W84,X8:11,X9:21,1
-            """);
+    Run other = imported(counted.replace("X9:1-4,4", "X9:1-4,2"));
     assertEquals(65, other.code(), other.out());
   }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.ringout.support.Run;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,7 +35,7 @@ class PinsToldApartTest {
             "-o",
             folder.resolve("out").toString() + "/");
     assertEquals(0, run.code(), run.err());
-    String links = java.nio.file.Files.readString(folder.resolve("out/links.csv"));
+    String links = Files.readString(folder.resolve("out/links.csv"));
     assertTrue(links.contains("PS1,24V +,S1,COM"), links);
     assertTrue(links.contains("PS1,24V -,K1,A2"), links);
   }

@@ -271,22 +271,22 @@ final class Columns {
     return switch (column.role()) {
       case FROM, TO, FAR, ITEM, POINTS, PIN -> !profile(column).isEmpty();
       case KEEP ->
+          // Beside the pins of two items a column without a heading is no end.
           !profile(column).isEmpty()
               && !isOld(column)
               && !column.isBridge()
-              && !(column.heading().isEmpty() && hasPinsOfTwoItems());
+              && !(column.heading().isEmpty() && itemsOfPins(columns) > 1);
       default -> false;
     };
   }
 
-  /** {@code Box pin | Bridge pin}: beside them a column without a heading is no end. */
-  private boolean hasPinsOfTwoItems() {
+  /** Of how many items headings name pins: {@code Box pin | Bridge pin} of two. */
+  static long itemsOfPins(List<ListColumn> columns) {
     return columns.stream()
-            .filter(column -> column.role() == Role.PIN && !column.item().isEmpty())
-            .map(column -> column.item().toLowerCase(Locale.ROOT))
-            .distinct()
-            .count()
-        > 1;
+        .filter(column -> column.role() == Role.PIN && !column.item().isEmpty())
+        .map(column -> column.item().toLowerCase(Locale.ROOT))
+        .distinct()
+        .count();
   }
 
   private Optional<ListColumn> pinAfter(int index) {

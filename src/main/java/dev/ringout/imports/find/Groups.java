@@ -6,7 +6,6 @@ import dev.ringout.imports.list.Role;
 import dev.ringout.sheet.Row;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Parts a row of headings into tables that stand beside each other: the same headings once more, or
@@ -50,14 +49,8 @@ final class Groups {
     for (int i = 0; i < half && mirrored; i++) {
       mirrored = headed.get(i).key().equals(headed.get(headed.size() - 1 - i).key());
     }
-    long items =
-        headed.subList(0, half).stream()
-            .filter(column -> column.role() == Role.PIN && !column.item().isEmpty())
-            .map(column -> column.item().toLowerCase(Locale.ROOT))
-            .distinct()
-            .count();
     boolean said = columns.stream().anyMatch(ListColumn::isSaid);
-    if (!mirrored || items != 2 || said) {
+    if (!mirrored || Columns.itemsOfPins(headed.subList(0, half)) != 2 || said) {
       return whole;
     }
     int middle = columns.indexOf(headed.get(half));

@@ -46,10 +46,8 @@ public final class Proposals {
    * @param said whether the user said that it is this way
    * @param byHeadings whether it is what the headings say first
    * @param doubt what in it may be otherwise
-   * @param headed the columns as their headings alone tell them
    */
-  public record Proposal(
-      ListTable table, boolean said, boolean byHeadings, Doubt doubt, List<ListColumn> headed) {}
+  public record Proposal(ListTable table, boolean said, boolean byHeadings, Doubt doubt) {}
 
   /** What in one way of reading a table may be otherwise, and is another proposal. */
   public enum Doubt {
@@ -78,22 +76,10 @@ public final class Proposals {
     this.words = words;
     this.profiles =
         ColumnProfile.of(
-            region.body().stream().filter(row -> !isHeadingAgain(row, region)).toList(),
+            region.body().stream().filter(row -> !region.isHeadingAgain(row)).toList(),
             region.firstColumn(),
             region.lastColumn(),
             words);
-  }
-
-  /** Headings once more, as on the next page, say nothing of what stands below them. */
-  private static boolean isHeadingAgain(Row row, Region region) {
-    int filled = 0;
-    int same = 0;
-    for (ListColumn column : region.columns()) {
-      String text = column.textIn(row);
-      filled += text.isEmpty() ? 0 : 1;
-      same += !text.isEmpty() && text.equalsIgnoreCase(column.heading()) ? 1 : 0;
-    }
-    return filled > 1 && same == filled;
   }
 
   /**
@@ -148,7 +134,7 @@ public final class Proposals {
       for (List<ListColumn> ends : new TwoColumns(first.list(), profiles).asEnds()) {
         Grammar judged = new Grammars(words).judge(ends, region.body()).grammar();
         ListTable table = region.settled(written(ends, judged), Layout.FROM_TO);
-        proposals.add(new Proposal(table, false, false, Doubt.ENDS_BY_CELLS, region.columns()));
+        proposals.add(new Proposal(table, false, false, Doubt.ENDS_BY_CELLS));
       }
     }
     Columns.settle(region, profiles, Layout.PIN_NAMES)
@@ -227,9 +213,7 @@ public final class Proposals {
 
   private void add(
       Columns settled, List<ListColumn> columns, boolean said, boolean byHeadings, Doubt doubt) {
-    proposals.add(
-        new Proposal(
-            region.settled(columns, settled.layout()), said, byHeadings, doubt, region.columns()));
+    proposals.add(new Proposal(region.settled(columns, settled.layout()), said, byHeadings, doubt));
   }
 
   private void addNamesAsEnds(List<ListColumn> columns) {
@@ -237,9 +221,7 @@ public final class Proposals {
     Stream.concat(Stream.of(judged.grammar()), judged.other().stream())
         .map(grammar -> region.settled(written(columns, grammar), Layout.BLOCK))
         .forEach(
-            table ->
-                proposals.add(
-                    new Proposal(table, false, false, Doubt.NAMES_MAY_BE_ENDS, region.columns())));
+            table -> proposals.add(new Proposal(table, false, false, Doubt.NAMES_MAY_BE_ENDS)));
   }
 
   private static List<ListColumn> written(List<ListColumn> columns, Grammar grammar) {

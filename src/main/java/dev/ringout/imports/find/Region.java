@@ -38,6 +38,18 @@ public record Region(
     return Place.columnLetters(firstColumn) + row;
   }
 
+  /** Headings once more, as on the next page, say nothing of what stands below them. */
+  public boolean isHeadingAgain(Row row) {
+    int filled = 0;
+    int same = 0;
+    for (ListColumn column : columns) {
+      String text = column.textIn(row);
+      filled += text.isEmpty() ? 0 : 1;
+      same += !text.isEmpty() && text.equalsIgnoreCase(column.heading()) ? 1 : 0;
+    }
+    return filled > 1 && same == filled;
+  }
+
   /** The table, its columns settled. */
   ListTable settled(List<ListColumn> settledColumns, Layout layout) {
     return new ListTable(

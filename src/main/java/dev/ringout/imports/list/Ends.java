@@ -20,11 +20,13 @@ public final class Ends {
   private static final Pattern OF_A_JOINT = Pattern.compile("(SP|E)\\d+|G\\d{3}");
   private static final Pattern LISTED = Pattern.compile("\\s*[,;&\\n]\\s*");
   private static final Pattern ADDED = Pattern.compile("\\s*\\+\\s*");
+
+  /** {@code I1.3}, {@code %QX0.1}: an input or an output with a dot in its number. */
+  private static final String ADDRESS = "%?[A-Z]{1,2}\\d{1,3}\\.\\d{1,2}";
+
   private static final Pattern POINT =
       Pattern.compile(
-          "("
-              + DESIGNATOR
-              + ")\\s?[:./-]\\s?([A-Za-z0-9+]{1,5}[*']?|%?[A-Z]{1,2}\\d{1,3}\\.\\d{1,2}|-)");
+          "(" + DESIGNATOR + ")\\s?[:./-]\\s?([A-Za-z0-9+]{1,5}[*']?|" + ADDRESS + "|-)");
   private static final Pattern NAMED = Pattern.compile("([^:]{2,40}):\\s*([^:]{1,40})");
   private static final Pattern PIN_PHRASE =
       Pattern.compile("(.{1,30}?)[ ,]+(\\p{L}+)\\.? ([A-Za-z0-9]{1,4})");
@@ -61,8 +63,7 @@ public final class Ends {
       Pattern.compile("[A-Z]{2,8}\\d{0,3}[-:.][A-Za-z0-9+]{1,6}");
 
   private static final Pattern NET_POINT =
-      Pattern.compile(
-          "([A-Z][A-Z0-9_]{0,20})[.:-]([A-Za-z0-9]{1,6}[+-]?|%?[A-Z]{1,2}\\d{1,3}\\.\\d{1,2}|[+-])");
+      Pattern.compile("([A-Z][A-Z0-9_]{0,20})[.:-]([A-Za-z0-9]{1,6}[+-]?|" + ADDRESS + "|[+-])");
   private static final Pattern BRACKETS = Pattern.compile("(?<=[^\\s,;])\\([^()]*\\)");
   private static final Pattern BETWEEN_POINTS = Pattern.compile("[\\s,;|&]+");
   private static final Pattern ITEMS =
@@ -145,8 +146,14 @@ public final class Ends {
 
   /** {@code Supply + terminal}: one pole, in words. */
   public boolean isPoleInWords(String text) {
+    return poleInWords(text).isPresent();
+  }
+
+  private Optional<Text> poleInWords(String text) {
     Matcher pole = POLE_IN_WORDS.matcher(text);
-    return pole.matches() && words.is("before pin", pole.group(3));
+    return pole.matches() && words.is("before pin", pole.group(3))
+        ? Optional.of(new Text(pole.group(1).strip(), pole.group(2)))
+        : Optional.empty();
   }
 
   /** A reference designator such as {@code J1} or {@code 12A05}. */
@@ -236,9 +243,9 @@ public final class Ends {
     if (pin && words.is("before pin", phrase.group(2))) {
       return new Text(phrase.group(1).strip(), phrase.group(3));
     }
-    Matcher pole = POLE_IN_WORDS.matcher(text);
-    if (pole.matches() && words.is("before pin", pole.group(3))) {
-      return new Text(pole.group(1).strip(), pole.group(2));
+    Optional<Text> pole = poleInWords(text);
+    if (pole.isPresent()) {
+      return pole.get();
     }
     Matcher poled = POLED_PIN.matcher(text);
     if (poled.matches()) {

@@ -200,12 +200,18 @@ public final class Grid {
    * The last column that the merge beginning in a cell spans; the cell's own where there is none.
    */
   public int reach(int row, int column) {
+    return mergesFrom(row, column).mapToInt(Merge::lastColumn).findFirst().orElse(column);
+  }
+
+  /** Whether a merge joins a cell with the one above it. */
+  public boolean isMergedWithAbove(int row, int column) {
+    return mergesFrom(row, column).anyMatch(merge -> merge.firstRow() < row);
+  }
+
+  private Stream<Merge> mergesFrom(int row, int column) {
     return around.merges().stream()
         .filter(merge -> merge.firstRow() <= row && merge.lastRow() >= row)
-        .filter(merge -> merge.firstColumn() == column)
-        .mapToInt(Merge::lastColumn)
-        .findFirst()
-        .orElse(column);
+        .filter(merge -> merge.firstColumn() == column);
   }
 
   /** Whether a merge spans several columns of a row, as a title does. */

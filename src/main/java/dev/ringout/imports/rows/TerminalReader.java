@@ -112,14 +112,7 @@ final class TerminalReader extends FromToReader {
             .toList();
     return !told.isEmpty()
         && told.stream()
-            .allMatch(
-                column ->
-                    table.grid().around().merges().stream()
-                        .anyMatch(
-                            merge ->
-                                merge.firstRow() < row.number()
-                                    && merge.lastRow() >= row.number()
-                                    && merge.firstColumn() == column.index()));
+            .allMatch(column -> table.grid().isMergedWithAbove(row.number(), column.index()));
   }
 
   /** A row of a list of bridges: {@code X1 | 1-2-3}, its terminals joined from each to the next. */

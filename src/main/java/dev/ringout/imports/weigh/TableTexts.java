@@ -41,16 +41,17 @@ final class TableTexts {
 
   /** The headings once more on the next page, or a title alone in a row of many columns. */
   private static boolean isOfPage(Row row, Region region) {
+    return region.isHeadingAgain(row) || isTitle(row, region);
+  }
+
+  private static boolean isTitle(Row row, Region region) {
     int filled = 0;
-    int same = 0;
     int headed = 0;
     for (ListColumn column : region.columns()) {
-      String text = column.textIn(row);
-      filled += text.isEmpty() ? 0 : 1;
+      filled += column.textIn(row).isEmpty() ? 0 : 1;
       headed += column.heading().isEmpty() ? 0 : 1;
-      same += !text.isEmpty() && text.equalsIgnoreCase(column.heading()) ? 1 : 0;
     }
-    return (filled > 1 && same == filled) || (filled == 1 && headed > 3);
+    return filled == 1 && headed > 3;
   }
 
   /** The headings that stand in the first column, or none. */

@@ -171,7 +171,8 @@ public final class Weigher {
     return table.best().table().columns().stream().map(ListColumn::key).toList();
   }
 
-  private record Tried(Proposal proposal, Outcome outcome, List<Evidence> evidence, int score) {
+  private record Tried(
+      Region region, Proposal proposal, Outcome outcome, List<Evidence> evidence, int score) {
     Layout layout() {
       return proposal.table().layout();
     }
@@ -200,7 +201,7 @@ public final class Weigher {
 
     /** Whether the heading itself says whose pins they are. */
     boolean isNamedByHeading(ListColumn column) {
-      return proposal.headed().stream()
+      return region.columns().stream()
           .anyMatch(
               headed -> headed.index() == column.index() && headed.item().equals(column.item()));
     }
@@ -292,8 +293,8 @@ public final class Weigher {
     Outcome outcome = Outcome.of(proposal.table(), words, options);
     List<Evidence> evidence =
         new EvidenceOf(region, proposal, outcome, words, texts, numbers).list();
-    return new Tried(
-        proposal, outcome, evidence, evidence.stream().mapToInt(Evidence::points).sum());
+    int score = evidence.stream().mapToInt(Evidence::points).sum();
+    return new Tried(region, proposal, outcome, evidence, score);
   }
 
   /** Ways that make no wires stand between what is little and what is something. */
