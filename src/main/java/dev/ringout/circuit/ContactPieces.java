@@ -7,8 +7,10 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -28,6 +30,11 @@ public record ContactPieces(int net, List<Piece> pieces) {
    *     have such a position
    */
   public record Piece(List<Integer> terminals, List<Integer> conductors, SwitchState apart) {
+    /** The first of its terminals. */
+    public int terminal() {
+      return terminals.get(0);
+    }
+
     private boolean has(int terminal) {
       return terminals.contains(terminal);
     }
@@ -40,7 +47,7 @@ public record ContactPieces(int net, List<Piece> pieces) {
   public List<SwitchState> positions(Circuit circuit) {
     return Stream.concat(
             Stream.of(SwitchState.normal()),
-            Arrays.stream(circuit.normal().conductorsOf(net))
+            contacts(circuit, net)
                 .mapToObj(circuit.conductors()::get)
                 .flatMap(one -> one.asContact().stream())
                 .map(circuit::switchOf)
@@ -53,18 +60,34 @@ public record ContactPieces(int net, List<Piece> pieces) {
         .toList();
   }
 
+  /** The contacts that are closed in a net. */
+  private static IntStream contacts(Circuit circuit, int net) {
+    return Arrays.stream(circuit.normal().conductorsOf(net))
+        .filter(conductor -> isContact(circuit, conductor));
+  }
+
+  private static boolean isContact(Circuit circuit, int conductor) {
+    return circuit.conductors().get(conductor).asContact().isPresent();
+  }
+
+  /** The switches so that a piece is apart from another; absent where no position parts them. */
+  public static Optional<SwitchState> apart(Circuit circuit, Piece one, Piece other) {
+    return Stream.of(one.apart(), other.apart())
+        .filter(
+            state -> circuit.in(state).of(one.terminal()) != circuit.in(state).of(other.terminal()))
+        .findFirst();
+  }
+
   /** The pieces that some positions part, but those with a contact between them. */
   public List<Pair> withoutAContactBetween(Circuit circuit) {
     List<Pair> pairs = new ArrayList<>();
     for (int i = 0; i < pieces.size(); i++) {
       for (int j = i + 1; j < pieces.size(); j++) {
-        int one = pieces.get(i).terminals().get(0);
-        int other = pieces.get(j).terminals().get(0);
-        if (!meet(circuit, pieces.get(i), pieces.get(j))) {
-          Stream.of(pieces.get(i).apart(), pieces.get(j).apart())
-              .filter(state -> circuit.in(state).of(one) != circuit.in(state).of(other))
-              .findFirst()
-              .ifPresent(state -> pairs.add(new Pair(one, other, state)));
+        Piece one = pieces.get(i);
+        Piece other = pieces.get(j);
+        if (!meet(circuit, one, other)) {
+          apart(circuit, one, other)
+              .ifPresent(state -> pairs.add(new Pair(one.terminal(), other.terminal(), state)));
         }
       }
     }
@@ -72,8 +95,7 @@ public record ContactPieces(int net, List<Piece> pieces) {
   }
 
   private boolean meet(Circuit circuit, Piece one, Piece other) {
-    return Arrays.stream(circuit.normal().conductorsOf(net))
-        .filter(conductor -> circuit.conductors().get(conductor).asContact().isPresent())
+    return contacts(circuit, net)
         .anyMatch(
             contact ->
                 (one.has(circuit.from(contact)) && other.has(circuit.to(contact)))
@@ -83,35 +105,33 @@ public record ContactPieces(int net, List<Piece> pieces) {
   /** The nets of a circuit that have closed contacts in the normal state. */
   public static List<ContactPieces> of(Circuit circuit) {
     Nets normal = circuit.normal();
-    Map<Integer, List<Integer>> contactsOf = new TreeMap<>();
-    for (int c = 0; c < circuit.conductors().size(); c++) {
-      if (circuit.conductors().get(c).asContact().isPresent() && normal.isClosed(c)) {
-        contactsOf.computeIfAbsent(normal.of(circuit.from(c)), net -> new ArrayList<>()).add(c);
-      }
-    }
-    List<ContactPieces> all = new ArrayList<>();
-    contactsOf.forEach((net, contacts) -> all.add(of(circuit, net, contacts)));
-    return all;
+    return IntStream.range(0, circuit.conductors().size())
+        .filter(conductor -> normal.isClosed(conductor) && isContact(circuit, conductor))
+        .map(contact -> normal.of(circuit.from(contact)))
+        .distinct()
+        .sorted()
+        .mapToObj(net -> of(circuit, net))
+        .toList();
   }
 
-  private static ContactPieces of(Circuit circuit, int net, List<Integer> contacts) {
+  private static ContactPieces of(Circuit circuit, int net) {
+    int[] contacts = contacts(circuit, net).toArray();
+    int[] others =
+        Arrays.stream(circuit.normal().conductorsOf(net))
+            .filter(conductor -> !isContact(circuit, conductor))
+            .toArray();
     DisjointPoints joined = new DisjointPoints(circuit.size());
-    int[] conductors = circuit.normal().conductorsOf(net);
-    for (int conductor : conductors) {
-      if (!contacts.contains(conductor)) {
-        joined.union(circuit.from(conductor), circuit.to(conductor));
-      }
+    for (int conductor : others) {
+      joined.union(circuit.from(conductor), circuit.to(conductor));
     }
     Map<Integer, List<Integer>> endingIn = new TreeMap<>();
     for (int point : circuit.normal().pointsOf(net)) {
       endingIn.computeIfAbsent(joined.firstOf(point), piece -> new ArrayList<>());
     }
-    for (int conductor : conductors) {
-      if (!contacts.contains(conductor)) {
-        endingIn
-            .computeIfAbsent(joined.firstOf(circuit.from(conductor)), piece -> new ArrayList<>())
-            .add(conductor);
-      }
+    for (int conductor : others) {
+      endingIn
+          .computeIfAbsent(joined.firstOf(circuit.from(conductor)), piece -> new ArrayList<>())
+          .add(conductor);
     }
     List<Piece> pieces = new ArrayList<>();
     endingIn.forEach(

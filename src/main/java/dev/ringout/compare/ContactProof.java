@@ -59,12 +59,7 @@ final class ContactProof {
   }
 
   private boolean areShownApart(int one, int other) {
-    return apart.stream()
-        .anyMatch(
-            judged ->
-                separates(judged.probing(), one, other)
-                    && !isTouched(judged, one)
-                    && !isTouched(judged, other));
+    return apart.stream().anyMatch(judged -> shows(judged, one, other));
   }
 
   private boolean isShownOpen(Requirements.OfContact wanted) {
@@ -73,11 +68,14 @@ final class ContactProof {
     return apart.stream()
         .filter(
             judged -> judged.reading().state().positionOf(wanted.which()).equals(wanted.position()))
-        .anyMatch(
-            judged ->
-                separates(judged.probing(), from, to)
-                    && !isTouched(judged, from)
-                    && !isTouched(judged, to));
+        .anyMatch(judged -> shows(judged, from, to));
+  }
+
+  /** Whether a reading holds two points apart that were not touched since. */
+  private boolean shows(Judged judged, int one, int other) {
+    return separates(judged.probing(), one, other)
+        && !isTouched(judged, one)
+        && !isTouched(judged, other);
   }
 
   private boolean isTouched(Judged judged, int point) {

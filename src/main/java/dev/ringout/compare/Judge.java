@@ -62,15 +62,13 @@ public final class Judge {
     JoinLimit limit = joinLimits.of(probing, reading.meter());
     OhmsRange seen = seen(reading, limit);
     Verdict judged = withinRange(reading, verdict(reading, probing, expected, limit, seen));
+    boolean shouldJoin = reading.kind() == Reading.Kind.CONTINUITY && expected.isJoined();
     Verdict verdict =
-        reading.kind() == Reading.Kind.CONTINUITY && expected.isJoined()
+        shouldJoin
             ? unlessAPartIs(
                 probing, reading.measured(), Math.min(seen.highOhms(), limit.ohms()), judged)
             : judged;
-    boolean isJoin =
-        reading.kind() == Reading.Kind.CONTINUITY
-            && expected.isJoined()
-            && verdict.observed() != Observed.APART;
+    boolean isJoin = shouldJoin && verdict.observed() != Observed.APART;
     ValueVerdict value = isJoin ? value(limit, seen, doubt(reading)) : ValueVerdict.NOT_COMPARED;
     return new Judged(
         reading,

@@ -7,7 +7,6 @@ import dev.ringout.circuit.Nets;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 
@@ -29,8 +28,8 @@ record OwnSide(int conductor, List<Placing> placings) {
   record Placing(int stays, int terminal, SwitchState apart) {}
 
   /** Hands over every conductor of a list of which this must be shown. */
-  static void each(Circuit circuit, Consumer<OwnSide> each) {
-    for (ContactPieces net : ContactPieces.of(circuit)) {
+  static void each(Circuit circuit, List<ContactPieces> nets, Consumer<OwnSide> each) {
+    for (ContactPieces net : nets) {
       List<SwitchState> positions = net.positions(circuit);
       for (Piece own : net.pieces()) {
         for (int conductor : own.conductors()) {
@@ -48,7 +47,7 @@ record OwnSide(int conductor, List<Placing> placings) {
     List<Placing> placings = new ArrayList<>();
     for (Piece other : net.pieces()) {
       if (!other.equals(own)) {
-        int terminal = other.terminals().get(0);
+        int terminal = other.terminal();
         for (int stays : new int[] {circuit.from(conductor), circuit.to(conductor)}) {
           Stream.concat(Stream.of(own.apart(), other.apart()), positions.stream())
               .filter(state -> tells(circuit.in(state), conductor, stays, terminal))
@@ -70,14 +69,5 @@ record OwnSide(int conductor, List<Placing> placings) {
   static boolean isWithStaying(Nets nets, int conductor, int stays, int point) {
     return nets.of(point) == nets.of(stays)
         && !(nets.isCutEdge(conductor) && nets.path(stays, point).contains(conductor));
-  }
-
-  /** The other piece, in a position that parts it from this one; absent where none does. */
-  static Optional<SwitchState> apart(Circuit circuit, Piece own, Piece other) {
-    int one = own.terminals().get(0);
-    int another = other.terminals().get(0);
-    return Stream.of(own.apart(), other.apart())
-        .filter(state -> circuit.in(state).of(one) != circuit.in(state).of(another))
-        .findFirst();
   }
 }

@@ -3,7 +3,6 @@ package dev.ringout.compare;
 import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Probing;
-import dev.ringout.circuit.TreePaths;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -19,32 +18,19 @@ import java.util.function.IntPredicate;
  */
 final class OwnSideProof {
   private final Circuit circuit;
-  private final Map<SwitchState, Shown> shownIn = new LinkedHashMap<>();
+  private final CrossedInStates crossed;
 
-  /** What was shown in one state of the switches. */
-  private static final class Shown {
-    final Nets nets;
-    final TreePaths paths;
+  /** In each state in which anything was shown: what was found apart. */
+  private final Map<SwitchState, List<Judged>> apartIn = new LinkedHashMap<>();
 
-    /** The conductors between two points that were found joined, nothing going around them. */
-    final boolean[] crossed;
-
-    final List<Judged> apart = new ArrayList<>();
-
-    Shown(Nets nets, int conductors) {
-      this.nets = nets;
-      this.paths = new TreePaths(nets);
-      this.crossed = new boolean[conductors];
-    }
-  }
-
-  private OwnSideProof(Circuit circuit) {
+  private OwnSideProof(Circuit circuit, CrossedInStates crossed) {
     this.circuit = circuit;
+    this.crossed = crossed;
   }
 
   /** Ready to prove by the readings in force. */
-  static OwnSideProof of(Circuit circuit, List<Judged> inForce) {
-    OwnSideProof proof = new OwnSideProof(circuit);
+  static OwnSideProof of(Circuit circuit, CrossedInStates crossed, List<Judged> inForce) {
+    OwnSideProof proof = new OwnSideProof(circuit, crossed);
     if (!circuit.harness().switches().isEmpty()) {
       // A lifted end cuts pieces in two: what is shown of one half is not shown of the other.
       inForce.stream().filter(one -> !one.reading().state().liftsAny()).forEach(proof::add);
@@ -53,21 +39,11 @@ final class OwnSideProof {
   }
 
   private void add(Judged judged) {
-    Probing probing = judged.probing();
-    if (judged.provesJoin() && probing.isPair()) {
-      Shown shown = in(judged.reading().state());
-      shown.paths.mark(
-          probing.from()[0],
-          probing.to()[0],
-          edge -> shown.crossed[edge] |= shown.nets.isCutEdge(edge));
-    } else if (judged.provesApart()) {
-      in(judged.reading().state()).apart.add(judged);
+    List<Judged> apart =
+        apartIn.computeIfAbsent(judged.reading().state(), state -> new ArrayList<>());
+    if (judged.provesApart()) {
+      apart.add(judged);
     }
-  }
-
-  private Shown in(SwitchState state) {
-    return shownIn.computeIfAbsent(
-        state, one -> new Shown(circuit.in(one), circuit.conductors().size()));
   }
 
   /** The first other side on which an end could be and every reading still be good. */
@@ -78,36 +54,36 @@ final class OwnSideProof {
   }
 
   private boolean isContradicted(int conductor, OwnSide.Placing placing) {
-    return shownIn.values().stream()
-        .anyMatch(
-            shown ->
-                new Moved(shown, conductor, placing.stays(), placing.terminal()).isContradicted());
+    return apartIn.keySet().stream()
+        .anyMatch(state -> new Moved(conductor, placing, state).isContradicted());
   }
 
   /** A conductor with one end on another piece, in one state of the switches. */
   private final class Moved {
-    private final Shown shown;
-    private final Nets nets;
     private final int conductor;
     private final int stays;
     private final int other;
+    private final SwitchState state;
+    private final Nets nets;
 
-    Moved(Shown shown, int conductor, int stays, int other) {
-      this.shown = shown;
-      this.nets = shown.nets;
+    Moved(int conductor, OwnSide.Placing placing, SwitchState state) {
       this.conductor = conductor;
-      this.stays = stays;
-      this.other = other;
+      this.stays = placing.stays();
+      this.other = placing.terminal();
+      this.state = state;
+      this.nets = circuit.in(state);
     }
 
     boolean isContradicted() {
       return nets.isClosed(conductor)
-          && (isOpened() || (!isWithOther(stays) && shown.apart.stream().anyMatch(this::isJoined)));
+          && (isOpened()
+              || (!isWithOther(stays)
+                  && apartIn.getOrDefault(state, List.of()).stream().anyMatch(this::isJoined)));
     }
 
     /** What it led to is left alone, and was found joined. */
     private boolean isOpened() {
-      return shown.crossed[conductor] && (!isWithOther(stays) || isWithStaying(other));
+      return crossed.has(conductor, state) && (!isWithOther(stays) || isWithStaying(other));
     }
 
     /** What stays with it is joined to the other piece, and was found apart. */

@@ -35,16 +35,16 @@ final class PartPositions {
     this.circuit = circuit;
   }
 
-  static PartPositions of(Circuit circuit) {
+  static PartPositions of(Circuit circuit, List<ContactPieces> nets) {
     PartPositions positions = new PartPositions(circuit);
-    for (ContactPieces net : ContactPieces.of(circuit)) {
+    for (ContactPieces net : nets) {
       List<SwitchState> states = new ArrayList<>();
       for (Piece own : net.pieces()) {
         List<Beside> others = new ArrayList<>();
         for (Piece other : net.pieces()) {
           if (!other.equals(own)) {
-            OwnSide.apart(circuit, own, other)
-                .ifPresent(state -> others.add(new Beside(other.terminals().get(0), state)));
+            ContactPieces.apart(circuit, own, other)
+                .ifPresent(state -> others.add(new Beside(other.terminal(), state)));
           }
         }
         own.terminals().forEach(terminal -> positions.besideTerminal.put(terminal, others));

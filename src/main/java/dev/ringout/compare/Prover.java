@@ -6,14 +6,11 @@ import dev.ringout.circuit.JoinLimits;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Probing;
 import dev.ringout.circuit.Resistances;
-import dev.ringout.circuit.TreePaths;
 import dev.ringout.compare.Coverage.Tally;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -45,8 +42,9 @@ final class Prover {
   Coverage prove() {
     Islands islands = Islands.of(circuit, inForce);
     Tally joins = joins(islands);
-    boolean[] crossed = crossed();
-    Tally wires = wires(crossed);
+    CrossedInStates byPairs = CrossedInStates.of(circuit, inForce);
+    boolean[] crossed = crossed(byPairs);
+    Tally wires = wires(crossed, byPairs);
     Tally pairs =
         IsolationProof.of(circuit, islands, inForce.stream().filter(Judged::provesApart).toList())
             .prove(requirements.pairsApart(), unproven::add);
@@ -96,22 +94,14 @@ final class Prover {
   }
 
   /** The conductors that some closed reading crossed with no way around. */
-  private boolean[] crossed() {
-    boolean[] crossed = new boolean[circuit.conductors().size()];
-    Map<SwitchState, TreePaths> paths = new HashMap<>();
+  private boolean[] crossed(CrossedInStates byPairs) {
+    boolean[] crossed = byPairs.inAny();
     for (Judged judged : inForce) {
       if (!judged.provesJoin()) {
         continue;
       }
       Nets nets = circuit.in(judged.reading().state());
-      if (judged.probing().isPair()) {
-        paths
-            .computeIfAbsent(judged.reading().state(), state -> new TreePaths(nets))
-            .mark(
-                judged.probing().from()[0],
-                judged.probing().to()[0],
-                edge -> crossed[edge] |= nets.isCutEdge(edge));
-      } else {
+      if (!judged.probing().isPair()) {
         bridgesBetween(judged, nets).forEach(edge -> crossed[edge] = true);
       }
       if (judged.value() == ValueVerdict.AS_EXPECTED
@@ -173,8 +163,8 @@ final class Prover {
     return bridges;
   }
 
-  private Tally wires(boolean[] crossed) {
-    OwnSideProof sides = OwnSideProof.of(circuit, inForce);
+  private Tally wires(boolean[] crossed, CrossedInStates byPairs) {
+    OwnSideProof sides = OwnSideProof.of(circuit, byPairs, inForce);
     long proven = 0;
     for (int wire : requirements.wires()) {
       Optional<MissingWire> missing =

@@ -54,30 +54,33 @@ public final class Requirements {
       JoinLimits limits,
       PartGroups behindParts,
       PartGroups mayBeAnything,
-      InsulationDemand insulation) {
+      InsulationDemand insulation,
+      PartPositions positions) {
     this.circuit = circuit;
     this.limits = limits;
     this.behindParts = behindParts;
     this.mayBeAnything = mayBeAnything;
     this.insulation = insulation;
-    this.positions = PartPositions.of(circuit);
+    this.positions = positions;
   }
 
   /** What a list requires. */
   public static Requirements of(Circuit circuit, JoinLimits limits) {
     PartGroups behindParts = new PartGroups(circuit, part -> true);
+    List<ContactPieces> pieces = ContactPieces.of(circuit);
     Requirements required =
         new Requirements(
             circuit,
             limits,
             behindParts,
             new PartGroups(circuit, Requirements::mayBeAnything),
-            InsulationDemand.of(circuit, behindParts));
+            InsulationDemand.of(circuit, behindParts),
+            PartPositions.of(circuit, pieces));
     for (int conductor = 0; conductor < circuit.conductors().size(); conductor++) {
       required.conductor(conductor);
     }
-    OwnSide.each(circuit, required::ownSide);
-    ContactPieces.of(circuit).forEach(required::pastContacts);
+    OwnSide.each(circuit, pieces, required::ownSide);
+    pieces.forEach(required::pastContacts);
     for (int part = 0; part < circuit.harness().parts().size(); part++) {
       required.part(part);
     }

@@ -100,7 +100,7 @@ final class JoinSteps {
     }
     if (besideALarge) {
       int[] point = {
-        piece.conductors().stream().findFirst().map(circuit::from).orElse(piece.terminals().get(0))
+        piece.conductors().stream().findFirst().map(circuit::from).orElse(piece.terminal())
       };
       draft.add(Probing.groupToRest(point, piece.apart()), Purpose.CONTACT, "");
     }

@@ -41,6 +41,26 @@ class OwnSideTest {
         .reads("P2-1", "REST", "OL");
   }
 
+  /** Both wires at the contact read through while it is open. */
+  private UnitUnderTest bothReadWithTheContactOpen() {
+    return limitSwitch()
+        .readsIn("S1=MADE", "P2-1", "S1-COM", "0.1")
+        .readsIn("S1=MADE", "P2-3", "S1-NC", "0.1");
+  }
+
+  /** A second wire at the common terminal. */
+  private UnitUnderTest withTwoAtTheCommon() {
+    return limitSwitch().wire("W4,P2-4,S1-COM").reads("P2-4", "S1-COM", "0.1");
+  }
+
+  private static String sameWithAnEndAt(String what, String terminal, String state) {
+    return what
+        + ": would read the same with an end at "
+        + terminal
+        + ", which a closed contact joins; read it with "
+        + state;
+  }
+
   private static List<String> unproven(CheckResult result) {
     return result.coverage().unproven().stream()
         .map(one -> UnprovenSentences.said(result.circuit(), one))
@@ -53,18 +73,14 @@ class OwnSideTest {
     assertEquals(CheckResult.Verdict.INCOMPLETE, result.verdict());
     assertEquals(
         List.of(
-            "wire W1: would read the same with an end at S1-NC, which a closed contact joins; read it with S1=MADE",
-            "wire W3: would read the same with an end at S1-COM, which a closed contact joins; read it with S1=MADE"),
+            sameWithAnEndAt("wire W1", "S1-NC", "S1=MADE"),
+            sameWithAnEndAt("wire W3", "S1-COM", "S1=MADE")),
         unproven(result));
   }
 
   @Test
   void a_wire_read_through_with_the_contact_open_is_on_its_own_side() {
-    CheckResult result =
-        limitSwitch()
-            .readsIn("S1=MADE", "P2-1", "S1-COM", "0.1")
-            .readsIn("S1=MADE", "P2-3", "S1-NC", "0.1")
-            .check();
+    CheckResult result = bothReadWithTheContactOpen().check();
     assertEquals(List.of(), unproven(result));
     assertEquals(CheckResult.Verdict.CONFORMS, result.verdict());
   }
@@ -72,10 +88,7 @@ class OwnSideTest {
   @Test
   void one_reading_through_two_wires_and_the_other_contact_shows_the_first() {
     CheckResult result = limitSwitch().readsIn("S1=MADE", "P2-1", "P2-2", "0.2").check();
-    assertEquals(
-        List.of(
-            "wire W3: would read the same with an end at S1-COM, which a closed contact joins; read it with S1=MADE"),
-        unproven(result));
+    assertEquals(List.of(sameWithAnEndAt("wire W3", "S1-COM", "S1=MADE")), unproven(result));
   }
 
   /** An end of either wire at the other's terminal would join the far ends. */
@@ -90,27 +103,16 @@ class OwnSideTest {
   void an_open_on_the_far_side_of_another_wire_shows_nothing_of_it() {
     assertEquals(
         List.of(
-            "wire W3: would read the same with an end at S1-COM, which a closed contact joins; read it with S1=MADE",
-            "wire W4: would read the same with an end at S1-NC, which a closed contact joins; read it with S1=MADE"),
-        unproven(
-            limitSwitch()
-                .wire("W4,P2-4,S1-COM")
-                .reads("P2-4", "S1-COM", "0.1")
-                .readsIn("S1=MADE", "P2-1", "S1-NC", "OL")
-                .check()));
+            sameWithAnEndAt("wire W3", "S1-COM", "S1=MADE"),
+            sameWithAnEndAt("wire W4", "S1-NC", "S1=MADE")),
+        unproven(withTwoAtTheCommon().readsIn("S1=MADE", "P2-1", "S1-NC", "OL").check()));
   }
 
   @Test
   void the_other_side_against_the_rest_shows_all_wires_of_this_one() {
     assertEquals(
-        List.of(
-            "wire W3: would read the same with an end at S1-COM, which a closed contact joins; read it with S1=MADE"),
-        unproven(
-            limitSwitch()
-                .wire("W4,P2-4,S1-COM")
-                .reads("P2-4", "S1-COM", "0.1")
-                .readsIn("S1=MADE", "S1-NC", "REST", "OL")
-                .check()));
+        List.of(sameWithAnEndAt("wire W3", "S1-COM", "S1=MADE")),
+        unproven(withTwoAtTheCommon().readsIn("S1=MADE", "S1-NC", "REST", "OL").check()));
   }
 
   /** At rest the contact shorts it: it could be missing. */
@@ -152,19 +154,14 @@ class OwnSideTest {
             .readsIn("S1=ON", "S1-1+S1-2", "REST", "OL")
             .check();
     assertTrue(
-        unproven(result)
-            .contains(
-                "wire W1: would read the same with an end at S1-1, which a closed contact joins;"
-                    + " read it with S1=ON"),
+        unproven(result).contains(sameWithAnEndAt("wire W1", "S1-1", "S1=ON")),
         unproven(result).toString());
   }
 
   @Test
   void a_resistor_at_a_switchs_terminal_is_read_with_the_contact_open() {
     UnitUnderTest unit =
-        limitSwitch()
-            .readsIn("S1=MADE", "P2-1", "S1-COM", "0.1")
-            .readsIn("S1=MADE", "P2-3", "S1-NC", "0.1")
+        bothReadWithTheContactOpen()
             .wire("W4,P2-4,TB1-4")
             .reads("P2-4", "TB1-4", "0.1")
             .reads("P2-4", "P2-2", "OL")
@@ -202,8 +199,7 @@ class OwnSideTest {
             .reads("S1-6", "J1-1", "OL");
     assertEquals(
         List.of(
-            "S1-1 and S1-4: something may join them past the contacts; read between them with"
-                + " S1=ON"),
+            "S1-1 and S1-4: something may join them past the contacts; read between them with S1=ON"),
         unproven(unit.check()));
     CheckResult result = unit.readsIn("S1=ON", "J1-1", "J1-2", "OL").check();
     assertEquals(List.of(), unproven(result));
@@ -214,9 +210,7 @@ class OwnSideTest {
   @Test
   void a_reading_with_an_end_lifted_shows_no_side() {
     assertEquals(
-        List.of(
-            "wire W1: would read the same with an end at S1-NC, which a closed contact joins; read"
-                + " it with S1=MADE"),
+        List.of(sameWithAnEndAt("wire W1", "S1-NC", "S1=MADE")),
         unproven(
             limitSwitch()
                 .readsIn("S1=MADE; W3=LIFTED", "P2-1", "S1-NC", "OL")
@@ -227,19 +221,14 @@ class OwnSideTest {
   @Test
   void a_jumper_between_terminals_of_a_strip_is_shown_on_its_side_too() {
     UnitUnderTest unit =
-        limitSwitch()
+        bothReadWithTheContactOpen()
             .wire("W4,TB1-1,S1-COM")
             .link("TB1,1,2")
             .reads("TB1-1", "S1-COM", "0.1")
             .reads("TB1-1", "TB1-2", "0.01")
-            .readsIn("S1=MADE", "P2-1", "S1-COM", "0.1")
-            .readsIn("S1=MADE", "P2-3", "S1-NC", "0.1")
             .readsIn("S1=MADE", "TB1-1", "S1-COM", "0.1");
     assertEquals(
-        List.of(
-            "the link TB1-1/2: would read the same with an end at S1-NC, which a closed contact"
-                + " joins; read it with S1=MADE"),
-        unproven(unit.check()));
+        List.of(sameWithAnEndAt("the link TB1-1/2", "S1-NC", "S1=MADE")), unproven(unit.check()));
     assertEquals(List.of(), unproven(unit.readsIn("S1=MADE", "TB1-1", "TB1-2", "0.01").check()));
   }
 
@@ -282,9 +271,7 @@ class OwnSideTest {
             .readsIn("S1=B", "S1-1", "S1-3", "0.1")
             .readsIn("S1=B", "S1-4", "S1-2", "0.1")
             .readsIn("S1=D", "S1-3", "S1-4", "0.1");
-    String open =
-        "wire W1: would read the same with an end at S1-1, which a closed contact joins; read it"
-            + " with S1=D";
+    String open = sameWithAnEndAt("wire W1", "S1-1", "S1=D");
     assertTrue(unproven(unit.check()).contains(open), unproven(unit.check()).toString());
     assertFalse(unproven(unit.readsIn("S1=D", "S1-4", "S1-2", "0.1").check()).contains(open));
   }

@@ -91,24 +91,14 @@ final class OwedReadings implements Unproven.Cases<Optional<NextReading>> {
     return gap.read()
         ? Optional.empty()
         : Optional.of(
-            continuity(
-                circuit.point(circuit.fromOfPart(gap.part())).toString(),
-                circuit.point(circuit.toOfPart(gap.part())).toString(),
-                gap.state(),
-                new NextReason.Owed(gap)));
+            owed(circuit.fromOfPart(gap.part()), circuit.toOfPart(gap.part()), gap.state(), gap));
   }
 
   @Override
   public Optional<NextReading> ofWire(Unproven.OfWire gap) {
     Optional<Probing> shownBy = gap.missing().shownBy();
     if (shownBy.isPresent()) {
-      return shownBy.map(
-          probing ->
-              continuity(
-                  circuit.point(probing.from()[0]).toString(),
-                  circuit.point(probing.to()[0]).toString(),
-                  probing.state(),
-                  new NextReason.Owed(gap)));
+      return shownBy.map(probing -> owed(probing.from()[0], probing.to()[0], probing.state(), gap));
     }
     int from = circuit.from(gap.conductor());
     int to = circuit.to(gap.conductor());
@@ -121,26 +111,24 @@ final class OwedReadings implements Unproven.Cases<Optional<NextReading>> {
   @Override
   public Optional<NextReading> contact(Unproven.Contact gap) {
     return Optional.of(
-        continuity(
-            circuit.point(circuit.from(gap.conductor())).toString(),
-            circuit.point(circuit.to(gap.conductor())).toString(),
-            stateFor(gap),
-            new NextReason.Owed(gap)));
+        owed(circuit.from(gap.conductor()), circuit.to(gap.conductor()), stateFor(gap), gap));
   }
 
   @Override
   public Optional<NextReading> pastContacts(Unproven.PastContacts gap) {
-    return Optional.of(
-        continuity(
-            circuit.point(gap.one()).toString(),
-            circuit.point(gap.other()).toString(),
-            gap.state(),
-            new NextReason.Owed(gap)));
+    return Optional.of(owed(gap.one(), gap.other(), gap.state(), gap));
   }
 
   private NextReading between(int from, int to, NextReason why) {
-    return continuity(
-        circuit.point(from).toString(), circuit.point(to).toString(), SwitchState.normal(), why);
+    return between(from, to, SwitchState.normal(), why);
+  }
+
+  private NextReading owed(int from, int to, SwitchState state, Unproven gap) {
+    return between(from, to, state, new NextReason.Owed(gap));
+  }
+
+  private NextReading between(int from, int to, SwitchState state, NextReason why) {
+    return continuity(circuit.point(from).toString(), circuit.point(to).toString(), state, why);
   }
 
   private static NextReading continuity(String from, String to, SwitchState state, NextReason why) {
