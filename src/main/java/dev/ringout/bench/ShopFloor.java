@@ -137,9 +137,12 @@ public final class ShopFloor {
     return one.asWritten() ? one.verdict().flatMap(KeptVerdict::verdict) : Optional.empty();
   }
 
+  private static boolean is(Listed one, Verdict verdict) {
+    return verdict(one).equals(Optional.of(verdict));
+  }
+
   private static boolean isFaultySince(Listed one, LocalDate since) {
-    return verdict(one).equals(Optional.of(Verdict.FAULTS))
-        && day(one).filter(day -> !day.isBefore(since)).isPresent();
+    return is(one, Verdict.FAULTS) && day(one).filter(day -> !day.isBefore(since)).isPresent();
   }
 
   private static Optional<LocalDate> day(Listed one) {
@@ -192,8 +195,7 @@ public final class ShopFloor {
   }
 
   private List<Waiting> waiting(List<Listed> newest) throws StoreTrouble {
-    List<Listed> conforming =
-        newest.stream().filter(one -> verdict(one).equals(Optional.of(Verdict.CONFORMS))).toList();
+    List<Listed> conforming = newest.stream().filter(one -> is(one, Verdict.CONFORMS)).toList();
     List<Waiting> waiting = new ArrayList<>();
     for (Listed one : first(conforming, MOST_LOOKED_AT)) {
       if (!tests.isInspected(one.unit())) {
@@ -227,28 +229,24 @@ public final class ShopFloor {
   private static List<Lot> lots(List<Listed> units) {
     Map<String, Lot> lots = new LinkedHashMap<>();
     for (Listed one : units) {
-      StoredUnit unit = one.unit();
-      Lot none = new Lot(unit.title(), unit.drawing(), unit.revision(), 0, 0, 0, 0);
-      lots.merge(unit.harness(), with(none, one), ShopFloor::both);
+      lots.merge(one.unit().harness(), ofOne(one), ShopFloor::both);
     }
     return List.copyOf(lots.values());
   }
 
-  private static Lot with(Lot lot, Listed one) {
+  private static Lot ofOne(Listed one) {
+    StoredUnit unit = one.unit();
     boolean led = one.verdict().isEmpty();
-    Optional<Verdict> verdict = verdict(one);
-    boolean conforms = verdict.equals(Optional.of(Verdict.CONFORMS));
-    boolean faulty = verdict.equals(Optional.of(Verdict.FAULTS));
-    return both(
-        lot,
-        new Lot(
-            lot.title(),
-            lot.drawing(),
-            lot.revision(),
-            conforms ? 1 : 0,
-            faulty ? 1 : 0,
-            led || conforms || faulty ? 0 : 1,
-            led ? 1 : 0));
+    boolean conforms = is(one, Verdict.CONFORMS);
+    boolean faulty = is(one, Verdict.FAULTS);
+    return new Lot(
+        unit.title(),
+        unit.drawing(),
+        unit.revision(),
+        conforms ? 1 : 0,
+        faulty ? 1 : 0,
+        led || conforms || faulty ? 0 : 1,
+        led ? 1 : 0);
   }
 
   private static Lot both(Lot one, Lot other) {

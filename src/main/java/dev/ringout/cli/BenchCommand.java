@@ -204,68 +204,9 @@ final class BenchCommand implements Callable<Integer> {
             seed,
             new SystemTicks(),
             ZoneId.systemDefault());
-    if (listen.isPresent()) {
-      return serveShop(lists, store, folder, setup);
-    }
-    try (BenchPage page =
-        BenchPage.open(Ringout.onFilesAnd(store), setup, lists, port, this::tellDefect)) {
-      URI ticket = page.ticket();
-      output.out().println("The bench is open: " + ticket);
-      output
-          .out()
-          .println(
-              "The address lets one browser in. Enter makes another; Ctrl-C closes the bench.");
-      output.out().flush();
-      if (!noBrowser) {
-        Browser.open(ticket, output);
-      }
-      letOthersIn(page);
-      new CountDownLatch(1).await();
-      return ExitCode.DONE;
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      return ExitCode.DONE;
-    } catch (MeterTrouble e) {
-      output.err().println("ringout: " + MeterWords.failure(e.failure()));
-      return ExitCode.NOT_UNDERSTOOD;
-    } catch (IOException e) {
-      output.err().println("ringout: the page can't be served: " + e.getMessage());
-      return ExitCode.CANNOT_WRITE;
-    }
-  }
-
-  private int serveShop(List<ListAtHand> lists, StoreAtHand store, Path folder, BenchSetup setup) {
     Ringout door = Ringout.onFilesAnd(store);
     try {
-      Listening at = Listening.of(listen.orElseThrow());
-      if (!door.people().people().canSignIn()) {
-        output.err().println("ringout: nobody can sign in yet");
-        output
-            .err()
-            .println("The first is an administrator: ringout people add NAME --role administrator");
-        return ExitCode.MISSING_INPUT;
-      }
-      ShopCertificate known = certificate(folder, at);
-      if (!known.isValidAt(setup.ticks().now())) {
-        output.err().println("ringout: the certificate is valid until " + day(known));
-        return ExitCode.NOT_UNDERSTOOD;
-      }
-      ShopDoor shop =
-          new ShopDoor(
-              at.address(),
-              at.port(),
-              at.name(),
-              known.tls(),
-              Stay.USUAL,
-              () -> setup.ticks().millis());
-      try (BenchPage page = BenchPage.openToShop(door, setup, lists, shop, this::tellDefect)) {
-        tellWhere(page.home(), known);
-        if (!noBrowser) {
-          Browser.open(page.home(), output);
-        }
-        new CountDownLatch(1).await();
-        return ExitCode.DONE;
-      }
+      return listen.isPresent() ? serveShop(door, lists, setup) : serveHere(door, lists, setup);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       return ExitCode.DONE;
@@ -280,6 +221,57 @@ final class BenchCommand implements Callable<Integer> {
     } catch (IOException e) {
       output.err().println("ringout: the page can't be served: " + e.getMessage());
       return ExitCode.CANNOT_WRITE;
+    }
+  }
+
+  private int serveHere(Ringout door, List<ListAtHand> lists, BenchSetup setup)
+      throws MeterTrouble, IOException, InterruptedException {
+    try (BenchPage page = BenchPage.open(door, setup, lists, port, this::tellDefect)) {
+      URI ticket = page.ticket();
+      output.out().println("The bench is open: " + ticket);
+      output
+          .out()
+          .println(
+              "The address lets one browser in. Enter makes another; Ctrl-C closes the bench.");
+      output.out().flush();
+      if (!noBrowser) {
+        Browser.open(ticket, output);
+      }
+      letOthersIn(page);
+      new CountDownLatch(1).await();
+      return ExitCode.DONE;
+    }
+  }
+
+  private int serveShop(Ringout door, List<ListAtHand> lists, BenchSetup setup)
+      throws MeterTrouble,
+          IOException,
+          StoreTrouble,
+          ShopCertificate.Unusable,
+          InterruptedException {
+    Listening at = Listening.of(listen.orElseThrow());
+    if (!door.people().people().canSignIn()) {
+      output.err().println("ringout: nobody can sign in yet");
+      output
+          .err()
+          .println("The first is an administrator: ringout people add NAME --role administrator");
+      return ExitCode.MISSING_INPUT;
+    }
+    ShopCertificate known = certificate(setup.data(), at);
+    if (!known.isValidAt(setup.ticks().now())) {
+      output.err().println("ringout: the certificate is valid until " + day(known));
+      return ExitCode.NOT_UNDERSTOOD;
+    }
+    ShopDoor shop =
+        new ShopDoor(
+            at.address(), at.port(), at.name(), known.tls(), Stay.USUAL, setup.ticks()::millis);
+    try (BenchPage page = BenchPage.openToShop(door, setup, lists, shop, this::tellDefect)) {
+      tellWhere(page.home(), known);
+      if (!noBrowser) {
+        Browser.open(page.home(), output);
+      }
+      new CountDownLatch(1).await();
+      return ExitCode.DONE;
     }
   }
 

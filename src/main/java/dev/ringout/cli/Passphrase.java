@@ -52,8 +52,12 @@ final class Passphrase {
 
   /** Asks for a new one, twice; absent where nobody can be asked or none is wanted. */
   Optional<String> ofNew(Path key) {
-    Optional<String> first =
-        typed("Passphrase for " + key + " (empty for none): ").filter(one -> !one.isEmpty());
+    return typedAgain(
+        typed("Passphrase for " + key + " (empty for none): ").filter(one -> !one.isEmpty()));
+  }
+
+  /** Nobody sees what is typed: so a new one is typed twice. */
+  private Optional<String> typedAgain(Optional<String> first) {
     if (first.isPresent() && !first.equals(typed("The same again: "))) {
       throw wrong("the two are not the same");
     }
@@ -65,10 +69,7 @@ final class Passphrase {
     Optional<String> given =
         file.isPresent()
             ? in(file.get()).map(Passphrase::asUtf8)
-            : typed("Passphrase for " + name + ": ");
-    if (file.isEmpty() && given.isPresent() && !given.equals(typed("The same again: "))) {
-      throw wrong("the two are not the same");
-    }
+            : typedAgain(typed("Passphrase for " + name + ": "));
     return given.orElseThrow(
         () -> wrong("name a file whose first line it is; there is no terminal to ask at"));
   }

@@ -9,7 +9,6 @@ import dev.ringout.store.StoreTrouble;
 import dev.ringout.text.PeopleText;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -72,10 +71,6 @@ final class PeopleCommand implements Runnable {
     return new Passphrase(output, spec.commandLine()).ofPerson(name, file);
   }
 
-  private static Set<Role> set(List<Role> roles) {
-    return roles.isEmpty() ? EnumSet.noneOf(Role.class) : EnumSet.copyOf(roles);
-  }
-
   @Command(
       name = "add",
       mixinStandardHelpOptions = true,
@@ -99,7 +94,7 @@ final class PeopleCommand implements Runnable {
       @Mixin StoreOption at)
       throws WrongRequest {
     String passphrase = passphrase(name, file);
-    return done(at, who, (people, said) -> people.add(name, set(roles), passphrase, said));
+    return done(at, who, (people, said) -> people.add(name, Set.copyOf(roles), passphrase, said));
   }
 
   @Command(
@@ -118,7 +113,7 @@ final class PeopleCommand implements Runnable {
       @Option(names = WHO, required = true, paramLabel = NAME, description = WHO_SAYS) String who,
       @Mixin StoreOption at)
       throws WrongRequest {
-    return done(at, who, (people, said) -> people.roles(name, set(roles), said));
+    return done(at, who, (people, said) -> people.roles(name, Set.copyOf(roles), said));
   }
 
   @Command(

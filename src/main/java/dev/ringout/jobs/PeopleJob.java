@@ -160,17 +160,14 @@ public final class PeopleJob {
    *
    * @param name of a person that is known; what else was typed is not kept, for it may be a
    *     passphrase in the wrong place
-   * @param where the station, and the machine from which it was asked
+   * @param from the machine from which it was asked
    */
-  public void tell(Kind kind, String name, List<String> where, Instant now) throws StoreTrouble {
+  public void tell(Kind kind, String name, String station, String from, Instant now)
+      throws StoreTrouble {
     String known = people().named(name).map(Member::name).orElse("");
-    String[] fields = new String[1 + where.size()];
-    fields[0] = known;
-    for (int i = 0; i < where.size(); i++) {
-      fields[i + 1] = where.get(i);
-    }
+    Said said = new Said(known, now);
     store
         .openToWrite()
-        .tell(new SaidOfPeople(kind, new Said("", now).at(), known, Fields.line(fields)));
+        .tell(new SaidOfPeople(kind, said.at(), known, Fields.line(known, station, from)));
   }
 }

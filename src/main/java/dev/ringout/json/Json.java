@@ -2,7 +2,9 @@ package dev.ringout.json;
 
 import com.fasterxml.jackson.jr.ob.JSON;
 import dev.ringout.review.Remark;
+import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
+import dev.ringout.source.Severity;
 import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -48,6 +50,11 @@ public final class Json {
   /** A document of which nothing is left to say but what was wrong in the inputs. */
   static String refused(String format, List<Problem> problems) {
     return text(object("format", format, "problems", problems(problems)));
+  }
+
+  /** The same where the store can't be used. */
+  static String refused(String format, String store, String why) {
+    return refused(format, List.of(new Problem(Place.of(store), "", Severity.ERROR, why, "")));
   }
 
   /** An object of two. */

@@ -4,11 +4,9 @@ import dev.ringout.jobs.PeopleJob;
 import dev.ringout.people.Act;
 import dev.ringout.people.Member;
 import dev.ringout.people.Role;
-import dev.ringout.source.Place;
-import dev.ringout.source.Problem;
-import dev.ringout.source.Severity;
 import dev.ringout.store.Entry;
 import dev.ringout.store.Fields;
+import dev.ringout.store.SaidOfPeople;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,7 +24,7 @@ public final class PeopleJson {
 
   /** What is left to say where the store can't be used. */
   public static String refused(String store, String why) {
-    return Json.refused(FORMAT, List.of(new Problem(Place.of(store), "", Severity.ERROR, why, "")));
+    return Json.refused(FORMAT, store, why);
   }
 
   /** All of it. */
@@ -72,7 +70,7 @@ public final class PeopleJson {
 
   private static Map<String, Object> entry(Entry entry) {
     List<String> fields = Fields.of(entry.body()).get(0);
-    boolean secret = entry.kind().equals("passphrase");
+    boolean secret = entry.kind().equals(SaidOfPeople.Kind.PASSPHRASE.word());
     Map<String, Object> json = new LinkedHashMap<>();
     json.put("at", entry.at());
     json.put("who", entry.who());

@@ -2,9 +2,7 @@ package dev.ringout.json;
 
 import dev.ringout.jobs.AddJob;
 import dev.ringout.jobs.KeptVerdict;
-import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
-import dev.ringout.source.Severity;
 import dev.ringout.store.StoreFinding;
 import dev.ringout.store.StoreState;
 import dev.ringout.words.StoreWords;
@@ -27,7 +25,7 @@ public final class StoreJson {
 
   /** What is left to say where the store can't be used. */
   public static String refused(String store, String why) {
-    return refused(List.of(new Problem(Place.of(store), "", Severity.ERROR, why, "")));
+    return Json.refused(FORMAT, store, why);
   }
 
   /** What became of each sheet. */

@@ -5,9 +5,6 @@ import dev.ringout.jobs.UnitsJob.History;
 import dev.ringout.jobs.UnitsJob.Later;
 import dev.ringout.jobs.UnitsJob.Listed;
 import dev.ringout.jobs.UnitsJob.Test;
-import dev.ringout.source.Place;
-import dev.ringout.source.Problem;
-import dev.ringout.source.Severity;
 import dev.ringout.store.StoredUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,7 +18,7 @@ public final class UnitsJson {
 
   /** What is left to say where the store can't be used. */
   public static String refused(String store, String why) {
-    return Json.refused(FORMAT, List.of(new Problem(Place.of(store), "", Severity.ERROR, why, "")));
+    return Json.refused(FORMAT, store, why);
   }
 
   /** All of it. */

@@ -2,6 +2,7 @@ package dev.ringout.page;
 
 import dev.ringout.bench.Refused;
 import dev.ringout.bench.Refused.Reason;
+import dev.ringout.jobs.PeopleJob;
 import dev.ringout.jobs.WrongRequest;
 import dev.ringout.json.PeopleJson;
 import dev.ringout.people.Act;
@@ -11,6 +12,7 @@ import dev.ringout.serve.Ask;
 import dev.ringout.serve.Reply;
 import dev.ringout.store.StoreTrouble;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -33,16 +35,48 @@ final class PeopleRoutes {
         .openPost("/api/sign-out", (ask, names) -> signOut(here, ask))
         .post(Act.LOOK, "/api/passphrase", (ask, names) -> ownPassphrase(here, ask))
         .get(Act.PEOPLE, "/api/people", (ask, names) -> people(here, ask))
-        .post(Act.PEOPLE, "/api/people", (ask, names) -> add(here, ask))
-        .post(Act.PEOPLE, "/api/people/*/roles", (ask, names) -> roles(here, ask, names.get(0)))
+        .post(
+            Act.PEOPLE,
+            "/api/people",
+            decided(
+                here,
+                (people, names, body, said) ->
+                    people.add(body.text("name"), roles(body), body.text("passphrase"), said)))
+        .post(
+            Act.PEOPLE,
+            "/api/people/*/roles",
+            decided(
+                here, (people, names, body, said) -> people.roles(names.get(0), roles(body), said)))
         .post(
             Act.PEOPLE,
             "/api/people/*/passphrase",
-            (ask, names) -> passphrase(here, ask, names.get(0)))
+            decided(
+                here,
+                (people, names, body, said) ->
+                    people.passphrase(names.get(0), body.text("passphrase"), said)))
         .post(
             Act.PEOPLE,
             "/api/people/*/withdraw",
-            (ask, names) -> withdraw(here, ask, names.get(0)));
+            decided(
+                here,
+                (people, names, body, said) ->
+                    people.withdraw(names.get(0), body.text("why"), said)));
+  }
+
+  /** What an administrator decides of somebody. */
+  private interface Decision {
+    Member of(PeopleJob people, List<String> names, Body body, PeopleJob.Said said)
+        throws Refused, StoreTrouble, WrongRequest;
+  }
+
+  /** Decides it; what is told is all people as they are then. */
+  private static Routes.Answerer decided(Shop shop, Decision decision) {
+    return (ask, names) -> {
+      Body body = Body.of(ask);
+      PeopleJob.Said by = shop.said(shop.require(ask, Act.PEOPLE));
+      said(() -> decision.of(shop.people(), names, body, by));
+      return people(shop, ask);
+    };
   }
 
   private Reply who(Ask ask) throws Refused {
@@ -87,37 +121,6 @@ final class PeopleRoutes {
   private static Reply people(Shop shop, Ask ask) throws Refused {
     boolean history = ask.query().containsKey("history");
     return Reply.json(200, PeopleJson.write(said(() -> shop.people().list(history))));
-  }
-
-  private static Reply add(Shop shop, Ask ask) throws Refused {
-    Body body = Body.of(ask);
-    Member by = shop.require(ask, Act.PEOPLE);
-    said(
-        () ->
-            shop.people()
-                .add(body.text("name"), roles(body), body.text("passphrase"), shop.said(by)));
-    return people(shop, ask);
-  }
-
-  private static Reply roles(Shop shop, Ask ask, String name) throws Refused {
-    Set<Role> roles = roles(Body.of(ask));
-    Member by = shop.require(ask, Act.PEOPLE);
-    said(() -> shop.people().roles(name, roles, shop.said(by)));
-    return people(shop, ask);
-  }
-
-  private static Reply passphrase(Shop shop, Ask ask, String name) throws Refused {
-    Body body = Body.of(ask);
-    Member by = shop.require(ask, Act.PEOPLE);
-    said(() -> shop.people().passphrase(name, body.text("passphrase"), shop.said(by)));
-    return people(shop, ask);
-  }
-
-  private static Reply withdraw(Shop shop, Ask ask, String name) throws Refused {
-    Body body = Body.of(ask);
-    Member by = shop.require(ask, Act.PEOPLE);
-    said(() -> shop.people().withdraw(name, body.text("why"), shop.said(by)));
-    return people(shop, ask);
   }
 
   private static Set<Role> roles(Body body) throws Refused {

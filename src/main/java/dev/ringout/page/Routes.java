@@ -12,6 +12,7 @@ import dev.ringout.serve.Reply;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -141,8 +142,8 @@ final class Routes implements Handler {
   }
 
   @Override
-  public boolean isStill(Guest guest) {
-    return callers.shop().map(shop -> shop.isStill(guest)).orElse(true);
+  public Set<Guest> out(List<Guest> in) {
+    return callers.shop().map(shop -> shop.out(in)).orElse(Set.of());
   }
 
   @Override

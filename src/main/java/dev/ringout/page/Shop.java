@@ -15,6 +15,8 @@ import dev.ringout.store.SaidOfPeople.Kind;
 import dev.ringout.store.StoreTrouble;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The people of a shop at one of its benches: who asks, and whether that is for him to ask. */
 final class Shop {
@@ -64,12 +66,16 @@ final class Shop {
         .filter(member -> member.since() == guest.since());
   }
 
-  /** Whether a browser is somebody's still; where nobody can be asked it is. */
-  boolean isStill(Guest guest) {
+  /** Which browsers are nobody's any more; where nobody can be asked none is out. */
+  Set<Guest> out(List<Guest> in) {
+    if (in.isEmpty()) {
+      return Set.of();
+    }
     try {
-      return member(people.people(), guest).isPresent();
+      People now = people.people();
+      return in.stream().filter(guest -> member(now, guest).isEmpty()).collect(Collectors.toSet());
     } catch (StoreTrouble e) {
-      return true;
+      return Set.of();
     }
   }
 
@@ -106,10 +112,7 @@ final class Shop {
     try {
       Optional<Member> member = people.known(name, passphrase);
       people.tell(
-          member.isPresent() ? Kind.SIGNED_IN : Kind.TURNED_AWAY,
-          name,
-          List.of(station, from),
-          ticks.now());
+          member.isPresent() ? Kind.SIGNED_IN : Kind.TURNED_AWAY, name, station, from, ticks.now());
       if (member.isEmpty()) {
         ofNames.failed(typed, ticks.millis());
         ofMachines.failed(from, ticks.millis());
@@ -126,7 +129,7 @@ final class Shop {
   /** Somebody goes out here. */
   void signedOut(Member member, String from) throws Refused {
     try {
-      people.tell(Kind.SIGNED_OUT, member.name(), List.of(station, from), ticks.now());
+      people.tell(Kind.SIGNED_OUT, member.name(), station, from, ticks.now());
     } catch (StoreTrouble e) {
       throw Refused.by(e);
     }

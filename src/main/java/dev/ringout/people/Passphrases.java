@@ -40,14 +40,7 @@ public final class Passphrases {
               + "\\$([A-Za-z0-9+/]{11,86})\\$([A-Za-z0-9+/]{22,86})");
 
   /** Kept of nobody: who has no name takes the same time. */
-  private static final String NOBODY =
-      "$argon2id$v=19$m="
-          + MEMORY_KIB
-          + ",t="
-          + PASSES
-          + ",p="
-          + LANES
-          + "$AAAAAAAAAAAAAAAAAAAAAA$AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA";
+  private static final String NOBODY = written(new byte[SALT_BYTES], new byte[TAG_BYTES]);
 
   private final SecureRandom random;
 
@@ -86,8 +79,11 @@ public final class Passphrases {
   public synchronized String kept(String passphrase) {
     byte[] salt = new byte[SALT_BYTES];
     random.nextBytes(salt);
+    return written(salt, tag(passphrase, salt, MEMORY_KIB, PASSES, LANES, TAG_BYTES));
+  }
+
+  private static String written(byte[] salt, byte[] tag) {
     Base64.Encoder base64 = Base64.getEncoder().withoutPadding();
-    byte[] tag = tag(passphrase, salt, MEMORY_KIB, PASSES, LANES, TAG_BYTES);
     return "$argon2id$v=19$m="
         + MEMORY_KIB
         + ",t="

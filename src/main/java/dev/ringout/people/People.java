@@ -32,25 +32,26 @@ public final class People {
   private final int known;
 
   private People(Map<String, Member> members, int known) {
-    this.members = new LinkedHashMap<>(members);
+    this.members = members;
     this.known = known;
   }
 
   /** Made of what was said, in its order. */
   public static People of(List<Entry> said) {
-    People people = new People(Map.of(), 0);
+    Map<String, Member> members = new LinkedHashMap<>();
+    int known = 0;
     for (Entry entry : said) {
-      people = people.after(entry);
+      take(entry, members);
+      known = entry.seq();
     }
-    return people;
+    return new People(members, known);
   }
 
-  private People after(Entry entry) {
+  private static void take(Entry entry, Map<String, Member> all) {
     List<String> fields = Fields.of(entry.body()).get(0);
     Optional<Kind> kind = Kind.of(entry.kind());
     String name = fields.get(0);
     String second = fields.size() > 1 ? fields.get(1) : "";
-    Map<String, Member> all = new LinkedHashMap<>(members);
     if (kind.equals(Optional.of(Kind.ADDED))) {
       all.put(asCompared(name), new Member(name, Role.ofWords(second), "", 0, entry.at(), ""));
     } else {
@@ -59,7 +60,6 @@ public final class People {
         all.put(asCompared(name), after(before, kind.get(), second, entry.seq()));
       }
     }
-    return new People(all, entry.seq());
   }
 
   private static Member after(Member before, Kind kind, String second, int seq) {

@@ -10,8 +10,6 @@ import java.net.URI;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * Serves the bench's page on this machine, to browsers that were let in: each comes with an address
@@ -135,9 +133,7 @@ public final class BenchServer implements AutoCloseable {
   /** Whatever goes wrong in it, the next look follows. */
   private static void lookWhoIsGone(Visits visits, Handler handler) {
     try {
-      Set<Guest> out =
-          visits.in().stream().filter(guest -> !handler.isStill(guest)).collect(Collectors.toSet());
-      visits.goneWith(out).forEach(handler::gone);
+      visits.goneWith(handler.out(visits.in())).forEach(handler::gone);
     } catch (RuntimeException | Error e) {
       Mistake.told(handler, e);
     }

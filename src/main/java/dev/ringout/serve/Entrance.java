@@ -1,5 +1,7 @@
 package dev.ringout.serve;
 
+import java.security.SecureRandom;
+import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,6 +18,13 @@ interface Entrance {
 
   /** Those who signed in; absent where one comes in by tickets. */
   Optional<Visits> visits();
+
+  /** What nobody guesses: a ticket, a cookie's value. */
+  static String secret(SecureRandom random) {
+    byte[] bytes = new byte[32];
+    random.nextBytes(bytes);
+    return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
+  }
 
   /** The cookies of a request with a name. */
   static List<String> cookies(List<String> lines, String name) {

@@ -1,5 +1,8 @@
 package dev.ringout.serve;
 
+import java.util.List;
+import java.util.Set;
+
 /** Answers what a page that was let in asks. Several threads ask at the same time. */
 public interface Handler {
   /** The answer. It is written to a page that may be slow, so nothing may be held for it. */
@@ -10,9 +13,9 @@ public interface Handler {
     return false;
   }
 
-  /** Whether who signed in with a browser is still let in. */
-  default boolean isStill(Guest guest) {
-    return true;
+  /** Which of the browsers with which somebody signed in are let in no more. */
+  default Set<Guest> out(List<Guest> in) {
+    return Set.of();
   }
 
   /** Nobody of that name is in any more. */

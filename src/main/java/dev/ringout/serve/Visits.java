@@ -4,7 +4,6 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,8 +18,6 @@ import java.util.function.LongSupplier;
  * browser had before is good afterwards.
  */
 final class Visits implements Entrance {
-  private static final int RANDOM_BYTES = 32;
-
   /** More browsers of one person are not kept: the one that was used least lately goes. */
   private static final int MOST_OF_ONE = 8;
 
@@ -64,9 +61,7 @@ final class Visits implements Entrance {
     if (own.size() >= MOST_OF_ONE) {
       end(own.get(0).guest().number());
     }
-    byte[] bytes = new byte[RANDOM_BYTES];
-    random.nextBytes(bytes);
-    String cookie = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
+    String cookie = Entrance.secret(random);
     issued++;
     long now = millis.getAsLong();
     visits.put(issued, new Visit(new Guest(issued, who, since), cookie, now, now));

@@ -1,9 +1,12 @@
 package dev.ringout.store;
 
 import dev.ringout.seal.Digest;
+import dev.ringout.store.StoreFinding.Kind;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * The hashes of a session: each entry's is over its own fields and the hash before, the first over
@@ -44,7 +47,12 @@ final class HashChain {
 
   /** Whether the fields of an entry are those of which its hash is. */
   static boolean isAsWritten(Session session, Entry entry) {
-    return of(session.id(), entry).equals(entry.hash());
+    return isAsWritten(session.id(), entry);
+  }
+
+  /** The same of an entry of another chain, which is known by a name. */
+  static boolean isAsWritten(String session, Entry entry) {
+    return of(session, entry).equals(entry.hash());
   }
 
   /** The hash of an entry after another. */
@@ -65,15 +73,48 @@ final class HashChain {
   /** Drafts as entries of a session, behind where it ends. */
   static List<Entry> chained(Session session, Head end, List<Entry.Draft> drafts) {
     List<Entry> entries = new ArrayList<>(drafts.size());
-    String previous = end.hash();
+    Head last = end;
     for (Entry.Draft draft : drafts) {
-      int seq = end.seq() + entries.size() + 1;
-      String kind = draft.kind().word();
-      String hash = of(session.id(), seq, kind, draft.at(), draft.who(), draft.body(), previous);
-      entries.add(new Entry(seq, draft.at(), draft.who(), kind, draft.body(), previous, hash));
-      previous = hash;
+      Entry next =
+          next(session.id(), last, draft.kind().word(), draft.at(), draft.who(), draft.body());
+      entries.add(next);
+      last = Head.at(next);
     }
     return entries;
+  }
+
+  /** What happened as an entry, behind where its chain ends. */
+  static Entry next(String session, Head end, String kind, String at, String who, String body) {
+    int seq = end.seq() + 1;
+    String hash = of(session, seq, kind, at, who, body, end.hash());
+    return new Entry(seq, at, who, kind, body, end.hash(), hash);
+  }
+
+  /** Where a chain is not as it was written, and how. */
+  record Break(int seq, Kind kind) {}
+
+  /**
+   * The first break of a chain, for all after it follow; absent where there is none.
+   *
+   * @param start the hash with which it begins
+   */
+  static Optional<Break> firstBreak(String start, List<Entry> chain, Predicate<Entry> isAsWritten) {
+    String previous = start;
+    int seq = 0;
+    for (Entry entry : chain) {
+      seq++;
+      if (entry.seq() != seq) {
+        return Optional.of(new Break(seq, Kind.ENTRY_MISSING));
+      }
+      if (!isAsWritten.test(entry)) {
+        return Optional.of(new Break(seq, Kind.ENTRY_CHANGED));
+      }
+      if (!entry.previous().equals(previous)) {
+        return Optional.of(new Break(seq, Kind.CHAIN_BROKEN));
+      }
+      previous = entry.hash();
+    }
+    return Optional.empty();
   }
 
   /** Fields with their lengths before them: no two lists of fields have one text. */

@@ -11,6 +11,11 @@ import java.util.List;
  */
 public record Head(int seq, String hash) {
 
+  /** Where a chain ends with an entry. */
+  static Head at(Entry last) {
+    return new Head(last.seq(), last.hash());
+  }
+
   /** The last hash of a chain; empty where nothing happened in it. */
   public static String hashOf(List<Entry> chain) {
     return chain.isEmpty() ? "" : chain.get(chain.size() - 1).hash();

@@ -447,8 +447,9 @@ final class JdbcStore implements Store {
   }
 
   private void keepBehind(Session session, Head end, List<Entry.Draft> drafts) throws SQLException {
-    keep(session, HashChain.chained(session, end, drafts));
-    next = Optional.of(new Kept(session.id(), Stores.endAfter(session, end, drafts)));
+    List<Entry> entries = HashChain.chained(session, end, drafts);
+    keep(session, entries);
+    next = Optional.of(new Kept(session.id(), Head.at(entries.get(entries.size() - 1))));
   }
 
   /**
@@ -685,7 +686,7 @@ final class JdbcStore implements Store {
     }
     Entry entry = entry(row, FIRST_OF_VERDICT);
     String session = text(row, FIRST_OF_VERDICT - 1);
-    return new UnitSummary.Shown(entry.body(), HashChain.of(session, entry).equals(entry.hash()));
+    return new UnitSummary.Shown(entry.body(), HashChain.isAsWritten(session, entry));
   }
 
   @Override

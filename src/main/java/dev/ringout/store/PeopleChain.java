@@ -23,37 +23,19 @@ final class PeopleChain {
   /** What is said as entries, behind where the chain ends. */
   static List<Entry> chained(Head end, List<SaidOfPeople> said) {
     List<Entry> entries = new ArrayList<>(said.size());
-    String previous = end.hash();
+    Head last = end;
     for (SaidOfPeople one : said) {
-      int seq = end.seq() + entries.size() + 1;
-      Entry draft =
-          new Entry(seq, one.at(), one.who(), one.kind().word(), one.body(), previous, "");
-      String hash = HashChain.of(ID, draft);
-      entries.add(
-          new Entry(seq, one.at(), one.who(), one.kind().word(), one.body(), previous, hash));
-      previous = hash;
+      Entry next = HashChain.next(ID, last, one.kind().word(), one.at(), one.who(), one.body());
+      entries.add(next);
+      last = Head.at(next);
     }
     return entries;
   }
 
   /** The first that is not as it was written; absent where all of them are. */
   static Optional<StoreFinding> broken(List<Entry> chain) {
-    String previous = BEGIN;
-    int seq = 0;
-    for (Entry entry : chain) {
-      seq++;
-      if (entry.seq() != seq) {
-        return Optional.of(finding(seq, Kind.ENTRY_MISSING));
-      }
-      if (!HashChain.of(ID, entry).equals(entry.hash())) {
-        return Optional.of(finding(seq, Kind.ENTRY_CHANGED));
-      }
-      if (!entry.previous().equals(previous)) {
-        return Optional.of(finding(seq, Kind.CHAIN_BROKEN));
-      }
-      previous = entry.hash();
-    }
-    return Optional.empty();
+    return HashChain.firstBreak(BEGIN, chain, entry -> HashChain.isAsWritten(ID, entry))
+        .map(wrong -> finding(wrong.seq(), wrong.kind()));
   }
 
   private static StoreFinding finding(int seq, Kind kind) {

@@ -102,8 +102,7 @@ public final class Stores {
   /** Where a session would end with these entries behind it. */
   public static Head endAfter(Session session, Head end, List<Entry.Draft> drafts) {
     List<Entry> entries = HashChain.chained(session, end, drafts);
-    Entry last = entries.get(entries.size() - 1);
-    return new Head(last.seq(), last.hash());
+    return Head.at(entries.get(entries.size() - 1));
   }
 
   /**
@@ -180,22 +179,11 @@ public final class Stores {
       String before,
       List<Entry> chain,
       BiPredicate<Session, Entry> isAsWritten) {
-    String previous = HashChain.of(unit, session, before);
-    int seq = 0;
-    for (Entry entry : chain) {
-      seq++;
-      Optional<Kind> wrong = Optional.empty();
-      if (entry.seq() != seq) {
-        wrong = Optional.of(Kind.ENTRY_MISSING);
-      } else if (!isAsWritten.test(session, entry)) {
-        wrong = Optional.of(Kind.ENTRY_CHANGED);
-      } else if (!entry.previous().equals(previous)) {
-        wrong = Optional.of(Kind.CHAIN_BROKEN);
-      }
-      if (wrong.isPresent()) {
-        return List.of(StoreFinding.of(unit, session, seq, wrong.get()));
-      }
-      previous = entry.hash();
+    Optional<HashChain.Break> wrong =
+        HashChain.firstBreak(
+            HashChain.of(unit, session, before), chain, entry -> isAsWritten.test(session, entry));
+    if (wrong.isPresent()) {
+      return List.of(StoreFinding.of(unit, session, wrong.get().seq(), wrong.get().kind()));
     }
     boolean ends =
         !chain.isEmpty()
@@ -205,7 +193,7 @@ public final class Stores {
     // What is led goes on with each reading: whether its end is there only its ending shows.
     return ends || (session.isLed() && !chain.isEmpty())
         ? List.of()
-        : List.of(StoreFinding.of(unit, session, seq, Kind.END_MISSING));
+        : List.of(StoreFinding.of(unit, session, chain.size(), Kind.END_MISSING));
   }
 
   /**

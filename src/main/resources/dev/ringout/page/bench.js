@@ -31,7 +31,7 @@ const page = {
   link: 'waiting',
   heardAt: 0,
   route: { screen: 'units' },
-  docs: { units: null, unit: null, ticks: null, readings: null, difference: null, list: null },
+  docs: noDocs(),
   faces: new Map(),
   notice: null,
   lastUnit: '',
@@ -49,16 +49,21 @@ const page = {
   out: false,
   /** Who was signed in before. */
   before: '',
-  people: null,
-  /** What goes on at all benches. */
-  shop: null,
   events: null,
 };
 
 const may = (act) => !page.who.shop || page.who.may.includes(act);
 
+/** What was asked for of the program: nothing yet. */
+function noDocs() {
+  return { units: null, unit: null, ticks: null, readings: null, difference: null, list: null, people: null, shop: null };
+}
+
 /** Whose name stands beside what is done. */
 const me = () => (page.who.shop ? page.who.name : page.state.tester);
+
+/** The same, where who signs in nowhere says it in a field. */
+const meOr = (field) => (page.who.shop ? page.who.name : draft(field, page.state.tester));
 
 /** Whether somebody else leads the test at this bench. */
 const ledByAnother = () => page.who.shop && Boolean(page.state.session) && page.state.tester !== page.who.name;
@@ -545,8 +550,8 @@ async function load() {
   const { screen, id, part, more } = page.route;
   if (page.out) { later(); return; }
   try {
-    if (screen === 'shop') page.shop = await ask('/api/shop');
-    if (screen === 'people') page.people = await ask('/api/people?history');
+    if (screen === 'shop') page.docs.shop = await ask('/api/shop');
+    if (screen === 'people') page.docs.people = await ask('/api/people?history');
     if (screen === 'units' || screen === 'new') page.docs.units = await ask(`/api/units?search=${encodeURIComponent(page.search)}`);
     if (screen === 'unit' || screen === 'record') {
       if (page.docs.unit?.id !== id) page.docs.unit = null;
@@ -666,14 +671,16 @@ function renderTop() {
     press('Set up', settingsDialog, { class: 'tool' }));
 }
 
+const noticeBanner = () => page.notice && el('div', { class: `banner ${page.notice.kind}` }, sign(page.notice.kind === 'bad' ? 'bad' : 'none'),
+  el('span', {}, page.notice.text), press('Close', closeNotice, { key: 'close-notice' }));
+
 function renderBanners() {
   const banners = [];
   if (page.link === 'lost') banners.push(el('p', { class: 'banner bad' }, sign('bad'),
     el('span', {}, el('strong', {}, 'No connection to the program. '), 'Nothing is kept until it is back. The page tries by itself.')));
   if (page.link === 'shut') banners.push(el('p', { class: 'banner bad' }, sign('bad'),
     el('span', {}, el('strong', {}, 'This page no longer has access. '), 'Nothing is kept. Open the address that the program shows.')));
-  if (page.notice) banners.push(el('div', { class: `banner ${page.notice.kind}` }, sign(page.notice.kind === 'bad' ? 'bad' : 'none'),
-    el('span', {}, page.notice.text), press('Close', closeNotice, { key: 'close-notice' })));
+  banners.push(noticeBanner());
   put(byId('banners'), banners);
 }
 
@@ -1600,7 +1607,7 @@ async function startTest(unit, retest) {
   const { id, part: serial } = page.route;
   const opened = [...document.querySelectorAll('input[name=opened]:checked')].map((box) => box.value);
   const touched = draft('touched').split(/[,;+\s]+/).filter(Boolean);
-  const body = { ...(unit ? { unit: unit.id } : { list: id, serial }), tester: page.who.shop ? page.who.name : draft('tester', page.state.tester), takeOver: ledByAnother(),
+  const body = { ...(unit ? { unit: unit.id } : { list: id, serial }), tester: meOr('tester'), takeOver: ledByAnother(),
     conditions: changedConditions(knownConditions(unit)), opened: retest ? opened : [], touched: retest ? touched : [], why: retest ? draft('rework-why') : '' };
   if (await act('start', body)) {
     page.drafts.clear();
@@ -1633,7 +1640,7 @@ function readingRow(unit, row) {
 const MISREAD = ['The probe slipped', 'It was another pin', 'The switch was in another position', 'It was typed wrong'];
 
 function takeBackDialog(unit, row) {
-  const who = page.who.shop ? me() : draft('reading-who', page.state.tester);
+  const who = meOr('reading-who');
   if (!who) { notice('Say first who takes it back.', 'bad'); return; }
   reasonDialog('Take back', `${row.text}: ${row.value}. It stays in the record as taken back.`, MISREAD, async (why) => {
     try {
@@ -1666,7 +1673,7 @@ function ticksScreen(unit) {
 }
 
 function tickRow(unit, end, state) {
-  const who = page.who.shop ? me() : draft('tick-who', page.state.tester);
+  const who = meOr('tick-who');
   const send = (what) => async () => {
     if (!who) { notice('Say first who ticks.', 'bad'); return; }
     const path = `/api/units/${encodeURIComponent(unit.id)}/ticks`;
@@ -1942,8 +1949,8 @@ function signedOut() {
   if (page.out) return;
   const name = page.who.name;
   page.events?.close();
-  Object.assign(page, { out: true, before: name, events: null, state: null, people: null, shop: null, notice: null, lastUnit: '', search: '', link: 'here',
-    who: { shop: true, name: '', roles: [], may: [] }, docs: { units: null, unit: null, ticks: null, readings: null, difference: null, list: null } });
+  Object.assign(page, { out: true, before: name, events: null, state: null, docs: noDocs(), notice: null, lastUnit: '', search: '', link: 'here',
+    who: { shop: true, name: '', roles: [], may: [] } });
   page.faces.clear();
   page.drafts.clear();
   page.drafts.set('sign-in-name', name);
@@ -1957,8 +1964,7 @@ function renderSignIn() {
   document.title = 'Sign in: ringout bench';
   byId('skip').textContent = 'To the content';
   put(byId('top'), el('p', { class: 'station' }, 'ringout bench'));
-  put(byId('banners'), page.notice ? el('div', { class: `banner ${page.notice.kind}` }, sign(page.notice.kind === 'bad' ? 'bad' : 'none'),
-    el('span', {}, page.notice.text), press('Close', closeNotice, { key: 'close-notice' })) : null);
+  put(byId('banners'), noticeBanner());
   put(byId('main'), [el('h1', {}, 'Sign in'),
     el('form', { class: 'fields', onsubmit: (event) => { event.preventDefault(); signIn(); } },
       field('sign-in-name', 'Name', { required: true, autocomplete: 'username', autocapitalize: 'words', spellcheck: 'false' }),
@@ -2043,8 +2049,7 @@ const rolesTicked = (key) => [...document.querySelectorAll(`input[name="${key}"]
 /** Says something of people; what comes back is all of them. */
 async function ofPeople(path, body, done) {
   try {
-    await post(path, body);
-    page.people = await ask('/api/people?history');
+    page.docs.people = await post(`${path}?history`, body);
     closeDialog();
     notice(done);
     later();
@@ -2057,7 +2062,7 @@ async function ofPeople(path, body, done) {
 }
 
 function peopleScreen() {
-  const doc = page.people;
+  const doc = page.docs.people;
   if (!doc) return [el('h1', {}, 'People'), waiting()];
   const add = async (event) => {
     event.preventDefault();
@@ -2115,7 +2120,7 @@ const sheet = (heads, rows) => el('div', { class: 'wide-table', tabindex: '0', r
   el('thead', {}, el('tr', {}, cells('th', ...heads))), el('tbody', {}, rows.map((row) => el('tr', {}, cells('td', ...row))))));
 
 function shopScreen() {
-  const doc = page.shop;
+  const doc = page.docs.shop;
   if (!doc) return [el('h1', {}, 'Shop'), waiting()];
   const unit = (one) => el('a', { href: link('unit', one.id), key: `shop-${one.id}` }, one.serial);
   const part = (id, title, rows, none, table) => el('section', { 'aria-labelledby': id }, el('h2', { id }, title), rows.length ? table() : el('p', { class: 'quiet' }, none));

@@ -120,25 +120,25 @@ class DistributionIT {
         List.of(1, "diff", BOX, sample("junction-box-c.xlsx"), "-o", "diff.pdf"),
         List.of(1, "lot", BOX, READINGS),
         List.of(0, "store", "add", BOX, READINGS, "--store", "bench.db"),
-        List.of(
-            0,
-            "people",
-            "add",
-            "R. Adeyemi",
-            "--role",
-            "administrator",
-            "--passphrase",
-            passphrase(),
-            "--who",
-            "R. Adeyemi",
-            "--store",
-            "bench.db"),
+        firstOfTheShop(),
         List.of(66, "units", "--store", NO_SERVER),
         List.of(0, "meters", "--store", "bench.db"));
   }
 
-  private Path passphrase() throws IOException {
-    return Files.writeString(folder.resolve("passphrase.txt"), "four lamps on a bridge\n");
+  private List<Object> firstOfTheShop() throws IOException {
+    return List.of(
+        0,
+        "people",
+        "add",
+        "R. Adeyemi",
+        "--role",
+        "administrator",
+        "--passphrase",
+        Files.writeString(folder.resolve("passphrase.txt"), "four lamps on a bridge\n"),
+        "--who",
+        "R. Adeyemi",
+        "--store",
+        "bench.db");
   }
 
   @Test
@@ -250,19 +250,7 @@ class DistributionIT {
             List.of(1, "lot", BOX, READINGS),
             List.of(0, "store", "add", BOX, READINGS, "--store", "bench.db"),
             List.of(1, "check", "unit:0418", "--store", "bench.db"),
-            List.of(
-                0,
-                "people",
-                "add",
-                "R. Adeyemi",
-                "--role",
-                "administrator",
-                "--passphrase",
-                passphrase(),
-                "--who",
-                "R. Adeyemi",
-                "--store",
-                "bench.db"),
+            firstOfTheShop(),
             List.of(66, "units", "--store", NO_SERVER))) {
       ends(run, java, program);
     }

@@ -54,7 +54,7 @@ final class BenchWithPage implements AutoCloseable {
             defects::add);
   }
 
-  private static ListAtHand list(Ringout door, Path path) {
+  static ListAtHand list(Ringout door, Path path) {
     return door.ledTests()
         .list(path)
         .match(

@@ -52,12 +52,10 @@ class ShopFloorTest {
   }
 
   private Map<?, ?> begun(Tablet tester, String serial) throws Exception {
-    Map<?, ?> units = ShopWithPage.json(tester.get("/api/units"));
-    Object list = ((Map<?, ?>) list(units, "lists").get(0)).get("id");
     HttpResponse<String> begun =
         tester.post(
             "/api/session/start",
-            Map.of("list", String.valueOf(list), "serial", serial, "takeOver", true));
+            Map.of("list", tester.list(), "serial", serial, "takeOver", true));
     assertEquals(200, begun.statusCode(), begun.body());
     return map(ShopWithPage.json(begun), "session");
   }
@@ -82,11 +80,6 @@ class ShopFloorTest {
                 "session");
       }
     }
-  }
-
-  private String unit(String serial) throws Exception {
-    Map<?, ?> units = ShopWithPage.json(shop.signedIn(LEAD).get("/api/units?search=" + serial));
-    return String.valueOf(((Map<?, ?>) list(units, "units").get(0)).get("id"));
   }
 
   @Test
@@ -134,7 +127,7 @@ class ShopFloorTest {
     assertEquals("S-4", map(waits, "unit").get("serial"));
     assertEquals(TESTER, waits.get("who"));
 
-    String sign = "/api/units/" + unit("S-4") + "/sign";
+    String sign = "/api/units/" + tester.unit("S-4") + "/sign";
     Map<String, Object> signature =
         Map.of(
             "role", "inspector", "key", "one.key", "passphrase", "swing bridge", "who", INSPECTOR);

@@ -30,7 +30,6 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import javax.net.ssl.SSLSocket;
@@ -308,11 +307,6 @@ class ShopTest {
 
   // In whose name.
 
-  private static String list(Tablet tablet) throws Exception {
-    Map<?, ?> units = ShopWithPage.json(tablet.get("/api/units"));
-    return idOfFirst(units, "lists");
-  }
-
   @Test
   void whatever_name_is_sent_what_is_done_stands_under_that_of_who_signed_in() throws Exception {
     Tablet tester = shop.signedIn(TESTER);
@@ -320,7 +314,7 @@ class ShopTest {
     HttpResponse<String> begun =
         tester.post(
             "/api/session/start",
-            Map.of("list", list(tester), "serial", "S-1", "tester", "Petra Nobel"));
+            Map.of("list", tester.list(), "serial", "S-1", "tester", "Petra Nobel"));
     assertEquals(200, begun.statusCode(), begun.body());
     assertEquals(TESTER, ShopWithPage.json(begun).get("tester"));
 
@@ -328,10 +322,10 @@ class ShopTest {
     assertEquals(403, takes.statusCode());
     assertTrue(takes.body().contains(TESTER + " leads this test"), takes.body());
     HttpResponse<String> begins =
-        other.post("/api/session/start", Map.of("list", list(other), "serial", "S-2"));
+        other.post("/api/session/start", Map.of("list", other.list(), "serial", "S-2"));
     assertEquals(403, begins.statusCode(), "nor is the bench taken from under his hands");
 
-    String unit = unit(tester, "S-1");
+    String unit = tester.unit("S-1");
     HttpResponse<String> over =
         other.post("/api/session/start", Map.of("unit", unit, "takeOver", true));
     assertEquals(SECOND_TESTER, ShopWithPage.json(over).get("tester"), over.body());
@@ -342,16 +336,6 @@ class ShopTest {
     engineer.post("/api/units/" + unit + "/note", Map.of("text", "seen", "who", TESTER));
     String history = engineer.get("/api/units/" + unit).body();
     assertTrue(history.contains("\"who\":\"" + ENGINEER + "\""), history);
-  }
-
-  private static String idOfFirst(Map<?, ?> document, String name) {
-    List<?> all = (List<?>) Objects.requireNonNull(document.get(name), name);
-    return String.valueOf(((Map<?, ?>) all.get(0)).get("id"));
-  }
-
-  private static String unit(Tablet tablet, String serial) throws Exception {
-    Map<?, ?> units = ShopWithPage.json(tablet.get("/api/units?search=" + serial));
-    return idOfFirst(units, "units");
   }
 
   @Test
@@ -372,7 +356,7 @@ class ShopTest {
       throws Exception {
     try (ShopWithPage own = new ShopWithPage(other, BenchWithPage.lamps(other))) {
       Tablet tester = own.signedIn(TESTER);
-      tester.post("/api/session/start", Map.of("list", list(tester), "serial", "S-3"));
+      tester.post("/api/session/start", Map.of("list", tester.list(), "serial", "S-3"));
       assertTrue(own.page.bench().unit().isPresent());
       tester.post("/api/sign-out", Map.of());
       for (int i = 0; i < 50 && own.page.bench().unit().isPresent(); i++) {

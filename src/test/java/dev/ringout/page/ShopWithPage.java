@@ -2,7 +2,6 @@ package dev.ringout.page;
 
 import dev.ringout.Ringout;
 import dev.ringout.bench.BenchSetup;
-import dev.ringout.jobs.Answer;
 import dev.ringout.jobs.LedTests.ListAtHand;
 import dev.ringout.jobs.PeopleJob;
 import dev.ringout.jobs.StoreAtHand;
@@ -93,14 +92,7 @@ final class ShopWithPage implements AutoCloseable {
     this.trust = trust(folder.resolve("tls"));
     List<ListAtHand> known = new ArrayList<>();
     for (Path list : lists) {
-      known.add(
-          door.ledTests()
-              .list(list)
-              .match(
-                  Answer.Given::value,
-                  refused -> {
-                    throw new AssertionError(refused.problems());
-                  }));
+      known.add(BenchWithPage.list(door, list));
     }
     this.page =
         BenchPage.openToShop(
@@ -234,6 +226,20 @@ final class ShopWithPage implements AutoCloseable {
 
     HttpResponse<String> signIn(String name, String passphrase) throws Exception {
       return post("/api/sign-in", Map.of("name", name, "passphrase", passphrase));
+    }
+
+    /** The first list that new units can be made to. */
+    String list() throws Exception {
+      return idOfFirst("/api/units", "lists");
+    }
+
+    String unit(String serial) throws Exception {
+      return idOfFirst("/api/units?search=" + serial, "units");
+    }
+
+    private String idOfFirst(String path, String name) throws Exception {
+      List<?> all = (List<?>) Objects.requireNonNull(json(get(path)).get(name), name);
+      return String.valueOf(((Map<?, ?>) all.get(0)).get("id"));
     }
 
     String who() throws Exception {
