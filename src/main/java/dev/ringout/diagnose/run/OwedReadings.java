@@ -91,9 +91,9 @@ final class OwedReadings implements Unproven.Cases<Optional<NextReading>> {
     return gap.read()
         ? Optional.empty()
         : Optional.of(
-            continuity(
-                circuit.point(circuit.fromOfPart(gap.part())).toString(),
-                circuit.point(circuit.toOfPart(gap.part())).toString(),
+            between(
+                circuit.fromOfPart(gap.part()),
+                circuit.toOfPart(gap.part()),
                 gap.state(),
                 new NextReason.Owed(gap)));
   }
@@ -104,11 +104,8 @@ final class OwedReadings implements Unproven.Cases<Optional<NextReading>> {
     if (shownBy.isPresent()) {
       return shownBy.map(
           probing ->
-              continuity(
-                  circuit.point(probing.from()[0]).toString(),
-                  circuit.point(probing.to()[0]).toString(),
-                  probing.state(),
-                  new NextReason.Owed(gap)));
+              between(
+                  probing.from()[0], probing.to()[0], probing.state(), new NextReason.Owed(gap)));
     }
     int from = circuit.from(gap.conductor());
     int to = circuit.to(gap.conductor());
@@ -121,26 +118,24 @@ final class OwedReadings implements Unproven.Cases<Optional<NextReading>> {
   @Override
   public Optional<NextReading> contact(Unproven.Contact gap) {
     return Optional.of(
-        continuity(
-            circuit.point(circuit.from(gap.conductor())).toString(),
-            circuit.point(circuit.to(gap.conductor())).toString(),
+        between(
+            circuit.from(gap.conductor()),
+            circuit.to(gap.conductor()),
             stateFor(gap),
             new NextReason.Owed(gap)));
   }
 
   @Override
   public Optional<NextReading> pastContacts(Unproven.PastContacts gap) {
-    return Optional.of(
-        continuity(
-            circuit.point(gap.one()).toString(),
-            circuit.point(gap.other()).toString(),
-            gap.state(),
-            new NextReason.Owed(gap)));
+    return Optional.of(between(gap.one(), gap.other(), gap.state(), new NextReason.Owed(gap)));
   }
 
   private NextReading between(int from, int to, NextReason why) {
-    return continuity(
-        circuit.point(from).toString(), circuit.point(to).toString(), SwitchState.normal(), why);
+    return between(from, to, SwitchState.normal(), why);
+  }
+
+  private NextReading between(int from, int to, SwitchState state, NextReason why) {
+    return continuity(circuit.point(from).toString(), circuit.point(to).toString(), state, why);
   }
 
   private static NextReading continuity(String from, String to, SwitchState state, NextReason why) {
