@@ -181,7 +181,7 @@ public final class Circuit {
   }
 
   /** The parts that end at any of some points, each once and in order. */
-  public int[] partsAt(int[] points) {
+  int[] partsAt(int[] points) {
     Set<Integer> parts = Set.of();
     for (int point : points) {
       List<Integer> here = partsAtPoint.get(point);

@@ -119,14 +119,21 @@ public final class Nets implements Partition {
     return liftedParts.contains(part);
   }
 
+  /** The parts with an end at any of some points; none with a lead off. */
+  public int[] partsAt(int[] points) {
+    int[] parts = circuit.partsAt(points);
+    return liftedParts.isEmpty()
+        ? parts
+        : Arrays.stream(parts).filter(part -> !isLifted(part)).toArray();
+  }
+
   @Override
   public int[] partsAt(int net) {
     int[][] known = partsAt;
     if (known == null) {
       known = new int[count][];
       for (int one = 0; one < count; one++) {
-        known[one] =
-            Arrays.stream(circuit.partsAt(pointsOf(one))).filter(part -> !isLifted(part)).toArray();
+        known[one] = partsAt(pointsOf(one));
       }
       partsAt = known;
     }

@@ -142,7 +142,7 @@ public record WrongScale(
       return Optional.empty();
     }
     return Arrays.stream(MISPLACED)
-        .filter(times -> isWithin(judged.seen().middleOhms() / times, others, ALIKE))
+        .filter(times -> isLike(judged.seen().middleOhms() / times, others))
         .mapToObj(
             times ->
                 new WrongScale(
@@ -154,8 +154,8 @@ public record WrongScale(
         .findFirst();
   }
 
-  private static boolean isWithin(double ohms, double[] others, double share) {
-    return ohms > others[0] * (1 - share) && ohms < others[others.length - 1] * (1 + share);
+  private static boolean isLike(double ohms, double[] others) {
+    return ohms > others[0] * (1 - ALIKE) && ohms < others[others.length - 1] * (1 + ALIKE);
   }
 
   private static List<Integer> parts(Judged judged) {

@@ -11,6 +11,11 @@ public enum Certainty {
   /** One of several, none of them probable. */
   POSSIBLE;
 
+  /** The same where something leaves a doubt: then it is not certain. */
+  public Certainty inDoubt() {
+    return this == CERTAIN ? LIKELY : this;
+  }
+
   /** The word used in every output. */
   public String word() {
     return name().toLowerCase(Locale.ROOT);

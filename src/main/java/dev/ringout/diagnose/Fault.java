@@ -104,8 +104,12 @@ public sealed interface Fault {
 
     /** The same where it may be something else; then it is not certain. */
     public Finding beside(List<Alternative> others) {
-      Certainty left = certainty == Certainty.CERTAIN ? Certainty.LIKELY : certainty;
-      return new Finding(left, readings, List.copyOf(others), story, runnerUp);
+      return with(List.copyOf(others)).inDoubt();
+    }
+
+    /** The same, not certain. */
+    public Finding inDoubt() {
+      return new Finding(certainty.inDoubt(), readings, alternatives, story, runnerUp);
     }
 
     /** The same where it may be something else besides the alternatives that it has. */

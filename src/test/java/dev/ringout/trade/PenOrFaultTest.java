@@ -33,6 +33,18 @@ class PenOrFaultTest {
     return unit;
   }
 
+  /** R1 of 1 kΩ reads 385 Ω three times and something else at its own points; a jumper is open. */
+  private CheckResult besideAnOpenJumper(String readOfR1) {
+    UnitUnderTest unit = sixWires("0.130", "0.124", "0.121", "0.130", "0.124", "0.122");
+    unit.part("R1,1,2,resistor,1 kΩ,10,").link("TB1,1,2");
+    unit.wire("W7,J1-7,R1-1,20,4 m").wire("W8,J1-8,R1-2,20,4 m").wire("W9,J1-9,TB1-1,20,4 m");
+    unit.reads("J1-7", "R1-1", "0.124").reads("J1-8", "R1-2", "0.123");
+    unit.reads("J1-9", "TB1-1", "0.124").reads("TB1-1", "TB1-2", "OL");
+    unit.reads("R1-1", "R1-2", readOfR1).reads("J1-7", "REST", "385.1");
+    unit.reads("J1-8", "REST", "385.1").reads("J1-7", "J1-8", "385.0");
+    return unit.check();
+  }
+
   private static double oddsOfOthers(Fault fault) {
     return fault.finding().alternatives().stream().mapToDouble(Fault.Alternative::odds).sum();
   }
@@ -121,14 +133,7 @@ class PenOrFaultTest {
    */
   @Test
   void a_value_a_power_of_ten_from_what_others_read_is_the_pen_and_hides_no_other_fault() {
-    UnitUnderTest unit = sixWires("0.130", "0.124", "0.121", "0.130", "0.124", "0.122");
-    unit.part("R1,1,2,resistor,1 kΩ,10,").link("TB1,1,2");
-    unit.wire("W7,J1-7,R1-1,20,4 m").wire("W8,J1-8,R1-2,20,4 m").wire("W9,J1-9,TB1-1,20,4 m");
-    unit.reads("J1-7", "R1-1", "0.124").reads("J1-8", "R1-2", "0.123");
-    unit.reads("J1-9", "TB1-1", "0.124").reads("TB1-1", "TB1-2", "OL");
-    unit.reads("R1-1", "R1-2", "385000").reads("J1-7", "REST", "385.1");
-    unit.reads("J1-8", "REST", "385.1").reads("J1-7", "J1-8", "385.0");
-    CheckResult result = unit.check();
+    CheckResult result = besideAnOpenJumper("385000");
     assertEquals(List.of(), result.diagnosis().unexplained());
     assertEquals(
         List.of("Misscaled", "Open", "WrongPart"),
@@ -143,14 +148,8 @@ class PenOrFaultTest {
    */
   @Test
   void what_nothing_explains_hides_no_fault_beside_it() {
-    UnitUnderTest unit = sixWires("0.130", "0.124", "0.121", "0.130", "0.124", "0.122");
-    unit.part("R1,1,2,resistor,1 kΩ,10,").link("TB1,1,2");
-    unit.wire("W7,J1-7,R1-1,20,4 m").wire("W8,J1-8,R1-2,20,4 m").wire("W9,J1-9,TB1-1,20,4 m");
-    unit.reads("J1-7", "R1-1", "0.124").reads("J1-8", "R1-2", "0.123");
-    unit.reads("J1-9", "TB1-1", "0.124").reads("TB1-1", "TB1-2", "OL");
-    unit.reads("R1-1", "R1-2", "271000").reads("J1-7", "REST", "385.1");
-    unit.reads("J1-8", "REST", "385.1").reads("J1-7", "J1-8", "385.0");
-    assertTrue(unit.check().diagnosis().faults().stream().anyMatch(Fault.Open.class::isInstance));
+    CheckResult result = besideAnOpenJumper("271000");
+    assertTrue(result.diagnosis().faults().stream().anyMatch(Fault.Open.class::isInstance));
   }
 
   /**

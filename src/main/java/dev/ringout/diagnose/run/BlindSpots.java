@@ -16,10 +16,12 @@ import dev.ringout.compare.Judged;
 import dev.ringout.diagnose.BlindSpot;
 import dev.ringout.harness.Part;
 import dev.ringout.harness.Point;
+import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import dev.ringout.units.Numbers;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -122,19 +124,15 @@ final class BlindSpots {
     if (!circuit.harness().limits().demands().insulationTest()) {
       return;
     }
-    Set<String> switches = new LinkedHashSet<>();
-    for (int c = 0; c < circuit.conductors().size(); c++) {
-      if (circuit.normal().isClosed(c)) {
-        circuit
-            .conductors()
-            .get(c)
-            .asContact()
-            .filter(contact -> circuit.switchOf(contact).states().size() > 1)
-            .ifPresent(contact -> switches.add(contact.ref()));
-      }
-    }
+    List<String> switches =
+        circuit.harness().switches().stream()
+            .filter(one -> one.states().size() > 1)
+            .filter(
+                one -> Arrays.stream(circuit.contactsOf(one)).anyMatch(circuit.normal()::isClosed))
+            .map(Switch::ref)
+            .toList();
     if (!switches.isEmpty()) {
-      found.add(new BlindSpot.AcrossContacts(List.copyOf(switches)));
+      found.add(new BlindSpot.AcrossContacts(switches));
     }
   }
 

@@ -7,6 +7,7 @@ import dev.ringout.compare.Judged;
 import dev.ringout.compare.Outcome;
 import dev.ringout.diagnose.Certainty;
 import dev.ringout.diagnose.Fault;
+import dev.ringout.diagnose.Fault.Finding;
 import dev.ringout.diagnose.NextReading;
 import dev.ringout.diagnose.NextReading.Purpose;
 import dev.ringout.diagnose.NextReason;
@@ -72,12 +73,7 @@ final class NextReadings {
   private void confirm(RegionFaults told) {
     int before = list.size();
     told.faults().forEach(this::confirm);
-    if (list.size() == before && told.onlyReading().isEmpty()) {
-      told.faults().stream()
-          .flatMap(fault -> fault.asWrongPart().stream())
-          .flatMap(fault -> confirming.besideThePart(fault).stream())
-          .forEach(list::add);
-    } else if (list.size() == before) {
+    if (list.size() == before) {
       told.onlyReading()
           .map(
               one ->
@@ -88,22 +84,27 @@ final class NextReadings {
                           : new NextReason.RowOnceMore(one.reading().place())))
           .ifPresent(list::add);
     }
-    boolean isOneStory = told.faults().stream().allMatch(NextReadings::hasNoAlternatives);
-    if (list.size() == before && isOneStory) {
+    if (list.size() == before) {
       told.faults().stream()
-          .map(Fault::finding)
-          .filter(finding -> finding.certainty() != Certainty.CERTAIN)
-          .filter(finding -> finding.readings().size() == 1)
-          .forEach(
-              finding ->
-                  list.add(
-                      ConfirmingReadings.again(
-                          finding.readings().get(0), new NextReason.AloneShowsIt())));
+          .flatMap(fault -> fault.asWrongPart().stream())
+          .flatMap(fault -> confirming.besideThePart(fault).stream())
+          .forEach(list::add);
+    }
+    if (list.size() == before) {
+      readAgain(told.faults().stream().map(Fault::finding).toList());
     }
   }
 
-  private static boolean hasNoAlternatives(Fault fault) {
-    return fault.finding().alternatives().isEmpty();
+  /** What one reading alone shows of a story that no other stands beside. */
+  private void readAgain(List<Finding> story) {
+    if (story.stream().allMatch(finding -> finding.alternatives().isEmpty())) {
+      story.stream()
+          .filter(finding -> finding.certainty() != Certainty.CERTAIN)
+          .filter(finding -> finding.readings().size() == 1)
+          .map(finding -> finding.readings().get(0))
+          .map(reading -> ConfirmingReadings.again(reading, new NextReason.AloneShowsIt()))
+          .forEach(list::add);
+    }
   }
 
   private void notTested(Judged judged) {

@@ -167,13 +167,10 @@ final class TestFaults {
                 exchange.other()));
         left = left.without(exchange.rows());
       } else {
-        Alternative pen =
-            new Alternative(
-                1 / (1 + Math.exp(Math.abs(cost - ofTheUnit))),
-                List.of(new SlipFact.ExchangedRows(exchange.one(), exchange.other())));
+        double odds = 1 / (1 + Math.exp(Math.abs(cost - ofTheUnit)));
         exchange.rows().stream()
-            .filter(row -> row.outcome() == Outcome.RESISTIVE && pen.odds() >= LEAST_ODDS)
-            .forEach(row -> maybeOfThePen.putIfAbsent(row, pen));
+            .filter(row -> row.outcome() == Outcome.RESISTIVE)
+            .forEach(row -> maybeExchanged(row, exchange, odds));
       }
     }
   }
@@ -186,13 +183,16 @@ final class TestFaults {
       double pen = Math.exp(MARGIN - cost(exchange, costs)) / width;
       double poor =
           rateOfPoor(unit.circuit(), high, costs) * costs.densityOfPoor(high.seen().middleOhms());
-      double odds = pen / (pen + poor);
-      if (odds >= LEAST_ODDS) {
-        maybeOfThePen.putIfAbsent(
-            high,
-            new Alternative(
-                odds, List.of(new SlipFact.ExchangedRows(exchange.one(), exchange.other()))));
-      }
+      maybeExchanged(high, exchange, pen / (pen + poor));
+    }
+  }
+
+  private void maybeExchanged(Judged row, RowExchange exchange, double odds) {
+    if (odds >= LEAST_ODDS) {
+      maybeOfThePen.putIfAbsent(
+          row,
+          new Alternative(
+              odds, List.of(new SlipFact.ExchangedRows(exchange.one(), exchange.other()))));
     }
   }
 
@@ -284,14 +284,14 @@ final class TestFaults {
     Judged judged = scale.mended().get(0);
     boolean blocks = judged.expected().throughParts().filter(ThroughParts::mayBeOpen).isPresent();
     double pen = ofThePen(costs) * scale.digits() * (blocks ? SHOWS_A_VALUE : 1);
+    if (judged.value() == ValueVerdict.LOW) {
+      return pen / (pen + costs.rateOf("gauge other") * FAR_GAUGE);
+    }
     double ohms = judged.seen().middleOhms();
     double width =
         scale.expected().isKnown()
             ? Math.log(scale.expected().highOhms() / scale.expected().lowOhms())
             : Math.log(WITHOUT_A_LENGTH);
-    if (judged.value() == ValueVerdict.LOW) {
-      return pen / (pen + costs.rateOf("gauge other") * FAR_GAUGE);
-    }
     double other =
         judged.expected().isJoined()
             ? rateOfPoor(circuit, judged, costs) * costs.densityOfPoor(ohms) * ohms * width

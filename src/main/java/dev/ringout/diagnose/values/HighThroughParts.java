@@ -33,39 +33,45 @@ public final class HighThroughParts {
   /** The readings through parts of a comparison that a high join accounts for. */
   public static HighThroughParts of(Circuit circuit, Comparison comparison) {
     HighThroughParts found = new HighThroughParts(circuit);
-    List<Judged> joins =
+    List<Judged> values =
         comparison.with(Outcome.RESISTIVE).stream()
-            .filter(one -> one.expected().isJoined() && isPairOfValue(one))
+            .filter(HighThroughParts::isPairOfValue)
             .toList();
-    if (!joins.isEmpty()) {
-      comparison.with(Outcome.PART_VALUE).stream()
-          .filter(HighThroughParts::isPairOfValue)
-          .forEach(judged -> found.lookFor(judged, joins));
-    }
-    found.lookForLeaks(comparison);
+    List<Judged> joins = values.stream().filter(one -> one.expected().isJoined()).toList();
+    comparison
+        .with(Outcome.PART_VALUE)
+        .forEach(judged -> found.lookFor(judged, joins, found::isHighByTheJoin));
+    // A leak that was read with a lead of the part off accounts for what is read with it on.
+    List<Judged> leaks =
+        values.stream()
+            .filter(one -> one.expected().isApart() && one.reading().state().liftsAny())
+            .toList();
+    comparison.failing().forEach(judged -> found.lookFor(judged, leaks, found::isLowByTheLeak));
     return found;
   }
 
-  /** A leak that was read with a lead of the part off accounts for what is read with it on. */
-  private void lookForLeaks(Comparison comparison) {
-    List<Judged> leaks =
-        comparison.with(Outcome.RESISTIVE).stream()
-            .filter(one -> one.expected().isApart() && isPairOfValue(one))
-            .filter(one -> one.reading().state().liftsAny())
-            .toList();
-    for (Judged judged : leaks.isEmpty() ? List.<Judged>of() : comparison.failing()) {
-      judged
-          .expected()
-          .throughParts()
-          .filter(parts -> isPairOfValue(judged))
-          .flatMap(
-              parts ->
-                  leaks.stream()
-                      .filter(leak -> areOfTheSameNets(judged, leak))
-                      .filter(leak -> isWithTheLeak(leak, judged, parts))
-                      .findFirst())
-          .ifPresent(leak -> accountedBy.put(judged, leak));
-    }
+  /** Whether one reading accounts for another, which is through parts. */
+  private interface Accounts {
+    boolean of(Judged one, Judged judged, ThroughParts parts);
+  }
+
+  /** The first reading that accounts for one through parts. */
+  private void lookFor(Judged judged, List<Judged> others, Accounts accounts) {
+    judged
+        .expected()
+        .throughParts()
+        .filter(parts -> isPairOfValue(judged))
+        .flatMap(
+            parts -> others.stream().filter(other -> accounts.of(other, judged, parts)).findFirst())
+        .ifPresent(other -> accountedBy.put(judged, other));
+  }
+
+  private boolean isHighByTheJoin(Judged join, Judged judged, ThroughParts parts) {
+    return shareANet(judged, join) && accountsFor(join, judged, parts);
+  }
+
+  private boolean isLowByTheLeak(Judged leak, Judged judged, ThroughParts parts) {
+    return areOfTheSameNets(judged, leak) && isWithTheLeak(leak, judged, parts);
   }
 
   private boolean areOfTheSameNets(Judged one, Judged other) {
@@ -82,19 +88,6 @@ public final class HighThroughParts {
     double most = 1 / (1 / leak.seen().highOhms() + 1 / parts.highOhms());
     return judged.seen().highOhms() >= least * (1 - ALIKE)
         && judged.seen().lowOhms() <= most * (1 + ALIKE);
-  }
-
-  /** The first join that accounts for a reading through parts. */
-  private void lookFor(Judged judged, List<Judged> joins) {
-    judged
-        .expected()
-        .throughParts()
-        .flatMap(
-            parts ->
-                joins.stream()
-                    .filter(join -> shareANet(judged, join) && accountsFor(join, judged, parts))
-                    .findFirst())
-        .ifPresent(join -> accountedBy.put(judged, join));
   }
 
   private static boolean isPairOfValue(Judged judged) {

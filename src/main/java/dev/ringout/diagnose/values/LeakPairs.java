@@ -27,7 +27,6 @@ import java.util.stream.IntStream;
 final class LeakPairs {
   private final Circuit circuit;
   private final Partition found;
-  private final Map<Pair, Double> ohms = new HashMap<>();
 
   /** Pairs beside which others account for the same readings. */
   private final Set<Pair> unsure = new HashSet<>();
@@ -75,6 +74,7 @@ final class LeakPairs {
    * @param open pairs that read well
    */
   Map<Pair, Double> shownBy(List<Judged> low, Set<Pair> open, ToDoubleFunction<Judged> ohmsOf) {
+    Map<Pair, Double> ohms = new HashMap<>();
     List<Judged> left = new ArrayList<>();
     for (Judged judged : low) {
       Optional<Pair> only = onlyOf(judged);

@@ -243,8 +243,11 @@ public final class LowInsulations {
 
   private Leaks leaksShownBy(List<Judged> low, List<Judged> read) {
     List<Judged> between = new ArrayList<>(low);
-    between.addAll(highOhms());
-    Map<Pair, Double> leaking = pairs.shownBy(between, open(read), LowInsulations::ohms);
+    conformingGaps()
+        .filter(judged -> judged.reading().measured().value().isPresent())
+        .forEach(between::add);
+    Set<Pair> apart = apart(read);
+    Map<Pair, Double> leaking = pairs.shownBy(between, open(apart), LowInsulations::ohms);
     Map<Integer, Double> toRest = new HashMap<>();
     for (Judged judged : low) {
       Set<Integer> nets = nets(judged);
@@ -256,7 +259,7 @@ public final class LowInsulations {
         toRest.merge(first, ohms(judged), Math::min);
       }
     }
-    return new Leaks(leaking, toRest, apart(read), parts);
+    return new Leaks(leaking, toRest, apart, parts);
   }
 
   private Set<Pair> apart(List<Judged> read) {
@@ -267,23 +270,22 @@ public final class LowInsulations {
   }
 
   /** Pairs that read well by themselves, or show a continuity meter nothing at all. */
-  private Set<Pair> open(List<Judged> read) {
-    Set<Pair> open = new HashSet<>(apart(read));
-    comparison.inForce().stream()
-        .filter(judged -> judged.reading().kind() == Reading.Kind.CONTINUITY)
-        .filter(judged -> judged.outcome() == Outcome.CONFORMS && judged.expected().isApart())
+  private Set<Pair> open(Set<Pair> apart) {
+    Set<Pair> open = new HashSet<>(apart);
+    conformingGaps()
         .filter(judged -> judged.reading().measured().isOverRange())
         .forEach(judged -> pairs.onlyOf(judged).ifPresent(open::add));
     return open;
   }
 
-  /** Ohms that a continuity meter shows where nothing joins: good there, yet they say who leaks. */
-  private List<Judged> highOhms() {
+  /**
+   * What a continuity meter shows where nothing joins, good there: ohms may say who leaks all the
+   * same.
+   */
+  private Stream<Judged> conformingGaps() {
     return comparison.inForce().stream()
         .filter(judged -> judged.reading().kind() == Reading.Kind.CONTINUITY)
-        .filter(judged -> judged.outcome() == Outcome.CONFORMS && judged.expected().isApart())
-        .filter(judged -> judged.reading().measured().value().isPresent())
-        .toList();
+        .filter(judged -> judged.outcome() == Outcome.CONFORMS && judged.expected().isApart());
   }
 
   private static Map<Pair, Double> parts(Circuit circuit, Partition found) {

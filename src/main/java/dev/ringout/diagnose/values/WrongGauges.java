@@ -51,6 +51,9 @@ final class WrongGauges {
    */
   private static final double LENGTHS_DIFFER = 0.15;
 
+  /** No wire of a gauge has less than this share of the least that it may have. */
+  private static final double MOST_OFF = 0.5;
+
   private final WiringFaults wiring;
   private final AsFound asFound;
   private final Circuit circuit;
@@ -58,10 +61,6 @@ final class WrongGauges {
   private final SlipCosts costs;
   private final CrimpBarrels barrels;
   private final Comparison comparison;
-
-  /** No wire of a gauge has less than this share of the least that it may have. */
-  private static final double MOST_OFF = 0.5;
-
   private final WiresAsMade asMade;
 
   WrongGauges(ListedUnit unit, WiringFaults wiring, JoinLimits limits, Comparison comparison) {

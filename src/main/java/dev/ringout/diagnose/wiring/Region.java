@@ -144,9 +144,7 @@ record Region(
    */
   Certainty certainty() {
     // Who read wrongly once is asked to read again.
-    boolean isOfTheTest =
-        best().primary().slips().stream()
-            .anyMatch(one -> one.asMisread().isPresent() || one.asExchanged().isPresent());
+    boolean isOfTheTest = best().primary().isOfTheTest();
     boolean isPoor = best().primary().slips().stream().anyMatch(one -> one.asPoor().isPresent());
     if (!shownOnce
         && complete

@@ -90,7 +90,7 @@ final class RegionStory {
           shownBy.get(i).size() == 1 && !readTwice.contains(shownBy.get(i).get(0));
       Finding finding =
           new Finding(
-              isShownOnce && certainty == Certainty.CERTAIN ? Certainty.LIKELY : certainty,
+              isShownOnce ? certainty.inDoubt() : certainty,
               List.copyOf(shownBy.get(i)),
               i == 0 ? alternatives(otherwise) : List.of(),
               story,
@@ -138,8 +138,7 @@ final class RegionStory {
   }
 
   private Certainty certainty(List<Alternative> otherwise) {
-    Certainty byReadings = region.certainty();
-    return byReadings == Certainty.CERTAIN && !otherwise.isEmpty() ? Certainty.LIKELY : byReadings;
+    return otherwise.isEmpty() ? region.certainty() : region.certainty().inDoubt();
   }
 
   private List<Alternative> alternatives(List<Alternative> otherwise) {
@@ -417,7 +416,7 @@ final class RegionStory {
             && finding.readings().stream().allMatch(RegionStory::mayBeALeakBeside)
             && !evidence.isReadWithLifted(faulty.part());
     return new Fault.WrongPart(
-        isDoubtful ? finding.beside(finding.alternatives()) : finding,
+        isDoubtful ? finding.inDoubt() : finding,
         part,
         faulty.how(),
         List.of(circuit.point(faulty.from()), circuit.point(faulty.to())),

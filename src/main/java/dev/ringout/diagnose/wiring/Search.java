@@ -87,7 +87,13 @@ final class Search {
   }
 
   /** A set of slips with which the unit would give every reading made. */
-  record Explanation(List<Slip> slips, double cost) {}
+  record Explanation(List<Slip> slips, double cost) {
+    /** Whether a reading is not of the points that the sheet names. */
+    boolean isOfTheTest() {
+      return slips.stream()
+          .anyMatch(one -> one.asMisread().isPresent() || one.asExchanged().isPresent());
+    }
+  }
 
   /**
    * What was found.

@@ -11,7 +11,6 @@ import dev.ringout.harness.SwitchState;
 import dev.ringout.harness.Wire;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -303,9 +302,7 @@ final class SlippedNets implements Partition {
     if (group < listed.count()) {
       return listed.partsAt(group);
     }
-    return Arrays.stream(circuit.partsAt(pointsOf(group)))
-        .filter(part -> !isLifted(part))
-        .toArray();
+    return listed.partsAt(pointsOf(group));
   }
 
   /** The conductors on a shortest way from some points to a goal; empty where there is none. */

@@ -176,7 +176,7 @@ final class TellingReading {
       SlippedNets there = nets.get(i);
       Shown one = shown(probing, there);
       boolean isKnown =
-          isOfTheUnit(classes.get(i))
+          !classes.get(i).primary().isOfTheTest()
               && one.expected()
                   .throughParts()
                   .filter(parts -> evidence.isMade(probing, parts, there))
@@ -184,12 +184,6 @@ final class TellingReading {
       shown.add(isKnown ? new Shown(AS_READ, one.expected(), one.poorly()) : one);
     }
     return shown;
-  }
-
-  /** Whether the readings made stand as they are, where an explanation is so. */
-  private static boolean isOfTheUnit(EquivalenceClass one) {
-    return one.primary().slips().stream()
-        .allMatch(slip -> slip.asMisread().isEmpty() && slip.asExchanged().isEmpty());
   }
 
   private Shown shown(Probing probing, SlippedNets nets) {
