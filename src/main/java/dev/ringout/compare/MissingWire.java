@@ -2,6 +2,7 @@ package dev.ringout.compare;
 
 import dev.ringout.circuit.Probing;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Why no reading would show that a wire is missing, or not where it should be. */
 public sealed interface MissingWire {
@@ -51,10 +52,11 @@ public sealed interface MissingWire {
   /**
    * An end of it may be on another side of a contact that is closed in the normal state.
    *
-   * @param other the contact's terminal there
+   * @param other the point there
+   * @param exchangedWith the conductor that ends there as listed, and may end here
    * @param shows a reading that tells, with the contact open
    */
-  record EitherSide(int other, Probing shows) implements MissingWire {
+  record EitherSide(int other, OptionalInt exchangedWith, Probing shows) implements MissingWire {
     @Override
     public <T> T match(Cases<T> cases) {
       return cases.eitherSide(this);

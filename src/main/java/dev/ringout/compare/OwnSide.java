@@ -7,7 +7,9 @@ import dev.ringout.circuit.Nets;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -15,17 +17,42 @@ import java.util.stream.Stream;
  * normal state: there, an end on another side reads as the good unit does.
  *
  * @param conductor its number
- * @param placings where its ends could be instead, so that some reading would tell
+ * @param elsewhere where its ends could be instead, so that some reading would tell
  */
-record OwnSide(int conductor, List<Placing> placings) {
+record OwnSide(int conductor, List<Elsewhere> elsewhere) {
   /**
-   * One end on another piece of the same net.
+   * Another piece of the same net, for one end.
    *
    * @param stays the point of the end that is where it should be
-   * @param terminal the terminal of a contact in the other piece
+   * @param piece the other piece
+   * @param apart the switches so that a reading tells
+   * @param parted whether the two pieces are apart then
+   */
+  record Elsewhere(int stays, Piece piece, SwitchState apart, boolean parted) {
+    /** One end alone at a contact there, or in the place of an end that is here instead. */
+    Stream<Placing> placings(Circuit circuit) {
+      Placing alone = new Placing(stays, piece.terminal(), OptionalInt.empty(), apart);
+      return parted
+          ? Stream.concat(Stream.of(alone), piece.conductors().stream().flatMap(inPlaceOf(circuit)))
+          : Stream.of(alone);
+    }
+
+    private Function<Integer, Stream<Placing>> inPlaceOf(Circuit circuit) {
+      return other ->
+          Stream.of(circuit.from(other), circuit.to(other))
+              .map(point -> new Placing(stays, point, OptionalInt.of(other), apart));
+    }
+  }
+
+  /**
+   * Where one end could be.
+   *
+   * @param stays the point of the end that is where it should be
+   * @param point in another piece
+   * @param exchangedWith the conductor that ends there as listed, were it exchanged with this one
    * @param apart the switches so that a reading tells
    */
-  record Placing(int stays, int terminal, SwitchState apart) {}
+  record Placing(int stays, int point, OptionalInt exchangedWith, SwitchState apart) {}
 
   /** Hands over every conductor of a list of which this must be shown. */
   static void each(Circuit circuit, List<ContactPieces> nets, Consumer<OwnSide> each) {
@@ -33,36 +60,49 @@ record OwnSide(int conductor, List<Placing> placings) {
       List<SwitchState> positions = net.positions(circuit);
       for (Piece own : net.pieces()) {
         for (int conductor : own.conductors()) {
-          List<Placing> placings = placings(circuit, net, own, conductor, positions);
-          if (!placings.isEmpty()) {
-            each.accept(new OwnSide(conductor, placings));
+          List<Elsewhere> elsewhere = elsewhere(circuit, net, own, conductor, positions);
+          if (!elsewhere.isEmpty()) {
+            each.accept(new OwnSide(conductor, elsewhere));
           }
         }
       }
     }
   }
 
-  private static List<Placing> placings(
+  private static List<Elsewhere> elsewhere(
       Circuit circuit, ContactPieces net, Piece own, int conductor, List<SwitchState> positions) {
-    List<Placing> placings = new ArrayList<>();
+    List<Elsewhere> elsewhere = new ArrayList<>();
     for (Piece other : net.pieces()) {
       if (!other.equals(own)) {
         int terminal = other.terminal();
+        List<SwitchState> states =
+            Stream.concat(Stream.of(own.apart(), other.apart()), positions.stream()).toList();
         for (int stays : new int[] {circuit.from(conductor), circuit.to(conductor)}) {
-          Stream.concat(Stream.of(own.apart(), other.apart()), positions.stream())
-              .filter(state -> tells(circuit.in(state), conductor, stays, terminal))
+          states.stream()
+              .filter(state -> areParted(circuit.in(state), stays, terminal))
               .findFirst()
-              .ifPresent(state -> placings.add(new Placing(stays, terminal, state)));
+              .map(state -> new Elsewhere(stays, other, state, true))
+              .or(
+                  () ->
+                      states.stream()
+                          .filter(
+                              state -> isLeftAlone(circuit.in(state), conductor, stays, terminal))
+                          .findFirst()
+                          .map(state -> new Elsewhere(stays, other, state, false)))
+              .ifPresent(elsewhere::add);
         }
       }
     }
-    return List.copyOf(placings);
+    return List.copyOf(elsewhere);
   }
 
-  /** Whether it makes a difference in a state: something is joined then, or left alone. */
-  private static boolean tells(Nets nets, int conductor, int stays, int terminal) {
-    return nets.of(stays) != nets.of(terminal)
-        || (nets.isCutEdge(conductor) && isWithStaying(nets, conductor, stays, terminal));
+  private static boolean areParted(Nets nets, int stays, int point) {
+    return nets.of(stays) != nets.of(point);
+  }
+
+  /** Whether something is joined through the conductor alone, and would not be then. */
+  private static boolean isLeftAlone(Nets nets, int conductor, int stays, int point) {
+    return nets.isCutEdge(conductor) && isWithStaying(nets, conductor, stays, point);
   }
 
   /** Whether a point is joined to the end that stays without the conductor. */

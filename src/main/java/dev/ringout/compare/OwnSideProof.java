@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.stream.Stream;
 
 /**
  * Which readings contradict that an end is on another side of a contact than listed: one that found
@@ -46,51 +47,87 @@ final class OwnSideProof {
     }
   }
 
-  /** The first other side on which an end could be and every reading still be good. */
+  /**
+   * The first other place at which an end could be and every reading still be good. An end moved
+   * alone joins all that is there; of two that are exchanged each is joined to what the other led
+   * to, and the far ends of both read as listed.
+   */
   Optional<OwnSide.Placing> open(OwnSide wanted) {
-    return wanted.placings().stream()
+    return wanted.elsewhere().stream()
+        .flatMap(elsewhere -> elsewhere.placings(circuit))
         .filter(placing -> !isContradicted(wanted.conductor(), placing))
         .findFirst();
   }
 
   private boolean isContradicted(int conductor, OwnSide.Placing placing) {
     return apartIn.keySet().stream()
-        .anyMatch(state -> new Moved(conductor, placing, state).isContradicted());
+        .anyMatch(
+            state ->
+                placing.exchangedWith().isPresent()
+                    ? isExchangeContradicted(
+                        conductor, placing, placing.exchangedWith().getAsInt(), state)
+                    : new Moved(circuit.in(state), conductor, placing.stays())
+                        .isContradictedAt(placing.point(), state));
   }
 
-  /** A conductor with one end on another piece, in one state of the switches. */
+  private boolean isExchangeContradicted(
+      int conductor, OwnSide.Placing placing, int other, SwitchState state) {
+    Nets nets = circuit.in(state);
+    Moved one = new Moved(nets, conductor, placing.stays());
+    Moved another = new Moved(nets, other, otherEnd(other, placing.point()));
+    return nets.of(one.stays) != nets.of(another.stays)
+        && (crossed.has(conductor, state)
+            || crossed.has(other, state)
+            || apart(state)
+                .anyMatch(
+                    judged ->
+                        one.isJoinedTo(another::isLeft, placing.point(), judged)
+                            || another.isJoinedTo(
+                                one::isLeft, otherEnd(conductor, one.stays), judged)));
+  }
+
+  private int otherEnd(int conductor, int end) {
+    return circuit.from(conductor) == end ? circuit.to(conductor) : circuit.from(conductor);
+  }
+
+  private Stream<Judged> apart(SwitchState state) {
+    return apartIn.getOrDefault(state, List.of()).stream();
+  }
+
+  /** A conductor with one end where it is not listed, in one state of the switches. */
   private final class Moved {
+    private final Nets nets;
     private final int conductor;
     private final int stays;
-    private final int other;
-    private final SwitchState state;
-    private final Nets nets;
 
-    Moved(int conductor, OwnSide.Placing placing, SwitchState state) {
+    Moved(Nets nets, int conductor, int stays) {
+      this.nets = nets;
       this.conductor = conductor;
-      this.stays = placing.stays();
-      this.other = placing.terminal();
-      this.state = state;
-      this.nets = circuit.in(state);
+      this.stays = stays;
     }
 
-    boolean isContradicted() {
+    boolean isContradictedAt(int point, SwitchState state) {
+      boolean parted = nets.of(stays) != nets.of(point);
+      boolean leavesAlone = parted || isWithStaying(point);
       return nets.isClosed(conductor)
-          && (isOpened()
-              || (!isWithOther(stays)
-                  && apartIn.getOrDefault(state, List.of()).stream().anyMatch(this::isJoined)));
+          && ((leavesAlone && crossed.has(conductor, state))
+              || (parted
+                  && apart(state)
+                      .anyMatch(
+                          judged ->
+                              isJoinedTo(one -> nets.of(one) == nets.of(point), point, judged))));
     }
 
-    /** What it led to is left alone, and was found joined. */
-    private boolean isOpened() {
-      return crossed.has(conductor, state) && (!isWithOther(stays) || isWithStaying(other));
-    }
-
-    /** What stays with it is joined to the other piece, and was found apart. */
-    private boolean isJoined(Judged judged) {
+    /**
+     * Whether what stays with it was found apart from other points.
+     *
+     * @param others whether a point is one of them
+     * @param other one of them
+     */
+    boolean isJoinedTo(IntPredicate others, int other, Judged judged) {
       return !judged.touchedSince().has(circuit.normal().of(stays))
-          && (isBetween(judged.probing(), this::isWithStaying, this::isWithOther, other)
-              || isBetween(judged.probing(), this::isWithOther, this::isWithStaying, stays));
+          && (isBetween(judged.probing(), this::isWithStaying, others, other)
+              || isBetween(judged.probing(), others, this::isWithStaying, stays));
     }
 
     /**
@@ -107,12 +144,13 @@ final class OwnSideProof {
           : Arrays.stream(probing.to()).anyMatch(another);
     }
 
-    private boolean isWithOther(int point) {
-      return nets.of(point) == nets.of(other);
-    }
-
     private boolean isWithStaying(int point) {
       return OwnSide.isWithStaying(nets, conductor, stays, point);
+    }
+
+    /** Whether a point is what it led to, and no longer does. */
+    boolean isLeft(int point) {
+      return OwnSide.isWithStaying(nets, conductor, otherEnd(conductor, stays), point);
     }
   }
 }

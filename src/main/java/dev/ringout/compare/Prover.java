@@ -186,10 +186,11 @@ final class Prover {
   private MissingWire eitherSide(int wire, OwnSide.Placing placing) {
     boolean isAlone = circuit.in(placing.apart()).isCutEdge(wire);
     return new MissingWire.EitherSide(
-        placing.terminal(),
+        placing.point(),
+        placing.exchangedWith(),
         isAlone
             ? Probing.pair(circuit.from(wire), circuit.to(wire), placing.apart())
-            : Probing.pair(placing.stays(), placing.terminal(), placing.apart()));
+            : Probing.pair(placing.stays(), placing.point(), placing.apart()));
   }
 
   private MissingWire missing(int wire) {

@@ -132,8 +132,7 @@ final class UnprovenJson implements Unproven.Cases<Map<String, Object>> {
 
     @Override
     public Reason inParallel(MissingWire.InParallel reason) {
-      return Reason.of("in-parallel")
-          .with("with", circuit.conductors().get(reason.other()).label());
+      return Reason.of("in-parallel").with("with", conductor(reason.other()));
     }
 
     @Override
@@ -143,9 +142,17 @@ final class UnprovenJson implements Unproven.Cases<Map<String, Object>> {
 
     @Override
     public Reason eitherSide(MissingWire.EitherSide reason) {
-      return Reason.of("either-side")
-          .with("with", circuit.point(reason.other()).toString())
-          .with("state", reason.shows().state().toString());
+      Reason either =
+          Reason.of("either-side")
+              .with("with", circuit.point(reason.other()).toString())
+              .with("state", reason.shows().state().toString());
+      return reason.exchangedWith().isPresent()
+          ? either.with("exchangedWith", conductor(reason.exchangedWith().getAsInt()))
+          : either;
+    }
+
+    private String conductor(int number) {
+      return circuit.conductors().get(number).label();
     }
   }
 }

@@ -126,8 +126,7 @@ public final class UnprovenSentences implements Unproven.Cases<String>, MissingW
   @Override
   public String inParallel(MissingWire.InParallel reason) {
     return Text.of(
-        "in parallel with %s: continuity can't tell them apart",
-        circuit.conductors().get(reason.other()).label());
+        "in parallel with %s: continuity can't tell them apart", conductor(reason.other()));
   }
 
   @Override
@@ -138,7 +137,15 @@ public final class UnprovenSentences implements Unproven.Cases<String>, MissingW
   @Override
   public String eitherSide(MissingWire.EitherSide reason) {
     return Text.of(
-        "would read the same with an end at %s, which a closed contact joins; read it with %s",
-        circuit.point(reason.other()), reason.shows().state());
+        "would read the same %s %s, which a closed contact joins; read it with %s",
+        reason.exchangedWith().isPresent()
+            ? Text.of("exchanged with %s at", conductor(reason.exchangedWith().getAsInt()))
+            : "with an end at",
+        circuit.point(reason.other()),
+        reason.shows().state());
+  }
+
+  private String conductor(int number) {
+    return circuit.conductors().get(number).label();
   }
 }

@@ -91,10 +91,31 @@ class OwnSideTest {
     assertEquals(List.of(sameWithAnEndAt("wire W3", "S1-COM", "S1=MADE")), unproven(result));
   }
 
-  /** An end of either wire at the other's terminal would join the far ends. */
+  /** An end of either wire at the other's terminal would join the far ends; both ends would not. */
   @Test
-  void an_open_between_the_far_ends_shows_both() {
-    CheckResult result = limitSwitch().readsIn("S1=MADE", "P2-1", "P2-3", "OL").check();
+  void an_open_between_the_far_ends_shows_each_end_but_not_that_they_are_exchanged() {
+    UnitUnderTest unit = limitSwitch().readsIn("S1=MADE", "P2-1", "P2-3", "OL");
+    CheckResult result = unit.check();
+    assertEquals(CheckResult.Verdict.INCOMPLETE, result.verdict());
+    assertEquals(
+        List.of(
+            "wire W1: would read the same exchanged with W3 at S1-NC, which a closed contact"
+                + " joins; read it with S1=MADE",
+            "wire W3: would read the same exchanged with W1 at S1-COM, which a closed contact"
+                + " joins; read it with S1=MADE"),
+        unproven(result));
+    CheckResult withOneRead = unit.readsIn("S1=MADE", "P2-1", "S1-COM", "0.1").check();
+    assertEquals(List.of(), unproven(withOneRead));
+    assertEquals(CheckResult.Verdict.CONFORMS, withOneRead.verdict());
+  }
+
+  @Test
+  void an_open_from_a_far_end_to_the_others_terminal_shows_that_they_are_not_exchanged() {
+    CheckResult result =
+        limitSwitch()
+            .readsIn("S1=MADE", "P2-1", "S1-NC", "OL")
+            .readsIn("S1=MADE", "P2-3", "S1-COM", "OL")
+            .check();
     assertEquals(List.of(), unproven(result));
     assertEquals(CheckResult.Verdict.CONFORMS, result.verdict());
   }

@@ -38,6 +38,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -120,7 +121,8 @@ class EveryReasonTest {
         new MissingWire.NotRead(),
         new MissingWire.InParallel(1),
         new MissingWire.InLoop(),
-        new MissingWire.EitherSide(1, Probing.pair(0, 1, SwitchState.normal())));
+        new MissingWire.EitherSide(
+            1, OptionalInt.empty(), Probing.pair(0, 1, SwitchState.normal())));
   }
 
   private List<Unproven> unproven() {
