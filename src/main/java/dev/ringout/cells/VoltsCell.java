@@ -14,6 +14,8 @@ import java.util.regex.Pattern;
 public final class VoltsCell {
   private static final Pattern VOLTS = Pattern.compile("([+-]?[\\d.,]+(?:[eE][+-]?\\d+)?)\\s*(.*)");
 
+  private static final Pattern LETTERS = Pattern.compile("[\\p{L}\\s.()-]*");
+
   /** The largest hand-held insulation testers give 15 kV (common practice, no source). */
   private static final double MOST_VOLTS = 15_000;
 
@@ -52,7 +54,11 @@ public final class VoltsCell {
     return Understood.as(volts);
   }
 
+  /** A question mark, or the sign of alternating current, is no part of a unit. */
   private static OptionalDouble factor(String unit) {
+    if (!LETTERS.matcher(unit).matches()) {
+      return OptionalDouble.empty();
+    }
     return switch (Names.key(unit).toLowerCase(Locale.ROOT)) {
       case "", "v", "vdc", "dcv", "dc", "volt", "volts", "voltsdc" -> OptionalDouble.of(1);
       case "kv", "kvdc", "kilovolt", "kilovolts" -> OptionalDouble.of(1000);

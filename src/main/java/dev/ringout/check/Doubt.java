@@ -147,6 +147,19 @@ public sealed interface Doubt {
     }
   }
 
+  /**
+   * Joins above their limit by no more than one digit of a meter of whose accuracy nothing is said.
+   *
+   * @param count how many
+   * @param first the cell of the first
+   */
+  record WithinADigit(int count, Place first) implements Doubt {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.withinADigit(this);
+    }
+  }
+
   /** One answer for each kind. */
   interface Cases<T> {
     /** See {@link LeadsNotNulled}. */
@@ -187,5 +200,8 @@ public sealed interface Doubt {
 
     /** See {@link BeyondRange}. */
     T beyondRange(BeyondRange doubt);
+
+    /** See {@link WithinADigit}. */
+    T withinADigit(WithinADigit doubt);
   }
 }

@@ -14,6 +14,7 @@ import dev.ringout.check.Doubt.SerialNumberNotStated;
 import dev.ringout.check.Doubt.TestDayNotADay;
 import dev.ringout.check.Doubt.TestDayNotStated;
 import dev.ringout.check.Doubt.TesterIsInspector;
+import dev.ringout.check.Doubt.WithinADigit;
 import dev.ringout.compare.Comparison;
 import dev.ringout.compare.Judged;
 import dev.ringout.compare.LeadResistance;
@@ -92,6 +93,7 @@ final class Doubts {
     doubts.calibration();
     doubts.people();
     doubts.ranges();
+    doubts.digits(comparison);
     return Stream.concat(
             doubts.raised.stream().filter(Raised::withholds),
             doubts.raised.stream().filter(one -> !one.withholds()))
@@ -100,6 +102,28 @@ final class Doubts {
 
   private void raise(Doubt doubt, boolean withholds) {
     raised.add(new Raised(doubt, withholds));
+  }
+
+  /** The benefit of the doubt is given to a value, and told. */
+  private void digits(Comparison comparison) {
+    List<Judged> within = comparison.inForce().stream().filter(Doubts::isWithinADigit).toList();
+    if (!within.isEmpty()) {
+      raise(new WithinADigit(within.size(), within.get(0).reading().place()), false);
+    }
+  }
+
+  private static boolean isWithinADigit(Judged judged) {
+    Reading reading = judged.reading();
+    return reading.kind() == Reading.Kind.CONTINUITY
+        && judged.outcome().passes()
+        && judged.expected().isJoined()
+        && reading
+            .measured()
+            .value()
+            .filter(
+                value ->
+                    value.ohms() - reading.meter().uncertaintyOhms(value) > judged.limit().ohms())
+            .isPresent();
   }
 
   private void use(Comparison comparison) {

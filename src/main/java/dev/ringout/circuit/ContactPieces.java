@@ -5,6 +5,7 @@ import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,12 +25,14 @@ public record ContactPieces(int net, List<Piece> pieces) {
   /**
    * One piece.
    *
+   * @param points all that are in it
    * @param terminals of contacts, in it; one at least
    * @param conductors the wires and links in it
    * @param apart the switches so that none of its contacts to another piece is closed, where they
    *     have such a position
    */
-  public record Piece(List<Integer> terminals, List<Integer> conductors, SwitchState apart) {
+  public record Piece(
+      List<Integer> points, List<Integer> terminals, List<Integer> conductors, SwitchState apart) {
     /** The first of its terminals. */
     public int terminal() {
       return terminals.get(0);
@@ -78,14 +81,17 @@ public record ContactPieces(int net, List<Piece> pieces) {
         .findFirst();
   }
 
-  /** The pieces that some positions part, but those with a contact between them. */
-  public List<Pair> withoutAContactBetween(Circuit circuit) {
+  /**
+   * The pieces that some positions part, but those that one contact between them parts by itself:
+   * what shows it open holds them apart.
+   */
+  public List<Pair> partedByMoreThanOneContact(Circuit circuit) {
     List<Pair> pairs = new ArrayList<>();
     for (int i = 0; i < pieces.size(); i++) {
       for (int j = i + 1; j < pieces.size(); j++) {
         Piece one = pieces.get(i);
         Piece other = pieces.get(j);
-        if (!meet(circuit, one, other)) {
+        if (!isPartedByOneContact(circuit, one, other)) {
           apart(circuit, one, other)
               .ifPresent(state -> pairs.add(new Pair(one.terminal(), other.terminal(), state)));
         }
@@ -94,12 +100,16 @@ public record ContactPieces(int net, List<Piece> pieces) {
     return pairs;
   }
 
-  private boolean meet(Circuit circuit, Piece one, Piece other) {
+  private boolean isPartedByOneContact(Circuit circuit, Piece one, Piece other) {
     return contacts(circuit, net)
-        .anyMatch(
-            contact ->
-                (one.has(circuit.from(contact)) && other.has(circuit.to(contact)))
-                    || (one.has(circuit.to(contact)) && other.has(circuit.from(contact))));
+        .filter(contact -> lies(circuit, contact, one, other) || lies(circuit, contact, other, one))
+        .mapToObj(contact -> opened(circuit, contact, SwitchState.normal()))
+        .map(circuit::in)
+        .anyMatch(nets -> nets.of(one.terminal()) != nets.of(other.terminal()));
+  }
+
+  private static boolean lies(Circuit circuit, int contact, Piece from, Piece to) {
+    return from.has(circuit.from(contact)) && to.has(circuit.to(contact));
   }
 
   /** The nets of a circuit that have closed contacts in the normal state. */
@@ -124,18 +134,19 @@ public record ContactPieces(int net, List<Piece> pieces) {
     for (int conductor : others) {
       joined.union(circuit.from(conductor), circuit.to(conductor));
     }
-    Map<Integer, List<Integer>> endingIn = new TreeMap<>();
+    Map<Integer, List<Integer>> pointsIn = new TreeMap<>();
     for (int point : circuit.normal().pointsOf(net)) {
-      endingIn.computeIfAbsent(joined.firstOf(point), piece -> new ArrayList<>());
+      pointsIn.computeIfAbsent(joined.firstOf(point), piece -> new ArrayList<>()).add(point);
     }
+    Map<Integer, List<Integer>> endingIn = new HashMap<>();
     for (int conductor : others) {
       endingIn
           .computeIfAbsent(joined.firstOf(circuit.from(conductor)), piece -> new ArrayList<>())
           .add(conductor);
     }
     List<Piece> pieces = new ArrayList<>();
-    endingIn.forEach(
-        (piece, ending) -> {
+    pointsIn.forEach(
+        (piece, points) -> {
           SwitchState state = SwitchState.normal();
           List<Integer> terminals = new ArrayList<>();
           for (int contact : contacts) {
@@ -151,7 +162,12 @@ public record ContactPieces(int net, List<Piece> pieces) {
               terminals.add(circuit.to(contact));
             }
           }
-          pieces.add(new Piece(List.copyOf(terminals), List.copyOf(ending), state));
+          pieces.add(
+              new Piece(
+                  List.copyOf(points),
+                  List.copyOf(terminals),
+                  List.copyOf(endingIn.getOrDefault(piece, List.of())),
+                  state));
         });
     pieces.sort(Comparator.comparingInt((Piece piece) -> -piece.conductors().size()));
     return new ContactPieces(net, List.copyOf(pieces));

@@ -4,8 +4,10 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.Nets;
 import dev.ringout.circuit.Probing;
 import dev.ringout.compare.Coverage.Tally;
+import dev.ringout.harness.SwitchState;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 
 /**
  * Which switch contacts the readings show closed in their position and open in the others, given
@@ -58,8 +60,11 @@ final class ContactProof {
     return new Tally(needed.size(), proven);
   }
 
+  /** With an end lifted, what leads past is lifted with it. */
   private boolean areShownApart(int one, int other) {
-    return apart.stream().anyMatch(judged -> shows(judged, one, other));
+    return apart.stream()
+        .filter(judged -> !judged.reading().state().liftsAny())
+        .anyMatch(judged -> shows(judged, one, other));
   }
 
   private boolean isShownOpen(Requirements.OfContact wanted) {
@@ -68,7 +73,23 @@ final class ContactProof {
     return apart.stream()
         .filter(
             judged -> judged.reading().state().positionOf(wanted.which()).equals(wanted.position()))
+        .filter(judged -> !liftsWithoutNeed(judged.reading().state(), from, to))
         .anyMatch(judged -> shows(judged, from, to));
+  }
+
+  /**
+   * Whether a wire or link was lifted though the two points are apart with it in place: what hangs
+   * at its far end and leads past the contact was lifted with it.
+   */
+  private boolean liftsWithoutNeed(SwitchState state, int from, int to) {
+    if (!state.liftsAny()) {
+      return false;
+    }
+    Nets whole = circuit.in(state.withoutLifts());
+    Nets nets = circuit.in(state);
+    return whole.of(from) != whole.of(to)
+        && IntStream.range(0, circuit.conductors().size())
+            .anyMatch(conductor -> whole.isClosed(conductor) && !nets.isClosed(conductor));
   }
 
   /** Whether a reading holds two points apart that were not touched since. */

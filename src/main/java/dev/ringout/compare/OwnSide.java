@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -29,18 +28,16 @@ record OwnSide(int conductor, List<Elsewhere> elsewhere) {
    * @param parted whether the two pieces are apart then
    */
   record Elsewhere(int stays, Piece piece, SwitchState apart, boolean parted) {
-    /** One end alone at a contact there, or in the place of an end that is here instead. */
-    Stream<Placing> placings(Circuit circuit) {
-      Placing alone = new Placing(stays, piece.terminal(), OptionalInt.empty(), apart);
-      return parted
-          ? Stream.concat(Stream.of(alone), piece.conductors().stream().flatMap(inPlaceOf(circuit)))
-          : Stream.of(alone);
+    /** The end at a contact there, as if nothing else were moved. */
+    Placing alone() {
+      return new Placing(stays, piece.terminal(), OptionalInt.empty(), apart);
     }
 
-    private Function<Integer, Stream<Placing>> inPlaceOf(Circuit circuit) {
-      return other ->
-          Stream.of(circuit.from(other), circuit.to(other))
-              .map(point -> new Placing(stays, point, OptionalInt.of(other), apart));
+    /** The end in the place of another conductor's, which is here instead. */
+    Placing exchangedWith(Circuit circuit, int other) {
+      int from = circuit.from(other);
+      int point = piece.terminals().contains(from) ? from : circuit.to(other);
+      return new Placing(stays, point, OptionalInt.of(other), apart);
     }
   }
 

@@ -49,13 +49,17 @@ final class OwnSideProof {
 
   /**
    * The first other place at which an end could be and every reading still be good. An end moved
-   * alone joins all that is there; of two that are exchanged each is joined to what the other led
-   * to, and the far ends of both read as listed.
+   * alone joins all that is there. Where ends of both pieces have changed places, two or more, the
+   * far ends read as listed; so each conductor of one of the two is read through.
    */
   Optional<OwnSide.Placing> open(OwnSide wanted) {
+    int conductor = wanted.conductor();
     return wanted.elsewhere().stream()
-        .flatMap(elsewhere -> elsewhere.placings(circuit))
-        .filter(placing -> !isContradicted(wanted.conductor(), placing))
+        .flatMap(
+            elsewhere ->
+                isContradicted(conductor, elsewhere.alone())
+                    ? exchanged(conductor, elsewhere).stream()
+                    : Stream.of(elsewhere.alone()))
         .findFirst();
   }
 
@@ -63,31 +67,28 @@ final class OwnSideProof {
     return apartIn.keySet().stream()
         .anyMatch(
             state ->
-                placing.exchangedWith().isPresent()
-                    ? isExchangeContradicted(
-                        conductor, placing, placing.exchangedWith().getAsInt(), state)
-                    : new Moved(circuit.in(state), conductor, placing.stays())
-                        .isContradictedAt(placing.point(), state));
+                new Moved(circuit.in(state), conductor, placing.stays())
+                    .isContradictedAt(placing.point(), state));
   }
 
-  private boolean isExchangeContradicted(
-      int conductor, OwnSide.Placing placing, int other, SwitchState state) {
-    Nets nets = circuit.in(state);
-    Moved one = new Moved(nets, conductor, placing.stays());
-    Moved another = new Moved(nets, other, otherEnd(other, placing.point()));
-    return nets.of(one.stays) != nets.of(another.stays)
-        && (crossed.has(conductor, state)
-            || crossed.has(other, state)
-            || apart(state)
-                .anyMatch(
-                    judged ->
-                        one.isJoinedTo(another::isLeft, placing.point(), judged)
-                            || another.isJoinedTo(
-                                one::isLeft, otherEnd(conductor, one.stays), judged)));
+  /** What it may have changed places with. */
+  private Optional<OwnSide.Placing> exchanged(int conductor, OwnSide.Elsewhere elsewhere) {
+    if (!elsewhere.parted() || isInPlace(conductor, elsewhere)) {
+      return Optional.empty();
+    }
+    return elsewhere.piece().conductors().stream()
+        .filter(other -> !isInPlace(other, elsewhere))
+        .findFirst()
+        .map(other -> elsewhere.exchangedWith(circuit, other));
   }
 
-  private int otherEnd(int conductor, int end) {
-    return circuit.from(conductor) == end ? circuit.to(conductor) : circuit.from(conductor);
+  /** Whether it was read through with the pieces apart, or others go around it in its own. */
+  private boolean isInPlace(int conductor, OwnSide.Elsewhere elsewhere) {
+    return !circuit.in(elsewhere.apart()).isCutEdge(conductor)
+        || apartIn.keySet().stream()
+            .filter(state -> crossed.has(conductor, state))
+            .map(circuit::in)
+            .anyMatch(nets -> nets.of(elsewhere.stays()) != nets.of(elsewhere.piece().terminal()));
   }
 
   private Stream<Judged> apart(SwitchState state) {
@@ -108,26 +109,17 @@ final class OwnSideProof {
 
     boolean isContradictedAt(int point, SwitchState state) {
       boolean parted = nets.of(stays) != nets.of(point);
-      boolean leavesAlone = parted || isWithStaying(point);
       return nets.isClosed(conductor)
-          && ((leavesAlone && crossed.has(conductor, state))
-              || (parted
-                  && apart(state)
-                      .anyMatch(
-                          judged ->
-                              isJoinedTo(one -> nets.of(one) == nets.of(point), point, judged))));
+          && ((crossed.has(conductor, state) && (parted || isWithStaying(point)))
+              || (parted && apart(state).anyMatch(judged -> isJoined(judged, point))));
     }
 
-    /**
-     * Whether what stays with it was found apart from other points.
-     *
-     * @param others whether a point is one of them
-     * @param other one of them
-     */
-    boolean isJoinedTo(IntPredicate others, int other, Judged judged) {
+    /** What stays with it is joined to the other piece, and was found apart. */
+    private boolean isJoined(Judged judged, int point) {
+      IntPredicate isThere = one -> nets.of(one) == nets.of(point);
       return !judged.touchedSince().has(circuit.normal().of(stays))
-          && (isBetween(judged.probing(), this::isWithStaying, others, other)
-              || isBetween(judged.probing(), others, this::isWithStaying, stays));
+          && (isBetween(judged.probing(), this::isWithStaying, isThere, point)
+              || isBetween(judged.probing(), isThere, this::isWithStaying, stays));
     }
 
     /**
@@ -146,11 +138,6 @@ final class OwnSideProof {
 
     private boolean isWithStaying(int point) {
       return OwnSide.isWithStaying(nets, conductor, stays, point);
-    }
-
-    /** Whether a point is what it led to, and no longer does. */
-    boolean isLeft(int point) {
-      return OwnSide.isWithStaying(nets, conductor, otherEnd(conductor, stays), point);
     }
   }
 }

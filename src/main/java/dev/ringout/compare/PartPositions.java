@@ -4,26 +4,35 @@ import dev.ringout.circuit.Circuit;
 import dev.ringout.circuit.ContactPieces;
 import dev.ringout.circuit.ContactPieces.Piece;
 import dev.ringout.circuit.Nets;
+import dev.ringout.harness.Part;
+import dev.ringout.harness.Point;
+import dev.ringout.harness.Switch;
 import dev.ringout.harness.SwitchState;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The positions of the switches in which a reading across a part tells: the normal ones, but for a
- * part whose ends a closed contact joins, and for one with a lead at the terminal of a closed
- * contact, which reads as the good unit does with that lead at the other. Both are read with the
- * contact open.
+ * part whose ends a closed contact joins, and for one with a lead in a net that a closed contact
+ * holds together, which reads as the good unit does with that lead on the other side. Both are read
+ * with the contact open.
  */
 final class PartPositions {
   private final Circuit circuit;
 
-  /** The other pieces that a lead at a terminal of a closed contact could be on. */
-  private final Map<Integer, List<Beside>> besideTerminal = new HashMap<>();
+  /** The other pieces that a lead at a point could be on. */
+  private final Map<Integer, List<Beside>> besidePoint = new HashMap<>();
+
+  private final Set<Integer> terminals = new HashSet<>();
 
   /** What opens the contacts of a net, each way. */
   private final Map<Integer, List<SwitchState>> opening = new HashMap<>();
@@ -31,8 +40,11 @@ final class PartPositions {
   /** The terminal of a contact in another piece, and the switches so that it is apart. */
   private record Beside(int terminal, SwitchState apart) {}
 
+  private final Set<String> itemsOfParts;
+
   private PartPositions(Circuit circuit) {
     this.circuit = circuit;
+    this.itemsOfParts = itemsOfParts(circuit);
   }
 
   static PartPositions of(Circuit circuit, List<ContactPieces> nets) {
@@ -47,7 +59,8 @@ final class PartPositions {
                 .ifPresent(state -> others.add(new Beside(other.terminal(), state)));
           }
         }
-        own.terminals().forEach(terminal -> positions.besideTerminal.put(terminal, others));
+        own.points().forEach(point -> positions.besidePoint.put(point, others));
+        positions.terminals.addAll(own.terminals());
         states.add(own.apart());
       }
       positions.opening.put(net.net(), states);
@@ -70,7 +83,7 @@ final class PartPositions {
   /** With the contacts open at whose terminals its ends are; else the normal positions. */
   private SwitchState withContactsOpen(int part) {
     NavigableMap<String, String> positions = new TreeMap<>();
-    ends(part)
+    mayBeElsewhere(part)
         .boxed()
         .flatMap(end -> beside(end).stream())
         .forEach(other -> other.apart().positions().forEach(positions::putIfAbsent));
@@ -87,7 +100,7 @@ final class PartPositions {
     return isOpen(part, state)
         && (!besideContacts
             || state.equals(wanted)
-            || ends(part).allMatch(end -> isAlone(end, state)));
+            || mayBeElsewhere(part).allMatch(end -> isAlone(end, state)));
   }
 
   /** Whether no other piece on which its lead could be is joined to an end. */
@@ -102,11 +115,43 @@ final class PartPositions {
     return nets.of(circuit.fromOfPart(part)) != nets.of(circuit.toOfPart(part));
   }
 
-  private IntStream ends(int part) {
-    return IntStream.of(circuit.fromOfPart(part), circuit.toOfPart(part));
+  /** Its ends that may have been put to another piece. */
+  private IntStream mayBeElsewhere(int part) {
+    boolean isBuiltIn = isBuiltIn(circuit.part(part));
+    return IntStream.of(circuit.fromOfPart(part), circuit.toOfPart(part))
+        .filter(end -> !isBuiltIn || terminals.contains(end));
+  }
+
+  /** A lamp or winding whose item has no points but such and a switch's: no lead of it is loose. */
+  private boolean isBuiltIn(Part part) {
+    return part.kind().alwaysConducts() && itemsOfParts.contains(part.ref());
+  }
+
+  /**
+   * Items of which every point is a lead of their own parts, or a terminal of their own contacts.
+   */
+  private static Set<String> itemsOfParts(Circuit circuit) {
+    Set<Point> own = new HashSet<>();
+    for (Part part : circuit.harness().parts()) {
+      Stream.of(part.from(), part.to())
+          .filter(end -> end.ref().equals(part.ref()))
+          .forEach(own::add);
+    }
+    for (Switch which : circuit.harness().switches()) {
+      for (Switch.Contact contact : which.contacts()) {
+        Stream.of(contact.from(), contact.to())
+            .filter(end -> end.ref().equals(which.ref()))
+            .forEach(own::add);
+      }
+    }
+    Set<String> items = own.stream().map(Point::ref).collect(Collectors.toSet());
+    circuit.harness().points().stream()
+        .filter(point -> !own.contains(point))
+        .forEach(point -> items.remove(point.ref()));
+    return items;
   }
 
   private List<Beside> beside(int end) {
-    return besideTerminal.getOrDefault(end, List.of());
+    return besidePoint.getOrDefault(end, List.of());
   }
 }

@@ -111,9 +111,9 @@ public final class Requirements {
     sides.put(side.conductor(), side);
   }
 
-  /** Pieces with a contact between them are held apart by what shows that contact open. */
+  /** What one contact parts by itself is held apart by what shows that contact open. */
   private void pastContacts(ContactPieces net) {
-    for (ContactPieces.Pair pair : net.withoutAContactBetween(circuit)) {
+    for (ContactPieces.Pair pair : net.partedByMoreThanOneContact(circuit)) {
       pastContacts.add(new Unproven.PastContacts(pair.one(), pair.other(), pair.apart()));
     }
   }

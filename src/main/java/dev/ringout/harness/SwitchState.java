@@ -77,6 +77,13 @@ public record SwitchState(SortedMap<String, String> positions) {
     return positions.containsValue(LIFTED);
   }
 
+  /** This state with nothing lifted. */
+  public SwitchState withoutLifts() {
+    SortedMap<String, String> set = new TreeMap<>(positions);
+    set.values().removeIf(LIFTED::equals);
+    return new SwitchState(set);
+  }
+
   /** Whether one end of a wire is off its point. */
   public boolean isLifted(Wire wire) {
     return LIFTED.equals(positions.get(wire.name()));

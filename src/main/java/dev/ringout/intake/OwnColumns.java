@@ -81,17 +81,76 @@ final class OwnColumns {
           "judgement",
           "judgment",
           "ok",
-          "oknotok");
+          "oknotok",
+          "pf",
+          "good",
+          "accepted",
+          "conform",
+          "conforms",
+          "conforme",
+          "qa",
+          "qc",
+          "io",
+          "bestanden",
+          "ergebnis",
+          "pr\u00fcfergebnis",
+          "pruefergebnis",
+          "r\u00e9sultat",
+          "befund",
+          "resultat",
+          "resultado",
+          "risultato",
+          "esito");
 
   /** What fails in a column of results alone: elsewhere it may be anything. */
   private static final Set<String> FAILING_AS_RESULT =
-      Set.of("F", "N", "NO", "BAD", "KO", "NEIN", "NIO", "N.I.O", "N. I. O", "NICHT OK");
+      Set.of(
+          "F",
+          "N",
+          "NO",
+          "FALSE",
+          "BAD",
+          "KO",
+          "REFUSED",
+          "SCRAP",
+          "VOID",
+          "BROKEN",
+          "ABORTED",
+          "NEIN",
+          "FALSCH",
+          "NIO",
+          "N.I.O",
+          "N. I. O",
+          "NICHT OK",
+          "NICHT BESTANDEN",
+          "NON",
+          "FAUX");
 
-  /** Columns in which a row is said not to count. */
-  private static final Set<String> VOIDS =
-      Set.of("void", "voided", "deleted", "invalid", "cancelled", "canceled", "discarded");
+  /** Columns in which a row is said to have failed, or not to count. */
+  private static final Set<String> AGAINST =
+      Set.of(
+          "void",
+          "voided",
+          "deleted",
+          "invalid",
+          "cancelled",
+          "canceled",
+          "discarded",
+          "fail",
+          "fails",
+          "failed",
+          "failure",
+          "bad",
+          "reject",
+          "rejected",
+          "nok",
+          "nio",
+          "defect",
+          "defective",
+          "faulty");
 
-  private static final Set<String> NOT_SO = Set.of("NO", "N", "0", "FALSE", "-", "NEIN");
+  private static final Set<String> NOT_SO =
+      Set.of("NO", "N", "0", "FALSE", "-", "NEIN", "FALSCH", "NON", "OK", "PASS", "PASSED", "GOOD");
 
   private final Map<Integer, Integer> cellsOfResults = new LinkedHashMap<>();
 
@@ -107,7 +166,7 @@ final class OwnColumns {
           String word = word(text);
           if (isFailing(text)
               || (isResult && FAILING_AS_RESULT.contains(word))
-              || (VOIDS.contains(heading) && !NOT_SO.contains(word))) {
+              || (AGAINST.contains(heading) && !NOT_SO.contains(word))) {
             entry.error(
                 column, "\"" + text + "\" is in a column that is not read; write it in Reading");
           } else if (isResult) {

@@ -95,6 +95,11 @@ final class ChangeFacts implements Change.Cases<List<Map<String, Object>>> {
   }
 
   @Override
+  public List<Map<String, Object>> normalPosition(Change.NormalPosition change) {
+    return ofItem(change);
+  }
+
+  @Override
   public List<Map<String, Object>> ofPart(Change.OfPart change) {
     return ofItem(change);
   }

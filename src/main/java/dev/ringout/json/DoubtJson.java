@@ -132,4 +132,11 @@ public final class DoubtJson implements Doubt.Cases<Map<String, Object>> {
     json.put("unit", "ohm");
     return json;
   }
+
+  @Override
+  public Map<String, Object> withinADigit(Doubt.WithinADigit doubt) {
+    Map<String, Object> json = kind("within-a-digit", "first", doubt.first().toString());
+    json.put("count", doubt.count());
+    return json;
+  }
 }

@@ -54,7 +54,8 @@ public record Meter(
     return told ? 0 : Math.min(digitOhms(value), COARSEST_DISPLAY_OHMS);
   }
 
+  /** What is said of the display holds: a spreadsheet makes 0.2 of 0.200. */
   private double digitOhms(Measured.Value value) {
-    return Math.max(2 * value.halfDigitOhms(), resolutionOhms.orElse(0));
+    return resolutionOhms.orElse(2 * value.halfDigitOhms());
   }
 }

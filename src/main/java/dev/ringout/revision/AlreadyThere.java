@@ -98,6 +98,11 @@ public final class AlreadyThere implements Change.Cases<Optional<Change>> {
   }
 
   @Override
+  public Optional<Change> normalPosition(Change.NormalPosition change) {
+    return unlessOwed(change);
+  }
+
+  @Override
   public Optional<Change> ofPart(Change.OfPart change) {
     return unlessOwed(change);
   }

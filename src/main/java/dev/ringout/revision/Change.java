@@ -136,6 +136,14 @@ public sealed interface Change {
     }
   }
 
+  /** The position that a switch is in unless a reading says otherwise. */
+  record NormalPosition(String ref, String old, String now) implements Change {
+    @Override
+    public <T> T match(Cases<T> cases) {
+      return cases.normalPosition(this);
+    }
+  }
+
   /** A part that is gone, or new, or is another. */
   record OfPart(Part part, boolean added) implements Change {
     @Override
@@ -175,6 +183,9 @@ public sealed interface Change {
 
     /** See {@link SwitchContact}. */
     T switchContact(SwitchContact change);
+
+    /** See {@link NormalPosition}. */
+    T normalPosition(NormalPosition change);
 
     /** See {@link OfPart}. */
     T ofPart(OfPart change);

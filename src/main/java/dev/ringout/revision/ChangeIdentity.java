@@ -55,6 +55,9 @@ public sealed interface ChangeIdentity {
   record WholeContact(boolean added, String ref, String state, Point from, Point to)
       implements ChangeIdentity {}
 
+  /** The normal position of a switch. */
+  record NormalPosition(String ref, String old, String now) implements ChangeIdentity {}
+
   /** A part that comes or goes. */
   record WholePart(
       boolean added, Part.Kind kind, String ref, OptionalDouble ohms, Point from, Point to)
@@ -116,6 +119,11 @@ public sealed interface ChangeIdentity {
       Switch.Contact contact = change.contact();
       return new WholeContact(
           change.added(), contact.ref(), contact.state(), contact.from(), contact.to());
+    }
+
+    @Override
+    public ChangeIdentity normalPosition(Change.NormalPosition change) {
+      return new NormalPosition(change.ref(), change.old(), change.now());
     }
 
     @Override

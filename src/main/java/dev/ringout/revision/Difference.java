@@ -87,6 +87,7 @@ public record Difference(
     items(before, after, changes);
     links(before, after, changes);
     contacts(before, after, changes);
+    normalPositions(before, after, changes);
     parts(before, after, changes);
     NetChanges nets = new NetChanges(before, after, options.inner());
     return new Difference(
@@ -239,6 +240,19 @@ public record Difference(
                 + "\t"
                 + new TreeSet<>(List.of(contact.from(), contact.to())),
         (Switch.Contact one, Boolean added) -> changes.add(new Change.SwitchContact(one, added)));
+  }
+
+  /** What is blank in the column State means another thing then. */
+  private static void normalPositions(Harness before, Harness after, List<Change> changes) {
+    for (Switch old : before.switches()) {
+      after.switches().stream()
+          .filter(now -> now.ref().equals(old.ref()))
+          .filter(now -> !now.normalState().equals(old.normalState()))
+          .forEach(
+              now ->
+                  changes.add(
+                      new Change.NormalPosition(old.ref(), old.normalState(), now.normalState())));
+    }
   }
 
   private static void parts(Harness before, Harness after, List<Change> changes) {

@@ -155,6 +155,11 @@ final class ReworkBuilder {
     }
 
     @Override
+    public Runnable normalPosition(Change.NormalPosition change) {
+      return Collecting::nothing;
+    }
+
+    @Override
     public Runnable ofPart(Change.OfPart change) {
       return difference.isOfWiresAlone() ? Collecting::nothing : () -> exchanges.add(change);
     }

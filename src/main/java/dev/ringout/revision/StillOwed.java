@@ -127,6 +127,11 @@ final class StillOwed {
     }
 
     @Override
+    public Runnable normalPosition(Change.NormalPosition change) {
+      return () -> {};
+    }
+
+    @Override
     public Runnable ofPart(Change.OfPart change) {
       return () -> {};
     }

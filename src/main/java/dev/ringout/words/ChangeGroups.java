@@ -133,6 +133,11 @@ public final class ChangeGroups {
     }
 
     @Override
+    public Alike normalPosition(Change.NormalPosition change) {
+      return Alike.NOTHING;
+    }
+
+    @Override
     public Alike ofPart(Change.OfPart change) {
       return change.added() || !ofWiresAlone
           ? Alike.NOTHING

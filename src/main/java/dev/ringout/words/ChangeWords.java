@@ -118,6 +118,14 @@ public final class ChangeWords implements Change.Cases<ChangeWords.Said> {
   }
 
   @Override
+  public Said normalPosition(Change.NormalPosition change) {
+    return new Said(
+        "normal position",
+        change.ref(),
+        was(change.ref(), "normal position", change.old(), change.now()));
+  }
+
+  @Override
   public Said ofPart(Change.OfPart change) {
     Part part = change.part();
     String ohms =

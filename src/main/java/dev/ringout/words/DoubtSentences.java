@@ -138,6 +138,14 @@ public final class DoubtSentences implements Doubt.Cases<String> {
         doubt.first());
   }
 
+  @Override
+  public String withinADigit(Doubt.WithinADigit doubt) {
+    return Text.of(
+        "%s above the limit by less than a digit of the meter, the first at %s: write the meter's"
+            + " accuracy and resolution on the sheet Job.",
+        doubt.count() == 1 ? "1 join reads" : doubt.count() + " joins read", doubt.first());
+  }
+
   private static String named(Instrument instrument) {
     String name = Sentences.named(instrument.name(), instrument.number());
     return name.isEmpty() ? "the instrument for " + instrument.use() : name;

@@ -37,6 +37,8 @@ class WhatCellsMeanTest {
       delimiter = '|',
       value = {
         "high|is not a number of volts",
+        "500?|is not a unit of test voltage",
+        "500V~|is not a unit of test voltage",
         "500 mA|is not a unit of test voltage",
         "500 VAC|is not a unit of test voltage",
         "0 V|must be above 0",

@@ -145,4 +145,25 @@ class DoubtsTest {
     assertEquals(Optional.of(LocalDate.of(2027, 3, 4)), TestDay.of(readings, Optional.of(early)));
     assertEquals(Optional.of(late), TestDay.of(readings, Optional.of(late)));
   }
+
+  /** A display may be a digit off before anything is blamed for it: common practice, no source. */
+  @Test
+  void joins_above_their_limit_by_less_than_a_digit_are_told() {
+    UnitUnderTest unit =
+        new UnitUnderTest(folder)
+            .wire("W1,J1-1,P1-1")
+            .limit("closed max,50 mΩ")
+            .reads("J1-1", "P1-1", "0.2");
+    Doubt.WithinADigit within = only(unit.check(), Doubt.WithinADigit.class);
+    assertEquals(1, within.count());
+    assertTrue(
+        new UnitUnderTest(folder)
+                .wire("W1,J1-1,P1-1")
+                .limit("closed max,50 mΩ")
+                .reads("J1-1", "P1-1", "0.05")
+                .check()
+                .doubts()
+                .stream()
+                .noneMatch(one -> one.doubt() instanceof Doubt.WithinADigit));
+  }
 }

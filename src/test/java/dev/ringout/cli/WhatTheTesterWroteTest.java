@@ -355,6 +355,14 @@ class WhatTheTesterWroteTest {
         "OK|no",
         "Judgement|n.i.O.",
         "Void|x",
+        "P/F|F",
+        "Fail|x",
+        "Failed|TRUE",
+        "Good|No",
+        "Passed|FALSE",
+        "QA|refused",
+        "Pr\u00fcfergebnis|n.i.O.",
+        "i.O.|nein",
         "Deleted|yes",
         "''|BAD"
       })

@@ -61,6 +61,16 @@ class OwnSideTest {
         + state;
   }
 
+  private static String exchanged(String what, String other, String terminal, String state) {
+    return what
+        + ": would read the same exchanged with "
+        + other
+        + " at "
+        + terminal
+        + ", which a closed contact joins; read it with "
+        + state;
+  }
+
   private static List<String> unproven(CheckResult result) {
     return result.coverage().unproven().stream()
         .map(one -> UnprovenSentences.said(result.circuit(), one))
@@ -99,40 +109,43 @@ class OwnSideTest {
     assertEquals(CheckResult.Verdict.INCOMPLETE, result.verdict());
     assertEquals(
         List.of(
-            "wire W1: would read the same exchanged with W3 at S1-NC, which a closed contact"
-                + " joins; read it with S1=MADE",
-            "wire W3: would read the same exchanged with W1 at S1-COM, which a closed contact"
-                + " joins; read it with S1=MADE"),
+            exchanged("wire W1", "W3", "S1-NC", "S1=MADE"),
+            exchanged("wire W3", "W1", "S1-COM", "S1=MADE")),
         unproven(result));
     CheckResult withOneRead = unit.readsIn("S1=MADE", "P2-1", "S1-COM", "0.1").check();
     assertEquals(List.of(), unproven(withOneRead));
     assertEquals(CheckResult.Verdict.CONFORMS, withOneRead.verdict());
   }
 
+  /** Three may have changed places, which no reading of two of them contradicts. */
   @Test
-  void an_open_from_a_far_end_to_the_others_terminal_shows_that_they_are_not_exchanged() {
-    CheckResult result =
+  void opens_alone_never_show_that_no_ends_have_changed_places() {
+    assertEquals(
+        CheckResult.Verdict.INCOMPLETE,
         limitSwitch()
             .readsIn("S1=MADE", "P2-1", "S1-NC", "OL")
             .readsIn("S1=MADE", "P2-3", "S1-COM", "OL")
-            .check();
-    assertEquals(List.of(), unproven(result));
-    assertEquals(CheckResult.Verdict.CONFORMS, result.verdict());
+            .check()
+            .verdict());
   }
 
   @Test
   void an_open_on_the_far_side_of_another_wire_shows_nothing_of_it() {
     assertEquals(
         List.of(
+            exchanged("wire W1", "W3", "S1-NC", "S1=MADE"),
             sameWithAnEndAt("wire W3", "S1-COM", "S1=MADE"),
             sameWithAnEndAt("wire W4", "S1-NC", "S1=MADE")),
         unproven(withTwoAtTheCommon().readsIn("S1=MADE", "P2-1", "S1-NC", "OL").check()));
   }
 
   @Test
-  void the_other_side_against_the_rest_shows_all_wires_of_this_one() {
+  void the_other_side_against_the_rest_shows_that_no_wire_of_this_one_is_there_alone() {
     assertEquals(
-        List.of(sameWithAnEndAt("wire W3", "S1-COM", "S1=MADE")),
+        List.of(
+            exchanged("wire W1", "W3", "S1-NC", "S1=MADE"),
+            sameWithAnEndAt("wire W3", "S1-COM", "S1=MADE"),
+            exchanged("wire W4", "W3", "S1-NC", "S1=MADE")),
         unproven(withTwoAtTheCommon().readsIn("S1=MADE", "S1-NC", "REST", "OL").check()));
   }
 
@@ -192,6 +205,58 @@ class OwnSideTest {
         List.of("no good reading was made across resistor S1 with S1=MADE"),
         unproven(unit.check()));
     assertEquals(List.of(), unproven(unit.readsIn("S1=MADE", "P2-3", "TB1-4", "470").check()));
+  }
+
+  /** With the lead behind the contact, the switch would take it out of circuit. */
+  @Test
+  void a_resistor_anywhere_in_a_net_that_a_closed_contact_holds_is_read_with_it_open() {
+    UnitUnderTest unit =
+        bothReadWithTheContactOpen()
+            .wire("W4,P2-4,TB1-4")
+            .reads("P2-4", "TB1-4", "0.1")
+            .reads("P2-4", "P2-2", "OL")
+            .part(",P2-1,TB1-4,resistor,470,5,")
+            .reads("P2-1", "TB1-4", "470");
+    assertTrue(
+        unproven(unit.check()).stream().anyMatch(one -> one.startsWith("no good reading")),
+        unproven(unit.check()).toString());
+    assertEquals(List.of(), unproven(unit.readsIn("S1=MADE", "P2-1", "TB1-4", "470").check()));
+  }
+
+  /** Its leads are a relay's own pins: the wires to them are shown on their sides. */
+  @Test
+  void a_winding_between_its_own_pins_is_where_it_is() {
+    UnitUnderTest unit =
+        bothReadWithTheContactOpen()
+            .wire("W4,P2-1,K1-A1")
+            .wire("W5,P2-4,K1-A2")
+            .reads("P2-1", "K1-A1", "0.1")
+            .readsIn("S1=MADE", "P2-1", "K1-A1", "0.1")
+            .reads("P2-4", "K1-A2", "0.1")
+            .reads("P2-4", "P2-2", "OL")
+            .part("K1,A1,A2,winding,470,5,")
+            .reads("P2-1", "P2-4", "470");
+    assertEquals(List.of(), unproven(unit.check()));
+  }
+
+  /** The bridge hangs at the far end of the wire, and is off with it. */
+  @Test
+  void a_contact_seen_open_with_a_wire_lifted_does_not_show_that_nothing_leads_past() {
+    UnitUnderTest unit =
+        new UnitUnderTest(folder)
+            .withoutInsulationTest()
+            .contact("S1,OFF,1,2")
+            .contact("S1,ON,,")
+            .pin("S1,2,")
+            .wire("W1,J1-1,S1-1")
+            .reads("J1-1", "S1-1", "0.1")
+            .reads("S1-1", "S1-2", "0.1")
+            .readsIn("S1=ON", "J1-1", "S1-1", "0.1")
+            .readsIn("S1=ON; W1=LIFTED", "S1-1", "S1-2", "OL");
+    assertEquals(
+        List.of("the contact S1-1/2 of S1: no reading shows it open at ON"),
+        unproven(unit.check()));
+    assertEquals(List.of(), unproven(unit.readsIn("S1=ON", "J1-1", "S1-2", "OL").check()));
   }
 
   /** Each contact opens, and a wire from the first to the last leads around both. */

@@ -126,6 +126,14 @@ class ValueTest {
     assertEquals(ValueVerdict.CANT_TELL, read(unit, "0.00").value());
   }
 
+  /** A spreadsheet drops the noughts at the end. */
+  @Test
+  void the_resolution_that_is_said_is_the_digit_however_few_are_written() {
+    UnitUnderTest unit = new UnitUnderTest(folder).wire("W1,J1-A,P2-1").limit("closed max,50 mΩ");
+    assertEquals(Outcome.CONFORMS, read(unit, "0.2").outcome());
+    assertEquals(Outcome.RESISTIVE, read(unit.job("meter resolution,1,mΩ"), "0.2").outcome());
+  }
+
   @Test
   void without_a_length_the_fixed_limit_stands_and_the_reading_says_so() {
     Judged judged = read(new UnitUnderTest(folder).wire("W1,J1-A,P2-1,20,"), "0.9");

@@ -223,4 +223,15 @@ class ChangedWiresTest {
             .toList();
     assertEquals(List.of("J4", "J30"), order);
   }
+
+  /** A blank State on a sheet means another position then. */
+  @Test
+  void a_switch_whose_positions_stand_in_another_order_has_another_normal_position() {
+    String wires = "Wire,From,To\nW1,J1-1,S1-1\nW2,J1-2,S1-2\n";
+    Harness shut =
+        lists.unit("wires", wires, "switches", "Ref,State,Pin,To Pin\nS1,SHUT,1,2\nS1,OPEN,,\n");
+    Harness open =
+        lists.unit("wires", wires, "switches", "Ref,State,Pin,To Pin\nS1,OPEN,,\nS1,SHUT,1,2\n");
+    assertEquals(List.of("normal position S1 SHUT OPEN"), said(asNamed(shut, open)));
+  }
 }

@@ -135,6 +135,11 @@ final class SmallLists {
     }
 
     @Override
+    public String normalPosition(Change.NormalPosition one) {
+      return String.join(" ", "normal position", one.ref(), one.old(), one.now());
+    }
+
+    @Override
     public String ofPart(Change.OfPart one) {
       return (one.added() ? "part " : "no part ") + one.part().ref() + " " + one.part().kind();
     }

@@ -46,7 +46,8 @@ class EveryDoubtTest {
           new Doubt.TesterIsInspector("A. Ruiz"),
           new Doubt.NoInspector("s.xlsx"),
           new Doubt.NoTester("s.xlsx"),
-          new Doubt.BeyondRange(Reading.Kind.INSULATION, 2, CELL, 1e9));
+          new Doubt.BeyondRange(Reading.Kind.INSULATION, 2, CELL, 1e9),
+          new Doubt.WithinADigit(2, CELL));
 
   private static List<Doubt.Raised> raised() {
     return EVERY.stream().map(one -> new Doubt.Raised(one, true)).toList();
