@@ -69,6 +69,15 @@ class CorrectionsTest {
   }
 
   @Test
+  void every_open_point_of_a_cell_with_several_is_read_as_the_user_says() throws IOException {
+    Run run =
+        imported(NET.replace("F1.1", "F1.?"), "--read-as", "F1.?=F1.1", "--read-as", "K1.?=K1.A1");
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.err().contains("\"F1.?\" read as \"F1.1\""), run.err());
+    assertTrue(run.err().contains("\"K1.?\" read as \"K1.A1\""), run.err());
+  }
+
+  @Test
   void rows_that_are_left_out_are_counted_as_skipped_and_their_cells_as_not_used()
       throws IOException {
     Run run = imported(OPEN_CELLS, "--leave-out", "3-5,6", "--leave-out", "7");

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Gives a terminal to every end that the list names by its item alone. A splice, stud or post is
@@ -21,6 +22,15 @@ import java.util.Set;
  * is not known.
  */
 final class Terminals {
+  /** {@code PSU +5V}: a terminal that is called by what it supplies. */
+  private static final Pattern SUPPLY =
+      Pattern.compile("(?:.*\\s)?(?:\\+\\d{1,2}(?:[.,]\\d)? ?V(?: ?DC)?|V(?:CC|DD|SS))");
+
+  /** What tells one rail of a supply from the other, as in {@code Top + rail}, {@code 5V rail}. */
+  private static final Pattern POLE =
+      Pattern.compile(
+          "(?i).*(?:[+\u2212]|(?:^|[\\s(])-(?:[\\s)]|$)|\\d ?V\\b|\\dV\\d|\\bV(?:CC|DD|SS|IN)?\\b).*");
+
   private final Words words;
   private final ImportOptions options;
   private final ListFindings findings;
@@ -59,7 +69,9 @@ final class Terminals {
   private boolean isOnePoint(String item) {
     return options.isOnePoint(item)
         || words.mentions("joint", item)
-        || Ends.isDesignatorOfJoint(item);
+        || Ends.isDesignatorOfJoint(item)
+        || SUPPLY.matcher(item).matches()
+        || (words.mentions("rail", item) && POLE.matcher(item).matches());
   }
 
   void report() {

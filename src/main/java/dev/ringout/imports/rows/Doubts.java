@@ -44,9 +44,10 @@ final class Doubts {
   /** Greek and Cyrillic letters look like Latin ones. */
   private static final Pattern LOOK_ALIKE = Pattern.compile(".*[\u0370-\u03ff\u0400-\u04ff].*");
 
-  /** {@code R1 100 kΩ}: the value of a part, in units that are written with Greek letters. */
-  private static final Pattern VALUE_BEHIND =
-      Pattern.compile("(?<=\\S)\\s\\d{1,4}(?:[.,]\\d{1,3})?\\s?(?:[kKMGm]?\u03a9|\u03bc[AFHV])$");
+  /** {@code 330 Ω resistor}: the value of a part, in units that are written with Greek letters. */
+  private static final Pattern VALUE =
+      Pattern.compile(
+          "(?<![\\p{L}\\d.,])\\d{1,4}(?:[.,]\\d{1,3})?\\s?(?:[kKMGm]?\u03a9|\u03bc[AFHV])(?![\\p{L}\\d])");
 
   /** Pins that are called by what they supply: {@code GND}, {@code VCC}, {@code 5V}. */
   private static final Pattern SUPPLY_PIN =
@@ -147,7 +148,11 @@ final class Doubts {
   private static final Pattern IN_BRACKETS = Pattern.compile("\\(([^()]{1,60})\\)");
 
   private static final Pattern MORE =
-      Pattern.compile("\\S;\\s*\\S|\\S\\s\\+\\s\\S|->|\u2192|\\s(?:via|\u00fcber|par)\\s");
+      Pattern.compile("\\S;\\s*\\S|\\S\\s\\+\\s[^\\s(]|->|\u2192|\\s(?:via|\u00fcber|par)\\s");
+
+  /** {@code VIN board + COM relay}: two points in words. */
+  private static final Pattern TWO_IN_WORDS =
+      Pattern.compile("\\S+ [^+]*[^\\s+] \\+ [^\\s+(]+ [^+]*\\S");
 
   private static final Pattern CODE = Pattern.compile("[A-Z]{1,3}|[-+]");
 
@@ -427,7 +432,7 @@ final class Doubts {
         || isOfTwoByStroke(text, column)
         || isUnusual(DASHED_ITEM, text, column)
         || isUnusual(DASHED_RANGE, text, column)
-        || isUnusual(LOOK_ALIKE, VALUE_BEHIND.matcher(text).replaceFirst(""), column)
+        || isUnusual(LOOK_ALIKE, VALUE.matcher(text).replaceAll(""), column)
         || POINT_RANGE.matcher(text).matches()
         || isUnusual(NUMBERS, text, column)
         || isRangeOfNames(text, column)
@@ -815,8 +820,8 @@ final class Doubts {
   /** {@code U6 B2 + R1}, {@code IMU pin 13 via R3}: more than an end, and read as one. */
   private boolean tellsMoreThanOne(String text, ListColumn column) {
     return !column.role().isPinOfEnd()
-        && CellText.hasDigit(text)
-        && MORE.matcher(text).find()
+        && ((CellText.hasDigit(text) && MORE.matcher(text).find())
+            || (TWO_IN_WORDS.matcher(text).matches() && !words.mentions("rail", text)))
         && !ends.isPoleInWords(text)
         && ends.parseAll(text, column.grammar()).size() < 2;
   }
