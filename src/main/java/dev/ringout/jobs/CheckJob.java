@@ -75,14 +75,16 @@ public final class CheckJob {
 
   /** What people said of a unit of the store: its readings may be good, and the unit not. */
   private static void tellNotes(List<Path> readings, Inputs inputs) {
-    for (Noted.Words note : inputs.history(readings).notes()) {
-      inputs
-          .problems()
-          .warning(
-              Place.of(inputs.shownName(readings.get(0))),
-              Text.of(
-                  "noted by %s, %s: \"%s\"",
-                  note.who(), NotedWords.when(note.at()), Text.visibleInOneLine(note.text())));
+    for (Path named : readings) {
+      for (Noted.Words note : inputs.history(List.of(named)).notes()) {
+        inputs
+            .problems()
+            .warning(
+                Place.of(inputs.shownName(named)),
+                Text.of(
+                    "noted by %s, %s: \"%s\"",
+                    note.who(), NotedWords.when(note.at()), Text.visibleInOneLine(note.text())));
+      }
     }
   }
 

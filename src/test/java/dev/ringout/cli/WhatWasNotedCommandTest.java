@@ -108,6 +108,8 @@ class WhatWasNotedCommandTest {
     assertTrue(run.err().contains("wires checked by eye\""), run.err());
     assertFalse(run.err().contains("\u001B"), run.err());
     assertEquals("", Run.of("check", list, sheet).err());
+    String beside = at("check", list, sheet, "unit:0418").err();
+    assertTrue(beside.startsWith("warning: unit:0418: noted by"), beside);
   }
 
   @Test
