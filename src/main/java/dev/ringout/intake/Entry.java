@@ -44,6 +44,17 @@ final class Entry {
     return false;
   }
 
+  /** Whether no other column that is understood holds something. */
+  boolean hasOnly(String column) {
+    int only = table.columnOf(column);
+    for (int other : table.knownColumns()) {
+      if ((other == only) == row.cell(other).isBlank()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** The row's number, counted from 1. */
   int number() {
     return row.number();

@@ -240,6 +240,13 @@ public final class ReadingsReader {
       bar(entry);
       return;
     }
+    if (entry.hasOnly(RowSides.STEP.name())) {
+      entry.error(
+          RowSides.STEP.name(),
+          "nothing else stands in this row; a value belongs in the column Reading, beside its points",
+          "");
+      return;
+    }
     String by = shared(entry.text(BY.name()));
     String note = shared(note(entry));
     Optional<Side> from = sides.from(entry);

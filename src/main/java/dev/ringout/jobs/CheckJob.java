@@ -2,11 +2,15 @@ package dev.ringout.jobs;
 
 import dev.ringout.check.CheckResult;
 import dev.ringout.jobs.WrongRequest.Part;
+import dev.ringout.readings.Noted;
 import dev.ringout.readings.ReadingSet;
+import dev.ringout.source.Place;
 import dev.ringout.source.Problem;
 import dev.ringout.source.Problems;
 import dev.ringout.source.Severity;
 import dev.ringout.standards.Tables;
+import dev.ringout.units.Text;
+import dev.ringout.words.NotedWords;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.Collections;
@@ -65,7 +69,23 @@ public final class CheckJob {
     if (hasErrorsBeside(unit.readings().unread(), inputs.problems())) {
       return Answer.refused(inputs);
     }
+    tellNotes(request.unit().readings(), inputs);
     return WrongRequest.answer(() -> checked(request, unit, others, inputs), inputs);
+  }
+
+  /** What people said of a unit of the store: its readings may be good, and the unit not. */
+  private static void tellNotes(List<Path> readings, Inputs inputs) {
+    for (Path named : readings) {
+      for (Noted.Words note : inputs.history(List.of(named)).notes()) {
+        inputs
+            .problems()
+            .warning(
+                Place.of(inputs.shownName(named)),
+                Text.of(
+                    "noted by %s, %s: \"%s\"",
+                    note.who(), NotedWords.when(note.at()), Text.visibleInOneLine(note.text())));
+      }
+    }
   }
 
   private static CheckResult checked(

@@ -34,6 +34,12 @@ public final class FacePicture {
   /** Of the pitch; neighbours don't touch. */
   private static final double RADIUS = 0.44;
 
+  /** Of the pitch above a cavity's middle: how far down a mark goes. */
+  private static final double MARK_ENDS = 0.18;
+
+  /** Of the pitch: how far down the names in a marked cavity stand. */
+  private static final double UNDER_MARK = 0.07;
+
   private static final double LEAST_LETTER_MM = 1.6;
   private static final double LETTER_WIDTH = 0.58;
 
@@ -198,26 +204,33 @@ public final class FacePicture {
         wires.size() > 1
             ? wires.get(0) + " +" + (wires.size() - 1)
             : wires.isEmpty() ? "" : wires.get(0);
-    double small =
-        Math.min(0.22 * pitch, 1.75 * radius / (LETTER_WIDTH * Math.max(1, name.length())));
+    String mark = marks.getOrDefault(pin, "");
+    double low = mark.isEmpty() ? 0 : UNDER_MARK * pitch;
+    double across = (mark.isEmpty() ? 1.75 : 1.4) * radius;
+    double small = Math.min(0.22 * pitch, across / (LETTER_WIDTH * Math.max(1, name.length())));
     boolean named = !name.isEmpty() && small >= LEAST_LETTER_MM;
-    mark(marks.getOrDefault(pin, ""), x + 0.72 * radius, y - 0.72 * radius);
-    svg.boldText(x, named ? y - 0.1 * letter : y + 0.36 * letter, letter, "middle", pin);
+    mark(mark, x, y);
+    svg.boldText(x, low + (named ? y - 0.1 * letter : y + 0.36 * letter), letter, "middle", pin);
     if (named) {
-      svg.text(x, y + 0.95 * small + 0.1 * letter, small, "middle", name);
+      svg.text(x, low + y + 0.95 * small + 0.1 * letter, small, "middle", name);
     }
   }
 
-  /** A black lozenge with white letters, on the rim of its cavity. */
+  /**
+   * The upper part of a cavity in black, with white letters: what stands out of a ring touches the
+   * next one.
+   */
   private void mark(String mark, double x, double y) {
     if (mark.isEmpty()) {
       return;
     }
-    double half = Math.max(1.7, 0.26 * pitch);
+    double radius = RADIUS * pitch;
+    double chord = MARK_ENDS * pitch;
+    double half = Math.sqrt(radius * radius - chord * chord);
     svg.add(
-        "<path d=\"M%.2f %.2f L%.2f %.2f L%.2f %.2f L%.2f %.2f Z\"/>",
-        x, y - half, x + half, y, x, y + half, x - half, y);
-    double letter = 1.1 * half / Math.max(1, 0.6 * mark.length());
-    svg.whiteText(x, y + 0.36 * letter, letter, mark);
+        "<path d=\"M%.2f %.2f A%.2f %.2f 0 0 1 %.2f %.2f Z\"/>",
+        x - half, y - chord, radius, radius, x + half, y - chord);
+    double letter = Math.min(0.25 * pitch, 1.2 * half / (LETTER_WIDTH * mark.length()));
+    svg.whiteText(x, y - (radius + chord) / 2 + 0.36 * letter, letter, mark);
   }
 }

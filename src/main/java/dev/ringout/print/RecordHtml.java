@@ -46,7 +46,7 @@ public final class RecordHtml {
       th { border-bottom: 0.5mm solid #000; text-align: left; padding: 0.8mm 1.2mm; vertical-align: bottom; }
       td { border-bottom: 0.2mm solid #888; padding: 0.8mm 1.2mm; vertical-align: top; }
       td.short { white-space: nowrap; }
-      td.pairs { width: 38mm; }
+      th.pairs { white-space: nowrap; width: 1%; vertical-align: top; border-bottom: 0.2mm solid #888; }
       tr.fails td { background: #ddd; border-bottom: 0.5mm solid #000; }
       figure { margin: 3mm 0; page-break-inside: avoid; }
       svg { display: inline-block; margin: 0 2mm 1mm 0; }

@@ -21,6 +21,14 @@ public record UnitHistory(List<Noted> noted, List<String> ledSheets, List<Intege
     underWay = List.copyOf(underWay);
   }
 
+  /** What people said of it in words. */
+  public List<Noted.Words> notes() {
+    return noted.stream()
+        .filter(Noted.Words.class::isInstance)
+        .map(Noted.Words.class::cast)
+        .toList();
+  }
+
   /** Whether a cell is of a test that was led at a bench. */
   public boolean isLed(Place cell) {
     return ledSheets.stream()

@@ -16,6 +16,9 @@ import java.util.List;
 
 /** Many units side by side as a page on a terminal. */
 public final class LotText {
+  /** What a line has before its bar. */
+  private static final int BESIDE_BAR = 46;
+
   private static final int MOST_UNITS = 60;
   private static final int MOST_OUTSTANDING = 20;
   private static final int MOST_COUNTED = 8;
@@ -132,9 +135,10 @@ public final class LotText {
     for (ByFactor by : lot.factors()) {
       page.paragraph("  ", "By " + by.factor().word() + ". " + LotWords.factor(by));
       for (ByFactor.Group group : by.groups()) {
-        page.line(
+        page.paragraph(
+            "    ",
             Text.of(
-                "    %-24s %9s, %d with faults, %s",
+                "%-24s %9s, %d with faults, %s",
                 name(group.name()),
                 Numbers.count(group.units(), "unit"),
                 group.faulty(),
@@ -149,6 +153,7 @@ public final class LotText {
     }
     page.heading(heading);
     int most = counted.get(0).faults();
+    int longest = Math.min(30, page.width() - BESIDE_BAR);
     for (Counted one : counted.subList(0, Math.min(MOST_COUNTED, counted.size()))) {
       page.line(
           Text.of(
@@ -156,7 +161,7 @@ public final class LotText {
               name(one.name()),
               one.faults(),
               Numbers.count(one.units(), "unit"),
-              "#".repeat(Math.max(1, one.faults() * 30 / most))));
+              "#".repeat(Math.max(1, one.faults() * longest / most))));
     }
     if (counted.size() > MOST_COUNTED) {
       page.paragraph("  ", Text.of("and %d more", counted.size() - MOST_COUNTED));

@@ -9,8 +9,8 @@ import dev.ringout.plan.TestPlan;
 import dev.ringout.readings.Reading;
 import dev.ringout.text.Page.Style;
 import dev.ringout.units.Numbers;
-import dev.ringout.units.Ohms;
 import dev.ringout.units.Text;
+import dev.ringout.words.LimitWords;
 import dev.ringout.words.PlanNotes;
 import dev.ringout.words.Sentences;
 import dev.ringout.words.UnitTitle;
@@ -22,6 +22,9 @@ import java.util.Map;
 /** A plan as a page: what it takes, what to know first, and every step. */
 public final class PlanText {
   private static final int FEW = 3;
+
+  /** What a line has beside its points: number, blanks, and most limits. */
+  private static final int BESIDE_POINTS = 26;
 
   private PlanText() {}
 
@@ -48,7 +51,7 @@ public final class PlanText {
       page.paragraph(Text.of("  %-13s ", note.topic()), note.text());
     }
     page.heading("Steps");
-    plan.steps().forEach(step -> page.line(line(plan, step)));
+    steps(plan, page);
     return page.toString();
   }
 
@@ -83,14 +86,27 @@ public final class PlanText {
     };
   }
 
-  private static String line(TestPlan plan, Step step) {
+  /** The limits in a column of their own, as near as the points of most steps let them be. */
+  private static void steps(TestPlan plan, Page page) {
+    int longest = page.width() - BESIDE_POINTS;
+    int wide =
+        plan.steps().stream()
+            .mapToInt(step -> points(plan, step).length())
+            .filter(length -> length <= longest)
+            .max()
+            .orElse(0);
+    for (Step step : plan.steps()) {
+      String points = points(plan, step);
+      page.paragraph(
+          Text.of("  %4d  ", step.number()),
+          points + " ".repeat(Math.max(0, wide - points.length())) + "  " + limit(step));
+    }
+  }
+
+  private static String points(TestPlan plan, Step step) {
     String to = step.probing().toRest() ? "REST" : side(plan.circuit(), step.probing().to());
     String state = step.probing().state().isNormal() ? "" : " (" + step.probing().state() + ")";
-    return Text.of(
-        "  %4d  %-36s  %s",
-        step.number(),
-        side(plan.circuit(), step.probing().from()) + " to " + to + state,
-        limit(step));
+    return side(plan.circuit(), step.probing().from()) + " to " + to + state;
   }
 
   /** The points of a side, or the first of very many: the sheet has them all. */
@@ -101,19 +117,13 @@ public final class PlanText {
   }
 
   private static String limit(Step step) {
-    if (step.kind() == Reading.Kind.INSULATION) {
-      return Text.of(
-          "%.0f V, at least %s", step.volts().orElse(0), Ohms.text(step.minOhms().orElse(0)));
-    }
-    if (step.expected().isApart()) {
-      return "open";
-    }
-    if (step.maxOhms().isEmpty()) {
-      return "at least " + Ohms.text(step.minOhms().orElse(0));
-    }
-    String most = Ohms.text(step.maxOhms().getAsDouble());
-    return step.minOhms().isPresent()
-        ? Ohms.text(step.minOhms().getAsDouble()) + " to " + most
-        : "at most " + most;
+    String limit =
+        step.expected().isApart() && step.kind() == Reading.Kind.CONTINUITY
+            ? "open"
+            : LimitWords.of(step.minOhms(), step.maxOhms());
+    return (step.volts().isPresent()
+            ? Text.of("%.0f V, %s", step.volts().getAsDouble(), limit)
+            : limit)
+        .replace(' ', Page.UNBROKEN);
   }
 }

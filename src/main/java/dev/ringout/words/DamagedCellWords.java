@@ -9,13 +9,13 @@ final class DamagedCellWords implements DamagedCell.Cases<OddityWords> {
   @Override
   public OddityWords madeBoolean(DamagedCell.MadeBoolean odd) {
     return OddityWords.of(
-        "the spreadsheet has made " + odd.value() + " of this cell", odd.value().substring(0, 1));
+        "the spreadsheet changed this cell to " + odd.value(), odd.value().substring(0, 1));
   }
 
   @Override
   public OddityWords saysBoolean(DamagedCell.SaysBoolean odd) {
     return OddityWords.of(
-        "the cell says " + odd.value() + ", which a spreadsheet makes of a letter",
+        "the cell says " + odd.value() + "; a spreadsheet may have changed a letter to it",
         odd.value().substring(0, 1));
   }
 
@@ -41,14 +41,14 @@ final class DamagedCellWords implements DamagedCell.Cases<OddityWords> {
   @Override
   public OddityWords madeTime(DamagedCell.MadeTime odd) {
     return OddityWords.of(
-        "the spreadsheet has made a time of this cell (" + odd.value() + ")",
+        "the spreadsheet changed this cell to a time (" + odd.value() + ")",
         either(odd.candidates()));
   }
 
   @Override
   public OddityWords madeDate(DamagedCell.MadeDate odd) {
     return OddityWords.of(
-        "the spreadsheet has changed this cell to a date ("
+        "the spreadsheet changed this cell to a date ("
             + odd.value()
             + ")"
             + beside(odd.neighbours()),
@@ -114,7 +114,7 @@ final class DamagedCellWords implements DamagedCell.Cases<OddityWords> {
     return OddityWords.of(
         "the number "
             + odd.number()
-            + " goes on from its neighbours by the same step, as a fill handle makes it",
+            + " continues its neighbours by the same step, as dragging a cell down does",
         either(odd.candidates()));
   }
 

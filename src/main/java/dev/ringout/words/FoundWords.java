@@ -66,7 +66,7 @@ public final class FoundWords {
     String net = found.sameNet() ? " The net is the same either way, but it is not as drawn." : "";
     String who =
         found.slip() == FoundWire.Slip.NEIGHBOUR || found.slip() == FoundWire.Slip.LOOK_ALIKE
-            ? "Look who sits where it belongs: the two may be crossed, or the whole run shifted."
+            ? "Look which wire sits in its place: the two may be crossed, or the whole run shifted."
             : "Read the sleeve at both ends, and ring the wire out.";
     return who + " Tag it as found before it is moved." + net;
   }

@@ -74,8 +74,8 @@ public final class ImportWords {
       case BOOLEAN -> "TRUE or FALSE that was a letter";
       case ERROR_VALUE -> "an error value";
       case NO_RESULT -> "a formula without a result";
-      case FILL_DRAG -> "a series that a fill handle made";
-      case CASE_TWIN -> "two spellings that differ in case alone";
+      case FILL_DRAG -> "a series made by dragging a cell down";
+      case CASE_TWIN -> "two spellings that differ only in capital and small letters";
       case HIDDEN -> "hidden rows, columns or sheets";
       case FILTERED -> "a filtered view";
       case STRUCK -> "struck-through text";
@@ -105,13 +105,13 @@ public final class ImportWords {
       case ALIAS -> "two names for one point or item";
       case CODE -> "a code without a meaning";
       case HEADER -> "two values for a fact of the header";
-      case HEADING -> "headings that are not plain";
+      case HEADING -> "headings that are not clear";
       case NO_WIRES -> "a sheet without wires";
-      case NOT_USED -> "cells of which nothing is made";
+      case NOT_USED -> "cells that are not used";
       case IN_DOUBT -> "what the list itself leaves open";
       case UNDECIDED -> "a table that can be read in several ways";
       case REFERENCE -> "a reference that leads nowhere";
-      case MODULES -> "modules of which a unit has some";
+      case MODULES -> "modules, of which a unit has only some";
       case PARTS -> "parts that are not read";
     };
   }

@@ -74,7 +74,7 @@ final class KblOddityWords implements KblOddity.Cases<OddityWords> {
   public OddityWords cavityOfOtherItem(KblOddity.CavityOfOtherItem odd) {
     return OddityWords.of(
         Text.of(
-            "%s is one of %s, and contacts the cavity %s of %s; which is meant is not clear",
+            "%s is one of %s, and contacts the cavity %s of %s; it is not clear which is meant",
             element("Contact_points", odd.id()), odd.item(), odd.cavity(), odd.other()));
   }
 
@@ -82,7 +82,7 @@ final class KblOddityWords implements KblOddity.Cases<OddityWords> {
   public OddityWords itemsOfOneName(KblOddity.ItemsOfOneName odd) {
     return OddityWords.of(
         Text.of(
-            "two items are called %s (%s and %s), and both have wires; which is meant is not clear",
+            "two items are called %s (%s and %s), and both have wires; it is not clear which is meant",
             odd.item(), odd.otherId(), odd.id()),
         "--module, where they are variants of one another");
   }
@@ -155,7 +155,7 @@ final class KblOddityWords implements KblOddity.Cases<OddityWords> {
   public OddityWords notConnected(KblOddity.NotConnected odd) {
     return OddityWords.of(
         Text.of(
-            "%s in no connection, so where they go is not told: %s",
+            "%s in no connection, so it is not known where they go: %s",
             Numbers.count(odd.wires(), "wire"), few(odd.first(), odd.wires())));
   }
 
@@ -163,7 +163,7 @@ final class KblOddityWords implements KblOddity.Cases<OddityWords> {
   public OddityWords allModules(KblOddity.AllModules odd) {
     return OddityWords.of(
         Text.of(
-            "the file holds %d modules, and all were read together: a unit has some of them",
+            "the file holds %d modules, and all were read together: a unit has only some of them",
             odd.modules()),
         "--module " + odd.first().get(0) + " (they are " + few(odd.first(), odd.modules()) + ")");
   }

@@ -249,7 +249,7 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords goesOn(RowOddity.GoesOn odd) {
-    return OddityWords.of("goes on from " + odd.from() + " above, since no near end is given");
+    return OddityWords.of("no near end is given: goes on from " + odd.from() + " above");
   }
 
   @Override
@@ -282,14 +282,14 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
     return OddityWords.of(
         "the row begins with "
             + odd.sign()
-            + ", as rows do that are taken out: delete the row, or the sign");
+            + ", like a row that was taken out: delete the row, or the sign");
   }
 
   @Override
   public OddityWords partedNumber(RowOddity.PartedNumber odd) {
     return OddityWords.of(
         odd.number()
-            + " may be one number whose comma has parted it, and what stands behind it is moved:"
+            + " may be one number that its comma split in two, so that all behind it moved by a column:"
             + " put such numbers in quotes, or write them with a point");
   }
 
@@ -322,17 +322,17 @@ final class RowOddityWords implements RowOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords pointWithoutNet(RowOddity.PointWithoutNet odd) {
-    return OddityWords.of("no net is told of " + odd.point() + "; it is listed without a wire");
+    return OddityWords.of("no net is given for " + odd.point() + "; it is listed without a wire");
   }
 
   @Override
   public OddityWords bridgedByMarks(RowOddity.BridgedByMarks odd) {
-    return OddityWords.of("the marks of bridges are taken to join " + odd.terminals());
+    return OddityWords.of("the marks of bridges are read as joining " + odd.terminals());
   }
 
   @Override
   public OddityWords severalWires(RowOddity.SeveralWires odd) {
-    return OddityWords.of("the row counts " + odd.count() + " and is read as one wire");
+    return OddityWords.of("the row gives a count of " + odd.count() + " and is read as one wire");
   }
 
   @Override

@@ -37,8 +37,8 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
     return OddityWords.of(
         Numbers.count(odd.cells(), "cell")
             + (odd.cells() == 1 ? " names a point" : " name points")
-            + " and nothing is made of "
-            + (odd.cells() == 1 ? "it: " : "them: ")
+            + " and "
+            + (odd.cells() == 1 ? "is not used: " : "are not used: ")
             + String.join(", ", odd.places())
             + (more > 0 ? " and " + more + " more" : ""));
   }
@@ -100,7 +100,7 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
   public OddityWords headerDiffers(SheetOddity.HeaderDiffers odd) {
     return OddityWords.of(
         Text.of(
-            "a second %s, \"%s\"; taken is \"%s\"%s",
+            "a second %s, \"%s\"; \"%s\" is used%s",
             odd.fact(),
             odd.other(),
             odd.taken(),
@@ -131,7 +131,7 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
   @Override
   public OddityWords nothingCorrected(SheetOddity.NothingCorrected odd) {
     return OddityWords.of(
-        "nothing in the list is \"" + odd.value() + "\", which --" + odd.option() + " names");
+        "\"" + odd.value() + "\", which --" + odd.option() + " names, is not in the list");
   }
 
   @Override
@@ -190,7 +190,7 @@ final class SheetOddityWords implements SheetOddity.Cases<OddityWords> {
   @Override
   public OddityWords columnsGuessed(SheetOddity.ColumnsGuessed odd) {
     return OddityWords.of(
-        "taken for ends by their cells, for no heading says so: "
+        "no heading says so, but these columns look like ends: "
             + String.join(", ", odd.columns())
             + "; --column says what each is");
   }

@@ -201,7 +201,8 @@ final class WiringOddityWords implements WiringOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords contactsOfTwoCases(WiringOddity.ContactsOfTwoCases odd) {
-    return OddityWords.of(String.join(" and ", odd.points()) + " are two contacts, by case alone");
+    return OddityWords.of(
+        String.join(" and ", odd.points()) + " are two contacts: a capital is not a small letter");
   }
 
   @Override
@@ -248,7 +249,7 @@ final class WiringOddityWords implements WiringOddity.Cases<OddityWords> {
 
   @Override
   public OddityWords pinElsewhere(WiringOddity.PinElsewhere odd) {
-    return OddityWords.of(odd.item() + " is named without a pin here, with one elsewhere");
+    return OddityWords.of(odd.item() + " has no pin here, and has one elsewhere");
   }
 
   @Override

@@ -11,7 +11,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -136,6 +138,27 @@ class DocumentationTest {
       }
     }
     assertEquals(Set.of(), gone);
+  }
+
+  @Test
+  void a_test_that_a_page_names_is_there() throws IOException {
+    String page = Files.readString(Path.of("docs/explanation/robustness.md"));
+    Matcher named = Pattern.compile("`(\\w+(?:Test|IT))(?:\\.(\\w+))?`").matcher(page);
+    Map<String, String> sources = new HashMap<>();
+    try (Stream<Path> files = Files.walk(Path.of("src/test/java"))) {
+      for (Path file : files.filter(one -> one.toString().endsWith(".java")).toList()) {
+        String name = file.getFileName().toString().replace(".java", "");
+        sources.merge(name, Files.readString(file), String::concat);
+      }
+    }
+    Set<String> missing = new TreeSet<>();
+    while (named.find()) {
+      String method = named.group(2) == null ? "class " + named.group(1) : named.group(2) + "(";
+      if (!sources.getOrDefault(named.group(1), "").contains(method)) {
+        missing.add(named.group());
+      }
+    }
+    assertEquals(Set.of(), missing);
   }
 
   @Test

@@ -144,7 +144,7 @@ class HeaderOfAListTest {
   void two_revisions_of_one_list_are_said() throws Exception {
     Run run = Run.of("import", list("Rev: C\n\n", "\nRev: D\n"));
     assertTrue(
-        run.err().contains("a second revision, \"D\"; taken is \"C\", or say --revision \"D\""),
+        run.err().contains("a second revision, \"D\"; \"C\" is used, or say --revision \"D\""),
         run.err());
   }
 

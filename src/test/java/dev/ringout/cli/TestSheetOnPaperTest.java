@@ -325,6 +325,26 @@ class TestSheetOnPaperTest {
     assertTrue(run.err().replaceAll("\\s+", " ").contains("use another row"), run.err());
   }
 
+  /** Typed over the words of the bar, a value stands in the column Step. */
+  @Test
+  void a_reading_written_over_a_bar_is_not_left_out_in_silence() throws IOException {
+    Path sheet = Files.createDirectories(folder.resolve("over"));
+    for (String typed : List.of("0.2", "314", "OL")) {
+      Files.writeString(
+          sheet.resolve("continuity.csv"),
+          "Step,From,To,Reading\n" + typed + ",,,\n1,J1-A,TB1-1,0.03\n");
+      Run run = Run.of("check", BRIDGE, sheet);
+      assertEquals(65, run.code());
+      String said = run.err().replaceAll("\\s+", " ");
+      assertTrue(
+          said.contains(
+              "(Step): step "
+                  + typed
+                  + ": nothing else stands in this row; a value belongs in the column Reading"),
+          said);
+    }
+  }
+
   @Test
   void what_is_written_into_any_other_column_of_a_bar_is_seen_too() throws IOException {
     for (String column : List.of("Limit", "Unit", "By", "Time", "Note", "Least (Ω)", "Most (Ω)")) {

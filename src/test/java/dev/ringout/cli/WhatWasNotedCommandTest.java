@@ -98,6 +98,21 @@ class WhatWasNotedCommandTest {
   }
 
   @Test
+  void a_note_is_told_where_the_unit_is_checked_and_changes_no_verdict() {
+    assertEquals("", at("check", "unit:0418").err());
+    note("lid missing, \u001B[2Jwires checked by eye");
+    Run run = at("check", "unit:0418");
+    assertEquals(0, run.code());
+    assertTrue(run.out().startsWith("CONFORMS."), run.out());
+    assertTrue(run.err().startsWith("warning: unit:0418: noted by R. Adeyemi, 20"), run.err());
+    assertTrue(run.err().contains("wires checked by eye\""), run.err());
+    assertFalse(run.err().contains("\u001B"), run.err());
+    assertEquals("", Run.of("check", list, sheet).err());
+    String beside = at("check", list, sheet, "unit:0418").err();
+    assertTrue(beside.startsWith("warning: unit:0418: noted by"), beside);
+  }
+
+  @Test
   void all_that_was_said_stands_in_the_record_and_changes_no_verdict() throws Exception {
     int before = at("report", "unit:0418", "-o", folder.resolve("before.html")).code();
     note("lid missing");

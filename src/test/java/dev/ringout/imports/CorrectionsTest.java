@@ -114,7 +114,7 @@ class CorrectionsTest {
     for (String[] option : new String[][] {{"--read-as", "P9-?=P9-1"}, {"--leave-out", "40"}}) {
       Run run = imported(OPEN_CELLS, option[0], option[1], "-o", out.toString());
       assertEquals(65, run.code(), run.out());
-      assertTrue(run.err().contains("nothing in the list is"), run.err());
+      assertTrue(run.err().contains("names, is not in the list"), run.err());
       assertFalse(Files.exists(out), "written all the same");
     }
   }

@@ -60,6 +60,42 @@ class MarkedFaceTest {
     assertTrue(drawing.contains("J1  WIRING SIDE") && drawing.contains("J1  MATING SIDE"));
   }
 
+  /** Seven cavities as near to each other as they can be: none has a side that is free. */
+  @Test
+  void a_mark_stays_in_its_cavity_and_covers_no_name() {
+    List<Spot> spots = new ArrayList<>(List.of(new Spot("A", 0, 0)));
+    for (int i = 0; i < 6; i++) {
+      spots.add(new Spot("" + i, 5 * Math.cos(i * Math.PI / 3), 5 * Math.sin(i * Math.PI / 3)));
+    }
+    Face face = new Face(spots, true, "the test", List.of());
+    String drawing = FacePicture.of(sheet(), face, Map.of("A", "12"), PAGE_MM);
+    Matcher ring =
+        Pattern.compile("cx=\"([0-9.]+)\" cy=\"([0-9.]+)\" r=\"([0-9.]+)\"[^>]*\"0.6\"")
+            .matcher(drawing);
+    Matcher mark =
+        Pattern.compile(
+                "<path d=\"M([0-9.]+) ([0-9.]+) A([0-9.]+) [0-9.]+ 0 0 1 ([0-9.]+) ([0-9.]+) Z\"/>")
+            .matcher(drawing);
+    Matcher name =
+        Pattern.compile(" y=\"([0-9.]+)\" font-size=\"([0-9.]+)\"[^>]*>A</text>").matcher(drawing);
+    for (int side = 0; side < 2; side++) {
+      assertTrue(ring.find() && mark.find() && name.find());
+      double x = number(ring, 1);
+      double y = number(ring, 2);
+      double radius = number(ring, 3);
+      assertEquals(radius, number(mark, 3), 0.01);
+      assertEquals(radius, Math.hypot(number(mark, 1) - x, number(mark, 2) - y), 0.02);
+      assertEquals(radius, Math.hypot(number(mark, 4) - x, number(mark, 5) - y), 0.02);
+      double top = number(name, 1) - 0.73 * number(name, 2);
+      assertTrue(number(mark, 2) <= top + 0.05, "the mark ends above the name");
+    }
+    assertEquals(2, count(drawing, ">12</text>"));
+  }
+
+  private static double number(Matcher found, int group) {
+    return Double.parseDouble(found.group(group));
+  }
+
   @Test
   void without_marks_none_is_drawn() {
     assertFalse(FacePicture.of(sheet(), FACE, PAGE_MM).contains("fill=\"#fff\""));

@@ -10,6 +10,7 @@ import com.github.miachm.sods.Style;
 import dev.ringout.source.Problems;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -67,6 +68,11 @@ class WorkbooksTest {
         TabularFile.open(SAVED.resolve("three-sheets.xls"), "sheets", new Problems())) {
       assertEquals(
           List.of("Continuity", "Job", "Header"), file.sheets().stream().map(Sheet::name).toList());
+      for (Sheet sheet : file.sheets()) {
+        List<Row> rows = new ArrayList<>();
+        sheet.forEachRow(rows::add);
+        assertFalse(rows.isEmpty(), sheet.name());
+      }
     }
   }
 
