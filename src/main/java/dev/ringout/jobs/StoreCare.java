@@ -27,15 +27,19 @@ public final class StoreCare {
    * What a copy came to.
    *
    * @param copy what was copied
+   * @param isComplete whether nothing is left to copy: the other may have more
    * @param from all chains of the one
    * @param to all chains of the other
    */
-  public record Copied(Stores.Copy copy, StoreState from, StoreState to) {
+  public record Copied(Stores.Copy copy, boolean isComplete, StoreState from, StoreState to) {
+    /** Whether the other holds all of it, as it was written. */
+    public boolean isDone() {
+      return isComplete && from.findings().isEmpty() && to.findings().isEmpty();
+    }
+
     /** Whether both hold the same, and all of it as it was written. */
     public boolean isSame() {
-      return from.digest().equals(to.digest())
-          && from.findings().isEmpty()
-          && to.findings().isEmpty();
+      return isDone() && from.digest().equals(to.digest());
     }
   }
 
@@ -105,7 +109,9 @@ public final class StoreCare {
     try (StoreAtHand other = new StoreAtHand(to, environment)) {
       Store into = other.openToWrite();
       Stores.Copy copied = Stores.copy(from, into);
-      return new Copied(copied, Stores.check(from), Stores.check(into));
+      // Copied once more it must be nothing: so all of it is there, hash by hash.
+      boolean isComplete = copied.parted().isEmpty() && Stores.copy(from, into).isNothing();
+      return new Copied(copied, isComplete, Stores.check(from), Stores.check(into));
     }
   }
 }

@@ -338,6 +338,82 @@ class BenchTest {
     assertEquals(0, said("store", "check").code());
   }
 
+  /** As a tool past the program would: nothing was heard of a bench for an hour. */
+  private void silent(String station) throws Exception {
+    try (var connection = java.sql.DriverManager.getConnection("jdbc:sqlite:" + at.store);
+        var statement = connection.createStatement()) {
+      statement.execute(
+          "update lease set until_second = until_second - 3600 where station = '" + station + "'");
+    }
+  }
+
+  private dev.ringout.store.StoredUnit seven(BenchOfTest bench) throws Exception {
+    String list = bench.list(BenchOfTest.cable(folder)).file().digest();
+    return bench.bench.tests().find("7", list).orElseThrow();
+  }
+
+  /** A laptop falls asleep with the probes on a unit, and wakes up when others went on with it. */
+  @Test
+  void a_bench_that_was_taken_over_keeps_nothing_more_and_says_who_did_and_why() throws Exception {
+    start();
+    at.type(GOOD);
+    try (BenchOfTest other = BenchOfTest.in(folder, "bench 2")) {
+      silent("bench 1");
+      Refused noWord =
+          assertThrows(
+              Refused.class, () -> other.bench.start(seven(other), BenchOfTest.by("K. Novak")));
+      assertTrue(noWord.problems().get(0).text().contains("bench 1 (R. Adeyemi)"));
+      other.bench.start(
+          seven(other),
+          new Bench.Start("K. Novak", Map.of(), Set.of(), Set.of(), "", "bench 1 has no power"));
+      other.type(GOOD);
+      String asked = at.step().id();
+      Refused late = assertThrows(Refused.class, () -> at.bench.typed(asked, "OL", ""));
+      assertTrue(late.problems().get(0).text().contains("K. Novak at bench 2"), "" + late);
+      assertEquals(
+          late.problems().get(0).text(), at.bench.state().session().orElseThrow().trouble());
+      Run check = said("check", "unit:7");
+      assertTrue(check.out().contains("2 continuity"), check.out());
+      Run history = said("units", "7");
+      assertTrue(
+          history
+              .out()
+              .replaceAll("\\s+", " ")
+              .contains("bench 1 (R. Adeyemi): bench 1 has no power"),
+          history.out());
+    }
+    assertEquals(0, said("store", "check").code());
+  }
+
+  @Test
+  void a_bench_that_is_left_needs_no_word_to_be_gone_on_with() throws Exception {
+    start();
+    at.type(GOOD);
+    assertTrue(said("units").out().contains("bench 1 (R. Adeyemi) leads"));
+    at.bench.leave();
+    silent("bench 1");
+    assertTrue(said("units").out().contains("under way, no verdict yet"));
+    try (BenchOfTest other = BenchOfTest.in(folder, "bench 2")) {
+      other.bench.start(seven(other), BenchOfTest.by("K. Novak"));
+      other.type(GOOD);
+    }
+  }
+
+  /** Two programs by one name: the one that was started last is the bench. */
+  @Test
+  void of_two_starts_of_one_bench_the_earlier_keeps_nothing_more() throws Exception {
+    start();
+    at.type(GOOD);
+    try (BenchOfTest again = BenchOfTest.in(folder)) {
+      again.bench.start(seven(again), BenchOfTest.by("R. Adeyemi"));
+      again.type(GOOD);
+      Refused refused = assertThrows(Refused.class, () -> at.type(GOOD));
+      assertTrue(refused.problems().get(0).text().contains("another start of bench 1"));
+      again.type(GOOD);
+    }
+    assertTrue(said("check", "unit:7").out().contains("3 continuity"));
+  }
+
   @Test
   void two_benches_on_one_unit_see_each_others_readings_and_lose_none() throws Exception {
     start();
