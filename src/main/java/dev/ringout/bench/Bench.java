@@ -653,7 +653,8 @@ public final class Bench implements AutoCloseable {
         led().keep(List.of(draft));
       } else {
         Led led = all.underWay().isPresent() ? all.underWay().get() : begunToWire(all, who);
-        tests.append(led, List.of(draft));
+        // Who ticks an end leads nothing.
+        tests.giveBack(tests.append(led, List.of(draft)));
       }
       return changed();
     } catch (StoreTrouble e) {

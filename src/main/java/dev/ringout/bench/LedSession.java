@@ -108,8 +108,8 @@ final class LedSession {
   private Optional<AskedStep> shownStep = Optional.empty();
   private String shownAs = "";
 
-  /** Where the test ends, if what was sent last was kept before the store fell silent. */
-  private Optional<Head> sent = Optional.empty();
+  /** Each of them is where the test ends, if that was kept before the store fell silent. */
+  private final List<Head> sent = new ArrayList<>();
 
   /** Why the store can't be asked now. */
   private String silent = "";
@@ -531,8 +531,8 @@ final class LedSession {
    */
   private boolean keep(LedTests.Made made) throws Refused {
     boolean[] others = new boolean[1];
-    Optional<Head> sentBefore = sent;
-    Head[] sending = new Head[1];
+    List<Head> sentBefore = List.copyOf(sent);
+    List<Head> sending = new ArrayList<>();
     try {
       led =
           tests.append(
@@ -541,16 +541,16 @@ final class LedSession {
                 requireNotKept(sentBefore);
                 others[0] = !end.equals(read);
                 List<Entry.Draft> drafts = made.after(end);
-                sending[0] = Stores.endAfter(led.session(), end, drafts);
+                sending.add(Stores.endAfter(led.session(), end, drafts));
                 return drafts;
               });
     } catch (StoreTrouble e) {
       if (e.reason() == StoreTrouble.Reason.MISSING) {
-        sent = Optional.ofNullable(sending[0]).or(() -> sentBefore);
+        sent.addAll(sending);
       }
       throw notKept(e);
     }
-    sent = Optional.empty();
+    sent.clear();
     answered();
     read = led.end();
     if (others[0]) {
@@ -561,9 +561,11 @@ final class LedSession {
   }
 
   /** What was sent before the store fell silent may be in it: then it is not sent again. */
-  private void requireNotKept(Optional<Head> before) throws StoreTrouble {
-    if (before.isPresent() && tests.holds(led, before.get())) {
-      throw StoreTrouble.of(StoreTrouble.Reason.NOT_WRITTEN, KEPT_BEFORE);
+  private void requireNotKept(List<Head> before) throws StoreTrouble {
+    for (Head one : before) {
+      if (tests.holds(led, one)) {
+        throw StoreTrouble.of(StoreTrouble.Reason.NOT_WRITTEN, KEPT_BEFORE);
+      }
     }
   }
 
@@ -685,8 +687,10 @@ final class LedSession {
     if (end.seq() <= led.end().seq()) {
       return false;
     }
-    if (sent.isPresent() && tests.holds(led, sent.get())) {
-      sent = Optional.empty();
+    for (Head one : List.copyOf(sent)) {
+      if (tests.holds(led, one)) {
+        sent.clear();
+      }
     }
     led = led.at(end);
     reload();
