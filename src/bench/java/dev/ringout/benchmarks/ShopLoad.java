@@ -436,7 +436,7 @@ public final class ShopLoad {
     while (System.nanoTime() < end) {
       Thread.sleep(BETWEEN_KILLS_MILLIS / 2);
       StationProcess cut = processes.get(random.nextInt(processes.size()));
-      long millis = 500 + random.nextInt((int) MOST_CUT_MILLIS);
+      long millis = 500L + random.nextInt((int) MOST_CUT_MILLIS);
       unrest(millis + UNREST_MILLIS / 5);
       cut.line.cut();
       cuts++;

@@ -75,7 +75,7 @@ class StationsIT {
       adeyemi.tab.keys(Keys.SPACE);
       adeyemi.tab.waitForText("#banners", "Nothing is kept here any more");
       adeyemi.tab.waitForText("#now", "9");
-      String history = one.said("units", "0434").out();
+      String history = one.said("units", "0434").out().replaceAll("\\s+", " ");
       assertTrue(history.contains("Bench 1 has no power"), history);
       assertTrue(one.said("check", "unit:0434").out().contains("2 continuity"));
     }
