@@ -66,7 +66,7 @@ public final class StoreCare {
     Path part = file.resolveSibling(file.getFileName() + ".part");
     try {
       remove(part);
-      Copied copied = copyTo(part.toString(), environment);
+      Copied copied = copyTo(part.toString(), environment, true);
       if (copied.isSame()) {
         Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
       }
@@ -99,6 +99,11 @@ public final class StoreCare {
    * @param to its address; a file that is not there yet is made
    */
   public Copied copyTo(String to, Map<String, String> environment) throws StoreTrouble {
+    return copyTo(to, environment, false);
+  }
+
+  private Copied copyTo(String to, Map<String, String> environment, boolean withLeases)
+      throws StoreTrouble {
     StoreAddress address = StoreAddress.of(to);
     if (address.isSameAs(StoreAddress.of(store.address()))) {
       throw StoreTrouble.of(Reason.NOT_UNDERSTOOD, "is the store itself");
@@ -109,6 +114,9 @@ public final class StoreCare {
     try (StoreAtHand other = new StoreAtHand(to, environment)) {
       Store into = other.openToWrite();
       Stores.Copy copied = Stores.copy(from, into);
+      if (withLeases) {
+        Stores.copyLeases(from, into);
+      }
       // Copied once more it must be nothing: so all of it is there, hash by hash.
       boolean isComplete = copied.parted().isEmpty() && Stores.copy(from, into).isNothing();
       return new Copied(copied, isComplete, Stores.check(from), Stores.check(into));

@@ -241,6 +241,16 @@ public final class Stores {
     return new Copy(copied, grown, handedOver, parted);
   }
 
+  /** Who leads what: whoever goes on with it elsewhere is told, and asked for a word. */
+  public static void copyLeases(Store from, Store to) throws StoreTrouble {
+    for (Lease lease : from.leases()) {
+      if (to.leases(lease.session()).stream()
+          .noneMatch(one -> one.station().equals(lease.station()))) {
+        to.lead(lease.session(), lease.station(), lease.who());
+      }
+    }
+  }
+
   /** What a station carries along is no evidence: where both have another, each keeps its own. */
   private static void copyStations(Store from, Store to) throws StoreTrouble {
     Map<String, List<Station>> there = byName(to);

@@ -8,8 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.ringout.bench.BenchState.Tone;
 import dev.ringout.readings.Jobs;
 import dev.ringout.readings.Reading;
+import dev.ringout.store.StoredUnit;
 import dev.ringout.support.Run;
 import dev.ringout.support.ScriptedMeter;
+import dev.ringout.support.SilentBench;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -338,16 +340,7 @@ class BenchTest {
     assertEquals(0, said("store", "check").code());
   }
 
-  /** As a tool past the program would: nothing was heard of a bench for an hour. */
-  private void silent(String station) throws Exception {
-    try (var connection = java.sql.DriverManager.getConnection("jdbc:sqlite:" + at.store);
-        var statement = connection.createStatement()) {
-      statement.execute(
-          "update lease set until_second = until_second - 3600 where station = '" + station + "'");
-    }
-  }
-
-  private dev.ringout.store.StoredUnit seven(BenchOfTest bench) throws Exception {
+  private StoredUnit seven(BenchOfTest bench) throws Exception {
     String list = bench.list(BenchOfTest.cable(folder)).file().digest();
     return bench.bench.tests().find("7", list).orElseThrow();
   }
@@ -358,7 +351,7 @@ class BenchTest {
     start();
     at.type(GOOD);
     try (BenchOfTest other = BenchOfTest.in(folder, "bench 2")) {
-      silent("bench 1");
+      SilentBench.in(at.store, "bench 1");
       Refused noWord =
           assertThrows(
               Refused.class, () -> other.bench.start(seven(other), BenchOfTest.by("K. Novak")));
@@ -390,8 +383,13 @@ class BenchTest {
     start();
     at.type(GOOD);
     assertTrue(said("units").out().contains("bench 1 (R. Adeyemi) leads"));
+    Path away = folder.resolve("away.db");
+    assertEquals(0, said("store", "backup", away).code());
+    assertTrue(
+        Run.of("units", "--store", away).out().contains("bench 1 (R. Adeyemi) leads"),
+        "on a copy that is taken along it has to be known");
     at.bench.leave();
-    silent("bench 1");
+    SilentBench.in(at.store, "bench 1");
     assertTrue(said("units").out().contains("under way, no verdict yet"));
     try (BenchOfTest other = BenchOfTest.in(folder, "bench 2")) {
       other.bench.start(seven(other), BenchOfTest.by("K. Novak"));

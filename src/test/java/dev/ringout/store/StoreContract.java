@@ -942,6 +942,14 @@ abstract class StoreContract {
       Stores.copy(store, other);
       assertEquals(before, Stores.check(other).digest());
       assertEquals(List.of(), other.leases());
+      // A backup may be taken along: who goes on with it has to know.
+      Stores.copyLeases(store, other);
+      Stores.copyLeases(store, other);
+      assertEquals(
+          List.of("bench 1: R. Adeyemi, 1"),
+          other.leases().stream()
+              .map(one -> one.station() + ": " + one.who() + ", " + one.fence())
+              .toList());
     }
   }
 
